@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/instant.h"
+
+namespace ullage {
+
+/// Where the present comes from; tests give a clock of their own.
+class Clock {
+public:
+    virtual ~Clock() = default;
+    [[nodiscard]] virtual UtcMs now_ms() const = 0;
+};
+
+/// The machine's clock.
+class SystemClock final : public Clock {
+public:
+    [[nodiscard]] UtcMs now_ms() const override;
+};
+
+} // namespace ullage

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "model/reading.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace ullage {
+
+std::string_view mark_text(MarkKind mark) {
+    switch (mark) {
+    case MarkKind::load_changed: return "load changed";
+    case MarkKind::meter_zeroed: return "meter zeroed";
+    case MarkKind::meter_swapped: return "meter swapped";
+    case MarkKind::output_tripped: return "output tripped";
+    case MarkKind::output_reset: return "output reset";
+    case MarkKind::cut_off: return "cut-off";
+    }
+    return "load changed";
+}
+
+std::optional<MarkKind> mark_from(std::string_view text) {
+    for (MarkKind mark : all_mark_kinds)
+        if (mark_text(mark) == text) return mark;
+    return std::nullopt;
+}
+
+void sort_by_time(std::vector<Reading>& readings) {
+    std::ranges::stable_sort(readings, [](const Reading& a, const Reading& b) {
+        return std::tie(a.values.time_ms, a.sequence) < std::tie(b.values.time_ms, b.sequence);
+    });
+}
+
+} // namespace ullage

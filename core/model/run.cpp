@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "model/run.h"
+
+namespace ullage {
+
+std::string_view run_kind_text(RunKind kind) {
+    switch (kind) {
+    case RunKind::drain: return "drain";
+    case RunKind::no_load_drain: return "no-load drain";
+    case RunKind::charge: return "charge";
+    case RunKind::sustained_output: return "sustained output";
+    case RunKind::peak_output: return "peak output";
+    }
+    return "drain";
+}
+
+std::string_view run_end_text(RunEnd end) {
+    switch (end) {
+    case RunEnd::still_running: return "still running";
+    case RunEnd::cut_off_seen: return "cut-off seen";
+    case RunEnd::found_off: return "found off";
+    case RunEnd::stopped_by_tester: return "stopped by tester";
+    }
+    return "still running";
+}
+
+std::optional<RunKind> run_kind_from(std::string_view text) {
+    for (RunKind kind : all_run_kinds)
+        if (run_kind_text(kind) == text) return kind;
+    return std::nullopt;
+}
+
+std::optional<RunEnd> run_end_from(std::string_view text) {
+    for (RunEnd end : all_run_ends)
+        if (run_end_text(end) == text) return end;
+    return std::nullopt;
+}
+
+} // namespace ullage

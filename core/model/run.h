@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/instant.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace ullage {
+
+/// What a run tests. The numbers stand in files: never change one.
+enum class RunKind { drain = 1, no_load_drain = 2, charge = 3, sustained_output = 4, peak_output = 5 };
+
+/// How a run ended. The numbers stand in files: never change one.
+enum class RunEnd { still_running = 1, cut_off_seen = 2, found_off = 3, stopped_by_tester = 4 };
+
+inline constexpr RunKind all_run_kinds[] = {RunKind::drain, RunKind::no_load_drain, RunKind::charge,
+                                            RunKind::sustained_output, RunKind::peak_output};
+inline constexpr RunEnd all_run_ends[] = {RunEnd::still_running, RunEnd::cut_off_seen, RunEnd::found_off,
+                                          RunEnd::stopped_by_tester};
+
+/// "drain", "no-load drain", "charge", "sustained output", "peak output".
+[[nodiscard]] std::string_view run_kind_text(RunKind kind);
+/// "still running", "cut-off seen", "found off", "stopped by tester".
+[[nodiscard]] std::string_view run_end_text(RunEnd end);
+[[nodiscard]] std::optional<RunKind> run_kind_from(std::string_view text);
+[[nodiscard]] std::optional<RunEnd> run_end_from(std::string_view text);
+
+/// One test of one unit.
+struct Run {
+    std::string uuid;
+    std::string unit_uuid;
+    std::optional<std::string> meter_uuid;
+    RunKind kind = RunKind::drain;
+    std::optional<bool> started_full; ///< absent: not stated
+    RunEnd end = RunEnd::still_running;
+    std::string load;                 ///< the tester's words for the load
+    std::optional<double> ambient_c;
+    std::string time_zone = "UTC";    ///< IANA name
+    UtcMs created_ms = 0;
+    /// Keys of an imported run sheet that this program does not know, in their order.
+    std::vector<std::pair<std::string, std::string>> extra;
+
+    bool operator==(const Run&) const = default;
+};
+
+} // namespace ullage

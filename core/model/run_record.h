@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "model/meter.h"
+#include "model/reading.h"
+#include "model/run.h"
+#include "model/unit.h"
+
+#include <optional>
+#include <vector>
+
+namespace ullage {
+
+/// A run with all that belongs to it: what a run sheet carries and what an analysis needs.
+/// `readings` are in order of time (ties by entry) and include withdrawn ones, which analyses and sheets leave out.
+struct RunRecord {
+    Unit unit;
+    std::optional<Meter> meter;
+    Run run;
+    std::vector<Reading> readings;
+    int number = 1; ///< 1, 2, … within the unit, in order of the first reading
+};
+
+} // namespace ullage

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+
+namespace ullage {
+
+/// A storage unit under test with what its maker claims. A claim carries no uncertainty; absent means "not stated".
+struct Unit {
+    std::string uuid;
+    std::string name;
+    std::string maker;
+    std::optional<double> rated_energy_wh;
+    std::optional<double> rated_output_w;
+    std::optional<double> peak_output_w;
+    std::optional<double> pv_max_v, pv_max_a, pv_max_w; ///< limits of the PV input
+    std::optional<double> price;                        ///< in `currency`
+    std::string currency;                               ///< ISO 4217 code
+    std::optional<double> mass_kg;
+    std::optional<double> warranty_years;
+    double gauge_step_percent = 1.0; ///< smallest step that the gauge shows, percentage points
+    std::string remark;
+
+    bool operator==(const Unit&) const = default;
+};
+
+} // namespace ullage

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A process that the tests of the store kill, or that keeps a logbook open for them.
+//   ullage_recorder record FILE RUN   records readings for ever; after each has returned, prints its uuid
+//   ullage_recorder hold FILE         opens the file for recording, prints "open", waits for the end of its
+//   input
+#include "base/clock.h"
+#include "store/logbook.h"
+
+#include <string>
+#include <unistd.h>
+
+namespace {
+
+// One write call a line, so that a kill leaves no half line.
+bool say(const std::string& line) {
+    const std::string text = line + "\n";
+    return ::write(STDOUT_FILENO, text.data(), text.size()) == static_cast<ssize_t>(text.size());
+}
+
+} // namespace
+
+int main(int count, char** words) {
+    using namespace ullage;
+    const SystemClock clock;
+    const std::string task = count > 2 ? words[1] : "";
+    if (task.empty()) return 2;
+    auto logbook = Logbook::open(words[2], OpenMode::record, clock);
+    if (!logbook) {
+        say(logbook.error().sentence());
+        return 1;
+    }
+    if (task == "hold") {
+        say("open");
+        char byte = 0;
+        while (::read(STDIN_FILENO, &byte, 1) > 0) {
+        }
+        return 0;
+    }
+    for (long i = 0; count > 3; ++i) {
+        ReadingValues values;
+        values.time_ms = clock.now_ms();
+        values.register_wh = static_cast<double>(i);
+        values.remark = std::string(200, 'r');
+        const auto reading = logbook.value().record(words[3], values);
+        if (!reading || !say(reading.value().uuid)) return 1;
+    }
+    return 2;
+}

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/clock.h"
+
+namespace ullage::test {
+
+/// A clock that stands still until a test moves it. Starts at 2027-05-14T16:00:00Z.
+class FakeClock final : public Clock {
+public:
+    explicit FakeClock(UtcMs now_ms = 1'810'310'400'000) : now_ms_(now_ms) {}
+
+    [[nodiscard]] UtcMs now_ms() const override { return now_ms_; }
+    void set_ms(UtcMs now_ms) { now_ms_ = now_ms; }
+    void advance_ms(UtcMs step_ms) { now_ms_ += step_ms; }
+    void advance_hours(double hours) { now_ms_ += static_cast<UtcMs>(hours * ms_per_hour); }
+
+private:
+    UtcMs now_ms_;
+};
+
+} // namespace ullage::test
