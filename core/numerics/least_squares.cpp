@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Rows are divided by sigma, columns by their length; the scaled problem A z = b is solved by A P = Q R (Golub and Van Loan,
+// Matrix Computations, 5.5), then corrected once with residuals in long double (Bjorck 1967), which matters for polynomials.
+#include "numerics/least_squares.h"
+
+#include "numerics/sample_check.h"
+
+#include <Eigen/Core>
+#include <Eigen/QR>
+#include <Eigen/SVD>
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <string>
+
+namespace ullage {
+namespace {
+
+constexpr auto task = "least-squares fit";
+/// Columns that agree to 13 digits are one column: what is left of a double cannot tell them apart.
+constexpr double rank_threshold = 1e-13;
+
+std::optional<Error> check_shape(std::span<const double> design, std::size_t p, std::span<const double> y) {
+    const auto bad = [](std::string what, std::string remedy) {
+        return Error{Failure::bad_input, std::move(what), task, std::move(remedy)};
+    };
+    if (p == 0) return bad("there are no parameters to find", "give at least one column");
+    if (design.size() != y.size() * p)
+        return bad("a design of " + std::to_string(design.size()) + " numbers does not have " + std::to_string(y.size()) +
+                       " rows of " + std::to_string(p),
+                   "give one row for each point");
+    for (std::size_t i = 0; i < design.size(); ++i)
+        if (!std::isfinite(design[i]))
+            return bad("row " + std::to_string(i / p + 1) + ", column " + std::to_string(i % p + 1) +
+                           " of the design is not a finite number",
+                       "correct or leave out that point");
+    return std::nullopt;
+}
+
+Eigen::VectorXd residuals_of(std::span<const double> design, std::span<const double> y, const Eigen::VectorXd& parameters) {
+    const auto p = static_cast<std::size_t>(parameters.size());
+    Eigen::VectorXd residuals(static_cast<Eigen::Index>(y.size()));
+    for (std::size_t i = 0; i < y.size(); ++i) {
+        long double r = y[i];
+        for (std::size_t j = 0; j < p; ++j)
+            r -= static_cast<long double>(design[i * p + j]) * parameters[static_cast<Eigen::Index>(j)];
+        residuals[static_cast<Eigen::Index>(i)] = static_cast<double>(r);
+    }
+    return residuals;
+}
+
+} // namespace
+
+Result<LeastSquaresFit> solve_least_squares(std::span<const double> design, std::size_t parameter_count,
+                                            std::span<const double> y, std::span<const double> sigma) {
+    if (auto error = check_shape(design, parameter_count, y)) return *error;
+    if (auto error = check_points(task, y, y, sigma, parameter_count + (sigma.empty() ? 1 : 0))) return *error;
+
+    const auto n = static_cast<Eigen::Index>(y.size()), p = static_cast<Eigen::Index>(parameter_count);
+    using RowMajor = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
+    Eigen::VectorXd weight = Eigen::VectorXd::Ones(n);
+    if (!sigma.empty()) weight = Eigen::Map<const Eigen::VectorXd>(sigma.data(), n).cwiseInverse();
+    Eigen::MatrixXd scaled = weight.asDiagonal() * Eigen::Map<const RowMajor>(design.data(), n, p);
+    Eigen::VectorXd length(p);
+    for (Eigen::Index j = 0; j < p; ++j) {
+        length[j] = scaled.col(j).stableNorm();
+        if (length[j] == 0)
+            return Error{Failure::bad_input, "column " + std::to_string(j + 1) + " of the design is zero everywhere", task,
+                         "leave out that parameter"};
+        scaled.col(j) /= length[j];
+    }
+    if (!length.allFinite() || !scaled.allFinite()) return out_of_range(task);
+
+    const Eigen::ColPivHouseholderQR<Eigen::MatrixXd> qr(scaled);
+    const Eigen::MatrixXd r = qr.matrixQR().topRows(p).triangularView<Eigen::Upper>();
+    if (!(r.diagonal().cwiseAbs().minCoeff() > rank_threshold * std::abs(r(0, 0))))
+        return Error{Failure::bad_input, "the points cannot tell the parameters apart", task,
+                     "vary the conditions more, or fit fewer parameters"};
+
+    Eigen::VectorXd parameters = Eigen::VectorXd::Zero(p), residuals = Eigen::Map<const Eigen::VectorXd>(y.data(), n);
+    for (int pass = 0; pass < 2; ++pass) {
+        parameters += qr.solve(weight.cwiseProduct(residuals)).cwiseQuotient(length);
+        residuals = residuals_of(design, y, parameters);
+    }
+
+    LeastSquaresFit fit;
+    fit.residual_sum = weight.cwiseProduct(residuals).squaredNorm();
+    fit.degrees_of_freedom = y.size() - parameter_count;
+    const double unit = sigma.empty() ? fit.residual_sum / static_cast<double>(fit.degrees_of_freedom) : 1;
+    Eigen::MatrixXd root = r.triangularView<Eigen::Upper>().solve(Eigen::MatrixXd::Identity(p, p));
+    root = length.cwiseInverse().asDiagonal() * (qr.colsPermutation() * root);
+    const Eigen::MatrixXd covariance = unit * root * root.transpose();
+    const auto singular = Eigen::JacobiSVD<Eigen::MatrixXd, Eigen::NoQRPreconditioner>(r).singularValues();
+    fit.condition = singular[0] / singular[p - 1];
+    if (!parameters.allFinite() || !covariance.allFinite() || !std::isfinite(fit.residual_sum)) return out_of_range(task);
+    fit.parameters.assign(parameters.begin(), parameters.end());
+    fit.residuals.assign(residuals.begin(), residuals.end());
+    fit.covariance.assign(covariance.data(), covariance.data() + covariance.size()); // symmetric: the order is no matter
+    return fit;
+}
+
+} // namespace ullage
