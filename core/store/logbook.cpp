@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The door itself, units and meters. Runs, readings and import have files of their own.
+#include "store/logbook.h"
+
+#include "base/ids.h"
+#include "store/logbook_impl.h"
+#include "store/meter_queries.h"
+#include "store/unit_queries.h"
+#include "store/value_checks.h"
+
+namespace ullage {
+
+namespace fs = std::filesystem;
+
+Logbook::Logbook(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
+Logbook::Logbook(Logbook&&) noexcept = default;
+Logbook& Logbook::operator=(Logbook&&) noexcept = default;
+Logbook::~Logbook() = default;
+
+const fs::path& Logbook::path() const {
+    return impl_->path;
+}
+OpenMode Logbook::mode() const {
+    return impl_->mode;
+}
+
+Result<Logbook> Logbook::create(const fs::path& path, const Clock& clock) {
+    const auto written = store::guarded(path, [&] {
+        const store::Connection empty = store::Connection::in_memory();
+        return store::write_copy(empty.database(), path);
+    });
+    if (!written) return written.error();
+    return open(path, OpenMode::record, clock);
+}
+
+Result<Logbook> Logbook::open(const fs::path& path, OpenMode mode, const Clock& clock) {
+    return store::guarded(path, [&]() -> Result<Logbook> {
+        auto connection =
+            mode == OpenMode::record ? store::Connection::record(path) : store::Connection::look(path);
+        if (!connection) return connection.error();
+        return Logbook(std::make_unique<Impl>(path, mode, &clock, std::move(connection).value()));
+    });
+}
+
+Result<Logbook> Logbook::in_memory(const Clock& clock) {
+    return store::guarded({}, [&]() -> Result<Logbook> {
+        return Logbook(
+            std::make_unique<Impl>(fs::path(), OpenMode::record, &clock, store::Connection::in_memory()));
+    });
+}
+
+Result<Unit> Logbook::add(Unit unit) {
+    if (auto sound = store::check(unit); !sound) return sound.error();
+    return impl_->change([&]() -> Result<Unit> {
+        if (unit.uuid.empty()) unit.uuid = new_uuid();
+        if (store::unit_id(impl_->database(), unit.uuid)) return impl_->known_already("unit");
+        store::insert_unit(impl_->database(), unit, impl_->clock->now_ms());
+        return unit;
+    });
+}
+
+Result<void> Logbook::update(const Unit& unit) {
+    if (auto sound = store::check(unit); !sound) return sound.error();
+    return impl_->change([&]() -> Result<void> {
+        const auto id = store::unit_id(impl_->database(), unit.uuid);
+        if (!id) return impl_->not_found("unit");
+        store::update_unit(impl_->database(), *id, unit);
+        return {};
+    });
+}
+
+Result<std::vector<Unit>> Logbook::units() const {
+    return impl_->read([&]() -> Result<std::vector<Unit>> { return store::listed_units(impl_->database()); });
+}
+
+Result<void> Logbook::set_unit_withdrawn(const std::string& uuid, bool withdrawn) {
+    return impl_->change([&]() -> Result<void> {
+        const auto id = store::unit_id(impl_->database(), uuid);
+        if (!id) return impl_->not_found("unit");
+        store::withdraw_unit(impl_->database(), *id, withdrawn);
+        return {};
+    });
+}
+
+Result<Meter> Logbook::add(Meter meter) {
+    if (auto sound = store::check(meter); !sound) return sound.error();
+    return impl_->change([&]() -> Result<Meter> {
+        if (meter.uuid.empty()) meter.uuid = new_uuid();
+        if (store::meter_id(impl_->database(), meter.uuid)) return impl_->known_already("meter");
+        store::insert_meter(impl_->database(), meter, impl_->clock->now_ms());
+        return meter;
+    });
+}
+
+Result<void> Logbook::update(const Meter& meter) {
+    if (auto sound = store::check(meter); !sound) return sound.error();
+    return impl_->change([&]() -> Result<void> {
+        const auto id = store::meter_id(impl_->database(), meter.uuid);
+        if (!id) return impl_->not_found("meter");
+        store::update_meter(impl_->database(), *id, meter);
+        return {};
+    });
+}
+
+Result<std::vector<Meter>> Logbook::meters() const {
+    return impl_->read(
+        [&]() -> Result<std::vector<Meter>> { return store::listed_meters(impl_->database()); });
+}
+
+Result<void> Logbook::set_meter_withdrawn(const std::string& uuid, bool withdrawn) {
+    return impl_->change([&]() -> Result<void> {
+        const auto id = store::meter_id(impl_->database(), uuid);
+        if (!id) return impl_->not_found("meter");
+        if (const auto runs = store::runs_naming_meter(impl_->database(), *id); withdrawn && runs > 0)
+            return Error{Failure::refused,
+                         "the meter is named by " + std::to_string(runs) + (runs == 1 ? " run" : " runs"),
+                         impl_->path.string(),
+                         "choose another meter in the runs first; withdrawn runs count too"};
+        store::withdraw_meter(impl_->database(), *id, withdrawn);
+        return {};
+    });
+}
+
+Result<void> Logbook::save_copy(const fs::path& target) const {
+    auto saved = store::guarded(target, [&] { return store::write_copy(impl_->database(), target); });
+    if (!saved && saved.error().failure == Failure::disk_full)
+        return Error{Failure::disk_full, "the disk is full; no copy was made", target.string(),
+                     "free some space or choose another disk"};
+    return saved;
+}
+
+} // namespace ullage

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/clock.h"
+#include "base/result.h"
+#include "model/run_record.h"
+
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// How a logbook is opened.
+enum class OpenMode {
+    record, ///< for reading and writing; one instance at a time
+    look,   ///< for reading only; refused while another instance records, so that no half-made state is shown
+};
+
+/// The one door to a logbook file: SQLite, WAL, synchronous=FULL. What a call has returned is on the disk.
+///
+/// Every failure is a value; a failed call leaves the file as it was. Not thread-safe; one thread at a time.
+/// In mode `look` every change is refused (read_only), and the calls tell what the file said when it was
+/// opened. Text is kept byte for byte; a number that is not finite or a name that is empty is refused
+/// (bad_input). While a file is recorded into, the same process must not open it by other means: closing it
+/// would end the lock. The clock must outlive the logbook. Readings are append-only: changes add versions,
+/// nothing is updated in place or deleted (a trigger sees to it). Units, meters and runs can be withdrawn and
+/// restored; withdrawn ones are left out of the lists.
+class Logbook {
+public:
+    /// Makes a new file. Errors: the file exists (refused), the folder cannot be written (io), read_only,
+    /// disk_full.
+    static Result<Logbook> create(const std::filesystem::path& path, const Clock& clock);
+    /// Opens a file, migrating an older one forward in mode `record` (in mode `look` on a copy in memory).
+    /// Errors, each leaving the file unchanged: not_found, not_a_logbook, newer_version, damaged, read_only,
+    /// in_use.
+    static Result<Logbook> open(const std::filesystem::path& path, OpenMode mode, const Clock& clock);
+    /// A logbook in memory that nothing keeps: for comparing run sheets without a file, and for tests.
+    static Result<Logbook> in_memory(const Clock& clock);
+
+    Logbook(Logbook&&) noexcept;
+    Logbook& operator=(Logbook&&) noexcept;
+    ~Logbook();
+
+    [[nodiscard]] const std::filesystem::path& path() const;
+    [[nodiscard]] OpenMode mode() const;
+
+    // Units and meters. `add` fills an empty uuid; `update` finds the record by uuid.
+    Result<Unit> add(Unit unit);
+    Result<void> update(const Unit& unit);
+    Result<std::vector<Unit>> units() const; ///< in order of name
+    Result<Meter> add(Meter meter);
+    Result<void> update(const Meter& meter);
+    Result<std::vector<Meter>> meters() const;                                 ///< in order of name
+    Result<void> set_unit_withdrawn(const std::string& uuid, bool withdrawn);  ///< hides its runs with it
+    Result<void> set_meter_withdrawn(const std::string& uuid, bool withdrawn); ///< refused while runs name it
+
+    // Runs. `created_ms` 0 is filled with the present.
+    Result<Run> add(Run run);
+    Result<void> update(const Run& run);
+    Result<void> set_run_withdrawn(const std::string& uuid, bool withdrawn);
+    Result<std::vector<Run>> runs() const; ///< all units' runs, by unit and by first reading (else creation)
+    /// The run with its unit, meter and readings.
+    Result<RunRecord> run_record(const std::string& run_uuid) const;
+    /// Every run of every unit (or of one), in the order of runs().
+    Result<std::vector<RunRecord>> run_records(const std::string& unit_uuid = {}) const;
+
+    // Readings. Each call is one durable transaction.
+    Result<Reading> record(const std::string& run_uuid, const ReadingValues& values);
+    /// Adds a version; the reason may be empty. Errors: not_found; refused when nothing changes.
+    Result<Reading> amend(const std::string& reading_uuid, const ReadingValues& values,
+                          const std::string& reason);
+    Result<Reading> set_withdrawn(const std::string& reading_uuid, bool withdrawn, const std::string& reason);
+    Result<std::vector<Reading>> readings(const std::string& run_uuid) const;
+    Result<std::vector<ReadingVersion>> history(const std::string& reading_uuid) const;
+
+    /// Brings a whole record in as new, in one transaction: unit and meter are matched by name (and maker)
+    /// and used as they stand when they agree, added when new; where a known unit or meter of that name
+    /// differs in a claim, the call is refused with the first difference named. A claim that the record
+    /// leaves unstated agrees (a correction of 1 counts as unstated); one that only the record states does
+    /// not. The result carries the uuids given.
+    Result<RunRecord> import(const RunRecord& record);
+
+    // Half-typed entry of a run, kept so that an interruption loses nothing; free text owned by the front
+    // end.
+    Result<void> keep_draft(const std::string& run_uuid, const std::string& draft);
+    Result<std::string> draft(const std::string& run_uuid) const; ///< empty when there is none
+
+    /// A complete copy under another name. Errors: refused when the target exists, io, disk_full.
+    Result<void> save_copy(const std::filesystem::path& target) const;
+
+private:
+    struct Impl;
+    explicit Logbook(std::unique_ptr<Impl> impl);
+    std::unique_ptr<Impl> impl_;
+};
+
+} // namespace ullage

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/ids.h"
+#include "store/logbook.h"
+#include "store/logbook_impl.h"
+#include "store/reading_queries.h"
+#include "store/value_checks.h"
+
+namespace ullage {
+
+Result<Reading> Logbook::record(const std::string& run_uuid, const ReadingValues& values) {
+    if (auto sound = store::check(values); !sound) return sound.error();
+    return impl_->change([&]() -> Result<Reading> {
+        const auto run = store::run_id(impl_->database(), run_uuid);
+        if (!run) return impl_->not_found("run");
+        Reading reading;
+        reading.uuid = new_uuid();
+        reading.run_uuid = run_uuid;
+        reading.values = values;
+        store::insert_reading(impl_->database(), reading, *run, impl_->clock->now_ms());
+        return reading;
+    });
+}
+
+Result<Reading> Logbook::amend(const std::string& reading_uuid, const ReadingValues& values,
+                               const std::string& reason) {
+    if (auto sound = store::check(values); !sound) return sound.error();
+    return impl_->change([&]() -> Result<Reading> {
+        auto stored = store::find_reading(impl_->database(), reading_uuid);
+        if (!stored) return impl_->not_found("reading");
+        if (stored->reading.values == values)
+            return Error{
+                Failure::refused, "the reading says this already", {}, "change a value or leave it as it is"};
+        stored->reading.values = values;
+        ++stored->reading.version;
+        store::insert_version(impl_->database(), *stored, impl_->clock->now_ms(), reason);
+        return stored->reading;
+    });
+}
+
+Result<Reading> Logbook::set_withdrawn(const std::string& reading_uuid, bool withdrawn,
+                                       const std::string& reason) {
+    return impl_->change([&]() -> Result<Reading> {
+        auto stored = store::find_reading(impl_->database(), reading_uuid);
+        if (!stored) return impl_->not_found("reading");
+        if (stored->reading.withdrawn == withdrawn)
+            return Error{Failure::refused,
+                         withdrawn ? "the reading is withdrawn already" : "the reading is not withdrawn",
+                         {},
+                         {}};
+        stored->reading.withdrawn = withdrawn;
+        ++stored->reading.version;
+        store::insert_version(impl_->database(), *stored, impl_->clock->now_ms(), reason);
+        return stored->reading;
+    });
+}
+
+Result<std::vector<Reading>> Logbook::readings(const std::string& run_uuid) const {
+    return impl_->read([&]() -> Result<std::vector<Reading>> {
+        const auto run = store::run_id(impl_->database(), run_uuid);
+        if (!run) return impl_->not_found("run");
+        return store::run_readings(impl_->database(), *run);
+    });
+}
+
+Result<std::vector<ReadingVersion>> Logbook::history(const std::string& reading_uuid) const {
+    return impl_->read([&]() -> Result<std::vector<ReadingVersion>> {
+        const auto stored = store::find_reading(impl_->database(), reading_uuid);
+        if (!stored) return impl_->not_found("reading");
+        return store::reading_versions(impl_->database(), stored->id);
+    });
+}
+
+} // namespace ullage

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/ids.h"
+#include "store/logbook.h"
+#include "store/logbook_impl.h"
+#include "store/meter_queries.h"
+#include "store/reading_queries.h"
+#include "store/unit_queries.h"
+#include "store/value_checks.h"
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+struct Owners {
+    std::int64_t unit_id = 0;
+    std::optional<std::int64_t> meter_id;
+};
+
+/// The rows of the unit and the meter that a run names, else the error given for the one that is missing.
+Result<Owners> owners_of(const Run& run, SQLite::Database& database, const Error& no_unit,
+                         const Error& no_meter) {
+    const auto unit = store::unit_id(database, run.unit_uuid);
+    if (!unit) return no_unit;
+    Owners owners{*unit, std::nullopt};
+    if (run.meter_uuid) {
+        owners.meter_id = store::meter_id(database, *run.meter_uuid);
+        if (!owners.meter_id) return no_meter;
+    }
+    return owners;
+}
+
+/// The run with what belongs to it; the maps hold every unit and meter.
+RunRecord record_of(const store::ListedRun& listed, const std::map<std::int64_t, Unit>& units,
+                    const std::map<std::int64_t, Meter>& meters, std::vector<Reading> readings) {
+    RunRecord record;
+    record.unit = units.at(listed.unit_id);
+    if (listed.meter_id) record.meter = meters.at(*listed.meter_id);
+    record.run = listed.run;
+    record.readings = std::move(readings);
+    record.number = listed.number;
+    return record;
+}
+
+} // namespace
+
+Result<Run> Logbook::add(Run run) {
+    if (auto sound = store::check(run); !sound) return sound.error();
+    return impl_->change([&]() -> Result<Run> {
+        const auto owners =
+            owners_of(run, impl_->database(), impl_->not_found("unit"), impl_->not_found("meter"));
+        if (!owners) return owners.error();
+        if (run.uuid.empty()) run.uuid = new_uuid();
+        if (run.created_ms == 0) run.created_ms = impl_->clock->now_ms();
+        if (store::run_id(impl_->database(), run.uuid)) return impl_->known_already("run");
+        store::insert_run(impl_->database(), run, owners.value().unit_id, owners.value().meter_id);
+        return run;
+    });
+}
+
+Result<void> Logbook::update(const Run& run) {
+    if (auto sound = store::check(run); !sound) return sound.error();
+    return impl_->change([&]() -> Result<void> {
+        const auto id = store::run_id(impl_->database(), run.uuid);
+        if (!id) return impl_->not_found("run");
+        const auto owners =
+            owners_of(run, impl_->database(), impl_->not_found("unit"), impl_->not_found("meter"));
+        if (!owners) return owners.error();
+        store::update_run(impl_->database(), *id, run, owners.value().unit_id, owners.value().meter_id);
+        return {};
+    });
+}
+
+Result<void> Logbook::set_run_withdrawn(const std::string& uuid, bool withdrawn) {
+    return impl_->change([&]() -> Result<void> {
+        const auto id = store::run_id(impl_->database(), uuid);
+        if (!id) return impl_->not_found("run");
+        store::withdraw_run(impl_->database(), *id, withdrawn);
+        return {};
+    });
+}
+
+Result<std::vector<Run>> Logbook::runs() const {
+    return impl_->read([&]() -> Result<std::vector<Run>> {
+        std::vector<Run> runs;
+        for (store::ListedRun& listed : store::listed_runs(impl_->database(), std::nullopt))
+            if (listed.shown) runs.push_back(std::move(listed.run));
+        return runs;
+    });
+}
+
+Result<RunRecord> Logbook::run_record(const std::string& run_uuid) const {
+    return impl_->read([&]() -> Result<RunRecord> {
+        SQLite::Database& database = impl_->database();
+        const auto unit = store::unit_of_run(database, run_uuid);
+        if (!unit) return impl_->not_found("run");
+        const auto listed = store::listed_runs(database, unit);
+        const auto found = std::find_if(listed.begin(), listed.end(),
+                                        [&](const auto& each) { return each.run.uuid == run_uuid; });
+        if (found == listed.end()) return impl_->not_found("run");
+        return record_of(*found, store::all_units(database), store::all_meters(database),
+                         store::run_readings(database, found->id));
+    });
+}
+
+Result<std::vector<RunRecord>> Logbook::run_records(const std::string& unit_uuid) const {
+    return impl_->read([&]() -> Result<std::vector<RunRecord>> {
+        SQLite::Database& database = impl_->database();
+        std::optional<std::int64_t> unit;
+        if (!unit_uuid.empty()) {
+            unit = store::unit_id(database, unit_uuid);
+            if (!unit) return impl_->not_found("unit");
+        }
+        const auto units = store::all_units(database);
+        const auto meters = store::all_meters(database);
+        auto readings = store::readings_by_run(database, unit);
+        std::vector<RunRecord> records;
+        for (const store::ListedRun& listed : store::listed_runs(database, unit))
+            if (listed.shown)
+                records.push_back(record_of(listed, units, meters, std::move(readings[listed.id])));
+        return records;
+    });
+}
+
+Result<void> Logbook::keep_draft(const std::string& run_uuid, const std::string& draft) {
+    return impl_->change([&]() -> Result<void> {
+        const auto id = store::run_id(impl_->database(), run_uuid);
+        if (!id) return impl_->not_found("run");
+        store::write_draft(impl_->database(), *id, draft, impl_->clock->now_ms());
+        return {};
+    });
+}
+
+Result<std::string> Logbook::draft(const std::string& run_uuid) const {
+    return impl_->read([&]() -> Result<std::string> {
+        const auto id = store::run_id(impl_->database(), run_uuid);
+        if (!id) return impl_->not_found("run");
+        return store::read_draft(impl_->database(), *id);
+    });
+}
+
+} // namespace ullage

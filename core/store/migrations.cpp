@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/migrations.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Transaction.h>
+
+#include <string>
+
+namespace ullage::store {
+
+namespace {
+
+constexpr Migration steps[] = {
+    {1, "units, meters, runs and their readings as versions", migration_0001},
+    {2, "half-typed entries of runs", migration_0002},
+};
+
+} // namespace
+
+std::span<const Migration> migrations() {
+    return steps;
+}
+
+int newest_version() {
+    return migrations().back().version;
+}
+
+void migrate(SQLite::Database& database, int version) {
+    const int present = database.execAndGet("PRAGMA user_version").getInt();
+    for (const Migration& step : migrations()) {
+        if (step.version <= present || step.version > version) continue;
+        SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+        step.apply(database);
+        // A pragma takes no bound value; this one is an integer of ours.
+        database.exec("PRAGMA user_version = " + std::to_string(step.version));
+        transaction.commit();
+    }
+}
+
+} // namespace ullage::store

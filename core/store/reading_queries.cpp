@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/reading_queries.h"
+
+#include "store/rows.h"
+
+#include <SQLiteCpp/Database.h>
+
+namespace ullage::store {
+
+namespace {
+
+const std::string select_readings = "SELECT current.id, current.run_id, current.uuid, runs.uuid, sequence, "
+                                    "version, current.withdrawn, time_ms, "
+                                    "gauge_percent, register_wh, meter_w, display_w, mark, remark "
+                                    "FROM current_readings AS current JOIN runs ON runs.id = current.run_id ";
+
+const std::string in_order = " ORDER BY current.run_id, time_ms, sequence";
+
+ReadingValues values_in(Row& row) {
+    ReadingValues values;
+    values.time_ms = row.integer();
+    values.gauge_percent = row.maybe_real();
+    values.register_wh = row.maybe_real();
+    values.meter_w = row.maybe_real();
+    values.display_w = row.maybe_real();
+    if (const auto mark = row.maybe_integer()) values.mark = static_cast<MarkKind>(*mark);
+    values.remark = row.text();
+    return values;
+}
+
+struct ReadingRow {
+    std::int64_t run_id = 0;
+    StoredReading stored;
+};
+
+ReadingRow reading_in(SQLite::Statement& statement) {
+    Row row(statement);
+    ReadingRow found;
+    found.stored.id = row.integer();
+    found.run_id = row.integer();
+    Reading& reading = found.stored.reading;
+    reading.uuid = row.text();
+    reading.run_uuid = row.text();
+    reading.sequence = static_cast<long>(row.integer());
+    reading.version = static_cast<int>(row.integer());
+    reading.withdrawn = row.flag();
+    reading.values = values_in(row);
+    return found;
+}
+
+} // namespace
+
+std::optional<StoredReading> find_reading(SQLite::Database& database, const std::string& uuid) {
+    SQLite::Statement query(database, select_readings + "WHERE current.uuid = ?1");
+    Binder(query).text(uuid);
+    if (!query.executeStep()) return std::nullopt;
+    return reading_in(query).stored;
+}
+
+void insert_reading(SQLite::Database& database, Reading& reading, std::int64_t run_id, UtcMs written_ms) {
+    SQLite::Statement insert(database,
+                             "INSERT INTO readings (uuid, run_id, sequence) VALUES (?1, ?2, "
+                             "(SELECT coalesce(max(sequence), 0) + 1 FROM readings WHERE run_id = ?2)) "
+                             "RETURNING id, sequence");
+    Binder(insert).text(reading.uuid).integer(run_id);
+    insert.executeStep();
+    Row row(insert);
+    const std::int64_t id = row.integer();
+    reading.sequence = static_cast<long>(row.integer());
+    reading.version = 1;
+    // Ends the statement, which the transaction would otherwise wait for.
+    insert.executeStep();
+    insert_version(database, {id, reading}, written_ms, {});
+}
+
+void insert_version(SQLite::Database& database, const StoredReading& stored, UtcMs written_ms,
+                    const std::string& reason) {
+    const ReadingValues& values = stored.reading.values;
+    std::optional<std::int64_t> mark;
+    if (values.mark) mark = static_cast<std::int64_t>(*values.mark);
+    SQLite::Statement insert(database,
+                             "INSERT INTO reading_versions (reading_id, version, time_ms, gauge_percent, "
+                             "register_wh, meter_w, display_w, mark, remark, withdrawn, written_ms, reason) "
+                             "VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)");
+    Binder binder(insert);
+    binder.integer(stored.id).integer(stored.reading.version).integer(values.time_ms);
+    binder.real(values.gauge_percent).real(values.register_wh).real(values.meter_w).real(values.display_w);
+    binder.integer(mark)
+        .text(values.remark)
+        .integer(stored.reading.withdrawn)
+        .integer(written_ms)
+        .text(reason);
+    insert.exec();
+}
+
+std::vector<Reading> run_readings(SQLite::Database& database, std::int64_t run_id) {
+    SQLite::Statement query(database, select_readings + "WHERE current.run_id = ?1" + in_order);
+    Binder(query).integer(run_id);
+    std::vector<Reading> readings;
+    while (query.executeStep())
+        readings.push_back(reading_in(query).stored.reading);
+    return readings;
+}
+
+std::map<std::int64_t, std::vector<Reading>> readings_by_run(SQLite::Database& database,
+                                                             std::optional<std::int64_t> unit_id) {
+    SQLite::Statement query(database,
+                            select_readings + (unit_id ? "WHERE runs.unit_id = ?1" : "") + in_order);
+    if (unit_id) Binder(query).integer(*unit_id);
+    std::map<std::int64_t, std::vector<Reading>> found;
+    while (query.executeStep()) {
+        ReadingRow row = reading_in(query);
+        found[row.run_id].push_back(std::move(row.stored.reading));
+    }
+    return found;
+}
+
+std::vector<ReadingVersion> reading_versions(SQLite::Database& database, std::int64_t reading_id) {
+    SQLite::Statement query(
+        database, "SELECT version, withdrawn, written_ms, reason, time_ms, gauge_percent, register_wh, "
+                  "meter_w, display_w, mark, remark FROM reading_versions WHERE reading_id = ?1 "
+                  "ORDER BY version");
+    Binder(query).integer(reading_id);
+    std::vector<ReadingVersion> versions;
+    while (query.executeStep()) {
+        Row row(query);
+        ReadingVersion version;
+        version.version = static_cast<int>(row.integer());
+        version.withdrawn = row.flag();
+        version.written_ms = row.integer();
+        version.reason = row.text();
+        version.values = values_in(row);
+        versions.push_back(std::move(version));
+    }
+    return versions;
+}
+
+} // namespace ullage::store

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Private to the room store. All functions throw SQLite::Exception.
+#pragma once
+
+#include "model/reading.h"
+
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace SQLite {
+class Database;
+}
+
+namespace ullage::store {
+
+struct StoredReading {
+    std::int64_t id = 0;
+    Reading reading;
+};
+
+/// The reading as it stands.
+[[nodiscard]] std::optional<StoredReading> find_reading(SQLite::Database& database, const std::string& uuid);
+/// Adds a reading at the end of its run with its values as version 1, and fills `sequence` and `version`.
+/// Call it within a transaction.
+void insert_reading(SQLite::Database& database, Reading& reading, std::int64_t run_id, UtcMs written_ms);
+/// Adds what `stored` now says as its version `version`.
+void insert_version(SQLite::Database& database, const StoredReading& stored, UtcMs written_ms,
+                    const std::string& reason);
+
+/// The readings of one run in order of time.
+[[nodiscard]] std::vector<Reading> run_readings(SQLite::Database& database, std::int64_t run_id);
+/// The readings of all runs, or of one unit's, by run id, each in order of time.
+[[nodiscard]] std::map<std::int64_t, std::vector<Reading>>
+readings_by_run(SQLite::Database& database, std::optional<std::int64_t> unit_id);
+/// All versions of a reading from the first on.
+[[nodiscard]] std::vector<ReadingVersion> reading_versions(SQLite::Database& database,
+                                                           std::int64_t reading_id);
+
+} // namespace ullage::store

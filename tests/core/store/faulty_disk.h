@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+namespace ullage::test {
+
+/// Stands between SQLite and the disk for its scope (as SQLite's default VFS), for files opened meanwhile:
+/// refuses to let files grow beyond a given room, and counts how often content is made safe. The store knows
+/// nothing of it. One at a time.
+class FaultyDisk {
+public:
+    FaultyDisk();
+    ~FaultyDisk();
+    FaultyDisk(const FaultyDisk&) = delete;
+    FaultyDisk& operator=(const FaultyDisk&) = delete;
+
+    /// All files together can grow by so many bytes from now on.
+    void leave_room(long bytes);
+    void free_space();
+    /// From now on nothing is made safe: the disk reports a fault instead.
+    void break_sync(bool broken);
+    [[nodiscard]] long sync_count() const;
+};
+
+} // namespace ullage::test

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A killed process shows that nothing waits in its memory; that the disk has it too is shown in
+// faults_test.cpp.
+#include "recorder_process.h"
+#include "samples.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <chrono>
+#include <random>
+#include <set>
+#include <thread>
+
+namespace ullage {
+namespace {
+
+using namespace test;
+namespace fs = std::filesystem;
+
+std::set<std::string> stored(const Logbook& logbook, const std::string& run) {
+    std::set<std::string> found;
+    for (const Reading& reading : take(logbook.readings(run)))
+        found.insert(reading.uuid);
+    return found;
+}
+
+/// Lets a child record until about `count` readings are reported and kills it in the midst of a later one;
+/// returns all that it reported.
+std::vector<std::string> record_and_kill(const fs::path& path, const std::string& run, int count,
+                                         int microseconds) {
+    RecorderProcess child({"record", path.string(), run});
+    std::vector<std::string> reported;
+    for (int i = 0; i < count; ++i)
+        if (auto line = child.line()) reported.push_back(*line);
+    std::this_thread::sleep_for(std::chrono::microseconds(microseconds));
+    child.kill();
+    while (auto line = child.line())
+        reported.push_back(*line);
+    return reported;
+}
+
+TEST(KilledRecorder, no_reading_that_was_reported_as_recorded_is_lost_in_30_rounds) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const fs::path path = folder / "a.ullage";
+    const std::string run = write_logbook(path, 0);
+    std::mt19937 random(20270514);
+    std::set<std::string> reported;
+    int logs_left = 0;
+    for (int round = 0; round < 30; ++round) {
+        const int count = static_cast<int>(random() % 40);
+        const auto lines = record_and_kill(path, run, count, static_cast<int>(random() % 3000));
+        ASSERT_GE(lines.size(), static_cast<std::size_t>(count));
+        reported.insert(lines.begin(), lines.end());
+        std::error_code none;
+        if (fs::file_size(path.string() + "-wal", none) > 0 && !none) ++logs_left;
+
+        const Logbook logbook = take(Logbook::open(path, OpenMode::record, clock));
+        const auto kept = stored(logbook, run);
+        for (const std::string& uuid : reported)
+            EXPECT_TRUE(kept.contains(uuid)) << "round " << round;
+        // At most the one reading of each round that was on its way when the kill came.
+        EXPECT_LE(kept.size(), reported.size() + static_cast<std::size_t>(round) + 1);
+    }
+    EXPECT_GT(reported.size(), 300u);
+    EXPECT_GT(logs_left, 15) << "the kills came too late to leave anything to recover";
+    SQLite::Database database(path.string(), SQLite::OPEN_READONLY);
+    EXPECT_EQ(database.execAndGet("PRAGMA quick_check").getString(), "ok");
+}
+
+TEST(KilledRecorder, looking_shows_what_its_log_holds_and_leaves_the_recovery_to_a_recorder) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const fs::path path = folder / "a.ullage";
+    const std::string run = write_logbook(path, 0);
+    const auto reported = record_and_kill(path, run, 20, 0);
+    ASSERT_TRUE(fs::exists(path.string() + "-wal"));
+    const auto before = folder_bytes(folder.path());
+    for (const bool writable : {true, false}) {
+        if (!writable) fs::permissions(path, fs::perms::owner_read);
+        const Logbook logbook = take(Logbook::open(path, OpenMode::look, clock));
+        const auto kept = stored(logbook, run);
+        for (const std::string& uuid : reported)
+            EXPECT_TRUE(kept.contains(uuid));
+        EXPECT_EQ(folder_bytes(folder.path()), before);
+    }
+}
+
+} // namespace
+} // namespace ullage

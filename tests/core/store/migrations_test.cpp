@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Files of earlier versions are kept as SQL under versions/, since the files that people have do not change
+// with us.
+#include "samples.h"
+#include "store/migrations.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <sstream>
+
+namespace ullage {
+namespace {
+
+using namespace test;
+namespace fs = std::filesystem;
+
+void make_file_of_version(int version, const fs::path& path) {
+    std::ostringstream name;
+    name << ULLAGE_SOURCE_DIR "/tests/core/store/versions/" << std::string(version < 10 ? 3 : 2, '0')
+         << version << ".sql";
+    std::ifstream in(name.str());
+    const std::string sql{std::istreambuf_iterator<char>(in), {}};
+    if (sql.empty()) throw std::runtime_error("cannot read " + name.str());
+    SQLite::Database(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE).exec(sql);
+}
+
+std::string schema_of(const fs::path& path) {
+    SQLite::Database database(path.string(), SQLite::OPEN_READONLY);
+    SQLite::Statement query(
+        database, "SELECT type, name, tbl_name, coalesce(sql, '') FROM sqlite_master ORDER BY type, name");
+    std::string text;
+    while (query.executeStep())
+        for (int i = 0; i < 4; ++i)
+            text += query.getColumn(i).getString() + "\n";
+    text += "version " + database.execAndGet("PRAGMA user_version").getString();
+    text += " application " + database.execAndGet("PRAGMA application_id").getString();
+    return text;
+}
+
+TEST(Migrations, the_steps_are_counted_without_gaps_and_described) {
+    int version = 0;
+    for (const auto& step : store::migrations()) {
+        EXPECT_EQ(step.version, ++version);
+        EXPECT_FALSE(step.purpose.empty());
+    }
+    EXPECT_EQ(store::newest_version(), version);
+    EXPECT_GE(version, 2);
+}
+
+TEST(Migrations, a_file_of_any_earlier_version_gets_the_schema_of_a_fresh_one) {
+    const TempFolder folder;
+    const FakeClock clock;
+    { const Logbook fresh = take(Logbook::create(folder / "fresh.ullage", clock)); }
+    for (int version = 1; version < store::newest_version(); ++version) {
+        const fs::path old = folder / (std::to_string(version) + ".ullage");
+        make_file_of_version(version, old);
+        { const Logbook migrated = take(Logbook::open(old, OpenMode::record, clock)); }
+        EXPECT_EQ(schema_of(old), schema_of(folder / "fresh.ullage")) << "from version " << version;
+    }
+}
+
+TEST(Migrations, a_file_of_version_1_keeps_all_that_it_held_and_takes_drafts) {
+    const TempFolder folder;
+    const FakeClock clock;
+    make_file_of_version(1, folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    const RunRecord record = take(logbook.run_records()).at(0);
+    EXPECT_EQ(record.unit.name, "Lantern 900");
+    EXPECT_EQ(record.unit.price, 799.0);
+    EXPECT_EQ(record.unit.peak_output_w, std::nullopt);
+    EXPECT_EQ(record.meter->correction, 1.01);
+    EXPECT_EQ(record.run.end, RunEnd::found_off);
+    EXPECT_EQ(record.run.extra,
+              (std::vector<std::pair<std::string, std::string>>{{"vessel", "b"}, {"a key", "1"}}));
+    ASSERT_EQ(record.readings.size(), 1u);
+    EXPECT_EQ(record.readings[0].values.register_wh, 2.0);
+    EXPECT_EQ(take(logbook.history(record.readings[0].uuid)).at(1).reason, "misread");
+    take(logbook.keep_draft(record.run.uuid, "43"));
+    EXPECT_EQ(take(logbook.draft(record.run.uuid)), "43");
+}
+
+TEST(Migrations, looking_at_an_older_file_shows_it_and_leaves_it_as_old_as_it_was) {
+    const TempFolder folder;
+    const FakeClock clock;
+    make_file_of_version(1, folder / "a.ullage");
+    const auto before = folder_bytes(folder.path());
+    {
+        const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+        const ullage::Run run = take(logbook.runs()).at(0);
+        EXPECT_EQ(take(logbook.draft(run.uuid)), "");
+    }
+    EXPECT_EQ(folder_bytes(folder.path()), before);
+}
+
+} // namespace
+} // namespace ullage

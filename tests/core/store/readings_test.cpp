@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "samples.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+namespace ullage {
+namespace {
+
+using namespace test;
+
+struct Readings : testing::Test {
+    TempFolder folder;
+    FakeClock clock;
+    Logbook logbook = take(Logbook::create(folder / "a.ullage", clock));
+    ullage::Run run = take(logbook.add(sample_run(take(logbook.add(sample_unit())).uuid)));
+};
+
+TEST_F(Readings, every_part_of_a_reading_survives_closing_the_file) {
+    const Reading reading = take(logbook.record(run.uuid, sample_values()));
+    EXPECT_EQ(reading.uuid.size(), 36u);
+    EXPECT_EQ(reading.run_uuid, run.uuid);
+    EXPECT_EQ(reading.sequence, 1);
+    EXPECT_EQ(reading.version, 1);
+    EXPECT_EQ(reading.values, sample_values());
+    { const Logbook closed = std::move(logbook); }
+    const Logbook again = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+    EXPECT_EQ(take(again.readings(run.uuid)), std::vector{reading});
+}
+
+TEST_F(Readings, sequence_counts_the_order_of_entry_within_each_run) {
+    const ullage::Run other = take(logbook.add(sample_run(run.unit_uuid)));
+    EXPECT_EQ(take(logbook.record(run.uuid, sample_values(5))).sequence, 1);
+    EXPECT_EQ(take(logbook.record(other.uuid, sample_values(5))).sequence, 1);
+    EXPECT_EQ(take(logbook.record(run.uuid, sample_values(4))).sequence, 2);
+}
+
+TEST_F(Readings, an_amendment_keeps_what_it_replaced_with_time_and_reason) {
+    const Reading reading = take(logbook.record(run.uuid, sample_values()));
+    const UtcMs entered_ms = clock.now_ms();
+    clock.advance_hours(2);
+    ReadingValues better = sample_values();
+    better.register_wh = 431;
+    better.gauge_percent.reset();
+    better.mark.reset();
+    const Reading amended = take(logbook.amend(reading.uuid, better, "misread the display"));
+    EXPECT_EQ(amended.version, 2);
+    EXPECT_EQ(amended.values, better);
+    EXPECT_EQ(take(logbook.readings(run.uuid)), std::vector{amended});
+
+    const auto history = take(logbook.history(reading.uuid));
+    ASSERT_EQ(history.size(), 2u);
+    EXPECT_EQ(history[0].values, sample_values());
+    EXPECT_EQ(history[0].written_ms, entered_ms);
+    EXPECT_EQ(history[0].reason, "");
+    EXPECT_EQ(history[1].version, 2);
+    EXPECT_EQ(history[1].values, better);
+    EXPECT_EQ(history[1].written_ms, clock.now_ms());
+    EXPECT_EQ(history[1].reason, "misread the display");
+}
+
+TEST_F(Readings, an_amendment_that_changes_nothing_is_refused_and_adds_no_version) {
+    const Reading reading = take(logbook.record(run.uuid, sample_values()));
+    EXPECT_EQ(failure_of(logbook.amend(reading.uuid, sample_values(), "why not")), Failure::refused);
+    EXPECT_EQ(failure_of(logbook.set_withdrawn(reading.uuid, false, "")), Failure::refused);
+    EXPECT_EQ(take(logbook.history(reading.uuid)).size(), 1u);
+}
+
+TEST_F(Readings, withdrawing_and_restoring_are_versions_that_keep_the_values) {
+    const Reading reading = take(logbook.record(run.uuid, sample_values()));
+    EXPECT_TRUE(take(logbook.set_withdrawn(reading.uuid, true, "wrong run")).withdrawn);
+    ASSERT_EQ(take(logbook.readings(run.uuid)).size(), 1u);
+    EXPECT_TRUE(take(logbook.readings(run.uuid))[0].withdrawn);
+    const Reading restored = take(logbook.set_withdrawn(reading.uuid, false, "it was right"));
+    EXPECT_FALSE(restored.withdrawn);
+    EXPECT_EQ(restored.version, 3);
+    EXPECT_EQ(restored.values, sample_values());
+    const auto history = take(logbook.history(reading.uuid));
+    ASSERT_EQ(history.size(), 3u);
+    EXPECT_EQ(history[1].withdrawn, true);
+    EXPECT_EQ(history[1].reason, "wrong run");
+    EXPECT_EQ(history[2].withdrawn, false);
+}
+
+// Another program that opens the file is held to the same rule.
+TEST(AppendOnly, no_sql_changes_deletes_or_replaces_a_reading) {
+    const TempFolder folder;
+    write_logbook(folder / "a.ullage");
+    SQLite::Database database((folder / "a.ullage").string(), SQLite::OPEN_READWRITE);
+    const auto rows = [&](const char* table) {
+        std::string text;
+        SQLite::Statement query(database, std::string("SELECT * FROM ") + table);
+        while (query.executeStep())
+            for (int i = 0; i < query.getColumnCount(); ++i)
+                text += query.getColumn(i).getString() + "|";
+        return text;
+    };
+    const std::string readings = rows("readings"), versions = rows("reading_versions");
+    ASSERT_FALSE(versions.empty());
+    for (const char* sql :
+         {"UPDATE readings SET uuid = 'x' WHERE id = 1", "UPDATE readings SET sequence = 9",
+          "DELETE FROM readings WHERE id = 3", "UPDATE reading_versions SET register_wh = 1",
+          "UPDATE reading_versions SET withdrawn = 1", "DELETE FROM reading_versions WHERE reading_id = 3",
+          "INSERT OR REPLACE INTO readings SELECT * FROM readings WHERE id = 1",
+          "INSERT OR REPLACE INTO readings SELECT NULL, uuid, run_id, 4 FROM readings WHERE id = 1",
+          "INSERT OR REPLACE INTO readings SELECT NULL, 'new', run_id, 1 FROM readings WHERE id = 1",
+          "INSERT OR REPLACE INTO reading_versions SELECT * FROM reading_versions WHERE reading_id = 1",
+          "INSERT INTO reading_versions SELECT reading_id, 5, time_ms, 0, 0, 0, 0, 1, '', 0, 0, '' FROM "
+          "reading_versions"}) {
+        EXPECT_THROW(database.exec(sql), SQLite::Exception) << sql;
+        EXPECT_EQ(rows("readings"), readings) << sql;
+        EXPECT_EQ(rows("reading_versions"), versions) << sql;
+    }
+}
+
+TEST(AppendOnly, a_value_of_the_wrong_type_is_refused_by_the_tables) {
+    const TempFolder folder;
+    write_logbook(folder / "a.ullage");
+    SQLite::Database database((folder / "a.ullage").string(), SQLite::OPEN_READWRITE);
+    EXPECT_THROW(database.exec("UPDATE units SET rated_energy_wh = 'plenty'"), SQLite::Exception);
+    EXPECT_THROW(database.exec("UPDATE runs SET created_ms = 'today'"), SQLite::Exception);
+    EXPECT_EQ(database
+                  .execAndGet("SELECT count(*) FROM pragma_table_list WHERE type = 'table' AND strict = 0 "
+                              "AND name NOT LIKE 'sqlite_%'")
+                  .getInt(),
+              0);
+}
+
+} // namespace
+} // namespace ullage
