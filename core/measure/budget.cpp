@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "measure/budget.h"
+
+#include "base/number.h"
+#include "numerics/monte_carlo.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage {
+
+double register_step_wh(const RunRecord& record) {
+    if (record.meter && record.meter->step_wh && *record.meter->step_wh > 0) return *record.meter->step_wh;
+    double step_wh = 1.0;
+    for (const Reading& reading : record.readings) {
+        if (reading.withdrawn || !reading.values.register_wh) continue;
+        while (step_wh > 1e-3) {
+            const double steps = *reading.values.register_wh / step_wh;
+            if (std::abs(steps - std::round(steps)) < 1e-6 * std::max(1.0, std::abs(steps))) break;
+            step_wh /= 10;
+        }
+    }
+    return step_wh;
+}
+
+Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double delivered_wh, const MeasureOptions& options) {
+    Budget budget;
+    const bool limit_known = record.meter && record.meter->limit_percent.has_value();
+    const double correction = record.meter ? record.meter->correction : 1.0;
+    if (limit_known) {
+        const double limit_percent = *record.meter->limit_percent;
+        budget.gain_half_width_wh = std::abs(delivered_wh) * limit_percent / 100;
+        budget.lines.push_back({"meter gain, limit ±" + exact_text(limit_percent) + " %", "rectangular",
+                                "common to all readings of this meter", budget.gain_half_width_wh / std::sqrt(3.0), 0});
+    }
+    const double step_wh = register_step_wh(record) * correction;
+    const bool step_stated = record.meter && record.meter->step_wh.has_value();
+    const auto read_at_start = static_cast<double>(track.segments - std::min(track.segments, track.zero_starts));
+    const auto zeroed = static_cast<double>(track.zero_starts);
+    const std::string step_words = "register step " + exact_text(step_wh) + " Wh" + (step_stated ? "" : " (as the readings show)");
+    if (read_at_start > 0)
+        budget.lines.push_back({step_words + ", two readings" +
+                                    (read_at_start > 1 ? " in each of " + count_text(static_cast<long>(read_at_start), "stretch", "stretches") : ""),
+                                "triangular", "independent", step_wh * std::sqrt(read_at_start / 6.0), 0});
+    if (zeroed > 0)
+        budget.lines.push_back({step_words + ", read once after a start at 0, rounding or truncation unknown", "rectangular", "independent",
+                                step_wh * std::sqrt(zeroed / 3.0), 0});
+    double variance = 0, independent_variance = 0;
+    for (const BudgetLine& line : budget.lines) variance += line.standard_wh * line.standard_wh;
+    for (BudgetLine& line : budget.lines) {
+        line.share = variance > 0 ? line.standard_wh * line.standard_wh / variance : 0;
+        if (line.correlation == "independent") independent_variance += line.standard_wh * line.standard_wh;
+    }
+    budget.combined_standard_wh = std::sqrt(variance);
+    budget.independent_wh = std::sqrt(independent_variance);
+    if (!limit_known) {
+        budget.half_width_method = record.meter ? "no interval: the error limit of the meter is not stated"
+                                                : "no interval: no meter is stated, so its error limit is not known";
+        return budget;
+    }
+    budget.half_width_wh = half_width_of_sum(budget.gain_half_width_wh, budget.independent_wh, options.coverage);
+    budget.half_width_method = "95 % of a rectangular gain of ±" + fixed_text(budget.gain_half_width_wh, 1) +
+                               " Wh convolved with an independent part of " + fixed_text(budget.independent_wh, 1) +
+                               " Wh standard uncertainty";
+    return budget;
+}
+
+} // namespace ullage

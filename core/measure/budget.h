@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "measure/register.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// One line of an uncertainty budget.
+struct BudgetLine {
+    std::string source;      ///< e.g. "meter gain, limit ±1 %"
+    std::string shape;       ///< "rectangular", "triangular", "normal"
+    std::string correlation; ///< "common to all readings of this meter", "independent"
+    double standard_wh = 0;
+    double share = 0;        ///< of the combined variance, 0 to 1
+};
+
+/// The budget of one delivered energy (JCGM 100:2008, clauses 4.3 and 5.1).
+struct Budget {
+    std::vector<BudgetLine> lines;
+    double combined_standard_wh = 0;
+    std::optional<double> half_width_wh; ///< of the 95 % interval; absent while the meter's error limit is not stated
+    std::string half_width_method;       ///< words for how it was formed, or why it is absent
+    double gain_half_width_wh = 0;       ///< of the rectangular gain part
+    double independent_wh = 0;           ///< standard uncertainty of all but the gain
+};
+
+/// Budget of `delivered_wh` from a register track. Gain: rectangular, a D / 100 half-width. Register step q: for each
+/// segment two readings, q/sqrt(6) together whether rounded or truncated; a segment that begins with a register set
+/// to 0 has q/sqrt(3) instead, as truncation would read low. Without a stated step the finest decimal place noted is used and said.
+/// The 95 % half-width convolves the rectangular gain with the rest (half_width_of_sum).
+[[nodiscard]] Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double delivered_wh,
+                                   const MeasureOptions& options = {});
+
+/// The register step in Wh: as stated for the meter, else the finest decimal place that the readings show (at most 1 Wh).
+[[nodiscard]] double register_step_wh(const RunRecord& record);
+
+} // namespace ullage

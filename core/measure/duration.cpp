@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/number.h"
+#include "measure/budget.h"
+#include "measure/energy_analysis.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage {
+namespace {
+
+constexpr double steady_within = 0.10; ///< interval means of a steady load differ by no more than this
+constexpr std::size_t steady_intervals = 5;
+
+struct Moments {
+    std::optional<UtcMs> first, last, before_last, cut_off_mark;
+};
+
+Moments moments(const RunRecord& record) {
+    Moments result;
+    for (const Reading& reading : record.readings) {
+        if (reading.withdrawn) continue;
+        const UtcMs time_ms = reading.values.time_ms;
+        if (!result.first) result.first = time_ms;
+        if (result.last && *result.last != time_ms) result.before_last = result.last;
+        result.last = time_ms;
+        if (reading.values.mark == MarkKind::cut_off && !result.cut_off_mark) result.cut_off_mark = time_ms;
+    }
+    return result;
+}
+
+struct SteadyLoad {
+    double mean_w = 0, lowest_w = 0, highest_w = 0;
+};
+
+/// The load of the last few intervals before `until_ms`, when it was steady.
+std::optional<SteadyLoad> steady_load(const RegisterTrack& track, UtcMs until_ms) {
+    std::vector<double> loads;
+    for (std::size_t i = track.points.size(); i-- > 1 && loads.size() < steady_intervals;) {
+        const RegisterPoint& a = track.points[i - 1];
+        const RegisterPoint& b = track.points[i];
+        if (b.time_ms > until_ms || b.time_ms <= a.time_ms) continue;
+        loads.push_back((b.delivered_wh - a.delivered_wh) / hours_between(a.time_ms, b.time_ms));
+    }
+    if (loads.size() < 3) return std::nullopt;
+    const auto [low, high] = std::ranges::minmax_element(loads);
+    if (*low <= 0 || *high - *low > steady_within * *high) return std::nullopt;
+    double sum = 0;
+    for (double load : loads) sum += load;
+    return SteadyLoad{sum / static_cast<double>(loads.size()), *low, *high};
+}
+
+double delivered_at(const RegisterTrack& track, UtcMs time_ms) {
+    double delivered_wh = 0;
+    for (const RegisterPoint& point : track.points)
+        if (point.time_ms <= time_ms) delivered_wh = point.delivered_wh;
+    return delivered_wh;
+}
+
+Quantity found_off(const RunRecord& record, const RegisterTrack& track, UtcMs first, UtcMs last_on, UtcMs found) {
+    double lower_h = hours_between(first, last_on);
+    double upper_h = hours_between(first, found);
+    std::string reason = "the output was found off; between the last reading with it on and the moment found";
+    const bool read_at_last_on = std::ranges::any_of(track.points, [&](const RegisterPoint& p) { return p.time_ms == last_on; });
+    if (const auto load = steady_load(track, last_on); load && read_at_last_on) {
+        const double after_wh = track.total_wh() - delivered_at(track, last_on);
+        const double step_wh = register_step_wh(record);
+        const double narrowed_lower = lower_h + std::max(0.0, after_wh - step_wh) / load->highest_w;
+        const double narrowed_upper = lower_h + (after_wh + step_wh) / load->lowest_w;
+        if (narrowed_lower <= upper_h) {
+            upper_h = std::min(upper_h, narrowed_upper);
+            lower_h = std::min(narrowed_lower, upper_h);
+            reason += ", narrowed by the " + fixed_text(after_wh, 0) + " Wh that a steady load of " + fixed_text(load->mean_w, 0) +
+                      " W took after that reading";
+        }
+    }
+    Quantity result = known("duration_h", "h", (lower_h + upper_h) / 2, (upper_h - lower_h) / 2, Kind::bracket, std::move(reason));
+    return result;
+}
+
+} // namespace
+
+Quantity run_duration(const RunRecord& record, const RegisterTrack& track, const MeasureOptions& options) {
+    const Moments at = moments(record);
+    if (!at.first || !at.last || *at.first == *at.last) return not_known("duration_h", "h", "fewer than two moments are noted");
+    if (record.run.end == RunEnd::found_off && at.before_last && !at.cut_off_mark)
+        return found_off(record, track, *at.first, *at.before_last, *at.last);
+    if (record.run.end == RunEnd::found_off && at.cut_off_mark && *at.cut_off_mark == *at.last && at.before_last)
+        return found_off(record, track, *at.first, *at.before_last, *at.last);
+    const UtcMs end_ms = at.cut_off_mark.value_or(*at.last);
+    // Two noted moments, each good to the minute: the 95 % half-width of a triangular distribution.
+    const double half_width_h = 2 * options.moment_doubt_min / 60 * (1 - std::sqrt(1 - options.coverage));
+    return known("duration_h", "h", hours_between(*at.first, end_ms), half_width_h, Kind::measured,
+                 record.run.end == RunEnd::still_running ? "so far" : "");
+}
+
+} // namespace ullage

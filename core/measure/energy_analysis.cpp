@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "measure/energy_analysis.h"
+
+#include "measure/usable.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage {
+namespace {
+
+Quantity delivered(const EnergyAnalysis& analysis) {
+    if (!analysis.track.usable()) return not_known("delivered_wh", "Wh", "fewer than two register readings");
+    Quantity result = known("delivered_wh", "Wh", analysis.track.total_wh(), analysis.budget.half_width_wh, Kind::measured,
+                            analysis.budget.half_width_wh ? "" : analysis.budget.half_width_method);
+    if (analysis.track.energy_may_be_missing) {
+        result.kind = Kind::at_least;
+        result.upper.reset();
+        result.reason += (result.reason.empty() ? "" : "; ") + analysis.track.missing_reason;
+    }
+    return result;
+}
+
+/// Delivered energy over the time between the first and the last register reading; for a run found off over its duration.
+Quantity mean_load(const RunRecord& record, const EnergyAnalysis& analysis, const MeasureOptions& options) {
+    if (!analysis.track.usable()) return not_known("mean_load_w", "W", "fewer than two register readings");
+    const double energy_wh = analysis.track.total_wh();
+    double hours = hours_between(analysis.track.points.front().time_ms, analysis.track.points.back().time_ms);
+    double hours_half_width = options.moment_doubt_min / 60;
+    if (record.run.end == RunEnd::found_off && analysis.duration_h.value) {
+        hours = *analysis.duration_h.value;
+        hours_half_width = analysis.duration_h.half_width().value_or(0);
+    }
+    if (hours <= 0) return not_known("mean_load_w", "W", "no time passed between the register readings");
+    const double watts = energy_wh / hours;
+    std::optional<double> half_width;
+    if (analysis.budget.half_width_wh)
+        half_width = std::hypot(*analysis.budget.half_width_wh / hours, watts * std::min(1.0, hours_half_width / hours));
+    const bool bracket = analysis.duration_h.kind == Kind::bracket;
+    Quantity result = known("mean_load_w", "W", watts, half_width, bracket ? Kind::bracket : Kind::measured,
+                            bracket ? "the moment of the cut-off is a bracket" : "");
+    if (!half_width) result.reason += (result.reason.empty() ? "" : "; ") + analysis.budget.half_width_method;
+    if (analysis.track.missing_inside) {
+        result.kind = Kind::at_least;
+        result.upper.reset();
+        result.reason += (result.reason.empty() ? "" : "; ") + analysis.track.missing_reason;
+    }
+    return result;
+}
+
+} // namespace
+
+EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& options) {
+    EnergyAnalysis analysis;
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn) {
+            analysis.start_ms = reading.values.time_ms;
+            break;
+        }
+    analysis.track = unwrap_register(record, options);
+    analysis.points = pair_gauge(record, analysis.track, options);
+    analysis.intervals = interval_table(analysis.points, record.unit.rated_energy_wh);
+    analysis.budget = energy_budget(record, analysis.track, analysis.track.total_wh(), options);
+    analysis.from_full_to_cut_off = is_full_drain(record);
+    analysis.delivered_wh = delivered(analysis);
+    analysis.duration_h = run_duration(record, analysis.track, options);
+    analysis.mean_load_w = mean_load(record, analysis, options);
+    analysis.usable_fraction = usable_fraction(record, analysis.track, analysis.points, analysis.budget, options);
+    analysis.wh_per_gauge_point = wh_per_gauge_point(record, analysis.points, analysis.budget, options);
+    return analysis;
+}
+
+} // namespace ullage

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/quantity.h"
+#include "measure/budget.h"
+#include "measure/pairing.h"
+#include "measure/register.h"
+
+#include <optional>
+#include <vector>
+
+namespace ullage {
+
+/// From the readings of one run to its delivered energy: everything that needs no judgement of the gauge.
+struct EnergyAnalysis {
+    RegisterTrack track;
+    std::vector<PairedPoint> points;
+    std::vector<IntervalRow> intervals;
+    Budget budget;
+    UtcMs start_ms = 0;           ///< first reading; meaningless without readings
+    bool from_full_to_cut_off = false;
+    Quantity delivered_wh;        ///< "delivered_wh"; `at least` where energy may be missing
+    Quantity duration_h;          ///< "duration_h"; `bracket` for a run found off
+    Quantity mean_load_w;         ///< "mean_load_w"
+    Quantity usable_fraction;     ///< "usable_fraction", see usable.h
+    Quantity wh_per_gauge_point;  ///< "wh_per_gauge_point", end to end
+};
+
+/// Runs register unwrapping, pairing, budget and usable fraction on one run. Never fails: what cannot be known says so.
+[[nodiscard]] EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& options = {});
+
+/// Time from the first reading to the end of the output. Cut-off seen: to the mark or, without one, the last reading,
+/// known to the noted minute. Found off: a bracket between the last reading before and the moment found, narrowed by the
+/// energy that was delivered after that reading where the load had been steady (interval means within 10 %).
+[[nodiscard]] Quantity run_duration(const RunRecord& record, const RegisterTrack& track, const MeasureOptions& options = {});
+
+} // namespace ullage

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "measure/entry_doubts.h"
+
+#include "base/number.h"
+#include "measure/register.h"
+
+#include <fmt/format.h>
+
+namespace ullage {
+
+namespace {
+
+/// The nearest readings before and after a time that carry one of the values.
+struct Neighbours {
+    const ReadingValues* before = nullptr;
+    const ReadingValues* after = nullptr;
+};
+
+Neighbours neighbours(const RunRecord& record, UtcMs time_ms, std::optional<double> ReadingValues::*part) {
+    Neighbours found;
+    for (const Reading& reading : record.readings) {
+        if (reading.withdrawn || !(reading.values.*part)) continue;
+        if (reading.values.time_ms <= time_ms) {
+            found.before = &reading.values;
+        } else {
+            found.after = &reading.values;
+            break;
+        }
+    }
+    return found;
+}
+
+bool explains_register(const ReadingValues& values) {
+    return values.mark == MarkKind::meter_zeroed || values.mark == MarkKind::meter_swapped;
+}
+
+/// True when a mark between the two readings, or at the later one, starts the register anew.
+bool restarted_between(const RunRecord& record, UtcMs from_ms, UtcMs to_ms) {
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn && reading.values.time_ms > from_ms && reading.values.time_ms <= to_ms &&
+            explains_register(reading.values))
+            return true;
+    return false;
+}
+
+class Doubts {
+public:
+    Doubts(const RunRecord& record, const ReadingValues& values, UtcMs now_ms, const MeasureOptions& options)
+        : record_(record), values_(values), now_ms_(now_ms), options_(options),
+          limit_w_(believable_load_w(record.unit, options)) {}
+
+    std::vector<Doubt> all() {
+        moments();
+        gauge();
+        meter_register();
+        power("meter power", values_.meter_w);
+        power("display power", values_.display_w);
+        return std::move(doubts_);
+    }
+
+private:
+    void add(DoubtKind kind, std::string sentence) { doubts_.push_back({kind, std::move(sentence)}); }
+    [[nodiscard]] std::string at(UtcMs time_ms) const { return clock_text(time_ms, record_.run.time_zone); }
+    [[nodiscard]] double moment_doubt_h() const { return options_.moment_doubt_min / 60.0; }
+
+    void moments() {
+        if (record_.run.end != RunEnd::still_running)
+            add(DoubtKind::run_ended, fmt::format("this run has ended ({})", run_end_text(record_.run.end)));
+        if (hours_between(now_ms_, values_.time_ms) > moment_doubt_h())
+            add(DoubtKind::in_future, fmt::format("{} is {} ahead of now", at(values_.time_ms),
+                                                  duration_text(hours_between(now_ms_, values_.time_ms))));
+        const Reading* last = nullptr;
+        for (const Reading& reading : record_.readings)
+            if (!reading.withdrawn) last = &reading;
+        if (last != nullptr && values_.time_ms < last->values.time_ms)
+            add(DoubtKind::before_last, fmt::format("{} on {} is before the last reading ({} on {})",
+                                                    at(values_.time_ms), day(values_.time_ms),
+                                                    at(last->values.time_ms), day(last->values.time_ms)));
+    }
+
+    [[nodiscard]] std::string day(UtcMs time_ms) const { return day_text(time_ms, record_.run.time_zone); }
+
+    void gauge() {
+        if (!values_.gauge_percent) return;
+        const auto [before, after] = neighbours(record_, values_.time_ms, &ReadingValues::gauge_percent);
+        const bool charging = record_.run.kind == RunKind::charge;
+        const double sign = charging ? -1.0 : 1.0;
+        const double shown = *values_.gauge_percent;
+        if (before != nullptr && sign * (shown - *before->gauge_percent) > 0)
+            add(DoubtKind::gauge_rose, fmt::format("the gauge {} from {} % at {} to {} %", charging ? "fell" : "rose",
+                                                   exact_text(*before->gauge_percent), at(before->time_ms),
+                                                   exact_text(shown)));
+        if (after != nullptr && sign * (*after->gauge_percent - shown) > 0)
+            add(DoubtKind::gauge_rose, fmt::format("the later reading at {} shows {} %, {} than {} %",
+                                                   at(after->time_ms), exact_text(*after->gauge_percent),
+                                                   charging ? "less" : "more", exact_text(shown)));
+    }
+
+    void meter_register() {
+        if (!values_.register_wh) return;
+        const auto [before, after] = neighbours(record_, values_.time_ms, &ReadingValues::register_wh);
+        if (before != nullptr && !explains_register(values_) &&
+            !restarted_between(record_, before->time_ms, values_.time_ms))
+            rise_from(*before);
+        if (after != nullptr && !restarted_between(record_, values_.time_ms, after->time_ms)) {
+            if (*after->register_wh < *values_.register_wh)
+                add(DoubtKind::register_overtakes,
+                    fmt::format("the later reading at {} shows a lower register ({} Wh)", at(after->time_ms),
+                                exact_text(*after->register_wh)));
+        }
+    }
+
+    void rise_from(const ReadingValues& before) {
+        const double hours = hours_between(before.time_ms, values_.time_ms) + 2 * moment_doubt_h();
+        const double correction = record_.meter ? record_.meter->correction : 1.0;
+        double rise_wh = *values_.register_wh - *before.register_wh;
+        if (rise_wh < 0) {
+            const std::optional<double> span = record_.meter ? record_.meter->span_wh : std::nullopt;
+            const bool rolled_over = span && *before.register_wh < *span &&
+                                     correction * (rise_wh + *span) / hours <= limit_w_;
+            if (!rolled_over)
+                add(DoubtKind::register_fell,
+                    fmt::format("the register fell from {} Wh at {} to {} Wh", exact_text(*before.register_wh),
+                                at(before.time_ms), exact_text(*values_.register_wh)));
+            return;
+        }
+        const double load_w = correction * rise_wh / hours;
+        if (load_w > limit_w_)
+            add(DoubtKind::too_much_power,
+                fmt::format("{} Wh since {} would be about {} W, more than this unit can be believed to deliver ({} W)",
+                            fixed_text(rise_wh, rise_wh < 10 ? 1 : 0), at(before.time_ms), fixed_text(load_w, 0),
+                            fixed_text(limit_w_, 0)));
+    }
+
+    void power(const char* name, std::optional<double> power_w) {
+        if (power_w && *power_w > limit_w_)
+            add(DoubtKind::too_much_power,
+                fmt::format("a {} of {} W is more than this unit can be believed to deliver ({} W)", name,
+                            exact_text(*power_w), fixed_text(limit_w_, 0)));
+    }
+
+    const RunRecord& record_;
+    const ReadingValues& values_;
+    UtcMs now_ms_;
+    const MeasureOptions& options_;
+    double limit_w_;
+    std::vector<Doubt> doubts_;
+};
+
+} // namespace
+
+std::vector<Doubt> entry_doubts(const RunRecord& record, const ReadingValues& values, UtcMs now_ms,
+                                const MeasureOptions& options) {
+    return Doubts(record, values, now_ms, options).all();
+}
+
+} // namespace ullage

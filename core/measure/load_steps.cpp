@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "measure/load_steps.h"
+
+namespace ullage {
+
+std::vector<LoadStep> load_steps(const RegisterTrack& track) {
+    std::vector<LoadStep> steps;
+    for (std::size_t i = 1; i < track.points.size(); ++i) {
+        const RegisterPoint& from = track.points[i - 1];
+        const RegisterPoint& to = track.points[i];
+        if (to.time_ms <= from.time_ms) continue;
+        steps.push_back({from.reading, to.reading, from.time_ms, to.time_ms,
+                         (to.delivered_wh - from.delivered_wh) / hours_between(from.time_ms, to.time_ms)});
+    }
+    return steps;
+}
+
+} // namespace ullage

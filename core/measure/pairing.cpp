@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "measure/pairing.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage {
+
+std::vector<PairedPoint> pair_gauge(const RunRecord& record, const RegisterTrack& track, const MeasureOptions& options) {
+    std::vector<PairedPoint> points;
+    if (track.points.empty()) return points;
+    const double doubt_h = options.moment_doubt_min / 60.0;
+    std::optional<UtcMs> start_ms;
+    std::size_t next = 0; // first register point at or after the gauge reading, in order of reading
+    for (std::size_t i = 0; i < record.readings.size(); ++i) {
+        const Reading& reading = record.readings[i];
+        if (reading.withdrawn) continue;
+        if (!start_ms) start_ms = reading.values.time_ms;
+        if (!reading.values.gauge_percent) continue;
+        while (next < track.points.size() && track.points[next].reading < i) ++next;
+        PairedPoint point;
+        point.reading = i;
+        point.time_ms = reading.values.time_ms;
+        point.hours = hours_between(*start_ms, point.time_ms);
+        point.gauge_percent = *reading.values.gauge_percent;
+        if (next < track.points.size() && track.points[next].reading == i) {
+            point.delivered_wh = track.points[next].delivered_wh;
+        } else if (next > 0 && next < track.points.size()) {
+            const RegisterPoint& a = track.points[next - 1];
+            const RegisterPoint& b = track.points[next];
+            const double gap_h = hours_between(a.time_ms, b.time_ms);
+            const double gap_wh = b.delivered_wh - a.delivered_wh;
+            const double f = gap_h > 0 ? std::clamp(hours_between(a.time_ms, point.time_ms) / gap_h, 0.0, 1.0) : 0.5;
+            point.delivered_wh = a.delivered_wh + f * gap_wh;
+            const double moment_wh = gap_h > 0 ? gap_wh / gap_h * doubt_h / std::sqrt(3.0) : 0.0;
+            point.u_pairing_wh = std::hypot(gap_wh * std::sqrt(f * (1 - f) / 3), moment_wh);
+        } else {
+            continue;
+        }
+        points.push_back(point);
+    }
+    return points;
+}
+
+std::vector<IntervalRow> interval_table(const std::vector<PairedPoint>& points, std::optional<double> rated_energy_wh) {
+    std::vector<IntervalRow> rows;
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const PairedPoint& a = points[i - 1];
+        const PairedPoint& b = points[i];
+        IntervalRow row;
+        row.from = i - 1;
+        row.to = i;
+        row.hours = b.hours - a.hours;
+        row.gauge_drop_pt = a.gauge_percent - b.gauge_percent;
+        row.delivered_wh = b.delivered_wh - a.delivered_wh;
+        if (rated_energy_wh) row.gauge_implied_wh = *rated_energy_wh * row.gauge_drop_pt / 100;
+        if (row.gauge_drop_pt != 0) {
+            if (rated_energy_wh && *rated_energy_wh > 0) row.ratio = row.delivered_wh / *row.gauge_implied_wh;
+            row.wh_per_point = row.delivered_wh / row.gauge_drop_pt;
+        }
+        if (row.hours > 0) row.mean_w = row.delivered_wh / row.hours;
+        rows.push_back(row);
+    }
+    return rows;
+}
+
+} // namespace ullage

@@ -1,0 +1,244 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "measure/register.h"
+
+#include "base/number.h"
+#include "measure/budget.h"
+#include "measure/register_path.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage {
+namespace {
+
+constexpr double complete_within_h = 2.0 / 60.0; ///< a gap as short as this is no gap: notes go to the minute
+
+std::string wh_text(double wh) { return exact_text(std::round(wh * 1000) / 1000) + " Wh"; }
+
+struct Collected {
+    std::vector<RegisterNode> nodes;
+    std::vector<Mend> duplicates;
+};
+
+Collected collect(const RunRecord& record) {
+    Collected result;
+    std::optional<MarkKind> pending;
+    UtcMs pending_ms = 0;
+    for (std::size_t i = 0; i < record.readings.size(); ++i) {
+        const Reading& reading = record.readings[i];
+        if (reading.withdrawn) continue;
+        const ReadingValues& values = reading.values;
+        const bool starts_anew = values.mark == MarkKind::meter_zeroed || values.mark == MarkKind::meter_swapped;
+        if (starts_anew) {
+            pending = values.mark;
+            pending_ms = values.time_ms;
+        }
+        if (!values.register_wh) continue;
+        if (!result.nodes.empty() && !pending) {
+            const RegisterNode& before = result.nodes.back();
+            if (before.time_ms == values.time_ms && before.register_wh == *values.register_wh) {
+                result.duplicates.push_back({MendKind::duplicate, reading.uuid,
+                                             "the same moment and register were entered twice; counted once", {}});
+                continue;
+            }
+        }
+        result.nodes.push_back({i, values.time_ms, *values.register_wh, pending, pending_ms, starts_anew});
+        pending.reset();
+    }
+    return result;
+}
+
+/// Readings entered after one of a later moment.
+std::vector<Mend> late_entries(const RunRecord& record) {
+    std::vector<Mend> mends;
+    long lowest_after = -1;
+    for (std::size_t i = record.readings.size(); i-- > 0;) {
+        const Reading& reading = record.readings[i];
+        if (reading.withdrawn) continue;
+        if (lowest_after >= 0 && reading.sequence > lowest_after)
+            mends.push_back({MendKind::late_entry, reading.uuid,
+                             "entered after readings of later moments; put in its place by its time", {}});
+        lowest_after = lowest_after < 0 ? reading.sequence : std::min(lowest_after, reading.sequence);
+    }
+    std::ranges::reverse(mends);
+    return mends;
+}
+
+class Unwrapper {
+public:
+    Unwrapper(const RunRecord& record, const std::vector<RegisterNode>& nodes, const PathRules& rules, RegisterTrack& track)
+        : record_(record), nodes_(nodes), rules_(rules), track_(track) {}
+
+    void walk(const std::vector<PathNode>& path) {
+        std::size_t before = 0;
+        for (std::size_t k = 0; k < path.size(); ++k) {
+            const std::size_t from = k == 0 ? 0 : before + 1;
+            for (std::size_t left_out = from; left_out < path[k].node; ++left_out) add_typing_error(left_out);
+            take(path[k], k == 0 ? nullptr : &nodes_[before], before);
+            before = path[k].node;
+        }
+        for (std::size_t left_out = path.empty() ? 0 : before + 1; left_out < nodes_.size(); ++left_out)
+            add_typing_error(left_out);
+    }
+
+private:
+    const Reading& reading_of(const RegisterNode& node) const { return record_.readings[node.reading]; }
+
+    void add_typing_error(std::size_t index) {
+        const RegisterNode& node = nodes_[index];
+        track_.mends.push_back({MendKind::typing_error, reading_of(node).uuid,
+                                wh_text(node.register_wh) + " fits neither its neighbours nor a reset; left out as a typing error", {}});
+    }
+
+    const RegisterNode& marked_node(std::size_t from, std::size_t to) const {
+        std::size_t k = to;
+        while (k > from + 1 && !nodes_[k].mark) --k;
+        return nodes_[k];
+    }
+
+    std::optional<double> missing_between(UtcMs from, UtcMs to) {
+        const double hours = hours_between(from, to);
+        const double estimate_wh = rules_.usual_w * hours;
+        if (hours <= complete_within_h || estimate_wh < rules_.step_wh / 2) return std::nullopt;
+        track_.missing_inside = true;
+        note_missing("energy between " + moment(from) + " and " + moment(to) + " (about " +
+                     fixed_text(estimate_wh, estimate_wh < 10 ? 1 : 0) + " Wh at the usual load) is not in the register");
+        return estimate_wh;
+    }
+
+    std::string moment(UtcMs time_ms) const {
+        return day_text(time_ms, record_.run.time_zone) + " " + clock_text(time_ms, record_.run.time_zone);
+    }
+
+    void note_missing(const std::string& clause) {
+        track_.energy_may_be_missing = true;
+        track_.missing_reason += (track_.missing_reason.empty() ? "" : "; ") + clause;
+    }
+
+    void take(const PathNode& kept, const RegisterNode* before, std::size_t before_index) {
+        const RegisterNode& node = nodes_[kept.node];
+        const double k = record_.meter ? record_.meter->correction : 1.0;
+        double gained_wh = 0;
+        switch (kept.step) {
+        case Step::first:
+            track_.segments = 1;
+            if (node.register_wh == 0) track_.zero_starts = 1;
+            break;
+        case Step::plain: gained_wh = node.register_wh - before->register_wh; break;
+        case Step::rollover:
+            gained_wh = node.register_wh - before->register_wh + rules_.span_wh.value_or(0);
+            add({MendKind::rollover, reading_of(node).uuid,
+                 "the register fell from " + wh_text(before->register_wh) + " to " + wh_text(node.register_wh) +
+                     ", which its span of " + wh_text(rules_.span_wh.value_or(0)) + " explains", {}});
+            break;
+        case Step::reset:
+            gained_wh = node.register_wh;
+            start_segment(true);
+            add({MendKind::unmarked_reset, reading_of(node).uuid,
+                 "the register fell from " + wh_text(before->register_wh) + " to " + wh_text(node.register_wh) +
+                     " without a mark; read as a reset, since the load after it is believable",
+                 missing_by_reset(*before, node)});
+            break;
+        case Step::zeroed: {
+            const RegisterNode& marked = marked_node(before_index, kept.node);
+            gained_wh = node.register_wh;
+            start_segment(true);
+            add({MendKind::marked_zero, reading_of(node).uuid, "the meter was zeroed at " + moment(marked.mark_ms),
+                 missing_between(before->time_ms, marked.mark_ms)});
+            break;
+        }
+        case Step::swapped: {
+            const RegisterNode& marked = marked_node(before_index, kept.node);
+            start_segment(false);
+            add({MendKind::marked_swap, reading_of(node).uuid,
+                 "another meter took over at " + moment(marked.mark_ms) + "; its register starts at " + wh_text(node.register_wh),
+                 missing_between(before->time_ms, node.time_ms)});
+            break;
+        }
+        }
+        const double so_far_wh = track_.points.empty() ? 0.0 : track_.points.back().delivered_wh;
+        track_.points.push_back({node.reading, node.time_ms, node.register_wh, so_far_wh + k * gained_wh});
+    }
+
+    std::optional<double> missing_by_reset(const RegisterNode& before, const RegisterNode& node) {
+        // The register counts anew from somewhere in the gap: what flowed before that is lost, at most the rest of the gap.
+        const double gap_wh = rules_.usual_w * hours_between(before.time_ms, node.time_ms);
+        const double estimate_wh = std::max(0.0, gap_wh - node.register_wh);
+        track_.missing_inside = true;
+        note_missing("energy before the reset between " + moment(before.time_ms) + " and " + moment(node.time_ms) + " (about " +
+                     fixed_text(estimate_wh, estimate_wh < 10 ? 1 : 0) + " Wh at the usual load) is not in the register");
+        return estimate_wh;
+    }
+
+    void start_segment(bool from_zero) {
+        ++track_.segments;
+        if (from_zero) ++track_.zero_starts;
+    }
+
+    void add(Mend mend) { track_.mends.push_back(std::move(mend)); }
+
+    const RunRecord& record_;
+    const std::vector<RegisterNode>& nodes_;
+    const PathRules& rules_;
+    RegisterTrack& track_;
+};
+
+/// Energy before the first and after the last register reading of the run.
+void check_ends(const RunRecord& record, const PathRules& rules, RegisterTrack& track) {
+    if (track.points.empty()) return;
+    UtcMs first_ms = track.points.front().time_ms, last_ms = track.points.back().time_ms;
+    for (const Reading& reading : record.readings) {
+        if (reading.withdrawn) continue;
+        first_ms = std::min(first_ms, reading.values.time_ms);
+        last_ms = std::max(last_ms, reading.values.time_ms);
+    }
+    const auto note = [&](UtcMs from, UtcMs to, const char* words) {
+        const double hours = hours_between(from, to);
+        if (hours <= complete_within_h || rules.usual_w * hours < rules.step_wh / 2) return;
+        track.energy_may_be_missing = true;
+        track.missing_reason += (track.missing_reason.empty() ? "" : "; ") + std::string(words) + " (" + duration_text(hours) +
+                                ", about " + fixed_text(rules.usual_w * hours, 0) + " Wh at the usual load)";
+    };
+    note(first_ms, track.points.front().time_ms, "the register was first read after the start");
+    if (record.run.end != RunEnd::still_running)
+        note(track.points.back().time_ms, last_ms, "the register was last read before the end");
+}
+
+} // namespace
+
+std::string_view mend_text(MendKind kind) {
+    switch (kind) {
+    case MendKind::marked_zero: return "meter zeroed";
+    case MendKind::marked_swap: return "meter swapped";
+    case MendKind::rollover: return "rollover";
+    case MendKind::unmarked_reset: return "reset without a mark";
+    case MendKind::typing_error: return "typing error";
+    case MendKind::duplicate: return "entered twice";
+    case MendKind::late_entry: return "entered late";
+    }
+    return "";
+}
+
+double believable_load_w(const Unit& unit, const MeasureOptions& options) {
+    if (!unit.rated_output_w || *unit.rated_output_w <= 0) return options.fallback_limit_w;
+    return std::max(1.3 * *unit.rated_output_w, unit.peak_output_w.value_or(0));
+}
+
+RegisterTrack unwrap_register(const RunRecord& record, const MeasureOptions& options) {
+    RegisterTrack track;
+    Collected collected = collect(record);
+    PathRules rules;
+    rules.limit_w = believable_load_w(record.unit, options);
+    rules.step_wh = register_step_wh(record);
+    rules.moment_doubt_h = options.moment_doubt_min / 60.0;
+    if (record.meter) rules.span_wh = record.meter->span_wh;
+    rules.usual_w = usual_load_w(collected.nodes, rules);
+
+    Unwrapper(record, collected.nodes, rules, track).walk(plausible_path(collected.nodes, rules));
+    track.mends.insert(track.mends.end(), collected.duplicates.begin(), collected.duplicates.end());
+    for (Mend& mend : late_entries(record)) track.mends.push_back(std::move(mend));
+    check_ends(record, rules, track);
+    return track;
+}
+
+} // namespace ullage

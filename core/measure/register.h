@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "measure/options.h"
+#include "model/run_record.h"
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// What was assumed of a register reading that does not simply continue the one before.
+enum class MendKind {
+    marked_zero,     ///< the tester marked that the meter was zeroed
+    marked_swap,     ///< the tester marked that another meter took over
+    rollover,        ///< the register passed its span
+    unmarked_reset,  ///< the register started anew without a mark
+    typing_error,    ///< the value fits neither its neighbours nor a reset; left out
+    duplicate,       ///< same moment and same value as the reading before; left out
+    late_entry,      ///< entered after readings of later moments; put in its place by time
+};
+
+/// "meter zeroed", "meter swapped", "rollover", "reset without a mark", "typing error", "entered twice", "entered late".
+[[nodiscard]] std::string_view mend_text(MendKind kind);
+
+/// One assumption about the register, for the tester to accept or to correct.
+struct Mend {
+    MendKind kind;
+    std::string reading_uuid;
+    std::string reason;               ///< one sentence with the numbers that decided it
+    std::optional<double> missing_wh; ///< estimate of energy that no reading covers, when there may be such
+};
+
+/// Delivered energy at one register reading.
+struct RegisterPoint {
+    std::size_t reading = 0;   ///< index into the readings given
+    UtcMs time_ms = 0;
+    double register_wh = 0;    ///< as noted
+    double delivered_wh = 0;   ///< corrected energy since the first register reading of the run
+};
+
+/// The register of a run, unwrapped.
+struct RegisterTrack {
+    std::vector<RegisterPoint> points; ///< in order of time, only readings that were used
+    std::vector<Mend> mends;
+    std::size_t segments = 0;          ///< stretches between resets; each adds two register readings to the budget
+    std::size_t zero_starts = 0;       ///< segments whose start is a register set to exactly 0
+    bool energy_may_be_missing = false; ///< inside, or before the first or after the last register reading
+    bool missing_inside = false;        ///< between the first and the last register reading
+    std::string missing_reason;        ///< a clause that says where, when energy may be missing
+
+    [[nodiscard]] double total_wh() const { return points.empty() ? 0.0 : points.back().delivered_wh; }
+    [[nodiscard]] bool usable() const { return points.size() >= 2; }
+};
+
+/// Highest believable mean load between two readings: 1.3 x rated output where stated (or peak output, if that is more),
+/// else options.fallback_limit_w. W.
+[[nodiscard]] double believable_load_w(const Unit& unit, const MeasureOptions& options);
+
+/// Unwraps the register: marked zeros and swaps, rollovers (span known), unmarked resets, typing errors. Among all ways
+/// to read the sequence the cheapest is taken (dynamic programme over "kept" readings; a typing error costs 3, an
+/// unmarked reset 2 plus how far its implied load lies above the run's usual load, a rollover 1/2; loads above
+/// believable_load_w are impossible), so that a reset and a typing error are told apart by rate. Withdrawn readings
+/// and readings without register are left out. `readings` in order of time.
+[[nodiscard]] RegisterTrack unwrap_register(const RunRecord& record, const MeasureOptions& options = {});
+
+} // namespace ullage

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "measure/usable.h"
+
+#include "base/number.h"
+#include "numerics/monte_carlo.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage {
+namespace {
+
+constexpr double refuse_beyond = 0.10; ///< relative half-width from the gauge steps alone
+constexpr double resolve_to = 0.05;
+
+/// 95 % half-width of the difference of two readings with step g: a triangular distribution of half-width g.
+double gauge_drop_half_width(double gauge_step) { return gauge_step * (1 - std::sqrt(0.05)); }
+
+std::string percent_text(double percent) { return exact_text(std::round(percent * 100) / 100) + " %"; }
+
+struct EndToEnd {
+    double drop_pt = 0, delivered_wh = 0, u_pairing_wh = 0, from_percent = 0, to_percent = 0;
+};
+
+std::optional<EndToEnd> end_to_end(const std::vector<PairedPoint>& points) {
+    if (points.size() < 2) return std::nullopt;
+    const PairedPoint& a = points.front();
+    const PairedPoint& b = points.back();
+    return EndToEnd{a.gauge_percent - b.gauge_percent, b.delivered_wh - a.delivered_wh,
+                    std::hypot(a.u_pairing_wh, b.u_pairing_wh), a.gauge_percent, b.gauge_percent};
+}
+
+/// Why the gauge drop carries no projection, or nothing.
+std::optional<std::string> drop_too_small(const EndToEnd& ends, double gauge_step) {
+    const double half_width = gauge_drop_half_width(gauge_step);
+    if (ends.drop_pt > half_width / refuse_beyond) return std::nullopt;
+    const double needed = std::ceil(half_width / resolve_to);
+    const double more = std::max(1.0, needed - ends.drop_pt);
+    return "the gauge fell by only " + exact_text(std::max(0.0, ends.drop_pt)) + " points; about " + fixed_text(more, 0) +
+           " more would resolve ±5 %";
+}
+
+/// Standard uncertainty of everything but the gain in D / drop, as energy.
+double independent_wh(const EndToEnd& ends, const Budget& budget, double gauge_step) {
+    const double from_gauge_wh = ends.delivered_wh * gauge_step / (std::sqrt(6.0) * ends.drop_pt);
+    return std::sqrt(budget.independent_wh * budget.independent_wh + ends.u_pairing_wh * ends.u_pairing_wh +
+                     from_gauge_wh * from_gauge_wh);
+}
+
+Quantity measured(const RunRecord& record, const RegisterTrack& track, const Budget& budget, double rated_wh) {
+    const double fraction = track.total_wh() / rated_wh;
+    std::optional<double> half_width;
+    if (budget.half_width_wh) half_width = *budget.half_width_wh / rated_wh;
+    std::string reason = "from full to cut-off, at this load";
+    if (!half_width) reason += "; " + budget.half_width_method;
+    Quantity result = known("usable_fraction", "1", fraction, half_width, Kind::measured, std::move(reason));
+    if (track.energy_may_be_missing) {
+        result.kind = Kind::at_least;
+        result.upper.reset();
+        result.reason += "; " + track.missing_reason;
+    }
+    if (record.run.end == RunEnd::found_off && !track.energy_may_be_missing) result.reason += "; found off, the register held its value";
+    return result;
+}
+
+} // namespace
+
+bool is_full_drain(const RunRecord& record) {
+    return record.run.kind == RunKind::drain && record.run.started_full.value_or(false) &&
+           (record.run.end == RunEnd::cut_off_seen || record.run.end == RunEnd::found_off);
+}
+
+Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points,
+                         const Budget& budget, const MeasureOptions& options) {
+    const auto refuse = [](std::string reason) { return not_known("usable_fraction", "1", std::move(reason)); };
+    if (record.run.kind != RunKind::drain)
+        return refuse("a " + std::string(run_kind_text(record.run.kind)) + " run does not measure it; make a drain");
+    const std::optional<double> rated_wh = record.unit.rated_energy_wh;
+    if (!rated_wh || *rated_wh <= 0) return refuse("the rated energy of the unit is not stated");
+    if (!track.usable()) return refuse("fewer than two register readings");
+    if (is_full_drain(record)) return measured(record, track, budget, *rated_wh);
+
+    const std::optional<EndToEnd> ends = end_to_end(points);
+    if (!ends) return refuse("fewer than two gauge readings within the register's readings");
+    if (const auto reason = drop_too_small(*ends, record.unit.gauge_step_percent)) return refuse(*reason);
+    const double scale = 100 / ends->drop_pt / *rated_wh;
+    const Budget part = energy_budget(record, track, ends->delivered_wh, options);
+    std::optional<double> half_width;
+    if (part.half_width_wh)
+        half_width = scale * half_width_of_sum(part.gain_half_width_wh,
+                                               independent_wh(*ends, part, record.unit.gauge_step_percent), options.coverage);
+    std::string reason = "assumes an honest gauge from " + percent_text(ends->from_percent) + " to " + percent_text(ends->to_percent);
+    if (!record.run.started_full.has_value()) reason += "; whether it started full is not stated";
+    else if (!*record.run.started_full) reason += "; it did not start full";
+    if (record.run.end == RunEnd::still_running) reason += "; the run is still open";
+    else if (record.run.end == RunEnd::stopped_by_tester) reason += "; stopped before the cut-off";
+    if (!half_width) reason += "; " + part.half_width_method;
+    Quantity result = known("usable_fraction", "1", ends->delivered_wh * scale, half_width, Kind::projected, std::move(reason));
+    if (track.missing_inside) {
+        result.kind = Kind::at_least;
+        result.upper.reset();
+        result.reason += "; " + track.missing_reason;
+    }
+    return result;
+}
+
+Quantity wh_per_gauge_point(const RunRecord& record, const std::vector<PairedPoint>& points, const Budget& budget,
+                            const MeasureOptions& options) {
+    const auto refuse = [](std::string reason) { return not_known("wh_per_gauge_point", "Wh/pt", std::move(reason)); };
+    const std::optional<EndToEnd> ends = end_to_end(points);
+    if (!ends) return refuse("fewer than two gauge readings within the register's readings");
+    if (record.run.kind == RunKind::charge) return refuse("a charge run delivers nothing");
+    if (const auto reason = drop_too_small(*ends, record.unit.gauge_step_percent)) return refuse(*reason);
+    std::optional<double> half_width;
+    if (budget.half_width_wh) {
+        const double gain_wh = budget.gain_half_width_wh *
+                               (points.back().delivered_wh > 0 ? ends->delivered_wh / points.back().delivered_wh : 1.0);
+        half_width = half_width_of_sum(gain_wh, independent_wh(*ends, budget, record.unit.gauge_step_percent), options.coverage) /
+                     ends->drop_pt;
+    }
+    return known("wh_per_gauge_point", "Wh/pt", ends->delivered_wh / ends->drop_pt, half_width, Kind::measured,
+                 "end to end, from " + percent_text(ends->from_percent) + " to " + percent_text(ends->to_percent) +
+                     (half_width ? "" : "; " + budget.half_width_method));
+}
+
+} // namespace ullage

@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "measure/usable.h"
+
+#include "measure/energy_analysis.h"
+#include "support/record_builder.h"
+
+#include <gtest/gtest.h>
+
+namespace ullage {
+namespace {
+
+using test::RecordBuilder;
+
+RecordBuilder full_drain() {
+    RecordBuilder run;
+    run.at(0, 100, 5000).at(4, 75, 5210).at(8, 50, 5420).at(12, 25, 5630).at(16, 0, 5850);
+    return run;
+}
+
+TEST(UsableFraction, a_drain_from_full_to_cut_off_is_measured) {
+    const EnergyAnalysis analysis = analyse_energy(full_drain().record());
+    EXPECT_EQ(analysis.usable_fraction.kind, Kind::measured);
+    EXPECT_DOUBLE_EQ(analysis.usable_fraction.value.value(), 0.850);
+    EXPECT_NEAR(analysis.usable_fraction.half_width().value(), 0.00810, 0.0001);
+    EXPECT_DOUBLE_EQ(analysis.delivered_wh.value.value(), 850);
+    EXPECT_DOUBLE_EQ(analysis.mean_load_w.value.value(), 850.0 / 16);
+}
+
+TEST(UsableFraction, the_constructed_example_of_the_test_methods_sheet_gives_086) {
+    // Reference sheet 04, 4.5 (constructed): meter 1843.27 to 1844.13 kWh, rated 1000 Wh, 17.2 h: 860 Wh, 0.86, 50.0 W.
+    RecordBuilder run;
+    run.record().meter->step_wh = 10;
+    run.at(0, 100, 1'843'270).at(8.6, 56, 1'843'700).at(17.2, 0, 1'844'130);
+    const EnergyAnalysis analysis = analyse_energy(run.record());
+    EXPECT_DOUBLE_EQ(analysis.delivered_wh.value.value(), 860);
+    EXPECT_DOUBLE_EQ(analysis.usable_fraction.value.value(), 0.86);
+    EXPECT_NEAR(analysis.mean_load_w.value.value(), 50.0, 1e-9);
+}
+
+TEST(UsableFraction, a_drain_stopped_by_the_tester_is_projected_and_names_its_assumption) {
+    RecordBuilder run;
+    run.record().run.end = RunEnd::stopped_by_tester;
+    run.at(0, 100, 5000).at(4, 75, 5210).at(8, 50, 5420);
+    const Quantity fraction = analyse_energy(run.record()).usable_fraction;
+    EXPECT_EQ(fraction.kind, Kind::projected);
+    EXPECT_DOUBLE_EQ(fraction.value.value(), 0.84);
+    EXPECT_NE(fraction.reason.find("assumes an honest gauge from 100 % to 50 %"), std::string::npos) << fraction.reason;
+    // Both gauge steps are in the interval: 0.776 pt of 50 alone is 1.6 %.
+    EXPECT_GT(fraction.half_width().value(), 0.84 * 0.0155);
+}
+
+TEST(UsableFraction, a_run_that_did_not_start_full_is_projected_even_to_the_cut_off) {
+    RecordBuilder run = full_drain();
+    run.record().run.started_full = false;
+    EXPECT_EQ(analyse_energy(run.record()).usable_fraction.kind, Kind::projected);
+    run.record().run.started_full.reset();
+    EXPECT_NE(analyse_energy(run.record()).usable_fraction.reason.find("not stated"), std::string::npos);
+}
+
+TEST(UsableFraction, a_small_gauge_drop_is_refused_with_how_much_more_is_needed) {
+    RecordBuilder run;
+    run.record().run.end = RunEnd::stopped_by_tester;
+    run.at(0, 100, 5000).at(1, 94, 5060);
+    const Quantity fraction = analyse_energy(run.record()).usable_fraction;
+    EXPECT_EQ(fraction.kind, Kind::not_known);
+    EXPECT_FALSE(fraction.value.has_value());
+    EXPECT_NE(fraction.reason.find("about 10 more would resolve ±5 %"), std::string::npos) << fraction.reason;
+}
+
+TEST(UsableFraction, energy_that_may_be_missing_makes_it_at_least_without_an_upper_end) {
+    RecordBuilder run;
+    run.at(0, 100, 5000).at(4, 75, 5210).at(8, 50, 30).at(12, 25, 240).at(16, 0, 450);
+    const Quantity fraction = analyse_energy(run.record()).usable_fraction;
+    EXPECT_EQ(fraction.kind, Kind::at_least);
+    EXPECT_TRUE(fraction.lower.has_value());
+    EXPECT_FALSE(fraction.upper.has_value());
+}
+
+TEST(UsableFraction, what_cannot_be_known_says_why) {
+    RecordBuilder no_claim = full_drain();
+    no_claim.record().unit.rated_energy_wh.reset();
+    EXPECT_NE(analyse_energy(no_claim.record()).usable_fraction.reason.find("rated energy"), std::string::npos);
+    RecordBuilder charge = full_drain();
+    charge.record().run.kind = RunKind::charge;
+    EXPECT_EQ(analyse_energy(charge.record()).usable_fraction.kind, Kind::not_known);
+    RecordBuilder empty;
+    const EnergyAnalysis analysis = analyse_energy(empty.record());
+    for (const Quantity* quantity : {&analysis.delivered_wh, &analysis.duration_h, &analysis.mean_load_w, &analysis.usable_fraction,
+                                     &analysis.wh_per_gauge_point}) {
+        EXPECT_EQ(quantity->kind, Kind::not_known) << quantity->key;
+        EXPECT_FALSE(quantity->reason.empty()) << quantity->key;
+    }
+}
+
+TEST(UsableFraction, without_an_error_limit_the_value_stands_without_interval) {
+    RecordBuilder run = full_drain();
+    run.record().meter->limit_percent.reset();
+    const Quantity fraction = analyse_energy(run.record()).usable_fraction;
+    EXPECT_DOUBLE_EQ(fraction.value.value(), 0.85);
+    EXPECT_FALSE(fraction.lower || fraction.upper);
+    EXPECT_NE(fraction.reason.find("no interval"), std::string::npos);
+}
+
+TEST(RunDuration, a_seen_cut_off_is_known_to_the_minute) {
+    const Quantity duration = analyse_energy(full_drain().record()).duration_h;
+    EXPECT_EQ(duration.kind, Kind::measured);
+    EXPECT_DOUBLE_EQ(duration.value.value(), 16);
+    EXPECT_LT(duration.half_width().value(), 2.0 / 60);
+}
+
+TEST(RunDuration, a_run_found_off_is_a_bracket_narrowed_by_a_steady_load) {
+    RecordBuilder run;
+    run.record().run.end = RunEnd::found_off;
+    run.at(0, 100, 0).at(2, 88, 128).at(4, 76, 256).at(6, 64, 384).at(8, 52, 512).at(14, 0, 640);
+    const Quantity steady = analyse_energy(run.record()).duration_h;
+    EXPECT_EQ(steady.kind, Kind::bracket);
+    // 128 Wh at 64 W after 8 h: cut off at about 10 h, not somewhere in 8 to 14 h.
+    EXPECT_NEAR(steady.value.value(), 10, 0.05);
+    EXPECT_LT(steady.half_width().value(), 0.1);
+
+    RecordBuilder varying;
+    varying.record().run.end = RunEnd::found_off;
+    varying.at(0, 100, 0).at(2, 88, 60).at(4, 76, 300).at(6, 64, 384).at(8, 52, 512).at(14, 0, 640);
+    const Quantity wide = analyse_energy(varying.record()).duration_h;
+    EXPECT_DOUBLE_EQ(wide.lower.value(), 8);
+    EXPECT_DOUBLE_EQ(wide.upper.value(), 14);
+}
+
+} // namespace
+} // namespace ullage

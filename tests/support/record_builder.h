@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "model/run_record.h"
+
+#include <optional>
+#include <string>
+
+namespace ullage::test {
+
+/// Builds a run record by hand, one reading after the other, for tests whose numbers must be seen.
+/// Starts as a full drain of a 1000 Wh unit (1500 W output) with a ±1 % meter of 1 Wh step, in UTC, ended by a seen cut-off.
+class RecordBuilder {
+public:
+    RecordBuilder() {
+        record_.unit.uuid = "unit";
+        record_.unit.name = "Specimen";
+        record_.unit.rated_energy_wh = 1000;
+        record_.unit.rated_output_w = 1500;
+        record_.meter = Meter{"meter", "Meter", 1.0, 1.0, std::nullopt, 1.0, {}};
+        record_.run.uuid = "run";
+        record_.run.unit_uuid = "unit";
+        record_.run.meter_uuid = "meter";
+        record_.run.started_full = true;
+        record_.run.end = RunEnd::cut_off_seen;
+    }
+
+    /// A reading at `hours` after the start.
+    RecordBuilder& at(double hours, std::optional<double> gauge_percent, std::optional<double> register_wh,
+                      std::optional<MarkKind> mark = std::nullopt) {
+        Reading reading;
+        reading.sequence = static_cast<long>(record_.readings.size()) + 1;
+        reading.uuid = "r" + std::to_string(reading.sequence);
+        reading.run_uuid = "run";
+        reading.values.time_ms = start_ms + static_cast<UtcMs>(hours * ms_per_hour);
+        reading.values.gauge_percent = gauge_percent;
+        reading.values.register_wh = register_wh;
+        reading.values.mark = mark;
+        record_.readings.push_back(reading);
+        return *this;
+    }
+
+    RunRecord& record() { return record_; }
+
+    static constexpr UtcMs start_ms = 1'810'000'800'000; ///< 2027-05-11T02:00Z
+
+private:
+    RunRecord record_;
+};
+
+} // namespace ullage::test
