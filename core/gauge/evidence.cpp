@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gauge/evidence.h"
+
+#include "base/number.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage {
+
+bool GaugeEvidence::judgeable() const {
+    return energy.points.size() >= 4 && fall_pt >= 5 * step_pt && delivered_wh > 0 && hours > 0;
+}
+
+GaugeEvidence::Fall GaugeEvidence::honest_fall(std::size_t from, std::size_t to) const {
+    const PairedPoint& a = energy.points[from];
+    const PairedPoint& b = energy.points[to];
+    const double by_energy = fall_pt * (b.delivered_wh - a.delivered_wh) / delivered_wh;
+    const double by_time = fall_pt * (b.hours - a.hours) / hours;
+    return {std::min(by_energy, by_time), std::max(by_energy, by_time), by_energy};
+}
+
+double GaugeEvidence::u_fall_pt(std::size_t from, std::size_t to) const {
+    const double step_wh = register_step_wh(record);
+    const double u_wh = std::sqrt(std::pow(energy.points[from].u_pairing_wh, 2) + std::pow(energy.points[to].u_pairing_wh, 2) +
+                                  step_wh * step_wh / 6);
+    return fall_pt * u_wh / delivered_wh;
+}
+
+const std::string& GaugeEvidence::reading_uuid(std::size_t point) const {
+    return record.readings[energy.points[point].reading].uuid;
+}
+
+std::vector<std::string> GaugeEvidence::reading_uuids(std::size_t from, std::size_t to) const {
+    std::vector<std::string> uuids;
+    for (std::size_t i = from; i <= to; ++i) uuids.push_back(reading_uuid(i));
+    return uuids;
+}
+
+std::string GaugeEvidence::clock_at(std::size_t point) const {
+    return clock_text(energy.points[point].time_ms, record.run.time_zone);
+}
+
+GaugeEvidence gather_evidence(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+    GaugeEvidence evidence{record, energy, options};
+    evidence.step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
+    if (energy.points.size() >= 2) {
+        const PairedPoint& first = energy.points.front();
+        const PairedPoint& last = energy.points.back();
+        evidence.fall_pt = first.gauge_percent - last.gauge_percent;
+        evidence.delivered_wh = last.delivered_wh - first.delivered_wh;
+        evidence.hours = last.hours - first.hours;
+    }
+    return evidence;
+}
+
+std::string points_text(double points) {
+    const std::string number = fixed_text(points, points < 3 && points != std::round(points) ? 1 : 0);
+    return number + (number == "1" ? " point" : " points");
+}
+
+std::string gauge_text(double percent) { return exact_text(std::round(percent * 100) / 100) + " %"; }
+
+} // namespace ullage

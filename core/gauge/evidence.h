@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "gauge/finding.h"
+#include "measure/energy_analysis.h"
+
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// What every finding looks at: the paired points of one drain and the scale of its gauge.
+///
+/// The central idea: a gauge that is linear in stored energy falls between two points by the share
+/// (dD + P* dt) / (D + P* T) of its whole fall, whatever the no-load draw P* >= 0 is; that share lies between
+/// dD/D and dt/T. A finding needs a fall outside these two bounds, so load changes and idle hours convict nobody.
+struct GaugeEvidence {
+    const RunRecord& record;
+    const EnergyAnalysis& energy;
+    const MeasureOptions& options;
+    double step_pt = 1;      ///< gauge step
+    double fall_pt = 0;      ///< first minus last paired gauge
+    double delivered_wh = 0; ///< between them
+    double hours = 0;        ///< between them
+
+    /// True when the fall and the energy are large enough to judge by (at least 5 gauge steps, 4 points).
+    [[nodiscard]] bool judgeable() const;
+
+    /// Bounds of an honest fall between two paired points, points.
+    struct Fall {
+        double least_pt = 0, most_pt = 0, by_energy_pt = 0;
+    };
+    [[nodiscard]] Fall honest_fall(std::size_t from, std::size_t to) const;
+
+    /// Standard uncertainty of a fall between two paired points that comes from the energy side, points.
+    [[nodiscard]] double u_fall_pt(std::size_t from, std::size_t to) const;
+
+    /// Wh that one point stands for, end to end. Precondition: fall_pt > 0.
+    [[nodiscard]] double wh_per_point() const { return delivered_wh / fall_pt; }
+
+    [[nodiscard]] const std::string& reading_uuid(std::size_t point) const;
+    [[nodiscard]] std::vector<std::string> reading_uuids(std::size_t from, std::size_t to) const; ///< both included
+    [[nodiscard]] std::string clock_at(std::size_t point) const;
+};
+
+/// How far a perfect charge-counting gauge may differ in slope from one that counts energy: 15 % (from the cell data
+/// set B0005 of NASA Ames, whose share of charge per share of energy runs from 0.93 to 1.15 along a discharge).
+inline constexpr double honest_slope_spread = 0.15;
+
+[[nodiscard]] GaugeEvidence gather_evidence(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options);
+
+/// "17 points", "1 point", "2.5 points".
+[[nodiscard]] std::string points_text(double points);
+/// "71 %".
+[[nodiscard]] std::string gauge_text(double percent);
+
+} // namespace ullage

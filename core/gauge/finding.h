@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace ullage {
+
+/// Named faults; the text names reach files and JSON, see finding_key().
+enum class FindingKind {
+    stuck, jump, rebound, stopped_early, hidden_reserve, delivered_exceeds_gauge_implied,
+    held_at_full, bent, coarse, omits_own_consumption, found_off_without_mark, infeasible,
+};
+
+/// Three weights, told by word and shape as well as colour.
+enum class Weight { note, doubt, fault };
+
+/// "stuck", "jump", "rebound", "stopped_early", …
+[[nodiscard]] std::string_view finding_key(FindingKind kind);
+/// "note", "doubt", "fault".
+[[nodiscard]] std::string_view weight_text(Weight weight);
+
+/// A named fault of the gauge with its evidence.
+struct Finding {
+    FindingKind kind;
+    Weight weight = Weight::doubt;
+    std::string sentence{};              ///< one sentence for people
+    std::string evidence{};              ///< the numbers that decided it
+    std::vector<std::string> readings{}; ///< uuids, in order of time
+    double size = 0;                   ///< how large, in size_unit
+    std::string size_unit{};             ///< "pt" or "Wh"
+    std::string statistic_name{};        ///< what was compared
+    double statistic = 0, threshold = 0;
+};
+
+} // namespace ullage

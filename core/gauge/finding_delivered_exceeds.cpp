@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/number.h"
+#include "gauge/findings.h"
+
+#include <cmath>
+
+namespace ullage {
+
+void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
+    const double rated_wh = evidence.record.unit.rated_energy_wh.value_or(0);
+    const auto& meter = evidence.record.meter;
+    if (evidence.record.run.kind != RunKind::drain || rated_wh <= 0 || !meter || !meter->limit_percent) return;
+    const std::vector<PairedPoint>& points = evidence.energy.points;
+    const double step_wh = register_step_wh(evidence.record);
+    std::size_t worst = 0;
+    double worst_excess_wh = 0;
+    std::vector<std::string> readings;
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const double delivered_wh = points[i].delivered_wh - points.front().delivered_wh;
+        const double u_wh = std::sqrt(std::pow(points[i].u_pairing_wh, 2) + step_wh * step_wh / 6);
+        const double surely_wh = delivered_wh * (1 - *meter->limit_percent / 100) - 2 * u_wh;
+        const double implied_wh = rated_wh * (points.front().gauge_percent - points[i].gauge_percent) / 100;
+        const double excess_wh = surely_wh - implied_wh - rated_wh * evidence.step_pt / 100;
+        if (excess_wh <= 0) continue;
+        readings.push_back(evidence.reading_uuid(i));
+        if (excess_wh <= worst_excess_wh) continue;
+        worst_excess_wh = excess_wh;
+        worst = i;
+    }
+    if (readings.empty()) return;
+    const double delivered_wh = points[worst].delivered_wh - points.front().delivered_wh;
+    const double implied_wh = rated_wh * (points.front().gauge_percent - points[worst].gauge_percent) / 100;
+    Finding finding{FindingKind::delivered_exceeds_gauge_implied};
+    finding.weight = Weight::doubt;
+    finding.sentence = "At " + gauge_text(points[worst].gauge_percent) + " shown, " + fixed_text(delivered_wh, 0) +
+                       " Wh had been delivered though the gauge implies " + fixed_text(implied_wh, 0) +
+                       " Wh: the gauge lags, or the battery holds more than its label.";
+    finding.evidence = "beyond the meter's limit, the register step and one gauge step by " + fixed_text(worst_excess_wh, 0) + " Wh at " +
+                       evidence.clock_at(worst);
+    finding.readings = std::move(readings);
+    finding.size = delivered_wh - implied_wh;
+    finding.size_unit = "Wh";
+    finding.statistic_name = "surely delivered beyond gauge-implied, Wh";
+    finding.statistic = worst_excess_wh;
+    finding.threshold = 0;
+    findings.push_back(std::move(finding));
+}
+
+} // namespace ullage

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "gauge/evidence.h"
+
+#include <vector>
+
+namespace ullage {
+
+// One function a finding. Each appends what it found, with its evidence; none convicts on less than its threshold.
+
+/// The gauge stood still while an honest one would have fallen by more than two steps (15 % slope spread and three standard
+/// uncertainties allowed). At the first gauge value of a full start it is `held_at_full`; at 1 % or less it is left
+/// to find_hidden_reserve.
+void find_stuck(const GaugeEvidence& evidence, std::vector<Finding>& findings);
+
+/// The gauge fell by at least 1.5 times what an honest one can fall, and by more than two steps beyond it. Neighbouring jumps are one.
+void find_jump(const GaugeEvidence& evidence, std::vector<Finding>& findings);
+
+/// The gauge rose by at least two steps between two readings of a drain; nothing charged it.
+void find_rebound(const GaugeEvidence& evidence, std::vector<Finding>& findings);
+
+/// The output was cut off while the gauge, carried on to that moment with the steepest honest fall, still showed
+/// 3 points and two steps or more; in a no-load drain it is carried on by time. One run cannot tell whether the gauge ended early or the unit kept energy back.
+void find_stopped_early(const GaugeEvidence& evidence, std::vector<Finding>& findings);
+
+/// More energy was delivered at a gauge of 1 % or less than the rounding of that value explains; the size is a bracket.
+void find_hidden_reserve(const GaugeEvidence& evidence, std::vector<Finding>& findings);
+
+/// Delivered energy, less its interval, is above gauge-implied energy plus a gauge step: the gauge lags, or the battery
+/// holds more than its label.
+void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>& findings);
+
+} // namespace ullage

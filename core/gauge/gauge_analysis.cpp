@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gauge/gauge_analysis.h"
+
+#include "base/number.h"
+#include "gauge/error_curve.h"
+#include "gauge/findings.h"
+#include "gauge/gauge_line.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage {
+namespace {
+
+/// Few words for a finding in a table.
+std::string short_words(const Finding& finding) {
+    const std::string size = fixed_text(finding.size, 0) + " " + finding.size_unit;
+    switch (finding.kind) {
+    case FindingKind::stuck: return "sticks (" + size + ")";
+    case FindingKind::held_at_full: return "held at full (" + size + ")";
+    case FindingKind::jump: return "jumps (" + size + ")";
+    case FindingKind::rebound: return "rises (" + size + ")";
+    case FindingKind::stopped_early: return "stops at " + fixed_text(finding.size, 0) + " %";
+    case FindingKind::hidden_reserve: return "reserve below 1 % (" + size + ")";
+    case FindingKind::delivered_exceeds_gauge_implied: return "lags (" + size + ")";
+    case FindingKind::bent: return "bent (" + size + ")";
+    case FindingKind::coarse: return "coarse (" + size + ")";
+    case FindingKind::omits_own_consumption: return "omits own consumption";
+    case FindingKind::found_off_without_mark: return "found off";
+    case FindingKind::infeasible: return "wrong by at least " + size;
+    }
+    return {};
+}
+
+std::string verdict_of(const GaugeAnalysis& analysis, const GaugeEvidence& evidence) {
+    if (evidence.record.run.kind != RunKind::drain) return "not judged: no drain";
+    std::vector<const Finding*> told;
+    for (const Finding& finding : analysis.findings)
+        if (finding.weight != Weight::note) told.push_back(&finding);
+    if (told.empty()) {
+        if (!evidence.judgeable()) return "not judged: too few readings";
+        if (analysis.basis != ErrorBasis::delivered_depth) return "no fault found";
+        double worst_pt = 0;
+        for (const GaugeErrorPoint& error : analysis.errors) worst_pt = std::max(worst_pt, std::abs(error.error_pt));
+        return "no fault found, within " + fixed_text(std::max(1.0, std::ceil(worst_pt)), 0) + " pt";
+    }
+    std::string verdict = short_words(*told.front());
+    for (const Finding* finding : told)
+        if (finding->kind != told.front()->kind) {
+            verdict += ", " + short_words(*finding);
+            break;
+        }
+    return verdict;
+}
+
+} // namespace
+
+GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+    GaugeAnalysis analysis;
+    const GaugeEvidence evidence = gather_evidence(record, energy, options);
+    analysis.basis = error_basis(energy);
+    analysis.errors = gauge_error_curve(record, energy, analysis.basis, options);
+    if (record.run.kind == RunKind::drain) {
+        if (Result<GaugeLine> line = fit_gauge_line(record, energy)) analysis.line = std::move(line).value();
+        else analysis.line_reason = line.error().what;
+        find_stuck(evidence, analysis.findings);
+        find_jump(evidence, analysis.findings);
+        find_hidden_reserve(evidence, analysis.findings);
+        find_delivered_exceeds(evidence, analysis.findings);
+    } else {
+        analysis.line_reason = "a " + std::string(run_kind_text(record.run.kind)) + " run does not test the gauge against delivered energy";
+    }
+    find_stopped_early(evidence, analysis.findings);
+    find_rebound(evidence, analysis.findings);
+    std::ranges::stable_sort(analysis.findings, [](const Finding& a, const Finding& b) { return a.weight > b.weight; });
+    analysis.verdict = verdict_of(analysis, evidence);
+    return analysis;
+}
+
+} // namespace ullage

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "gauge/finding.h"
+#include "measure/energy_analysis.h"
+#include "numerics/line_fit.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// What a gauge error is measured against.
+enum class ErrorBasis {
+    delivered_depth, ///< gauge - 100 (1 - D/D_end): only for runs from full to cut-off; the meter's gain cancels
+    rated_energy,    ///< gauge - (first gauge - 100 D/rated): for every other run, takes the label at its word
+};
+
+/// "delivered depth", "rated energy".
+[[nodiscard]] std::string_view error_basis_text(ErrorBasis basis);
+
+/// Gauge error at one paired point, percentage points; positive when the gauge shows more than there is.
+struct GaugeErrorPoint {
+    std::size_t point = 0;  ///< index into EnergyAnalysis::points
+    double hours = 0;
+    double depth_percent = 0; ///< of the basis
+    double error_pt = 0, lower_pt = 0, upper_pt = 0;
+};
+
+/// Straight line of delivered against gauge-implied energy with uncertainties in both (York et al. 2004).
+struct GaugeLine {
+    LineFit fit;             ///< x gauge-implied Wh, y delivered Wh
+    double u_gauge_wh = 0;   ///< rated x g / (100 sqrt(12)), on every gauge-implied value
+    double p_value = 0;      ///< chance that reading resolution alone scatters as much
+    bool straight = false;   ///< p_value >= 0.01
+    std::string sentence;
+};
+
+/// Is the gauge right? As far as one run can tell.
+struct GaugeAnalysis {
+    ErrorBasis basis = ErrorBasis::rated_energy;
+    std::vector<GaugeErrorPoint> errors;
+    std::optional<GaugeLine> line;
+    std::string line_reason;         ///< why there is no line, when there is none
+    std::vector<Finding> findings;   ///< faults first, then by time
+    std::string verdict;             ///< few words for a table: "no fault found", "sticks (17 pt)", "not judged: …"
+};
+
+/// Judges the gauge of one run on evidence.
+[[nodiscard]] GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energy,
+                                          const MeasureOptions& options = {});
+
+} // namespace ullage
