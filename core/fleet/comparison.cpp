@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "fleet/comparison.h"
+
+#include "base/number.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace ullage {
+namespace {
+
+struct Candidate {
+    const RunRecord* record;
+    RunAnalysis analysis;
+};
+
+/// How much a run says about the usable fraction, most first.
+int rank(const Candidate& candidate) {
+    switch (candidate.analysis.energy.usable_fraction.kind) {
+    case Kind::measured: return 0;
+    case Kind::bracket: return 1;
+    case Kind::at_least: return 2;
+    case Kind::projected: return 3;
+    case Kind::not_known: return 4;
+    }
+    return 4;
+}
+
+/// price / energy with the interval that the energy's interval gives; a price is a fact without uncertainty.
+Quantity price_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh) {
+    const std::string money = (unit.currency.empty() ? std::string("price") : unit.currency) + "/kWh";
+    if (!unit.price) return not_known(std::move(key), money, "the price is not stated");
+    if (!energy_wh.value || *energy_wh.value <= 0)
+        return not_known(std::move(key), money, energy_wh.reason.empty() ? "no energy to divide by" : energy_wh.reason);
+    Quantity result{std::move(key), money, *unit.price / *energy_wh.value * 1000, {}, {}, energy_wh.kind, energy_wh.reason};
+    if (energy_wh.upper && *energy_wh.upper > 0) result.lower = *unit.price / *energy_wh.upper * 1000;
+    if (energy_wh.lower && *energy_wh.lower > 0) result.upper = *unit.price / *energy_wh.lower * 1000;
+    if (energy_wh.kind == Kind::at_least) {
+        // At least that much energy means at most that price.
+        result = not_known(result.key, money, "at most " + fixed_text(*result.value, 0) + " " + money + ": " + energy_wh.reason);
+    }
+    return result;
+}
+
+Quantity per_kg(const Unit& unit, const Quantity& energy_wh) {
+    if (!unit.mass_kg || *unit.mass_kg <= 0) return not_known("wh_per_kg", "Wh/kg", "the mass is not stated");
+    if (!energy_wh.value) return not_known("wh_per_kg", "Wh/kg", energy_wh.reason);
+    Quantity result{"wh_per_kg", "Wh/kg", *energy_wh.value / *unit.mass_kg, {}, {}, energy_wh.kind, energy_wh.reason};
+    if (energy_wh.lower) result.lower = *energy_wh.lower / *unit.mass_kg;
+    if (energy_wh.upper) result.upper = *energy_wh.upper / *unit.mass_kg;
+    return result;
+}
+
+/// Delivered energy that a row compares: of the whole content. A partial drain has delivered less than the unit holds, so
+/// the projection stands in for it.
+Quantity comparable_energy(const Candidate& candidate) {
+    const EnergyAnalysis& energy = candidate.analysis.energy;
+    if (energy.usable_fraction.kind != Kind::projected) return energy.delivered_wh;
+    const double rated_wh = candidate.record->unit.rated_energy_wh.value_or(0);
+    Quantity result{"delivered_wh", "Wh", *energy.usable_fraction.value * rated_wh, {}, {}, Kind::projected, energy.usable_fraction.reason};
+    if (energy.usable_fraction.lower) result.lower = *energy.usable_fraction.lower * rated_wh;
+    if (energy.usable_fraction.upper) result.upper = *energy.usable_fraction.upper * rated_wh;
+    return result;
+}
+
+ComparisonRow make_row(const Candidate& candidate, int drains) {
+    const RunRecord& record = *candidate.record;
+    const EnergyAnalysis& energy = candidate.analysis.energy;
+    ComparisonRow row;
+    row.unit = record.unit;
+    row.run = record.run;
+    row.run_number = record.number;
+    row.drains = drains;
+    row.run_title = run_title(record, energy);
+    if (record.meter) row.meter_name = record.meter->name;
+    row.rated_wh = record.unit.rated_energy_wh
+                       ? known("rated_wh", "Wh", *record.unit.rated_energy_wh, std::nullopt, Kind::measured, "the maker's claim, not measured")
+                       : not_known("rated_wh", "Wh", "the rated energy of the unit is not stated");
+    row.delivered_wh = comparable_energy(candidate);
+    row.usable_fraction = energy.usable_fraction;
+    row.mean_load_w = energy.mean_load_w;
+    row.duration_h = energy.duration_h;
+    row.wh_per_gauge_point = energy.wh_per_gauge_point;
+    row.price_per_rated_kwh = price_per_kwh("price_per_rated_kwh", record.unit, row.rated_wh);
+    row.price_per_delivered_kwh = price_per_kwh("price_per_delivered_kwh", record.unit, row.delivered_wh);
+    row.wh_per_kg = per_kg(record.unit, row.delivered_wh);
+    row.gauge_verdict = candidate.analysis.gauge.verdict;
+    return row;
+}
+
+void add_remarks(Comparison& comparison) {
+    std::set<std::string> meters;
+    double lowest_w = 0, highest_w = 0;
+    bool projected = false;
+    for (const ComparisonRow& row : comparison.rows) {
+        meters.insert(row.meter_name);
+        projected = projected || row.usable_fraction.kind == Kind::projected;
+        if (!row.mean_load_w.value) continue;
+        lowest_w = lowest_w == 0 ? *row.mean_load_w.value : std::min(lowest_w, *row.mean_load_w.value);
+        highest_w = std::max(highest_w, *row.mean_load_w.value);
+    }
+    if (lowest_w > 0 && highest_w > 1.25 * lowest_w)
+        comparison.remarks.push_back("As tested: the mean loads run from " + fixed_text(lowest_w, 0) + " W to " + fixed_text(highest_w, 0) +
+                                     " W. A slow drain feeds the no-load draw for longer and delivers less.");
+    if (meters.size() > 1)
+        comparison.remarks.push_back("Different meters were used: the error limit of each counts in full in a difference between units.");
+    if (projected)
+        comparison.remarks.push_back("Projected figures assume an honest gauge over the stretch that was drained; half a drain can mislead by "
+                                     "more than a tenth.");
+}
+
+} // namespace
+
+Comparison compare_as_tested(const std::vector<RunRecord>& records, CompareRows rows, const MeasureOptions& options) {
+    std::map<std::string, std::vector<Candidate>> drains; // by unit uuid
+    std::vector<const Unit*> order;
+    for (const RunRecord& record : records) {
+        const auto [place, is_new] = drains.try_emplace(record.unit.uuid);
+        if (is_new) order.push_back(&record.unit);
+        if (record.run.kind == RunKind::drain) place->second.push_back({&record, analyse_run(record, options)});
+    }
+    std::ranges::stable_sort(order, {}, [](const Unit* unit) { return unit->name; });
+
+    Comparison comparison;
+    for (const Unit* unit : order) {
+        std::vector<Candidate>& candidates = drains[unit->uuid];
+        const int count = static_cast<int>(candidates.size());
+        if (candidates.empty()) {
+            comparison.left_out.push_back(unit->name + ": no drain in the logbook");
+            continue;
+        }
+        if (rows == CompareRows::every_drain) {
+            for (const Candidate& candidate : candidates) comparison.rows.push_back(make_row(candidate, count));
+            continue;
+        }
+        const auto best = std::ranges::min_element(candidates, [](const Candidate& a, const Candidate& b) {
+            const int rank_a = rank(a), rank_b = rank(b);
+            return rank_a != rank_b ? rank_a < rank_b : a.analysis.energy.start_ms > b.analysis.energy.start_ms;
+        });
+        comparison.rows.push_back(make_row(*best, count));
+    }
+    add_remarks(comparison);
+    return comparison;
+}
+
+} // namespace ullage

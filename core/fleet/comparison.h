@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "fleet/run_analysis.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// Which runs stand in a comparison.
+enum class CompareRows {
+    one_per_unit, ///< the run that says most: a measured usable fraction before `at least` before a projected one, then the latest
+    every_drain,  ///< each drain of each unit
+};
+
+/// One line of a comparison, "as tested".
+struct ComparisonRow {
+    Unit unit;
+    Run run;
+    int run_number = 1;
+    int drains = 1;              ///< drains of the unit that are in the logbook
+    std::string run_title;
+    std::string meter_name;      ///< empty without a meter
+    Quantity rated_wh;           ///< "rated_wh", a claim: no interval
+    Quantity delivered_wh, usable_fraction, mean_load_w, duration_h, wh_per_gauge_point;
+    Quantity price_per_rated_kwh, price_per_delivered_kwh; ///< in the unit's currency per kWh
+    Quantity wh_per_kg;          ///< delivered
+    std::string gauge_verdict;
+    std::optional<double> no_load_taken_wh; ///< for the vessel; absent while not knowable
+};
+
+/// Rows for the records of one or several logbooks, in order of unit name and run. Units without a drain are named in `left_out`
+/// with the reason.
+struct Comparison {
+    std::vector<ComparisonRow> rows;
+    std::vector<std::string> left_out;
+    std::vector<std::string> remarks; ///< what must be said with the table: loads differ, meters differ
+};
+
+[[nodiscard]] Comparison compare_as_tested(const std::vector<RunRecord>& records, CompareRows rows = CompareRows::one_per_unit,
+                                           const MeasureOptions& options = {});
+
+} // namespace ullage
