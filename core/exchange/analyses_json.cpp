@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/comparison_table.h"
+
+#include "base/version.h"
+#include "exchange/quantity_json.h"
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+/// {uuid, time}; the time is null for a reading that the record does not hold.
+Json reading_json(const RunRecord& record, const std::string& uuid) {
+    const auto at = std::ranges::find(record.readings, uuid, &Reading::uuid);
+    Json json{{"uuid", uuid}, {"time", nullptr}};
+    if (at != record.readings.end()) json["time"] = format_iso8601(at->values.time_ms, record.run.time_zone);
+    return json;
+}
+
+Json quantities_json(const RunRecord& record, const RunAnalysis& analysis) {
+    Json list = Json::array();
+    for (const Quantity& quantity : analysis.quantities) {
+        Json json{{"key", quantity.key}, {"unit_label", record.unit.name}, {"run", record.number}};
+        json.update(quantity_json(quantity));
+        list.push_back(std::move(json));
+    }
+    return list;
+}
+
+Json findings_json(const RunRecord& record, const std::vector<Finding>& findings) {
+    Json list = Json::array();
+    for (const Finding& finding : findings) {
+        Json readings = Json::array();
+        for (const std::string& uuid : finding.readings) readings.push_back(reading_json(record, uuid));
+        list.push_back({{"kind", std::string(finding_key(finding.kind))},
+                        {"weight", std::string(weight_text(finding.weight))},
+                        {"sentence", finding.sentence},
+                        {"evidence", finding.evidence},
+                        {"readings", std::move(readings)},
+                        {"size", number_json(finding.size)},
+                        {"size_unit", finding.size_unit},
+                        {"statistic_name", finding.statistic_name},
+                        {"statistic", number_json(finding.statistic)},
+                        {"threshold", number_json(finding.threshold)}});
+    }
+    return list;
+}
+
+Json mends_json(const RunRecord& record, const std::vector<Mend>& mends) {
+    Json list = Json::array();
+    for (const Mend& mend : mends)
+        list.push_back({{"kind", std::string(mend_text(mend.kind))},
+                        {"reading", reading_json(record, mend.reading_uuid)},
+                        {"reason", mend.reason},
+                        {"missing_wh", number_json(mend.missing_wh)}});
+    return list;
+}
+
+Json budget_json(const Budget& budget) {
+    Json lines = Json::array();
+    for (const BudgetLine& line : budget.lines)
+        lines.push_back({{"source", line.source},
+                         {"shape", line.shape},
+                         {"correlation", line.correlation},
+                         {"standard_wh", number_json(line.standard_wh)},
+                         {"share", number_json(line.share)}});
+    return {{"lines", std::move(lines)},
+            {"combined_standard_wh", number_json(budget.combined_standard_wh)},
+            {"half_width_wh", number_json(budget.half_width_wh)},
+            {"half_width_method", budget.half_width_method}};
+}
+
+Json run_json(const RunRecord& record, const RunAnalysis& analysis) {
+    return {{"unit", record.unit.name},
+            {"run", record.number},
+            {"title", run_title(record, analysis.energy)},
+            {"kind", std::string(run_kind_text(record.run.kind))},
+            {"ended", std::string(run_end_text(record.run.end))},
+            {"quantities", quantities_json(record, analysis)},
+            {"gauge_verdict", analysis.gauge.verdict},
+            {"findings", findings_json(record, analysis.gauge.findings)},
+            {"mends", mends_json(record, analysis.energy.track.mends)},
+            {"budget", budget_json(analysis.energy.budget)}};
+}
+
+} // namespace
+
+std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses) {
+    Json json{{"program", "ullage"}, {"version", std::string(program_version())}, {"runs", Json::array()}};
+    const std::size_t runs = std::min(records.size(), analyses.size());
+    for (std::size_t r = 0; r < runs; ++r) json["runs"].push_back(run_json(records[r], analyses[r]));
+    return json_text(json);
+}
+
+} // namespace ullage

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "exchange/table.h"
+#include "fleet/comparison.h"
+
+namespace ullage {
+
+/// The comparison as a table for people and files. Columns: unit, maker, run, rated_wh, delivered_wh, usable_fraction,
+/// mean_load_w, duration_h, wh_per_gauge_point, gauge_verdict, price_per_rated_kwh, price_per_delivered_kwh, meter.
+[[nodiscard]] Table comparison_table(const Comparison& comparison);
+
+/// The readings of a run with what was derived at each: time, gauge, register, delivered, load since, gauge error, mark, remark. A
+/// part that was not noted is an empty cell; withdrawn readings are left out.
+[[nodiscard]] Table readings_table(const RunRecord& record, const RunAnalysis& analysis);
+
+/// The interval table of a run: from, to, hours, gauge drop, gauge-implied, delivered, their ratio, mean load, energy per point.
+[[nodiscard]] Table intervals_table(const RunRecord& record, const RunAnalysis& analysis);
+
+/// JSON text of one or several analyses (as many as both lists have): {"program", "version", "runs": [{unit, run, title, kind,
+/// ended, quantities: [{key, unit_label, run, value, lower, upper, unit, kind, reason}], gauge_verdict, findings: [{kind, weight,
+/// sentence, evidence, readings: [{uuid, time}], size, size_unit, statistic_name, statistic, threshold}], mends: [{kind,
+/// reading, reason, missing_wh}], budget: {lines: [{source, shape, correlation, standard_wh, share}], combined_standard_wh,
+/// half_width_wh, half_width_method}}]}. Absent numbers are null; never NaN.
+[[nodiscard]] std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses);
+
+} // namespace ullage

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/quantity_title.h"
+
+#include <algorithm>
+#include <array>
+
+namespace ullage {
+
+namespace {
+
+struct Title {
+    std::string_view key, title;
+    int decimals;
+};
+
+constexpr std::array<Title, 12> titles{{
+    {"rated_wh", "rated energy", 0},
+    {"delivered_wh", "delivered energy", 0},
+    {"duration_h", "duration", 2},
+    {"mean_load_w", "mean load", 0},
+    {"usable_fraction", "usable fraction", 3},
+    {"wh_per_gauge_point", "energy per gauge point", 2},
+    {"gauge_implied_wh", "gauge-implied energy", 0},
+    {"line_slope", "slope, delivered against gauge-implied", 3},
+    {"line_chi_square", "chi-square of that line", 1},
+    {"price_per_rated_kwh", "price per rated kWh", 2},
+    {"price_per_delivered_kwh", "price per delivered kWh", 2},
+    {"wh_per_kg", "delivered energy per mass", 0},
+}};
+
+const Title* find(std::string_view key) {
+    const auto at = std::ranges::find(titles, key, &Title::key);
+    return at == titles.end() ? nullptr : &*at;
+}
+
+} // namespace
+
+std::string quantity_title(std::string_view key) {
+    if (const Title* title = find(key)) return std::string(title->title);
+    std::string words(key);
+    std::ranges::replace(words, '_', ' ');
+    return words;
+}
+
+int quantity_decimals(std::string_view key) {
+    const Title* title = find(key);
+    return title ? title->decimals : 2;
+}
+
+} // namespace ullage

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/comparison_table.h"
+
+#include "base/instant.h"
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+using Content = TableColumn::Content;
+
+TableColumn number_column(std::string key, std::string title, std::string unit, int decimals) {
+    return {std::move(key), std::move(title), std::move(unit), Content::number, decimals};
+}
+
+/// A plain number; an empty text where there is none, as most readings note only some of the parts.
+TableCell number_cell(const TableColumn& column, std::optional<double> value) {
+    if (!value) return std::string();
+    return known(column.key, column.unit, *value, std::nullopt, Kind::measured);
+}
+
+std::string title_of(const RunRecord& record, const RunAnalysis& analysis) {
+    return record.unit.name + ", " + run_title(record, analysis.energy);
+}
+
+/// Index of the register point that belongs to a reading.
+std::optional<std::size_t> point_of(const RegisterTrack& track, std::size_t reading) {
+    const auto at = std::ranges::find(track.points, reading, &RegisterPoint::reading);
+    if (at == track.points.end()) return std::nullopt;
+    return static_cast<std::size_t>(at - track.points.begin());
+}
+
+std::optional<double> load_since(const RegisterTrack& track, std::size_t point) {
+    if (point == 0) return std::nullopt;
+    const double hours = hours_between(track.points[point - 1].time_ms, track.points[point].time_ms);
+    if (hours <= 0) return std::nullopt;
+    return (track.points[point].delivered_wh - track.points[point - 1].delivered_wh) / hours;
+}
+
+TableCell gauge_error_cell(const RunAnalysis& analysis, std::size_t reading) {
+    for (const GaugeErrorPoint& error : analysis.gauge.errors) {
+        if (error.point >= analysis.energy.points.size() || analysis.energy.points[error.point].reading != reading) continue;
+        return Quantity{"gauge_error_pt", "pt", error.error_pt, error.lower_pt, error.upper_pt, Kind::measured, {}};
+    }
+    return std::string();
+}
+
+} // namespace
+
+Table readings_table(const RunRecord& record, const RunAnalysis& analysis) {
+    Table table;
+    table.title = "Readings of " + title_of(record, analysis);
+    table.columns = {{"time", "time", {}, Content::text, 0},
+                     number_column("gauge_percent", "gauge", "%", 0),
+                     number_column("register_wh", "register", "Wh", 1),
+                     number_column("delivered_wh", "delivered", "Wh", 1),
+                     number_column("load_since_w", "load since", "W", 1),
+                     {"gauge_error_pt", "gauge error", "pt", Content::quantity, 1},
+                     {"mark", "mark", {}, Content::text, 0},
+                     {"remark", "remark", {}, Content::text, 0}};
+    const RegisterTrack& track = analysis.energy.track;
+    for (std::size_t r = 0; r < record.readings.size(); ++r) {
+        if (record.readings[r].withdrawn) continue;
+        const ReadingValues& values = record.readings[r].values;
+        const auto point = point_of(track, r);
+        table.rows.push_back({format_iso8601(values.time_ms, record.run.time_zone),
+                              number_cell(table.columns[1], values.gauge_percent),
+                              number_cell(table.columns[2], values.register_wh),
+                              number_cell(table.columns[3], point ? std::optional(track.points[*point].delivered_wh)
+                                                                  : std::nullopt),
+                              number_cell(table.columns[4], point ? load_since(track, *point) : std::nullopt),
+                              gauge_error_cell(analysis, r),
+                              values.mark ? std::string(mark_text(*values.mark)) : std::string(),
+                              values.remark});
+    }
+    if (!analysis.gauge.errors.empty())
+        table.remarks.push_back("Gauge error against " + std::string(error_basis_text(analysis.gauge.basis)) + ".");
+    return table;
+}
+
+Table intervals_table(const RunRecord& record, const RunAnalysis& analysis) {
+    Table table;
+    table.title = "Intervals of " + title_of(record, analysis);
+    table.columns = {{"from", "from", {}, Content::text, 0},
+                     {"to", "to", {}, Content::text, 0},
+                     number_column("hours", "time", "h", 2),
+                     number_column("gauge_drop_pt", "gauge drop", "pt", 1),
+                     number_column("gauge_implied_wh", "gauge-implied", "Wh", 1),
+                     number_column("delivered_wh", "delivered", "Wh", 1),
+                     number_column("ratio", "delivered / gauge-implied", "1", 3),
+                     number_column("mean_w", "mean load", "W", 1),
+                     number_column("wh_per_point", "energy per point", "Wh/pt", 2)};
+    const auto& points = analysis.energy.points;
+    for (const IntervalRow& row : analysis.energy.intervals) {
+        if (row.from >= points.size() || row.to >= points.size()) continue;
+        table.rows.push_back({format_iso8601(points[row.from].time_ms, record.run.time_zone),
+                              format_iso8601(points[row.to].time_ms, record.run.time_zone),
+                              number_cell(table.columns[2], row.hours), number_cell(table.columns[3], row.gauge_drop_pt),
+                              number_cell(table.columns[4], row.gauge_implied_wh),
+                              number_cell(table.columns[5], row.delivered_wh), number_cell(table.columns[6], row.ratio),
+                              number_cell(table.columns[7], row.mean_w), number_cell(table.columns[8], row.wh_per_point)});
+    }
+    return table;
+}
+
+} // namespace ullage

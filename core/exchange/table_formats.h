@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/result.h"
+#include "exchange/table.h"
+
+#include <string>
+
+namespace ullage {
+
+// One function for each format; callers outside this folder use table_text and write_table.
+
+/// Aligned columns for a terminal, LF; heads and notes as in PrintedTable.
+[[nodiscard]] std::string plain_table(const Table& table);
+/// RFC 4180, CRLF, a head line of keys. A quantity column gives KEY, KEY_lower, KEY_upper, KEY_kind, KEY_reason; a column
+/// without a unit of its own, whose cells may differ in unit, gives KEY_unit after KEY. Absent numbers are empty fields.
+[[nodiscard]] std::string csv_table(const Table& table);
+/// Pipe table with the method below it.
+[[nodiscard]] std::string markdown_table(const Table& table);
+/// One self-contained page, well-formed XML; sorting by an inline script, no network.
+[[nodiscard]] std::string html_table(const Table& table);
+/// {"program", "version", "title", "columns": [{key, title, unit, content}], "rows": [{KEY: cell}], "remarks", "method"}; a cell
+/// is a text, {value, lower, upper, unit, kind, reason}, or null where nothing belongs.
+[[nodiscard]] std::string json_table(const Table& table);
+/// Makes a workbook at `path`: the table with typed numbers and a chart of the first quantity column that has numbers, and a
+/// sheet "Method". Errors: io or disk_full with the library's words; refused when the table has more rows than a sheet.
+[[nodiscard]] Result<void> make_xlsx_table(const Table& table, const std::string& path);
+
+} // namespace ullage

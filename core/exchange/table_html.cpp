@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/number.h"
+#include "exchange/table_formats.h"
+#include "exchange/table_printed.h"
+#include "exchange/table_unicode.h"
+
+#include <fmt/format.h>
+
+namespace ullage {
+
+namespace {
+
+constexpr std::string_view style = R"(
+:root { color-scheme: light dark; --ground: #F4F3EF; --panel: #FFFFFF; --line: #DAD7CE; --ink: #1D2730; --soft: #66717B;
+        --accent: #0B5E8A; }
+@media (prefers-color-scheme: dark) {
+  :root { --ground: #14191E; --panel: #1C232A; --line: #343E47; --ink: #E8EAEB; --soft: #97A3AD; --accent: #5DB3DE; }
+}
+body { margin: 32px auto; max-width: 1280px; padding: 0 16px; background: var(--ground); color: var(--ink);
+       font: 15px/1.5 system-ui, sans-serif; }
+h1 { font-size: 22px; margin: 0 0 16px; }
+h2 { font-size: 17px; margin: 24px 0 8px; }
+h3 { font-size: 15px; margin: 16px 0 0; }
+p { margin: 0 0 8px; max-width: 80ch; }
+.scroll { overflow-x: auto; background: var(--panel); border: 1px solid var(--line); border-radius: 6px; }
+table { border-collapse: collapse; width: 100%; }
+th, td { padding: 8px 12px; text-align: left; vertical-align: baseline; border-bottom: 1px solid var(--line); }
+tbody tr:last-child > * { border-bottom: 0; }
+thead th { font-weight: normal; color: var(--soft); vertical-align: bottom; }
+.number { text-align: right; font-variant-numeric: tabular-nums lining-nums; }
+td.number { white-space: nowrap; }
+.interval, sup, .notes { color: var(--soft); font-size: 0.85em; }
+button { all: unset; cursor: pointer; }
+button:focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
+[aria-sort] button { color: var(--accent); }
+[aria-sort="ascending"] button::after { content: " \25B2"; }
+[aria-sort="descending"] button::after { content: " \25BC"; }
+@media print { body { margin: 0; max-width: none; } .scroll { border: 0; overflow: visible; } }
+)";
+
+// Without the characters < and & the script is the same to an HTML and an XML reader. Cells without a number come last.
+constexpr std::string_view script = R"(
+"use strict";
+document.querySelectorAll("thead button").forEach(function (button) {
+  button.addEventListener("click", function () {
+    const head = button.parentElement;
+    const column = head.cellIndex;
+    const down = head.getAttribute("aria-sort") === "ascending";
+    const sign = down ? -1 : 1;
+    head.parentElement.querySelectorAll("th").forEach(function (other) { other.removeAttribute("aria-sort"); });
+    head.setAttribute("aria-sort", down ? "descending" : "ascending");
+    const body = head.closest("table").tBodies[0];
+    const key = function (row) { return row.cells[column].dataset.number; };
+    const rows = Array.from(body.rows);
+    rows.sort(function (a, b) {
+      if (!head.classList.contains("number"))
+        return sign * a.cells[column].textContent.localeCompare(b.cells[column].textContent, "en", { numeric: true });
+      const x = key(a), y = key(b);
+      if (x === undefined || y === undefined) return (x === undefined ? 1 : 0) - (y === undefined ? 1 : 0);
+      return sign * (Number(x) - Number(y));
+    });
+    body.append(...rows);
+  });
+});
+)";
+
+std::string escaped(std::string_view text) {
+    std::string out;
+    for (const char c : one_line(text)) {
+        switch (c) {
+        case '&': out += "&amp;"; break;
+        case '<': out += "&lt;"; break;
+        case '>': out += "&gt;"; break;
+        case '"': out += "&quot;"; break;
+        case '\'': out += "&#39;"; break;
+        default: out += c;
+        }
+    }
+    return out;
+}
+
+void append_cell(std::string& out, const PrintedCell& cell, bool right, bool first) {
+    const std::string_view tag = first && !right ? "th" : "td";
+    out += fmt::format("<{}{}{}", tag, tag == "th" ? " scope=\"row\"" : "", right ? " class=\"number\"" : "");
+    if (cell.sort_number) out += fmt::format(" data-number=\"{}\"", exact_text(*cell.sort_number));
+    out += '>' + escaped(cell.value);
+    if (!cell.interval.empty()) out += " <span class=\"interval\">" + escaped(cell.interval) + "</span>";
+    if (cell.note != 0) out += fmt::format(" <sup><a href=\"#note-{0}\">{0}</a></sup>", cell.note);
+    out += fmt::format("</{}>\n", tag);
+}
+
+void append_table(std::string& out, const PrintedTable& printed) {
+    out += "<div class=\"scroll\">\n<table>\n<thead>\n<tr>\n";
+    for (std::size_t c = 0; c < printed.heads.size(); ++c)
+        out += fmt::format("<th scope=\"col\"{}><button type=\"button\">{}</button></th>\n",
+                           printed.right[c] ? " class=\"number\"" : "", escaped(printed.heads[c]));
+    out += "</tr>\n</thead>\n<tbody>\n";
+    for (const auto& row : printed.rows) {
+        out += "<tr>\n";
+        for (std::size_t c = 0; c < row.size(); ++c) append_cell(out, row[c], printed.right[c], c == 0);
+        out += "</tr>\n";
+    }
+    out += "</tbody>\n</table>\n</div>\n";
+}
+
+} // namespace
+
+std::string html_table(const Table& table) {
+    const PrintedTable printed = printed_table(table);
+    const std::string title = escaped(table.title.empty() ? "Table" : table.title);
+    std::string out = "<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n"
+                      "<meta charset=\"utf-8\"/>\n"
+                      "<meta http-equiv=\"Content-Security-Policy\" "
+                      "content=\"default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'\"/>\n"
+                      "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n";
+    out += "<title>" + title + "</title>\n<style>" + std::string(style) + "</style>\n</head>\n<body>\n<main>\n<h1>" + title +
+           "</h1>\n";
+    append_table(out, printed);
+    for (std::size_t n = 0; n < printed.notes.size(); ++n)
+        out += fmt::format("<p class=\"notes\" id=\"note-{0}\"><sup>{0}</sup> {1}</p>\n", n + 1, escaped(printed.notes[n]));
+    for (const std::string& remark : table.remarks) out += "<p>" + escaped(remark) + "</p>\n";
+    if (!table.method.empty()) {
+        out += "<section id=\"method\">\n<h2>Method</h2>\n";
+        for (const auto& [heading, text] : table.method)
+            out += "<h3>" + escaped(heading) + "</h3>\n<p>" + escaped(text) + "</p>\n";
+        out += "</section>\n";
+    }
+    out += "</main>\n<script>" + std::string(script) + "</script>\n</body>\n</html>\n";
+    return out;
+}
+
+} // namespace ullage

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "exchange/table.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// One cell as people see it, one line, not yet escaped for a format.
+struct PrintedCell {
+    std::string value;    ///< "893", "0.86 to 0.95", "not known", text; empty where nothing belongs
+    std::string interval; ///< "± 17" or empty; formats show it in a lighter tone
+    int note = 0;         ///< number of the note below the table, 0 for none
+    std::optional<double> sort_number; ///< value, else the lower or upper limit; absent for text and "not known"
+
+    /// "893 ± 17".
+    [[nodiscard]] std::string text() const;
+};
+
+/// A table as people see it: rounded to what the uncertainty supports, kinds and reasons as numbered notes.
+struct PrintedTable {
+    std::vector<std::string> heads; ///< "delivered energy (Wh)"
+    std::vector<bool> right;        ///< columns of numbers stand to the right
+    std::vector<std::vector<PrintedCell>> rows;
+    std::vector<std::string> notes; ///< "projected: assumes …"; note 1 comes first; each text once
+};
+
+/// Prints each cell. A cell whose unit is not that of its column carries its own. A row that is shorter than the columns
+/// is filled with empty cells; surplus cells are left out.
+[[nodiscard]] PrintedTable printed_table(const Table& table);
+
+/// "delivered energy (Wh)"; without unit or for a fraction (unit "1") the title alone.
+[[nodiscard]] std::string column_head(const TableColumn& column);
+
+/// The cell of a row and column; an empty text where the row is too short.
+[[nodiscard]] const TableCell& cell_at(const std::vector<TableCell>& row, std::size_t column);
+
+/// The number when it is there and finite.
+[[nodiscard]] std::optional<double> finite(const std::optional<double>& number);
+
+/// True when the cells of a column carry units of their own.
+[[nodiscard]] bool has_own_units(const TableColumn& column);
+
+} // namespace ullage

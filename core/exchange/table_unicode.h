@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+namespace ullage {
+
+/// UTF-8 that every format can hold: ill-formed sequences and characters that XML 1.0 forbids (section 2.2) become U+FFFD. Tab,
+/// line feed and carriage return stay.
+[[nodiscard]] std::string clean_text(std::string_view text);
+
+/// clean_text on one line: each run of control characters and line separators becomes one space, so that a text cannot break a
+/// table apart or send commands to a terminal.
+[[nodiscard]] std::string one_line(std::string_view text);
+
+/// Columns that the text takes on a terminal with fixed-width letters: combining marks take none, East Asian wide letters and
+/// emoji two. The ranges are the large blocks of Unicode's East Asian Width list, not each single character.
+[[nodiscard]] std::size_t display_width(std::string_view text);
+
+/// The longest beginning of `text` of at most `units` UTF-16 code units (what spreadsheets count) that splits no character.
+[[nodiscard]] std::string_view clipped_utf16(std::string_view text, std::size_t units);
+
+} // namespace ullage
