@@ -15,16 +15,16 @@ struct Candidate {
     RunAnalysis analysis;
 };
 
-/// How much a run says about the usable fraction, most first.
+/// How much a run says about the usable fraction and its load, most first: a cut-off that was seen before one found later.
 int rank(const Candidate& candidate) {
     switch (candidate.analysis.energy.usable_fraction.kind) {
-    case Kind::measured: return 0;
-    case Kind::bracket: return 1;
-    case Kind::at_least: return 2;
-    case Kind::projected: return 3;
-    case Kind::not_known: return 4;
+    case Kind::measured: return candidate.record->run.end == RunEnd::cut_off_seen ? 0 : 1;
+    case Kind::bracket: return 2;
+    case Kind::at_least: return 3;
+    case Kind::projected: return 4;
+    case Kind::not_known: return 5;
     }
-    return 4;
+    return 5;
 }
 
 /// price / energy with the interval that the energy's interval gives; a price is a fact without uncertainty.

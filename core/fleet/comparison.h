@@ -11,7 +11,7 @@ namespace ullage {
 
 /// Which runs stand in a comparison.
 enum class CompareRows {
-    one_per_unit, ///< the run that says most: a measured usable fraction before `at least` before a projected one, then the latest
+    one_per_unit, ///< the run that says most: measured with the cut-off seen, measured and found off, `at least`, projected; then the latest
     every_drain,  ///< each drain of each unit
 };
 

@@ -27,7 +27,8 @@ void find_stopped_early(const GaugeEvidence& evidence, std::vector<Finding>& fin
 /// More energy was delivered at a gauge of 1 % or less than the rounding of that value explains; the size is a bracket.
 void find_hidden_reserve(const GaugeEvidence& evidence, std::vector<Finding>& findings);
 
-/// Delivered energy, less its interval, is above gauge-implied energy plus a gauge step: the gauge lags, or the battery
+/// Delivered energy, less its interval, is above gauge-implied energy plus a gauge step and the 2.2 % of rated by which a perfect
+/// charge-counting gauge may lead: the gauge lags, or the battery
 /// holds more than its label.
 void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>& findings);
 

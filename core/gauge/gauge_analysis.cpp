@@ -59,8 +59,8 @@ GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energ
     GaugeAnalysis analysis;
     const GaugeEvidence evidence = gather_evidence(record, energy, options);
     analysis.basis = error_basis(energy);
-    analysis.errors = gauge_error_curve(record, energy, analysis.basis, options);
     if (record.run.kind == RunKind::drain) {
+        analysis.errors = gauge_error_curve(record, energy, analysis.basis, options);
         if (Result<GaugeLine> line = fit_gauge_line(record, energy)) analysis.line = std::move(line).value();
         else analysis.line_reason = line.error().what;
         find_stuck(evidence, analysis.findings);

@@ -40,7 +40,7 @@ struct GaugeLine {
 /// Is the gauge right? As far as one run can tell.
 struct GaugeAnalysis {
     ErrorBasis basis = ErrorBasis::rated_energy;
-    std::vector<GaugeErrorPoint> errors;
+    std::vector<GaugeErrorPoint> errors; ///< drains only: without delivered energy there is no reference
     std::optional<GaugeLine> line;
     std::string line_reason;         ///< why there is no line, when there is none
     std::vector<Finding> findings;   ///< faults first, then by time

@@ -3,9 +3,11 @@
 
 namespace ullage {
 
-std::vector<LoadStep> load_steps(const RegisterTrack& track) {
+std::vector<LoadStep> load_steps(const RegisterTrack& track, RunEnd end) {
     std::vector<LoadStep> steps;
-    for (std::size_t i = 1; i < track.points.size(); ++i) {
+    const std::size_t last = track.points.size();
+    for (std::size_t i = 1; i < last; ++i) {
+        if (end == RunEnd::found_off && i + 1 == last) break;
         const RegisterPoint& from = track.points[i - 1];
         const RegisterPoint& to = track.points[i];
         if (to.time_ms <= from.time_ms) continue;

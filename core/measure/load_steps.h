@@ -2,6 +2,7 @@
 #pragma once
 
 #include "measure/register.h"
+#include "model/run.h"
 
 #include <vector>
 
@@ -14,7 +15,8 @@ struct LoadStep {
     double mean_w = 0; ///< delivered energy / time between the two
 };
 
-/// The load of a run as steps, one for each pair of neighbouring points of the track whose times differ.
-[[nodiscard]] std::vector<LoadStep> load_steps(const RegisterTrack& track);
+/// The load of a run as steps, one for each pair of neighbouring points of the track whose times differ. In a run found off the
+/// step to the last reading is left out: the output was off for a part of it that nobody saw.
+[[nodiscard]] std::vector<LoadStep> load_steps(const RegisterTrack& track, RunEnd end);
 
 } // namespace ullage

@@ -148,6 +148,13 @@ TEST(GaugeError, the_constructed_hump_of_the_test_methods_sheet_is_six_points) {
     EXPECT_NEAR(judge(run).errors[1].error_pt, 6.0, 1e-9);
 }
 
+TEST(GaugeError, a_run_without_delivered_energy_has_none) {
+    RecordBuilder run;
+    run.record().run.kind = RunKind::no_load_drain;
+    run.at(0, 100, 4000).at(5, 60, 4000).at(10, 20, 4000);
+    EXPECT_TRUE(judge(run).errors.empty());
+}
+
 TEST(GaugeLine, a_straight_gauge_fits_and_a_bent_one_does_not) {
     RecordBuilder straight = drain([](double h) { return 100 - 10 * h; });
     const GaugeAnalysis fits = judge(straight);

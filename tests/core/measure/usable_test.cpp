@@ -118,6 +118,8 @@ TEST(RunDuration, a_run_found_off_is_a_bracket_narrowed_by_a_steady_load) {
     EXPECT_NEAR(steady.value.value(), 10, 0.05);
     EXPECT_LT(steady.half_width().value(), 0.1);
 
+    EXPECT_FALSE(analyse_energy(run.record()).intervals.back().mean_w.has_value()) << "the output was off for a part of it";
+
     RecordBuilder varying;
     varying.record().run.end = RunEnd::found_off;
     varying.at(0, 100, 0).at(2, 88, 60).at(4, 76, 300).at(6, 64, 384).at(8, 52, 512).at(14, 0, 640);
