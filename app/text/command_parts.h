@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/result.h"
+#include "model/run_record.h"
+
+#include <iosfwd>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+// The commands themselves, after their arguments have been read. Each returns an exit code.
+
+struct ImportArguments {
+    std::string logbook;
+    std::vector<std::string> sheets;
+};
+/// Brings run sheets into a logbook, made when missing. Each sheet goes in whole or not at all, and one that is refused
+/// does not hold up the others. A run that the logbook holds already (same unit and maker, kind and readings) is left out and said.
+[[nodiscard]] int import_command(const ImportArguments& arguments, std::ostream& out, std::ostream& err);
+
+struct AnalyseArguments {
+    std::string logbook;
+    std::string unit; ///< empty for every unit
+    std::optional<int> run;
+    std::string format = "text";
+};
+[[nodiscard]] int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::ostream& err);
+
+struct CompareArguments {
+    std::string logbook;
+    bool every_drain = false;
+    std::string format; ///< empty: by the ending of `output`, else text
+    std::string output; ///< empty: standard output
+};
+[[nodiscard]] int compare_command(const CompareArguments& arguments, std::ostream& out, std::ostream& err);
+
+struct ExportSheetArguments {
+    std::string logbook;
+    std::string unit;
+    int run = 0;
+    std::string output; ///< empty: standard output
+};
+[[nodiscard]] int export_sheet_command(const ExportSheetArguments& arguments, std::ostream& out, std::ostream& err);
+
+/// "ullage: SENTENCE" on one line of `err`; returns the exit code for bad input.
+int refuse(std::ostream& err, const Error& error);
+
+/// Writes a result to `out` and checks that it went through.
+int print(const std::string& text, std::ostream& out, std::ostream& err);
+
+} // namespace ullage

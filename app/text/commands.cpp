@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "text/commands.h"
+
+#include "base/version.h"
+#include "exchange/table_unicode.h"
+#include "text/command_parts.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <array>
+#include <ostream>
+
+namespace ullage {
+
+namespace {
+
+constexpr std::array<std::string_view, 7> first_arguments{"import", "analyse", "compare", "export-sheet",
+                                                          "--version", "--help", "-h"};
+
+struct Arguments {
+    ImportArguments import;
+    AnalyseArguments analyse;
+    CompareArguments compare;
+    ExportSheetArguments export_sheet;
+};
+
+constexpr const char* runs_help = "logbook, run sheet (.csv), or folder of run sheets";
+
+void add_import(CLI::App& app, ImportArguments& arguments) {
+    CLI::App* command = app.add_subcommand("import", "Bring run sheets into a logbook, made when missing");
+    command->add_option("LOGBOOK", arguments.logbook, "logbook file")->required();
+    command->add_option("SHEET", arguments.sheets, "run sheets, each whole or not at all")->required();
+}
+
+void add_analyse(CLI::App& app, AnalyseArguments& arguments) {
+    CLI::App* command = app.add_subcommand("analyse", "Say what each run shows");
+    command->add_option("LOGBOOK", arguments.logbook, runs_help)->required();
+    command->add_option("--unit", arguments.unit, "only runs of this unit");
+    command->add_option("--run", arguments.run, "only this run of the unit")->check(CLI::PositiveNumber);
+    command->add_option("--format", arguments.format, "text or json")->check(CLI::IsMember({"text", "json"}));
+}
+
+void add_compare(CLI::App& app, CompareArguments& arguments) {
+    CLI::App* command = app.add_subcommand("compare", "Compare the units as tested");
+    command->add_option("LOGBOOK", arguments.logbook, runs_help)->required();
+    command->add_flag("--every-drain", arguments.every_drain, "a row for each drain instead of one for each unit");
+    command->add_option("--format", arguments.format, "text, csv, markdown, html, xlsx or json")
+        ->check(CLI::IsMember({"text", "csv", "markdown", "html", "xlsx", "json"}));
+    command->add_option("--output", arguments.output, "file to write; its ending chooses the format where none is given");
+}
+
+void add_export_sheet(CLI::App& app, ExportSheetArguments& arguments) {
+    CLI::App* command = app.add_subcommand("export-sheet", "Write one run as a run sheet");
+    command->add_option("LOGBOOK", arguments.logbook, runs_help)->required();
+    command->add_option("--unit", arguments.unit, "name of the unit")->required();
+    command->add_option("--run", arguments.run, "number of the run")->required()->check(CLI::PositiveNumber);
+    command->add_option("--output", arguments.output, "file to write");
+}
+
+int usage_problem(std::ostream& err, const std::string& what) {
+    err << "ullage: " << one_line(what) << "; see ullage --help\n";
+    return exit_usage;
+}
+
+} // namespace
+
+bool is_text_command(std::string_view first_argument) {
+    return std::ranges::find(first_arguments, first_argument) != first_arguments.end();
+}
+
+int run_text_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
+    CLI::App app("Ullage: what a storage unit delivers, against what its label and its gauge say", "ullage");
+    app.set_version_flag("--version", "ullage " + std::string(program_version()));
+    app.require_subcommand(1);
+    Arguments arguments;
+    add_import(app, arguments.import);
+    add_analyse(app, arguments.analyse);
+    add_compare(app, arguments.compare);
+    add_export_sheet(app, arguments.export_sheet);
+    try {
+        app.parse(std::vector<std::string>(args.rbegin(), args.rend())); // the library takes them from the back
+    } catch (const CLI::CallForHelp&) {
+        const auto chosen = app.get_subcommands();
+        return print(chosen.empty() ? app.help() : chosen.front()->help(), out, err);
+    } catch (const CLI::CallForVersion& version) {
+        return print(std::string(version.what()) + '\n', out, err);
+    } catch (const CLI::ParseError& error) {
+        return usage_problem(err, error.what());
+    }
+    if (app.got_subcommand("import")) return import_command(arguments.import, out, err);
+    if (app.got_subcommand("analyse")) return analyse_command(arguments.analyse, out, err);
+    if (app.got_subcommand("compare")) return compare_command(arguments.compare, out, err);
+    return export_sheet_command(arguments.export_sheet, out, err);
+}
+
+} // namespace ullage

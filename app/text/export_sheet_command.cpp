@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/run_sheet.h"
+#include "exchange/whole_file.h"
+#include "text/command_parts.h"
+#include "text/commands.h"
+#include "text/runs_source.h"
+
+#include <ostream>
+
+namespace ullage {
+
+int export_sheet_command(const ExportSheetArguments& arguments, std::ostream& out, std::ostream& err) {
+    std::vector<std::string> notices;
+    Result<std::vector<RunRecord>> records = runs_from(arguments.logbook, notices);
+    if (!records) return refuse(err, records.error());
+    const Result<std::vector<RunRecord>> chosen = chosen_runs(std::move(records).value(), arguments.unit, arguments.run);
+    if (!chosen) return refuse(err, chosen.error());
+    if (chosen.value().size() > 1)
+        return refuse(err, {Failure::bad_input, "units of several makers have this name and run", "--unit",
+                            "rename one of them"});
+    const std::string sheet = write_run_sheet(chosen.value().front());
+    if (arguments.output.empty()) return print(sheet, out, err);
+    if (const Result<void> written = write_whole_file(arguments.output, sheet); !written)
+        return refuse(err, written.error());
+    return exit_good;
+}
+
+} // namespace ullage

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/clock.h"
+#include "base/number.h"
+#include "exchange/run_sheet.h"
+#include "exchange/table_unicode.h"
+#include "exchange/whole_file.h"
+#include "store/logbook.h"
+#include "text/command_parts.h"
+#include "text/commands.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <ostream>
+
+namespace ullage {
+
+namespace {
+
+Result<Logbook> opened_or_made(const std::string& path, const Clock& clock) {
+    std::error_code ignored;
+    // A link that leads nowhere is not taken for a missing file: open() says what is wrong with it.
+    const bool missing = std::filesystem::symlink_status(path, ignored).type() == std::filesystem::file_type::not_found;
+    return missing ? Logbook::create(path, clock) : Logbook::open(path, OpenMode::record, clock);
+}
+
+std::vector<ReadingValues> values_of(const RunRecord& record) {
+    std::vector<ReadingValues> values;
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn) values.push_back(reading.values);
+    return values;
+}
+
+/// The run that a sheet would bring in a second time, so that a repeated import adds nothing.
+Result<std::optional<int>> known_as(const Logbook& logbook, const RunRecord& sheet) {
+    const Result<std::vector<RunRecord>> records = logbook.run_records();
+    if (!records) return records.error();
+    const std::vector<ReadingValues> values = values_of(sheet);
+    for (const RunRecord& record : records.value())
+        if (record.unit.name == sheet.unit.name && record.unit.maker == sheet.unit.maker && record.run.kind == sheet.run.kind &&
+            !values.empty() && values_of(record) == values)
+            return std::optional<int>(record.number);
+    return std::optional<int>();
+}
+
+Result<std::string> import_sheet(Logbook& logbook, const std::string& path, std::ostream& out) {
+    const Result<std::string> text = read_whole_file(path);
+    if (!text) return text.error();
+    const Result<SheetImport> sheet = read_run_sheet(text.value(), path);
+    if (!sheet) return sheet.error();
+    for (const std::string& notice : sheet.value().notices) out << one_line(path + ", " + notice) << '\n';
+    const RunRecord& record = sheet.value().record;
+    const Result<std::optional<int>> known = known_as(logbook, record);
+    if (!known) return known.error();
+    if (known.value())
+        return fmt::format("{}: already in the logbook as run {} of {}, left out", path, *known.value(), record.unit.name);
+    const Result<RunRecord> added = logbook.import(record);
+    if (!added) {
+        Error error = added.error();
+        error.where = error.where.empty() ? path : path + ", " + error.where;
+        return error;
+    }
+    return fmt::format("{}: run {} of {}, {} with {}", path, added.value().number, record.unit.name,
+                       run_kind_text(record.run.kind),
+                       count_text(static_cast<long>(record.readings.size()), "reading", "readings"));
+}
+
+} // namespace
+
+int import_command(const ImportArguments& arguments, std::ostream& out, std::ostream& err) {
+    const SystemClock clock;
+    Result<Logbook> logbook = opened_or_made(arguments.logbook, clock);
+    if (!logbook) return refuse(err, logbook.error());
+    int code = exit_good;
+    for (const std::string& sheet : arguments.sheets) {
+        const Result<std::string> done = import_sheet(logbook.value(), sheet, out);
+        if (done) out << one_line(done.value()) << '\n';
+        else code = refuse(err, done.error());
+    }
+    const int printed = print({}, out, err);
+    return code == exit_good ? printed : code;
+}
+
+} // namespace ullage

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/result.h"
+#include "model/run_record.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// Every run of a logbook (opened for looking only), of one run sheet (a file whose name ends in .csv), or of all run sheets
+/// of a folder (in order of name). Sheets go through a logbook in memory, so that runs are numbered and claims that differ
+/// between sheets of one unit are found. Notices of sheets are appended to `notices`. Errors: those of Logbook::open,
+/// read_run_sheet and Logbook::import, with the file named; a folder without sheets.
+[[nodiscard]] Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<std::string>& notices);
+
+/// The runs of a unit (empty name: of every unit) with a number (absent: every run). Errors name what there is: no such unit,
+/// no such run, a run number without a unit where there are several.
+[[nodiscard]] Result<std::vector<RunRecord>> chosen_runs(std::vector<RunRecord> records, const std::string& unit,
+                                                         std::optional<int> run);
+
+} // namespace ullage

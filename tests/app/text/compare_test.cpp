@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "command_fixture.h"
+
+#include "exchange/csv.h"
+
+#include <nlohmann/json.hpp>
+
+#include <map>
+
+namespace ullage::test {
+namespace {
+
+using Json = nlohmann::json;
+using CompareCommand = Commands;
+
+std::vector<std::map<std::string, std::string>> csv_rows(const std::string& text) {
+    CsvReader reader(text);
+    CsvRecord record;
+    std::vector<std::string> heads;
+    std::vector<std::map<std::string, std::string>> rows;
+    for (Result<bool> more = reader.next(record); more.ok() && more.value(); more = reader.next(record)) {
+        if (heads.empty()) {
+            heads = record.fields;
+            continue;
+        }
+        EXPECT_EQ(record.fields.size(), heads.size());
+        auto& row = rows.emplace_back();
+        for (std::size_t i = 0; i < std::min(heads.size(), record.fields.size()); ++i) row[heads[i]] = record.fields[i];
+    }
+    return rows;
+}
+
+TEST_F(CompareCommand, csv_and_json_hold_the_same_numbers) {
+    const std::string path = logbook();
+    const auto rows = csv_rows(run({"compare", path, "--format", "csv"}).out);
+    const Json json = Json::parse(run({"compare", path, "--format", "json"}).out);
+    ASSERT_EQ(rows.size(), 2u);
+    ASSERT_EQ(json.at("rows").size(), 2u);
+    for (std::size_t r = 0; r < rows.size(); ++r) {
+        EXPECT_EQ(rows[r].at("unit"), json["rows"][r].at("unit"));
+        for (const char* key : {"delivered_wh", "usable_fraction", "mean_load_w", "duration_h", "wh_per_gauge_point", "price_per_delivered_kwh"}) {
+            const Json& cell = json["rows"][r].at(key);
+            ASSERT_FALSE(cell.at("value").is_null()) << key;
+            EXPECT_EQ(std::stod(rows[r].at(key)), cell["value"].get<double>()) << key;
+            EXPECT_EQ(std::stod(rows[r].at(std::string(key) + "_lower")), cell.at("lower").get<double>()) << key;
+            EXPECT_EQ(rows[r].at(std::string(key) + "_kind"), cell.at("kind")) << key;
+        }
+    }
+    // 850 Wh of 1000 rated Wh; 500 EUR for them: 500 / 0.85 EUR per delivered kWh.
+    EXPECT_EQ(rows[0].at("unit"), "Other");
+    EXPECT_NEAR(std::stod(rows[0].at("usable_fraction")), 0.85, 1e-12);
+    EXPECT_NEAR(std::stod(rows[0].at("price_per_delivered_kwh")), 500 / 0.85, 1e-9);
+    EXPECT_EQ(rows[0].at("price_per_delivered_kwh_unit"), "EUR/kWh");
+    EXPECT_EQ(rows[0].at("meter"), "Bench meter");
+}
+
+TEST_F(CompareCommand, every_drain_gives_a_row_for_each) {
+    const std::string path = logbook();
+    EXPECT_EQ(csv_rows(run({"compare", path, "--format", "csv", "--every-drain"}).out).size(), 3u);
+}
+
+TEST_F(CompareCommand, the_method_names_its_sources_and_what_the_figures_are_not) {
+    const std::string path = logbook();
+    for (const char* format : {"text", "markdown", "html", "json"}) {
+        const Outcome outcome = run({"compare", path, "--format", format});
+        ASSERT_EQ(outcome.code, exit_good) << outcome.err;
+        for (const char* words : {"JCGM 100:2008", "JCGM 101:2008", "measurements of one specimen, not a safety certification"})
+            EXPECT_NE(outcome.out.find(words), std::string::npos) << format << ": " << words;
+    }
+}
+
+TEST_F(CompareCommand, the_ending_of_the_file_chooses_the_format) {
+    const std::string path = logbook();
+    for (const auto& [name, format] : std::map<std::string, std::string>{
+             {"t.csv", "csv"}, {"t.md", "markdown"}, {"t.html", "html"}, {"t.json", "json"}, {"t.txt", "text"}, {"t", "text"}}) {
+        const Outcome outcome = run({"compare", path, "--output", folder_ / name});
+        ASSERT_EQ(outcome.code, exit_good) << outcome.err;
+        EXPECT_EQ(outcome.out, "");
+        EXPECT_EQ(file_text(folder_ / name), run({"compare", path, "--format", format}).out) << name;
+    }
+    ASSERT_EQ(run({"compare", path, "--output", folder_ / "t.xlsx"}).code, exit_good);
+    EXPECT_EQ(file_text(folder_ / "t.xlsx").substr(0, 2), "PK");
+}
+
+TEST_F(CompareCommand, a_place_that_cannot_be_written_is_said_in_one_line) {
+    const std::string path = logbook();
+    for (const char* format : {"csv", "xlsx"}) {
+        const Outcome outcome = run({"compare", path, "--format", format, "--output", folder_.path().string()});
+        EXPECT_EQ(outcome.code, exit_bad_input);
+        expect_one_line(outcome.err);
+    }
+}
+
+TEST_F(CompareCommand, a_folder_of_sheets_compares_like_the_logbook) {
+    const std::string path = logbook();
+    EXPECT_EQ(run({"compare", folder_.path().string()}).out, run({"compare", path}).out);
+}
+
+TEST_F(CompareCommand, looking_changes_no_byte_of_the_logbook) {
+    const std::string path = logbook();
+    const std::string before = file_text(path);
+    ASSERT_EQ(run({"compare", path}).code, exit_good);
+    EXPECT_EQ(file_text(path), before);
+}
+
+} // namespace
+} // namespace ullage::test
