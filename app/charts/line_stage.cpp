@@ -1,0 +1,243 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "charts/line_stage.h"
+
+#include "charts/decimation.h"
+#include "charts/painted_item.h"
+
+#include <QLegend>
+#include <QPen>
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage {
+namespace {
+
+// Qt's dashing walks the whole line at every repaint, which is slow on long ones; nor can dashes be told there.
+constexpr std::size_t longest_dashed = 1000;
+
+std::vector<std::size_t> every_index(std::size_t count) {
+    std::vector<std::size_t> indices(count);
+    for (std::size_t n = 0; n < count; ++n)
+        indices[n] = n;
+    return indices;
+}
+
+} // namespace
+
+LineStage::LineStage(QChart& chart) : chart_(chart), x_axis_(new QValueAxis), y_axis_(new QValueAxis) {
+    strip_chart(chart_);
+    chart_.legend()->hide();
+    // The axes only carry the scale; grid, ticks and labels are ours.
+    chart_.addAxis(x_axis_, Qt::AlignBottom);
+    chart_.addAxis(y_axis_, Qt::AlignLeft);
+    x_axis_->setVisible(false);
+    y_axis_->setVisible(false);
+    behind_ = new PaintedItem(chart_, 0.5, [this](QPainter& painter) {
+        paint_behind_lines(painter, content_, look_, layout_, size_);
+    });
+    before_ = new PaintedItem(chart_, 200, [this](QPainter& painter) {
+        paint_before_lines(painter, content_, look_, layout_, visible_, state_, size_);
+    });
+}
+
+void LineStage::set_content(ChartContent content) {
+    content_ = std::move(content);
+    state_.hovered.reset();
+    refresh();
+}
+
+void LineStage::set_look(ChartLook look) {
+    look_ = std::move(look);
+    refresh();
+}
+
+void LineStage::set_size(const QSizeF& size) {
+    size_ = size;
+    state_.hovered.reset();
+    refresh();
+}
+
+void LineStage::set_window(const std::optional<ChartWindow>& window) {
+    window_ = window;
+    state_.hovered.reset();
+    refresh();
+}
+
+void LineStage::set_hidden(const QString& group, bool hidden) {
+    if (hidden)
+        state_.hidden.insert(group);
+    else
+        state_.hidden.remove(group);
+    state_.hovered.reset();
+    refresh();
+}
+
+void LineStage::set_highlighted(const QString& series_id, std::set<std::size_t> indices) {
+    if (indices.empty())
+        state_.highlighted.erase(series_id);
+    else
+        state_.highlighted[series_id] = std::move(indices);
+    before_->update();
+}
+
+void LineStage::set_hovered(const std::optional<ChartHit>& hit) {
+    state_.hovered = hit;
+    before_->update();
+}
+
+void LineStage::set_selecting(const std::optional<std::pair<double, double>>& pixels) {
+    state_.selecting = pixels;
+    before_->update();
+}
+
+std::optional<ChartHit> LineStage::nearest(const QPointF& place, double reach) const {
+    std::optional<ChartHit> best;
+    double best_distance = reach * reach;
+    for (std::size_t s = 0; s < content_.series.size() && s < visible_.size(); ++s) {
+        const ChartSeries& series = content_.series[s];
+        if (state_.hidden.contains(group_of(series)))
+            continue;
+        for (const std::size_t index : visible_[s]) {
+            const ChartPoint& point = series.points[index];
+            if (!layout_.axes.map(point.x, point.y))
+                continue;
+            const QPointF at(layout_.pixel_x(point.x), layout_.pixel_y(point.y));
+            if (!layout_.plot.adjusted(-1, -1, 1, 1).contains(at))
+                continue;
+            const QPointF away = at - place;
+            const double distance = QPointF::dotProduct(away, away);
+            // Of points at one place the later series lies on top.
+            if (distance <= best_distance) {
+                best_distance = distance;
+                best = ChartHit{s, index};
+            }
+        }
+    }
+    return best;
+}
+
+void LineStage::refresh() {
+    layout_ = line_layout(content_, look_, size_, window_, state_.hidden);
+    chart_.resize(size_);
+    chart_.setPlotArea(layout_.plot);
+    const QRectF window = layout_.axis_window();
+    x_axis_->setRange(window.left(), window.right());
+    y_axis_->setRange(window.top(), window.bottom());
+    visible_.assign(content_.series.size(), {});
+    std::size_t next_line = 0;
+    std::size_t next_area = 0;
+    for (std::size_t n = 0; n < content_.series.size(); ++n) {
+        const ChartSeries& series = content_.series[n];
+        if (state_.hidden.contains(group_of(series)))
+            continue;
+        visible_[n] = visible_indices(series.points, layout_.x.minimum, layout_.x.maximum,
+                                      std::max(1, static_cast<int>(layout_.plot.width())));
+        if (series.band_shape == BandShape::area)
+            draw_band(series, next_area);
+        if (series.line != CurveLine::none)
+            draw_curve(series, visible_[n], next_line);
+    }
+    for (; next_line < lines_.size(); ++next_line)
+        lines_[next_line]->clear();
+    for (; next_area < areas_.size(); ++next_area)
+        areas_[next_area]->setVisible(false);
+    behind_->set_size(size_);
+    before_->set_size(size_);
+    behind_->update();
+    before_->update();
+}
+
+void LineStage::draw_curve(const ChartSeries& series, const std::vector<std::size_t>& indices, std::size_t& next_line) {
+    QPen pen(curve_colour(series.colour, look_.palette), indices.size() > longest_dashed ? 1.4 : 2);
+    pen.setJoinStyle(Qt::RoundJoin);
+    if (series.line == CurveLine::dashed && indices.size() <= longest_dashed) {
+        pen.setDashPattern({2.4, 1.8});
+        pen.setCapStyle(Qt::FlatCap);
+    }
+    for (const QList<QPointF>& piece :
+         curve_pieces(series.points, indices, series.steps, layout_.axes, layout_.axis_window())) {
+        QLineSeries& line = line_at(next_line++);
+        line.setPen(pen);
+        line.replace(piece);
+    }
+}
+
+void LineStage::draw_band(const ChartSeries& series, std::size_t& next_area) {
+    // Upper and lower edge must have the same points, so the band is thinned by its upper edge and cut by hand.
+    std::vector<ChartPoint> upper_edge;
+    upper_edge.reserve(series.band.size());
+    for (const ChartBandPoint& point : series.band)
+        upper_edge.push_back({point.x, point.upper});
+    const auto indices = upper_edge.size() > decimation_limit
+                             ? visible_indices(upper_edge, layout_.x.minimum, layout_.x.maximum,
+                                               std::max(1, static_cast<int>(layout_.plot.width())))
+                             : every_index(upper_edge.size());
+    const QRectF window = layout_.axis_window();
+    QList<QPointF> upper;
+    QList<QPointF> lower;
+    std::optional<std::pair<QPointF, QPointF>> before;
+    const auto add = [&](QPointF high, QPointF low) {
+        high.setY(std::clamp(high.y(), window.top(), window.bottom()));
+        low.setY(std::clamp(low.y(), window.top(), window.bottom()));
+        upper.append(high);
+        lower.append(low);
+    };
+    const auto cut_at = [&](double x, const QPointF& high, const QPointF& low) {
+        const double share = (x - before->first.x()) / (high.x() - before->first.x());
+        add(before->first + share * (high - before->first), before->second + share * (low - before->second));
+    };
+    for (const std::size_t index : indices) {
+        const ChartBandPoint& point = series.band[index];
+        const auto high = layout_.axes.map(point.x, point.upper);
+        const auto low = layout_.axes.map(point.x, point.lower);
+        if (!high || !low)
+            continue;
+        if (before && high->x() > before->first.x()) {
+            for (const double edge : {window.left(), window.right()})
+                if (before->first.x() < edge && high->x() > edge)
+                    cut_at(edge, *high, *low);
+        }
+        if (high->x() >= window.left() && high->x() <= window.right())
+            add(*high, *low);
+        before = {*high, *low};
+    }
+    if (upper.size() < 2)
+        return;
+    QAreaSeries& area = area_at(next_area++);
+    QColor fill = curve_colour(series.colour, look_.palette);
+    fill.setAlphaF(look_.palette.dark ? 0.24F : 0.18F);
+    area.setBrush(fill);
+    area.upperSeries()->replace(upper);
+    area.lowerSeries()->replace(lower);
+    area.setVisible(true);
+}
+
+QLineSeries& LineStage::line_at(std::size_t n) {
+    while (lines_.size() <= n) {
+        auto* line = new QLineSeries;
+        chart_.addSeries(line);
+        line->attachAxis(x_axis_);
+        line->attachAxis(y_axis_);
+        lines_.push_back(line);
+    }
+    return *lines_[n];
+}
+
+QAreaSeries& LineStage::area_at(std::size_t n) {
+    while (areas_.size() <= n) {
+        auto* upper = new QLineSeries;
+        auto* lower = new QLineSeries;
+        auto* area = new QAreaSeries(upper, lower);
+        upper->setParent(area);
+        lower->setParent(area);
+        area->setPen(Qt::NoPen);
+        chart_.addSeries(area);
+        area->attachAxis(x_axis_);
+        area->attachAxis(y_axis_);
+        areas_.push_back(area);
+    }
+    return *areas_[n];
+}
+
+} // namespace ullage

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// Private to app/charts: this header names Qt Charts.
+
+#include "charts/line_layout.h"
+#include "charts/line_overlay.h"
+
+#include <QAreaSeries>
+#include <QChart>
+#include <QLineSeries>
+#include <QValueAxis>
+
+#include <functional>
+#include <optional>
+#include <vector>
+
+namespace ullage {
+
+class PaintedItem;
+
+/// Brings a ChartContent onto a QChart: Qt Charts draws the curves and bands, we draw everything else and decide every
+/// place, so that both agree at any size. Does not own the chart, which must outlive it.
+class LineStage {
+public:
+    explicit LineStage(QChart& chart);
+
+    void set_content(ChartContent content);
+    void set_look(ChartLook look);
+    void set_size(const QSizeF& size);
+    void set_window(const std::optional<ChartWindow>& window);
+
+    [[nodiscard]] const ChartContent& content() const { return content_; }
+    [[nodiscard]] const LineLayout& layout() const { return layout_; }
+    [[nodiscard]] const std::optional<ChartWindow>& window() const { return window_; }
+    [[nodiscard]] const LineState& state() const { return state_; }
+    [[nodiscard]] const VisibleIndices& visible() const { return visible_; }
+
+    void set_hidden(const QString& group, bool hidden);
+    void set_highlighted(const QString& series_id, std::set<std::size_t> indices);
+    void set_hovered(const std::optional<ChartHit>& hit);
+    void set_selecting(const std::optional<std::pair<double, double>>& pixels);
+
+    /// The point in view nearest to `place`, at most `reach` pixels away.
+    [[nodiscard]] std::optional<ChartHit> nearest(const QPointF& place, double reach) const;
+
+private:
+    void refresh();
+    void draw_curve(const ChartSeries& series, const std::vector<std::size_t>& indices, std::size_t& next_line);
+    void draw_band(const ChartSeries& series, std::size_t& next_area);
+    QLineSeries& line_at(std::size_t n);
+    QAreaSeries& area_at(std::size_t n);
+
+    QChart& chart_;
+    QValueAxis* x_axis_;
+    QValueAxis* y_axis_;
+    PaintedItem* behind_;
+    PaintedItem* before_;
+    std::vector<QLineSeries*> lines_;
+    std::vector<QAreaSeries*> areas_;
+    ChartContent content_;
+    ChartLook look_;
+    QSizeF size_{640, 400};
+    std::optional<ChartWindow> window_;
+    LineLayout layout_;
+    LineState state_;
+    VisibleIndices visible_;
+};
+
+} // namespace ullage

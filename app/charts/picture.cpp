@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "charts/picture.h"
+
+#include "charts/bar_stage.h"
+#include "charts/line_stage.h"
+#include "style/roles.h"
+#include "style/spacing.h"
+
+#include <QApplication>
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QDir>
+#include <QFileInfo>
+#include <QGraphicsScene>
+#include <QPainter>
+#include <QSaveFile>
+#include <QSvgGenerator>
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage {
+namespace {
+
+constexpr int longest_side = 20000;
+constexpr double most_pixels = 4e8;
+
+ChartLook look_of(const PictureSpec& spec) {
+    QColor ground = spec.ground.value_or(spec.palette.ground);
+    ground.setAlpha(255);
+    return {spec.palette, ground, tabular(spec.font.value_or(QApplication::font()))};
+}
+
+Result<void> check(const PictureSpec& spec) {
+    if (spec.size.width() < 1 || spec.size.height() < 1 || spec.size.width() > longest_side || spec.size.height() > longest_side)
+        return Error{Failure::bad_input,
+                     "a picture of " + std::to_string(spec.size.width()) + " by " + std::to_string(spec.size.height()) +
+                         " cannot be drawn",
+                     "picture size", "choose sides from 1 to " + std::to_string(longest_side)};
+    if (!std::isfinite(spec.scale) || spec.scale <= 0)
+        return Error{Failure::bad_input, "the scale is not a positive number", "picture scale", "choose a scale such as 1 or 2"};
+    return {};
+}
+
+// Lays a chart's stage out off screen and paints its scene.
+template <class Stage, class Content>
+void paint_chart(QPainter& painter, const QRectF& target, const Content& content, const PictureSpec& spec) {
+    QGraphicsScene scene;
+    auto* chart = new QChart; // the scene owns it
+    scene.addItem(chart);
+    Stage stage(*chart);
+    const QSizeF size(spec.size);
+    stage.set_look(look_of(spec));
+    stage.set_size(size);
+    stage.set_content(content);
+    // Without a view nobody asks for the layout that Qt Charts has posted to itself.
+    QCoreApplication::sendPostedEvents(chart);
+    scene.setSceneRect(QRectF(QPointF(), size));
+    scene.render(&painter, target, scene.sceneRect(), Qt::IgnoreAspectRatio);
+}
+
+void paint_row(QPainter& painter, const QRectF& target, const VesselRowContent& content, const PictureSpec& spec) {
+    const ChartLook look = look_of(spec);
+    painter.save();
+    painter.translate(target.topLeft());
+    painter.scale(target.width() / spec.size.width(), target.height() / spec.size.height());
+    const QRectF area(QPointF(), QSizeF(spec.size));
+    painter.fillRect(area, look.ground);
+    const double margin = 2.0 * spacing::grid_px;
+    paint_vessel_row(painter, content, area.adjusted(margin, margin, -margin, -margin), look);
+    painter.restore();
+}
+
+QString description_of(const PictureContent& content) {
+    return std::visit([](const auto& any) { return any.description; }, content);
+}
+
+Error write_error(const QSaveFile& file) {
+    const bool refused = file.error() == QFileDevice::PermissionsError || file.error() == QFileDevice::OpenError;
+    return Error{refused ? Failure::refused : Failure::io,
+                 "the picture cannot be written: " + file.errorString().toStdString(), file.fileName().toStdString(),
+                 "choose a folder that you may write to and that has room"};
+}
+
+Result<QByteArray> png_bytes(const PictureContent& content, const PictureSpec& spec) {
+    auto image = render_picture(content, spec);
+    if (!image)
+        return image.error();
+    if (const QString text = description_of(content); !text.isEmpty())
+        image.value().setText(QStringLiteral("Description"), text);
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    if (!image.value().save(&buffer, "PNG"))
+        return Error{Failure::io, "the picture could not be put into PNG form", {}, "try a smaller size"};
+    return bytes;
+}
+
+Result<QByteArray> svg_bytes(const PictureContent& content, const PictureSpec& spec) {
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    QSvgGenerator generator;
+    generator.setOutputDevice(&buffer);
+    generator.setResolution(96); // so that a unit of the drawing is a CSS pixel
+    generator.setSize(spec.size);
+    generator.setViewBox(QRect(QPoint(), spec.size));
+    generator.setTitle(description_of(content));
+    QPainter painter;
+    if (!painter.begin(&generator))
+        return Error{Failure::io, "the picture could not be put into SVG form", {}, "try PNG instead"};
+    const auto painted = paint_picture(painter, QRectF(QPointF(), QSizeF(spec.size)), content, spec);
+    painter.end();
+    if (!painted)
+        return painted.error();
+    return bytes;
+}
+
+} // namespace
+
+Result<void> paint_picture(QPainter& painter, const QRectF& target, const PictureContent& content, const PictureSpec& spec) {
+    if (auto checked = check(spec); !checked)
+        return checked;
+    if (const auto* lines = std::get_if<ChartContent>(&content))
+        paint_chart<LineStage>(painter, target, *lines, spec);
+    else if (const auto* bars = std::get_if<BarContent>(&content))
+        paint_chart<BarStage>(painter, target, *bars, spec);
+    else
+        paint_row(painter, target, std::get<VesselRowContent>(content), spec);
+    return {};
+}
+
+Result<QImage> render_picture(const PictureContent& content, const PictureSpec& spec) {
+    if (auto checked = check(spec); !checked)
+        return checked.error();
+    const double width = std::round(spec.size.width() * spec.scale);
+    const double height = std::round(spec.size.height() * spec.scale);
+    if (width < 1 || height < 1 || width * height > most_pixels || std::max(width, height) > 32000)
+        return Error{Failure::bad_input, "size and scale make an image that is too small or too large", "picture scale",
+                     "choose a smaller size or scale"};
+    QImage image(static_cast<int>(width), static_cast<int>(height), QImage::Format_RGB32);
+    if (image.isNull())
+        return Error{Failure::io, "there is not enough memory for the picture", {}, "choose a smaller size or scale"};
+    image.fill(look_of(spec).ground);
+    QPainter painter(&image);
+    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+    if (auto painted = paint_picture(painter, QRectF(QPointF(), QSizeF(image.size())), content, spec); !painted)
+        return painted.error();
+    painter.end();
+    return image;
+}
+
+Result<void> write_picture(const PictureContent& content, const QString& path, const PictureSpec& spec) {
+    const QFileInfo info(path);
+    const QString end = info.suffix().toLower();
+    if (end != QLatin1String("png") && end != QLatin1String("svg"))
+        return Error{Failure::bad_input, "a picture's name must end in .png or .svg", path.toStdString(),
+                     "add the ending that you want"};
+    if (!info.absoluteDir().exists())
+        return Error{Failure::not_found, "the folder does not exist", info.absolutePath().toStdString(),
+                     "make the folder or choose another"};
+    const auto bytes = end == QLatin1String("png") ? png_bytes(content, spec) : svg_bytes(content, spec);
+    if (!bytes)
+        return bytes.error();
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes.value()) != bytes.value().size() || !file.commit())
+        return write_error(file);
+    return {};
+}
+
+} // namespace ullage

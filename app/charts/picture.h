@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/result.h"
+#include "charts/chart_data.h"
+#include "charts/chart_look.h"
+#include "charts/vessel_row.h"
+
+#include <QFont>
+#include <QImage>
+#include <QSize>
+#include <QString>
+
+#include <optional>
+#include <variant>
+
+class QPainter;
+
+namespace ullage {
+
+/// Anything that this room can draw.
+using PictureContent = std::variant<ChartContent, BarContent, VesselRowContent>;
+
+/// How a picture is made.
+struct PictureSpec {
+    QSize size{960, 540};           ///< in units of the drawing; a unit is a pixel at scale 1
+    double scale = 1;               ///< pixels a unit in PNG and QImage; does not matter for SVG
+    Palette palette = light_palette();
+    std::optional<QColor> ground = {};   ///< absent: the palette's ground; alpha is dropped, a picture is always opaque
+    std::optional<QFont> font = {};      ///< absent: the application's font
+};
+
+/// Draws `content` into `target` of any painter (a report's page, say), scaled from spec.size. Main thread only.
+/// Refuses a size that is not positive or beyond 20 000 units.
+Result<void> paint_picture(QPainter& painter, const QRectF& target, const PictureContent& content, const PictureSpec& spec);
+
+/// An opaque image of spec.size times spec.scale. Refuses sizes whose image would not fit into 400 million pixels.
+Result<QImage> render_picture(const PictureContent& content, const PictureSpec& spec);
+
+/// Writes a PNG or SVG file, as the end of `path` says (.png, .svg). An existing file is replaced only once the new one is
+/// complete. Fails on other ends, on a folder that does not exist, and on what cannot be written.
+Result<void> write_picture(const PictureContent& content, const QString& path, const PictureSpec& spec);
+
+} // namespace ullage

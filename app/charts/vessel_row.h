@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "charts/vessel.h"
+
+#include <QWidget>
+
+#include <vector>
+
+namespace ullage {
+
+/// One unit in a row of vessels.
+struct VesselColumn {
+    QString name = {};
+    VesselData vessel = {};
+    QString value_text = {}; ///< under the name, "937 ± 19 Wh"; empty: the delivered value with its interval, or "not known"
+};
+
+struct VesselRowContent {
+    QString description = {};
+    std::vector<VesselColumn> columns = {};
+    QString empty_text = {};
+};
+
+/// Where a row of vessels puts its parts; one entry a column.
+struct VesselRowLayout {
+    std::vector<QRectF> cells = {};  ///< the column's whole area
+    std::vector<QRectF> bodies = {}; ///< the vessels' outlines, standing on one line, at one height scale
+};
+
+/// Places for `content` in `area`. Heights are in proportion to the rated energies over all columns.
+[[nodiscard]] VesselRowLayout vessel_row_layout(const VesselRowContent& content, const QRectF& area, const ChartLook& look);
+
+/// Draws `content` into `area`: rated label, vessel, name and value of each. Does not paint the ground.
+void paint_vessel_row(QPainter& painter, const VesselRowContent& content, const QRectF& area, const ChartLook& look);
+
+/// Text under a column's name.
+[[nodiscard]] QString vessel_value_text(const VesselColumn& column);
+
+/// Several vessels side by side, following the theme. Put it into a scroll area where there may be many: its minimum
+/// width grows with their number.
+class VesselRow : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit VesselRow(QWidget* parent = nullptr);
+
+    void setContent(VesselRowContent content);
+    [[nodiscard]] const VesselRowContent& content() const { return content_; }
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+signals:
+    /// A vessel was clicked; the column's position in the content.
+    void vesselClicked(int column);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    bool event(QEvent* event) override;
+
+private:
+    [[nodiscard]] int columnAt(const QPointF& place) const;
+
+    VesselRowContent content_;
+};
+
+} // namespace ullage

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "style/base_style.h"
+
+#include <QAbstractItemView>
+#include <QPainter>
+#include <QStyleFactory>
+#include <QStyleOption>
+
+namespace ullage {
+
+BaseStyle::BaseStyle(const Palette& palette)
+    : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))), palette_(palette) {}
+
+int BaseStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
+    switch (metric) {
+    case PM_FocusFrameHMargin: return 6; // item delegates keep one pixel more than this free beside their text
+    case PM_IndicatorWidth:
+    case PM_IndicatorHeight:
+    case PM_ExclusiveIndicatorWidth:
+    case PM_ExclusiveIndicatorHeight:
+        return qMax(16, option ? option->fontMetrics.height() - 1 : 16); // grows with the text
+    default: return QProxyStyle::pixelMetric(metric, option, widget);
+    }
+}
+
+void BaseStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                              const QWidget* widget) const {
+    switch (element) {
+    case PE_IndicatorCheckBox:
+    case PE_IndicatorItemViewItemCheck: drawCheck(*option, *painter, false); return;
+    case PE_IndicatorRadioButton: drawCheck(*option, *painter, true); return;
+    case PE_FrameFocusRect:
+        if (qobject_cast<const QAbstractItemView*>(widget)) {
+            painter->save();
+            painter->setRenderHint(QPainter::Antialiasing, false);
+            painter->setPen(palette_.accent);
+            painter->setBrush(Qt::NoBrush);
+            painter->drawRect(option->rect.adjusted(0, 0, -1, -1));
+            painter->restore();
+            return;
+        }
+        break;
+    default: break;
+    }
+    QProxyStyle::drawPrimitive(element, option, painter, widget);
+}
+
+void BaseStyle::drawCheck(const QStyleOption& option, QPainter& painter, bool round) const {
+    const bool enabled = option.state.testFlag(State_Enabled);
+    const bool on = option.state.testFlag(State_On);
+    const bool partly = option.state.testFlag(State_NoChange);
+    const double side = qMin(option.rect.width(), option.rect.height()) - 2.0;
+    QRectF box(0, 0, side, side);
+    box.moveCenter(QRectF(option.rect).center());
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (!enabled)
+        painter.setOpacity(painter.opacity() * 0.5);
+    const bool live = option.state.testFlag(State_HasFocus) || option.state.testFlag(State_MouseOver);
+    const bool filled = on || partly;
+    painter.setPen(QPen(filled || live ? palette_.accent : palette_.soft, live ? 1.8 : 1.2));
+    painter.setBrush(filled ? palette_.accent : palette_.panel);
+    if (round)
+        painter.drawEllipse(box);
+    else
+        painter.drawRoundedRect(box, 3, 3);
+    if (round && on) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(palette_.on_accent);
+        painter.drawEllipse(box.center(), side * 0.2, side * 0.2);
+    } else if (filled) {
+        painter.setPen(QPen(palette_.on_accent, side * 0.13, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        const auto at = [&box, side](double x, double y) { return box.topLeft() + QPointF(x * side, y * side); };
+        if (partly)
+            painter.drawLine(at(0.26, 0.5), at(0.74, 0.5));
+        else
+            painter.drawPolyline(QPolygonF({at(0.24, 0.52), at(0.43, 0.72), at(0.77, 0.30)}));
+    }
+    painter.restore();
+}
+
+} // namespace ullage

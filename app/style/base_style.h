@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "style/palette.h"
+
+#include <QProxyStyle>
+
+namespace ullage {
+
+/// Fusion with what a style sheet cannot say: room beside a cell's text, a thin frame around the current cell, and flat
+/// check boxes and radio buttons. It leaves the background of cells to their model, which a style sheet would not.
+class BaseStyle : public QProxyStyle {
+    Q_OBJECT
+
+public:
+    explicit BaseStyle(const Palette& palette);
+
+    int pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const override;
+    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                       const QWidget* widget) const override;
+
+private:
+    void drawCheck(const QStyleOption& option, QPainter& painter, bool round) const;
+
+    const Palette& palette_;
+};
+
+} // namespace ullage

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "style/palette.h"
+
+#include <QString>
+
+#include <optional>
+
+namespace ullage {
+
+/// A quantity as the screen shows it: the value, then lighter its expanded interval and unit.
+struct ValueText {
+    QString value;    ///< "893"; "not known" where there is none
+    QString interval; ///< "± 17" or empty
+    QString unit;     ///< "Wh" or empty
+
+    /// "893 ± 17 Wh", the parts that are there.
+    [[nodiscard]] QString plain() const;
+};
+
+/// `value` with `decimals` digits, a true minus sign, and thin spaces between groups of three from five digits on
+/// (SI brochure, 9th edition, 5.4.4). "not known" for an absent or non-finite value.
+[[nodiscard]] QString shown_number(std::optional<double> value, int decimals);
+
+/// As shown_number with "+" before positive values, for differences and errors.
+[[nodiscard]] QString shown_difference(std::optional<double> value, int decimals);
+
+/// Value and half-width rounded alike to two significant digits of the half-width (JCGM 100:2008, 7.2.6); without a
+/// half-width the value with `fallback_decimals` digits.
+[[nodiscard]] ValueText shown_value(std::optional<double> value, std::optional<double> half_width, const QString& unit,
+                                    int fallback_decimals);
+
+/// Rich text with interval and unit in the palette's soft colour, for labels and delegates.
+[[nodiscard]] QString rich_text(const ValueText& text, const Palette& palette);
+
+/// "14 h 36", "2 d 3 h" from 48 hours on, "12 min" below one hour.
+[[nodiscard]] QString shown_duration(double hours);
+
+} // namespace ullage

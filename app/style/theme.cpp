@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "style/theme.h"
+
+#include "style/base_style.h"
+#include "style/style_sheet.h"
+
+#include <QApplication>
+#include <QEvent>
+#include <QPalette>
+#include <QStyle>
+#include <QStyleFactory>
+
+#include <memory>
+#include <optional>
+
+// Outside the namespace: the macro declares a function of global scope.
+static void load_resources() { Q_INIT_RESOURCE(ullage); }
+
+namespace ullage {
+namespace {
+
+struct State {
+    Theme theme = Theme::system;
+    const Palette* palette = &light_palette();
+    std::optional<bool> dark_at_start; // the desktop's own palette, read before ours covers it
+    bool platform_dark = false;        // what the platform last answered
+    bool applying = false;
+};
+
+State& state() {
+    static State only;
+    return only;
+}
+
+bool looks_dark(const QPalette& palette) {
+    return palette.color(QPalette::Window).lightnessF() < palette.color(QPalette::WindowText).lightnessF();
+}
+
+// Qt 6.4 has no public question for this; its Fusion style asks the platform when it makes a standard palette.
+bool platform_is_dark() {
+    const std::unique_ptr<QStyle> fusion(QStyleFactory::create(QStringLiteral("Fusion")));
+    return fusion && looks_dark(fusion->standardPalette());
+}
+
+QPalette widget_palette(const Palette& p) {
+    QPalette q;
+    q.setColor(QPalette::Window, p.ground);
+    q.setColor(QPalette::WindowText, p.ink);
+    q.setColor(QPalette::Base, p.panel);
+    q.setColor(QPalette::AlternateBase, p.ground);
+    q.setColor(QPalette::Text, p.ink);
+    q.setColor(QPalette::PlaceholderText, p.soft);
+    q.setColor(QPalette::Button, p.panel);
+    q.setColor(QPalette::ButtonText, p.ink);
+    q.setColor(QPalette::BrightText, p.fault_ink);
+    q.setColor(QPalette::Light, blended(p.ink, p.panel, p.dark ? 0.12 : 0.02));
+    q.setColor(QPalette::Midlight, blended(p.ink, p.panel, 0.08));
+    q.setColor(QPalette::Mid, p.line);
+    q.setColor(QPalette::Dark, blended(p.ink, p.line, 0.25));
+    q.setColor(QPalette::Shadow, p.dark ? QColor(0, 0, 0) : p.soft);
+    q.setColor(QPalette::Highlight, p.selection);
+    q.setColor(QPalette::HighlightedText, p.ink);
+    q.setColor(QPalette::Link, p.accent);
+    q.setColor(QPalette::LinkVisited, p.accent);
+    q.setColor(QPalette::ToolTipBase, p.panel);
+    q.setColor(QPalette::ToolTipText, p.ink);
+    const QColor off = blended(p.soft, p.panel, 0.65);
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::HighlightedText})
+        q.setColor(QPalette::Disabled, role, off);
+    return q;
+}
+
+} // namespace
+
+ThemeNotifier& ThemeNotifier::instance() {
+    static ThemeNotifier only;
+    return only;
+}
+
+bool ThemeNotifier::eventFilter(QObject* watched, QEvent* event) {
+    State& s = state();
+    if (event->type() == QEvent::ThemeChange && s.theme == Theme::system && !s.applying) {
+        auto* application = qobject_cast<QApplication*>(QCoreApplication::instance());
+        if (application && platform_is_dark() != s.platform_dark) {
+            // The desktop has just told, so what its palette was at the start no longer counts.
+            s.dark_at_start = false;
+            apply_theme(*application, Theme::system);
+        }
+    }
+    return QObject::eventFilter(watched, event);
+}
+
+bool desktop_is_dark() { return platform_is_dark() || state().dark_at_start.value_or(false); }
+
+void apply_theme(QApplication& application, Theme theme) {
+    State& s = state();
+    load_resources();
+    if (!s.dark_at_start) {
+        s.dark_at_start = looks_dark(QGuiApplication::palette());
+        application.installEventFilter(&ThemeNotifier::instance());
+    }
+    s.applying = true;
+    s.theme = theme;
+    s.platform_dark = platform_is_dark();
+    const bool dark = theme == Theme::dark || (theme == Theme::system && desktop_is_dark());
+    s.palette = dark ? &dark_palette() : &light_palette();
+    application.setStyleSheet(QString());
+    QApplication::setStyle(new BaseStyle(*s.palette));
+    QApplication::setPalette(widget_palette(*s.palette));
+    application.setStyleSheet(style_sheet(*s.palette, QApplication::font()));
+    s.applying = false;
+    emit ThemeNotifier::instance().themeChanged();
+}
+
+Theme current_theme() { return state().theme; }
+
+const Palette& current_palette() { return *state().palette; }
+
+} // namespace ullage

@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/charts/sample_content.h"
+#include "charts/bar_chart.h"
+#include "charts/line_chart.h"
+#include "charts/vessel_row.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QGraphicsView>
+#include <QImage>
+#include <QSignalSpy>
+#include <QTest>
+#include <QWheelEvent>
+
+#include <algorithm>
+
+namespace ullage {
+namespace {
+
+class LineChartInput : public testing::Test {
+protected:
+    void SetUp() override {
+        chart_.resize(600, 420);
+        chart_.setContent(sample::drain());
+        chart_.show();
+        QApplication::processEvents();
+        auto* view = chart_.findChild<QGraphicsView*>();
+        ASSERT_NE(view, nullptr);
+        target_ = view->viewport();
+    }
+
+    void move_to(const QPointF& place) { QTest::mouseMove(target_, place.toPoint()); }
+    void click(const QPointF& place) { QTest::mouseClick(target_, Qt::LeftButton, Qt::NoModifier, place.toPoint()); }
+
+    void drag(const QPointF& from, const QPointF& to, Qt::KeyboardModifiers keys = Qt::NoModifier) {
+        QTest::mousePress(target_, Qt::LeftButton, keys, from.toPoint());
+        QTest::mouseMove(target_, ((from + to) / 2).toPoint());
+        QTest::mouseMove(target_, to.toPoint());
+        QTest::mouseRelease(target_, Qt::LeftButton, keys, to.toPoint());
+    }
+
+    bool wheel(const QPointF& place, int eighths) {
+        QWheelEvent event(place, target_->mapToGlobal(place), {}, {0, eighths}, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+        QApplication::sendEvent(target_, &event);
+        return event.isAccepted();
+    }
+
+    LineChart chart_;
+    QWidget* target_ = nullptr;
+};
+
+} // namespace
+
+TEST_F(LineChartInput, hovering_over_a_point_shows_its_reading_and_leaving_hides_it) {
+    move_to(chart_.pixelOf(8.4, 540));
+    EXPECT_EQ(chart_.readout().toStdString(), "delivered\n8.4 h,  540 Wh\nmeter A");
+    move_to(chart_.pixelOf(3, 1100));
+    EXPECT_TRUE(chart_.readout().isEmpty());
+}
+
+TEST_F(LineChartInput, a_click_on_a_point_names_the_series_and_the_index) {
+    QSignalSpy spy(&chart_, &LineChart::pointClicked);
+    click(chart_.pixelOf(8.4, 348));
+    ASSERT_EQ(spy.count(), 1);
+    EXPECT_EQ(spy[0][0].toString().toStdString(), "gauge");
+    EXPECT_EQ(spy[0][1].toInt(), 6);
+}
+
+TEST_F(LineChartInput, a_click_where_nothing_lies_does_nothing) {
+    QSignalSpy spy(&chart_, &LineChart::pointClicked);
+    for (const QPointF place : {QPointF(1, 1), QPointF(598, 418), QPointF(300, 60), QPointF(2, 418)}) {
+        click(place);
+        QTest::mouseDClick(target_, Qt::LeftButton, Qt::NoModifier, place.toPoint());
+        QTest::mouseClick(target_, Qt::RightButton, Qt::NoModifier, place.toPoint());
+    }
+    EXPECT_EQ(spy.count(), 0);
+    EXPECT_EQ(chart_.visibleSpan(), std::pair(0.0, 18.0));
+}
+
+TEST_F(LineChartInput, a_click_on_a_name_hides_its_curve_and_another_shows_it_again) {
+    const QImage before = chart_.grab().toImage();
+    ASSERT_FALSE(chart_.labelPlace(QStringLiteral("gauge")).isEmpty());
+    click(chart_.labelPlace(QStringLiteral("gauge")).center());
+    EXPECT_FALSE(chart_.isGroupVisible(QStringLiteral("gauge")));
+    EXPECT_NE(chart_.grab().toImage(), before);
+    move_to(chart_.pixelOf(8.4, 348));
+    EXPECT_TRUE(chart_.readout().isEmpty()) << "a hidden curve answers to nothing";
+    click(chart_.labelPlace(QStringLiteral("gauge")).center());
+    EXPECT_TRUE(chart_.isGroupVisible(QStringLiteral("gauge")));
+}
+
+TEST_F(LineChartInput, the_wheel_zooms_around_the_pointer_and_a_double_click_shows_all) {
+    const QPointF place = chart_.pixelOf(6, 400);
+    EXPECT_TRUE(wheel(place, 120));
+    const auto [from, to] = chart_.visibleSpan();
+    EXPECT_NEAR(to - from, 18.0 / 1.2, 1e-9);
+    EXPECT_NEAR(chart_.pixelOf(6, 400).x(), place.x(), 8); // the plot's own width may change with the labels
+    QTest::mouseDClick(target_, Qt::LeftButton, Qt::NoModifier, place.toPoint());
+    EXPECT_EQ(chart_.visibleSpan(), std::pair(0.0, 18.0));
+}
+
+TEST_F(LineChartInput, zooming_out_of_the_whole_is_left_to_the_page_around) {
+    EXPECT_FALSE(wheel(chart_.pixelOf(6, 400), -120));
+    EXPECT_EQ(chart_.visibleSpan(), std::pair(0.0, 18.0));
+}
+
+TEST_F(LineChartInput, dragging_selects_a_span_and_with_shift_moves_it) {
+    QSignalSpy spy(&chart_, &LineChart::visibleSpanChanged);
+    drag(chart_.pixelOf(4, 200), chart_.pixelOf(10, 250));
+    ASSERT_GE(spy.count(), 1);
+    auto [from, to] = chart_.visibleSpan();
+    EXPECT_NEAR(from, 4, 0.1);
+    EXPECT_NEAR(to, 10, 0.1);
+    drag(chart_.pixelOf(6, 200), chart_.pixelOf(7, 200), Qt::ShiftModifier);
+    EXPECT_NEAR(chart_.visibleSpan().first, from - 1, 0.2);
+    EXPECT_NEAR(chart_.visibleSpan().second, to - 1, 0.2);
+}
+
+TEST_F(LineChartInput, keys_zoom_move_and_reset) {
+    QTest::keyClick(&chart_, Qt::Key_Plus);
+    auto* view = chart_.findChild<QGraphicsView*>();
+    QTest::keyClick(view, Qt::Key_Plus);
+    const auto zoomed = chart_.visibleSpan();
+    EXPECT_LT(zoomed.second - zoomed.first, 18.0);
+    QTest::keyClick(view, Qt::Key_Left);
+    EXPECT_LT(chart_.visibleSpan().first, zoomed.first);
+    QTest::keyClick(view, Qt::Key_Home);
+    EXPECT_EQ(chart_.visibleSpan(), std::pair(0.0, 18.0));
+}
+
+TEST_F(LineChartInput, highlights_change_the_picture_and_bad_indices_do_nothing) {
+    const QImage before = chart_.grab().toImage();
+    chart_.setHighlighted(QStringLiteral("delivered"), {-3, 4000});
+    EXPECT_EQ(chart_.grab().toImage(), before);
+    chart_.setHighlighted(QStringLiteral("delivered"), {5});
+    EXPECT_NE(chart_.grab().toImage(), before);
+    chart_.setHighlighted(QStringLiteral("delivered"), {});
+    EXPECT_EQ(chart_.grab().toImage(), before);
+}
+
+TEST_F(LineChartInput, new_readings_keep_the_zoom_and_other_data_reset_it) {
+    chart_.zoomTo(2, 6);
+    ChartContent content = sample::drain();
+    content.series[1].points.push_back({15.5, 1000});
+    chart_.setContent(content);
+    EXPECT_EQ(chart_.visibleSpan(), std::pair(2.0, 6.0));
+    ChartContent other;
+    other.series = {{.id = QStringLiteral("late"), .points = {{100, 1}, {120, 2}}}};
+    chart_.setContent(other);
+    EXPECT_EQ(chart_.visibleSpan(), std::pair(100.0, 120.0));
+}
+
+TEST_F(LineChartInput, an_empty_chart_takes_all_input) {
+    ChartContent content;
+    content.empty_text = QStringLiteral("No readings yet.");
+    chart_.setContent(content);
+    const QImage image = chart_.grab().toImage();
+    EXPECT_EQ(image.size(), chart_.size());
+    click({300, 200});
+    wheel({300, 200}, 120);
+    drag({100, 100}, {400, 200});
+    move_to({200, 200});
+    EXPECT_TRUE(chart_.readout().isEmpty());
+}
+
+TEST_F(LineChartInput, a_long_trace_shows_its_spikes_at_every_zoom) {
+    chart_.setContent(sample::long_trace(200000));
+    const auto spike = chart_.pixelOf(10.0 * (200000 / 3) / 200000.0, 180);
+    move_to(spike);
+    EXPECT_TRUE(chart_.readout().contains(QStringLiteral("180"))) << chart_.readout().toStdString();
+    chart_.zoomTo(2, 4);
+    move_to(chart_.pixelOf(10.0 * (200000 / 3) / 200000.0, 180));
+    EXPECT_TRUE(chart_.readout().contains(QStringLiteral("180"))) << chart_.readout().toStdString();
+}
+
+TEST(BarChartInput, a_click_on_a_row_names_it_and_elsewhere_nothing) {
+    BarChart chart;
+    chart.resize(520, 340);
+    chart.setContent(sample::bars());
+    chart.show();
+    QApplication::processEvents();
+    auto* view = chart.findChild<QGraphicsView*>();
+    ASSERT_NE(view, nullptr);
+    QSignalSpy spy(&chart, &BarChart::barClicked);
+    QTest::mouseClick(view->viewport(), Qt::LeftButton, Qt::NoModifier, chart.rowPlace(2).center().toPoint());
+    ASSERT_EQ(spy.count(), 1);
+    EXPECT_EQ(spy[0][0].toInt(), 2);
+    QTest::mouseClick(view->viewport(), Qt::LeftButton, Qt::NoModifier, QPoint(515, 337));
+    EXPECT_EQ(spy.count(), 1);
+    chart.setContent({});
+    QTest::mouseClick(view->viewport(), Qt::LeftButton, Qt::NoModifier, QPoint(200, 100));
+    EXPECT_EQ(spy.count(), 1);
+}
+
+TEST(BarChartInput, a_bar_is_as_long_as_its_value) {
+    BarChart chart;
+    chart.resize(520, 340);
+    BarContent content;
+    content.bars = {{QStringLiteral("all"), 100.0}, {QStringLiteral("half"), 50.0}};
+    chart.setContent(content);
+    chart.show();
+    QApplication::processEvents();
+    const QImage image = chart.grab().toImage();
+    const auto length = [&](int row) {
+        const int y = static_cast<int>(chart.rowPlace(row).center().y()) + 6;
+        int count = 0;
+        for (int x = 0; x < image.width(); ++x) {
+            const QColor colour(image.pixel(x, y));
+            count += colour.blue() > colour.red() + 60 ? 1 : 0;
+        }
+        return count;
+    };
+    EXPECT_GT(length(0), 100);
+    EXPECT_NEAR(length(1), length(0) / 2.0, 3);
+}
+
+TEST(VesselRowInput, a_click_names_the_vessel) {
+    VesselRow row;
+    row.resize(640, 320);
+    row.setContent(sample::vessels());
+    row.show();
+    QSignalSpy spy(&row, &VesselRow::vesselClicked);
+    QTest::mouseClick(&row, Qt::LeftButton, Qt::NoModifier, QPoint(400, 200));
+    ASSERT_EQ(spy.count(), 1);
+    EXPECT_EQ(spy[0][0].toInt(), 2);
+}
+
+} // namespace ullage
