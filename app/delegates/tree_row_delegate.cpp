@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "delegates/tree_row_delegate.h"
+
+#include "charts/vessel.h"
+#include "models/logbook_tree_model.h"
+#include "style/palette.h"
+#include "style/roles.h"
+#include "style/spacing.h"
+#include "style/theme.h"
+
+#include <QAbstractItemView>
+#include <QPainter>
+
+namespace ullage {
+
+namespace {
+
+using Row = LogbookTreeModel::Row;
+
+constexpr int edge_px = spacing::page_margin_px;       // from the pane's edge to the text of heads and meters
+constexpr int highlight_edge_px = 10;                  // from the pane's edge to the mark of the selected row
+constexpr int run_indent_px = 42;
+constexpr int dot_px = 8;
+const QSize vessel_size(16, 24);
+
+Row kind_of(const QModelIndex& index) { return static_cast<Row>(index.data(LogbookTreeModel::RowRole).toInt()); }
+
+int text_left(Row kind) {
+    switch (kind) {
+    case Row::unit: return edge_px + vessel_size.width() + 2 * spacing::grid_px;
+    case Row::run: return run_indent_px;
+    default: return edge_px;
+    }
+}
+
+VesselData vessel_of(const QModelIndex& index) {
+    VesselData vessel;
+    vessel.rated_wh = index.data(LogbookTreeModel::RatedRole).toDouble();
+    const auto delivered = index.data(LogbookTreeModel::DeliveredRole);
+    if (delivered.isValid()) vessel.delivered_wh = delivered.toDouble();
+    return vessel;
+}
+
+QFont font_of(Row kind) {
+    switch (kind) {
+    case Row::section: return text_font(TextSize::group);
+    case Row::hint: return text_font(TextSize::caption);
+    default: return text_font(TextSize::body);
+    }
+}
+
+} // namespace
+
+QSize TreeRowDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
+    const auto kind = kind_of(index);
+    const QFontMetrics metrics(font_of(kind));
+    const int text_px = text_left(kind) + metrics.horizontalAdvance(index.data().toString()) + 3 * dot_px;
+    switch (kind) {
+    case Row::section: return {text_px, metrics.height() + spacing::group_gap_px};
+    case Row::unit: return {text_px, qMax(vessel_size.height(), metrics.height()) + spacing::grid_px};
+    default: return {text_px, metrics.height() + 11};
+    }
+}
+
+void TreeRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    const auto& palette = current_palette();
+    const auto kind = kind_of(index);
+    // The row's place in the view does not matter: rows span the pane and indent by their kind.
+    const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+    QRect row = option.rect;
+    if (view) {
+        row.setLeft(0);
+        row.setRight(view->viewport()->width() - 1);
+    }
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+
+    const auto mark = row.adjusted(highlight_edge_px, 1, -highlight_edge_px, -1);
+    const bool selected = option.state.testFlag(QStyle::State_Selected);
+    const bool pointed = option.state.testFlag(QStyle::State_MouseOver) && index.flags().testFlag(Qt::ItemIsSelectable);
+    if (selected || pointed) {
+        painter->setPen(Qt::NoPen);
+        painter->setBrush(selected ? palette.selection : blended(palette.selection, palette.ground, 0.5));
+        painter->drawRoundedRect(mark, spacing::small_radius_px, spacing::small_radius_px);
+    }
+    if (option.state.testFlag(QStyle::State_HasFocus) && option.state.testFlag(QStyle::State_KeyboardFocusChange)) {
+        painter->setPen(palette.accent);
+        painter->setBrush(Qt::NoBrush);
+        painter->drawRoundedRect(QRectF(mark).adjusted(0.5, 0.5, -0.5, -0.5), spacing::small_radius_px,
+                                 spacing::small_radius_px);
+    }
+
+    QRect text = row;
+    text.setLeft(text_left(kind));
+    text.setRight(mark.right() - spacing::half_px);
+    if (kind == Row::section) text.setTop(row.bottom() - QFontMetrics(font_of(kind)).height() - spacing::grid_px);
+    if (kind == Row::unit) {
+        const QRect place(edge_px, row.center().y() - vessel_size.height() / 2, vessel_size.width(), vessel_size.height());
+        vessel_icon(vessel_of(index)).paint(painter, place);
+    }
+    if (index.data(LogbookTreeModel::OpenRole).toBool()) {
+        painter->setPen(Qt::NoPen);
+        painter->setBrush(palette.good);
+        painter->drawEllipse(QRectF(mark.right() - dot_px - 6, row.center().y() - dot_px / 2.0 + 0.5, dot_px, dot_px));
+        text.setRight(mark.right() - 2 * dot_px - 2);
+    }
+    const bool quiet = kind == Row::section || kind == Row::hint || (kind == Row::run && !selected);
+    painter->setPen(quiet ? palette.soft : palette.ink);
+    painter->setFont(font_of(kind));
+    const auto shown = QFontMetrics(font_of(kind)).elidedText(index.data().toString(), Qt::ElideRight, text.width());
+    painter->drawText(text, Qt::AlignLeft | Qt::AlignVCenter, shown);
+    painter->restore();
+}
+
+} // namespace ullage

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "dialogs/entry_texts.h"
+
+#include "base/number.h"
+#include "exchange/entry_text.h"
+
+#include <QJsonDocument>
+#include <QJsonObject>
+
+namespace ullage {
+
+namespace {
+
+struct NamedText {
+    const char* name;
+    QString EntryTexts::*text;
+};
+
+constexpr NamedText named_texts[] = {{"time", &EntryTexts::time},
+                                     {"gauge", &EntryTexts::gauge},
+                                     {"register", &EntryTexts::register_value},
+                                     {"watts", &EntryTexts::watts},
+                                     {"display_watts", &EntryTexts::display_watts},
+                                     {"remark", &EntryTexts::remark}};
+
+QString number(const std::optional<double>& value) {
+    return value ? QString::fromStdString(exact_text(*value)) : QString();
+}
+
+using Parse = Result<double> (*)(std::string_view);
+
+struct NumberField {
+    EntryField field;
+    const char* name;
+    QString EntryTexts::*text;
+    std::optional<double> ReadingValues::*value;
+    Parse parse;
+};
+
+constexpr NumberField number_fields[] = {
+    {EntryField::gauge, "gauge", &EntryTexts::gauge, &ReadingValues::gauge_percent, parse_gauge_percent},
+    {EntryField::register_value, "register", &EntryTexts::register_value, &ReadingValues::register_wh, parse_energy_wh},
+    {EntryField::watts, "watts", &EntryTexts::watts, &ReadingValues::meter_w, parse_power_w},
+    {EntryField::display_watts, "display watts", &EntryTexts::display_watts, &ReadingValues::display_w, parse_power_w}};
+
+EntryReading refused(EntryField field, const QString& message) { return {std::nullopt, field, message}; }
+
+} // namespace
+
+QString EntryTexts::draft() const {
+    QJsonObject kept;
+    for (const NamedText& part : named_texts)
+        if (const QString& text = this->*part.text; !text.isEmpty()) kept[QLatin1String(part.name)] = text;
+    if (mark) kept[QLatin1String("mark")] = QString::fromStdString(std::string(mark_text(*mark)));
+    return kept.isEmpty() ? QString() : QString::fromUtf8(QJsonDocument(kept).toJson(QJsonDocument::Compact));
+}
+
+EntryTexts EntryTexts::from_draft(const QString& draft) {
+    const QJsonObject kept = QJsonDocument::fromJson(draft.toUtf8()).object();
+    EntryTexts texts;
+    for (const NamedText& part : named_texts) texts.*part.text = kept[QLatin1String(part.name)].toString();
+    texts.mark = mark_from(kept[QLatin1String("mark")].toString().toStdString());
+    return texts;
+}
+
+EntryTexts EntryTexts::of(const ReadingValues& values, const std::string& zone) {
+    return {QString::fromStdString(format_iso8601(values.time_ms, zone)), number(values.gauge_percent),
+            number(values.register_wh), number(values.meter_w), number(values.display_w),
+            QString::fromStdString(values.remark), values.mark};
+}
+
+EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string& zone) {
+    ReadingValues values;
+    const auto moment = parse_moment(texts.time.trimmed().toStdString(), now_ms, zone);
+    if (!moment) return refused(EntryField::time, QStringLiteral("time: ") + QString::fromStdString(moment.error().sentence()));
+    values.time_ms = moment.value();
+    for (const NumberField& part : number_fields) {
+        const QString text = (texts.*part.text).trimmed();
+        if (text.isEmpty()) continue;
+        const auto parsed = part.parse(text.toStdString());
+        if (!parsed)
+            return refused(part.field, QStringLiteral("%1: %2").arg(QLatin1String(part.name),
+                                                                   QString::fromStdString(parsed.error().sentence())));
+        values.*part.value = parsed.value();
+    }
+    values.mark = texts.mark;
+    values.remark = texts.remark.trimmed().toStdString();
+    ReadingValues nothing;
+    nothing.time_ms = values.time_ms;
+    if (values == nothing)
+        return refused(EntryField::gauge, QStringLiteral("There is nothing to record yet: type what the gauge or the "
+                                                         "meter shows, choose a mark, or write a remark."));
+    return {values, EntryField::gauge, {}};
+}
+
+} // namespace ullage

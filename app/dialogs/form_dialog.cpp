@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "dialogs/form_dialog.h"
+
+#include "base/number.h"
+#include "style/roles.h"
+#include "style/spacing.h"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace ullage {
+
+namespace {
+
+constexpr int narrowest_px = 460;
+
+} // namespace
+
+FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* parent)
+    : QDialog(parent), outer_(new QVBoxLayout(this)), fields_(new QFormLayout), scroll_(new QScrollArea),
+      refusal_(new QLabel), submit_button_(new QPushButton(verb)) {
+    setWindowTitle(title);
+    setModal(true);
+    setAttribute(Qt::WA_DeleteOnClose);
+    outer_->setContentsMargins(spacing::group_gap_px, spacing::page_margin_px, spacing::group_gap_px, spacing::page_margin_px);
+    outer_->setSpacing(spacing::page_margin_px);
+
+    auto* head = new QLabel(title);
+    set_text_style(*head, Tone::ink, TextSize::title);
+    outer_->addWidget(head);
+
+    refusal_->setObjectName(QStringLiteral("refusalLabel"));
+    refusal_->setWordWrap(true);
+    set_text_style(*refusal_, Tone::fault);
+    refusal_->hide();
+    outer_->addWidget(refusal_);
+
+    fields_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    fields_->setLabelAlignment(Qt::AlignLeft);
+    fields_->setHorizontalSpacing(spacing::page_margin_px);
+    fields_->setVerticalSpacing(spacing::grid_px);
+    // A form taller than the screen scrolls; head and buttons stay in sight.
+    auto* content = new QWidget;
+    content->setLayout(fields_);
+    content->setProperty("page", true);
+    fields_->setContentsMargins(0, 0, spacing::grid_px, 0);
+    scroll_->setObjectName(QStringLiteral("fieldsScroll"));
+    scroll_->setWidgetResizable(true);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll_->setFocusPolicy(Qt::NoFocus);
+    scroll_->setWidget(content);
+    outer_->addWidget(scroll_, 1);
+
+    auto* cancel = new QPushButton(tr("Cancel"));
+    cancel->setObjectName(QStringLiteral("cancelButton"));
+    cancel->setAutoDefault(false);
+    submit_button_->setObjectName(QStringLiteral("submitButton"));
+    submit_button_->setDefault(true);
+    make_primary(*submit_button_);
+    auto* buttons = new QHBoxLayout;
+    buttons->addStretch();
+    buttons->addWidget(cancel);
+    buttons->addWidget(submit_button_);
+    outer_->addLayout(buttons);
+    connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
+    connect(submit_button_, &QPushButton::clicked, this, &FormDialog::submit);
+    setMinimumWidth(narrowest_px);
+}
+
+void FormDialog::showEvent(QShowEvent* event) {
+    fit();
+    QDialog::showEvent(event);
+}
+
+void FormDialog::fit() {
+    const int screen_px = screen() ? screen()->availableGeometry().height() * 9 / 10 : 700;
+    auto& content = *scroll_->widget();
+    content.ensurePolished();
+    fields_->activate();
+    const int chrome_px = outer_->minimumSize().height() - scroll_->minimumSizeHint().height();
+    const auto margins = outer_->contentsMargins();
+    const int wanted_px = fields_->heightForWidth(width() - margins.left() - margins.right()) + chrome_px;
+    resize(width(), qMin(qMax(height(), wanted_px), screen_px));
+}
+
+void FormDialog::refuse(const QString& sentence) {
+    refusal_->setText(sentence);
+    refusal_->show();
+    fit();
+}
+
+QLabel* FormDialog::place(QWidget* field, const QString& name, const QString& label) {
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    auto* trouble = new QLabel;
+    trouble->setObjectName(name + QStringLiteral("TroubleLabel"));
+    trouble->setWordWrap(true);
+    set_text_style(*trouble, Tone::fault, TextSize::caption);
+    trouble->hide();
+    column->addWidget(field);
+    column->addWidget(trouble);
+    auto* words = new QLabel(label);
+    words->setBuddy(field);
+    fields_->addRow(words, box);
+    field->setAccessibleName(label.toLower().remove(QLatin1Char('&')));
+    places_.push_back({field, trouble});
+    return words;
+}
+
+QLineEdit* FormDialog::addLine(const QString& name, const QString& label, const QString& placeholder) {
+    auto* edit = new QLineEdit;
+    edit->setObjectName(name + QStringLiteral("Edit"));
+    edit->setPlaceholderText(placeholder);
+    place(edit, name, label);
+    return edit;
+}
+
+QComboBox* FormDialog::addChoice(const QString& name, const QString& label) {
+    auto* combo = new QComboBox;
+    combo->setObjectName(name + QStringLiteral("Combo"));
+    place(combo, name, label);
+    return combo;
+}
+
+void FormDialog::addGroup(const QString& title) {
+    auto* head = new QLabel(title);
+    set_text_style(*head, Tone::soft, TextSize::group);
+    head->setContentsMargins(0, spacing::grid_px, 0, 0);
+    fields_->addRow(head);
+}
+
+QLabel* FormDialog::addParagraph(const QString& name, const QString& rich_text) {
+    auto* words = new QLabel(rich_text);
+    words->setObjectName(name + QStringLiteral("Label"));
+    words->setTextFormat(Qt::RichText);
+    words->setWordWrap(true);
+    set_text_style(*words, Tone::soft, TextSize::caption);
+    fields_->addRow(words);
+    return words;
+}
+
+std::optional<double> FormDialog::number(QLineEdit* field, const Parser& parse) {
+    const auto typed = field->text().trimmed();
+    if (typed.isEmpty()) return std::nullopt;
+    const auto parsed = parse(typed.toStdString());
+    if (parsed) return parsed.value();
+    explain(field, QString::fromStdString(parsed.error().sentence()));
+    return std::nullopt;
+}
+
+std::string FormDialog::text(QLineEdit* field, const QString& what_is_missing) {
+    const auto typed = field->text().trimmed();
+    if (typed.isEmpty() && !what_is_missing.isEmpty()) explain(field, what_is_missing);
+    return typed.toStdString();
+}
+
+void FormDialog::explain(QWidget* field, const QString& sentence) {
+    for (const auto& known : places_) {
+        if (known.field != field) continue;
+        known.trouble->setText(sentence);
+        known.trouble->show();
+        set_wrong(*field, true);
+        field->setAccessibleDescription(sentence);
+        if (!first_wrong_) first_wrong_ = field;
+    }
+}
+
+void FormDialog::submit() {
+    first_wrong_ = nullptr;
+    refusal_->hide();
+    for (const auto& known : places_) {
+        known.trouble->hide();
+        set_wrong(*known.field, false);
+        known.field->setAccessibleDescription({});
+    }
+    read();
+    if (!first_wrong_) {
+        emit submitted();
+        return;
+    }
+    fit();
+    first_wrong_->setFocus();
+    scroll_->ensureWidgetVisible(first_wrong_);
+}
+
+} // namespace ullage

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/result.h"
+
+#include <QDialog>
+#include <QString>
+
+#include <functional>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+class QComboBox;
+class QFormLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QScrollArea;
+class QVBoxLayout;
+
+namespace ullage {
+
+/// A form that returns values and never touches the store. On submitted() the caller stores the form's values and then
+/// accepts the form, or calls refuse(), which keeps it open with the store's words. A field that cannot be understood is
+/// explained in place, beneath it, before anything is submitted.
+class FormDialog : public QDialog {
+    Q_OBJECT
+public:
+    /// Shows a sentence at the form's head; the form stays open.
+    void refuse(const QString& sentence);
+
+signals:
+    /// Every field has been understood; the values wait to be stored.
+    void submitted();
+
+protected:
+    using Parser = std::function<Result<double>(std::string_view)>;
+
+    FormDialog(const QString& title, const QString& verb, QWidget* parent);
+
+    /// A line of text with its label as buddy. `name` is the object name without its kind: "price" gives "priceEdit".
+    QLineEdit* addLine(const QString& name, const QString& label, const QString& placeholder = {});
+    QComboBox* addChoice(const QString& name, const QString& label);
+    /// A small grey head above a group of fields.
+    void addGroup(const QString& title);
+    /// A paragraph over the full width, below the fields.
+    QLabel* addParagraph(const QString& name, const QString& rich_text);
+
+    /// The number in a field; absent when the field is empty. A text that `parse` refuses is explained beneath the field
+    /// and makes the form wait.
+    [[nodiscard]] std::optional<double> number(QLineEdit* field, const Parser& parse);
+    /// The text in a field without blanks around it; an empty one is explained with `what_is_missing` unless that is empty.
+    [[nodiscard]] std::string text(QLineEdit* field, const QString& what_is_missing = {});
+    void explain(QWidget* field, const QString& sentence);
+
+    void showEvent(QShowEvent* event) override;
+    /// Reads every field into the form's value, explaining those that cannot be understood.
+    virtual void read() = 0;
+
+private:
+    struct Place {
+        QWidget* field;
+        QLabel* trouble;
+    };
+    QLabel* place(QWidget* field, const QString& name, const QString& label);
+    void submit();
+    void fit(); ///< grows to what the fields need, as far as the screen allows
+
+    QVBoxLayout* outer_;
+    QFormLayout* fields_;
+    QScrollArea* scroll_;
+    QLabel* refusal_;
+    QPushButton* submit_button_;
+    std::vector<Place> places_;
+    QWidget* first_wrong_ = nullptr;
+};
+
+} // namespace ullage

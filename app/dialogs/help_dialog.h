@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QDialog>
+
+class QLabel;
+class QTextBrowser;
+
+namespace ullage {
+
+/// A page of help in a window of its own, beside which work goes on.
+class HelpDialog final : public QDialog {
+    Q_OBJECT
+public:
+    explicit HelpDialog(QWidget* parent = nullptr);
+
+    /// Shows another page.
+    void showPage(const QString& title, const QString& html);
+
+private:
+    QLabel* title_;
+    QTextBrowser* text_;
+};
+
+} // namespace ullage

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "dialogs/help_texts.h"
+
+#include "base/version.h"
+#include "dialogs/cautions.h"
+
+#include <QCoreApplication>
+
+namespace ullage {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("help", text); }
+
+QString row(const QString& left, const QString& right) {
+    return QStringLiteral("<tr><td style='padding:2px 20px 2px 0'><b>%1</b></td><td style='padding:2px 0'>%2</td></tr>")
+        .arg(left.toHtmlEscaped(), right.toHtmlEscaped());
+}
+
+KeyList words_of_the_job() {
+    return {
+        {tr("logbook"), tr("one file with everything below; it ends in .ullage")},
+        {tr("unit"), tr("a battery storage unit under test, with what its maker claims")},
+        {tr("meter"), tr("the external energy meter between the unit's socket and the load")},
+        {tr("register"), tr("the energy number in Wh that the meter counts up")},
+        {tr("gauge"), tr("the unit's own display of how full it is, in percent")},
+        {tr("run"), tr("one test of one unit, from the first reading to the end")},
+        {tr("reading"), tr("one note with its time: gauge, register, watts, a remark")},
+        {tr("mark"), tr("a note of an event: load changed, meter zeroed, output tripped, cut-off")},
+        {tr("delivered energy"), tr("what the register counted during the run, corrected: Wh at the socket")},
+        {tr("gauge-implied energy"), tr("rated energy times the fall of the gauge: what the gauge says has gone")},
+        {tr("usable fraction"), tr("delivered energy from full to cut-off, divided by rated energy")},
+        {tr("cut-off"), tr("the unit switches its output off by itself")},
+        {tr("no-load draw"), tr("power that the unit itself consumes with its output on and nothing connected")},
+        {tr("gauge error"), tr("gauge minus what is truly left, in percentage points")},
+        {tr("finding"), tr("a named fault of gauge, run or claim, with the readings that show it")},
+        {tr("measured"), tr("seen from full to cut-off, with a 95 % interval")},
+        {tr("projected"), tr("carried on from a part of a drain; it assumes an honest gauge and says so")},
+        {tr("at least"), tr("energy may be missing from the readings; the true value is not lower")},
+        {tr("not known"), tr("these readings cannot tell; the reason says what would")},
+    };
+}
+
+} // namespace
+
+QString keys_and_words_html(const KeyList& keys) {
+    QString html = QStringLiteral("<h3>%1</h3><table>").arg(tr("Keys"));
+    for (const auto& [what, key] : keys) html += row(key, what);
+    html += QStringLiteral("</table><h3>%1</h3><table>").arg(tr("Words"));
+    for (const auto& [word, meaning] : words_of_the_job()) html += row(word, meaning);
+    return html + QStringLiteral("</table>");
+}
+
+QString method_html() {
+    const QStringList paragraphs = {
+        tr("<b>Delivered energy.</b> Differences of the meter's register times its correction. Zeroed and swapped meters "
+           "and a register that passed its span are joined; a fall without a mark is read as a reset or a typing error by "
+           "the load that it would mean, and the run says which."),
+        tr("<b>Uncertainty.</b> The meter's error limit counts as a rectangular part common to all its readings, the "
+           "register's and the gauge's step as rectangular parts of each reading, and the noted moment as one minute at the "
+           "load. They are combined to a 95 % interval (JCGM 100:2008, clauses 4.3 and 5.1; results are rounded as its clause "
+           "7.2.6 asks). Rated energy is a claim and has no uncertainty."),
+        tr("<b>Usable fraction.</b> Measured only from full to cut-off, and always at the load of that run: a slow drain "
+           "feeds the unit's own draw for longer. Any other drain is projected from end to end over the gauge's fall, with "
+           "both gauge steps in the interval."),
+        tr("<b>Is the gauge right?</b> Gauge-implied against delivered energy as a straight line with uncertainties in "
+           "both (D. York, N. Evensen, M. Martinez, J. Delgado: American Journal of Physics 72, 2004, 367), and named "
+           "faults, each with its readings, its size in percentage points or Wh, and the limit that it passed."),
+        tr("<b>No-load draw.</b> Power with the output on and nothing connected is called no-load loss in IEC 61683. One run at a "
+           "steady load cannot tell it from conversion loss; the program then says that it is not known."),
+        tr("<b>Comparison.</b> Units as they were tested. Where loads or meters differ, the table says so."),
+    };
+    QString html;
+    for (const auto& paragraph : paragraphs) html += QStringLiteral("<p>%1</p>").arg(paragraph);
+    return html;
+}
+
+QString cautions_html() {
+    QString list;
+    for (const auto& caution : cautions()) list += QStringLiteral("<li>%1</li>").arg(caution.toHtmlEscaped());
+    return QStringLiteral("<ul>%1</ul><p>%2</p>")
+        .arg(list, tr("Results are measurements of one specimen, not a safety certification."));
+}
+
+QString about_html() {
+    const auto version = program_version();
+    return QStringLiteral("<p><b>Ullage %1</b></p><p>%2</p><p>%3</p><p>%4</p>")
+        .arg(QString::fromUtf8(version.data(), static_cast<qsizetype>(version.size())).toHtmlEscaped(),
+             tr("Ullage is the amount by which a container falls short of full. This program measures it for battery storage "
+                "units: the energy printed on the case against the energy that reaches the socket."),
+             tr("Free software under the GNU General Public License, version 3 or any later version (GPL-3.0-or-later). It "
+                "comes without any warranty."),
+             tr("Built with Qt and Qt Charts, SQLite, SQLiteCpp, Eigen, Boost, fmt, date, nlohmann-json, CLI11 and "
+                "libxlsxwriter."));
+}
+
+} // namespace ullage

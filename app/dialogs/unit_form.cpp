@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "dialogs/unit_form.h"
+
+#include "dialogs/field_text.h"
+#include "exchange/entry_text.h"
+
+#include <QLineEdit>
+#include <QRegularExpression>
+
+namespace ullage {
+
+UnitForm::UnitForm(const Unit& unit, QWidget* parent)
+    : FormDialog(unit.uuid.empty() ? tr("Add unit") : tr("Claims of %1").arg(QString::fromStdString(unit.name)),
+                 unit.uuid.empty() ? tr("Add unit") : tr("Save claims"), parent),
+      unit_(unit) {
+    setObjectName(QStringLiteral("unitForm"));
+    name_ = addLine(QStringLiteral("name"), tr("&Name"), tr("as printed on the case"));
+    maker_ = addLine(QStringLiteral("maker"), tr("&Maker"));
+    addGroup(tr("What the maker claims"));
+    rated_energy_ = addLine(QStringLiteral("ratedEnergy"), tr("Rated &energy"), tr("1200 Wh or 1.2 kWh"));
+    rated_output_ = addLine(QStringLiteral("ratedOutput"), tr("Rated &output"), tr("600 W"));
+    peak_output_ = addLine(QStringLiteral("peakOutput"), tr("&Peak output"), tr("1200 W"));
+    price_ = addLine(QStringLiteral("price"), tr("P&rice"), tr("799"));
+    currency_ = addLine(QStringLiteral("currency"), tr("&Currency"), tr("three letters, such as EUR"));
+    mass_ = addLine(QStringLiteral("mass"), tr("M&ass"), tr("12.4 kg"));
+    warranty_ = addLine(QStringLiteral("warranty"), tr("&Warranty"), tr("2 years"));
+    addGroup(tr("Limits of the PV input"));
+    pv_volts_ = addLine(QStringLiteral("pvVolts"), tr("&Voltage"), tr("60 V"));
+    pv_amps_ = addLine(QStringLiteral("pvAmps"), tr("C&urrent"), tr("12 A"));
+    pv_watts_ = addLine(QStringLiteral("pvWatts"), tr("Po&wer"), tr("500 W"));
+    addGroup(tr("The unit at hand"));
+    gauge_step_ = addLine(QStringLiteral("gaugeStep"), tr("&Gauge step"), tr("1 %, the smallest step that the gauge shows"));
+    remark_ = addLine(QStringLiteral("remark"), tr("Remar&k"));
+
+    name_->setText(QString::fromStdString(unit.name));
+    maker_->setText(QString::fromStdString(unit.maker));
+    rated_energy_->setText(field_text(unit.rated_energy_wh, QStringLiteral("Wh")));
+    rated_output_->setText(field_text(unit.rated_output_w, QStringLiteral("W")));
+    peak_output_->setText(field_text(unit.peak_output_w, QStringLiteral("W")));
+    price_->setText(field_text(unit.price));
+    currency_->setText(QString::fromStdString(unit.currency));
+    mass_->setText(field_text(unit.mass_kg, QStringLiteral("kg")));
+    warranty_->setText(field_text(unit.warranty_years, QStringLiteral("years")));
+    pv_volts_->setText(field_text(unit.pv_max_v, QStringLiteral("V")));
+    pv_amps_->setText(field_text(unit.pv_max_a, QStringLiteral("A")));
+    pv_watts_->setText(field_text(unit.pv_max_w, QStringLiteral("W")));
+    gauge_step_->setText(field_text(unit.gauge_step_percent, QStringLiteral("%")));
+    remark_->setText(QString::fromStdString(unit.remark));
+    name_->setFocus();
+}
+
+void UnitForm::read() {
+    unit_.name = text(name_, tr("The unit needs a name, by which lists and sheets call it."));
+    unit_.maker = text(maker_);
+    unit_.remark = text(remark_);
+    read_claims();
+    read_price();
+}
+
+void UnitForm::read_claims() {
+    unit_.rated_energy_wh = number(rated_energy_, above_zero(parse_energy_wh, "the rated energy"));
+    unit_.rated_output_w = number(rated_output_, above_zero(parse_power_w, "the rated output"));
+    unit_.peak_output_w = number(peak_output_, above_zero(parse_power_w, "the peak output"));
+    unit_.mass_kg = number(mass_, number_in({{"kg", 1}, {"g", 0.001}, {"lb", 0.45359237}}, {"the mass"}));
+    unit_.warranty_years = number(warranty_, number_in({{"years", 1}, {"year", 1}, {"a", 1}, {"months", 1.0 / 12}}, {"the warranty"}));
+    unit_.pv_max_v = number(pv_volts_, number_in({{"V", 1}, {"V DC", 1}}, {"the voltage limit"}));
+    unit_.pv_max_a = number(pv_amps_, number_in({{"A", 1}}, {"the current limit"}));
+    unit_.pv_max_w = number(pv_watts_, above_zero(parse_power_w, "the power limit"));
+    const auto step = number(gauge_step_, number_in({{"%", 1}, {"pt", 1}}, {"the gauge step"}));
+    if (step && *step > 50) explain(gauge_step_, tr("A gauge step of more than 50 % shows nothing; enter what the gauge counts by."));
+    unit_.gauge_step_percent = step.value_or(1.0);
+}
+
+void UnitForm::read_price() {
+    static const QRegularExpression three_letters(QStringLiteral("^[A-Za-z]{3}$"));
+    const auto code = currency_->text().trimmed();
+    unit_.price = number(price_, number_in({}, {"the price"}));
+    if (!code.isEmpty() && !three_letters.match(code).hasMatch())
+        explain(currency_, tr("Enter the currency's three letters (ISO 4217), such as EUR or KES."));
+    else if (unit_.price && code.isEmpty())
+        explain(currency_, tr("The price needs a currency: three letters (ISO 4217), such as EUR."));
+    unit_.currency = code.toUpper().toStdString();
+}
+
+} // namespace ullage

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "document/document.h"
+
+#include "document/document_state.h"
+
+#include <QFile>
+
+#include <algorithm>
+#include <filesystem>
+#include <system_error>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+std::filesystem::path file_path(const QString& path) { return {QFile::encodeName(path).toStdString()}; }
+
+} // namespace
+
+Document::Document(const Clock& clock, QObject* parent)
+    : QObject(parent), state_(std::make_unique<State>(*this, clock)) {
+    // A refused undo has moved the stack although the store stands where it stood: move the stack back.
+    connect(&undo_stack_, &QUndoStack::indexChanged, this, [this] {
+        const auto put_back = std::exchange(state_->put_back, State::PutBack::nothing);
+        if (put_back == State::PutBack::redo) undo_stack_.redo();
+        if (put_back == State::PutBack::undo) undo_stack_.undo();
+    });
+}
+
+Document::~Document() {
+    // Clearing the stack emits signals, which nobody may answer from here on.
+    undo_stack_.disconnect();
+}
+
+Result<void> Document::create(const QString& path) {
+    auto made = Logbook::create(file_path(path), state_->clock);
+    if (!made) return made.error();
+    if (auto taken = state_->take_over(std::move(made).value()); !taken) return taken;
+    emit opened();
+    return {};
+}
+
+Result<void> Document::open(const QString& path) {
+    std::error_code unknown;
+    if (state_->book && std::filesystem::equivalent(state_->book->path(), file_path(path), unknown)) {
+        emit opened();
+        return {};
+    }
+    auto found = Logbook::open(file_path(path), OpenMode::record, state_->clock);
+    if (!found) return found.error();
+    if (auto taken = state_->take_over(std::move(found).value()); !taken) return taken;
+    emit opened();
+    return {};
+}
+
+void Document::close() {
+    if (!state_->book) return;
+    undo_stack_.clear();
+    state_->analyses.clear();
+    state_->records.clear();
+    state_->record_at.clear();
+    state_->units.clear();
+    state_->meters.clear();
+    state_->book.reset();
+    emit closed();
+}
+
+bool Document::isOpen() const { return state_->book.has_value(); }
+
+QString Document::path() const {
+    return state_->book ? QFile::decodeName(QByteArray::fromStdString(state_->book->path().string())) : QString();
+}
+
+Result<void> Document::saveCopy(const QString& target) const {
+    if (!state_->book) return State::nothing_open();
+    return state_->book->save_copy(file_path(target));
+}
+
+const Clock& Document::clock() const { return state_->clock; }
+
+QUndoStack& Document::undoStack() { return undo_stack_; }
+
+const std::vector<Unit>& Document::units() const { return state_->units; }
+
+const std::vector<Meter>& Document::meters() const { return state_->meters; }
+
+std::vector<const RunRecord*> Document::runs(const std::string& unit_uuid) const {
+    std::vector<const RunRecord*> found;
+    for (const auto& record : state_->records)
+        if (unit_uuid.empty() || record.unit.uuid == unit_uuid) found.push_back(&record);
+    return found;
+}
+
+const RunRecord* Document::run(const std::string& run_uuid) const {
+    const auto at = state_->record_at.find(run_uuid);
+    return at == state_->record_at.end() ? nullptr : &state_->records[at->second];
+}
+
+const Unit* Document::unit(const std::string& uuid) const {
+    const auto found = std::find_if(state_->units.begin(), state_->units.end(),
+                                    [&uuid](const Unit& candidate) { return candidate.uuid == uuid; });
+    return found == state_->units.end() ? nullptr : &*found;
+}
+
+const Meter* Document::meter(const std::string& uuid) const {
+    const auto found = std::find_if(state_->meters.begin(), state_->meters.end(),
+                                    [&uuid](const Meter& candidate) { return candidate.uuid == uuid; });
+    return found == state_->meters.end() ? nullptr : &*found;
+}
+
+const RunAnalysis& Document::analysis(const std::string& run_uuid) const {
+    if (const auto kept = state_->analyses.find(run_uuid); kept != state_->analyses.end()) return kept->second;
+    return state_->analyses.emplace(run_uuid, analyse_run(*run(run_uuid))).first->second;
+}
+
+Comparison Document::comparison(CompareRows rows) const { return compare_as_tested(state_->records, rows); }
+
+Result<std::vector<ReadingVersion>> Document::history(const std::string& reading_uuid) const {
+    if (!state_->book) return State::nothing_open();
+    return state_->book->history(reading_uuid);
+}
+
+Result<void> Document::keepDraft(const std::string& run_uuid, const QString& draft) {
+    if (!state_->book) return State::nothing_open();
+    return state_->book->keep_draft(run_uuid, draft.toStdString());
+}
+
+QString Document::draft(const std::string& run_uuid) const {
+    if (!state_->book) return {};
+    const auto kept = state_->book->draft(run_uuid);
+    return kept ? QString::fromStdString(kept.value()) : QString();
+}
+
+} // namespace ullage

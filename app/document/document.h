@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "fleet/comparison.h"
+#include "store/logbook.h"
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// The open logbook: content as it stands, change events, and undoable commands. The only part of the front end that
+/// touches the store. Lives in the GUI thread.
+///
+/// A command that returns an error has changed nothing; the caller shows the error where it arose. Each successful
+/// command is on the disk when it returns, stands on the undo stack, and is followed by the events that name what changed.
+/// Undo and redo are commands to the store too (a withdrawn reading stays in its history); when one of them fails,
+/// failed() carries the words.
+class Document : public QObject {
+    Q_OBJECT
+public:
+    explicit Document(const Clock& clock, QObject* parent = nullptr);
+    ~Document() override;
+
+    Result<void> create(const QString& path); ///< makes and opens a new logbook, closing the one before
+    Result<void> open(const QString& path);   ///< on failure the logbook before stays open
+    void close();
+    [[nodiscard]] bool isOpen() const;
+    [[nodiscard]] QString path() const;
+    Result<void> saveCopy(const QString& target) const;
+
+    [[nodiscard]] const Clock& clock() const;
+    [[nodiscard]] QUndoStack& undoStack();
+
+    // Content, without withdrawn units, meters and runs.
+    [[nodiscard]] const std::vector<Unit>& units() const;
+    [[nodiscard]] const std::vector<Meter>& meters() const;
+    /// Runs of a unit (all units when empty), in order of unit name and time, each with its readings.
+    [[nodiscard]] std::vector<const RunRecord*> runs(const std::string& unit_uuid = {}) const;
+    [[nodiscard]] const RunRecord* run(const std::string& run_uuid) const; ///< null when there is none
+    [[nodiscard]] const Unit* unit(const std::string& uuid) const;
+    [[nodiscard]] const Meter* meter(const std::string& uuid) const;
+    /// Analysis of a run, computed once after each change. Precondition: run(run_uuid) is not null.
+    [[nodiscard]] const RunAnalysis& analysis(const std::string& run_uuid) const;
+    [[nodiscard]] Comparison comparison(CompareRows rows) const;
+    Result<std::vector<ReadingVersion>> history(const std::string& reading_uuid) const;
+
+    // Undoable commands.
+    Result<Unit> addUnit(Unit unit);
+    Result<void> updateUnit(const Unit& unit);
+    Result<void> withdrawUnit(const std::string& uuid);
+    Result<Meter> addMeter(Meter meter);
+    Result<void> updateMeter(const Meter& meter);
+    Result<void> withdrawMeter(const std::string& uuid);
+    Result<Run> addRun(Run run);
+    Result<void> updateRun(const Run& run); ///< also to end a run
+    Result<void> withdrawRun(const std::string& uuid);
+    Result<Reading> record(const std::string& run_uuid, const ReadingValues& values);
+    Result<Reading> amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason);
+    Result<void> withdrawReading(const std::string& reading_uuid, const QString& reason);
+    /// Imports a run sheet's record; undoing withdraws the run.
+    Result<RunRecord> import(const RunRecord& record);
+
+    // Half-typed entries, not undoable.
+    Result<void> keepDraft(const std::string& run_uuid, const QString& draft);
+    [[nodiscard]] QString draft(const std::string& run_uuid) const;
+
+signals:
+    void opened();
+    void closed();
+    void unitsChanged();
+    void metersChanged();
+    void runsChanged();                          ///< runs were added, withdrawn, renamed or ended
+    void readingsChanged(const QString& runUuid); ///< readings of one run changed: redraw it
+    void saved(qint64 timeMs);                   ///< something has just reached the disk
+    void failed(const QString& sentence);        ///< an undo or redo could not be done
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+    QUndoStack undo_stack_;
+};
+
+} // namespace ullage

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Commands on readings.
+#include "document/document.h"
+#include "document/document_state.h"
+
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+StoreCommand::Step reading_withdrawn(const std::string& uuid, bool withdrawn, const std::string& reason) {
+    return [uuid, withdrawn, reason](Logbook& book) -> Result<void> {
+        if (const auto done = book.set_withdrawn(uuid, withdrawn, reason); !done) return done.error();
+        return {};
+    };
+}
+
+StoreCommand::Step amended(const std::string& uuid, const ReadingValues& values, const std::string& reason) {
+    return [uuid, values, reason](Logbook& book) -> Result<void> {
+        if (const auto done = book.amend(uuid, values, reason); !done) return done.error();
+        return {};
+    };
+}
+
+/// "reading of 14:36", or "mark of 14:36" for a note that is nothing but a mark.
+QString reading_words(const Document& document, const std::string& run_uuid, const ReadingValues& values) {
+    const auto* record = document.run(run_uuid);
+    const auto clock = clock_text(values.time_ms, record ? record->run.time_zone : std::string("UTC"));
+    const bool only_mark = values.mark && !values.gauge_percent && !values.register_wh && !values.meter_w &&
+                           !values.display_w;
+    return QStringLiteral("%1 of %2").arg(only_mark ? QStringLiteral("mark") : QStringLiteral("reading"),
+                                          QString::fromStdString(clock));
+}
+
+Change in_run(const std::string& run_uuid) {
+    Change change;
+    change.readings.push_back(run_uuid);
+    return change;
+}
+
+} // namespace
+
+Result<Reading> Document::record(const std::string& run_uuid, const ReadingValues& values) {
+    if (!state_->book) return State::nothing_open();
+    auto noted = state_->book->record(run_uuid, values);
+    if (!noted) return noted;
+    const auto& uuid = noted.value().uuid;
+    state_->push(QStringLiteral("record %1").arg(reading_words(*this, run_uuid, values)), in_run(run_uuid),
+                 reading_withdrawn(uuid, false, "redone"), reading_withdrawn(uuid, true, "undone"));
+    return noted;
+}
+
+Result<Reading> Document::amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason) {
+    if (!state_->book) return State::nothing_open();
+    const auto* current = state_->reading(reading_uuid);
+    if (!current) return State::no_such("reading");
+    const auto before = current->values;
+    const auto why = reason.toStdString();
+    auto changed = state_->book->amend(reading_uuid, values, why);
+    if (!changed) return changed;
+    const auto& run_uuid = changed.value().run_uuid;
+    state_->push(QStringLiteral("amend %1").arg(reading_words(*this, run_uuid, values)), in_run(run_uuid),
+                 amended(reading_uuid, values, why.empty() ? "redone" : why), amended(reading_uuid, before, "undone"));
+    return changed;
+}
+
+Result<void> Document::withdrawReading(const std::string& reading_uuid, const QString& reason) {
+    if (!state_->book) return State::nothing_open();
+    const auto why = reason.toStdString();
+    const auto done = state_->book->set_withdrawn(reading_uuid, true, why);
+    if (!done) return done.error();
+    const auto& reading = done.value();
+    state_->push(QStringLiteral("withdraw %1").arg(reading_words(*this, reading.run_uuid, reading.values)),
+                 in_run(reading.run_uuid), reading_withdrawn(reading_uuid, true, why.empty() ? "redone" : why),
+                 reading_withdrawn(reading_uuid, false, "undone"));
+    return {};
+}
+
+} // namespace ullage

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+#include "document/store_command.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// The open file and its content as last read.
+struct Document::State final : CommandHost {
+    State(Document& document_, const Clock& clock_) : document(document_), clock(clock_) {}
+
+    [[nodiscard]] Logbook& logbook() override { return *book; }
+    void applied(const Change& change) override;
+    void refused(const Error& error, bool forward, bool try_again) override;
+
+    /// Takes over an opened file with all its content; on failure nothing changes.
+    Result<void> take_over(Logbook opened);
+    /// Puts a command that the store has just taken on the stack and announces it.
+    void push(const QString& text, const Change& change, StoreCommand::Step apply, StoreCommand::Step revert);
+    /// The error of a command without a logbook.
+    [[nodiscard]] static Error nothing_open();
+    [[nodiscard]] static Error no_such(const char* what);
+    /// What an altered run, or the runs that use an altered unit or meter, bring with them.
+    [[nodiscard]] Change change_of_runs(bool (*uses)(const RunRecord&, const std::string&), const std::string& uuid) const;
+    [[nodiscard]] const Reading* reading(const std::string& uuid) const;
+
+    Result<void> read_units();
+    Result<void> read_meters();
+    Result<void> read_runs();
+    Result<void> read_run(const std::string& run_uuid);
+    void index_runs();
+
+    Document& document;
+    const Clock& clock;
+    std::optional<Logbook> book;
+    std::vector<Unit> units;
+    std::vector<Meter> meters;
+    std::vector<RunRecord> records;                 ///< in the order of Document::runs()
+    std::map<std::string, std::size_t> record_at;   ///< run uuid to place in `records`
+    std::map<std::string, RunAnalysis> analyses;    ///< of runs that were asked for since their last change
+    enum class PutBack { nothing, undo, redo } put_back = PutBack::nothing;
+};
+
+} // namespace ullage

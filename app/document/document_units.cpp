@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Commands on units and meters.
+#include "document/document.h"
+#include "document/document_state.h"
+
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+bool of_unit(const RunRecord& record, const std::string& uuid) { return record.unit.uuid == uuid; }
+bool with_meter(const RunRecord& record, const std::string& uuid) { return record.run.meter_uuid == uuid; }
+
+StoreCommand::Step unit_withdrawn(const std::string& uuid, bool withdrawn) {
+    return [uuid, withdrawn](Logbook& book) { return book.set_unit_withdrawn(uuid, withdrawn); };
+}
+
+StoreCommand::Step meter_withdrawn(const std::string& uuid, bool withdrawn) {
+    return [uuid, withdrawn](Logbook& book) { return book.set_meter_withdrawn(uuid, withdrawn); };
+}
+
+QString named(const char* verb, const std::string& name) {
+    return QStringLiteral("%1 %2").arg(QString::fromLatin1(verb), QString::fromStdString(name));
+}
+
+} // namespace
+
+Result<Unit> Document::addUnit(Unit unit) {
+    if (!state_->book) return State::nothing_open();
+    auto added = state_->book->add(std::move(unit));
+    if (!added) return added;
+    Change change;
+    change.units = true;
+    const auto& stored = added.value();
+    state_->push(named("add unit", stored.name), change, unit_withdrawn(stored.uuid, false),
+                 unit_withdrawn(stored.uuid, true));
+    return added;
+}
+
+Result<void> Document::updateUnit(const Unit& unit) {
+    if (!state_->book) return State::nothing_open();
+    const auto* current = this->unit(unit.uuid);
+    if (!current) return State::no_such("unit");
+    if (*current == unit) return {};
+    const Unit before = *current;
+    if (auto updated = state_->book->update(unit); !updated) return updated;
+    auto change = state_->change_of_runs(of_unit, unit.uuid);
+    change.units = true;
+    state_->push(named("edit unit", unit.name), change, [unit](Logbook& book) { return book.update(unit); },
+                 [before](Logbook& book) { return book.update(before); });
+    return {};
+}
+
+Result<void> Document::withdrawUnit(const std::string& uuid) {
+    if (!state_->book) return State::nothing_open();
+    const auto* current = unit(uuid);
+    if (!current) return State::no_such("unit");
+    const auto name = current->name;
+    if (auto done = state_->book->set_unit_withdrawn(uuid, true); !done) return done;
+    Change change;
+    change.units = change.runs = true;
+    state_->push(named("withdraw unit", name), change, unit_withdrawn(uuid, true), unit_withdrawn(uuid, false));
+    return {};
+}
+
+Result<Meter> Document::addMeter(Meter meter) {
+    if (!state_->book) return State::nothing_open();
+    auto added = state_->book->add(std::move(meter));
+    if (!added) return added;
+    Change change;
+    change.meters = true;
+    const auto& stored = added.value();
+    state_->push(named("add meter", stored.name), change, meter_withdrawn(stored.uuid, false),
+                 meter_withdrawn(stored.uuid, true));
+    return added;
+}
+
+Result<void> Document::updateMeter(const Meter& meter) {
+    if (!state_->book) return State::nothing_open();
+    const auto* current = this->meter(meter.uuid);
+    if (!current) return State::no_such("meter");
+    if (*current == meter) return {};
+    const Meter before = *current;
+    if (auto updated = state_->book->update(meter); !updated) return updated;
+    auto change = state_->change_of_runs(with_meter, meter.uuid);
+    change.meters = true;
+    state_->push(named("edit meter", meter.name), change, [meter](Logbook& book) { return book.update(meter); },
+                 [before](Logbook& book) { return book.update(before); });
+    return {};
+}
+
+Result<void> Document::withdrawMeter(const std::string& uuid) {
+    if (!state_->book) return State::nothing_open();
+    const auto* current = meter(uuid);
+    if (!current) return State::no_such("meter");
+    const auto name = current->name;
+    if (auto done = state_->book->set_meter_withdrawn(uuid, true); !done) return done;
+    Change change;
+    change.meters = true;
+    state_->push(named("withdraw meter", name), change, meter_withdrawn(uuid, true), meter_withdrawn(uuid, false));
+    return {};
+}
+
+} // namespace ullage

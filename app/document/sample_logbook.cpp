@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "document/sample_logbook.h"
+
+#include "document/document.h"
+#include "exchange/run_sheet.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+
+// Outside the namespace: the macro declares a function of global scope.
+static void load_sample_sheets() { Q_INIT_RESOURCE(samples); }
+
+namespace ullage {
+
+Result<void> open_sample_logbook(Document& document, const QString& path) {
+    if (QFileInfo::exists(path)) return document.open(path);
+    load_sample_sheets();
+    const QDir sheets(QStringLiteral(":/ullage/samples"));
+    const auto names = sheets.entryList({QStringLiteral("*.csv")}, QDir::Files, QDir::Name);
+    if (names.isEmpty())
+        return Error{Failure::not_found, "this build holds no sample run sheets", {}, "make a new logbook instead"};
+    if (!QDir().mkpath(QFileInfo(path).absolutePath()))
+        return Error{Failure::io, "the folder cannot be made", QFileInfo(path).absolutePath().toStdString(), {}};
+    if (auto made = document.create(path); !made) return made;
+    for (const auto& name : names) {
+        QFile file(sheets.filePath(name));
+        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample sheet cannot be read", name.toStdString(), {}};
+        const auto sheet = read_run_sheet(file.readAll().toStdString(), name.toStdString());
+        if (!sheet) return sheet.error();
+        if (const auto brought = document.import(sheet.value().record); !brought) return brought.error();
+    }
+    document.undoStack().clear();
+    return {};
+}
+
+} // namespace ullage

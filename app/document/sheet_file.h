@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/result.h"
+
+#include <QString>
+
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+class Document;
+
+/// What came of importing one run sheet.
+struct ImportedSheet {
+    std::string run_uuid;
+    std::vector<std::string> notices; ///< what a person should be told
+};
+
+/// Reads a run sheet from a file and imports it. Files over 64 MB are refused: no run sheet is that long.
+Result<ImportedSheet> import_sheet_file(Document& document, const QString& path);
+
+/// Writes a run as a run sheet, whole or not at all. Precondition: the run is in the document.
+Result<void> export_sheet_file(const Document& document, const std::string& run_uuid, const QString& path);
+
+/// "osk-1200-drain-2.csv": a file name for a run. Precondition: the run is in the document.
+[[nodiscard]] QString sheet_file_name(const Document& document, const std::string& run_uuid);
+
+} // namespace ullage

@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/logbook_tree_model.h"
+
+#include "base/number.h"
+
+#include <utility>
+#include <vector>
+
+namespace ullage {
+
+struct LogbookTreeModel::Node {
+    Row kind = Row::section;
+    std::string uuid;
+    QString text; ///< of sections and hints; the others are named by the document
+    const Node* parent = nullptr;
+    int row = 0;
+    std::vector<std::unique_ptr<Node>> children;
+
+    Node& add(Row child_kind, std::string child_uuid, const QString& child_text = {}) {
+        auto child = std::make_unique<Node>();
+        child->kind = child_kind;
+        child->uuid = std::move(child_uuid);
+        child->text = child_text;
+        child->parent = this;
+        child->row = static_cast<int>(children.size());
+        children.push_back(std::move(child));
+        return *children.back();
+    }
+
+    [[nodiscard]] const Node* find(Row wanted, const std::string& wanted_uuid) const {
+        if (kind == wanted && uuid == wanted_uuid) return this;
+        for (const auto& child : children)
+            if (const auto* found = child->find(wanted, wanted_uuid)) return found;
+        return nullptr;
+    }
+};
+
+LogbookTreeModel::LogbookTreeModel(const Document& document, QObject* parent)
+    : QAbstractItemModel(parent), document_(document), root_(make_tree(document)) {
+    connect(&document, &Document::opened, this, &LogbookTreeModel::rebuild);
+    connect(&document, &Document::closed, this, &LogbookTreeModel::rebuild);
+    connect(&document, &Document::unitsChanged, this, &LogbookTreeModel::rebuild);
+    connect(&document, &Document::metersChanged, this, &LogbookTreeModel::rebuild);
+    connect(&document, &Document::runsChanged, this, &LogbookTreeModel::rebuild);
+    connect(&document, &Document::readingsChanged, this, &LogbookTreeModel::run_changed);
+}
+
+LogbookTreeModel::~LogbookTreeModel() = default;
+
+std::unique_ptr<LogbookTreeModel::Node> LogbookTreeModel::make_tree(const Document& document) {
+    auto root = std::make_unique<Node>();
+    if (!document.isOpen()) return root;
+    auto& units = root->add(Row::section, {}, tr("Units"));
+    for (const auto& unit : document.units()) {
+        auto& node = units.add(Row::unit, unit.uuid);
+        for (const auto* record : document.runs(unit.uuid)) node.add(Row::run, record->run.uuid);
+    }
+    if (document.units().empty()) units.add(Row::hint, {}, tr("None yet: Edit, Add unit"));
+    auto& meters = root->add(Row::section, {}, tr("Meters"));
+    for (const auto& meter : document.meters()) meters.add(Row::meter, meter.uuid);
+    if (document.meters().empty()) meters.add(Row::hint, {}, tr("None yet: Edit, Add meter"));
+    root->add(Row::section, {}, tr("Across units")).add(Row::comparison, {});
+    return root;
+}
+
+void LogbookTreeModel::rebuild() {
+    beginResetModel();
+    root_ = make_tree(document_);
+    endResetModel();
+}
+
+void LogbookTreeModel::run_changed(const QString& run_uuid) {
+    const auto index = indexOf(Row::run, run_uuid.toStdString());
+    if (!index.isValid()) return;
+    emit dataChanged(index, index);
+    emit dataChanged(index.parent(), index.parent()); // the unit's vessel
+}
+
+const LogbookTreeModel::Node* LogbookTreeModel::node_at(const QModelIndex& index) const {
+    return index.isValid() ? static_cast<const Node*>(index.constInternalPointer()) : root_.get();
+}
+
+QModelIndex LogbookTreeModel::index_of(const Node& node) const {
+    return &node == root_.get() ? QModelIndex() : createIndex(node.row, 0, const_cast<Node*>(&node));
+}
+
+QModelIndex LogbookTreeModel::index(int row, int column, const QModelIndex& parent) const {
+    if (column != 0 || row < 0 || row >= rowCount(parent)) return {};
+    return index_of(*node_at(parent)->children[static_cast<std::size_t>(row)]);
+}
+
+QModelIndex LogbookTreeModel::parent(const QModelIndex& child) const {
+    const auto* above = node_at(child)->parent;
+    return above ? index_of(*above) : QModelIndex();
+}
+
+int LogbookTreeModel::rowCount(const QModelIndex& parent) const {
+    if (parent.column() > 0) return 0;
+    return static_cast<int>(node_at(parent)->children.size());
+}
+
+int LogbookTreeModel::columnCount(const QModelIndex&) const { return 1; }
+
+Qt::ItemFlags LogbookTreeModel::flags(const QModelIndex& index) const {
+    if (!index.isValid()) return Qt::NoItemFlags;
+    switch (rowKind(index)) {
+    case Row::section:
+    case Row::hint: return Qt::ItemIsEnabled;
+    default: return Qt::ItemIsEnabled | Qt::ItemIsSelectable;
+    }
+}
+
+LogbookTreeModel::Row LogbookTreeModel::rowKind(const QModelIndex& index) const { return node_at(index)->kind; }
+
+QModelIndex LogbookTreeModel::indexOf(Row kind, const std::string& uuid) const {
+    const auto* found = root_->find(kind, uuid);
+    return found ? index_of(*found) : QModelIndex();
+}
+
+QString LogbookTreeModel::title(const Node& node) const {
+    switch (node.kind) {
+    case Row::section:
+    case Row::hint: return node.text;
+    case Row::comparison: return tr("Comparison");
+    case Row::unit: {
+        const auto* unit = document_.unit(node.uuid);
+        return unit ? QString::fromStdString(unit->name) : QString();
+    }
+    case Row::run: {
+        const auto* record = document_.run(node.uuid);
+        return record ? QString::fromStdString(run_title(*record, document_.analysis(node.uuid).energy)) : QString();
+    }
+    case Row::meter: {
+        const auto* meter = document_.meter(node.uuid);
+        if (!meter) return {};
+        const auto name = QString::fromStdString(meter->name);
+        if (!meter->limit_percent) return name;
+        return tr("%1, ±%2 %").arg(name, QString::fromStdString(exact_text(*meter->limit_percent)));
+    }
+    }
+    return {};
+}
+
+QString LogbookTreeModel::tool_tip(const Node& node) const {
+    if (node.kind != Row::run) return title(node);
+    const auto* record = document_.run(node.uuid);
+    if (!record) return {};
+    const auto state = run_end_text(record->run.end);
+    return tr("%1, %2: %3").arg(QString::fromStdString(record->unit.name), title(node),
+                                QString::fromUtf8(state.data(), static_cast<qsizetype>(state.size())));
+}
+
+std::optional<double> LogbookTreeModel::delivered_wh(const std::string& unit_uuid) const {
+    // The run that says most: a measured usable fraction before others, then the later one.
+    std::optional<double> delivered;
+    bool measured = false;
+    for (const auto* record : document_.runs(unit_uuid)) {
+        if (record->run.kind != RunKind::drain) continue;
+        const auto& energy = document_.analysis(record->run.uuid).energy;
+        const bool this_measured = energy.usable_fraction.kind == Kind::measured;
+        if (!energy.delivered_wh.value || (measured && !this_measured)) continue;
+        delivered = energy.delivered_wh.value;
+        measured = this_measured;
+    }
+    return delivered;
+}
+
+QVariant LogbookTreeModel::data(const QModelIndex& index, int role) const {
+    if (!index.isValid()) return {};
+    const auto& node = *node_at(index);
+    switch (role) {
+    case Qt::DisplayRole: return title(node);
+    case Qt::ToolTipRole: return tool_tip(node);
+    case Qt::AccessibleTextRole: {
+        const bool open = data(index, OpenRole).toBool();
+        return open ? tr("%1, running").arg(title(node)) : title(node);
+    }
+    case RowRole: return static_cast<int>(node.kind);
+    case UuidRole: return QString::fromStdString(node.uuid);
+    case OpenRole: {
+        const auto* record = node.kind == Row::run ? document_.run(node.uuid) : nullptr;
+        return record && record->run.end == RunEnd::still_running;
+    }
+    case RatedRole: {
+        const auto* unit = node.kind == Row::unit ? document_.unit(node.uuid) : nullptr;
+        return unit && unit->rated_energy_wh ? QVariant(*unit->rated_energy_wh) : QVariant();
+    }
+    case DeliveredRole: {
+        const auto delivered = node.kind == Row::unit ? delivered_wh(node.uuid) : std::nullopt;
+        return delivered ? QVariant(*delivered) : QVariant();
+    }
+    default: return {};
+    }
+}
+
+} // namespace ullage

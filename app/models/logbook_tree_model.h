@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+
+#include <QAbstractItemModel>
+
+#include <memory>
+#include <optional>
+#include <string>
+
+namespace ullage {
+
+/// The logbook as a tree of one column: a section of units with their runs, one of meters, and one of pages that span
+/// units. A section without entries holds a hint that says what to do. Follows the document: changes in what there is
+/// reset the model; new readings only change the run's row.
+class LogbookTreeModel final : public QAbstractItemModel {
+    Q_OBJECT
+public:
+    enum class Row { section, unit, run, meter, comparison, hint };
+    enum Role {
+        RowRole = Qt::UserRole + 1, ///< int, a Row
+        UuidRole,                   ///< QString of unit, run or meter; empty in other rows
+        OpenRole,                   ///< bool: a run that is still running
+        RatedRole,                  ///< double Wh, of a unit that states it
+        DeliveredRole,              ///< double Wh: what the unit's run in the comparison has delivered, where known
+    };
+
+    explicit LogbookTreeModel(const Document& document, QObject* parent = nullptr);
+    ~LogbookTreeModel() override;
+
+    [[nodiscard]] QModelIndex index(int row, int column, const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QModelIndex parent(const QModelIndex& child) const override;
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
+    [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& index) const override;
+
+    [[nodiscard]] Row rowKind(const QModelIndex& index) const;
+    /// Where a unit, run or meter stands; invalid when it does not.
+    [[nodiscard]] QModelIndex indexOf(Row kind, const std::string& uuid = {}) const;
+
+private:
+    struct Node;
+    [[nodiscard]] static std::unique_ptr<Node> make_tree(const Document& document);
+    [[nodiscard]] const Node* node_at(const QModelIndex& index) const;
+    [[nodiscard]] QModelIndex index_of(const Node& node) const;
+    [[nodiscard]] QString title(const Node& node) const;
+    [[nodiscard]] QString tool_tip(const Node& node) const;
+    [[nodiscard]] std::optional<double> delivered_wh(const std::string& unit_uuid) const;
+    void rebuild();
+    void run_changed(const QString& run_uuid);
+
+    const Document& document_;
+    std::unique_ptr<Node> root_;
+};
+
+} // namespace ullage

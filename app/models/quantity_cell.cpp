@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/quantity_cell.h"
+
+#include "style/numbers.h"
+
+#include <QObject>
+#include <QString>
+
+#include <string_view>
+
+namespace ullage {
+
+namespace {
+
+QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+/// Value and interval; the core's own words where the interval is no plain ±.
+ValueText shown(const Quantity& quantity, int fallback_decimals) {
+    const bool plain = quantity.value && (quantity.kind == Kind::measured || quantity.kind == Kind::projected);
+    const auto text = QString::fromStdString(quantity_text(quantity, fallback_decimals));
+    if (plain && (!quantity.lower || text.contains(QChar(0x00B1))))
+        return shown_value(quantity.value, quantity.half_width(), {}, fallback_decimals);
+    const auto unit = QLatin1Char(' ') + QString::fromStdString(quantity.unit);
+    return {text.endsWith(unit) ? text.chopped(unit.size()) : text, {}, {}};
+}
+
+} // namespace
+
+QVariant quantity_data(const Quantity& quantity, int role, int fallback_decimals) {
+    switch (role) {
+    case Qt::DisplayRole: return shown(quantity, fallback_decimals).value;
+    case IntervalRole: return shown(quantity, fallback_decimals).interval;
+    case Qt::AccessibleTextRole:
+        return QString::fromStdString(quantity_text(quantity, fallback_decimals));
+    case Qt::TextAlignmentRole: return int(Qt::AlignRight | Qt::AlignVCenter);
+    case Qt::ToolTipRole: {
+        const auto kind = words(kind_text(quantity.kind));
+        if (quantity.reason.empty()) return kind;
+        return QStringLiteral("%1: %2").arg(kind, QString::fromStdString(quantity.reason));
+    }
+    case SortRole: return quantity.value ? QVariant(*quantity.value) : QVariant();
+    case SoftRole: return quantity.kind == Kind::not_known;
+    default: return {};
+    }
+}
+
+} // namespace ullage

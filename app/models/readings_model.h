@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+#include "models/readings_rows.h"
+
+#include <QAbstractTableModel>
+
+#include <vector>
+
+namespace ullage {
+
+/// The readings of one run with what was derived at each, under a row for each local day. Withdrawn readings are left out.
+/// Follows the document: rows that stay keep their place, so that selection and scrolling survive a new reading.
+class ReadingsModel final : public QAbstractTableModel {
+    Q_OBJECT
+public:
+    using Column = ReadingsRow::Column;
+    using Emphasis = ReadingsRow::Emphasis;
+    enum Role {
+        DayRole = Qt::UserRole + 1, ///< bool: the row heads a day
+        UuidRole,                   ///< QString: the reading; empty in a day row
+        EmphasisRole,               ///< int, an Emphasis
+        DoubtfulRole,               ///< bool: a finding about this stretch of the gauge names the reading
+        AmendedRole,                ///< bool: the reading was changed after it was entered
+    };
+    explicit ReadingsModel(Document& document, QObject* parent = nullptr);
+
+    /// Shows another run; an unknown one shows nothing.
+    void setRun(const QString& runUuid);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& index) const override;
+
+    /// Row of a reading, -1 when it is not shown.
+    [[nodiscard]] int rowOf(const QString& readingUuid) const;
+    /// The reading of a row; empty in a day row.
+    [[nodiscard]] QString uuidAt(int row) const;
+
+private:
+    void refresh();
+    [[nodiscard]] QString history(const QString& reading_uuid) const;
+
+    Document& document_;
+    QString run_uuid_;
+    std::string time_zone_;
+    std::vector<ReadingsRow> rows_;
+};
+
+} // namespace ullage

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/unit_runs_model.h"
+
+#include "models/quantity_cell.h"
+
+#include <algorithm>
+#include <string_view>
+
+namespace ullage {
+
+namespace {
+
+QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+const Quantity* quantity_of(const RunAnalysis& analysis, int column) {
+    switch (column) {
+    case UnitRunsModel::DeliveredColumn: return &analysis.energy.delivered_wh;
+    case UnitRunsModel::FractionColumn: return &analysis.energy.usable_fraction;
+    case UnitRunsModel::LoadColumn: return &analysis.energy.mean_load_w;
+    case UnitRunsModel::DurationColumn: return &analysis.energy.duration_h;
+    default: return nullptr;
+    }
+}
+
+int fallback_decimals(int column) {
+    return column == UnitRunsModel::FractionColumn ? 3 : column == UnitRunsModel::DurationColumn ? 1 : 0;
+}
+
+} // namespace
+
+UnitRunsModel::UnitRunsModel(const Document& document, QObject* parent)
+    : QAbstractTableModel(parent), document_(document) {
+    connect(&document, &Document::opened, this, &UnitRunsModel::rebuild);
+    connect(&document, &Document::closed, this, &UnitRunsModel::rebuild);
+    connect(&document, &Document::unitsChanged, this, &UnitRunsModel::rebuild);
+    connect(&document, &Document::runsChanged, this, &UnitRunsModel::rebuild);
+    connect(&document, &Document::readingsChanged, this, &UnitRunsModel::run_changed);
+}
+
+void UnitRunsModel::setUnit(const std::string& unit_uuid) {
+    unit_uuid_ = unit_uuid;
+    rebuild();
+}
+
+void UnitRunsModel::rebuild() {
+    beginResetModel();
+    runs_.clear();
+    // An empty uuid would mean every unit's runs.
+    if (!unit_uuid_.empty())
+        for (const auto* record : document_.runs(unit_uuid_)) runs_.push_back(record->run.uuid);
+    endResetModel();
+}
+
+void UnitRunsModel::run_changed(const QString& run_uuid) {
+    const auto found = std::find(runs_.begin(), runs_.end(), run_uuid.toStdString());
+    if (found == runs_.end()) return;
+    const auto row = static_cast<int>(found - runs_.begin());
+    emit dataChanged(index(row, 0), index(row, ColumnCount - 1));
+}
+
+int UnitRunsModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(runs_.size());
+}
+
+int UnitRunsModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
+
+QVariant UnitRunsModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    const auto& uuid = runs_[static_cast<std::size_t>(index.row())];
+    const auto* record = document_.run(uuid);
+    if (!record) return {};
+    if (role == UuidRole) return QString::fromStdString(uuid);
+    if (role == OpenRole) return record->run.end == RunEnd::still_running;
+    const auto& analysis = document_.analysis(uuid);
+    if (const auto* quantity = quantity_of(analysis, index.column()))
+        return quantity_data(*quantity, role, fallback_decimals(index.column()));
+    if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
+    switch (index.column()) {
+    case RunColumn: return QString::fromStdString(run_title(*record, analysis.energy));
+    case EndColumn: return words(run_end_text(record->run.end));
+    case GaugeColumn: return QString::fromStdString(analysis.gauge.verdict);
+    default: return {};
+    }
+}
+
+QVariant UnitRunsModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) return {};
+    const bool number = section >= DeliveredColumn && section <= DurationColumn;
+    if (role == Qt::TextAlignmentRole) return int((number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole) return {};
+    switch (section) {
+    case RunColumn: return tr("run");
+    case EndColumn: return tr("ended");
+    case DeliveredColumn: return tr("delivered Wh");
+    case FractionColumn: return tr("usable fraction");
+    case LoadColumn: return tr("mean load W");
+    case DurationColumn: return tr("duration h");
+    case GaugeColumn: return tr("gauge");
+    default: return {};
+    }
+}
+
+} // namespace ullage

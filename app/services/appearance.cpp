@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "services/appearance.h"
+
+#include "services/settings.h"
+#include "style/theme.h"
+
+#include <QApplication>
+#include <QFont>
+
+#include <cmath>
+
+namespace ullage {
+
+void apply_appearance(QApplication& application, const Settings& settings) {
+    static const QFont desktop_font = QApplication::font();
+    constexpr double step_factor = 1.1;
+    auto font = desktop_font;
+    const double factor = std::pow(step_factor, settings.textStep());
+    if (font.pointSizeF() > 0)
+        font.setPointSizeF(font.pointSizeF() * factor);
+    else
+        font.setPixelSize(qMax(1, qRound(font.pixelSize() * factor)));
+    if (font != QApplication::font()) QApplication::setFont(font);
+    apply_theme(application, settings.theme());
+}
+
+} // namespace ullage

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "services/prompts.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+
+namespace ullage {
+
+QStringList DialogPrompts::filesToOpen(QWidget* parent, const QString& title, const QString& folder,
+                                       const QString& filter, bool several) {
+    if (several) return QFileDialog::getOpenFileNames(parent, title, folder, filter);
+    const auto file = QFileDialog::getOpenFileName(parent, title, folder, filter);
+    return file.isEmpty() ? QStringList() : QStringList{file};
+}
+
+QString DialogPrompts::fileToSave(QWidget* parent, const QString& title, const QString& suggested,
+                                  const QString& filter, const QString& suffix, bool may_replace) {
+    QFileDialog dialog(parent, title, QString(), filter);
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setFileMode(QFileDialog::AnyFile);
+    dialog.setDefaultSuffix(suffix);
+    dialog.setOption(QFileDialog::DontConfirmOverwrite, !may_replace);
+    const QFileInfo file(suggested);
+    if (file.isAbsolute()) dialog.setDirectory(file.absolutePath());
+    dialog.selectFile(file.fileName());
+    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return {};
+    return dialog.selectedFiles().constFirst();
+}
+
+} // namespace ullage

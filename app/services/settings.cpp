@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "services/settings.h"
+
+#include <QFileInfo>
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+const QString recent_key = QStringLiteral("logbooks/recent");
+const QString last_key = QStringLiteral("logbooks/last");
+const QString folder_key = QStringLiteral("logbooks/folder");
+const QString theme_key = QStringLiteral("view/theme");
+const QString text_key = QStringLiteral("view/text_step");
+const QString charts_key = QStringLiteral("view/charts");
+const QString program_name = QStringLiteral("ullage");
+
+QString layout_key(const QString& object_name) { return QStringLiteral("layout/%1").arg(object_name); }
+
+} // namespace
+
+Settings::Settings() : store_(QSettings::IniFormat, QSettings::UserScope, program_name, program_name) {}
+
+Settings::Settings(const QString& file) : store_(file, QSettings::IniFormat) {}
+
+QStringList Settings::recentFiles() const {
+    auto files = store_.value(recent_key).toStringList();
+    files.removeAll(QString());
+    files.removeDuplicates();
+    return files.mid(0, most_recent_files);
+}
+
+void Settings::addRecentFile(const QString& path) {
+    auto files = recentFiles();
+    const auto absolute = QFileInfo(path).absoluteFilePath();
+    files.removeAll(absolute);
+    files.prepend(absolute);
+    store_.setValue(recent_key, files.mid(0, most_recent_files));
+}
+
+void Settings::removeRecentFile(const QString& path) {
+    auto files = recentFiles();
+    files.removeAll(QFileInfo(path).absoluteFilePath());
+    store_.setValue(recent_key, files);
+}
+
+QString Settings::lastFile() const { return store_.value(last_key).toString(); }
+
+void Settings::setLastFile(const QString& path) {
+    store_.setValue(last_key, path.isEmpty() ? QString() : QFileInfo(path).absoluteFilePath());
+}
+
+Theme Settings::theme() const {
+    const auto name = store_.value(theme_key).toString();
+    if (name == QLatin1String("light")) return Theme::light;
+    if (name == QLatin1String("dark")) return Theme::dark;
+    return Theme::system;
+}
+
+void Settings::setTheme(Theme theme) {
+    const auto* name = theme == Theme::light ? "light" : theme == Theme::dark ? "dark" : "system";
+    store_.setValue(theme_key, QString::fromLatin1(name));
+}
+
+int Settings::textStep() const {
+    return std::clamp(store_.value(text_key, 0).toInt(), least_text_step, most_text_step);
+}
+
+void Settings::setTextStep(int step) {
+    store_.setValue(text_key, std::clamp(step, least_text_step, most_text_step));
+}
+
+bool Settings::chartsShown() const { return store_.value(charts_key, true).toBool(); }
+
+void Settings::setChartsShown(bool shown) { store_.setValue(charts_key, shown); }
+
+QByteArray Settings::layout(const QString& object_name) const {
+    return store_.value(layout_key(object_name)).toByteArray();
+}
+
+void Settings::setLayout(const QString& object_name, const QByteArray& state) {
+    store_.setValue(layout_key(object_name), state);
+}
+
+QString Settings::folder() const { return store_.value(folder_key).toString(); }
+
+void Settings::setFolderOf(const QString& file) { store_.setValue(folder_key, QFileInfo(file).absolutePath()); }
+
+} // namespace ullage

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "style/theme.h"
+
+#include <QByteArray>
+#include <QSettings>
+#include <QString>
+#include <QStringList>
+
+namespace ullage {
+
+/// What the program remembers between starts, in an INI file. A value that cannot be used is read as its default.
+class Settings {
+public:
+    /// The user's own settings.
+    Settings();
+    /// Settings in a file of the caller's choice.
+    explicit Settings(const QString& file);
+
+    /// Logbooks lately opened, the latest first; at most `most_recent_files`, whether they still exist or not.
+    [[nodiscard]] QStringList recentFiles() const;
+    void addRecentFile(const QString& path);
+    void removeRecentFile(const QString& path);
+    static constexpr int most_recent_files = 8;
+
+    /// The logbook that was open when the program last ended; empty when none was.
+    [[nodiscard]] QString lastFile() const;
+    void setLastFile(const QString& path);
+
+    [[nodiscard]] Theme theme() const;
+    void setTheme(Theme theme);
+
+    /// Steps of text size away from the desktop's, each 10 %; within `least_text_step` and `most_text_step`.
+    [[nodiscard]] int textStep() const;
+    void setTextStep(int step);
+    static constexpr int least_text_step = -3;
+    static constexpr int most_text_step = 8;
+
+    /// Whether the run page shows its charts beside the readings; it does at first.
+    [[nodiscard]] bool chartsShown() const;
+    void setChartsShown(bool shown);
+
+    /// Place and size of a window, and positions of a splitter, by object name.
+    [[nodiscard]] QByteArray layout(const QString& object_name) const;
+    void setLayout(const QString& object_name, const QByteArray& state);
+
+    /// The folder in which a file was last chosen; empty at first.
+    [[nodiscard]] QString folder() const;
+    void setFolderOf(const QString& file);
+
+private:
+    QSettings store_;
+};
+
+} // namespace ullage
