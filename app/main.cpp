@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/clock.h"
+#include "document/document.h"
+#include "pages/main_window.h"
+#include "pictures/pictures_command.h"
+#include "services/appearance.h"
+#include "services/prompts.h"
+#include "services/settings.h"
+#include "text/commands.h"
+
+#include <QApplication>
+#include <QFile>
+
+#include <cstdlib>
+#include <iostream>
+#include <string>
+#include <vector>
+
+namespace {
+
+/// Qt aborts the process where it finds no display, so that is asked first.
+bool display_is_named() {
+    for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"})
+        if (const char* value = std::getenv(name); value && *value) return true;
+    return false;
+}
+
+int run_window(int argc, char** argv, const std::vector<std::string>& args) {
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("Ullage"));
+    QApplication::setDesktopFileName(QStringLiteral("ullage"));
+    ullage::Settings settings;
+    ullage::apply_appearance(application, settings);
+    const ullage::SystemClock clock;
+    ullage::Document document(clock);
+    ullage::DialogPrompts prompts;
+    ullage::MainWindow window(document, settings, prompts);
+    window.show();
+    if (args.empty())
+        window.openLastLogbook();
+    else
+        window.openLogbook(QFile::decodeName(args.front().c_str()));
+    return QApplication::exec();
+}
+
+/// Charts are drawn by Qt, but need no display.
+int run_pictures(int argc, char** argv, const std::vector<std::string>& args) {
+    if (!display_is_named()) qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QApplication application(argc, argv);
+    return ullage::run_pictures_command(args, std::cout, std::cerr);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    const std::vector<std::string> args(argv + 1, argv + argc);
+    const bool logbook_only = args.size() == 1 && !args.front().empty() && args.front().front() != '-' &&
+                              !ullage::is_text_command(args.front());
+    if (!args.empty() && args.front() == "pictures") return run_pictures(argc, argv, args);
+    if (!args.empty() && !logbook_only) return ullage::run_text_command(args, std::cout, std::cerr);
+    if (!display_is_named()) {
+        std::cerr << "ullage: there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`\n";
+        return ullage::exit_bad_input;
+    }
+    return run_window(argc, argv, args);
+}

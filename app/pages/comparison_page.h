@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+
+#include <QWidget>
+
+class QAction;
+class QButtonGroup;
+class QLabel;
+class QPushButton;
+class QSortFilterProxyModel;
+class QTableView;
+
+namespace ullage {
+
+class BarChart;
+class Prompts;
+class TableModel;
+class VesselRow;
+
+/// Units side by side as tested: vessels at one height scale, the table, and bars with error bars. Follows the document.
+class ComparisonPage final : public QWidget {
+    Q_OBJECT
+public:
+    /// `prompts` asks for the file of an export and must outlive the page.
+    ComparisonPage(Document& document, Prompts& prompts, QWidget* parent = nullptr);
+
+    void refresh();
+    /// Opens the export dialog.
+    void exportComparison();
+    [[nodiscard]] CompareRows rows() const;
+
+signals:
+    /// A row was opened: show that run.
+    void runRequested(const QString& runUuid);
+
+private:
+    void build();
+    QWidget* buildHead();
+    QWidget* buildVessels();
+    void buildTable();
+
+    Document& document_;
+    Prompts& prompts_;
+    Comparison comparison_;
+    TableModel* model_;
+    QSortFilterProxyModel* sorted_;
+    QLabel *about_label_, *remarks_label_;
+    QButtonGroup* rows_group_;
+    QPushButton* export_button_;
+    VesselRow* vessels_;
+    QTableView* table_;
+    BarChart* bars_;
+};
+
+} // namespace ullage

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/findings_items.h"
+
+#include <QCoreApplication>
+
+namespace ullage {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("FindingItems", text); }
+
+QString words(const std::string& text) { return QString::fromStdString(text); }
+
+/// With a capital at the beginning and a full stop at the end.
+QString sentence(QString text) {
+    if (text.isEmpty()) return text;
+    text[0] = text[0].toUpper();
+    if (!text.endsWith(QLatin1Char('.'))) text += QLatin1Char('.');
+    return text;
+}
+
+FindingItem::Sort sort_of(Weight weight) {
+    switch (weight) {
+    case Weight::fault: return FindingItem::Sort::fault;
+    case Weight::doubt: return FindingItem::Sort::doubt;
+    case Weight::note: return FindingItem::Sort::note;
+    }
+    return FindingItem::Sort::note;
+}
+
+QString mend_name(MendKind kind) {
+    const std::string_view text = mend_text(kind);
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+void add_unknown(std::vector<FindingItem>& items, const QString& name, const Quantity& quantity) {
+    if (quantity.kind != Kind::not_known || quantity.reason.empty()) return;
+    items.push_back({FindingItem::Sort::not_known, sentence(name + QStringLiteral(": ") + words(quantity.reason)), {}, {}});
+}
+
+} // namespace
+
+QString finding_word(FindingItem::Sort sort) {
+    switch (sort) {
+    case FindingItem::Sort::fault: return tr("fault");
+    case FindingItem::Sort::doubt: return tr("doubt");
+    case FindingItem::Sort::note: return tr("note");
+    case FindingItem::Sort::assumed: return tr("assumed");
+    case FindingItem::Sort::not_known: return tr("not known");
+    }
+    return {};
+}
+
+std::vector<FindingItem> finding_items(const RunAnalysis& analysis) {
+    std::vector<FindingItem> items;
+    for (const Finding& finding : analysis.gauge.findings) {
+        QStringList readings;
+        for (const std::string& uuid : finding.readings) readings << words(uuid);
+        items.push_back({sort_of(finding.weight), sentence(words(finding.sentence)), words(finding.evidence), readings});
+    }
+    if (analysis.gauge.findings.empty() && !analysis.energy.points.empty() && !analysis.gauge.verdict.empty())
+        items.push_back({FindingItem::Sort::note, sentence(tr("Gauge: %1").arg(words(analysis.gauge.verdict))), {}, {}});
+    for (const Mend& mend : analysis.energy.track.mends) {
+        FindingItem item{FindingItem::Sort::assumed, sentence(QStringLiteral("%1: %2").arg(mend_name(mend.kind), words(mend.reason))),
+                         {}, {words(mend.reading_uuid)}};
+        if (mend.missing_wh) item.evidence = tr("about %1 Wh may be missing").arg(*mend.missing_wh, 0, 'f', 0);
+        items.push_back(std::move(item));
+    }
+    // Before the first reading nothing is known, and saying so in four lines helps nobody.
+    if (analysis.energy.points.empty() && analysis.energy.track.points.empty()) return items;
+    add_unknown(items, tr("Delivered energy"), analysis.energy.delivered_wh);
+    add_unknown(items, tr("Usable fraction"), analysis.energy.usable_fraction);
+    add_unknown(items, tr("Wh per gauge point"), analysis.energy.wh_per_gauge_point);
+    if (!analysis.gauge.line && !analysis.gauge.line_reason.empty())
+        items.push_back({FindingItem::Sort::not_known,
+                         sentence(tr("Whether a straight gauge fits: %1").arg(words(analysis.gauge.line_reason))), {}, {}});
+    return items;
+}
+
+} // namespace ullage

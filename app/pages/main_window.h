@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+
+#include <QHash>
+#include <QMainWindow>
+#include <QSet>
+
+#include <string>
+
+class QActionGroup;
+class QLabel;
+class QMenu;
+class QModelIndex;
+class QSplitter;
+class QStackedWidget;
+class QTreeView;
+
+namespace ullage {
+
+class ComparisonPage;
+class HelpDialog;
+class LogbookTreeModel;
+class MessageBar;
+class MetersPage;
+class Prompts;
+class RunPage;
+class Settings;
+class UnitPage;
+class WelcomePage;
+enum class Theme;
+
+/// The one window: menus, the logbook's tree at the left, a page at the right, cautions and the last saving below.
+///
+/// All three services must outlive the window. Its code stands in several files by meaning: construction and navigation
+/// here, menus in main_window_actions.cpp, files in main_window_files.cpp, forms in main_window_forms.cpp, commands on runs and
+/// other things in main_window_commands.cpp, theme, text size and help in main_window_view.cpp.
+class MainWindow final : public QMainWindow {
+    Q_OBJECT
+public:
+    MainWindow(Document& document, Settings& settings, Prompts& prompts, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    /// Opens a logbook; says why not where it cannot be opened, leaving what was open.
+    void openLogbook(const QString& path);
+    /// Opens the logbook that was open when the program last ended, where it still exists.
+    void openLastLogbook();
+    /// Imports run sheets and shows the last of them. Each that cannot be read is named with its reason.
+    void importSheets(const QStringList& paths);
+    /// An action by its object name; null when there is none.
+    [[nodiscard]] QAction* action(const QString& name) const { return actions_.value(name); }
+
+    void showUnit(const std::string& unit_uuid);
+    void showRun(const std::string& run_uuid);
+    void showMeter(const std::string& meter_uuid);
+    void showComparison();
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    // main_window.cpp
+    void build();
+    QWidget* make_side();
+    QWidget* make_status();
+    void connect_pages();
+    void connect_document();
+    void logbook_opened();
+    void logbook_closed();
+    void content_changed();
+    void row_chosen(const QModelIndex& index);
+    void select_in_tree();
+    void show_default_page();
+    void show_status();
+    void restore_layout();
+    void restore_splitters(const QWidget& page); ///< once a page, after it has its size
+    [[nodiscard]] std::string current_unit() const; ///< of the unit or run shown; empty elsewhere
+
+    // main_window_actions.cpp
+    void make_actions();
+    void make_logbook_menu();
+    void make_edit_menu();
+    void make_run_menu();
+    void make_compare_menu();
+    void make_view_menu();
+    void make_help_menu();
+    QAction* add_action(QMenu& menu, const char* name, const QString& text, const QString& keys, void (MainWindow::*does)());
+    void update_actions();
+
+    // main_window_files.cpp
+    void new_logbook();
+    void open_logbook();
+    void open_sample();
+    void save_copy();
+    void close_logbook();
+    void import_sheet();
+    void export_sheet();
+    void fill_recent_menu();
+    [[nodiscard]] QString start_folder() const;
+
+    // main_window_forms.cpp
+    void add_unit();
+    void edit_unit();
+    void add_meter();
+    void edit_meter();
+    void start_run();
+    void edit_run();
+
+    // main_window_commands.cpp
+    void withdraw_unit();
+    void withdraw_run();
+    void withdraw_meter();
+    void end_run(RunEnd end);
+    void reopen_run();
+    void note_mark(MarkKind mark);
+    void export_comparison();
+    void tell(const Result<void>& outcome); ///< shows an error, or clears the message bar after a success
+
+    // main_window_view.cpp
+    void set_theme(Theme theme);
+    void show_charts(bool shown);
+    void larger_text();
+    void smaller_text();
+    void usual_text();
+    void set_text_step(int step);
+    void show_keys_and_words();
+    void show_method();
+    void show_cautions();
+    void show_about();
+    HelpDialog& help();
+
+    Document& document_;
+    Settings& settings_;
+    Prompts& prompts_;
+    QHash<QString, QAction*> actions_;
+    QMenu* recent_menu_ = nullptr;
+    LogbookTreeModel* tree_model_;
+    QTreeView* tree_;
+    QSplitter* splitter_;
+    QStackedWidget* pages_;
+    MessageBar* messages_;
+    WelcomePage* welcome_page_;
+    UnitPage* unit_page_;
+    RunPage* run_page_;
+    MetersPage* meters_page_;
+    ComparisonPage* comparison_page_;
+    QLabel *caution_label_, *saved_label_;
+    HelpDialog* help_ = nullptr;
+    std::string unit_uuid_, run_uuid_, meter_uuid_; ///< what is shown, as far as it is one of these
+    QSet<const QWidget*> restored_; ///< pages whose splitters stand as the user left them
+    bool selecting_ = false;
+};
+
+} // namespace ullage

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Commands that need no form. Each can be undone, so none asks for confirmation.
+#include "pages/main_window.h"
+
+#include "pages/comparison_page.h"
+#include "pages/message_bar.h"
+
+namespace ullage {
+
+void MainWindow::tell(const Result<void>& outcome) {
+    messages_->dismiss();
+    if (!outcome) messages_->showError(QString::fromStdString(outcome.error().sentence()));
+}
+
+void MainWindow::withdraw_unit() {
+    const auto* unit = document_.unit(current_unit());
+    if (!unit) return;
+    const auto name = QString::fromStdString(unit->name);
+    const auto done = document_.withdrawUnit(unit->uuid);
+    tell(done);
+    if (done) messages_->showNote(tr("%1 and its runs are withdrawn; Edit, Undo brings them back.").arg(name));
+}
+
+void MainWindow::withdraw_run() {
+    if (!document_.run(run_uuid_)) return;
+    const auto done = document_.withdrawRun(run_uuid_);
+    tell(done);
+    if (done) messages_->showNote(tr("The run is withdrawn; Edit, Undo brings it back."));
+}
+
+void MainWindow::withdraw_meter() {
+    if (document_.meter(meter_uuid_)) tell(document_.withdrawMeter(meter_uuid_));
+}
+
+void MainWindow::end_run(RunEnd end) {
+    const auto* record = document_.run(run_uuid_);
+    if (!record) return;
+    auto run = record->run;
+    run.end = end;
+    tell(document_.updateRun(run));
+}
+
+void MainWindow::reopen_run() { end_run(RunEnd::still_running); }
+
+void MainWindow::note_mark(MarkKind mark) {
+    if (!document_.run(run_uuid_)) return;
+    ReadingValues values;
+    values.time_ms = document_.clock().now_ms() / 1000 * 1000; // whole seconds, as the entry row notes them
+    values.mark = mark;
+    const auto noted = document_.record(run_uuid_, values);
+    tell(noted ? Result<void>() : Result<void>(noted.error()));
+}
+
+void MainWindow::export_comparison() {
+    showComparison();
+    comparison_page_->exportComparison();
+}
+
+} // namespace ullage

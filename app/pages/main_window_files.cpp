@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Logbooks and run sheets as files.
+#include "pages/main_window.h"
+
+#include "document/sample_logbook.h"
+#include "document/sheet_file.h"
+#include "pages/message_bar.h"
+#include "pages/welcome_page.h"
+#include "services/prompts.h"
+#include "services/settings.h"
+
+#include <QAction>
+#include <QDir>
+#include <QFileInfo>
+#include <QMenu>
+#include <QStandardPaths>
+
+namespace ullage {
+
+namespace {
+
+QString logbook_filter() { return MainWindow::tr("Logbooks (*.ullage);;All files (*)"); }
+QString sheet_filter() { return MainWindow::tr("Run sheets (*.csv);;All files (*)"); }
+
+} // namespace
+
+QString MainWindow::start_folder() const {
+    const auto known = settings_.folder();
+    return !known.isEmpty() && QFileInfo(known).isDir() ? known : QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+void MainWindow::new_logbook() {
+    const auto path = prompts_.fileToSave(this, tr("New logbook"), QDir(start_folder()).filePath(tr("Bench.ullage")),
+                                          logbook_filter(), QStringLiteral("ullage"), false);
+    if (!path.isEmpty()) tell(document_.create(path));
+}
+
+void MainWindow::open_logbook() {
+    const auto files = prompts_.filesToOpen(this, tr("Open logbook"), start_folder(), logbook_filter(), false);
+    if (!files.isEmpty()) openLogbook(files.constFirst());
+}
+
+void MainWindow::openLogbook(const QString& path) {
+    const auto opened = document_.open(path);
+    if (!opened && opened.error().failure == Failure::not_found) {
+        settings_.removeRecentFile(path);
+        welcome_page_->setRecentFiles(settings_.recentFiles());
+    }
+    tell(opened);
+}
+
+void MainWindow::openLastLogbook() {
+    const auto last = settings_.lastFile();
+    if (!last.isEmpty() && QFileInfo::exists(last)) openLogbook(last);
+}
+
+void MainWindow::open_sample() {
+    const QDir home(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
+    tell(open_sample_logbook(document_, home.filePath(QStringLiteral("sample.ullage"))));
+    if (document_.isOpen()) show_default_page();
+}
+
+void MainWindow::save_copy() {
+    const QFileInfo current(document_.path());
+    const auto suggested = current.dir().filePath(tr("%1 copy.ullage").arg(current.completeBaseName()));
+    const auto path = prompts_.fileToSave(this, tr("Save a copy"), suggested, logbook_filter(), QStringLiteral("ullage"), false);
+    if (path.isEmpty()) return;
+    const auto saved = document_.saveCopy(path);
+    tell(saved);
+    if (saved) messages_->showNote(tr("A copy stands in %1.").arg(QDir::toNativeSeparators(path)));
+}
+
+void MainWindow::close_logbook() {
+    settings_.setLastFile({});
+    messages_->dismiss();
+    document_.close();
+}
+
+void MainWindow::import_sheet() {
+    const auto files = prompts_.filesToOpen(this, tr("Import run sheet"), start_folder(), sheet_filter(), true);
+    if (files.isEmpty()) return;
+    messages_->dismiss();
+    importSheets(files);
+}
+
+void MainWindow::importSheets(const QStringList& paths) {
+    if (!document_.isOpen()) {
+        messages_->showError(tr("A run sheet needs a logbook to go into: choose Logbook, New or Open first."));
+        return;
+    }
+    std::string shown;
+    for (const auto& path : paths) {
+        const auto imported = import_sheet_file(document_, path);
+        if (!imported) {
+            messages_->showError(QString::fromStdString(imported.error().sentence()));
+            continue;
+        }
+        shown = imported.value().run_uuid;
+        settings_.setFolderOf(path);
+        for (const auto& notice : imported.value().notices)
+            messages_->showNote(QStringLiteral("%1, %2").arg(QFileInfo(path).fileName(), QString::fromStdString(notice)));
+    }
+    if (!shown.empty()) showRun(shown);
+}
+
+void MainWindow::export_sheet() {
+    if (!document_.run(run_uuid_)) return;
+    const auto suggested = QDir(start_folder()).filePath(sheet_file_name(document_, run_uuid_));
+    const auto path = prompts_.fileToSave(this, tr("Export run sheet"), suggested, sheet_filter(), QStringLiteral("csv"), true);
+    if (path.isEmpty()) return;
+    const auto written = export_sheet_file(document_, run_uuid_, path);
+    tell(written);
+    if (written) messages_->showNote(tr("The run sheet stands in %1.").arg(QDir::toNativeSeparators(path)));
+}
+
+void MainWindow::fill_recent_menu() {
+    recent_menu_->clear();
+    for (const auto& file : settings_.recentFiles()) {
+        auto* entry = recent_menu_->addAction(QFileInfo(file).fileName());
+        entry->setToolTip(QDir::toNativeSeparators(file));
+        entry->setData(file);
+        connect(entry, &QAction::triggered, this, [this, file] { openLogbook(file); });
+    }
+    if (recent_menu_->isEmpty()) recent_menu_->addAction(tr("none yet"))->setEnabled(false);
+}
+
+} // namespace ullage

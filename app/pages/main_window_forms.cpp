@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Forms: opened beside the event loop, so nothing waits for them; a refusal of the store is shown in the form.
+#include "pages/main_window.h"
+
+#include "dialogs/meter_form.h"
+#include "dialogs/run_form.h"
+#include "dialogs/unit_form.h"
+#include "pages/message_bar.h"
+
+namespace ullage {
+
+namespace {
+
+/// Closes the form after a success, else shows the store's words in it; true after a success.
+template <class T>
+bool settle(FormDialog& form, const Result<T>& outcome) {
+    if (!outcome) {
+        form.refuse(QString::fromStdString(outcome.error().sentence()));
+        return false;
+    }
+    form.accept();
+    return true;
+}
+
+} // namespace
+
+void MainWindow::add_unit() {
+    if (!document_.isOpen()) return;
+    auto* form = new UnitForm(Unit{}, this);
+    connect(form, &FormDialog::submitted, this, [this, form] {
+        const auto added = document_.addUnit(form->unit());
+        if (settle(*form, added)) showUnit(added.value().uuid);
+    });
+    form->open();
+}
+
+void MainWindow::edit_unit() {
+    const auto* unit = document_.unit(current_unit());
+    if (!unit) return;
+    auto* form = new UnitForm(*unit, this);
+    connect(form, &FormDialog::submitted, this, [this, form] { settle(*form, document_.updateUnit(form->unit())); });
+    form->open();
+}
+
+void MainWindow::add_meter() {
+    if (!document_.isOpen()) return;
+    auto* form = new MeterForm(Meter{}, this);
+    connect(form, &FormDialog::submitted, this, [this, form] {
+        const auto added = document_.addMeter(form->meter());
+        if (settle(*form, added)) showMeter(added.value().uuid);
+    });
+    form->open();
+}
+
+void MainWindow::edit_meter() {
+    const auto* meter = document_.meter(meter_uuid_);
+    if (!meter) return;
+    auto* form = new MeterForm(*meter, this);
+    connect(form, &FormDialog::submitted, this, [this, form] { settle(*form, document_.updateMeter(form->meter())); });
+    form->open();
+}
+
+void MainWindow::start_run() {
+    if (document_.units().empty()) {
+        messages_->showError(tr("A run needs a unit: choose Edit, Add unit first."));
+        return;
+    }
+    Run run;
+    run.unit_uuid = current_unit().empty() ? document_.units().front().uuid : current_unit();
+    // The next run of a unit is most often noted with the meter of the last one.
+    const auto earlier = document_.runs(run.unit_uuid);
+    if (!earlier.empty()) run.meter_uuid = earlier.back()->run.meter_uuid;
+    auto* form = new RunForm(run, document_.units(), document_.meters(), this);
+    connect(form, &FormDialog::submitted, this, [this, form] {
+        const auto added = document_.addRun(form->run());
+        if (settle(*form, added)) showRun(added.value().uuid);
+    });
+    form->open();
+}
+
+void MainWindow::edit_run() {
+    const auto* record = document_.run(run_uuid_);
+    if (!record) return;
+    auto* form = new RunForm(record->run, document_.units(), document_.meters(), this);
+    connect(form, &FormDialog::submitted, this, [this, form] { settle(*form, document_.updateRun(form->run())); });
+    form->open();
+}
+
+} // namespace ullage

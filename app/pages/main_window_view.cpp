@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How things look, and help.
+#include "pages/main_window.h"
+
+#include "dialogs/help_dialog.h"
+#include "dialogs/help_texts.h"
+#include "pages/run_page.h"
+#include "services/appearance.h"
+#include "services/settings.h"
+#include "style/theme.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QMenu>
+#include <QMenuBar>
+#include <QSplitter>
+
+#include <functional>
+
+namespace ullage {
+
+void MainWindow::set_theme(Theme theme) {
+    settings_.setTheme(theme);
+    apply_appearance(*qApp, settings_);
+}
+
+void MainWindow::show_charts(bool shown) {
+    settings_.setChartsShown(shown);
+    // The readings stay: the entry row is never out of sight.
+    if (auto* halves = run_page_->findChild<QSplitter*>(QStringLiteral("readingsSplitter")); halves && halves->count() > 1)
+        halves->widget(1)->setVisible(shown);
+}
+
+void MainWindow::set_text_step(int step) {
+    settings_.setTextStep(step);
+    apply_appearance(*qApp, settings_);
+}
+
+void MainWindow::larger_text() { set_text_step(settings_.textStep() + 1); }
+void MainWindow::smaller_text() { set_text_step(settings_.textStep() - 1); }
+void MainWindow::usual_text() { set_text_step(0); }
+
+HelpDialog& MainWindow::help() {
+    if (!help_) help_ = new HelpDialog(this);
+    return *help_;
+}
+
+void MainWindow::show_keys_and_words() {
+    KeyList keys{{tr("store the reading in the entry row"), tr("Enter")},
+                 {tr("next or previous field"), tr("Tab, Shift+Tab")},
+                 {tr("amend the chosen reading"), tr("F2")}};
+    // Menus in their order, so that the table reads as they do.
+    const std::function<void(const QList<QAction*>&)> add = [&](const QList<QAction*>& entries) {
+        for (const auto* entry : entries) {
+            if (entry->menu()) {
+                add(entry->menu()->actions());
+            } else if (!entry->shortcut().isEmpty()) {
+                const auto base = entry->objectName() == QLatin1String("undoAction")   ? tr("Undo")
+                                  : entry->objectName() == QLatin1String("redoAction") ? tr("Redo")
+                                                                                       : entry->text();
+                keys.append({QString(base).remove(QLatin1Char('&')).remove(QChar(0x2026)),
+                             entry->shortcut().toString(QKeySequence::NativeText)});
+            }
+        }
+    };
+    add(menuBar()->actions());
+    help().showPage(tr("Keys and words"), keys_and_words_html(keys));
+}
+
+void MainWindow::show_method() { help().showPage(tr("Method"), method_html()); }
+void MainWindow::show_cautions() { help().showPage(tr("Cautions"), cautions_html()); }
+void MainWindow::show_about() { help().showPage(tr("About Ullage"), about_html()); }
+
+} // namespace ullage

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QWidget>
+
+class QLabel;
+
+namespace ullage {
+
+/// A line under the page's head that says what went wrong, or what should be known, until it is dismissed or answered by
+/// a later success. A second message before that is added, not put in the place of the first.
+class MessageBar final : public QWidget {
+    Q_OBJECT
+public:
+    explicit MessageBar(QWidget* parent = nullptr);
+
+    void showError(const QString& sentence);
+    void showNote(const QString& sentence);
+    void dismiss();
+    [[nodiscard]] QString message() const; ///< empty when nothing is shown
+
+private:
+    void add(const QString& sentence, bool error);
+
+    QLabel* chip_;
+    QLabel* words_;
+    bool error_ = false;
+};
+
+} // namespace ullage

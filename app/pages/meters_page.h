@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+
+#include <QWidget>
+
+#include <string>
+
+class QLabel;
+class QPushButton;
+class QTableView;
+
+namespace ullage {
+
+class MetersModel;
+
+/// All meters of the logbook. Follows the document.
+class MetersPage final : public QWidget {
+    Q_OBJECT
+public:
+    explicit MetersPage(Document& document, QWidget* parent = nullptr);
+
+    /// Selects a meter.
+    void showMeter(const std::string& meter_uuid);
+    /// The selected meter; empty when none is.
+    [[nodiscard]] std::string selectedMeter() const;
+
+signals:
+    void addMeterAsked();
+    void editMeterAsked();
+    void withdrawMeterAsked();
+    void meterSelected(const QString& meterUuid);
+
+private:
+    void refresh();
+
+    Document& document_;
+    MetersModel* model_;
+    QTableView* table_;
+    QLabel *about_, *empty_;
+    QPushButton *edit_, *withdraw_;
+};
+
+} // namespace ullage

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QFrame>
+#include <QString>
+
+#include <vector>
+
+class QGridLayout;
+class QLabel;
+
+namespace ullage {
+
+/// One cell of the strip: what, how much, and the lighter rest.
+struct StripFigure {
+    QString key;   ///< becomes the object name, "gauge" to "gaugeFigureLabel"
+    QString label;
+    QString value;
+    QString rest;  ///< unit and interval
+    QString hint;  ///< tool tip
+};
+
+/// The few figures at the head of a run, side by side in equal cells; in two or three lines where the width does not hold them.
+class ResultStrip final : public QFrame {
+    Q_OBJECT
+public:
+    explicit ResultStrip(QWidget* parent = nullptr);
+
+    void setFigures(const std::vector<StripFigure>& figures);
+
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    struct Cell {
+        QFrame* frame = nullptr;
+        QLabel *label = nullptr, *value = nullptr, *rest = nullptr;
+    };
+    Cell addCell();
+    void applyFonts(const Cell& cell);
+    void arrange();
+
+    std::vector<Cell> cells_;
+    QGridLayout* grid_;
+    int columns_ = 0;
+};
+
+} // namespace ullage

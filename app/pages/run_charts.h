@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "charts/chart_data.h"
+#include "fleet/run_analysis.h"
+
+#include <QString>
+
+#include <map>
+#include <utility>
+#include <vector>
+
+namespace ullage {
+
+/// A chart of one run, and the reading that each of its points stands for.
+struct RunChart {
+    ChartContent content;
+    std::map<QString, std::vector<QString>> readings; ///< series id to reading uuids, one a point
+
+    /// The reading behind a point; empty when there is none.
+    [[nodiscard]] QString readingAt(const QString& series_id, int index) const;
+    /// Points of a series that stand for one of the readings.
+    [[nodiscard]] std::vector<int> pointsOf(const QString& series_id, const std::vector<QString>& readings) const;
+};
+
+/// Gauge-implied and delivered energy against hours since the first reading. The band of the delivered energy is its share of the
+/// meter's gain limit, rated energy is a dotted line, stretches named by findings are shaded. Series "delivered",
+/// "gauge_implied" (only with a stated rated energy).
+[[nodiscard]] RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis);
+
+/// The gauge error with its band; the axis names the basis. Series "error".
+[[nodiscard]] RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis);
+
+/// Mean load between register readings as steps, and the powers that were noted. Series "load", "meter_w", "display_w".
+[[nodiscard]] RunChart load_chart(const RunRecord& record, const RunAnalysis& analysis);
+
+} // namespace ullage

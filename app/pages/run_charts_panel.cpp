@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/run_charts_panel.h"
+
+#include "charts/line_chart.h"
+#include "models/intervals_model.h"
+#include "pages/budget_view.h"
+#include "style/roles.h"
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QTabBar>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <utility>
+
+namespace ullage {
+
+RunChartsPanel::RunChartsPanel(QWidget* parent)
+    : QTabWidget(parent), intervals_model_(new IntervalsModel(this)), intervals_view_(new QTableView(this)),
+      budget_(new BudgetView(this)) {
+    setObjectName(QStringLiteral("chartsTabs"));
+    setAccessibleName(tr("Charts of the run"));
+    setDocumentMode(false);
+    setUsesScrollButtons(true);
+    tabBar()->setExpanding(false);
+    addPlot(energy_, "energyChart", tr("Energy"));
+    addPlot(error_, "errorChart", tr("Gauge error"));
+    addPlot(load_, "loadChart", tr("Load"));
+    addIntervals();
+    addTab(budget_, tr("Budget"));
+}
+
+void RunChartsPanel::addPlot(Plot& plot, const char* name, const QString& title) {
+    plot.chart = new LineChart(this);
+    plot.chart->setObjectName(QLatin1String(name));
+    plot.chart->setAccessibleName(title);
+    connect(plot.chart, &LineChart::pointClicked, this, [this, &plot](const QString& series_id, int index) {
+        if (const QString reading = plot.run.readingAt(series_id, index); !reading.isEmpty()) emit readingsChosen({reading});
+    });
+    addTab(plot.chart, title);
+}
+
+void RunChartsPanel::addIntervals() {
+    intervals_view_->setObjectName(QStringLiteral("intervalsView"));
+    intervals_view_->setAccessibleName(tr("Intervals between readings"));
+    intervals_view_->setModel(intervals_model_);
+    intervals_view_->setTabKeyNavigation(false);
+    intervals_view_->setSelectionMode(QAbstractItemView::SingleSelection);
+    styleIntervals();
+    connect(intervals_view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& row) {
+        if (row.isValid()) emit readingsChosen(row.data(IntervalsModel::ReadingsRole).toStringList());
+    });
+    addTab(intervals_view_, tr("Intervals"));
+}
+
+void RunChartsPanel::styleIntervals() {
+    make_table(*intervals_view_);
+    intervals_view_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    intervals_view_->horizontalHeader()->setSectionResizeMode(IntervalsModel::SpanColumn, QHeaderView::Stretch);
+}
+
+void RunChartsPanel::setRun(const RunRecord& record, const RunAnalysis& analysis) {
+    energy_.run = energy_chart(record, analysis);
+    error_.run = gauge_error_chart(record, analysis);
+    load_.run = load_chart(record, analysis);
+    for (Plot* plot : {&energy_, &error_, &load_}) {
+        plot->chart->setContent(plot->run.content);
+        highlight(*plot);
+    }
+    intervals_model_->setRun(record, analysis);
+    budget_->setEnergy(analysis.energy);
+}
+
+void RunChartsPanel::setHighlighted(const QStringList& readingUuids) {
+    highlighted_ = {readingUuids.begin(), readingUuids.end()};
+    for (Plot* plot : {&energy_, &error_, &load_}) highlight(*plot);
+}
+
+int RunChartsPanel::neededWidth() const { return QFontMetrics(text_font(TextSize::body)).averageCharWidth() * 54; }
+
+void RunChartsPanel::highlight(Plot& plot) {
+    for (const auto& [series_id, readings] : plot.run.readings)
+        plot.chart->setHighlighted(series_id, plot.run.pointsOf(series_id, highlighted_));
+}
+
+void RunChartsPanel::changeEvent(QEvent* event) {
+    QTabWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange && count() > 0) styleIntervals();
+}
+
+} // namespace ullage

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/run_figures.h"
+
+#include "base/number.h"
+#include "measure/load_steps.h"
+#include "style/numbers.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("RunFigures", text); }
+
+QString text_of(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+QString dash() { return QString(QChar(0x2013)); }
+
+const Reading* last_reading(const RunRecord& record) {
+    const auto found = std::find_if(record.readings.rbegin(), record.readings.rend(),
+                                    [](const Reading& reading) { return !reading.withdrawn; });
+    return found == record.readings.rend() ? nullptr : &*found;
+}
+
+/// Value and rest of a quantity: "936" and "± 9 Wh"; brackets and limits keep their words in the value.
+void put(StripFigure& figure, const Quantity& quantity, int decimals) {
+    figure.hint = QString::fromStdString(quantity.reason);
+    if (quantity.kind == Kind::not_known) {
+        figure.value = dash();
+        figure.rest = tr("not known");
+        return;
+    }
+    const QString unit = quantity.unit == "1" ? QString() : QString::fromStdString(quantity.unit);
+    const bool plain = quantity.value && (quantity.kind == Kind::measured || quantity.kind == Kind::projected);
+    QString text = QString::fromStdString(quantity_text(quantity, decimals));
+    if (!unit.isEmpty() && text.endsWith(QLatin1Char(' ') + unit)) text.chop(unit.size() + 1);
+    const qsizetype sign = text.indexOf(QStringLiteral(" ±"));
+    figure.value = plain && sign > 0 ? text.left(sign) : text;
+    figure.rest = (plain && sign > 0 ? text.mid(sign + 1) + QLatin1Char(' ') : QString()) + unit;
+    figure.rest = figure.rest.trimmed();
+}
+
+StripFigure elapsed(const RunRecord& record, const RunAnalysis& analysis, const Reading* last, UtcMs now_ms) {
+    StripFigure figure{QStringLiteral("elapsed"), tr("elapsed"), dash(), {}, {}};
+    if (last == nullptr) return figure;
+    if (record.run.end == RunEnd::still_running) {
+        figure.value = shown_duration(std::max(0.0, hours_between(analysis.energy.start_ms, now_ms)));
+        return figure;
+    }
+    const Quantity& duration = analysis.energy.duration_h;
+    figure.label = tr("lasted");
+    figure.hint = QString::fromStdString(duration.reason);
+    if (duration.kind == Kind::bracket && duration.lower && duration.upper) {
+        figure.value = shown_duration(*duration.lower);
+        figure.rest = tr("to %1").arg(shown_duration(*duration.upper));
+    } else if (duration.value) {
+        figure.value = shown_duration(*duration.value);
+    } else {
+        figure.rest = tr("not known");
+    }
+    return figure;
+}
+
+StripFigure gauge(const RunRecord& record) {
+    StripFigure figure{QStringLiteral("gauge"), tr("gauge"), dash(), {}, {}};
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn && reading.values.gauge_percent) {
+            figure.value = text_of(exact_text(*reading.values.gauge_percent));
+            figure.rest = QStringLiteral("%");
+        }
+    return figure;
+}
+
+StripFigure load(const RunRecord& record, const RunAnalysis& analysis) {
+    const bool running = record.run.end == RunEnd::still_running;
+    StripFigure figure{QStringLiteral("load"), running ? tr("mean load, since last") : tr("mean load"), dash(), {}, {}};
+    const auto steps = load_steps(analysis.energy.track, record.run.end);
+    const Quantity& mean = analysis.energy.mean_load_w;
+    figure.hint = QString::fromStdString(mean.reason);
+    if (!mean.value) return figure;
+    const auto watts = [](double value) { return text_of(fixed_text(value, value < 10 ? 1 : 0)); };
+    figure.value = watts(*mean.value);
+    figure.rest = running && !steps.empty() ? tr("W, %1 W").arg(watts(steps.back().mean_w)) : QStringLiteral("W");
+    return figure;
+}
+
+StripFigure usable(const RunAnalysis& analysis) {
+    StripFigure figure{QStringLiteral("usable"), tr("usable fraction"), {}, {}, {}};
+    const Quantity& fraction = analysis.energy.usable_fraction;
+    put(figure, fraction, 2);
+    if (fraction.kind != Kind::not_known && fraction.kind != Kind::at_least)
+        figure.label = tr("usable fraction, %1").arg(text_of(kind_text(fraction.kind)));
+    return figure;
+}
+
+StripFigure age(const RunRecord& record, const Reading* last, UtcMs now_ms) {
+    if (record.run.end != RunEnd::still_running)
+        return {QStringLiteral("age"), tr("ended"),
+                last == nullptr ? dash() : text_of(clock_text(last->values.time_ms, record.run.time_zone)),
+                text_of(run_end_text(record.run.end)), {}};
+    StripFigure figure{QStringLiteral("age"), tr("last reading"), dash(), {}, {}};
+    if (last == nullptr) return figure;
+    const double age_h = std::max(0.0, hours_between(last->values.time_ms, now_ms));
+    if (age_h < 1.0 / 60.0) {
+        figure.value = tr("now");
+        return figure;
+    }
+    figure.value = shown_duration(age_h);
+    // "12 min" is split so that the unit stands lighter, as in the other cells.
+    if (figure.value.endsWith(QStringLiteral(" min"))) {
+        figure.value.chop(4);
+        figure.rest = tr("min ago");
+    } else {
+        figure.rest = tr("ago");
+    }
+    return figure;
+}
+
+} // namespace
+
+std::vector<StripFigure> run_figures(const RunRecord& record, const RunAnalysis& analysis, UtcMs now_ms) {
+    const Reading* last = last_reading(record);
+    StripFigure delivered{QStringLiteral("delivered"), tr("delivered"), {}, {}, {}};
+    put(delivered, analysis.energy.delivered_wh, 0);
+    return {elapsed(record, analysis, last, now_ms), gauge(record),         delivered, load(record, analysis), usable(analysis),
+            age(record, last, now_ms)};
+}
+
+} // namespace ullage

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+
+#include <QTimer>
+#include <QWidget>
+
+class QAction;
+class QFrame;
+class QLabel;
+class QSplitter;
+
+namespace ullage {
+
+class EntryRow;
+class FindingsView;
+class ReadingsModel;
+class ReadingsView;
+class ResultStrip;
+class RunChartsPanel;
+class RunHead;
+class UsableView;
+
+/// One run: head, figures, readings with the entry row always in sight, charts, and what the readings say. Follows the document.
+/// A window narrower than spacing::stacking_width_px, or a page too narrow for both, stacks the table over the charts. Where the
+/// page is too low for three levels, what the readings say becomes a tab beside the charts.
+class RunPage final : public QWidget {
+    Q_OBJECT
+public:
+    explicit RunPage(Document& document, QWidget* parent = nullptr);
+
+    /// Shows a run and brings back its half-typed entry. Precondition: the run is in the document; an unknown one leaves the
+    /// page empty.
+    void showRun(const QString& runUuid);
+    [[nodiscard]] QString runUuid() const { return run_uuid_; }
+    /// Actions for a menu: mark, end run (with its own menu), amend, withdraw, edit run.
+    [[nodiscard]] QList<QAction*> runActions() const;
+
+public slots:
+    void focusEntry();
+
+signals:
+    /// The form of the run is wanted.
+    void editRunRequested(const QString& runUuid);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void build();
+    void connectParts();
+    QWidget* buildReadings();
+    QWidget* buildResults();
+    void refresh();
+    void showFigures();
+    void chooseReadings(const QStringList& readingUuids, const QWidget* source);
+    void amend(const QString& readingUuid);
+    void withdrawChosen();
+    void endRun(RunEnd end);
+    void showError(const QString& sentence);
+    void arrange();
+    void placeResults(bool as_tab);
+    void updateActions();
+
+    Document& document_;
+    QString run_uuid_;
+    QTimer minute_timer_;
+    ReadingsModel* model_;
+    RunHead* head_;
+    ResultStrip* strip_;
+    ReadingsView* readings_;
+    EntryRow* entry_;
+    RunChartsPanel* charts_;
+    UsableView* usable_;
+    FindingsView* findings_;
+    QSplitter *halves_ = nullptr, *levels_ = nullptr;
+    QFrame* results_panel_ = nullptr;
+    QWidget* results_ = nullptr; ///< usable fraction and findings; in the panel, or a tab of the charts
+    QFrame* error_bar_ = nullptr;
+    QLabel* error_label_ = nullptr;
+    bool parts_sized_ = false;
+};
+
+} // namespace ullage

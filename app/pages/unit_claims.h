@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+
+#include <QList>
+#include <QString>
+
+#include <optional>
+
+namespace ullage {
+
+/// One claim of a unit in words.
+struct ClaimText {
+    QString name;
+    QString value; ///< empty: not stated
+};
+
+/// The claims of a unit in a fixed order, each with its unit.
+[[nodiscard]] QList<ClaimText> unit_claims(const Unit& unit);
+
+/// The drain that says most about a unit: a measured usable fraction before any other, the latest before earlier ones.
+struct TellingRun {
+    Quantity delivered; ///< "delivered_wh"
+    QString words;      ///< where the value comes from: "measured, drain 14 May, 64 W"
+};
+
+/// Absent without a drain of known delivered energy.
+[[nodiscard]] std::optional<TellingRun> telling_run(const Document& document, const std::string& unit_uuid);
+
+} // namespace ullage

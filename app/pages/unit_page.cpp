@@ -1,0 +1,216 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/unit_page.h"
+
+#include "base/number.h"
+#include "charts/vessel_row.h"
+#include "delegates/quantity_delegate.h"
+#include "models/unit_runs_model.h"
+#include "pages/unit_claims.h"
+#include "style/numbers.h"
+#include "style/roles.h"
+#include "style/spacing.h"
+
+#include <QFrame>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace ullage {
+
+namespace {
+
+constexpr int vessel_panel_px = 260;
+
+QPushButton* button(const char* name, const QString& text) {
+    auto* made = new QPushButton(text);
+    made->setObjectName(QString::fromLatin1(name));
+    return made;
+}
+
+} // namespace
+
+UnitPage::UnitPage(Document& document, QWidget* parent)
+    : QWidget(parent), document_(document), model_(new UnitRunsModel(document, this)), title_(new QLabel), about_(new QLabel),
+      empty_(new QLabel), claims_(new QGridLayout), vessel_(new VesselRow), vessel_words_(new QLabel), runs_(new QTableView) {
+    setObjectName(QStringLiteral("unitPage"));
+    auto* top = new QHBoxLayout;
+    top->setSpacing(spacing::panel_gap_px);
+    top->addWidget(make_claims(), 1);
+    auto* picture = new QFrame;
+    make_panel(*picture);
+    picture->setFixedWidth(vessel_panel_px);
+    auto* picture_column = new QVBoxLayout(picture);
+    picture_column->setContentsMargins(spacing::grid_px, spacing::grid_px, spacing::grid_px, spacing::panel_gap_px);
+    picture_column->addWidget(vessel_, 1);
+    vessel_words_->setWordWrap(true);
+    vessel_words_->setAlignment(Qt::AlignHCenter);
+    set_text_style(*vessel_words_, Tone::soft, TextSize::caption);
+    picture_column->addWidget(vessel_words_);
+    top->addWidget(picture);
+
+    auto* page = new QVBoxLayout(this);
+    page->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
+    page->setSpacing(spacing::grid_px + 2);
+    page->addWidget(make_head());
+    page->addLayout(top, 1);
+    page->addWidget(make_runs(), 2);
+
+    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::runsChanged})
+        connect(&document_, signal, this, &UnitPage::refresh);
+    connect(&document_, &Document::readingsChanged, this, [this](const QString& run) {
+        const auto* record = document_.run(run.toStdString());
+        if (record && record->unit.uuid == unit_uuid_) refresh();
+    });
+}
+
+QWidget* UnitPage::make_head() {
+    auto* head = new QWidget;
+    title_->setObjectName(QStringLiteral("unitNameLabel"));
+    title_->setTextFormat(Qt::PlainText);
+    about_->setObjectName(QStringLiteral("unitAboutLabel"));
+    about_->setTextFormat(Qt::PlainText);
+    about_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    set_text_style(*title_, Tone::ink, TextSize::title);
+    set_text_style(*about_, Tone::soft);
+    auto* import = button("importSheetButton", tr("Import run sheet"));
+    auto* edit = button("editUnitButton", tr("Edit claims"));
+    auto* start = button("startRunButton", tr("Start run"));
+    make_primary(*start);
+    connect(import, &QPushButton::clicked, this, &UnitPage::importAsked);
+    connect(edit, &QPushButton::clicked, this, &UnitPage::editUnitAsked);
+    connect(start, &QPushButton::clicked, this, &UnitPage::startRunAsked);
+    auto* line = new QHBoxLayout(head);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->setSpacing(spacing::panel_gap_px);
+    line->addWidget(title_, 0, Qt::AlignBaseline);
+    line->addWidget(about_, 1, Qt::AlignBaseline);
+    for (auto* action : {import, edit, start}) line->addWidget(action);
+    return head;
+}
+
+QWidget* UnitPage::make_claims() {
+    auto* panel = new QFrame;
+    panel->setObjectName(QStringLiteral("claimsPanel"));
+    make_panel(*panel);
+    auto* head = new QLabel(tr("What the maker claims"));
+    set_text_style(*head, Tone::soft, TextSize::group);
+    claims_->setHorizontalSpacing(spacing::group_gap_px);
+    claims_->setVerticalSpacing(spacing::page_margin_px);
+    auto* column = new QVBoxLayout(panel);
+    column->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px, spacing::panel_gap_px);
+    column->setSpacing(spacing::panel_gap_px);
+    column->addWidget(head);
+    column->addLayout(claims_);
+    column->addStretch();
+    return panel;
+}
+
+QWidget* UnitPage::make_runs() {
+    auto* panel = new QFrame;
+    make_panel(*panel);
+    runs_->setObjectName(QStringLiteral("runsTable"));
+    runs_->setAccessibleName(tr("runs of this unit"));
+    runs_->setModel(model_);
+    runs_->setItemDelegate(new QuantityDelegate(runs_));
+    runs_->setSelectionMode(QAbstractItemView::SingleSelection);
+    runs_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    runs_->setTabKeyNavigation(false);
+    make_table(*runs_);
+    runs_->horizontalHeader()->setStretchLastSection(true);
+    connect(runs_, &QTableView::activated, this,
+            [this](const QModelIndex& index) { emit runChosen(index.data(UnitRunsModel::UuidRole).toString()); });
+    empty_->setObjectName(QStringLiteral("noRunsLabel"));
+    empty_->setText(tr("No runs yet. With the unit full and the meter between its socket and the load, choose Start run; a run "
+                       "noted elsewhere comes in with Import run sheet."));
+    empty_->setWordWrap(true);
+    empty_->setAlignment(Qt::AlignCenter);
+    empty_->setMargin(spacing::group_gap_px);
+    set_text_style(*empty_, Tone::soft);
+    auto* column = new QVBoxLayout(panel);
+    column->setContentsMargins(1, 1, 1, 1);
+    column->addWidget(runs_);
+    column->addWidget(empty_);
+    return panel;
+}
+
+void UnitPage::showUnit(const std::string& unit_uuid) {
+    unit_uuid_ = unit_uuid;
+    model_->setUnit(unit_uuid);
+    refresh();
+}
+
+void UnitPage::refresh() {
+    const auto* unit = document_.unit(unit_uuid_);
+    if (!unit) return;
+    const auto runs = document_.runs(unit_uuid_);
+    title_->setText(QString::fromStdString(unit->name));
+    QStringList about;
+    if (!unit->maker.empty()) about << QString::fromStdString(unit->maker);
+    about << QString::fromStdString(count_text(static_cast<long>(runs.size()), "run", "runs"));
+    if (!unit->remark.empty()) about << QString::fromStdString(unit->remark);
+    about_->setText(about.join(QStringLiteral(", ")));
+    about_->setToolTip(about_->text());
+    fill_claims(*unit);
+    fill_vessel(*unit);
+    runs_->setVisible(!runs.empty());
+    empty_->setVisible(runs.empty());
+    arrange_columns();
+}
+
+void UnitPage::fill_claims(const Unit& unit) {
+    while (auto* item = claims_->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    constexpr int columns = 4;
+    int at = 0;
+    for (const auto& claim : unit_claims(unit)) {
+        auto* name = new QLabel(claim.name);
+        set_text_style(*name, Tone::soft, TextSize::caption);
+        auto* value = new QLabel(claim.value.isEmpty() ? tr("not stated") : claim.value);
+        value->setTextFormat(Qt::PlainText);
+        value->setWordWrap(true);
+        set_text_style(*value, claim.value.isEmpty() ? Tone::soft : Tone::ink);
+        auto* pair = new QWidget;
+        auto* lines = new QVBoxLayout(pair);
+        lines->setContentsMargins(0, 0, 0, 0);
+        lines->setSpacing(2);
+        lines->addWidget(name);
+        lines->addWidget(value);
+        claims_->addWidget(pair, at / columns, at % columns, Qt::AlignTop);
+        ++at;
+    }
+    for (int column = 0; column < columns; ++column) claims_->setColumnStretch(column, 1);
+}
+
+void UnitPage::fill_vessel(const Unit& unit) {
+    const auto told = telling_run(document_, unit.uuid);
+    VesselRowContent content;
+    content.description = tr("Vessel of %1").arg(QString::fromStdString(unit.name));
+    VesselColumn column;
+    column.vessel.rated_wh = unit.rated_energy_wh.value_or(0);
+    if (told) {
+        column.vessel.delivered_wh = told->delivered.value;
+        column.vessel.lower_wh = told->delivered.lower;
+        column.vessel.upper_wh = told->delivered.upper;
+    }
+    content.columns.push_back(column);
+    vessel_->setContent(content);
+    vessel_words_->setText(!unit.rated_energy_wh ? tr("No rated energy is stated, so there is nothing to fill.")
+                           : told               ? told->words
+                                                : tr("Empty until a drain has been noted."));
+}
+
+void UnitPage::arrange_columns() {
+    // The last column takes what is left.
+    for (int column = 0; column + 1 < UnitRunsModel::ColumnCount; ++column) {
+        runs_->resizeColumnToContents(column);
+        runs_->setColumnWidth(column, runs_->columnWidth(column) + spacing::grid_px);
+    }
+}
+
+} // namespace ullage

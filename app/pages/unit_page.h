@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+
+#include <QWidget>
+
+#include <string>
+
+class QGridLayout;
+class QLabel;
+class QTableView;
+
+namespace ullage {
+
+class UnitRunsModel;
+class VesselRow;
+
+/// One unit: what its maker claims, its vessel, and its runs with their key figures. Follows the document.
+class UnitPage final : public QWidget {
+    Q_OBJECT
+public:
+    explicit UnitPage(Document& document, QWidget* parent = nullptr);
+
+    /// Shows a unit; an unknown one leaves the page empty.
+    void showUnit(const std::string& unit_uuid);
+
+signals:
+    void startRunAsked();
+    void editUnitAsked();
+    void importAsked();
+    void runChosen(const QString& runUuid);
+
+private:
+    QWidget* make_head();
+    QWidget* make_claims();
+    QWidget* make_runs();
+    void refresh();
+    void fill_claims(const Unit& unit);
+    void fill_vessel(const Unit& unit);
+    void arrange_columns();
+
+    Document& document_;
+    std::string unit_uuid_;
+    UnitRunsModel* model_;
+    QLabel *title_, *about_, *empty_;
+    QGridLayout* claims_;
+    VesselRow* vessel_;
+    QLabel* vessel_words_;
+    QTableView* runs_;
+};
+
+} // namespace ullage

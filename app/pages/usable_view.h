@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/quantity.h"
+
+#include <QWidget>
+
+class QLabel;
+
+namespace ullage {
+
+/// The usable fraction in large figures with its kind above and the reason below.
+class UsableView final : public QWidget {
+    Q_OBJECT
+public:
+    explicit UsableView(QWidget* parent = nullptr);
+
+    void setFraction(const Quantity& fraction);
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void applyFonts();
+
+    QLabel *kind_label_, *value_label_, *reason_label_;
+};
+
+} // namespace ullage

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pictures/pictures_command.h"
+
+#include "charts/picture.h"
+#include "fleet/comparison.h"
+#include "pages/comparison_pictures.h"
+#include "pages/run_charts.h"
+#include "text/commands.h"
+#include "text/runs_source.h"
+
+#include <CLI/CLI.hpp>
+
+#include <QDir>
+#include <QRegularExpression>
+
+#include <ostream>
+
+namespace ullage {
+
+namespace {
+
+int refuse(std::ostream& err, const Error& error) {
+    err << "ullage: " << error.sentence() << '\n';
+    return exit_bad_input;
+}
+
+/// "Osk 1200, run 2" as part of a file name.
+QString file_stem(const RunRecord& record) {
+    const QString name = QString::fromStdString(record.unit.name).toLower();
+    return QString(name).replace(QRegularExpression(QStringLiteral("[^\\w]+"), QRegularExpression::UseUnicodePropertiesOption), QStringLiteral("-")) +
+           QStringLiteral("-run-%1").arg(record.number);
+}
+
+struct Picture {
+    QString stem;
+    PictureContent content;
+};
+
+std::vector<Picture> pictures_of(const std::vector<RunRecord>& records) {
+    std::vector<Picture> pictures;
+    for (const RunRecord& record : records) {
+        const RunAnalysis analysis = analyse_run(record);
+        pictures.push_back({file_stem(record) + QStringLiteral("-energy"), energy_chart(record, analysis).content});
+        pictures.push_back({file_stem(record) + QStringLiteral("-gauge-error"), gauge_error_chart(record, analysis).content});
+        pictures.push_back({file_stem(record) + QStringLiteral("-load"), load_chart(record, analysis).content});
+    }
+    const Comparison comparison = compare_as_tested(records);
+    pictures.push_back({QStringLiteral("comparison-vessels"), comparison_vessels(comparison)});
+    pictures.push_back({QStringLiteral("comparison-usable-fraction"), comparison_bars(comparison)});
+    return pictures;
+}
+
+} // namespace
+
+int run_pictures_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
+    std::string source, folder;
+    bool dark = false;
+    CLI::App app("Write the charts of a logbook as PNG and SVG", "ullage");
+    CLI::App* command = app.add_subcommand("pictures", "Write the charts of every run and of the comparison as PNG and SVG");
+    command->add_option("LOGBOOK", source, "logbook, run sheet (.csv), or folder of run sheets")->required();
+    command->add_option("--into", folder, "folder for the pictures, made when missing")->required();
+    command->add_flag("--dark", dark, "in the colours for dim surroundings");
+    app.require_subcommand(1);
+    try {
+        app.parse(std::vector<std::string>(args.rbegin(), args.rend())); // the library takes them from the back
+    } catch (const CLI::CallForHelp&) {
+        out << command->help();
+        return exit_good;
+    } catch (const CLI::ParseError& error) {
+        err << "ullage: " << error.what() << "; see ullage pictures --help\n";
+        return exit_usage;
+    }
+
+    std::vector<std::string> notices;
+    const Result<std::vector<RunRecord>> records = runs_from(source, notices);
+    if (!records) return refuse(err, records.error());
+    const QDir into(QString::fromStdString(folder));
+    if (!into.mkpath(QStringLiteral(".")))
+        return refuse(err, {Failure::io, "the folder cannot be made", folder, "choose a folder that you may write to"});
+    PictureSpec spec;
+    spec.scale = 2;
+    spec.palette = dark ? dark_palette() : light_palette();
+    const std::vector<Picture> pictures = pictures_of(records.value());
+    for (const Picture& picture : pictures)
+        for (const char* ending : {".png", ".svg"})
+            if (const Result<void> written = write_picture(picture.content, into.filePath(picture.stem + QLatin1String(ending)), spec); !written)
+                return refuse(err, written.error());
+    out << pictures.size() * 2 << " pictures are in " << folder << '\n';
+    return exit_good;
+}
+
+} // namespace ullage

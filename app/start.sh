@@ -1,0 +1,46 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Installs what is missing, builds, and opens Ullage on the sample logbook; without a display it does the same job in text.
+# Usage: sh app/start.sh [LOGBOOK]
+set -eu
+here=$(cd "$(dirname "$0")/.." && pwd)
+sh "$here/resources/install-packages.sh"
+
+build="$here/.build/program"
+[ -f "$build/build.ninja" ] || cmake -S "$here" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release >/dev/null
+if ! ninja -C "$build" -n ullage | grep -q 'no work to do'; then
+  echo "ullage: building, this takes some minutes the first time"
+  ninja -C "$build" ullage
+fi
+ullage="$build/app/ullage"
+
+logbook="${1:-}"
+if [ -z "$logbook" ]; then
+  mkdir -p "$here/.build/sample"
+  logbook="$here/.build/sample/travelling-pictures.ullage"
+  [ -f "$logbook" ] || "$ullage" import "$logbook" "$here"/sample-data/*.csv
+fi
+
+if [ -z "${XDG_RUNTIME_DIR:-}" ]; then
+  XDG_RUNTIME_DIR="$here/.build/runtime"
+  export XDG_RUNTIME_DIR
+  mkdir -p "$XDG_RUNTIME_DIR"
+  chmod 700 "$XDG_RUNTIME_DIR"
+fi
+
+if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
+  exec "$ullage" "$logbook"
+fi
+
+echo "ullage: no display here; the same job in text"
+"$ullage" analyse "$logbook"
+"$ullage" compare "$logbook"
+folder="$here/.build/sample/results"
+mkdir -p "$folder"
+for form in csv markdown html xlsx json; do
+  case $form in markdown) ending=md ;; *) ending=$form ;; esac
+  "$ullage" compare "$logbook" --format "$form" --output "$folder/comparison.$ending"
+done
+"$ullage" analyse "$logbook" --format json >"$folder/analysis.json"
+"$ullage" pictures "$logbook" --into "$folder"
+echo "ullage: tables and pictures are in $folder"

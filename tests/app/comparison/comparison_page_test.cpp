@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/comparison_page.h"
+
+#include "charts/bar_chart.h"
+#include "charts/vessel_row.h"
+#include "dialogs/export_dialog.h"
+#include "exchange/run_sheet.h"
+#include "models/table_model.h"
+#include "pictures/pictures_command.h"
+#include "services/prompts.h"
+#include "support/fake_clock.h"
+#include "support/scenario.h"
+#include "support/temp_folder.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QClipboard>
+#include <QDir>
+#include <QFile>
+#include <QHeaderView>
+#include <QImage>
+#include <QLabel>
+#include <QListWidget>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTest>
+#include <QXmlStreamReader>
+
+#include <algorithm>
+#include <memory>
+#include <sstream>
+
+namespace ullage::test {
+namespace {
+
+class SavePrompt final : public Prompts {
+public:
+    QStringList filesToOpen(QWidget*, const QString&, const QString&, const QString&, bool) override { return {}; }
+    QString fileToSave(QWidget*, const QString&, const QString& suggestion, const QString&, const QString&, bool) override {
+        suggested = suggestion;
+        return to_save;
+    }
+    QString to_save, suggested;
+};
+
+/// The comparison page over the sample scenario in a logbook of its own.
+class ComparisonPageTest : public ::testing::Test {
+protected:
+    void SetUp() override {
+        ASSERT_TRUE(document.create(file("bench.ullage")));
+        for (const ScenarioRun& run : sample_scenario()) {
+            // Through the text of the sheet, as a tester would bring it in.
+            const auto sheet = read_run_sheet(write_run_sheet(run.simulated.record), run.file_name);
+            ASSERT_TRUE(sheet.ok());
+            const auto imported = document.import(sheet.value().record);
+            ASSERT_TRUE(imported.ok()) << imported.error().sentence();
+        }
+        page = std::make_unique<ComparisonPage>(document, prompts);
+        page->resize(1064, 760);
+        page->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(page.get()));
+    }
+
+    [[nodiscard]] QString file(const char* name) const { return QString::fromStdString((folder / name).string()); }
+    [[nodiscard]] QTableView* view() const { return page->findChild<QTableView*>(QStringLiteral("comparisonView")); }
+    [[nodiscard]] QString cell(int row, const char* head) const {
+        const auto* model = view()->model();
+        for (int column = 0; column < model->columnCount(); ++column)
+            if (model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace(QLatin1Char('\n'), QLatin1Char(' ')) == QLatin1String(head))
+                return model->index(row, column).data().toString();
+        ADD_FAILURE() << "no column " << head;
+        return {};
+    }
+
+    ExportDialog* open_export(int form) {
+        page->exportComparison();
+        auto* dialog = page->findChild<ExportDialog*>(QStringLiteral("exportDialog"));
+        EXPECT_NE(dialog, nullptr);
+        dialog->findChild<QListWidget*>(QStringLiteral("formsList"))->setCurrentRow(form);
+        QApplication::processEvents();
+        return dialog;
+    }
+
+    QByteArray save(int form, const char* name) {
+        prompts.to_save = file(name);
+        ExportDialog* dialog = open_export(form);
+        QTest::mouseClick(dialog->findChild<QPushButton*>(QStringLiteral("saveButton")), Qt::LeftButton);
+        QFile written(file(name));
+        EXPECT_TRUE(written.open(QIODevice::ReadOnly)) << name;
+        dialog->close();
+        QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        return written.readAll();
+    }
+
+    TempFolder folder;
+    FakeClock clock;
+    Document document{clock};
+    SavePrompt prompts;
+    std::unique_ptr<ComparisonPage> page;
+};
+
+TEST_F(ComparisonPageTest, units_are_rows_with_value_and_unit_in_sight) {
+    QAbstractItemModelTester tester(view()->model(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    ASSERT_EQ(view()->model()->rowCount(), 3);
+    EXPECT_EQ(cell(0, "unit"), QStringLiteral("Osk 1200"));
+    EXPECT_EQ(cell(0, "rated energy Wh"), QStringLiteral("1200"));
+    EXPECT_EQ(cell(2, "usable fraction"), QStringLiteral("0.797"));
+    EXPECT_FALSE(cell(0, "price per delivered kWh EUR/kWh").isEmpty());
+    EXPECT_EQ(page->findChild<VesselRow*>()->content().columns.size(), 3u);
+    EXPECT_EQ(page->findChild<BarChart*>()->content().bars.size(), 3u);
+    EXPECT_FALSE(page->findChild<QLabel*>(QStringLiteral("comparisonRemarksLabel"))->text().isEmpty());
+}
+
+TEST_F(ComparisonPageTest, every_drain_gives_each_its_row_and_shows_which_run_it_is) {
+    QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("everyDrainButton")), Qt::LeftButton);
+    EXPECT_EQ(view()->model()->rowCount(), 7);
+    EXPECT_EQ(cell(0, "run"), QStringLiteral("drain 12 May, 311 W"));
+    EXPECT_FALSE(view()->isColumnHidden(2));
+    QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("onePerUnitButton")), Qt::LeftButton);
+    EXPECT_EQ(view()->model()->rowCount(), 3);
+}
+
+TEST_F(ComparisonPageTest, sorting_is_by_number_not_by_text) {
+    const auto* model = view()->model();
+    int rated = -1;
+    for (int column = 0; column < model->columnCount(); ++column)
+        if (model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().startsWith(QLatin1String("rated"))) rated = column;
+    ASSERT_GE(rated, 0);
+    view()->sortByColumn(rated, Qt::AscendingOrder);
+    EXPECT_EQ(cell(0, "unit"), QStringLiteral("Pelm 900"));
+    EXPECT_EQ(cell(2, "unit"), QStringLiteral("Tarrow 2k"));
+}
+
+TEST_F(ComparisonPageTest, a_new_reading_of_a_unit_changes_its_row_at_once) {
+    const QString before = cell(0, "delivered energy Wh");
+    const auto runs = document.runs();
+    const RunRecord* osk = nullptr;
+    for (const RunRecord* run : runs)
+        if (run->unit.name == "Osk 1200" && run->number == 2) osk = run;
+    ASSERT_NE(osk, nullptr);
+    ReadingValues last = osk->readings.back().values;
+    last.register_wh = *last.register_wh + 20;
+    ASSERT_TRUE(document.amend(osk->readings.back().uuid, last, QStringLiteral("misread")));
+    EXPECT_NE(cell(0, "delivered energy Wh"), before);
+}
+
+TEST_F(ComparisonPageTest, opening_a_row_asks_for_its_run) {
+    QString asked;
+    QObject::connect(page.get(), &ComparisonPage::runRequested, [&](const QString& uuid) { asked = uuid; });
+    emit view()->activated(view()->model()->index(2, 0));
+    const RunRecord* run = document.run(asked.toStdString());
+    ASSERT_NE(run, nullptr);
+    EXPECT_EQ(run->unit.name, "Tarrow 2k");
+}
+
+TEST_F(ComparisonPageTest, a_logbook_without_drains_says_what_to_do_and_offers_no_export) {
+    document.close();
+    EXPECT_EQ(view()->model()->rowCount(), 0);
+    EXPECT_FALSE(page->findChild<QPushButton*>(QStringLiteral("exportButton"))->isEnabled());
+    EXPECT_TRUE(page->findChild<VesselRow*>()->content().empty_text.contains(QLatin1String("Record a drain")));
+}
+
+TEST_F(ComparisonPageTest, every_form_is_saved_with_the_numbers_of_the_table) {
+    const QByteArray csv = save(0, "c.csv");
+    EXPECT_EQ(prompts.suggested, QStringLiteral("comparison.csv"));
+    EXPECT_TRUE(csv.contains("Osk 1200")) << csv.constData();
+    EXPECT_TRUE(csv.contains(",828,")) << csv.constData();
+    EXPECT_TRUE(save(1, "c.md").contains("828.0 ± 7.9"));
+    EXPECT_TRUE(save(2, "c.html").contains("828.0"));
+    EXPECT_TRUE(save(3, "c.xlsx").startsWith("PK"));
+    EXPECT_TRUE(save(4, "c.json").contains("\"value\": 828.0"));
+    const QImage png = QImage::fromData(save(7, "bars.png"));
+    EXPECT_EQ(png.size(), QSize(1920, 1080));
+    QXmlStreamReader svg(save(8, "bars.svg"));
+    while (!svg.atEnd()) svg.readNext();
+    EXPECT_FALSE(svg.hasError()) << svg.errorString().toStdString();
+}
+
+TEST_F(ComparisonPageTest, the_preview_shows_what_copy_puts_on_the_clipboard) {
+    ExportDialog* dialog = open_export(1);
+    const QString shown = dialog->findChild<QPlainTextEdit*>(QStringLiteral("previewEdit"))->toPlainText();
+    EXPECT_TRUE(shown.contains(QLatin1String("Tarrow 2k")));
+    QTest::mouseClick(dialog->findChild<QPushButton*>(QStringLiteral("copyButton")), Qt::LeftButton);
+    EXPECT_EQ(QApplication::clipboard()->text().trimmed(), shown.trimmed());
+}
+
+TEST_F(ComparisonPageTest, an_export_that_cannot_be_written_says_so_and_keeps_the_dialog) {
+    prompts.to_save = file("no-such-folder/c.csv");
+    ExportDialog* dialog = open_export(0);
+    QTest::mouseClick(dialog->findChild<QPushButton*>(QStringLiteral("saveButton")), Qt::LeftButton);
+    EXPECT_TRUE(dialog->isVisible());
+    EXPECT_TRUE(dialog->findChild<QLabel*>(QStringLiteral("exportMessageLabel"))->text().contains(QLatin1String("no-such-folder")));
+}
+
+TEST_F(ComparisonPageTest, prices_in_several_currencies_name_theirs_in_each_cell) {
+    Unit unit = document.units().front();
+    unit.currency = "CHF";
+    ASSERT_TRUE(document.updateUnit(unit));
+    EXPECT_TRUE(cell(0, "price per rated kWh").endsWith(QLatin1String("CHF/kWh"))) << cell(0, "price per rated kWh").toStdString();
+    EXPECT_TRUE(cell(1, "price per rated kWh").endsWith(QLatin1String("EUR/kWh")));
+}
+
+TEST(PicturesCommand, writes_the_charts_of_every_run_and_of_the_comparison) {
+    TempFolder folder;
+    const std::string into = (folder / "pictures").string();
+    std::ostringstream out, err;
+    const std::vector<std::string> args{"pictures", std::string(ULLAGE_SOURCE_DIR) + "/sample-data", "--into", into};
+    ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
+    const QStringList files = QDir(QString::fromStdString(into)).entryList(QDir::Files);
+    EXPECT_EQ(files.size(), 2 * (3 * 8 + 2));
+    EXPECT_TRUE(files.contains(QStringLiteral("osk-1200-run-2-gauge-error.svg")));
+}
+
+TEST(PicturesCommand, refuses_bad_input_and_wrong_usage_in_one_line) {
+    std::ostringstream out, err;
+    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures", "/no/such/logbook.ullage", "--into", "/tmp"}, out, err), 1);
+    EXPECT_EQ(std::ranges::count(err.str(), '\n'), 1);
+    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures"}, out, err), 2);
+}
+
+} // namespace
+} // namespace ullage::test

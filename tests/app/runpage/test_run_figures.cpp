@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/findings_items.h"
+#include "pages/run_charts.h"
+#include "pages/run_figures.h"
+#include "pages/run_head.h"
+#include "run_page_fixture.h"
+
+#include <algorithm>
+
+namespace ullage {
+
+using test::RunPageTest;
+
+namespace {
+
+const StripFigure& figure(const std::vector<StripFigure>& figures, const char* key) {
+    return *std::ranges::find(figures, QLatin1String(key), &StripFigure::key);
+}
+
+const ChartSeries* series(const RunChart& chart, const char* id) {
+    const auto found = std::ranges::find(chart.content.series, QLatin1String(id), &ChartSeries::id);
+    return found == chart.content.series.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+TEST_F(RunPageTest, the_strip_tells_the_state_of_a_running_drain) {
+    recordSample();
+    clock.advance_hours(0.2);
+    const auto figures = run_figures(record(), document.analysis(run.uuid), clock.now_ms());
+    EXPECT_EQ(figure(figures, "elapsed").value, QStringLiteral("14 h 48"));
+    EXPECT_EQ(figure(figures, "gauge").value, QStringLiteral("18"));
+    EXPECT_EQ(figure(figures, "delivered").value.left(2), QStringLiteral("93")); // 936 Wh, rounded to the interval
+    EXPECT_TRUE(figure(figures, "delivered").rest.startsWith(QChar(0x00B1))) << figure(figures, "delivered").rest.toStdString();
+    EXPECT_EQ(figure(figures, "load").value, QStringLiteral("64"));
+    EXPECT_EQ(figure(figures, "load").rest, QStringLiteral("W, 65 W"));
+    EXPECT_EQ(figure(figures, "age").value, QStringLiteral("12"));
+    EXPECT_EQ(figure(figures, "age").rest, QStringLiteral("min ago"));
+    EXPECT_TRUE(figure(figures, "usable").label.contains(QStringLiteral("projected")));
+}
+
+TEST_F(RunPageTest, the_strip_of_an_empty_run_shows_dashes_not_zeros) {
+    const auto figures = run_figures(record(), document.analysis(run.uuid), clock.now_ms());
+    for (const StripFigure& each : figures) EXPECT_EQ(each.value, QString(QChar(0x2013))) << each.key.toStdString();
+}
+
+TEST_F(RunPageTest, the_head_says_what_the_run_is) {
+    recordSample(1);
+    EXPECT_EQ(run_about(record()), QStringLiteral("drain, 14 May, socket meter A ±1 %, projector and work lights"));
+}
+
+TEST_F(RunPageTest, the_energy_chart_holds_both_curves_and_the_meters_band) {
+    recordSample();
+    const RunChart chart = energy_chart(record(), document.analysis(run.uuid));
+    const ChartSeries* delivered = series(chart, "delivered");
+    const ChartSeries* implied = series(chart, "gauge_implied");
+    ASSERT_NE(delivered, nullptr);
+    ASSERT_NE(implied, nullptr);
+    ASSERT_EQ(delivered->points.size(), 11U);
+    EXPECT_NEAR(delivered->points.back().x, 14.6, 1e-6);
+    EXPECT_DOUBLE_EQ(delivered->points.back().y, 936.0);
+    EXPECT_NEAR(implied->points.back().y, 984.0, 1e-9); // 82 points of 1200 Wh
+    ASSERT_EQ(delivered->band.size(), 11U);
+    EXPECT_GT(delivered->band.back().upper, 936.0);
+    EXPECT_LT(delivered->band.back().lower, 936.0);
+    EXPECT_NEAR(delivered->band.back().upper - 936.0, 9.36, 0.5); // the meter's ±1 %
+    ASSERT_EQ(chart.content.horizontal_lines.size(), 1U);
+    EXPECT_EQ(chart.content.horizontal_lines[0].value, 1200.0);
+    const auto stuck = std::ranges::find(chart.content.regions, QStringLiteral("stuck"), &ChartRegion::label);
+    ASSERT_NE(stuck, chart.content.regions.end());
+    EXPECT_NEAR(stuck->from, 5.5, 1e-6);
+    EXPECT_NEAR(stuck->to, 503 / 60.0, 1e-6);
+}
+
+TEST_F(RunPageTest, without_a_rated_energy_the_energy_chart_shows_what_was_measured) {
+    recordSample();
+    Unit unstated = unit;
+    unstated.rated_energy_wh.reset();
+    ASSERT_TRUE(document.updateUnit(unstated));
+    const RunChart chart = energy_chart(record(), document.analysis(run.uuid));
+    EXPECT_EQ(series(chart, "gauge_implied"), nullptr);
+    EXPECT_NE(series(chart, "delivered"), nullptr);
+    EXPECT_TRUE(chart.content.horizontal_lines.empty());
+}
+
+TEST_F(RunPageTest, the_error_chart_names_its_basis) {
+    recordSample();
+    const RunChart running = gauge_error_chart(record(), document.analysis(run.uuid));
+    EXPECT_TRUE(running.content.y.title.contains(QStringLiteral("rated energy"))) << running.content.y.title.toStdString();
+    ASSERT_NE(series(running, "error"), nullptr);
+    EXPECT_EQ(series(running, "error")->band.size(), series(running, "error")->points.size());
+    ullage::Run ended = record().run;
+    ended.end = RunEnd::cut_off_seen;
+    ASSERT_TRUE(document.updateRun(ended));
+    const RunChart full = gauge_error_chart(record(), document.analysis(run.uuid));
+    EXPECT_TRUE(full.content.y.title.contains(QStringLiteral("delivered depth"))) << full.content.y.title.toStdString();
+}
+
+TEST_F(RunPageTest, the_load_chart_steps_from_reading_to_reading) {
+    recordSample(3);
+    const RunChart chart = load_chart(record(), document.analysis(run.uuid));
+    const ChartSeries* load = series(chart, "load");
+    ASSERT_NE(load, nullptr);
+    EXPECT_TRUE(load->steps);
+    ASSERT_EQ(load->points.size(), 3U);
+    EXPECT_NEAR(load->points[0].x, 0.0, 1e-9);
+    EXPECT_NEAR(load->points[0].y, 71 / 1.1, 1e-6);
+    EXPECT_NEAR(load->points[2].x, 2.6, 1e-6);
+    EXPECT_EQ(load->points[1].y, load->points[2].y);
+}
+
+TEST_F(RunPageTest, charts_of_an_empty_run_say_what_to_do) {
+    const RunAnalysis& analysis = document.analysis(run.uuid);
+    for (const RunChart& chart : {energy_chart(record(), analysis), gauge_error_chart(record(), analysis), load_chart(record(), analysis)}) {
+        EXPECT_TRUE(chart.content.series.empty());
+        EXPECT_FALSE(chart.content.empty_text.isEmpty());
+    }
+}
+
+TEST_F(RunPageTest, what_is_not_known_stands_in_the_findings_with_its_reason) {
+    recordSample(2); // five points of gauge: too few
+    const auto items = finding_items(document.analysis(run.uuid));
+    const auto unknown = std::ranges::find_if(items, [](const FindingItem& item) {
+        return item.sort == FindingItem::Sort::not_known && item.sentence.startsWith(QStringLiteral("Usable fraction: "));
+    });
+    ASSERT_NE(unknown, items.end());
+    EXPECT_TRUE(unknown->sentence.endsWith(QLatin1Char('.')));
+}
+
+TEST_F(RunPageTest, mends_stand_in_the_findings_as_assumed) {
+    recordSample();
+    const Reading fifth = readings()[4];
+    ReadingValues typo = fifth.values;
+    typo.register_wh = 46640;
+    ASSERT_TRUE(document.amend(fifth.uuid, typo, {}));
+    const auto items = finding_items(document.analysis(run.uuid));
+    const auto assumed = std::ranges::find(items, FindingItem::Sort::assumed, &FindingItem::sort);
+    ASSERT_NE(assumed, items.end());
+    EXPECT_EQ(assumed->readings, QStringList{QString::fromStdString(fifth.uuid)});
+    EXPECT_TRUE(assumed->sentence.startsWith(QStringLiteral("Typing error: "))) << assumed->sentence.toStdString();
+}
+
+} // namespace ullage

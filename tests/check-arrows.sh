@@ -1,0 +1,39 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Refuses an include that points against the arrows between rooms, and Qt anywhere in core.
+set -eu
+cd "$(dirname "$0")/.."
+bad=0
+refuse() {
+  echo "arrow check: $1" >&2
+  bad=1
+}
+allowed() {
+  case $1 in
+    base) echo "base" ;;
+    model) echo "base model" ;;
+    numerics) echo "base numerics" ;;
+    store) echo "base model store" ;;
+    measure) echo "base model numerics measure" ;;
+    gauge) echo "base model numerics measure gauge" ;;
+    fleet) echo "base model numerics measure gauge fleet" ;;
+    exchange) echo "base model numerics measure gauge fleet exchange" ;;
+  esac
+}
+for room in base model numerics store measure gauge fleet exchange; do
+  may=" $(allowed "$room") "
+  for file in core/"$room"/*.h core/"$room"/*.cpp; do
+    for target in $(sed -n 's,^#include "\([a-z_]*\)/.*",\1,p' "$file"); do
+      case "$may" in *" $target "*) ;; *) refuse "$file may not include from $target" ;; esac
+    done
+    if grep -qE '^#include <Q[A-Za-z]' "$file"; then refuse "$file names Qt"; fi
+  done
+done
+# Qt Charts stays behind one adapter, the store behind the document.
+for file in $(grep -rlE '#include <Q(t?Charts?|.*Series|.*Axis|Chart)' app --include=*.h --include=*.cpp || true); do
+  case $file in app/charts/*) ;; *) refuse "$file names Qt Charts outside app/charts" ;; esac
+done
+for file in $(grep -rl '#include "store/' app --include=*.h --include=*.cpp || true); do
+  case $file in app/document/*|app/text/*) ;; *) refuse "$file touches the store past the document" ;; esac
+done
+exit $bad

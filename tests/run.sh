@@ -1,0 +1,22 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Installs what is missing, builds, and runs every test; core tests also under address and undefined-behaviour sanitizers.
+set -eu
+here=$(cd "$(dirname "$0")/.." && pwd)
+sh "$here/resources/install-packages.sh"
+sh "$here/tests/check-arrows.sh"
+
+XDG_RUNTIME_DIR="${XDG_RUNTIME_DIR:-$here/.build/runtime}"
+export XDG_RUNTIME_DIR QT_QPA_PLATFORM=offscreen
+mkdir -p "$XDG_RUNTIME_DIR"
+chmod 700 "$XDG_RUNTIME_DIR"
+
+run() {
+  build="$here/.build/$1"
+  shift
+  cmake -S "$here" -B "$build" -G Ninja -DULLAGE_TESTS=ON "$@" >/dev/null
+  ninja -C "$build"
+  ctest --test-dir "$build" --output-on-failure --no-tests=error -j 2
+}
+run sanitized -DCMAKE_BUILD_TYPE=Debug -DULLAGE_APP=OFF -DULLAGE_SANITIZE=ON
+run tests -DCMAKE_BUILD_TYPE=Debug
