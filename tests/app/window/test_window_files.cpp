@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window_fixture.h"
+
+#include "exchange/run_sheet.h"
+
+#include <QFile>
+#include <QMenu>
+#include <QStandardPaths>
+
+namespace ullage {
+
+using test::WindowTest;
+
+TEST_F(WindowTest, a_file_that_is_no_logbook_is_refused_in_words_and_the_open_one_stays) {
+    new_logbook();
+    prompts.to_open = {write("letter.ullage", "Dear tester, this is no logbook.\n")};
+    trigger("openLogbookAction");
+    EXPECT_TRUE(message().contains("letter.ullage")) << message().toStdString();
+    EXPECT_EQ(document.path(), file("bench.ullage"));
+    EXPECT_FALSE(settings.recentFiles().contains(file("letter.ullage")));
+}
+
+TEST_F(WindowTest, a_new_logbook_over_an_existing_file_is_refused_and_the_file_kept) {
+    write("taken.ullage", "mine");
+    prompts.to_save = file("taken.ullage");
+    trigger("newLogbookAction");
+    EXPECT_FALSE(document.isOpen());
+    EXPECT_TRUE(message().contains("taken.ullage"));
+    QFile kept(file("taken.ullage"));
+    ASSERT_TRUE(kept.open(QFile::ReadOnly));
+    EXPECT_EQ(kept.readAll(), "mine");
+}
+
+TEST_F(WindowTest, recent_files_stand_latest_first_and_open_again) {
+    new_logbook("one.ullage");
+    new_logbook("two.ullage");
+    EXPECT_EQ(settings.recentFiles(), (QStringList{file("two.ullage"), file("one.ullage")}));
+    auto* menu = window->findChild<QMenu*>("recentMenu");
+    ASSERT_NE(menu, nullptr);
+    emit menu->aboutToShow();
+    ASSERT_EQ(menu->actions().size(), 2);
+    menu->actions().at(1)->trigger();
+    EXPECT_EQ(document.path(), file("one.ullage"));
+}
+
+TEST_F(WindowTest, a_recent_file_that_is_gone_says_so_and_leaves_the_list) {
+    new_logbook("one.ullage");
+    trigger("closeLogbookAction");
+    EXPECT_EQ(page(), "welcomePage");
+    ASSERT_TRUE(QFile::remove(file("one.ullage")));
+    click("recentFileButton");
+    EXPECT_FALSE(document.isOpen());
+    EXPECT_TRUE(message().contains("one.ullage"));
+    EXPECT_TRUE(settings.recentFiles().isEmpty());
+}
+
+TEST_F(WindowTest, the_last_logbook_opens_at_the_next_start) {
+    new_logbook();
+    add_unit();
+    window->close();
+    document.close();
+    show();
+    window->openLastLogbook();
+    EXPECT_TRUE(document.isOpen());
+    EXPECT_EQ(page(), "unitPage");
+}
+
+TEST_F(WindowTest, the_sample_logbook_opens_with_its_units_and_a_clean_undo) {
+    click("sampleLogbookButton");
+    ASSERT_TRUE(document.isOpen()) << message().toStdString();
+    EXPECT_GE(document.units().size(), 3U);
+    EXPECT_FALSE(document.runs().empty());
+    EXPECT_FALSE(enabled("undoAction"));
+    EXPECT_NE(page(), "welcomePage");
+}
+
+TEST_F(WindowTest, a_dropped_logbook_opens) {
+    new_logbook("one.ullage");
+    add_unit();
+    new_logbook("two.ullage");
+    drop({file("one.ullage")});
+    EXPECT_EQ(document.path(), file("one.ullage"));
+}
+
+TEST_F(WindowTest, a_dropped_run_sheet_is_imported_and_shown_with_its_notices) {
+    new_logbook();
+    drop({write("tarrow.csv", sheet())});
+    ASSERT_EQ(document.runs().size(), 1U);
+    EXPECT_EQ(page(), "runPage");
+    EXPECT_TRUE(message().contains("bench")) << "the key that is not known is told: " << message().toStdString();
+    trigger("undoAction");
+    EXPECT_TRUE(document.runs().empty());
+}
+
+TEST_F(WindowTest, a_dropped_file_of_another_kind_is_named_and_refused) {
+    new_logbook();
+    drop({write("photo.png", "not a picture")});
+    EXPECT_TRUE(message().contains("photo.png"));
+    EXPECT_TRUE(document.runs().empty());
+}
+
+TEST_F(WindowTest, a_run_sheet_without_a_logbook_says_what_to_do_first) {
+    drop({write("tarrow.csv", sheet())});
+    EXPECT_TRUE(message().contains("New or Open"));
+}
+
+TEST_F(WindowTest, a_wrong_run_sheet_is_refused_with_its_line_and_nothing_is_imported) {
+    new_logbook();
+    auto wrong = sheet();
+    wrong.replace(",82,", ",eighty,");
+    prompts.to_open = {write("wrong.csv", wrong), write("tarrow.csv", sheet())};
+    trigger("importSheetAction");
+    EXPECT_TRUE(message().contains("wrong.csv")) << message().toStdString();
+    EXPECT_TRUE(message().contains("line 10")) << message().toStdString();
+    EXPECT_EQ(document.runs().size(), 1U) << "the other sheet is imported all the same";
+}
+
+TEST_F(WindowTest, an_exported_run_sheet_reads_back_as_the_same_run) {
+    new_logbook();
+    drop({write("tarrow.csv", sheet())});
+    prompts.to_save = file("out.csv");
+    trigger("exportSheetAction");
+    EXPECT_TRUE(prompts.suggested.endsWith("tarrow-2k-drain-1.csv")) << prompts.suggested.toStdString();
+    QFile out(file("out.csv"));
+    ASSERT_TRUE(out.open(QFile::ReadOnly)) << message().toStdString();
+    const auto back = read_run_sheet(out.readAll().toStdString(), "out.csv");
+    ASSERT_TRUE(back) << back.error().sentence();
+    ASSERT_EQ(back.value().record.readings.size(), 2U);
+    EXPECT_EQ(back.value().record.readings[1].values, document.runs()[0]->readings[1].values);
+}
+
+TEST_F(WindowTest, an_export_that_cannot_be_written_is_told) {
+    new_logbook();
+    drop({write("tarrow.csv", sheet())});
+    prompts.to_save = file("no such folder/out.csv");
+    trigger("exportSheetAction");
+    EXPECT_TRUE(message().contains("out.csv"));
+    EXPECT_FALSE(QFile::exists(file("no such folder/out.csv")));
+}
+
+TEST_F(WindowTest, a_copy_is_saved_beside_the_logbook) {
+    new_logbook();
+    add_unit();
+    prompts.to_save = file("copy.ullage");
+    trigger("saveCopyAction");
+    EXPECT_TRUE(QFile::exists(file("copy.ullage")));
+    EXPECT_EQ(document.path(), file("bench.ullage"));
+    trigger("saveCopyAction");
+    EXPECT_TRUE(message().contains("copy.ullage")) << "a second copy does not overwrite the first";
+    Document copy(clock);
+    ASSERT_TRUE(copy.open(file("copy.ullage")));
+    EXPECT_EQ(copy.units().size(), 1U);
+}
+
+TEST_F(WindowTest, thinking_better_of_a_file_changes_nothing) {
+    for (const char* name : {"newLogbookAction", "openLogbookAction"}) trigger(name);
+    EXPECT_FALSE(document.isOpen());
+    EXPECT_TRUE(message().isEmpty());
+}
+
+} // namespace ullage
