@@ -14,7 +14,8 @@ struct RunAnalysis {
     GaugeAnalysis gauge;
 
     /// All single results in a fixed order: delivered_wh, duration_h, mean_load_w, usable_fraction, wh_per_gauge_point,
-    /// gauge_implied_wh, line_slope, line_chi_square. Each has a reason where it is not measured.
+    /// gauge_implied_wh, line_slope, line_chi_square, no_load_draw_w and zero_time_energy_wh (within this run, if the gauge is
+    /// linear), least_gauge_error_pt. Each has a reason where it is not measured.
     std::vector<Quantity> quantities;
 };
 

@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "gauge/error_curve.h"
 #include "gauge/findings.h"
+#include "gauge/findings_within.h"
 #include "gauge/gauge_line.h"
 
 #include <algorithm>
@@ -44,6 +45,8 @@ std::string verdict_of(const GaugeAnalysis& analysis, const GaugeEvidence& evide
         for (const GaugeErrorPoint& error : analysis.errors) worst_pt = std::max(worst_pt, std::abs(error.error_pt));
         return "no fault found, within " + fixed_text(std::max(1.0, std::ceil(worst_pt)), 0) + " pt";
     }
+    // The bound says how much at least; the named faults say what, and come first in a table.
+    std::ranges::stable_partition(told, [](const Finding* finding) { return finding->kind != FindingKind::infeasible; });
     std::string verdict = short_words(*told.front());
     for (const Finding* finding : told)
         if (finding->kind != told.front()->kind) {
@@ -51,6 +54,12 @@ std::string verdict_of(const GaugeAnalysis& analysis, const GaugeEvidence& evide
             break;
         }
     return verdict;
+}
+
+std::optional<NoLoadDraw> draw_of(const LossFit& losses) {
+    const Quantity& draw = losses.no_load_draw_w;
+    if (!draw.value || !draw.lower || !draw.upper) return std::nullopt;
+    return NoLoadDraw{*draw.value, *draw.lower, *draw.upper};
 }
 
 } // namespace
@@ -67,11 +76,22 @@ GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energ
         find_jump(evidence, analysis.findings);
         find_hidden_reserve(evidence, analysis.findings);
         find_delivered_exceeds(evidence, analysis.findings);
+        // A stick and its catching up are a hump already; calling it bent as well would be one fault told twice.
+        if (std::ranges::none_of(analysis.findings, [](const Finding& finding) { return finding.kind == FindingKind::stuck || finding.kind == FindingKind::held_at_full; }))
+            find_bent(evidence, analysis.findings);
+        find_coarse(evidence, analysis.findings);
+        find_infeasible(evidence, analysis.findings);
+        find_omits_own_consumption(evidence, analysis.findings);
     } else {
         analysis.line_reason = "a " + std::string(run_kind_text(record.run.kind)) + " run does not test the gauge against delivered energy";
     }
     find_stopped_early(evidence, analysis.findings);
+    find_found_off(evidence, analysis.findings);
     find_rebound(evidence, analysis.findings);
+    analysis.losses = fit_losses(record, energy, options);
+    analysis.feasibility = gauge_feasibility(record, energy, options);
+    if (Result<std::vector<ReferenceDepth>> depths = reference_depths(record, energy, draw_of(analysis.losses), options))
+        analysis.depths = std::move(depths).value();
     std::ranges::stable_sort(analysis.findings, [](const Finding& a, const Finding& b) { return a.weight > b.weight; });
     analysis.verdict = verdict_of(analysis, evidence);
     return analysis;

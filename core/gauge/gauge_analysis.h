@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "gauge/feasibility.h"
 #include "gauge/finding.h"
+#include "gauge/loss_fit.h"
+#include "gauge/reference_depth.h"
 #include "measure/energy_analysis.h"
 #include "numerics/line_fit.h"
 
@@ -43,6 +46,10 @@ struct GaugeAnalysis {
     std::vector<GaugeErrorPoint> errors; ///< drains only: without delivered energy there is no reference
     std::optional<GaugeLine> line;
     std::string line_reason;         ///< why there is no line, when there is none
+    LossFit losses;                  ///< where the energy goes within this run, or why that cannot be told
+    GaugeFeasibility feasibility;    ///< the least error that the gauge must have had, whatever the losses are
+    /// Both reference depths at every paired point of a full drain; stored depth where this run's own fit gives the no-load draw.
+    std::vector<ReferenceDepth> depths;
     std::vector<Finding> findings;   ///< faults first, then by time
     std::string verdict;             ///< few words for a table: "no fault found", "sticks (17 pt)", "not judged: …"
 };

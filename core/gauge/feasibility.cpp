@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gauge/feasibility.h"
+
+#include "base/number.h"
+#include "gauge/drain_series.h"
+#include "numerics/linear_program.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace ullage {
+namespace {
+
+constexpr std::size_t most_points = 2000;
+constexpr std::size_t least_points = 4;
+constexpr double negligible_pt = 1e-6; ///< what the solver's tolerance may leave
+
+double least_pt_per_wh(const RunRecord& record) {
+    const double rated_wh = record.unit.rated_energy_wh.value_or(0);
+    if (rated_wh <= 0 || !record.meter || !record.meter->limit_percent) return 0;
+    return 100 / (most_of_label * rated_wh * (1 + *record.meter->limit_percent / 100));
+}
+
+/// Variables: e, s0 - s_first, x - x_least, y. Rows 2 i and 2 i + 1 belong to point i of the series, the last two to s0.
+LinearProgram programme(const DrainSeries& series, double least_x, double step_pt, double doubt_h) {
+    LinearProgram program;
+    program.cost = {1, 0, 0, 0};
+    program.signs = {VariableSign::non_negative, VariableSign::free, VariableSign::non_negative, VariableSign::non_negative};
+    for (std::size_t i = 0; i < series.size(); ++i) {
+        const double rose_pt = series.gauge_percent[i] - series.gauge_percent.front();
+        const double wh = series.delivered_wh[i] - series.delivered_wh.front();
+        const double hours = series.on_hours[i] - series.on_hours.front();
+        const double room_wh = 3 * series.u_wh[i];
+        program.add(std::array{-1.0, -1.0, wh - room_wh, hours - doubt_h}, step_pt / 2 - rose_pt - least_x * (wh - room_wh));
+        program.add(std::array{-1.0, 1.0, -wh - room_wh, -hours - doubt_h}, step_pt / 2 + rose_pt + least_x * (wh + room_wh));
+    }
+    program.add(std::array{0.0, 1.0, 0.0, 0.0}, step_pt);
+    program.add(std::array{0.0, -1.0, 0.0, 0.0}, step_pt);
+    return program;
+}
+
+GaugeFeasibility refused(std::string reason) {
+    GaugeFeasibility result;
+    result.sentence = "The least error of the gauge is not known: " + reason + ".";
+    result.least_error_pt = not_known("least_gauge_error_pt", "pt", std::move(reason));
+    return result;
+}
+
+} // namespace
+
+GaugeFeasibility gauge_feasibility(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+    if (record.run.kind != RunKind::drain)
+        return refused("a " + std::string(run_kind_text(record.run.kind)) + " run does not test the gauge against delivered energy");
+    if (energy.track.missing_inside) return refused(energy.track.missing_reason);
+    if (energy.points.size() < least_points) return refused("fewer than four gauge readings within the register's readings");
+    const DrainSeries series = drain_series(record, energy, most_points);
+    const double step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
+    const double least_x = least_pt_per_wh(record);
+    const Result<LinearProgramSolution> solved =
+        solve_linear_program(programme(series, least_x, step_pt, options.moment_doubt_min / 60));
+    if (!solved) return refused(solved.error().what);
+    const LinearProgramSolution& solution = solved.value();
+    if (solution.status != LinearProgramStatus::optimal) return refused("the bounds could not be resolved");
+
+    GaugeFeasibility result;
+    const double error_pt = solution.objective > negligible_pt ? solution.objective : 0.0;
+    const double x = least_x + solution.point[2];
+    result.no_load_draw_w = x > 0 ? solution.point[3] / x : 0.0;
+    result.least_error_pt = Quantity{"least_gauge_error_pt", "pt", error_pt, error_pt, {}, Kind::at_least, "whatever the losses are"};
+    if (error_pt == 0) {
+        result.sentence = "Some physically possible unit explains every reading of the gauge.";
+        return result;
+    }
+    if (least_x == 0) result.least_error_pt.reason += "; rated energy or the meter's limit is not stated, so any battery was allowed";
+    result.sentence = "The gauge is wrong by at least " + points_text(error_pt) + " somewhere, whatever the losses are.";
+    for (const std::size_t row : solution.binding) {
+        if (row / 2 >= series.size()) continue;
+        const std::string& uuid = record.readings[energy.points[series.point[row / 2]].reading].uuid;
+        if (result.readings.empty() || result.readings.back() != uuid) result.readings.push_back(uuid);
+    }
+    return result;
+}
+
+} // namespace ullage

@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// s gauge, t hours with the output on, D delivered energy, Q integral of P squared; alpha pt/h, beta pt/Wh, c = b/a in 1/W.
+#include "gauge/loss_fit.h"
+
+#include "base/number.h"
+#include "gauge/drain_series.h"
+#include "numerics/least_squares.h"
+#include "numerics/monte_carlo.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace ullage {
+namespace {
+
+constexpr std::size_t most_points = 4000;
+constexpr std::size_t least_points = 6;
+constexpr double least_steps = 15;
+constexpr double most_residual_ratio = 1.7;
+constexpr double least_bulge_pt = 0.5;
+constexpr double bulge_factor = 3; ///< standard uncertainties
+constexpr auto prefix = "if the gauge is linear in stored energy";
+
+/// alpha, beta and what belongs to them.
+struct Coefficients {
+    double s0 = 0, alpha = 0, beta = 0;
+    double v_alpha = 0, v_beta = 0, cov = 0;
+    double residual_ratio = 0;
+
+    [[nodiscard]] double draw_w() const { return alpha / beta; }
+    [[nodiscard]] double energy_wh() const { return 100 / beta; }
+};
+
+/// Standard uncertainty of each gauge value from its step, points. Readings share a rounding where the gauge has not moved for want of a
+/// fall (an idle night of a gauge that counts only what is delivered): then they weigh together like one. So do readings far closer than the steps.
+std::vector<double> gauge_sigmas(const DrainSeries& series, const Coefficients& slopes, double c_per_w, double step_pt) {
+    const std::size_t n = series.size();
+    const double fall_pt = series.gauge_percent.front() - series.gauge_percent.back();
+    const double readings_a_step = std::max(1.0, static_cast<double>(n) * step_pt / fall_pt);
+    std::vector<double> sigmas(n);
+    for (std::size_t from = 0, to = 0; from < n; from = to) {
+        while (to < n && series.gauge_percent[to] == series.gauge_percent[from]) ++to;
+        const double due_pt = slopes.alpha * (series.on_hours[to - 1] - series.on_hours[from]) +
+                              slopes.beta * (series.delivered_wh[to - 1] - series.delivered_wh[from] +
+                                             c_per_w * (series.squared_w2h[to - 1] - series.squared_w2h[from]));
+        const double alike = static_cast<double>(to - from) * (1 - std::clamp(due_pt / step_pt, 0.0, 1.0));
+        for (std::size_t i = from; i < to; ++i) sigmas[i] = step_pt / std::sqrt(12.0) * std::sqrt(std::max(readings_a_step, alike));
+    }
+    return sigmas;
+}
+
+Result<Coefficients> fit_with(const DrainSeries& series, double c_per_w, double step_pt, double doubt_h) {
+    const std::size_t n = series.size();
+    std::vector<double> design, sigma(n);
+    design.reserve(3 * n);
+    for (std::size_t i = 0; i < n; ++i)
+        design.insert(design.end(), {1.0, -series.on_hours[i], -(series.delivered_wh[i] + c_per_w * series.squared_w2h[i])});
+    Coefficients fitted;
+    fitted.beta = (series.gauge_percent.front() - series.gauge_percent.back()) / (series.delivered_wh.back() - series.delivered_wh.front());
+    // sigma needs the slopes: once with the end-to-end ones, then twice with the fitted ones (the third digit no longer moves).
+    for (int pass = 0; pass < 3; ++pass) {
+        const std::vector<double> gauge_sigma = gauge_sigmas(series, fitted, c_per_w, step_pt);
+        const auto sigma_of = [&](std::size_t i, double gauge_part) {
+            return std::hypot(gauge_part, fitted.beta * series.u_wh[i], fitted.alpha * doubt_h / std::sqrt(3.0));
+        };
+        for (std::size_t i = 0; i < n; ++i) sigma[i] = sigma_of(i, gauge_sigma[i]);
+        const Result<LeastSquaresFit> fit = solve_least_squares(design, 3, series.gauge_percent, sigma);
+        if (!fit) return fit.error();
+        const LeastSquaresFit& found = fit.value();
+        double chi_square = 0;
+        for (std::size_t i = 0; i < n; ++i) chi_square += std::pow(found.residuals[i] / sigma_of(i, step_pt / std::sqrt(12.0)), 2);
+        fitted = {found.parameters[0], found.parameters[1], found.parameters[2], found.cov(1, 1), found.cov(2, 2), found.cov(1, 2),
+                  std::sqrt(chi_square / static_cast<double>(std::max<std::size_t>(1, found.degrees_of_freedom)))};
+    }
+    return fitted;
+}
+
+/// How far a gauge curved over the fitted depth would bulge at half, points, with its standard uncertainty; absent where the run
+/// cannot tell that from the rest.
+struct Bulge {
+    double value_pt = 0, u_pt = 0;
+};
+
+std::optional<Bulge> bulge(const DrainSeries& series, const Coefficients& best, double c_per_w, double step_pt) {
+    const std::size_t n = series.size();
+    std::vector<double> design, sigma(n);
+    const std::vector<double> gauge_sigma = gauge_sigmas(series, best, c_per_w, step_pt);
+    for (std::size_t i = 0; i < n; ++i) {
+        const double wh = series.delivered_wh[i] + c_per_w * series.squared_w2h[i];
+        const double depth = (best.alpha * series.on_hours[i] + best.beta * wh) / 100;
+        design.insert(design.end(), {1.0, -series.on_hours[i], -wh, 4 * depth * (1 - depth)});
+        sigma[i] = std::hypot(gauge_sigma[i], best.beta * series.u_wh[i]);
+    }
+    const Result<LeastSquaresFit> fit = solve_least_squares(design, 4, series.gauge_percent, sigma);
+    if (!fit) return std::nullopt;
+    return Bulge{fit.value().parameters[3], std::sqrt(fit.value().cov(3, 3))};
+}
+
+/// Half-width of two rectangles and a normal part: the wider rectangle as it is, the other by its standard uncertainty.
+double half_width(double u_fit, double gain, double curvature, double coverage) {
+    const double wide = std::max(gain, curvature), narrow = std::min(gain, curvature);
+    return half_width_of_sum(wide, std::hypot(u_fit, narrow / std::sqrt(3.0)), coverage);
+}
+
+LossFit refused(LossFit fit, const std::string& reason) {
+    fit.no_load_draw_w = not_known("no_load_draw_w", "W", reason);
+    fit.zero_time_energy_wh = not_known("zero_time_energy_wh", "Wh", reason);
+    fit.sentence = "If the gauge is linear in stored energy, one run could tell the unit's own draw; here it is not known: " + reason + ".";
+    return fit;
+}
+
+/// Why the run cannot carry the fit, before any fit; empty when it can.
+std::string reason_against(const RunRecord& record, const EnergyAnalysis& energy) {
+    const std::vector<PairedPoint>& points = energy.points;
+    const double step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
+    if (record.run.kind != RunKind::drain)
+        return "a " + std::string(run_kind_text(record.run.kind)) + " run does not tell losses from delivered energy; make a drain";
+    if (!record.meter) return "no meter is stated";
+    if (energy.track.missing_inside) return energy.track.missing_reason;
+    if (points.size() < least_points)
+        return "only " + count_text(static_cast<long>(points.size()), "gauge reading", "gauge readings") +
+               " within the register's readings; 6 are needed";
+    for (std::size_t i = 1; i < points.size(); ++i)
+        if (points[i].gauge_percent > points[i - 1].gauge_percent)
+            return "the gauge rose from " + gauge_text(points[i - 1].gauge_percent) + " to " + gauge_text(points[i].gauge_percent) + " at " +
+                   clock_text(points[i].time_ms, record.run.time_zone) + ", so it is not linear in stored energy";
+    const double fall_pt = points.front().gauge_percent - points.back().gauge_percent;
+    if (fall_pt < least_steps * step_pt)
+        return "the gauge fell by only " + exact_text(fall_pt) + " points; " + exact_text(least_steps * step_pt) + " are needed";
+    if (points.back().delivered_wh <= points.front().delivered_wh) return "no energy was delivered between the gauge readings";
+    return {};
+}
+
+double most_curvature_per_w(const RunRecord& record, const DrainSeries& series) {
+    if (record.unit.rated_output_w.value_or(0) > 0) return most_quadratic_loss / *record.unit.rated_output_w;
+    double highest_w = 0;
+    for (std::size_t i = 1; i < series.size(); ++i) {
+        const double hours = series.on_hours[i] - series.on_hours[i - 1];
+        if (hours > 0) highest_w = std::max(highest_w, (series.delivered_wh[i] - series.delivered_wh[i - 1]) / hours);
+    }
+    return highest_w > 0 ? most_quadratic_loss / highest_w : 0.0;
+}
+
+} // namespace
+
+LossFit fit_losses(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+    LossFit fit;
+    if (const std::string reason = reason_against(record, energy); !reason.empty()) return refused(fit, reason);
+    const DrainSeries series = drain_series(record, energy, most_points);
+    fit.points = series.size();
+    fit.separable_share = separable_share(series);
+    if (fit.separable_share < least_separable_share)
+        return refused(fit, "the load was so steady that time and energy cannot be told apart (" + fixed_text(100 * fit.separable_share, 1) +
+                                " % of the energy's spread is not linear in time, " + fixed_text(100 * least_separable_share, 0) +
+                                " % are needed); vary the load, or make a second run at another load");
+    const double step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
+    const double doubt_h = options.moment_doubt_min / 60;
+    const double c_per_w = most_curvature_per_w(record, series);
+    const Result<Coefficients> middle = fit_with(series, c_per_w / 2, step_pt, doubt_h);
+    if (!middle) return refused(fit, middle.error().what);
+    const Result<Coefficients> most = fit_with(series, c_per_w, step_pt, doubt_h);
+    if (!most) return refused(fit, most.error().what);
+    const Coefficients& best = middle.value();
+    if (best.beta <= 0 || most.value().beta <= 0) return refused(fit, "the gauge does not fall with delivered energy");
+    fit.residual_ratio = best.residual_ratio;
+    if (fit.residual_ratio > most_residual_ratio)
+        return refused(fit, "the gauge is not linear: its readings scatter " + fixed_text(fit.residual_ratio, 1) +
+                                " times as far as their steps explain, 1.7 times are allowed");
+
+    if (const auto bent = bulge(series, best, c_per_w / 2, step_pt);
+        bent && std::abs(bent->value_pt) > std::max(least_bulge_pt, bulge_factor * bent->u_pt))
+        return refused(fit, "the gauge is not linear: it bulges by about " + points_text(std::abs(bent->value_pt)) +
+                                " at half, as a gauge does that counts charge");
+
+    const double draw_w = best.draw_w(), energy_wh = best.energy_wh();
+    const double scale = std::pow(std::max(1.0, fit.residual_ratio), 2);
+    const double v_draw = scale * (best.v_alpha - 2 * draw_w * best.cov + draw_w * draw_w * best.v_beta) / (best.beta * best.beta);
+    const double v_energy = scale * best.v_beta * std::pow(energy_wh / best.beta, 2);
+    const double cov = -scale * energy_wh / (best.beta * best.beta) * (best.cov - draw_w * best.v_beta);
+    const double bent_draw_w = most.value().draw_w() - draw_w, bent_energy_wh = most.value().energy_wh() - energy_wh;
+    const double gain = record.meter->limit_percent.value_or(0) / 100;
+    fit.start_percent = best.s0;
+    fit.covariance_w_wh = cov + (gain * gain * draw_w * energy_wh + bent_draw_w * bent_energy_wh) / 3;
+    std::optional<double> draw_half_w, energy_half_wh;
+    std::string reason = prefix;
+    if (record.meter->limit_percent) {
+        draw_half_w = half_width(std::sqrt(std::max(0.0, v_draw)), gain * std::abs(draw_w), std::abs(bent_draw_w), options.coverage);
+        energy_half_wh = half_width(std::sqrt(v_energy), gain * energy_wh, std::abs(bent_energy_wh), options.coverage);
+    } else {
+        reason += "; no interval: the error limit of the meter is not stated";
+    }
+    fit.no_load_draw_w = known("no_load_draw_w", "W", draw_w, draw_half_w, Kind::projected, reason);
+    fit.zero_time_energy_wh = known("zero_time_energy_wh", "Wh", energy_wh, energy_half_wh, Kind::projected, reason);
+    fit.sentence = "If the gauge is linear in stored energy, the unit itself draws " + quantity_text(fit.no_load_draw_w) +
+                   " (seen from the socket) and would deliver " + quantity_text(fit.zero_time_energy_wh, 0) + " if time cost nothing.";
+    return fit;
+}
+
+} // namespace ullage

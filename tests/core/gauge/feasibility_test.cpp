@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gauge/feasibility.h"
+
+#include "gauge/drain_series.h"
+#include "support/record_builder.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace ullage::test {
+namespace {
+
+GaugeFeasibility bound_of(RecordBuilder& run) { return gauge_feasibility(run.record(), analyse_energy(run.record())); }
+
+/// The same by trying units on a grid: E* and P* finely, the best s0 for each in closed form.
+double brute_force_pt(RecordBuilder& run) {
+    const MeasureOptions options;
+    const EnergyAnalysis energy = analyse_energy(run.record(), options);
+    const DrainSeries series = drain_series(run.record(), energy, 100);
+    const double step_pt = run.record().unit.gauge_step_percent;
+    const double least_x = 100 / (most_of_label * *run.record().unit.rated_energy_wh * (1 + *run.record().meter->limit_percent / 100));
+    double least = INFINITY;
+    for (int a = 0; a <= 600; ++a)
+        for (int b = 0; b <= 600; ++b) {
+            const double x = least_x * (1 + 0.005 * a), y = 0.03 * b;
+            // Point i asks for s0 within low - e to high + e.
+            double low = -INFINITY, high = INFINITY;
+            for (std::size_t i = 0; i < series.size(); ++i) {
+                const double model = x * (series.delivered_wh[i] - series.delivered_wh[0]) + y * series.on_hours[i];
+                const double room = step_pt / 2 + 3 * x * series.u_wh[i] + y * options.moment_doubt_min / 60;
+                low = std::max(low, series.gauge_percent[i] + model - room);
+                high = std::min(high, series.gauge_percent[i] + model + room);
+            }
+            const double first = series.gauge_percent[0];
+            const double s0 = std::clamp((low + high) / 2, first - step_pt, first + step_pt);
+            least = std::min(least, std::max({0.0, low - s0, s0 - high}));
+        }
+    return least;
+}
+
+TEST(Feasibility, an_honest_gauge_needs_no_error) {
+    RecordBuilder run;
+    for (int i = 0; i <= 10; ++i) run.at(i, 100 - 10 * i, 1000 + 80 * i);
+    const GaugeFeasibility bound = bound_of(run);
+    EXPECT_EQ(bound.least_error_pt.value, 0.0);
+    EXPECT_EQ(bound.least_error_pt.kind, Kind::at_least);
+    EXPECT_TRUE(bound.readings.empty());
+    EXPECT_EQ(bound.sentence, "Some physically possible unit explains every reading of the gauge.");
+}
+
+TEST(Feasibility, agrees_with_brute_force_over_units) {
+    RecordBuilder stuck, lags, varied;
+    for (int i = 0; i <= 10; ++i) {
+        stuck.at(i, i < 3 || i > 6 ? 100 - 10 * i : 70, 1000 + 80 * i);
+        lags.at(i, 100 - 6 * i, 1000 + 80 * i); // 60 points for 800 Wh of a 1000 Wh label: the battery's limit binds
+        varied.at(i, 100 - 5 * i - (i > 4 ? 22 : 0), 1000 + 60 * i + (i % 3) * 20);
+    }
+    for (RecordBuilder* run : {&stuck, &lags, &varied}) {
+        const GaugeFeasibility bound = bound_of(*run);
+        const double tried = brute_force_pt(*run);
+        EXPECT_GT(tried, 1.0);
+        // The grid can only miss the best unit: by less than half a cell of E* at the end, 0.0025 x 72 pt, and of P*, 0.015 x 10 h.
+        EXPECT_LE(*bound.least_error_pt.value, tried + 1e-9);
+        EXPECT_NEAR(*bound.least_error_pt.value, tried, 0.35);
+        EXPECT_NE(bound.sentence.find("wrong by at least"), std::string::npos);
+        EXPECT_FALSE(bound.readings.empty());
+    }
+}
+
+TEST(Feasibility, a_lagging_gauge_is_bound_by_what_the_label_can_hold) {
+    // By hand: slope at least 100/(1.1 x 1000 x 1.01) pt/Wh, so 72.007 pt for 800 Wh where the gauge fell by 60; s0 gives 1 pt, half a
+    // step 0.5, and 3 u of the register step (3 x 0.2887 Wh x 0.09001 pt/Wh = 0.078) the rest.
+    RecordBuilder run;
+    for (int i = 0; i <= 10; ++i) run.at(i, 100 - 6 * i, 1000 + 80 * i);
+    const double slope = 100 / (1.1 * 1000 * 1.01);
+    const double at_end = 800 * slope - 60 - 0.5 - 3 * slope / std::sqrt(12.0);
+    // The first reading asks s0 - 100 <= e + 0.5 + 0.078, which the limit of one step meets first.
+    EXPECT_NEAR(*bound_of(run).least_error_pt.value, at_end - 1, 1e-6);
+    run.record().unit.rated_energy_wh.reset();
+    EXPECT_EQ(bound_of(run).least_error_pt.value, 0.0) << "a straight gauge, and any battery is allowed";
+}
+
+TEST(Feasibility, thinning_never_raises_the_bound) {
+    RecordBuilder all, half;
+    for (int i = 0; i <= 5000; ++i) {
+        const double hours = i * 0.002, gauge = std::round(100 - 10 * hours + 6 * std::sin(hours));
+        all.at(hours, gauge, 1000 + 80 * hours);
+        if (i % 100 == 0) half.at(hours, gauge, 1000 + 80 * hours);
+    }
+    EXPECT_GT(*bound_of(all).least_error_pt.value, 0.0);
+    EXPECT_LE(*bound_of(half).least_error_pt.value, *bound_of(all).least_error_pt.value + 1e-9);
+}
+
+TEST(Feasibility, too_few_readings_are_refused_with_the_reason) {
+    RecordBuilder run;
+    run.at(0, 100, 1000).at(1, 90, 1080).at(2, 80, 1160);
+    EXPECT_EQ(bound_of(run).least_error_pt.kind, Kind::not_known);
+    EXPECT_EQ(bound_of(run).sentence, "The least error of the gauge is not known: fewer than four gauge readings within the register's readings.");
+}
+
+} // namespace
+} // namespace ullage::test
