@@ -35,6 +35,7 @@ Table comparison_table(const Comparison& comparison) {
                      figure_column("mean_load_w", "W"),
                      figure_column("duration_h", "h"),
                      figure_column("wh_per_gauge_point", "Wh/pt"),
+                     figure_column("no_load_draw_w", "W"),
                      text_column("gauge_verdict", "gauge"),
                      figure_column("price_per_rated_kwh", "", Content::number),
                      figure_column("price_per_delivered_kwh", ""),
@@ -42,7 +43,7 @@ Table comparison_table(const Comparison& comparison) {
     for (const ComparisonRow& row : comparison.rows)
         table.rows.push_back({row.unit.name, row.unit.maker, row.run_title, row.rated_wh, row.delivered_wh,
                               row.usable_fraction, row.mean_load_w, row.duration_h, row.wh_per_gauge_point,
-                              row.gauge_verdict, row.price_per_rated_kwh, row.price_per_delivered_kwh,
+                              row.no_load_draw_w, row.gauge_verdict, row.price_per_rated_kwh, row.price_per_delivered_kwh,
                               row.meter_name.empty() ? std::string("not stated") : row.meter_name});
     table.remarks = comparison.remarks;
     for (const std::string& left_out : comparison.left_out) table.remarks.push_back("Left out: " + left_out);

@@ -13,7 +13,7 @@ struct Title {
     int decimals;
 };
 
-constexpr std::array<Title, 12> titles{{
+constexpr std::array<Title, 15> titles{{
     {"rated_wh", "rated energy", 0},
     {"delivered_wh", "delivered energy", 0},
     {"duration_h", "duration", 2},
@@ -23,6 +23,9 @@ constexpr std::array<Title, 12> titles{{
     {"gauge_implied_wh", "gauge-implied energy", 0},
     {"line_slope", "slope, delivered against gauge-implied", 3},
     {"line_chi_square", "chi-square of that line", 1},
+    {"no_load_draw_w", "no-load draw", 1},
+    {"zero_time_energy_wh", "energy at no time cost", 0},
+    {"least_gauge_error_pt", "least gauge error", 1},
     {"price_per_rated_kwh", "price per rated kWh", 2},
     {"price_per_delivered_kwh", "price per delivered kWh", 2},
     {"wh_per_kg", "delivered energy per mass", 0},

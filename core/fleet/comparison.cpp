@@ -2,6 +2,7 @@
 #include "fleet/comparison.h"
 
 #include "base/number.h"
+#include "fleet/between_runs.h"
 
 #include <algorithm>
 #include <map>
@@ -64,7 +65,13 @@ Quantity comparable_energy(const Candidate& candidate) {
     return result;
 }
 
-ComparisonRow make_row(const Candidate& candidate, int drains) {
+/// What the no-load draw took while the output was on, as energy at the socket; absent while the drains cannot tell it.
+std::optional<double> taken_by_no_load(const UnitFit& fit, const Quantity& duration_h) {
+    if (!fit.no_load_draw_w.value || !duration_h.value) return std::nullopt;
+    return std::max(0.0, *fit.no_load_draw_w.value * *duration_h.value);
+}
+
+ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fit) {
     const RunRecord& record = *candidate.record;
     const EnergyAnalysis& energy = candidate.analysis.energy;
     ComparisonRow row;
@@ -86,6 +93,8 @@ ComparisonRow make_row(const Candidate& candidate, int drains) {
     row.price_per_delivered_kwh = price_per_kwh("price_per_delivered_kwh", record.unit, row.delivered_wh);
     row.wh_per_kg = per_kg(record.unit, row.delivered_wh);
     row.gauge_verdict = candidate.analysis.gauge.verdict;
+    row.no_load_draw_w = fit.no_load_draw_w;
+    if (energy.usable_fraction.kind == Kind::measured) row.no_load_taken_wh = taken_by_no_load(fit, energy.duration_h);
     return row;
 }
 
@@ -114,10 +123,12 @@ void add_remarks(Comparison& comparison) {
 
 Comparison compare_as_tested(const std::vector<RunRecord>& records, CompareRows rows, const MeasureOptions& options) {
     std::map<std::string, std::vector<Candidate>> drains; // by unit uuid
+    std::map<std::string, std::vector<RunRecord>> all_runs; // by unit uuid: a no-load drain counts in the fit between runs
     std::vector<const Unit*> order;
     for (const RunRecord& record : records) {
         const auto [place, is_new] = drains.try_emplace(record.unit.uuid);
         if (is_new) order.push_back(&record.unit);
+        all_runs[record.unit.uuid].push_back(record);
         if (record.run.kind == RunKind::drain) place->second.push_back({&record, analyse_run(record, options)});
     }
     std::ranges::stable_sort(order, {}, [](const Unit* unit) { return unit->name; });
@@ -130,15 +141,16 @@ Comparison compare_as_tested(const std::vector<RunRecord>& records, CompareRows 
             comparison.left_out.push_back(unit->name + ": no drain in the logbook");
             continue;
         }
+        const UnitFit fit = fit_unit(all_runs[unit->uuid], options);
         if (rows == CompareRows::every_drain) {
-            for (const Candidate& candidate : candidates) comparison.rows.push_back(make_row(candidate, count));
+            for (const Candidate& candidate : candidates) comparison.rows.push_back(make_row(candidate, count, fit));
             continue;
         }
         const auto best = std::ranges::min_element(candidates, [](const Candidate& a, const Candidate& b) {
             const int rank_a = rank(a), rank_b = rank(b);
             return rank_a != rank_b ? rank_a < rank_b : a.analysis.energy.start_ms > b.analysis.energy.start_ms;
         });
-        comparison.rows.push_back(make_row(*best, count));
+        comparison.rows.push_back(make_row(*best, count, fit));
     }
     add_remarks(comparison);
     return comparison;

@@ -28,7 +28,8 @@ struct ComparisonRow {
     Quantity price_per_rated_kwh, price_per_delivered_kwh; ///< in the unit's currency per kWh
     Quantity wh_per_kg;          ///< delivered
     std::string gauge_verdict;
-    std::optional<double> no_load_taken_wh; ///< for the vessel; absent while not knowable
+    Quantity no_load_draw_w;     ///< "no_load_draw_w" from all drains of the unit together (fit_unit)
+    std::optional<double> no_load_taken_wh; ///< for the vessel: that draw over this run; absent while not knowable
 };
 
 /// Rows for the records of one or several logbooks, in order of unit name and run. Units without a drain are named in `left_out`

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "fleet/between_runs_predict.h"
+
+#include "base/number.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace ullage {
+namespace {
+
+std::string why_no_prediction(const UnitFit& fit, const Unit& unit, double load_w) {
+    if (!std::isfinite(load_w) || load_w <= 0) return "state a load above 0 W";
+    if (unit.rated_output_w && load_w > *unit.rated_output_w)
+        return fixed_text(load_w, 0) + " W is above the rated output of " + fixed_text(*unit.rated_output_w, 0) + " W";
+    if (!fit.parameters) return fit.deliverable_at_no_time_cost_wh.reason;
+    return {};
+}
+
+std::string words(const UnitFit& fit, bool within) {
+    const std::string tested = fixed_text(fit.lowest_load_w, 0) + " to " + fixed_text(fit.highest_load_w, 0) + " W";
+    return (within ? "between the tested loads (" : "beyond the tested loads (") + tested + "); a mean over drains: a single one scatters by another " +
+           exact_text(fit.options.repeatability_percent) + " %";
+}
+
+Quantity scaled(const Quantity& run_time, std::string key, std::string unit, double factor) {
+    Quantity result = run_time;
+    result.key = std::move(key);
+    result.unit = std::move(unit);
+    for (std::optional<double>* part : {&result.value, &result.lower, &result.upper})
+        if (*part) **part *= factor;
+    return result;
+}
+
+Quantity run_time(const UnitFit& fit, double load_w, std::string reason) {
+    const UnitParameters& p = *fit.parameters;
+    // A draw below 0 does not exist; its interval still counts from where the drains put it.
+    const double fitted_rate = (load_w + p.p_star_w + p.c_per_w * load_w * load_w) / p.e_star_wh;
+    const double rate = p.p_star_w < 0 ? fitted_rate - p.p_star_w / p.e_star_wh : fitted_rate;
+    const std::optional<double> half = half_width_along(
+        p, {-fitted_rate / p.e_star_wh, 1 / p.e_star_wh, load_w * load_w / p.e_star_wh}, fit.options.coverage);
+    Quantity result = known("run_time_h", "h", 1 / rate, std::nullopt, Kind::projected, std::move(reason));
+    if (!half) {
+        result.reason = "no interval: the error limit of a meter is not stated; " + result.reason;
+        return result;
+    }
+    result.lower = 1 / std::max(rate, fitted_rate + *half);
+    if (fitted_rate - *half > 0) {
+        result.upper = 1 / (fitted_rate - *half);
+    } else {
+        result.kind = Kind::at_least;
+        result.reason = "the draw is too uncertain for an upper end; " + result.reason;
+    }
+    return result;
+}
+
+} // namespace
+
+LoadPrediction predict_at(const UnitFit& fit, const Unit& unit, double load_w) {
+    LoadPrediction result;
+    result.load_w = load_w;
+    const std::string refusal = why_no_prediction(fit, unit, load_w);
+    if (!refusal.empty()) {
+        result.deliverable_wh = not_known("deliverable_wh", "Wh", refusal);
+        result.usable_fraction = not_known("usable_fraction", "1", refusal);
+        result.run_time_h = not_known("run_time_h", "h", refusal);
+        return result;
+    }
+    result.within_tested_loads = load_w >= fit.lowest_load_w && load_w <= fit.highest_load_w;
+    result.run_time_h = run_time(fit, load_w, words(fit, result.within_tested_loads));
+    result.deliverable_wh = scaled(result.run_time_h, "deliverable_wh", "Wh", load_w);
+    const double rated_wh = unit.rated_energy_wh.value_or(0);
+    result.usable_fraction = rated_wh > 0 ? scaled(result.run_time_h, "usable_fraction", "1", load_w / rated_wh)
+                                          : not_known("usable_fraction", "1", "the rated energy of the unit is not stated");
+    return result;
+}
+
+std::vector<LoadPrediction> predict_curve(const UnitFit& fit, const Unit& unit, const std::vector<double>& loads_w) {
+    std::vector<LoadPrediction> curve;
+    for (const double load_w : loads_w) curve.push_back(predict_at(fit, unit, load_w));
+    return curve;
+}
+
+} // namespace ullage
