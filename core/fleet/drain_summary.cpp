@@ -23,17 +23,21 @@ std::string not_full_to_cut_off(const Run& run) {
 /// Hours between each "output tripped" and the "output reset" after it, up to `end_ms`; absent when the output stayed off.
 std::optional<double> tripped_hours(const RunRecord& record, UtcMs end_ms) {
     double hours = 0;
-    std::optional<UtcMs> off_since_ms;
+    bool off = false;
+    UtcMs off_since_ms = 0;
     for (const Reading& reading : record.readings) {
         if (reading.withdrawn || reading.values.time_ms > end_ms) continue;
         const UtcMs time_ms = reading.values.time_ms;
-        if (reading.values.mark == MarkKind::output_tripped && !off_since_ms) off_since_ms = time_ms;
-        if (reading.values.mark == MarkKind::output_reset && off_since_ms) {
-            hours += hours_between(*off_since_ms, time_ms);
-            off_since_ms.reset();
+        if (reading.values.mark == MarkKind::output_tripped && !off) {
+            off = true;
+            off_since_ms = time_ms;
+        }
+        if (reading.values.mark == MarkKind::output_reset && off) {
+            hours += hours_between(off_since_ms, time_ms);
+            off = false;
         }
     }
-    if (off_since_ms) return std::nullopt;
+    if (off) return std::nullopt;
     return hours;
 }
 

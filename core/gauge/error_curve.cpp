@@ -28,6 +28,8 @@ std::vector<GaugeErrorPoint> gauge_error_curve(const RunRecord& record, const En
     const double origin_wh = by_depth ? 0.0 : energy.points.front().delivered_wh;
     const double full_percent = by_depth ? 100.0 : energy.points.front().gauge_percent;
     curve.reserve(energy.points.size());
+    // Readings of both at once differ in nothing that the band depends on: formed anew only where its argument changes.
+    double known_u_pt = -1, known_half_width_pt = 0;
     for (std::size_t i = 0; i < energy.points.size(); ++i) {
         const PairedPoint& point = energy.points[i];
         GaugeErrorPoint error;
@@ -37,10 +39,12 @@ std::vector<GaugeErrorPoint> gauge_error_curve(const RunRecord& record, const En
         error.error_pt = point.gauge_percent - (full_percent - error.depth_percent);
         const double gain_pt = by_depth ? 0.0 : limit * std::abs(error.depth_percent);
         const double energy_pt = 100 * std::sqrt(point.u_pairing_wh * point.u_pairing_wh + step_wh * step_wh / 6) / whole_wh;
-        const double half_width_pt =
-            half_width_of_sum(record.unit.gauge_step_percent / 2, std::hypot(energy_pt, gain_pt / std::sqrt(3.0)), options.coverage);
-        error.lower_pt = error.error_pt - half_width_pt;
-        error.upper_pt = error.error_pt + half_width_pt;
+        if (const double u_pt = std::hypot(energy_pt, gain_pt / std::sqrt(3.0)); u_pt != known_u_pt) {
+            known_u_pt = u_pt;
+            known_half_width_pt = half_width_of_sum(record.unit.gauge_step_percent / 2, u_pt, options.coverage);
+        }
+        error.lower_pt = error.error_pt - known_half_width_pt;
+        error.upper_pt = error.error_pt + known_half_width_pt;
         curve.push_back(error);
     }
     return curve;

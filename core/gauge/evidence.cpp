@@ -7,6 +7,11 @@
 #include <cmath>
 
 namespace ullage {
+namespace {
+
+constexpr std::size_t most_uuids = 1000;
+
+} // namespace
 
 bool GaugeEvidence::judgeable() const {
     return energy.points.size() >= 4 && fall_pt >= 5 * step_pt && delivered_wh > 0 && hours > 0;
@@ -21,9 +26,8 @@ GaugeEvidence::Fall GaugeEvidence::honest_fall(std::size_t from, std::size_t to)
 }
 
 double GaugeEvidence::u_fall_pt(std::size_t from, std::size_t to) const {
-    const double step_wh = register_step_wh(record);
     const double u_wh = std::sqrt(std::pow(energy.points[from].u_pairing_wh, 2) + std::pow(energy.points[to].u_pairing_wh, 2) +
-                                  step_wh * step_wh / 6);
+                                  register_step_wh * register_step_wh / 6);
     return fall_pt * u_wh / delivered_wh;
 }
 
@@ -33,7 +37,9 @@ const std::string& GaugeEvidence::reading_uuid(std::size_t point) const {
 
 std::vector<std::string> GaugeEvidence::reading_uuids(std::size_t from, std::size_t to) const {
     std::vector<std::string> uuids;
-    for (std::size_t i = from; i <= to; ++i) uuids.push_back(reading_uuid(i));
+    const std::size_t count = std::min(to - from + 1, most_uuids);
+    uuids.reserve(count);
+    for (std::size_t k = 0; k < count; ++k) uuids.push_back(reading_uuid(count < 2 ? from : from + k * (to - from) / (count - 1)));
     return uuids;
 }
 
@@ -44,6 +50,7 @@ std::string GaugeEvidence::clock_at(std::size_t point) const {
 GaugeEvidence gather_evidence(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     GaugeEvidence evidence{record, energy, options};
     evidence.step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
+    evidence.register_step_wh = register_step_wh(record);
     if (energy.points.size() >= 2) {
         const PairedPoint& first = energy.points.front();
         const PairedPoint& last = energy.points.back();

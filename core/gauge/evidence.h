@@ -22,6 +22,7 @@ struct GaugeEvidence {
     double fall_pt = 0;      ///< first minus last paired gauge
     double delivered_wh = 0; ///< between them
     double hours = 0;        ///< between them
+    double register_step_wh = 1; ///< see register_step_wh() of the budget
 
     /// True when the fall and the energy are large enough to judge by (at least 5 gauge steps, 4 points).
     [[nodiscard]] bool judgeable() const;
@@ -39,7 +40,8 @@ struct GaugeEvidence {
     [[nodiscard]] double wh_per_point() const { return delivered_wh / fall_pt; }
 
     [[nodiscard]] const std::string& reading_uuid(std::size_t point) const;
-    [[nodiscard]] std::vector<std::string> reading_uuids(std::size_t from, std::size_t to) const; ///< both included
+    /// Of the points from `from` to `to`, both included; of more than 1000 points only that many, spread evenly.
+    [[nodiscard]] std::vector<std::string> reading_uuids(std::size_t from, std::size_t to) const;
     [[nodiscard]] std::string clock_at(std::size_t point) const;
 };
 

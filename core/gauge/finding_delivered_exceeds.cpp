@@ -2,6 +2,7 @@
 #include "base/number.h"
 #include "gauge/findings.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace ullage {
@@ -10,6 +11,7 @@ namespace {
 /// A perfect charge-counting gauge shows up to 2.2 points more than the share of energy left (cell data set B0005 of NASA
 /// Ames); that is no fault.
 constexpr double charge_allowance = 0.022;
+constexpr std::size_t most_uuids = 1000; ///< of the readings named, spread evenly
 
 } // namespace
 
@@ -18,10 +20,10 @@ void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>&
     const auto& meter = evidence.record.meter;
     if (evidence.record.run.kind != RunKind::drain || rated_wh <= 0 || !meter || !meter->limit_percent) return;
     const std::vector<PairedPoint>& points = evidence.energy.points;
-    const double step_wh = register_step_wh(evidence.record);
+    const double step_wh = evidence.register_step_wh;
     std::size_t worst = 0;
     double worst_excess_wh = 0;
-    std::vector<std::string> readings;
+    std::vector<std::size_t> guilty;
     for (std::size_t i = 1; i < points.size(); ++i) {
         const double delivered_wh = points[i].delivered_wh - points.front().delivered_wh;
         const double u_wh = std::sqrt(std::pow(points[i].u_pairing_wh, 2) + step_wh * step_wh / 6);
@@ -29,12 +31,12 @@ void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>&
         const double implied_wh = rated_wh * (points.front().gauge_percent - points[i].gauge_percent) / 100;
         const double excess_wh = surely_wh - implied_wh - rated_wh * (evidence.step_pt / 100 + charge_allowance);
         if (excess_wh <= 0) continue;
-        readings.push_back(evidence.reading_uuid(i));
+        guilty.push_back(i);
         if (excess_wh <= worst_excess_wh) continue;
         worst_excess_wh = excess_wh;
         worst = i;
     }
-    if (readings.empty()) return;
+    if (guilty.empty()) return;
     const double delivered_wh = points[worst].delivered_wh - points.front().delivered_wh;
     const double implied_wh = rated_wh * (points.front().gauge_percent - points[worst].gauge_percent) / 100;
     Finding finding{FindingKind::delivered_exceeds_gauge_implied};
@@ -44,7 +46,8 @@ void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>&
                        " Wh: the gauge lags, or the battery holds more than its label.";
     finding.evidence = "beyond the meter's limit, the register step, one gauge step and 2.2 % for a gauge that counts charge by " + fixed_text(worst_excess_wh, 0) + " Wh at " +
                        evidence.clock_at(worst);
-    finding.readings = std::move(readings);
+    const std::size_t count = std::min(guilty.size(), most_uuids);
+    for (std::size_t k = 0; k < count; ++k) finding.readings.push_back(evidence.reading_uuid(guilty[k * guilty.size() / count]));
     finding.size = delivered_wh - implied_wh;
     finding.size_unit = "Wh";
     finding.statistic_name = "surely delivered beyond gauge-implied, Wh";

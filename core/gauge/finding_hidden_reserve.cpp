@@ -30,7 +30,7 @@ void find_hidden_reserve(const GaugeEvidence& evidence, std::vector<Finding>& fi
     // A gauge rounded to its step shows its bottom value over up to two points (or a step and a point) honestly.
     const double honest_pt = std::max(2.0, evidence.step_pt + bottom_percent);
     const double honest_wh = (1 + honest_slope_spread) * honest_pt * before_wh / fall_pt;
-    const double step_wh = register_step_wh(evidence.record);
+    const double step_wh = evidence.register_step_wh;
     const double u_wh = std::sqrt(std::pow(points[first].u_pairing_wh, 2) + step_wh * step_wh / 6);
     const double threshold_wh = honest_wh + 3 * u_wh;
     if (at_least_wh <= threshold_wh) return;

@@ -15,8 +15,11 @@ constexpr double charge_counting_pt = 1.6;
 } // namespace
 
 void find_infeasible(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
+    if (evidence.judgeable()) find_infeasible(evidence, gauge_feasibility(evidence.record, evidence.energy, evidence.options), findings);
+}
+
+void find_infeasible(const GaugeEvidence& evidence, const GaugeFeasibility& bound, std::vector<Finding>& findings) {
     if (!evidence.judgeable()) return;
-    GaugeFeasibility bound = gauge_feasibility(evidence.record, evidence.energy, evidence.options);
     const double error_pt = bound.least_error_pt.value.value_or(0);
     const double threshold_pt = std::max({1.0, evidence.step_pt / 2, charge_counting_pt - evidence.step_pt / 2});
     if (error_pt <= threshold_pt) return;
@@ -25,7 +28,7 @@ void find_infeasible(const GaugeEvidence& evidence, std::vector<Finding>& findin
     finding.sentence = bound.sentence;
     finding.evidence = "no unit with a no-load draw of 0 or more and a battery of at most 110 % of its label keeps the gauge within " +
                        fixed_text(error_pt, 1) + " pt at all of these readings; convicted beyond " + fixed_text(threshold_pt, 1) + " pt";
-    finding.readings = std::move(bound.readings);
+    finding.readings = bound.readings;
     finding.size = error_pt;
     finding.size_unit = "pt";
     finding.statistic_name = "least worst error, pt";

@@ -11,24 +11,28 @@ namespace {
 constexpr double most_share_of_load = 0.1;
 constexpr double least_share_of_output = 0.004;
 constexpr double least_plausible_w = 1.5;
+constexpr double near_zero_share = 0.1; ///< of the threshold: as good as 0
 
 } // namespace
 
 void find_omits_own_consumption(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
+    if (evidence.judgeable()) find_omits_own_consumption(evidence, fit_losses(evidence.record, evidence.energy, evidence.options), findings);
+}
+
+void find_omits_own_consumption(const GaugeEvidence& evidence, const LossFit& fit, std::vector<Finding>& findings) {
     if (!evidence.judgeable()) return;
-    const LossFit fit = fit_losses(evidence.record, evidence.energy, evidence.options);
     const Quantity& draw = fit.no_load_draw_w;
-    if (!draw.lower || !draw.upper || *draw.lower > 0) return;
+    if (!draw.lower || !draw.upper) return;
     const double mean_w = evidence.delivered_wh / evidence.hours;
     const double plausible_w = std::max(least_plausible_w, least_share_of_output * evidence.record.unit.rated_output_w.value_or(0));
     const double threshold_w = std::min(most_share_of_load * mean_w, plausible_w);
     const double upper_w = std::max(0.0, *draw.upper);
-    if (upper_w > threshold_w) return;
+    if (upper_w > threshold_w || *draw.lower > near_zero_share * threshold_w) return;
     Finding finding{FindingKind::omits_own_consumption};
     finding.weight = Weight::doubt;
     finding.sentence = "If the gauge is linear in stored energy, it probably does not count the unit's own consumption: it leaves room for at most " +
                        fixed_text(upper_w, 1) + " W beside a mean load of " + fixed_text(mean_w, 0) + " W.";
-    finding.evidence = "fitted no-load draw " + quantity_text(draw) + ", an interval that reaches 0; told when its upper end is at most " +
+    finding.evidence = "fitted no-load draw " + quantity_text(draw) + ", an interval that reaches 0 or nearly so; told when its upper end is at most " +
                        fixed_text(threshold_w, 1) + " W";
     finding.readings = evidence.reading_uuids(0, evidence.energy.points.size() - 1);
     finding.size = upper_w;

@@ -10,6 +10,15 @@ namespace {
 
 constexpr double least_pt = 3.0;
 constexpr double fault_from_pt = 5.0;
+constexpr double complete_within_h = 2.0 / 60.0; ///< notes go to the minute
+
+/// Whether the register was read up to the end: else nothing tells what was delivered after the last paired reading.
+bool register_reaches_end(const GaugeEvidence& evidence) {
+    const std::vector<Reading>& readings = evidence.record.readings;
+    const auto last = std::find_if(readings.rbegin(), readings.rend(), [](const Reading& reading) { return !reading.withdrawn; });
+    return last != readings.rend() &&
+           hours_between(evidence.energy.track.points.back().time_ms, last->values.time_ms) <= complete_within_h;
+}
 
 } // namespace
 
@@ -20,6 +29,7 @@ void find_stopped_early(const GaugeEvidence& evidence, std::vector<Finding>& fin
     const bool by_time_only = run.kind == RunKind::no_load_drain && evidence.energy.points.size() >= 4 &&
                               evidence.fall_pt >= 5 * evidence.step_pt && evidence.hours > 0;
     if (!cut_off || !(by_time_only || (run.kind == RunKind::drain && evidence.judgeable()))) return;
+    if (!by_time_only && !register_reaches_end(evidence)) return;
     const PairedPoint& last = evidence.energy.points.back();
     const double rest_wh = std::max(0.0, evidence.energy.track.total_wh() - last.delivered_wh);
     // The output may have run on until the upper end of the duration's bracket.

@@ -2,6 +2,8 @@
 #pragma once
 
 #include "gauge/evidence.h"
+#include "gauge/feasibility.h"
+#include "gauge/loss_fit.h"
 
 #include <vector>
 
@@ -28,10 +30,14 @@ void find_found_off(const GaugeEvidence& evidence, std::vector<Finding>& finding
 /// The least worst-case error over every possible unit (feasibility.h) exceeds 1 point, half a gauge step, and what a perfect
 /// charge-counting gauge needs (1.6 points less half a gauge step).
 void find_infeasible(const GaugeEvidence& evidence, std::vector<Finding>& findings);
+/// As above, with the bound of this run where it is known already.
+void find_infeasible(const GaugeEvidence& evidence, const GaugeFeasibility& bound, std::vector<Finding>& findings);
 
-/// The no-load draw fitted within the run (loss_fit.h) has an interval that reaches down to 0, and its upper end lies below a
+/// The no-load draw fitted within the run (loss_fit.h) has an interval that reaches down to 0 (or to a tenth of the limits that follow), and its upper end lies below a
 /// tenth of the mean load and below the least plausible draw of such a unit: 0.4 % of its rated output, at least 1.5 W
 /// (0.7 % to 1 % are common: Schmidt and Sauer 1996, from memory; 1 % in a published 1000 W table, pvlib test data). A doubt.
 void find_omits_own_consumption(const GaugeEvidence& evidence, std::vector<Finding>& findings);
+/// As above, with the loss fit of this run where it is known already.
+void find_omits_own_consumption(const GaugeEvidence& evidence, const LossFit& fit, std::vector<Finding>& findings);
 
 } // namespace ullage

@@ -68,6 +68,8 @@ GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energ
     GaugeAnalysis analysis;
     const GaugeEvidence evidence = gather_evidence(record, energy, options);
     analysis.basis = error_basis(energy);
+    analysis.losses = fit_losses(record, energy, options);
+    analysis.feasibility = gauge_feasibility(record, energy, options);
     if (record.run.kind == RunKind::drain) {
         analysis.errors = gauge_error_curve(record, energy, analysis.basis, options);
         if (Result<GaugeLine> line = fit_gauge_line(record, energy)) analysis.line = std::move(line).value();
@@ -80,16 +82,14 @@ GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energ
         if (std::ranges::none_of(analysis.findings, [](const Finding& finding) { return finding.kind == FindingKind::stuck || finding.kind == FindingKind::held_at_full; }))
             find_bent(evidence, analysis.findings);
         find_coarse(evidence, analysis.findings);
-        find_infeasible(evidence, analysis.findings);
-        find_omits_own_consumption(evidence, analysis.findings);
+        find_infeasible(evidence, analysis.feasibility, analysis.findings);
+        find_omits_own_consumption(evidence, analysis.losses, analysis.findings);
     } else {
         analysis.line_reason = "a " + std::string(run_kind_text(record.run.kind)) + " run does not test the gauge against delivered energy";
     }
     find_stopped_early(evidence, analysis.findings);
     find_found_off(evidence, analysis.findings);
     find_rebound(evidence, analysis.findings);
-    analysis.losses = fit_losses(record, energy, options);
-    analysis.feasibility = gauge_feasibility(record, energy, options);
     if (Result<std::vector<ReferenceDepth>> depths = reference_depths(record, energy, draw_of(analysis.losses), options))
         analysis.depths = std::move(depths).value();
     std::ranges::stable_sort(analysis.findings, [](const Finding& a, const Finding& b) { return a.weight > b.weight; });

@@ -11,6 +11,8 @@
 namespace ullage {
 namespace {
 
+constexpr std::size_t most_depths = 10'000;
+
 /// `value` with a symmetric half-width and what other limits would make of it, in quadrature on their side.
 Banded banded(double value, double half_width, double below, double above) {
     return {value, value - std::hypot(half_width, below), value + std::hypot(half_width, above)};
@@ -47,14 +49,14 @@ Result<std::vector<ReferenceDepth>> reference_depths(const RunRecord& record, co
                   std::isfinite(draw->lower_w) && std::isfinite(draw->upper_w)))
         return Error{Failure::bad_input, "the no-load draw does not lie within its limits", {}, "give value, lower and upper limit in W"};
     const std::optional<OnTime> time = on_time(record, energy);
-    const DrainSeries series = drain_series(record, energy, std::max<std::size_t>(2, energy.points.size()));
+    const DrainSeries series = drain_series(record, energy, most_depths);
     std::vector<ReferenceDepth> depths;
     depths.reserve(series.size());
+    // u_wh holds one register step; the other belongs to the start of the register.
+    const double step_wh = register_step_wh(record) * (record.meter ? record.meter->correction : 1.0);
     for (std::size_t i = 0; i < series.size(); ++i) {
         const PairedPoint& point = energy.points[series.point[i]];
         const double wh = point.delivered_wh;
-        // u_wh holds one register step; the other belongs to the start of the register.
-        const double step_wh = register_step_wh(record) * (record.meter ? record.meter->correction : 1.0);
         const double u_pt = 100 * std::sqrt(series.u_wh[i] * series.u_wh[i] + step_wh * step_wh / 12) / end_wh;
         const double depth_half_pt = half_width_of_sum(0, u_pt, options.coverage);
         const double error_half_pt = half_width_of_sum(record.unit.gauge_step_percent / 2, u_pt, options.coverage);

@@ -5,11 +5,17 @@
 #include <cmath>
 
 namespace ullage {
+namespace {
+
+constexpr std::size_t most_intervals = 10'000;
+
+} // namespace
 
 std::vector<PairedPoint> pair_gauge(const RunRecord& record, const RegisterTrack& track, const MeasureOptions& options) {
     std::vector<PairedPoint> points;
     if (track.points.empty()) return points;
     const double doubt_h = options.moment_doubt_min / 60.0;
+    points.reserve(record.readings.size());
     std::optional<UtcMs> start_ms;
     std::size_t next = 0; // first register point at or after the gauge reading, in order of reading
     for (std::size_t i = 0; i < record.readings.size(); ++i) {
@@ -44,12 +50,15 @@ std::vector<PairedPoint> pair_gauge(const RunRecord& record, const RegisterTrack
 
 std::vector<IntervalRow> interval_table(const std::vector<PairedPoint>& points, std::optional<double> rated_energy_wh) {
     std::vector<IntervalRow> rows;
-    for (std::size_t i = 1; i < points.size(); ++i) {
-        const PairedPoint& a = points[i - 1];
-        const PairedPoint& b = points[i];
+    if (points.size() < 2) return rows;
+    const std::size_t count = std::min(points.size() - 1, most_intervals);
+    rows.reserve(count);
+    for (std::size_t k = 0; k < count; ++k) {
         IntervalRow row;
-        row.from = i - 1;
-        row.to = i;
+        row.from = k * (points.size() - 1) / count;
+        row.to = (k + 1) * (points.size() - 1) / count;
+        const PairedPoint& a = points[row.from];
+        const PairedPoint& b = points[row.to];
         row.hours = b.hours - a.hours;
         row.gauge_drop_pt = a.gauge_percent - b.gauge_percent;
         row.delivered_wh = b.delivered_wh - a.delivered_wh;

@@ -18,16 +18,25 @@ std::string wh_text(double wh) { return exact_text(std::round(wh * 1000) / 1000)
 struct Collected {
     std::vector<RegisterNode> nodes;
     std::vector<Mend> duplicates;
+    UtcMs first_ms = 0, last_ms = 0;  ///< of all readings, with register or without
+    bool entered_in_order = true;
 };
 
 Collected collect(const RunRecord& record) {
     Collected result;
+    result.nodes.reserve(record.readings.size());
     std::optional<MarkKind> pending;
     UtcMs pending_ms = 0;
+    long last_sequence = -1;
     for (std::size_t i = 0; i < record.readings.size(); ++i) {
         const Reading& reading = record.readings[i];
         if (reading.withdrawn) continue;
         const ReadingValues& values = reading.values;
+        if (last_sequence < 0) result.first_ms = result.last_ms = values.time_ms;
+        result.first_ms = std::min(result.first_ms, values.time_ms);
+        result.last_ms = std::max(result.last_ms, values.time_ms);
+        if (reading.sequence < last_sequence) result.entered_in_order = false;
+        last_sequence = std::max(last_sequence, reading.sequence);
         const bool starts_anew = values.mark == MarkKind::meter_zeroed || values.mark == MarkKind::meter_swapped;
         if (starts_anew) {
             pending = values.mark;
@@ -70,6 +79,7 @@ public:
         : record_(record), nodes_(nodes), rules_(rules), track_(track) {}
 
     void walk(const std::vector<PathNode>& path) {
+        track_.points.reserve(path.size());
         std::size_t before = 0;
         for (std::size_t k = 0; k < path.size(); ++k) {
             const std::size_t from = k == 0 ? 0 : before + 1;
@@ -184,14 +194,8 @@ private:
 };
 
 /// Energy before the first and after the last register reading of the run.
-void check_ends(const RunRecord& record, const PathRules& rules, RegisterTrack& track) {
+void check_ends(const RunRecord& record, UtcMs first_ms, UtcMs last_ms, const PathRules& rules, RegisterTrack& track) {
     if (track.points.empty()) return;
-    UtcMs first_ms = track.points.front().time_ms, last_ms = track.points.back().time_ms;
-    for (const Reading& reading : record.readings) {
-        if (reading.withdrawn) continue;
-        first_ms = std::min(first_ms, reading.values.time_ms);
-        last_ms = std::max(last_ms, reading.values.time_ms);
-    }
     const auto note = [&](UtcMs from, UtcMs to, const char* words) {
         const double hours = hours_between(from, to);
         if (hours <= complete_within_h || rules.usual_w * hours < rules.step_wh / 2) return;
@@ -236,8 +240,9 @@ RegisterTrack unwrap_register(const RunRecord& record, const MeasureOptions& opt
 
     Unwrapper(record, collected.nodes, rules, track).walk(plausible_path(collected.nodes, rules));
     track.mends.insert(track.mends.end(), collected.duplicates.begin(), collected.duplicates.end());
-    for (Mend& mend : late_entries(record)) track.mends.push_back(std::move(mend));
-    check_ends(record, rules, track);
+    if (!collected.entered_in_order)
+        for (Mend& mend : late_entries(record)) track.mends.push_back(std::move(mend));
+    check_ends(record, collected.first_ms, collected.last_ms, rules, track);
     return track;
 }
 

@@ -61,7 +61,7 @@ struct RegisterTrack {
 
 /// Unwraps the register: marked zeros and swaps, rollovers (span known), unmarked resets, typing errors. Among all ways
 /// to read the sequence the cheapest is taken (dynamic programme over "kept" readings; a typing error costs 3, an
-/// unmarked reset 2 plus how far its implied load lies above the run's usual load, a rollover 1/2; loads above
+/// unmarked reset 2 plus how far its implied load and those of the steps before and after it lie above the run's usual load, a rollover 1/2; loads above
 /// believable_load_w are impossible), so that a reset and a typing error are told apart by rate. Withdrawn readings
 /// and readings without register are left out. `readings` in order of time.
 [[nodiscard]] RegisterTrack unwrap_register(const RunRecord& record, const MeasureOptions& options = {});

@@ -78,12 +78,22 @@ std::vector<PathNode> plausible_path(const std::vector<RegisterNode>& nodes, con
     std::vector<Step> step(n, Step::first);
     for (std::size_t i = 0; i < n; ++i) {
         if (i < window) cost[i] = static_cast<double>(i) * typing_error_cost;
-        for (std::size_t j = i > window ? i - window : 0; j < i; ++j) {
-            if (!std::isfinite(cost[j])) continue;
-            const Transition next = transition(nodes, j, i, rules);
-            const double total = cost[j] + next.cost + static_cast<double>(i - j - 1) * typing_error_cost;
-            // <= prefers the nearer neighbour, so that nothing is left out for free.
-            if (total <= cost[i]) {
+        // The nearest first: what it costs already rules out most of the farther ones before their transition is looked at.
+        for (std::size_t j = i; j-- > (i > window ? i - window : 0);) {
+            const double left_out = static_cast<double>(i - j - 1) * typing_error_cost;
+            const bool from_start = before[i] == n;
+            if (!std::isfinite(cost[j]) || cost[j] + left_out > cost[i] || (cost[j] + left_out == cost[i] && !from_start)) continue;
+            Transition next = transition(nodes, j, i, rules);
+            // A leap just before an apparent reset is rather a digit too many: it weighs against the reset.
+            if (next.step == Step::reset && before[j] < n && step[j] == Step::plain)
+                next.cost += surprise(load_w(nodes[j].register_wh - nodes[before[j]].register_wh, nodes[before[j]].time_ms, nodes[j].time_ms, rules),
+                                      rules);
+            // So does a leap back up just after it: rather a digit left out.
+            if (next.step == Step::plain && step[j] == Step::reset)
+                next.cost += surprise(load_w(nodes[i].register_wh - nodes[j].register_wh, nodes[j].time_ms, nodes[i].time_ms, rules), rules);
+            const double total = cost[j] + next.cost + left_out;
+            // At equal cost the nearer neighbour, and any before a fresh start, so that nothing is left out for free.
+            if (total < cost[i] || (total == cost[i] && from_start)) {
                 cost[i] = total;
                 before[i] = j;
                 step[i] = next.step;

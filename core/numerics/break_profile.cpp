@@ -4,9 +4,9 @@
 // 1933). All sums run over the points right of b only, so one pass from the right gives them for every gap.
 #include "numerics/break_profile.h"
 
-#include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 namespace ullage {
 
@@ -58,8 +58,8 @@ void BreakProfile::add_gap(double from, double to, std::size_t left_points) {
         const auto b = static_cast<double>(turn * scale_ + centre_);
         if (b > from && b < to) ends[count++] = b; // false for the NaN of a gap without residuals
     }
+    if (count == 3 && ends[2] < ends[1]) std::swap(ends[1], ends[2]);
     ends[count++] = to;
-    std::sort(ends.begin(), ends.begin() + static_cast<std::ptrdiff_t>(count));
     for (std::size_t i = 1; i < count; ++i)
         pieces_.push_back({ends[i - 1], ends[i], fall(ends[i - 1], left_points), fall(ends[i], left_points), left_points});
 }
