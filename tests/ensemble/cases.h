@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ensemble/report.h"
+
+#include <cstdint>
+
+namespace ullage::test {
+
+// Each adds its cases to the report, `seeds` simulated runs (or units) to each case; every case has seeds of its own.
+
+/// Honest gauges under all loads: energy, fraction, duration, mean load, the losses seen within one run; coarse meters; partial runs; found off.
+void run_loads(std::uint64_t seeds, Report& report);
+/// Honest gauges of other makes that must be left in peace, and gauges with faults that must be found.
+void run_gauges(std::uint64_t seeds, Report& report);
+/// Resets, rollovers, swaps, typing errors, sparse and one-sided readings.
+void run_registers(std::uint64_t seeds, Report& report);
+/// Several drains of one unit.
+void run_units(std::uint64_t seeds, Report& report);
+
+} // namespace ullage::test

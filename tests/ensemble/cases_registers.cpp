@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ensemble/cases.h"
+#include "ensemble/specimen.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace ullage::test {
+namespace {
+
+/// Only a lower limit is stated: 95 % of a two-sided interval leaves 2.5 % below it, and what is missing lies above.
+Band at_least_band() {
+    Band band;
+    band.least = 0.975;
+    band.most = 1;
+    band.reason = "only a lower limit, to be truly below the truth; the energy that no reading covers adds to the margin";
+    return band;
+}
+
+Band zero_start_band() {
+    Band band;
+    band.most = 1;
+    band.reason = "after a register was set to 0 the budget allows for rounding and for truncation of each reading; this meter does one of them";
+    return band;
+}
+
+Band two_meters_band() {
+    Band band;
+    band.most = 1;
+    band.reason = "of a run with two meters the gain limits are added as if both erred alike, which two meters do not";
+    return band;
+}
+
+using Change = std::function<void(RunSetup&, Random&, double end_h)>;
+using Look = std::function<void(const SimulatedRun&, const RunAnalysis&)>;
+
+/// `change` plants what the case is about, `look` sees what came of it beyond the delivered energy. With its register set right no gauge
+/// of these cases may be accused.
+void run_case(const std::string& name, std::uint64_t offset, std::uint64_t seeds, const Change& change, const Band& band, Report& report,
+              const Look& look = {}) {
+    for (std::uint64_t seed = offset; seed < offset + seeds; ++seed) {
+        RunSetup setup = specimen_under(LoadProfile::constant(90), seed);
+        Random random(seed + 3);
+        read_each(0.05, setup);
+        change(setup, random, Discharge(setup.physics, setup.load).end_hours());
+        const SimulatedRun run = simulate_run(setup, seed);
+        const RunAnalysis analysis = analyse_run(run.record);
+        report.result(name, "delivered", analysis.energy.delivered_wh, run.truth.delivered_wh, band);
+        report.honest(name, !first_accusation(analysis).empty(), first_accusation(analysis));
+        if (look) look(run, analysis);
+    }
+}
+
+bool has_mend(const RunAnalysis& analysis, MendKind kind) {
+    return std::ranges::any_of(analysis.energy.track.mends, [kind](const Mend& mend) { return mend.kind == kind; });
+}
+
+void resets_and_swaps(std::uint64_t seeds, Report& report) {
+    run_case("zeroed with a mark, read before", 301'000'000, seeds, [](RunSetup& setup, Random& random, double end_h) {
+        setup.faults = {{.kind = FaultKind::reset_with_mark, .hours = end_h * random.uniform(0.2, 0.8)}};
+    }, {}, report);
+    run_case("zeroed with a mark, not read before", 302'000'000, seeds, [](RunSetup& setup, Random& random, double end_h) {
+        setup.faults = {{.kind = FaultKind::reset_with_mark, .hours = end_h * random.uniform(0.2, 0.8), .read_before = false}};
+    }, at_least_band(), report);
+    run_case("zeroed at the start, 10 Wh steps", 303'000'000, seeds, [](RunSetup& setup, Random&, double) {
+        setup.meter->start_wh = 0;
+        setup.meter->zeroed_at_start = true;
+        setup.meter->meter.step_wh = 10;
+    }, zero_start_band(), report);
+    run_case("swapped with a mark", 304'000'000, seeds, [](RunSetup& setup, Random& random, double end_h) {
+        MeterSetup other = *setup.meter;
+        other.start_wh = std::floor(random.uniform(0, 5000));
+        setup.faults = {{.kind = FaultKind::swap_with_mark, .hours = end_h * random.uniform(0.2, 0.8), .new_meter = other}};
+    }, two_meters_band(), report);
+    // Where the register had stood low and ran past its old value before the next reading, nothing shows: start high enough.
+    run_case("zeroed without a mark", 305'000'000, seeds, [](RunSetup& setup, Random& random, double end_h) {
+        setup.meter->start_wh = std::floor(random.uniform(500, 5000));
+        setup.faults = {{.kind = FaultKind::reset_without_mark, .hours = end_h * random.uniform(0.15, 0.85)}};
+    }, at_least_band(), report, [&report](const SimulatedRun&, const RunAnalysis& analysis) {
+        report.planted("zeroed without a mark", "reset", has_mend(analysis, MendKind::unmarked_reset));
+    });
+}
+
+void rollovers_and_slips(std::uint64_t seeds, Report& report) {
+    run_case("rolls over at 10 000 Wh", 311'000'000, seeds, [](RunSetup& setup, Random& random, double) {
+        setup.meter->meter.span_wh = 10'000;
+        setup.meter->start_wh = std::floor(random.uniform(9'300, 9'990));
+    }, {}, report, [&report](const SimulatedRun&, const RunAnalysis& analysis) {
+        report.planted("rolls over at 10 000 Wh", "rollover", has_mend(analysis, MendKind::rollover));
+    });
+    run_case("a typing error", 312'000'000, seeds, [](RunSetup& setup, Random& random, double end_h) {
+        setup.faults = {{.kind = FaultKind::typing_error, .hours = end_h * random.uniform(0.05, 0.85), .least_wh = 100}};
+    }, {}, report, [&report](const SimulatedRun& run, const RunAnalysis& analysis) {
+        if (run.truth.faults.empty()) return; // no reading was left to spoil
+        const std::string& uuid = run.record.readings[run.truth.faults.front().after].uuid;
+        const bool found = std::ranges::any_of(analysis.energy.track.mends, [&](const Mend& mend) {
+            return mend.kind == MendKind::typing_error && mend.reading_uuid == uuid;
+        });
+        report.planted("a typing error", "typing error", found);
+    });
+}
+
+void sparse_readings(std::uint64_t seeds, Report& report) {
+    run_case("half the parts missing", 321'000'000, seeds, [](RunSetup& setup, Random&, double) {
+        setup.tester.without_register = 0.5;
+        setup.tester.without_gauge = 0.5;
+    }, {}, report);
+    run_case("three readings", 322'000'000, seeds, [](RunSetup& setup, Random&, double end_h) {
+        setup.tester.interval_h = end_h / 2.2;
+        setup.tester.jitter = 0.1;
+    }, {}, report);
+    // One-sided: the register came into play late, or was not read at the end.
+    for (const bool late : {true, false}) {
+        const std::string name = late ? "register from the second hour on" : "register not read at the end";
+        const std::uint64_t offset = late ? 323'000'000 : 324'000'000;
+        for (std::uint64_t seed = offset; seed < offset + seeds; ++seed) {
+            RunSetup setup = specimen_under(LoadProfile::constant(90), seed);
+            SimulatedRun run = simulate_run(setup, seed);
+            std::vector<Reading>& readings = run.record.readings;
+            const std::size_t dropped = late ? 2 : 1;
+            for (std::size_t i = 0; i < dropped; ++i) readings[late ? i : readings.size() - 1 - i].values.register_wh.reset();
+            const RunAnalysis analysis = analyse_run(run.record);
+            report.result(name, "delivered", analysis.energy.delivered_wh, run.truth.delivered_wh, at_least_band());
+            report.result(name, "usable fraction", analysis.energy.usable_fraction, run.truth.usable_fraction.value_or(0), at_least_band());
+            report.honest(name, !first_accusation(analysis).empty(), first_accusation(analysis));
+        }
+    }
+}
+
+} // namespace
+
+void run_registers(std::uint64_t seeds, Report& report) {
+    resets_and_swaps(seeds, report);
+    rollovers_and_slips(seeds, report);
+    sparse_readings(seeds, report);
+}
+
+} // namespace ullage::test
