@@ -58,6 +58,7 @@ void Document::close() {
     if (!state_->book) return;
     undo_stack_.clear();
     state_->analyses.clear();
+    state_->unit_fits.clear();
     state_->records.clear();
     state_->record_at.clear();
     state_->units.clear();
@@ -112,6 +113,14 @@ const Meter* Document::meter(const std::string& uuid) const {
 const RunAnalysis& Document::analysis(const std::string& run_uuid) const {
     if (const auto kept = state_->analyses.find(run_uuid); kept != state_->analyses.end()) return kept->second;
     return state_->analyses.emplace(run_uuid, analyse_run(*run(run_uuid))).first->second;
+}
+
+const UnitFit& Document::unitFit(const std::string& unit_uuid) const {
+    if (const auto kept = state_->unit_fits.find(unit_uuid); kept != state_->unit_fits.end()) return kept->second;
+    std::vector<RunRecord> records;
+    for (const auto& record : state_->records)
+        if (record.unit.uuid == unit_uuid) records.push_back(record);
+    return state_->unit_fits.emplace(unit_uuid, fit_unit(records)).first->second;
 }
 
 Comparison Document::comparison(CompareRows rows) const { return compare_as_tested(state_->records, rows); }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "fleet/between_runs.h"
 #include "fleet/comparison.h"
 #include "store/logbook.h"
 
@@ -49,6 +50,9 @@ public:
     [[nodiscard]] const Meter* meter(const std::string& uuid) const;
     /// Analysis of a run, computed once after each change. Precondition: run(run_uuid) is not null.
     [[nodiscard]] const RunAnalysis& analysis(const std::string& run_uuid) const;
+    /// What all runs of a unit say together, computed once after each change of anything. Valid until the next change; a unit without
+    /// runs, or an unknown one, has a fit without drains.
+    [[nodiscard]] const UnitFit& unitFit(const std::string& unit_uuid) const;
     [[nodiscard]] Comparison comparison(CompareRows rows) const;
     Result<std::vector<ReadingVersion>> history(const std::string& reading_uuid) const;
 

@@ -33,6 +33,7 @@ Result<void> Document::State::take_over(Logbook opened) {
     if (!new_records) return new_records.error();
     document.undo_stack_.clear();
     analyses.clear();
+    unit_fits.clear();
     book.emplace(std::move(opened));
     units = std::move(new_units).value();
     meters = std::move(new_meters).value();
@@ -49,6 +50,8 @@ void Document::State::push(const QString& text, const Change& change, StoreComma
 
 void Document::State::applied(const Change& change) {
     bool runs = change.runs;
+    // Each change may reach a unit's fit: its claims bound it, its meters weigh it, its runs and their readings make it.
+    unit_fits.clear();
     Result<void> outcome;
     const auto also = [&outcome](Result<void> step) {
         if (outcome && !step) outcome = std::move(step);

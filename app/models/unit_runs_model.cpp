@@ -22,6 +22,14 @@ const Quantity* quantity_of(const RunAnalysis& analysis, int column) {
     }
 }
 
+/// Whether a run is among the drains that are taken together, or why not.
+QString part_in_fit(const UnitFit& fit, const std::string& run_uuid) {
+    const auto drain = std::find_if(fit.drains.begin(), fit.drains.end(), [&run_uuid](const DrainSummary& each) { return each.run_uuid == run_uuid; });
+    if (drain == fit.drains.end()) return {};
+    return drain->used ? UnitRunsModel::tr("One of the drains that are taken together")
+                       : UnitRunsModel::tr("Not taken together with the other drains: %1").arg(words(drain->reason));
+}
+
 int fallback_decimals(int column) {
     return column == UnitRunsModel::FractionColumn ? 3 : column == UnitRunsModel::DurationColumn ? 1 : 0;
 }
@@ -74,6 +82,7 @@ QVariant UnitRunsModel::data(const QModelIndex& index, int role) const {
     const auto& analysis = document_.analysis(uuid);
     if (const auto* quantity = quantity_of(analysis, index.column()))
         return quantity_data(*quantity, role, fallback_decimals(index.column()));
+    if (role == Qt::ToolTipRole && index.column() == RunColumn) return part_in_fit(document_.unitFit(unit_uuid_), uuid);
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     switch (index.column()) {
     case RunColumn: return QString::fromStdString(run_title(*record, analysis.energy));

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/findings_items.h"
 
+#include "measure/mend_acceptance.h"
+
 #include <QCoreApplication>
+
+#include <algorithm>
 
 namespace ullage {
 
@@ -38,6 +42,14 @@ void add_unknown(std::vector<FindingItem>& items, const QString& name, const Qua
     items.push_back({FindingItem::Sort::not_known, sentence(name + QStringLiteral(": ") + words(quantity.reason)), {}, {}});
 }
 
+/// A sentence of the core, unless an item says it already.
+void add_said(std::vector<FindingItem>& items, const std::string& text, bool known) {
+    const QString said = sentence(words(text));
+    const auto same = [&said](const FindingItem& item) { return item.sentence == said; };
+    if (said.isEmpty() || std::any_of(items.begin(), items.end(), same)) return;
+    items.push_back({known ? FindingItem::Sort::note : FindingItem::Sort::not_known, said, {}, {}});
+}
+
 } // namespace
 
 QString finding_word(FindingItem::Sort sort) {
@@ -51,7 +63,7 @@ QString finding_word(FindingItem::Sort sort) {
     return {};
 }
 
-std::vector<FindingItem> finding_items(const RunAnalysis& analysis) {
+std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::optional<LossSplit>& split) {
     std::vector<FindingItem> items;
     for (const Finding& finding : analysis.gauge.findings) {
         QStringList readings;
@@ -63,6 +75,7 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis) {
     for (const Mend& mend : analysis.energy.track.mends) {
         FindingItem item{FindingItem::Sort::assumed, sentence(QStringLiteral("%1: %2").arg(mend_name(mend.kind), words(mend.reason))),
                          {}, {words(mend.reading_uuid)}};
+        item.acceptable = can_be_accepted(mend.kind);
         if (mend.missing_wh) item.evidence = tr("about %1 Wh may be missing").arg(*mend.missing_wh, 0, 'f', 0);
         items.push_back(std::move(item));
     }
@@ -74,6 +87,9 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis) {
     if (!analysis.gauge.line && !analysis.gauge.line_reason.empty())
         items.push_back({FindingItem::Sort::not_known,
                          sentence(tr("Whether a straight gauge fits: %1").arg(words(analysis.gauge.line_reason))), {}, {}});
+    if (split) add_said(items, split->sentence, split->rest_wh.kind != Kind::not_known);
+    add_said(items, analysis.gauge.losses.sentence, analysis.gauge.losses.known());
+    add_said(items, analysis.gauge.feasibility.sentence, analysis.gauge.feasibility.least_error_pt.kind != Kind::not_known);
     return items;
 }
 

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "fleet/loss_split.h"
 #include "fleet/run_analysis.h"
 
 #include <QString>
 #include <QStringList>
 
+#include <optional>
 #include <vector>
 
 namespace ullage {
@@ -17,6 +19,7 @@ struct FindingItem {
     QString sentence;
     QString evidence;     ///< small, below; may be empty
     QStringList readings; ///< those that it names, in order of time; may be empty
+    bool acceptable = false; ///< an assumption that the tester can turn into a statement, see accept_mend
 
     bool operator==(const FindingItem&) const = default;
 };
@@ -25,7 +28,8 @@ struct FindingItem {
 [[nodiscard]] QString finding_word(FindingItem::Sort sort);
 
 /// What the readings of a run say: findings in their order, what was assumed of the register, and what is not known with
-/// the reason. A gauge without a fault is said to have none found.
-[[nodiscard]] std::vector<FindingItem> finding_items(const RunAnalysis& analysis);
+/// the reason. A gauge without a fault is said to have none found. Below them, where the energy went: `split` where given, what the run
+/// itself says of losses, and the least error of the gauge unless a finding says the same.
+[[nodiscard]] std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::optional<LossSplit>& split = std::nullopt);
 
 } // namespace ullage

@@ -12,6 +12,8 @@
 #include <QLabel>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -43,6 +45,15 @@ FindingRow::FindingRow(const FindingItem& item, QWidget* parent)
     evidence_label_->setText(item.evidence);
     evidence_label_->setVisible(!item.evidence.isEmpty());
     line->addLayout(words, 1);
+    if (item.acceptable) {
+        auto* accept = new QPushButton(tr("Accept"), this);
+        accept->setObjectName(QStringLiteral("acceptButton"));
+        accept->setAccessibleName(tr("Accept: %1").arg(item.sentence));
+        accept->setToolTip(tr("Write this into the reading, with its reason in the history; undo brings the old value back"));
+        make_quiet(*accept);
+        connect(accept, &QPushButton::clicked, this, &FindingRow::accepted);
+        line->addWidget(accept, 0, Qt::AlignTop);
+    }
     applyFonts();
 }
 
@@ -112,6 +123,11 @@ void FindingsView::rebuild() {
     for (const FindingItem& item : items_) {
         auto* row = new FindingRow(item, content);
         connect(row, &FindingRow::activated, this, [this, row] { select(row); });
+        connect(row, &FindingRow::accepted, this, [this, row] {
+            // The list is rebuilt by what follows: the row must not be in use then.
+            const QString reading = row->item().readings.value(0);
+            QTimer::singleShot(0, this, [this, reading] { emit assumptionAccepted(reading); });
+        });
         column->addWidget(row);
         rows_.push_back(row);
     }

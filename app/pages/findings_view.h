@@ -23,6 +23,7 @@ public:
 
 signals:
     void activated();
+    void accepted(); ///< the tester agrees with the assumption
 
 protected:
     void mouseReleaseEvent(QMouseEvent* event) override;
@@ -52,6 +53,7 @@ public:
 
 signals:
     void readingsSelected(const QStringList& readingUuids);
+    void assumptionAccepted(const QString& readingUuid);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

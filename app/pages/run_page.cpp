@@ -2,6 +2,7 @@
 #include "pages/run_page.h"
 
 #include "dialogs/amend_dialog.h"
+#include "measure/mend_acceptance.h"
 #include "models/readings_model.h"
 #include "pages/entry_row.h"
 #include "pages/findings_view.h"
@@ -21,6 +22,8 @@
 #include <QPushButton>
 #include <QSplitter>
 #include <QVBoxLayout>
+
+#include <optional>
 
 #include <algorithm>
 
@@ -139,6 +142,7 @@ void RunPage::connectParts() {
     connect(readings_, &ReadingsView::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, readings_); });
     connect(charts_, &RunChartsPanel::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, charts_); });
     connect(findings_, &FindingsView::readingsSelected, this, [this](const QStringList& chosen) { chooseReadings(chosen, findings_); });
+    connect(findings_, &FindingsView::assumptionAccepted, this, &RunPage::acceptAssumption);
     connect(readings_, &ReadingsView::amendAsked, this, &RunPage::amend);
     connect(entry_, &EntryRow::recorded, this, [this](const QString& reading) {
         readings_->scrollTo(model_->index(model_->rowOf(reading), 0));
@@ -173,7 +177,10 @@ void RunPage::refresh() {
     head_->setRun(*record);
     charts_->setRun(*record, analysis);
     usable_->setFraction(analysis.energy.usable_fraction);
-    findings_->setItems(finding_items(analysis),
+    // While a run goes on nobody asks where the energy went.
+    std::optional<LossSplit> split;
+    if (record->run.end != RunEnd::still_running) split = split_losses(*record, analysis, document_.unitFit(record->unit.uuid));
+    findings_->setItems(finding_items(analysis, split),
                         tr("Nothing to say yet. With readings of gauge and register the findings stand here."));
     readings_->setEmptyText(tr("No readings yet. Type what the gauge and the meter's register show into the row below and press "
                                "Enter; the time is filled in."));
@@ -229,6 +236,26 @@ void RunPage::withdrawChosen() {
             showError(QString::fromStdString(done.error().sentence()));
             return;
         }
+}
+
+void RunPage::acceptAssumption(const QString& readingUuid) {
+    const RunRecord* record = document_.run(run_uuid_.toStdString());
+    const Reading* reading = record == nullptr ? nullptr : reading_of(*record, readingUuid.toStdString());
+    if (reading == nullptr) return;
+    for (const Mend& mend : document_.analysis(run_uuid_.toStdString()).energy.track.mends) {
+        if (mend.reading_uuid != reading->uuid) continue;
+        const auto acceptance = accept_mend(mend, *reading);
+        if (!acceptance) continue;
+        const QString reason = QString::fromStdString(acceptance->reason);
+        std::optional<Error> error;
+        if (acceptance->withdraw) {
+            if (const auto done = document_.withdrawReading(reading->uuid, reason); !done) error = done.error();
+        } else if (const auto done = document_.amend(reading->uuid, acceptance->values, reason); !done) {
+            error = done.error();
+        }
+        if (error) showError(QString::fromStdString(error->sentence()));
+        return;
+    }
 }
 
 void RunPage::endRun(RunEnd end) {

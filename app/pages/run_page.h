@@ -58,6 +58,7 @@ private:
     void chooseReadings(const QStringList& readingUuids, const QWidget* source);
     void amend(const QString& readingUuid);
     void withdrawChosen();
+    void acceptAssumption(const QString& readingUuid);
     void endRun(RunEnd end);
     void showError(const QString& sentence);
     void arrange();

@@ -60,7 +60,7 @@ std::optional<TellingRun> telling_run(const Document& document, const std::strin
         const auto source = record->run.end == RunEnd::still_running ? tr("so far, %1")
                             : this_measured                          ? tr("from full to cut-off, %1")
                                                                      : tr("not the whole unit, %1");
-        told = TellingRun{energy.delivered_wh, source.arg(title)};
+        told = TellingRun{record->run.uuid, energy.delivered_wh, source.arg(title)};
     }
     return told;
 }

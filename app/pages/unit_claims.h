@@ -7,6 +7,7 @@
 #include <QString>
 
 #include <optional>
+#include <string>
 
 namespace ullage {
 
@@ -21,6 +22,7 @@ struct ClaimText {
 
 /// The drain that says most about a unit: a measured usable fraction before any other, the latest before earlier ones.
 struct TellingRun {
+    std::string run_uuid;
     Quantity delivered; ///< "delivered_wh"
     QString words;      ///< where the value comes from: "measured, drain 14 May, 64 W"
 };

@@ -4,8 +4,10 @@
 #include "base/number.h"
 #include "charts/vessel_row.h"
 #include "delegates/quantity_delegate.h"
+#include "fleet/loss_split.h"
 #include "models/unit_runs_model.h"
 #include "pages/unit_claims.h"
+#include "pages/unit_fit_view.h"
 #include "style/numbers.h"
 #include "style/roles.h"
 #include "style/spacing.h"
@@ -35,11 +37,15 @@ QPushButton* button(const char* name, const QString& text) {
 
 UnitPage::UnitPage(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), model_(new UnitRunsModel(document, this)), title_(new QLabel), about_(new QLabel),
-      empty_(new QLabel), claims_(new QGridLayout), vessel_(new VesselRow), vessel_words_(new QLabel), runs_(new QTableView) {
+      empty_(new QLabel), claims_(new QGridLayout), fit_(new UnitFitView), vessel_(new VesselRow), vessel_words_(new QLabel), runs_(new QTableView) {
     setObjectName(QStringLiteral("unitPage"));
     auto* top = new QHBoxLayout;
     top->setSpacing(spacing::panel_gap_px);
-    top->addWidget(make_claims(), 1);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(spacing::grid_px + 2);
+    left->addWidget(make_claims());
+    left->addWidget(fit_, 1);
+    top->addLayout(left, 1);
     auto* picture = new QFrame;
     make_panel(*picture);
     picture->setFixedWidth(vessel_panel_px);
@@ -56,10 +62,10 @@ UnitPage::UnitPage(Document& document, QWidget* parent)
     page->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
     page->setSpacing(spacing::grid_px + 2);
     page->addWidget(make_head());
-    page->addLayout(top, 1);
-    page->addWidget(make_runs(), 2);
+    page->addLayout(top, 3);
+    page->addWidget(make_runs(), 1);
 
-    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::runsChanged})
+    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged})
         connect(&document_, signal, this, &UnitPage::refresh);
     connect(&document_, &Document::readingsChanged, this, [this](const QString& run) {
         const auto* record = document_.run(run.toStdString());
@@ -105,7 +111,6 @@ QWidget* UnitPage::make_claims() {
     column->setSpacing(spacing::panel_gap_px);
     column->addWidget(head);
     column->addLayout(claims_);
-    column->addStretch();
     return panel;
 }
 
@@ -156,6 +161,7 @@ void UnitPage::refresh() {
     about_->setToolTip(about_->text());
     fill_claims(*unit);
     fill_vessel(*unit);
+    fill_fit(*unit);
     runs_->setVisible(!runs.empty());
     empty_->setVisible(runs.empty());
     arrange_columns();
@@ -192,17 +198,33 @@ void UnitPage::fill_vessel(const Unit& unit) {
     VesselRowContent content;
     content.description = tr("Vessel of %1").arg(QString::fromStdString(unit.name));
     VesselColumn column;
+    vessel_->setToolTip({});
     column.vessel.rated_wh = unit.rated_energy_wh.value_or(0);
     if (told) {
         column.vessel.delivered_wh = told->delivered.value;
         column.vessel.lower_wh = told->delivered.lower;
         column.vessel.upper_wh = told->delivered.upper;
+        // Hatched only where the drains know the draw: a vessel has no room for "if".
+        const auto split = split_losses(*document_.run(told->run_uuid), document_.analysis(told->run_uuid), document_.unitFit(unit.uuid));
+        if (!split.draw_from_this_run) column.vessel.no_load_taken_wh = split.no_load_taken_wh.value;
+        vessel_->setToolTip(QString::fromStdString(split.sentence));
     }
     content.columns.push_back(column);
     vessel_->setContent(content);
     vessel_words_->setText(!unit.rated_energy_wh ? tr("No rated energy is stated, so there is nothing to fill.")
                            : told               ? told->words
                                                 : tr("Empty until a drain has been noted."));
+}
+
+void UnitPage::fill_fit(const Unit& unit) {
+    const auto& fit = document_.unitFit(unit.uuid);
+    std::vector<MeasuredDrain> drains;
+    for (const auto& drain : fit.drains) {
+        if (!drain.used) continue;
+        const auto& energy = document_.analysis(drain.run_uuid).energy;
+        drains.push_back({QString::fromStdString(drain.title), drain.mean_load_w, energy.delivered_wh, energy.usable_fraction, energy.duration_h});
+    }
+    fit_->setUnit(analyse_unit(unit, fit), drains);
 }
 
 void UnitPage::arrange_columns() {

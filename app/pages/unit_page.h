@@ -13,10 +13,11 @@ class QTableView;
 
 namespace ullage {
 
+class UnitFitView;
 class UnitRunsModel;
 class VesselRow;
 
-/// One unit: what its maker claims, its vessel, and its runs with their key figures. Follows the document.
+/// One unit: what its maker claims, what all its drains say together, its vessel, and its runs with their key figures. Follows the document.
 class UnitPage final : public QWidget {
     Q_OBJECT
 public:
@@ -38,6 +39,7 @@ private:
     void refresh();
     void fill_claims(const Unit& unit);
     void fill_vessel(const Unit& unit);
+    void fill_fit(const Unit& unit);
     void arrange_columns();
 
     Document& document_;
@@ -45,6 +47,7 @@ private:
     UnitRunsModel* model_;
     QLabel *title_, *about_, *empty_;
     QGridLayout* claims_;
+    UnitFitView* fit_;
     VesselRow* vessel_;
     QLabel* vessel_words_;
     QTableView* runs_;

@@ -5,26 +5,47 @@
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/runs_source.h"
+#include "text/unit_text.h"
 
+#include <algorithm>
 #include <ostream>
 
 namespace ullage {
+
+namespace {
+
+/// The units of the chosen runs, each from all its runs: what one run says of its losses rests on the others too.
+std::vector<UnitAnalysis> units_of(const std::vector<RunRecord>& chosen, std::vector<RunRecord> all) {
+    std::erase_if(all, [&chosen](const RunRecord& record) {
+        return std::ranges::none_of(chosen, [&record](const RunRecord& each) { return each.unit.uuid == record.unit.uuid; });
+    });
+    return analyse_units(all);
+}
+
+} // namespace
 
 int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::ostream& err) {
     std::vector<std::string> notices;
     Result<std::vector<RunRecord>> records = runs_from(arguments.logbook, notices);
     if (!records) return refuse(err, records.error());
+    const std::vector<RunRecord> all = records.value();
     const Result<std::vector<RunRecord>> chosen = chosen_runs(std::move(records).value(), arguments.unit, arguments.run);
     if (!chosen) return refuse(err, chosen.error());
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
     std::vector<RunAnalysis> analyses;
     for (const RunRecord& record : chosen.value()) analyses.push_back(analyse_run(record));
-    if (arguments.format == "json") return print(analyses_json(chosen.value(), analyses), out, err);
+    const std::vector<UnitAnalysis> units = units_of(chosen.value(), all);
+    if (arguments.format == "json") return print(analyses_json(chosen.value(), analyses, units), out, err);
     if (analyses.empty()) return print("There are no runs yet. Add one with: ullage import LOGBOOK SHEET\n", out, err);
     std::string text;
-    for (std::size_t r = 0; r < analyses.size(); ++r) {
-        if (r > 0) text += '\n';
-        text += analysis_text(chosen.value()[r], analyses[r]);
+    for (const UnitAnalysis& unit : units) {
+        for (std::size_t r = 0; r < analyses.size(); ++r) {
+            const RunRecord& record = chosen.value()[r];
+            if (record.unit.uuid != unit.unit.uuid) continue;
+            if (!text.empty()) text += '\n';
+            text += analysis_text(record, analyses[r], split_losses(record, analyses[r], unit.fit));
+        }
+        if (!arguments.run) text += '\n' + unit_text(unit);
     }
     return print(text, out, err);
 }

@@ -3,8 +3,8 @@
 
 #include "base/number.h"
 #include "exchange/comparison_table.h"
-#include "exchange/quantity_title.h"
 #include "exchange/table_unicode.h"
+#include "text/quantities_text.h"
 
 #include <fmt/format.h>
 
@@ -24,21 +24,6 @@ std::string heading(const RunRecord& record, const RunAnalysis& analysis) {
     if (record.unit.rated_energy_wh) about += fmt::format("; rated {} Wh", exact_text(*record.unit.rated_energy_wh));
     if (record.meter) about += "; meter " + record.meter->name;
     return line + '\n' + std::string(display_width(line), '=') + '\n' + one_line(about) + '\n';
-}
-
-std::string quantities_text(const std::vector<Quantity>& quantities) {
-    Table table;
-    table.columns = {{"quantity", "quantity", {}, Content::text, 0},
-                     {"value", "value", {}, Content::text, 0},
-                     {"kind", "kind", {}, Content::text, 0},
-                     {"reason", "reason", {}, Content::text, 0}};
-    for (const Quantity& quantity : quantities)
-        table.rows.push_back({quantity_title(quantity.key),
-                              quantity.kind == Kind::not_known
-                                  ? std::string("-")
-                                  : quantity_text(quantity, quantity_decimals(quantity.key)),
-                              std::string(kind_text(quantity.kind)), quantity.reason});
-    return '\n' + table_text(table, TableFormat::text);
 }
 
 std::string mends_text(const RunRecord& record, const std::vector<Mend>& mends) {
@@ -76,6 +61,14 @@ std::string budget_text(const Budget& budget) {
     return '\n' + table_text(table, TableFormat::text);
 }
 
+/// Where the energy went, and what one run says of it by its gauge.
+std::string losses_text(const GaugeAnalysis& gauge, const LossSplit& split) {
+    std::string text = "\nWhere the energy went\n";
+    for (const std::string* sentence : {&split.sentence, &gauge.losses.sentence, &gauge.feasibility.sentence})
+        if (!sentence->empty()) text += "  " + one_line(*sentence) + '\n';
+    return text;
+}
+
 std::string findings_text(const GaugeAnalysis& gauge) {
     std::string text = "\nGauge: " + one_line(gauge.verdict) + '\n';
     for (const Finding& finding : gauge.findings) {
@@ -87,7 +80,7 @@ std::string findings_text(const GaugeAnalysis& gauge) {
 
 } // namespace
 
-std::string analysis_text(const RunRecord& record, const RunAnalysis& analysis) {
+std::string analysis_text(const RunRecord& record, const RunAnalysis& analysis, const LossSplit& split) {
     std::string text = heading(record, analysis) + quantities_text(analysis.quantities) +
                        mends_text(record, analysis.energy.track.mends) + budget_text(analysis.energy.budget);
     if (!analysis.energy.intervals.empty()) {
@@ -95,7 +88,7 @@ std::string analysis_text(const RunRecord& record, const RunAnalysis& analysis) 
         intervals.title = "Intervals";
         text += '\n' + table_text(intervals, TableFormat::text);
     }
-    return text + findings_text(analysis.gauge);
+    return text + losses_text(analysis.gauge, split) + findings_text(analysis.gauge);
 }
 
 } // namespace ullage

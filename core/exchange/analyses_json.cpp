@@ -3,6 +3,8 @@
 
 #include "base/version.h"
 #include "exchange/quantity_json.h"
+#include "exchange/unit_analysis_json.h"
+#include "fleet/loss_split.h"
 
 #include <algorithm>
 
@@ -18,9 +20,9 @@ Json reading_json(const RunRecord& record, const std::string& uuid) {
     return json;
 }
 
-Json quantities_json(const RunRecord& record, const RunAnalysis& analysis) {
+Json quantities_json(const RunRecord& record, const std::vector<Quantity>& quantities) {
     Json list = Json::array();
-    for (const Quantity& quantity : analysis.quantities) {
+    for (const Quantity& quantity : quantities) {
         Json json{{"key", quantity.key}, {"unit_label", record.unit.name}, {"run", record.number}};
         json.update(quantity_json(quantity));
         list.push_back(std::move(json));
@@ -71,25 +73,38 @@ Json budget_json(const Budget& budget) {
             {"half_width_method", budget.half_width_method}};
 }
 
-Json run_json(const RunRecord& record, const RunAnalysis& analysis) {
+Json loss_split_json(const RunRecord& record, const LossSplit& split) {
+    return {{"quantities", quantities_json(record, {split.undelivered_wh, split.no_load_taken_wh, split.rest_wh})}, {"sentence", split.sentence}};
+}
+
+Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& unit_fit) {
     return {{"unit", record.unit.name},
             {"run", record.number},
             {"title", run_title(record, analysis.energy)},
             {"kind", std::string(run_kind_text(record.run.kind))},
             {"ended", std::string(run_end_text(record.run.end))},
-            {"quantities", quantities_json(record, analysis)},
+            {"quantities", quantities_json(record, analysis.quantities)},
             {"gauge_verdict", analysis.gauge.verdict},
             {"findings", findings_json(record, analysis.gauge.findings)},
             {"mends", mends_json(record, analysis.energy.track.mends)},
-            {"budget", budget_json(analysis.energy.budget)}};
+            {"budget", budget_json(analysis.energy.budget)},
+            {"loss_split", loss_split_json(record, split_losses(record, analysis, unit_fit))},
+            {"losses_sentence", analysis.gauge.losses.sentence},
+            {"least_gauge_error_sentence", analysis.gauge.feasibility.sentence}};
 }
 
 } // namespace
 
-std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses) {
-    Json json{{"program", "ullage"}, {"version", std::string(program_version())}, {"runs", Json::array()}};
+std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses,
+                          const std::vector<UnitAnalysis>& units) {
+    Json json{{"program", "ullage"}, {"version", std::string(program_version())}, {"runs", Json::array()}, {"units", Json::array()}};
+    const UnitFit nothing = fit_unit({});
     const std::size_t runs = std::min(records.size(), analyses.size());
-    for (std::size_t r = 0; r < runs; ++r) json["runs"].push_back(run_json(records[r], analyses[r]));
+    for (std::size_t r = 0; r < runs; ++r) {
+        const auto unit = std::ranges::find_if(units, [&](const UnitAnalysis& each) { return each.unit.uuid == records[r].unit.uuid; });
+        json["runs"].push_back(run_json(records[r], analyses[r], unit == units.end() ? nothing : unit->fit));
+    }
+    for (const UnitAnalysis& unit : units) json["units"].push_back(unit_analysis_json(unit));
     return json_text(json);
 }
 

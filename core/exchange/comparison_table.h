@@ -3,6 +3,7 @@
 
 #include "exchange/table.h"
 #include "fleet/comparison.h"
+#include "fleet/unit_analysis.h"
 
 namespace ullage {
 
@@ -21,7 +22,10 @@ namespace ullage {
 /// ended, quantities: [{key, unit_label, run, value, lower, upper, unit, kind, reason}], gauge_verdict, findings: [{kind, weight,
 /// sentence, evidence, readings: [{uuid, time}], size, size_unit, statistic_name, statistic, threshold}], mends: [{kind,
 /// reading, reason, missing_wh}], budget: {lines: [{source, shape, correlation, standard_wh, share}], combined_standard_wh,
-/// half_width_wh, half_width_method}}]}. Absent numbers are null; never NaN.
-[[nodiscard]] std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses);
+/// half_width_wh, half_width_method}, loss_split: {quantities, sentence}, losses_sentence, least_gauge_error_sentence}], "units": see
+/// unit_analysis_json}. Absent numbers are null; never NaN. The loss split takes the no-load draw from the analysis of the run's unit in
+/// `units`, where that is given and knows it.
+[[nodiscard]] std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses,
+                                        const std::vector<UnitAnalysis>& units = {});
 
 } // namespace ullage

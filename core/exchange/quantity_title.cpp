@@ -13,7 +13,7 @@ struct Title {
     int decimals;
 };
 
-constexpr std::array<Title, 15> titles{{
+constexpr std::array<Title, 24> titles{{
     {"rated_wh", "rated energy", 0},
     {"delivered_wh", "delivered energy", 0},
     {"duration_h", "duration", 2},
@@ -25,6 +25,15 @@ constexpr std::array<Title, 15> titles{{
     {"line_chi_square", "chi-square of that line", 1},
     {"no_load_draw_w", "no-load draw", 1},
     {"zero_time_energy_wh", "energy at no time cost", 0},
+    {"deliverable_at_no_time_cost_wh", "energy at no time cost", 0},
+    {"no_load_endurance_h", "no-load endurance", 1},
+    {"curvature_per_w", "quadratic loss", 6},
+    {"deliverable_wh", "deliverable energy", 0},
+    {"run_time_h", "run time", 1},
+    {"change_wh_per_day", "change of energy", 2},
+    {"undelivered_wh", "not delivered", 0},
+    {"no_load_taken_wh", "taken by the no-load draw", 0},
+    {"rest_wh", "conversion or missing capacity", 0},
     {"least_gauge_error_pt", "least gauge error", 1},
     {"price_per_rated_kwh", "price per rated kWh", 2},
     {"price_per_delivered_kwh", "price per delivered kWh", 2},

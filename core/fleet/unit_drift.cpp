@@ -35,7 +35,7 @@ double days_spanned(const std::vector<DrainSummary>& used) {
 Drift test_drift(const UnitFit& fit, const Unit& unit) {
     std::vector<DrainSummary> used;
     std::ranges::copy_if(fit.drains, std::back_inserter(used), &DrainSummary::used);
-    if (used.size() < least_drains) return refused("it takes three drains from full to cut-off; there are " + std::to_string(used.size()));
+    if (used.size() < least_drains) return refused("it takes three drains from full to cut-off; so far: " + std::to_string(used.size()));
     if (days_spanned(used) < least_days) return refused("all drains were made within a day");
 
     BalanceTerms terms{fit.c_bounds, std::nullopt, true};

@@ -127,6 +127,29 @@ TEST_F(RunPageTest, what_is_not_known_stands_in_the_findings_with_its_reason) {
     EXPECT_TRUE(unknown->sentence.endsWith(QLatin1Char('.')));
 }
 
+TEST_F(RunPageTest, where_the_energy_went_stands_below_the_findings_as_said_or_as_not_known) {
+    recordSample();
+    const RunAnalysis& analysis = document.analysis(run.uuid);
+    LossSplit split;
+    split.sentence = "Of 1200 Wh rated: 800 Wh delivered, about 100 Wh no-load draw, rest 300 Wh";
+    split.rest_wh = known("rest_wh", "Wh", 300, 10.0, Kind::measured);
+    const auto said = [](const std::vector<FindingItem>& items, const QString& sentence) {
+        return std::ranges::find(items, sentence, &FindingItem::sentence);
+    };
+    const QString sentence = QString::fromStdString(split.sentence) + QLatin1Char('.');
+    auto items = finding_items(analysis, split);
+    auto at = said(items, sentence);
+    ASSERT_NE(at, items.end());
+    EXPECT_EQ(at->sort, FindingItem::Sort::note);
+    split.rest_wh = not_known("rest_wh", "Wh", "no draw");
+    items = finding_items(analysis, split);
+    at = said(items, sentence);
+    ASSERT_NE(at, items.end());
+    EXPECT_EQ(at->sort, FindingItem::Sort::not_known);
+    EXPECT_NE(said(items, QString::fromStdString(analysis.gauge.losses.sentence)), items.end());
+    EXPECT_EQ(std::ranges::count(items, QString::fromStdString(analysis.gauge.feasibility.sentence), &FindingItem::sentence), 1);
+}
+
 TEST_F(RunPageTest, mends_stand_in_the_findings_as_assumed) {
     recordSample();
     const Reading fifth = readings()[4];

@@ -113,6 +113,59 @@ TEST_F(AnalyseCommand, a_run_number_without_a_unit_is_refused_where_there_are_se
     EXPECT_EQ(outcome.err, "ullage: --run: several units have runs; add --unit with one of `Other`, `Specimen`\n");
 }
 
+TEST_F(AnalyseCommand, all_drains_of_a_unit_stand_together_after_its_runs) {
+    // 800 Wh in 10 h; twice the load delivers 880 Wh in 5.5 h, so each hour costs 80/4.5 W less what the quadratic loss takes.
+    std::string quick = drain_sheet("Specimen", 12, 880);
+    for (int step = 10; step >= 1; --step) {
+        const int minutes = 6 * 60 + 33 * step;
+        const std::string from = "T" + std::string(6 + step < 10 ? "0" : "") + std::to_string(6 + step) + ":00Z";
+        const std::string to = "T" + std::string(minutes < 600 ? "0" : "") + std::to_string(minutes / 60) + ':' + std::string(minutes % 60 < 10 ? "0" : "") +
+                               std::to_string(minutes % 60) + "Z";
+        quick.replace(quick.find(from), from.size(), to);
+    }
+    std::string stopped = drain_sheet("Specimen", 13, 700);
+    stopped.replace(stopped.find("cut-off seen"), 12, "stopped by tester");
+    stopped.replace(stopped.rfind("cut-off"), 7, "");
+    const std::string path = folder_ / "together.ullage";
+    const Outcome imported = run({"import", path, written("1.csv", drain_sheet()), written("2.csv", quick), written("3.csv", stopped)});
+    ASSERT_EQ(imported.code, exit_good) << imported.err;
+    const Outcome text = run({"analyse", path});
+    ASSERT_EQ(text.code, exit_good) << text.err;
+    for (const char* part : {"All drains of Specimen together\n====", "Drains used", "Drains not used\n  run 3, ", "stopped before the cut-off",
+                             "Expected from full to cut-off", "Next run: ", "Drift: ", "Where the energy went\n  Of 1000 Wh rated: 800.0 ± 7.7 Wh delivered, about "})
+        EXPECT_NE(text.out.find(part), std::string::npos) << part << " in\n" << text.out;
+    const Json json = Json::parse(run({"analyse", path, "--format", "json"}).out);
+    ASSERT_EQ(json.at("units").size(), 1u);
+    const Json& unit = json["units"][0];
+    EXPECT_EQ(unit.at("unit"), "Specimen");
+    const Json& draw = quantity(unit, "no_load_draw_w");
+    EXPECT_NEAR(draw.at("value").get<double>(), 80 / 4.5, 2);
+    EXPECT_LT(draw.at("lower").get<double>(), draw.at("value").get<double>());
+    ASSERT_EQ(unit.at("drains").size(), 3u);
+    EXPECT_EQ(unit["drains"][0].at("used"), true);
+    EXPECT_NEAR(unit["drains"][1].at("hours").get<double>(), 5.5, 1e-9);
+    EXPECT_EQ(unit["drains"][2].at("used"), false);
+    EXPECT_NE(unit["drains"][2].at("reason"), "");
+    EXPECT_TRUE(unit["drains"][2].at("hours").is_null());
+    ASSERT_GE(unit.at("predictions").size(), 3u);
+    for (const Json& prediction : unit["predictions"])
+        EXPECT_NEAR(prediction.at("deliverable_wh").at("value").get<double>(),
+                    prediction.at("load_w").get<double>() * prediction.at("run_time_h").at("value").get<double>(), 1e-6);
+    EXPECT_TRUE(unit.at("next_run").contains("load_w"));
+    EXPECT_NE(unit.at("drift").at("sentence"), "");
+    // The loss split of a run takes its draw from all drains.
+    const Json& split = json["runs"][0].at("loss_split");
+    EXPECT_NEAR(split.at("quantities")[1].at("value").get<double>(), 10 * draw.at("value").get<double>(), 1e-6);
+}
+
+TEST_F(AnalyseCommand, one_run_is_shown_alone_but_its_losses_rest_on_all_drains) {
+    const std::string path = logbook();
+    const Outcome outcome = run({"analyse", path, "--unit", "Specimen", "--run", "1"});
+    EXPECT_EQ(outcome.out.find("All drains of"), std::string::npos);
+    // 10 h at 80 W twice: too alike.
+    EXPECT_NE(outcome.out.find("the no-load draw is not known (the drains are too alike"), std::string::npos) << outcome.out;
+}
+
 TEST_F(AnalyseCommand, a_sheet_or_a_folder_of_sheets_needs_no_logbook) {
     const std::string path = logbook();
     const Outcome folder = run({"analyse", folder_.path().string()});

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "charts/chart_data.h"
+#include "fleet/between_runs_predict.h"
+
+#include <vector>
+
+namespace ullage {
+
+/// A drain from full to cut-off as the charts of a unit show it.
+struct MeasuredDrain {
+    QString title;
+    double mean_load_w = 0;
+    Quantity delivered_wh;    ///< "delivered_wh"
+    Quantity usable_fraction; ///< "usable_fraction"
+    Quantity duration_h;      ///< "duration_h"
+};
+
+/// Loads at which a unit's curves are drawn: evenly on a logarithmic axis from 10 W to the rated output (without one: twice the highest
+/// tested load, 200 W at least), with the ends of the tested loads among them. Ascending, W.
+[[nodiscard]] std::vector<double> curve_loads(const UnitFit& fit, const Unit& unit);
+
+/// Usable fraction (deliverable Wh where the rated energy is not stated) against a logarithmic load axis: "within" solid between the tested
+/// loads, "below" and "above" dashed beyond them, each with its band; "measured": the drains as points with error bars. The expectation
+/// band lies behind. `next_load_w`: where the next drain is proposed, a dotted line. A no-load drain has no place on the axis.
+[[nodiscard]] ChartContent usable_chart(const UnitFit& fit, const Unit& unit, const std::vector<MeasuredDrain>& drains,
+                                        std::optional<double> next_load_w);
+
+/// Run time against load, both axes logarithmic, with the same series.
+[[nodiscard]] ChartContent run_time_chart(const UnitFit& fit, const Unit& unit, const std::vector<MeasuredDrain>& drains,
+                                          std::optional<double> next_load_w);
+
+} // namespace ullage

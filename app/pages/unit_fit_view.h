@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "fleet/unit_analysis.h"
+#include "pages/unit_charts.h"
+
+#include <QFrame>
+
+#include <vector>
+
+class QGridLayout;
+class QLabel;
+class QScrollArea;
+class QTabWidget;
+
+namespace ullage {
+
+class LineChart;
+
+/// What all drains of a unit say together: three figures, the fit in a sentence, the next run worth making, drift, and beside them the
+/// curves against load. What is not known stands there with its reason.
+class UnitFitView final : public QFrame {
+    Q_OBJECT
+public:
+    explicit UnitFitView(QWidget* parent = nullptr);
+
+    /// `drains`: those of the fit that are used, as the charts show them.
+    void setUnit(const UnitAnalysis& analysis, const std::vector<MeasuredDrain>& drains);
+
+private:
+    struct Figure {
+        QLabel *name = nullptr, *value = nullptr, *interval = nullptr, *reason = nullptr;
+    };
+    QWidget* make_words();
+    Figure make_figure(const QString& key, const QString& name, QGridLayout& grid, int row);
+    static void fill(const Figure& figure, const Quantity& quantity, const QString& said);
+
+    Figure draw_, energy_, endurance_;
+    QLabel *sentence_, *next_, *drift_, *unused_;
+    QScrollArea* words_area_;
+    QTabWidget* tabs_;
+    LineChart *usable_chart_, *run_time_chart_;
+};
+
+/// "Not taken together with the others: run 7, drain 16 May, 149 W (it was stopped before the cut-off)."; empty where every run is used.
+[[nodiscard]] QString unused_runs_text(const UnitFit& fit);
+
+} // namespace ullage

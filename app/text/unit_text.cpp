@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "text/unit_text.h"
+
+#include "exchange/table.h"
+#include "exchange/table_unicode.h"
+#include "text/quantities_text.h"
+
+#include <fmt/format.h>
+
+
+namespace ullage {
+
+namespace {
+
+using Content = TableColumn::Content;
+
+std::string heading(const UnitAnalysis& analysis) {
+    const std::string line = one_line(fmt::format("All drains of {} together", analysis.unit.name));
+    return line + '\n' + std::string(display_width(line), '=') + '\n' + one_line(analysis.fit.sentence) + '\n';
+}
+
+Quantity plain(const char* unit, double value) { return known({}, unit, value, std::nullopt, Kind::measured); }
+
+TableCell residual_cell(const DrainSummary& drain) {
+    if (!drain.residual_wh) return std::string();
+    return plain("Wh", *drain.residual_wh);
+}
+
+std::string used_text(const UnitFit& fit) {
+    if (fit.used_drains == 0) return {};
+    Table table;
+    table.title = "Drains used";
+    table.columns = {{"run", "run", {}, Content::text, 0},
+                     {"title", "drain", {}, Content::text, 0},
+                     {"mean_load_w", "mean load", "W", Content::number, 1},
+                     {"hours", "time", "h", Content::number, 2},
+                     {"delivered_wh", "delivered", "Wh", Content::number, 0},
+                     {"residual_wh", "beyond the fit", "Wh", Content::number, 1}};
+    for (const DrainSummary& drain : fit.drains)
+        if (drain.used)
+            table.rows.push_back({std::to_string(drain.run_number), drain.title, plain("W", drain.mean_load_w), plain("h", drain.hours),
+                                  plain("Wh", drain.delivered_wh), residual_cell(drain)});
+    return '\n' + table_text(table, TableFormat::text);
+}
+
+std::string unused_text(const UnitFit& fit) {
+    std::string text;
+    for (const DrainSummary& drain : fit.drains)
+        if (!drain.used) text += "  " + one_line(fmt::format("run {}, {}: {}", drain.run_number, drain.title, drain.reason)) + '\n';
+    return text.empty() ? text : "\nDrains not used\n" + text;
+}
+
+std::string predictions_text(const UnitAnalysis& analysis) {
+    if (!analysis.fit.parameters || analysis.predictions.empty()) return {};
+    Table table;
+    table.title = "Expected from full to cut-off, a mean over drains";
+    table.columns = {{"load_w", "load", "W", Content::number, 0},
+                     {"deliverable_wh", "deliverable", "Wh", Content::quantity, 0},
+                     {"usable_fraction", "usable fraction", {}, Content::quantity, 3},
+                     {"run_time_h", "run time", "h", Content::quantity, 1},
+                     {"basis", "tested loads", {}, Content::text, 0}};
+    for (const LoadPrediction& prediction : analysis.predictions)
+        table.rows.push_back({plain("W", prediction.load_w), prediction.deliverable_wh, prediction.usable_fraction, prediction.run_time_h,
+                              std::string(prediction.within_tested_loads ? "between" : "beyond")});
+    return '\n' + table_text(table, TableFormat::text);
+}
+
+} // namespace
+
+std::string unit_text(const UnitAnalysis& analysis) {
+    const UnitFit& fit = analysis.fit;
+    return heading(analysis) +
+           quantities_text({fit.no_load_draw_w, fit.deliverable_at_no_time_cost_wh, fit.no_load_endurance_h, fit.curvature_per_w}) +
+           used_text(fit) + unused_text(fit) + predictions_text(analysis) + "\nNext run: " + one_line(analysis.next_run_sentence) +
+           "\nDrift: " + one_line(analysis.drift.sentence) + '\n';
+}
+
+} // namespace ullage

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "exchange/quantity_json.h"
+#include "fleet/unit_analysis.h"
+
+namespace ullage {
+
+/// {unit, sentence, quantities: [{key, unit_label, value, lower, upper, unit, kind, reason}], drains: [{run, title, used, reason, hours,
+/// delivered_wh, mean_load_w, residual_wh}], predictions: [{load_w, within_tested_loads, deliverable_wh, usable_fraction, run_time_h}],
+/// next_run: {load_w, expected_run_time_h, shrink_factor, sentence}, drift: {change_wh_per_day, statistic, p_value, threshold,
+/// significant, sentence}}. The three of a prediction and change_wh_per_day are quantities: {value, lower, upper, unit, kind,
+/// reason}. Numbers of a drain that is not used, and of a next run that would not help, are null.
+[[nodiscard]] Json unit_analysis_json(const UnitAnalysis& analysis);
+
+} // namespace ullage

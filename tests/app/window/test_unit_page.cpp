@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window_fixture.h"
+
+#include "charts/line_chart.h"
+#include "models/unit_runs_model.h"
+#include "pages/unit_fit_view.h"
+#include "pages/unit_page.h"
+
+#include <QAbstractItemModelTester>
+#include <QLabel>
+#include <QTabWidget>
+#include <QTableView>
+
+#include <algorithm>
+
+namespace ullage::test {
+namespace {
+
+class UnitPageTest : public WindowTest {
+protected:
+    void SetUp() override {
+        WindowTest::SetUp();
+        new_logbook();
+        Unit made;
+        made.name = "Osk 1200";
+        made.rated_energy_wh = 1200;
+        made.rated_output_w = 1000;
+        unit = document.addUnit(made).value();
+        Meter bench;
+        bench.name = "Socket meter A";
+        bench.step_wh = 1;
+        bench.limit_percent = 1;
+        meter = document.addMeter(bench).value();
+        page_ = find<UnitPage>("unitPage");
+        page_->showUnit(unit.uuid);
+    }
+
+    ullage::Run drain(double delivered_wh, int hours, RunEnd end = RunEnd::cut_off_seen) {
+        ullage::Run run;
+        run.unit_uuid = unit.uuid;
+        run.meter_uuid = meter.uuid;
+        run.started_full = true;
+        run = document.addRun(run).value();
+        for (int part = 0; part <= 4; ++part) {
+            ReadingValues values;
+            values.time_ms = clock.now_ms();
+            values.gauge_percent = 100 - 25 * part;
+            values.register_wh = delivered_wh * part / 4;
+            EXPECT_TRUE(document.record(run.uuid, values));
+            clock.advance_hours(hours / 4.0);
+        }
+        run.end = end;
+        EXPECT_TRUE(document.updateRun(run));
+        clock.advance_hours(24);
+        return run;
+    }
+
+    [[nodiscard]] QString text(const char* name) const {
+        const auto* label = page_->findChild<QLabel*>(QString::fromLatin1(name));
+        return label ? label->text() : QStringLiteral("no such label");
+    }
+    [[nodiscard]] const ChartContent& chart(const char* name) const { return page_->findChild<LineChart*>(QString::fromLatin1(name))->content(); }
+    [[nodiscard]] static const ChartSeries* series(const ChartContent& content, const char* id) {
+        const auto found = std::ranges::find(content.series, QString::fromLatin1(id), &ChartSeries::id);
+        return found == content.series.end() ? nullptr : &*found;
+    }
+
+    Unit unit;
+    Meter meter;
+    UnitPage* page_ = nullptr;
+};
+
+TEST_F(UnitPageTest, one_drain_shows_its_point_and_why_nothing_more_is_known) {
+    drain(800, 16);
+    EXPECT_EQ(text("noLoadDrawLabel"), QStringLiteral("not known"));
+    EXPECT_TRUE(text("fitSentenceLabel").contains(QStringLiteral("there is one drain only, at 50 W"))) << text("fitSentenceLabel").toStdString();
+    EXPECT_TRUE(text("nextRunLabel").startsWith(QStringLiteral("A drain near "))) << text("nextRunLabel").toStdString();
+    const auto& content = chart("usableChart");
+    ASSERT_EQ(content.series.size(), 1U);
+    const auto* measured = series(content, "measured");
+    ASSERT_NE(measured, nullptr);
+    ASSERT_EQ(measured->points.size(), 1U);
+    EXPECT_NEAR(measured->points[0].x, 50, 1e-6);
+    EXPECT_NEAR(measured->points[0].y, 800.0 / 1200, 1e-9);
+    EXPECT_EQ(measured->band_shape, BandShape::bars);
+    EXPECT_EQ(measured->band.size(), 1U);
+}
+
+TEST_F(UnitPageTest, two_drains_give_the_draw_and_curves_that_follow_each_change) {
+    drain(800, 16);
+    const auto run = drain(950, 4);
+    const auto& fit = document.unitFit(unit.uuid);
+    ASSERT_TRUE(fit.no_load_draw_w.value);
+    EXPECT_EQ(text("noLoadDrawLabel") + QLatin1Char(' ') + text("noLoadDrawIntervalLabel"),
+              QString::fromStdString(quantity_text(fit.no_load_draw_w, 1)));
+    EXPECT_EQ(text("fitSentenceLabel").toStdString(), fit.sentence);
+    for (const char* name : {"usableChart", "runTimeChart"}) {
+        const auto& content = chart(name);
+        EXPECT_TRUE(content.x.logarithmic);
+        for (const auto& [id, line] : {std::pair{"below", CurveLine::dashed}, {"within", CurveLine::solid}, {"above", CurveLine::dashed}}) {
+            const auto* part = series(content, id);
+            ASSERT_NE(part, nullptr) << name << ' ' << id;
+            EXPECT_EQ(part->line, line);
+            EXPECT_EQ(part->band.size(), part->points.size());
+        }
+        EXPECT_NEAR(series(content, "within")->points.front().x, 50, 1e-6);
+        EXPECT_NEAR(series(content, "within")->points.back().x, 237.5, 1e-6);
+        EXPECT_NEAR(series(content, "above")->points.back().x, 1000, 1e-6);
+        EXPECT_EQ(series(content, "measured")->points.size(), 2U);
+    }
+    ASSERT_EQ(chart("usableChart").horizontal_bands.size(), 1U);
+    EXPECT_EQ(chart("usableChart").horizontal_bands[0].lower, 0.75);
+    EXPECT_EQ(chart("usableChart").horizontal_bands[0].upper, 0.80);
+    ASSERT_TRUE(document.withdrawRun(run.uuid));
+    EXPECT_EQ(text("noLoadDrawLabel"), QStringLiteral("not known"));
+    EXPECT_EQ(chart("runTimeChart").series.size(), 1U);
+}
+
+TEST_F(UnitPageTest, a_run_that_is_not_used_is_named_with_its_reason) {
+    drain(800, 16);
+    EXPECT_TRUE(text("unusedRunsLabel").isEmpty());
+    drain(300, 4, RunEnd::stopped_by_tester);
+    EXPECT_TRUE(text("unusedRunsLabel").contains(QStringLiteral("run 2, "))) << text("unusedRunsLabel").toStdString();
+    EXPECT_TRUE(text("unusedRunsLabel").contains(QStringLiteral("stopped before the cut-off")));
+    auto* model = find<QTableView>("runsTable")->model();
+    const QAbstractItemModelTester tester(model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    EXPECT_TRUE(model->index(1, UnitRunsModel::RunColumn).data(Qt::ToolTipRole).toString().contains(QStringLiteral("stopped before the cut-off")));
+    EXPECT_FALSE(model->index(0, UnitRunsModel::RunColumn).data(Qt::ToolTipRole).toString().contains(QStringLiteral("Not taken")));
+}
+
+TEST_F(UnitPageTest, a_unit_without_runs_or_rated_energy_says_what_to_do) {
+    EXPECT_TRUE(chart("usableChart").series.empty());
+    EXPECT_FALSE(chart("usableChart").empty_text.isEmpty());
+    EXPECT_TRUE(text("nextRunLabel").contains(QStringLiteral("first")));
+    drain(800, 16);
+    auto bare = unit;
+    bare.rated_energy_wh.reset();
+    ASSERT_TRUE(document.updateUnit(bare));
+    const auto* measured = series(chart("usableChart"), "measured");
+    ASSERT_NE(measured, nullptr);
+    EXPECT_NEAR(measured->points[0].y, 800, 1e-9);
+    EXPECT_EQ(find<QTabWidget>("unitChartsTabs")->tabText(0), QStringLiteral("Deliverable energy"));
+}
+
+} // namespace
+} // namespace ullage::test
