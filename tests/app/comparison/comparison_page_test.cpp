@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "support/source_dir.h"
 #include "pages/comparison_page.h"
 
 #include "charts/bar_chart.h"
@@ -207,7 +208,7 @@ TEST(PicturesCommand, writes_the_charts_of_every_run_and_of_the_comparison) {
     TempFolder folder;
     const std::string into = (folder / "pictures").string();
     std::ostringstream out, err;
-    const std::vector<std::string> args{"pictures", std::string(ULLAGE_SOURCE_DIR) + "/sample-data", "--into", into};
+    const std::vector<std::string> args{"pictures", (test::source_dir() / "sample-data").string(), "--into", into};
     ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
     const QStringList files = QDir(QString::fromStdString(into)).entryList(QDir::Files);
     EXPECT_EQ(files.size(), 2 * (3 * 8 + 2));

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "support/source_dir.h"
 #include "dialogs/amend_dialog.h"
 #include "exchange/run_sheet.h"
 #include "pages/findings_view.h"
@@ -150,7 +151,7 @@ TEST_F(LooksTest, an_empty_run_says_what_to_do) {
 
 TEST_F(LooksTest, every_sample_run_is_shown_with_its_figures) {
     std::set<std::filesystem::path> sheets;
-    for (const auto& entry : std::filesystem::directory_iterator(ULLAGE_SOURCE_DIR "/sample-data"))
+    for (const auto& entry : std::filesystem::directory_iterator(test::source_dir() / "sample-data"))
         if (entry.path().extension() == ".csv") sheets.insert(entry.path());
     ASSERT_FALSE(sheets.empty());
     for (const auto& sheet : sheets) {

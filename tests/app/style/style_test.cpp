@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "support/source_dir.h"
 #include "style/icons.h"
 #include "style/numbers.h"
 #include "style/roles.h"
@@ -166,7 +167,7 @@ TEST(Icons, every_glyph_has_a_picture_that_takes_the_theme) {
 }
 
 TEST(Icons, all_have_one_stroke_width_on_a_24_px_grid) {
-    const QDir folder(QStringLiteral(ULLAGE_SOURCE_DIR "/resources/icons"));
+    const QDir folder(QString::fromStdString((test::source_dir() / "resources/icons").string()));
     const auto files = folder.entryList({QStringLiteral("*.svg")});
     ASSERT_GT(files.size(), 20);
     for (const QString& name : files) {

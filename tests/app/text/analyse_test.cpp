@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "support/source_dir.h"
 #include "command_fixture.h"
 
 #include <nlohmann/json.hpp>
@@ -176,7 +177,7 @@ TEST_F(AnalyseCommand, a_sheet_or_a_folder_of_sheets_needs_no_logbook) {
 }
 
 TEST_F(AnalyseCommand, the_sample_runs_are_analysed_without_a_problem) {
-    const Outcome outcome = run({"analyse", std::string(ULLAGE_SOURCE_DIR) + "/sample-data", "--format", "json"});
+    const Outcome outcome = run({"analyse", (test::source_dir() / "sample-data").string(), "--format", "json"});
     ASSERT_EQ(outcome.code, exit_good) << outcome.err;
     EXPECT_GE(Json::parse(outcome.out).at("runs").size(), 3u);
 }

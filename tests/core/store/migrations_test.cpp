@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Files of earlier versions are kept as SQL under versions/, since the files that people have do not change
 // with us.
+#include "support/source_dir.h"
 #include "samples.h"
 #include "store/migrations.h"
 
@@ -16,7 +17,7 @@ namespace fs = std::filesystem;
 
 void make_file_of_version(int version, const fs::path& path) {
     std::ostringstream name;
-    name << ULLAGE_SOURCE_DIR "/tests/core/store/versions/" << std::string(version < 10 ? 3 : 2, '0')
+    name << test::source_dir().string() << "/tests/core/store/versions/" << std::string(version < 10 ? 3 : 2, '0')
          << version << ".sql";
     std::ifstream in(name.str());
     const std::string sql{std::istreambuf_iterator<char>(in), {}};

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "support/source_dir.h"
 #include "support/scenario.h"
 
 #include "exchange/run_sheet.h"
@@ -16,7 +17,7 @@
 namespace ullage::test {
 namespace {
 
-const std::filesystem::path sample_folder = std::filesystem::path(ULLAGE_SOURCE_DIR) / "sample-data";
+const std::filesystem::path sample_folder = source_dir() / "sample-data";
 
 std::string content_of(const std::filesystem::path& path) {
     std::ifstream file(path, std::ios::binary);
