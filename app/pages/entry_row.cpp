@@ -20,7 +20,7 @@ namespace ullage {
 
 namespace {
 
-constexpr int draft_delay_ms = 1000;
+constexpr int draft_delay_ms = 300;
 constexpr UtcMs minute_ms = 60'000;
 
 } // namespace

@@ -11,16 +11,16 @@
 
 namespace ullage::test {
 
-/// The recorder program as a child process, killed at the end of its scope at the latest.
-class RecorderProcess {
+/// A program as a child process, killed at the end of its scope at the latest.
+class ChildProcess {
 public:
-    explicit RecorderProcess(std::vector<std::string> arguments) {
-        arguments.insert(arguments.begin(), ULLAGE_RECORDER);
+    /// Runs `words`: the program's path, then its arguments.
+    explicit ChildProcess(std::vector<std::string> words_given) {
         int in[2], out[2];
         if (::pipe2(in, O_CLOEXEC) != 0 || ::pipe2(out, O_CLOEXEC) != 0) return;
         std::vector<char*> words;
-        for (std::string& argument : arguments)
-            words.push_back(argument.data());
+        for (std::string& word : words_given)
+            words.push_back(word.data());
         words.push_back(nullptr);
         child_ = ::fork();
         if (child_ == 0) {
@@ -34,12 +34,12 @@ public:
         input_ = in[1];
         output_ = out[0];
     }
-    ~RecorderProcess() {
+    ~ChildProcess() {
         kill();
         ::close(output_);
     }
-    RecorderProcess(const RecorderProcess&) = delete;
-    RecorderProcess& operator=(const RecorderProcess&) = delete;
+    ChildProcess(const ChildProcess&) = delete;
+    ChildProcess& operator=(const ChildProcess&) = delete;
 
     /// The next complete line, or nothing when the child has ended.
     std::optional<std::string> line() {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "recorder_process.h"
+#include "support/child_process.h"
 #include "samples.h"
 
 namespace ullage {
@@ -19,7 +19,7 @@ TEST(InUse, a_second_logbook_of_the_same_process_is_refused_by_any_name_of_the_f
         for (const OpenMode mode : {OpenMode::record, OpenMode::look})
             EXPECT_EQ(failure_of(Logbook::open(folder / name, mode, clock)), Failure::in_use) << name;
     // The refused attempts have not taken the first one's hold away.
-    RecorderProcess other({"hold", (folder / "a.ullage").string()});
+    ChildProcess other({ULLAGE_RECORDER, "hold", (folder / "a.ullage").string()});
     EXPECT_NE(other.line().value_or("ended"), "open");
     take(first.record(run, sample_values()));
 }
@@ -28,7 +28,7 @@ TEST(InUse, a_logbook_that_another_process_records_into_is_refused_and_left_alon
     const TempFolder folder;
     const FakeClock clock;
     write_logbook(folder / "a.ullage");
-    RecorderProcess other({"hold", (folder / "a.ullage").string()});
+    ChildProcess other({ULLAGE_RECORDER, "hold", (folder / "a.ullage").string()});
     ASSERT_EQ(other.line(), "open");
     const auto before = folder_bytes(folder.path());
     for (const OpenMode mode : {OpenMode::record, OpenMode::look}) {
