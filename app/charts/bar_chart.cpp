@@ -2,8 +2,10 @@
 #include "charts/bar_chart.h"
 
 #include "charts/bar_view.h"
+#include "charts/picture_copy.h"
 #include "style/theme.h"
 
+#include <QContextMenuEvent>
 #include <QHelpEvent>
 #include <QMouseEvent>
 #include <QToolTip>
@@ -44,6 +46,8 @@ void BarView::mouseReleaseEvent(QMouseEvent* event) {
 
 void BarView::mouseDoubleClickEvent(QMouseEvent* event) { event->accept(); }
 
+void BarView::contextMenuEvent(QContextMenuEvent* event) { event->ignore(); }
+
 bool BarView::viewportEvent(QEvent* event) {
     if (event->type() != QEvent::ToolTip)
         return QChartView::viewportEvent(event);
@@ -71,6 +75,7 @@ BarChart::BarChart(QWidget* parent) : QWidget(parent), view_(new BarView(this)) 
     connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this,
             [this] { view_->stage().set_look(screen_look(*this)); });
     connect(view_, &BarView::clicked, this, &BarChart::barClicked);
+    offer_copy(*this);
 }
 
 BarChart::~BarChart() = default;

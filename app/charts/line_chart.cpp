@@ -2,6 +2,7 @@
 #include "charts/line_chart.h"
 
 #include "charts/line_view.h"
+#include "charts/picture_copy.h"
 #include "style/theme.h"
 
 #include <QEvent>
@@ -26,6 +27,7 @@ LineChart::LineChart(QWidget* parent) : QWidget(parent), view_(new LineView(this
     connect(view_, &LineView::hovered, this, &LineChart::pointHovered);
     connect(view_, &LineView::spanChanged, this, &LineChart::visibleSpanChanged);
     connect(view_, &LineView::toggled, this, &LineChart::groupVisibilityChanged);
+    offer_copy(*this);
 }
 
 LineChart::~LineChart() = default;

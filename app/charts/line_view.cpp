@@ -2,6 +2,7 @@
 #include "charts/line_view.h"
 
 #include <QApplication>
+#include <QContextMenuEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QWheelEvent>
@@ -124,6 +125,8 @@ void LineView::mouseDoubleClickEvent(QMouseEvent* event) {
     if (event->button() == Qt::LeftButton)
         apply_window(std::nullopt);
 }
+
+void LineView::contextMenuEvent(QContextMenuEvent* event) { event->ignore(); }
 
 void LineView::leaveEvent(QEvent* event) {
     if (stage_.state().hovered) {

@@ -96,25 +96,6 @@ Result<QByteArray> png_bytes(const PictureContent& content, const PictureSpec& s
     return bytes;
 }
 
-Result<QByteArray> svg_bytes(const PictureContent& content, const PictureSpec& spec) {
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    QSvgGenerator generator;
-    generator.setOutputDevice(&buffer);
-    generator.setResolution(96); // so that a unit of the drawing is a CSS pixel
-    generator.setSize(spec.size);
-    generator.setViewBox(QRect(QPoint(), spec.size));
-    generator.setTitle(description_of(content));
-    QPainter painter;
-    if (!painter.begin(&generator))
-        return Error{Failure::io, "the picture could not be put into SVG form", {}, "try PNG instead"};
-    const auto painted = paint_picture(painter, QRectF(QPointF(), QSizeF(spec.size)), content, spec);
-    painter.end();
-    if (!painted)
-        return painted.error();
-    return bytes;
-}
-
 } // namespace
 
 Result<void> paint_picture(QPainter& painter, const QRectF& target, const PictureContent& content, const PictureSpec& spec) {
@@ -149,6 +130,25 @@ Result<QImage> render_picture(const PictureContent& content, const PictureSpec& 
     return image;
 }
 
+Result<QByteArray> svg_picture(const PictureContent& content, const PictureSpec& spec) {
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    QSvgGenerator generator;
+    generator.setOutputDevice(&buffer);
+    generator.setResolution(96); // so that a unit of the drawing is a CSS pixel
+    generator.setSize(spec.size);
+    generator.setViewBox(QRect(QPoint(), spec.size));
+    generator.setTitle(description_of(content));
+    QPainter painter;
+    if (!painter.begin(&generator))
+        return Error{Failure::io, "the picture could not be put into SVG form", {}, "try PNG instead"};
+    const auto painted = paint_picture(painter, QRectF(QPointF(), QSizeF(spec.size)), content, spec);
+    painter.end();
+    if (!painted)
+        return painted.error();
+    return bytes;
+}
+
 Result<void> write_picture(const PictureContent& content, const QString& path, const PictureSpec& spec) {
     const QFileInfo info(path);
     const QString end = info.suffix().toLower();
@@ -158,7 +158,7 @@ Result<void> write_picture(const PictureContent& content, const QString& path, c
     if (!info.absoluteDir().exists())
         return Error{Failure::not_found, "the folder does not exist", info.absolutePath().toStdString(),
                      "make the folder or choose another"};
-    const auto bytes = end == QLatin1String("png") ? png_bytes(content, spec) : svg_bytes(content, spec);
+    const auto bytes = end == QLatin1String("png") ? png_bytes(content, spec) : svg_picture(content, spec);
     if (!bytes)
         return bytes.error();
     QSaveFile file(path);

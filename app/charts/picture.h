@@ -6,6 +6,7 @@
 #include "charts/chart_look.h"
 #include "charts/vessel_row.h"
 
+#include <QByteArray>
 #include <QFont>
 #include <QImage>
 #include <QSize>
@@ -36,6 +37,9 @@ Result<void> paint_picture(QPainter& painter, const QRectF& target, const Pictur
 
 /// An opaque image of spec.size times spec.scale. Refuses sizes whose image would not fit into 400 million pixels.
 Result<QImage> render_picture(const PictureContent& content, const PictureSpec& spec);
+
+/// The picture as an SVG file's bytes, a unit of the drawing being a CSS pixel.
+Result<QByteArray> svg_picture(const PictureContent& content, const PictureSpec& spec);
 
 /// Writes a PNG or SVG file, as the end of `path` says (.png, .svg). An existing file is replaced only once the new one is
 /// complete. Fails on other ends, on a folder that does not exist, and on what cannot be written.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "charts/vessel_row.h"
 
+#include "charts/picture_copy.h"
 #include "style/numbers.h"
 #include "style/spacing.h"
 #include "style/theme.h"
@@ -122,6 +123,7 @@ VesselRow::VesselRow(QWidget* parent) : QWidget(parent) {
     setObjectName(QStringLiteral("vessel_row"));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, qOverload<>(&QWidget::update));
+    offer_copy(*this);
 }
 
 void VesselRow::setContent(VesselRowContent content) {

@@ -126,6 +126,8 @@ private:
     void smaller_text();
     void usual_text();
     void set_text_step(int step);
+    void copy_shown_picture();
+    void save_shown_picture();
     void show_keys_and_words();
     void show_method();
     void show_cautions();

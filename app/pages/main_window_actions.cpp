@@ -155,6 +155,8 @@ void MainWindow::make_view_menu() {
     charts->setCheckable(true);
     charts->setChecked(settings_.chartsShown());
     connect(charts, &QAction::toggled, this, &MainWindow::show_charts);
+    add_action(menu, "copyPictureAction", tr("Cop&y picture"), "Ctrl+Shift+P", &MainWindow::copy_shown_picture);
+    add_action(menu, "savePictureAction", tr("Sa&ve picture…"), "Ctrl+P", &MainWindow::save_shown_picture);
     menu.addSeparator();
     add_action(menu, "largerTextAction", tr("Text l&arger"), "Ctrl++", &MainWindow::larger_text);
     add_action(menu, "smallerTextAction", tr("Text s&maller"), "Ctrl+-", &MainWindow::smaller_text);

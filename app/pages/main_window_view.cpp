@@ -2,18 +2,23 @@
 // How things look, and help.
 #include "pages/main_window.h"
 
+#include "charts/picture_copy.h"
 #include "dialogs/help_dialog.h"
 #include "dialogs/help_texts.h"
+#include "pages/message_bar.h"
 #include "pages/run_page.h"
 #include "services/appearance.h"
+#include "services/prompts.h"
 #include "services/settings.h"
 #include "style/theme.h"
 
 #include <QAction>
 #include <QApplication>
+#include <QDir>
 #include <QMenu>
 #include <QMenuBar>
 #include <QSplitter>
+#include <QStackedWidget>
 
 #include <functional>
 
@@ -39,6 +44,26 @@ void MainWindow::set_text_step(int step) {
 void MainWindow::larger_text() { set_text_step(settings_.textStep() + 1); }
 void MainWindow::smaller_text() { set_text_step(settings_.textStep() - 1); }
 void MainWindow::usual_text() { set_text_step(0); }
+
+void MainWindow::copy_shown_picture() {
+    if (const auto* drawing = drawing_in_sight(*pages_->currentWidget()))
+        tell(copy_picture(*drawing));
+    else
+        messages_->showNote(tr("No picture is in sight here; choose a run, a unit or the comparison."));
+}
+
+void MainWindow::save_shown_picture() {
+    const auto* drawing = drawing_in_sight(*pages_->currentWidget());
+    if (!drawing) {
+        messages_->showNote(tr("No picture is in sight here; choose a run, a unit or the comparison."));
+        return;
+    }
+    const auto path = prompts_.fileToSave(this, tr("Save picture"), QDir(start_folder()).filePath(tr("picture.png")),
+                                          tr("Pictures (*.png *.svg)"), QStringLiteral("png"), true);
+    if (path.isEmpty()) return;
+    settings_.setFolderOf(path);
+    tell(save_picture(*drawing, path));
+}
 
 HelpDialog& MainWindow::help() {
     if (!help_) help_ = new HelpDialog(this);

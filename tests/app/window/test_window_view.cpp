@@ -2,12 +2,14 @@
 #include "window_fixture.h"
 
 #include "base/version.h"
+#include "pages/message_bar.h"
 #include "services/appearance.h"
 #include "style/theme.h"
 
 #include <QAbstractItemView>
 #include <QAction>
 #include <QComboBox>
+#include <QFile>
 #include <QHeaderView>
 #include <QImage>
 #include <QMenu>
@@ -184,6 +186,19 @@ TEST_F(WindowTest, a_small_window_keeps_its_pages_whole) {
     for (int x = 0; x < image.width(); x += 7)
         for (int y = 0; y < image.height(); y += 7) colours << image.pixel(x, y);
     EXPECT_GT(colours.size(), 20) << "an empty picture has one colour, a page with text many";
+}
+
+TEST_F(WindowTest, the_picture_in_sight_is_saved_where_the_tester_says) {
+    trigger("sampleLogbookAction");
+    trigger("comparisonAction");
+    prompts.to_save = file("shown.svg");
+    trigger("savePictureAction");
+    EXPECT_TRUE(QFile::exists(file("shown.svg")));
+}
+
+TEST_F(WindowTest, where_no_picture_is_in_sight_the_window_says_so) {
+    trigger("copyPictureAction");
+    EXPECT_TRUE(find<MessageBar>("messageBar")->message().contains(QStringLiteral("No picture")));
 }
 
 } // namespace ullage
