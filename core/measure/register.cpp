@@ -11,7 +11,8 @@
 namespace ullage {
 namespace {
 
-constexpr double complete_within_h = 2.0 / 60.0; ///< a gap as short as this is no gap: notes go to the minute
+constexpr double complete_within_h = 2.0 / 60.0; ///< a gap as short as this has a place in the budget: notes go to the minute
+constexpr double load_window_h = 10.0 / 60.0;    ///< over less the noted minute blurs a mean load
 
 std::string wh_text(double wh) { return exact_text(std::round(wh * 1000) / 1000) + " Wh"; }
 
@@ -20,6 +21,7 @@ struct Collected {
     std::vector<Mend> duplicates;
     UtcMs first_ms = 0, last_ms = 0;  ///< of all readings, with register or without
     bool entered_in_order = true;
+    bool row_before_register = false, row_after_register = false; ///< a reading without register before the first or after the last one
 };
 
 Collected collect(const RunRecord& record) {
@@ -42,7 +44,11 @@ Collected collect(const RunRecord& record) {
             pending = values.mark;
             pending_ms = values.time_ms;
         }
-        if (!values.register_wh) continue;
+        result.row_after_register = !values.register_wh;
+        if (!values.register_wh) {
+            result.row_before_register = result.row_before_register || result.nodes.empty();
+            continue;
+        }
         if (!result.nodes.empty() && !pending) {
             const RegisterNode& before = result.nodes.back();
             if (before.time_ms == values.time_ms && before.register_wh == *values.register_wh) {
@@ -109,7 +115,10 @@ private:
     std::optional<double> missing_between(UtcMs from, UtcMs to) {
         const double hours = hours_between(from, to);
         const double estimate_wh = rules_.usual_w * hours;
-        if (hours <= complete_within_h || estimate_wh < rules_.step_wh / 2) return std::nullopt;
+        if (hours <= complete_within_h || estimate_wh < rules_.step_wh / 2) {
+            track_.short_gaps.push_back({hours, 0});
+            return std::nullopt;
+        }
         track_.missing_inside = true;
         note_missing("energy between " + moment(from) + " and " + moment(to) + " (about " +
                      fixed_text(estimate_wh, estimate_wh < 10 ? 1 : 0) + " Wh at the usual load) is not in the register");
@@ -194,18 +203,42 @@ private:
 };
 
 /// Energy before the first and after the last register reading of the run.
-void check_ends(const RunRecord& record, UtcMs first_ms, UtcMs last_ms, const PathRules& rules, RegisterTrack& track) {
+void check_ends(const RunRecord& record, const Collected& collected, const PathRules& rules, RegisterTrack& track) {
     if (track.points.empty()) return;
-    const auto note = [&](UtcMs from, UtcMs to, const char* words) {
+    const auto note = [&](UtcMs from, UtcMs to, bool row_without_register, const char* words) {
         const double hours = hours_between(from, to);
-        if (hours <= complete_within_h || rules.usual_w * hours < rules.step_wh / 2) return;
+        if (hours <= 0 && !row_without_register) return;
+        if (hours <= complete_within_h || rules.usual_w * hours < rules.step_wh / 2) {
+            track.short_gaps.push_back({hours, 0});
+            return;
+        }
         track.energy_may_be_missing = true;
         track.missing_reason += (track.missing_reason.empty() ? "" : "; ") + std::string(words) + " (" + duration_text(hours) +
                                 ", about " + fixed_text(rules.usual_w * hours, 0) + " Wh at the usual load)";
     };
-    note(first_ms, track.points.front().time_ms, "the register was first read after the start");
+    note(collected.first_ms, track.points.front().time_ms, collected.row_before_register, "the register was first read after the start");
     if (record.run.end != RunEnd::still_running)
-        note(track.points.back().time_ms, last_ms, "the register was last read before the end");
+        note(track.points.back().time_ms, collected.last_ms, collected.row_after_register, "the register was last read before the end");
+}
+
+/// Highest mean load over load_window_h, or between two readings that lie farther apart, W; of a shorter run over the whole of it.
+double highest_load_w(const std::vector<RegisterPoint>& points, double limit_w) {
+    double highest_w = 0;
+    std::size_t from = 0;
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const double hours = hours_between(points[from].time_ms, points[i].time_ms);
+        const bool whole_run = from == 0 && i + 1 == points.size();
+        if (hours <= 0 || (hours < load_window_h && !whole_run)) continue;
+        highest_w = std::max(highest_w, (points[i].delivered_wh - points[from].delivered_wh) / hours);
+        from = i;
+    }
+    return std::min(highest_w, limit_w);
+}
+
+void fill_short_gaps(const PathRules& rules, RegisterTrack& track) {
+    if (track.short_gaps.empty()) return;
+    const double load_w = highest_load_w(track.points, rules.limit_w);
+    for (ShortGap& gap : track.short_gaps) gap.most_wh = load_w * (gap.hours + rules.moment_doubt_h);
 }
 
 } // namespace
@@ -242,7 +275,8 @@ RegisterTrack unwrap_register(const RunRecord& record, const MeasureOptions& opt
     track.mends.insert(track.mends.end(), collected.duplicates.begin(), collected.duplicates.end());
     if (!collected.entered_in_order)
         for (Mend& mend : late_entries(record)) track.mends.push_back(std::move(mend));
-    check_ends(record, collected.first_ms, collected.last_ms, rules, track);
+    check_ends(record, collected, rules, track);
+    fill_short_gaps(rules, track);
     return track;
 }
 
