@@ -55,8 +55,9 @@ Drift test_drift(const UnitFit& fit, const Unit& unit) {
     }
     if (!limits_known) return refused("the drains used different meters, and the error limit of one is not stated");
 
-    // Only the scatter rests on few drains: effective degrees of freedom after Welch and Satterthwaite (JCGM 100:2008, G.4.1).
-    const double nu = disagreement.nu * (variance / scatter) * (variance / scatter);
+    // Only the scatter rests on few drains.
+    const UncertaintyPart parts[] = {{std::sqrt(scatter), disagreement.nu}, {std::sqrt(variance - scatter), INFINITY}};
+    const double nu = effective_degrees_of_freedom(parts).value_or(disagreement.nu);
     Drift drift;
     const double change = balance.parameters[3], u = std::sqrt(variance);
     drift.statistic = change / u;

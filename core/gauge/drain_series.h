@@ -18,6 +18,7 @@ struct DrainSeries {
     std::vector<double> squared_w2h;  ///< integral of P squared; a load that varies between two register readings counts with its mean
 
     [[nodiscard]] std::size_t size() const { return point.size(); }
+    void reserve(std::size_t count);
 };
 
 /// Columns of at most `most_points` paired points, spread evenly over the run, the first and the last among them. Precondition:
@@ -26,7 +27,7 @@ struct DrainSeries {
 
 /// Hours up to `until_ms` in which the output was off between the marks "output tripped" and "output reset": then the unit
 /// takes nothing for its output. A trip without a reset lasts to the end.
-[[nodiscard]] double tripped_hours(const RunRecord& record, UtcMs until_ms);
+[[nodiscard]] double tripped_hours(const EnergyAnalysis& energy, UtcMs until_ms);
 
 /// How far the loads of a drain tell time and energy apart: root mean square of what a straight line in time leaves of the delivered
 /// energy, as a share of the spread (root mean square about the mean) of the energy itself. 0 under a steady load; 0 for fewer than 3 points

@@ -50,7 +50,7 @@ std::string GaugeEvidence::clock_at(std::size_t point) const {
 GaugeEvidence gather_evidence(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     GaugeEvidence evidence{record, energy, options};
     evidence.step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
-    evidence.register_step_wh = register_step_wh(record);
+    evidence.register_step_wh = energy.register_step_wh;
     if (energy.points.size() >= 2) {
         const PairedPoint& first = energy.points.front();
         const PairedPoint& last = energy.points.back();

@@ -12,6 +12,7 @@ namespace ullage {
 enum class FindingKind {
     stuck, jump, rebound, stopped_early, hidden_reserve, delivered_exceeds_gauge_implied,
     held_at_full, bent, coarse, omits_own_consumption, found_off_without_mark, infeasible,
+    hidden_reset, ///< of the register, not the gauge: what one run shows may be either
 };
 
 /// Three weights, told by word and shape as well as colour.

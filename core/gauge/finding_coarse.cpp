@@ -28,8 +28,8 @@ StepsSeen steps_seen(const GaugeEvidence& evidence) {
     const std::vector<PairedPoint>& points = evidence.energy.points;
     const double first = points.front().gauge_percent;
     long before = 0;
-    for (const PairedPoint& point : points) {
-        const double steps = (first - point.gauge_percent) / evidence.step_pt;
+    for (const std::size_t change : evidence.energy.gauge_changes) {
+        const double steps = (first - points[change].gauge_percent) / evidence.step_pt;
         const long whole = std::lround(steps);
         if (std::abs(steps - static_cast<double>(whole)) > 1e-6) return {};
         seen.factor = std::gcd(seen.factor, whole);

@@ -24,18 +24,32 @@ void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>&
     std::size_t worst = 0;
     double worst_excess_wh = 0;
     std::vector<std::size_t> guilty;
-    for (std::size_t i = 1; i < points.size(); ++i) {
+    const auto excess_at = [&](std::size_t i, double u_pairing_wh) {
         const double delivered_wh = points[i].delivered_wh - points.front().delivered_wh;
-        const double u_wh = std::sqrt(std::pow(points[i].u_pairing_wh, 2) + step_wh * step_wh / 6);
+        const double u_wh = std::sqrt(std::pow(u_pairing_wh, 2) + step_wh * step_wh / 6);
         const double surely_wh = delivered_wh * (1 - *meter->limit_percent / 100) - 2 * u_wh;
         const double implied_wh = rated_wh * (points.front().gauge_percent - points[i].gauge_percent) / 100;
-        const double excess_wh = surely_wh - implied_wh - rated_wh * (evidence.step_pt / 100 + charge_allowance);
-        if (excess_wh <= 0) continue;
-        guilty.push_back(i);
-        if (excess_wh <= worst_excess_wh) continue;
-        worst_excess_wh = excess_wh;
-        worst = i;
+        return surely_wh - implied_wh - rated_wh * (evidence.step_pt / 100 + charge_allowance);
+    };
+    const auto judge = [&](std::size_t from, std::size_t to) {
+        // While the gauge stands still the last of the readings has delivered most: where even that is innocent with no doubt of its pairing, all are.
+        if (excess_at(to, 0) <= 0) return;
+        for (std::size_t i = from; i <= to; ++i) {
+            const double excess_wh = excess_at(i, points[i].u_pairing_wh);
+            if (excess_wh <= 0) continue;
+            guilty.push_back(i);
+            if (excess_wh <= worst_excess_wh) continue;
+            worst_excess_wh = excess_wh;
+            worst = i;
+        }
+    };
+    if (points.size() < 2) return;
+    std::size_t from = 1;
+    for (const std::size_t next : evidence.energy.gauge_changes) {
+        if (next > from) judge(from, next - 1);
+        from = next;
     }
+    judge(from, points.size() - 1);
     if (guilty.empty()) return;
     const double delivered_wh = points[worst].delivered_wh - points.front().delivered_wh;
     const double implied_wh = rated_wh * (points.front().gauge_percent - points[worst].gauge_percent) / 100;

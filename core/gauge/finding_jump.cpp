@@ -23,8 +23,10 @@ double excess_pt(const GaugeEvidence& evidence, std::size_t from) {
 void find_jump(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
     if (!evidence.judgeable()) return;
     const std::vector<PairedPoint>& points = evidence.energy.points;
-    for (std::size_t from = 0; from + 1 < points.size(); ++from) {
-        if (excess_pt(evidence, from) <= 0) continue;
+    std::size_t judged = 0; // up to this point
+    for (const std::size_t change : evidence.energy.gauge_changes) {
+        const std::size_t from = change - 1;
+        if (from < judged || excess_pt(evidence, from) <= 0) continue;
         std::size_t to = from + 1;
         while (to + 1 < points.size() && excess_pt(evidence, to) > 0) ++to;
 
@@ -45,7 +47,7 @@ void find_jump(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
                            fixed_text(finding.threshold, 1) + " pt";
         finding.readings = evidence.reading_uuids(from, to);
         findings.push_back(std::move(finding));
-        from = to - 1;
+        judged = to;
     }
 }
 

@@ -45,12 +45,12 @@ void judge(const GaugeEvidence& evidence, std::size_t from, std::size_t to, std:
 void find_stuck(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
     if (!evidence.judgeable()) return;
     const std::vector<PairedPoint>& points = evidence.energy.points;
-    for (std::size_t from = 0; from + 1 < points.size();) {
-        std::size_t to = from;
-        while (to + 1 < points.size() && points[to + 1].gauge_percent == points[from].gauge_percent) ++to;
-        if (to > from) judge(evidence, from, to, findings);
-        from = to + 1;
+    std::size_t from = 0;
+    for (const std::size_t next : evidence.energy.gauge_changes) {
+        if (next - 1 > from) judge(evidence, from, next - 1, findings);
+        from = next;
     }
+    if (points.size() - 1 > from) judge(evidence, from, points.size() - 1, findings);
 }
 
 } // namespace ullage

@@ -32,4 +32,17 @@ void find_hidden_reserve(const GaugeEvidence& evidence, std::vector<Finding>& fi
 /// holds more than its label.
 void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>& findings);
 
+/// The register may have been zeroed unseen between two readings and have passed its old value again, so that nothing shows in it: the
+/// gauge fell further than energy, time and any no-load draw explain, and a reset explains it. A doubt, as a jump of the gauge would look
+/// the same; told in place of that jump. Asked of two neighbouring register readings without mend:
+/// - the whole later register could have flowed between them at a believable load (else there was no reset);
+/// - the gauge, read no later than the one and no earlier than the other, fell beyond 1.5 times and by two steps beyond the most that an honest
+///   gauge (15 % slope spread) falls for that energy and time, and so it did from the first reading to the later one (else it only caught
+///   up). The most: scaled by the rest of the run under every no-load draw from 0 to what a battery of 110 % of its label leaves room for
+///   in the rest; without rated energy or error limit under any draw;
+/// - the fall implies the whole later register, with the same spread and two steps.
+/// The size is the least that is missing, the earlier register, Wh. With it told, analyse_gauge holds nothing against the gauge that rests on
+/// the energy of the whole run (bent, infeasible, omits own consumption).
+void find_hidden_reset(const GaugeEvidence& evidence, std::vector<Finding>& findings);
+
 } // namespace ullage

@@ -29,6 +29,7 @@ std::string short_words(const Finding& finding) {
     case FindingKind::omits_own_consumption: return "omits own consumption";
     case FindingKind::found_off_without_mark: return "found off";
     case FindingKind::infeasible: return "wrong by at least " + size;
+    case FindingKind::hidden_reset: return "register perhaps reset (" + size + ")";
     }
     return {};
 }
@@ -41,8 +42,15 @@ std::string verdict_of(const GaugeAnalysis& analysis, const GaugeEvidence& evide
     if (told.empty()) {
         if (!evidence.judgeable()) return "not judged: too few readings";
         if (analysis.basis != ErrorBasis::delivered_depth) return "no fault found";
+        // While the gauge stands still its error only grows with the energy: the worst stands on either side of a change.
         double worst_pt = 0;
-        for (const GaugeErrorPoint& error : analysis.errors) worst_pt = std::max(worst_pt, std::abs(error.error_pt));
+        const auto look = [&](std::size_t i) { worst_pt = std::max(worst_pt, std::abs(analysis.errors[i].error_pt)); };
+        for (const std::size_t change : evidence.energy.gauge_changes) {
+            look(change - 1);
+            look(change);
+        }
+        look(0);
+        look(analysis.errors.size() - 1);
         return "no fault found, within " + fixed_text(std::max(1.0, std::ceil(worst_pt)), 0) + " pt";
     }
     // The bound says how much at least; the named faults say what, and come first in a table.
@@ -76,14 +84,17 @@ GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energ
         else analysis.line_reason = line.error().what;
         find_stuck(evidence, analysis.findings);
         find_jump(evidence, analysis.findings);
+        find_hidden_reset(evidence, analysis.findings);
         find_hidden_reserve(evidence, analysis.findings);
         find_delivered_exceeds(evidence, analysis.findings);
         // A stick and its catching up are a hump already; calling it bent as well would be one fault told twice.
-        if (std::ranges::none_of(analysis.findings, [](const Finding& finding) { return finding.kind == FindingKind::stuck || finding.kind == FindingKind::held_at_full; }))
-            find_bent(evidence, analysis.findings);
+        const auto is_told = [&](FindingKind kind) { return std::ranges::find(analysis.findings, kind, &Finding::kind) != analysis.findings.end(); };
+        // Energy that may be missing bends a gauge and makes it impossible: what rests on the energy of the whole run is not held against it then.
+        const bool register_doubted = is_told(FindingKind::hidden_reset);
+        if (!register_doubted && !is_told(FindingKind::stuck) && !is_told(FindingKind::held_at_full)) find_bent(evidence, analysis.findings);
         find_coarse(evidence, analysis.findings);
-        find_infeasible(evidence, analysis.feasibility, analysis.findings);
-        find_omits_own_consumption(evidence, analysis.losses, analysis.findings);
+        if (!register_doubted) find_infeasible(evidence, analysis.feasibility, analysis.findings);
+        if (!register_doubted) find_omits_own_consumption(evidence, analysis.losses, analysis.findings);
     } else {
         analysis.line_reason = "a " + std::string(run_kind_text(record.run.kind)) + " run does not test the gauge against delivered energy";
     }

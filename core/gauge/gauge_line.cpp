@@ -34,7 +34,7 @@ Result<GaugeLine> fit_gauge_line(const RunRecord& record, const EnergyAnalysis& 
 
     GaugeLine line;
     line.u_gauge_wh = rated_wh * record.unit.gauge_step_percent / (100 * std::sqrt(12.0));
-    const double step_wh = register_step_wh(record);
+    const double step_wh = energy.register_step_wh;
     std::vector<double> implied, delivered, sigma_implied, sigma_delivered;
     const std::size_t count = std::min(energy.points.size(), most_points);
     for (std::size_t k = 0; k < count; ++k) {

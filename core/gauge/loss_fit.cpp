@@ -121,7 +121,7 @@ std::string reason_against(const RunRecord& record, const EnergyAnalysis& energy
     if (points.size() < least_points)
         return "only " + count_text(static_cast<long>(points.size()), "gauge reading", "gauge readings") +
                " within the register's readings; 6 are needed";
-    for (std::size_t i = 1; i < points.size(); ++i)
+    for (const std::size_t i : energy.gauge_changes)
         if (points[i].gauge_percent > points[i - 1].gauge_percent)
             return "the gauge rose from " + gauge_text(points[i - 1].gauge_percent) + " to " + gauge_text(points[i].gauge_percent) + " at " +
                    clock_text(points[i].time_ms, record.run.time_zone) + ", so it is not linear in stored energy";

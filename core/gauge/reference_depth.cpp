@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace ullage {
 namespace {
@@ -23,10 +24,10 @@ struct OnTime {
     double value_h = 0, lower_h = 0, upper_h = 0;
 };
 
-std::optional<OnTime> on_time(const RunRecord& record, const EnergyAnalysis& energy) {
+std::optional<OnTime> on_time(const EnergyAnalysis& energy) {
     const Quantity& duration = energy.duration_h;
     if (!duration.value) return std::nullopt;
-    const double off_h = record.readings.empty() ? 0.0 : tripped_hours(record, record.readings.back().values.time_ms);
+    const double off_h = tripped_hours(energy, std::numeric_limits<UtcMs>::max());
     OnTime time{*duration.value - off_h, duration.lower.value_or(*duration.value) - off_h, duration.upper.value_or(*duration.value) - off_h};
     if (time.lower_h <= 0) return std::nullopt;
     return time;
@@ -48,18 +49,23 @@ Result<std::vector<ReferenceDepth>> reference_depths(const RunRecord& record, co
     if (draw && !(std::isfinite(draw->value_w) && draw->lower_w <= draw->value_w && draw->value_w <= draw->upper_w &&
                   std::isfinite(draw->lower_w) && std::isfinite(draw->upper_w)))
         return Error{Failure::bad_input, "the no-load draw does not lie within its limits", {}, "give value, lower and upper limit in W"};
-    const std::optional<OnTime> time = on_time(record, energy);
+    const std::optional<OnTime> time = on_time(energy);
     const DrainSeries series = drain_series(record, energy, most_depths);
     std::vector<ReferenceDepth> depths;
     depths.reserve(series.size());
     // u_wh holds one register step; the other belongs to the start of the register.
-    const double step_wh = register_step_wh(record) * (record.meter ? record.meter->correction : 1.0);
+    const double step_wh = energy.register_step_wh * (record.meter ? record.meter->correction : 1.0);
+    // Readings of both at once differ in nothing that the bands depend on: formed anew only where that changes.
+    double known_u_wh = -1, depth_half_pt = 0, error_half_pt = 0;
     for (std::size_t i = 0; i < series.size(); ++i) {
         const PairedPoint& point = energy.points[series.point[i]];
         const double wh = point.delivered_wh;
-        const double u_pt = 100 * std::sqrt(series.u_wh[i] * series.u_wh[i] + step_wh * step_wh / 12) / end_wh;
-        const double depth_half_pt = half_width_of_sum(0, u_pt, options.coverage);
-        const double error_half_pt = half_width_of_sum(record.unit.gauge_step_percent / 2, u_pt, options.coverage);
+        if (series.u_wh[i] != known_u_wh) {
+            known_u_wh = series.u_wh[i];
+            const double u_pt = 100 * std::sqrt(known_u_wh * known_u_wh + step_wh * step_wh / 12) / end_wh;
+            depth_half_pt = half_width_of_sum(0, u_pt, options.coverage);
+            error_half_pt = half_width_of_sum(record.unit.gauge_step_percent / 2, u_pt, options.coverage);
+        }
         ReferenceDepth depth;
         depth.point = series.point[i];
         depth.hours = point.hours;

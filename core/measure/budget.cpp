@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/budget.h"
 
+#include "base/instant.h"
 #include "base/number.h"
 #include "numerics/monte_carlo.h"
 
@@ -22,6 +23,25 @@ double register_step_wh(const RunRecord& record) {
     }
     return step_wh;
 }
+
+namespace {
+
+/// The line of the short gaps together; notes the mean of what may have flowed in them.
+void add_short_gaps(const RegisterTrack& track, Budget& budget) {
+    double most_wh = 0, hours = 0, squares = 0;
+    for (const ShortGap& gap : track.short_gaps) {
+        most_wh += gap.most_wh;
+        hours += gap.hours;
+        squares += gap.most_wh * gap.most_wh / 12;
+    }
+    if (most_wh <= 0) return;
+    budget.unread_mean_wh = most_wh / 2;
+    const std::string gaps = count_text(static_cast<long>(track.short_gaps.size()), "short gap", "short gaps");
+    budget.lines.push_back({gaps + " without register (" + duration_text(hours) + "), up to " + fixed_text(most_wh, 1) + " Wh",
+                            "rectangular, one-sided", "independent", std::hypot(budget.unread_mean_wh, std::sqrt(squares)), 0});
+}
+
+} // namespace
 
 Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double delivered_wh, const MeasureOptions& options) {
     Budget budget;
@@ -45,6 +65,7 @@ Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double
     if (zeroed > 0)
         budget.lines.push_back({step_words + ", read once after a start at 0, rounding or truncation unknown", "rectangular", "independent",
                                 step_wh * std::sqrt(zeroed / 3.0), 0});
+    add_short_gaps(track, budget);
     double variance = 0, independent_variance = 0;
     for (const BudgetLine& line : budget.lines) variance += line.standard_wh * line.standard_wh;
     for (BudgetLine& line : budget.lines) {
@@ -58,10 +79,13 @@ Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double
                                                 : "no interval: no meter is stated, so its error limit is not known";
         return budget;
     }
-    budget.half_width_wh = half_width_of_sum(budget.gain_half_width_wh, budget.independent_wh, options.coverage);
+    const double about_mean_wh = std::sqrt(std::max(0.0, independent_variance - budget.unread_mean_wh * budget.unread_mean_wh));
+    budget.half_width_wh = budget.unread_mean_wh + half_width_of_sum(budget.gain_half_width_wh, about_mean_wh, options.coverage);
     budget.half_width_method = "95 % of a rectangular gain of ±" + fixed_text(budget.gain_half_width_wh, 1) +
-                               " Wh convolved with an independent part of " + fixed_text(budget.independent_wh, 1) +
+                               " Wh convolved with an independent part of " + fixed_text(about_mean_wh, 1) +
                                " Wh standard uncertainty";
+    if (budget.unread_mean_wh > 0)
+        budget.half_width_method += ", and " + fixed_text(budget.unread_mean_wh, 1) + " Wh for what may have flowed while the register was not read";
     return budget;
 }
 

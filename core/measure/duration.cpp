@@ -12,23 +12,6 @@ namespace {
 constexpr double steady_within = 0.10; ///< interval means of a steady load differ by no more than this
 constexpr std::size_t steady_intervals = 5;
 
-struct Moments {
-    std::optional<UtcMs> first, last, before_last, cut_off_mark;
-};
-
-Moments moments(const RunRecord& record) {
-    Moments result;
-    for (const Reading& reading : record.readings) {
-        if (reading.withdrawn) continue;
-        const UtcMs time_ms = reading.values.time_ms;
-        if (!result.first) result.first = time_ms;
-        if (result.last && *result.last != time_ms) result.before_last = result.last;
-        result.last = time_ms;
-        if (reading.values.mark == MarkKind::cut_off && !result.cut_off_mark) result.cut_off_mark = time_ms;
-    }
-    return result;
-}
-
 struct SteadyLoad {
     double mean_w = 0, lowest_w = 0, highest_w = 0;
 };
@@ -80,17 +63,15 @@ Quantity found_off(const RunRecord& record, const RegisterTrack& track, UtcMs fi
 
 } // namespace
 
-Quantity run_duration(const RunRecord& record, const RegisterTrack& track, const MeasureOptions& options) {
-    const Moments at = moments(record);
-    if (!at.first || !at.last || *at.first == *at.last) return not_known("duration_h", "h", "fewer than two moments are noted");
-    if (record.run.end == RunEnd::found_off && at.before_last && !at.cut_off_mark)
-        return found_off(record, track, *at.first, *at.before_last, *at.last);
-    if (record.run.end == RunEnd::found_off && at.cut_off_mark && *at.cut_off_mark == *at.last && at.before_last)
-        return found_off(record, track, *at.first, *at.before_last, *at.last);
-    const UtcMs end_ms = at.cut_off_mark.value_or(*at.last);
+Quantity run_duration(const RunRecord& record, const RunScan& scan, const RegisterTrack& track, const MeasureOptions& options) {
+    if (!scan.first_ms || *scan.first_ms == *scan.last_ms) return not_known("duration_h", "h", "fewer than two moments are noted");
+    const bool off_since_unseen = !scan.cut_off_ms || *scan.cut_off_ms == *scan.last_ms;
+    if (record.run.end == RunEnd::found_off && scan.before_last_ms && off_since_unseen)
+        return found_off(record, track, *scan.first_ms, *scan.before_last_ms, *scan.last_ms);
+    const UtcMs end_ms = scan.cut_off_ms.value_or(*scan.last_ms);
     // Two noted moments, each good to the minute: the 95 % half-width of a triangular distribution.
     const double half_width_h = 2 * options.moment_doubt_min / 60 * (1 - std::sqrt(1 - options.coverage));
-    return known("duration_h", "h", hours_between(*at.first, end_ms), half_width_h, Kind::measured,
+    return known("duration_h", "h", hours_between(*scan.first_ms, end_ms), half_width_h, Kind::measured,
                  record.run.end == RunEnd::still_running ? "so far" : "");
 }
 

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace ullage {
 namespace {
@@ -48,17 +49,24 @@ Quantity mean_load(const RunRecord& record, const EnergyAnalysis& analysis, cons
     return result;
 }
 
+std::vector<std::size_t> changes_of(const std::vector<PairedPoint>& points) {
+    std::vector<std::size_t> changes;
+    for (std::size_t i = 1; i < points.size(); ++i)
+        if (points[i].gauge_percent != points[i - 1].gauge_percent) changes.push_back(i);
+    return changes;
+}
+
 } // namespace
 
 EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& options) {
     EnergyAnalysis analysis;
-    for (const Reading& reading : record.readings)
-        if (!reading.withdrawn) {
-            analysis.start_ms = reading.values.time_ms;
-            break;
-        }
-    analysis.track = unwrap_register(record, options);
-    analysis.points = pair_gauge(record, analysis.track, options);
+    RunScan scan = scan_run(record);
+    analysis.start_ms = scan.first_ms.value_or(0);
+    analysis.track = unwrap_register(record, scan, options);
+    analysis.points = pair_gauge(scan, analysis.track, options);
+    analysis.gauge_changes = changes_of(analysis.points);
+    analysis.squares = LoadSquares(analysis.track);
+    analysis.register_step_wh = register_step_wh(record);
     analysis.intervals = interval_table(analysis.points, record.unit.rated_energy_wh);
     // Over a cut-off that nobody saw, energy / time is no load.
     if (record.run.end == RunEnd::found_off && !analysis.intervals.empty() &&
@@ -67,7 +75,9 @@ EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& opt
     analysis.budget = energy_budget(record, analysis.track, analysis.track.total_wh(), options);
     analysis.from_full_to_cut_off = is_full_drain(record);
     analysis.delivered_wh = delivered(analysis);
-    analysis.duration_h = run_duration(record, analysis.track, options);
+    analysis.duration_h = run_duration(record, scan, analysis.track, options);
+    analysis.rises = std::move(scan.rises);
+    analysis.output_off = std::move(scan.output_off);
     analysis.mean_load_w = mean_load(record, analysis, options);
     analysis.usable_fraction = usable_fraction(record, analysis.track, analysis.points, analysis.budget, options);
     analysis.wh_per_gauge_point = wh_per_gauge_point(record, analysis.points, analysis.budget, options);

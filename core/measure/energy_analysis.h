@@ -3,8 +3,10 @@
 
 #include "base/quantity.h"
 #include "measure/budget.h"
+#include "measure/load_squares.h"
 #include "measure/pairing.h"
 #include "measure/register.h"
+#include "measure/run_scan.h"
 
 #include <optional>
 #include <vector>
@@ -16,6 +18,11 @@ struct EnergyAnalysis {
     RegisterTrack track;
     std::vector<PairedPoint> points;
     std::vector<IntervalRow> intervals;
+    std::vector<std::size_t> gauge_changes; ///< the paired points whose gauge differs from that of the point before
+    std::vector<GaugeRise> rises;  ///< of the gauge by at least two of its steps, paired or not
+    std::vector<OffSpan> output_off;
+    LoadSquares squares;           ///< along `track`
+    double register_step_wh = 1;   ///< see register_step_wh() of the budget
     Budget budget;
     UtcMs start_ms = 0;           ///< first reading; meaningless without readings
     bool from_full_to_cut_off = false;
@@ -32,6 +39,6 @@ struct EnergyAnalysis {
 /// Time from the first reading to the end of the output. Cut-off seen: to the mark or, without one, the last reading,
 /// known to the noted minute. Found off: a bracket between the last reading before and the moment found, narrowed by the
 /// energy that was delivered after that reading where the load had been steady (interval means within 10 %).
-[[nodiscard]] Quantity run_duration(const RunRecord& record, const RegisterTrack& track, const MeasureOptions& options = {});
+[[nodiscard]] Quantity run_duration(const RunRecord& record, const RunScan& scan, const RegisterTrack& track, const MeasureOptions& options = {});
 
 } // namespace ullage

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/pairing.h"
 
+#include "measure/run_scan.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -11,27 +13,18 @@ constexpr std::size_t most_intervals = 10'000;
 
 } // namespace
 
-std::vector<PairedPoint> pair_gauge(const RunRecord& record, const RegisterTrack& track, const MeasureOptions& options) {
-    std::vector<PairedPoint> points;
-    if (track.points.empty()) return points;
+std::vector<PairedPoint> pair_gauge(RunScan& scan, const RegisterTrack& track, const MeasureOptions& options) {
+    std::vector<PairedPoint> points = std::move(scan.gauges);
+    scan.gauges.clear();
     const double doubt_h = options.moment_doubt_min / 60.0;
-    points.reserve(record.readings.size());
-    std::optional<UtcMs> start_ms;
     std::size_t next = 0; // first register point at or after the gauge reading, in order of reading
-    for (std::size_t i = 0; i < record.readings.size(); ++i) {
-        const Reading& reading = record.readings[i];
-        if (reading.withdrawn) continue;
-        if (!start_ms) start_ms = reading.values.time_ms;
-        if (!reading.values.gauge_percent) continue;
-        while (next < track.points.size() && track.points[next].reading < i) ++next;
-        PairedPoint point;
-        point.reading = i;
-        point.time_ms = reading.values.time_ms;
-        point.hours = hours_between(*start_ms, point.time_ms);
-        point.gauge_percent = *reading.values.gauge_percent;
-        if (next < track.points.size() && track.points[next].reading == i) {
+    std::size_t paired = 0;
+    for (PairedPoint& point : points) {
+        while (next < track.points.size() && track.points[next].reading < point.reading) ++next;
+        if (next == track.points.size()) break;
+        if (track.points[next].reading == point.reading) {
             point.delivered_wh = track.points[next].delivered_wh;
-        } else if (next > 0 && next < track.points.size()) {
+        } else if (next > 0) {
             const RegisterPoint& a = track.points[next - 1];
             const RegisterPoint& b = track.points[next];
             const double gap_h = hours_between(a.time_ms, b.time_ms);
@@ -43,9 +36,16 @@ std::vector<PairedPoint> pair_gauge(const RunRecord& record, const RegisterTrack
         } else {
             continue;
         }
-        points.push_back(point);
+        if (&points[paired] != &point) points[paired] = point;
+        ++paired;
     }
+    points.resize(paired);
     return points;
+}
+
+std::vector<PairedPoint> pair_gauge(const RunRecord& record, const RegisterTrack& track, const MeasureOptions& options) {
+    RunScan scan = scan_run(record);
+    return pair_gauge(scan, track, options);
 }
 
 std::vector<IntervalRow> interval_table(const std::vector<PairedPoint>& points, std::optional<double> rated_energy_wh) {

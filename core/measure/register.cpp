@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "measure/budget.h"
 #include "measure/register_path.h"
+#include "measure/run_scan.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,51 +12,10 @@
 namespace ullage {
 namespace {
 
-constexpr double complete_within_h = 2.0 / 60.0; ///< a gap as short as this is no gap: notes go to the minute
+constexpr double complete_within_h = 2.0 / 60.0; ///< a gap as short as this has a place in the budget: notes go to the minute
+constexpr double load_window_h = 10.0 / 60.0;    ///< over less the noted minute blurs a mean load
 
 std::string wh_text(double wh) { return exact_text(std::round(wh * 1000) / 1000) + " Wh"; }
-
-struct Collected {
-    std::vector<RegisterNode> nodes;
-    std::vector<Mend> duplicates;
-    UtcMs first_ms = 0, last_ms = 0;  ///< of all readings, with register or without
-    bool entered_in_order = true;
-};
-
-Collected collect(const RunRecord& record) {
-    Collected result;
-    result.nodes.reserve(record.readings.size());
-    std::optional<MarkKind> pending;
-    UtcMs pending_ms = 0;
-    long last_sequence = -1;
-    for (std::size_t i = 0; i < record.readings.size(); ++i) {
-        const Reading& reading = record.readings[i];
-        if (reading.withdrawn) continue;
-        const ReadingValues& values = reading.values;
-        if (last_sequence < 0) result.first_ms = result.last_ms = values.time_ms;
-        result.first_ms = std::min(result.first_ms, values.time_ms);
-        result.last_ms = std::max(result.last_ms, values.time_ms);
-        if (reading.sequence < last_sequence) result.entered_in_order = false;
-        last_sequence = std::max(last_sequence, reading.sequence);
-        const bool starts_anew = values.mark == MarkKind::meter_zeroed || values.mark == MarkKind::meter_swapped;
-        if (starts_anew) {
-            pending = values.mark;
-            pending_ms = values.time_ms;
-        }
-        if (!values.register_wh) continue;
-        if (!result.nodes.empty() && !pending) {
-            const RegisterNode& before = result.nodes.back();
-            if (before.time_ms == values.time_ms && before.register_wh == *values.register_wh) {
-                result.duplicates.push_back({MendKind::duplicate, reading.uuid,
-                                             "the same moment and register were entered twice; counted once", {}});
-                continue;
-            }
-        }
-        result.nodes.push_back({i, values.time_ms, *values.register_wh, pending, pending_ms, starts_anew});
-        pending.reset();
-    }
-    return result;
-}
 
 /// Readings entered after one of a later moment.
 std::vector<Mend> late_entries(const RunRecord& record) {
@@ -109,7 +69,10 @@ private:
     std::optional<double> missing_between(UtcMs from, UtcMs to) {
         const double hours = hours_between(from, to);
         const double estimate_wh = rules_.usual_w * hours;
-        if (hours <= complete_within_h || estimate_wh < rules_.step_wh / 2) return std::nullopt;
+        if (hours <= complete_within_h || estimate_wh < rules_.step_wh / 2) {
+            track_.short_gaps.push_back({hours, 0});
+            return std::nullopt;
+        }
         track_.missing_inside = true;
         note_missing("energy between " + moment(from) + " and " + moment(to) + " (about " +
                      fixed_text(estimate_wh, estimate_wh < 10 ? 1 : 0) + " Wh at the usual load) is not in the register");
@@ -193,19 +156,65 @@ private:
     RegisterTrack& track_;
 };
 
-/// Energy before the first and after the last register reading of the run.
-void check_ends(const RunRecord& record, UtcMs first_ms, UtcMs last_ms, const PathRules& rules, RegisterTrack& track) {
+std::vector<RegisterNode> register_nodes(const RunScan& scan) {
+    std::vector<RegisterNode> nodes;
+    nodes.reserve(scan.registers.size());
+    for (const RegisterPoint& point : scan.registers) nodes.push_back({point.reading, point.time_ms, point.register_wh, {}, 0});
+    for (const RegisterMark& mark : scan.marks) {
+        nodes[mark.node].mark = mark.mark;
+        nodes[mark.node].mark_ms = mark.mark_ms;
+    }
+    return nodes;
+}
+
+/// Delivered energy of a register that only grows.
+void accumulate(double correction, RegisterTrack& track) {
     if (track.points.empty()) return;
-    const auto note = [&](UtcMs from, UtcMs to, const char* words) {
+    track.segments = 1;
+    track.zero_starts = track.points.front().register_wh == 0 ? 1 : 0;
+    for (std::size_t i = 1; i < track.points.size(); ++i) {
+        const RegisterPoint& before = track.points[i - 1];
+        track.points[i].delivered_wh = before.delivered_wh + correction * (track.points[i].register_wh - before.register_wh);
+    }
+}
+
+/// Energy before the first and after the last register reading of the run.
+void check_ends(const RunRecord& record, const RunScan& scan, const PathRules& rules, RegisterTrack& track) {
+    if (track.points.empty()) return;
+    const auto note = [&](UtcMs from, UtcMs to, bool row_without_register, const char* words) {
         const double hours = hours_between(from, to);
-        if (hours <= complete_within_h || rules.usual_w * hours < rules.step_wh / 2) return;
+        if (hours <= 0 && !row_without_register) return;
+        if (hours <= complete_within_h || rules.usual_w * hours < rules.step_wh / 2) {
+            track.short_gaps.push_back({hours, 0});
+            return;
+        }
         track.energy_may_be_missing = true;
         track.missing_reason += (track.missing_reason.empty() ? "" : "; ") + std::string(words) + " (" + duration_text(hours) +
                                 ", about " + fixed_text(rules.usual_w * hours, 0) + " Wh at the usual load)";
     };
-    note(first_ms, track.points.front().time_ms, "the register was first read after the start");
+    note(*scan.first_ms, track.points.front().time_ms, scan.row_before_register, "the register was first read after the start");
     if (record.run.end != RunEnd::still_running)
-        note(track.points.back().time_ms, last_ms, "the register was last read before the end");
+        note(track.points.back().time_ms, *scan.last_ms, scan.row_after_register, "the register was last read before the end");
+}
+
+/// Highest mean load over load_window_h, or between two readings that lie farther apart, W; of a shorter run over the whole of it.
+double highest_load_w(const std::vector<RegisterPoint>& points, double limit_w) {
+    double highest_w = 0;
+    std::size_t from = 0;
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const double hours = hours_between(points[from].time_ms, points[i].time_ms);
+        const bool whole_run = from == 0 && i + 1 == points.size();
+        if (hours <= 0 || (hours < load_window_h && !whole_run)) continue;
+        highest_w = std::max(highest_w, (points[i].delivered_wh - points[from].delivered_wh) / hours);
+        from = i;
+    }
+    return std::min(highest_w, limit_w);
+}
+
+void fill_short_gaps(const PathRules& rules, RegisterTrack& track) {
+    if (track.short_gaps.empty()) return;
+    const double load_w = highest_load_w(track.points, rules.limit_w);
+    for (ShortGap& gap : track.short_gaps) gap.most_wh = load_w * (gap.hours + rules.moment_doubt_h);
 }
 
 } // namespace
@@ -228,22 +237,35 @@ double believable_load_w(const Unit& unit, const MeasureOptions& options) {
     return std::max(1.3 * *unit.rated_output_w, unit.peak_output_w.value_or(0));
 }
 
-RegisterTrack unwrap_register(const RunRecord& record, const MeasureOptions& options) {
+RegisterTrack unwrap_register(const RunRecord& record, RunScan& scan, const MeasureOptions& options) {
     RegisterTrack track;
-    Collected collected = collect(record);
     PathRules rules;
     rules.limit_w = believable_load_w(record.unit, options);
     rules.step_wh = register_step_wh(record);
     rules.moment_doubt_h = options.moment_doubt_min / 60.0;
     if (record.meter) rules.span_wh = record.meter->span_wh;
-    rules.usual_w = usual_load_w(collected.nodes, rules);
+    rules.usual_w = usual_load_w(scan.registers, scan.marks, rules);
 
-    Unwrapper(record, collected.nodes, rules, track).walk(plausible_path(collected.nodes, rules));
-    track.mends.insert(track.mends.end(), collected.duplicates.begin(), collected.duplicates.end());
-    if (!collected.entered_in_order)
+    if (only_grows(scan.registers, scan.marks, rules)) {
+        track.points = std::move(scan.registers);
+        accumulate(record.meter ? record.meter->correction : 1.0, track);
+    } else {
+        const std::vector<RegisterNode> nodes = register_nodes(scan);
+        Unwrapper(record, nodes, rules, track).walk(plausible_path(nodes, rules));
+    }
+    for (const std::size_t reading : scan.duplicates)
+        track.mends.push_back({MendKind::duplicate, record.readings[reading].uuid,
+                               "the same moment and register were entered twice; counted once", {}});
+    if (!scan.entered_in_order)
         for (Mend& mend : late_entries(record)) track.mends.push_back(std::move(mend));
-    check_ends(record, collected.first_ms, collected.last_ms, rules, track);
+    check_ends(record, scan, rules, track);
+    fill_short_gaps(rules, track);
     return track;
+}
+
+RegisterTrack unwrap_register(const RunRecord& record, const MeasureOptions& options) {
+    RunScan scan = scan_run(record);
+    return unwrap_register(record, scan, options);
 }
 
 } // namespace ullage

@@ -41,6 +41,12 @@ struct RegisterPoint {
     double delivered_wh = 0;   ///< corrected energy since the first register reading of the run
 };
 
+/// A time without register that is too short to call energy missing: what may have flowed in it belongs into the budget.
+struct ShortGap {
+    double hours = 0;   ///< between the two noted moments
+    double most_wh = 0; ///< highest load of the run x (hours + the doubt of a noted moment)
+};
+
 /// The register of a run, unwrapped.
 struct RegisterTrack {
     std::vector<RegisterPoint> points; ///< in order of time, only readings that were used
@@ -50,6 +56,7 @@ struct RegisterTrack {
     bool energy_may_be_missing = false; ///< inside, or before the first or after the last register reading
     bool missing_inside = false;        ///< between the first and the last register reading
     std::string missing_reason;        ///< a clause that says where, when energy may be missing
+    std::vector<ShortGap> short_gaps;  ///< before a marked zero or swap, before the first and after the last register reading
 
     [[nodiscard]] double total_wh() const { return points.empty() ? 0.0 : points.back().delivered_wh; }
     [[nodiscard]] bool usable() const { return points.size() >= 2; }
@@ -64,6 +71,9 @@ struct RegisterTrack {
 /// unmarked reset 2 plus how far its implied load and those of the steps before and after it lie above the run's usual load, a rollover 1/2; loads above
 /// believable_load_w are impossible), so that a reset and a typing error are told apart by rate. Withdrawn readings
 /// and readings without register are left out. `readings` in order of time.
+///
+/// Energy may be missing where the register was not read for more than 2 minutes, unless the usual load would have taken less than half a
+/// register step then. Shorter times are short_gaps; their load is the highest mean over 10 minutes or between two readings.
 [[nodiscard]] RegisterTrack unwrap_register(const RunRecord& record, const MeasureOptions& options = {});
 
 } // namespace ullage

@@ -118,19 +118,31 @@ std::vector<PathNode> plausible_path(const std::vector<RegisterNode>& nodes, con
     return path;
 }
 
-double usual_load_w(const std::vector<RegisterNode>& nodes, const PathRules& rules) {
+double usual_load_w(const std::vector<RegisterPoint>& registers, const std::vector<RegisterMark>& marks, const PathRules& rules) {
     std::vector<double> loads;
-    loads.reserve(nodes.size());
-    for (std::size_t i = 1; i < nodes.size(); ++i) {
-        const double difference = nodes[i].register_wh - nodes[i - 1].register_wh;
-        if (nodes[i].mark || difference <= 0 || nodes[i].time_ms <= nodes[i - 1].time_ms) continue;
-        const double watts = load_w(difference, nodes[i - 1].time_ms, nodes[i].time_ms, rules);
+    auto mark = marks.begin();
+    for (std::size_t i = 1; i < registers.size(); ++i) {
+        while (mark != marks.end() && mark->node < i) ++mark;
+        const double difference = registers[i].register_wh - registers[i - 1].register_wh;
+        const bool marked = mark != marks.end() && mark->node == i;
+        if (marked || difference <= 0 || registers[i].time_ms <= registers[i - 1].time_ms) continue;
+        const double watts = load_w(difference, registers[i - 1].time_ms, registers[i].time_ms, rules);
         if (watts <= rules.limit_w) loads.push_back(watts);
     }
     if (loads.empty()) return 0;
     const auto middle = loads.begin() + static_cast<std::ptrdiff_t>(loads.size() / 2);
     std::ranges::nth_element(loads, middle);
     return *middle;
+}
+
+bool only_grows(const std::vector<RegisterPoint>& registers, const std::vector<RegisterMark>& marks, const PathRules& rules) {
+    // A mark before the first register reading separates no two of them.
+    if (std::ranges::any_of(marks, [](const RegisterMark& mark) { return mark.node > 0; })) return false;
+    for (std::size_t i = 1; i < registers.size(); ++i) {
+        const double difference = registers[i].register_wh - registers[i - 1].register_wh;
+        if (difference < 0 || !believable(difference, registers[i - 1].time_ms, registers[i].time_ms, rules)) return false;
+    }
+    return true;
 }
 
 } // namespace ullage

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "measure/register.h"
+#include "measure/run_scan.h"
 
 #include <cstddef>
 #include <optional>
@@ -17,7 +18,6 @@ struct RegisterNode {
     /// A mark between the node before and this one (both ends noted in the same row count): what it was and when.
     std::optional<MarkKind> mark;
     UtcMs mark_ms = 0;
-    bool mark_in_row = false; ///< the mark stands in this node's own row
 };
 
 /// How a kept node continues the kept node before it.
@@ -42,7 +42,11 @@ struct PathRules {
 /// `nodes` is.
 [[nodiscard]] std::vector<PathNode> plausible_path(const std::vector<RegisterNode>& nodes, const PathRules& rules);
 
-/// Median of the positive loads between neighbouring nodes, W; 0 when there is none.
-[[nodiscard]] double usual_load_w(const std::vector<RegisterNode>& nodes, const PathRules& rules);
+/// Median of the positive loads between neighbouring register readings, W; 0 when there is none.
+[[nodiscard]] double usual_load_w(const std::vector<RegisterPoint>& registers, const std::vector<RegisterMark>& marks, const PathRules& rules);
+
+/// Whether the register grows from every reading to the next by what could have flowed, with no mark between them: then the cheapest sequence
+/// keeps every node and costs nothing, and there is nothing to search.
+[[nodiscard]] bool only_grows(const std::vector<RegisterPoint>& registers, const std::vector<RegisterMark>& marks, const PathRules& rules);
 
 } // namespace ullage

@@ -5,6 +5,7 @@
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
 
+#include <algorithm>
 #include <cmath>
 
 namespace ullage {
@@ -41,6 +42,23 @@ double chi_square_quantile(double p, double nu) { return boost::math::quantile(C
 
 double chi_square_tail(double x, double nu) {
     return x <= 0 ? 1.0 : boost::math::cdf(boost::math::complement(ChiSquare(nu), x));
+}
+
+std::optional<double> effective_degrees_of_freedom(std::span<const UncertaintyPart> parts) {
+    // Scaled by the largest, so that no fourth power leaves the range of numbers.
+    double largest = 0;
+    for (const UncertaintyPart& part : parts) {
+        if (!std::isfinite(part.standard) || part.standard < 0 || !(part.degrees_of_freedom > 0)) return std::nullopt;
+        largest = std::max(largest, part.standard);
+    }
+    if (largest == 0) return std::nullopt;
+    double squares = 0, fourths = 0;
+    for (const UncertaintyPart& part : parts) {
+        const double square = (part.standard / largest) * (part.standard / largest);
+        squares += square;
+        fourths += square * square / part.degrees_of_freedom;
+    }
+    return squares * squares / fourths;
 }
 
 } // namespace ullage

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+#include <span>
+
 namespace ullage {
 
 /// Quantiles and tail probabilities (Boost.Math; agreement with GSL better than 1e-12). Preconditions: p in (0, 1), nu > 0;
@@ -14,5 +17,17 @@ namespace ullage {
 [[nodiscard]] double chi_square_quantile(double p, double nu);
 /// Probability that chi-square of nu degrees of freedom is at least x.
 [[nodiscard]] double chi_square_tail(double x, double nu);
+
+
+/// One part of a combined standard uncertainty with what it rests on.
+struct UncertaintyPart {
+    double standard = 0;
+    double degrees_of_freedom = 0; ///< infinite for a limit taken as known
+};
+
+/// Effective degrees of freedom u_c^4 / sum(u_i^4 / nu_i) of a sum of independent parts, u_c^2 = sum(u_i^2): Welch and Satterthwaite,
+/// JCGM 100:2008, G.4.1. Infinite where every part that counts has infinitely many. Absent without parts, for parts that are all 0, a negative
+/// or not finite u_i, or a nu_i that is not above 0.
+[[nodiscard]] std::optional<double> effective_degrees_of_freedom(std::span<const UncertaintyPart> parts);
 
 } // namespace ullage

@@ -4,6 +4,7 @@
 #include "numerics/distributions.h"
 #include "numerics/monte_carlo.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -26,20 +27,32 @@ double covered(double z, double r) {
     return (integral_of_below(z + r) - integral_of_below(z - r)) / r - 1;
 }
 
+/// Its derivative by z.
+double covered_slope(double z, double r) {
+    if (r < 0.01) return 2 * density(z) * (1 + r * r / 6 * (z * z - 1));
+    return (below(z + r) - below(z - r)) / r;
+}
+
 } // namespace
 
 double half_width_of_sum(double rectangular, double normal_sd, double coverage) {
     if (normal_sd == 0) return coverage * rectangular;
     const double r = rectangular / normal_sd;
     if (std::isinf(r)) return coverage * rectangular;
-    // |sum| <= a + |normal| bounds the answer from above. Bisection to the last bit: the coverage rises with z throughout.
+    // |sum| <= a + |normal| bounds the answer from above; the coverage rises with z throughout. Newton's steps, bisection where one leaves
+    // the bracket, until a step no longer moves the last digits.
     double low = 0, high = r + coverage_factor(coverage, INFINITY);
+    double z = std::min(std::hypot(coverage * r, high - r), high);
     for (int step = 0; step < 200; ++step) {
+        const double missing = coverage - covered(z, r);
+        const double move = missing / covered_slope(z, r);
+        if (std::abs(move) <= 1e-15 * z) break;
+        (missing > 0 ? low : high) = z;
         const double middle = low + (high - low) / 2;
         if (middle <= low || middle >= high) break;
-        (covered(middle, r) < coverage ? low : high) = middle;
+        z = z + move > low && z + move < high ? z + move : middle;
     }
-    return normal_sd * (low + (high - low) / 2);
+    return normal_sd * z;
 }
 
 } // namespace ullage

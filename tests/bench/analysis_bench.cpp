@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One million paired readings: the whole analysis of a run against GSL's weighted line fit alone over the same arrays, and the memory that
-// the analysis needs beyond its input. A benchmark, no test: it reports and never fails.
+// the analysis needs beyond its input. A benchmark, no test: it reports and never fails. ratio_to_gsl is the best of several analyses in memory that
+// the process has touched before, as GSL's arrays are too; ratio_first is the first one, for which the system has to hand out every page.
 #include "fleet/run_analysis.h"
 
 #include <benchmark/benchmark.h>
@@ -14,7 +15,9 @@
 #include <cstddef>
 #include <cstdint>
 #include <cstdlib>
+#include <limits>
 #include <new>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -129,17 +132,21 @@ void whole_analysis(benchmark::State& state) {
     const RunRecord record = long_run(count);
     const double gsl_s = gsl_seconds(columns_of(record));
     double best_s = 1e9;
+    std::optional<double> first_s;
     std::size_t peak = 0;
     for (auto _ : state) {
         const std::size_t before = bytes_now.load();
         bytes_peak = before;
         const auto start = std::chrono::steady_clock::now();
         RunAnalysis analysis = analyse_run(record);
-        best_s = std::min(best_s, seconds_since(start));
+        const double seconds = seconds_since(start);
         benchmark::DoNotOptimize(analysis);
+        if (!first_s) first_s = seconds;
+        best_s = std::min(best_s, seconds);
         peak = std::max(peak, bytes_peak.load() - before);
     }
     state.counters["ratio_to_gsl"] = best_s / gsl_s;
+    state.counters["ratio_first"] = *first_s / gsl_s;
     state.counters["gsl_ms"] = 1000 * gsl_s;
     state.counters["bytes_per_reading"] = static_cast<double>(peak) / static_cast<double>(count);
 }
@@ -149,7 +156,13 @@ void gsl_alone(benchmark::State& state) {
     for (auto _ : state) benchmark::DoNotOptimize(fit_by_gsl(columns));
 }
 
-BENCHMARK(whole_analysis)->Arg(10'000)->Arg(100'000)->Arg(1'000'000)->Unit(benchmark::kMillisecond);
+/// Freed memory is kept and not handed back to the system between two analyses.
+void keep_memory(const benchmark::State&) {
+    mallopt(M_MMAP_THRESHOLD, 1 << 30);
+    mallopt(M_TRIM_THRESHOLD, std::numeric_limits<int>::max());
+}
+
+BENCHMARK(whole_analysis)->Arg(1'000'000)->Arg(100'000)->Arg(10'000)->Iterations(20)->Setup(keep_memory)->Unit(benchmark::kMillisecond);
 BENCHMARK(gsl_alone)->Arg(1'000'000)->Unit(benchmark::kMillisecond);
 
 } // namespace

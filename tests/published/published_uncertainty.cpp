@@ -76,6 +76,33 @@ TEST(PublishedFactors, gum_table_g2) {
     for (const auto& [nu, t] : more) EXPECT_NEAR(coverage_factor(0.95, nu), t, 5.1e-7); // recalculated, six decimals
 }
 
+// Source: JCGM 100:2008, G.4.1 (from memory): relative parts 0.25 %, 0.57 % and 0.82 % with 9, 4 and 14 degrees of freedom: u 1.03 %, nu 19,
+// t95 2.09, U 2.2 %; recalculated nu 18.998742.
+TEST(PublishedFactors, gum_g_4_1_effective_degrees_of_freedom) {
+    const UncertaintyPart parts[] = {{0.25, 9}, {0.57, 4}, {0.82, 14}};
+    const double nu = effective_degrees_of_freedom(parts).value();
+    EXPECT_NEAR(nu, 18.998742, 5e-7);
+    EXPECT_NEAR(nu, 19.0, 0.05);
+    EXPECT_NEAR(coverage_factor(0.95, std::round(nu)), 2.09, 0.005);
+    EXPECT_NEAR(coverage_factor(0.95, nu) * std::hypot(0.25, 0.57, 0.82), 2.2, 0.05);
+}
+
+// Source: uncertainty course notes of Sandia National Laboratories (seen as test data of an open uncertainty library):
+// y = X1/X2 Yu with 0.1820, 0.1823, 0.6978, u 0.00093, 0.00058, 0.0026 and nu 9, 19, 19: y 0.6967, u 0.00494, nu 27.7, U95 0.0101 from rounded
+// inputs; recalculated 0.00493180199913, 27.5127317557 and 0.0101104.
+TEST(PublishedFactors, quotient_and_product_with_few_degrees_of_freedom) {
+    const double y = 0.1820 / 0.1823 * 0.6978;
+    const UncertaintyPart parts[] = {{y * 0.00093 / 0.1820, 9}, {y * 0.00058 / 0.1823, 19}, {y * 0.0026 / 0.6978, 19}};
+    const double u = std::hypot(parts[0].standard, parts[1].standard, parts[2].standard);
+    const double nu = effective_degrees_of_freedom(parts).value();
+    EXPECT_NEAR(y, 0.6967, 0.00005);
+    EXPECT_NEAR(u, 0.00493180199913, 1e-13);
+    EXPECT_NEAR(u, 0.00494, 0.00001); // printed from rounded sensitivities
+    EXPECT_NEAR(nu, 27.5127317557, 1e-9);
+    EXPECT_NEAR(nu, 27.7, 0.3);       // likewise
+    EXPECT_NEAR(coverage_factor(0.95, nu) * u, 0.0101, 0.00005);
+}
+
 // Source: EA-4/02, example S9 (from memory): multimeter at 100 V, printed u 0.030 V and k = 0.95 sqrt(3) = 1.65. Resolution
 // +/- 0.05 V rectangular outweighs the source (0.001 V normal) and its drift (+/- 0.011 V rectangular).
 TEST(PublishedFactors, ea_4_02_s9_one_rectangular_part_dominates) {

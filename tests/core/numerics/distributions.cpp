@@ -53,3 +53,24 @@ TEST(Distributions, the_ends_and_violated_preconditions_do_not_throw) {
     EXPECT_TRUE(std::isnan(student_t_quantile(0.5, -1)));
     EXPECT_TRUE(std::isnan(chi_square_quantile(0.5, 0)));
 }
+
+TEST(EffectiveDegreesOfFreedom, one_part_alone_keeps_its_own_and_a_known_limit_adds_none) {
+    const UncertaintyPart alone[] = {{0.3, 7}};
+    EXPECT_DOUBLE_EQ(*effective_degrees_of_freedom(alone), 7);
+    // Equal parts, one of them known: (2 u^2)^2 / (u^4 / nu) = 4 nu.
+    const UncertaintyPart with_limit[] = {{0.3, 7}, {0.3, INFINITY}};
+    EXPECT_DOUBLE_EQ(*effective_degrees_of_freedom(with_limit), 28);
+    const UncertaintyPart limits[] = {{0.3, INFINITY}, {0.2, INFINITY}};
+    EXPECT_EQ(*effective_degrees_of_freedom(limits), INFINITY);
+    const UncertaintyPart tiny[] = {{3e-200, 7}, {3e-200, 7}};
+    EXPECT_DOUBLE_EQ(*effective_degrees_of_freedom(tiny), 14);
+}
+
+TEST(EffectiveDegreesOfFreedom, what_has_none_is_absent) {
+    EXPECT_FALSE(effective_degrees_of_freedom({}).has_value());
+    const UncertaintyPart certain[] = {{0, 5}}, negative[] = {{-1, 5}}, none[] = {{1, 0}}, not_a_number[] = {{1, NAN}};
+    EXPECT_FALSE(effective_degrees_of_freedom(certain).has_value());
+    EXPECT_FALSE(effective_degrees_of_freedom(negative).has_value());
+    EXPECT_FALSE(effective_degrees_of_freedom(none).has_value());
+    EXPECT_FALSE(effective_degrees_of_freedom(not_a_number).has_value());
+}
