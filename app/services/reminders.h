@@ -46,7 +46,7 @@ public:
     void setRule(const std::string& run_uuid, const ReadingRule& rule);
     /// Precondition: the run is in the document.
     [[nodiscard]] DueState state(const std::string& run_uuid) const;
-    /// Of a run as it was at the last change of the document. Precondition: the run is in the document.
+    /// As of the run's last reading, so that a due moment stays where it is until the next one. Precondition: the run is in the document.
     [[nodiscard]] const RunForecast& forecast(const std::string& run_uuid) const;
     /// The run that is longest overdue; null where none is.
     [[nodiscard]] const RunRecord* mostOverdue() const;
