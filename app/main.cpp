@@ -4,6 +4,8 @@
 #include "pages/main_window.h"
 #include "pictures/pictures_command.h"
 #include "services/appearance.h"
+#include "services/awake.h"
+#include "services/notifier.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "text/commands.h"
@@ -34,7 +36,9 @@ int run_window(int argc, char** argv, const std::vector<std::string>& args) {
     const ullage::SystemClock clock;
     ullage::Document document(clock);
     ullage::DialogPrompts prompts;
-    ullage::MainWindow window(document, settings, prompts);
+    ullage::DesktopNotifier notifier;
+    ullage::DesktopInhibitor inhibitor;
+    ullage::MainWindow window(document, settings, prompts, {&notifier, &inhibitor});
     window.show();
     if (args.empty())
         window.openLastLogbook();

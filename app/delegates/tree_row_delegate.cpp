@@ -41,6 +41,25 @@ VesselData vessel_of(const QModelIndex& index) {
     return vessel;
 }
 
+/// A pointed flag with the word "due" at the row's end: word and shape tell it, colour only helps. Gives the flag's left edge.
+int paint_flag(QPainter& painter, const QRect& mark) {
+    const auto& palette = current_palette();
+    const QFont font = text_font(TextSize::small);
+    const QFontMetrics metrics(font);
+    const auto word = TreeRowDelegate::tr("due");
+    const int point_px = metrics.height() / 2;
+    const QRect body(mark.right() - spacing::half_px - metrics.horizontalAdvance(word) - spacing::grid_px,
+                     mark.center().y() - metrics.height() / 2, metrics.horizontalAdvance(word) + spacing::grid_px, metrics.height() + 1);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(palette.fault_ink);
+    painter.drawPolygon(QPolygon({QPoint(body.left() - point_px, body.center().y()), body.topLeft(), body.topRight(), body.bottomRight(),
+                                  body.bottomLeft()}));
+    painter.setPen(palette.fault);
+    painter.setFont(font);
+    painter.drawText(body, Qt::AlignCenter, word);
+    return body.left() - point_px;
+}
+
 QFont font_of(Row kind) {
     switch (kind) {
     case Row::section: return text_font(TextSize::group);
@@ -58,6 +77,7 @@ QSize TreeRowDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& 
     switch (kind) {
     case Row::section: return {text_px, metrics.height() + spacing::group_gap_px};
     case Row::unit: return {text_px, qMax(vessel_size.height(), metrics.height()) + spacing::grid_px};
+    case Row::bench: return {text_px, metrics.height() + 2 * spacing::grid_px};
     default: return {text_px, metrics.height() + 11};
     }
 }
@@ -98,7 +118,9 @@ void TreeRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
         const QRect place(edge_px, row.center().y() - vessel_size.height() / 2, vessel_size.width(), vessel_size.height());
         vessel_icon(vessel_of(index)).paint(painter, place);
     }
-    if (index.data(LogbookTreeModel::OpenRole).toBool()) {
+    if (index.data(LogbookTreeModel::OverdueRole).toBool()) {
+        text.setRight(paint_flag(*painter, mark) - spacing::half_px);
+    } else if (index.data(LogbookTreeModel::OpenRole).toBool()) {
         painter->setPen(Qt::NoPen);
         painter->setBrush(palette.good);
         painter->drawEllipse(QRectF(mark.right() - dot_px - 6, row.center().y() - dot_px / 2.0 + 0.5, dot_px, dot_px));

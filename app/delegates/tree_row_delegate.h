@@ -6,7 +6,7 @@
 namespace ullage {
 
 /// Paints a row of the logbook tree: a small grey head for a section, a vessel beside a unit, a run in softer tone with
-/// a dot while it is running. Reads the roles of LogbookTreeModel only.
+/// a dot while it is running, or the word "due" on a flag once its next reading is overdue. Reads the roles of LogbookTreeModel only.
 class TreeRowDelegate final : public QStyledItemDelegate {
     Q_OBJECT
 public:

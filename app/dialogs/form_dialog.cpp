@@ -20,6 +20,7 @@ namespace ullage {
 namespace {
 
 constexpr int narrowest_px = 460;
+constexpr int narrowest_letters = 66; ///< the same at larger text
 
 } // namespace
 
@@ -72,7 +73,7 @@ FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* paren
     outer_->addLayout(buttons);
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
     connect(submit_button_, &QPushButton::clicked, this, &FormDialog::submit);
-    setMinimumWidth(narrowest_px);
+    setMinimumWidth(qMax(narrowest_px, fontMetrics().averageCharWidth() * narrowest_letters));
 }
 
 void FormDialog::showEvent(QShowEvent* event) {
@@ -132,6 +133,47 @@ QComboBox* FormDialog::addChoice(const QString& name, const QString& label) {
     return combo;
 }
 
+std::vector<QLineEdit*> FormDialog::addLineGroup(const QString& name, const QString& label, const std::vector<GroupedLine>& lines) {
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    auto* line = new QHBoxLayout;
+    line->setSpacing(spacing::grid_px);
+    column->addLayout(line);
+    auto* trouble = new QLabel;
+    trouble->setObjectName(name + QStringLiteral("TroubleLabel"));
+    trouble->setWordWrap(true);
+    set_text_style(*trouble, Tone::fault, TextSize::caption);
+    trouble->hide();
+    column->addWidget(trouble);
+    std::vector<QLineEdit*> edits;
+    for (const auto& each : lines) {
+        auto* title = new QLabel(each.title);
+        title->setWordWrap(true);
+        set_text_style(*title, Tone::soft, TextSize::caption);
+        auto* edit = new QLineEdit;
+        edit->setObjectName(each.name + QStringLiteral("Edit"));
+        edit->setPlaceholderText(each.placeholder);
+        edit->setAccessibleName(QStringLiteral("%1, %2").arg(QString(label).toLower().remove(QLatin1Char('&')), each.title));
+        auto* cell = new QVBoxLayout;
+        cell->setSpacing(2);
+        cell->addStretch();
+        cell->addWidget(title);
+        cell->addWidget(edit);
+        line->addLayout(cell, 1);
+        places_.push_back({edit, trouble});
+        edits.push_back(edit);
+    }
+    auto* words = new QLabel(label);
+    words->setWordWrap(true);
+    if (!edits.empty()) words->setBuddy(edits.front());
+    fields_->addRow(words, box);
+    return edits;
+}
+
+void FormDialog::addWide(QWidget* widget) { fields_->addRow(widget); }
+
 void FormDialog::addGroup(const QString& title) {
     auto* head = new QLabel(title);
     set_text_style(*head, Tone::soft, TextSize::group);
@@ -167,7 +209,8 @@ std::string FormDialog::text(QLineEdit* field, const QString& what_is_missing) {
 void FormDialog::explain(QWidget* field, const QString& sentence) {
     for (const auto& known : places_) {
         if (known.field != field) continue;
-        known.trouble->setText(sentence);
+        // Fields of one line share the label; what was said about another of them stays.
+        known.trouble->setText(known.trouble->isHidden() ? sentence : known.trouble->text() + QLatin1Char('\n') + sentence);
         known.trouble->show();
         set_wrong(*field, true);
         field->setAccessibleDescription(sentence);

@@ -42,6 +42,14 @@ protected:
     /// A line of text with its label as buddy. `name` is the object name without its kind: "price" gives "priceEdit".
     QLineEdit* addLine(const QString& name, const QString& label, const QString& placeholder = {});
     QComboBox* addChoice(const QString& name, const QString& label);
+    /// One field of several that share a line.
+    struct GroupedLine {
+        QString name, title, placeholder;
+    };
+    /// Fields side by side, each below its small title, in one line of the form; what is wrong with any of them is explained below all.
+    std::vector<QLineEdit*> addLineGroup(const QString& name, const QString& label, const std::vector<GroupedLine>& lines);
+    /// A widget over the full width.
+    void addWide(QWidget* widget);
     /// A small grey head above a group of fields.
     void addGroup(const QString& title);
     /// A paragraph over the full width, below the fields.
@@ -57,6 +65,7 @@ protected:
     void showEvent(QShowEvent* event) override;
     /// Reads every field into the form's value, explaining those that cannot be understood.
     virtual void read() = 0;
+    void fit(); ///< grows to what the fields need, as far as the screen allows
 
 private:
     struct Place {
@@ -65,7 +74,6 @@ private:
     };
     QLabel* place(QWidget* field, const QString& name, const QString& label);
     void submit();
-    void fit(); ///< grows to what the fields need, as far as the screen allows
 
     QVBoxLayout* outer_;
     QFormLayout* fields_;

@@ -33,6 +33,7 @@ KeyList words_of_the_job() {
         {tr("cut-off"), tr("the unit switches its output off by itself")},
         {tr("no-load draw"), tr("power that the unit itself consumes with its output on and nothing connected")},
         {tr("gauge error"), tr("gauge minus what is truly left, in percentage points")},
+        {tr("reminder"), tr("when a run calls for its next reading: an interval, a fall of the gauge, or a time before the cut-off")},
         {tr("finding"), tr("a named fault of gauge, run or claim, with the readings that show it")},
         {tr("measured"), tr("seen from full to cut-off, with a 95 % interval")},
         {tr("projected"), tr("carried on from a part of a drain; it assumes an honest gauge and says so")},

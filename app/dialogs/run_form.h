@@ -10,12 +10,11 @@
 
 namespace ullage {
 
-/// Starts or edits a run: what is tested, with which meter, from which state. Shows the cautions where a run is started.
+/// Edits what is stated about a run: with which meter, from which state, how it ended. Runs are started by StartForm.
 class RunForm final : public FormDialog {
     Q_OBJECT
 public:
-    /// Starts from `run`; one without uuid is a new run, in the machine's time zone unless it names another.
-    /// Precondition: `units` is not empty.
+    /// Starts from `run`, which stays with its unit. Precondition: its unit is among `units`.
     RunForm(const Run& run, const std::vector<Unit>& units, const std::vector<Meter>& meters, QWidget* parent = nullptr);
 
     /// The run as submitted.
@@ -25,12 +24,8 @@ protected:
     void read() override;
 
 private:
-    void fill_units(const std::vector<Unit>& units);
-    void fill_meters(const std::vector<Meter>& meters);
-    void fill_zones();
-
     Run run_;
-    QComboBox *unit_, *kind_, *meter_, *full_, *end_ = nullptr, *zone_;
+    QComboBox *unit_, *kind_, *meter_, *full_, *end_, *zone_;
     QLineEdit *load_, *ambient_;
 };
 

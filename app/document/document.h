@@ -64,6 +64,9 @@ public:
     Result<void> updateMeter(const Meter& meter);
     Result<void> withdrawMeter(const std::string& uuid);
     Result<Run> addRun(Run run);
+    /// Starts a run as one step: adds it, notes its first reading if there is one, and corrects the step of the unit's gauge (percentage
+    /// points) where it is given. When a part is refused none of it stays in sight. Undoing withdraws the run and restores the step.
+    Result<Run> startRun(Run run, const std::optional<ReadingValues>& first, std::optional<double> gauge_step_percent);
     Result<void> updateRun(const Run& run); ///< also to end a run
     Result<void> withdrawRun(const std::string& uuid);
     Result<Reading> record(const std::string& run_uuid, const ReadingValues& values);

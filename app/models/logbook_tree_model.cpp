@@ -50,6 +50,7 @@ LogbookTreeModel::~LogbookTreeModel() = default;
 std::unique_ptr<LogbookTreeModel::Node> LogbookTreeModel::make_tree(const Document& document) {
     auto root = std::make_unique<Node>();
     if (!document.isOpen()) return root;
+    root->add(Row::bench, {});
     auto& units = root->add(Row::section, {}, tr("Units"));
     for (const auto& unit : document.units()) {
         auto& node = units.add(Row::unit, unit.uuid);
@@ -74,6 +75,14 @@ void LogbookTreeModel::run_changed(const QString& run_uuid) {
     if (!index.isValid()) return;
     emit dataChanged(index, index);
     emit dataChanged(index.parent(), index.parent()); // the unit's vessel
+}
+
+void LogbookTreeModel::setOverdue(const QSet<QString>& run_uuids) {
+    if (run_uuids == overdue_) return;
+    const auto changed = (run_uuids - overdue_) + (overdue_ - run_uuids);
+    overdue_ = run_uuids;
+    for (const auto& uuid : changed)
+        if (const auto index = indexOf(Row::run, uuid.toStdString()); index.isValid()) emit dataChanged(index, index, {OverdueRole});
 }
 
 const LogbookTreeModel::Node* LogbookTreeModel::node_at(const QModelIndex& index) const {
@@ -122,6 +131,7 @@ QString LogbookTreeModel::title(const Node& node) const {
     case Row::section:
     case Row::hint: return node.text;
     case Row::comparison: return tr("Comparison");
+    case Row::bench: return tr("Running tests");
     case Row::unit: {
         const auto* unit = document_.unit(node.uuid);
         return unit ? QString::fromStdString(unit->name) : QString();
@@ -173,6 +183,7 @@ QVariant LogbookTreeModel::data(const QModelIndex& index, int role) const {
     case Qt::ToolTipRole: return tool_tip(node);
     case Qt::AccessibleTextRole: {
         const bool open = data(index, OpenRole).toBool();
+        if (open && data(index, OverdueRole).toBool()) return tr("%1, running, reading overdue").arg(title(node));
         return open ? tr("%1, running").arg(title(node)) : title(node);
     }
     case RowRole: return static_cast<int>(node.kind);
@@ -181,6 +192,7 @@ QVariant LogbookTreeModel::data(const QModelIndex& index, int role) const {
         const auto* record = node.kind == Row::run ? document_.run(node.uuid) : nullptr;
         return record && record->run.end == RunEnd::still_running;
     }
+    case OverdueRole: return node.kind == Row::run && overdue_.contains(QString::fromStdString(node.uuid));
     case RatedRole: {
         const auto* unit = node.kind == Row::unit ? document_.unit(node.uuid) : nullptr;
         return unit && unit->rated_energy_wh ? QVariant(*unit->rated_energy_wh) : QVariant();

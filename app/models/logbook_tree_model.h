@@ -4,6 +4,7 @@
 #include "document/document.h"
 
 #include <QAbstractItemModel>
+#include <QSet>
 
 #include <memory>
 #include <optional>
@@ -11,18 +12,19 @@
 
 namespace ullage {
 
-/// The logbook as a tree of one column: a section of units with their runs, one of meters, and one of pages that span
+/// The logbook as a tree of one column: the running tests, a section of units with their runs, one of meters, and one of pages that span
 /// units. A section without entries holds a hint that says what to do. Follows the document: changes in what there is
 /// reset the model; new readings only change the run's row.
 class LogbookTreeModel final : public QAbstractItemModel {
     Q_OBJECT
 public:
-    enum class Row { section, unit, run, meter, comparison, hint };
+    enum class Row { section, unit, run, meter, comparison, hint, bench };
     enum Role {
         RowRole = Qt::UserRole + 1, ///< int, a Row
         UuidRole,                   ///< QString of unit, run or meter; empty in other rows
         OpenRole,                   ///< bool: a run that is still running
         RatedRole,                  ///< double Wh, of a unit that states it
+        OverdueRole,                ///< bool: a run whose next reading is overdue
         DeliveredRole,              ///< double Wh: what the unit's run in the comparison has delivered, where known
     };
 
@@ -40,6 +42,9 @@ public:
     /// Where a unit, run or meter stands; invalid when it does not.
     [[nodiscard]] QModelIndex indexOf(Row kind, const std::string& uuid = {}) const;
 
+    /// The runs whose next reading is overdue, by uuid.
+    void setOverdue(const QSet<QString>& run_uuids);
+
 private:
     struct Node;
     [[nodiscard]] static std::unique_ptr<Node> make_tree(const Document& document);
@@ -53,6 +58,7 @@ private:
 
     const Document& document_;
     std::unique_ptr<Node> root_;
+    QSet<QString> overdue_;
 };
 
 } // namespace ullage

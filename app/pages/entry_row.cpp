@@ -212,6 +212,14 @@ void EntryRow::focusGauge() {
     gauge_edit_->selectAll();
 }
 
+void EntryRow::recordMark(MarkKind mark) {
+    auto marked = texts();
+    marked.mark = mark;
+    setTexts(marked);
+    edited();
+    record();
+}
+
 void EntryRow::askMark() {
     setUnfolded(true);
     mark_combo_->setFocus(Qt::OtherFocusReason);

@@ -44,6 +44,8 @@ public slots:
     void focusGauge();
     /// Unfolds the mark chooser and moves there.
     void askMark();
+    /// Records a mark of this moment at once; what is half typed in the row is recorded with it.
+    void recordMark(ullage::MarkKind mark);
 
 signals:
     void recorded(const QString& readingUuid);

@@ -5,12 +5,17 @@
 #include "dialogs/cautions.h"
 #include "dialogs/help_dialog.h"
 #include "models/logbook_tree_model.h"
+#include "pages/bench_page.h"
 #include "pages/comparison_page.h"
 #include "pages/message_bar.h"
 #include "pages/meters_page.h"
+#include "pages/reminder_bar.h"
 #include "pages/run_page.h"
 #include "pages/unit_page.h"
 #include "pages/welcome_page.h"
+#include "services/awake.h"
+#include "services/notifier.h"
+#include "services/reminders.h"
 #include "services/settings.h"
 #include "style/roles.h"
 #include "style/spacing.h"
@@ -42,18 +47,21 @@ constexpr int widest_side_px = 420;
 
 } // namespace
 
-MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts, QWidget* parent)
+MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts, const Desktop& desktop, QWidget* parent)
     : QMainWindow(parent), document_(document), settings_(settings), prompts_(prompts),
+      notifier_(desktop.notifier), reminders_(new Reminders(document, settings, desktop.notifier, this)), awake_(std::make_unique<Awake>(desktop.inhibitor)),
       tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new QStackedWidget),
-      messages_(new MessageBar), welcome_page_(new WelcomePage), unit_page_(new UnitPage(document)), run_page_(new RunPage(document)),
-      meters_page_(new MetersPage(document)), comparison_page_(new ComparisonPage(document, prompts)), caution_label_(new QLabel),
-      saved_label_(new QLabel) {
+      messages_(new MessageBar), reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage), unit_page_(new UnitPage(document)), run_page_(new RunPage(document, reminders_)),
+      meters_page_(new MetersPage(document)), comparison_page_(new ComparisonPage(document, prompts)),
+      bench_page_(new BenchPage(document, *reminders_)), caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel),
+      bench_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     build();
     make_actions();
     connect_pages();
     connect_document();
+    watch_bench();
     restore_layout();
     if (document_.isOpen())
         logbook_opened();
@@ -65,6 +73,8 @@ MainWindow::~MainWindow() {
     // The document outlives the window; nothing of it may reach pages that are being taken apart.
     document_.disconnect(this);
     document_.undoStack().disconnect(this);
+    reminders_->disconnect();
+    if (notifier_) notifier_->setClicked({});
 }
 
 void MainWindow::build() {
@@ -72,8 +82,9 @@ void MainWindow::build() {
     auto* column = new QVBoxLayout(right);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
+    column->addWidget(reminder_bar_);
     column->addWidget(messages_);
-    for (QWidget* page : std::initializer_list<QWidget*>{welcome_page_, unit_page_, run_page_, meters_page_, comparison_page_})
+    for (QWidget* page : std::initializer_list<QWidget*>{welcome_page_, unit_page_, run_page_, meters_page_, comparison_page_, bench_page_})
         pages_->addWidget(page);
     pages_->setObjectName(QStringLiteral("pagesStack"));
     column->addWidget(pages_, 1);
@@ -121,10 +132,15 @@ QWidget* MainWindow::make_status() {
     saved_label_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     caution_label_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     set_text_style(*caution_label_, Tone::soft, TextSize::caption);
+    awake_label_->setObjectName(QStringLiteral("awakeLabel"));
+    set_text_style(*awake_label_, Tone::soft, TextSize::caption);
     set_text_style(*saved_label_, Tone::soft, TextSize::caption);
     auto* row = new QHBoxLayout(line);
     row->setContentsMargins(spacing::page_margin_px, spacing::half_px, spacing::page_margin_px, spacing::half_px + 2);
     row->addWidget(caution_label_, 1);
+    row->addSpacing(spacing::page_margin_px);
+    row->addWidget(awake_label_);
+    row->addSpacing(spacing::page_margin_px);
     row->addWidget(saved_label_);
     return line;
 }
@@ -179,7 +195,7 @@ void MainWindow::logbook_opened() {
     tree_->show();
     tree_->expandAll();
     tree_->setFocus();
-    show_default_page();
+    if (!show_remembered_page()) show_default_page();
 }
 
 void MainWindow::logbook_closed() {
@@ -229,6 +245,7 @@ void MainWindow::row_chosen(const QModelIndex& index) {
     case LogbookTreeModel::Row::run: return showRun(uuid);
     case LogbookTreeModel::Row::meter: return showMeter(uuid);
     case LogbookTreeModel::Row::comparison: return showComparison();
+    case LogbookTreeModel::Row::bench: return showBench();
     case LogbookTreeModel::Row::section:
     case LogbookTreeModel::Row::hint: return;
     }
@@ -278,12 +295,14 @@ void MainWindow::select_in_tree() {
                        : page == unit_page_       ? tree_model_->indexOf(Row::unit, unit_uuid_)
                        : page == meters_page_     ? tree_model_->indexOf(Row::meter, meter_uuid_)
                        : page == comparison_page_ ? tree_model_->indexOf(Row::comparison)
+                       : page == bench_page_      ? tree_model_->indexOf(Row::bench)
                                                   : QModelIndex();
     selecting_ = true;
     tree_->setCurrentIndex(index);
     selecting_ = false;
     show_status();
     update_actions();
+    remember_page();
 }
 
 std::string MainWindow::current_unit() const {

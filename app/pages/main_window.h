@@ -7,6 +7,7 @@
 #include <QMainWindow>
 #include <QSet>
 
+#include <memory>
 #include <string>
 
 class QActionGroup;
@@ -15,31 +16,44 @@ class QMenu;
 class QModelIndex;
 class QSplitter;
 class QStackedWidget;
+class QTimer;
 class QTreeView;
 
 namespace ullage {
 
+class Awake;
+class BenchPage;
 class ComparisonPage;
 class HelpDialog;
+class Inhibitor;
 class LogbookTreeModel;
 class MessageBar;
 class MetersPage;
+class Notifier;
 class Prompts;
+class ReminderBar;
+class Reminders;
 class RunPage;
 class Settings;
 class UnitPage;
 class WelcomePage;
 enum class Theme;
 
+/// What the window asks of the desktop; null where there is none to ask, as in most tests.
+struct Desktop {
+    Notifier* notifier = nullptr;
+    Inhibitor* inhibitor = nullptr;
+};
+
 /// The one window: menus, the logbook's tree at the left, a page at the right, cautions and the last saving below.
 ///
-/// All three services must outlive the window. Its code stands in several files by meaning: construction and navigation
-/// here, menus in main_window_actions.cpp, files in main_window_files.cpp, forms in main_window_forms.cpp, commands on runs and
+/// All services must outlive the window. Its code stands in several files by meaning: construction and navigation
+/// here, menus in main_window_actions.cpp, running tests and reminders in main_window_bench.cpp, files in main_window_files.cpp, forms in main_window_forms.cpp, commands on runs and
 /// other things in main_window_commands.cpp, theme, text size and help in main_window_view.cpp.
 class MainWindow final : public QMainWindow {
     Q_OBJECT
 public:
-    MainWindow(Document& document, Settings& settings, Prompts& prompts, QWidget* parent = nullptr);
+    MainWindow(Document& document, Settings& settings, Prompts& prompts, const Desktop& desktop = {}, QWidget* parent = nullptr);
     ~MainWindow() override;
 
     /// Opens a logbook; says why not where it cannot be opened, leaving what was open.
@@ -55,6 +69,10 @@ public:
     void showRun(const std::string& run_uuid);
     void showMeter(const std::string& meter_uuid);
     void showComparison();
+    void showBench();
+    /// Shows a run with the keyboard in its entry row.
+    void enterReading(const std::string& run_uuid);
+    [[nodiscard]] Reminders& reminders() { return *reminders_; }
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -74,6 +92,8 @@ private:
     void row_chosen(const QModelIndex& index);
     void select_in_tree();
     void show_default_page();
+    void remember_page();
+    [[nodiscard]] bool show_remembered_page(); ///< false where it is not of this logbook, or is gone
     void show_status();
     void restore_layout();
     void restore_splitters(const QWidget& page); ///< once a page, after it has its size
@@ -84,11 +104,22 @@ private:
     void make_logbook_menu();
     void make_edit_menu();
     void make_run_menu();
+    void make_running_menu(QMenu& menu);
+    void make_reminder_menu(QMenu& menu);
+    void add_reading_actions(QMenu& menu);
     void make_compare_menu();
     void make_view_menu();
     void make_help_menu();
     QAction* add_action(QMenu& menu, const char* name, const QString& text, const QString& keys, void (MainWindow::*does)());
     void update_actions();
+
+    // main_window_bench.cpp
+    void watch_bench();
+    void look_at_bench();
+    void name_running_tests();
+    void edit_rule(const std::string& run_uuid);
+    void snooze(int minutes);
+    void enter_due_reading();
 
     // main_window_files.cpp
     void new_logbook();
@@ -115,7 +146,6 @@ private:
     void withdraw_meter();
     void end_run(RunEnd end);
     void reopen_run();
-    void note_mark(MarkKind mark);
     void export_comparison();
     void tell(const Result<void>& outcome); ///< shows an error, or clears the message bar after a success
 
@@ -139,17 +169,23 @@ private:
     Prompts& prompts_;
     QHash<QString, QAction*> actions_;
     QMenu* recent_menu_ = nullptr;
+    Notifier* notifier_;
+    Reminders* reminders_;
+    std::unique_ptr<Awake> awake_;
     LogbookTreeModel* tree_model_;
     QTreeView* tree_;
     QSplitter* splitter_;
     QStackedWidget* pages_;
     MessageBar* messages_;
+    ReminderBar* reminder_bar_;
     WelcomePage* welcome_page_;
     UnitPage* unit_page_;
     RunPage* run_page_;
     MetersPage* meters_page_;
     ComparisonPage* comparison_page_;
-    QLabel *caution_label_, *saved_label_;
+    BenchPage* bench_page_;
+    QLabel *caution_label_, *awake_label_, *saved_label_;
+    QTimer* bench_timer_;
     HelpDialog* help_ = nullptr;
     std::string unit_uuid_, run_uuid_, meter_uuid_; ///< what is shown, as far as it is one of these
     QSet<const QWidget*> restored_; ///< pages whose splitters stand as the user left them

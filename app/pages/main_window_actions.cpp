@@ -4,6 +4,7 @@
 
 #include "pages/meters_page.h"
 #include "pages/run_page.h"
+#include "pages/reminder_bar.h"
 #include "services/settings.h"
 #include "style/icons.h"
 #include "style/theme.h"
@@ -21,6 +22,9 @@ namespace ullage {
 namespace {
 
 QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+constexpr int first_mark_key = 3;    ///< marks are on F3 to F8
+constexpr int most_running_keys = 9; ///< running tests on Ctrl+1 to Ctrl+9
 
 /// "cut-off seen" to "Cut-off seen".
 QString sentence_case(const QString& text) { return text.left(1).toUpper() + text.mid(1); }
@@ -114,14 +118,64 @@ void MainWindow::make_run_menu() {
     for (const auto mark : all_mark_kinds) {
         const auto name = QStringLiteral("mark%1Action").arg(number);
         auto* made = add_action(marks, name.toLatin1().constData(), sentence_case(words(mark_text(mark))),
-                                QStringLiteral("Ctrl+%1").arg(number), nullptr);
-        connect(made, &QAction::triggered, this, [this, mark] { note_mark(mark); });
+                                QStringLiteral("F%1").arg(number + first_mark_key - 1), nullptr);
+        connect(made, &QAction::triggered, run_page_, [this, mark] { run_page_->recordMark(mark); });
         ++number;
     }
+    auto* choose = add_action(marks, "chooseMarkAction", tr("&Choose in the entry row"), "Ctrl+M", nullptr);
+    connect(choose, &QAction::triggered, run_page_, &RunPage::askMark);
     menu.addSeparator();
+    make_running_menu(menu);
+    make_reminder_menu(menu);
+    menu.addSeparator();
+    add_reading_actions(menu);
     add_action(menu, "editRunFormAction", tr("E&dit run…"), "Ctrl+Shift+E", &MainWindow::edit_run)->setIcon(glyph_icon(Glyph::amend));
+}
+
+void MainWindow::add_reading_actions(QMenu& menu) {
     auto* entry = add_action(menu, "enterReadingAction", tr("Enter &reading"), "Ctrl+Return", nullptr);
     connect(entry, &QAction::triggered, run_page_, &RunPage::focusEntry);
+    auto* amend = add_action(menu, "amendReadingAction", tr("&Amend the last or the chosen reading…"), "F2", nullptr);
+    connect(amend, &QAction::triggered, run_page_, &RunPage::amendChosenOrLast);
+    auto* withdraw = add_action(menu, "withdrawReadingsAction", tr("Withdraw the &chosen readings"), "Del", nullptr);
+    // Only the readings table answers the key: in a text field it deletes a letter.
+    withdraw->setShortcutContext(Qt::WidgetShortcut);
+    connect(withdraw, &QAction::triggered, run_page_, &RunPage::withdrawChosen);
+}
+
+void MainWindow::make_running_menu(QMenu& menu) {
+    auto& running = *menu.addMenu(tr("Running &tests"));
+    running.setObjectName(QStringLiteral("runningMenu"));
+    connect(&running, &QMenu::aboutToShow, this, &MainWindow::name_running_tests);
+    add_action(running, "benchAction", tr("&All side by side"), "Ctrl+B", &MainWindow::showBench)->setIcon(glyph_icon(Glyph::clock));
+    running.addSeparator();
+    for (int number = 1; number <= most_running_keys; ++number) {
+        const auto name = QStringLiteral("running%1Action").arg(number);
+        auto* made = add_action(running, name.toLatin1().constData(), tr("Running test %1").arg(number),
+                                QStringLiteral("Ctrl+%1").arg(number), nullptr);
+        made->setProperty("helpText", made->text());
+        connect(made, &QAction::triggered, this, [this, made] { enterReading(made->data().toString().toStdString()); });
+    }
+}
+
+void MainWindow::make_reminder_menu(QMenu& menu) {
+    auto& reminding = *menu.addMenu(tr("Re&minders"));
+    reminding.setObjectName(QStringLiteral("reminderMenu"));
+    auto* rule = add_action(reminding, "reminderRuleAction", tr("&Next reading…"), "Ctrl+T", nullptr);
+    connect(rule, &QAction::triggered, this, [this] { edit_rule(run_uuid_); });
+    add_action(reminding, "enterDueAction", tr("&Enter the reading that is due"), "Ctrl+D", &MainWindow::enter_due_reading);
+    for (const int minutes : ReminderBar::snoozes_min) {
+        const auto name = QStringLiteral("snooze%1Action").arg(minutes);
+        // The first figure of the minutes: Alt+5, Alt+1, Alt+2.
+        auto* made = add_action(reminding, name.toLatin1().constData(), tr("Call again in %1 minutes").arg(minutes),
+                                QStringLiteral("Alt+%1").arg(QString::number(minutes).at(0)), nullptr);
+        connect(made, &QAction::triggered, this, [this, minutes] { snooze(minutes); });
+    }
+    reminding.addSeparator();
+    auto* sound = add_action(reminding, "reminderSoundAction", tr("&Sound when a reading is due"), "Ctrl+Shift+D", nullptr);
+    sound->setCheckable(true);
+    sound->setChecked(settings_.reminderSound());
+    connect(sound, &QAction::toggled, this, [this](bool on) { settings_.setReminderSound(on); });
 }
 
 void MainWindow::make_compare_menu() {
@@ -180,12 +234,15 @@ void MainWindow::update_actions() {
     const bool open = document_.isOpen();
     const auto* record = pages_->currentWidget() == run_page_ ? document_.run(run_uuid_) : nullptr;
     const bool running = record && record->run.end == RunEnd::still_running;
-    enable({"saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "comparisonAction"}, open);
+    enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "comparisonAction"}, open);
     enable({"startRunAction"}, open && !document_.units().empty());
     enable({"exportComparisonAction"}, open && !document_.runs().empty());
     enable({"editUnitAction", "withdrawUnitAction"}, open && document_.unit(current_unit()) != nullptr);
     enable({"editMeterAction", "withdrawMeterAction"}, open && document_.meter(meter_uuid_) != nullptr);
-    enable({"exportSheetAction", "editRunFormAction", "withdrawRunAction", "enterReadingAction"}, record != nullptr);
+    enable({"exportSheetAction", "editRunFormAction", "withdrawRunAction", "enterReadingAction", "amendReadingAction", "withdrawReadingsAction",
+            "chooseMarkAction"},
+           record != nullptr);
+    enable({"reminderRuleAction"}, running);
     enable({"endCutOffSeenAction", "endFoundOffAction", "endStoppedAction"}, running);
     enable({"reopenRunAction"}, record && !running);
     for (int number = 1; number <= static_cast<int>(std::size(all_mark_kinds)); ++number)

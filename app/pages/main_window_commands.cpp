@@ -42,15 +42,6 @@ void MainWindow::end_run(RunEnd end) {
 
 void MainWindow::reopen_run() { end_run(RunEnd::still_running); }
 
-void MainWindow::note_mark(MarkKind mark) {
-    if (!document_.run(run_uuid_)) return;
-    ReadingValues values;
-    values.time_ms = document_.clock().now_ms() / 1000 * 1000; // whole seconds, as the entry row notes them
-    values.mark = mark;
-    const auto noted = document_.record(run_uuid_, values);
-    tell(noted ? Result<void>() : Result<void>(noted.error()));
-}
-
 void MainWindow::export_comparison() {
     showComparison();
     comparison_page_->exportComparison();

@@ -4,8 +4,12 @@
 
 #include "dialogs/meter_form.h"
 #include "dialogs/run_form.h"
+#include "dialogs/start_form.h"
 #include "dialogs/unit_form.h"
 #include "pages/message_bar.h"
+#include "pages/run_page.h"
+#include "pages/start_habits.h"
+#include "services/reminders.h"
 
 namespace ullage {
 
@@ -65,15 +69,20 @@ void MainWindow::start_run() {
         messages_->showError(tr("A run needs a unit: choose Edit, Add unit first."));
         return;
     }
-    Run run;
-    run.unit_uuid = current_unit().empty() ? document_.units().front().uuid : current_unit();
-    // The next run of a unit is most often noted with the meter of the last one.
-    const auto earlier = document_.runs(run.unit_uuid);
-    if (!earlier.empty()) run.meter_uuid = earlier.back()->run.meter_uuid;
-    auto* form = new RunForm(run, document_.units(), document_.meters(), this);
+    auto habits = start_habits(settings_, document_);
+    habits.unit_uuid = current_unit().empty() ? document_.units().front().uuid : current_unit();
+    // The next run of a unit is most often noted with the meter of its last one.
+    const auto earlier = document_.runs(habits.unit_uuid);
+    if (!earlier.empty()) habits.meter_uuid = earlier.back()->run.meter_uuid;
+    auto* form = new StartForm(habits, document_.units(), document_.meters(), document_.clock(), this);
     connect(form, &FormDialog::submitted, this, [this, form] {
-        const auto added = document_.addRun(form->run());
-        if (settle(*form, added)) showRun(added.value().uuid);
+        const auto& start = form->start();
+        const auto added = document_.startRun(start.run, start.first, start.gauge_step_percent);
+        if (!settle(*form, added)) return;
+        keep_start_habits(settings_, start);
+        reminders_->setRule(added.value().uuid, start.rule);
+        showRun(added.value().uuid);
+        run_page_->focusEntry();
     });
     form->open();
 }

@@ -73,7 +73,8 @@ HelpDialog& MainWindow::help() {
 void MainWindow::show_keys_and_words() {
     KeyList keys{{tr("store the reading in the entry row"), tr("Enter")},
                  {tr("next or previous field"), tr("Tab, Shift+Tab")},
-                 {tr("amend the chosen reading"), tr("F2")}};
+                 {tr("clear the entry row"), tr("Esc")},
+                 {tr("answer a doubt: keep, correct, reset, swapped"), tr("K, C, Z, W")}};
     // Menus in their order, so that the table reads as they do.
     const std::function<void(const QList<QAction*>&)> add = [&](const QList<QAction*>& entries) {
         for (const auto* entry : entries) {
@@ -82,6 +83,7 @@ void MainWindow::show_keys_and_words() {
             } else if (!entry->shortcut().isEmpty()) {
                 const auto base = entry->objectName() == QLatin1String("undoAction")   ? tr("Undo")
                                   : entry->objectName() == QLatin1String("redoAction") ? tr("Redo")
+                                  : entry->property("helpText").isValid()              ? entry->property("helpText").toString()
                                                                                        : entry->text();
                 keys.append({QString(base).remove(QLatin1Char('&')).remove(QChar(0x2026)),
                              entry->shortcut().toString(QKeySequence::NativeText)});

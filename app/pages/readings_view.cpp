@@ -133,6 +133,10 @@ void ReadingsView::keyPressEvent(QKeyEvent* event) {
         emit amendAsked(uuid);
         return;
     }
+    if (event->key() == Qt::Key_Delete && !selectedReadings().isEmpty()) {
+        emit withdrawAsked();
+        return;
+    }
     QTableView::keyPressEvent(event);
 }
 

@@ -9,7 +9,7 @@ namespace ullage {
 class ReadingsModel;
 
 /// The readings table: columns sized from the font, day headings across, words in the middle while it is empty. F2, Enter or a
-/// double click asks to amend.
+/// double click asks to amend, Delete to withdraw.
 class ReadingsView final : public QTableView {
     Q_OBJECT
 public:
@@ -25,6 +25,7 @@ public:
 signals:
     void readingsChosen(const QStringList& readingUuids); ///< the user changed the selection
     void amendAsked(const QString& readingUuid);
+    void withdrawAsked(); ///< the selected ones
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -16,10 +16,10 @@
 
 namespace ullage {
 
-ResultStrip::ResultStrip(QWidget* parent) : QFrame(parent), grid_(new QGridLayout(this)) {
+ResultStrip::ResultStrip(QWidget* parent, Frame frame) : QFrame(parent), grid_(new QGridLayout(this)) {
     setObjectName(QStringLiteral("resultStrip"));
     setAccessibleName(tr("The run in figures"));
-    make_panel(*this);
+    if (frame == Frame::panel) make_panel(*this);
     grid_->setContentsMargins(0, 0, 0, 0);
     grid_->setSpacing(0);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
@@ -48,7 +48,7 @@ ResultStrip::Cell ResultStrip::addCell() {
 
 void ResultStrip::applyFonts(const Cell& cell) {
     set_text_style(*cell.label, Tone::soft, TextSize::caption);
-    set_text_style(*cell.value, Tone::ink, TextSize::figure);
+    set_text_style(*cell.value, cell.alarm ? Tone::fault : Tone::ink, TextSize::figure);
     set_text_style(*cell.rest, Tone::soft, TextSize::caption);
     QFont bold = cell.rest->font();
     bold.setBold(true);
@@ -66,13 +66,17 @@ void ResultStrip::setFigures(const std::vector<StripFigure>& figures) {
     }
     for (std::size_t i = 0; i < figures.size(); ++i) {
         const StripFigure& figure = figures[i];
-        const Cell& cell = cells_[i];
+        Cell& cell = cells_[i];
         cell.label->setText(figure.label);
         cell.value->setText(figure.value);
         cell.value->setObjectName(figure.key + QStringLiteral("FigureLabel"));
         cell.rest->setText(figure.rest);
         cell.rest->setObjectName(figure.key + QStringLiteral("RestLabel"));
         cell.rest->setVisible(!figure.rest.isEmpty());
+        if (cell.alarm != figure.alarm) {
+            cell.alarm = figure.alarm;
+            applyFonts(cell);
+        }
         cell.frame->setToolTip(figure.hint);
         cell.frame->setAccessibleName(QStringLiteral("%1: %2 %3").arg(figure.label, figure.value, figure.rest));
     }

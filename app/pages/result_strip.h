@@ -18,13 +18,17 @@ struct StripFigure {
     QString value;
     QString rest;  ///< unit and interval
     QString hint;  ///< tool tip
+    bool alarm = false; ///< the value calls for action: in the colour of a fault, besides its words
 };
 
 /// The few figures at the head of a run, side by side in equal cells; in two or three lines where the width does not hold them.
 class ResultStrip final : public QFrame {
     Q_OBJECT
 public:
-    explicit ResultStrip(QWidget* parent = nullptr);
+    enum class Frame { panel, none };
+
+    /// Without a frame it stands in a panel of the caller's.
+    explicit ResultStrip(QWidget* parent = nullptr, Frame frame = Frame::panel);
 
     void setFigures(const std::vector<StripFigure>& figures);
 
@@ -39,6 +43,7 @@ private:
     struct Cell {
         QFrame* frame = nullptr;
         QLabel *label = nullptr, *value = nullptr, *rest = nullptr;
+        bool alarm = false;
     };
     Cell addCell();
     void applyFonts(const Cell& cell);

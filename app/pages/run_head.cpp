@@ -48,11 +48,12 @@ RunHead::RunHead(QWidget* parent)
     title_label_->setTextFormat(Qt::PlainText);
 
     mark_action_ = addAction("markAction", tr("Mark…"), tr("Note an event: load changed, meter zeroed, cut-off"));
-    mark_action_->setShortcut(QKeySequence(QStringLiteral("Ctrl+M")));
     end_action_ = addAction("endRunAction", tr("End run"), tr("Say how this run ended"));
-    amend_action_ = addAction("amendAction", tr("Amend"), tr("Change the chosen reading; the old values are kept"));
+    amend_action_ = addAction("amendAction", tr("Amend"), tr("Change the chosen reading, or else the last; the old values are kept"));
     withdraw_action_ = addAction("withdrawAction", tr("Withdraw"), tr("Take the chosen readings out; undo brings them back"));
     edit_action_ = addAction("editRunAction", tr("Edit run"), tr("Change what is stated about this run"));
+    rule_action_ = addAction("nextReadingAction", tr("Next reading…"), tr("Say when to be reminded of the next reading"));
+    connect(rule_action_, &QAction::triggered, this, &RunHead::ruleAsked);
     connect(mark_action_, &QAction::triggered, this, &RunHead::markAsked);
     connect(amend_action_, &QAction::triggered, this, &RunHead::amendAsked);
     connect(withdraw_action_, &QAction::triggered, this, &RunHead::withdrawAsked);
@@ -73,6 +74,7 @@ RunHead::RunHead(QWidget* parent)
     QPushButton* end_button = addButton("endRunButton", *end_action_);
     end_button->setMenu(end_menu_);
     buttons->addWidget(end_button);
+    buttons->addWidget(addButton("nextReadingButton", *rule_action_));
     buttons->addWidget(addButton("amendButton", *amend_action_));
     buttons->addWidget(addButton("withdrawButton", *withdraw_action_));
     buttons->addWidget(addButton("editRunButton", *edit_action_));
@@ -130,8 +132,14 @@ void RunHead::setRun(const RunRecord& record) {
     about_label_->setText(run_about(record));
     state_label_->setText(running_ ? tr("running") : text_of(run_end_text(record.run.end)));
     end_action_->setVisible(running_);
+    rule_action_->setVisible(running_ && reminders_offered_);
     applyFonts();
     fit();
+}
+
+void RunHead::setRemindersOffered(bool offered) {
+    reminders_offered_ = offered;
+    rule_action_->setVisible(running_ && offered);
 }
 
 void RunHead::setReadingChosen(bool amendable, bool withdrawable) {
@@ -139,7 +147,7 @@ void RunHead::setReadingChosen(bool amendable, bool withdrawable) {
     withdraw_action_->setEnabled(withdrawable);
 }
 
-QList<QAction*> RunHead::runActions() const { return {mark_action_, end_action_, amend_action_, withdraw_action_, edit_action_}; }
+QList<QAction*> RunHead::runActions() const { return {mark_action_, end_action_, amend_action_, withdraw_action_, edit_action_, rule_action_}; }
 
 QSize RunHead::minimumSizeHint() const {
     return {std::max(buttons_->sizeHint().width(), title_label_->sizeHint().width()), grid_->minimumSize().height()};

@@ -23,9 +23,11 @@ public:
     explicit RunHead(QWidget* parent = nullptr);
 
     void setRun(const RunRecord& record);
-    /// Whether Amend and Withdraw have a reading to work on.
+    /// Whether Amend and Withdraw have a reading to work on. Amend works on the last reading where none is chosen.
     void setReadingChosen(bool amendable, bool withdrawable);
-    /// The actions, for menus: mark, end run (a menu), amend, withdraw, edit run.
+    /// Whether reminders are at hand; at first they are not.
+    void setRemindersOffered(bool offered);
+    /// The actions, for menus: mark, end run (a menu), amend, withdraw, edit run, next reading.
     [[nodiscard]] QList<QAction*> runActions() const;
 
     [[nodiscard]] QSize minimumSizeHint() const override;
@@ -36,6 +38,7 @@ signals:
     void amendAsked();
     void withdrawAsked();
     void editAsked();
+    void ruleAsked(); ///< when to be reminded of the next reading
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -53,9 +56,9 @@ private:
     QLabel* state_label_;
     QWidget *titles_, *buttons_;
     QGridLayout* grid_;
-    QAction *mark_action_, *end_action_, *amend_action_, *withdraw_action_, *edit_action_;
+    QAction *mark_action_, *end_action_, *amend_action_, *withdraw_action_, *edit_action_, *rule_action_;
     QMenu* end_menu_;
-    bool running_ = false;
+    bool running_ = false, reminders_offered_ = false;
 };
 
 /// "drain, 14 May, socket meter A ±1 %, projector and work lights".

@@ -4,6 +4,7 @@
 #include "dialogs/amend_dialog.h"
 #include "measure/mend_acceptance.h"
 #include "models/readings_model.h"
+#include "pages/due_figures.h"
 #include "pages/entry_row.h"
 #include "pages/findings_view.h"
 #include "pages/readings_view.h"
@@ -12,6 +13,7 @@
 #include "pages/run_figures.h"
 #include "pages/run_head.h"
 #include "pages/usable_view.h"
+#include "services/reminders.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 
@@ -49,8 +51,8 @@ const Reading* reading_of(const RunRecord& record, const std::string& uuid) {
 
 } // namespace
 
-RunPage::RunPage(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), model_(new ReadingsModel(document, this)), head_(new RunHead(this)),
+RunPage::RunPage(Document& document, const Reminders* reminders, QWidget* parent)
+    : QWidget(parent), document_(document), reminders_(reminders), model_(new ReadingsModel(document, this)), head_(new RunHead(this)),
       strip_(new ResultStrip(this)), readings_(new ReadingsView(*model_, this)), entry_(new EntryRow(document, this)),
       charts_(new RunChartsPanel(this)), usable_(new UsableView(this)), findings_(new FindingsView(this)) {
     setObjectName(QStringLiteral("runPage"));
@@ -130,9 +132,10 @@ QWidget* RunPage::buildResults() {
 void RunPage::connectParts() {
     connect(head_, &RunHead::markAsked, entry_, &EntryRow::askMark);
     connect(head_, &RunHead::endAsked, this, &RunPage::endRun);
-    connect(head_, &RunHead::amendAsked, this, [this] {
-        if (const QStringList chosen = readings_->selectedReadings(); chosen.size() == 1) amend(chosen.front());
-    });
+    connect(head_, &RunHead::amendAsked, this, &RunPage::amendChosenOrLast);
+    connect(head_, &RunHead::ruleAsked, this, [this] { emit ruleRequested(run_uuid_); });
+    head_->setRemindersOffered(reminders_ != nullptr);
+    if (reminders_) connect(reminders_, &Reminders::looked, this, &RunPage::showFigures);
     connect(head_, &RunHead::withdrawAsked, this, &RunPage::withdrawChosen);
     connect(head_, &RunHead::editAsked, this, [this] { emit editRunRequested(run_uuid_); });
     for (QAction* action : head_->runActions())
@@ -144,6 +147,7 @@ void RunPage::connectParts() {
     connect(findings_, &FindingsView::readingsSelected, this, [this](const QStringList& chosen) { chooseReadings(chosen, findings_); });
     connect(findings_, &FindingsView::assumptionAccepted, this, &RunPage::acceptAssumption);
     connect(readings_, &ReadingsView::amendAsked, this, &RunPage::amend);
+    connect(readings_, &ReadingsView::withdrawAsked, this, &RunPage::withdrawChosen);
     connect(entry_, &EntryRow::recorded, this, [this](const QString& reading) {
         readings_->scrollTo(model_->index(model_->rowOf(reading), 0));
     });
@@ -191,13 +195,22 @@ void RunPage::refresh() {
 void RunPage::showFigures() {
     const UtcMs now_ms = document_.clock().now_ms();
     minute_timer_.start(static_cast<int>(minute_ms - ((now_ms % minute_ms) + minute_ms) % minute_ms));
-    if (const RunRecord* record = document_.run(run_uuid_.toStdString()))
-        strip_->setFigures(run_figures(*record, document_.analysis(run_uuid_.toStdString()), now_ms));
+    const RunRecord* record = document_.run(run_uuid_.toStdString());
+    if (record == nullptr) return;
+    auto figures = run_figures(*record, document_.analysis(record->run.uuid), now_ms);
+    if (reminders_ && record->run.end == RunEnd::still_running)
+        figures = running_figures(std::move(figures), cut_off_figure(reminders_->forecast(record->run.uuid), now_ms, record->run.time_zone),
+                                  due_figure(reminders_->state(record->run.uuid), now_ms));
+    strip_->setFigures(figures);
 }
 
 QList<QAction*> RunPage::runActions() const { return head_->runActions(); }
 
 void RunPage::focusEntry() { entry_->focusGauge(); }
+
+void RunPage::askMark() { entry_->askMark(); }
+
+void RunPage::recordMark(MarkKind mark) { entry_->recordMark(mark); }
 
 void RunPage::chooseReadings(const QStringList& readingUuids, const QWidget* source) {
     if (source != readings_) readings_->selectReadings(readingUuids);
@@ -208,7 +221,19 @@ void RunPage::chooseReadings(const QStringList& readingUuids, const QWidget* sou
 
 void RunPage::updateActions() {
     const auto chosen = readings_->selectedReadings().size();
-    head_->setReadingChosen(chosen == 1, chosen > 0);
+    head_->setReadingChosen(chosen == 1 || (chosen == 0 && model_->rowCount() > 0), chosen > 0);
+}
+
+void RunPage::amendChosenOrLast() {
+    const QStringList chosen = readings_->selectedReadings();
+    // Whoever is about to type the next reading means the last one, whatever is still chosen in the table.
+    if (chosen.size() == 1 && !entry_->isAncestorOf(focusWidget())) return amend(chosen.front());
+    const RunRecord* record = document_.run(run_uuid_.toStdString());
+    if (record == nullptr) return;
+    const Reading* last = nullptr;
+    for (const Reading& reading : record->readings)
+        if (!reading.withdrawn && (last == nullptr || reading.sequence > last->sequence)) last = &reading;
+    if (last) amend(QString::fromStdString(last->uuid));
 }
 
 void RunPage::amend(const QString& readingUuid) {
@@ -227,6 +252,8 @@ void RunPage::amend(const QString& readingUuid) {
         else
             dialog->refuse(QString::fromStdString(amended.error().sentence()));
     });
+    // After the dialog the keyboard is where the next reading is typed.
+    connect(dialog, &QDialog::finished, this, &RunPage::focusEntry, Qt::QueuedConnection);
     dialog->open();
 }
 

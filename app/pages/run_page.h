@@ -15,6 +15,7 @@ namespace ullage {
 
 class EntryRow;
 class FindingsView;
+class Reminders;
 class ReadingsModel;
 class ReadingsView;
 class ResultStrip;
@@ -28,7 +29,8 @@ class UsableView;
 class RunPage final : public QWidget {
     Q_OBJECT
 public:
-    explicit RunPage(Document& document, QWidget* parent = nullptr);
+    /// Without reminders the strip counts down to nothing. They must outlive the page.
+    explicit RunPage(Document& document, const Reminders* reminders = nullptr, QWidget* parent = nullptr);
 
     /// Shows a run and brings back its half-typed entry. Precondition: the run is in the document; an unknown one leaves the
     /// page empty.
@@ -39,10 +41,19 @@ public:
 
 public slots:
     void focusEntry();
+    /// Unfolds the mark chooser of the entry row.
+    void askMark();
+    /// Opens the amendment of the chosen reading; of the last one entered where none is chosen or the keyboard is in the entry row.
+    void amendChosenOrLast();
+    void withdrawChosen();
+    /// Records a mark of this moment, with what is half typed, and goes back to the entry row.
+    void recordMark(ullage::MarkKind mark);
 
 signals:
     /// The form of the run is wanted.
     void editRunRequested(const QString& runUuid);
+    /// The form of the run's reminders is wanted.
+    void ruleRequested(const QString& runUuid);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -57,7 +68,6 @@ private:
     void showFigures();
     void chooseReadings(const QStringList& readingUuids, const QWidget* source);
     void amend(const QString& readingUuid);
-    void withdrawChosen();
     void acceptAssumption(const QString& readingUuid);
     void endRun(RunEnd end);
     void showError(const QString& sentence);
@@ -66,6 +76,7 @@ private:
     void updateActions();
 
     Document& document_;
+    const Reminders* reminders_;
     QString run_uuid_;
     QTimer minute_timer_;
     ReadingsModel* model_;

@@ -7,15 +7,13 @@
 #include <QApplication>
 #include <QFont>
 
-#include <cmath>
-
 namespace ullage {
 
 void apply_appearance(QApplication& application, const Settings& settings) {
     static const QFont desktop_font = QApplication::font();
-    constexpr double step_factor = 1.1;
+    constexpr double step = 0.1;
     auto font = desktop_font;
-    const double factor = std::pow(step_factor, settings.textStep());
+    const double factor = 1 + step * settings.textStep();
     if (font.pointSizeF() > 0)
         font.setPointSizeF(font.pointSizeF() * factor);
     else

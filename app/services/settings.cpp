@@ -15,8 +15,10 @@ const QString folder_key = QStringLiteral("logbooks/folder");
 const QString theme_key = QStringLiteral("view/theme");
 const QString text_key = QStringLiteral("view/text_step");
 const QString charts_key = QStringLiteral("view/charts");
+const QString sound_key = QStringLiteral("reminders/sound");
 const QString program_name = QStringLiteral("ullage");
 
+QString memory_key(const QString& name) { return QStringLiteral("remembered/%1").arg(name); }
 QString layout_key(const QString& object_name) { return QStringLiteral("layout/%1").arg(object_name); }
 
 } // namespace
@@ -87,5 +89,13 @@ void Settings::setLayout(const QString& object_name, const QByteArray& state) {
 QString Settings::folder() const { return store_.value(folder_key).toString(); }
 
 void Settings::setFolderOf(const QString& file) { store_.setValue(folder_key, QFileInfo(file).absolutePath()); }
+
+QString Settings::remembered(const QString& name) const { return store_.value(memory_key(name)).toString(); }
+
+void Settings::remember(const QString& name, const QString& text) { store_.setValue(memory_key(name), text); }
+
+bool Settings::reminderSound() const { return store_.value(sound_key, false).toBool(); }
+
+void Settings::setReminderSound(bool on) { store_.setValue(sound_key, on); }
 
 } // namespace ullage

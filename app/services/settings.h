@@ -31,11 +31,11 @@ public:
     [[nodiscard]] Theme theme() const;
     void setTheme(Theme theme);
 
-    /// Steps of text size away from the desktop's, each 10 %; within `least_text_step` and `most_text_step`.
+    /// Steps of text size away from the desktop's, each 10 % of it (10 steps double it); within `least_text_step` and `most_text_step`.
     [[nodiscard]] int textStep() const;
     void setTextStep(int step);
     static constexpr int least_text_step = -3;
-    static constexpr int most_text_step = 8;
+    static constexpr int most_text_step = 10;
 
     /// Whether the run page shows its charts beside the readings; it does at first.
     [[nodiscard]] bool chartsShown() const;
@@ -48,6 +48,14 @@ public:
     /// The folder in which a file was last chosen; empty at first.
     [[nodiscard]] QString folder() const;
     void setFolderOf(const QString& file);
+
+    /// A text kept under a name of the caller's choice, such as a habit; empty at first.
+    [[nodiscard]] QString remembered(const QString& name) const;
+    void remember(const QString& name, const QString& text);
+
+    /// Whether a reminder sounds; it does not at first.
+    [[nodiscard]] bool reminderSound() const;
+    void setReminderSound(bool on);
 
 private:
     QSettings store_;

@@ -92,13 +92,15 @@ public:
         : now_ms_(now_ms - ((now_ms % 1000) + 1000) % 1000), limit_ms_(now_ms + ahead_ms), zone_(zone) {}
 
     Result<UtcMs> read(std::string_view typed, std::string_view original) const {
-        if (typed.empty()) return now_ms_;
+        if (typed.empty() || typed == "now") return now_ms_;
         if (typed.front() == '-') return ago(typed.substr(1), original);
+        if (typed.ends_with(" ago")) return ago(typed.substr(0, typed.size() - 4), original);
         if (typed.size() > 4 && typed[4] == '-') return iso(typed);
         const auto words = words_of(typed);
         LocalTime time;
         if (!take_clock(words.back(), time)) return no_moment(original);
         if (words.size() == 1) return latest_clock(time);
+        if (words.size() == 2 && words[0] == "today") return on_day(to_local(now_ms_, zone_), time);
         if (words.size() == 2 && words[0] == "yesterday")
             return on_day(day_before(to_local(now_ms_, zone_)), time);
         if (words.size() == 3 || words.size() == 4) return on_date(words, time, original);

@@ -18,10 +18,10 @@ namespace ullage {
 
 /// The moment a tester means, seen from `now_ms` in `zone`. "Past" reaches 10 minutes ahead of now, since clocks
 /// differ. Understood are
-/// - nothing: now, in whole seconds;
+/// - nothing, or `now`: now, in whole seconds;
 /// - `02:40`, `2:40`, `02:40:30`: the latest such time of day that is past;
-/// - `-10m`, `-1h30m`, `-2h`: so long before now;
-/// - `yesterday 23:50`;
+/// - `-10m`, `-1h30m`, `-2h`, `10 min ago`: so long before now;
+/// - `today 02:40`, `yesterday 23:50`;
 /// - `14 May 23:50` (without a year the latest that is past), `14 May 2027 23:50`; English months, from 3 letters;
 /// - date and time by ISO 8601.
 /// Of a local time that occurs twice the later is taken if it is past, else the earlier. Errors: other text, a

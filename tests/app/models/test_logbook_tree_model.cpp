@@ -37,14 +37,14 @@ TEST_F(ModelsTest, the_tree_holds_units_with_runs_meters_and_the_comparison) {
     note(run, 100, 0);
     note(run, 95, 64);
     const LogbookTreeModel model(document);
-    EXPECT_EQ(titles(model), (QStringList{"Units", "Osk 1200", "drain 14 May, 64 W", "Meters", "Socket meter A, ±1 %",
+    EXPECT_EQ(titles(model), (QStringList{"Running tests", "Units", "Osk 1200", "drain 14 May, 64 W", "Meters", "Socket meter A, ±1 %",
                                           "Across units", "Comparison"}));
 }
 
 TEST_F(ModelsTest, an_empty_section_says_what_to_do) {
     ASSERT_TRUE(document.withdrawUnit(osk.uuid));
     const LogbookTreeModel model(document);
-    const auto hint = model.index(0, 0, model.index(0, 0));
+    const auto hint = model.index(0, 0, model.index(1, 0));
     EXPECT_EQ(model.rowKind(hint), Row::hint);
     EXPECT_TRUE(hint.data().toString().contains("Add unit"));
     EXPECT_FALSE(model.flags(hint).testFlag(Qt::ItemIsSelectable));
@@ -58,6 +58,23 @@ TEST_F(ModelsTest, a_running_run_is_open_until_it_is_ended) {
     run.end = RunEnd::found_off;
     ASSERT_TRUE(document.updateRun(run));
     EXPECT_FALSE(model.indexOf(Row::run, run.uuid).data(LogbookTreeModel::OpenRole).toBool());
+}
+
+TEST_F(ModelsTest, an_overdue_run_is_told_and_announced_once) {
+    const auto run = start_drain(osk);
+    LogbookTreeModel model(document);
+    const QAbstractItemModelTester tester(&model, strict);
+    int changes = 0;
+    QObject::connect(&model, &QAbstractItemModel::dataChanged, [&changes] { ++changes; });
+    const auto row = model.indexOf(Row::run, run.uuid);
+    EXPECT_FALSE(row.data(LogbookTreeModel::OverdueRole).toBool());
+    model.setOverdue({QString::fromStdString(run.uuid)});
+    model.setOverdue({QString::fromStdString(run.uuid)});
+    EXPECT_EQ(changes, 1);
+    EXPECT_TRUE(row.data(LogbookTreeModel::OverdueRole).toBool());
+    EXPECT_TRUE(row.data(Qt::AccessibleTextRole).toString().contains("overdue"));
+    model.setOverdue({});
+    EXPECT_FALSE(row.data(LogbookTreeModel::OverdueRole).toBool());
 }
 
 TEST_F(ModelsTest, the_tree_stays_a_sound_model_through_every_change) {
@@ -79,7 +96,7 @@ TEST_F(ModelsTest, the_tree_stays_a_sound_model_through_every_change) {
     document.close();
     EXPECT_EQ(model.rowCount(), 0);
     ASSERT_TRUE(document.open(QString::fromStdString((folder / "bench.ullage").string())));
-    EXPECT_EQ(model.rowCount(), 3);
+    EXPECT_EQ(model.rowCount(), 4);
     EXPECT_GT(resets, 5);
 }
 

@@ -59,6 +59,18 @@ TEST(EntryMoment, a_span_is_counted_back_from_now) {
     EXPECT_EQ(understood("-2h", "2027-03-28T04:00"), "2027-03-28T01:00+01:00") << "across the clock change";
 }
 
+TEST(EntryMoment, now_today_and_ago_are_words_of_the_tired) {
+    EXPECT_EQ(understood("now", "2027-05-15T02:41:07.900"), "2027-05-15T02:41:07+02:00");
+    EXPECT_EQ(understood("today 02:40", "2027-05-15T02:41"), "2027-05-15T02:40+02:00");
+    EXPECT_EQ(understood("Today 00:01", "2027-05-15T00:02"), "2027-05-15T00:01+02:00");
+    EXPECT_EQ(understood("10 min ago", "2027-05-15T02:41"), "2027-05-15T02:31+02:00");
+    EXPECT_EQ(understood("1 h 30 m ago", "2027-05-15T00:41"), "2027-05-14T23:11+02:00");
+    EXPECT_EQ(understood("2h ago", "2027-10-31T04:00"), "2027-10-31T02:00+01:00") << "across the clock change";
+    expect_refused("today", "2027-05-15T02:41", "is no moment");
+    expect_refused("ago", "2027-05-15T02:41", "is no moment");
+    expect_refused("ten min ago", "2027-05-15T02:41", "is no moment");
+}
+
 TEST(EntryMoment, days_can_be_named) {
     EXPECT_EQ(understood("yesterday 23:50", "2027-05-15T02:41"), "2027-05-14T23:50+02:00");
     EXPECT_EQ(understood("Yesterday  1:05", "2027-03-01T12:00"), "2027-02-28T01:05+01:00");

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "dialogs/run_fields.h"
+
+#include "base/number.h"
+#include "dialogs/field_text.h"
+
+#include <QComboBox>
+#include <QCompleter>
+#include <QCoreApplication>
+#include <QTimeZone>
+
+namespace ullage {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("run fields", text); }
+
+int full_code(const std::optional<bool>& full) { return !full ? -1 : *full ? 1 : 0; }
+
+constexpr double coldest_c = -60, hottest_c = 80;
+
+} // namespace
+
+void choose_data(QComboBox& combo, const QVariant& value) {
+    const int at = combo.findData(value);
+    combo.setCurrentIndex(at < 0 ? 0 : at);
+}
+
+void fill_meter_choice(QComboBox& combo, const std::vector<Meter>& meters, const std::optional<std::string>& chosen) {
+    combo.addItem(meters.empty() ? tr("none yet: gauge only") : tr("none"), QString());
+    for (const auto& meter : meters) combo.addItem(QString::fromStdString(meter.name), QString::fromStdString(meter.uuid));
+    choose_data(combo, QString::fromStdString(chosen.value_or(std::string())));
+}
+
+std::optional<std::string> chosen_meter(const QComboBox& combo) {
+    const auto meter = combo.currentData().toString().toStdString();
+    return meter.empty() ? std::nullopt : std::optional(meter);
+}
+
+void fill_zone_choice(QComboBox& combo, const std::string& zone) {
+    combo.setEditable(true);
+    combo.setInsertPolicy(QComboBox::NoInsert);
+    for (const auto& id : QTimeZone::availableTimeZoneIds()) {
+        // Only the zones named by region; the others are doubles or fixed offsets.
+        if (id.contains('/') && !id.startsWith("Etc/") && !id.startsWith("SystemV/")) combo.addItem(QString::fromLatin1(id));
+    }
+    combo.insertItem(0, QStringLiteral("UTC"));
+    combo.completer()->setFilterMode(Qt::MatchContains);
+    combo.completer()->setCompletionMode(QCompleter::PopupCompletion);
+    combo.setCurrentText(QString::fromStdString(zone));
+}
+
+void fill_full_choice(QComboBox& combo, const std::optional<bool>& chosen) {
+    combo.addItem(tr("not stated"), -1);
+    combo.addItem(tr("yes, full"), 1);
+    combo.addItem(tr("no"), 0);
+    choose_data(combo, full_code(chosen));
+}
+
+std::optional<bool> chosen_full(const QComboBox& combo) {
+    const int full = combo.currentData().toInt();
+    return full < 0 ? std::nullopt : std::optional(full == 1);
+}
+
+Result<double> parse_ambient_c(std::string_view text) {
+    const auto typed = trimmed(text);
+    const bool fahrenheit = !typed.empty() && (typed.back() == 'F' || typed.back() == 'f');
+    auto parsed = number_in({{"°C", 1}, {"C", 1}, {"°F", 1}, {"F", 1}, {"°", 1}}, {"the temperature", false})(typed);
+    if (!parsed) return parsed;
+    const double ambient_c = fahrenheit ? (parsed.value() - 32) / 1.8 : parsed.value();
+    if (ambient_c < coldest_c || ambient_c > hottest_c)
+        return Error{Failure::bad_input, "`" + std::string(typed) + "` is outside what a bench can be", {},
+                     "enter degrees Celsius, such as 18"};
+    return ambient_c;
+}
+
+} // namespace ullage

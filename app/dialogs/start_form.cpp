@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "dialogs/start_form.h"
+
+#include "base/instant.h"
+#include "dialogs/cautions.h"
+#include "dialogs/entry_texts.h"
+#include "dialogs/field_text.h"
+#include "dialogs/run_fields.h"
+#include "exchange/entry_text.h"
+#include "services/reading_rules.h"
+#include "style/spacing.h"
+
+#include <QAbstractButton>
+#include <QButtonGroup>
+#include <QComboBox>
+#include <QGridLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+constexpr int presets_in_a_row = 3;
+
+/// What choosing a preset brings.
+struct Preset {
+    RunKind kind;
+    const char* name; ///< of its button, without "PresetButton"
+    QString title, about;
+    bool started_full;
+    QString load; ///< empty: the load of last time
+};
+
+std::vector<Preset> presets() {
+    return {{RunKind::drain, "drain", StartForm::tr("&Drain"),
+             StartForm::tr("From full to cut-off through a load: the usable fraction, and whether the gauge is right."), true, {}},
+            {RunKind::no_load_drain, "noLoad", StartForm::tr("&No-load drain"),
+             StartForm::tr("Output on, nothing connected: what the unit consumes by itself. It takes days; few readings do."), true,
+             StartForm::tr("nothing connected")},
+            {RunKind::charge, "charge", StartForm::tr("&Charge"),
+             StartForm::tr("From empty to full: how long it takes, and with the meter before the charger what goes in."), false, {}},
+            {RunKind::sustained_output, "sustained", StartForm::tr("&Sustained output"),
+             StartForm::tr("A load at the rated output: whether the unit carries it, and for how long."), true, {}},
+            {RunKind::peak_output, "peak", StartForm::tr("&Peak output"),
+             StartForm::tr("A short load above the rated output: whether the unit starts it. Mark each trip."), true, {}}};
+}
+
+std::string plain(const QString& text) { return text.trimmed().toStdString(); }
+
+} // namespace
+
+StartForm::StartForm(const StartHabits& habits, const std::vector<Unit>& units, const std::vector<Meter>& meters, const Clock& clock,
+                     QWidget* parent)
+    : FormDialog(tr("Start run"), tr("Start run"), parent), habits_(habits), units_(units), clock_(clock),
+      presets_(new QButtonGroup(this)) {
+    setObjectName(QStringLiteral("startForm"));
+    if (!zone_exists(habits_.time_zone)) habits_.time_zone = machine_zone();
+    add_presets();
+    add_fields(meters);
+    const auto known = habits_.kind_of_unit.find(unit().uuid);
+    apply_preset(known == habits_.kind_of_unit.end() ? RunKind::drain : known->second);
+    unit_chosen();
+    gauge_->setFocus();
+}
+
+void StartForm::add_presets() {
+    auto* box = new QWidget;
+    auto* grid = new QGridLayout(box);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(spacing::grid_px);
+    int place = 0;
+    for (const auto& preset : presets()) {
+        auto* button = new QPushButton(preset.title);
+        button->setObjectName(QLatin1String(preset.name) + QStringLiteral("PresetButton"));
+        button->setCheckable(true);
+        button->setAutoDefault(false);
+        button->setToolTip(preset.about);
+        presets_->addButton(button, static_cast<int>(preset.kind));
+        grid->addWidget(button, place / presets_in_a_row, place % presets_in_a_row);
+        ++place;
+    }
+    connect(presets_, &QButtonGroup::idClicked, this, [this](int kind) {
+        kind_by_hand_ = true;
+        apply_preset(static_cast<RunKind>(kind));
+    });
+    addWide(box);
+    preset_label_ = addParagraph(QStringLiteral("preset"), {});
+    cautions_label_ = addParagraph(QStringLiteral("cautions"), {});
+}
+
+void StartForm::add_fields(const std::vector<Meter>& meters) {
+    unit_ = addChoice(QStringLiteral("unit"), tr("&Unit"));
+    meter_ = addChoice(QStringLiteral("meter"), tr("&Meter"));
+    load_ = addLine(QStringLiteral("load"), tr("&Load"));
+    full_ = addChoice(QStringLiteral("startedFull"), tr("Started &full"));
+    gauge_step_ = addLine(QStringLiteral("gaugeStep"), tr("Gauge st&ep"), tr("1 %, the smallest step that the gauge shows"));
+    const auto first = addLineGroup(QStringLiteral("first"), tr("First &reading"),
+                                    {{QStringLiteral("gauge"), tr("gauge, %"), QStringLiteral("100")},
+                                     {QStringLiteral("register"), tr("register, Wh"), QStringLiteral("0")},
+                                     {QStringLiteral("watts"), tr("watts"), QStringLiteral("W")},
+                                     {QStringLiteral("time"), tr("time"), tr("now")}});
+    gauge_ = first[0], register_ = first[1], watts_ = first[2], time_ = first[3];
+    time_->setToolTip(tr("Empty for now; else 02:40, -10m, yesterday 23:50, 14 May 23:50"));
+    const auto rule = addLineGroup(QStringLiteral("rule"), tr("Remind me to read"),
+                                   {{QStringLiteral("every"), tr("every"), tr("never")},
+                                    {QStringLiteral("drop"), tr("when the gauge is down by"), tr("points")},
+                                    {QStringLiteral("before"), tr("before the cut-off"), tr("never")}});
+    every_ = rule[0], drop_ = rule[1], before_ = rule[2];
+    ambient_ = addLine(QStringLiteral("ambient"), tr("&Ambient temperature"), tr("18 °C"));
+    zone_ = addChoice(QStringLiteral("timeZone"), tr("&Time zone"));
+
+    for (const auto& each : units_) unit_->addItem(QString::fromStdString(each.name), QString::fromStdString(each.uuid));
+    choose_data(*unit_, QString::fromStdString(habits_.unit_uuid));
+    fill_meter_choice(*meter_, meters, habits_.meter_uuid);
+    // The job is to meter; "none" is one key away.
+    if (!habits_.meter_uuid && !meters.empty()) meter_->setCurrentIndex(1);
+    fill_full_choice(*full_, std::nullopt);
+    fill_zone_choice(*zone_, habits_.time_zone);
+    connect(unit_, &QComboBox::currentIndexChanged, this, &StartForm::unit_chosen);
+    connect(full_, &QComboBox::activated, this, [this] { full_by_hand_ = true; });
+}
+
+const Unit& StartForm::unit() const {
+    const int at = unit_->currentIndex();
+    return units_[static_cast<std::size_t>(std::max(0, at))];
+}
+
+void StartForm::unit_chosen() {
+    if (!gauge_step_->isModified()) gauge_step_->setText(field_text(unit().gauge_step_percent, QStringLiteral("%")));
+    const auto known = habits_.kind_of_unit.find(unit().uuid);
+    if (!kind_by_hand_ && known != habits_.kind_of_unit.end()) apply_preset(known->second);
+}
+
+void StartForm::apply_preset(RunKind kind) {
+    kind_ = kind;
+    presets_->button(static_cast<int>(kind))->setChecked(true);
+    const auto all = presets();
+    const auto& preset = *std::ranges::find(all, kind, &Preset::kind);
+    preset_label_->setText(preset.about.toHtmlEscaped());
+    QString list;
+    for (const auto& caution : cautions(kind)) list += QStringLiteral("<li>%1</li>").arg(caution.toHtmlEscaped());
+    cautions_label_->setText(tr("<b>Before you start</b>") + QStringLiteral("<ul style='margin:4px 0 0 -24px'>%1</ul>").arg(list));
+    if (!full_by_hand_) choose_data(*full_, preset.started_full ? 1 : 0);
+    if (!load_->isModified()) load_->setText(preset.load.isEmpty() ? QString::fromStdString(habits_.load) : preset.load);
+    load_->setPlaceholderText(kind == RunKind::charge ? tr("the charger or the panels, in your words")
+                                                      : tr("what is plugged in, in your words"));
+    const auto kept = habits_.rule_of_kind.find(kind);
+    const auto rule = kept == habits_.rule_of_kind.end() ? usual_rule(kind) : kept->second;
+    if (!every_->isModified()) every_->setText(minutes_text(rule.every_min));
+    if (!drop_->isModified()) drop_->setText(field_text(rule.gauge_drop_pt));
+    if (!before_->isModified()) before_->setText(minutes_text(rule.before_cut_off_min));
+    fit();
+}
+
+void StartForm::read() {
+    start_ = {};
+    auto& run = start_.run;
+    run.unit_uuid = unit().uuid;
+    run.kind = kind_;
+    run.meter_uuid = chosen_meter(*meter_);
+    run.load = text(load_);
+    run.started_full = chosen_full(*full_);
+    run.ambient_c = number(ambient_, parse_ambient_c);
+    const auto zone = plain(zone_->currentText());
+    if (!zone_exists(zone))
+        explain(zone_, tr("No such time zone is known here; choose a region and place, such as Africa/Nairobi, or UTC."));
+    run.time_zone = zone;
+    const auto step = number(gauge_step_, above_zero(parse_gauge_percent, "the gauge step"));
+    if (step && *step != unit().gauge_step_percent) start_.gauge_step_percent = step;
+    read_first();
+    read_rule();
+}
+
+void StartForm::read_first() {
+    EntryTexts texts;
+    texts.time = time_->text();
+    texts.gauge = gauge_->text();
+    texts.register_value = register_->text();
+    texts.watts = watts_->text();
+    if (texts.time.trimmed().isEmpty() && texts.gauge.trimmed().isEmpty() && texts.register_value.trimmed().isEmpty() &&
+        texts.watts.trimmed().isEmpty())
+        return;
+    // A time alone says when the run began.
+    if (texts.gauge.trimmed().isEmpty() && texts.register_value.trimmed().isEmpty() && texts.watts.trimmed().isEmpty())
+        texts.remark = tr("start");
+    const auto entry = read_entry(texts, clock_.now_ms(), start_.run.time_zone);
+    if (entry.values) {
+        start_.first = entry.values;
+        return;
+    }
+    QLineEdit* wrong = gauge_;
+    if (entry.field == EntryField::time) wrong = time_;
+    if (entry.field == EntryField::register_value) wrong = register_;
+    if (entry.field == EntryField::watts) wrong = watts_;
+    explain(wrong, entry.message);
+}
+
+void StartForm::read_rule() {
+    start_.rule.every_min = number(every_, parse_minutes);
+    start_.rule.gauge_drop_pt = number(drop_, parse_points);
+    start_.rule.before_cut_off_min = number(before_, parse_minutes);
+    if (start_.rule.every_min == 0) start_.rule.every_min.reset();
+    if (start_.rule.gauge_drop_pt == 0) start_.rule.gauge_drop_pt.reset();
+}
+
+} // namespace ullage

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/clock.h"
+#include "dialogs/form_dialog.h"
+#include "fleet/reading_due.h"
+#include "model/meter.h"
+#include "model/reading.h"
+#include "model/run.h"
+#include "model/unit.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+class QButtonGroup;
+
+namespace ullage {
+
+/// What the form that starts a run begins with: the choices of last time.
+struct StartHabits {
+    std::string unit_uuid;
+    std::optional<std::string> meter_uuid;
+    std::string load;
+    std::string time_zone;                          ///< the machine's where it is empty or unknown
+    std::map<std::string, RunKind> kind_of_unit;    ///< by unit; a drain where there is none
+    std::map<RunKind, ReadingRule> rule_of_kind;    ///< usual_rule() where there is none
+};
+
+/// What the form hands back.
+struct RunStart {
+    Run run;
+    std::optional<ReadingValues> first;         ///< the first reading, where anything was typed
+    std::optional<double> gauge_step_percent;   ///< where it differs from the unit's
+    ReadingRule rule;
+};
+
+/// Starts a run: a preset says what is tested and brings its cautions, its usual state and load, and how often to read. A field that
+/// was typed into keeps its text when the preset changes.
+class StartForm final : public FormDialog {
+    Q_OBJECT
+public:
+    /// Precondition: `units` is not empty. The clock must outlive the form; it says what "now" is when the form is submitted.
+    StartForm(const StartHabits& habits, const std::vector<Unit>& units, const std::vector<Meter>& meters, const Clock& clock,
+              QWidget* parent = nullptr);
+
+    /// As submitted.
+    [[nodiscard]] const RunStart& start() const { return start_; }
+
+protected:
+    void read() override;
+
+private:
+    void add_presets();
+    void add_fields(const std::vector<Meter>& meters);
+    void apply_preset(RunKind kind);
+    void unit_chosen();
+    void read_first();
+    void read_rule();
+    [[nodiscard]] const Unit& unit() const;
+
+    StartHabits habits_;
+    std::vector<Unit> units_;
+    const Clock& clock_;
+    RunStart start_;
+    RunKind kind_ = RunKind::drain;
+    bool kind_by_hand_ = false, full_by_hand_ = false;
+    QButtonGroup* presets_;
+    QLabel *preset_label_, *cautions_label_;
+    QComboBox *unit_, *meter_, *full_, *zone_;
+    QLineEdit *load_, *gauge_step_, *ambient_;
+    QLineEdit *gauge_, *register_, *watts_, *time_;
+    QLineEdit *every_, *drop_, *before_;
+};
+
+} // namespace ullage

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/due_figures.h"
+
+#include "style/numbers.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace ullage {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("DueFigures", text); }
+
+constexpr double minute_ms = 60'000, minutes_an_hour = 60;
+
+/// Value and rest of a strip's cell.
+struct Words {
+    QString value, rest;
+};
+
+/// Whole minutes as a duration, its unit apart where it is one: "12" and "min", "1 h 05" and nothing.
+Words split(double minutes) {
+    QString text = shown_duration(minutes / minutes_an_hour);
+    if (!text.endsWith(QStringLiteral(" min"))) return {text, {}};
+    text.chop(4);
+    return {text, QStringLiteral("min")};
+}
+
+Words words_of(const DueState& state, UtcMs now_ms) {
+    // A call is early rather than late: what is left is rounded up, what has gone is rounded down.
+    const double ahead_min = static_cast<double>(*state.at_ms - now_ms) / minute_ms;
+    if (ahead_min > 0) {
+        const auto left = split(std::ceil(ahead_min));
+        return {tr("in %1").arg(left.value), left.rest};
+    }
+    const double late_min = std::floor(-ahead_min);
+    if (late_min < 1) return {tr("due now"), {}};
+    const auto late = split(late_min);
+    return {tr("overdue"), (late.value + QLatin1Char(' ') + late.rest).trimmed()};
+}
+
+} // namespace
+
+QString due_words(const DueState& state, UtcMs now_ms) {
+    if (!state.at_ms) return QString::fromStdString(state.due.why);
+    const auto words = words_of(state, now_ms);
+    return (words.value + QLatin1Char(' ') + words.rest).trimmed();
+}
+
+StripFigure due_figure(const DueState& state, UtcMs now_ms) {
+    StripFigure figure{QStringLiteral("due"), tr("next reading"), QString(QChar(0x2013)), {}, QString::fromStdString(state.due.why)};
+    if (!state.at_ms) return figure;
+    if (state.snoozed) figure.label = tr("next reading, put off");
+    const auto words = words_of(state, now_ms);
+    figure.value = words.value;
+    figure.rest = words.rest;
+    figure.alarm = state.overdue() || *state.at_ms <= now_ms;
+    return figure;
+}
+
+StripFigure cut_off_figure(const RunForecast& forecast, UtcMs now_ms, const std::string& zone) {
+    StripFigure figure{QStringLiteral("cutOff"), tr("cut-off expected"), QString(QChar(0x2013)), tr("not known"),
+                       QString::fromStdString(forecast.cut_off_reason)};
+    if (!forecast.cut_off) return figure;
+    const auto range = QString::fromStdString(expected_clock_text(*forecast.cut_off, now_ms, zone));
+    const auto to = range.indexOf(QStringLiteral(" to "));
+    figure.value = to < 0 ? range : range.left(to);
+    figure.rest = to < 0 ? QString() : range.mid(to + 1);
+    figure.hint = QStringLiteral("%1. %2").arg(QString::fromStdString(expected_hours_text(*forecast.cut_off, now_ms)), figure.hint);
+    figure.hint[0] = figure.hint[0].toUpper();
+    return figure;
+}
+
+std::vector<StripFigure> running_figures(std::vector<StripFigure> figures, const StripFigure& cut_off, const StripFigure& due) {
+    for (auto& figure : figures) {
+        if (figure.key == QLatin1String("usable")) figure = cut_off;
+        if (figure.key == QLatin1String("age")) {
+            const auto last = (figure.value + QLatin1Char(' ') + figure.rest).trimmed();
+            figure = due;
+            figure.hint += QStringLiteral("\n%1: %2").arg(tr("last reading"), last);
+        }
+    }
+    return figures;
+}
+
+} // namespace ullage

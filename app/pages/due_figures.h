@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "pages/result_strip.h"
+#include "services/reminders.h"
+
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// "in 12 min", "in 1 h 05", "due now", "overdue 3 min"; why there is none where nothing is due.
+[[nodiscard]] QString due_words(const DueState& state, UtcMs now_ms);
+
+/// The countdown to the next reading; an alarm once it is overdue.
+[[nodiscard]] StripFigure due_figure(const DueState& state, UtcMs now_ms);
+
+/// When the unit is expected to switch off: "10:05" "to 11:25" in local time of `zone`; a dash and the reason where it cannot be said.
+[[nodiscard]] StripFigure cut_off_figure(const RunForecast& forecast, UtcMs now_ms, const std::string& zone);
+
+/// The strip of a running run: `figures` of run_figures() with the expected cut-off and the next reading in the place of usable fraction and
+/// age, which then stand below and in the table.
+[[nodiscard]] std::vector<StripFigure> running_figures(std::vector<StripFigure> figures, const StripFigure& cut_off,
+                                                       const StripFigure& due);
+
+} // namespace ullage

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "services/reminders.h"
+
+#include "services/notifier.h"
+#include "services/reading_rules.h"
+#include "services/settings.h"
+
+#include <QStringList>
+
+#include <algorithm>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+constexpr UtcMs minute_ms = 60'000;
+
+QString rule_key(const std::string& run_uuid) { return QStringLiteral("rule/%1").arg(QString::fromStdString(run_uuid)); }
+QString snooze_key(const std::string& run_uuid) { return QStringLiteral("snooze/%1").arg(QString::fromStdString(run_uuid)); }
+
+UtcMs start_of(const RunRecord& record) {
+    for (const auto& reading : record.readings)
+        if (!reading.withdrawn) return reading.values.time_ms;
+    return record.run.created_ms;
+}
+
+QString sentence(const std::string& clause) {
+    auto text = QString::fromStdString(clause);
+    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    return text;
+}
+
+} // namespace
+
+Reminders::Reminders(const Document& document, Settings& settings, Notifier* notifier, QObject* parent)
+    : QObject(parent), document_(document), settings_(settings), notifier_(notifier) {
+    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged})
+        connect(&document_, signal, this, &Reminders::forget);
+    connect(&document_, &Document::readingsChanged, this, &Reminders::forget);
+    connect(&document_, &Document::closed, this, [this] { announced_.clear(); });
+}
+
+void Reminders::forget() {
+    forecasts_.clear();
+    emit looked();
+}
+
+std::vector<const RunRecord*> Reminders::openRuns() const {
+    auto open = document_.runs();
+    std::erase_if(open, [](const RunRecord* record) { return record->run.end != RunEnd::still_running; });
+    std::ranges::stable_sort(open, {}, [](const RunRecord* record) { return std::pair(start_of(*record), record->run.created_ms); });
+    return open;
+}
+
+ReadingRule Reminders::rule(const std::string& run_uuid) const { return rule_from_kept(settings_.remembered(rule_key(run_uuid))); }
+
+void Reminders::setRule(const std::string& run_uuid, const ReadingRule& rule) {
+    settings_.remember(rule_key(run_uuid), kept_rule(rule));
+    tick();
+}
+
+const RunForecast& Reminders::forecast(const std::string& run_uuid) const {
+    if (const auto kept = forecasts_.find(run_uuid); kept != forecasts_.end()) return kept->second;
+    const auto& record = *document_.run(run_uuid);
+    return forecasts_
+        .emplace(run_uuid, forecast_at_last_reading(record, document_.analysis(run_uuid).energy, document_.unitFit(record.unit.uuid)))
+        .first->second;
+}
+
+DueState Reminders::state(const std::string& run_uuid) const {
+    const auto& record = *document_.run(run_uuid);
+    DueState state;
+    const auto wanted = rule(run_uuid);
+    // Without a rule the forecast, which may be costly, is not asked.
+    state.due = wanted == ReadingRule() ? next_reading_due(record, RunForecast(), wanted)
+                                        : next_reading_due(record, forecast(run_uuid), wanted);
+    state.at_ms = state.due.due_ms;
+    if (!state.at_ms) return state;
+    const auto snooze = settings_.remembered(snooze_key(run_uuid)).split(QLatin1Char(';'));
+    if (snooze.size() == 2 && snooze[1].toLongLong() == *state.due.due_ms && snooze[0].toLongLong() > *state.at_ms) {
+        state.at_ms = snooze[0].toLongLong();
+        state.snoozed = true;
+    }
+    auto moment = state.due;
+    moment.due_ms = state.at_ms;
+    state.overdue_min = overdue_min(moment, document_.clock().now_ms());
+    return state;
+}
+
+const RunRecord* Reminders::mostOverdue() const {
+    const RunRecord* most = nullptr;
+    double most_min = 0;
+    for (const auto* record : openRuns()) {
+        const double overdue = state(record->run.uuid).overdue_min.value_or(0);
+        if (overdue <= most_min) continue;
+        most = record;
+        most_min = overdue;
+    }
+    return most;
+}
+
+int Reminders::overdueCount() const {
+    return static_cast<int>(std::ranges::count_if(openRuns(), [this](const RunRecord* record) { return state(record->run.uuid).overdue(); }));
+}
+
+void Reminders::snooze(const std::string& run_uuid, int minutes) {
+    if (document_.run(run_uuid) == nullptr) return;
+    const auto due = state(run_uuid).due.due_ms;
+    if (!due) return;
+    const UtcMs until_ms = document_.clock().now_ms() + minutes * minute_ms;
+    settings_.remember(snooze_key(run_uuid), QStringLiteral("%1;%2").arg(until_ms).arg(*due));
+    tick();
+}
+
+void Reminders::tick() {
+    for (const auto* record : openRuns()) {
+        const auto& uuid = record->run.uuid;
+        const auto now = state(uuid);
+        if (!now.overdue()) continue;
+        if (const auto last = announced_.find(uuid); last != announced_.end() && last->second == *now.at_ms) continue;
+        announced_[uuid] = *now.at_ms;
+        if (notifier_) {
+            notifier_->notify(tr("%1: a reading is due").arg(QString::fromStdString(record->unit.name)),
+                              (now.snoozed ? tr("You asked to be called again") : sentence(now.due.why)) + QLatin1Char('.'));
+            if (settings_.reminderSound()) notifier_->sound();
+        }
+        emit fellDue(QString::fromStdString(uuid));
+    }
+    emit looked();
+}
+
+} // namespace ullage
