@@ -32,6 +32,12 @@ struct AnalyseArguments {
 struct CompareArguments {
     std::string logbook;
     bool every_drain = false;
+    std::optional<double> at_load_w;       ///< a common load; absent: as tested
+    double duty_percent = 100;             ///< share of the time that it is on
+    bool pairs = false;                    ///< the differences between units instead of the units
+    std::vector<std::string> columns;      ///< keys; empty: all
+    std::vector<std::string> makers;       ///< only units of these; empty: all
+    std::optional<double> least_wh, most_wh; ///< only units rated within
     std::string format; ///< empty: by the ending of `output`, else text
     std::string output; ///< empty: standard output
 };

@@ -6,6 +6,7 @@
 #include "text/commands.h"
 #include "text/runs_source.h"
 
+#include <algorithm>
 #include <array>
 #include <filesystem>
 #include <ostream>
@@ -27,6 +28,12 @@ std::string format_name(const CompareArguments& arguments) {
     return "text";
 }
 
+bool wanted(const Unit& unit, const CompareArguments& arguments) {
+    if (!arguments.makers.empty() && !std::ranges::count(arguments.makers, unit.maker)) return false;
+    if (arguments.least_wh && unit.rated_energy_wh.value_or(0) < *arguments.least_wh) return false;
+    return !arguments.most_wh || (unit.rated_energy_wh && *unit.rated_energy_wh <= *arguments.most_wh);
+}
+
 } // namespace
 
 int compare_command(const CompareArguments& arguments, std::ostream& out, std::ostream& err) {
@@ -40,12 +47,24 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
         return exit_usage;
     }
     std::vector<std::string> notices;
-    const Result<std::vector<RunRecord>> records = runs_from(arguments.logbook, notices);
+    Result<std::vector<RunRecord>> records = runs_from(arguments.logbook, notices);
     if (!records) return refuse(err, records.error());
+    std::erase_if(records.value(), [&](const RunRecord& record) { return !wanted(record.unit, arguments); });
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
     const Comparison comparison =
         compare_as_tested(records.value(), arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit);
-    const Table table = comparison_table(comparison);
+    std::optional<CommonLoad> load;
+    if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};
+    const FairComparison fair = compare_at(comparison, load);
+    Table table = arguments.pairs ? pairs_table(comparison, fair) : comparison_table(comparison, fair);
+    if (!arguments.columns.empty()) {
+        Result<Table> chosen = with_columns(table, arguments.columns);
+        if (!chosen) {
+            (void)refuse(err, chosen.error());
+            return exit_usage;
+        }
+        table = std::move(chosen.value());
+    }
     if (arguments.output.empty()) return print(table_text(table, format.value()), out, err);
     if (const Result<void> written = write_table(table, format.value(), arguments.output); !written)
         return refuse(err, written.error());

@@ -4,6 +4,10 @@
 #include "exchange/quantity_title.h"
 #include "exchange/table_method.h"
 
+#include <algorithm>
+#include <functional>
+#include <set>
+
 namespace ullage {
 
 namespace {
@@ -20,35 +24,124 @@ TableColumn figure_column(std::string key, std::string unit, Content content = C
     return {std::move(key), std::move(title), std::move(unit), content, decimals};
 }
 
+/// A warranty is a claim: a number without interval.
+Quantity warranty_of(const Unit& unit) {
+    return unit.warranty_years ? known("warranty_years", "a", *unit.warranty_years, std::nullopt, Kind::measured, "the maker's claim, not measured")
+                               : not_known("warranty_years", "a", "the warranty is not stated");
+}
+
+Quantity under_key(Quantity quantity, std::string key) {
+    quantity.key = std::move(key);
+    return quantity;
+}
+
+/// One column and what stands in it for row i.
+struct Column {
+    TableColumn head;
+    std::function<TableCell(std::size_t)> cell;
+};
+
+std::vector<Column> columns_of(const Comparison& comparison, const FairComparison& fair) {
+    const auto& rows = comparison.rows;
+    const auto text = [&](std::string key, std::string title, auto of) { return Column{text_column(std::move(key), std::move(title)), of}; };
+    const auto figure = [&](std::string key, std::string unit, auto of, Content content = Content::quantity) {
+        return Column{figure_column(std::move(key), std::move(unit), content), of};
+    };
+    std::vector<Column> columns{text("unit", "unit", [&](std::size_t i) { return rows[i].unit.name; }),
+                                text("maker", "maker", [&](std::size_t i) { return rows[i].unit.maker; }),
+                                text("run", "run", [&](std::size_t i) { return rows[i].run_title; }),
+                                figure("rated_wh", "Wh", [&](std::size_t i) { return rows[i].rated_wh; }, Content::number)};
+    if (fair.load) {
+        columns.push_back(figure("deliverable_wh", "Wh", [&](std::size_t i) { return fair.rows[i].deliverable_wh; }));
+        columns.push_back(figure("usable_fraction_at_load", "1", [&](std::size_t i) {
+            return under_key(fair.rows[i].usable_fraction, "usable_fraction_at_load");
+        }));
+        columns.push_back(figure("run_time_h", "h", [&](std::size_t i) { return fair.rows[i].run_time_h; }));
+        columns.push_back(text("standing", "at this load", [&](std::size_t i) {
+            const FairRow& row = fair.rows[i];
+            return std::string(standing_text(row.standing)) + (row.standing == Standing::as_tested ? ": " + row.reason : std::string());
+        }));
+    }
+    // Prices have no unit in common: each cell names its currency.
+    for (Column& column : std::vector<Column>{
+             figure("delivered_wh", "Wh", [&](std::size_t i) { return rows[i].delivered_wh; }),
+             figure("usable_fraction", "1", [&](std::size_t i) { return rows[i].usable_fraction; }),
+             figure("mean_load_w", "W", [&](std::size_t i) { return rows[i].mean_load_w; }),
+             figure("duration_h", "h", [&](std::size_t i) { return rows[i].duration_h; }),
+             figure("wh_per_gauge_point", "Wh/pt", [&](std::size_t i) { return rows[i].wh_per_gauge_point; }),
+             figure("no_load_draw_w", "W", [&](std::size_t i) { return rows[i].no_load_draw_w; }),
+             text("gauge_verdict", "gauge", [&](std::size_t i) { return rows[i].gauge_verdict; }),
+             figure("price_per_rated_kwh", "", [&](std::size_t i) { return rows[i].price_per_rated_kwh; }, Content::number),
+             figure("price_per_delivered_kwh", "", [&](std::size_t i) { return fair.rows[i].price_per_delivered_kwh; }),
+             figure("wh_per_kg", "Wh/kg", [&](std::size_t i) { return fair.rows[i].wh_per_kg; }),
+             figure("warranty_years", "a", [&](std::size_t i) { return warranty_of(rows[i].unit); }, Content::number),
+             text("meter", "meter", [&](std::size_t i) { return rows[i].meter_name.empty() ? std::string("not stated") : rows[i].meter_name; })})
+        columns.push_back(std::move(column));
+    return columns;
+}
+
+std::string verdict_text(const PairVerdict& pair) {
+    if (pair.difference.kind == Kind::not_known) return "not known";
+    return pair.resolved ? "resolved" : "not resolved";
+}
+
 } // namespace
 
-Table comparison_table(const Comparison& comparison) {
+Table comparison_table(const Comparison& comparison) { return comparison_table(comparison, compare_at(comparison, std::nullopt)); }
+
+Table comparison_table(const Comparison& comparison, const FairComparison& fair) {
     Table table;
-    table.title = "Comparison of units as tested";
-    // Prices have no unit in common: each cell names its currency.
-    table.columns = {text_column("unit", "unit"),
-                     text_column("maker", "maker"),
-                     text_column("run", "run"),
-                     figure_column("rated_wh", "Wh", Content::number),
-                     figure_column("delivered_wh", "Wh"),
-                     figure_column("usable_fraction", "1"),
-                     figure_column("mean_load_w", "W"),
-                     figure_column("duration_h", "h"),
-                     figure_column("wh_per_gauge_point", "Wh/pt"),
-                     figure_column("no_load_draw_w", "W"),
-                     text_column("gauge_verdict", "gauge"),
-                     figure_column("price_per_rated_kwh", "", Content::number),
-                     figure_column("price_per_delivered_kwh", ""),
-                     text_column("meter", "meter")};
-    for (const ComparisonRow& row : comparison.rows)
-        table.rows.push_back({row.unit.name, row.unit.maker, row.run_title, row.rated_wh, row.delivered_wh,
-                              row.usable_fraction, row.mean_load_w, row.duration_h, row.wh_per_gauge_point,
-                              row.no_load_draw_w, row.gauge_verdict, row.price_per_rated_kwh, row.price_per_delivered_kwh,
-                              row.meter_name.empty() ? std::string("not stated") : row.meter_name});
-    table.remarks = comparison.remarks;
+    table.title = fair.load ? "Comparison of units at " + common_load_text(*fair.load) : std::string("Comparison of units as tested");
+    const std::vector<Column> columns = columns_of(comparison, fair);
+    for (const Column& column : columns) table.columns.push_back(column.head);
+    for (std::size_t i = 0; i < comparison.rows.size(); ++i) {
+        auto& cells = table.rows.emplace_back();
+        for (const Column& column : columns) cells.push_back(column.cell(i));
+    }
+    table.remarks = fair.remarks;
+    table.remarks.insert(table.remarks.end(), comparison.remarks.begin(), comparison.remarks.end());
     for (const std::string& left_out : comparison.left_out) table.remarks.push_back("Left out: " + left_out);
     table.method = comparison_method();
     return table;
+}
+
+Table pairs_table(const Comparison& comparison, const FairComparison& fair, PairFigure figure) {
+    Table table;
+    table.title = "Differences between units" + (fair.load ? " at " + common_load_text(*fair.load) : std::string(" as tested"));
+    const auto pairs = compare_pairs(comparison, fair, figure);
+    const std::string unit = pairs.empty() ? std::string("1") : pairs.front().difference.unit;
+    table.columns = {text_column("first", "first"),
+                     text_column("second", "second"),
+                     figure_column("difference", unit),
+                     text_column("verdict", "verdict"),
+                     text_column("shared_meter", "one meter"),
+                     text_column("reason", "reason")};
+    for (const PairVerdict& pair : pairs)
+        table.rows.push_back({comparison.rows[pair.first].unit.name, comparison.rows[pair.second].unit.name, pair.difference, verdict_text(pair),
+                              std::string(pair.shared_meter ? "yes" : "no"), pair.difference.reason});
+    table.remarks.push_back("Resolved: the 95 % interval of the difference does not hold 0.");
+    table.method = comparison_method();
+    return table;
+}
+
+Result<Table> with_columns(const Table& table, const std::vector<std::string>& keys) {
+    Table chosen = table;
+    chosen.columns.clear();
+    chosen.rows.assign(table.rows.size(), {});
+    std::set<std::string> taken;
+    for (const std::string& key : keys) {
+        const auto found = std::ranges::find(table.columns, key, &TableColumn::key);
+        if (found == table.columns.end()) {
+            std::string known;
+            for (const TableColumn& column : table.columns) known += (known.empty() ? "" : ", ") + column.key;
+            return Error{Failure::bad_input, "there is no column \"" + key + "\"", "columns", "choose from " + known};
+        }
+        if (!taken.insert(key).second) return Error{Failure::bad_input, "the column \"" + key + "\" is named twice", "columns", "name it once"};
+        chosen.columns.push_back(*found);
+        const auto place = static_cast<std::size_t>(found - table.columns.begin());
+        for (std::size_t row = 0; row < table.rows.size(); ++row) chosen.rows[row].push_back(table.rows[row][place]);
+    }
+    return chosen;
 }
 
 } // namespace ullage

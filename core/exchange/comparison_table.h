@@ -3,13 +3,26 @@
 
 #include "exchange/table.h"
 #include "fleet/comparison.h"
+#include "fleet/fair_comparison.h"
 #include "fleet/unit_analysis.h"
 
 namespace ullage {
 
 /// The comparison as a table for people and files. Columns: unit, maker, run, rated_wh, delivered_wh, usable_fraction,
-/// mean_load_w, duration_h, wh_per_gauge_point, gauge_verdict, price_per_rated_kwh, price_per_delivered_kwh, meter.
+/// mean_load_w, duration_h, wh_per_gauge_point, no_load_draw_w, gauge_verdict, price_per_rated_kwh, price_per_delivered_kwh, wh_per_kg,
+/// warranty_years, meter.
 [[nodiscard]] Table comparison_table(const Comparison& comparison);
+
+/// The same at the common load of `fair`: after rated_wh stand deliverable_wh, usable_fraction_at_load, run_time_h and standing, then what is
+/// as tested; price_per_delivered_kwh and wh_per_kg are those at the common load. As tested where `fair` has no load.
+[[nodiscard]] Table comparison_table(const Comparison& comparison, const FairComparison& fair);
+
+/// Every pair of units: first, second, difference, verdict (resolved | not resolved | not known), shared_meter (yes | no), reason.
+[[nodiscard]] Table pairs_table(const Comparison& comparison, const FairComparison& fair, PairFigure figure = PairFigure::usable_fraction);
+
+/// The table with these columns only, in this order. Errors: bad_input for a key that no column has (the message names those there are)
+/// and for a column named twice.
+[[nodiscard]] Result<Table> with_columns(const Table& table, const std::vector<std::string>& keys);
 
 /// The readings of a run with what was derived at each: time, gauge, register, delivered, load since, gauge error, mark, remark. A
 /// part that was not noted is an empty cell; withdrawn readings are left out.

@@ -13,7 +13,7 @@ struct Title {
     int decimals;
 };
 
-constexpr std::array<Title, 24> titles{{
+constexpr std::array<Title, 27> titles{{
     {"rated_wh", "rated energy", 0},
     {"delivered_wh", "delivered energy", 0},
     {"duration_h", "duration", 2},
@@ -37,6 +37,9 @@ constexpr std::array<Title, 24> titles{{
     {"least_gauge_error_pt", "least gauge error", 1},
     {"price_per_rated_kwh", "price per rated kWh", 2},
     {"price_per_delivered_kwh", "price per delivered kWh", 2},
+    {"usable_fraction_at_load", "usable fraction at this load", 3},
+    {"difference", "difference", 3},
+    {"warranty_years", "warranty", 1},
     {"wh_per_kg", "delivered energy per mass", 0},
 }};
 

@@ -12,6 +12,13 @@ std::vector<std::pair<std::string, std::string>> comparison_method() {
         {"Usable fraction",
          "Delivered energy from full to cut-off, divided by the rated energy, which is the maker's claim and carries no "
          "uncertainty. It holds at the load and duration of the run: a slower drain feeds the unit's own consumption for longer."},
+        {"At one load",
+         "Where a common load is named, a unit is moved to it by D = E* - P* T - c Q, fitted to all its full drains (E*: deliverable at no time cost, "
+         "P*: no-load draw seen from the socket, T: hours of output on, Q: the squared load over time). A unit whose drains do not tell E* from P* "
+         "stands as tested and says so."},
+        {"Differences",
+         "A difference between two units counts as resolved when its 95 % interval does not hold 0. The gain of a meter that measured both is "
+         "counted once and cancels as far as the figures are alike; gains of different meters do not (JCGM 100:2008, 5.2)."},
         {"Interval",
          "After ± stands half the width of an interval meant to cover 95 %. The meter's error limit counts as a rectangular "
          "distribution common to all its readings; register steps, interpolation and noted times count as independent "

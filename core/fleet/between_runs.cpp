@@ -56,7 +56,7 @@ UnitParameters parameters_of(const BalanceFit& fit, double widening) {
         for (std::size_t j = 0; j < 3; ++j)
             result.covariance[i][j] = widening * widening * fit.scatter[i][j] + fit.bounds[i][j];
     for (const GainShift& gain : fit.gains)
-        result.gains.push_back({gain.meter_name, {gain.half_width[0], gain.half_width[1], gain.half_width[2]}, gain.limit_known});
+        result.gains.push_back({gain.meter_key, gain.meter_name, {gain.half_width[0], gain.half_width[1], gain.half_width[2]}, gain.limit_known});
     return result;
 }
 

@@ -24,6 +24,7 @@ struct UnitParameters {
     std::array<std::array<double, 3>, 3> covariance{};
     /// Where each meter's gain at its limit moves the parameters: rectangular, independent between meters.
     struct Gain {
+        std::string meter_key; ///< as in DrainSummary: units drained with one meter share its gain
         std::string meter_name;
         std::array<double, 3> half_width{};
         bool limit_known = true;

@@ -10,10 +10,11 @@
 namespace ullage {
 namespace {
 
-std::string why_no_prediction(const UnitFit& fit, const Unit& unit, double load_w) {
-    if (!std::isfinite(load_w) || load_w <= 0) return "state a load above 0 W";
-    if (unit.rated_output_w && load_w > *unit.rated_output_w)
-        return fixed_text(load_w, 0) + " W is above the rated output of " + fixed_text(*unit.rated_output_w, 0) + " W";
+std::string why_no_prediction(const UnitFit& fit, const Unit& unit, const CommonLoad& load) {
+    if (!std::isfinite(load.power_w) || load.power_w <= 0) return "state a load above 0 W";
+    if (!(load.duty > 0 && load.duty <= 1)) return "state a share of the time above 0 and at most 1";
+    if (unit.rated_output_w && load.power_w > *unit.rated_output_w)
+        return fixed_text(load.power_w, 0) + " W is above the rated output of " + fixed_text(*unit.rated_output_w, 0) + " W";
     if (!fit.parameters) return fit.deliverable_at_no_time_cost_wh.reason;
     return {};
 }
@@ -33,13 +34,16 @@ Quantity scaled(const Quantity& run_time, std::string key, std::string unit, dou
     return result;
 }
 
-Quantity run_time(const UnitFit& fit, double load_w, std::string reason) {
+double rate_of(const UnitParameters& p, const CommonLoad& load) {
+    return (load.mean_w() + p.p_star_w + p.c_per_w * load.mean_square_w2()) / p.e_star_wh;
+}
+
+Quantity run_time(const UnitFit& fit, const CommonLoad& load, std::string reason) {
     const UnitParameters& p = *fit.parameters;
     // A draw below 0 does not exist; its interval still counts from where the drains put it.
-    const double fitted_rate = (load_w + p.p_star_w + p.c_per_w * load_w * load_w) / p.e_star_wh;
+    const double fitted_rate = rate_of(p, load);
     const double rate = p.p_star_w < 0 ? fitted_rate - p.p_star_w / p.e_star_wh : fitted_rate;
-    const std::optional<double> half = half_width_along(
-        p, {-fitted_rate / p.e_star_wh, 1 / p.e_star_wh, load_w * load_w / p.e_star_wh}, fit.options.coverage);
+    const std::optional<double> half = half_width_along(p, rate_gradient(p, load), fit.options.coverage);
     Quantity result = known("run_time_h", "h", 1 / rate, std::nullopt, Kind::projected, std::move(reason));
     if (!half) {
         result.reason = "no interval: the error limit of a meter is not stated; " + result.reason;
@@ -57,10 +61,18 @@ Quantity run_time(const UnitFit& fit, double load_w, std::string reason) {
 
 } // namespace
 
-LoadPrediction predict_at(const UnitFit& fit, const Unit& unit, double load_w) {
+std::array<double, 3> rate_gradient(const UnitParameters& parameters, const CommonLoad& load) {
+    const double e_star_wh = parameters.e_star_wh;
+    return {-rate_of(parameters, load) / e_star_wh, 1 / e_star_wh, load.mean_square_w2() / e_star_wh};
+}
+
+LoadPrediction predict_at(const UnitFit& fit, const Unit& unit, double load_w) { return predict_under(fit, unit, {load_w, 1, {}}); }
+
+LoadPrediction predict_under(const UnitFit& fit, const Unit& unit, const CommonLoad& load) {
     LoadPrediction result;
+    const double load_w = load.mean_w();
     result.load_w = load_w;
-    const std::string refusal = why_no_prediction(fit, unit, load_w);
+    const std::string refusal = why_no_prediction(fit, unit, load);
     if (!refusal.empty()) {
         result.deliverable_wh = not_known("deliverable_wh", "Wh", refusal);
         result.usable_fraction = not_known("usable_fraction", "1", refusal);
@@ -68,7 +80,7 @@ LoadPrediction predict_at(const UnitFit& fit, const Unit& unit, double load_w) {
         return result;
     }
     result.within_tested_loads = load_w >= fit.lowest_load_w && load_w <= fit.highest_load_w;
-    result.run_time_h = run_time(fit, load_w, words(fit, result.within_tested_loads));
+    result.run_time_h = run_time(fit, load, words(fit, result.within_tested_loads));
     result.deliverable_wh = scaled(result.run_time_h, "deliverable_wh", "Wh", load_w);
     const double rated_wh = unit.rated_energy_wh.value_or(0);
     result.usable_fraction = rated_wh > 0 ? scaled(result.run_time_h, "usable_fraction", "1", load_w / rated_wh)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "fleet/between_runs.h"
+#include "fleet/common_load.h"
 
 #include <vector>
 
@@ -22,6 +23,13 @@ struct LoadPrediction {
 /// Kind `projected`, between or beyond the tested loads (in the reason). `not known`: no parameters, a load that is not above 0 W or is above
 /// the rated output. `at least`: the interval has no upper end.
 [[nodiscard]] LoadPrediction predict_at(const UnitFit& fit, const Unit& unit, double load_w);
+
+/// The same under a load that is switched: T = E*/(P·duty + P* + c·P²·duty), its mean power counting as the load; `not known` also where the
+/// power while on is above the rated output, or the duty is not above 0 and at most 1.
+[[nodiscard]] LoadPrediction predict_under(const UnitFit& fit, const Unit& unit, const CommonLoad& load);
+
+/// Where the run time under `load` comes from, as 1/T = f(E*, P*, c): its gradient over the parameters. Precondition: the fit has parameters.
+[[nodiscard]] std::array<double, 3> rate_gradient(const UnitParameters& parameters, const CommonLoad& load);
 
 /// One prediction for each load.
 [[nodiscard]] std::vector<LoadPrediction> predict_curve(const UnitFit& fit, const Unit& unit, const std::vector<double>& loads_w);

@@ -2,7 +2,6 @@
 #include "fleet/comparison.h"
 
 #include "base/number.h"
-#include "fleet/between_runs.h"
 
 #include <algorithm>
 #include <map>
@@ -28,31 +27,6 @@ int rank(const Candidate& candidate) {
     return 5;
 }
 
-/// price / energy with the interval that the energy's interval gives; a price is a fact without uncertainty.
-Quantity price_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh) {
-    const std::string money = (unit.currency.empty() ? std::string("price") : unit.currency) + "/kWh";
-    if (!unit.price) return not_known(std::move(key), money, "the price is not stated");
-    if (!energy_wh.value || *energy_wh.value <= 0)
-        return not_known(std::move(key), money, energy_wh.reason.empty() ? "no energy to divide by" : energy_wh.reason);
-    Quantity result{std::move(key), money, *unit.price / *energy_wh.value * 1000, {}, {}, energy_wh.kind, energy_wh.reason};
-    if (energy_wh.upper && *energy_wh.upper > 0) result.lower = *unit.price / *energy_wh.upper * 1000;
-    if (energy_wh.lower && *energy_wh.lower > 0) result.upper = *unit.price / *energy_wh.lower * 1000;
-    if (energy_wh.kind == Kind::at_least) {
-        // At least that much energy means at most that price.
-        result = not_known(result.key, money, "at most " + fixed_text(*result.value, 0) + " " + money + ": " + energy_wh.reason);
-    }
-    return result;
-}
-
-Quantity per_kg(const Unit& unit, const Quantity& energy_wh) {
-    if (!unit.mass_kg || *unit.mass_kg <= 0) return not_known("wh_per_kg", "Wh/kg", "the mass is not stated");
-    if (!energy_wh.value) return not_known("wh_per_kg", "Wh/kg", energy_wh.reason);
-    Quantity result{"wh_per_kg", "Wh/kg", *energy_wh.value / *unit.mass_kg, {}, {}, energy_wh.kind, energy_wh.reason};
-    if (energy_wh.lower) result.lower = *energy_wh.lower / *unit.mass_kg;
-    if (energy_wh.upper) result.upper = *energy_wh.upper / *unit.mass_kg;
-    return result;
-}
-
 /// Delivered energy that a row compares: of the whole content. A partial drain has delivered less than the unit holds, so
 /// the projection stands in for it.
 Quantity comparable_energy(const Candidate& candidate) {
@@ -71,7 +45,7 @@ std::optional<double> taken_by_no_load(const UnitFit& fit, const Quantity& durat
     return std::max(0.0, *fit.no_load_draw_w.value * *duration_h.value);
 }
 
-ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fit) {
+ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fit, std::size_t place) {
     const RunRecord& record = *candidate.record;
     const EnergyAnalysis& energy = candidate.analysis.energy;
     ComparisonRow row;
@@ -79,6 +53,7 @@ ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fi
     row.run = record.run;
     row.run_number = record.number;
     row.drains = drains;
+    row.fit = place;
     row.run_title = run_title(record, energy);
     if (record.meter) row.meter_name = record.meter->name;
     row.rated_wh = record.unit.rated_energy_wh
@@ -91,7 +66,7 @@ ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fi
     row.wh_per_gauge_point = energy.wh_per_gauge_point;
     row.price_per_rated_kwh = price_per_kwh("price_per_rated_kwh", record.unit, row.rated_wh);
     row.price_per_delivered_kwh = price_per_kwh("price_per_delivered_kwh", record.unit, row.delivered_wh);
-    row.wh_per_kg = per_kg(record.unit, row.delivered_wh);
+    row.wh_per_kg = energy_per_kg(record.unit, row.delivered_wh);
     row.gauge_verdict = candidate.analysis.gauge.verdict;
     row.no_load_draw_w = fit.no_load_draw_w;
     if (energy.usable_fraction.kind == Kind::measured) row.no_load_taken_wh = taken_by_no_load(fit, energy.duration_h);
@@ -121,6 +96,30 @@ void add_remarks(Comparison& comparison) {
 
 } // namespace
 
+Quantity price_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh) {
+    const std::string money = (unit.currency.empty() ? std::string("price") : unit.currency) + "/kWh";
+    if (!unit.price) return not_known(std::move(key), money, "the price is not stated");
+    if (!energy_wh.value || *energy_wh.value <= 0)
+        return not_known(std::move(key), money, energy_wh.reason.empty() ? "no energy to divide by" : energy_wh.reason);
+    Quantity result{std::move(key), money, *unit.price / *energy_wh.value * 1000, {}, {}, energy_wh.kind, energy_wh.reason};
+    if (energy_wh.upper && *energy_wh.upper > 0) result.lower = *unit.price / *energy_wh.upper * 1000;
+    if (energy_wh.lower && *energy_wh.lower > 0) result.upper = *unit.price / *energy_wh.lower * 1000;
+    if (energy_wh.kind == Kind::at_least) {
+        // At least that much energy means at most that price.
+        result = not_known(result.key, money, "at most " + fixed_text(*result.value, 0) + " " + money + ": " + energy_wh.reason);
+    }
+    return result;
+}
+
+Quantity energy_per_kg(const Unit& unit, const Quantity& energy_wh) {
+    if (!unit.mass_kg || *unit.mass_kg <= 0) return not_known("wh_per_kg", "Wh/kg", "the mass is not stated");
+    if (!energy_wh.value) return not_known("wh_per_kg", "Wh/kg", energy_wh.reason);
+    Quantity result{"wh_per_kg", "Wh/kg", *energy_wh.value / *unit.mass_kg, {}, {}, energy_wh.kind, energy_wh.reason};
+    if (energy_wh.lower) result.lower = *energy_wh.lower / *unit.mass_kg;
+    if (energy_wh.upper) result.upper = *energy_wh.upper / *unit.mass_kg;
+    return result;
+}
+
 Comparison compare_as_tested(const std::vector<RunRecord>& records, CompareRows rows, const MeasureOptions& options) {
     std::map<std::string, std::vector<Candidate>> drains; // by unit uuid
     std::map<std::string, std::vector<RunRecord>> all_runs; // by unit uuid: a no-load drain counts in the fit between runs
@@ -141,16 +140,18 @@ Comparison compare_as_tested(const std::vector<RunRecord>& records, CompareRows 
             comparison.left_out.push_back(unit->name + ": no drain in the logbook");
             continue;
         }
-        const UnitFit fit = fit_unit(all_runs[unit->uuid], options);
+        comparison.fits.push_back(fit_unit(all_runs[unit->uuid], options));
+        const UnitFit& fit = comparison.fits.back();
+        const std::size_t place = comparison.fits.size() - 1;
         if (rows == CompareRows::every_drain) {
-            for (const Candidate& candidate : candidates) comparison.rows.push_back(make_row(candidate, count, fit));
+            for (const Candidate& candidate : candidates) comparison.rows.push_back(make_row(candidate, count, fit, place));
             continue;
         }
         const auto best = std::ranges::min_element(candidates, [](const Candidate& a, const Candidate& b) {
             const int rank_a = rank(a), rank_b = rank(b);
             return rank_a != rank_b ? rank_a < rank_b : a.analysis.energy.start_ms > b.analysis.energy.start_ms;
         });
-        comparison.rows.push_back(make_row(*best, count, fit));
+        comparison.rows.push_back(make_row(*best, count, fit, place));
     }
     add_remarks(comparison);
     return comparison;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "fleet/between_runs.h"
 #include "fleet/run_analysis.h"
 
 #include <optional>
@@ -29,6 +30,7 @@ struct ComparisonRow {
     Quantity wh_per_kg;          ///< delivered
     std::string gauge_verdict;
     Quantity no_load_draw_w;     ///< "no_load_draw_w" from all drains of the unit together (fit_unit)
+    std::size_t fit = 0;         ///< index into Comparison::fits
     std::optional<double> no_load_taken_wh; ///< for the vessel: that draw over this run; absent while not knowable
 };
 
@@ -36,9 +38,17 @@ struct ComparisonRow {
 /// with the reason.
 struct Comparison {
     std::vector<ComparisonRow> rows;
+    std::vector<UnitFit> fits;        ///< what all drains of a unit say together, one for each unit with a drain
     std::vector<std::string> left_out;
     std::vector<std::string> remarks; ///< what must be said with the table: loads differ, meters differ
 };
+
+/// price / energy with the interval that the energy's interval gives, in the unit's currency per kWh; a price is a fact without uncertainty.
+/// `not known`: no price, no energy, or energy that is only `at least` (the reason then says "at most …").
+[[nodiscard]] Quantity price_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh);
+
+/// energy / mass, "wh_per_kg"; `not known` without a stated mass or without energy.
+[[nodiscard]] Quantity energy_per_kg(const Unit& unit, const Quantity& energy_wh);
 
 [[nodiscard]] Comparison compare_as_tested(const std::vector<RunRecord>& records, CompareRows rows = CompareRows::one_per_unit,
                                            const MeasureOptions& options = {});

@@ -119,7 +119,7 @@ private:
             if (row >= first_gain) {
                 const MeterColumn& meter = meters_[row - first_gain];
                 for (double& part : shift) part *= std::sqrt(3.0);
-                result.gains.push_back({meter.name, shift, meter.limit_known});
+                result.gains.push_back({meter.key, meter.name, shift, meter.limit_known});
                 continue;
             }
             BalanceMatrix& share = row < drains_.size() ? result.scatter : result.bounds;

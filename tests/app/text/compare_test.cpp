@@ -2,10 +2,12 @@
 #include "command_fixture.h"
 
 #include "exchange/csv.h"
+#include "support/source_dir.h"
 
 #include <nlohmann/json.hpp>
 
 #include <map>
+#include <set>
 
 namespace ullage::test {
 namespace {
@@ -101,6 +103,42 @@ TEST_F(CompareCommand, looking_changes_no_byte_of_the_logbook) {
     const std::string before = file_text(path);
     ASSERT_EQ(run({"compare", path}).code, exit_good);
     EXPECT_EQ(file_text(path), before);
+}
+
+TEST_F(CompareCommand, at_a_common_load_the_figures_as_tested_stand_beside_those_moved) {
+    const std::string samples = (source_dir() / "sample-data").string();
+    const auto rows = csv_rows(run({"compare", samples, "--at-load", "120", "--format", "csv"}).out);
+    ASSERT_EQ(rows.size(), 3u);
+    int moved = 0;
+    for (const auto& row : rows) {
+        EXPECT_FALSE(row.at("usable_fraction").empty());
+        moved += row.at("standing") == "moved to this load";
+        if (row.at("standing") == "moved to this load") {
+            EXPECT_NE(row.at("usable_fraction"), row.at("usable_fraction_at_load"));
+        }
+    }
+    EXPECT_EQ(moved, 2);
+}
+
+TEST_F(CompareCommand, pairs_say_what_these_meters_resolve) {
+    const std::string samples = (source_dir() / "sample-data").string();
+    const auto rows = csv_rows(run({"compare", samples, "--pairs", "--format", "csv"}).out);
+    ASSERT_EQ(rows.size(), 3u);
+    std::set<std::string> verdicts;
+    for (const auto& row : rows) verdicts.insert(row.at("verdict"));
+    EXPECT_TRUE(verdicts.contains("resolved"));
+    EXPECT_TRUE(verdicts.contains("not resolved"));
+}
+
+TEST_F(CompareCommand, columns_and_filters_choose_what_is_shown) {
+    const std::string samples = (source_dir() / "sample-data").string();
+    const auto rows = csv_rows(run({"compare", samples, "--columns", "unit,wh_per_kg", "--most-wh", "1300", "--format", "csv"}).out);
+    ASSERT_EQ(rows.size(), 2u);
+    EXPECT_TRUE(rows[0].contains("wh_per_kg"));
+    EXPECT_FALSE(rows[0].contains("maker"));
+    const Outcome wrong = run({"compare", samples, "--columns", "unit,colour"});
+    EXPECT_NE(wrong.code, 0);
+    EXPECT_NE(wrong.err.find("colour"), std::string::npos);
 }
 
 } // namespace
