@@ -59,6 +59,7 @@ void Document::close() {
     undo_stack_.clear();
     state_->analyses.clear();
     state_->unit_fits.clear();
+    state_->forecasts.clear();
     state_->records.clear();
     state_->record_at.clear();
     state_->units.clear();
@@ -121,6 +122,15 @@ const UnitFit& Document::unitFit(const std::string& unit_uuid) const {
     for (const auto& record : state_->records)
         if (record.unit.uuid == unit_uuid) records.push_back(record);
     return state_->unit_fits.emplace(unit_uuid, fit_unit(records)).first->second;
+}
+
+const RunForecast& Document::forecast(const std::string& run_uuid, UtcMs now_ms) const {
+    const RunRecord& record = *run(run_uuid);
+    const auto kept = state_->forecasts.find(run_uuid);
+    constexpr UtcMs minute_ms = 60'000;
+    if (kept != state_->forecasts.end() && kept->second.as_of_ms / minute_ms == now_ms / minute_ms) return kept->second;
+    RunForecast made = forecast_run(record, analysis(run_uuid).energy, unitFit(record.unit.uuid), now_ms);
+    return state_->forecasts.insert_or_assign(run_uuid, std::move(made)).first->second;
 }
 
 Comparison Document::comparison(CompareRows rows) const { return compare_as_tested(state_->records, rows); }

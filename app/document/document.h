@@ -3,6 +3,7 @@
 
 #include "fleet/between_runs.h"
 #include "fleet/comparison.h"
+#include "fleet/forecast.h"
 #include "store/logbook.h"
 
 #include <QObject>
@@ -53,6 +54,9 @@ public:
     /// What all runs of a unit say together, computed once after each change of anything. Valid until the next change; a unit without
     /// runs, or an unknown one, has a fit without drains.
     [[nodiscard]] const UnitFit& unitFit(const std::string& unit_uuid) const;
+    /// Forecast of a run as of `now_ms` from its analysis and its unit's fit, kept until the next change or another minute. Precondition: as
+    /// analysis(). Valid until the next call for the run.
+    [[nodiscard]] const RunForecast& forecast(const std::string& run_uuid, UtcMs now_ms) const;
     [[nodiscard]] Comparison comparison(CompareRows rows) const;
     Result<std::vector<ReadingVersion>> history(const std::string& reading_uuid) const;
 

@@ -34,6 +34,7 @@ Result<void> Document::State::take_over(Logbook opened) {
     document.undo_stack_.clear();
     analyses.clear();
     unit_fits.clear();
+    forecasts.clear();
     book.emplace(std::move(opened));
     units = std::move(new_units).value();
     meters = std::move(new_meters).value();
@@ -52,6 +53,7 @@ void Document::State::applied(const Change& change) {
     bool runs = change.runs;
     // Each change may reach a unit's fit: its claims bound it, its meters weigh it, its runs and their readings make it.
     unit_fits.clear();
+    forecasts.clear();
     Result<void> outcome;
     const auto also = [&outcome](Result<void> step) {
         if (outcome && !step) outcome = std::move(step);

@@ -45,6 +45,7 @@ struct Document::State final : CommandHost {
     std::map<std::string, std::size_t> record_at;   ///< run uuid to place in `records`
     std::map<std::string, RunAnalysis> analyses;    ///< of runs that were asked for since their last change
     std::map<std::string, UnitFit> unit_fits;       ///< of units that were asked for since the last change
+    std::map<std::string, RunForecast> forecasts;   ///< of runs that were asked for since the last change
     enum class PutBack { nothing, undo, redo } put_back = PutBack::nothing;
 };
 

@@ -73,16 +73,4 @@ StripFigure cut_off_figure(const RunForecast& forecast, UtcMs now_ms, const std:
     return figure;
 }
 
-std::vector<StripFigure> running_figures(std::vector<StripFigure> figures, const StripFigure& cut_off, const StripFigure& due) {
-    for (auto& figure : figures) {
-        if (figure.key == QLatin1String("usable")) figure = cut_off;
-        if (figure.key == QLatin1String("age")) {
-            const auto last = (figure.value + QLatin1Char(' ') + figure.rest).trimmed();
-            figure = due;
-            figure.hint += QStringLiteral("\n%1: %2").arg(tr("last reading"), last);
-        }
-    }
-    return figures;
-}
-
 } // namespace ullage

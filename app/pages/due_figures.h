@@ -5,7 +5,6 @@
 #include "services/reminders.h"
 
 #include <string>
-#include <vector>
 
 namespace ullage {
 
@@ -17,10 +16,5 @@ namespace ullage {
 
 /// When the unit is expected to switch off: "10:05" "to 11:25" in local time of `zone`; a dash and the reason where it cannot be said.
 [[nodiscard]] StripFigure cut_off_figure(const RunForecast& forecast, UtcMs now_ms, const std::string& zone);
-
-/// The strip of a running run: `figures` of run_figures() with the expected cut-off and the next reading in the place of usable fraction and
-/// age, which then stand below and in the table.
-[[nodiscard]] std::vector<StripFigure> running_figures(std::vector<StripFigure> figures, const StripFigure& cut_off,
-                                                       const StripFigure& due);
 
 } // namespace ullage

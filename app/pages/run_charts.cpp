@@ -93,6 +93,16 @@ ChartSeries gauge_implied_series(Builder& builder, const RunRecord& record, doub
     return series;
 }
 
+void shade_cut_off(Builder& builder, const RunForecast& forecast) {
+    constexpr double most_times_so_far = 3;
+    const double so_far = builder.hours(*forecast.last_reading_ms);
+    const double from = builder.hours(forecast.cut_off->lower_ms), to = builder.hours(forecast.cut_off->upper_ms);
+    const double end = std::min(to, most_times_so_far * so_far);
+    if (end <= so_far) return;
+    builder.chart.content.x.maximum = end;
+    if (from < end) builder.chart.content.regions.push_back({from, end, tr("cut-off expected"), RegionRole::grey});
+}
+
 ChartSeries noted_power(Builder& builder, const RunRecord& record, std::optional<double> ReadingValues::*power, ChartSeries series) {
     series.line = CurveLine::none;
     for (std::size_t i = 0; i < record.readings.size(); ++i) {
@@ -120,7 +130,7 @@ std::vector<int> RunChart::pointsOf(const QString& series_id, const std::vector<
     return points;
 }
 
-RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis) {
+RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, const RunForecast* forecast) {
     Builder builder(record, analysis);
     ChartContent& content = builder.chart.content;
     content.y.title = tr("energy / Wh");
@@ -134,6 +144,7 @@ RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis) {
         content.horizontal_lines.push_back({*rated_wh, tr("rated %1").arg(*rated_wh, 0, 'g', 6)});
     }
     builder.finish(delivered_series(builder, analysis));
+    if (forecast != nullptr && forecast->cut_off && !content.series.empty()) shade_cut_off(builder, *forecast);
     return builder.chart;
 }
 

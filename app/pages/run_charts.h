@@ -2,6 +2,7 @@
 #pragma once
 
 #include "charts/chart_data.h"
+#include "fleet/forecast.h"
 #include "fleet/run_analysis.h"
 
 #include <QString>
@@ -25,8 +26,9 @@ struct RunChart {
 
 /// Gauge-implied and delivered energy against hours since the first reading. The band of the delivered energy is its share of the
 /// meter's gain limit, rated energy is a dotted line, stretches named by findings are shaded. Series "delivered",
-/// "gauge_implied" (only with a stated rated energy).
-[[nodiscard]] RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis);
+/// "gauge_implied" (only with a stated rated energy). With the forecast of a running run the range of its cut-off is shaded too; the axis then
+/// reaches to its end, but not beyond three times the run so far.
+[[nodiscard]] RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, const RunForecast* forecast = nullptr);
 
 /// The gauge error with its band; the axis names the basis. Series "error".
 [[nodiscard]] RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis);

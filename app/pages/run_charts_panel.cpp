@@ -60,8 +60,8 @@ void RunChartsPanel::styleIntervals() {
     intervals_view_->horizontalHeader()->setSectionResizeMode(IntervalsModel::SpanColumn, QHeaderView::Stretch);
 }
 
-void RunChartsPanel::setRun(const RunRecord& record, const RunAnalysis& analysis) {
-    energy_.run = energy_chart(record, analysis);
+void RunChartsPanel::setRun(const RunRecord& record, const RunAnalysis& analysis, const RunForecast* forecast) {
+    energy_.run = energy_chart(record, analysis, forecast);
     error_.run = gauge_error_chart(record, analysis);
     load_.run = load_chart(record, analysis);
     for (Plot* plot : {&energy_, &error_, &load_}) {

@@ -6,6 +6,7 @@
 #include "style/numbers.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 #include <algorithm>
 
@@ -119,14 +120,54 @@ StripFigure age(const RunRecord& record, const Reading* last, UtcMs now_ms) {
     return figure;
 }
 
+/// What the gauge says has gone less what the register says: what the unit keeps for itself, or the gauge's error.
+StripFigure gap(const RunAnalysis& analysis) {
+    StripFigure figure{QStringLiteral("gap"), tr("gauge-implied less delivered"), dash(), {}, {}};
+    const auto implied = std::ranges::find(analysis.quantities, "gauge_implied_wh", &Quantity::key);
+    const EnergyAnalysis& energy = analysis.energy;
+    if (implied == analysis.quantities.end() || !implied->value) {
+        if (implied != analysis.quantities.end()) figure.hint = text_of(implied->reason);
+        return figure;
+    }
+    // Both between the first and the last reading that has both.
+    const double delivered_wh = energy.points.back().delivered_wh - energy.points.front().delivered_wh;
+    figure.value = text_of(fixed_text(*implied->value - delivered_wh, 0));
+    figure.rest = QStringLiteral("Wh");
+    figure.hint = tr("Rated energy times the gauge's fall, less the energy delivered meanwhile: what the unit took for itself, "
+                     "capacity that is missing, or an error of the gauge.");
+    return figure;
+}
+
+StripFigure cut_off(const RunRecord& record, const RunForecast& forecast) {
+    StripFigure figure{QStringLiteral("cutOff"), tr("cut-off expected"), dash(), tr("not known"), text_of(forecast.cut_off_reason)};
+    if (!forecast.cut_off) return figure;
+    figure.label = tr("cut-off, %1").arg(text_of(expected_hours_text(*forecast.cut_off, forecast.as_of_ms)));
+    figure.value = text_of(expected_clock_text(*forecast.cut_off, forecast.as_of_ms, record.run.time_zone));
+    figure.rest.clear();
+    QStringList lines{tr("95 % range %1, %2").arg(figure.value, text_of(forecast.cut_off_reason))};
+    for (const ReadingAdvice& advice : forecast.advice) lines.append(text_of(advice.sentence));
+    figure.hint = lines.join(QLatin1Char('\n'));
+    return figure;
+}
+
 } // namespace
 
-std::vector<StripFigure> run_figures(const RunRecord& record, const RunAnalysis& analysis, UtcMs now_ms) {
+std::vector<StripFigure> run_figures(const RunRecord& record, const RunAnalysis& analysis, UtcMs now_ms, const OpenRunView& open) {
     const Reading* last = last_reading(record);
     StripFigure delivered{QStringLiteral("delivered"), tr("delivered"), {}, {}, {}};
     put(delivered, analysis.energy.delivered_wh, 0);
-    return {elapsed(record, analysis, last, now_ms), gauge(record),         delivered, load(record, analysis), usable(analysis),
-            age(record, last, now_ms)};
+    const bool running = record.run.end == RunEnd::still_running;
+    if (!running || open.forecast == nullptr)
+        return {elapsed(record, analysis, last, now_ms), gauge(record),         delivered, load(record, analysis), usable(analysis),
+                age(record, last, now_ms)};
+    return {elapsed(record, analysis, last, now_ms),
+            age(record, last, now_ms),
+            gauge(record),
+            delivered,
+            load(record, analysis),
+            gap(analysis),
+            cut_off(record, *open.forecast),
+            open.due ? *open.due : usable(analysis)};
 }
 
 } // namespace ullage

@@ -1,15 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "fleet/forecast.h"
 #include "fleet/run_analysis.h"
 #include "pages/result_strip.h"
 
+#include <optional>
 #include <vector>
 
 namespace ullage {
 
+/// What only a running run has; parts that are not there are not shown.
+struct OpenRunView {
+    const RunForecast* forecast = nullptr;
+    std::optional<StripFigure> due; ///< the countdown to the next reading; takes the place of the usable fraction, which is only projected then
+};
+
 /// The strip of a run seen at `now_ms`: elapsed, gauge, delivered, mean load and load since the last reading, usable fraction, age of
-/// the last reading (of an ended run: how it ended).
-[[nodiscard]] std::vector<StripFigure> run_figures(const RunRecord& record, const RunAnalysis& analysis, UtcMs now_ms);
+/// the last reading (of an ended run: how it ended). Of a running run, where its forecast is given, also gauge-implied less delivered energy
+/// and the cut-off.
+[[nodiscard]] std::vector<StripFigure> run_figures(const RunRecord& record, const RunAnalysis& analysis, UtcMs now_ms,
+                                                   const OpenRunView& open = {});
 
 } // namespace ullage

@@ -179,11 +179,12 @@ void RunPage::refresh() {
     if (record == nullptr) return;
     const RunAnalysis& analysis = document_.analysis(run_uuid_.toStdString());
     head_->setRun(*record);
-    charts_->setRun(*record, analysis);
+    const bool running = record->run.end == RunEnd::still_running;
+    charts_->setRun(*record, analysis, running ? &document_.forecast(run_uuid_.toStdString(), document_.clock().now_ms()) : nullptr);
     usable_->setFraction(analysis.energy.usable_fraction);
     // While a run goes on nobody asks where the energy went.
     std::optional<LossSplit> split;
-    if (record->run.end != RunEnd::still_running) split = split_losses(*record, analysis, document_.unitFit(record->unit.uuid));
+    if (!running) split = split_losses(*record, analysis, document_.unitFit(record->unit.uuid));
     findings_->setItems(finding_items(analysis, split),
                         tr("Nothing to say yet. With readings of gauge and register the findings stand here."));
     readings_->setEmptyText(tr("No readings yet. Type what the gauge and the meter's register show into the row below and press "
@@ -197,11 +198,14 @@ void RunPage::showFigures() {
     minute_timer_.start(static_cast<int>(minute_ms - ((now_ms % minute_ms) + minute_ms) % minute_ms));
     const RunRecord* record = document_.run(run_uuid_.toStdString());
     if (record == nullptr) return;
-    auto figures = run_figures(*record, document_.analysis(record->run.uuid), now_ms);
-    if (reminders_ && record->run.end == RunEnd::still_running)
-        figures = running_figures(std::move(figures), cut_off_figure(reminders_->forecast(record->run.uuid), now_ms, record->run.time_zone),
-                                  due_figure(reminders_->state(record->run.uuid), now_ms));
-    strip_->setFigures(figures);
+    OpenRunView open;
+    if (reminders_ && record->run.end == RunEnd::still_running) {
+        open.forecast = &reminders_->forecast(record->run.uuid);
+        open.due = due_figure(reminders_->state(record->run.uuid), now_ms);
+    } else if (record->run.end == RunEnd::still_running) {
+        open.forecast = &document_.forecast(record->run.uuid, now_ms);
+    }
+    strip_->setFigures(run_figures(*record, document_.analysis(record->run.uuid), now_ms, open));
 }
 
 QList<QAction*> RunPage::runActions() const { return head_->runActions(); }

@@ -4,6 +4,7 @@
 #include "text/analysis_text.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
+#include "text/forecast_text.h"
 #include "text/runs_source.h"
 #include "text/unit_text.h"
 
@@ -44,6 +45,8 @@ int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::o
             if (record.unit.uuid != unit.unit.uuid) continue;
             if (!text.empty()) text += '\n';
             text += analysis_text(record, analyses[r], split_losses(record, analyses[r], unit.fit));
+            if (record.run.end == RunEnd::still_running)
+                text += forecast_text(forecast_at_last_reading(record, analyses[r].energy, unit.fit), record.run.time_zone);
         }
         if (!arguments.run) text += '\n' + unit_text(unit);
     }

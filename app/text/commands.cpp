@@ -34,7 +34,8 @@ void add_import(CLI::App& app, ImportArguments& arguments) {
 }
 
 void add_analyse(CLI::App& app, AnalyseArguments& arguments) {
-    CLI::App* command = app.add_subcommand("analyse", "Say what each run shows");
+    CLI::App* command =
+        app.add_subcommand("analyse", "Say what each run shows, and when one still running should end (as of its last reading)");
     command->add_option("LOGBOOK", arguments.logbook, runs_help)->required();
     command->add_option("--unit", arguments.unit, "only runs of this unit");
     command->add_option("--run", arguments.run, "only this run of the unit")->check(CLI::PositiveNumber);

@@ -2,6 +2,7 @@
 #include "exchange/comparison_table.h"
 
 #include "base/version.h"
+#include "exchange/forecast_json.h"
 #include "exchange/quantity_json.h"
 #include "exchange/unit_analysis_json.h"
 #include "fleet/loss_split.h"
@@ -77,6 +78,12 @@ Json loss_split_json(const RunRecord& record, const LossSplit& split) {
     return {{"quantities", quantities_json(record, {split.undelivered_wh, split.no_load_taken_wh, split.rest_wh})}, {"sentence", split.sentence}};
 }
 
+/// As of the last reading; null for a run that has ended.
+Json open_run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& unit_fit) {
+    if (record.run.end != RunEnd::still_running) return nullptr;
+    return forecast_json(forecast_at_last_reading(record, analysis.energy, unit_fit), record.run.time_zone);
+}
+
 Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& unit_fit) {
     return {{"unit", record.unit.name},
             {"run", record.number},
@@ -89,6 +96,7 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
             {"mends", mends_json(record, analysis.energy.track.mends)},
             {"budget", budget_json(analysis.energy.budget)},
             {"loss_split", loss_split_json(record, split_losses(record, analysis, unit_fit))},
+            {"forecast", open_run_json(record, analysis, unit_fit)},
             {"losses_sentence", analysis.gauge.losses.sentence},
             {"least_gauge_error_sentence", analysis.gauge.feasibility.sentence}};
 }

@@ -17,5 +17,7 @@ void run_gauges(std::uint64_t seeds, Report& report);
 void run_registers(std::uint64_t seeds, Report& report);
 /// Several drains of one unit.
 void run_units(std::uint64_t seeds, Report& report);
+/// Forecasts of cut-off and next gauge step at several shares of a drain.
+void run_forecasts(std::uint64_t seeds, Report& report);
 
 } // namespace ullage::test

@@ -39,6 +39,86 @@ TEST_F(RunPageTest, the_strip_tells_the_state_of_a_running_drain) {
     EXPECT_TRUE(figure(figures, "usable").label.contains(QStringLiteral("projected")));
 }
 
+TEST_F(RunPageTest, the_strip_of_a_running_drain_tells_when_it_should_end) {
+    recordSample();
+    clock.advance_hours(0.2);
+    const RunForecast& forecast = document.forecast(run.uuid, clock.now_ms());
+    ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
+    const auto figures = run_figures(record(), document.analysis(run.uuid), clock.now_ms(), {&forecast, {}});
+    ASSERT_EQ(figures.size(), 8U);
+    const StripFigure& cut_off = figure(figures, "cutOff");
+    EXPECT_EQ(cut_off.value, QString::fromStdString(expected_clock_text(*forecast.cut_off, clock.now_ms(), record().run.time_zone)));
+    EXPECT_TRUE(cut_off.value.contains(QStringLiteral(" to "))) << cut_off.value.toStdString();
+    EXPECT_TRUE(cut_off.label.startsWith(QStringLiteral("cut-off, "))) << cut_off.label.toStdString();
+    EXPECT_TRUE(cut_off.label.endsWith(QStringLiteral(" h"))) << cut_off.label.toStdString();
+    EXPECT_TRUE(cut_off.hint.contains(QString::fromStdString(forecast.cut_off_reason)));
+    EXPECT_EQ(figure(figures, "gap").value, QStringLiteral("48")); // 82 points of 1200 Wh less 936 Wh
+    EXPECT_EQ(figure(figures, "gap").rest, QStringLiteral("Wh"));
+}
+
+TEST_F(RunPageTest, the_next_reading_takes_the_place_of_the_projected_fraction) {
+    recordSample();
+    const RunForecast& forecast = document.forecast(run.uuid, clock.now_ms());
+    const ReadingDue due = next_reading_due(record(), forecast, {.every_min = 30, .gauge_drop_pt = {}, .before_cut_off_min = {}});
+    auto figures = run_figures(record(), document.analysis(run.uuid), clock.now_ms(), {&forecast, due});
+    EXPECT_EQ(figures.size(), 8U);
+    EXPECT_EQ(std::ranges::count(figures, QStringLiteral("usable"), &StripFigure::key), 0);
+    EXPECT_EQ(figure(figures, "due").rest, QStringLiteral("in 30 min"));
+    EXPECT_EQ(figure(figures, "due").hint, QStringLiteral("30 min after the last reading"));
+    clock.advance_hours(0.75);
+    figures = run_figures(record(), document.analysis(run.uuid), clock.now_ms(), {&forecast, due});
+    EXPECT_EQ(figure(figures, "due").rest, QStringLiteral("overdue by 15 min"));
+}
+
+TEST_F(RunPageTest, a_forecast_that_cannot_be_made_says_why_in_the_strip) {
+    const RunForecast& forecast = document.forecast(run.uuid, clock.now_ms());
+    const auto figures = run_figures(record(), document.analysis(run.uuid), clock.now_ms(), {&forecast, {}});
+    EXPECT_EQ(figure(figures, "cutOff").value, QString(QChar(0x2013)));
+    EXPECT_EQ(figure(figures, "cutOff").hint, QStringLiteral("there are no readings yet"));
+    EXPECT_EQ(figure(figures, "gap").value, QString(QChar(0x2013)));
+}
+
+TEST_F(RunPageTest, an_ended_run_has_no_forecast_in_its_strip) {
+    recordSample();
+    ullage::Run ended = record().run;
+    ended.end = RunEnd::cut_off_seen;
+    ASSERT_TRUE(document.updateRun(ended));
+    const RunForecast& forecast = document.forecast(run.uuid, clock.now_ms());
+    EXPECT_FALSE(forecast.cut_off);
+    const auto figures = run_figures(record(), document.analysis(run.uuid), clock.now_ms(), {&forecast, {}});
+    EXPECT_EQ(figures.size(), 6U);
+    EXPECT_EQ(std::ranges::count(figures, QStringLiteral("cutOff"), &StripFigure::key), 0);
+}
+
+TEST_F(RunPageTest, a_forecast_is_made_anew_after_each_reading) {
+    recordSample(9);
+    const UtcMs now_ms = clock.now_ms();
+    const UtcMs before = document.forecast(run.uuid, now_ms).last_reading_ms.value();
+    ReadingValues values;
+    values.gauge_percent = 40;
+    values.register_wh = 5100;
+    clock.advance_hours(0.01);
+    values.time_ms = clock.now_ms();
+    ASSERT_TRUE(document.record(run.uuid, values));
+    EXPECT_EQ(document.forecast(run.uuid, clock.now_ms()).last_reading_ms, values.time_ms);
+    EXPECT_LT(before, values.time_ms);
+}
+
+TEST_F(RunPageTest, the_strip_of_a_running_run_is_cut_nowhere_at_1280) {
+    recordSample();
+    showPage();
+    for (const char* name : {"elapsedFigureLabel", "ageFigureLabel", "gaugeFigureLabel", "deliveredFigureLabel", "loadFigureLabel", "gapFigureLabel",
+                             "cutOffFigureLabel", "usableFigureLabel", "loadRestLabel", "gapRestLabel"}) {
+        const auto* label = find<QLabel>(name);
+        ASSERT_NE(label, nullptr);
+        EXPECT_GE(label->width(), label->sizeHint().width()) << name;
+        EXPECT_LE(label->mapTo(page, QPoint(label->width(), 0)).x(), page->width()) << name;
+    }
+    // Two full lines: the table keeps its room.
+    EXPECT_EQ(find<QLabel>("elapsedFigureLabel")->mapTo(page, QPoint()).y(), find<QLabel>("deliveredFigureLabel")->mapTo(page, QPoint()).y());
+    EXPECT_LT(find<QLabel>("elapsedFigureLabel")->mapTo(page, QPoint()).y(), find<QLabel>("cutOffFigureLabel")->mapTo(page, QPoint()).y());
+}
+
 TEST_F(RunPageTest, the_strip_of_an_empty_run_shows_dashes_not_zeros) {
     const auto figures = run_figures(record(), document.analysis(run.uuid), clock.now_ms());
     for (const StripFigure& each : figures) EXPECT_EQ(each.value, QString(QChar(0x2013))) << each.key.toStdString();
@@ -70,6 +150,23 @@ TEST_F(RunPageTest, the_energy_chart_holds_both_curves_and_the_meters_band) {
     ASSERT_NE(stuck, chart.content.regions.end());
     EXPECT_NEAR(stuck->from, 5.5, 1e-6);
     EXPECT_NEAR(stuck->to, 503 / 60.0, 1e-6);
+}
+
+TEST_F(RunPageTest, the_energy_chart_of_a_running_run_shades_where_the_cut_off_is_expected) {
+    recordSample();
+    const RunForecast& forecast = document.forecast(run.uuid, clock.now_ms());
+    ASSERT_TRUE(forecast.cut_off);
+    const RunChart chart = energy_chart(record(), document.analysis(run.uuid), &forecast);
+    const auto region = std::ranges::find(chart.content.regions, QStringLiteral("cut-off expected"), &ChartRegion::label);
+    ASSERT_NE(region, chart.content.regions.end());
+    EXPECT_EQ(region->role, RegionRole::grey);
+    const UtcMs start_ms = document.analysis(run.uuid).energy.start_ms;
+    EXPECT_NEAR(region->from, hours_between(start_ms, forecast.cut_off->lower_ms), 1e-9);
+    EXPECT_NEAR(region->to, hours_between(start_ms, forecast.cut_off->upper_ms), 1e-9);
+    EXPECT_EQ(chart.content.x.maximum, region->to);
+    const RunChart without = energy_chart(record(), document.analysis(run.uuid));
+    EXPECT_EQ(std::ranges::count(without.content.regions, QStringLiteral("cut-off expected"), &ChartRegion::label), 0);
+    EXPECT_FALSE(without.content.x.maximum);
 }
 
 TEST_F(RunPageTest, without_a_rated_energy_the_energy_chart_shows_what_was_measured) {

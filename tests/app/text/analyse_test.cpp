@@ -48,6 +48,38 @@ TEST_F(AnalyseCommand, json_has_every_quantity_with_interval_kind_and_reason) {
                 (fraction["upper"].get<double>() - fraction["lower"].get<double>()) / 2 * 1000, 1e-6);
 }
 
+/// The first seven rows of drain_sheet as a run that goes on: 100 to 40 % and 0 to 480 Wh in 6 h, so that 4 h are left.
+std::string running_sheet() {
+    std::string text = drain_sheet();
+    text.replace(text.find("cut-off seen"), 12, "still running");
+    return text.substr(0, text.find("2027-05-11T13:00Z"));
+}
+
+TEST_F(AnalyseCommand, a_running_drain_has_a_forecast_as_of_its_last_reading_in_text_and_json) {
+    const std::string sheet = written("running.csv", running_sheet());
+    const Outcome text = run({"analyse", sheet});
+    ASSERT_EQ(text.code, exit_good) << text.err;
+    EXPECT_NE(text.out.find("\nForecast as of 2027-05-11T12:00Z\n  cut-off: "), std::string::npos) << text.out;
+    EXPECT_NE(text.out.find("  gauge at 39 %: "), std::string::npos) << text.out;
+    EXPECT_NE(text.out.find("  Read register and gauge together near 20 %"), std::string::npos) << text.out;
+    const Outcome outcome = run({"analyse", sheet, "--format", "json"});
+    ASSERT_EQ(outcome.code, exit_good) << outcome.err;
+    const Json forecast = Json::parse(outcome.out).at("runs")[0].at("forecast");
+    EXPECT_EQ(forecast.at("as_of"), "2027-05-11T12:00Z");
+    EXPECT_EQ(forecast.at("basis"), "this run's gauge");
+    EXPECT_LT(forecast.at("cut_off").at("lower").get<std::string>(), "2027-05-11T16:00Z");
+    EXPECT_GT(forecast.at("cut_off").at("upper").get<std::string>(), "2027-05-11T16:00Z");
+    EXPECT_EQ(forecast.at("next_gauge_step").at("gauge_percent"), 39);
+    EXPECT_FALSE(forecast.at("advice").empty());
+}
+
+TEST_F(AnalyseCommand, an_ended_run_has_no_forecast) {
+    const std::string sheet = written("ended.csv", drain_sheet());
+    EXPECT_EQ(run({"analyse", sheet}).out.find("Forecast"), std::string::npos);
+    const Outcome outcome = run({"analyse", sheet, "--format", "json"});
+    EXPECT_TRUE(Json::parse(outcome.out).at("runs")[0].at("forecast").is_null());
+}
+
 TEST_F(AnalyseCommand, json_of_a_run_that_says_nothing_has_null_and_a_reason) {
     const std::string sheet = written("a.csv", "# unit: Bare\n# run: drain\n# ended: still running\n# time_zone: UTC\n"
                                                "time,gauge_percent,register_wh,meter_w,display_w,mark,remark\n"

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "fleet/forecast.h"
+
+#include <string>
+
+namespace ullage {
+
+/// What a running drain will do, for a terminal: cut-off and next gauge step as ranges with what they rest on, and what to read
+/// next.
+[[nodiscard]] std::string forecast_text(const RunForecast& forecast, const std::string& zone);
+
+} // namespace ullage
