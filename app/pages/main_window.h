@@ -117,6 +117,8 @@ private:
     void reopen_run();
     void note_mark(MarkKind mark);
     void export_comparison();
+    void copy_comparison();
+    void export_readings();
     void tell(const Result<void>& outcome); ///< shows an error, or clears the message bar after a success
 
     // main_window_view.cpp

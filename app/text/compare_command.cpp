@@ -1,42 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/comparison_table.h"
-#include "exchange/table.h"
 #include "exchange/table_unicode.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/runs_source.h"
 
-#include <array>
-#include <filesystem>
 #include <ostream>
-#include <utility>
 
 namespace ullage {
 
-namespace {
-
-constexpr std::array<std::pair<std::string_view, std::string_view>, 8> formats_of_endings{
-    {{".txt", "text"}, {".csv", "csv"}, {".md", "markdown"}, {".markdown", "markdown"},
-     {".html", "html"}, {".htm", "html"}, {".xlsx", "xlsx"}, {".json", "json"}}};
-
-std::string format_name(const CompareArguments& arguments) {
-    if (!arguments.format.empty()) return arguments.format;
-    const std::string ending = std::filesystem::path(arguments.output).extension().string();
-    for (const auto& [known, format] : formats_of_endings)
-        if (known == ending) return std::string(format);
-    return "text";
-}
-
-} // namespace
-
 int compare_command(const CompareArguments& arguments, std::ostream& out, std::ostream& err) {
-    const Result<TableFormat> format = table_format_from(format_name(arguments));
+    const Result<TableFormat> format = asked_format(arguments.output);
     if (!format) {
         (void)refuse(err, format.error());
-        return exit_usage;
-    }
-    if (format.value() == TableFormat::xlsx && arguments.output.empty()) {
-        (void)refuse(err, {Failure::bad_input, "xlsx is no text for a terminal", "--format", "name a file with --output"});
         return exit_usage;
     }
     std::vector<std::string> notices;
@@ -45,11 +21,7 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
     const Comparison comparison =
         compare_as_tested(records.value(), arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit);
-    const Table table = comparison_table(comparison);
-    if (arguments.output.empty()) return print(table_text(table, format.value()), out, err);
-    if (const Result<void> written = write_table(table, format.value(), arguments.output); !written)
-        return refuse(err, written.error());
-    return exit_good;
+    return put_table(comparison_table(comparison), format.value(), arguments.output, out, err);
 }
 
 } // namespace ullage

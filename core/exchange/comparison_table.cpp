@@ -14,6 +14,11 @@ TableColumn text_column(std::string key, std::string title) {
     return {std::move(key), std::move(title), {}, Content::text, 0};
 }
 
+TableColumn identifying(TableColumn column) {
+    column.identifies = true;
+    return column;
+}
+
 TableColumn figure_column(std::string key, std::string unit, Content content = Content::quantity) {
     std::string title = quantity_title(key);
     const int decimals = quantity_decimals(key);
@@ -26,9 +31,9 @@ Table comparison_table(const Comparison& comparison) {
     Table table;
     table.title = "Comparison of units as tested";
     // Prices have no unit in common: each cell names its currency.
-    table.columns = {text_column("unit", "unit"),
-                     text_column("maker", "maker"),
-                     text_column("run", "run"),
+    table.columns = {identifying(text_column("unit", "unit")),
+                     identifying(text_column("maker", "maker")),
+                     identifying(text_column("run", "run")),
                      figure_column("rated_wh", "Wh", Content::number),
                      figure_column("delivered_wh", "Wh"),
                      figure_column("usable_fraction", "1"),
