@@ -51,29 +51,28 @@ button:focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
 // they are plain heads. Cells without a number come last.
 constexpr std::string_view script = R"(
 "use strict";
-document.querySelectorAll("thead th").forEach(function (head) {
-  const button = document.createElement("button");
+Array.prototype.forEach.call(document.querySelectorAll("thead th"), function (head) {
+  var button = document.createElement("button");
   button.type = "button";
   button.title = "sort by this column";
-  button.append(...head.childNodes);
-  head.append(button);
+  while (head.firstChild) button.appendChild(head.firstChild);
+  head.appendChild(button);
   button.addEventListener("click", function () {
-    const column = head.cellIndex;
-    const down = head.getAttribute("aria-sort") === "ascending";
-    const sign = down ? -1 : 1;
-    head.parentElement.querySelectorAll("th").forEach(function (other) { other.removeAttribute("aria-sort"); });
+    var column = head.cellIndex, down = head.getAttribute("aria-sort") === "ascending", sign = down ? -1 : 1;
+    Array.prototype.forEach.call(head.parentNode.cells, function (other) { other.removeAttribute("aria-sort"); });
     head.setAttribute("aria-sort", down ? "descending" : "ascending");
-    const body = head.closest("table").tBodies[0];
-    const key = function (row) { return row.cells[column].dataset.number; };
-    const rows = Array.from(body.rows);
+    var body = document.querySelector("tbody");
+    var rows = Array.prototype.slice.call(body.rows);
     rows.sort(function (a, b) {
-      if (head.dataset.sort !== "number")
-        return sign * a.cells[column].textContent.localeCompare(b.cells[column].textContent, "en", { numeric: true });
-      const x = key(a), y = key(b);
-      if (x === undefined || y === undefined) return (x === undefined ? 1 : 0) - (y === undefined ? 1 : 0);
+      a = a.cells[column];
+      b = b.cells[column];
+      if (head.getAttribute("data-sort") !== "number")
+        return sign * a.textContent.localeCompare(b.textContent, "en", { numeric: true });
+      var x = a.getAttribute("data-number"), y = b.getAttribute("data-number");
+      if (x === null || y === null) return (x === null ? 1 : 0) - (y === null ? 1 : 0);
       return sign * (Number(x) - Number(y));
     });
-    body.append(...rows);
+    rows.forEach(function (row) { body.appendChild(row); });
   });
 });
 )";

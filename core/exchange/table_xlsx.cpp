@@ -125,9 +125,18 @@ private:
     std::map<std::pair<bool, bool>, lxw_format*> texts_;
 };
 
+/// Lines in a cell end in LF.
+std::string with_line_feeds(std::string text) {
+    for (auto at = text.find('\r'); at != std::string::npos; at = text.find('\r', at)) {
+        if (at + 1 < text.size() && text[at + 1] == '\n') text.erase(at, 1);
+        else text[at] = '\n';
+    }
+    return text;
+}
+
 /// Texts always go in as strings, so that none is taken for a formula or a link.
 void put_text(lxw_worksheet* sheet, lxw_row_t row, lxw_col_t column, std::string_view text, lxw_format* format) {
-    const std::string clean = clean_text(text);
+    const std::string clean = with_line_feeds(clean_text(text));
     const std::string cell(clipped_utf16(clean, longest_text));
     if (!cell.empty()) worksheet_write_string(sheet, row, column, cell.c_str(), format);
 }
