@@ -15,6 +15,8 @@ namespace {
 
 /// A column of texts longer than this breaks them into lines.
 constexpr std::size_t widest_text = 28, narrowest_head = 6;
+/// A row of more characters than this is set smaller, so that it has a chance on a page in landscape.
+constexpr std::size_t widest_row = 120;
 
 std::size_t body_width(const PrintedTable& printed, std::size_t column) {
     std::size_t width = narrowest_head;
@@ -29,6 +31,12 @@ std::string column_kinds(const PrintedTable& printed) {
         else kinds += body_width(printed, c) > widest_text ? ">{\\raggedright\\arraybackslash}p{13em}" : "l";
     }
     return kinds + "@{}";
+}
+
+std::string_view size_of(const PrintedTable& printed) {
+    std::size_t width = 0;
+    for (std::size_t c = 0; c < printed.heads.size(); ++c) width += std::min(body_width(printed, c), widest_text);
+    return width > widest_row ? "\\scriptsize\\setlength{\\tabcolsep}{3pt}" : "\\footnotesize\\setlength{\\tabcolsep}{5pt}";
 }
 
 /// A head stands on as many lines as keep its column as narrow as its cells.
@@ -66,7 +74,7 @@ std::string preface(const Table& table) {
 std::string latex_table(const Table& table) {
     const PrintedTable printed = printed_table(table);
     std::string out = preface(table) + std::string(latex_letter_definition);
-    out += "\\begingroup\\footnotesize\\setlength{\\tabcolsep}{5pt}\n\\begin{longtable}{" + column_kinds(printed) + "}\n";
+    out.append("\\begingroup").append(size_of(printed)).append("\n\\begin{longtable}{").append(column_kinds(printed)).append("}\n");
     const std::string heads = "\\toprule\n" + head_line(printed) + "\\midrule\n";
     out += "\\caption{" + latex_text(table.title) + "}\\\\\n" + heads + "\\endfirsthead\n" + heads + "\\endhead\n\\bottomrule\n\\endfoot\n";
     for (const auto& row : printed.rows) {

@@ -50,7 +50,7 @@ TEST_F(AnalyseCommand, json_has_every_quantity_with_interval_kind_and_reason) {
 TEST_F(AnalyseCommand, json_of_a_run_that_says_nothing_has_null_and_a_reason) {
     const std::string sheet = written("a.csv", "# unit: Bare\n# run: drain\n# ended: still running\n# time_zone: UTC\n"
                                                "time,gauge_percent,register_wh,meter_w,display_w,mark,remark\n"
-                                               "2027-05-11T06:00:00Z,100,,,,,\n");
+                                               "2027-05-11T06:00Z,100,,,,,\n");
     const Outcome outcome = run({"analyse", sheet, "--format", "json"});
     ASSERT_EQ(outcome.code, exit_good) << outcome.err;
     const Json json = Json::parse(outcome.out);
