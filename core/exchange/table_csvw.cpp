@@ -57,7 +57,9 @@ std::string meaning_of(const TableColumn& column, Part part) {
 Json column_json(const Table& table, const FlatColumn& flat) {
     const TableColumn& column = table.columns[flat.column];
     // The key stands in the header line, so it has to be among the titles.
-    Json json{{"name", flat.key}, {"titles", {flat.key, flat.title}}, {"datatype", datatype_of(column, flat.part)}};
+    Json titles = Json::array({flat.key});
+    if (flat.title != flat.key) titles.push_back(flat.title);
+    Json json{{"name", flat.key}, {"titles", std::move(titles)}, {"datatype", datatype_of(column, flat.part)}};
     if (is_number(flat.part) && !column.unit.empty()) json["schema:unitText"] = one_line(column.unit);
     if (const std::string meaning = meaning_of(column, flat.part); !meaning.empty()) json["dc:description"] = meaning;
     return json;

@@ -275,6 +275,20 @@ TEST(PicturesCommand, writes_the_charts_of_every_run_and_of_the_comparison) {
     EXPECT_TRUE(files.contains(QStringLiteral("osk-1200-run-2-gauge-error.svg")));
 }
 
+TEST(PicturesCommand, pictures_have_the_size_and_ground_asked_for) {
+    TempFolder folder;
+    const std::string sheet = std::string(ULLAGE_SOURCE_DIR) + "/sample-data/01-tarrow-2k-drain-180-w.csv";
+    std::ostringstream out, err;
+    const std::vector<std::string> args{"pictures", sheet, "--into", folder / "p", "--width-mm", "101.6", "--height-mm", "50.8", "--dots-per-inch", "300", "--print"};
+    ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
+    const QImage image(QString::fromStdString(folder / "p/comparison-vessels.png"));
+    EXPECT_EQ(image.size(), QSize(1200, 600)); // 4 by 2 inches
+    EXPECT_EQ(image.pixelColor(1, 1), QColor(Qt::white));
+    std::ostringstream refused;
+    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures", sheet, "--into", folder / "q", "--width-mm", "1e9"}, out, refused), 1);
+    EXPECT_FALSE(QDir(QString::fromStdString(folder / "q")).exists());
+}
+
 TEST(PicturesCommand, refuses_bad_input_and_wrong_usage_in_one_line) {
     std::ostringstream out, err;
     EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures", "/no/such/logbook.ullage", "--into", "/tmp"}, out, err), 1);
