@@ -37,9 +37,10 @@ echo "ullage: no display here; the same job in text"
 "$ullage" compare "$logbook"
 folder="$here/.build/sample/results"
 mkdir -p "$folder"
-for form in csv markdown html xlsx json; do
-  case $form in markdown) ending=md ;; *) ending=$form ;; esac
+for form in csv markdown html xlsx json latex; do
+  case $form in markdown) ending=md ;; latex) ending=tex ;; *) ending=$form ;; esac
   "$ullage" compare "$logbook" --format "$form" --output "$folder/comparison.$ending"
+  "$ullage" export-readings "$logbook" --format "$form" --output "$folder/readings.$ending"
 done
 "$ullage" analyse "$logbook" --format json >"$folder/analysis.json"
 "$ullage" pictures "$logbook" --into "$folder"

@@ -24,6 +24,7 @@ namespace {
 
 constexpr int longest_side = 20000;
 constexpr double most_pixels = 4e8;
+constexpr double units_per_metre = 96 / 0.0254; // a unit is a CSS pixel
 
 ChartLook look_of(const PictureSpec& spec) {
     QColor ground = spec.ground.value_or(spec.palette.ground);
@@ -98,6 +99,16 @@ Result<QByteArray> png_bytes(const PictureContent& content, const PictureSpec& s
 
 } // namespace
 
+Result<void> check_image(const PictureSpec& spec) {
+    if (auto checked = check(spec); !checked) return checked;
+    const double width = std::round(spec.size.width() * spec.scale);
+    const double height = std::round(spec.size.height() * spec.scale);
+    if (width < 1 || height < 1 || width * height > most_pixels || std::max(width, height) > 32000)
+        return Error{Failure::bad_input, "size and scale make an image that is too small or too large", "picture scale",
+                     "choose a smaller size or scale"};
+    return {};
+}
+
 Result<void> paint_picture(QPainter& painter, const QRectF& target, const PictureContent& content, const PictureSpec& spec) {
     if (auto checked = check(spec); !checked)
         return checked;
@@ -111,16 +122,14 @@ Result<void> paint_picture(QPainter& painter, const QRectF& target, const Pictur
 }
 
 Result<QImage> render_picture(const PictureContent& content, const PictureSpec& spec) {
-    if (auto checked = check(spec); !checked)
+    if (auto checked = check_image(spec); !checked)
         return checked.error();
-    const double width = std::round(spec.size.width() * spec.scale);
-    const double height = std::round(spec.size.height() * spec.scale);
-    if (width < 1 || height < 1 || width * height > most_pixels || std::max(width, height) > 32000)
-        return Error{Failure::bad_input, "size and scale make an image that is too small or too large", "picture scale",
-                     "choose a smaller size or scale"};
-    QImage image(static_cast<int>(width), static_cast<int>(height), QImage::Format_RGB32);
+    QImage image(static_cast<int>(std::round(spec.size.width() * spec.scale)), static_cast<int>(std::round(spec.size.height() * spec.scale)),
+                 QImage::Format_RGB32);
     if (image.isNull())
         return Error{Failure::io, "there is not enough memory for the picture", {}, "choose a smaller size or scale"};
+    image.setDotsPerMeterX(static_cast<int>(std::round(units_per_metre * spec.scale)));
+    image.setDotsPerMeterY(image.dotsPerMeterX());
     image.fill(look_of(spec).ground);
     QPainter painter(&image);
     painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);

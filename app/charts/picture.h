@@ -31,11 +31,16 @@ struct PictureSpec {
     std::optional<QFont> font = {};      ///< absent: the application's font
 };
 
+/// Refuses what render_picture() would refuse: a size that is not positive or beyond 20 000 units, a scale that is not positive, an image
+/// beyond 400 million pixels.
+[[nodiscard]] Result<void> check_image(const PictureSpec& spec);
+
 /// Draws `content` into `target` of any painter (a report's page, say), scaled from spec.size. Main thread only.
 /// Refuses a size that is not positive or beyond 20 000 units.
 Result<void> paint_picture(QPainter& painter, const QRectF& target, const PictureContent& content, const PictureSpec& spec);
 
-/// An opaque image of spec.size times spec.scale. Refuses sizes whose image would not fit into 400 million pixels.
+/// An opaque image of spec.size times spec.scale, which says how many dots an inch has where 96 units are an inch. Refuses what
+/// check_image() refuses.
 Result<QImage> render_picture(const PictureContent& content, const PictureSpec& spec);
 
 /// The picture as an SVG file's bytes, a unit of the drawing being a CSS pixel.

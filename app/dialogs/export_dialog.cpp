@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "dialogs/export_dialog.h"
 
+#include "dialogs/picture_dialog.h"
+#include "models/table_copy.h"
 #include "services/prompts.h"
 #include "style/roles.h"
 #include "style/spacing.h"
@@ -8,42 +10,39 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QComboBox>
 #include <QDir>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace ullage {
 
 namespace {
 
-constexpr int png_scale = 2; ///< sharp in print and on dense screens
+constexpr int png_scale = 2;              ///< sharp in print and on dense screens
+constexpr qsizetype most_shown = 200'000; ///< characters of a preview; a long run's table has millions
 
 } // namespace
 
-ExportDialog::ExportDialog(Table table, std::vector<std::pair<QString, PictureContent>> pictures, QString base_name, Prompts& prompts,
-                           QWidget* parent)
-    : QDialog(parent), table_(std::move(table)), pictures_(std::move(pictures)), base_name_(std::move(base_name)), prompts_(prompts),
+ExportDialog::ExportDialog(std::vector<ExportSubject> subjects, Prompts& prompts, QWidget* parent)
+    : QDialog(parent), subjects_(std::move(subjects)), prompts_(prompts), subject_combo_(new QComboBox(this)),
       forms_list_(new QListWidget(this)), previews_(new QStackedWidget(this)), text_preview_(new QPlainTextEdit(this)),
-      picture_preview_(new QLabel(this)), message_label_(new QLabel(this)), copy_button_(new QPushButton(tr("Copy"), this)) {
+      picture_preview_(new QLabel(this)), message_label_(new QLabel(this)), copy_button_(new QPushButton(tr("Copy"), this)),
+      size_button_(new QPushButton(tr("Size and colours…"), this)) {
     setObjectName(QStringLiteral("exportDialog"));
     setWindowTitle(tr("Export"));
-    forms_ = {{tr("Table, CSV"), QStringLiteral("csv"), tr("CSV table (*.csv)"), -1, TableFormat::csv},
-              {tr("Table, Markdown"), QStringLiteral("md"), tr("Markdown (*.md)"), -1, TableFormat::markdown},
-              {tr("Table, HTML"), QStringLiteral("html"), tr("HTML page (*.html)"), -1, TableFormat::html},
-              {tr("Table, XLSX"), QStringLiteral("xlsx"), tr("Workbook (*.xlsx)"), -1, TableFormat::xlsx},
-              {tr("Table, JSON"), QStringLiteral("json"), tr("JSON (*.json)"), -1, TableFormat::json}};
-    for (int i = 0; i < static_cast<int>(pictures_.size()); ++i) {
-        const QString name = pictures_[static_cast<std::size_t>(i)].first;
-        forms_.push_back({tr("Picture of %1, PNG").arg(name), QStringLiteral("png"), tr("PNG picture (*.png)"), i, TableFormat::text});
-        forms_.push_back({tr("Picture of %1, SVG").arg(name), QStringLiteral("svg"), tr("SVG picture (*.svg)"), i, TableFormat::text});
-    }
+    picture_spec_.scale = png_scale;
+    picture_spec_.palette = current_palette();
     build();
-    forms_list_->setCurrentRow(0);
+    choose_subject(0);
 }
 
 void ExportDialog::build() {
@@ -52,13 +51,7 @@ void ExportDialog::build() {
     column->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px, spacing::page_margin_px, spacing::page_margin_px);
     auto* line = new QHBoxLayout;
     line->setSpacing(spacing::panel_gap_px);
-    forms_list_->setObjectName(QStringLiteral("formsList"));
-    forms_list_->setAccessibleName(tr("Form of the export"));
-    for (const Form& form : forms_) forms_list_->addItem(form.name);
-    forms_list_->setSpacing(2);
-    forms_list_->setFixedWidth(forms_list_->sizeHintForColumn(0) + spacing::group_gap_px);
-    connect(forms_list_, &QListWidget::currentRowChanged, this, &ExportDialog::preview);
-    line->addWidget(forms_list_);
+    line->addWidget(build_choices());
     text_preview_->setObjectName(QStringLiteral("previewEdit"));
     text_preview_->setAccessibleName(tr("Preview"));
     text_preview_->setReadOnly(true);
@@ -72,11 +65,37 @@ void ExportDialog::build() {
     previews_->addWidget(picture_preview_);
     line->addWidget(previews_, 1);
     column->addLayout(line, 1);
-    auto* buttons = new QHBoxLayout;
+    column->addWidget(build_buttons());
+}
+
+QWidget* ExportDialog::build_choices() {
+    auto* side = new QWidget(this);
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 0, 0, 0);
+    subject_combo_->setObjectName(QStringLiteral("subjectCombo"));
+    subject_combo_->setAccessibleName(tr("What to export"));
+    for (const ExportSubject& subject : subjects_) subject_combo_->addItem(subject.name);
+    subject_combo_->setVisible(subjects_.size() > 1);
+    connect(subject_combo_, &QComboBox::currentIndexChanged, this, &ExportDialog::choose_subject);
+    forms_list_->setObjectName(QStringLiteral("formsList"));
+    forms_list_->setAccessibleName(tr("Form of the export"));
+    forms_list_->setSpacing(2);
+    connect(forms_list_, &QListWidget::currentRowChanged, this, &ExportDialog::preview);
+    column->addWidget(subject_combo_);
+    column->addWidget(forms_list_, 1);
+    return side;
+}
+
+QWidget* ExportDialog::build_buttons() {
+    auto* foot = new QWidget(this);
+    auto* buttons = new QHBoxLayout(foot);
+    buttons->setContentsMargins(0, 0, 0, 0);
     message_label_->setObjectName(QStringLiteral("exportMessageLabel"));
     message_label_->setWordWrap(true);
     message_label_->setTextFormat(Qt::PlainText);
     buttons->addWidget(message_label_, 1);
+    size_button_->setObjectName(QStringLiteral("pictureSizeButton"));
+    connect(size_button_, &QPushButton::clicked, this, &ExportDialog::choose_size);
     copy_button_->setObjectName(QStringLiteral("copyButton"));
     connect(copy_button_, &QPushButton::clicked, this, &ExportDialog::copy);
     auto* save_button = new QPushButton(tr("Save…"), this);
@@ -86,8 +105,34 @@ void ExportDialog::build() {
     connect(save_button, &QPushButton::clicked, this, &ExportDialog::save);
     auto* close_button = new QPushButton(tr("Close"), this);
     connect(close_button, &QPushButton::clicked, this, &QDialog::accept);
-    for (QPushButton* button : {copy_button_, save_button, close_button}) buttons->addWidget(button);
-    column->addLayout(buttons);
+    for (QPushButton* button : {size_button_, copy_button_, save_button, close_button}) buttons->addWidget(button);
+    return foot;
+}
+
+void ExportDialog::choose_subject(int subject) {
+    subject_ = static_cast<std::size_t>(std::max(0, subject));
+    table_ = subjects_[subject_].table();
+    forms_ = {{tr("Table, CSV"), QStringLiteral("csv"), tr("CSV table (*.csv)"), -1, TableFormat::csv},
+              {tr("Table, Markdown"), QStringLiteral("md"), tr("Markdown (*.md)"), -1, TableFormat::markdown},
+              {tr("Table, HTML"), QStringLiteral("html"), tr("HTML page (*.html)"), -1, TableFormat::html},
+              {tr("Table, XLSX"), QStringLiteral("xlsx"), tr("Workbook (*.xlsx)"), -1, TableFormat::xlsx},
+              {tr("Table, JSON"), QStringLiteral("json"), tr("JSON (*.json)"), -1, TableFormat::json},
+              {tr("Table, LaTeX"), QStringLiteral("tex"), tr("LaTeX table (*.tex)"), -1, TableFormat::latex}};
+    int picture = 0;
+    for (const auto& [name, content] : subjects_[subject_].pictures) {
+        forms_.push_back({tr("Picture of %1, PNG").arg(name), QStringLiteral("png"), tr("PNG picture (*.png)"), picture, TableFormat::text});
+        forms_.push_back({tr("Picture of %1, SVG").arg(name), QStringLiteral("svg"), tr("SVG picture (*.svg)"), picture, TableFormat::text});
+        ++picture;
+    }
+    const int row = std::max(0, forms_list_->currentRow());
+    {
+        const QSignalBlocker quiet(forms_list_);
+        forms_list_->clear();
+        for (const Form& form : forms_) forms_list_->addItem(form.name);
+        forms_list_->setFixedWidth(std::max(forms_list_->minimumWidth(), forms_list_->sizeHintForColumn(0) + spacing::group_gap_px));
+        forms_list_->setCurrentRow(std::min(row, forms_list_->count() - 1));
+    }
+    preview();
 }
 
 const ExportDialog::Form& ExportDialog::chosen() const {
@@ -95,29 +140,31 @@ const ExportDialog::Form& ExportDialog::chosen() const {
 }
 
 QString ExportDialog::fileName(const Form& form) const {
-    QString name = base_name_;
-    if (form.picture >= 0) name += QLatin1Char('-') + QString(pictures_[static_cast<std::size_t>(form.picture)].first).replace(QLatin1Char(' '), QLatin1Char('-'));
+    const ExportSubject& subject = subjects_[subject_];
+    QString name = subject.base_name;
+    if (form.picture >= 0)
+        name += QLatin1Char('-') + QString(subject.pictures[static_cast<std::size_t>(form.picture)].first).replace(QLatin1Char(' '), QLatin1Char('-'));
     return name + QLatin1Char('.') + form.ending;
 }
 
 void ExportDialog::preview() {
     const Form& form = chosen();
     message_label_->clear();
-    const bool workbook = form.picture < 0 && form.format == TableFormat::xlsx;
-    copy_button_->setEnabled(!workbook);
+    size_button_->setVisible(form.picture >= 0);
     if (form.picture < 0) {
         // A workbook is no text: its content is that of the text table, with a sheet for the method and a chart.
-        const TableFormat shown = workbook ? TableFormat::text : form.format;
-        text_preview_->setPlainText((workbook ? tr("A workbook with this table, a sheet on the method and a chart:\n\n") : QString()) +
-                                    QString::fromStdString(table_text(table_, shown)));
+        const bool workbook = is_workbook(form);
+        QString text = QString::fromStdString(table_text(table_, workbook ? TableFormat::text : form.format));
+        if (text.size() > most_shown) text = text.left(most_shown) + tr("\n… and more, which Save and Copy take whole");
+        text_preview_->setPlainText((workbook ? tr("A workbook with this table, a sheet on the method and a chart; Copy takes the cells:\n\n") : QString()) + text);
         previews_->setCurrentWidget(text_preview_);
         return;
     }
-    PictureSpec spec;
-    spec.palette = current_palette();
-    const auto image = render_picture(pictures_[static_cast<std::size_t>(form.picture)].second, spec);
+    PictureSpec shown = picture_spec_;
+    shown.scale = std::min<double>(shown.scale, png_scale);
+    const auto image = render_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second, shown);
     if (!image) {
-        message_label_->setText(QString::fromStdString(image.error().sentence()));
+        tell(false, QString::fromStdString(image.error().sentence()));
         return;
     }
     picture_preview_->setPixmap(QPixmap::fromImage(
@@ -125,33 +172,57 @@ void ExportDialog::preview() {
     previews_->setCurrentWidget(picture_preview_);
 }
 
+void ExportDialog::tell(bool good, const QString& words) {
+    set_text_style(*message_label_, good ? Tone::good : Tone::fault);
+    message_label_->setText(words);
+}
+
 void ExportDialog::save() {
     const Form& form = chosen();
     const QString path = prompts_.fileToSave(this, tr("Export"), fileName(form), form.filter, form.ending, true);
     if (path.isEmpty()) return;
-    PictureSpec spec;
-    spec.scale = png_scale;
-    spec.palette = current_palette();
-    const Result<void> written = form.picture < 0 ? write_table(table_, form.format, path.toStdString())
-                                                  : write_picture(pictures_[static_cast<std::size_t>(form.picture)].second, path, spec);
-    set_text_style(*message_label_, written ? Tone::good : Tone::fault);
-    message_label_->setText(written ? tr("Written to %1").arg(QDir::toNativeSeparators(path)) : QString::fromStdString(written.error().sentence()));
+    const Result<void> written =
+        form.picture < 0 ? write_table(table_, form.format, path.toStdString())
+                         : write_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second, path, picture_spec_);
+    if (!written) {
+        tell(false, QString::fromStdString(written.error().sentence()));
+        return;
+    }
+    const QString shown = QDir::toNativeSeparators(path);
+    const bool described = form.picture < 0 && form.format == TableFormat::csv;
+    tell(true, described ? tr("Written to %1; what its columns mean stands in %2")
+                               .arg(shown, QDir::toNativeSeparators(QString::fromStdString(csv_metadata_path(path.toStdString()))))
+                         : tr("Written to %1").arg(shown));
 }
 
 void ExportDialog::copy() {
     const Form& form = chosen();
-    if (form.picture < 0) {
+    if (is_workbook(form)) {
+        if (!copy_table(table_)) {
+            tell(false, tr("The table has no rows to copy."));
+            return;
+        }
+    } else if (form.picture < 0) {
         QApplication::clipboard()->setText(QString::fromStdString(table_text(table_, form.format)));
     } else {
-        PictureSpec spec;
-        spec.scale = png_scale;
-        spec.palette = current_palette();
-        const auto image = render_picture(pictures_[static_cast<std::size_t>(form.picture)].second, spec);
-        if (!image) return;
+        const auto image = render_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second, picture_spec_);
+        if (!image) {
+            tell(false, QString::fromStdString(image.error().sentence()));
+            return;
+        }
         QApplication::clipboard()->setImage(image.value());
     }
-    set_text_style(*message_label_, Tone::good);
-    message_label_->setText(tr("Copied"));
+    tell(true, tr("Copied"));
+}
+
+void ExportDialog::choose_size() {
+    auto* dialog = new PictureDialog(picture_spec_, this);
+    connect(dialog, &FormDialog::submitted, this, [this, dialog] {
+        picture_spec_ = dialog->spec();
+        dialog->accept();
+        preview();
+    });
+    dialog->open();
 }
 
 } // namespace ullage

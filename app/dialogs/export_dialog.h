@@ -7,9 +7,11 @@
 #include <QDialog>
 #include <QString>
 
+#include <functional>
 #include <utility>
 #include <vector>
 
+class QComboBox;
 class QLabel;
 class QListWidget;
 class QPlainTextEdit;
@@ -20,14 +22,22 @@ namespace ullage {
 
 class Prompts;
 
-/// Export with a preview: a table in every format and pictures as PNG and SVG. Save asks for the file and says what was
-/// written; Copy puts the text or picture on the clipboard. The dialog stays open, so that several forms can be saved.
+/// Something to export: a table and pictures that go with it.
+struct ExportSubject {
+    QString name;                 ///< "Readings of this run"
+    QString base_name;            ///< suggested file name without ending
+    std::function<Table()> table; ///< asked when the subject is chosen
+    std::vector<std::pair<QString, PictureContent>> pictures; ///< with their names
+};
+
+/// Export with a preview: a table in every format and pictures as PNG and SVG in chosen size and colours. Save asks for the file and says
+/// what was written; Copy puts the text or picture on the clipboard, for a workbook the cells. The dialog stays
+/// open, so that several forms can be saved.
 class ExportDialog final : public QDialog {
     Q_OBJECT
 public:
-    /// `pictures` with their names; `base_name` is the suggested file name without ending; `prompts` must outlive the dialog.
-    ExportDialog(Table table, std::vector<std::pair<QString, PictureContent>> pictures, QString base_name, Prompts& prompts,
-                 QWidget* parent = nullptr);
+    /// Shows the first subject; there is at least one, and what its function uses outlives the dialog, as does `prompts`.
+    ExportDialog(std::vector<ExportSubject> subjects, Prompts& prompts, QWidget* parent = nullptr);
 
 private:
     struct Form {
@@ -37,22 +47,30 @@ private:
     };
 
     void build();
+    QWidget* build_choices();
+    QWidget* build_buttons();
+    void choose_subject(int subject);
     void preview();
     void save();
     void copy();
+    void choose_size();
+    void tell(bool good, const QString& words);
+    [[nodiscard]] bool is_workbook(const Form& form) const { return form.picture < 0 && form.format == TableFormat::xlsx; }
     [[nodiscard]] const Form& chosen() const;
     [[nodiscard]] QString fileName(const Form& form) const;
 
+    std::vector<ExportSubject> subjects_;
+    std::size_t subject_ = 0;
     Table table_;
-    std::vector<std::pair<QString, PictureContent>> pictures_;
-    QString base_name_;
+    PictureSpec picture_spec_;
     Prompts& prompts_;
     std::vector<Form> forms_;
+    QComboBox* subject_combo_;
     QListWidget* forms_list_;
     QStackedWidget* previews_;
     QPlainTextEdit* text_preview_;
     QLabel *picture_preview_, *message_label_;
-    QPushButton* copy_button_;
+    QPushButton *copy_button_, *size_button_;
 };
 
 } // namespace ullage

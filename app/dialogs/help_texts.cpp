@@ -75,6 +75,10 @@ QString method_html() {
            "early in a drain. It takes the load to go on as it was: a change of load yet to come cannot be foreseen. It is no promise; do not leave a load "
            "that must not fail to it."),
         tr("<b>Comparison.</b> Units as they were tested. Where loads or meters differ, the table says so."),
+        tr("<b>Export.</b> Compare, Export and Logbook, Export readings write tables as CSV, Markdown, HTML, XLSX, JSON and LaTeX with "
+           "the same numbers in each; CSV, XLSX and JSON hold every digit, the limits of the interval and the kind. Beside a CSV "
+           "file stands its description (W3C, Metadata Vocabulary for Tabular Data). Copy table and Ctrl+C give cells for a "
+           "spreadsheet. Your words never become formulas there: one that begins like a formula gets an apostrophe in front."),
     };
     QString html;
     for (const auto& paragraph : paragraphs) html += QStringLiteral("<p>%1</p>").arg(paragraph);

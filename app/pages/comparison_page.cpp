@@ -7,6 +7,7 @@
 #include "dialogs/export_dialog.h"
 #include "exchange/comparison_table.h"
 #include "models/quantity_cell.h"
+#include "models/table_copy.h"
 #include "models/table_model.h"
 #include "pages/comparison_pictures.h"
 #include "pages/vessel_key.h"
@@ -43,7 +44,7 @@ QFrame* panel(QWidget* parent) {
 ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* parent)
     : QWidget(parent), document_(document), prompts_(prompts), model_(new TableModel(this)), sorted_(new QSortFilterProxyModel(this)),
       about_label_(new QLabel(this)), remarks_label_(new QLabel(this)), rows_group_(new QButtonGroup(this)),
-      export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)), table_(new QTableView(this)),
+      copy_button_(new QPushButton(tr("Copy table"), this)), export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)), table_(new QTableView(this)),
       bars_(new BarChart(this)) {
     setObjectName(QStringLiteral("comparisonPage"));
     sorted_->setSourceModel(model_);
@@ -106,6 +107,10 @@ QWidget* ComparisonPage::buildHead() {
     }
     rows_group_->button(static_cast<int>(CompareRows::one_per_unit))->setChecked(true);
     connect(rows_group_, &QButtonGroup::idClicked, this, &ComparisonPage::refresh);
+    copy_button_->setObjectName(QStringLiteral("copyTableButton"));
+    copy_button_->setToolTip(tr("The table with every column, for a spreadsheet"));
+    connect(copy_button_, &QPushButton::clicked, this, &ComparisonPage::copyTable);
+    line->addWidget(copy_button_);
     export_button_->setObjectName(QStringLiteral("exportButton"));
     make_primary(*export_button_);
     connect(export_button_, &QPushButton::clicked, this, &ComparisonPage::exportComparison);
@@ -155,6 +160,8 @@ void ComparisonPage::buildTable() {
     table_->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     table_->horizontalHeader()->setSectionsMovable(true);
     table_->verticalHeader()->hide();
+    table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    offer_table_copy(*table_, [this] { return shownTable(true); });
     connect(table_, &QTableView::activated, this, [this](const QModelIndex& index) {
         const int row = sorted_->mapToSource(index).row();
         if (row >= 0 && row < static_cast<int>(comparison_.rows.size()))
@@ -193,13 +200,29 @@ void ComparisonPage::refresh() {
         drains += row.drains;
     }
     about_label_->setText(units == 0 ? tr("no drains yet") : tr("%1 units, %2 drains, as tested").arg(units).arg(drains));
-    export_button_->setEnabled(!comparison_.rows.empty());
+    for (auto* button : {copy_button_, export_button_}) button->setEnabled(!comparison_.rows.empty());
+}
+
+Table ComparisonPage::shownTable(bool chosen_only) const {
+    std::vector<std::size_t> rows, chosen;
+    for (int row = 0; row < sorted_->rowCount(); ++row) {
+        const auto source = static_cast<std::size_t>(sorted_->mapToSource(sorted_->index(row, 0)).row());
+        rows.push_back(source);
+        if (table_->selectionModel()->isRowSelected(row)) chosen.push_back(source);
+    }
+    return with_rows(model_->table(), chosen_only && !chosen.empty() ? chosen : rows);
+}
+
+void ComparisonPage::copyTable() {
+    if (copy_table(shownTable(false))) emit told(tr("The table is on the clipboard, ready to be pasted into a spreadsheet."));
 }
 
 void ComparisonPage::exportComparison() {
     if (comparison_.rows.empty()) return;
-    auto* dialog = new ExportDialog(model_->table(), {{tr("vessels"), comparison_vessels(comparison_)}, {tr("usable fraction"), comparison_bars(comparison_)}},
-                                    QStringLiteral("comparison"), prompts_, this);
+    std::vector<ExportSubject> subjects;
+    subjects.push_back({tr("Comparison"), QStringLiteral("comparison"), [this] { return model_->table(); },
+                        {{tr("vessels"), comparison_vessels(comparison_)}, {tr("usable fraction"), comparison_bars(comparison_)}}});
+    auto* dialog = new ExportDialog(std::move(subjects), prompts_, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

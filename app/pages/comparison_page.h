@@ -2,6 +2,7 @@
 #pragma once
 
 #include "document/document.h"
+#include "exchange/table.h"
 
 #include <QWidget>
 
@@ -29,9 +30,13 @@ public:
     void refresh();
     /// Opens the export dialog.
     void exportComparison();
+    /// Puts the whole table, in the order shown, on the clipboard and says so by told().
+    void copyTable();
     [[nodiscard]] CompareRows rows() const;
 
 signals:
+    /// Something that the person should be told.
+    void told(const QString& sentence);
     /// A row was opened: show that run.
     void runRequested(const QString& runUuid);
 
@@ -40,6 +45,8 @@ private:
     QWidget* buildHead();
     QWidget* buildVessels();
     void buildTable();
+    /// The table in the order shown; `chosen_only` the selected rows, where there are any.
+    [[nodiscard]] Table shownTable(bool chosen_only) const;
 
     Document& document_;
     Prompts& prompts_;
@@ -48,7 +55,7 @@ private:
     QSortFilterProxyModel* sorted_;
     QLabel *about_label_, *remarks_label_;
     QButtonGroup* rows_group_;
-    QPushButton* export_button_;
+    QPushButton *copy_button_, *export_button_;
     VesselRow* vessels_;
     QTableView* table_;
     BarChart* bars_;

@@ -147,6 +147,8 @@ private:
     void end_run(RunEnd end);
     void reopen_run();
     void export_comparison();
+    void copy_comparison();
+    void export_readings();
     void tell(const Result<void>& outcome); ///< shows an error, or clears the message bar after a success
 
     // main_window_view.cpp

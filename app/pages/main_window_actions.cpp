@@ -66,6 +66,7 @@ void MainWindow::make_logbook_menu() {
         ->setIcon(glyph_icon(Glyph::import_in));
     add_action(menu, "exportSheetAction", tr("&Export run sheet…"), "Ctrl+E", &MainWindow::export_sheet)
         ->setIcon(glyph_icon(Glyph::export_out));
+    add_action(menu, "exportReadingsAction", tr("Export rea&dings…"), "Ctrl+Alt+E", &MainWindow::export_readings);
     menu.addSeparator();
     auto* quit = add_action(menu, "quitAction", tr("&Quit"), "Ctrl+Q", nullptr);
     connect(quit, &QAction::triggered, this, &QWidget::close);
@@ -184,6 +185,7 @@ void MainWindow::make_compare_menu() {
         ->setIcon(glyph_icon(Glyph::compare));
     add_action(menu, "exportComparisonAction", tr("&Export…"), "Ctrl+Shift+K", &MainWindow::export_comparison)
         ->setIcon(glyph_icon(Glyph::export_out));
+    add_action(menu, "copyComparisonAction", tr("Copy &table"), "Ctrl+Alt+C", &MainWindow::copy_comparison);
 }
 
 void MainWindow::make_view_menu() {
@@ -236,7 +238,7 @@ void MainWindow::update_actions() {
     const bool running = record && record->run.end == RunEnd::still_running;
     enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "comparisonAction"}, open);
     enable({"startRunAction"}, open && !document_.units().empty());
-    enable({"exportComparisonAction"}, open && !document_.runs().empty());
+    enable({"exportComparisonAction", "copyComparisonAction", "exportReadingsAction"}, open && !document_.runs().empty());
     enable({"editUnitAction", "withdrawUnitAction"}, open && document_.unit(current_unit()) != nullptr);
     enable({"editMeterAction", "withdrawMeterAction"}, open && document_.meter(meter_uuid_) != nullptr);
     enable({"exportSheetAction", "editRunFormAction", "withdrawRunAction", "enterReadingAction", "amendReadingAction", "withdrawReadingsAction",

@@ -4,6 +4,10 @@
 
 #include "pages/comparison_page.h"
 #include "pages/message_bar.h"
+#include "pages/readings_export.h"
+#include "pages/run_page.h"
+
+#include <QStackedWidget>
 
 namespace ullage {
 
@@ -45,6 +49,18 @@ void MainWindow::reopen_run() { end_run(RunEnd::still_running); }
 void MainWindow::export_comparison() {
     showComparison();
     comparison_page_->exportComparison();
+}
+
+void MainWindow::copy_comparison() {
+    showComparison();
+    comparison_page_->copyTable();
+}
+
+void MainWindow::export_readings() {
+    const bool run_shown = pages_->currentWidget() == run_page_;
+    auto* dialog = new ExportDialog(readings_subjects(document_, run_shown ? run_uuid_ : std::string()), prompts_, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 } // namespace ullage

@@ -74,7 +74,8 @@ void MainWindow::show_keys_and_words() {
     KeyList keys{{tr("store the reading in the entry row"), tr("Enter")},
                  {tr("next or previous field"), tr("Tab, Shift+Tab")},
                  {tr("clear the entry row"), tr("Esc")},
-                 {tr("answer a doubt: keep, correct, reset, swapped"), tr("K, C, Z, W")}};
+                 {tr("answer a doubt: keep, correct, reset, swapped"), tr("K, C, Z, W")},
+                 {tr("copy the chosen rows of the readings or the comparison for a spreadsheet"), tr("Ctrl+C")}};
     // Menus in their order, so that the table reads as they do.
     const std::function<void(const QList<QAction*>&)> add = [&](const QList<QAction*>& entries) {
         for (const auto* entry : entries) {

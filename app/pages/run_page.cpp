@@ -4,9 +4,11 @@
 #include "dialogs/amend_dialog.h"
 #include "measure/mend_acceptance.h"
 #include "models/readings_model.h"
+#include "models/table_copy.h"
 #include "pages/due_figures.h"
 #include "pages/entry_row.h"
 #include "pages/findings_view.h"
+#include "pages/readings_export.h"
 #include "pages/readings_view.h"
 #include "pages/result_strip.h"
 #include "pages/run_charts_panel.h"
@@ -141,6 +143,7 @@ void RunPage::connectParts() {
     for (QAction* action : head_->runActions())
         if (action->objectName() == QLatin1String("amendAction") || action->objectName() == QLatin1String("withdrawAction"))
             readings_->addAction(action);
+    offer_table_copy(*readings_, [this] { return chosen_readings(document_, run_uuid_.toStdString(), readings_->selectedReadings()); });
 
     connect(readings_, &ReadingsView::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, readings_); });
     connect(charts_, &RunChartsPanel::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, charts_); });

@@ -13,11 +13,18 @@
 #include <QDir>
 #include <QRegularExpression>
 
+#include <algorithm>
+#include <cmath>
 #include <ostream>
 
 namespace ullage {
 
 namespace {
+
+constexpr double units_per_inch = 96, mm_per_inch = 25.4; // a unit of a drawing is a CSS pixel
+
+/// Beyond the limits of a picture a side is cut to what an int holds; check_image() refuses it.
+int units(double mm) { return static_cast<int>(std::round(std::min(mm / mm_per_inch * units_per_inch, 1e6))); }
 
 int refuse(std::ostream& err, const Error& error) {
     err << "ullage: " << error.sentence() << '\n';
@@ -54,12 +61,17 @@ std::vector<Picture> pictures_of(const std::vector<RunRecord>& records) {
 
 int run_pictures_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
     std::string source, folder;
-    bool dark = false;
+    bool dark = false, print = false;
+    double width_mm = 254, height_mm = 143, dots_per_inch = 192;
     CLI::App app("Write the charts of a logbook as PNG and SVG", "ullage");
     CLI::App* command = app.add_subcommand("pictures", "Write the charts of every run and of the comparison as PNG and SVG");
     command->add_option("LOGBOOK", source, "logbook, run sheet (.csv), or folder of run sheets")->required();
     command->add_option("--into", folder, "folder for the pictures, made when missing")->required();
     command->add_flag("--dark", dark, "in the colours for dim surroundings");
+    command->add_flag("--print", print, "on white, for paper");
+    command->add_option("--width-mm", width_mm, "width of a picture, 254 unless told")->check(CLI::PositiveNumber);
+    command->add_option("--height-mm", height_mm, "height of a picture, 143 unless told")->check(CLI::PositiveNumber);
+    command->add_option("--dots-per-inch", dots_per_inch, "sharpness of PNG, 192 unless told")->check(CLI::PositiveNumber);
     app.require_subcommand(1);
     try {
         app.parse(std::vector<std::string>(args.rbegin(), args.rend())); // the library takes them from the back
@@ -71,15 +83,18 @@ int run_pictures_command(std::span<const std::string> args, std::ostream& out, s
         return exit_usage;
     }
 
+    PictureSpec spec;
+    spec.size = QSize(units(width_mm), units(height_mm));
+    spec.scale = dots_per_inch / units_per_inch;
+    spec.palette = dark && !print ? dark_palette() : light_palette();
+    if (print) spec.ground = QColor(Qt::white);
+    if (const Result<void> checked = check_image(spec); !checked) return refuse(err, checked.error());
     std::vector<std::string> notices;
     const Result<std::vector<RunRecord>> records = runs_from(source, notices);
     if (!records) return refuse(err, records.error());
     const QDir into(QString::fromStdString(folder));
     if (!into.mkpath(QStringLiteral(".")))
         return refuse(err, {Failure::io, "the folder cannot be made", folder, "choose a folder that you may write to"});
-    PictureSpec spec;
-    spec.scale = 2;
-    spec.palette = dark ? dark_palette() : light_palette();
     const std::vector<Picture> pictures = pictures_of(records.value());
     for (const Picture& picture : pictures)
         for (const char* ending : {".png", ".svg"})

@@ -3,6 +3,7 @@
 
 #include "base/result.h"
 #include "model/run_record.h"
+#include "text/table_output.h"
 
 #include <iosfwd>
 #include <optional>
@@ -38,10 +39,19 @@ struct CompareArguments {
     std::vector<std::string> columns;      ///< keys; empty: all
     std::vector<std::string> makers;       ///< only units of these; empty: all
     std::optional<double> least_wh, most_wh; ///< only units rated within
-    std::string format; ///< empty: by the ending of `output`, else text
-    std::string output; ///< empty: standard output
+    TableOutput output;
 };
 [[nodiscard]] int compare_command(const CompareArguments& arguments, std::ostream& out, std::ostream& err);
+
+struct ReadingsArguments {
+    std::string logbook;
+    std::string unit; ///< empty for every unit
+    std::optional<int> run;
+    bool intervals = false; ///< the intervals between readings instead
+    TableOutput output;
+};
+/// The readings of one run, or of several with unit, maker and run in front of each row, as a table in any format.
+[[nodiscard]] int readings_command(const ReadingsArguments& arguments, std::ostream& out, std::ostream& err);
 
 struct ExportSheetArguments {
     std::string logbook;

@@ -15,13 +15,14 @@ namespace ullage {
 
 namespace {
 
-constexpr std::array<std::string_view, 7> first_arguments{"import", "analyse", "compare", "export-sheet",
+constexpr std::array<std::string_view, 8> first_arguments{"import", "analyse", "compare", "export-readings", "export-sheet",
                                                           "--version", "--help", "-h"};
 
 struct Arguments {
     ImportArguments import;
     AnalyseArguments analyse;
     CompareArguments compare;
+    ReadingsArguments readings;
     ExportSheetArguments export_sheet;
 };
 
@@ -42,6 +43,11 @@ void add_analyse(CLI::App& app, AnalyseArguments& arguments) {
     command->add_option("--format", arguments.format, "text or json")->check(CLI::IsMember({"text", "json"}));
 }
 
+void add_output(CLI::App& command, TableOutput& output) {
+    command.add_option("--format", output.format, "text, csv, markdown, html, xlsx, json or latex")->check(CLI::IsMember(table_format_names()));
+    command.add_option("--output", output.path, "file to write; its ending chooses the format where none is given");
+}
+
 void add_compare(CLI::App& app, CompareArguments& arguments) {
     CLI::App* command = app.add_subcommand("compare", "Compare the units, as tested or at one load");
     command->add_option("LOGBOOK", arguments.logbook, runs_help)->required();
@@ -54,9 +60,16 @@ void add_compare(CLI::App& app, CompareArguments& arguments) {
     command->add_option("--maker", arguments.makers, "only units of this maker");
     command->add_option("--least-wh", arguments.least_wh, "only units rated at this or more, Wh");
     command->add_option("--most-wh", arguments.most_wh, "only units rated at this or less, Wh");
-    command->add_option("--format", arguments.format, "text, csv, markdown, html, xlsx or json")
-        ->check(CLI::IsMember({"text", "csv", "markdown", "html", "xlsx", "json"}));
-    command->add_option("--output", arguments.output, "file to write; its ending chooses the format where none is given");
+    add_output(*command, arguments.output);
+}
+
+void add_readings(CLI::App& app, ReadingsArguments& arguments) {
+    CLI::App* command = app.add_subcommand("export-readings", "Write the readings of one run or of all runs as a table");
+    command->add_option("LOGBOOK", arguments.logbook, runs_help)->required();
+    command->add_option("--unit", arguments.unit, "only runs of this unit");
+    command->add_option("--run", arguments.run, "only this run of the unit")->check(CLI::PositiveNumber);
+    command->add_flag("--intervals", arguments.intervals, "the intervals between readings instead of the readings");
+    add_output(*command, arguments.output);
 }
 
 void add_export_sheet(CLI::App& app, ExportSheetArguments& arguments) {
@@ -86,6 +99,7 @@ int run_text_command(std::span<const std::string> args, std::ostream& out, std::
     add_import(app, arguments.import);
     add_analyse(app, arguments.analyse);
     add_compare(app, arguments.compare);
+    add_readings(app, arguments.readings);
     add_export_sheet(app, arguments.export_sheet);
     try {
         app.parse(std::vector<std::string>(args.rbegin(), args.rend())); // the library takes them from the back
@@ -100,6 +114,7 @@ int run_text_command(std::span<const std::string> args, std::ostream& out, std::
     if (app.got_subcommand("import")) return import_command(arguments.import, out, err);
     if (app.got_subcommand("analyse")) return analyse_command(arguments.analyse, out, err);
     if (app.got_subcommand("compare")) return compare_command(arguments.compare, out, err);
+    if (app.got_subcommand("export-readings")) return readings_command(arguments.readings, out, err);
     return export_sheet_command(arguments.export_sheet, out, err);
 }
 

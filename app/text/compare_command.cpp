@@ -1,32 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/comparison_table.h"
-#include "exchange/table.h"
 #include "exchange/table_unicode.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/runs_source.h"
 
 #include <algorithm>
-#include <array>
-#include <filesystem>
+#include <optional>
 #include <ostream>
-#include <utility>
 
 namespace ullage {
 
 namespace {
-
-constexpr std::array<std::pair<std::string_view, std::string_view>, 8> formats_of_endings{
-    {{".txt", "text"}, {".csv", "csv"}, {".md", "markdown"}, {".markdown", "markdown"},
-     {".html", "html"}, {".htm", "html"}, {".xlsx", "xlsx"}, {".json", "json"}}};
-
-std::string format_name(const CompareArguments& arguments) {
-    if (!arguments.format.empty()) return arguments.format;
-    const std::string ending = std::filesystem::path(arguments.output).extension().string();
-    for (const auto& [known, format] : formats_of_endings)
-        if (known == ending) return std::string(format);
-    return "text";
-}
 
 bool wanted(const Unit& unit, const CompareArguments& arguments) {
     if (!arguments.makers.empty() && !std::ranges::count(arguments.makers, unit.maker)) return false;
@@ -37,13 +22,9 @@ bool wanted(const Unit& unit, const CompareArguments& arguments) {
 } // namespace
 
 int compare_command(const CompareArguments& arguments, std::ostream& out, std::ostream& err) {
-    const Result<TableFormat> format = table_format_from(format_name(arguments));
+    const Result<TableFormat> format = asked_format(arguments.output);
     if (!format) {
         (void)refuse(err, format.error());
-        return exit_usage;
-    }
-    if (format.value() == TableFormat::xlsx && arguments.output.empty()) {
-        (void)refuse(err, {Failure::bad_input, "xlsx is no text for a terminal", "--format", "name a file with --output"});
         return exit_usage;
     }
     std::vector<std::string> notices;
@@ -65,10 +46,7 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
         }
         table = std::move(chosen.value());
     }
-    if (arguments.output.empty()) return print(table_text(table, format.value()), out, err);
-    if (const Result<void> written = write_table(table, format.value(), arguments.output); !written)
-        return refuse(err, written.error());
-    return exit_good;
+    return put_table(table, format.value(), arguments.output, out, err);
 }
 
 } // namespace ullage

@@ -18,6 +18,11 @@ TableColumn text_column(std::string key, std::string title) {
     return {std::move(key), std::move(title), {}, Content::text, 0};
 }
 
+TableColumn identifying(TableColumn column) {
+    column.identifies = true;
+    return column;
+}
+
 TableColumn figure_column(std::string key, std::string unit, Content content = Content::quantity) {
     std::string title = quantity_title(key);
     const int decimals = quantity_decimals(key);
@@ -44,12 +49,15 @@ struct Column {
 std::vector<Column> columns_of(const Comparison& comparison, const FairComparison& fair) {
     const auto& rows = comparison.rows;
     const auto text = [&](std::string key, std::string title, auto of) { return Column{text_column(std::move(key), std::move(title)), of}; };
+    const auto name = [&](std::string key, std::string title, auto of) {
+        return Column{identifying(text_column(std::move(key), std::move(title))), of};
+    };
     const auto figure = [&](std::string key, std::string unit, auto of, Content content = Content::quantity) {
         return Column{figure_column(std::move(key), std::move(unit), content), of};
     };
-    std::vector<Column> columns{text("unit", "unit", [&](std::size_t i) { return rows[i].unit.name; }),
-                                text("maker", "maker", [&](std::size_t i) { return rows[i].unit.maker; }),
-                                text("run", "run", [&](std::size_t i) { return rows[i].run_title; }),
+    std::vector<Column> columns{name("unit", "unit", [&](std::size_t i) { return rows[i].unit.name; }),
+                                name("maker", "maker", [&](std::size_t i) { return rows[i].unit.maker; }),
+                                name("run", "run", [&](std::size_t i) { return rows[i].run_title; }),
                                 figure("rated_wh", "Wh", [&](std::size_t i) { return rows[i].rated_wh; }, Content::number)};
     if (fair.load) {
         columns.push_back(figure("deliverable_wh", "Wh", [&](std::size_t i) { return fair.rows[i].deliverable_wh; }));

@@ -31,6 +31,14 @@ namespace ullage {
 /// The interval table of a run: from, to, hours, gauge drop, gauge-implied, delivered, their ratio, mean load, energy per point.
 [[nodiscard]] Table intervals_table(const RunRecord& record, const RunAnalysis& analysis);
 
+/// Which table of each run.
+enum class RunTable { readings, intervals };
+
+/// The tables of several runs as one, in their order, with unit, maker and number of the run in front of each row. Remarks name their
+/// run. `analyses` are those of `records`, as many.
+[[nodiscard]] Table table_of_runs(RunTable which, const std::vector<const RunRecord*>& records,
+                                  const std::vector<const RunAnalysis*>& analyses);
+
 /// JSON text of one or several analyses (as many as both lists have): {"program", "version", "runs": [{unit, run, title, kind,
 /// ended, quantities: [{key, unit_label, run, value, lower, upper, unit, kind, reason}], gauge_verdict, findings: [{kind, weight,
 /// sentence, evidence, readings: [{uuid, time}], size, size_unit, statistic_name, statistic, threshold}], mends: [{kind,

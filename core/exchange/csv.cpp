@@ -88,6 +88,10 @@ void append_csv_field(std::string& text, std::string_view field) {
         text += field;
         return;
     }
+    append_quoted_csv_field(text, field);
+}
+
+void append_quoted_csv_field(std::string& text, std::string_view field) {
     text += '"';
     for (char c : field) {
         if (c == '"') text += '"';

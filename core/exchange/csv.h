@@ -51,6 +51,9 @@ private:
 /// Appends a field, in quotes where it holds a comma, a quote or a line break, or blanks at an end.
 void append_csv_field(std::string& text, std::string_view field);
 
+/// Appends a field in quotes, whatever it holds.
+void append_quoted_csv_field(std::string& text, std::string_view field);
+
 /// Appends a record with LF. A record of one empty field is written as `""`, which an empty line would not
 /// be.
 void append_csv_record(std::string& text, const std::vector<std::string>& fields);

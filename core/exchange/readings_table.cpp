@@ -2,6 +2,7 @@
 #include "exchange/comparison_table.h"
 
 #include "base/instant.h"
+#include "exchange/table_method.h"
 
 #include <algorithm>
 
@@ -19,6 +20,18 @@ TableColumn number_column(std::string key, std::string title, std::string unit, 
 TableCell number_cell(const TableColumn& column, std::optional<double> value) {
     if (!value) return std::string();
     return known(column.key, column.unit, *value, std::nullopt, Kind::measured);
+}
+
+TableColumn instant_column(std::string key, std::string title) {
+    return {std::move(key), std::move(title), {}, Content::text, 0, true, true};
+}
+
+/// ISO 8601 with seconds also where they are 0, as xsd:dateTimeStamp asks.
+std::string instant_text(UtcMs time_ms, const std::string& zone) {
+    constexpr std::size_t minutes_end = std::string_view("2027-05-14T18:00").size();
+    std::string text = format_iso8601(time_ms, zone);
+    if (text.size() > minutes_end && text[minutes_end] != ':') text.insert(minutes_end, ":00");
+    return text;
 }
 
 std::string title_of(const RunRecord& record, const RunAnalysis& analysis) {
@@ -52,7 +65,7 @@ TableCell gauge_error_cell(const RunAnalysis& analysis, std::size_t reading) {
 Table readings_table(const RunRecord& record, const RunAnalysis& analysis) {
     Table table;
     table.title = "Readings of " + title_of(record, analysis);
-    table.columns = {{"time", "time", {}, Content::text, 0},
+    table.columns = {instant_column("time", "time"),
                      number_column("gauge_percent", "gauge", "%", 0),
                      number_column("register_wh", "register", "Wh", 1),
                      number_column("delivered_wh", "delivered", "Wh", 1),
@@ -65,7 +78,7 @@ Table readings_table(const RunRecord& record, const RunAnalysis& analysis) {
         if (record.readings[r].withdrawn) continue;
         const ReadingValues& values = record.readings[r].values;
         const auto point = point_of(track, r);
-        table.rows.push_back({format_iso8601(values.time_ms, record.run.time_zone),
+        table.rows.push_back({instant_text(values.time_ms, record.run.time_zone),
                               number_cell(table.columns[1], values.gauge_percent),
                               number_cell(table.columns[2], values.register_wh),
                               number_cell(table.columns[3], point ? std::optional(track.points[*point].delivered_wh)
@@ -77,14 +90,15 @@ Table readings_table(const RunRecord& record, const RunAnalysis& analysis) {
     }
     if (!analysis.gauge.errors.empty())
         table.remarks.push_back("Gauge error against " + std::string(error_basis_text(analysis.gauge.basis)) + ".");
+    table.method = readings_method();
     return table;
 }
 
 Table intervals_table(const RunRecord& record, const RunAnalysis& analysis) {
     Table table;
     table.title = "Intervals of " + title_of(record, analysis);
-    table.columns = {{"from", "from", {}, Content::text, 0},
-                     {"to", "to", {}, Content::text, 0},
+    table.columns = {instant_column("from", "from"),
+                     instant_column("to", "to"),
                      number_column("hours", "time", "h", 2),
                      number_column("gauge_drop_pt", "gauge drop", "pt", 1),
                      number_column("gauge_implied_wh", "gauge-implied", "Wh", 1),
@@ -95,13 +109,14 @@ Table intervals_table(const RunRecord& record, const RunAnalysis& analysis) {
     const auto& points = analysis.energy.points;
     for (const IntervalRow& row : analysis.energy.intervals) {
         if (row.from >= points.size() || row.to >= points.size()) continue;
-        table.rows.push_back({format_iso8601(points[row.from].time_ms, record.run.time_zone),
-                              format_iso8601(points[row.to].time_ms, record.run.time_zone),
+        table.rows.push_back({instant_text(points[row.from].time_ms, record.run.time_zone),
+                              instant_text(points[row.to].time_ms, record.run.time_zone),
                               number_cell(table.columns[2], row.hours), number_cell(table.columns[3], row.gauge_drop_pt),
                               number_cell(table.columns[4], row.gauge_implied_wh),
                               number_cell(table.columns[5], row.delivered_wh), number_cell(table.columns[6], row.ratio),
                               number_cell(table.columns[7], row.mean_w), number_cell(table.columns[8], row.wh_per_point)});
     }
+    table.method = intervals_method();
     return table;
 }
 

@@ -17,6 +17,8 @@ struct TableColumn {
     std::string unit;  ///< "Wh", "W", "" for text
     enum class Content { text, number, quantity } content = Content::text;
     int decimals = 1;  ///< for people, where no uncertainty says how many
+    bool identifies = false; ///< with the other columns that do, tells each row from every other
+    bool instant = false;    ///< texts are ISO 8601 instants with seconds and offset
 };
 
 using TableCell = std::variant<std::string, Quantity>; ///< a number column holds a Quantity without interval
@@ -30,16 +32,24 @@ struct Table {
     std::vector<std::pair<std::string, std::string>> method; ///< heading and text: how the figures came about
 };
 
-enum class TableFormat { text, csv, markdown, html, xlsx, json };
+/// The table with only these rows, in this order. Precondition: each is a row of the table.
+[[nodiscard]] Table with_rows(Table table, const std::vector<std::size_t>& rows);
+
+enum class TableFormat { text, csv, markdown, html, xlsx, json, latex };
 
 /// Format of a name such as "csv"; errors name the known ones.
 [[nodiscard]] Result<TableFormat> table_format_from(std::string_view name);
 
 /// UTF-8 text of the table; empty for xlsx, which is no text. Texts from users are escaped for the format; in CSV a text that a spreadsheet would
-/// take for a formula (it begins with = + - @, tab or CR) gets an apostrophe in front.
+/// take for a formula gets an apostrophe in front (spreadsheet_text() in exchange/table_flat.h).
 [[nodiscard]] std::string table_text(const Table& table, TableFormat format);
 
-/// Writes the table to a file, whole or not at all (temporary file and rename). Errors: io, disk_full, refused (not a regular file).
+/// Where the description of a CSV file stands: the file's path with "-metadata.json" (W3C Model for Tabular Data and Metadata on
+/// the Web, 2015, 5.3).
+[[nodiscard]] std::string csv_metadata_path(const std::string& csv_path);
+
+/// Writes the table to a file, whole or not at all (temporary file and rename). With CSV its description follows at
+/// csv_metadata_path(); where that fails the table stands and the error says so. Errors: io, disk_full, refused (not a regular file).
 [[nodiscard]] Result<void> write_table(const Table& table, TableFormat format, const std::string& path);
 
 } // namespace ullage

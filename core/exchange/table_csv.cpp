@@ -1,51 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
 #include "exchange/csv.h"
+#include "exchange/table_flat.h"
 #include "exchange/table_formats.h"
-#include "exchange/table_printed.h"
-#include "exchange/table_unicode.h"
 
 namespace ullage {
 
 namespace {
 
-using Content = TableColumn::Content;
-
-std::string number_field(const std::optional<double>& number) {
-    const auto known = finite(number);
-    return known ? exact_text(*known) : std::string();
+std::string field_text(const FlatCell& cell) {
+    if (const auto* number = std::get_if<double>(&cell)) return exact_text(*number);
+    const auto* text = std::get_if<std::string>(&cell);
+    return text ? spreadsheet_text(*text) : std::string();
 }
 
-/// Spreadsheets run a field that begins like a formula; an apostrophe makes it a text again.
-std::string text_field(std::string_view text) {
-    std::string clean = clean_text(text);
-    const bool formula = !clean.empty() && std::string_view("=+-@\t\r").find(clean.front()) != std::string_view::npos;
-    return formula ? "'" + clean : clean;
-}
-
-/// Fields that a column takes, as suffixes of its key.
-std::vector<std::string_view> suffixes(const TableColumn& column) {
-    if (column.content == Content::text) return {""};
-    std::vector<std::string_view> parts{""};
-    if (has_own_units(column)) parts.push_back("_unit");
-    if (column.content == Content::quantity) parts.insert(parts.end(), {"_lower", "_upper", "_kind", "_reason"});
-    return parts;
-}
-
-std::string field_of(const TableCell& cell, std::string_view suffix) {
-    const auto* quantity = std::get_if<Quantity>(&cell);
-    if (!quantity) return suffix.empty() ? text_field(std::get<std::string>(cell)) : std::string();
-    if (suffix == "_unit") return text_field(quantity->unit);
-    if (suffix == "_lower") return number_field(quantity->lower);
-    if (suffix == "_upper") return number_field(quantity->upper);
-    if (suffix == "_kind") return std::string(kind_text(quantity->kind));
-    if (suffix == "_reason") return text_field(quantity->reason);
-    return number_field(quantity->value);
-}
-
-/// RFC 4180 ends lines with CRLF; append_csv_record writes LF as run sheets have it.
-void append_line(std::string& out, const std::vector<std::string>& fields) {
-    append_csv_record(out, fields);
+/// RFC 4180 ends lines with CRLF; append_csv_record writes LF as run sheets have it. A first field that begins with # stands in quotes,
+/// since readers that go by the metadata's default take such a line for a comment.
+void append_line(std::string& out, std::vector<std::string>& fields) {
+    if (!fields.empty() && fields.front().starts_with('#')) {
+        append_quoted_csv_field(out, fields.front());
+        fields.erase(fields.begin());
+        if (!fields.empty()) out += ',';
+    }
+    if (fields.empty()) out += '\n';
+    else append_csv_record(out, fields);
     out.insert(out.size() - 1, "\r");
 }
 
@@ -53,15 +31,13 @@ void append_line(std::string& out, const std::vector<std::string>& fields) {
 
 std::string csv_table(const Table& table) {
     std::string out;
+    const std::vector<FlatColumn> columns = flat_columns(table);
     std::vector<std::string> fields;
-    for (const TableColumn& column : table.columns)
-        for (const std::string_view suffix : suffixes(column)) fields.push_back(column.key + std::string(suffix));
+    for (const FlatColumn& column : columns) fields.push_back(column.key);
     append_line(out, fields);
-    for (const auto& row : table.rows) {
+    for (std::size_t r = 0; r < table.rows.size(); ++r) {
         fields.clear();
-        for (std::size_t c = 0; c < table.columns.size(); ++c)
-            for (const std::string_view suffix : suffixes(table.columns[c]))
-                fields.push_back(field_of(cell_at(row, c), suffix));
+        for (const FlatColumn& column : columns) fields.push_back(field_text(flat_cell(table, r, column)));
         append_line(out, fields);
     }
     return out;

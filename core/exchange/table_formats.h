@@ -15,6 +15,12 @@ namespace ullage {
 /// RFC 4180, CRLF, a head line of keys. A quantity column gives KEY, KEY_lower, KEY_upper, KEY_kind, KEY_reason; a column
 /// without a unit of its own, whose cells may differ in unit, gives KEY_unit after KEY. Absent numbers are empty fields.
 [[nodiscard]] std::string csv_table(const Table& table);
+/// What csv_table() writes, described in JSON by the W3C Recommendation "Metadata Vocabulary for Tabular Data" (2015): dialect, and for
+/// each field name, titles, datatype, unit and meaning; a primary key where the identifying columns tell all rows apart. `file_name`
+/// is that of the CSV file beside it.
+[[nodiscard]] std::string csv_metadata(const Table& table, const std::string& file_name);
+/// A longtable for \input, with captions, notes and method; its head names the packages that it needs.
+[[nodiscard]] std::string latex_table(const Table& table);
 /// Pipe table with the method below it.
 [[nodiscard]] std::string markdown_table(const Table& table);
 /// One self-contained page, well-formed XML; sorting by an inline script, no network.

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/instant.h"
 #include "base/number.h"
+#include "exchange/html_text.h"
 #include "exchange/table_formats.h"
 #include "exchange/table_printed.h"
 #include "exchange/table_unicode.h"
@@ -13,7 +15,7 @@ namespace {
 constexpr std::string_view style = R"(
 :root { color-scheme: light dark; --ground: #F4F3EF; --panel: #FFFFFF; --line: #DAD7CE; --ink: #1D2730; --soft: #66717B;
         --accent: #0B5E8A; }
-@media (prefers-color-scheme: dark) {
+@media screen and (prefers-color-scheme: dark) {
   :root { --ground: #14191E; --panel: #1C232A; --line: #343E47; --ink: #E8EAEB; --soft: #97A3AD; --accent: #5DB3DE; }
 }
 body { margin: 32px auto; max-width: 1280px; padding: 0 16px; background: var(--ground); color: var(--ink);
@@ -35,69 +37,85 @@ button:focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
 [aria-sort] button { color: var(--accent); }
 [aria-sort="ascending"] button::after { content: " \25B2"; }
 [aria-sort="descending"] button::after { content: " \25BC"; }
-@media print { body { margin: 0; max-width: none; } .scroll { border: 0; overflow: visible; } }
+@media print {
+  body { margin: 0; max-width: none; font-size: 9pt; }
+  .scroll { border: 0; overflow: visible; }
+  th, td { padding: 3px 6px; }
+  thead { display: table-header-group; }
+  tr { break-inside: avoid; }
+  button::after { display: none; }
+}
 )";
 
-// Without the characters < and & the script is the same to an HTML and an XML reader. Cells without a number come last.
+// Without the characters < and & the script is the same to an HTML and an XML reader. It makes the heads buttons, so that without it
+// they are plain heads. Cells without a number come last.
 constexpr std::string_view script = R"(
 "use strict";
-document.querySelectorAll("thead button").forEach(function (button) {
+Array.prototype.forEach.call(document.querySelectorAll("thead th"), function (head) {
+  var button = document.createElement("button");
+  button.type = "button";
+  button.title = "sort by this column";
+  while (head.firstChild) button.appendChild(head.firstChild);
+  head.appendChild(button);
   button.addEventListener("click", function () {
-    const head = button.parentElement;
-    const column = head.cellIndex;
-    const down = head.getAttribute("aria-sort") === "ascending";
-    const sign = down ? -1 : 1;
-    head.parentElement.querySelectorAll("th").forEach(function (other) { other.removeAttribute("aria-sort"); });
+    var column = head.cellIndex, down = head.getAttribute("aria-sort") === "ascending", sign = down ? -1 : 1;
+    Array.prototype.forEach.call(head.parentNode.cells, function (other) { other.removeAttribute("aria-sort"); });
     head.setAttribute("aria-sort", down ? "descending" : "ascending");
-    const body = head.closest("table").tBodies[0];
-    const key = function (row) { return row.cells[column].dataset.number; };
-    const rows = Array.from(body.rows);
+    var body = document.querySelector("tbody");
+    var rows = Array.prototype.slice.call(body.rows);
     rows.sort(function (a, b) {
-      if (!head.classList.contains("number"))
-        return sign * a.cells[column].textContent.localeCompare(b.cells[column].textContent, "en", { numeric: true });
-      const x = key(a), y = key(b);
-      if (x === undefined || y === undefined) return (x === undefined ? 1 : 0) - (y === undefined ? 1 : 0);
+      a = a.cells[column];
+      b = b.cells[column];
+      if (head.getAttribute("data-sort") !== "number")
+        return sign * a.textContent.localeCompare(b.textContent, "en", { numeric: true });
+      var x = a.getAttribute("data-number"), y = b.getAttribute("data-number");
+      if (x === null || y === null) return (x === null ? 1 : 0) - (y === null ? 1 : 0);
       return sign * (Number(x) - Number(y));
     });
-    body.append(...rows);
+    rows.forEach(function (row) { body.appendChild(row); });
   });
 });
 )";
 
-std::string escaped(std::string_view text) {
-    std::string out;
-    for (const char c : one_line(text)) {
-        switch (c) {
-        case '&': out += "&amp;"; break;
-        case '<': out += "&lt;"; break;
-        case '>': out += "&gt;"; break;
-        case '"': out += "&quot;"; break;
-        case '\'': out += "&#39;"; break;
-        default: out += c;
-        }
+/// What the rounded text of a cell leaves out, for readers that are programs: value, limits and kind in full.
+std::string data_of(const TableColumn& column, const TableCell& cell, const PrintedCell& printed) {
+    std::string data;
+    const auto add = [&](std::string_view name, const std::optional<double>& number) {
+        if (const auto known = finite(number)) data += fmt::format(" data-{}=\"{}\"", name, exact_text(*known));
+    };
+    const auto* quantity = std::get_if<Quantity>(&cell);
+    if (!quantity) {
+        if (!column.instant) return data;
+        if (const auto time_ms = parse_iso8601(std::get<std::string>(cell), "UTC"); time_ms)
+            data = fmt::format(" data-number=\"{}\"", time_ms.value());
+        return data;
     }
-    return out;
+    add("number", printed.sort_number);
+    if (column.content != TableColumn::Content::quantity) return data;
+    add("value", quantity->value);
+    add("lower", quantity->lower);
+    add("upper", quantity->upper);
+    return data + fmt::format(" data-kind=\"{}\"", kind_text(quantity->kind));
 }
 
-void append_cell(std::string& out, const PrintedCell& cell, bool right, bool first) {
+void append_cell(std::string& out, const PrintedCell& cell, const std::string& data, bool right, bool first) {
     const std::string_view tag = first && !right ? "th" : "td";
-    out += fmt::format("<{}{}{}", tag, tag == "th" ? " scope=\"row\"" : "", right ? " class=\"number\"" : "");
-    if (cell.sort_number) out += fmt::format(" data-number=\"{}\"", exact_text(*cell.sort_number));
-    out += '>' + escaped(cell.value);
-    if (!cell.interval.empty()) out += " <span class=\"interval\">" + escaped(cell.interval) + "</span>";
+    out += fmt::format("<{}{}{}{}>{}", tag, tag == "th" ? " scope=\"row\"" : "", right ? " class=\"number\"" : "", data, html_text(cell.value));
+    if (!cell.interval.empty()) out += " <span class=\"interval\">" + html_text(cell.interval) + "</span>";
     if (cell.note != 0) out += fmt::format(" <sup><a href=\"#note-{0}\">{0}</a></sup>", cell.note);
     out += fmt::format("</{}>\n", tag);
 }
 
-void append_table(std::string& out, const PrintedTable& printed) {
-    out += "<div class=\"scroll\">\n<table>\n<thead>\n<tr>\n";
+void append_table(std::string& out, const Table& table, const PrintedTable& printed) {
+    out += "<div class=\"scroll\">\n<table aria-labelledby=\"title\">\n<thead>\n<tr>\n";
     for (std::size_t c = 0; c < printed.heads.size(); ++c)
-        out += fmt::format("<th scope=\"col\"{}><button type=\"button\">{}</button></th>\n",
-                           printed.right[c] ? " class=\"number\"" : "", escaped(printed.heads[c]));
+        out += fmt::format("<th scope=\"col\"{}{}>{}</th>\n", printed.right[c] ? " class=\"number\"" : "",
+                           printed.right[c] || table.columns[c].instant ? " data-sort=\"number\"" : "", html_text(printed.heads[c]));
     out += "</tr>\n</thead>\n<tbody>\n";
-    for (const auto& row : printed.rows) {
+    for (std::size_t r = 0; r < printed.rows.size(); ++r) {
         out += "<tr>\n";
-        for (std::size_t c = 0; c < row.size(); ++c) append_cell(out, row[c], printed.right[c], c == 0);
+        for (std::size_t c = 0; c < printed.heads.size(); ++c)
+            append_cell(out, printed.rows[r][c], data_of(table.columns[c], cell_at(table.rows[r], c), printed.rows[r][c]), printed.right[c], c == 0);
         out += "</tr>\n";
     }
     out += "</tbody>\n</table>\n</div>\n";
@@ -107,22 +125,22 @@ void append_table(std::string& out, const PrintedTable& printed) {
 
 std::string html_table(const Table& table) {
     const PrintedTable printed = printed_table(table);
-    const std::string title = escaped(table.title.empty() ? "Table" : table.title);
+    const std::string title = html_text(table.title.empty() ? "Table" : table.title);
     std::string out = "<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n"
                       "<meta charset=\"utf-8\"/>\n"
                       "<meta http-equiv=\"Content-Security-Policy\" "
                       "content=\"default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'\"/>\n"
                       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n";
-    out += "<title>" + title + "</title>\n<style>" + std::string(style) + "</style>\n</head>\n<body>\n<main>\n<h1>" + title +
+    out += "<title>" + title + "</title>\n<style>" + std::string(style) + "</style>\n</head>\n<body>\n<main>\n<h1 id=\"title\">" + title +
            "</h1>\n";
-    append_table(out, printed);
+    append_table(out, table, printed);
     for (std::size_t n = 0; n < printed.notes.size(); ++n)
-        out += fmt::format("<p class=\"notes\" id=\"note-{0}\"><sup>{0}</sup> {1}</p>\n", n + 1, escaped(printed.notes[n]));
-    for (const std::string& remark : table.remarks) out += "<p>" + escaped(remark) + "</p>\n";
+        out += fmt::format("<p class=\"notes\" id=\"note-{0}\"><sup>{0}</sup> {1}</p>\n", n + 1, html_text(printed.notes[n]));
+    for (const std::string& remark : table.remarks) out += "<p>" + html_text(remark) + "</p>\n";
     if (!table.method.empty()) {
         out += "<section id=\"method\">\n<h2>Method</h2>\n";
         for (const auto& [heading, text] : table.method)
-            out += "<h3>" + escaped(heading) + "</h3>\n<p>" + escaped(text) + "</p>\n";
+            out += "<h3>" + html_text(heading) + "</h3>\n<p>" + html_text(text) + "</p>\n";
         out += "</section>\n";
     }
     out += "</main>\n<script>" + std::string(script) + "</script>\n</body>\n</html>\n";

@@ -34,4 +34,26 @@ std::vector<std::pair<std::string, std::string>> comparison_method() {
     };
 }
 
+std::vector<std::pair<std::string, std::string>> readings_method() {
+    return {
+        {"Readings", "As the tester noted them, amended ones as they stand now, withdrawn ones left out. An empty cell was not noted. Times "
+                     "are local with their offset from UTC (ISO 8601)."},
+        {"Delivered", "The difference of the external meter's register since the first reading, times the meter's correction factor, with marked "
+                      "zeroings, exchanges and rollovers joined. Load since: that difference from one register reading to the next, over time."},
+        {"Gauge error", "Gauge minus what is truly left, in percentage points; its limits come from the gauge's and the register's steps, the "
+                        "noted times and the meter's error limit, and are meant to cover 95 % (JCGM 100:2008, 5.1)."},
+        {"What the figures are", "Results are measurements of one specimen, not a safety certification."},
+    };
+}
+
+std::vector<std::pair<std::string, std::string>> intervals_method() {
+    return {
+        {"Intervals", "From one reading of gauge and register to the next. Times are local with their offset from UTC (ISO 8601)."},
+        {"Gauge-implied", "Rated energy times the fall of the gauge; empty where the rated energy is not stated."},
+        {"Delivered", "The difference of the external meter's register, times the meter's correction factor, with marked zeroings, exchanges and "
+                      "rollovers joined. Mean load: that over the time. Energy per point: that over the fall of the gauge."},
+        {"What the figures are", "Results are measurements of one specimen, not a safety certification."},
+    };
+}
+
 } // namespace ullage

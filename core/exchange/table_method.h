@@ -10,4 +10,8 @@ namespace ullage {
 /// Heading and text of each part of the method behind a comparison, with the sources and what the figures are not.
 [[nodiscard]] std::vector<std::pair<std::string, std::string>> comparison_method();
 
+/// The same for the readings and the intervals of a run.
+[[nodiscard]] std::vector<std::pair<std::string, std::string>> readings_method();
+[[nodiscard]] std::vector<std::pair<std::string, std::string>> intervals_method();
+
 } // namespace ullage

@@ -27,22 +27,6 @@ struct Widths {
     [[nodiscard]] std::size_t whole() const { return body + mark; }
 };
 
-/// A head broken at spaces into lines no wider than `width`; a longer word stands alone.
-std::vector<std::string> broken_head(const std::string& head, std::size_t width) {
-    std::vector<std::string> lines(1);
-    std::size_t begin = 0;
-    while (begin <= head.size()) {
-        const std::size_t end = std::min(head.find(' ', begin), head.size());
-        const std::string word = head.substr(begin, end - begin);
-        std::string& last = lines.back();
-        if (last.empty()) last = word;
-        else if (display_width(last) + 1 + display_width(word) <= width) last += ' ' + word;
-        else lines.push_back(word);
-        begin = end + 1;
-    }
-    return lines;
-}
-
 std::size_t widest_word(const std::string& head) {
     std::size_t widest = 0;
     for (const std::string& word : broken_head(head, 0)) widest = std::max(widest, display_width(word));

@@ -58,6 +58,21 @@ std::string column_head(const TableColumn& column) {
     return column.unit.empty() || column.unit == "1" ? title : title + " (" + one_line(column.unit) + ")";
 }
 
+std::vector<std::string> broken_head(const std::string& head, std::size_t width) {
+    std::vector<std::string> lines(1);
+    std::size_t begin = 0;
+    while (begin <= head.size()) {
+        const std::size_t end = std::min(head.find(' ', begin), head.size());
+        const std::string word = head.substr(begin, end - begin);
+        std::string& last = lines.back();
+        if (last.empty()) last = word;
+        else if (display_width(last) + 1 + display_width(word) <= width) last += ' ' + word;
+        else lines.push_back(word);
+        begin = end + 1;
+    }
+    return lines;
+}
+
 const TableCell& cell_at(const std::vector<TableCell>& row, std::size_t column) {
     static const TableCell empty = std::string();
     return column < row.size() ? row[column] : empty;

@@ -35,6 +35,9 @@ struct PrintedTable {
 /// "delivered energy (Wh)"; without unit or for a fraction (unit "1") the title alone.
 [[nodiscard]] std::string column_head(const TableColumn& column);
 
+/// A head broken at spaces into lines no wider than `width` on a terminal; a longer word stands alone.
+[[nodiscard]] std::vector<std::string> broken_head(const std::string& head, std::size_t width);
+
 /// The cell of a row and column; an empty text where the row is too short.
 [[nodiscard]] const TableCell& cell_at(const std::vector<TableCell>& row, std::size_t column);
 

@@ -50,6 +50,12 @@ bool is_space_control(char32_t letter) { return letter == '\t' || letter == '\n'
 
 } // namespace
 
+std::vector<Letter> letters_of(std::string_view text) {
+    std::vector<Letter> letters;
+    for_each_letter(text, [&](char32_t code, std::string_view bytes) { letters.push_back({code, bytes}); });
+    return letters;
+}
+
 std::string clean_text(std::string_view text) {
     std::string clean;
     clean.reserve(text.size());

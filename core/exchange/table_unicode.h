@@ -4,8 +4,18 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace ullage {
+
+/// A character and the bytes that it takes.
+struct Letter {
+    char32_t code = 0;
+    std::string_view bytes;
+};
+
+/// The characters of a text, which must outlive them; each byte of an ill-formed sequence is a U+FFFD.
+[[nodiscard]] std::vector<Letter> letters_of(std::string_view text);
 
 /// UTF-8 that every format can hold: ill-formed sequences and characters that XML 1.0 forbids (section 2.2) become U+FFFD. Tab,
 /// line feed and carriage return stay.

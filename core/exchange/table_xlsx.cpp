@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
+#include "exchange/table_flat.h"
 #include "exchange/table_formats.h"
 #include "exchange/table_printed.h"
 #include "exchange/table_xlsx_chart.h"
@@ -10,6 +11,7 @@
 #include <algorithm>
 #include <cerrno>
 #include <cmath>
+#include <cstdio>
 #include <map>
 #include <utility>
 
@@ -23,39 +25,28 @@ constexpr std::size_t longest_text = 32'767; // characters in a cell, in UTF-16 
 constexpr std::size_t longest_name = 31;     // characters in the name of a sheet
 constexpr lxw_color_t soft_ink = 0x66717B;
 
-/// Which part of a cell a column of the sheet shows.
-enum class Part { text, value, unit, lower, upper, kind, reason };
-
+/// A column of the sheet: a flat one, or the local date and time of a column of instants as a number that a spreadsheet counts with.
 struct SheetColumn {
-    std::size_t column = 0; ///< of the table
-    Part part = Part::text;
-    std::string head;
+    FlatColumn flat;
+    bool date = false;
+
+    [[nodiscard]] bool right() const { return date || is_number(flat.part); }
+    [[nodiscard]] std::string head() const { return date ? flat.title + ", local" : flat.title; }
 };
 
 std::vector<SheetColumn> sheet_columns(const Table& table) {
     std::vector<SheetColumn> columns;
-    for (std::size_t c = 0; c < table.columns.size(); ++c) {
-        const TableColumn& column = table.columns[c];
-        const std::string title = one_line(column.title);
-        if (column.content == Content::text) {
-            columns.push_back({c, Part::text, title});
-            continue;
-        }
-        columns.push_back({c, Part::value, column_head(column)});
-        if (has_own_units(column)) columns.push_back({c, Part::unit, title + ", unit"});
-        if (column.content == Content::number) continue;
-        columns.push_back({c, Part::lower, title + ", lower"});
-        columns.push_back({c, Part::upper, title + ", upper"});
-        columns.push_back({c, Part::kind, title + ", kind"});
-        columns.push_back({c, Part::reason, title + ", reason"});
+    for (FlatColumn& flat : flat_columns(table)) {
+        const bool instant = flat.part == Part::text && table.columns[flat.column].instant;
+        columns.push_back({flat});
+        if (instant) columns.push_back({std::move(flat), true});
     }
     return columns;
 }
 
-bool is_number(Part part) { return part == Part::value || part == Part::lower || part == Part::upper; }
-
-double width_of(Part part) {
-    switch (part) {
+double width_of(const SheetColumn& column) {
+    if (column.date) return 18;
+    switch (column.flat.part) {
     case Part::text: return 20;
     case Part::value: return 14;
     case Part::lower:
@@ -110,6 +101,12 @@ public:
         if (soft) format_set_font_color(format, soft_ink);
         return format;
     }
+    lxw_format* date() {
+        if (date_) return date_;
+        date_ = workbook_add_format(book_);
+        format_set_num_format(date_, "yyyy-mm-dd hh:mm:ss");
+        return date_;
+    }
     lxw_format* text(bool soft, bool wrapped) {
         lxw_format*& format = texts_[{soft, wrapped}];
         if (format) return format;
@@ -122,14 +119,24 @@ public:
 
 private:
     lxw_workbook* book_;
+    lxw_format* date_ = nullptr;
     std::map<bool, lxw_format*> heads_;
     std::map<std::pair<int, bool>, lxw_format*> numbers_;
     std::map<std::pair<bool, bool>, lxw_format*> texts_;
 };
 
+/// Lines in a cell end in LF.
+std::string with_line_feeds(std::string text) {
+    for (auto at = text.find('\r'); at != std::string::npos; at = text.find('\r', at)) {
+        if (at + 1 < text.size() && text[at + 1] == '\n') text.erase(at, 1);
+        else text[at] = '\n';
+    }
+    return text;
+}
+
 /// Texts always go in as strings, so that none is taken for a formula or a link.
 void put_text(lxw_worksheet* sheet, lxw_row_t row, lxw_col_t column, std::string_view text, lxw_format* format) {
-    const std::string clean = clean_text(text);
+    const std::string clean = with_line_feeds(clean_text(text));
     const std::string cell(clipped_utf16(clean, longest_text));
     if (!cell.empty()) worksheet_write_string(sheet, row, column, cell.c_str(), format);
 }
@@ -140,28 +147,36 @@ int decimals_of(const TableColumn& column, const Quantity& quantity) {
     return half_width && *half_width > 0 ? std::min(decimals_for(*half_width), 10) : std::clamp(column.decimals, 0, 10);
 }
 
-void put_part(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, const TableColumn& column, const TableCell& cell,
-              Part part) {
-    const bool soft = part != Part::value && part != Part::text;
-    const auto* quantity = std::get_if<Quantity>(&cell);
-    if (!quantity) {
-        if (part == Part::text || part == Part::value)
-            put_text(sheet, row, at, std::get<std::string>(cell), book.text(false, false));
+/// The wall clock of an ISO 8601 instant as a date. Dates before 1900 have no number in a sheet; they stay texts.
+void put_date(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, const TableCell& cell) {
+    const auto* text = std::get_if<std::string>(&cell);
+    lxw_datetime date{};
+    if (!text || std::sscanf(text->c_str(), "%4d-%2d-%2dT%2d:%2d:%lf", &date.year, &date.month, &date.day, &date.hour, &date.min, &date.sec) != 6)
+        return;
+    if (date.year >= 1900) worksheet_write_datetime(sheet, row, at, &date, book.date());
+}
+
+void put_cell(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, const Table& table, std::size_t r, const SheetColumn& column) {
+    const TableColumn& of = table.columns[column.flat.column];
+    const TableCell& cell = cell_at(table.rows[r], column.flat.column);
+    if (column.date) {
+        put_date(book, sheet, row, at, cell);
         return;
     }
-    if (is_number(part)) {
-        const auto number = finite(part == Part::lower   ? quantity->lower
-                                   : part == Part::upper ? quantity->upper
-                                                         : quantity->value);
-        // A number that is not there leaves its cell empty: the sheet format knows no NaN.
-        if (number) worksheet_write_number(sheet, row, at, *number, book.number(decimals_of(column, *quantity), soft));
-        return;
-    }
-    const std::string text = part == Part::unit     ? quantity->unit
-                             : part == Part::kind   ? std::string(kind_text(quantity->kind))
-                             : part == Part::reason ? quantity->reason
-                                                    : quantity_text(*quantity, column.decimals);
-    put_text(sheet, row, at, text, book.text(soft, false));
+    const bool soft = column.flat.part != Part::value && column.flat.part != Part::text;
+    const FlatCell flat = flat_cell(table, r, column.flat);
+    // A number that is not there leaves its cell empty: the sheet format knows no NaN.
+    if (const auto* number = std::get_if<double>(&flat))
+        worksheet_write_number(sheet, row, at, *number, book.number(decimals_of(of, std::get<Quantity>(cell)), soft));
+    else if (const auto* text = std::get_if<std::string>(&flat))
+        put_text(sheet, row, at, *text, book.text(soft, false));
+}
+
+/// On paper: landscape, as wide as the page, the head on each page.
+void set_up_print(lxw_worksheet* sheet) {
+    worksheet_set_landscape(sheet);
+    worksheet_fit_to_pages(sheet, 1, 0);
+    worksheet_repeat_rows(sheet, 0, 0);
 }
 
 void fill_method(Book& book, lxw_worksheet* sheet, const Table& table) {
@@ -182,12 +197,13 @@ std::optional<ChartSource> chart_source(const Table& table, const std::vector<Sh
     source.sheet = sheet;
     source.last_row = table.rows.size();
     for (std::size_t s = 0; s < columns.size(); ++s) {
-        const TableColumn& column = table.columns[columns[s].column];
-        if (columns[s].part == Part::text && !source.category) source.category = s;
-        if (columns[s].part != Part::value || column.content != Content::quantity) continue;
+        const FlatColumn& flat = columns[s].flat;
+        const TableColumn& column = table.columns[flat.column];
+        if (flat.part == Part::text && !source.category) source.category = s;
+        if (flat.part != Part::value || column.content != Content::quantity) continue;
         bool any = false;
         for (const auto& row : table.rows) {
-            const auto* quantity = std::get_if<Quantity>(&cell_at(row, columns[s].column));
+            const auto* quantity = std::get_if<Quantity>(&cell_at(row, flat.column));
             if (!quantity) continue;
             for (const auto& number : {finite(quantity->value), finite(quantity->lower), finite(quantity->upper)}) {
                 any = any || number.has_value();
@@ -198,7 +214,7 @@ std::optional<ChartSource> chart_source(const Table& table, const std::vector<Sh
         source.value = s;
         source.lower = s + (has_own_units(column) ? 2 : 1);
         source.upper = source.lower + 1;
-        source.title = columns[s].head;
+        source.title = flat.title;
         return source;
     }
     return std::nullopt;
@@ -216,16 +232,15 @@ Result<void> make_xlsx_table(const Table& table, const std::string& path) {
     lxw_worksheet* sheet = workbook_add_worksheet(book.get(), name.c_str());
     lxw_worksheet* method = workbook_add_worksheet(book.get(), "Method");
     if (!sheet || !method) return Error{Failure::io, "the workbook cannot be made", path, "export it as csv"};
-    worksheet_freeze_panes(sheet, 1, columns.empty() || columns.front().part != Part::text ? 0 : 1);
+    worksheet_freeze_panes(sheet, 1, columns.empty() || columns.front().flat.part != Part::text ? 0 : 1);
 
     for (std::size_t s = 0; s < columns.size(); ++s) {
         const auto at = static_cast<lxw_col_t>(s);
-        worksheet_set_column(sheet, at, at, width_of(columns[s].part), nullptr);
-        put_text(sheet, 0, at, columns[s].head, book.head(is_number(columns[s].part)));
-        for (std::size_t r = 0; r < table.rows.size(); ++r)
-            put_part(book, sheet, static_cast<lxw_row_t>(r + 1), at, table.columns[columns[s].column],
-                     cell_at(table.rows[r], columns[s].column), columns[s].part);
+        worksheet_set_column(sheet, at, at, width_of(columns[s]), nullptr);
+        put_text(sheet, 0, at, columns[s].head(), book.head(columns[s].right()));
+        for (std::size_t r = 0; r < table.rows.size(); ++r) put_cell(book, sheet, static_cast<lxw_row_t>(r + 1), at, table, r, columns[s]);
     }
+    set_up_print(sheet);
     auto row = static_cast<lxw_row_t>(table.rows.size() + 2);
     for (const std::string& remark : table.remarks) put_text(sheet, row++, 0, remark, book.text(true, false));
     if (const auto source = chart_source(table, columns, name)) add_interval_chart(book.get(), sheet, *source, row + 1);

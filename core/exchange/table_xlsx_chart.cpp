@@ -45,8 +45,9 @@ void add_interval_chart(lxw_workbook* book, lxw_worksheet* sheet, const ChartSou
     lxw_chart* chart = workbook_add_chart(book, LXW_CHART_LINE);
     if (!chart) return;
     set_marker(add_series(chart, source, source.value, "value"), LXW_CHART_MARKER_CIRCLE, 9, delivered_blue);
-    set_marker(add_series(chart, source, source.lower, "lower"), LXW_CHART_MARKER_SHORT_DASH, 9, ink);
-    set_marker(add_series(chart, source, source.upper, "upper"), LXW_CHART_MARKER_SHORT_DASH, 9, ink);
+    // The library's dashes are no names of the format, so the caps of the bar are plus signs.
+    set_marker(add_series(chart, source, source.lower, "lower"), LXW_CHART_MARKER_PLUS, 7, ink);
+    set_marker(add_series(chart, source, source.upper, "upper"), LXW_CHART_MARKER_PLUS, 7, ink);
     lxw_chart_line bar{};
     bar.color = ink;
     bar.width = 1.5F;

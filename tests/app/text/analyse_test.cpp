@@ -99,7 +99,7 @@ TEST_F(AnalyseCommand, text_has_heading_quantities_budget_intervals_and_gauge) {
     ASSERT_EQ(outcome.code, exit_good) << outcome.err;
     EXPECT_EQ(outcome.out.rfind("Specimen (Invented Works), run 1: drain 11 May, 80 W\n=====", 0), 0u) << outcome.out;
     for (const char* part : {"delivered energy", "800.0 ± 7.7 Wh", "usable fraction", "measured", "Uncertainty of the delivered energy",
-                             "rectangular", "Intervals", "2027-05-11T06:00Z", "Gauge: "})
+                             "rectangular", "Intervals", "2027-05-11T06:00:00Z", "Gauge: "})
         EXPECT_NE(outcome.out.find(part), std::string::npos) << part << " in\n" << outcome.out;
     for (const char* wrong : {"nan", "inf ", "run 2"}) EXPECT_EQ(outcome.out.find(wrong), std::string::npos) << wrong;
 }

@@ -63,7 +63,7 @@ TEST_F(CompareCommand, every_drain_gives_a_row_for_each) {
 
 TEST_F(CompareCommand, the_method_names_its_sources_and_what_the_figures_are_not) {
     const std::string path = logbook();
-    for (const char* format : {"text", "markdown", "html", "json"}) {
+    for (const char* format : {"text", "markdown", "html", "json", "latex"}) {
         const Outcome outcome = run({"compare", path, "--format", format});
         ASSERT_EQ(outcome.code, exit_good) << outcome.err;
         for (const char* words : {"JCGM 100:2008", "JCGM 101:2008", "measurements of one specimen, not a safety certification"})
@@ -74,7 +74,7 @@ TEST_F(CompareCommand, the_method_names_its_sources_and_what_the_figures_are_not
 TEST_F(CompareCommand, the_ending_of_the_file_chooses_the_format) {
     const std::string path = logbook();
     for (const auto& [name, format] : std::map<std::string, std::string>{
-             {"t.csv", "csv"}, {"t.md", "markdown"}, {"t.html", "html"}, {"t.json", "json"}, {"t.txt", "text"}, {"t", "text"}}) {
+             {"t.csv", "csv"}, {"t.md", "markdown"}, {"t.html", "html"}, {"t.json", "json"}, {"t.tex", "latex"}, {"t.txt", "text"}, {"t", "text"}}) {
         const Outcome outcome = run({"compare", path, "--output", folder_ / name});
         ASSERT_EQ(outcome.code, exit_good) << outcome.err;
         EXPECT_EQ(outcome.out, "");
@@ -82,6 +82,15 @@ TEST_F(CompareCommand, the_ending_of_the_file_chooses_the_format) {
     }
     ASSERT_EQ(run({"compare", path, "--output", folder_ / "t.xlsx"}).code, exit_good);
     EXPECT_EQ(file_text(folder_ / "t.xlsx").substr(0, 2), "PK");
+}
+
+TEST_F(CompareCommand, a_csv_file_has_its_description_beside_it_and_standard_output_has_none) {
+    const std::string path = logbook();
+    ASSERT_EQ(run({"compare", path, "--output", folder_ / "t.csv"}).code, exit_good);
+    const Json described = Json::parse(file_text(folder_ / "t.csv-metadata.json"));
+    EXPECT_EQ(described.at("url"), "t.csv");
+    EXPECT_EQ(described.at("tableSchema").at("primaryKey"), Json::parse(R"(["unit", "maker", "run"])"));
+    EXPECT_EQ(run({"compare", path, "--format", "csv"}).out, file_text(folder_ / "t.csv"));
 }
 
 TEST_F(CompareCommand, a_place_that_cannot_be_written_is_said_in_one_line) {

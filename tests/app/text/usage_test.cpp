@@ -13,7 +13,7 @@ TEST_F(Usage, version_and_help_go_to_standard_output) {
     const Outcome help = run({"--help"});
     EXPECT_EQ(help.code, exit_good);
     EXPECT_EQ(help.err, "");
-    for (const char* command : {"import", "analyse", "compare", "export-sheet"}) {
+    for (const char* command : {"import", "analyse", "compare", "export-readings", "export-sheet"}) {
         EXPECT_NE(help.out.find(command), std::string::npos);
         const Outcome own = run({command, "--help"});
         EXPECT_EQ(own.code, exit_good);
@@ -36,6 +36,9 @@ TEST_F(Usage, wrong_usage_ends_in_2_with_one_line) {
                                                       {"compare", "a", "--output"},
                                                       {"compare", "a", "--format", "xlsx"},
                                                       {"compare", "a", "--wrong"},
+                                                      {"export-readings"},
+                                                      {"export-readings", "a", "--format", "xlsx"},
+                                                      {"export-readings", "a", "--run", "0"},
                                                       {"export-sheet", "a", "--unit", "x"},
                                                       {"export-sheet", "a", "--run", "1"}};
     for (const auto& args : wrong) {

@@ -57,11 +57,11 @@ TEST(TableFormats, absent_and_undefined_numbers_are_never_printed) {
     table.rows = {{not_known("a", "W", "too few readings"), std::string()},
                   {Quantity{"a", "W", nan, -infinity, infinity, Kind::measured, {}}, known("b", "W", nan, nan, Kind::measured)},
                   {}};
-    for (const TableFormat format : {TableFormat::text, TableFormat::csv, TableFormat::markdown, TableFormat::json}) {
+    for (const TableFormat format : {TableFormat::text, TableFormat::csv, TableFormat::markdown, TableFormat::json, TableFormat::latex}) {
         const std::string text = table_text(table, format);
         for (const char* wrong : {"nan", "NaN", "inf", "0"}) {
-            // The version number in JSON has a 0 of its own.
-            if (format == TableFormat::json && std::string(wrong) == "0") continue;
+            // The version number in JSON and LaTeX has a 0 of its own.
+            if ((format == TableFormat::json || format == TableFormat::latex) && std::string(wrong) == "0") continue;
             EXPECT_EQ(text.find(wrong), std::string::npos) << wrong << " in\n" << text;
         }
     }
@@ -75,16 +75,16 @@ TEST(TableFormats, known_names_are_found_and_others_are_answered_with_the_list) 
     EXPECT_EQ(table_format_from("xlsx").value(), TableFormat::xlsx);
     const auto wrong = table_format_from("pdf");
     ASSERT_FALSE(wrong.ok());
-    EXPECT_EQ(wrong.error().sentence(), "`pdf` is no format of a table; use text, csv, markdown, html, xlsx or json");
+    EXPECT_EQ(wrong.error().sentence(), "`pdf` is no format of a table; use text, csv, markdown, html, xlsx, json or latex");
 }
 
 TEST(WriteTable, writes_the_same_bytes_as_the_text) {
     const TempFolder folder;
-    for (const TableFormat format : {TableFormat::text, TableFormat::csv, TableFormat::markdown, TableFormat::html, TableFormat::json}) {
+    for (const TableFormat format : {TableFormat::text, TableFormat::csv, TableFormat::markdown, TableFormat::html, TableFormat::json, TableFormat::latex}) {
         ASSERT_TRUE(write_table(hostile_table(), format, folder / "t").ok());
         EXPECT_EQ(file_text(folder / "t"), table_text(hostile_table(), format));
     }
-    EXPECT_EQ(files_in(folder.path()), 1u);
+    EXPECT_EQ(files_in(folder.path()), 2u) << "the table and the description that CSV has";
 }
 
 TEST(WriteTable, a_folder_or_device_is_refused) {
@@ -119,7 +119,7 @@ TEST(WriteTable, a_table_that_cannot_be_made_leaves_the_old_file) {
     ASSERT_FALSE(result.ok());
     EXPECT_EQ(result.error().failure, Failure::refused);
     EXPECT_EQ(file_text(folder / "t"), before);
-    EXPECT_EQ(files_in(folder.path()), 1u);
+    EXPECT_EQ(files_in(folder.path()), 2u);
 }
 
 TEST(WriteTable, a_link_is_followed_and_permissions_are_kept) {

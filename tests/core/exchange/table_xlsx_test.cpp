@@ -6,6 +6,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <limits>
 
 namespace ullage::test {
@@ -83,6 +84,19 @@ TEST_F(TableXlsx, the_chart_takes_value_lower_and_upper_from_the_cells) {
     for (const char* range : {"!$C$2:$C$6", "!$D$2:$D$6", "!$E$2:$E$6", "!$A$2:$A$6"})
         EXPECT_NE(chart.find(range), std::string::npos) << range;
     EXPECT_NE(chart.find("<c:hiLowLines>"), std::string::npos);
+}
+
+TEST_F(TableXlsx, the_chart_names_only_markers_that_the_format_has) {
+    // ECMA-376 part 1, simple type ST_MarkerStyle (from memory). A name besides these makes readers refuse the workbook.
+    const std::vector<std::string> known{"circle", "dash", "diamond", "dot", "none", "picture", "plus", "square", "star", "triangle", "x", "auto"};
+    const std::string chart = xlsx_member(written(hostile_table()), "xl/charts/chart1.xml");
+    int markers = 0;
+    for (std::size_t at = 0;; ++markers) {
+        const std::string symbol = between(chart, "<c:symbol val=\"", "\"", at);
+        if (at == std::string::npos) break;
+        EXPECT_NE(std::find(known.begin(), known.end(), symbol), known.end()) << symbol;
+    }
+    EXPECT_EQ(markers, 3);
 }
 
 TEST_F(TableXlsx, numbers_that_are_not_finite_leave_their_cells_empty) {

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "exchange/table.h"
+
+#include <functional>
+
+class QWidget;
+
+namespace ullage {
+
+/// Puts a table on the clipboard as spreadsheets take it: tab-separated text and HTML in one object, numbers in full precision with the
+/// desktop's decimal sign (exchange/table_clipboard.h). A table without rows leaves the clipboard as it is and gives false.
+bool copy_table(const Table& table);
+
+/// Adds "Copy rows" (Ctrl+C while `view` has the keyboard) to the menu under the right button, after what stands there. `rows` gives the
+/// table at that moment; it lives as long as `view`.
+void offer_table_copy(QWidget& view, std::function<Table()> rows);
+
+} // namespace ullage

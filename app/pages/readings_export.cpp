@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/readings_export.h"
+
+#include "document/document.h"
+#include "document/sheet_file.h"
+#include "exchange/comparison_table.h"
+#include "pages/run_charts.h"
+
+#include <QCoreApplication>
+#include <QFileInfo>
+
+namespace ullage {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("readings_export", text); }
+
+Table all_runs(const Document& document, RunTable which) {
+    const std::vector<const RunRecord*> records = document.runs();
+    std::vector<const RunAnalysis*> analyses;
+    for (const RunRecord* record : records) analyses.push_back(&document.analysis(record->run.uuid));
+    return table_of_runs(which, records, analyses);
+}
+
+Table one_run(const Document& document, const std::string& run_uuid, RunTable which) {
+    const RunRecord* record = document.run(run_uuid);
+    if (!record) return {};
+    const RunAnalysis& analysis = document.analysis(run_uuid);
+    return which == RunTable::readings ? readings_table(*record, analysis) : intervals_table(*record, analysis);
+}
+
+std::vector<std::pair<QString, PictureContent>> charts_of(const RunRecord& record, const RunAnalysis& analysis) {
+    return {{tr("energy"), energy_chart(record, analysis).content},
+            {tr("gauge error"), gauge_error_chart(record, analysis).content},
+            {tr("load"), load_chart(record, analysis).content}};
+}
+
+} // namespace
+
+Table chosen_readings(const Document& document, const std::string& run_uuid, const QStringList& reading_uuids) {
+    Table table = one_run(document, run_uuid, RunTable::readings);
+    const RunRecord* record = document.run(run_uuid);
+    if (!record || reading_uuids.isEmpty()) return table;
+    std::vector<std::size_t> rows;
+    std::size_t row = 0;
+    for (const Reading& reading : record->readings) {
+        if (reading.withdrawn) continue;
+        if (reading_uuids.contains(QString::fromStdString(reading.uuid))) rows.push_back(row);
+        ++row;
+    }
+    return with_rows(std::move(table), rows);
+}
+
+std::vector<ExportSubject> readings_subjects(const Document& document, const std::string& run_uuid) {
+    std::vector<ExportSubject> subjects;
+    if (const RunRecord* record = document.run(run_uuid)) {
+        const QString stem = QFileInfo(sheet_file_name(document, run_uuid)).completeBaseName();
+        subjects.push_back({tr("Readings of this run"), stem + QStringLiteral("-readings"),
+                            [&document, run_uuid] { return one_run(document, run_uuid, RunTable::readings); },
+                            charts_of(*record, document.analysis(run_uuid))});
+        subjects.push_back({tr("Intervals of this run"), stem + QStringLiteral("-intervals"),
+                            [&document, run_uuid] { return one_run(document, run_uuid, RunTable::intervals); }, {}});
+    }
+    subjects.push_back({tr("Readings of all runs"), QStringLiteral("readings"), [&document] { return all_runs(document, RunTable::readings); }, {}});
+    subjects.push_back({tr("Intervals of all runs"), QStringLiteral("intervals"), [&document] { return all_runs(document, RunTable::intervals); }, {}});
+    return subjects;
+}
+
+} // namespace ullage

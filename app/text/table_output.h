@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "exchange/table.h"
+
+#include <iosfwd>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// How a command gives a table away.
+struct TableOutput {
+    std::string format; ///< empty: by the ending of `path`, else text
+    std::string path;   ///< empty: standard output
+};
+
+/// Names that --format takes.
+[[nodiscard]] std::vector<std::string> table_format_names();
+
+/// The format asked for. Errors: an unknown name; xlsx without a file.
+[[nodiscard]] Result<TableFormat> asked_format(const TableOutput& output);
+
+/// Writes the table where it was asked for; returns the exit code. A CSV file gets its description beside it.
+[[nodiscard]] int put_table(const Table& table, TableFormat format, const TableOutput& output, std::ostream& out, std::ostream& err);
+
+} // namespace ullage

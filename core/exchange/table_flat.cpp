@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/table_flat.h"
+
+#include "exchange/table_printed.h"
+#include "exchange/table_unicode.h"
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+using Content = TableColumn::Content;
+
+constexpr std::u32string_view formula_beginnings = U"=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
+FlatCell number_or_nothing(const std::optional<double>& number) {
+    const auto known = finite(number);
+    return known ? FlatCell(*known) : FlatCell();
+}
+
+FlatCell text_or_nothing(std::string text) { return text.empty() ? FlatCell() : FlatCell(std::move(text)); }
+
+} // namespace
+
+std::vector<FlatColumn> flat_columns(const Table& table) {
+    std::vector<FlatColumn> columns;
+    for (std::size_t c = 0; c < table.columns.size(); ++c) {
+        const TableColumn& column = table.columns[c];
+        const std::string title = one_line(column.title);
+        if (column.content == Content::text) {
+            columns.push_back({c, Part::text, column.key, title});
+            continue;
+        }
+        columns.push_back({c, Part::value, column.key, column_head(column)});
+        if (has_own_units(column)) columns.push_back({c, Part::unit, column.key + "_unit", title + ", unit"});
+        if (column.content == Content::number) continue;
+        columns.push_back({c, Part::lower, column.key + "_lower", title + ", lower"});
+        columns.push_back({c, Part::upper, column.key + "_upper", title + ", upper"});
+        columns.push_back({c, Part::kind, column.key + "_kind", title + ", kind"});
+        columns.push_back({c, Part::reason, column.key + "_reason", title + ", reason"});
+    }
+    return columns;
+}
+
+FlatCell flat_cell(const Table& table, std::size_t row, const FlatColumn& column) {
+    const TableCell& cell = cell_at(table.rows[row], column.column);
+    const auto* quantity = std::get_if<Quantity>(&cell);
+    if (!quantity)
+        return column.part == Part::text || column.part == Part::value ? text_or_nothing(std::get<std::string>(cell)) : FlatCell();
+    switch (column.part) {
+    case Part::text: return text_or_nothing(quantity_text(*quantity, table.columns[column.column].decimals));
+    case Part::value: return number_or_nothing(quantity->value);
+    case Part::unit: return text_or_nothing(quantity->unit);
+    case Part::lower: return number_or_nothing(quantity->lower);
+    case Part::upper: return number_or_nothing(quantity->upper);
+    case Part::kind: return std::string(kind_text(quantity->kind));
+    case Part::reason: return text_or_nothing(quantity->reason);
+    }
+    return {};
+}
+
+bool is_number(Part part) { return part == Part::value || part == Part::lower || part == Part::upper; }
+
+std::string spreadsheet_text(std::string_view text) {
+    std::string clean = clean_text(text);
+    const std::vector<Letter> letters = letters_of(clean);
+    const auto first = std::ranges::find_if(letters, [](const Letter& letter) { return letter.code != U'\''; });
+    const bool formula = first != letters.end() && formula_beginnings.find(first->code) != std::u32string_view::npos;
+    return formula ? "'" + clean : clean;
+}
+
+} // namespace ullage

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "exchange/table.h"
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace ullage {
+
+// Spreadsheets hold one number or text in a cell. For them a column becomes several: a quantity column its value, unit where the cells
+// have units of their own, lower and upper end of the interval, kind and reason; a number column value and perhaps unit.
+
+/// Which part of a cell a flat column shows.
+enum class Part { text, value, unit, lower, upper, kind, reason };
+
+struct FlatColumn {
+    std::size_t column = 0; ///< of the table
+    Part part = Part::text;
+    std::string key;   ///< "delivered_wh", "delivered_wh_lower"
+    std::string title; ///< "delivered energy (Wh)", "delivered energy, lower"
+};
+
+/// Nothing, a finite number in full precision, or a text that is not empty.
+using FlatCell = std::variant<std::monostate, double, std::string>;
+
+[[nodiscard]] std::vector<FlatColumn> flat_columns(const Table& table);
+
+/// One part of the cell in `row`. Numbers that are absent or not finite are nothing.
+[[nodiscard]] FlatCell flat_cell(const Table& table, std::size_t row, const FlatColumn& column);
+
+/// True for value, lower and upper.
+[[nodiscard]] bool is_number(Part part);
+
+/// A user's text as a spreadsheet may have it: clean_text() with an apostrophe in front where it would else be run as a formula, that is,
+/// where it begins with = + - @, their full-width forms, tab, CR or LF (OWASP, "CSV Injection"). So that the
+/// apostrophe can be taken off again, a text gets one also where such a character follows apostrophes of its own.
+[[nodiscard]] std::string spreadsheet_text(std::string_view text);
+
+} // namespace ullage

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sample_tables.h"
+#include "support/record_builder.h"
+#include "support/temp_folder.h"
+#include "xlsx_reader.h"
+
+#include <gtest/gtest.h>
+
+namespace ullage::test {
+namespace {
+
+const std::string& text_in(const Table& table, std::size_t row, std::size_t column) { return std::get<std::string>(table.rows.at(row).at(column)); }
+
+TEST(ReadingsTable, times_have_seconds_and_offset_and_withdrawn_readings_are_left_out) {
+    RecordBuilder builder;
+    builder.at(0, 100, 0).at(1, 90, 100).at(2, 80, 200);
+    builder.record().run.time_zone = "Europe/Berlin";
+    builder.record().readings[1].withdrawn = true;
+    builder.record().readings[2].values.time_ms += 7'500;
+    const Table table = readings_table(builder.record(), analyse_run(builder.record()));
+    ASSERT_EQ(table.rows.size(), 2u);
+    EXPECT_EQ(text_in(table, 0, 0), "2027-05-11T04:00:00+02:00"); // 02:00Z in summer time
+    EXPECT_EQ(text_in(table, 1, 0), "2027-05-11T06:00:07.500+02:00");
+    EXPECT_TRUE(table.columns[0].instant && table.columns[0].identifies);
+    EXPECT_FALSE(table.method.empty());
+}
+
+TEST(TableOfRuns, every_row_says_which_run_it_is_of_and_remarks_do_too) {
+    const AnalysedScenario& scenario = analysed_scenario();
+    const Table table = scenario_table_of_runs(RunTable::readings);
+    std::size_t row = 0;
+    for (std::size_t r = 0; r < 3; ++r) {
+        const Table one = readings_table(scenario.records[r], scenario.analyses[r]);
+        for (const auto& cells : one.rows) {
+            EXPECT_EQ(text_in(table, row, 0), scenario.records[r].unit.name);
+            EXPECT_EQ(std::get<Quantity>(table.rows[row][2]).value, scenario.records[r].number);
+            EXPECT_EQ(text_in(table, row, 3), std::get<std::string>(cells[0]));
+            ++row;
+        }
+    }
+    EXPECT_EQ(row, table.rows.size());
+    EXPECT_EQ(table.title, "Readings of 3 runs");
+    for (const std::string& remark : table.remarks) EXPECT_NE(remark.find(", run "), std::string::npos) << remark;
+}
+
+TEST(TableOfRuns, no_runs_give_the_columns_without_rows) {
+    const Table table = table_of_runs(RunTable::intervals, {}, {});
+    EXPECT_TRUE(table.rows.empty());
+    EXPECT_EQ(table.columns.size(), 12u);
+    EXPECT_EQ(table_text(table, TableFormat::csv).find("unit,maker,run,from,to,hours"), 0u);
+}
+
+TEST(ReadingsXlsx, local_times_are_dates_beside_the_exact_text) {
+    RecordBuilder builder;
+    builder.at(0, 100, 0).at(6, 50, 500);
+    builder.record().run.time_zone = "Europe/Berlin";
+    const TempFolder folder;
+    ASSERT_TRUE(write_table(readings_table(builder.record(), analyse_run(builder.record())), TableFormat::xlsx, folder / "t.xlsx").ok());
+    const auto cells = xlsx_cells(folder / "t.xlsx", 1);
+    EXPECT_EQ(cells.at("A2").value, "2027-05-11T04:00:00+02:00");
+    EXPECT_EQ(cells.at("B1").value, "time, local");
+    EXPECT_FALSE(cells.at("B2").is_text);
+    // Serial dates count days from 1899-12-30 (ECMA-376 part 1, 18.17.4): 2027-05-11 is 46518, and 04:00 is a sixth of a day.
+    EXPECT_NEAR(std::stod(cells.at("B2").value), 46518 + 4.0 / 24, 1e-9);
+    EXPECT_NEAR(std::stod(cells.at("B3").value), 46518 + 10.0 / 24, 1e-9);
+    EXPECT_NE(xlsx_member(folder / "t.xlsx", "xl/styles.xml").find("yyyy-mm-dd hh:mm:ss"), std::string::npos);
+}
+
+} // namespace
+} // namespace ullage::test
