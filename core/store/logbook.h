@@ -3,6 +3,7 @@
 
 #include "base/clock.h"
 #include "base/result.h"
+#include "model/photo.h"
 #include "model/run_record.h"
 
 #include <filesystem>
@@ -25,7 +26,7 @@ enum class OpenMode {
 /// opened. Text is kept byte for byte; a number that is not finite or a name that is empty is refused
 /// (bad_input). While a file is recorded into, the same process must not open it by other means: closing it
 /// would end the lock. The clock must outlive the logbook. Readings are append-only: changes add versions,
-/// nothing is updated in place or deleted (a trigger sees to it). Units, meters and runs can be withdrawn and
+/// nothing is updated in place or deleted (a trigger sees to it); photos too. Units, meters and runs can be withdrawn and
 /// restored; withdrawn ones are left out of the lists.
 class Logbook {
 public:
@@ -67,13 +68,27 @@ public:
     Result<std::vector<RunRecord>> run_records(const std::string& unit_uuid = {}) const;
 
     // Readings. Each call is one durable transaction.
-    Result<Reading> record(const std::string& run_uuid, const ReadingValues& values);
+    /// Adds a reading and ties these waiting photos of the run to it. Errors beside bad_input: not_found; refused when a
+    /// photo is another run's, withdrawn or tied already.
+    Result<Reading> record(const std::string& run_uuid, const ReadingValues& values,
+                           const std::vector<std::string>& photo_uuids = {});
     /// Adds a version; the reason may be empty. Errors: not_found; refused when nothing changes.
     Result<Reading> amend(const std::string& reading_uuid, const ReadingValues& values,
                           const std::string& reason);
     Result<Reading> set_withdrawn(const std::string& reading_uuid, bool withdrawn, const std::string& reason);
     Result<std::vector<Reading>> readings(const std::string& run_uuid) const;
     Result<std::vector<ReadingVersion>> history(const std::string& reading_uuid) const;
+
+    // Photos (core/model/photo.h states the limits). They stay with their reading when that is withdrawn.
+    /// Keeps a photo of a run: of one of its readings, withdrawn or not, or waiting for one when `reading_uuid` is empty.
+    /// Errors: bad_input (no JPEG or PNG by its content, damaged, too large), not_found, refused (another run's reading;
+    /// the logbook's photos would exceed photos_limit_bytes together).
+    Result<Photo> add_photo(const std::string& run_uuid, const std::string& reading_uuid, const NewPhoto& photo);
+    /// All photos of a run, withdrawn ones too, in order of adding; their bytes are not read.
+    Result<std::vector<Photo>> photos(const std::string& run_uuid) const;
+    Result<std::string> photo_bytes(const std::string& photo_uuid) const; ///< the file as it came in
+    /// Adds a version. Refused when nothing changes.
+    Result<Photo> set_photo_withdrawn(const std::string& photo_uuid, bool withdrawn);
 
     /// Brings a whole record in as new, in one transaction: unit and meter are matched by name (and maker)
     /// and used as they stand when they agree, added when new; where a known unit or meter of that name

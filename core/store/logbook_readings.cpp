@@ -2,12 +2,29 @@
 #include "base/ids.h"
 #include "store/logbook.h"
 #include "store/logbook_impl.h"
+#include "store/photo_queries.h"
 #include "store/reading_queries.h"
 #include "store/value_checks.h"
 
 namespace ullage {
 
-Result<Reading> Logbook::record(const std::string& run_uuid, const ReadingValues& values) {
+namespace {
+
+/// Ties a waiting photo to a reading. Refused when it does not wait.
+Result<void> tie(SQLite::Database& database, const std::string& photo_uuid, const Reading& reading, UtcMs now_ms) {
+    auto stored = store::find_photo(database, photo_uuid);
+    if (!stored || stored->photo.run_uuid != reading.run_uuid || stored->photo.withdrawn || stored->photo.reading_uuid)
+        return Error{Failure::refused, "a photo no longer waits for this entry; nothing was recorded", {}, "look at the photos, then record again"};
+    stored->photo.reading_uuid = reading.uuid;
+    ++stored->photo.version;
+    store::insert_photo_version(database, *stored, now_ms);
+    return {};
+}
+
+} // namespace
+
+Result<Reading> Logbook::record(const std::string& run_uuid, const ReadingValues& values,
+                                const std::vector<std::string>& photo_uuids) {
     if (auto sound = store::check(values); !sound) return sound.error();
     return impl_->change([&]() -> Result<Reading> {
         const auto run = store::run_id(impl_->database(), run_uuid);
@@ -17,6 +34,8 @@ Result<Reading> Logbook::record(const std::string& run_uuid, const ReadingValues
         reading.run_uuid = run_uuid;
         reading.values = values;
         store::insert_reading(impl_->database(), reading, *run, impl_->clock->now_ms());
+        for (const std::string& photo_uuid : photo_uuids)
+            if (auto tied = tie(impl_->database(), photo_uuid, reading, impl_->clock->now_ms()); !tied) return tied.error();
         return reading;
     });
 }

@@ -13,6 +13,7 @@ namespace {
 constexpr Migration steps[] = {
     {1, "units, meters, runs and their readings as versions", migration_0001},
     {2, "half-typed entries of runs", migration_0002},
+    {3, "photos of readings as versions", migration_0003},
 };
 
 } // namespace

@@ -20,6 +20,11 @@ public:
     Binder& real(double value) { return bind(value); }
     Binder& real(const std::optional<double>& value) { return value ? bind(*value) : null(); }
     Binder& integer(std::int64_t value) { return bind(value); }
+    /// `value` must outlive the execution of the statement. Precondition: under 2 GB.
+    Binder& blob(const std::string& value) {
+        statement_.bindNoCopy(next_++, value.data(), static_cast<int>(value.size()));
+        return *this;
+    }
     Binder& integer(const std::optional<std::int64_t>& value) { return value ? bind(*value) : null(); }
 
 private:

@@ -2,6 +2,7 @@
 #include "store/snapshot.h"
 
 #include "base/ids.h"
+#include "model/photo.h"
 #include "model/reading.h"
 #include "model/run.h"
 #include "store/file_access.h"
@@ -162,6 +163,10 @@ Result<void> check_content(SQLite::Database& database, const fs::path& path) {
         .integer(static_cast<int>(*std::prev(std::end(all_run_ends))))
         .integer(static_cast<int>(*std::prev(std::end(all_mark_kinds))));
     if (unknown.executeStep()) return damaged(path, "a run or a mark is of an unknown kind");
+    if (version < 3) return {};
+    SQLite::Statement photos(database, "SELECT 1 FROM photos WHERE format > ?1");
+    Binder(photos).integer(static_cast<int>(PhotoFormat::png));
+    if (photos.executeStep()) return damaged(path, "a photo is of an unknown kind");
     return {};
 }
 

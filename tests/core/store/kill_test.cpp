@@ -3,6 +3,7 @@
 // faults_test.cpp.
 #include "support/child_process.h"
 #include "samples.h"
+#include "support/photo_bytes.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
@@ -27,8 +28,8 @@ std::set<std::string> stored(const Logbook& logbook, const std::string& run) {
 /// Lets a child record until about `count` readings are reported and kills it in the midst of a later one;
 /// returns all that it reported.
 std::vector<std::string> record_and_kill(const fs::path& path, const std::string& run, int count,
-                                         int microseconds) {
-    ChildProcess child({ULLAGE_RECORDER, "record", path.string(), run});
+                                         int microseconds, const char* task = "record") {
+    ChildProcess child({ULLAGE_RECORDER, task, path.string(), run});
     std::vector<std::string> reported;
     for (int i = 0; i < count; ++i)
         if (auto line = child.line()) reported.push_back(*line);
@@ -66,6 +67,28 @@ TEST(KilledRecorder, no_reading_that_was_reported_as_recorded_is_lost_in_300_rou
     EXPECT_GT(logs_left, 150) << "the kills came too late to leave anything to recover";
     SQLite::Database database(path.string(), SQLite::OPEN_READONLY);
     EXPECT_EQ(database.execAndGet("PRAGMA quick_check").getString(), "ok");
+}
+
+TEST(KilledRecorder, a_photo_that_was_reported_as_kept_is_whole_in_10_rounds) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const fs::path path = folder / "a.ullage";
+    const std::string run = write_logbook(path, 0);
+    std::mt19937 random(20270514);
+    std::set<std::string> reported;
+    for (int round = 0; round < 10; ++round) {
+        const auto lines = record_and_kill(path, run, 3, static_cast<int>(random() % 3000), "attach");
+        reported.insert(lines.begin(), lines.end());
+        const Logbook logbook = take(Logbook::open(path, OpenMode::record, clock));
+        std::set<std::string> kept;
+        for (const Photo& photo : take(logbook.photos(run))) {
+            kept.insert(photo.uuid);
+            EXPECT_EQ(take(logbook.photo_bytes(photo.uuid)), bare_jpeg(8, 8, 100'000)) << "round " << round;
+        }
+        for (const std::string& uuid : reported)
+            EXPECT_TRUE(kept.contains(uuid)) << "round " << round;
+    }
+    EXPECT_GE(reported.size(), 30u);
 }
 
 TEST(KilledRecorder, looking_shows_what_its_log_holds_and_leaves_the_recovery_to_a_recorder) {

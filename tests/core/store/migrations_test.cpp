@@ -4,6 +4,7 @@
 #include "support/source_dir.h"
 #include "samples.h"
 #include "store/migrations.h"
+#include "support/photo_bytes.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
@@ -45,7 +46,7 @@ TEST(Migrations, the_steps_are_counted_without_gaps_and_described) {
         EXPECT_FALSE(step.purpose.empty());
     }
     EXPECT_EQ(store::newest_version(), version);
-    EXPECT_GE(version, 2);
+    EXPECT_GE(version, 3);
 }
 
 TEST(Migrations, a_file_of_any_earlier_version_gets_the_schema_of_a_fresh_one) {
@@ -78,6 +79,20 @@ TEST(Migrations, a_file_of_version_1_keeps_all_that_it_held_and_takes_drafts) {
     EXPECT_EQ(take(logbook.history(record.readings[0].uuid)).at(1).reason, "misread");
     take(logbook.keep_draft(record.run.uuid, "43"));
     EXPECT_EQ(take(logbook.draft(record.run.uuid)), "43");
+}
+
+TEST(Migrations, a_file_of_version_2_keeps_its_readings_and_drafts_and_takes_photos) {
+    const TempFolder folder;
+    const FakeClock clock;
+    make_file_of_version(2, folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    const RunRecord record = take(logbook.run_records()).at(0);
+    ASSERT_EQ(record.readings.size(), 1u);
+    EXPECT_EQ(record.readings[0].version, 2);
+    EXPECT_EQ(take(logbook.draft(record.run.uuid)), "{\"gauge\":\"43\"}");
+    EXPECT_TRUE(take(logbook.photos(record.run.uuid)).empty());
+    take(logbook.add_photo(record.run.uuid, record.readings[0].uuid, {"a.jpg", bare_jpeg(), {}}));
+    EXPECT_EQ(take(logbook.photos(record.run.uuid)).size(), 1u);
 }
 
 TEST(Migrations, looking_at_an_older_file_shows_it_and_leaves_it_as_old_as_it_was) {

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A process that the tests of the store kill, or that keeps a logbook open for them.
 //   ullage_recorder record FILE RUN   records readings for ever; after each has returned, prints its uuid
+//   ullage_recorder attach FILE RUN   adds waiting photos for ever; after each has returned, prints its uuid
 //   ullage_recorder hold FILE         opens the file for recording, prints "open", waits for the end of its
 //   input
 #include "base/clock.h"
 #include "store/logbook.h"
+#include "support/photo_bytes.h"
 
 #include <string>
 #include <unistd.h>
@@ -35,6 +37,10 @@ int main(int count, char** words) {
         while (::read(STDIN_FILENO, &byte, 1) > 0) {
         }
         return 0;
+    }
+    for (; count > 3 && task == "attach";) {
+        const auto photo = logbook.value().add_photo(words[3], {}, {"display.jpg", test::bare_jpeg(8, 8, 100'000), {}});
+        if (!photo || !say(photo.value().uuid)) return 1;
     }
     for (long i = 0; count > 3; ++i) {
         ReadingValues values;
