@@ -46,6 +46,7 @@ int main(int argc, char** argv) {
     run_gauges(seeds, report);
     run_registers(seeds, report);
     run_units(seeds, report);
+    run_drift(seeds, report);
     fmt::print("{}", report.tables(markdown));
     const std::vector<std::string> failures = report.failures();
     for (const std::string& failure : failures) fmt::print("WRONG: {}\n", failure);
