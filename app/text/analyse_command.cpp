@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/comparison_table.h"
 #include "exchange/table_unicode.h"
+#include "fleet/curve_projection.h"
 #include "text/analysis_text.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
@@ -36,6 +37,9 @@ int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::o
     std::vector<RunAnalysis> analyses;
     for (const RunRecord& record : chosen.value()) analyses.push_back(analyse_run(record));
     const std::vector<UnitAnalysis> units = units_of(chosen.value(), all);
+    for (std::size_t r = 0; r < analyses.size(); ++r)
+        for (const UnitAnalysis& unit : units)
+            if (unit.unit.uuid == chosen.value()[r].unit.uuid) project_through_curve(chosen.value()[r], unit.fit, analyses[r]);
     if (arguments.format == "json") return print(analyses_json(chosen.value(), analyses, units), out, err);
     if (analyses.empty()) return print("There are no runs yet. Add one with: ullage import LOGBOOK SHEET\n", out, err);
     std::string text;

@@ -3,6 +3,7 @@
 
 #include "exchange/table.h"
 #include "exchange/table_unicode.h"
+#include "fleet/gauge_drift_words.h"
 #include "text/quantities_text.h"
 
 #include <fmt/format.h>
@@ -65,6 +66,29 @@ std::string predictions_text(const UnitAnalysis& analysis) {
     return '\n' + table_text(table, TableFormat::text);
 }
 
+std::string gauge_drift_text(const UnitAnalysis& analysis) {
+    const GaugeDrift& drift = analysis.gauge_drift;
+    std::string text = "Gauge from run to run: " + one_line(drift.sentence) + '\n';
+    if (!drift.lead) return text;
+    text += "  " + one_line(wh_per_point_sentence(analysis.fit, drift.comparisons[*drift.lead])) + '\n';
+    Table table;
+    table.title = "Full drains at like loads, run to run";
+    table.columns = {{"runs", "runs", {}, Content::text, 0},
+                     {"wh_per_gauge_point", "Wh per gauge point", "%", Content::quantity, 1},
+                     {"energy", "energy", "%", Content::quantity, 1},
+                     {"shift_pt", "gauge curve", "pt", Content::quantity, 1},
+                     {"depth_percent", "at depth", "%", Content::number, 0},
+                     {"p", "p of the curve", {}, Content::text, 0},
+                     {"moved", "moved", {}, Content::text, 0}};
+    for (const DrainComparison& pair : drift.comparisons)
+        table.rows.push_back({fmt::format("{} to {}", analysis.fit.drains[pair.earlier].run_number, analysis.fit.drains[pair.later].run_number),
+                              pair.wh_per_point.change_percent, pair.energy.change_percent,
+                              known("shift_pt", "pt", pair.curve.size_pt, pair.curve.half_width_pt, Kind::measured),
+                              plain("%", pair.curve.depth_percent), p_text(pair.adjusted_p), std::string(pair.curve_moved ? "yes" : "no")});
+    table.remarks = {"Changes of Wh per gauge point and of the energy are corrected for the loads."};
+    return text + '\n' + table_text(table, TableFormat::text);
+}
+
 } // namespace
 
 std::string unit_text(const UnitAnalysis& analysis) {
@@ -72,7 +96,7 @@ std::string unit_text(const UnitAnalysis& analysis) {
     return heading(analysis) +
            quantities_text({fit.no_load_draw_w, fit.deliverable_at_no_time_cost_wh, fit.no_load_endurance_h, fit.curvature_per_w}) +
            used_text(fit) + unused_text(fit) + predictions_text(analysis) + "\nNext run: " + one_line(analysis.next_run_sentence) +
-           "\nDrift: " + one_line(analysis.drift.sentence) + '\n';
+           "\nDrift: " + one_line(analysis.drift.sentence) + '\n' + gauge_drift_text(analysis);
 }
 
 } // namespace ullage

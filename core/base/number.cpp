@@ -75,6 +75,12 @@ std::string fixed_text(double value, int decimals) {
     return text;
 }
 
+std::string signed_text(double value, int decimals) {
+    const std::string size = fixed_text(std::abs(value), decimals);
+    const bool zero = size.find_first_of("123456789") == std::string::npos;
+    return zero ? size : (value < 0 ? "−" : "+") + size;
+}
+
 int decimals_for(double half_width) {
     // The exponent is taken after rounding to two digits, so that 0.0996 counts as 0.10.
     const std::string text = to_text(half_width, std::chars_format::scientific, 1);

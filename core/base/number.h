@@ -23,6 +23,9 @@ namespace ullage {
 /// `value` with `decimals` digits after the point (round half to even of the binary value), never "-0".
 [[nodiscard]] std::string fixed_text(double value, int decimals);
 
+/// `value` with `decimals` digits and its sign, the minus sign a true one (U+2212): "−3.1", "+0.4"; what rounds to 0 has no sign.
+[[nodiscard]] std::string signed_text(double value, int decimals);
+
 /// Digits after the point that show an expanded uncertainty with two significant digits (JCGM
 /// 100:2008, 7.2.6); 0 for half-widths of 10 and more. Precondition: half_width > 0 and finite.
 [[nodiscard]] int decimals_for(double half_width);

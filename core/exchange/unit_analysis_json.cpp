@@ -64,6 +64,45 @@ Json drift_json(const Drift& drift) {
             {"sentence", drift.sentence}};
 }
 
+Json ratio_json(const RatioChange& change) {
+    return {{"change_percent", quantity_json(change.change_percent)},
+            {"statistic", number_json(change.statistic)},
+            {"p_value", number_json(change.p_value)},
+            {"significant", change.significant}};
+}
+
+Json comparison_json(const UnitFit& fit, const DrainComparison& pair) {
+    return {{"earlier_run", fit.drains[pair.earlier].run_number},
+            {"later_run", fit.drains[pair.later].run_number},
+            {"earlier_wh_per_gauge_point", number_json(pair.earlier_wh_per_point)},
+            {"later_wh_per_gauge_point", number_json(pair.later_wh_per_point)},
+            {"wh_per_gauge_point", ratio_json(pair.wh_per_point)},
+            {"energy", ratio_json(pair.energy)},
+            {"curve",
+             {{"shift_pt", number_json(pair.curve.size_pt)},
+              {"half_width_pt", number_json(pair.curve.half_width_pt)},
+              {"depth_percent", number_json(pair.curve.depth_percent)},
+              {"resolution_pt", number_json(pair.curve.resolution_pt)},
+              {"chi_square", number_json(pair.curve.chi_square)},
+              {"degrees_of_freedom", number_json(pair.curve.degrees_of_freedom)},
+              {"p_value", number_json(pair.curve.p_value)},
+              {"adjusted_p_value", number_json(pair.adjusted_p)},
+              {"common_depths", pair.curve.common_depths},
+              {"moved", pair.curve_moved}}}};
+}
+
+Json gauge_drift_json(const UnitAnalysis& analysis) {
+    const GaugeDrift& drift = analysis.gauge_drift;
+    Json comparisons = Json::array();
+    for (const DrainComparison& pair : drift.comparisons) comparisons.push_back(comparison_json(analysis.fit, pair));
+    return {{"verdict", std::string(drift_verdict_text(drift.verdict))},
+            {"curve_shift_pt", quantity_json(drift.shift_pt)},
+            {"lead", drift.lead ? Json(*drift.lead) : Json(nullptr)},
+            {"threshold", GaugeDrift::threshold},
+            {"comparisons", std::move(comparisons)},
+            {"sentence", drift.sentence}};
+}
+
 } // namespace
 
 Json unit_analysis_json(const UnitAnalysis& analysis) {
@@ -73,7 +112,8 @@ Json unit_analysis_json(const UnitAnalysis& analysis) {
             {"drains", drains_json(analysis.fit)},
             {"predictions", predictions_json(analysis.predictions)},
             {"next_run", next_run_json(analysis)},
-            {"drift", drift_json(analysis.drift)}};
+            {"drift", drift_json(analysis.drift)},
+            {"gauge_drift", gauge_drift_json(analysis)}};
 }
 
 } // namespace ullage

@@ -2,6 +2,7 @@
 #include "fleet/comparison.h"
 
 #include "base/number.h"
+#include "fleet/curve_projection.h"
 
 #include <algorithm>
 #include <map>
@@ -67,6 +68,7 @@ ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fi
     row.price_per_rated_kwh = price_per_kwh("price_per_rated_kwh", record.unit, row.rated_wh);
     row.price_per_delivered_kwh = price_per_kwh("price_per_delivered_kwh", record.unit, row.delivered_wh);
     row.wh_per_kg = energy_per_kg(record.unit, row.delivered_wh);
+    row.through_curve = !candidate.analysis.curve_run_uuid.empty();
     row.gauge_verdict = candidate.analysis.gauge.verdict;
     row.no_load_draw_w = fit.no_load_draw_w;
     if (energy.usable_fraction.kind == Kind::measured) row.no_load_taken_wh = taken_by_no_load(fit, energy.duration_h);
@@ -76,10 +78,10 @@ ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fi
 void add_remarks(Comparison& comparison) {
     std::set<std::string> meters;
     double lowest_w = 0, highest_w = 0;
-    bool projected = false;
+    bool honest_assumed = false, curve_assumed = false;
     for (const ComparisonRow& row : comparison.rows) {
         meters.insert(row.meter_name);
-        projected = projected || row.usable_fraction.kind == Kind::projected;
+        if (row.usable_fraction.kind == Kind::projected) (row.through_curve ? curve_assumed : honest_assumed) = true;
         if (!row.mean_load_w.value) continue;
         lowest_w = lowest_w == 0 ? *row.mean_load_w.value : std::min(lowest_w, *row.mean_load_w.value);
         highest_w = std::max(highest_w, *row.mean_load_w.value);
@@ -89,9 +91,11 @@ void add_remarks(Comparison& comparison) {
                                      " W. A slow drain feeds the no-load draw for longer and delivers less.");
     if (meters.size() > 1)
         comparison.remarks.push_back("Different meters were used: the error limit of each counts in full in a difference between units.");
-    if (projected)
+    if (honest_assumed)
         comparison.remarks.push_back("Projected figures assume an honest gauge over the stretch that was drained; half a drain can mislead by "
                                      "more than a tenth.");
+    if (curve_assumed)
+        comparison.remarks.push_back("Figures projected through the gauge curve of an earlier run assume that the gauge has not changed since.");
 }
 
 } // namespace
@@ -143,6 +147,7 @@ Comparison compare_as_tested(const std::vector<RunRecord>& records, CompareRows 
         comparison.fits.push_back(fit_unit(all_runs[unit->uuid], options));
         const UnitFit& fit = comparison.fits.back();
         const std::size_t place = comparison.fits.size() - 1;
+        for (Candidate& candidate : candidates) project_through_curve(*candidate.record, fit, candidate.analysis);
         if (rows == CompareRows::every_drain) {
             for (const Candidate& candidate : candidates) comparison.rows.push_back(make_row(candidate, count, fit, place));
             continue;

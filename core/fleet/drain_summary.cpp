@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace ullage {
 namespace {
@@ -111,6 +112,10 @@ DrainSummary summarise_drain(const RunRecord& record, const MeasureOptions& opti
     const auto end_ms = energy.start_ms + static_cast<UtcMs>(std::llround(*energy.duration_h.value * ms_per_hour));
     drain.squared_w2h = squared_w2h(energy.track, end_ms, drain.mean_load_w);
     name_meter(record, energy.track, drain);
+    if (drain.kind != RunKind::drain) return drain;
+    Result<GaugeCurve> curve = read_gauge_curve(record, energy, drain.hours, drain.u_hours, options);
+    if (curve) drain.gauge_curve = std::move(curve).value();
+    else drain.no_curve_reason = curve.error().what;
     return drain;
 }
 

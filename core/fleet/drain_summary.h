@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "fleet/gauge_curve.h"
 #include "measure/options.h"
 #include "model/run_record.h"
 
@@ -29,6 +30,8 @@ struct DrainSummary {
     std::optional<double> gain_limit_percent; ///< of that meter, half-width
     bool used = false;
     std::string reason;                       ///< why it is not used
+    std::optional<GaugeCurve> gauge_curve;    ///< of a used drain whose gauge was read often enough
+    std::string no_curve_reason;              ///< why there is none; empty for a no-load drain
 };
 
 /// Reduces a run to the terms of the balance between runs. Used are drains and no-load drains that started full and ended by

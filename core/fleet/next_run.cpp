@@ -16,6 +16,7 @@ constexpr double lowest_candidate_w = 10, lowest_wanted_w = 20;
 constexpr std::size_t candidates = 41, wanted = 13;
 constexpr double different_enough = 2;  ///< twice, not 1.5 times: the run time to come is only guessed
 constexpr double worth_it = 1.05;
+constexpr double longest_wanted_h = 24; ///< few will watch a unit for longer
 constexpr double assumed_step_wh = 1;
 
 std::vector<double> logarithmic_grid(double low, double high, std::size_t count) {
@@ -82,19 +83,18 @@ std::optional<NextRun> propose_next_run(const UnitFit& fit, const Unit& unit) {
     const double sigma_wh = std::hypot(fit.options.repeatability_percent / 100 * p.e_star_wh, assumed_step_wh / std::sqrt(6.0),
                                        std::max(0.0, p.p_star_w) * u_hours) *
                             fit.widening;
-    std::optional<NextRun> best;
-    double least = before;
+    // Of runs up to a day, and of longer ones.
+    std::optional<NextRun> within_a_day, longer;
     for (const double grid_w : logarithmic_grid(std::min(lowest_candidate_w, highest_w / 2), highest_w, candidates)) {
         const double load_w = std::min(two_digits(grid_w), highest_w);
         const double hours = p.e_star_wh / battery_rate_w(p, load_w);
         if (!fit.parameters && !would_differ(fit, hours)) continue;
         const double after = mean_relative_variance(p, updated(p.covariance, {1, -hours, -load_w * load_w * hours}, sigma_wh), matter);
-        if (after >= least) continue;
-        least = after;
-        best = NextRun{load_w, hours, std::sqrt(before / after)};
+        const double factor = std::sqrt(before / after);
+        std::optional<NextRun>& best = hours <= longest_wanted_h ? within_a_day : longer;
+        if (factor >= worth_it && (!best || factor > best->shrink_factor)) best = NextRun{load_w, hours, factor};
     }
-    if (best && best->shrink_factor < worth_it) return std::nullopt;
-    return best;
+    return within_a_day ? within_a_day : longer;
 }
 
 } // namespace ullage

@@ -29,7 +29,7 @@ void add_line(const GaugeAnalysis& gauge, std::vector<Quantity>& quantities) {
     }
     const LineFit& fit = gauge.line->fit;
     // Scatter beyond the stated resolution widens the interval; scatter below it never narrows it.
-    const double scale = std::max(1.0, fit.residual_sd());
+    const double scale = std::max(1.0, fit.residual_sd().value_or(1.0));
     const double factor = scale > 1 ? coverage_factor(0.95, static_cast<double>(fit.degrees_of_freedom)) : normal_quantile(0.975);
     quantities.push_back(known("line_slope", "Wh/Wh", fit.slope, factor * scale * fit.u_slope, Kind::measured,
                                "delivered per gauge-implied energy, without the meter's gain; " + gauge.line->sentence));

@@ -17,6 +17,9 @@ struct RunAnalysis {
     /// gauge_implied_wh, line_slope, line_chi_square, no_load_draw_w and zero_time_energy_wh (within this run, if the gauge is
     /// linear), least_gauge_error_pt. Each has a reason where it is not measured.
     std::vector<Quantity> quantities;
+
+    /// The run whose gauge curve the usable fraction is projected through (project_through_curve); empty where it is the run's own.
+    std::string curve_run_uuid;
 };
 
 /// Analyses one run: energy, then gauge.

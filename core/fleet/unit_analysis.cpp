@@ -48,6 +48,7 @@ UnitAnalysis analyse_unit(const Unit& unit, UnitFit fit) {
     analysis.next_run = propose_next_run(fit, unit);
     analysis.next_run_sentence = next_run_sentence(fit, analysis.next_run);
     analysis.drift = test_drift(fit, unit);
+    analysis.gauge_drift = test_gauge_drift(fit, unit, analysis.drift);
     analysis.fit = std::move(fit);
     return analysis;
 }

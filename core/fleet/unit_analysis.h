@@ -2,6 +2,7 @@
 #pragma once
 
 #include "fleet/between_runs_predict.h"
+#include "fleet/gauge_drift.h"
 #include "fleet/next_run.h"
 #include "fleet/unit_drift.h"
 
@@ -18,7 +19,8 @@ struct UnitAnalysis {
     std::vector<LoadPrediction> predictions; ///< at round_loads
     std::optional<NextRun> next_run;
     std::string next_run_sentence;
-    Drift drift;
+    Drift drift;            ///< of the energy: ageing
+    GaugeDrift gauge_drift; ///< of the gauge, told apart from ageing
 };
 
 /// Loads to print predictions at: up to five of 10, 20, 50, 100, … W up to the unit's rated output (without one: twice the highest tested load,
@@ -28,7 +30,7 @@ struct UnitAnalysis {
 /// "A drain near 310 W (about 3 h) would narrow this most, by a factor of 1.8."; says so where no drain would.
 [[nodiscard]] std::string next_run_sentence(const UnitFit& fit, const std::optional<NextRun>& next_run);
 
-/// Puts together fit, predictions, next run and drift. `fit` is that of the unit's runs.
+/// Puts together fit, predictions, next run, drift and gauge drift. `fit` is that of the unit's runs.
 [[nodiscard]] UnitAnalysis analyse_unit(const Unit& unit, UnitFit fit);
 
 /// One for each unit of `records` (runs of several units, in any order), in order of first appearance.

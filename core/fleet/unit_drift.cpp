@@ -65,7 +65,9 @@ Drift test_drift(const UnitFit& fit, const Unit& unit) {
     drift.significant = *drift.p_value < Drift::threshold;
     drift.change_wh_per_day = known(key, "Wh/d", change, coverage_factor(fit.options.coverage, nu) * u, Kind::measured,
                                     "over " + fixed_text(days_spanned(used), 0) + " days, corrected for the loads");
-    const std::string size = with_interval_text(change, drift.change_wh_per_day.half_width(), 2) + " Wh a day";
+    const double half = *drift.change_wh_per_day.half_width();
+    const int decimals = half > 0 ? decimals_for(half) : 2;
+    const std::string size = signed_text(change, decimals) + " ± " + fixed_text(half, decimals) + " Wh a day";
     drift.sentence = !drift.significant ? "No change of energy with time is shown (" + size + ")."
                      : change < 0       ? "The unit delivers less with time: " + size + "."
                                         : "The unit delivers more with time (" + size + "): warmer, or not always charged full.";

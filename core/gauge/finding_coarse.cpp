@@ -49,7 +49,7 @@ double scatter_pt(const DrainSeries& series) {
         std::vector<double> depth;
         for (std::size_t i = 0; i < series.size(); ++i)
             depth.push_back((1 - weight) * series.delivered_wh[i] / wh + weight * (hours > 0 ? series.on_hours[i] / hours : 0.0));
-        if (const Result<LineFit> line = fit_line(depth, series.gauge_percent)) least = std::min(least, line.value().residual_sd());
+        if (const Result<LineFit> line = fit_line(depth, series.gauge_percent)) least = std::min(least, line.value().residual_sd().value_or(least));
     }
     return std::isfinite(least) ? least : 0;
 }

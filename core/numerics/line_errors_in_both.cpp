@@ -99,7 +99,7 @@ LineFit summarise(const Points& p, const State& s, double slope) {
     fit.residual_sum = residual_sum;
     fit.points = n;
     fit.degrees_of_freedom = n - 2;
-    fit.r_squared = total > 0 ? 1 - residual_sum / total : 0;
+    if (total > 0) fit.r_squared = 1 - residual_sum / total;
     fit.sigmas_known = true;
     return fit;
 }

@@ -30,8 +30,9 @@ Sum variance_unit(const LineFit& fit, Sum residual_sum) {
 
 } // namespace
 
-double LineFit::residual_sd() const {
-    return degrees_of_freedom == 0 ? 0 : std::sqrt(residual_sum / static_cast<double>(degrees_of_freedom));
+std::optional<double> LineFit::residual_sd() const {
+    if (degrees_of_freedom == 0) return std::nullopt;
+    return std::sqrt(residual_sum / static_cast<double>(degrees_of_freedom));
 }
 
 double LineFit::u_at(double x) const {
@@ -40,7 +41,7 @@ double LineFit::u_at(double x) const {
 }
 
 double LineFit::u_new_value(double x, double sigma_new) const {
-    return std::hypot(u_at(x), sigmas_known ? sigma_new : residual_sd());
+    return std::hypot(u_at(x), sigmas_known ? sigma_new : residual_sd().value());
 }
 
 Result<LineFit> fit_line(std::span<const double> x, std::span<const double> y, std::span<const double> sigma) {
@@ -92,7 +93,7 @@ Result<LineFit> fit_line(std::span<const double> x, std::span<const double> y, s
     fit.u_intercept = static_cast<double>(std::sqrt(unit * (1 / sum_w + mean_x * mean_x / sxx)));
     fit.covariance = static_cast<double>(-unit * mean_x / sxx);
     fit.residual_sum = static_cast<double>(residual_sum);
-    fit.r_squared = syy > 0 ? static_cast<double>(1 - residual_sum / syy) : 0;
+    if (syy > 0) fit.r_squared = static_cast<double>(1 - residual_sum / syy);
     if (!all_finite(fit)) return out_of_range(task);
     return fit;
 }
@@ -125,7 +126,7 @@ Result<LineFit> fit_through_origin(std::span<const double> x, std::span<const do
     fit.slope = static_cast<double>(slope);
     fit.u_slope = static_cast<double>(std::sqrt(variance_unit(fit, residual_sum) / sxx));
     fit.residual_sum = static_cast<double>(residual_sum);
-    fit.r_squared = syy > 0 ? static_cast<double>(1 - residual_sum / syy) : 0;
+    if (syy > 0) fit.r_squared = static_cast<double>(1 - residual_sum / syy);
     if (!all_finite(fit)) return out_of_range(task);
     return fit;
 }

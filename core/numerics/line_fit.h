@@ -4,6 +4,7 @@
 #include "base/result.h"
 
 #include <cstddef>
+#include <optional>
 #include <span>
 
 namespace ullage {
@@ -17,13 +18,13 @@ struct LineFit {
     double residual_sum = 0;             ///< sum of weighted squared residuals: chi-square with sigmas, SSE without
     std::size_t points = 0;
     std::size_t degrees_of_freedom = 0;
-    /// Centred with an intercept, uncentred (1 - SSE/sum y^2) through the origin; 0 where y does not vary (nothing to explain).
+    /// Centred with an intercept, uncentred (1 - SSE/sum y^2) through the origin; absent where y does not vary (nothing to explain).
     /// With uncertainties in both: of y, with the effective weights of the fitted line.
-    double r_squared = 0;
+    std::optional<double> r_squared;
     bool sigmas_known = false;
 
-    /// sqrt(residual_sum / degrees_of_freedom); 0 when there are no degrees of freedom.
-    [[nodiscard]] double residual_sd() const;
+    /// sqrt(residual_sum / degrees_of_freedom); absent when there are no degrees of freedom, never so without sigmas.
+    [[nodiscard]] std::optional<double> residual_sd() const;
     [[nodiscard]] double at(double x) const { return intercept + slope * x; }
     /// Standard uncertainty of the line at x: u_a^2 + x^2 u_b^2 + 2 x cov (JCGM 100:2008, H.3.4).
     [[nodiscard]] double u_at(double x) const;

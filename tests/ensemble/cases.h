@@ -19,5 +19,7 @@ void run_registers(std::uint64_t seeds, Report& report);
 void run_units(std::uint64_t seeds, Report& report);
 /// Forecasts of cut-off and next gauge step at several shares of a drain.
 void run_forecasts(std::uint64_t seeds, Report& report);
+/// Gauges that drift from run to run and gauges that do not, ageing units, and partial drains through an earlier gauge curve.
+void run_drift(std::uint64_t seeds, Report& report);
 
 } // namespace ullage::test

@@ -47,6 +47,7 @@ int main(int argc, char** argv) {
     run_registers(seeds, report);
     run_units(seeds, report);
     run_forecasts(seeds / 2, report); // each row pools several, and a forecast is slow
+    run_drift(seeds, report);
     fmt::print("{}", report.tables(markdown));
     const std::vector<std::string> failures = report.failures();
     for (const std::string& failure : failures) fmt::print("WRONG: {}\n", failure);

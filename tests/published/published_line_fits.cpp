@@ -45,8 +45,8 @@ TEST(PublishedLineFits, nist_norris_to_twelve_digits) {
     expect_digits(f.slope, 1.00211681802045, 14);
     expect_digits(f.u_intercept, 0.232818234301152, 12);
     expect_digits(f.u_slope, 0.429796848199937e-03, 12);
-    expect_digits(f.residual_sd(), 0.884796396144373, 12);
-    expect_digits(f.r_squared, 0.999993745883712, 14);
+    expect_digits(f.residual_sd().value(), 0.884796396144373, 12);
+    expect_digits(f.r_squared.value(), 0.999993745883712, 14);
     expect_digits(f.residual_sum, 26.6173985294224, 12);
     EXPECT_EQ(f.degrees_of_freedom, 34u);
     // GSL's own test of its linear fit prints -7.74327536339570e-05 and asks 1e-10 of it; its 11th digit is already off, as exact
@@ -92,8 +92,8 @@ TEST(PublishedLineFits, nist_noint1_through_the_origin) {
     ASSERT_TRUE(fit.ok());
     expect_digits(fit.value().slope, 2.07438016528926, 13);
     expect_digits(fit.value().u_slope, 0.165289256198347e-01, 13);
-    expect_digits(fit.value().residual_sd(), 3.56753034006338, 13);
-    expect_digits(fit.value().r_squared, 0.999365492298663, 13);
+    expect_digits(fit.value().residual_sd().value(), 3.56753034006338, 13);
+    expect_digits(fit.value().r_squared.value(), 0.999365492298663, 13);
     expect_digits(fit.value().residual_sum, 127.272727272727, 13);
     EXPECT_EQ(fit.value().degrees_of_freedom, 10u);
 }
@@ -104,8 +104,8 @@ TEST(PublishedLineFits, nist_noint2_through_the_origin) {
     ASSERT_TRUE(fit.ok());
     expect_digits(fit.value().slope, 0.727272727272727, 13);
     expect_digits(fit.value().u_slope, 0.420827318078432e-01, 13);
-    expect_digits(fit.value().residual_sd(), 0.369274472937998, 13);
-    expect_digits(fit.value().r_squared, 0.993348115299335, 13);
+    expect_digits(fit.value().residual_sd().value(), 0.369274472937998, 13);
+    expect_digits(fit.value().r_squared.value(), 0.993348115299335, 13);
     expect_digits(fit.value().residual_sum, 0.272727272727273, 13);
     EXPECT_EQ(fit.value().degrees_of_freedom, 2u);
 }
@@ -149,7 +149,7 @@ TEST(PublishedLineFits, gum_h3_thermometer_with_covariance) {
     EXPECT_NEAR(f.u_slope, 0.00067, 0.000005);
     const double correlation = f.covariance / (f.u_intercept * f.u_slope);
     EXPECT_NEAR(correlation, -0.930, 0.0005);
-    EXPECT_NEAR(f.residual_sd(), 0.0035, 0.00005);
+    EXPECT_NEAR(f.residual_sd().value(), 0.0035, 0.00005);
     EXPECT_NEAR(f.at(10), -0.1494, 0.00005); // at 30 C
     EXPECT_NEAR(f.u_at(10), 0.0041, 0.00005);
     EXPECT_EQ(f.degrees_of_freedom, 9u);
@@ -179,7 +179,7 @@ TEST(PublishedLineFits, natrella_falling_line_and_its_two_bands) {
     EXPECT_NEAR(f.u_slope * f.u_slope, 0.000025649045, 1e-12);
     EXPECT_NEAR(f.intercept, 4654.9846, 1e-4);
     EXPECT_NEAR(f.u_intercept * f.u_intercept, 19.879452, 2e-6);
-    EXPECT_NEAR(f.residual_sd(), 9.277617, 1e-6);
+    EXPECT_NEAR(f.residual_sd().value(), 9.277617, 1e-6);
     EXPECT_NEAR(std::pow(f.u_at(1200), 2), 10.53, 0.005);
     EXPECT_NEAR(std::pow(f.u_new_value(750), 2), 91.45, 0.005);
     expect_digits(f.slope, -0.4498548241407246687, 12);
@@ -187,7 +187,7 @@ TEST(PublishedLineFits, natrella_falling_line_and_its_two_bands) {
     expect_digits(f.u_slope * f.u_slope, 2.564904551385835e-05, 12);
     expect_digits(f.u_intercept * f.u_intercept, 19.87945303205037822, 12);
     expect_digits(f.covariance, -0.01928487609573224929, 12);
-    expect_digits(f.residual_sd(), 9.277617640383068343, 12);
+    expect_digits(f.residual_sd().value(), 9.277617640383068343, 12);
 }
 
 // Source: test of weighted fits in GTC (Measurement Standards Laboratory of New Zealand), values of R's lm(weights =).
@@ -204,7 +204,7 @@ TEST(PublishedLineFits, weighted_line_with_known_and_with_scaled_sigmas) {
     expect_digits(f.residual_sum, 1.339521795886076, 12);
     EXPECT_EQ(f.degrees_of_freedom, 4u);
     // chi-square per degree of freedom is 0.33 here; scaled by it the sigmas would shrink to R's:
-    EXPECT_NEAR(f.u_intercept * f.residual_sd(), 0.12261, 5e-6);
-    EXPECT_NEAR(f.u_slope * f.residual_sd(), 0.04118, 5e-6);
-    EXPECT_NEAR(f.covariance * f.residual_sd() * f.residual_sd(), -0.004408553, 5e-10);
+    EXPECT_NEAR(f.u_intercept * f.residual_sd().value(), 0.12261, 5e-6);
+    EXPECT_NEAR(f.u_slope * f.residual_sd().value(), 0.04118, 5e-6);
+    EXPECT_NEAR(f.covariance * f.residual_sd().value() * f.residual_sd().value(), -0.004408553, 5e-10);
 }

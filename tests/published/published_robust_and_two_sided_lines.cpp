@@ -48,10 +48,10 @@ TEST(PublishedLineInBoth, pearson_york_errors_of_given_sigmas) {
 TEST(PublishedLineInBoth, pearson_york_errors_scaled_by_the_scatter) {
     const auto fit = fit_line_errors_in_both(x, y, sigmas(weight_x), sigmas(weight_y));
     ASSERT_TRUE(fit.ok());
-    EXPECT_NEAR(fit.value().u_intercept * fit.value().residual_sd(), 0.359, 0.0005);
-    EXPECT_NEAR(fit.value().u_slope * fit.value().residual_sd(), 0.0706, 0.00005);
-    EXPECT_NEAR(fit.value().u_slope * fit.value().residual_sd(), 0.0706202695288, 1e-11); // recalculated
-    EXPECT_NEAR(fit.value().u_intercept * fit.value().residual_sd(), 0.359246522551, 1e-11);
+    EXPECT_NEAR(fit.value().u_intercept * fit.value().residual_sd().value(), 0.359, 0.0005);
+    EXPECT_NEAR(fit.value().u_slope * fit.value().residual_sd().value(), 0.0706, 0.00005);
+    EXPECT_NEAR(fit.value().u_slope * fit.value().residual_sd().value(), 0.0706202695288, 1e-11); // recalculated
+    EXPECT_NEAR(fit.value().u_intercept * fit.value().residual_sd().value(), 0.359246522551, 1e-11);
 }
 
 // The same data without weights and with those of y only: recalculated from the printed data, to the digits noted (12).

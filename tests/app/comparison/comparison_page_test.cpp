@@ -278,7 +278,7 @@ TEST(PicturesCommand, writes_the_charts_of_every_run_and_of_the_comparison) {
 
 TEST(PicturesCommand, pictures_have_the_size_and_ground_asked_for) {
     TempFolder folder;
-    const std::string sheet = std::string(ULLAGE_SOURCE_DIR) + "/sample-data/01-tarrow-2k-drain-180-w.csv";
+    const std::string sheet = (source_dir() / "sample-data/01-tarrow-2k-drain-180-w.csv").string();
     std::ostringstream out, err;
     const std::vector<std::string> args{"pictures", sheet, "--into", folder / "p", "--width-mm", "101.6", "--height-mm", "50.8", "--dots-per-inch", "300", "--print"};
     ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();

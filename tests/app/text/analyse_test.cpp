@@ -186,6 +186,12 @@ TEST_F(AnalyseCommand, all_drains_of_a_unit_stand_together_after_its_runs) {
                     prediction.at("load_w").get<double>() * prediction.at("run_time_h").at("value").get<double>(), 1e-6);
     EXPECT_TRUE(unit.at("next_run").contains("load_w"));
     EXPECT_NE(unit.at("drift").at("sentence"), "");
+    const Json& gauge = unit.at("gauge_drift");
+    EXPECT_EQ(gauge.at("verdict"), "not known");
+    EXPECT_TRUE(gauge.at("lead").is_null());
+    EXPECT_EQ(gauge.at("curve_shift_pt").at("kind"), "not known");
+    EXPECT_TRUE(gauge.at("comparisons").empty());
+    EXPECT_NE(text.out.find("Gauge from run to run: " + gauge.at("sentence").get<std::string>()), std::string::npos) << text.out;
     // The loss split of a run takes its draw from all drains.
     const Json& split = json["runs"][0].at("loss_split");
     EXPECT_NEAR(split.at("quantities")[1].at("value").get<double>(), 10 * draw.at("value").get<double>(), 1e-6);

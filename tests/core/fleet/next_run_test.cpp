@@ -65,6 +65,14 @@ TEST(NextRun, nothing_is_proposed_without_a_drain_or_when_nothing_more_would_tel
     EXPECT_FALSE(propose_next_run(fit_unit(simulate_loads(loads_w, 3)), specimen_claims()));
 }
 
+TEST(NextRun, no_run_of_over_a_day_is_proposed_while_a_shorter_one_narrows) {
+    for (const std::vector<double>& loads_w : {std::vector<double>{100, 300}, {300}, {600, 1200}, {64, 200, 500}}) {
+        const std::optional<NextRun> next = propose_next_run(fit_unit(exact_meter(loads_w, 1)), specimen_claims());
+        ASSERT_TRUE(next) << loads_w[0];
+        EXPECT_LE(next->expected_run_time_h, 24) << loads_w[0];
+    }
+}
+
 std::vector<RunRecord> over_a_year(const std::vector<double>& loads_w, double lost_percent, std::uint64_t seed) {
     std::vector<RunSetup> setups;
     const double steps = static_cast<double>(loads_w.size()) - 1;

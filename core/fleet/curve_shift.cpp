@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Notation: the base curve gives the depths, the other is read between its points.
+#include "fleet/curve_shift.h"
+
+#include "numerics/distributions.h"
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace ullage {
+namespace {
+
+constexpr int draws_tried = 21;
+constexpr std::size_t least_common = 5;
+constexpr double start_percent = 0.5; ///< at the start both gauges show full, which compares nothing
+
+/// The differences at common depths, and what they share.
+struct Differences {
+    std::vector<double> d_pt, depth_percent;
+    std::vector<std::size_t> base_point;
+    std::vector<CurveOverDepth::Place> place;
+    [[nodiscard]] std::size_t size() const { return d_pt.size(); }
+};
+
+Differences differences_of(const GaugeCurve& base, const CurveOverDepth& base_over, const CurveOverDepth& other_over, double sign) {
+    Differences found;
+    for (std::size_t i = 0; i < base.points.size(); ++i) {
+        const double depth = base_over.depths()[i];
+        if (depth < start_percent || depth < other_over.depths().front() || depth > other_over.depths().back() + 1e-9) continue;
+        const CurveOverDepth::Place place = other_over.place(depth);
+        const double d_pt = sign * (other_over.gauge_at(place) - base.points[i].gauge_percent);
+        found.d_pt.push_back(std::copysign(std::max(0.0, std::abs(d_pt) - other_over.leeway_at(place)), d_pt));
+        found.depth_percent.push_back(depth);
+        found.base_point.push_back(i);
+        found.place.push_back(place);
+    }
+    return found;
+}
+
+/// Standard uncertainty of a point's own depth, points of gauge.
+double u_depth_pt(const GaugeCurve& curve, std::size_t point) { return 100 * curve.points[point].u_wh / curve.total_wh; }
+
+/// Variance that two differences share because they are read between the same points of `curve`.
+double shared_variance(const GaugeCurve& curve, double u_reading_pt, const CurveOverDepth::Place& a, const CurveOverDepth::Place& b) {
+    double sum = 0;
+    for (const auto& [point_a, weight_a] : {std::pair{a.point, 1 - a.share}, {a.point + 1, a.share}})
+        for (const auto& [point_b, weight_b] : {std::pair{b.point, 1 - b.share}, {b.point + 1, b.share}}) {
+            if (point_a != point_b) continue;
+            const double u_depth = u_depth_pt(curve, point_a);
+            sum += weight_a * weight_b * (u_reading_pt * u_reading_pt + u_depth * u_depth);
+        }
+    return sum;
+}
+
+/// What the start and the end of the register do to two depths at once.
+double register_variance(const GaugeCurve& curve, double depth_a, double depth_b) {
+    const double u_pt = 100 * curve.u_register_wh / curve.total_wh;
+    const double a = depth_a / 100, b = depth_b / 100;
+    return u_pt * u_pt * (a * b + (1 - a) * (1 - b));
+}
+
+struct Tested {
+    Differences differences;
+    std::vector<double> covariance; ///< n x n
+    double chi_square = 0, degrees_of_freedom = 0, p_value = 1;
+    [[nodiscard]] double cov(std::size_t i, std::size_t j) const { return covariance[i * differences.size() + j]; }
+};
+
+Tested test_at(const GaugeCurve& earlier, const GaugeCurve& later, double draw_w) {
+    const bool later_is_base = later.points.size() < earlier.points.size();
+    const GaugeCurve& base = later_is_base ? later : earlier;
+    const GaugeCurve& other = later_is_base ? earlier : later;
+    const CurveOverDepth base_over(base, draw_w), other_over(other, draw_w);
+    Tested tested;
+    tested.differences = differences_of(base, base_over, other_over, later_is_base ? -1 : 1);
+    const Differences& d = tested.differences;
+    const std::size_t n = d.size();
+    if (n < least_common) return tested;
+    tested.covariance.resize(n * n);
+    for (std::size_t i = 0; i < n; ++i)
+        for (std::size_t j = 0; j < n; ++j) {
+            double& cov = tested.covariance[i * n + j];
+            cov = shared_variance(other, other_over.u_reading_pt(), d.place[i], d.place[j]);
+            for (const GaugeCurve* curve : {&base, &other}) cov += register_variance(*curve, d.depth_percent[i], d.depth_percent[j]);
+            if (i == j) cov += std::pow(base_over.u_reading_pt(), 2) + std::pow(u_depth_pt(base, d.base_point[i]), 2);
+        }
+    double sum = 0, squared_correlations = 0;
+    for (std::size_t i = 0; i < n; ++i) {
+        sum += d.d_pt[i] * d.d_pt[i] / tested.cov(i, i);
+        for (std::size_t j = 0; j < n; ++j) squared_correlations += tested.cov(i, j) * tested.cov(i, j) / (tested.cov(i, i) * tested.cov(j, j));
+    }
+    const auto count = static_cast<double>(n);
+    tested.degrees_of_freedom = count * count / squared_correlations;
+    tested.chi_square = sum * count / squared_correlations;
+    tested.p_value = chi_square_tail(tested.chi_square, tested.degrees_of_freedom);
+    return tested;
+}
+
+/// Where the mean of neighbouring differences is largest.
+void find_size(const Tested& tested, const GaugeCurve& later, const GaugeCurve& earlier, double coverage, CurveShift& shift) {
+    const Differences& d = tested.differences;
+    const std::size_t n = d.size();
+    std::vector<double> u_each;
+    for (std::size_t i = 0; i < n; ++i) {
+        const std::size_t first = i == 0 ? 0 : i - 1, last = std::min(i + 1, n - 1);
+        double sum = 0, variance = 0;
+        for (std::size_t a = first; a <= last; ++a) {
+            sum += d.d_pt[a];
+            for (std::size_t b = first; b <= last; ++b) variance += tested.cov(a, b);
+        }
+        const auto count = static_cast<double>(last - first + 1);
+        u_each.push_back(std::sqrt(tested.cov(i, i)));
+        if (i > 0 && std::abs(sum / count) <= std::abs(shift.size_pt)) continue;
+        shift.size_pt = sum / count;
+        shift.half_width_pt = normal_quantile((1 + coverage) / 2) * std::sqrt(variance) / count;
+        // Only the later drain's own delivered depth is a plain number for a reader.
+        const CurveOverDepth stored(later, shift.no_load_draw_w), delivered(later, 0);
+        const CurveOverDepth::Place place = stored.place(d.depth_percent[i]);
+        shift.depth_percent = (1 - place.share) * delivered.depths()[place.point] + place.share * delivered.depths()[place.point + 1];
+    }
+    const auto middle = u_each.begin() + static_cast<std::ptrdiff_t>(n / 2);
+    std::ranges::nth_element(u_each, middle);
+    const double step_pt = std::max(earlier.step_pt, later.step_pt);
+    shift.resolution_pt = std::max(step_pt, normal_quantile((1 + coverage) / 2) * *middle);
+}
+
+} // namespace
+
+double time_share_difference(const GaugeCurve& earlier, const GaugeCurve& later) {
+    const CurveOverDepth over(earlier, 0);
+    const std::vector<double> depths = later.depths(0);
+    double most = 0;
+    for (std::size_t i = 0; i < depths.size(); ++i) {
+        const CurveOverDepth::Place place = over.place(depths[i]);
+        const double hours = (1 - place.share) * earlier.points[place.point].on_hours + place.share * earlier.points[place.point + 1].on_hours;
+        most = std::max(most, std::abs(hours / earlier.total_h - later.points[i].on_hours / later.total_h));
+    }
+    return most;
+}
+
+std::optional<CurveShift> compare_curves(const GaugeCurve& earlier, const GaugeCurve& later, double most_draw_w, double coverage) {
+    std::optional<Tested> best;
+    CurveShift shift;
+    for (int k = 0; k < draws_tried; ++k) {
+        const double draw_w = most_draw_w * k / (draws_tried - 1);
+        Tested tested = test_at(earlier, later, draw_w);
+        if (tested.differences.size() < least_common) continue;
+        if (best && tested.p_value < best->p_value) continue;
+        if (best && tested.p_value == best->p_value && tested.chi_square >= best->chi_square) continue;
+        best = std::move(tested);
+        shift.no_load_draw_w = draw_w;
+    }
+    if (!best) return std::nullopt;
+    shift.chi_square = best->chi_square;
+    shift.degrees_of_freedom = best->degrees_of_freedom;
+    shift.p_value = best->p_value;
+    shift.common_depths = best->differences.size();
+    find_size(*best, later, earlier, coverage, shift);
+    return shift;
+}
+
+} // namespace ullage
