@@ -9,6 +9,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <cmath>
 
 namespace ullage {
 
@@ -120,21 +121,30 @@ StripFigure age(const RunRecord& record, const Reading* last, UtcMs now_ms) {
     return figure;
 }
 
-/// What the gauge says has gone less what the register says: what the unit keeps for itself, or the gauge's error.
-StripFigure gap(const RunAnalysis& analysis) {
-    StripFigure figure{QStringLiteral("gap"), tr("gauge-implied less delivered"), dash(), {}, {}};
+/// Elapsed time with the age of the last reading beside its name: a running run has more to tell than a line of the strip holds.
+StripFigure elapsed_and_age(const RunRecord& record, const RunAnalysis& analysis, const Reading* last, UtcMs now_ms) {
+    StripFigure figure = elapsed(record, analysis, last, now_ms);
+    const StripFigure since = age(record, last, now_ms);
+    if (last != nullptr) figure.label = tr("elapsed; read %1").arg((since.value + QLatin1Char(' ') + since.rest).trimmed());
+    figure.hint = tr("Time since the first reading, and since the last.");
+    return figure;
+}
+
+/// Delivered energy with what the gauge says has gone beyond it: what the unit keeps for itself, or the gauge's error.
+StripFigure delivered_and_gap(const RunAnalysis& analysis) {
+    StripFigure figure{QStringLiteral("delivered"), tr("delivered"), {}, {}, {}};
+    put(figure, analysis.energy.delivered_wh, 0);
     const auto implied = std::ranges::find(analysis.quantities, "gauge_implied_wh", &Quantity::key);
     const EnergyAnalysis& energy = analysis.energy;
-    if (implied == analysis.quantities.end() || !implied->value) {
-        if (implied != analysis.quantities.end()) figure.hint = text_of(implied->reason);
-        return figure;
-    }
+    if (implied == analysis.quantities.end() || !implied->value) return figure;
     // Both between the first and the last reading that has both.
-    const double delivered_wh = energy.points.back().delivered_wh - energy.points.front().delivered_wh;
-    figure.value = text_of(fixed_text(*implied->value - delivered_wh, 0));
-    figure.rest = QStringLiteral("Wh");
-    figure.hint = tr("Rated energy times the gauge's fall, less the energy delivered meanwhile: what the unit took for itself, "
-                     "capacity that is missing, or an error of the gauge.");
+    const double gap_wh = std::round(*implied->value - (energy.points.back().delivered_wh - energy.points.front().delivered_wh));
+    const QString sign = gap_wh < 0 ? QString(QChar(0x2212)) : QStringLiteral("+");
+    figure.label = tr("delivered; gauge %1 Wh").arg(sign + text_of(fixed_text(std::abs(gap_wh), 0)));
+    const QString gap = tr("The gauge implies %1 Wh %2 than was delivered (rated energy times its fall): what the unit took for itself, capacity "
+                           "that is missing, or an error of the gauge.")
+                            .arg(text_of(fixed_text(std::abs(gap_wh), 0)), gap_wh < 0 ? tr("less") : tr("more"));
+    figure.hint = figure.hint.isEmpty() ? gap : figure.hint + QLatin1Char('\n') + gap;
     return figure;
 }
 
@@ -142,9 +152,12 @@ StripFigure cut_off(const RunRecord& record, const RunForecast& forecast) {
     StripFigure figure{QStringLiteral("cutOff"), tr("cut-off expected"), dash(), tr("not known"), text_of(forecast.cut_off_reason)};
     if (!forecast.cut_off) return figure;
     figure.label = tr("cut-off, %1").arg(text_of(expected_hours_text(*forecast.cut_off, forecast.as_of_ms)));
-    figure.value = text_of(expected_clock_text(*forecast.cut_off, forecast.as_of_ms, record.run.time_zone));
-    figure.rest.clear();
-    QStringList lines{tr("95 % range %1, %2").arg(figure.value, text_of(forecast.cut_off_reason))};
+    const QString range = text_of(expected_clock_text(*forecast.cut_off, forecast.as_of_ms, record.run.time_zone));
+    // "05:10" and "to 06:40": six such cells stand in one line.
+    const QString to = QStringLiteral(" to ");
+    figure.value = range.section(to, 0, 0);
+    figure.rest = to.trimmed() + QLatin1Char(' ') + range.section(to, 1);
+    QStringList lines{tr("95 % range %1, %2").arg(range, text_of(forecast.cut_off_reason))};
     for (const ReadingAdvice& advice : forecast.advice) lines.append(text_of(advice.sentence));
     figure.hint = lines.join(QLatin1Char('\n'));
     return figure;
@@ -160,12 +173,10 @@ std::vector<StripFigure> run_figures(const RunRecord& record, const RunAnalysis&
     if (!running || open.forecast == nullptr)
         return {elapsed(record, analysis, last, now_ms), gauge(record),         delivered, load(record, analysis), usable(analysis),
                 age(record, last, now_ms)};
-    return {elapsed(record, analysis, last, now_ms),
-            age(record, last, now_ms),
+    return {elapsed_and_age(record, analysis, last, now_ms),
             gauge(record),
-            delivered,
+            delivered_and_gap(analysis),
             load(record, analysis),
-            gap(analysis),
             cut_off(record, *open.forecast),
             open.due ? *open.due : usable(analysis)};
 }

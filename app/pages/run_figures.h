@@ -13,12 +13,13 @@ namespace ullage {
 /// What only a running run has; parts that are not there are not shown.
 struct OpenRunView {
     const RunForecast* forecast = nullptr;
-    std::optional<StripFigure> due; ///< the countdown to the next reading; takes the place of the usable fraction, which is only projected then
+    std::optional<StripFigure> due; ///< the next reading; takes the place of the usable fraction, which is only projected then
 };
 
 /// The strip of a run seen at `now_ms`: elapsed, gauge, delivered, mean load and load since the last reading, usable fraction, age of
-/// the last reading (of an ended run: how it ended). Of a running run, where its forecast is given, also gauge-implied less delivered energy
-/// and the cut-off.
+/// the last reading (of an ended run: how it ended). Of a running run whose forecast is given: elapsed with the age of the last reading,
+/// gauge, delivered with what the gauge implies beyond it, mean load and load since the last reading, the range of the cut-off, and the next
+/// reading due or else the usable fraction. Six cells always, so that they stand in full lines.
 [[nodiscard]] std::vector<StripFigure> run_figures(const RunRecord& record, const RunAnalysis& analysis, UtcMs now_ms,
                                                    const OpenRunView& open = {});
 

@@ -17,13 +17,6 @@ constexpr double usual_curvature = 0.04; ///< c times rated output: the middle o
 constexpr double least_fall_steps = 2;
 constexpr double longest_h = 24.0 * 366; ///< a cut-off further off is not forecast
 
-/// An amount that may be left, what the unit takes itself, and how much that counts.
-struct Left {
-    double wh = 0;
-    OwnDraw draw;
-    double weight = 0;
-};
-
 /// By the earlier drains alone.
 struct FitLeft {
     double wh = 0, u_wh = 0;
@@ -45,7 +38,7 @@ std::string no_trend(const TrendSetup& trend) {
     return {};
 }
 
-std::vector<Left> by_trend(const CutOffSetup& setup) {
+std::vector<LeftWeight> by_trend(const CutOffSetup& setup) {
     std::vector<OwnDraw> draws;
     if (!setup.has_register) {
         draws.push_back({1, 0});
@@ -55,10 +48,7 @@ std::vector<Left> by_trend(const CutOffSetup& setup) {
         for (const double p : {0.1, 0.3, 0.5, 0.7, 0.9})
             draws.push_back({bounds.high - (bounds.high - bounds.low) * std::sqrt(1 - p), curvature_of(setup.record.unit)});
     }
-    std::vector<Left> result;
-    for (const OwnDraw& draw : draws)
-        for (const LeftWeight& left : left_by_trend(setup.trend, draw)) result.push_back({left.left_wh, draw, left.weight});
-    return result;
+    return left_by_trend(setup.trend, draws);
 }
 
 /// Whether every drain that the fit rests on was measured by the meter of this run, so that its gain cancels.
@@ -103,28 +93,28 @@ std::optional<FitLeft> by_earlier_drains(const CutOffSetup& setup) {
     return left;
 }
 
-std::vector<Left> around(const FitLeft& fit) {
-    std::vector<Left> result;
+std::vector<LeftWeight> around(const FitLeft& fit) {
+    std::vector<LeftWeight> result;
     for (double z = -4; z <= 4.001; z += 0.2)
         if (const double wh = fit.wh + z * fit.u_wh; wh > 0) result.push_back({wh, fit.draw, std::exp(-0.5 * z * z)});
     return result;
 }
 
-std::optional<Spread> hours_until_used(const CutOffSetup& setup, const std::vector<Left>& lefts) {
+std::optional<Spread> hours_until_used(const CutOffSetup& setup, const std::vector<LeftWeight>& lefts) {
     WeightedValues values;
-    for (const Left& left : lefts)
+    for (const LeftWeight& left : lefts)
         for (std::size_t path = 0; left.weight > 0 && path < setup.loads.paths(); ++path) {
             if (setup.loads.weight(path) <= 0) continue;
-            const double hours = setup.loads.hours_to_use(path, left.wh, left.draw.no_load_w, left.draw.curvature_per_w);
+            const double hours = setup.loads.hours_to_use(path, left.left_wh, left.draw.no_load_w, left.draw.curvature_per_w);
             if (hours >= setup.seen_on_h)
                 values.emplace_back(std::min(hours, 2 * longest_h), left.weight * setup.loads.weight(path));
         }
     return spread_of(std::move(values), setup.options.coverage);
 }
 
-std::optional<Spread> left_range(const std::vector<Left>& lefts, double coverage) {
+std::optional<Spread> left_range(const std::vector<LeftWeight>& lefts, double coverage) {
     WeightedValues values;
-    for (const Left& left : lefts) values.emplace_back(left.wh, left.weight);
+    for (const LeftWeight& left : lefts) values.emplace_back(left.left_wh, left.weight);
     return spread_of(std::move(values), coverage);
 }
 
@@ -160,7 +150,7 @@ std::optional<CutOffForecast> with_earlier_drains(const CutOffSetup& setup, cons
     result.basis = ForecastBasis::earlier_drains;
     result.hours = hours_until_used(setup, around(fit));
     if (gauge_tells) {
-        const std::vector<Left> trend = by_trend(setup);
+        const std::vector<LeftWeight> trend = by_trend(setup);
         const auto seen = left_range(trend, setup.options.coverage);
         const bool agree = seen && seen->lower <= fit.wh + 2 * fit.u_wh && seen->upper >= fit.wh - 2 * fit.u_wh;
         if (agree) {

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace ullage {
 namespace {
@@ -88,35 +89,41 @@ double residual_sum(const TrendSetup& setup, const Law& law, double first_q, dou
 
 } // namespace
 
-double trend_likelihood(const TrendSetup& setup, double left_wh, const OwnDraw& draw) {
+std::vector<LeftWeight> left_by_trend(const TrendSetup& setup, const std::vector<OwnDraw>& draws) {
     const double variance = setup.gauge_step_pt * setup.gauge_step_pt / 12 + shape_pt * shape_pt;
     const double readings = static_cast<double>(setup.points.size());
-    const double scale = std::min(1.0, most_readings / readings);
-    const double to_be_taken_wh = taken_wh(setup.end, draw) + left_wh;
-    double likelihood = 0;
-    for (const Law& law : laws()) {
-        const double first_q = setup.started_full ? 0 : law.depth_at(setup.points.front().gauge_percent);
-        if (first_q >= 1) continue;
-        const double e_wh = to_be_taken_wh / (1 - first_q);
-        if (setup.most_wh && e_wh > *setup.most_wh) continue;
-        likelihood += law.weight * std::exp(-0.5 * scale * residual_sum(setup, law, first_q, e_wh, draw, variance));
-    }
-    return likelihood;
-}
-
-std::vector<LeftWeight> left_by_trend(const TrendSetup& setup, const OwnDraw& draw) {
-    const double taken = taken_wh(setup.end, draw);
+    struct Tried {
+        std::size_t left;
+        double law_weight, residuals;
+    };
     std::vector<LeftWeight> result;
-    if (taken <= 0) return result;
-    const double least_wh = taken * 1e-3;
-    const double most_wh = setup.most_wh ? *setup.most_wh - taken : taken * (most_times_taken - 1);
-    if (most_wh <= least_wh) return result;
-    const double ratio = std::log(most_wh / least_wh) / static_cast<double>(grid);
-    for (std::size_t i = 0; i < grid; ++i) {
-        const double left_wh = least_wh * std::exp(ratio * (static_cast<double>(i) + 0.5));
-        // dE*/E* over a cell of the grid, which is even in log(left).
-        result.push_back({left_wh, trend_likelihood(setup, left_wh, draw) * left_wh / (taken + left_wh)});
+    std::vector<Tried> tried;
+    double least = std::numeric_limits<double>::infinity();
+    for (const OwnDraw& draw : draws) {
+        const double taken = taken_wh(setup.end, draw);
+        const double least_wh = taken * 1e-3;
+        const double most_wh = setup.most_wh ? *setup.most_wh - taken : taken * (most_times_taken - 1);
+        if (taken <= 0 || most_wh <= least_wh) continue;
+        const double ratio = std::log(most_wh / least_wh) / static_cast<double>(grid);
+        for (std::size_t i = 0; i < grid; ++i) {
+            const double left_wh = least_wh * std::exp(ratio * (static_cast<double>(i) + 0.5));
+            // dE*/E* over a cell of the grid, which is even in log(left).
+            const double prior = left_wh / (taken + left_wh);
+            result.push_back({left_wh, draw, 0});
+            for (const Law& law : laws()) {
+                const double first_q = setup.started_full ? 0 : law.depth_at(setup.points.front().gauge_percent);
+                if (first_q >= 1) continue;
+                const double e_wh = (taken + left_wh) / (1 - first_q);
+                if (setup.most_wh && e_wh > *setup.most_wh) continue;
+                const double residuals = residual_sum(setup, law, first_q, e_wh, draw, variance);
+                least = std::min(least, residuals);
+                tried.push_back({result.size() - 1, prior * law.weight, residuals});
+            }
+        }
     }
+    // Where not even the best law fits, none tells as much as its readings seem to.
+    const double scale = std::min(1.0, most_readings / readings) / std::max(1.0, least / readings);
+    for (const Tried& one : tried) result[one.left].weight += one.law_weight * std::exp(-0.5 * scale * (one.residuals - least));
     return result;
 }
 

@@ -30,30 +30,27 @@ struct TrendSetup {
     std::optional<double> most_wh; ///< no unit of this label holds more (E*)
 };
 
-/// How likely the readings are where `left_wh` (D + P*·t + c·Q, socket Wh) is left to be taken and the unit takes `draw` itself;
-/// relative, for comparing values of left_wh and draw on the same setup. 0 where the unit would hold more than most_wh.
+/// An amount that may be left to be taken (D + P*·t + c·Q, socket Wh), what the unit then takes itself, and its weight.
+struct LeftWeight {
+    double left_wh = 0;
+    OwnDraw draw;
+    double weight = 0;
+};
+
+/// Amounts left for each of the draws, on a grid that is fine near 0, weighted by how likely the gauge's readings then are and by
+/// a prior that is flat in log E* up to most_wh (without it to 30 times what has been taken): a scale parameter of which nothing
+/// is known (Jeffreys 1946, from memory). Not normalised. Empty where nothing has been taken, or more than most_wh.
 ///
-/// The mean over the ways in which gauges commonly are not straight in stored energy (common practice, no source; each alone,
-/// with some bend):
+/// Likelihood: the mean over the ways in which gauges commonly are not straight in stored energy (common practice, no source;
+/// each alone, with some bend):
 ///   bent (40 %): s = 100(1 − q) + 4b·q(1 − q), b of −14 to 14 points (charge-counting gauges: 2.2, see reference_depth.h);
 ///   ends early or lingers (25 %): would show z of −10 to 10 points at cut-off (below 0: it has come to its lowest value before);
 ///   offset (25 %): by o of −10 to 10 points, shown within 0 to 100;
 ///   blind to own consumption (10 %): s = 100(1 − D/E*);
-/// q = taken/E* is the depth; large b, z and o are rarer than small ones (a triangle). A run that did not start full begins at the
-/// depth where the law gives its first reading. Errors about a law: normal, step/√12 and 0.8 points of shape that the laws do not
-/// have; more than 15 readings weigh as 15, as errors of shape do not average out. A gauge that sticks, jumps or rebounds is beyond
-/// these.
-[[nodiscard]] double trend_likelihood(const TrendSetup& setup, double left_wh, const OwnDraw& draw);
-
-/// An amount left, with its weight.
-struct LeftWeight {
-    double left_wh = 0;
-    double weight = 0;
-};
-
-/// Amounts left for one own draw, on a grid that is fine near 0, weighted by trend_likelihood and by a prior that is flat in log
-/// E* up to most_wh (without it to 30 times what has been taken): a scale parameter of which nothing is known (Jeffreys 1946,
-/// from memory). Not normalised. Empty where nothing has been taken.
-[[nodiscard]] std::vector<LeftWeight> left_by_trend(const TrendSetup& setup, const OwnDraw& draw);
+/// q = taken/E* is the depth; large b, z and o are rarer than small ones (a triangle). A run that did not start full begins at
+/// the depth where the law gives its first reading. Errors about a law: normal, step/√12 and 0.8 points of shape that the laws do
+/// not have; more than 15 readings weigh as 15, as errors of shape do not average out. Where no law fits (a gauge that sticks,
+/// jumps or rebounds), errors are widened until the best does (Birge 1932, from memory): wide, but such gauges are beyond this.
+[[nodiscard]] std::vector<LeftWeight> left_by_trend(const TrendSetup& setup, const std::vector<OwnDraw>& draws);
 
 } // namespace ullage

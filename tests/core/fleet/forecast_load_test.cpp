@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <utility>
 
 namespace ullage::test {
 namespace {
@@ -73,33 +74,60 @@ TEST(FutureLoads, replays_wrap_around_the_history_without_losing_energy) {
     }
 }
 
-/// 100 W·h taken from 500 with a gauge at 80 %: a straight gauge says 400 left.
-TEST(ForecastTrend, a_straight_gauge_is_likeliest_where_it_points) {
+Spread left_of(const TrendSetup& setup) {
+    WeightedValues values;
+    for (const LeftWeight& left : left_by_trend(setup, {OwnDraw{}})) values.emplace_back(left.left_wh, left.weight);
+    return spread_of(std::move(values), 0.95).value_or(Spread{});
+}
+
+/// 250 Wh taken in ten readings while the gauge fell by 50 points.
+TrendSetup half_taken() {
     TrendSetup setup;
     setup.started_full = true;
     for (int i = 0; i <= 10; ++i) setup.points.push_back({100.0 - 5 * i, 0.5 * i, 25.0 * i, 0});
     setup.end = setup.points.back();
-    const OwnDraw draw;
-    EXPECT_GT(trend_likelihood(setup, 250, draw), 2 * trend_likelihood(setup, 150, draw));
-    EXPECT_GT(trend_likelihood(setup, 250, draw), 2 * trend_likelihood(setup, 450, draw));
-    setup.most_wh = 480; // less than 250 + 250
-    EXPECT_EQ(trend_likelihood(setup, 250, draw), 0);
+    return setup;
+}
+
+TEST(ForecastTrend, a_straight_gauge_is_believed_within_the_common_faults) {
+    const Spread left = left_of(half_taken());
+    EXPECT_NEAR(left.middle, 250, 30);
+    EXPECT_GT(left.lower, 150);
+    EXPECT_LT(left.lower, 235); // may end at 5 %
+    EXPECT_GT(left.upper, 265);
+    EXPECT_LT(left.upper, 450);
+}
+
+TEST(ForecastTrend, no_unit_holds_more_than_its_label_allows) {
+    TrendSetup setup = half_taken();
+    setup.most_wh = 480;
+    EXPECT_LE(left_of(setup).upper, 230);
+    setup.most_wh = 240; // less than was taken
+    EXPECT_TRUE(left_by_trend(setup, {OwnDraw{}}).empty());
 }
 
 TEST(ForecastTrend, a_run_that_did_not_start_full_begins_where_its_gauge_does) {
     TrendSetup setup;
     for (int i = 0; i <= 6; ++i) setup.points.push_back({60.0 - 5 * i, 0.5 * i, 25.0 * i, 0});
     setup.end = setup.points.back(); // 150 Wh for 30 points; 30 % left
-    const OwnDraw draw;
-    EXPECT_GT(trend_likelihood(setup, 150, draw), 2 * trend_likelihood(setup, 75, draw));
-    EXPECT_GT(trend_likelihood(setup, 150, draw), 2 * trend_likelihood(setup, 300, draw));
+    const Spread left = left_of(setup);
+    EXPECT_NEAR(left.middle, 150, 25);
+    EXPECT_LT(left.lower, 130);
+    EXPECT_GT(left.upper, 170);
+}
+
+TEST(ForecastTrend, a_gauge_that_no_law_fits_tells_less) {
+    TrendSetup sticking = half_taken();
+    for (std::size_t i = 4; i < 8; ++i) sticking.points[i].gauge_percent = 80;
+    const Spread honest = left_of(half_taken()), wild = left_of(sticking);
+    EXPECT_GT(wild.upper - wild.lower, 1.3 * (honest.upper - honest.lower));
 }
 
 TEST(ForecastTrend, nothing_taken_says_nothing) {
     TrendSetup setup;
     setup.points = {{100, 0, 0, 0}, {90, 1, 0, 0}};
     setup.end = setup.points.back();
-    EXPECT_TRUE(left_by_trend(setup, {}).empty());
+    EXPECT_TRUE(left_by_trend(setup, {OwnDraw{}}).empty());
 }
 
 TEST(WeightedQuantile, of_an_even_spread_its_ends_and_middle) {
