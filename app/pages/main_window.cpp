@@ -146,6 +146,7 @@ void MainWindow::connect_pages() {
     connect(meters_page_, &MetersPage::withdrawMeterAsked, this, &MainWindow::withdraw_meter);
     connect(meters_page_, &MetersPage::meterSelected, this, [this](const QString& meter) { showMeter(meter.toStdString()); });
     connect(run_page_, &RunPage::editRunRequested, this, &MainWindow::edit_run);
+    connect(run_page_, &RunPage::attachPhotoRequested, this, &MainWindow::attach_photo);
     connect(comparison_page_, &ComparisonPage::runRequested, this, [this](const QString& run) { showRun(run.toStdString()); });
 }
 

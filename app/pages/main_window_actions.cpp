@@ -122,6 +122,10 @@ void MainWindow::make_run_menu() {
     add_action(menu, "editRunFormAction", tr("E&dit run…"), "Ctrl+Shift+E", &MainWindow::edit_run)->setIcon(glyph_icon(Glyph::amend));
     auto* entry = add_action(menu, "enterReadingAction", tr("Enter &reading"), "Ctrl+Return", nullptr);
     connect(entry, &QAction::triggered, run_page_, &RunPage::focusEntry);
+    add_action(menu, "attachPhotoAction", tr("Attach &photo…"), "Ctrl+Shift+P", &MainWindow::attach_photo)
+        ->setIcon(glyph_icon(Glyph::photo));
+    auto* paste = add_action(menu, "pastePhotoAction", tr("Paste p&hoto"), "Ctrl+V", nullptr);
+    connect(paste, &QAction::triggered, run_page_, &RunPage::pastePhotos);
 }
 
 void MainWindow::make_compare_menu() {
@@ -183,7 +187,8 @@ void MainWindow::update_actions() {
     enable({"exportComparisonAction"}, open && !document_.runs().empty());
     enable({"editUnitAction", "withdrawUnitAction"}, open && document_.unit(current_unit()) != nullptr);
     enable({"editMeterAction", "withdrawMeterAction"}, open && document_.meter(meter_uuid_) != nullptr);
-    enable({"exportSheetAction", "editRunFormAction", "withdrawRunAction", "enterReadingAction"}, record != nullptr);
+    enable({"exportSheetAction", "editRunFormAction", "withdrawRunAction", "enterReadingAction", "attachPhotoAction", "pastePhotoAction"},
+           record != nullptr);
     enable({"endCutOffSeenAction", "endFoundOffAction", "endStoppedAction"}, running);
     enable({"reopenRunAction"}, record && !running);
     for (int number = 1; number <= static_cast<int>(std::size(all_mark_kinds)); ++number)

@@ -48,7 +48,9 @@ HelpDialog& MainWindow::help() {
 void MainWindow::show_keys_and_words() {
     KeyList keys{{tr("store the reading in the entry row"), tr("Enter")},
                  {tr("next or previous field"), tr("Tab, Shift+Tab")},
-                 {tr("amend the chosen reading"), tr("F2")}};
+                 {tr("amend the chosen reading"), tr("F2")},
+                 {tr("open, withdraw the chosen photo"), tr("Enter, Delete")},
+                 {tr("take the time of a photo that waits for the reading"), tr("Alt+T")}};
     // Menus in their order, so that the table reads as they do.
     const std::function<void(const QList<QAction*>&)> add = [&](const QList<QAction*>& entries) {
         for (const auto* entry : entries) {

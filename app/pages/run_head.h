@@ -25,7 +25,7 @@ public:
     void setRun(const RunRecord& record);
     /// Whether Amend and Withdraw have a reading to work on.
     void setReadingChosen(bool amendable, bool withdrawable);
-    /// The actions, for menus: mark, end run (a menu), amend, withdraw, edit run.
+    /// The actions, for menus: mark, end run (a menu), attach photo, amend, withdraw, edit run.
     [[nodiscard]] QList<QAction*> runActions() const;
 
     [[nodiscard]] QSize minimumSizeHint() const override;
@@ -36,6 +36,7 @@ signals:
     void amendAsked();
     void withdrawAsked();
     void editAsked();
+    void photoAsked();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -53,7 +54,7 @@ private:
     QLabel* state_label_;
     QWidget *titles_, *buttons_;
     QGridLayout* grid_;
-    QAction *mark_action_, *end_action_, *amend_action_, *withdraw_action_, *edit_action_;
+    QAction *mark_action_, *end_action_, *amend_action_, *withdraw_action_, *edit_action_, *photo_action_;
     QMenu* end_menu_;
     bool running_ = false;
 };
