@@ -42,8 +42,17 @@ void ReadingsDelegate::paintReading(QPainter& painter, const QStyleOptionViewIte
     font.setStrikeOut(emphasis == ReadingsModel::Emphasis::left_out);
     painter.setFont(font);
     painter.setPen(emphasis == ReadingsModel::Emphasis::plain ? palette.ink : palette.soft);
-    const QRect inner = option.rect.adjusted(padding_px, 0, -padding_px, 0);
+    QRect inner = option.rect.adjusted(padding_px, 0, -padding_px, 0);
     const QFontMetrics metrics(font);
+    if (const int photos = index.data(ReadingsModel::PhotosRole).toInt(); photos > 0) {
+        const int side = metrics.ascent() + 3;
+        const QString count = photos > 1 ? QString::number(photos) : QString();
+        const int needed = side + (count.isEmpty() ? 0 : metrics.horizontalAdvance(count) + 3);
+        painter.drawText(inner, Qt::AlignVCenter | Qt::AlignRight, count);
+        glyph_icon(Glyph::photo, GlyphTone::accent)
+            .paint(&painter, QRect(inner.right() + 1 - needed, inner.center().y() - side / 2, side, side));
+        inner.setRight(inner.right() - needed - padding_px);
+    }
     const QString text = metrics.elidedText(index.data().toString(), Qt::ElideRight, inner.width());
     const int alignment = index.data(Qt::TextAlignmentRole).toInt();
     painter.drawText(inner, alignment | Qt::TextSingleLine, text);

@@ -6,7 +6,8 @@
 namespace ullage {
 
 /// Paints the readings table: day headings over the whole width, doubtful readings on the doubt colour, derived values in a
-/// lighter tone, left-out values struck through, a small pencil beside the time of amended readings. Reads roles of
+/// lighter tone, left-out values struck through, a small pencil beside the time of amended readings, a
+/// small camera at the end of the row of readings with photos and their number where there are several. Reads roles of
 /// ReadingsModel only.
 class ReadingsDelegate final : public QStyledItemDelegate {
     Q_OBJECT

@@ -3,6 +3,7 @@
 
 #include "base/version.h"
 #include "dialogs/cautions.h"
+#include "dialogs/photo_words.h"
 
 #include <QCoreApplication>
 
@@ -27,6 +28,10 @@ KeyList words_of_the_job() {
         {tr("run"), tr("one test of one unit, from the first reading to the end")},
         {tr("reading"), tr("one note with its time: gauge, register, watts, a remark")},
         {tr("mark"), tr("a note of an event: load changed, meter zeroed, output tripped, cut-off")},
+        {tr("photo"), tr("evidence kept in the logbook with a reading: drop, paste or choose it. %1, %2 MB together. A run sheet does "
+                         "not carry photos; a copy of the logbook does")
+                          .arg(photo_limits_words())
+                          .arg(photos_limit_bytes / 1'000'000)},
         {tr("delivered energy"), tr("what the register counted during the run, corrected: Wh at the socket")},
         {tr("gauge-implied energy"), tr("rated energy times the fall of the gauge: what the gauge says has gone")},
         {tr("usable fraction"), tr("delivered energy from full to cut-off, divided by rated energy")},
@@ -100,8 +105,8 @@ QString about_html() {
                 "units: the energy printed on the case against the energy that reaches the socket."),
              tr("Free software under the GNU General Public License, version 3 or any later version (GPL-3.0-or-later). It "
                 "comes without any warranty."),
-             tr("Built with Qt and Qt Charts, SQLite, SQLiteCpp, Eigen, Boost, fmt, date, nlohmann-json, CLI11 and "
-                "libxlsxwriter."));
+             tr("Built with Qt and Qt Charts, SQLite, SQLiteCpp, Eigen, Boost, fmt, date, nlohmann-json, CLI11, "
+                "libxlsxwriter and Exiv2."));
 }
 
 } // namespace ullage

@@ -73,11 +73,22 @@ public:
     Result<Run> startRun(Run run, const std::optional<ReadingValues>& first, std::optional<double> gauge_step_percent);
     Result<void> updateRun(const Run& run); ///< also to end a run
     Result<void> withdrawRun(const std::string& uuid);
-    Result<Reading> record(const std::string& run_uuid, const ReadingValues& values);
+    /// Records a reading and ties these waiting photos of the run to it; undone, the reading is withdrawn and keeps them.
+    Result<Reading> record(const std::string& run_uuid, const ReadingValues& values,
+                           const std::vector<std::string>& photo_uuids = {});
     Result<Reading> amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason);
     Result<void> withdrawReading(const std::string& reading_uuid, const QString& reason);
     /// Imports a run sheet's record; undoing withdraws the run.
     Result<RunRecord> import(const RunRecord& record);
+
+    // Photos. Nothing of them is held here: lists and bytes are read from the file each time.
+    /// Keeps a photo with a reading of the run, or waiting for the next one when `reading_uuid` is empty; the time that its
+    /// camera wrote is read from it (see exchange/photo_time.h). Undoing withdraws it. Errors: as Logbook::add_photo.
+    Result<Photo> addPhoto(const std::string& run_uuid, const std::string& reading_uuid, NewPhoto photo);
+    Result<void> withdrawPhoto(const std::string& photo_uuid);
+    /// The photos of a run that are not withdrawn, in order of adding. Errors: as Logbook::photos.
+    Result<std::vector<Photo>> photos(const std::string& run_uuid) const;
+    Result<std::string> photoBytes(const std::string& photo_uuid) const;
 
     // Half-typed entries, not undoable.
     Result<void> keepDraft(const std::string& run_uuid, const QString& draft);
@@ -90,6 +101,7 @@ signals:
     void metersChanged();
     void runsChanged();                          ///< runs were added, withdrawn, renamed or ended
     void readingsChanged(const QString& runUuid); ///< readings of one run changed: redraw it
+    void photosChanged(const QString& runUuid);   ///< a photo of the run was added, tied to a reading, withdrawn or restored
     void saved(qint64 timeMs);                   ///< something has just reached the disk
     void failed(const QString& sentence);        ///< an undo or redo could not be done
 

@@ -41,12 +41,15 @@ Change in_run(const std::string& run_uuid) {
 
 } // namespace
 
-Result<Reading> Document::record(const std::string& run_uuid, const ReadingValues& values) {
+Result<Reading> Document::record(const std::string& run_uuid, const ReadingValues& values,
+                                 const std::vector<std::string>& photo_uuids) {
     if (!state_->book) return State::nothing_open();
-    auto noted = state_->book->record(run_uuid, values);
+    auto noted = state_->book->record(run_uuid, values, photo_uuids);
     if (!noted) return noted;
     const auto& uuid = noted.value().uuid;
-    state_->push(QStringLiteral("record %1").arg(reading_words(*this, run_uuid, values)), in_run(run_uuid),
+    Change change = in_run(run_uuid);
+    if (!photo_uuids.empty()) change.photos.push_back(run_uuid);
+    state_->push(QStringLiteral("record %1").arg(reading_words(*this, run_uuid, values)), change,
                  reading_withdrawn(uuid, false, "redone"), reading_withdrawn(uuid, true, "undone"));
     return noted;
 }

@@ -51,9 +51,11 @@ void Document::State::push(const QString& text, const Change& change, StoreComma
 
 void Document::State::applied(const Change& change) {
     bool runs = change.runs;
-    // Each change may reach a unit's fit: its claims bound it, its meters weigh it, its runs and their readings make it.
-    unit_fits.clear();
-    forecasts.clear();
+    // Each of these may reach a unit's fit: its claims bound it, its meters weigh it, its runs and their readings make it.
+    if (change.units || change.meters || runs || !change.readings.empty()) {
+        unit_fits.clear();
+        forecasts.clear();
+    }
     Result<void> outcome;
     const auto also = [&outcome](Result<void> step) {
         if (outcome && !step) outcome = std::move(step);
@@ -79,6 +81,8 @@ void Document::State::applied(const Change& change) {
     if (runs) emit document.runsChanged();
     for (const auto& uuid : change.readings)
         if (document.run(uuid)) emit document.readingsChanged(QString::fromStdString(uuid));
+    for (const auto& uuid : change.photos)
+        if (document.run(uuid)) emit document.photosChanged(QString::fromStdString(uuid));
     emit document.saved(clock.now_ms());
 }
 

@@ -18,6 +18,7 @@ struct Change {
     bool meters = false;
     bool runs = false;
     std::vector<std::string> readings; ///< uuids of the runs whose readings changed
+    std::vector<std::string> photos;   ///< uuids of the runs whose photos changed
 };
 
 /// What a command needs of the document that owns it.

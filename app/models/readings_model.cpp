@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/readings_model.h"
 
+#include "base/number.h"
+
 #include <algorithm>
 #include <iterator>
 
@@ -9,6 +11,11 @@ namespace ullage {
 ReadingsModel::ReadingsModel(Document& document, QObject* parent) : QAbstractTableModel(parent), document_(document) {
     connect(&document, &Document::readingsChanged, this, [this](const QString& run) {
         if (run == run_uuid_) refresh();
+    });
+    connect(&document, &Document::photosChanged, this, [this](const QString& run) {
+        if (run != run_uuid_) return;
+        countPhotos();
+        if (!rows_.empty()) emit dataChanged(index(0, ReadingsRow::remark), index(rowCount() - 1, ReadingsRow::remark));
     });
     for (auto signal : {&Document::runsChanged, &Document::unitsChanged, &Document::metersChanged, &Document::opened,
                         &Document::closed})
@@ -19,12 +26,22 @@ void ReadingsModel::setRun(const QString& runUuid) {
     if (runUuid == run_uuid_) return;
     beginResetModel();
     run_uuid_ = runUuid;
+    countPhotos();
     rows_.clear();
     if (const RunRecord* record = document_.run(runUuid.toStdString())) {
         rows_ = readings_rows(*record, document_.analysis(runUuid.toStdString()));
         time_zone_ = record->run.time_zone;
     }
     endResetModel();
+}
+
+void ReadingsModel::countPhotos() {
+    photo_counts_.clear();
+    const auto photos = document_.photos(run_uuid_.toStdString());
+    // Where they cannot be read the strip of photos says so.
+    if (!photos) return;
+    for (const Photo& photo : photos.value())
+        if (photo.reading_uuid) ++photo_counts_[QString::fromStdString(*photo.reading_uuid)];
 }
 
 void ReadingsModel::refresh() {
@@ -67,6 +84,9 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     const ReadingsRow& row = rows_[static_cast<std::size_t>(index.row())];
     const ReadingsRow::Cell& cell = row.cells[index.column()];
+    const auto counted = index.column() == ReadingsRow::remark ? photo_counts_.find(row.uuid) : photo_counts_.end();
+    const int photos = counted == photo_counts_.end() ? 0 : counted->second;
+    const QString photo_words = photos == 0 ? QString() : QString::fromStdString(count_text(photos, "photo", "photos"));
     switch (role) {
     case Qt::DisplayRole: return cell.text;
     case Qt::TextAlignmentRole:
@@ -75,14 +95,17 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
                                                            : Qt::AlignRight));
     case Qt::ToolTipRole:
         if (index.column() == ReadingsRow::time && row.amended) return history(row.uuid);
+        if (photos > 0) return cell.hint.isEmpty() ? photo_words : cell.hint + QLatin1Char('\n') + photo_words;
         return cell.hint.isEmpty() ? QVariant() : QVariant(cell.hint);
     case Qt::AccessibleTextRole:
+        if (photos > 0) return cell.text.isEmpty() ? photo_words : cell.text + QStringLiteral(", ") + photo_words;
         return row.amended && index.column() == ReadingsRow::time ? cell.text + QStringLiteral(", amended") : cell.text;
     case DayRole: return !row.day.isEmpty();
     case UuidRole: return row.uuid;
     case EmphasisRole: return static_cast<int>(cell.emphasis);
     case DoubtfulRole: return row.doubtful;
     case AmendedRole: return row.amended;
+    case PhotosRole: return photos;
     default: return {};
     }
 }

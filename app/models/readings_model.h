@@ -6,6 +6,7 @@
 
 #include <QAbstractTableModel>
 
+#include <map>
 #include <vector>
 
 namespace ullage {
@@ -23,6 +24,7 @@ public:
         EmphasisRole,               ///< int, an Emphasis
         DoubtfulRole,               ///< bool: a finding about this stretch of the gauge names the reading
         AmendedRole,                ///< bool: the reading was changed after it was entered
+        PhotosRole,                 ///< int: how many photos the reading has; for the column of remarks, else 0
     };
     explicit ReadingsModel(Document& document, QObject* parent = nullptr);
 
@@ -42,12 +44,14 @@ public:
 
 private:
     void refresh();
+    void countPhotos();
     [[nodiscard]] QString history(const QString& reading_uuid) const;
 
     Document& document_;
     QString run_uuid_;
     std::string time_zone_;
     std::vector<ReadingsRow> rows_;
+    std::map<QString, int> photo_counts_; ///< by reading
 };
 
 } // namespace ullage

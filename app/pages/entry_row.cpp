@@ -2,14 +2,19 @@
 #include "pages/entry_row.h"
 
 #include "measure/entry_doubts.h"
+#include "pages/photo_intake.h"
+#include "pages/waiting_photos.h"
 #include "style/roles.h"
 
 #include <QAccessible>
 #include <QApplication>
+#include <QClipboard>
 #include <QComboBox>
+#include <QDragEnterEvent>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMimeData>
 #include <QPushButton>
 #include <QScopedValueRollback>
 #include <QToolButton>
@@ -23,12 +28,19 @@ namespace {
 constexpr int draft_delay_ms = 300;
 constexpr UtcMs minute_ms = 60'000;
 
+/// Whether pasting here means a photo. A field takes text where there is any, but a copied file also offers its name as text.
+bool paste_means_photo() {
+    const QMimeData* held = QApplication::clipboard()->mimeData();
+    if (held == nullptr) return false;
+    return holds_picture_files(*held) || (!held->hasText() && holds_pictures(*held));
+}
+
 } // namespace
 
 EntryRow::EntryRow(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), mark_combo_(new QComboBox(this)), more_button_(new QToolButton(this)),
       record_button_(new QPushButton(tr("Record"), this)), extras_(new QWidget(this)), message_label_(new QLabel(this)),
-      question_bar_(new QuestionBar(this)) {
+      question_bar_(new QuestionBar(this)), photos_(new WaitingPhotos(document, this)) {
     setObjectName(QStringLiteral("entryRow"));
     buildFields();
     buildRows();
@@ -50,7 +62,16 @@ void EntryRow::hideEvent(QHideEvent* event) {
 }
 
 bool EntryRow::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::DragEnter && holds_pictures(*static_cast<QDragEnterEvent*>(event)->mimeData())) {
+        // A field would take the file's name as text; unanswered, the drag goes on to the page.
+        event->ignore();
+        return true;
+    }
     if (event->type() == QEvent::KeyPress) {
+        if (static_cast<QKeyEvent*>(event)->matches(QKeySequence::Paste) && paste_means_photo()) {
+            emit photoPasteAsked();
+            return true;
+        }
         switch (static_cast<QKeyEvent*>(event)->key()) {
         case Qt::Key_Return:
         case Qt::Key_Enter: record(); return true;
@@ -69,6 +90,7 @@ void EntryRow::setRun(const QString& runUuid) {
     questioned_.reset();
     question_bar_->drop();
     showMessage({});
+    photos_->setRun(runUuid);
     setTexts(known ? EntryTexts::from_draft(document_.draft(runUuid.toStdString())) : EntryTexts());
     showNow();
 }
@@ -94,7 +116,14 @@ void EntryRow::setTexts(const EntryTexts& texts) {
 
 QString EntryRow::message() const { return message_label_->isHidden() ? QString() : message_label_->text(); }
 
+void EntryRow::takeTime(const QString& text) {
+    time_edit_->selectAll();
+    time_edit_->insert(text); // so that Ctrl+Z in the field brings back what stood there
+    time_edit_->setFocus(Qt::OtherFocusReason);
+}
+
 void EntryRow::edited() {
+    photos_->setTimeText(time_edit_->text());
     if (filling_) return;
     questioned_.reset();
     question_bar_->drop();
@@ -170,7 +199,7 @@ void EntryRow::answer(QuestionBar::Answer answer) {
 }
 
 void EntryRow::write(const ReadingValues& values) {
-    const auto noted = document_.record(run_uuid_.toStdString(), values);
+    const auto noted = document_.record(run_uuid_.toStdString(), values, photos_->uuids());
     if (!noted) {
         showMessage(tr("Not recorded. %1").arg(QString::fromStdString(noted.error().sentence())));
         focusGauge();

@@ -17,12 +17,14 @@ class QToolButton;
 
 namespace ullage {
 
+class WaitingPhotos;
+
 /// The row that is always ready for the next reading of one run. Tab moves on, Enter records from any field, Escape clears.
 ///
 /// A text that cannot be read gets its message below and stays. A doubtful value (see measure/entry_doubts.h) is questioned
 /// inline. The reading is on the disk before the row clears; when the store refuses it the text stays and the store's
-/// words stand below. What is half typed is kept with the run and comes back with it. Mark and display watts fold away
-/// where the row is narrow.
+/// words stand below. What is half typed is kept with the run and comes back with it, and so are the photos that wait for the
+/// reading. Mark and display watts fold away where the row is narrow.
 class EntryRow final : public QWidget {
     Q_OBJECT
 public:
@@ -49,6 +51,8 @@ public slots:
 
 signals:
     void recorded(const QString& readingUuid);
+    /// Pictures were pasted into a field.
+    void photoPasteAsked();
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -68,6 +72,7 @@ private:
     void write(const ReadingValues& values);
     void showMessage(const QString& message, QWidget* field = nullptr);
     void setUnfolded(bool unfolded);
+    void takeTime(const QString& text);
     void fitWidths();
     [[nodiscard]] int inlineWidth() const; ///< from which mark and display watts stand in the first line
     void arrange();
@@ -87,6 +92,7 @@ private:
     QHBoxLayout *first_line_ = nullptr, *second_line_ = nullptr;
     QLabel* message_label_;
     QuestionBar* question_bar_;
+    WaitingPhotos* photos_;
 };
 
 } // namespace ullage

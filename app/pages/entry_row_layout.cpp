@@ -2,6 +2,7 @@
 // How the entry row is put together and fits its width.
 #include "pages/entry_row.h"
 
+#include "pages/waiting_photos.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
@@ -61,6 +62,8 @@ void EntryRow::buildFields() {
     message_label_->setTextFormat(Qt::PlainText);
     message_label_->hide();
     connect(question_bar_, &QuestionBar::answered, this, &EntryRow::answer);
+    connect(photos_, &WaitingPhotos::timeTaken, this, &EntryRow::takeTime);
+    connect(photos_, &WaitingPhotos::refused, this, [this](const QString& sentence) { showMessage(sentence); });
 }
 
 QLineEdit* EntryRow::addField(const char* name, const QString& placeholder, const QString& label, const QString& hint) {
@@ -96,6 +99,7 @@ void EntryRow::buildRows() {
     second_line_->addWidget(extras_);
     second_line_->addStretch();
     rows->addLayout(second_line_);
+    rows->addWidget(photos_);
     rows->addWidget(message_label_);
     rows->addWidget(question_bar_);
     fitWidths();

@@ -163,6 +163,7 @@ void MainWindow::connect_pages() {
     connect(meters_page_, &MetersPage::meterSelected, this, [this](const QString& meter) { showMeter(meter.toStdString()); });
     connect(run_page_, &RunPage::editRunRequested, this, &MainWindow::edit_run);
     connect(comparison_page_, &ComparisonPage::told, messages_, &MessageBar::showNote);
+    connect(run_page_, &RunPage::attachPhotoRequested, this, &MainWindow::attach_photo);
     connect(comparison_page_, &ComparisonPage::runRequested, this, [this](const QString& run) { showRun(run.toStdString()); });
 }
 

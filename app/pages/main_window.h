@@ -129,6 +129,7 @@ private:
     void close_logbook();
     void import_sheet();
     void export_sheet();
+    void attach_photo();
     void fill_recent_menu();
     [[nodiscard]] QString start_folder() const;
 

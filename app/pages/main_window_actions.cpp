@@ -142,6 +142,10 @@ void MainWindow::add_reading_actions(QMenu& menu) {
     // Only the readings table answers the key: in a text field it deletes a letter.
     withdraw->setShortcutContext(Qt::WidgetShortcut);
     connect(withdraw, &QAction::triggered, run_page_, &RunPage::withdrawChosen);
+    add_action(menu, "attachPhotoAction", tr("Attach &photo…"), "Ctrl+Alt+P", &MainWindow::attach_photo)
+        ->setIcon(glyph_icon(Glyph::photo));
+    auto* paste = add_action(menu, "pastePhotoAction", tr("Paste p&hoto"), "Ctrl+V", nullptr);
+    connect(paste, &QAction::triggered, run_page_, &RunPage::pastePhotos);
 }
 
 void MainWindow::make_running_menu(QMenu& menu) {
@@ -242,7 +246,7 @@ void MainWindow::update_actions() {
     enable({"editUnitAction", "withdrawUnitAction"}, open && document_.unit(current_unit()) != nullptr);
     enable({"editMeterAction", "withdrawMeterAction"}, open && document_.meter(meter_uuid_) != nullptr);
     enable({"exportSheetAction", "editRunFormAction", "withdrawRunAction", "enterReadingAction", "amendReadingAction", "withdrawReadingsAction",
-            "chooseMarkAction"},
+            "chooseMarkAction", "attachPhotoAction", "pastePhotoAction"},
            record != nullptr);
     enable({"reminderRuleAction"}, running);
     enable({"endCutOffSeenAction", "endFoundOffAction", "endStoppedAction"}, running);

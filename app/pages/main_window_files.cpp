@@ -2,9 +2,11 @@
 // Logbooks and run sheets as files.
 #include "pages/main_window.h"
 
+#include "dialogs/photo_words.h"
 #include "document/sample_logbook.h"
 #include "document/sheet_file.h"
 #include "pages/message_bar.h"
+#include "pages/run_page.h"
 #include "pages/welcome_page.h"
 #include "services/prompts.h"
 #include "services/settings.h"
@@ -111,6 +113,15 @@ void MainWindow::export_sheet() {
     const auto written = export_sheet_file(document_, run_uuid_, path);
     tell(written);
     if (written) messages_->showNote(tr("The run sheet stands in %1.").arg(QDir::toNativeSeparators(path)));
+}
+
+void MainWindow::attach_photo() {
+    if (!document_.run(run_uuid_)) return;
+    const auto title = tr("Attach photos to %1 (%2)").arg(run_page_->photoTargetWords(), photo_limits_words());
+    const auto files = prompts_.filesToOpen(this, title, start_folder(), tr("Photos (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG);;All files (*)"), true);
+    if (files.isEmpty()) return;
+    settings_.setFolderOf(files.constFirst());
+    run_page_->attachPhotos(files);
 }
 
 void MainWindow::fill_recent_menu() {

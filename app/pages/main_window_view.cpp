@@ -75,7 +75,9 @@ void MainWindow::show_keys_and_words() {
                  {tr("next or previous field"), tr("Tab, Shift+Tab")},
                  {tr("clear the entry row"), tr("Esc")},
                  {tr("answer a doubt: keep, correct, reset, swapped"), tr("K, C, Z, W")},
-                 {tr("copy the chosen rows of the readings or the comparison for a spreadsheet"), tr("Ctrl+C")}};
+                 {tr("copy the chosen rows of the readings or the comparison for a spreadsheet"), tr("Ctrl+C")},
+                 {tr("open, withdraw the chosen photo"), tr("Enter, Delete")},
+                 {tr("take the time of a photo that waits for the reading"), tr("Alt+T")}};
     // Menus in their order, so that the table reads as they do.
     const std::function<void(const QList<QAction*>&)> add = [&](const QList<QAction*>& entries) {
         for (const auto* entry : entries) {

@@ -49,6 +49,7 @@ RunHead::RunHead(QWidget* parent)
 
     mark_action_ = addAction("markAction", tr("Mark…"), tr("Note an event: load changed, meter zeroed, cut-off"));
     end_action_ = addAction("endRunAction", tr("End run"), tr("Say how this run ended"));
+    photo_action_ = addAction("photoAction", tr("Photo…"), tr("Attach photos to the chosen reading, or to the next one"));
     amend_action_ = addAction("amendAction", tr("Amend"), tr("Change the chosen reading, or else the last; the old values are kept"));
     withdraw_action_ = addAction("withdrawAction", tr("Withdraw"), tr("Take the chosen readings out; undo brings them back"));
     edit_action_ = addAction("editRunAction", tr("Edit run"), tr("Change what is stated about this run"));
@@ -57,6 +58,7 @@ RunHead::RunHead(QWidget* parent)
     connect(mark_action_, &QAction::triggered, this, &RunHead::markAsked);
     connect(amend_action_, &QAction::triggered, this, &RunHead::amendAsked);
     connect(withdraw_action_, &QAction::triggered, this, &RunHead::withdrawAsked);
+    connect(photo_action_, &QAction::triggered, this, &RunHead::photoAsked);
     connect(edit_action_, &QAction::triggered, this, &RunHead::editAsked);
     buildEndMenu();
 
@@ -75,6 +77,7 @@ RunHead::RunHead(QWidget* parent)
     end_button->setMenu(end_menu_);
     buttons->addWidget(end_button);
     buttons->addWidget(addButton("nextReadingButton", *rule_action_));
+    buttons->addWidget(addButton("photoButton", *photo_action_));
     buttons->addWidget(addButton("amendButton", *amend_action_));
     buttons->addWidget(addButton("withdrawButton", *withdraw_action_));
     buttons->addWidget(addButton("editRunButton", *edit_action_));
@@ -147,7 +150,7 @@ void RunHead::setReadingChosen(bool amendable, bool withdrawable) {
     withdraw_action_->setEnabled(withdrawable);
 }
 
-QList<QAction*> RunHead::runActions() const { return {mark_action_, end_action_, amend_action_, withdraw_action_, edit_action_, rule_action_}; }
+QList<QAction*> RunHead::runActions() const { return {mark_action_, end_action_, photo_action_, amend_action_, withdraw_action_, edit_action_, rule_action_}; }
 
 QSize RunHead::minimumSizeHint() const {
     return {std::max(buttons_->sizeHint().width(), title_label_->sizeHint().width()), grid_->minimumSize().height()};

@@ -27,7 +27,7 @@ public:
     void setReadingChosen(bool amendable, bool withdrawable);
     /// Whether reminders are at hand; at first they are not.
     void setRemindersOffered(bool offered);
-    /// The actions, for menus: mark, end run (a menu), amend, withdraw, edit run, next reading.
+    /// The actions, for menus: mark, end run (a menu), attach photo, amend, withdraw, edit run, next reading.
     [[nodiscard]] QList<QAction*> runActions() const;
 
     [[nodiscard]] QSize minimumSizeHint() const override;
@@ -39,6 +39,7 @@ signals:
     void withdrawAsked();
     void editAsked();
     void ruleAsked(); ///< when to be reminded of the next reading
+    void photoAsked();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -56,7 +57,7 @@ private:
     QLabel* state_label_;
     QWidget *titles_, *buttons_;
     QGridLayout* grid_;
-    QAction *mark_action_, *end_action_, *amend_action_, *withdraw_action_, *edit_action_, *rule_action_;
+    QAction *mark_action_, *end_action_, *amend_action_, *withdraw_action_, *edit_action_, *rule_action_, *photo_action_;
     QMenu* end_menu_;
     bool running_ = false, reminders_offered_ = false;
 };

@@ -14,6 +14,7 @@
 #include "pages/run_charts_panel.h"
 #include "pages/run_figures.h"
 #include "pages/run_head.h"
+#include "pages/run_photos.h"
 #include "pages/usable_view.h"
 #include "services/reminders.h"
 #include "style/roles.h"
@@ -56,8 +57,9 @@ const Reading* reading_of(const RunRecord& record, const std::string& uuid) {
 RunPage::RunPage(Document& document, const Reminders* reminders, QWidget* parent)
     : QWidget(parent), document_(document), reminders_(reminders), model_(new ReadingsModel(document, this)), head_(new RunHead(this)),
       strip_(new ResultStrip(this)), readings_(new ReadingsView(*model_, this)), entry_(new EntryRow(document, this)),
-      charts_(new RunChartsPanel(this)), usable_(new UsableView(this)), findings_(new FindingsView(this)) {
+      photos_(new RunPhotos(document, this)),      charts_(new RunChartsPanel(this)), usable_(new UsableView(this)), findings_(new FindingsView(this)) {
     setObjectName(QStringLiteral("runPage"));
+    setAcceptDrops(true);
     build();
     connectParts();
     refresh();
@@ -112,7 +114,10 @@ QWidget* RunPage::buildReadings() {
     column->setContentsMargins(1, 1, 1, 1);
     column->setSpacing(0);
     column->addWidget(readings_, 1);
+    column->addWidget(photos_);
     column->addWidget(entry_);
+    setTabOrder(readings_, photos_);
+    setTabOrder(photos_, entry_);
     return frame;
 }
 
@@ -139,9 +144,11 @@ void RunPage::connectParts() {
     head_->setRemindersOffered(reminders_ != nullptr);
     if (reminders_) connect(reminders_, &Reminders::looked, this, &RunPage::showFigures);
     connect(head_, &RunHead::withdrawAsked, this, &RunPage::withdrawChosen);
+    connect(head_, &RunHead::photoAsked, this, &RunPage::attachPhotoRequested);
     connect(head_, &RunHead::editAsked, this, [this] { emit editRunRequested(run_uuid_); });
     for (QAction* action : head_->runActions())
-        if (action->objectName() == QLatin1String("amendAction") || action->objectName() == QLatin1String("withdrawAction"))
+        if (action->objectName() == QLatin1String("amendAction") || action->objectName() == QLatin1String("withdrawAction") ||
+            action->objectName() == QLatin1String("photoAction"))
             readings_->addAction(action);
     offer_table_copy(*readings_, [this] { return chosen_readings(document_, run_uuid_.toStdString(), readings_->selectedReadings()); });
 
@@ -154,6 +161,10 @@ void RunPage::connectParts() {
     connect(entry_, &EntryRow::recorded, this, [this](const QString& reading) {
         readings_->scrollTo(model_->index(model_->rowOf(reading), 0));
     });
+
+    connect(entry_, &EntryRow::photoPasteAsked, this, &RunPage::pastePhotos);
+    connect(photos_, &RunPhotos::refused, this, &RunPage::showError);
+    connect(photos_, &RunPhotos::readingWanted, this, [this](const QString& reading) { chooseReadings({reading}, nullptr); });
 
     connect(&document_, &Document::readingsChanged, this, [this](const QString& run) {
         if (run == run_uuid_) refresh();
@@ -170,6 +181,7 @@ void RunPage::showRun(const QString& runUuid) {
     error_bar_->hide();
     model_->setRun(runUuid);
     entry_->setRun(runUuid);
+    photos_->setRun(runUuid);
     chooseReadings({}, nullptr);
     refresh();
     if (model_->rowCount() > 0) readings_->scrollToBottom();
@@ -223,6 +235,7 @@ void RunPage::chooseReadings(const QStringList& readingUuids, const QWidget* sou
     if (source != readings_) readings_->selectReadings(readingUuids);
     if (source != findings_) findings_->clearSelection();
     charts_->setHighlighted(readingUuids);
+    photos_->setReading(readingUuids.size() == 1 ? readingUuids.front() : QString());
     updateActions();
 }
 

@@ -21,6 +21,7 @@ class ReadingsView;
 class ResultStrip;
 class RunChartsPanel;
 class RunHead;
+class RunPhotos;
 class UsableView;
 
 /// One run: head, figures, readings with the entry row always in sight, charts, and what the readings say. Follows the document.
@@ -38,6 +39,11 @@ public:
     [[nodiscard]] QString runUuid() const { return run_uuid_; }
     /// Actions for a menu: mark, end run (with its own menu), amend, withdraw, edit run.
     [[nodiscard]] QList<QAction*> runActions() const;
+    /// Takes photos in from files, for the entry row where that has the keyboard, else for the one chosen reading, else for the
+    /// entry row.
+    void attachPhotos(const QStringList& files);
+    /// "the reading of 14:36" or "the next reading": what attachPhotos() would attach to.
+    [[nodiscard]] QString photoTargetWords() const;
 
 public slots:
     void focusEntry();
@@ -48,16 +54,22 @@ public slots:
     void withdrawChosen();
     /// Records a mark of this moment, with what is half typed, and goes back to the entry row.
     void recordMark(ullage::MarkKind mark);
+    /// As attachPhotos(), from the clipboard.
+    void pastePhotos();
 
 signals:
     /// The form of the run is wanted.
     void editRunRequested(const QString& runUuid);
     /// The form of the run's reminders is wanted.
     void ruleRequested(const QString& runUuid);
+    /// Files of photos are wanted.
+    void attachPhotoRequested();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
 
 private:
     void build();
@@ -74,6 +86,8 @@ private:
     void arrange();
     void placeResults(bool as_tab);
     void updateActions();
+    [[nodiscard]] QString photoTarget() const; ///< a reading; empty for the entry row
+    [[nodiscard]] QString photoTargetAt(const QPoint& point) const;
 
     Document& document_;
     const Reminders* reminders_;
@@ -84,6 +98,7 @@ private:
     ResultStrip* strip_;
     ReadingsView* readings_;
     EntryRow* entry_;
+    RunPhotos* photos_;
     RunChartsPanel* charts_;
     UsableView* usable_;
     FindingsView* findings_;

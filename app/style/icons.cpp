@@ -45,6 +45,7 @@ const char* file_name(Glyph glyph) {
     case Glyph::help: return "help";
     case Glyph::chart: return "chart";
     case Glyph::clock: return "clock";
+    case Glyph::photo: return "photo";
     }
     return "note";
 }

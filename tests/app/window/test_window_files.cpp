@@ -2,10 +2,15 @@
 #include "window_fixture.h"
 
 #include "exchange/run_sheet.h"
+#include "support/photo_bytes.h"
 
+#include <QClipboard>
 #include <QFile>
+#include <QFileInfo>
+#include <QImage>
 #include <QMenu>
 #include <QStandardPaths>
+#include <QTreeView>
 
 namespace ullage {
 
@@ -150,6 +155,43 @@ TEST_F(WindowTest, a_copy_is_saved_beside_the_logbook) {
     Document copy(clock);
     ASSERT_TRUE(copy.open(file("copy.ullage")));
     EXPECT_EQ(copy.units().size(), 1U);
+}
+
+TEST_F(WindowTest, a_chosen_photo_is_attached_and_thinking_better_of_it_changes_nothing) {
+    new_logbook();
+    add_unit();
+    start_run();
+    const auto run = document.runs().at(0)->run.uuid;
+    trigger("attachPhotoAction");
+    EXPECT_TRUE(document.photos(run).value().empty());
+    const auto png = test::bare_png();
+    prompts.to_open = {write("display.png", QByteArray::fromStdString(png))};
+    trigger("attachPhotoAction");
+    ASSERT_EQ(document.photos(run).value().size(), 1U);
+    EXPECT_EQ(settings.folder(), QFileInfo(prompts.to_open[0]).absolutePath());
+    click("photoButton");
+    EXPECT_EQ(document.photos(run).value().size(), 2U);
+}
+
+TEST_F(WindowTest, the_paste_key_takes_a_picture_unless_a_field_takes_text) {
+    new_logbook();
+    EXPECT_FALSE(enabled("pastePhotoAction"));
+    add_unit();
+    start_run();
+    const auto run = document.runs().at(0)->run.uuid;
+    window->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+    QImage image(8, 8, QImage::Format_RGB32);
+    image.fill(Qt::red);
+    QApplication::clipboard()->setImage(image);
+    find<QTreeView>("logbookTree")->setFocus();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(document.photos(run).value().size(), 1U);
+    QApplication::clipboard()->setText(QStringLiteral("lamp on"));
+    find<QLineEdit>("remarkEdit")->setFocus();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(find<QLineEdit>("remarkEdit")->text(), QStringLiteral("lamp on"));
+    EXPECT_EQ(document.photos(run).value().size(), 1U);
 }
 
 TEST_F(WindowTest, thinking_better_of_a_file_changes_nothing) {

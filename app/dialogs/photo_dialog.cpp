@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "dialogs/photo_dialog.h"
+
+#include "dialogs/photo_words.h"
+#include "style/icons.h"
+#include "style/roles.h"
+#include "style/spacing.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+constexpr QSize usual_size_px(900, 680);
+
+QLabel* words_label(const char* name, const QString& words) {
+    auto* label = new QLabel(words);
+    label->setObjectName(QLatin1String(name));
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    return label;
+}
+
+} // namespace
+
+PhotoDialog::PhotoDialog(const Photo& photo, QImage image, const std::string& zone, QWidget* parent)
+    : QDialog(parent), image_(std::move(image)), scroll_(new QScrollArea), picture_label_(new QLabel),
+      message_label_(words_label("photoMessageLabel", {})) {
+    setObjectName(QStringLiteral("photoDialog"));
+    const QString name = QString::fromStdString(photo.file_name);
+    setWindowTitle(tr("Photo %1").arg(name));
+    picture_label_->setObjectName(QStringLiteral("photoPictureLabel"));
+    picture_label_->setAlignment(Qt::AlignCenter);
+    picture_label_->setAccessibleName(tr("photo %1").arg(photo_words(photo, zone)));
+    scroll_->setObjectName(QStringLiteral("photoScroll"));
+    scroll_->setAccessibleName(picture_label_->accessibleName());
+    scroll_->setWidget(picture_label_);
+    scroll_->setAlignment(Qt::AlignCenter);
+    scroll_->setFocusPolicy(Qt::StrongFocus);
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(spacing::panel_gap_px, spacing::panel_gap_px, spacing::panel_gap_px, spacing::panel_gap_px);
+    column->setSpacing(spacing::grid_px);
+    column->addWidget(scroll_, 1);
+    auto* name_label = words_label("photoNameLabel", name);
+    column->addWidget(name_label);
+    QString about = photo_size_words(photo.size_bytes);
+    if (!image_.isNull()) about += tr(", %1 x %2 pixels").arg(image_.width()).arg(image_.height());
+    about += photo.taken ? tr(", taken %1").arg(photo_moment_words(*photo.taken, zone)) : tr(", no time in it");
+    auto* about_label = words_label("photoAboutLabel", about);
+    set_text_style(*about_label, Tone::soft, TextSize::caption);
+    column->addWidget(about_label);
+    set_text_style(*message_label_, Tone::fault, TextSize::caption);
+    message_label_->hide();
+    column->addWidget(message_label_);
+
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(spacing::grid_px);
+    fit_button_ = add_zoom(tr("&Fit  F"), "photoFitButton", Qt::Key_F, &PhotoDialog::showFitted);
+    whole_button_ = add_zoom(tr("&100 %  1"), "photoWholeButton", Qt::Key_1, &PhotoDialog::showWhole);
+    buttons->addWidget(fit_button_);
+    buttons->addWidget(whole_button_);
+    buttons->addStretch();
+    auto* withdraw = new QPushButton(glyph_icon(Glyph::withdraw), tr("&Withdraw photo"));
+    withdraw->setObjectName(QStringLiteral("withdrawPhotoButton"));
+    withdraw->setToolTip(tr("Take this photo out; undo brings it back"));
+    withdraw->setAutoDefault(false);
+    connect(withdraw, &QPushButton::clicked, this, &PhotoDialog::withdrawAsked);
+    buttons->addWidget(withdraw);
+    auto* close = new QPushButton(tr("&Close"));
+    close->setObjectName(QStringLiteral("closePhotoButton"));
+    close->setDefault(true);
+    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+    buttons->addWidget(close);
+    column->addLayout(buttons);
+
+    if (image_.isNull()) {
+        picture_label_->setText(tr("This picture is damaged and cannot be shown. Its file is kept in the logbook as it came."));
+        picture_label_->adjustSize();
+        fit_button_->setEnabled(false);
+        whole_button_->setEnabled(false);
+    }
+    const QSize room = screen() ? screen()->availableSize() * 9 / 10 : usual_size_px;
+    resize(usual_size_px.boundedTo(room));
+    scroll_->setFocus();
+}
+
+QPushButton* PhotoDialog::add_zoom(const QString& words, const char* name, Qt::Key key, void (PhotoDialog::*does)()) {
+    auto* button = new QPushButton(words);
+    button->setObjectName(QLatin1String(name));
+    button->setCheckable(true);
+    button->setAutoDefault(false);
+    connect(button, &QPushButton::clicked, this, does);
+    connect(new QShortcut(QKeySequence(key), this), &QShortcut::activated, this, does);
+    return button;
+}
+
+void PhotoDialog::refuse(const QString& sentence) {
+    message_label_->setText(sentence);
+    message_label_->setAccessibleName(sentence);
+    message_label_->show();
+}
+
+void PhotoDialog::showFitted() {
+    fitted_ = true;
+    show_picture();
+}
+
+void PhotoDialog::showWhole() {
+    fitted_ = false;
+    show_picture();
+}
+
+void PhotoDialog::show_picture() {
+    fit_button_->setChecked(fitted_);
+    whole_button_->setChecked(!fitted_);
+    if (image_.isNull()) return;
+    const qreal ratio = devicePixelRatioF();
+    const QSize room = scroll_->maximumViewportSize() * ratio;
+    const bool smaller = fitted_ && (image_.width() > room.width() || image_.height() > room.height());
+    QPixmap shown = QPixmap::fromImage(smaller ? image_.scaled(room, Qt::KeepAspectRatio, Qt::SmoothTransformation) : image_);
+    shown.setDevicePixelRatio(ratio);
+    picture_label_->setPixmap(shown);
+    picture_label_->adjustSize();
+}
+
+void PhotoDialog::resizeEvent(QResizeEvent* event) {
+    QDialog::resizeEvent(event);
+    if (isVisible() && fitted_) show_picture();
+}
+
+void PhotoDialog::showEvent(QShowEvent* event) {
+    QDialog::showEvent(event);
+    show_picture();
+}
+
+} // namespace ullage

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "model/photo.h"
+
+#include <QDialog>
+#include <QImage>
+
+#include <string>
+
+class QLabel;
+class QPushButton;
+class QScrollArea;
+
+namespace ullage {
+
+/// A photo in full size: fitted to the window (F) or one picture point to one of the screen (1), with its name, size and the
+/// camera's time below. It never touches the store: on withdrawAsked() the caller withdraws the photo and closes the
+/// dialog, or calls refuse().
+class PhotoDialog final : public QDialog {
+    Q_OBJECT
+public:
+    /// A null `image` stands for a picture that cannot be shown, and the dialog says so. Times are written in `zone`.
+    PhotoDialog(const Photo& photo, QImage image, const std::string& zone, QWidget* parent = nullptr);
+
+    void refuse(const QString& sentence);
+    [[nodiscard]] bool fitted() const { return fitted_; }
+
+public slots:
+    void showFitted();
+    void showWhole();
+
+signals:
+    void withdrawAsked();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void show_picture();
+    QPushButton* add_zoom(const QString& words, const char* name, Qt::Key key, void (PhotoDialog::*does)());
+
+    QImage image_;
+    bool fitted_ = true;
+    QScrollArea* scroll_;
+    QLabel *picture_label_, *message_label_;
+    QPushButton *fit_button_ = nullptr, *whole_button_ = nullptr;
+};
+
+} // namespace ullage

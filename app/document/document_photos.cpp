@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Photos of readings.
+#include "document/document.h"
+#include "document/document_state.h"
+#include "exchange/photo_time.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+StoreCommand::Step photo_withdrawn(const std::string& uuid, bool withdrawn) {
+    return [uuid, withdrawn](Logbook& book) -> Result<void> {
+        if (const auto done = book.set_photo_withdrawn(uuid, withdrawn); !done) return done.error();
+        return {};
+    };
+}
+
+Change photos_of(const std::string& run_uuid) {
+    Change change;
+    change.photos.push_back(run_uuid);
+    return change;
+}
+
+} // namespace
+
+Result<Photo> Document::addPhoto(const std::string& run_uuid, const std::string& reading_uuid, NewPhoto photo) {
+    if (!state_->book) return State::nothing_open();
+    const auto* record = run(run_uuid);
+    if (!record) return State::no_such("run");
+    photo.taken = photo_time(photo.bytes, record->run.time_zone);
+    auto added = state_->book->add_photo(run_uuid, reading_uuid, photo);
+    if (!added) return added;
+    const auto& uuid = added.value().uuid;
+    state_->push(QStringLiteral("attach photo"), photos_of(run_uuid), photo_withdrawn(uuid, false), photo_withdrawn(uuid, true));
+    return added;
+}
+
+Result<void> Document::withdrawPhoto(const std::string& photo_uuid) {
+    if (!state_->book) return State::nothing_open();
+    const auto done = state_->book->set_photo_withdrawn(photo_uuid, true);
+    if (!done) return done.error();
+    state_->push(QStringLiteral("withdraw photo"), photos_of(done.value().run_uuid), photo_withdrawn(photo_uuid, true),
+                 photo_withdrawn(photo_uuid, false));
+    return {};
+}
+
+Result<std::vector<Photo>> Document::photos(const std::string& run_uuid) const {
+    if (!state_->book) return State::nothing_open();
+    auto found = state_->book->photos(run_uuid);
+    if (found) std::erase_if(found.value(), [](const Photo& photo) { return photo.withdrawn; });
+    return found;
+}
+
+Result<std::string> Document::photoBytes(const std::string& photo_uuid) const {
+    if (!state_->book) return State::nothing_open();
+    return state_->book->photo_bytes(photo_uuid);
+}
+
+} // namespace ullage

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/photo_intake.h"
+
+#include "dialogs/photo_words.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QFile>
+#include <QFileInfo>
+#include <QImage>
+#include <QMimeData>
+#include <QMimeDatabase>
+#include <QUrl>
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+/// Quick to write rather than small: 12 megapixels take well under a second.
+constexpr int png_quality = 80;
+
+QString tr(const char* text) { return QCoreApplication::translate("photo", text); }
+
+bool called_picture(const QUrl& url) {
+    return url.isLocalFile() && QMimeDatabase()
+                                    .mimeTypeForFile(url.toLocalFile(), QMimeDatabase::MatchExtension)
+                                    .name()
+                                    .startsWith(QLatin1String("image/"));
+}
+
+Result<NewPhoto> photo_from_file(const QString& path) {
+    const QFileInfo info(path);
+    const auto refused = [&](Failure failure, const QString& what, const QString& remedy) {
+        return Error{failure, what.toStdString(), info.fileName().toStdString(), remedy.toStdString()};
+    };
+    if (!info.exists()) return refused(Failure::not_found, tr("there is no such file"), tr("check the name and the folder"));
+    if (!info.isFile()) return refused(Failure::bad_input, tr("this is no file"), tr("choose a picture"));
+    if (info.size() > photo_limit_bytes) {
+        const qint64 rounded_up = (info.size() + 99'999) / 100'000 * 100'000; // so that it does not read like the limit
+        return refused(Failure::bad_input,
+                       tr("the file has %1; a logbook takes %2").arg(photo_size_words(rounded_up), photo_limits_words()),
+                       tr("save it smaller, as JPEG for example"));
+    }
+    QFile file(path);
+    QByteArray bytes;
+    if (file.open(QIODevice::ReadOnly)) bytes = file.read(photo_limit_bytes + 1);
+    if (file.error() != QFileDevice::NoError)
+        return refused(Failure::io, tr("the file cannot be read (%1)").arg(file.errorString()), tr("check its permissions"));
+    return NewPhoto{info.fileName().toStdString(), bytes.toStdString(), {}};
+}
+
+Result<NewPhoto> photo_from_image(const QImage& image) {
+    const std::string name = "pasted.png";
+    if (image.isNull())
+        return Error{Failure::bad_input, tr("the picture could not be taken over").toStdString(), name,
+                     tr("save it as a file and attach that").toStdString()};
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    image.save(&buffer, "PNG", png_quality);
+    return NewPhoto{name, bytes.toStdString(), {}};
+}
+
+} // namespace
+
+bool holds_picture_files(const QMimeData& mime) {
+    const auto urls = mime.urls();
+    return !urls.isEmpty() && std::all_of(urls.begin(), urls.end(), called_picture);
+}
+
+bool holds_pictures(const QMimeData& mime) { return mime.hasUrls() ? holds_picture_files(mime) : mime.hasImage(); }
+
+PhotoIntake photos_from_files(const QStringList& paths) {
+    PhotoIntake intake;
+    for (const QString& path : paths) intake.push_back(photo_from_file(path));
+    return intake;
+}
+
+PhotoIntake photos_from(const QMimeData& mime) {
+    if (!mime.hasUrls()) return {photo_from_image(qvariant_cast<QImage>(mime.imageData()))};
+    QStringList paths;
+    for (const QUrl& url : mime.urls()) paths << url.toLocalFile();
+    return photos_from_files(paths);
+}
+
+} // namespace ullage

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/result.h"
+#include "model/photo.h"
+
+#include <QStringList>
+
+#include <vector>
+
+class QMimeData;
+
+namespace ullage {
+
+/// Photos on their way in, in their order: each with its bytes, or why it could not be read.
+using PhotoIntake = std::vector<Result<NewPhoto>>;
+
+/// Whether all that is dropped or pasted are files that are called pictures of any kind, at least one.
+[[nodiscard]] bool holds_picture_files(const QMimeData& mime);
+/// The same, or a picture without a file.
+[[nodiscard]] bool holds_pictures(const QMimeData& mime);
+
+/// Reads files. Those over photo_limit_bytes are not read but refused with their size. What is in them is judged by the store.
+[[nodiscard]] PhotoIntake photos_from_files(const QStringList& paths);
+/// Reads the picture files, else encodes the picture as PNG. Precondition: holds_pictures().
+[[nodiscard]] PhotoIntake photos_from(const QMimeData& mime);
+
+} // namespace ullage

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/photo_strip.h"
+
+#include "dialogs/photo_dialog.h"
+#include "dialogs/photo_image.h"
+#include "dialogs/photo_words.h"
+#include "style/icons.h"
+#include "style/spacing.h"
+
+#include <QAction>
+#include <QKeyEvent>
+#include <QPixmapCache>
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+constexpr QSize picture_px(72, 54);
+constexpr int uuid_role = Qt::UserRole;
+
+QIcon thumbnail(Document& document, const Photo& photo, qreal ratio) {
+    const QString key = QStringLiteral("photo %1 %2").arg(QString::fromStdString(photo.uuid)).arg(ratio);
+    QPixmap pixmap;
+    if (!QPixmapCache::find(key, &pixmap)) {
+        const auto bytes = document.photoBytes(photo.uuid);
+        const QImage image = bytes ? photo_image(bytes.value(), picture_px * ratio) : QImage();
+        if (image.isNull()) return glyph_icon(Glyph::fault, GlyphTone::fault);
+        pixmap = QPixmap::fromImage(image);
+        pixmap.setDevicePixelRatio(ratio);
+        QPixmapCache::insert(key, pixmap);
+    }
+    return QIcon(pixmap);
+}
+
+} // namespace
+
+PhotoStrip::PhotoStrip(Document& document, QWidget* parent) : QListWidget(parent), document_(document) {
+    setAccessibleName(tr("Photos"));
+    setViewMode(QListView::IconMode);
+    setFlow(QListView::LeftToRight);
+    setWrapping(false);
+    setMovement(QListView::Static);
+    setDragDropMode(QAbstractItemView::NoDragDrop);
+    setIconSize(picture_px);
+    setGridSize(picture_px + QSize(spacing::grid_px, spacing::grid_px));
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFixedHeight(gridSize().height() + spacing::half_px);
+    setTabKeyNavigation(false);
+    setContextMenuPolicy(Qt::ActionsContextMenu);
+    const auto add = [this](const QString& words, const char* name, auto does) {
+        auto* made = new QAction(words, this);
+        made->setObjectName(QLatin1String(name));
+        connect(made, &QAction::triggered, this, [this, does] {
+            if (const auto* item = currentItem()) (this->*does)(item->data(uuid_role).toString());
+        });
+        addAction(made);
+    };
+    add(tr("Open"), "openPhotoAction", &PhotoStrip::openPhoto);
+    add(tr("Withdraw photo"), "withdrawPhotoAction", &PhotoStrip::withdraw);
+    connect(this, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) { openPhoto(item->data(uuid_role).toString()); });
+    load_timer_.setSingleShot(true);
+    load_timer_.setInterval(0);
+    connect(&load_timer_, &QTimer::timeout, this, &PhotoStrip::load_next);
+}
+
+void PhotoStrip::setPhotos(const std::vector<Photo>& photos, const std::string& zone) {
+    if (photos == photos_ && zone == zone_) return;
+    photos_ = photos;
+    zone_ = zone;
+    fill();
+}
+
+void PhotoStrip::fill() {
+    clear();
+    int number = 0;
+    for (const Photo& photo : photos_) {
+        auto* item = new QListWidgetItem(glyph_icon(Glyph::photo, GlyphTone::soft), QString(), this);
+        const QString words = photo_words(photo, zone_);
+        item->setData(uuid_role, QString::fromStdString(photo.uuid));
+        item->setToolTip(words);
+        item->setData(Qt::AccessibleTextRole,
+                      tr("photo %1 of %2: %3").arg(++number).arg(photos_.size()).arg(words));
+    }
+    next_ = 0;
+    if (count() > 0) {
+        setCurrentRow(0, QItemSelectionModel::NoUpdate);
+        load_timer_.start();
+    }
+}
+
+void PhotoStrip::load_next() {
+    if (next_ >= count()) return;
+    item(next_)->setIcon(thumbnail(document_, photos_[static_cast<std::size_t>(next_)], devicePixelRatioF()));
+    if (++next_ < count()) load_timer_.start();
+}
+
+void PhotoStrip::openPhoto(const QString& photoUuid) {
+    const auto photo = std::ranges::find(photos_, photoUuid.toStdString(), &Photo::uuid);
+    if (photo == photos_.end()) return;
+    const auto bytes = document_.photoBytes(photo->uuid);
+    if (!bytes) {
+        emit refused(QString::fromStdString(bytes.error().sentence()));
+        return;
+    }
+    auto* dialog = new PhotoDialog(*photo, photo_image(bytes.value()), zone_, window());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &PhotoDialog::withdrawAsked, this, [this, dialog, uuid = photo->uuid] {
+        if (const auto done = document_.withdrawPhoto(uuid); !done)
+            dialog->refuse(QString::fromStdString(done.error().sentence()));
+        else
+            dialog->accept();
+    });
+    dialog->open();
+}
+
+void PhotoStrip::withdraw(const QString& photo_uuid) {
+    if (const auto done = document_.withdrawPhoto(photo_uuid.toStdString()); !done)
+        emit refused(QString::fromStdString(done.error().sentence()));
+}
+
+void PhotoStrip::keyPressEvent(QKeyEvent* event) {
+    const auto* item = currentItem();
+    const QString uuid = item ? item->data(uuid_role).toString() : QString();
+    switch (uuid.isEmpty() ? 0 : event->key()) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+    case Qt::Key_Space: return openPhoto(uuid);
+    case Qt::Key_Delete: return withdraw(uuid);
+    default: QListWidget::keyPressEvent(event);
+    }
+}
+
+void PhotoStrip::focusInEvent(QFocusEvent* event) {
+    QListWidget::focusInEvent(event);
+    // Shows where the keyboard is.
+    if (auto* item = currentItem()) item->setSelected(true);
+}
+
+} // namespace ullage

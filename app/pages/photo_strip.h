@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+
+#include <QListWidget>
+#include <QTimer>
+
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// A row of small pictures. A click, Enter or Space opens one in full size, Delete withdraws it. Pictures are read one at a
+/// time between other events, so that a page with many of them opens at once.
+class PhotoStrip final : public QListWidget {
+    Q_OBJECT
+public:
+    explicit PhotoStrip(Document& document, QWidget* parent = nullptr);
+
+    /// Shows these photos, their times in `zone`. The same list as before changes nothing.
+    void setPhotos(const std::vector<Photo>& photos, const std::string& zone);
+    /// Opens a photo of the row in a window of its own.
+    void openPhoto(const QString& photoUuid);
+    /// Whether every small picture stands.
+    [[nodiscard]] bool loaded() const { return !load_timer_.isActive(); }
+
+signals:
+    void refused(const QString& sentence);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+
+private:
+    void fill();
+    void load_next();
+    void withdraw(const QString& photo_uuid);
+
+    Document& document_;
+    std::vector<Photo> photos_;
+    std::string zone_;
+    QTimer load_timer_;
+    int next_ = 0;
+};
+
+} // namespace ullage
