@@ -28,7 +28,7 @@ std::string column_kinds(const PrintedTable& printed) {
     std::string kinds = "@{}";
     for (std::size_t c = 0; c < printed.heads.size(); ++c) {
         if (printed.right[c]) kinds += 'r';
-        else kinds += body_width(printed, c) > widest_text ? ">{\\raggedright\\arraybackslash}p{13em}" : "l";
+        else kinds += body_width(printed, c) > widest_text ? ">{\\raggedright\\arraybackslash}p{12em}" : "l";
     }
     return kinds + "@{}";
 }
@@ -36,7 +36,7 @@ std::string column_kinds(const PrintedTable& printed) {
 std::string_view size_of(const PrintedTable& printed) {
     std::size_t width = 0;
     for (std::size_t c = 0; c < printed.heads.size(); ++c) width += std::min(body_width(printed, c), widest_text);
-    return width > widest_row ? "\\scriptsize\\setlength{\\tabcolsep}{3pt}" : "\\footnotesize\\setlength{\\tabcolsep}{5pt}";
+    return width > widest_row ? "\\scriptsize\\setlength{\\tabcolsep}{2pt}" : "\\footnotesize\\setlength{\\tabcolsep}{5pt}";
 }
 
 /// A head stands on as many lines as keep its column as narrow as its cells.
