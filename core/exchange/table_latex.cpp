@@ -27,6 +27,8 @@ std::size_t body_width(const PrintedTable& printed, std::size_t column) {
 std::string column_kinds(const PrintedTable& printed) {
     std::string kinds = "@{}";
     for (std::size_t c = 0; c < printed.heads.size(); ++c) {
+        // Room for the mark of a note, which stands over the gap after a number.
+        if (c > 0 && printed.right[c - 1] && !printed.right[c]) kinds += "@{\\hspace{1.6em}}";
         if (printed.right[c]) kinds += 'r';
         else kinds += body_width(printed, c) > widest_text ? ">{\\raggedright\\arraybackslash}p{12em}" : "l";
     }
@@ -36,7 +38,7 @@ std::string column_kinds(const PrintedTable& printed) {
 std::string_view size_of(const PrintedTable& printed) {
     std::size_t width = 0;
     for (std::size_t c = 0; c < printed.heads.size(); ++c) width += std::min(body_width(printed, c), widest_text);
-    return width > widest_row ? "\\scriptsize\\setlength{\\tabcolsep}{2pt}" : "\\footnotesize\\setlength{\\tabcolsep}{5pt}";
+    return width > widest_row ? "\\scriptsize\\setlength{\\tabcolsep}{3pt}" : "\\footnotesize\\setlength{\\tabcolsep}{5pt}";
 }
 
 /// A head stands on as many lines as keep its column as narrow as its cells.
@@ -66,7 +68,7 @@ std::string preface(const Table& table) {
            "%   \\usepackage[utf8]{inputenc}  % before LaTeX 2018\n"
            "%   \\usepackage{textcomp}        % before LaTeX 2020\n"
            "%   \\usepackage{array,booktabs,longtable}\n"
-           "% A table wider than the page: \\usepackage{pdflscape} and \\begin{landscape} ... \\end{landscape} around the \\input.\n";
+           "% A table wider than the page: \\usepackage{pdflscape} and \\begin{landscape} ... \\end{landscape} around the \\input, or leave out columns.\n";
 }
 
 } // namespace
