@@ -128,14 +128,15 @@ Result<QImage> render_picture(const PictureContent& content, const PictureSpec& 
                  QImage::Format_RGB32);
     if (image.isNull())
         return Error{Failure::io, "there is not enough memory for the picture", {}, "choose a smaller size or scale"};
-    image.setDotsPerMeterX(static_cast<int>(std::round(units_per_metre * spec.scale)));
-    image.setDotsPerMeterY(image.dotsPerMeterX());
     image.fill(look_of(spec).ground);
     QPainter painter(&image);
     painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
     if (auto painted = paint_picture(painter, QRectF(QPointF(), QSizeF(image.size())), content, spec); !painted)
         return painted.error();
     painter.end();
+    // Only now: while painting, the resolution would make text larger.
+    image.setDotsPerMeterX(static_cast<int>(std::round(units_per_metre * spec.scale)));
+    image.setDotsPerMeterY(image.dotsPerMeterX());
     return image;
 }
 

@@ -27,8 +27,10 @@ std::size_t body_width(const PrintedTable& printed, std::size_t column) {
 std::string column_kinds(const PrintedTable& printed) {
     std::string kinds = "@{}";
     for (std::size_t c = 0; c < printed.heads.size(); ++c) {
+        // Room for the mark of a note, which stands over the gap after a number.
+        if (c > 0 && printed.right[c - 1] && !printed.right[c]) kinds += "@{\\hspace{1.6em}}";
         if (printed.right[c]) kinds += 'r';
-        else kinds += body_width(printed, c) > widest_text ? ">{\\raggedright\\arraybackslash}p{13em}" : "l";
+        else kinds += body_width(printed, c) > widest_text ? ">{\\raggedright\\arraybackslash}p{12em}" : "l";
     }
     return kinds + "@{}";
 }
@@ -66,7 +68,7 @@ std::string preface(const Table& table) {
            "%   \\usepackage[utf8]{inputenc}  % before LaTeX 2018\n"
            "%   \\usepackage{textcomp}        % before LaTeX 2020\n"
            "%   \\usepackage{array,booktabs,longtable}\n"
-           "% A table wider than the page: \\usepackage{pdflscape} and \\begin{landscape} ... \\end{landscape} around the \\input.\n";
+           "% A table wider than the page: \\usepackage{pdflscape} and \\begin{landscape} ... \\end{landscape} around the \\input, or leave out columns.\n";
 }
 
 } // namespace

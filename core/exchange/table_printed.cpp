@@ -49,6 +49,21 @@ PrintedCell printed_quantity(const TableColumn& column, Quantity quantity, std::
     return cell;
 }
 
+/// The column with the unit that all its cells share, where it has none of its own.
+TableColumn with_common_unit(const Table& table, std::size_t at) {
+    TableColumn column = table.columns[at];
+    if (!has_own_units(column)) return column;
+    std::string common;
+    for (const auto& row : table.rows) {
+        const auto* quantity = std::get_if<Quantity>(&cell_at(row, at));
+        if (!quantity || quantity->unit.empty() || quantity->unit == common) continue;
+        if (!common.empty()) return column;
+        common = quantity->unit;
+    }
+    column.unit = common;
+    return column;
+}
+
 } // namespace
 
 std::string PrintedCell::text() const { return interval.empty() ? value : value + ' ' + interval; }
@@ -88,16 +103,18 @@ bool has_own_units(const TableColumn& column) {
 
 PrintedTable printed_table(const Table& table) {
     PrintedTable printed;
-    for (const TableColumn& column : table.columns) {
-        printed.heads.push_back(column_head(column));
-        printed.right.push_back(column.content != TableColumn::Content::text);
+    std::vector<TableColumn> columns;
+    for (std::size_t c = 0; c < table.columns.size(); ++c) {
+        columns.push_back(with_common_unit(table, c));
+        printed.heads.push_back(column_head(columns.back()));
+        printed.right.push_back(columns.back().content != TableColumn::Content::text);
     }
     for (const auto& row : table.rows) {
         auto& cells = printed.rows.emplace_back();
         for (std::size_t c = 0; c < table.columns.size(); ++c) {
             const TableCell& cell = cell_at(row, c);
             if (const auto* quantity = std::get_if<Quantity>(&cell))
-                cells.push_back(printed_quantity(table.columns[c], *quantity, printed.notes));
+                cells.push_back(printed_quantity(columns[c], *quantity, printed.notes));
             else
                 cells.push_back({one_line(std::get<std::string>(cell)), {}, 0, {}});
         }

@@ -28,7 +28,7 @@ struct PrintedTable {
     std::vector<std::string> notes; ///< "projected: assumes …"; note 1 comes first; each text once
 };
 
-/// Prints each cell. A cell whose unit is not that of its column carries its own. A row that is shorter than the columns
+/// Prints each cell. A unit that all cells of a column share stands in its head; a cell whose unit is not that of its column carries its own. A row that is shorter than the columns
 /// is filled with empty cells; surplus cells are left out.
 [[nodiscard]] PrintedTable printed_table(const Table& table);
 

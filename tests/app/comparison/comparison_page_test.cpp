@@ -3,6 +3,7 @@
 #include "pages/comparison_page.h"
 
 #include "charts/bar_chart.h"
+#include "charts/picture.h"
 #include "charts/vessel_row.h"
 #include "dialogs/export_dialog.h"
 #include "dialogs/picture_dialog.h"
@@ -263,6 +264,27 @@ TEST_F(ComparisonPageTest, prices_in_several_currencies_name_theirs_in_each_cell
     ASSERT_TRUE(document.updateUnit(unit));
     EXPECT_TRUE(cell(0, "price per rated kWh").endsWith(QLatin1String("CHF/kWh"))) << cell(0, "price per rated kWh").toStdString();
     EXPECT_TRUE(cell(1, "price per rated kWh").endsWith(QLatin1String("EUR/kWh")));
+}
+
+TEST(PictureScale, a_sharper_picture_has_its_text_in_the_same_proportion) {
+    VesselRowContent words;
+    words.empty_text = QStringLiteral("Record a drain first");
+    const auto ink_share = [&](double scale) {
+        PictureSpec spec;
+        spec.scale = scale;
+        const QImage image = render_picture(words, spec).value();
+        int first = image.width(), last = 0;
+        for (int x = 0; x < image.width(); ++x)
+            for (int y = 0; y < image.height(); ++y)
+                if (image.pixelColor(x, y).lightness() < 180) {
+                    first = std::min(first, x);
+                    last = std::max(last, x);
+                }
+        return double(last - first) / image.width();
+    };
+    const double share = ink_share(1);
+    EXPECT_GT(share, 0.05);
+    EXPECT_NEAR(ink_share(3.125), share, 0.05 * share); // glyphs are hinted to pixels, so widths differ by a few per cent
 }
 
 TEST(PicturesCommand, writes_the_charts_of_every_run_and_of_the_comparison) {

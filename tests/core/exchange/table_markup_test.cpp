@@ -120,6 +120,16 @@ TEST(TablePlain, columns_stand_in_line_for_wide_letters_too) {
                                                     "abcdef   120\n");
 }
 
+TEST(TablePlain, a_unit_that_all_cells_share_stands_in_the_head) {
+    Table table;
+    table.columns = {{"price", "price", "", TableColumn::Content::number, 2}};
+    const auto price = [](double each, const char* unit) { return known("price", unit, each, std::nullopt, Kind::measured); };
+    table.rows = {{price(554.17, "EUR/kWh")}, {not_known("price", "", "no price stated")}, {price(499, "EUR/kWh")}};
+    EXPECT_EQ(table_text(table, TableFormat::markdown).substr(0, 40), "| price (EUR/kWh) |\n| ---: |\n| 554.17 |\n");
+    table.rows.push_back({price(3, "CHF/kWh")});
+    EXPECT_EQ(table_text(table, TableFormat::markdown).substr(0, 37), "| price |\n| ---: |\n| 554.17 EUR/kWh |");
+}
+
 TEST(TablePlain, kinds_and_reasons_are_notes_below) {
     const std::string text = table_text(hostile_table(), TableFormat::text);
     EXPECT_NE(text.find("596 ± 20 [1]"), std::string::npos);
