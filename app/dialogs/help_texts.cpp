@@ -69,6 +69,8 @@ QString method_html() {
         tr("<b>No-load draw.</b> Power with the output on and nothing connected is called no-load loss in IEC 61683. One run at a "
            "steady load cannot tell it from conversion loss; the program then says that it is not known."),
         tr("<b>Comparison.</b> Units as they were tested. Where loads or meters differ, the table says so."),
+        tr("<b>Report.</b> Run, Make report and Compare, Make report write all of this with readings, budget, charts, findings, sources and the "
+           "history of amended readings, as PDF or HTML on A4 or Letter."),
     };
     QString html;
     for (const auto& paragraph : paragraphs) html += QStringLiteral("<p>%1</p>").arg(paragraph);

@@ -7,6 +7,7 @@
 #include <QMainWindow>
 #include <QSet>
 
+#include <functional>
 #include <string>
 
 class QActionGroup;
@@ -27,6 +28,7 @@ class MetersPage;
 class Prompts;
 class RunPage;
 class Settings;
+struct ReportLook;
 class UnitPage;
 class WelcomePage;
 enum class Theme;
@@ -35,7 +37,7 @@ enum class Theme;
 ///
 /// All three services must outlive the window. Its code stands in several files by meaning: construction and navigation
 /// here, menus in main_window_actions.cpp, files in main_window_files.cpp, forms in main_window_forms.cpp, commands on runs and
-/// other things in main_window_commands.cpp, theme, text size and help in main_window_view.cpp.
+/// other things in main_window_commands.cpp, reports in main_window_reports.cpp, theme, text size and help in main_window_view.cpp.
 class MainWindow final : public QMainWindow {
     Q_OBJECT
 public:
@@ -118,6 +120,11 @@ private:
     void note_mark(MarkKind mark);
     void export_comparison();
     void tell(const Result<void>& outcome); ///< shows an error, or clears the message bar after a success
+
+    // main_window_reports.cpp
+    void make_run_report();
+    void make_comparison_report();
+    void ask_for_report(const QString& what, std::function<Result<void>(const QString& path, const ReportLook& look)> write);
 
     // main_window_view.cpp
     void set_theme(Theme theme);

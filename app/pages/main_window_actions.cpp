@@ -120,6 +120,7 @@ void MainWindow::make_run_menu() {
     }
     menu.addSeparator();
     add_action(menu, "editRunFormAction", tr("E&dit run…"), "Ctrl+Shift+E", &MainWindow::edit_run)->setIcon(glyph_icon(Glyph::amend));
+    add_action(menu, "runReportAction", tr("Make re&port…"), "Ctrl+Alt+P", &MainWindow::make_run_report)->setIcon(glyph_icon(Glyph::report));
     auto* entry = add_action(menu, "enterReadingAction", tr("Enter &reading"), "Ctrl+Return", nullptr);
     connect(entry, &QAction::triggered, run_page_, &RunPage::focusEntry);
 }
@@ -130,6 +131,8 @@ void MainWindow::make_compare_menu() {
         ->setIcon(glyph_icon(Glyph::compare));
     add_action(menu, "exportComparisonAction", tr("&Export…"), "Ctrl+Shift+K", &MainWindow::export_comparison)
         ->setIcon(glyph_icon(Glyph::export_out));
+    add_action(menu, "comparisonReportAction", tr("Make re&port…"), "Ctrl+Alt+K", &MainWindow::make_comparison_report)
+        ->setIcon(glyph_icon(Glyph::report));
 }
 
 void MainWindow::make_view_menu() {
@@ -182,10 +185,10 @@ void MainWindow::update_actions() {
     const bool running = record && record->run.end == RunEnd::still_running;
     enable({"saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "comparisonAction"}, open);
     enable({"startRunAction"}, open && !document_.units().empty());
-    enable({"exportComparisonAction"}, open && !document_.runs().empty());
+    enable({"exportComparisonAction", "comparisonReportAction"}, open && !document_.runs().empty());
     enable({"editUnitAction", "withdrawUnitAction"}, open && document_.unit(current_unit()) != nullptr);
     enable({"editMeterAction", "withdrawMeterAction"}, open && document_.meter(meter_uuid_) != nullptr);
-    enable({"exportSheetAction", "editRunFormAction", "withdrawRunAction", "enterReadingAction"}, record != nullptr);
+    enable({"exportSheetAction", "editRunFormAction", "withdrawRunAction", "enterReadingAction", "runReportAction"}, record != nullptr);
     enable({"endCutOffSeenAction", "endFoundOffAction", "endStoppedAction"}, running);
     enable({"reopenRunAction"}, record && !running);
     for (int number = 1; number <= static_cast<int>(std::size(all_mark_kinds)); ++number)
