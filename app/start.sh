@@ -44,4 +44,6 @@ for form in csv markdown html xlsx json latex; do
 done
 "$ullage" analyse "$logbook" --format json >"$folder/analysis.json"
 "$ullage" pictures "$logbook" --into "$folder"
-echo "ullage: tables and pictures are in $folder"
+"$ullage" report "$logbook" --compare --output "$folder/comparison-report.pdf"
+"$ullage" report "$logbook" --compare --output "$folder/comparison-report.html"
+echo "ullage: tables, pictures and reports are in $folder"

@@ -29,6 +29,15 @@ for room in base model numerics store measure gauge fleet exchange; do
     if grep -qE '^#include <Q[A-Za-z]' "$file"; then refuse "$file names Qt"; fi
   done
 done
+# What writes reports knows drawings and style, but neither document nor window.
+for file in app/report/*.h app/report/*.cpp; do
+  for target in $(sed -n 's,^#include "\([a-z_]*\)/.*",\1,p' "$file"); do
+    case " report charts style base model numerics measure gauge fleet exchange " in *" $target "*) ;; *) refuse "$file may not include from $target" ;; esac
+  done
+done
+for file in $(grep -rl '#include "report/' app/style app/charts app/text app/document app/services app/models app/delegates || true); do
+  refuse "$file may not include from report"
+done
 # Qt Charts stays behind one adapter, the store behind the document.
 for file in $(grep -rlE '#include <Q(t?Charts?|.*Series|.*Axis|Chart)' app --include=*.h --include=*.cpp || true); do
   case $file in app/charts/*) ;; *) refuse "$file names Qt Charts outside app/charts" ;; esac

@@ -84,6 +84,8 @@ QString method_html() {
            "the same numbers in each; CSV, XLSX and JSON hold every digit, the limits of the interval and the kind. Beside a CSV "
            "file stands its description (W3C, Metadata Vocabulary for Tabular Data). Copy table and Ctrl+C give cells for a "
            "spreadsheet. Your words never become formulas there: one that begins like a formula gets an apostrophe in front."),
+        tr("<b>Report.</b> Run, Make report and Compare, Make report write all of this with readings, budget, charts, findings, sources and the "
+           "history of amended readings, as PDF or HTML on A4 or Letter."),
     };
     QString html;
     for (const auto& paragraph : paragraphs) html += QStringLiteral("<p>%1</p>").arg(paragraph);

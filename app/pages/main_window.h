@@ -7,6 +7,7 @@
 #include <QMainWindow>
 #include <QSet>
 
+#include <functional>
 #include <memory>
 #include <string>
 
@@ -35,6 +36,7 @@ class ReminderBar;
 class Reminders;
 class RunPage;
 class Settings;
+struct ReportLook;
 class UnitPage;
 class WelcomePage;
 enum class Theme;
@@ -49,7 +51,7 @@ struct Desktop {
 ///
 /// All services must outlive the window. Its code stands in several files by meaning: construction and navigation
 /// here, menus in main_window_actions.cpp, running tests and reminders in main_window_bench.cpp, files in main_window_files.cpp, forms in main_window_forms.cpp, commands on runs and
-/// other things in main_window_commands.cpp, theme, text size and help in main_window_view.cpp.
+/// other things in main_window_commands.cpp, reports in main_window_reports.cpp, theme, text size and help in main_window_view.cpp.
 class MainWindow final : public QMainWindow {
     Q_OBJECT
 public:
@@ -151,6 +153,11 @@ private:
     void copy_comparison();
     void export_readings();
     void tell(const Result<void>& outcome); ///< shows an error, or clears the message bar after a success
+
+    // main_window_reports.cpp
+    void make_run_report();
+    void make_comparison_report();
+    void ask_for_report(const QString& what, std::function<Result<void>(const QString& path, const ReportLook& look)> write);
 
     // main_window_view.cpp
     void set_theme(Theme theme);

@@ -131,6 +131,7 @@ void MainWindow::make_run_menu() {
     menu.addSeparator();
     add_reading_actions(menu);
     add_action(menu, "editRunFormAction", tr("E&dit run…"), "Ctrl+Shift+E", &MainWindow::edit_run)->setIcon(glyph_icon(Glyph::amend));
+    add_action(menu, "runReportAction", tr("Make re&port…"), "Ctrl+Alt+P", &MainWindow::make_run_report)->setIcon(glyph_icon(Glyph::report));
 }
 
 void MainWindow::add_reading_actions(QMenu& menu) {
@@ -142,7 +143,7 @@ void MainWindow::add_reading_actions(QMenu& menu) {
     // Only the readings table answers the key: in a text field it deletes a letter.
     withdraw->setShortcutContext(Qt::WidgetShortcut);
     connect(withdraw, &QAction::triggered, run_page_, &RunPage::withdrawChosen);
-    add_action(menu, "attachPhotoAction", tr("Attach &photo…"), "Ctrl+Alt+P", &MainWindow::attach_photo)
+    add_action(menu, "attachPhotoAction", tr("Attach &photo…"), "Ctrl+Shift+A", &MainWindow::attach_photo)
         ->setIcon(glyph_icon(Glyph::photo));
     auto* paste = add_action(menu, "pastePhotoAction", tr("Paste p&hoto"), "Ctrl+V", nullptr);
     connect(paste, &QAction::triggered, run_page_, &RunPage::pastePhotos);
@@ -190,6 +191,8 @@ void MainWindow::make_compare_menu() {
     add_action(menu, "exportComparisonAction", tr("&Export…"), "Ctrl+Shift+K", &MainWindow::export_comparison)
         ->setIcon(glyph_icon(Glyph::export_out));
     add_action(menu, "copyComparisonAction", tr("Copy &table"), "Ctrl+Alt+C", &MainWindow::copy_comparison);
+    add_action(menu, "comparisonReportAction", tr("Make re&port…"), "Ctrl+Alt+K", &MainWindow::make_comparison_report)
+        ->setIcon(glyph_icon(Glyph::report));
 }
 
 void MainWindow::make_view_menu() {
@@ -242,11 +245,11 @@ void MainWindow::update_actions() {
     const bool running = record && record->run.end == RunEnd::still_running;
     enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "comparisonAction"}, open);
     enable({"startRunAction"}, open && !document_.units().empty());
-    enable({"exportComparisonAction", "copyComparisonAction", "exportReadingsAction"}, open && !document_.runs().empty());
+    enable({"exportComparisonAction", "copyComparisonAction", "exportReadingsAction", "comparisonReportAction"}, open && !document_.runs().empty());
     enable({"editUnitAction", "withdrawUnitAction"}, open && document_.unit(current_unit()) != nullptr);
     enable({"editMeterAction", "withdrawMeterAction"}, open && document_.meter(meter_uuid_) != nullptr);
     enable({"exportSheetAction", "editRunFormAction", "withdrawRunAction", "enterReadingAction", "amendReadingAction", "withdrawReadingsAction",
-            "chooseMarkAction", "attachPhotoAction", "pastePhotoAction"},
+            "chooseMarkAction", "attachPhotoAction", "pastePhotoAction", "runReportAction"},
            record != nullptr);
     enable({"reminderRuleAction"}, running);
     enable({"endCutOffSeenAction", "endFoundOffAction", "endStoppedAction"}, running);

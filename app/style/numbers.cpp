@@ -7,16 +7,20 @@
 #include <QStringList>
 
 #include <cmath>
+#include <utility>
 
 namespace ullage {
 namespace {
 
 constexpr QChar thin_space(0x202F); // narrow and without a line break
 constexpr QChar minus_sign(0x2212);
+char decimal_sign = '.';
 
 QString grouped(QString digits) {
     const qsizetype point = digits.indexOf(QLatin1Char('.'));
     const qsizetype whole = point < 0 ? digits.size() : point;
+    if (point >= 0)
+        digits[point] = QLatin1Char(decimal_sign);
     if (whole < 5)
         return digits;
     for (qsizetype at = whole - 3; at > 0; at -= 3)
@@ -27,6 +31,10 @@ QString grouped(QString digits) {
 QString translated(const char* text) { return QCoreApplication::translate("numbers", text); }
 
 } // namespace
+
+ScopedDecimalSign::ScopedDecimalSign(char sign) : before_(std::exchange(decimal_sign, sign)) {}
+
+ScopedDecimalSign::~ScopedDecimalSign() { decimal_sign = before_; }
 
 QString ValueText::plain() const {
     QStringList parts{value};

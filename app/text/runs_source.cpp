@@ -68,6 +68,11 @@ std::vector<std::string> unit_names(const std::vector<RunRecord>& records) {
     return names;
 }
 
+bool is_sheets(const std::string& path) {
+    std::error_code ignored;
+    return fs::is_directory(path, ignored) || fs::path(path).extension() == ".csv";
+}
+
 } // namespace
 
 Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<std::string>& notices) {
@@ -82,6 +87,25 @@ Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<st
     const Result<Logbook> logbook = Logbook::open(path, OpenMode::look, clock);
     if (!logbook) return logbook.error();
     return logbook.value().run_records();
+}
+
+Result<std::vector<std::optional<std::vector<ReadingHistory>>>> histories_from(const std::string& path,
+                                                                               const std::vector<RunRecord>& records) {
+    std::vector<std::optional<std::vector<ReadingHistory>>> all(records.size());
+    if (is_sheets(path)) return all;
+    const SystemClock clock;
+    const Result<Logbook> logbook = Logbook::open(path, OpenMode::look, clock);
+    if (!logbook) return logbook.error();
+    for (std::size_t r = 0; r < records.size(); ++r) {
+        auto& histories = all[r].emplace();
+        for (const Reading& reading : records[r].readings) {
+            if (reading.version < 2) continue;
+            Result<std::vector<ReadingVersion>> versions = logbook.value().history(reading.uuid);
+            if (!versions) return versions.error();
+            histories.push_back({reading.uuid, std::move(versions).value()});
+        }
+    }
+    return all;
 }
 
 Result<std::vector<RunRecord>> chosen_runs(std::vector<RunRecord> records, const std::string& unit, std::optional<int> run) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "exchange/report_content.h"
 #include "model/run_record.h"
 
 #include <optional>
@@ -15,6 +16,11 @@ namespace ullage {
 /// between sheets of one unit are found. Notices of sheets are appended to `notices`. Errors: those of Logbook::open,
 /// read_run_sheet and Logbook::import, with the file named; a folder without sheets.
 [[nodiscard]] Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<std::string>& notices);
+
+/// What was amended, withdrawn or restored among the readings of each of these runs of the logbook at `path`, in their order. Absent for
+/// each where `path` is a run sheet or a folder of them, which keep no history. Errors: those of Logbook::open and Logbook::history.
+[[nodiscard]] Result<std::vector<std::optional<std::vector<ReadingHistory>>>> histories_from(const std::string& path,
+                                                                                           const std::vector<RunRecord>& records);
 
 /// The runs of a unit (empty name: of every unit) with a number (absent: every run). Errors name what there is: no such unit,
 /// no such run, a run number without a unit where there are several.

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Reports of the run shown and of the comparison.
+#include "pages/main_window.h"
+
+#include "dialogs/report_form.h"
+#include "pages/comparison_page.h"
+#include "pages/message_bar.h"
+#include "pages/report_making.h"
+#include "report/report_file.h"
+#include "services/prompts.h"
+#include "services/settings.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QLocale>
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+/// A run of the document with the histories of its changed readings.
+Result<ReportedRun> reported(const Document& document, const std::string& run_uuid) {
+    ReportedRun run{document.run(run_uuid), &document.analysis(run_uuid), std::vector<ReadingHistory>()};
+    for (const Reading& reading : run.record->readings) {
+        if (reading.version < 2) continue;
+        auto versions = document.history(reading.uuid);
+        if (!versions) return versions.error();
+        run.histories->push_back({reading.uuid, std::move(versions).value()});
+    }
+    return run;
+}
+
+ReportOptions options_now(const Document& document) {
+    return {decimal_sign_of(QLocale()), document.clock().now_ms(), machine_zone()};
+}
+
+Result<void> write_run(const Document& document, const std::string& run_uuid, const QString& path, const ReportLook& look) {
+    if (!document.run(run_uuid)) return Error{Failure::not_found, "the run is no longer in the logbook", {}, "choose another run"};
+    const Result<ReportedRun> run = reported(document, run_uuid);
+    if (!run) return run.error();
+    const MadeReport made = make_run_report(run.value(), document.unitFit(run.value().record->unit.uuid), options_now(document));
+    return write_report(made.report, made.pictures, path, look);
+}
+
+Result<void> write_comparison(const Document& document, CompareRows rows, const QString& path, const ReportLook& look) {
+    const Comparison comparison = document.comparison(rows);
+    std::vector<ReportedRun> runs;
+    std::vector<UnitAnalysis> units;
+    for (const ComparisonRow& row : comparison.rows) {
+        Result<ReportedRun> run = reported(document, row.run.uuid);
+        if (!run) return run.error();
+        runs.push_back(std::move(run).value());
+        const bool known = std::ranges::any_of(units, [&row](const UnitAnalysis& unit) { return unit.unit.uuid == row.unit.uuid; });
+        if (!known) units.push_back(analyse_unit(row.unit, document.unitFit(row.unit.uuid)));
+    }
+    const MadeReport made = make_comparison_report(comparison, runs, units, options_now(document));
+    return write_report(made.report, made.pictures, path, look);
+}
+
+/// The pointer says that work goes on: drawing can only be done where the window lives.
+class WaitingPointer {
+public:
+    WaitingPointer() { QApplication::setOverrideCursor(Qt::WaitCursor); }
+    ~WaitingPointer() { QApplication::restoreOverrideCursor(); }
+    WaitingPointer(const WaitingPointer&) = delete;
+    WaitingPointer& operator=(const WaitingPointer&) = delete;
+};
+
+} // namespace
+
+void MainWindow::make_run_report() {
+    const auto* record = document_.run(run_uuid_);
+    if (!record) return;
+    ask_for_report(tr("%1 run %2").arg(QString::fromStdString(record->unit.name)).arg(record->number),
+                   [this, run = run_uuid_](const QString& path, const ReportLook& look) { return write_run(document_, run, path, look); });
+}
+
+void MainWindow::make_comparison_report() {
+    if (!document_.isOpen()) return;
+    ask_for_report(tr("comparison"), [this](const QString& path, const ReportLook& look) {
+        return write_comparison(document_, comparison_page_->rows(), path, look);
+    });
+}
+
+void MainWindow::ask_for_report(const QString& what, std::function<Result<void>(const QString& path, const ReportLook& look)> write) {
+    auto* form = new ReportForm(what, paper_of(QLocale()), this);
+    connect(form, &FormDialog::submitted, this, [this, form, what, write = std::move(write)] {
+        const QString ending = form->ending();
+        const QString suggested = QDir(start_folder()).filePath(report_file_stem(what) + QLatin1Char('.') + ending);
+        const QString filter = ending == QLatin1String("pdf") ? tr("PDF (*.pdf)") : tr("HTML page (*.html)");
+        const QString path = prompts_.fileToSave(this, tr("Make report"), suggested, filter, ending, true);
+        if (path.isEmpty()) return;
+        settings_.setFolderOf(path);
+        const WaitingPointer waiting;
+        if (const Result<void> written = write(path, {form->paper(), decimal_sign_of(QLocale())}); !written) {
+            form->refuse(QString::fromStdString(written.error().sentence()));
+            return;
+        }
+        form->accept();
+        messages_->dismiss();
+        messages_->showNote(tr("The report stands in %1.").arg(QDir::toNativeSeparators(path)));
+    });
+    form->open();
+}
+
+} // namespace ullage

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "exchange/report_content.h"
+#include "report/report_look.h"
+
+namespace ullage {
+
+/// A report with its drawings, ready for write_report().
+struct MadeReport {
+    Report report;
+    ReportPictures pictures;
+};
+
+/// Report and drawings of one run; see run_report().
+[[nodiscard]] MadeReport make_run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportOptions& options);
+
+/// Report and drawings of a comparison; see comparison_report().
+[[nodiscard]] MadeReport make_comparison_report(const Comparison& comparison, const std::vector<ReportedRun>& runs,
+                                                const std::vector<UnitAnalysis>& units, const ReportOptions& options);
+
+} // namespace ullage

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pictures/report_command.h"
+
+#include "base/clock.h"
+#include "exchange/table_unicode.h"
+#include "pages/report_making.h"
+#include "report/report_file.h"
+#include "text/commands.h"
+#include "text/runs_source.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <charconv>
+#include <deque>
+#include <ostream>
+
+namespace ullage {
+
+namespace {
+
+struct Arguments {
+    std::string source, run, output, paper, locale;
+    bool compare = false, every_drain = false;
+};
+
+int refuse(std::ostream& err, const Error& error) {
+    err << "ullage: " << one_line(error.sentence()) << '\n';
+    return exit_bad_input;
+}
+
+int wrong_usage(std::ostream& err, const std::string& what) {
+    err << "ullage: " << one_line(what) << "; see ullage report --help\n";
+    return exit_usage;
+}
+
+void add_options(CLI::App& command, Arguments& arguments) {
+    command.add_option("LOGBOOK", arguments.source, "logbook, run sheet (.csv), or folder of run sheets")->required();
+    auto* run = command.add_option("--run", arguments.run, "the run to report, UNIT/N; the number alone where there is one unit");
+    auto* compare = command.add_flag("--compare", arguments.compare, "report the comparison of the units as tested");
+    run->excludes(compare);
+    command.add_flag("--every-drain", arguments.every_drain, "in a comparison: a row for each drain instead of one for each unit")->needs(compare);
+    command.add_option("--output", arguments.output, "file to write; its ending, .pdf or .html, chooses the form");
+    command.add_option("--paper", arguments.paper, "a4 or letter")->check(CLI::IsMember({"a4", "letter"}));
+    command.add_option("--locale", arguments.locale, "whose decimal sign is written, e.g. de_DE or en_US");
+}
+
+/// "UNIT/N" or "N": the unit's name may hold strokes of its own.
+bool read_run(const std::string& text, std::string& unit, int& number) {
+    const std::size_t stroke = text.rfind('/');
+    const std::string digits = stroke == std::string::npos ? text : text.substr(stroke + 1);
+    unit = stroke == std::string::npos ? std::string() : text.substr(0, stroke);
+    const auto [end, trouble] = std::from_chars(digits.data(), digits.data() + digits.size(), number);
+    return trouble == std::errc() && end == digits.data() + digits.size() && number > 0;
+}
+
+/// A run of the records with its analysis, which `analyses` keeps.
+ReportedRun reported(const RunRecord& record, const std::optional<std::vector<ReadingHistory>>& histories, std::deque<RunAnalysis>& analyses) {
+    analyses.push_back(analyse_run(record));
+    return {&record, &analyses.back(), histories};
+}
+
+int write(const MadeReport& made, const std::string& path, const ReportLook& look, std::ostream& out, std::ostream& err) {
+    if (const Result<void> written = write_report(made.report, made.pictures, QString::fromStdString(path), look); !written)
+        return refuse(err, written.error());
+    out << "the report stands in " << path << '\n';
+    return exit_good;
+}
+
+int report_run(const Arguments& arguments, const std::vector<RunRecord>& records, const ReportOptions& options, const ReportLook& look,
+               std::ostream& out, std::ostream& err) {
+    std::string unit;
+    int number = 0;
+    if (!read_run(arguments.run, unit, number)) return wrong_usage(err, "`" + arguments.run + "` names no run; write UNIT/N, e.g. \"Osk 1200/2\"");
+    const Result<std::vector<RunRecord>> chosen = chosen_runs(records, unit, number);
+    if (!chosen) return refuse(err, chosen.error());
+    if (chosen.value().size() > 1)
+        return refuse(err, {Failure::bad_input, "several units are named `" + unit + "`", "--run", "give the units names of their own"});
+    const auto histories = histories_from(arguments.source, chosen.value());
+    if (!histories) return refuse(err, histories.error());
+    const RunRecord& record = chosen.value().front();
+    std::vector<RunRecord> of_unit = records;
+    std::erase_if(of_unit, [&record](const RunRecord& each) { return each.unit.uuid != record.unit.uuid; });
+    std::deque<RunAnalysis> analyses;
+    const MadeReport made = make_run_report(reported(record, histories.value().front(), analyses), fit_unit(of_unit), options);
+    const QString stem = report_file_stem(QStringLiteral("%1 run %2").arg(QString::fromStdString(record.unit.name)).arg(record.number));
+    return write(made, arguments.output.empty() ? stem.toStdString() + ".pdf" : arguments.output, look, out, err);
+}
+
+int report_comparison(const Arguments& arguments, const std::vector<RunRecord>& records, const ReportOptions& options, const ReportLook& look,
+                      std::ostream& out, std::ostream& err) {
+    const Comparison comparison = compare_as_tested(records, arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit);
+    const auto histories = histories_from(arguments.source, records);
+    if (!histories) return refuse(err, histories.error());
+    std::deque<RunAnalysis> analyses;
+    std::vector<ReportedRun> runs;
+    std::vector<UnitAnalysis> units = analyse_units(records);
+    std::erase_if(units, [&comparison](const UnitAnalysis& unit) {
+        return std::ranges::none_of(comparison.rows, [&unit](const ComparisonRow& row) { return row.unit.uuid == unit.unit.uuid; });
+    });
+    for (const ComparisonRow& row : comparison.rows) {
+        const auto at = std::ranges::find_if(records, [&row](const RunRecord& record) { return record.run.uuid == row.run.uuid; });
+        if (at == records.end()) continue;
+        runs.push_back(reported(*at, histories.value()[static_cast<std::size_t>(at - records.begin())], analyses));
+    }
+    return write(make_comparison_report(comparison, runs, units, options), arguments.output.empty() ? "comparison-report.pdf" : arguments.output, look,
+                 out, err);
+}
+
+} // namespace
+
+int run_report_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
+    Arguments arguments;
+    CLI::App app("Write a test report as PDF or HTML", "ullage");
+    CLI::App* command = app.add_subcommand("report", "Write the report of one run or of the comparison as PDF or HTML");
+    add_options(*command, arguments);
+    app.require_subcommand(1);
+    try {
+        app.parse(std::vector<std::string>(args.rbegin(), args.rend())); // the library takes them from the back
+    } catch (const CLI::CallForHelp&) {
+        out << command->help();
+        return exit_good;
+    } catch (const CLI::ParseError& error) {
+        return wrong_usage(err, error.what());
+    }
+    if (arguments.run.empty() && !arguments.compare) return wrong_usage(err, "choose --run UNIT/N or --compare");
+    const QLocale locale = arguments.locale.empty() ? QLocale::system() : QLocale(QString::fromStdString(arguments.locale));
+    if (!arguments.locale.empty() && locale.language() == QLocale::C && arguments.locale != "C")
+        return wrong_usage(err, "`" + arguments.locale + "` is no locale; use a name such as de_DE or en_US");
+    const Paper paper = arguments.paper.empty() ? paper_of(locale) : arguments.paper == "letter" ? Paper::letter : Paper::a4;
+
+    std::vector<std::string> notices;
+    const Result<std::vector<RunRecord>> records = runs_from(arguments.source, notices);
+    if (!records) return refuse(err, records.error());
+    for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
+    const ReportOptions options{decimal_sign_of(locale), SystemClock().now_ms(), machine_zone()};
+    const ReportLook look{paper, options.decimal_sign};
+    return arguments.compare ? report_comparison(arguments, records.value(), options, look, out, err)
+                             : report_run(arguments, records.value(), options, look, out, err);
+}
+
+} // namespace ullage

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "report/flowed_text.h"
+#include "style/palette.h"
+
+#include <QString>
+
+class QPainter;
+class QPdfWriter;
+
+namespace ullage {
+
+/// Sizes of letters in a printed report.
+enum class PrintSize { title, chapter, section, body, small, figure };
+
+/// A page after the other from top to bottom: where the next thing goes, and what stands at head and foot of each. It goes over
+/// the same content twice: once without painter, to count the pages, then with one. Lengths in the device's units.
+class PageFlow {
+public:
+    /// `total_pages` 0 while they are counted. `running` stands at the head of every page but the first, `foot` at the foot.
+    PageFlow(QPdfWriter& writer, QPainter* painter, QString running, QString foot, int total_pages);
+
+    [[nodiscard]] double mm(double length_mm) const;
+    [[nodiscard]] QFont font(PrintSize size) const;
+    [[nodiscard]] QPaintDevice& device() const;
+    [[nodiscard]] QPainter* painter() const { return painter_; } ///< null while pages are counted
+    [[nodiscard]] const Palette& palette() const { return light_palette(); }
+
+    [[nodiscard]] double left() const { return left_; }
+    [[nodiscard]] double width() const { return width_; }
+    [[nodiscard]] double y() const { return y_; }
+    [[nodiscard]] double room() const { return bottom_ - y_; }           ///< left on this page
+    [[nodiscard]] double page_height() const { return bottom_ - top_; } ///< of an empty page
+    [[nodiscard]] int page() const { return page_; }
+
+    void down(double length) { y_ += length; }
+    /// Space between two things; none at the top of a page.
+    void gap(double length_mm);
+    /// Goes to a new page unless `height` is left on this one, or the page is empty.
+    void ensure(double height);
+    void new_page();
+    /// Sets a text over as many pages as it takes.
+    void text(const QString& text, PrintSize size, const QColor& colour, double indent = 0, const QList<TextAccent>& accents = {});
+    void rule(double thickness_mm = 0.15);
+
+private:
+    void head_and_foot();
+
+    QPdfWriter& writer_;
+    QPainter* painter_;
+    QString running_, foot_;
+    int total_pages_, page_ = 1;
+    double left_, width_, top_, bottom_, y_;
+};
+
+} // namespace ullage

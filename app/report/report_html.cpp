@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The report as one HTML page that is well-formed XML too.
+#include "report/report_file.h"
+
+#include "style/numbers.h"
+
+#include <QBuffer>
+#include <QPainter>
+#include <QRegularExpression>
+#include <QSvgGenerator>
+
+namespace ullage {
+
+namespace {
+
+constexpr const char* style = R"(
+@page { size: %1; margin: 18mm 16mm 20mm; @bottom-right { content: "page " counter(page) " of " counter(pages); } }
+:root { color-scheme: light; }
+body { margin: 32px auto; max-width: 960px; padding: 0 16px; background: #FFFFFF; color: #1D2730; font: 15px/1.5 "DejaVu Sans", system-ui, sans-serif; }
+h1 { font-size: 26px; margin: 0; }
+h2 { font-size: 19px; margin: 32px 0 8px; padding-top: 8px; border-top: 1px solid #DAD7CE; }
+h3 { font-size: 16px; margin: 20px 0 4px; }
+p, li { max-width: 90ch; overflow-wrap: anywhere; }
+p { margin: 0 0 8px; }
+.soft, .remark, .note, .interval, figcaption, caption, sup { color: #66717B; }
+.remark, .note, figcaption, .evidence { font-size: 13px; }
+.figures { display: flex; flex-wrap: wrap; gap: 8px 32px; margin: 12px 0; padding: 0; }
+.figures div { min-width: 110px; }
+.figures dt { font-size: 13px; color: #66717B; }
+.figures dd { margin: 0; }
+.figures .value { font-size: 22px; font-weight: bold; font-variant-numeric: tabular-nums lining-nums; }
+.scroll { overflow-x: auto; margin: 12px 0 4px; }
+table { border-collapse: collapse; width: 100%; font-size: 13px; }
+caption { text-align: left; font-weight: bold; color: #1D2730; padding: 4px 0; }
+th, td { padding: 4px 8px 4px 0; text-align: left; vertical-align: top; border-bottom: 1px solid #DAD7CE; overflow-wrap: anywhere; }
+thead th { font-weight: normal; color: #66717B; vertical-align: bottom; }
+tbody th { font-weight: normal; }
+.number { text-align: right; font-variant-numeric: tabular-nums lining-nums; overflow-wrap: normal; }
+figure { margin: 12px 0; }
+figure svg { display: block; max-width: 100%; height: auto; }
+.findings { list-style: none; padding: 0; }
+.findings li { padding: 6px 10px; margin: 0 0 6px; border-left: 4px solid #DAD7CE; }
+.findings .fault { background: #FBE7E2; } .findings .doubt { background: #FFF4DC; } .findings .note { color: inherit; }
+@media print {
+  body { margin: 0; max-width: none; padding: 0; font-size: 9.5pt; }
+  .scroll { overflow: visible; }
+  thead { display: table-header-group; }
+  tr, figure, .findings li, .figures { break-inside: avoid; }
+  h2, h3, caption { break-after: avoid; }
+}
+)";
+
+QString escaped(std::string_view text) { return shown(text).toHtmlEscaped(); }
+
+/// The drawing as an SVG element whose names do not clash with those of the others in the page.
+Result<QString> svg_element(const PictureContent& content, const QString& caption, int number) {
+    const PictureSpec spec = report_picture_spec(content);
+    QBuffer buffer;
+    QSvgGenerator generator;
+    generator.setOutputDevice(&buffer);
+    generator.setResolution(96); // a unit of the drawing is a CSS pixel
+    generator.setSize(spec.size);
+    generator.setViewBox(QRect(QPoint(), spec.size));
+    generator.setTitle(QString());
+    generator.setDescription(QString());
+    QPainter painter;
+    if (!painter.begin(&generator)) return Error{Failure::io, "a drawing could not be put into SVG form", "report", "try PDF instead"};
+    const Result<void> painted = paint_picture(painter, QRectF(QPointF(), QSizeF(spec.size)), content, spec);
+    painter.end();
+    if (!painted) return painted.error();
+    QString svg = QString::fromUtf8(buffer.data());
+    svg.remove(0, svg.indexOf(QLatin1String("<svg")));
+    static const QRegularExpression id(QStringLiteral("(\\bid=\"|url\\(#|href=\"#)"));
+    svg.replace(id, QStringLiteral("\\1d%1-").arg(number));
+    // Titles come from the page's own caption; an empty one would hide it from a screen reader.
+    static const QRegularExpression own_words(QStringLiteral("<(title|desc)>.*?</\\1>"), QRegularExpression::DotMatchesEverythingOption);
+    svg.remove(own_words);
+    svg.insert(4, QStringLiteral(" role=\"img\" aria-label=\"%1\"").arg(caption));
+    return svg;
+}
+
+class Writer {
+public:
+    Writer(const ReportPictures& pictures, QString& out) : pictures_(pictures), out_(out) {}
+
+    void operator()(const ReportHeading& block) {
+        out_ += QStringLiteral("<h%1>%2</h%1>\n").arg(QString::number(block.level + 1), escaped(block.text));
+    }
+    void operator()(const ReportParagraph& block) {
+        const QString lead = block.lead.empty() ? QString() : QStringLiteral("<strong>%1.</strong> ").arg(escaped(block.lead));
+        out_ += QStringLiteral("<p>") + lead + escaped(block.text) + QStringLiteral("</p>\n");
+    }
+    void operator()(const ReportFigures& block) {
+        out_ += QStringLiteral("<dl class=\"figures\">\n");
+        for (const ReportFigure& figure : block.figures) {
+            out_ += QStringLiteral("<div><dt>") + escaped(figure.title) + QStringLiteral("</dt><dd><span class=\"value\">") + escaped(figure.value) +
+                    QStringLiteral("</span>");
+            for (const std::string* soft : {&figure.interval, &figure.unit})
+                if (!soft->empty()) out_ += QStringLiteral(" <span class=\"soft\">") + escaped(*soft) + QStringLiteral("</span>");
+            out_ += QStringLiteral("</dd>");
+            if (!figure.note.empty()) out_ += QStringLiteral("<dd class=\"note\">") + escaped(figure.note) + QStringLiteral("</dd>");
+            out_ += QStringLiteral("</div>\n");
+        }
+        out_ += QStringLiteral("</dl>\n");
+    }
+    void operator()(const ReportTable& block) {
+        ++tables_;
+        out_ += QStringLiteral("<div class=\"scroll\">\n<table>\n");
+        if (!block.title.empty()) out_ += QStringLiteral("<caption>") + escaped(block.title) + QStringLiteral("</caption>\n");
+        out_ += QStringLiteral("<thead><tr>");
+        for (std::size_t c = 0; c < block.table.heads.size(); ++c)
+            out_ += QStringLiteral("<th scope=\"col\"%1>").arg(class_of(block.table, c)) + escaped(block.table.heads[c]) + QStringLiteral("</th>");
+        out_ += QStringLiteral("</tr></thead>\n<tbody>\n");
+        for (const auto& row : block.table.rows) {
+            out_ += QStringLiteral("<tr>");
+            for (std::size_t c = 0; c < row.size(); ++c) cell(block.table, row[c], c);
+            out_ += QStringLiteral("</tr>\n");
+        }
+        out_ += QStringLiteral("</tbody>\n</table>\n</div>\n");
+        for (std::size_t n = 0; n < block.table.notes.size(); ++n)
+            out_ += QStringLiteral("<p class=\"note\" id=\"%1\"><sup>%2</sup> ").arg(note_id(n + 1), QString::number(n + 1)) +
+                    escaped(block.table.notes[n]) + QStringLiteral("</p>\n");
+        for (const std::string& remark : block.remarks) out_ += QStringLiteral("<p class=\"remark\">") + escaped(remark) + QStringLiteral("</p>\n");
+    }
+    void operator()(const ReportPicture& block) {
+        const QString caption = escaped(block.caption);
+        const Result<QString> svg = svg_element(pictures_.at(block.key), caption, ++drawings_);
+        if (!svg) {
+            failure = svg.error();
+            return;
+        }
+        out_ += QStringLiteral("<figure>\n") + svg.value() + QStringLiteral("<figcaption>") + caption + QStringLiteral("</figcaption>\n</figure>\n");
+    }
+    void operator()(const ReportFindings& block) {
+        out_ += QStringLiteral("<ul class=\"findings\">\n");
+        for (const ReportFindings::Item& item : block.items)
+            out_ += QStringLiteral("<li class=\"%1\"><strong>%2</strong> ").arg(escaped(weight_text(item.weight)), weight_sign(item.weight)) +
+                    escaped(item.sentence) + QStringLiteral("<br/><span class=\"evidence\">") + escaped(item.evidence) +
+                    QStringLiteral("</span></li>\n");
+        out_ += QStringLiteral("</ul>\n");
+    }
+    void operator()(const ReportList& block) {
+        out_ += QStringLiteral("<ul>\n");
+        for (const std::string& item : block.items) out_ += QStringLiteral("<li>") + escaped(item) + QStringLiteral("</li>\n");
+        out_ += QStringLiteral("</ul>\n");
+    }
+
+    std::optional<Error> failure;
+
+private:
+    static QString class_of(const PrintedTable& table, std::size_t column) {
+        return table.right[column] ? QStringLiteral(" class=\"number\"") : QString();
+    }
+    [[nodiscard]] QString note_id(std::size_t number) const { return QStringLiteral("note-%1-%2").arg(tables_).arg(number); }
+
+    void cell(const PrintedTable& table, const PrintedCell& cell, std::size_t column) {
+        const bool head = column == 0 && !table.right[column];
+        const QString tag = head ? QStringLiteral("th") : QStringLiteral("td");
+        out_ += QLatin1Char('<') + tag + (head ? QStringLiteral(" scope=\"row\"") : QString()) + class_of(table, column) + QLatin1Char('>') + escaped(cell.value);
+        if (!cell.interval.empty()) out_ += QStringLiteral(" <span class=\"interval\">") + escaped(cell.interval) + QStringLiteral("</span>");
+        if (cell.note != 0)
+            out_ += QStringLiteral(" <sup><a href=\"#%1\">%2</a></sup>").arg(note_id(static_cast<std::size_t>(cell.note)), QString::number(cell.note));
+        out_ += QStringLiteral("</") + tag + QLatin1Char('>');
+    }
+
+    const ReportPictures& pictures_;
+    QString& out_;
+    int tables_ = 0, drawings_ = 0;
+};
+
+} // namespace
+
+Result<QByteArray> report_html(const Report& report, const ReportPictures& pictures, const ReportLook& look) {
+    const ScopedDecimalSign sign(look.decimal_sign);
+    const QString title = escaped(report.title);
+    QString out = QStringLiteral("<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n<meta charset=\"utf-8\"/>\n"
+                                 "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>\n"
+                                 "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>");
+    out += title + QStringLiteral("</title>\n<style>") +
+           QString::fromUtf8(style).replace(QLatin1String("%1"), look.paper == Paper::letter ? QStringLiteral("letter") : QStringLiteral("A4")) +
+           QStringLiteral("</style>\n</head>\n<body>\n<main>\n<header>\n<h1>") + title + QStringLiteral("</h1>\n<p>") + escaped(report.subtitle) +
+           QStringLiteral("</p>\n<p class=\"soft\">") + escaped(report.made) + QStringLiteral("</p>\n</header>\n");
+    Writer writer(pictures, out);
+    for (const ReportBlock* block : shown_blocks(report, pictures)) {
+        std::visit(writer, *block);
+        if (writer.failure) return *writer.failure;
+    }
+    return (out + QStringLiteral("</main>\n</body>\n</html>\n")).toUtf8();
+}
+
+} // namespace ullage

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/text/command_fixture.h"
+#include "core/exchange/command_output.h"
+#include "pictures/report_command.h"
+#include "store/logbook.h"
+#include "support/fake_clock.h"
+
+namespace ullage::test {
+namespace {
+
+class ReportCommand : public Commands {
+protected:
+    static Outcome report(std::vector<std::string> args) {
+        args.insert(args.begin(), "report");
+        std::ostringstream out, err;
+        Outcome outcome;
+        outcome.code = run_report_command(args, out, err);
+        outcome.out = out.str();
+        outcome.err = err.str();
+        return outcome;
+    }
+    static std::string text(const std::string& pdf) { return run_command("pdftotext -layout '" + pdf + "' -").text; }
+};
+
+TEST_F(ReportCommand, reports_a_run_and_the_comparison_of_a_logbook) {
+    const std::string path = logbook(), pdf = folder_ / "run.pdf", html = folder_ / "all.html";
+    const Outcome run = report({path, "--run", "Specimen/2", "--output", pdf});
+    ASSERT_EQ(run.code, exit_good) << run.err;
+    EXPECT_NE(run.out.find(pdf), std::string::npos);
+    EXPECT_NE(text(pdf).find("Test report of run 2"), std::string::npos);
+    const Outcome all = report({path, "--compare", "--output", html});
+    ASSERT_EQ(all.code, exit_good) << all.err;
+    EXPECT_NE(file_text(html).find("Comparison of storage units"), std::string::npos);
+}
+
+TEST_F(ReportCommand, a_folder_of_run_sheets_needs_no_logbook) {
+    written("1.csv", drain_sheet());
+    written("2.csv", drain_sheet("Other", 13, 850));
+    const std::string pdf = folder_ / "comparison.pdf";
+    const Outcome outcome = report({folder_.path().string(), "--compare", "--paper", "letter", "--output", pdf});
+    ASSERT_EQ(outcome.code, exit_good) << outcome.err;
+    EXPECT_NE(run_command("pdfinfo '" + pdf + "'").text.find("612 x 792"), std::string::npos); // Letter, in points
+    const std::string shown = text(pdf);
+    EXPECT_NE(shown.find("carry no history"), std::string::npos);
+    EXPECT_NE(shown.find("Other"), std::string::npos);
+}
+
+TEST_F(ReportCommand, the_locale_chooses_the_decimal_sign) {
+    const std::string path = logbook(), html = folder_ / "run.html";
+    ASSERT_EQ(report({path, "--run", "Specimen/1", "--locale", "de_DE", "--output", html}).code, exit_good);
+    EXPECT_NE(file_text(html).find("0,80"), std::string::npos);
+    ASSERT_EQ(report({path, "--run", "Specimen/1", "--locale", "en_US", "--output", html}).code, exit_good);
+    EXPECT_EQ(file_text(html).find("0,80"), std::string::npos);
+    EXPECT_NE(file_text(html).find("size: letter"), std::string::npos) << "the paper of that locale";
+}
+
+TEST_F(ReportCommand, amendments_kept_by_the_logbook_stand_in_the_report) {
+    const std::string path = logbook(), html = folder_ / "run.html";
+    {
+        const FakeClock clock;
+        Result<Logbook> open = Logbook::open(path, OpenMode::record, clock);
+        ASSERT_TRUE(open.ok()) << open.error().sentence();
+        const auto records = open.value().run_records();
+        ASSERT_TRUE(records.ok());
+        const auto at = std::ranges::find(records.value(), std::string("Other"), [](const RunRecord& record) { return record.unit.name; });
+        ASSERT_NE(at, records.value().end());
+        ReadingValues values = at->readings[3].values;
+        values.gauge_percent = 69;
+        ASSERT_TRUE(open.value().amend(at->readings[3].uuid, values, "read at an angle").ok());
+        ASSERT_TRUE(open.value().set_withdrawn(at->readings[5].uuid, true, "wrong unit").ok());
+    }
+    ASSERT_EQ(report({path, "--run", "Other/1", "--output", html}).code, exit_good);
+    const std::string shown = file_text(html);
+    for (const char* words : {"gauge 70 % → 69 %", "read at an angle", "withdrawn", "wrong unit"}) EXPECT_NE(shown.find(words), std::string::npos) << words;
+}
+
+TEST_F(ReportCommand, wrong_usage_and_bad_input_are_told_apart_in_one_line) {
+    const std::string path = logbook();
+    const std::vector<std::vector<std::string>> wrong{{}, {path}, {path, "--run", "Specimen/1", "--compare"}, {path, "--run", "Specimen/none"},
+                                                      {path, "--run", "Specimen/0"}, {path, "--compare", "--paper", "a5"},
+                                                      {path, "--run", "Specimen/1", "--every-drain"}, {path, "--compare", "--locale", "no_such_place"}};
+    for (const auto& args : wrong) {
+        const Outcome outcome = report(args);
+        EXPECT_EQ(outcome.code, exit_usage) << testing::PrintToString(args);
+        expect_one_line(outcome.err);
+    }
+    const std::vector<std::vector<std::string>> bad{{folder_ / "none.ullage", "--compare"}, {path, "--run", "Nobody/1"}, {path, "--run", "1"},
+                                                    {path, "--run", "Specimen/9"}, {path, "--compare", "--output", folder_ / "report.doc"},
+                                                    {path, "--compare", "--output", folder_ / "none/report.pdf"}};
+    for (const auto& args : bad) {
+        const Outcome outcome = report(args);
+        EXPECT_EQ(outcome.code, exit_bad_input) << testing::PrintToString(args);
+        expect_one_line(outcome.err);
+    }
+    EXPECT_NE(report({"--help"}).out.find("--locale"), std::string::npos);
+}
+
+} // namespace
+} // namespace ullage::test

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window_fixture.h"
+
+#include <QComboBox>
+#include <QFile>
+#include <QLabel>
+
+namespace ullage {
+
+using test::WindowTest;
+
+namespace {
+
+QByteArray content(const QString& path) {
+    QFile file(path);
+    return file.open(QFile::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+} // namespace
+
+TEST_F(WindowTest, a_report_of_the_run_shown_is_written_where_the_tester_says) {
+    trigger("sampleLogbookAction");
+    window->showRun(document.runs().front()->run.uuid);
+    prompts.to_save = file("run.pdf");
+    trigger("runReportAction");
+    click("submitButton");
+    EXPECT_TRUE(prompts.suggested.endsWith(QStringLiteral("osk-1200-run-1-report.pdf"))) << prompts.suggested.toStdString();
+    EXPECT_TRUE(content(file("run.pdf")).startsWith("%PDF-"));
+    EXPECT_TRUE(message().contains(QStringLiteral("run.pdf"))) << message().toStdString();
+}
+
+TEST_F(WindowTest, a_report_of_the_comparison_can_be_html_on_letter_paper) {
+    trigger("sampleLogbookAction");
+    prompts.to_save = file("all.html");
+    trigger("comparisonReportAction");
+    find<QComboBox>("formCombo")->setCurrentIndex(1);
+    find<QComboBox>("paperCombo")->setCurrentIndex(1);
+    click("submitButton");
+    const QByteArray html = content(file("all.html"));
+    EXPECT_TRUE(html.contains("size: letter"));
+    for (const Unit& unit : document.units()) EXPECT_TRUE(html.contains(unit.name.c_str())) << unit.name;
+}
+
+TEST_F(WindowTest, a_report_that_cannot_be_written_says_so_in_its_form_which_stays) {
+    trigger("sampleLogbookAction");
+    prompts.to_save = file("no-such-folder/all.pdf");
+    trigger("comparisonReportAction");
+    click("submitButton");
+    EXPECT_TRUE(find<QWidget>("reportForm")->isVisible());
+    prompts.to_save.clear();
+    click("submitButton");
+    EXPECT_TRUE(find<QWidget>("reportForm")->isVisible()) << "thinking better of the file name is no end";
+}
+
+TEST_F(WindowTest, reports_are_offered_only_where_there_is_something_to_report) {
+    EXPECT_FALSE(enabled("runReportAction"));
+    EXPECT_FALSE(enabled("comparisonReportAction"));
+    trigger("sampleLogbookAction");
+    EXPECT_TRUE(enabled("comparisonReportAction"));
+    trigger("comparisonAction");
+    EXPECT_FALSE(enabled("runReportAction"));
+}
+
+} // namespace ullage
