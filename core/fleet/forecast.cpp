@@ -52,7 +52,7 @@ std::string refusal(const RunRecord& record, const RunForecast& forecast) {
 void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_register, TrendSetup& trend) {
     trend.started_full = record.run.started_full.value_or(false);
     trend.gauge_step_pt = record.unit.gauge_step_percent;
-    const auto on_hours = [&](UtcMs time_ms) { return hours_between(energy.start_ms, time_ms) - tripped_hours(record, time_ms); };
+    const auto on_hours = [&](UtcMs time_ms) { return hours_between(energy.start_ms, time_ms) - tripped_hours(energy, time_ms); };
     if (has_register) {
         const DrainSeries series = drain_series(record, energy, most_points);
         for (std::size_t i = 0; i < series.size(); ++i)
