@@ -56,8 +56,8 @@ const Reading* reading_of(const RunRecord& record, const std::string& uuid) {
 
 RunPage::RunPage(Document& document, const Reminders* reminders, QWidget* parent)
     : QWidget(parent), document_(document), reminders_(reminders), model_(new ReadingsModel(document, this)), head_(new RunHead(this)),
-      strip_(new ResultStrip(this)), readings_(new ReadingsView(*model_, this)), entry_(new EntryRow(document, this)),
-      photos_(new RunPhotos(document, this)),      charts_(new RunChartsPanel(this)), usable_(new UsableView(this)), findings_(new FindingsView(this)) {
+      strip_(new ResultStrip(this)), readings_(new ReadingsView(*model_, this)), photos_(new RunPhotos(document, this)),
+      entry_(new EntryRow(document, this)), charts_(new RunChartsPanel(this)), usable_(new UsableView(this)), findings_(new FindingsView(this)) {
     setObjectName(QStringLiteral("runPage"));
     setAcceptDrops(true);
     build();
@@ -116,8 +116,6 @@ QWidget* RunPage::buildReadings() {
     column->addWidget(readings_, 1);
     column->addWidget(photos_);
     column->addWidget(entry_);
-    setTabOrder(readings_, photos_);
-    setTabOrder(photos_, entry_);
     return frame;
 }
 

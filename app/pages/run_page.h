@@ -97,8 +97,8 @@ private:
     RunHead* head_;
     ResultStrip* strip_;
     ReadingsView* readings_;
+    RunPhotos* photos_; ///< before the entry row, also for the Tab key
     EntryRow* entry_;
-    RunPhotos* photos_;
     RunChartsPanel* charts_;
     UsableView* usable_;
     FindingsView* findings_;

@@ -7,11 +7,13 @@
 #include "style/icons.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/theme.h"
 
 #include <QAccessible>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -172,6 +174,8 @@ void RunPhotos::take_time() {
     refresh();
     emit readingWanted(moved);
 }
+
+void RunPhotos::paintEvent(QPaintEvent*) { QPainter(this).fillRect(0, 0, width(), 1, current_palette().line); }
 
 void RunPhotos::drop_offer() { offered_to_.clear(); }
 

@@ -35,6 +35,9 @@ signals:
     /// Photos have come to this reading, or it has taken a photo's time: it should be the chosen one.
     void readingWanted(const QString& readingUuid);
 
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
 private:
     QFrame* make_offer();
     void refresh();
