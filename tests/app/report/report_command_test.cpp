@@ -78,7 +78,7 @@ TEST_F(ReportCommand, wrong_usage_and_bad_input_are_told_apart_in_one_line) {
     const std::string path = logbook();
     const std::vector<std::vector<std::string>> wrong{{}, {path}, {path, "--run", "Specimen/1", "--compare"}, {path, "--run", "Specimen/none"},
                                                       {path, "--run", "Specimen/0"}, {path, "--compare", "--paper", "a5"},
-                                                      {path, "--run", "Specimen/1", "--every-drain"}, {path, "--compare", "--locale", "no_such_place"}};
+                                                      {path, "--run", "Specimen/1", "--every-drain"}, {path, "--compare", "--locale", "nowhere"}};
     for (const auto& args : wrong) {
         const Outcome outcome = report(args);
         EXPECT_EQ(outcome.code, exit_usage) << testing::PrintToString(args);

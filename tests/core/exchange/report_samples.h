@@ -50,6 +50,9 @@ inline std::string text_of(const ReportBlock& block) {
         for (const std::string& item : list->items) add(item);
     if (const auto* table = std::get_if<ReportTable>(&block)) {
         add(table->title);
+        std::string heads;
+        for (const std::string& head : table->table.heads) heads += head + " | ";
+        add(heads);
         for (const auto& row : table->table.rows) {
             std::string line;
             for (const PrintedCell& cell : row) line += cell.text() + " | ";
