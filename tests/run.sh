@@ -20,4 +20,4 @@ run() {
 }
 # Core tests run once, under sanitizers. -O1: the ensembles of simulated runs would take minutes without.
 run sanitized -DULLAGE_APP=OFF -DULLAGE_SANITIZE=ON -DCMAKE_CXX_FLAGS_DEBUG="-O1 -g1"
-run tests -DULLAGE_CORE_TESTS=OFF -DCMAKE_CXX_FLAGS_DEBUG="-O1"
+run tests -DULLAGE_CORE_TESTS=OFF -DULLAGE_UNITY=ON -DCMAKE_CXX_FLAGS_DEBUG="-O1"

@@ -13,7 +13,7 @@ namespace {
 
 using spacing::half_px;
 
-constexpr double tick_px = 4;
+constexpr double mark_px = 4;
 
 void paint_regions(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout) {
     const QRectF& plot = layout.plot;
@@ -50,13 +50,13 @@ void paint_grid(QPainter& painter, const ChartLook& look, const LineLayout& layo
     for (const double value : layout.x.values) {
         const double x = layout.pixel_x(value);
         painter.setPen(QPen(look.palette.soft, 1));
-        painter.drawLine(QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + tick_px));
+        painter.drawLine(QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + mark_px));
         const QString text = tick_text(value, layout.x.step);
         const double width = metrics.horizontalAdvance(text);
         if (x - width / 2 < free_from)
             continue;
         free_from = x + width / 2 + metrics.averageCharWidth();
-        painter.drawText(QRectF(x - width / 2 - 2, plot.bottom() + tick_px + 2, width + 4, metrics.height()),
+        painter.drawText(QRectF(x - width / 2 - 2, plot.bottom() + mark_px + 2, width + 4, metrics.height()),
                          Qt::AlignCenter, text);
     }
     painter.setRenderHint(QPainter::Antialiasing, true);
@@ -66,7 +66,7 @@ void paint_titles(QPainter& painter, const ChartContent& content, const ChartLoo
                   const QFontMetricsF& metrics) {
     const QRectF& plot = layout.plot;
     painter.setPen(look.palette.soft);
-    const double below = plot.bottom() + tick_px + 2 + metrics.height();
+    const double below = plot.bottom() + mark_px + 2 + metrics.height();
     painter.drawText(QRectF(plot.left(), below, plot.width(), metrics.height() + 2), Qt::AlignCenter,
                      metrics.elidedText(content.x.title, Qt::ElideRight, plot.width()));
     painter.save();

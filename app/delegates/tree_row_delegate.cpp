@@ -17,7 +17,7 @@ namespace {
 
 using Row = LogbookTreeModel::Row;
 
-constexpr int edge_px = spacing::page_margin_px;       // from the pane's edge to the text of heads and meters
+constexpr int row_edge_px = spacing::page_margin_px;       // from the pane's edge to the text of heads and meters
 constexpr int highlight_edge_px = 10;                  // from the pane's edge to the mark of the selected row
 constexpr int run_indent_px = 42;
 constexpr int dot_px = 8;
@@ -27,9 +27,9 @@ Row kind_of(const QModelIndex& index) { return static_cast<Row>(index.data(Logbo
 
 int text_left(Row kind) {
     switch (kind) {
-    case Row::unit: return edge_px + vessel_size.width() + 2 * spacing::grid_px;
+    case Row::unit: return row_edge_px + vessel_size.width() + 2 * spacing::grid_px;
     case Row::run: return run_indent_px;
-    default: return edge_px;
+    default: return row_edge_px;
     }
 }
 
@@ -115,7 +115,7 @@ void TreeRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
     text.setRight(mark.right() - spacing::half_px);
     if (kind == Row::section) text.setTop(row.bottom() - QFontMetrics(font_of(kind)).height() - spacing::grid_px);
     if (kind == Row::unit) {
-        const QRect place(edge_px, row.center().y() - vessel_size.height() / 2, vessel_size.width(), vessel_size.height());
+        const QRect place(row_edge_px, row.center().y() - vessel_size.height() / 2, vessel_size.width(), vessel_size.height());
         vessel_icon(vessel_of(index)).paint(painter, place);
     }
     if (index.data(LogbookTreeModel::OverdueRole).toBool()) {

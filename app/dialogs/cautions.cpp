@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "dialogs/cautions.h"
 
-#include <QCoreApplication>
+#include "style/words.h"
 
 namespace ullage {
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("cautions", text); }
 
 QString pv_line() { return tr("PV strings are live in daylight and can carry dangerous DC voltage."); }
 

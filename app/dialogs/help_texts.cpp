@@ -4,14 +4,11 @@
 #include "base/version.h"
 #include "dialogs/cautions.h"
 #include "dialogs/photo_words.h"
-
-#include <QCoreApplication>
+#include "style/words.h"
 
 namespace ullage {
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("help", text); }
 
 QString row(const QString& left, const QString& right) {
     return QStringLiteral("<tr><td style='padding:2px 20px 2px 0'><b>%1</b></td><td style='padding:2px 0'>%2</td></tr>")

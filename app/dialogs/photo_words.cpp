@@ -2,18 +2,11 @@
 #include "dialogs/photo_words.h"
 
 #include "base/number.h"
-
-#include <QCoreApplication>
+#include "style/words.h"
 
 #include <algorithm>
 
 namespace ullage {
-
-namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("photo", text); }
-
-} // namespace
 
 QString moment_with_seconds(UtcMs time_ms, const std::string& zone) {
     return QStringLiteral("%1 %2:%3").arg(QString::fromStdString(date_text(time_ms, zone)),

@@ -3,17 +3,15 @@
 
 #include "base/number.h"
 #include "dialogs/field_text.h"
+#include "style/words.h"
 
 #include <QComboBox>
 #include <QCompleter>
-#include <QCoreApplication>
 #include <QTimeZone>
 
 namespace ullage {
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("run fields", text); }
 
 int full_code(const std::optional<bool>& full) { return !full ? -1 : *full ? 1 : 0; }
 

@@ -4,6 +4,7 @@
 #include "base/instant.h"
 #include "dialogs/field_text.h"
 #include "dialogs/run_fields.h"
+#include "style/words.h"
 
 #include <QComboBox>
 #include <QLineEdit>
@@ -11,12 +12,6 @@
 #include <string_view>
 
 namespace ullage {
-
-namespace {
-
-QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-
-} // namespace
 
 RunForm::RunForm(const Run& run, const std::vector<Unit>& units, const std::vector<Meter>& meters, QWidget* parent)
     : FormDialog(tr("Edit run"), tr("Save run"), parent), run_(run) {
@@ -33,11 +28,11 @@ RunForm::RunForm(const Run& run, const std::vector<Unit>& units, const std::vect
     for (const auto& unit : units) unit_->addItem(QString::fromStdString(unit.name), QString::fromStdString(unit.uuid));
     choose_data(*unit_, QString::fromStdString(run_.unit_uuid));
     unit_->setEnabled(false); // a run stays with the specimen that it tested
-    for (const auto kind : all_run_kinds) kind_->addItem(words(run_kind_text(kind)), static_cast<int>(kind));
+    for (const auto kind : all_run_kinds) kind_->addItem(text_of(run_kind_text(kind)), static_cast<int>(kind));
     choose_data(*kind_, static_cast<int>(run_.kind));
     fill_meter_choice(*meter_, meters, run_.meter_uuid);
     fill_full_choice(*full_, run_.started_full);
-    for (const auto end : all_run_ends) end_->addItem(words(run_end_text(end)), static_cast<int>(end));
+    for (const auto end : all_run_ends) end_->addItem(text_of(run_end_text(end)), static_cast<int>(end));
     choose_data(*end_, static_cast<int>(run_.end));
     load_->setText(QString::fromStdString(run_.load));
     ambient_->setText(field_text(run_.ambient_c, QStringLiteral("°C")));

@@ -2,6 +2,7 @@
 #include "models/quantity_cell.h"
 
 #include "style/numbers.h"
+#include "style/words.h"
 
 #include <QObject>
 #include <QString>
@@ -11,8 +12,6 @@
 namespace ullage {
 
 namespace {
-
-QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
 /// Value and interval; the core's own words where the interval is no plain ±.
 ValueText shown(const Quantity& quantity, int fallback_decimals) {
@@ -34,7 +33,7 @@ QVariant quantity_data(const Quantity& quantity, int role, int fallback_decimals
         return QString::fromStdString(quantity_text(quantity, fallback_decimals));
     case Qt::TextAlignmentRole: return int(Qt::AlignRight | Qt::AlignVCenter);
     case Qt::ToolTipRole: {
-        const auto kind = words(kind_text(quantity.kind));
+        const auto kind = text_of(kind_text(quantity.kind));
         if (quantity.reason.empty()) return kind;
         return QStringLiteral("%1: %2").arg(kind, QString::fromStdString(quantity.reason));
     }

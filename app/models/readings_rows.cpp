@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "measure/load_steps.h"
 #include "models/finding_stretch.h"
+#include "style/words.h"
 
 #include <algorithm>
 #include <map>
@@ -12,8 +13,6 @@
 namespace ullage {
 
 namespace {
-
-QString text_of(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
 QString number(double value) { return text_of(exact_text(value)); }
 

@@ -2,6 +2,7 @@
 #include "models/unit_runs_model.h"
 
 #include "models/quantity_cell.h"
+#include "style/words.h"
 
 #include <algorithm>
 #include <string_view>
@@ -9,8 +10,6 @@
 namespace ullage {
 
 namespace {
-
-QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
 const Quantity* quantity_of(const RunAnalysis& analysis, int column) {
     switch (column) {
@@ -27,7 +26,7 @@ QString part_in_fit(const UnitFit& fit, const std::string& run_uuid) {
     const auto drain = std::find_if(fit.drains.begin(), fit.drains.end(), [&run_uuid](const DrainSummary& each) { return each.run_uuid == run_uuid; });
     if (drain == fit.drains.end()) return {};
     return drain->used ? UnitRunsModel::tr("One of the drains that are taken together")
-                       : UnitRunsModel::tr("Not taken together with the other drains: %1").arg(words(drain->reason));
+                       : UnitRunsModel::tr("Not taken together with the other drains: %1").arg(text_of(drain->reason));
 }
 
 int fallback_decimals(int column) {
@@ -86,7 +85,7 @@ QVariant UnitRunsModel::data(const QModelIndex& index, int role) const {
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     switch (index.column()) {
     case RunColumn: return QString::fromStdString(run_title(*record, analysis.energy));
-    case EndColumn: return words(run_end_text(record->run.end));
+    case EndColumn: return text_of(run_end_text(record->run.end));
     case GaugeColumn: return QString::fromStdString(analysis.gauge.verdict);
     default: return {};
     }

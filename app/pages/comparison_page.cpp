@@ -10,6 +10,7 @@
 #include "models/table_copy.h"
 #include "models/table_model.h"
 #include "pages/comparison_pictures.h"
+#include "pages/page_parts.h"
 #include "pages/vessel_key.h"
 #include "style/icons.h"
 #include "style/roles.h"
@@ -32,12 +33,6 @@ namespace ullage {
 namespace {
 
 constexpr int key_width_px = 300;
-
-QFrame* panel(QWidget* parent) {
-    auto* frame = new QFrame(parent);
-    make_panel(*frame);
-    return frame;
-}
 
 } // namespace
 
@@ -66,12 +61,12 @@ void ComparisonPage::build() {
     levels->setObjectName(QStringLiteral("comparisonSplitter"));
     levels->setChildrenCollapsible(false);
     levels->addWidget(buildVessels());
-    QFrame* table_panel = panel(levels);
+    QFrame* table_panel = new_panel(levels);
     auto* table_column = new QVBoxLayout(table_panel);
     table_column->setContentsMargins(1, 1, 1, 1);
     table_column->addWidget(table_);
     levels->addWidget(table_panel);
-    QFrame* bars_panel = panel(levels);
+    QFrame* bars_panel = new_panel(levels);
     auto* bars_column = new QVBoxLayout(bars_panel);
     bars_column->setContentsMargins(spacing::grid_px, spacing::grid_px, spacing::grid_px, spacing::grid_px);
     bars_column->addWidget(bars_);
@@ -119,7 +114,7 @@ QWidget* ComparisonPage::buildHead() {
 }
 
 QWidget* ComparisonPage::buildVessels() {
-    QFrame* frame = panel(this);
+    QFrame* frame = new_panel(this);
     auto* line = new QHBoxLayout(frame);
     line->setContentsMargins(spacing::grid_px, spacing::grid_px, spacing::page_margin_px, spacing::grid_px);
     line->setSpacing(spacing::page_margin_px);

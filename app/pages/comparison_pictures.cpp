@@ -1,15 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/comparison_pictures.h"
 
-#include <QCoreApplication>
+#include "style/words.h"
 
 #include <algorithm>
 
 namespace ullage {
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("ComparisonPictures", text); }
 
 /// Several rows of one unit need the run beside the name.
 QString row_name(const Comparison& comparison, const ComparisonRow& row) {

@@ -2,16 +2,13 @@
 #include "pages/due_figures.h"
 
 #include "style/numbers.h"
-
-#include <QCoreApplication>
+#include "style/words.h"
 
 #include <cmath>
 
 namespace ullage {
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("DueFigures", text); }
 
 constexpr double minute_ms = 60'000, minutes_an_hour = 60;
 

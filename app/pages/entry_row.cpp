@@ -2,6 +2,7 @@
 #include "pages/entry_row.h"
 
 #include "measure/entry_doubts.h"
+#include "pages/page_parts.h"
 #include "pages/photo_intake.h"
 #include "pages/waiting_photos.h"
 #include "style/roles.h"
@@ -26,7 +27,6 @@ namespace ullage {
 namespace {
 
 constexpr int draft_delay_ms = 300;
-constexpr UtcMs minute_ms = 60'000;
 
 /// Whether pasting here means a photo. A field takes text where there is any, but a copied file also offers its name as text.
 bool paste_means_photo() {
@@ -233,7 +233,7 @@ void EntryRow::showNow() {
     const UtcMs now_ms = document_.clock().now_ms();
     time_edit_->setPlaceholderText(
         run == nullptr ? QString() : QString::fromStdString(clock_text(now_ms, run->run.time_zone)));
-    minute_timer_.start(static_cast<int>(minute_ms - ((now_ms % minute_ms) + minute_ms) % minute_ms));
+    minute_timer_.start(ms_to_next_minute(now_ms));
 }
 
 void EntryRow::focusGauge() {

@@ -2,18 +2,13 @@
 #include "pages/findings_items.h"
 
 #include "measure/mend_acceptance.h"
-
-#include <QCoreApplication>
+#include "style/words.h"
 
 #include <algorithm>
 
 namespace ullage {
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("FindingItems", text); }
-
-QString words(const std::string& text) { return QString::fromStdString(text); }
 
 /// With a capital at the beginning and a full stop at the end.
 QString sentence(QString text) {
@@ -39,12 +34,12 @@ QString mend_name(MendKind kind) {
 
 void add_unknown(std::vector<FindingItem>& items, const QString& name, const Quantity& quantity) {
     if (quantity.kind != Kind::not_known || quantity.reason.empty()) return;
-    items.push_back({FindingItem::Sort::not_known, sentence(name + QStringLiteral(": ") + words(quantity.reason)), {}, {}});
+    items.push_back({FindingItem::Sort::not_known, sentence(name + QStringLiteral(": ") + text_of(quantity.reason)), {}, {}});
 }
 
 /// A sentence of the core, unless an item says it already.
 void add_said(std::vector<FindingItem>& items, const std::string& text, bool known) {
-    const QString said = sentence(words(text));
+    const QString said = sentence(text_of(text));
     const auto same = [&said](const FindingItem& item) { return item.sentence == said; };
     if (said.isEmpty() || std::any_of(items.begin(), items.end(), same)) return;
     items.push_back({known ? FindingItem::Sort::note : FindingItem::Sort::not_known, said, {}, {}});
@@ -67,14 +62,14 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
     std::vector<FindingItem> items;
     for (const Finding& finding : analysis.gauge.findings) {
         QStringList readings;
-        for (const std::string& uuid : finding.readings) readings << words(uuid);
-        items.push_back({sort_of(finding.weight), sentence(words(finding.sentence)), words(finding.evidence), readings});
+        for (const std::string& uuid : finding.readings) readings << text_of(uuid);
+        items.push_back({sort_of(finding.weight), sentence(text_of(finding.sentence)), text_of(finding.evidence), readings});
     }
     if (analysis.gauge.findings.empty() && !analysis.energy.points.empty() && !analysis.gauge.verdict.empty())
-        items.push_back({FindingItem::Sort::note, sentence(tr("Gauge: %1").arg(words(analysis.gauge.verdict))), {}, {}});
+        items.push_back({FindingItem::Sort::note, sentence(tr("Gauge: %1").arg(text_of(analysis.gauge.verdict))), {}, {}});
     for (const Mend& mend : analysis.energy.track.mends) {
-        FindingItem item{FindingItem::Sort::assumed, sentence(QStringLiteral("%1: %2").arg(mend_name(mend.kind), words(mend.reason))),
-                         {}, {words(mend.reading_uuid)}};
+        FindingItem item{FindingItem::Sort::assumed, sentence(QStringLiteral("%1: %2").arg(mend_name(mend.kind), text_of(mend.reason))),
+                         {}, {text_of(mend.reading_uuid)}};
         item.acceptable = can_be_accepted(mend.kind);
         if (mend.missing_wh) item.evidence = tr("about %1 Wh may be missing").arg(*mend.missing_wh, 0, 'f', 0);
         items.push_back(std::move(item));
@@ -86,7 +81,7 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
     add_unknown(items, tr("Wh per gauge point"), analysis.energy.wh_per_gauge_point);
     if (!analysis.gauge.line && !analysis.gauge.line_reason.empty())
         items.push_back({FindingItem::Sort::not_known,
-                         sentence(tr("Whether a straight gauge fits: %1").arg(words(analysis.gauge.line_reason))), {}, {}});
+                         sentence(tr("Whether a straight gauge fits: %1").arg(text_of(analysis.gauge.line_reason))), {}, {}});
     if (split) add_said(items, split->sentence, split->rest_wh.kind != Kind::not_known);
     add_said(items, analysis.gauge.losses.sentence, analysis.gauge.losses.known());
     add_said(items, analysis.gauge.feasibility.sentence, analysis.gauge.feasibility.least_error_pt.kind != Kind::not_known);

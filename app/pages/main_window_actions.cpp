@@ -8,6 +8,7 @@
 #include "services/settings.h"
 #include "style/icons.h"
 #include "style/theme.h"
+#include "style/words.h"
 
 #include <QAction>
 #include <QActionGroup>
@@ -20,8 +21,6 @@
 namespace ullage {
 
 namespace {
-
-QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
 constexpr int first_mark_key = 3;    ///< marks are on F3 to F8
 constexpr int most_running_keys = 9; ///< running tests on Ctrl+1 to Ctrl+9
@@ -109,7 +108,7 @@ void MainWindow::make_run_menu() {
                 {RunEnd::found_off, "endFoundOffAction", "Ctrl+Shift+F"},
                 {RunEnd::stopped_by_tester, "endStoppedAction", "Ctrl+Shift+X"}};
     for (const auto& way : ends) {
-        auto* made = add_action(end, way.name, sentence_case(words(run_end_text(way.end))), QString::fromLatin1(way.keys), nullptr);
+        auto* made = add_action(end, way.name, sentence_case(text_of(run_end_text(way.end))), QString::fromLatin1(way.keys), nullptr);
         connect(made, &QAction::triggered, this, [this, how = way.end] { end_run(how); });
     }
     add_action(menu, "reopenRunAction", tr("Re&open"), "Ctrl+Shift+R", &MainWindow::reopen_run);
@@ -118,7 +117,7 @@ void MainWindow::make_run_menu() {
     int number = 1;
     for (const auto mark : all_mark_kinds) {
         const auto name = QStringLiteral("mark%1Action").arg(number);
-        auto* made = add_action(marks, name.toLatin1().constData(), sentence_case(words(mark_text(mark))),
+        auto* made = add_action(marks, name.toLatin1().constData(), sentence_case(text_of(mark_text(mark))),
                                 QStringLiteral("F%1").arg(number + first_mark_key - 1), nullptr);
         connect(made, &QAction::triggered, run_page_, [this, mark] { run_page_->recordMark(mark); });
         ++number;

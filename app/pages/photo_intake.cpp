@@ -2,9 +2,9 @@
 #include "pages/photo_intake.h"
 
 #include "dialogs/photo_words.h"
+#include "style/words.h"
 
 #include <QBuffer>
-#include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
 #include <QImage>
@@ -20,8 +20,6 @@ namespace {
 
 /// Quick to write rather than small: 12 megapixels take well under a second.
 constexpr int png_quality = 80;
-
-QString tr(const char* text) { return QCoreApplication::translate("photo", text); }
 
 bool called_picture(const QUrl& url) {
     return url.isLocalFile() && QMimeDatabase()

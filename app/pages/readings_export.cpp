@@ -5,15 +5,13 @@
 #include "document/sheet_file.h"
 #include "exchange/comparison_table.h"
 #include "pages/run_charts.h"
+#include "style/words.h"
 
-#include <QCoreApplication>
 #include <QFileInfo>
 
 namespace ullage {
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("readings_export", text); }
 
 Table all_runs(const Document& document, RunTable which) {
     const std::vector<const RunRecord*> records = document.runs();

@@ -3,18 +3,13 @@
 
 #include "measure/load_steps.h"
 #include "models/finding_stretch.h"
-
-#include <QCoreApplication>
+#include "style/words.h"
 
 #include <algorithm>
 
 namespace ullage {
 
 namespace {
-
-QString text_of(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-
-QString tr(const char* text) { return QCoreApplication::translate("RunCharts", text); }
 
 /// Builds one chart of a run; x is hours since the first reading.
 class Builder {

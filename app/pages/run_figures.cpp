@@ -4,8 +4,8 @@
 #include "base/number.h"
 #include "measure/load_steps.h"
 #include "style/numbers.h"
+#include "style/words.h"
 
-#include <QCoreApplication>
 #include <QStringList>
 
 #include <algorithm>
@@ -14,10 +14,6 @@
 namespace ullage {
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("RunFigures", text); }
-
-QString text_of(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
 QString dash() { return QString(QChar(0x2013)); }
 

@@ -5,6 +5,7 @@
 #include "pages/elided_label.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QAction>
 #include <QEvent>
@@ -17,12 +18,6 @@
 #include <algorithm>
 
 namespace ullage {
-
-namespace {
-
-QString text_of(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-
-} // namespace
 
 QString run_about(const RunRecord& record) {
     QStringList parts{text_of(run_kind_text(record.run.kind))};

@@ -8,6 +8,7 @@
 #include "pages/due_figures.h"
 #include "pages/entry_row.h"
 #include "pages/findings_view.h"
+#include "pages/page_parts.h"
 #include "pages/readings_export.h"
 #include "pages/readings_view.h"
 #include "pages/result_strip.h"
@@ -36,15 +37,8 @@ namespace ullage {
 
 namespace {
 
-constexpr UtcMs minute_ms = 60'000;
 /// Lines of text that the levels of the page need at least.
 constexpr int table_lines = 14, charts_lines = 14, results_lines = 8;
-
-QFrame* panel(QWidget* parent) {
-    auto* frame = new QFrame(parent);
-    make_panel(*frame);
-    return frame;
-}
 
 const Reading* reading_of(const RunRecord& record, const std::string& uuid) {
     for (const Reading& reading : record.readings)
@@ -72,7 +66,7 @@ void RunPage::build() {
     column->addWidget(head_);
     column->addWidget(strip_);
 
-    error_bar_ = panel(this);
+    error_bar_ = new_panel(this);
     error_bar_->setObjectName(QStringLiteral("runErrorBar"));
     auto* error_line = new QHBoxLayout(error_bar_);
     error_label_ = new QLabel(error_bar_);
@@ -93,7 +87,7 @@ void RunPage::build() {
     halves_->setObjectName(QStringLiteral("readingsSplitter"));
     halves_->setChildrenCollapsible(false);
     halves_->addWidget(buildReadings());
-    QFrame* pictures = panel(halves_);
+    QFrame* pictures = new_panel(halves_);
     auto* pictures_column = new QVBoxLayout(pictures);
     pictures_column->setContentsMargins(1, 1, 1, 1);
     pictures_column->addWidget(charts_);
@@ -109,7 +103,7 @@ void RunPage::build() {
 }
 
 QWidget* RunPage::buildReadings() {
-    QFrame* frame = panel(halves_);
+    QFrame* frame = new_panel(halves_);
     auto* column = new QVBoxLayout(frame);
     column->setContentsMargins(1, 1, 1, 1);
     column->setSpacing(0);
@@ -120,7 +114,7 @@ QWidget* RunPage::buildReadings() {
 }
 
 QWidget* RunPage::buildResults() {
-    results_panel_ = panel(levels_);
+    results_panel_ = new_panel(levels_);
     auto* column = new QVBoxLayout(results_panel_);
     column->setContentsMargins(1, 1, 1, 1);
     results_ = new QWidget(results_panel_);
@@ -208,7 +202,7 @@ void RunPage::refresh() {
 
 void RunPage::showFigures() {
     const UtcMs now_ms = document_.clock().now_ms();
-    minute_timer_.start(static_cast<int>(minute_ms - ((now_ms % minute_ms) + minute_ms) % minute_ms));
+    minute_timer_.start(ms_to_next_minute(now_ms));
     const RunRecord* record = document_.run(run_uuid_.toStdString());
     if (record == nullptr) return;
     OpenRunView open;

@@ -3,6 +3,7 @@
 
 #include "services/reading_rules.h"
 #include "services/settings.h"
+#include "style/words.h"
 
 #include <string_view>
 
@@ -14,7 +15,6 @@ const QString meter_name = QStringLiteral("start/meter");
 const QString load_name = QStringLiteral("start/load");
 const QString zone_name = QStringLiteral("start/zone");
 
-QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 QString kind_name(const std::string& unit_uuid) { return QStringLiteral("start/kind/%1").arg(QString::fromStdString(unit_uuid)); }
 QString rule_name(RunKind kind) { return QStringLiteral("start/rule/%1").arg(static_cast<int>(kind)); }
 
@@ -37,7 +37,7 @@ void keep_start_habits(Settings& settings, const RunStart& start) {
     settings.remember(meter_name, QString::fromStdString(start.run.meter_uuid.value_or(std::string())));
     if (start.run.kind != RunKind::no_load_drain) settings.remember(load_name, QString::fromStdString(start.run.load));
     settings.remember(zone_name, QString::fromStdString(start.run.time_zone));
-    settings.remember(kind_name(start.run.unit_uuid), words(run_kind_text(start.run.kind)));
+    settings.remember(kind_name(start.run.unit_uuid), text_of(run_kind_text(start.run.kind)));
     settings.remember(rule_name(start.run.kind), kept_rule(start.rule));
 }
 

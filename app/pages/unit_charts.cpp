@@ -2,8 +2,7 @@
 #include "pages/unit_charts.h"
 
 #include "pages/comparison_pictures.h"
-
-#include <QCoreApplication>
+#include "style/words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,8 +13,6 @@ namespace {
 
 constexpr double lowest_load_w = 10;
 constexpr int steps = 60;
-
-QString tr(const char* text) { return QCoreApplication::translate("UnitCharts", text); }
 
 double highest_load(const UnitFit& fit, const Unit& unit) {
     const double rated_w = unit.rated_output_w.value_or(0);

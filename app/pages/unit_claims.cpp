@@ -3,16 +3,13 @@
 
 #include "base/number.h"
 #include "style/numbers.h"
-
-#include <QCoreApplication>
+#include "style/words.h"
 
 #include <algorithm>
 
 namespace ullage {
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("unit claims", text); }
 
 /// Claims are shown with the digits that the maker printed.
 QString stated(const std::optional<double>& value, const QString& unit) {

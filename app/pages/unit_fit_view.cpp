@@ -5,6 +5,7 @@
 #include "exchange/quantity_title.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -21,8 +22,6 @@ namespace ullage {
 namespace {
 
 constexpr int words_width_px = 296;
-
-QString words(const std::string& text) { return QString::fromStdString(text); }
 
 QLabel* paragraph(const char* name, Tone tone, TextSize size = TextSize::body) {
     auto* label = new QLabel;
@@ -105,13 +104,13 @@ UnitFitView::Figure UnitFitView::make_figure(const QString& key, const QString& 
 }
 
 void UnitFitView::fill(const Figure& figure, const Quantity& quantity, const QString& said) {
-    const QString text = words(quantity_text(quantity, quantity_decimals(quantity.key)));
+    const QString text = text_of(quantity_text(quantity, quantity_decimals(quantity.key)));
     const qsizetype sign = text.indexOf(QStringLiteral(" ±"));
     figure.value->setText(sign > 0 ? text.left(sign) : text);
     figure.interval->setText(sign > 0 ? text.mid(sign + 1) : QString());
     const bool known = quantity.kind != Kind::not_known;
     set_text_style(*figure.value, known ? Tone::ink : Tone::soft, sign > 0 ? TextSize::figure : TextSize::body);
-    const QString reason = words(quantity.reason);
+    const QString reason = text_of(quantity.reason);
     for (QLabel* label : {figure.name, figure.value, figure.interval}) label->setToolTip(reason);
     // What is not plainly known has its reason below, unless the sentence says it already.
     const bool plain = quantity.kind == Kind::measured || quantity.kind == Kind::projected;
@@ -121,13 +120,13 @@ void UnitFitView::fill(const Figure& figure, const Quantity& quantity, const QSt
 
 void UnitFitView::setUnit(const UnitAnalysis& analysis, const std::vector<MeasuredDrain>& drains) {
     const UnitFit& fit = analysis.fit;
-    const QString sentence = words(fit.sentence);
+    const QString sentence = text_of(fit.sentence);
     fill(draw_, fit.no_load_draw_w, sentence);
     fill(energy_, fit.deliverable_at_no_time_cost_wh, sentence);
     fill(endurance_, fit.no_load_endurance_h, sentence);
     sentence_->setText(sentence);
-    next_->setText(words(analysis.next_run_sentence));
-    drift_->setText(words(analysis.drift.sentence));
+    next_->setText(text_of(analysis.next_run_sentence));
+    drift_->setText(text_of(analysis.drift.sentence));
     unused_->setText(unused_runs_text(fit));
     unused_->setVisible(!unused_->text().isEmpty());
     // Figures do not wrap, so the widest line of them sets the width.
@@ -147,7 +146,7 @@ QString unused_runs_text(const UnitFit& fit) {
     QStringList runs;
     for (const DrainSummary& drain : fit.drains)
         if (!drain.used)
-            runs << UnitFitView::tr("run %1, %2 (%3)").arg(drain.run_number).arg(words(drain.title), words(drain.reason));
+            runs << UnitFitView::tr("run %1, %2 (%3)").arg(drain.run_number).arg(text_of(drain.title), text_of(drain.reason));
     return runs.isEmpty() ? QString() : UnitFitView::tr("Not used here: %1.").arg(runs.join(QStringLiteral("; ")));
 }
 

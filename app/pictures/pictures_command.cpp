@@ -5,6 +5,7 @@
 #include "fleet/comparison.h"
 #include "pages/comparison_pictures.h"
 #include "pages/run_charts.h"
+#include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/runs_source.h"
 
@@ -25,11 +26,6 @@ constexpr double units_per_inch = 96, mm_per_inch = 25.4; // a unit of a drawing
 
 /// Beyond the limits of a picture a side is cut to what an int holds; check_image() refuses it.
 int units(double mm) { return static_cast<int>(std::round(std::min(mm / mm_per_inch * units_per_inch, 1e6))); }
-
-int refuse(std::ostream& err, const Error& error) {
-    err << "ullage: " << error.sentence() << '\n';
-    return exit_bad_input;
-}
 
 /// "Osk 1200, run 2" as part of a file name.
 QString file_stem(const RunRecord& record) {

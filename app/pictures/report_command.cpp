@@ -5,6 +5,7 @@
 #include "exchange/table_unicode.h"
 #include "pages/report_making.h"
 #include "report/report_file.h"
+#include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/runs_source.h"
 
@@ -23,11 +24,6 @@ struct Arguments {
     std::string source, run, output, paper, locale;
     bool compare = false, every_drain = false;
 };
-
-int refuse(std::ostream& err, const Error& error) {
-    err << "ullage: " << one_line(error.sentence()) << '\n';
-    return exit_bad_input;
-}
 
 int wrong_usage(std::ostream& err, const std::string& what) {
     err << "ullage: " << one_line(what) << "; see ullage report --help\n";

@@ -16,14 +16,14 @@ const QString theme_key = QStringLiteral("view/theme");
 const QString text_key = QStringLiteral("view/text_step");
 const QString charts_key = QStringLiteral("view/charts");
 const QString sound_key = QStringLiteral("reminders/sound");
-const QString program_name = QStringLiteral("ullage");
+const QString folder_name = QStringLiteral("ullage");
 
 QString memory_key(const QString& name) { return QStringLiteral("remembered/%1").arg(name); }
 QString layout_key(const QString& object_name) { return QStringLiteral("layout/%1").arg(object_name); }
 
 } // namespace
 
-Settings::Settings() : store_(QSettings::IniFormat, QSettings::UserScope, program_name, program_name) {}
+Settings::Settings() : store_(QSettings::IniFormat, QSettings::UserScope, folder_name, folder_name) {}
 
 Settings::Settings(const QString& file) : store_(file, QSettings::IniFormat) {}
 

@@ -13,7 +13,7 @@ using test::ModelsTest;
 
 namespace {
 
-constexpr auto strict = QAbstractItemModelTester::FailureReportingMode::Fatal;
+constexpr auto fatal = QAbstractItemModelTester::FailureReportingMode::Fatal;
 
 } // namespace
 
@@ -32,7 +32,7 @@ TEST_F(ModelsTest, the_runs_of_a_unit_show_what_they_delivered_with_its_interval
     ASSERT_TRUE(document.updateRun(run));
 
     UnitRunsModel model(document);
-    const QAbstractItemModelTester tester(&model, strict);
+    const QAbstractItemModelTester tester(&model, fatal);
     model.setUnit(osk.uuid);
     ASSERT_EQ(model.rowCount(), 1);
     const auto delivered = model.index(0, UnitRunsModel::DeliveredColumn);
@@ -66,7 +66,7 @@ TEST_F(ModelsTest, a_runs_table_without_a_unit_is_empty) {
 
 TEST_F(ModelsTest, the_runs_table_follows_the_document) {
     UnitRunsModel model(document);
-    const QAbstractItemModelTester tester(&model, strict);
+    const QAbstractItemModelTester tester(&model, fatal);
     model.setUnit(osk.uuid);
     const auto run = start_drain(osk);
     EXPECT_EQ(model.rowCount(), 1);
@@ -81,7 +81,7 @@ TEST_F(ModelsTest, the_runs_table_follows_the_document) {
 
 TEST_F(ModelsTest, the_meters_table_shows_limits_and_counts_runs) {
     MetersModel model(document);
-    const QAbstractItemModelTester tester(&model, strict);
+    const QAbstractItemModelTester tester(&model, fatal);
     Meter meter;
     meter.name = "Socket meter B";
     meter.limit_percent = 2;

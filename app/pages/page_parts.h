@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/instant.h"
+#include "style/roles.h"
+
+#include <QFrame>
+
+namespace ullage {
+
+/// A bordered card.
+[[nodiscard]] inline QFrame* new_panel(QWidget* parent) {
+    auto* frame = new QFrame(parent);
+    make_panel(*frame);
+    return frame;
+}
+
+/// Milliseconds from `now_ms` to the next full minute, 1 to 60 000: when a clock on the screen moves on.
+[[nodiscard]] inline int ms_to_next_minute(UtcMs now_ms) {
+    constexpr UtcMs minute_ms = 60'000;
+    return static_cast<int>(minute_ms - ((now_ms % minute_ms) + minute_ms) % minute_ms);
+}
+
+} // namespace ullage
