@@ -65,8 +65,8 @@ Connection::~Connection() {
 Result<Connection> Connection::record(const fs::path& path) {
     const std::lock_guard door(door_mutex());
     const fs::path file = real_path(path);
-    // All judgement is done on a copy: a file that is refused has not been touched.
-    if (auto snapshot = checked_snapshot(file); !snapshot) return snapshot.error();
+    // All judgement comes before, without writing: a file that is refused has not been touched.
+    if (auto sound = check_logbook(file); !sound) return sound.error();
     if (auto obstacle = recording_obstacle(file)) return *obstacle;
     auto claim = FileClaim::take(file);
     if (!claim) return claim.error();

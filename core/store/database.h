@@ -20,7 +20,7 @@ namespace ullage::store {
 /// process opens and closes the file by other means, so nothing else in the program may do that meanwhile.
 class Connection {
 public:
-    /// For recording, checked on a copy first and migrated. Errors: those of checked_snapshot, read_only,
+    /// For recording, checked first without writing, and migrated. Errors: those of checked_snapshot, read_only,
     /// in_use.
     static Result<Connection> record(const std::filesystem::path& path);
     /// A copy in memory, checked and migrated. Errors: those of checked_snapshot.

@@ -182,19 +182,21 @@ Result<std::unique_ptr<SQLite::Database>> checked(Image image, const fs::path& p
     }
 }
 
-} // namespace
-
-Result<std::unique_ptr<SQLite::Database>> checked_snapshot(const fs::path& path) {
+/// The file, opened and of a kind that this program can check.
+Result<SharedFile> known_file(const fs::path& path) {
     if (FileClaim::exists(path)) return in_use_error(path);
     auto file = SharedFile::open(path);
-    if (!file) return file.error();
+    if (!file) return file;
 
     std::array<unsigned char, header_bytes> head{};
     const std::size_t length = std::min(head.size(), file.value().size());
     if (!file.value().read(head.data(), length)) return unreadable(path);
     if (auto known = check_header({head.data(), length}, path); !known) return known.error();
+    return file;
+}
 
-    auto image = image_of(file.value(), path);
+Result<std::unique_ptr<SQLite::Database>> snapshot_of(const SharedFile& file, const fs::path& path) {
+    auto image = image_of(file, path);
     if (!image) return image.error();
     if (const auto sides = side_files(path); !sides.empty()) {
         try {
@@ -208,6 +210,47 @@ Result<std::unique_ptr<SQLite::Database>> checked_snapshot(const fs::path& path)
         if (image.value().size < header_bytes) return damaged(path, "nothing is left of it");
     }
     return checked(std::move(image).value(), path);
+}
+
+/// The file as an address that lets SQLite neither write nor lock nor look for side files (SQLite, "Uniform Resource
+/// Identifiers", 3.3).
+std::string resting_address(const fs::path& path) {
+    std::string address = "file://";
+    for (const char letter : fs::absolute(path).string()) {
+        if (letter == '?' || letter == '#' || letter == '%')
+            address += letter == '?' ? "%3f" : letter == '#' ? "%23" : "%25";
+        else
+            address += letter;
+    }
+    return address + "?immutable=1";
+}
+
+} // namespace
+
+Result<void> check_logbook(const fs::path& path) {
+    auto file = known_file(path);
+    if (!file) return file.error();
+    if (!side_files(path).empty()) {
+        const auto snapshot = snapshot_of(file.value(), path);
+        return snapshot ? Result<void>() : Result<void>(snapshot.error());
+    }
+    try {
+        SQLite::Database resting(resting_address(path), SQLite::OPEN_READONLY | SQLite::OPEN_URI);
+        return check_content(resting, path);
+    } catch (const SQLite::Exception& error) {
+        switch (error.getErrorCode()) {
+        case SQLITE_NOMEM: throw;
+        case SQLITE_IOERR:
+        case SQLITE_CANTOPEN: return unreadable(path);
+        default: return damaged(path, error.what());
+        }
+    }
+}
+
+Result<std::unique_ptr<SQLite::Database>> checked_snapshot(const fs::path& path) {
+    auto file = known_file(path);
+    if (!file) return file.error();
+    return snapshot_of(file.value(), path);
 }
 
 } // namespace ullage::store

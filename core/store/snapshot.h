@@ -20,4 +20,8 @@ namespace ullage::store {
 /// check foresees. Precondition: door_mutex() is held.
 [[nodiscard]] Result<std::unique_ptr<SQLite::Database>> checked_snapshot(const std::filesystem::path& path);
 
+/// The same checks without keeping a copy: a file that was closed properly is read where it lies, page by page, so that
+/// photos in it cost no memory. Errors and precondition as above.
+[[nodiscard]] Result<void> check_logbook(const std::filesystem::path& path);
+
 } // namespace ullage::store

@@ -249,7 +249,7 @@ TEST(OpenLogbook, a_saved_copy_holds_everything_and_an_existing_file_is_never_re
 TEST(OpenLogbook, a_name_that_reads_like_an_address_is_taken_as_a_name) {
     const TempFolder folder;
     const FakeClock clock;
-    for (const char* name : {"file:a?mode=memory", ":memory:", "ünï côde.ullage", "it's.ullage"}) {
+    for (const char* name : {"file:a?mode=memory", ":memory:", "ünï côde.ullage", "it's.ullage", "a 100%41#b.ullage"}) {
         write_logbook(folder / name);
         EXPECT_TRUE(fs::exists(folder / name)) << name;
         EXPECT_EQ(take(take(Logbook::open(folder / name, OpenMode::record, clock)).units()).size(), 1u)
