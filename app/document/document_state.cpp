@@ -52,6 +52,10 @@ void Document::State::applied(const Change& change) {
     bool runs = change.runs;
     // Each change may reach a unit's fit: its claims bound it, its meters weigh it, its runs and their readings make it.
     unit_fits.clear();
+    // A projection rests on the unit's other runs.
+    std::erase_if(analyses, [](const auto& entry) {
+        return entry.second.energy.usable_fraction.kind == Kind::projected || !entry.second.curve_run_uuid.empty();
+    });
     Result<void> outcome;
     const auto also = [&outcome](Result<void> step) {
         if (outcome && !step) outcome = std::move(step);

@@ -21,7 +21,8 @@ class RunChartsPanel final : public QTabWidget {
 public:
     explicit RunChartsPanel(QWidget* parent = nullptr);
 
-    void setRun(const RunRecord& record, const RunAnalysis& analysis);
+    /// `depths`: known_depths of the run.
+    void setRun(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths);
     void setHighlighted(const QStringList& readingUuids);
     /// Width from which the charts can be read beside a table, pixels.
     [[nodiscard]] int neededWidth() const;

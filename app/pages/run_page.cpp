@@ -2,6 +2,7 @@
 #include "pages/run_page.h"
 
 #include "dialogs/amend_dialog.h"
+#include "fleet/known_depths.h"
 #include "measure/mend_acceptance.h"
 #include "models/readings_model.h"
 #include "pages/entry_row.h"
@@ -175,7 +176,10 @@ void RunPage::refresh() {
     if (record == nullptr) return;
     const RunAnalysis& analysis = document_.analysis(run_uuid_.toStdString());
     head_->setRun(*record);
-    charts_->setRun(*record, analysis);
+    // Only a full drain has depths.
+    std::vector<ReferenceDepth> depths;
+    if (!analysis.gauge.depths.empty()) depths = known_depths(*record, analysis, document_.unitFit(record->unit.uuid));
+    charts_->setRun(*record, analysis, depths);
     usable_->setFraction(analysis.energy.usable_fraction);
     // While a run goes on nobody asks where the energy went.
     std::optional<LossSplit> split;
