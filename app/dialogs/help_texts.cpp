@@ -38,7 +38,13 @@ KeyList words_of_the_job() {
         {tr("reminder"), tr("when a run calls for its next reading: an interval, a fall of the gauge, or a time before the cut-off")},
         {tr("finding"), tr("a named fault of gauge, run or claim, with the readings that show it")},
         {tr("measured"), tr("seen from full to cut-off, with a 95 % interval")},
-        {tr("projected"), tr("carried on from a part of a drain; it assumes an honest gauge and says so")},
+        {tr("delivered depth"), tr("share of what a drain delivers that has been delivered, in percent")},
+        {tr("stored depth"), tr("share of the stored energy that has gone, the unit's own draw counted in, in percent")},
+        {tr("energy at no time cost"), tr("what the socket would get if the no-load draw took nothing: where a line through all drains meets a run time of 0 h")},
+        {tr("no-load endurance"), tr("how long a full unit lasts with its output on and nothing connected")},
+        {tr("projected"), tr("carried on from a part of a drain, through the gauge curve of an earlier full drain or else on an honest gauge; "
+                             "of a unit, from its drains together. The reason says which")},
+        {tr("bracket"), tr("known only to lie between two limits")},
         {tr("at least"), tr("energy may be missing from the readings; the true value is not lower")},
         {tr("not known"), tr("these readings cannot tell; the reason says what would")},
     };
@@ -64,11 +70,13 @@ QString method_html() {
            "load. They are combined to a 95 % interval (JCGM 100:2008, clauses 4.3 and 5.1; results are rounded as its clause "
            "7.2.6 asks). Rated energy is a claim and has no uncertainty."),
         tr("<b>Usable fraction.</b> Measured only from full to cut-off, and always at the load of that run: a slow drain "
-           "feeds the unit's own draw for longer. Any other drain is projected from end to end over the gauge's fall, with "
-           "both gauge steps in the interval."),
+           "feeds the unit's own draw for longer. Any other drain is projected: through the gauge curve of the latest full "
+           "drain of the unit before it, where there is one, else from end to end over the gauge's fall, as if the gauge "
+           "were honest. The roundings of the gauge are in the interval."),
         tr("<b>Is the gauge right?</b> Gauge-implied against delivered energy as a straight line with uncertainties in "
            "both (D. York, N. Evensen, M. Martinez, J. Delgado: American Journal of Physics 72, 2004, 367), and named "
-           "faults, each with its readings, its size in percentage points or Wh, and the limit that it passed."),
+           "faults, each with its readings, its size in percentage points or Wh, and the limit that it passed. The gauge error is "
+           "drawn against delivered depth and, where the no-load draw is known and the load varied, against stored depth."),
         tr("<b>No-load draw.</b> Power with the output on and nothing connected is called no-load loss in IEC 61683. One run at a "
            "steady load cannot tell it from conversion loss; the program then says that it is not known."),
         tr("<b>Forecast.</b> While a drain runs, the strip and the energy chart show when it should be cut off, as a range that is meant to "
@@ -76,6 +84,13 @@ QString method_html() {
            "gauge; it then allows for a gauge that is bent, offset, ends early, lingers or is blind to the unit's own draw, and is wide "
            "early in a drain. It takes the load to go on as it was: a change of load yet to come cannot be foreseen. It is no promise; do not leave a load "
            "that must not fail to it."),
+        tr("<b>All drains of a unit.</b> Delivered energy is energy at no time cost, less no-load draw times hours, less a "
+           "small quadratic loss; a line through all drains from full to cut-off gives the first two once their run times differ by more "
+           "than 1.5 times. Curves are dashed beyond the tested loads. The next run is the one that would narrow them most, "
+           "of those that last a day at most if any of them would."),
+        tr("<b>From run to run.</b> Energy that falls with the days is ageing. Drains at like loads also show whether the gauge's own error "
+           "curve moves: curves are compared at equal delivered depth, where the meters' errors cancel. A curve that moves "
+           "under an unmoved energy is the gauge; an energy that falls under an unmoved curve is the unit."),
         tr("<b>Comparison.</b> Units as they were tested. Where loads or meters differ, the table says so."),
         tr("<b>Export.</b> Compare, Export and Logbook, Export readings write tables as CSV, Markdown, HTML, XLSX, JSON and LaTeX with "
            "the same numbers in each; CSV, XLSX and JSON hold every digit, the limits of the interval and the kind. Beside a CSV "

@@ -2,6 +2,7 @@
 #include "document/document.h"
 
 #include "document/document_state.h"
+#include "fleet/curve_projection.h"
 
 #include <QFile>
 
@@ -113,7 +114,11 @@ const Meter* Document::meter(const std::string& uuid) const {
 
 const RunAnalysis& Document::analysis(const std::string& run_uuid) const {
     if (const auto kept = state_->analyses.find(run_uuid); kept != state_->analyses.end()) return kept->second;
-    return state_->analyses.emplace(run_uuid, analyse_run(*run(run_uuid))).first->second;
+    const RunRecord& record = *run(run_uuid);
+    RunAnalysis analysis = analyse_run(record);
+    // Only a projection asks what the unit's other runs say.
+    if (analysis.energy.usable_fraction.kind == Kind::projected) project_through_curve(record, unitFit(record.unit.uuid), analysis);
+    return state_->analyses.emplace(run_uuid, std::move(analysis)).first->second;
 }
 
 const UnitFit& Document::unitFit(const std::string& unit_uuid) const {

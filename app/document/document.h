@@ -49,10 +49,11 @@ public:
     [[nodiscard]] const RunRecord* run(const std::string& run_uuid) const; ///< null when there is none
     [[nodiscard]] const Unit* unit(const std::string& uuid) const;
     [[nodiscard]] const Meter* meter(const std::string& uuid) const;
-    /// Analysis of a run, computed once after each change. Precondition: run(run_uuid) is not null.
+    /// Analysis of a run, a projection through an earlier run's gauge curve where there is one; computed once after each
+    /// change. Precondition: run(run_uuid) is not null.
     [[nodiscard]] const RunAnalysis& analysis(const std::string& run_uuid) const;
-    /// What all runs of a unit say together, computed once after each change of anything. Valid until the next change; a unit without
-    /// runs, or an unknown one, has a fit without drains.
+    /// What all runs of a unit say together, computed once after each change of anything. Valid until the next change; a unit
+    /// without runs, or an unknown one, has a fit without drains.
     [[nodiscard]] const UnitFit& unitFit(const std::string& unit_uuid) const;
     /// Forecast of a run as of `now_ms` from its analysis and its unit's fit, kept until the next change or another minute. Precondition: as
     /// analysis(). Valid until the next call for the run.

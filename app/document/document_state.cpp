@@ -55,6 +55,10 @@ void Document::State::applied(const Change& change) {
     if (change.units || change.meters || runs || !change.readings.empty()) {
         unit_fits.clear();
         forecasts.clear();
+        // A projection rests on the unit's other runs.
+        std::erase_if(analyses, [](const auto& entry) {
+            return entry.second.energy.usable_fraction.kind == Kind::projected || !entry.second.curve_run_uuid.empty();
+        });
     }
     Result<void> outcome;
     const auto also = [&outcome](Result<void> step) {

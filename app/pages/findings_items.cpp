@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/findings_items.h"
 
+#include "exchange/quantity_title.h"
 #include "measure/mend_acceptance.h"
 #include "style/words.h"
 
@@ -45,6 +46,19 @@ void add_said(std::vector<FindingItem>& items, const std::string& text, bool kno
     items.push_back({known ? FindingItem::Sort::note : FindingItem::Sort::not_known, said, {}, {}});
 }
 
+/// Whether a straight gauge explains the readings; slope and Wh per gauge point stand below as its evidence.
+void add_line_test(std::vector<FindingItem>& items, const RunAnalysis& analysis) {
+    QStringList evidence;
+    for (const char* key : {"line_slope", "wh_per_gauge_point"}) {
+        const auto quantity = std::ranges::find(analysis.quantities, key, &Quantity::key);
+        if (quantity == analysis.quantities.end() || !quantity->value) continue;
+        const QString text = text_of(quantity_text(*quantity, quantity_decimals(key)));
+        evidence << (quantity->key == "line_slope" ? tr("slope %1, delivered per gauge-implied energy").arg(text)
+                                                   : tr("%1 %2").arg(text, text_of(quantity->reason)));
+    }
+    items.push_back({FindingItem::Sort::note, sentence(text_of(analysis.gauge.line->sentence)), evidence.join(QStringLiteral("; ")), {}});
+}
+
 } // namespace
 
 QString finding_word(FindingItem::Sort sort) {
@@ -82,6 +96,7 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
     if (!analysis.gauge.line && !analysis.gauge.line_reason.empty())
         items.push_back({FindingItem::Sort::not_known,
                          sentence(tr("Whether a straight gauge fits: %1").arg(text_of(analysis.gauge.line_reason))), {}, {}});
+    if (analysis.gauge.line) add_line_test(items, analysis);
     if (split) add_said(items, split->sentence, split->rest_wh.kind != Kind::not_known);
     add_said(items, analysis.gauge.losses.sentence, analysis.gauge.losses.known());
     add_said(items, analysis.gauge.feasibility.sentence, analysis.gauge.feasibility.least_error_pt.kind != Kind::not_known);

@@ -4,6 +4,7 @@
 #include "document/document.h"
 #include "document/sheet_file.h"
 #include "exchange/comparison_table.h"
+#include "fleet/known_depths.h"
 #include "pages/run_charts.h"
 #include "style/words.h"
 
@@ -27,9 +28,10 @@ Table one_run(const Document& document, const std::string& run_uuid, RunTable wh
     return which == RunTable::readings ? readings_table(*record, analysis) : intervals_table(*record, analysis);
 }
 
-std::vector<std::pair<QString, PictureContent>> charts_of(const RunRecord& record, const RunAnalysis& analysis) {
+std::vector<std::pair<QString, PictureContent>> charts_of(const Document& document, const RunRecord& record) {
+    const RunAnalysis& analysis = document.analysis(record.run.uuid);
     return {{tr("energy"), energy_chart(record, analysis).content},
-            {tr("gauge error"), gauge_error_chart(record, analysis).content},
+            {tr("gauge error"), gauge_error_chart(record, analysis, known_depths(record, analysis, document.unitFit(record.unit.uuid))).content},
             {tr("load"), load_chart(record, analysis).content}};
 }
 
@@ -55,7 +57,7 @@ std::vector<ExportSubject> readings_subjects(const Document& document, const std
         const QString stem = QFileInfo(sheet_file_name(document, run_uuid)).completeBaseName();
         subjects.push_back({tr("Readings of this run"), stem + QStringLiteral("-readings"),
                             [&document, run_uuid] { return one_run(document, run_uuid, RunTable::readings); },
-                            charts_of(*record, document.analysis(run_uuid))});
+                            charts_of(document, *record)});
         subjects.push_back({tr("Intervals of this run"), stem + QStringLiteral("-intervals"),
                             [&document, run_uuid] { return one_run(document, run_uuid, RunTable::intervals); }, {}});
     }

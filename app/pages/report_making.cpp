@@ -2,6 +2,7 @@
 #include "pages/report_making.h"
 
 #include "exchange/report_numbers.h"
+#include "fleet/known_depths.h"
 #include "fleet/loss_split.h"
 #include "pages/comparison_pictures.h"
 #include "pages/run_charts.h"
@@ -43,12 +44,12 @@ void add(ReportPictures& pictures, std::string key, PictureContent content, cons
     pictures.insert_or_assign(std::move(key), std::move(content));
 }
 
-void add_run_charts(ReportPictures& pictures, const ReportedRun& run, const ReportOptions& options) {
+void add_run_charts(ReportPictures& pictures, const ReportedRun& run, const UnitFit& unit_fit, const ReportOptions& options) {
     const auto chart = [&](const char* what, RunChart made) {
         if (has_points(made.content)) add(pictures, report_picture_key(what, run.record->run.uuid), std::move(made.content), options);
     };
     chart("energy", energy_chart(*run.record, *run.analysis));
-    chart("gauge_error", gauge_error_chart(*run.record, *run.analysis));
+    chart("gauge_error", gauge_error_chart(*run.record, *run.analysis, known_depths(*run.record, *run.analysis, unit_fit)));
     chart("load", load_chart(*run.record, *run.analysis));
 }
 
@@ -76,7 +77,7 @@ MadeReport make_run_report(const ReportedRun& run, const UnitFit& unit_fit, cons
     MadeReport made{run_report(run, unit_fit, options), {}};
     if (run.record->run.kind == RunKind::drain || run.record->run.kind == RunKind::no_load_drain)
         add(made.pictures, report_picture_key("vessel", run.record->run.uuid), run_vessel(run, unit_fit), options);
-    add_run_charts(made.pictures, run, options);
+    add_run_charts(made.pictures, run, unit_fit, options);
     return made;
 }
 
@@ -87,7 +88,10 @@ MadeReport make_comparison_report(const Comparison& comparison, const std::vecto
         add(made.pictures, std::string(report_vessels_key), comparison_vessels(comparison), options);
         add(made.pictures, std::string(report_bars_key), comparison_bars(comparison), options);
     }
-    for (const ReportedRun& run : runs) add_run_charts(made.pictures, run, options);
+    for (const ReportedRun& run : runs) {
+        const auto unit = std::ranges::find(units, run.record->unit.uuid, [](const UnitAnalysis& each) { return each.unit.uuid; });
+        add_run_charts(made.pictures, run, unit == units.end() ? UnitFit() : unit->fit, options);
+    }
     return made;
 }
 

@@ -6,10 +6,13 @@
 #include "style/words.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace ullage {
 
 namespace {
+
+constexpr double least_difference_pt = 0.1;
 
 /// Builds one chart of a run; x is hours since the first reading.
 class Builder {
@@ -98,6 +101,23 @@ void shade_cut_off(Builder& builder, const RunForecast& forecast) {
     if (from < end) builder.chart.content.regions.push_back({from, end, tr("cut-off expected"), RegionRole::grey});
 }
 
+/// Whether the two depths are two curves to the eye; under a steady load they are one.
+bool depths_differ(const std::vector<ReferenceDepth>& depths) {
+    return std::ranges::any_of(depths, [](const ReferenceDepth& depth) {
+        return depth.stored_percent && std::abs(depth.stored_percent->value - depth.delivered_percent.value) >= least_difference_pt;
+    });
+}
+
+ChartSeries stored_error_series(Builder& builder, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths) {
+    ChartSeries series = series_of("stored_error", tr("by stored depth"), CurveColour::good, Marker::diamond);
+    for (const ReferenceDepth& depth : depths) {
+        if (!depth.stored_error_pt) continue;
+        builder.add(series, depth.hours, depth.stored_error_pt->value, analysis.energy.points[depth.point].reading);
+        series.band.push_back({depth.hours, depth.stored_error_pt->lower, depth.stored_error_pt->upper});
+    }
+    return series;
+}
+
 ChartSeries noted_power(Builder& builder, const RunRecord& record, std::optional<double> ReadingValues::*power, ChartSeries series) {
     series.line = CurveLine::none;
     for (std::size_t i = 0; i < record.readings.size(); ++i) {
@@ -143,22 +163,24 @@ RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, cons
     return builder.chart;
 }
 
-RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis) {
+RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths) {
     Builder builder(record, analysis);
     ChartContent& content = builder.chart.content;
-    content.y.title = tr("gauge error / pt, against %1").arg(text_of(error_basis_text(analysis.gauge.basis)));
+    const bool both = depths_differ(depths);
+    content.y.title = both ? tr("gauge error / pt") : tr("gauge error / pt, against %1").arg(text_of(error_basis_text(analysis.gauge.basis)));
     content.y.unit = QStringLiteral("pt");
     content.y.include_zero = true;
     content.description = tr("Gauge error in percentage points against hours since the start");
     content.empty_text = tr("No gauge error yet: it needs readings of gauge and register, and the unit's rated energy or a "
                             "drain from full to cut-off.");
-    ChartSeries series = series_of("error", tr("gauge error"), CurveColour::error, Marker::triangle);
+    ChartSeries series = series_of("error", both ? tr("by delivered depth") : tr("gauge error"), CurveColour::error, Marker::triangle);
     for (const GaugeErrorPoint& point : analysis.gauge.errors) {
         builder.add(series, point.hours, point.error_pt, analysis.energy.points[point.point].reading);
         series.band.push_back({point.hours, point.lower_pt, point.upper_pt});
     }
     if (!series.points.empty()) content.horizontal_lines.push_back({0.0, {}});
     builder.finish(std::move(series));
+    if (both) builder.finish(stored_error_series(builder, analysis, depths));
     return builder.chart;
 }
 

@@ -30,8 +30,10 @@ struct RunChart {
 /// reaches to its end, but not beyond three times the run so far.
 [[nodiscard]] RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, const RunForecast* forecast = nullptr);
 
-/// The gauge error with its band; the axis names the basis. Series "error".
-[[nodiscard]] RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis);
+/// The gauge error with its band: series "error" against what the axis names. Where `depths` (known_depths) hold the stored
+/// depth and it differs from the delivered one by 0.1 points somewhere, series "stored_error" against that, and each curve
+/// names its depth instead of the axis.
+[[nodiscard]] RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths);
 
 /// Mean load between register readings as steps, and the powers that were noted. Series "load", "meter_w", "display_w".
 [[nodiscard]] RunChart load_chart(const RunRecord& record, const RunAnalysis& analysis);

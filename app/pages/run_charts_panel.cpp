@@ -60,9 +60,10 @@ void RunChartsPanel::styleIntervals() {
     intervals_view_->horizontalHeader()->setSectionResizeMode(IntervalsModel::SpanColumn, QHeaderView::Stretch);
 }
 
-void RunChartsPanel::setRun(const RunRecord& record, const RunAnalysis& analysis, const RunForecast* forecast) {
+void RunChartsPanel::setRun(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths,
+                            const RunForecast* forecast) {
     energy_.run = energy_chart(record, analysis, forecast);
-    error_.run = gauge_error_chart(record, analysis);
+    error_.run = gauge_error_chart(record, analysis, depths);
     load_.run = load_chart(record, analysis);
     for (Plot* plot : {&energy_, &error_, &load_}) {
         plot->chart->setContent(plot->run.content);

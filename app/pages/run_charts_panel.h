@@ -21,8 +21,9 @@ class RunChartsPanel final : public QTabWidget {
 public:
     explicit RunChartsPanel(QWidget* parent = nullptr);
 
-    /// `forecast` of a running run, else null.
-    void setRun(const RunRecord& record, const RunAnalysis& analysis, const RunForecast* forecast = nullptr);
+    /// `depths`: known_depths of the run; `forecast` of a running run, else null.
+    void setRun(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths,
+                const RunForecast* forecast = nullptr);
     void setHighlighted(const QStringList& readingUuids);
     /// Width from which the charts can be read beside a table, pixels.
     [[nodiscard]] int neededWidth() const;

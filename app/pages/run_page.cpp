@@ -2,6 +2,7 @@
 #include "pages/run_page.h"
 
 #include "dialogs/amend_dialog.h"
+#include "fleet/known_depths.h"
 #include "measure/mend_acceptance.h"
 #include "models/readings_model.h"
 #include "models/table_copy.h"
@@ -186,8 +187,12 @@ void RunPage::refresh() {
     if (record == nullptr) return;
     const RunAnalysis& analysis = document_.analysis(run_uuid_.toStdString());
     head_->setRun(*record);
+    // Only a full drain has depths.
+    std::vector<ReferenceDepth> depths;
+    if (!analysis.gauge.depths.empty()) depths = known_depths(*record, analysis, document_.unitFit(record->unit.uuid));
     const bool running = record->run.end == RunEnd::still_running;
-    charts_->setRun(*record, analysis, running ? &document_.forecast(run_uuid_.toStdString(), document_.clock().now_ms()) : nullptr);
+    charts_->setRun(*record, analysis, depths,
+                    running ? &document_.forecast(run_uuid_.toStdString(), document_.clock().now_ms()) : nullptr);
     usable_->setFraction(analysis.energy.usable_fraction);
     // While a run goes on nobody asks where the energy went.
     std::optional<LossSplit> split;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/unit_charts.h"
 
+#include "base/number.h"
 #include "pages/comparison_pictures.h"
 #include "style/words.h"
 
@@ -91,6 +92,23 @@ ChartContent on_load_axis(const UnitFit& fit, const Unit& unit, std::optional<do
     return content;
 }
 
+ChartSeries error_curve(const char* id, const DrainSummary& drain, CurveColour colour, Marker marker, double coverage) {
+    ChartSeries series;
+    series.id = QLatin1String(id);
+    series.name = tr("run %1").arg(drain.run_number);
+    series.colour = colour;
+    series.marker = marker;
+    const GaugeCurve& curve = *drain.gauge_curve;
+    for (std::size_t i = 0; i < curve.points.size(); ++i) {
+        const double depth_percent = 100 * curve.points[i].delivered_wh / curve.total_wh;
+        const double error_pt = curve.error_pt(i), half_pt = curve.error_half_width_pt(i, coverage);
+        series.points.push_back({depth_percent, error_pt});
+        series.notes.push_back(QString::fromStdString(drain.title));
+        series.band.push_back({depth_percent, error_pt - half_pt, error_pt + half_pt});
+    }
+    return series;
+}
+
 /// Room above everything that is sure to be shown: the measured bars and `least`.
 double top_of(const std::vector<MeasuredDrain>& drains, MeasuredPart part, double least) {
     double top = least;
@@ -151,6 +169,45 @@ ChartContent run_time_chart(const UnitFit& fit, const Unit& unit, const std::vec
     add_curve(content, fit, unit, &LoadPrediction::run_time_h, top);
     add_drains(content, drains, &MeasuredDrain::duration_h);
     return content;
+}
+
+ChartContent gauge_drift_chart(const UnitFit& fit, const GaugeDrift& drift) {
+    ChartContent content;
+    content.description = tr("Gauge error against delivered depth, run to run");
+    content.x.title = tr("delivered depth / %");
+    content.x.unit = QStringLiteral("%");
+    content.x.minimum = 0.0;
+    content.x.maximum = 100.0;
+    content.y.title = tr("gauge error / pt");
+    content.y.unit = QStringLiteral("pt");
+    content.y.include_zero = true;
+    content.empty_text = tr("No gauge curve yet: it takes a drain from full to cut-off with the gauge read at six depths or more.");
+    if (drift.lead) {
+        const DrainComparison& lead = drift.comparisons[*drift.lead];
+        content.series = {error_curve("earlier", fit.drains[lead.earlier], CurveColour::error, Marker::triangle, fit.options.coverage),
+                          error_curve("later", fit.drains[lead.later], CurveColour::good, Marker::diamond, fit.options.coverage)};
+        if (lead.curve_moved)
+            content.vertical_lines.push_back({lead.curve.depth_percent,
+                                              tr("%1 pt").arg(QString::fromStdString(signed_text(lead.curve.size_pt, 1))), CurveColour::accent});
+    } else {
+        const DrainSummary* last = nullptr;
+        for (const DrainSummary& drain : fit.drains)
+            if (drain.gauge_curve && (last == nullptr || drain.start_ms > last->start_ms)) last = &drain;
+        if (last != nullptr) content.series = {error_curve("later", *last, CurveColour::good, Marker::diamond, fit.options.coverage)};
+    }
+    if (!content.series.empty()) content.horizontal_lines.push_back({0.0, {}});
+    return content;
+}
+
+QString off_chart_text(const UnitFit& fit) {
+    QStringList runs;
+    for (const DrainSummary& drain : fit.drains)
+        if (drain.used && drain.mean_load_w < lowest_load_w)
+            runs << tr("run %1, %2").arg(drain.run_number).arg(QString::fromStdString(drain.title));
+    return runs.isEmpty() ? QString()
+                          : tr("Not on the charts, as a load below %1 W has no place on their axis, but in the curves: %2.")
+                                .arg(lowest_load_w, 0, 'g', 3)
+                                .arg(runs.join(QStringLiteral("; ")));
 }
 
 } // namespace ullage

@@ -3,6 +3,7 @@
 
 #include "charts/line_chart.h"
 #include "exchange/quantity_title.h"
+#include "fleet/gauge_drift_words.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/words.h"
@@ -37,18 +38,22 @@ QLabel* paragraph(const char* name, Tone tone, TextSize size = TextSize::body) {
 
 UnitFitView::UnitFitView(QWidget* parent)
     : QFrame(parent), sentence_(paragraph("fitSentenceLabel", Tone::ink)), next_(paragraph("nextRunLabel", Tone::accent)),
-      drift_(paragraph("driftLabel", Tone::soft)), unused_(paragraph("unusedRunsLabel", Tone::soft, TextSize::caption)), words_area_(new QScrollArea), tabs_(new QTabWidget),
-      usable_chart_(new LineChart), run_time_chart_(new LineChart) {
+      drift_(paragraph("driftLabel", Tone::soft)), gauge_drift_(paragraph("gaugeDriftLabel", Tone::soft)),
+      off_chart_(paragraph("offChartLabel", Tone::soft, TextSize::caption)),
+      unused_(paragraph("unusedRunsLabel", Tone::soft, TextSize::caption)), words_area_(new QScrollArea), tabs_(new QTabWidget),
+      usable_chart_(new LineChart), run_time_chart_(new LineChart), gauge_chart_(new LineChart) {
     setObjectName(QStringLiteral("unitFitPanel"));
     setAccessibleName(tr("What all drains say together"));
     make_panel(*this);
     usable_chart_->setObjectName(QStringLiteral("usableChart"));
     run_time_chart_->setObjectName(QStringLiteral("runTimeChart"));
+    gauge_chart_->setObjectName(QStringLiteral("gaugeDriftChart"));
     tabs_->setObjectName(QStringLiteral("unitChartsTabs"));
     tabs_->setAccessibleName(tr("Charts of the unit"));
     tabs_->tabBar()->setExpanding(false);
     tabs_->addTab(usable_chart_, tr("Usable fraction"));
     tabs_->addTab(run_time_chart_, tr("Run time"));
+    tabs_->addTab(gauge_chart_, tr("Gauge error"));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(1, 1, 1, 1);
     row->setSpacing(0);
@@ -72,7 +77,7 @@ QWidget* UnitFitView::make_words() {
     column->setSpacing(spacing::grid_px);
     column->addWidget(head);
     column->addLayout(figures);
-    for (QLabel* label : {sentence_, next_, drift_, unused_}) column->addWidget(label);
+    for (QLabel* label : {sentence_, next_, drift_, gauge_drift_, off_chart_, unused_}) column->addWidget(label);
     column->addStretch();
     // A low window must not squeeze the words onto one another.
     auto* scroll = words_area_;
@@ -127,6 +132,12 @@ void UnitFitView::setUnit(const UnitAnalysis& analysis, const std::vector<Measur
     sentence_->setText(sentence);
     next_->setText(text_of(analysis.next_run_sentence));
     drift_->setText(text_of(analysis.drift.sentence));
+    QString gauge = text_of(analysis.gauge_drift.sentence);
+    if (const auto& lead = analysis.gauge_drift.lead)
+        gauge += QLatin1Char('\n') + text_of(wh_per_point_sentence(fit, analysis.gauge_drift.comparisons[*lead]));
+    gauge_drift_->setText(gauge);
+    off_chart_->setText(off_chart_text(fit));
+    off_chart_->setVisible(!off_chart_->text().isEmpty());
     unused_->setText(unused_runs_text(fit));
     unused_->setVisible(!unused_->text().isEmpty());
     // Figures do not wrap, so the widest line of them sets the width.
@@ -136,7 +147,8 @@ void UnitFitView::setUnit(const UnitAnalysis& analysis, const std::vector<Measur
     const std::optional<double> next_w = analysis.next_run ? std::optional(analysis.next_run->load_w) : std::nullopt;
     usable_chart_->setContent(usable_chart(fit, analysis.unit, drains, next_w));
     run_time_chart_->setContent(run_time_chart(fit, analysis.unit, drains, next_w));
-    for (LineChart* chart : {usable_chart_, run_time_chart_}) {
+    gauge_chart_->setContent(gauge_drift_chart(fit, analysis.gauge_drift));
+    for (LineChart* chart : {usable_chart_, run_time_chart_, gauge_chart_}) {
         chart->resetZoom();
         chart->setAccessibleName(chart->content().description);
     }

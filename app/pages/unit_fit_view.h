@@ -17,8 +17,9 @@ namespace ullage {
 
 class LineChart;
 
-/// What all drains of a unit say together: three figures, the fit in a sentence, the next run worth making, drift, and beside them the
-/// curves against load. What is not known stands there with its reason.
+/// What all drains of a unit say together: three figures, the fit in a sentence, the next run worth making, ageing, the gauge
+/// from run to run, and beside them the curves against load and the gauge's error curves. What is not known stands there with
+/// its reason.
 class UnitFitView final : public QFrame {
     Q_OBJECT
 public:
@@ -36,13 +37,14 @@ private:
     static void fill(const Figure& figure, const Quantity& quantity, const QString& said);
 
     Figure draw_, energy_, endurance_;
-    QLabel *sentence_, *next_, *drift_, *unused_;
+    QLabel *sentence_, *next_, *drift_, *gauge_drift_, *off_chart_, *unused_;
     QScrollArea* words_area_;
     QTabWidget* tabs_;
-    LineChart *usable_chart_, *run_time_chart_;
+    LineChart *usable_chart_, *run_time_chart_, *gauge_chart_;
 };
 
-/// "Not taken together with the others: run 7, drain 16 May, 149 W (it was stopped before the cut-off)."; empty where every run is used.
+/// "Not taken together with the others: run 7, drain 16 May, 149 W (it was stopped before the cut-off)."; empty where every run
+/// is used.
 [[nodiscard]] QString unused_runs_text(const UnitFit& fit);
 
 } // namespace ullage

@@ -3,6 +3,8 @@
 
 #include "charts/picture.h"
 #include "fleet/comparison.h"
+#include "fleet/known_depths.h"
+#include "fleet/unit_analysis.h"
 #include "pages/comparison_pictures.h"
 #include "pages/run_charts.h"
 #include "text/command_parts.h"
@@ -41,10 +43,12 @@ struct Picture {
 
 std::vector<Picture> pictures_of(const std::vector<RunRecord>& records) {
     std::vector<Picture> pictures;
+    const std::vector<UnitAnalysis> units = analyse_units(records);
     for (const RunRecord& record : records) {
         const RunAnalysis analysis = analyse_run(record);
+        const UnitFit& fit = std::ranges::find_if(units, [&record](const UnitAnalysis& each) { return each.unit.uuid == record.unit.uuid; })->fit;
         pictures.push_back({file_stem(record) + QStringLiteral("-energy"), energy_chart(record, analysis).content});
-        pictures.push_back({file_stem(record) + QStringLiteral("-gauge-error"), gauge_error_chart(record, analysis).content});
+        pictures.push_back({file_stem(record) + QStringLiteral("-gauge-error"), gauge_error_chart(record, analysis, known_depths(record, analysis, fit)).content});
         pictures.push_back({file_stem(record) + QStringLiteral("-load"), load_chart(record, analysis).content});
     }
     const Comparison comparison = compare_as_tested(records);

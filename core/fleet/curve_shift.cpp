@@ -11,26 +11,39 @@
 namespace ullage {
 namespace {
 
-constexpr int draws_tried = 21;
+constexpr std::size_t draws_tried = 21;
 constexpr std::size_t least_common = 5;
 constexpr double start_percent = 0.5; ///< at the start both gauges show full, which compares nothing
+constexpr double widest_gap_percent = 15; ///< of depth: between two readings further apart a gauge may stick and catch up unseen
+
+/// One gauge curve over the depth of a candidate draw, and over that of the draw under which both gauges are most even, by
+/// which its scatter and leeway are judged: a wrong draw bends every curve.
+struct Seen {
+    const GaugeCurve& curve;
+    const CurveOverDepth& over;
+    const CurveOverDepth& even;
+};
 
 /// The differences at common depths, and what they share.
 struct Differences {
-    std::vector<double> d_pt, depth_percent;
+    std::vector<double> d_pt, leeway_pt, depth_percent;
     std::vector<std::size_t> base_point;
     std::vector<CurveOverDepth::Place> place;
     [[nodiscard]] std::size_t size() const { return d_pt.size(); }
 };
 
-Differences differences_of(const GaugeCurve& base, const CurveOverDepth& base_over, const CurveOverDepth& other_over, double sign) {
+Differences differences_of(const Seen& base, const Seen& other, double sign) {
     Differences found;
-    for (std::size_t i = 0; i < base.points.size(); ++i) {
-        const double depth = base_over.depths()[i];
-        if (depth < start_percent || depth < other_over.depths().front() || depth > other_over.depths().back() + 1e-9) continue;
-        const CurveOverDepth::Place place = other_over.place(depth);
-        const double d_pt = sign * (other_over.gauge_at(place) - base.points[i].gauge_percent);
-        found.d_pt.push_back(std::copysign(std::max(0.0, std::abs(d_pt) - other_over.leeway_at(place)), d_pt));
+    for (std::size_t i = 0; i < base.curve.points.size(); ++i) {
+        const double depth = base.over.depths()[i];
+        if (depth < start_percent || depth < other.over.depths().front() || depth > other.over.depths().back() + 1e-9) continue;
+        const CurveOverDepth::Place place = other.over.place(depth);
+        const double gap_percent = other.over.depths()[place.point + 1] - other.over.depths()[place.point];
+        if (place.share > 0 && place.share < 1 && gap_percent > widest_gap_percent) continue;
+        const double d_pt = sign * (other.over.gauge_at(place) - base.curve.points[i].gauge_percent);
+        const double leeway_pt = other.even.leeway_at(place);
+        found.d_pt.push_back(std::copysign(std::max(0.0, std::abs(d_pt) - leeway_pt), d_pt));
+        found.leeway_pt.push_back(leeway_pt);
         found.depth_percent.push_back(depth);
         found.base_point.push_back(i);
         found.place.push_back(place);
@@ -60,6 +73,8 @@ double register_variance(const GaugeCurve& curve, double depth_a, double depth_b
     return u_pt * u_pt * (a * b + (1 - a) * (1 - b));
 }
 
+double draw_of(std::size_t k, double most_draw_w) { return most_draw_w * static_cast<double>(k) / (draws_tried - 1); }
+
 struct Tested {
     Differences differences;
     std::vector<double> covariance; ///< n x n
@@ -67,13 +82,12 @@ struct Tested {
     [[nodiscard]] double cov(std::size_t i, std::size_t j) const { return covariance[i * differences.size() + j]; }
 };
 
-Tested test_at(const GaugeCurve& earlier, const GaugeCurve& later, double draw_w) {
-    const bool later_is_base = later.points.size() < earlier.points.size();
-    const GaugeCurve& base = later_is_base ? later : earlier;
-    const GaugeCurve& other = later_is_base ? earlier : later;
-    const CurveOverDepth base_over(base, draw_w), other_over(other, draw_w);
+Tested test_at(const Seen& earlier, const Seen& later) {
+    const bool later_is_base = later.curve.points.size() < earlier.curve.points.size();
+    const Seen& base = later_is_base ? later : earlier;
+    const Seen& other = later_is_base ? earlier : later;
     Tested tested;
-    tested.differences = differences_of(base, base_over, other_over, later_is_base ? -1 : 1);
+    tested.differences = differences_of(base, other, later_is_base ? -1 : 1);
     const Differences& d = tested.differences;
     const std::size_t n = d.size();
     if (n < least_common) return tested;
@@ -81,9 +95,9 @@ Tested test_at(const GaugeCurve& earlier, const GaugeCurve& later, double draw_w
     for (std::size_t i = 0; i < n; ++i)
         for (std::size_t j = 0; j < n; ++j) {
             double& cov = tested.covariance[i * n + j];
-            cov = shared_variance(other, other_over.u_reading_pt(), d.place[i], d.place[j]);
-            for (const GaugeCurve* curve : {&base, &other}) cov += register_variance(*curve, d.depth_percent[i], d.depth_percent[j]);
-            if (i == j) cov += std::pow(base_over.u_reading_pt(), 2) + std::pow(u_depth_pt(base, d.base_point[i]), 2);
+            cov = shared_variance(other.curve, other.even.u_reading_pt(), d.place[i], d.place[j]);
+            for (const Seen* seen : {&base, &other}) cov += register_variance(seen->curve, d.depth_percent[i], d.depth_percent[j]);
+            if (i == j) cov += std::pow(base.even.u_reading_pt(), 2) + std::pow(u_depth_pt(base.curve, d.base_point[i]), 2);
         }
     double sum = 0, squared_correlations = 0;
     for (std::size_t i = 0; i < n; ++i) {
@@ -101,7 +115,7 @@ Tested test_at(const GaugeCurve& earlier, const GaugeCurve& later, double draw_w
 void find_size(const Tested& tested, const GaugeCurve& later, const GaugeCurve& earlier, double coverage, CurveShift& shift) {
     const Differences& d = tested.differences;
     const std::size_t n = d.size();
-    std::vector<double> u_each;
+    std::vector<double> resolved_pt;
     for (std::size_t i = 0; i < n; ++i) {
         const std::size_t first = i == 0 ? 0 : i - 1, last = std::min(i + 1, n - 1);
         double sum = 0, variance = 0;
@@ -110,7 +124,7 @@ void find_size(const Tested& tested, const GaugeCurve& later, const GaugeCurve& 
             for (std::size_t b = first; b <= last; ++b) variance += tested.cov(a, b);
         }
         const auto count = static_cast<double>(last - first + 1);
-        u_each.push_back(std::sqrt(tested.cov(i, i)));
+        resolved_pt.push_back(d.leeway_pt[i] + normal_quantile((1 + coverage) / 2) * std::sqrt(tested.cov(i, i)));
         if (i > 0 && std::abs(sum / count) <= std::abs(shift.size_pt)) continue;
         shift.size_pt = sum / count;
         shift.half_width_pt = normal_quantile((1 + coverage) / 2) * std::sqrt(variance) / count;
@@ -119,10 +133,17 @@ void find_size(const Tested& tested, const GaugeCurve& later, const GaugeCurve& 
         const CurveOverDepth::Place place = stored.place(d.depth_percent[i]);
         shift.depth_percent = (1 - place.share) * delivered.depths()[place.point] + place.share * delivered.depths()[place.point + 1];
     }
-    const auto middle = u_each.begin() + static_cast<std::ptrdiff_t>(n / 2);
-    std::ranges::nth_element(u_each, middle);
-    const double step_pt = std::max(earlier.step_pt, later.step_pt);
-    shift.resolution_pt = std::max(step_pt, normal_quantile((1 + coverage) / 2) * *middle);
+    const auto middle = resolved_pt.begin() + static_cast<std::ptrdiff_t>(n / 2);
+    std::ranges::nth_element(resolved_pt, middle);
+    shift.resolution_pt = std::max({earlier.step_pt, later.step_pt, *middle});
+}
+
+/// What the choice of the draw may hide of a move: the root mean square by which the extreme draws change the differences.
+double absorbed_pt(const std::vector<double>& a, const std::vector<double>& b) {
+    const std::size_t n = std::min(a.size(), b.size());
+    double sum = 0;
+    for (std::size_t i = 0; i < n; ++i) sum += (a[i] - b[i]) * (a[i] - b[i]);
+    return std::sqrt(sum / static_cast<double>(n));
 }
 
 } // namespace
@@ -140,16 +161,25 @@ double time_share_difference(const GaugeCurve& earlier, const GaugeCurve& later)
 }
 
 std::optional<CurveShift> compare_curves(const GaugeCurve& earlier, const GaugeCurve& later, double most_draw_w, double coverage) {
+    std::vector<CurveOverDepth> earlier_over, later_over;
+    std::size_t even = 0;
+    const auto unevenness = [&](std::size_t k) { return earlier_over[k].unevenness() + later_over[k].unevenness(); };
+    for (std::size_t k = 0; k < draws_tried; ++k) {
+        earlier_over.emplace_back(earlier, draw_of(k, most_draw_w));
+        later_over.emplace_back(later, draw_of(k, most_draw_w));
+        if (unevenness(k) < unevenness(even)) even = k;
+    }
     std::optional<Tested> best;
     CurveShift shift;
-    for (int k = 0; k < draws_tried; ++k) {
-        const double draw_w = most_draw_w * k / (draws_tried - 1);
-        Tested tested = test_at(earlier, later, draw_w);
+    std::vector<std::vector<double>> differences; // for each draw that compares
+    for (std::size_t k = 0; k < draws_tried; ++k) {
+        Tested tested = test_at({earlier, earlier_over[k], earlier_over[even]}, {later, later_over[k], later_over[even]});
         if (tested.differences.size() < least_common) continue;
+        differences.push_back(tested.differences.d_pt);
         if (best && tested.p_value < best->p_value) continue;
         if (best && tested.p_value == best->p_value && tested.chi_square >= best->chi_square) continue;
         best = std::move(tested);
-        shift.no_load_draw_w = draw_w;
+        shift.no_load_draw_w = draw_of(k, most_draw_w);
     }
     if (!best) return std::nullopt;
     shift.chi_square = best->chi_square;
@@ -157,6 +187,7 @@ std::optional<CurveShift> compare_curves(const GaugeCurve& earlier, const GaugeC
     shift.p_value = best->p_value;
     shift.common_depths = best->differences.size();
     find_size(*best, later, earlier, coverage, shift);
+    shift.resolution_pt += absorbed_pt(differences.front(), differences.back());
     return shift;
 }
 

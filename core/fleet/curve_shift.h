@@ -12,7 +12,7 @@ struct CurveShift {
     double size_pt = 0;            ///< later less earlier, where they differ most
     double half_width_pt = 0;      ///< 95 % interval of size_pt
     double depth_percent = 0;      ///< delivered depth (of the later drain) of that place
-    double resolution_pt = 0;      ///< 95 % half-width of one difference: what lies below cannot be seen
+    double resolution_pt = 0;      ///< 95 % half-width of one difference, with what an uneven gauge and the unknown P* may hide
     double chi_square = 0;         ///< of all differences, scaled to degrees_of_freedom
     double degrees_of_freedom = 0; ///< effective: differences share readings
     double p_value = 1;
@@ -36,6 +36,9 @@ inline constexpr double like_time_share = 0.1;
 /// one) by the shares of the lines, pairing and register step through the fall of 1 pt for 1 % of depth, start and end of each
 /// register for all points together. The sum of (d_i/u_i)² is held against a scaled chi-square with the same mean and variance
 /// (Satterthwaite 1946; Box 1954; from memory): scale sum(rho²)/n, degrees of freedom n²/sum(rho²), rho the correlations.
+///
+/// Between two readings further apart than 15 % of depth nothing is compared: a gauge may stick and catch up there unseen.
+/// Scatter and leeway are those under the P* for which both curves are most even.
 ///
 /// Depth is stored depth for a no-load draw P* between 0 and `most_draw_w`; of these the P* that lets the curves agree best
 /// (greatest p) counts, so a load that came in another order convicts no gauge. `size_pt` is the mean of three neighbouring

@@ -88,6 +88,12 @@ CurveOverDepth::CurveOverDepth(const GaugeCurve& curve, double no_load_draw_w)
     u_reading_pt_ = std::max(curve.step_pt / std::sqrt(12.0), *middle / normal_median);
 }
 
+double CurveOverDepth::unevenness() const {
+    double sum = 0;
+    for (const double bend_pt : bends_) sum += bend_pt * bend_pt;
+    return sum;
+}
+
 CurveOverDepth::Place CurveOverDepth::place(double depth_percent) const {
     if (depth_percent <= depths_.front()) return {};
     if (depth_percent >= depths_.back()) return {depths_.size() - 2, 1};

@@ -66,6 +66,8 @@ public:
     /// Standard deviation of one reading of the gauge: step/√12, or what the middle one of the points' differences from their
     /// neighbours' line asks for where that is more (a noisy gauge).
     [[nodiscard]] double u_reading_pt() const { return u_reading_pt_; }
+    /// How uneven the curve is over these depths: the sum of the squares of what leeway_at rests on, points².
+    [[nodiscard]] double unevenness() const;
 
 private:
     const GaugeCurve* curve_;

@@ -35,11 +35,13 @@ std::optional<DrainComparison> compare(const UnitFit& fit, const Unit& unit, std
     return pair;
 }
 
-std::vector<DrainComparison> compare_all(const UnitFit& fit, const Unit& unit, const std::vector<std::size_t>& in_time) {
+std::vector<DrainComparison> compare_all(const UnitFit& fit, const Unit& unit, const std::vector<std::size_t>& in_time,
+                                         std::size_t& like_pairs) {
     std::vector<DrainComparison> pairs;
     for (std::size_t k = 1; k < in_time.size(); ++k)
         for (std::size_t j = 0; j < k; ++j) {
             if (!like(fit.drains[in_time[j]], fit.drains[in_time[k]])) continue;
+            ++like_pairs;
             if (std::optional<DrainComparison> pair = compare(fit, unit, in_time[j], in_time[k])) {
                 pairs.push_back(std::move(*pair));
                 break;
@@ -72,7 +74,7 @@ GaugeDrift test_gauge_drift(const UnitFit& fit, const Unit& unit, const Drift& e
     for (std::size_t k = 0; k < fit.drains.size(); ++k)
         if (fit.drains[k].used && fit.drains[k].gauge_curve) in_time.push_back(k);
     std::ranges::stable_sort(in_time, {}, [&fit](std::size_t k) { return fit.drains[k].start_ms; });
-    drift.comparisons = compare_all(fit, unit, in_time);
+    drift.comparisons = compare_all(fit, unit, in_time, drift.like_pairs);
     if (!drift.comparisons.empty()) {
         // One whose curve moved comes first; p alone could put a move below the gauge's step before it.
         const auto lead = std::ranges::min_element(drift.comparisons, {}, [](const DrainComparison& pair) {

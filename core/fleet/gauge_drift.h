@@ -33,6 +33,7 @@ struct GaugeDrift {
     DriftVerdict verdict = DriftVerdict::not_known;
     std::string reason;                       ///< why it is not known; else empty
     std::vector<DrainComparison> comparisons; ///< each later drain with the earliest of like load, in order of time
+    std::size_t like_pairs = 0;               ///< pairs at like loads that were tried, compared or not
     std::optional<std::size_t> lead;          ///< the comparison that the sentence tells: the least p of the curve
     Quantity shift_pt;                        ///< "gauge_curve_shift_pt": of the lead
     static constexpr double threshold = 0.005;

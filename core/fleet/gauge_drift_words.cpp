@@ -17,7 +17,9 @@ std::string runs_text(const UnitFit& fit, const DrainComparison& pair) {
     return "from " + run_text(fit, pair.earlier) + " to " + run_text(fit, pair.later);
 }
 
-std::string why_not_known(const UnitFit& fit, std::size_t curves) {
+std::string why_not_known(const UnitFit& fit, const GaugeDrift& drift, std::size_t curves) {
+    if (curves >= 2 && drift.like_pairs > 0)
+        return "of " + std::to_string(curves) + " full drains those at like loads were read at too few common depths: read the gauge more often";
     if (curves >= 2)
         return "no two of the " + std::to_string(curves) +
                " full drains had like loads (mean loads within a factor of 1.25, in like order): repeat an early load";
@@ -96,7 +98,7 @@ std::string wh_per_point_sentence(const UnitFit& fit, const DrainComparison& pai
 
 void put_into_words(const UnitFit& fit, const Drift& energy, std::size_t curves, GaugeDrift& drift) {
     if (!drift.lead) {
-        drift.reason = why_not_known(fit, curves);
+        drift.reason = why_not_known(fit, drift, curves);
         drift.shift_pt = not_known(shift_key, "pt", drift.reason);
     } else {
         const DrainComparison& lead = drift.comparisons[*drift.lead];

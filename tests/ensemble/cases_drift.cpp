@@ -5,6 +5,7 @@
 #include "fleet/curve_projection.h"
 #include "fleet/unit_analysis.h"
 
+#include <algorithm>
 #include <functional>
 #include <string>
 #include <vector>
@@ -98,14 +99,21 @@ void leave_steady_gauges_in_peace(std::uint64_t seeds, Report& report) {
         }
 }
 
+/// Whether the first drain and the last were compared, at a resolution of `pt` or better: the drift planted is twice that.
+bool resolves(const GaugeDrift& drift, std::size_t last, double pt) {
+    return std::ranges::any_of(drift.comparisons, [&](const DrainComparison& pair) {
+        return pair.earlier == 0 && pair.later == last && pair.curve.resolution_pt <= pt;
+    });
+}
+
 void find_planted_drift(std::uint64_t seeds, Report& report) {
     struct Drifting {
         std::string name;
         Life life;
     };
     const std::vector<Drifting> gauges{
-        {"drifts by 2 pt at half", {0, [](GaugeLaw& law, double share) { law.bend_pt = 2 * share; }}},
-        {"drifts by -2 pt at half, unit ages by 8 %", {8, [](GaugeLaw& law, double share) { law.bend_pt = -2 * share; }}},
+        {"drifts by 3 pt at half", {0, [](GaugeLaw& law, double share) { law.bend_pt = 3 * share; }}},
+        {"drifts by -3 pt at half, unit ages by 8 %", {8, [](GaugeLaw& law, double share) { law.bend_pt = -3 * share; }}},
         {"drifts from 0 to 4 % at cut-off", {0, [](GaugeLaw& law, double share) { law.ends_at_percent = 4 * share; }}},
     };
     std::uint64_t offset = 601'000'000;
@@ -113,8 +121,8 @@ void find_planted_drift(std::uint64_t seeds, Report& report) {
         for (const NamedScaledLoad& load : scaled_loads()) {
             for (std::uint64_t seed = offset; seed < offset + seeds; ++seed) {
                 const UnitAnalysis unit = analyse(live(load, {}, 1, gauge.life, 3, seed));
-                if (unit.gauge_drift.verdict == DriftVerdict::not_known) continue;
-                report.planted(gauge.name, "gauge drift", drifts(unit), load.name + ", seed " + std::to_string(seed) + ": " + unit.gauge_drift.sentence);
+                if (!resolves(unit.gauge_drift, 2, 1.5)) continue;
+                report.planted(gauge.name + (load.name == "constant" ? ", steady load" : ", changing loads"), "gauge drift", drifts(unit), load.name + ", seed " + std::to_string(seed) + ": " + unit.gauge_drift.sentence);
             }
             offset += 1'000'000;
         }

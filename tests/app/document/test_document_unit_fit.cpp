@@ -50,6 +50,35 @@ TEST_F(UnitFitTest, it_is_what_all_runs_of_the_unit_say_together) {
     EXPECT_TRUE(document.unitFit("no such unit").drains.empty());
 }
 
+TEST_F(UnitFitTest, half_a_drain_is_projected_through_the_curve_of_the_full_one_and_follows_its_changes) {
+    add_meter();
+    const auto unit = add_unit();
+    const auto note_drain = [&](int last_part, RunEnd end) {
+        ullage::Run run;
+        run.unit_uuid = unit.uuid;
+        run.meter_uuid = meter.uuid;
+        run.started_full = true;
+        run = document.addRun(run).value();
+        for (int part = 0; part <= last_part; ++part) {
+            note(run, 100 - 10 * part + part * (10 - part) / 2, 100.0 * part); // 12 points too high half way
+            clock.advance_hours(1);
+        }
+        run.end = end;
+        EXPECT_TRUE(document.updateRun(run));
+        clock.advance_hours(24);
+        return run;
+    };
+    const auto full = note_drain(10, RunEnd::cut_off_seen);
+    const auto half = note_drain(5, RunEnd::stopped_by_tester);
+    const double rated_wh = *unit.rated_energy_wh;
+    EXPECT_EQ(document.analysis(half.uuid).curve_run_uuid, full.uuid);
+    EXPECT_NEAR(*document.analysis(half.uuid).energy.usable_fraction.value, 1000 / rated_wh, 0.01);
+    ASSERT_TRUE(document.withdrawRun(full.uuid));
+    EXPECT_NEAR(*document.analysis(half.uuid).energy.usable_fraction.value, 500 * 100 / 38.0 / rated_wh, 0.01) << "now as if the gauge were honest";
+    document.undoStack().undo();
+    EXPECT_NEAR(*document.analysis(half.uuid).energy.usable_fraction.value, 1000 / rated_wh, 0.01);
+}
+
 TEST_F(UnitFitTest, a_reading_amended_and_the_amendment_undone_reach_the_fit) {
     const auto unit = add_unit();
     full_drain(unit, 800, 16);

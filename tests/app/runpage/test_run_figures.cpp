@@ -182,15 +182,40 @@ TEST_F(RunPageTest, without_a_rated_energy_the_energy_chart_shows_what_was_measu
 
 TEST_F(RunPageTest, the_error_chart_names_its_basis) {
     recordSample();
-    const RunChart running = gauge_error_chart(record(), document.analysis(run.uuid));
+    const RunChart running = gauge_error_chart(record(), document.analysis(run.uuid), {});
     EXPECT_TRUE(running.content.y.title.contains(QStringLiteral("rated energy"))) << running.content.y.title.toStdString();
     ASSERT_NE(series(running, "error"), nullptr);
     EXPECT_EQ(series(running, "error")->band.size(), series(running, "error")->points.size());
     ullage::Run ended = record().run;
     ended.end = RunEnd::cut_off_seen;
     ASSERT_TRUE(document.updateRun(ended));
-    const RunChart full = gauge_error_chart(record(), document.analysis(run.uuid));
+    const RunChart full = gauge_error_chart(record(), document.analysis(run.uuid), {});
     EXPECT_TRUE(full.content.y.title.contains(QStringLiteral("delivered depth"))) << full.content.y.title.toStdString();
+}
+
+TEST_F(RunPageTest, the_error_against_stored_depth_is_a_curve_of_its_own_where_it_differs) {
+    recordSample();
+    ullage::Run ended = record().run;
+    ended.end = RunEnd::cut_off_seen;
+    ASSERT_TRUE(document.updateRun(ended));
+    const RunAnalysis& analysis = document.analysis(run.uuid);
+    auto depths = reference_depths(record(), analysis.energy, NoLoadDraw{10, 8, 12});
+    ASSERT_TRUE(depths);
+    EXPECT_EQ(series(gauge_error_chart(record(), analysis, depths.value()), "stored_error"), nullptr)
+        << "under this steady load both depths are one curve, and the same curve twice tells nothing";
+    for (ReferenceDepth& depth : depths.value())
+        for (Banded* stored : {&*depth.stored_percent, &*depth.stored_error_pt}) *stored = {stored->value + 1, stored->lower + 1, stored->upper + 1};
+    const RunChart both = gauge_error_chart(record(), analysis, depths.value());
+    const ChartSeries* delivered = series(both, "error");
+    const ChartSeries* stored = series(both, "stored_error");
+    ASSERT_NE(stored, nullptr);
+    EXPECT_EQ(stored->points.size(), delivered->points.size());
+    EXPECT_EQ(stored->band.size(), stored->points.size());
+    EXPECT_NE(stored->marker, delivered->marker);
+    EXPECT_NE(stored->colour, delivered->colour);
+    EXPECT_EQ(stored->name, QStringLiteral("by stored depth"));
+    EXPECT_EQ(delivered->name, QStringLiteral("by delivered depth"));
+    EXPECT_EQ(both.content.y.title, QStringLiteral("gauge error / pt"));
 }
 
 TEST_F(RunPageTest, the_load_chart_steps_from_reading_to_reading) {
@@ -208,7 +233,7 @@ TEST_F(RunPageTest, the_load_chart_steps_from_reading_to_reading) {
 
 TEST_F(RunPageTest, charts_of_an_empty_run_say_what_to_do) {
     const RunAnalysis& analysis = document.analysis(run.uuid);
-    for (const RunChart& chart : {energy_chart(record(), analysis), gauge_error_chart(record(), analysis), load_chart(record(), analysis)}) {
+    for (const RunChart& chart : {energy_chart(record(), analysis), gauge_error_chart(record(), analysis, {}), load_chart(record(), analysis)}) {
         EXPECT_TRUE(chart.content.series.empty());
         EXPECT_FALSE(chart.content.empty_text.isEmpty());
     }
@@ -222,6 +247,18 @@ TEST_F(RunPageTest, what_is_not_known_stands_in_the_findings_with_its_reason) {
     });
     ASSERT_NE(unknown, items.end());
     EXPECT_TRUE(unknown->sentence.endsWith(QLatin1Char('.')));
+}
+
+TEST_F(RunPageTest, the_line_test_stands_in_the_findings_with_its_slope_and_chi_square) {
+    recordSample();
+    const RunAnalysis& analysis = document.analysis(run.uuid);
+    ASSERT_TRUE(analysis.gauge.line);
+    const auto items = finding_items(analysis);
+    const auto line = std::ranges::find_if(items, [](const FindingItem& item) { return item.sentence.contains(QStringLiteral("straight gauge explains")); });
+    ASSERT_NE(line, items.end());
+    EXPECT_TRUE(line->sentence.contains(QStringLiteral("χ²"))) << line->sentence.toStdString();
+    EXPECT_TRUE(line->evidence.startsWith(QStringLiteral("slope 1.05 ± "))) << line->evidence.toStdString();
+    EXPECT_TRUE(line->evidence.contains(QStringLiteral(" Wh/pt end to end"))) << line->evidence.toStdString();
 }
 
 TEST_F(RunPageTest, where_the_energy_went_stands_below_the_findings_as_said_or_as_not_known) {

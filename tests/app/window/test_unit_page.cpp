@@ -55,6 +55,26 @@ protected:
         return run;
     }
 
+    /// A full drain read at each twentieth of its depth; half way the gauge shows `bend_pt` more than a straight one.
+    void read_often(double delivered_wh, int minutes, int bend_pt) {
+        ullage::Run run;
+        run.unit_uuid = unit.uuid;
+        run.meter_uuid = meter.uuid;
+        run.started_full = true;
+        run = document.addRun(run).value();
+        for (int part = 0; part <= 20; ++part) {
+            ReadingValues values;
+            values.time_ms = clock.now_ms();
+            values.gauge_percent = 100 - 5 * part + bend_pt * part * (20 - part) / 100;
+            values.register_wh = delivered_wh * part / 20;
+            EXPECT_TRUE(document.record(run.uuid, values));
+            clock.advance_ms(static_cast<UtcMs>(minutes) * 3000);
+        }
+        run.end = RunEnd::cut_off_seen;
+        EXPECT_TRUE(document.updateRun(run));
+        clock.advance_hours(24 * 30);
+    }
+
     [[nodiscard]] QString text(const char* name) const {
         const auto* label = page_->findChild<QLabel*>(QString::fromLatin1(name));
         return label ? label->text() : QStringLiteral("no such label");
@@ -114,6 +134,46 @@ TEST_F(UnitPageTest, two_drains_give_the_draw_and_curves_that_follow_each_change
     ASSERT_TRUE(document.withdrawRun(run.uuid));
     EXPECT_EQ(text("noLoadDrawLabel"), QStringLiteral("not known"));
     EXPECT_EQ(chart("runTimeChart").series.size(), 1U);
+}
+
+TEST_F(UnitPageTest, a_gauge_that_moves_from_run_to_run_is_told_and_drawn) {
+    read_often(1000, 960, 0);
+    EXPECT_TRUE(text("gaugeDriftLabel").contains(QStringLiteral("it takes two drains"))) << text("gaugeDriftLabel").toStdString();
+    EXPECT_EQ(chart("gaugeDriftChart").series.size(), 1U);
+    read_often(1000, 960, 12);
+    EXPECT_TRUE(text("gaugeDriftLabel").startsWith(QStringLiteral("The gauge's curve moves by +"))) << text("gaugeDriftLabel").toStdString();
+    EXPECT_TRUE(text("gaugeDriftLabel").contains(QStringLiteral("Wh per gauge point from run 1 to run 2: 10.00 to 10.00"))) << text("gaugeDriftLabel").toStdString();
+    const auto& content = chart("gaugeDriftChart");
+    const auto* earlier = series(content, "earlier");
+    const auto* later = series(content, "later");
+    ASSERT_NE(earlier, nullptr);
+    ASSERT_NE(later, nullptr);
+    EXPECT_EQ(earlier->name, QStringLiteral("run 1"));
+    EXPECT_NE(earlier->marker, later->marker);
+    EXPECT_EQ(later->band.size(), later->points.size());
+    ASSERT_EQ(content.vertical_lines.size(), 1U);
+    EXPECT_NEAR(content.vertical_lines[0].value, 50, 6);
+}
+
+TEST_F(UnitPageTest, a_no_load_drain_has_no_place_on_the_charts_and_is_named) {
+    drain(800, 16);
+    EXPECT_TRUE(text("offChartLabel").isEmpty());
+    ullage::Run idle;
+    idle.unit_uuid = unit.uuid;
+    idle.kind = RunKind::no_load_drain;
+    idle.started_full = true;
+    idle = document.addRun(idle).value();
+    ReadingValues values;
+    values.time_ms = clock.now_ms();
+    values.gauge_percent = 100;
+    EXPECT_TRUE(document.record(idle.uuid, values));
+    clock.advance_hours(90);
+    values.time_ms = clock.now_ms();
+    values.gauge_percent = 0;
+    EXPECT_TRUE(document.record(idle.uuid, values));
+    idle.end = RunEnd::cut_off_seen;
+    EXPECT_TRUE(document.updateRun(idle));
+    EXPECT_TRUE(text("offChartLabel").contains(QStringLiteral("run 2, no-load drain"))) << text("offChartLabel").toStdString();
 }
 
 TEST_F(UnitPageTest, a_run_that_is_not_used_is_named_with_its_reason) {
