@@ -6,6 +6,7 @@
 
 #include <QAction>
 #include <QBuffer>
+#include <QDialog>
 #include <QFile>
 #include <QImage>
 #include <QLabel>

@@ -13,7 +13,7 @@
 namespace ullage::test {
 namespace {
 
-constexpr UtcMs minute_ms = 60'000;
+constexpr UtcMs a_minute_ms = 60'000;
 
 /// A drain of a unit with an interval of 30 minutes, and one reading now.
 class RemindersTest : public ::testing::Test {
@@ -42,7 +42,7 @@ protected:
         return document.record(of, values).value();
     }
     void pass(int minutes) {
-        clock.advance_ms(minutes * minute_ms);
+        clock.advance_ms(minutes * a_minute_ms);
         reminders->tick();
     }
     [[nodiscard]] QString words() const { return due_words(reminders->state(run), clock.now_ms()); }
@@ -140,7 +140,7 @@ TEST_F(RemindersTest, no_rule_no_reading_or_an_ended_run_is_not_due_and_says_why
 }
 
 TEST_F(RemindersTest, each_run_has_its_own_time_and_the_longest_overdue_comes_first) {
-    clock.advance_ms(10 * minute_ms);
+    clock.advance_ms(10 * a_minute_ms);
     const auto other = start("Pelm 900");
     reminders->setRule(other, {30, std::nullopt, std::nullopt});
     read(other);
@@ -156,7 +156,7 @@ TEST_F(RemindersTest, each_run_has_its_own_time_and_the_longest_overdue_comes_fi
 TEST_F(RemindersTest, open_runs_stand_in_the_order_of_their_first_reading) {
     const auto later_made_earlier_read = start("Aard 500");
     ReadingValues values;
-    values.time_ms = clock.now_ms() - 60 * minute_ms;
+    values.time_ms = clock.now_ms() - 60 * a_minute_ms;
     values.gauge_percent = 100;
     ASSERT_TRUE(document.record(later_made_earlier_read, values));
     const auto open = reminders->openRuns();
@@ -184,11 +184,11 @@ TEST_F(RemindersTest, a_gauge_that_should_have_dropped_makes_a_reading_due) {
     const auto state = reminders->state(run);
     ASSERT_TRUE(state.at_ms.has_value()) << state.due.why;
     EXPECT_EQ(state.due.because, DueBecause::gauge_drop);
-    EXPECT_NEAR(static_cast<double>(*state.at_ms - clock.now_ms()) / minute_ms, 60, 15) << "the gauge steps by whole points";
+    EXPECT_NEAR(static_cast<double>(*state.at_ms - clock.now_ms()) / a_minute_ms, 60, 15) << "the gauge steps by whole points";
 }
 
 TEST_F(RemindersTest, what_is_left_is_rounded_up_and_what_has_gone_down) {
-    clock.advance_ms(29 * minute_ms + 1000);
+    clock.advance_ms(29 * a_minute_ms + 1000);
     EXPECT_EQ(words(), "in 1 min");
     clock.advance_ms(59'000);
     EXPECT_EQ(words(), "due now");
