@@ -171,17 +171,17 @@ std::optional<CurveShift> compare_curves(const GaugeCurve& earlier, const GaugeC
     }
     std::optional<Tested> best;
     CurveShift shift;
-    std::vector<std::vector<double>> differences; // for each draw that compares
+    std::vector<std::vector<double>> differences; // for each draw
     for (std::size_t k = 0; k < draws_tried; ++k) {
         Tested tested = test_at({earlier, earlier_over[k], earlier_over[even]}, {later, later_over[k], later_over[even]});
-        if (tested.differences.size() < least_common) continue;
+        // The true draw may be the one that leaves too few: then the others would have to answer for it.
+        if (tested.differences.size() < least_common) return std::nullopt;
         differences.push_back(tested.differences.d_pt);
         if (best && tested.p_value < best->p_value) continue;
         if (best && tested.p_value == best->p_value && tested.chi_square >= best->chi_square) continue;
         best = std::move(tested);
         shift.no_load_draw_w = draw_of(k, most_draw_w);
     }
-    if (!best) return std::nullopt;
     shift.chi_square = best->chi_square;
     shift.degrees_of_freedom = best->degrees_of_freedom;
     shift.p_value = best->p_value;

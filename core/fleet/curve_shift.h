@@ -43,7 +43,7 @@ inline constexpr double like_time_share = 0.1;
 /// Depth is stored depth for a no-load draw P* between 0 and `most_draw_w`; of these the P* that lets the curves agree best
 /// (greatest p) counts, so a load that came in another order convicts no gauge. `size_pt` is the mean of three neighbouring
 /// differences (two at the ends) where that is largest: two roundings never make more than a step of it. Absent: fewer than
-/// five common depths.
+/// five common depths under one of these P*.
 [[nodiscard]] std::optional<CurveShift> compare_curves(const GaugeCurve& earlier, const GaugeCurve& later, double most_draw_w,
                                                        double coverage = 0.95);
 

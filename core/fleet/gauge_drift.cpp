@@ -21,7 +21,8 @@ bool like(const DrainSummary& a, const DrainSummary& b) {
 std::optional<DrainComparison> compare(const UnitFit& fit, const Unit& unit, std::size_t earlier, std::size_t later) {
     const DrainSummary& a = fit.drains[earlier];
     const DrainSummary& b = fit.drains[later];
-    const double most_draw_w = fit.no_load_draw_w.upper.value_or(usual_no_load_draw(unit).high);
+    // An interval leaves the truth out once in twenty times; that must convict no gauge.
+    const double most_draw_w = std::max(fit.no_load_draw_w.upper.value_or(0), usual_no_load_draw(unit).high);
     const std::optional<CurveShift> shift = compare_curves(*a.gauge_curve, *b.gauge_curve, most_draw_w, fit.options.coverage);
     if (!shift) return std::nullopt;
     DrainComparison pair;
@@ -48,9 +49,8 @@ std::vector<DrainComparison> compare_all(const UnitFit& fit, const Unit& unit, c
             }
         }
     for (DrainComparison& pair : pairs) {
-        const double step_pt = std::max(fit.drains[pair.earlier].gauge_curve->step_pt, fit.drains[pair.later].gauge_curve->step_pt);
         pair.adjusted_p = std::min(1.0, static_cast<double>(pairs.size()) * pair.curve.p_value);
-        pair.curve_moved = pair.adjusted_p < GaugeDrift::threshold && std::abs(pair.curve.size_pt) > step_pt;
+        pair.curve_moved = pair.adjusted_p < GaugeDrift::threshold && std::abs(pair.curve.size_pt) > pair.curve.resolution_pt;
     }
     return pairs;
 }
@@ -76,7 +76,7 @@ GaugeDrift test_gauge_drift(const UnitFit& fit, const Unit& unit, const Drift& e
     std::ranges::stable_sort(in_time, {}, [&fit](std::size_t k) { return fit.drains[k].start_ms; });
     drift.comparisons = compare_all(fit, unit, in_time, drift.like_pairs);
     if (!drift.comparisons.empty()) {
-        // One whose curve moved comes first; p alone could put a move below the gauge's step before it.
+        // One whose curve moved comes first; p alone could put a move below the resolution before it.
         const auto lead = std::ranges::min_element(drift.comparisons, {}, [](const DrainComparison& pair) {
             return std::pair{!pair.curve_moved, pair.curve.p_value};
         });

@@ -31,6 +31,9 @@ const std::vector<NamedScaledLoad>& scaled_loads() {
     return loads;
 }
 
+/// The rows of the report: a steady load must not hide what changing ones do.
+std::string shape_of(const NamedScaledLoad& load) { return load.name == "constant" ? ", steady load" : ", changing loads"; }
+
 /// What a unit is like at its last drain, to which it comes evenly from the first.
 struct Life {
     double battery_lost_percent = 0;
@@ -93,7 +96,7 @@ void leave_steady_gauges_in_peace(std::uint64_t seeds, Report& report) {
             for (std::uint64_t seed = offset; seed < offset + seeds; ++seed) {
                 const UnitAnalysis unit = analyse(live(load, gauge.law, gauge.stated_step_percent, gauge.life, gauge.drains, seed));
                 if (unit.gauge_drift.verdict == DriftVerdict::not_known) continue;
-                report.honest("no drift: " + gauge.name, drifts(unit), load.name + ", seed " + std::to_string(seed) + ": " + unit.gauge_drift.sentence);
+                report.honest("no drift: " + gauge.name + shape_of(load), drifts(unit), load.name + ", seed " + std::to_string(seed) + ": " + unit.gauge_drift.sentence);
             }
             offset += 1'000'000;
         }
@@ -122,7 +125,7 @@ void find_planted_drift(std::uint64_t seeds, Report& report) {
             for (std::uint64_t seed = offset; seed < offset + seeds; ++seed) {
                 const UnitAnalysis unit = analyse(live(load, {}, 1, gauge.life, 3, seed));
                 if (!resolves(unit.gauge_drift, 2, 1.5)) continue;
-                report.planted(gauge.name + (load.name == "constant" ? ", steady load" : ", changing loads"), "gauge drift", drifts(unit), load.name + ", seed " + std::to_string(seed) + ": " + unit.gauge_drift.sentence);
+                report.planted(gauge.name + shape_of(load), "gauge drift", drifts(unit), load.name + ", seed " + std::to_string(seed) + ": " + unit.gauge_drift.sentence);
             }
             offset += 1'000'000;
         }
