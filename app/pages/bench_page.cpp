@@ -143,7 +143,9 @@ void BenchPage::arrange() {
         grid_->addWidget(panels_[static_cast<std::size_t>(i)], i / columns, i % columns, Qt::AlignTop);
     for (int column = 0; column < std::max(columns, columns_); ++column) grid_->setColumnStretch(column, column < columns ? 1 : 0);
     const int rows = (static_cast<int>(panels_.size()) + columns - 1) / columns;
-    for (int row = 0; row <= std::max(rows, grid_->rowCount()); ++row) grid_->setRowStretch(row, row == rows ? 1 : 0);
+    // Read once: giving a row beyond the last a stretch makes the grid grow.
+    const int last_row = std::max(rows, grid_->rowCount() - 1);
+    for (int row = 0; row <= last_row; ++row) grid_->setRowStretch(row, row == rows ? 1 : 0);
     columns_ = columns;
 }
 
