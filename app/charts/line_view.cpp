@@ -101,7 +101,7 @@ void LineView::mouseReleaseEvent(QMouseEvent* event) {
     const Drag drag = drag_;
     drag_ = Drag::none;
     if (drag == Drag::select && stage_.state().selecting) {
-        const auto [from, to] = std::minmax(stage_.state().selecting->first, stage_.state().selecting->second);
+        const auto [from, to] = std::minmax({stage_.state().selecting->first, stage_.state().selecting->second});
         stage_.set_selecting(std::nullopt);
         const LineLayout& layout = stage_.layout();
         const ChartWindow wanted{layout.value_x(from), layout.value_x(to)};

@@ -194,9 +194,12 @@ void MainWindow::logbook_opened() {
     run_uuid_.clear();
     meter_uuid_.clear();
     welcome_page_->setLogbookOpen(true);
+    // A tree that gets the keyboard chooses its first row; that is not what was last shown.
+    selecting_ = true;
     tree_->show();
     tree_->expandAll();
     tree_->setFocus();
+    selecting_ = false;
     if (!show_remembered_page()) show_default_page();
 }
 

@@ -270,7 +270,10 @@ void RunPage::amend(const QString& readingUuid) {
             dialog->refuse(QString::fromStdString(amended.error().sentence()));
     });
     // After the dialog the keyboard is where the next reading is typed.
-    connect(dialog, &QDialog::finished, this, &RunPage::focusEntry, Qt::QueuedConnection);
+    connect(dialog, &QDialog::finished, this, [this] {
+        window()->activateWindow();
+        focusEntry();
+    }, Qt::QueuedConnection);
     dialog->open();
 }
 

@@ -112,7 +112,7 @@ TEST_F(NightTest, two_units_thirty_readings_a_zeroed_meter_a_typo_an_amendment_a
         } else {
             enter(osk.gauge(n), osk.first_register_wh + osk.delivered_wh(n));
         }
-        ASSERT_FALSE(asked()) << "reading " << n;
+        ASSERT_FALSE(asked()) << "reading " << n << ": " << find<QLabel>("questionLabel")->text().toStdString();
         go_to(2);
         enter(pelm.gauge(n), pelm.first_register_wh + pelm.delivered_wh(n));
         if (n == reopened_at) {

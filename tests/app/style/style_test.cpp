@@ -33,7 +33,7 @@ double luminance(const QColor& colour) {
 }
 
 double contrast(const QColor& a, const QColor& b) {
-    const auto [low, high] = std::minmax(luminance(a), luminance(b));
+    const auto [low, high] = std::minmax({luminance(a), luminance(b)}); // of values: of temporaries minmax gives references
     return (high + 0.05) / (low + 0.05);
 }
 
