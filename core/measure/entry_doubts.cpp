@@ -34,7 +34,18 @@ bool explains_register(const ReadingValues& values) {
     return values.mark == MarkKind::meter_zeroed || values.mark == MarkKind::meter_swapped;
 }
 
-/// True when a mark between the two readings, or at the later one, starts the register anew.
+/// True when a mark after the reading `before`, which is one of the record's, and not after `to_ms` starts the register anew. In order of
+/// entry: a meter is read and zeroed within one minute.
+bool restarted_since(const RunRecord& record, const ReadingValues* before, UtcMs to_ms) {
+    bool passed = false;
+    for (const Reading& reading : record.readings) {
+        if (passed && !reading.withdrawn && reading.values.time_ms <= to_ms && explains_register(reading.values)) return true;
+        passed = passed || &reading.values == before;
+    }
+    return false;
+}
+
+/// True when a mark between the two moments, or at the later one, starts the register anew.
 bool restarted_between(const RunRecord& record, UtcMs from_ms, UtcMs to_ms) {
     for (const Reading& reading : record.readings)
         if (!reading.withdrawn && reading.values.time_ms > from_ms && reading.values.time_ms <= to_ms &&
@@ -100,7 +111,7 @@ private:
         if (!values_.register_wh) return;
         const auto [before, after] = neighbours(record_, values_.time_ms, &ReadingValues::register_wh);
         if (before != nullptr && !explains_register(values_) &&
-            !restarted_between(record_, before->time_ms, values_.time_ms))
+            !restarted_since(record_, before, values_.time_ms))
             rise_from(*before);
         if (after != nullptr && !restarted_between(record_, values_.time_ms, after->time_ms)) {
             if (*after->register_wh < *values_.register_wh)

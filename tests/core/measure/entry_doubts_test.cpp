@@ -66,6 +66,19 @@ TEST(EntryDoubts, a_gauge_that_rises_is_doubted_in_a_drain_and_one_that_falls_in
     EXPECT_EQ(kinds(charge, noted(3, 89, {}), 3), Kinds{DoubtKind::gauge_rose});
 }
 
+TEST(EntryDoubts, a_meter_zeroed_in_the_minute_of_its_last_reading_explains_the_next) {
+    RunRecord run = record();
+    Reading zeroed;
+    zeroed.sequence = 4;
+    zeroed.values = noted(2, {}, {});
+    zeroed.values.mark = MarkKind::meter_zeroed;
+    run.readings.push_back(zeroed);
+    EXPECT_EQ(kinds(run, noted(3, 85, 64), 3), Kinds{});
+    // Zeroed before the reading of that minute, the mark explains nothing of what follows it.
+    std::swap(run.readings[2], run.readings[3]);
+    EXPECT_EQ(kinds(run, noted(3, 85, 64), 3), Kinds{DoubtKind::register_fell});
+}
+
 TEST(EntryDoubts, a_register_that_falls_is_doubted_unless_a_mark_explains_it) {
     ReadingValues fallen = noted(3, 85, 64);
     EXPECT_EQ(kinds(record(), fallen, 3), Kinds{DoubtKind::register_fell});
