@@ -2,13 +2,17 @@
 #include "pages/comparison_page.h"
 
 #include "charts/bar_chart.h"
+#include "charts/line_chart.h"
 #include "charts/vessel_row.h"
 #include "delegates/quantity_delegate.h"
 #include "dialogs/export_dialog.h"
 #include "exchange/comparison_table.h"
+#include "models/pairs_model.h"
 #include "models/quantity_cell.h"
 #include "models/table_copy.h"
 #include "models/table_model.h"
+#include "pages/comparison_choice.h"
+#include "pages/comparison_overlays.h"
 #include "pages/comparison_pictures.h"
 #include "pages/page_parts.h"
 #include "pages/vessel_key.h"
@@ -21,10 +25,12 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSortFilterProxyModel>
 #include <QSplitter>
+#include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -33,14 +39,17 @@ namespace ullage {
 namespace {
 
 constexpr int key_width_px = 300;
+constexpr std::size_t most_paired = 40; ///< units; beyond, a matrix can no longer be read
 
 } // namespace
 
 ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* parent)
-    : QWidget(parent), document_(document), prompts_(prompts), model_(new TableModel(this)), sorted_(new QSortFilterProxyModel(this)),
+    : QWidget(parent), document_(document), prompts_(prompts), choice_(new ComparisonChoice(this)), model_(new TableModel(this)),
+      pairs_model_(new PairsModel(this)), sorted_(new QSortFilterProxyModel(this)),
       about_label_(new QLabel(this)), remarks_label_(new QLabel(this)), rows_group_(new QButtonGroup(this)),
-      copy_button_(new QPushButton(tr("Copy table"), this)), export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)), table_(new QTableView(this)),
-      bars_(new BarChart(this)) {
+      copy_button_(new QPushButton(tr("Copy table"), this)), export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)),
+      table_(new QTableView(this)), bars_(new BarChart(this)), pairs_(new QTableView(this)), errors_(new LineChart(this)),
+      fractions_(new LineChart(this)) {
     setObjectName(QStringLiteral("comparisonPage"));
     sorted_->setSourceModel(model_);
     sorted_->setSortRole(SortRole);
@@ -56,6 +65,8 @@ void ComparisonPage::build() {
     column->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
     column->setSpacing(spacing::grid_px + 2);
     column->addWidget(buildHead());
+    column->addWidget(choice_);
+    connect(choice_, &ComparisonChoice::changed, this, &ComparisonPage::refresh);
     buildTable();
     auto* levels = new QSplitter(Qt::Vertical, this);
     levels->setObjectName(QStringLiteral("comparisonSplitter"));
@@ -66,11 +77,7 @@ void ComparisonPage::build() {
     table_column->setContentsMargins(1, 1, 1, 1);
     table_column->addWidget(table_);
     levels->addWidget(table_panel);
-    QFrame* bars_panel = new_panel(levels);
-    auto* bars_column = new QVBoxLayout(bars_panel);
-    bars_column->setContentsMargins(spacing::grid_px, spacing::grid_px, spacing::grid_px, spacing::grid_px);
-    bars_column->addWidget(bars_);
-    levels->addWidget(bars_panel);
+    levels->addWidget(buildTabs());
     levels->setStretchFactor(0, 5);
     levels->setStretchFactor(1, 3);
     levels->setStretchFactor(2, 4);
@@ -157,6 +164,8 @@ void ComparisonPage::buildTable() {
     table_->verticalHeader()->hide();
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
     offer_table_copy(*table_, [this] { return shownTable(true); });
+    table_->horizontalHeader()->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(table_->horizontalHeader(), &QWidget::customContextMenuRequested, this, &ComparisonPage::chooseColumns);
     connect(table_, &QTableView::activated, this, [this](const QModelIndex& index) {
         const int row = sorted_->mapToSource(index).row();
         if (row >= 0 && row < static_cast<int>(comparison_.rows.size()))
@@ -166,23 +175,71 @@ void ComparisonPage::buildTable() {
 
 CompareRows ComparisonPage::rows() const { return static_cast<CompareRows>(rows_group_->checkedId()); }
 
+QTabWidget* ComparisonPage::buildTabs() {
+    auto* tabs = new QTabWidget(this);
+    tabs->setObjectName(QStringLiteral("comparisonTabs"));
+    tabs->setAccessibleName(tr("Pictures of the comparison"));
+    tabs->addTab(bars_, tr("Usable fraction"));
+    pairs_->setObjectName(QStringLiteral("pairsView"));
+    pairs_->setAccessibleName(tr("Differences of usable fraction between units"));
+    pairs_->setModel(pairs_model_);
+    make_table(*pairs_);
+    pairs_->setSelectionBehavior(QAbstractItemView::SelectItems);
+    pairs_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    pairs_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    tabs->addTab(pairs_, tr("Differences"));
+    fractions_->setObjectName(QStringLiteral("fractionsChart"));
+    tabs->addTab(fractions_, tr("Against load"));
+    errors_->setObjectName(QStringLiteral("errorsChart"));
+    tabs->addTab(errors_, tr("Gauge errors"));
+    return tabs;
+}
+
 void ComparisonPage::refresh() {
     comparison_ = document_.isOpen() ? document_.comparison(rows()) : Comparison{};
-    model_->setTable(comparison_table(comparison_));
-    // Maker and meter are in every export; the run of a single row a unit is named under its bar.
-    for (const char* hidden : {"maker", "meter"}) table_->setColumnHidden(model_->columnOf(hidden), true);
-    table_->setColumnHidden(model_->columnOf("run"), rows() == CompareRows::one_per_unit);
+    std::erase_if(comparison_.rows, [this](const ComparisonRow& row) { return !choice_->wants(row.unit); });
+    fair_ = compare_at(comparison_, choice_->load());
+    showTable();
+    showPictures();
+    showWords();
+}
+
+bool ComparisonPage::isColumnHidden(const std::string& key) const {
+    if (const auto chosen = columns_chosen_.find(key); chosen != columns_chosen_.end()) return !chosen->second;
+    // Maker, meter and claims are in every export; the run of a single row a unit is named under its bar. At one load, what was tested is
+    // told by the fraction alone.
+    if (key == "maker" || key == "meter" || key == "warranty_years" || key == "wh_per_kg") return true;
+    if (key == "run") return rows() == CompareRows::one_per_unit;
+    return fair_.load && (key == "delivered_wh" || key == "duration_h" || key == "wh_per_gauge_point" || key == "price_per_rated_kwh");
+}
+
+void ComparisonPage::showTable() {
+    model_->setTable(comparison_table(comparison_, fair_));
+    const auto& columns = model_->table().columns;
+    for (std::size_t i = 0; i < columns.size(); ++i) table_->setColumnHidden(static_cast<int>(i), isColumnHidden(columns[i].key));
     // Without the room that each head keeps for the sort indicator all columns fit into the smallest window.
     table_->horizontalHeader()->setSortIndicatorShown(false);
     table_->resizeColumnsToContents();
     table_->horizontalHeader()->setSortIndicatorShown(true);
     table_->horizontalHeader()->setStretchLastSection(false);
-    if (const int gauge = model_->columnOf("gauge_verdict"); gauge >= 0)
-        table_->horizontalHeader()->setSectionResizeMode(gauge, QHeaderView::Stretch);
-    vessels_->setContent(comparison_vessels(comparison_));
-    bars_->setContent(comparison_bars(comparison_));
+    for (const char* wide : {"gauge_verdict", "standing"})
+        if (const int column = model_->columnOf(wide); column >= 0) table_->horizontalHeader()->setSectionResizeMode(column, QHeaderView::Stretch);
+    pairs_model_->setPairs(comparison_, comparison_.rows.size() <= most_paired ? compare_pairs(comparison_, fair_) : std::vector<PairVerdict>());
+}
+
+void ComparisonPage::showPictures() {
+    const ExpectationBand band{choice_->bandLower(), choice_->bandUpper()};
+    vessels_->setContent(comparison_vessels(comparison_, fair_, band));
+    bars_->setContent(comparison_bars(comparison_, fair_, band));
+    fractions_->setContent(fraction_overlay(comparison_, fair_));
+    errors_->setContent(gauge_error_overlay(
+        comparison_, [this](const std::string& run_uuid) -> const RunAnalysis& { return document_.analysis(run_uuid); }));
+}
+
+void ComparisonPage::showWords() {
     QString remarks;
-    for (const std::string& remark : comparison_.remarks) remarks += QString::fromStdString(remark) + QStringLiteral("\n");
+    for (const auto* list : {&fair_.remarks, &comparison_.remarks})
+        for (const std::string& remark : *list) remarks += QString::fromStdString(remark) + QStringLiteral("\n");
     for (const std::string& left_out : comparison_.left_out) remarks += tr("Left out: %1\n").arg(QString::fromStdString(left_out));
     remarks_label_->setText(remarks.trimmed());
     int drains = 0;
@@ -194,7 +251,8 @@ void ComparisonPage::refresh() {
         ++units;
         drains += row.drains;
     }
-    about_label_->setText(units == 0 ? tr("no drains yet") : tr("%1 units, %2 drains, as tested").arg(units).arg(drains));
+    const QString where = fair_.load ? tr("at %1").arg(QString::fromStdString(common_load_text(*fair_.load))) : tr("as tested");
+    about_label_->setText(units == 0 ? tr("no drains to show") : tr("%1 units, %2 drains, %3").arg(units).arg(drains).arg(where));
     for (auto* button : {copy_button_, export_button_}) button->setEnabled(!comparison_.rows.empty());
 }
 
@@ -212,11 +270,30 @@ void ComparisonPage::copyTable() {
     if (copy_table(shownTable(false))) emit told(tr("The table is on the clipboard, ready to be pasted into a spreadsheet."));
 }
 
+void ComparisonPage::chooseColumns(const QPoint& place) {
+    QMenu menu(this);
+    menu.setObjectName(QStringLiteral("columnsMenu"));
+    for (const TableColumn& column : model_->table().columns) {
+        if (column.key == "unit") continue; // a row without its unit says nothing
+        auto* entry = menu.addAction(QString::fromStdString(column.title));
+        entry->setCheckable(true);
+        entry->setChecked(!isColumnHidden(column.key));
+        connect(entry, &QAction::toggled, this, [this, key = column.key](bool shown) {
+            columns_chosen_[key] = shown;
+            showTable();
+        });
+    }
+    menu.exec(table_->horizontalHeader()->mapToGlobal(place));
+}
+
 void ComparisonPage::exportComparison() {
     if (comparison_.rows.empty()) return;
+    const ExpectationBand band{choice_->bandLower(), choice_->bandUpper()};
     std::vector<ExportSubject> subjects;
     subjects.push_back({tr("Comparison"), QStringLiteral("comparison"), [this] { return model_->table(); },
-                        {{tr("vessels"), comparison_vessels(comparison_)}, {tr("usable fraction"), comparison_bars(comparison_)}}});
+                        {{tr("vessels"), comparison_vessels(comparison_, fair_, band)},
+                         {tr("usable fraction"), comparison_bars(comparison_, fair_, band)}}});
+    subjects.push_back({tr("Differences between units"), QStringLiteral("differences"), [this] { return pairs_table(comparison_, fair_); }, {}});
     auto* dialog = new ExportDialog(std::move(subjects), prompts_, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();

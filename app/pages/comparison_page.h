@@ -3,24 +3,32 @@
 
 #include "document/document.h"
 #include "exchange/table.h"
+#include "fleet/fair_comparison.h"
 
 #include <QWidget>
 
-class QAction;
+#include <map>
+#include <string>
+
 class QButtonGroup;
 class QLabel;
 class QPushButton;
 class QSortFilterProxyModel;
+class QTabWidget;
 class QTableView;
 
 namespace ullage {
 
 class BarChart;
+class ComparisonChoice;
+class LineChart;
+class PairsModel;
 class Prompts;
 class TableModel;
 class VesselRow;
 
-/// Units side by side as tested: vessels at one height scale, the table, and bars with error bars. Follows the document.
+/// Units side by side, as tested or at one load: vessels at one height scale, the table with columns of the tester's choice, and as tabs the
+/// bars with error bars, which differences are resolved, and curves of several units in one picture. Follows the document.
 class ComparisonPage final : public QWidget {
     Q_OBJECT
 public:
@@ -47,11 +55,21 @@ private:
     void buildTable();
     /// The table in the order shown; `chosen_only` the selected rows, where there are any.
     [[nodiscard]] Table shownTable(bool chosen_only) const;
+    QTabWidget* buildTabs();
+    void showTable();
+    void showPictures();
+    void showWords();
+    void chooseColumns(const QPoint& place); ///< the menu of the table's heads
+    [[nodiscard]] bool isColumnHidden(const std::string& key) const;
 
     Document& document_;
     Prompts& prompts_;
-    Comparison comparison_;
+    Comparison comparison_; ///< what is wanted of the document's
+    FairComparison fair_;
+    std::map<std::string, bool> columns_chosen_; ///< by key, where the tester has chosen
+    ComparisonChoice* choice_;
     TableModel* model_;
+    PairsModel* pairs_model_;
     QSortFilterProxyModel* sorted_;
     QLabel *about_label_, *remarks_label_;
     QButtonGroup* rows_group_;
@@ -59,6 +77,8 @@ private:
     VesselRow* vessels_;
     QTableView* table_;
     BarChart* bars_;
+    QTableView* pairs_;
+    LineChart *errors_, *fractions_;
 };
 
 } // namespace ullage

@@ -4,6 +4,8 @@
 #include "style/words.h"
 
 #include <algorithm>
+#include <numeric>
+#include <optional>
 
 namespace ullage {
 
@@ -16,14 +18,16 @@ QString row_name(const Comparison& comparison, const ComparisonRow& row) {
     return same_unit > 1 ? name + QStringLiteral(", ") + QString::fromStdString(row.run_title) : name;
 }
 
-std::vector<const ComparisonRow*> most_usable_first(const Comparison& comparison) {
-    std::vector<const ComparisonRow*> rows;
-    for (const ComparisonRow& row : comparison.rows) rows.push_back(&row);
-    std::ranges::stable_sort(rows, [](const ComparisonRow* a, const ComparisonRow* b) {
-        return a->usable_fraction.value.value_or(-1) > b->usable_fraction.value.value_or(-1);
+std::vector<std::size_t> most_usable_first(const FairComparison& fair) {
+    std::vector<std::size_t> order(fair.rows.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) {
+        return fair.rows[a].usable_fraction.value.value_or(-1) > fair.rows[b].usable_fraction.value.value_or(-1);
     });
-    return rows;
+    return order;
 }
+
+QString percent_text(double fraction) { return QString::number(fraction, 'f', 2); }
 
 QString empty_words() {
     return tr("No drain to compare yet. Record a drain of each unit, from full to the cut-off, or import run sheets.");
@@ -43,35 +47,56 @@ VesselData vessel_of(const ComparisonRow& row) {
     return vessel;
 }
 
-VesselRowContent comparison_vessels(const Comparison& comparison) {
+VesselRowContent comparison_vessels(const Comparison& comparison, const FairComparison& fair, const ExpectationBand& band) {
     VesselRowContent content;
     content.description = tr("Delivered energy of each unit against its rated energy");
     content.empty_text = empty_words();
-    for (const ComparisonRow* row : most_usable_first(comparison))
-        content.columns.push_back({row_name(comparison, *row), vessel_of(*row), QString::fromStdString(quantity_text(row->delivered_wh, 0))});
+    for (const std::size_t i : most_usable_first(fair)) {
+        const ComparisonRow& row = comparison.rows[i];
+        const FairRow& at = fair.rows[i];
+        VesselData vessel = vessel_of(row);
+        vessel.band_lower_fraction = band.lower_fraction;
+        vessel.band_upper_fraction = band.upper_fraction;
+        vessel.delivered_wh = at.deliverable_wh.value;
+        vessel.lower_wh = at.deliverable_wh.lower;
+        vessel.upper_wh = at.deliverable_wh.upper;
+        if (at.standing == Standing::moved && row.no_load_draw_w.value && at.run_time_h.value)
+            vessel.no_load_taken_wh = std::max(0.0, *row.no_load_draw_w.value * *at.run_time_h.value);
+        content.columns.push_back({row_name(comparison, row), vessel, QString::fromStdString(quantity_text(at.deliverable_wh, 0))});
+    }
     return content;
 }
 
-BarContent comparison_bars(const Comparison& comparison) {
+VesselRowContent comparison_vessels(const Comparison& comparison) { return comparison_vessels(comparison, compare_at(comparison, std::nullopt)); }
+
+BarContent comparison_bars(const Comparison& comparison, const FairComparison& fair, const ExpectationBand& band) {
     BarContent content;
-    content.description = tr("Usable fraction of each unit, as tested, with its 95 % interval");
-    content.axis.title = tr("usable fraction, delivered / rated energy");
+    const QString where = fair.load ? tr("at %1").arg(QString::fromStdString(common_load_text(*fair.load))) : tr("as tested");
+    content.description = tr("Usable fraction of each unit, %1, with its 95 % interval").arg(where);
+    content.axis.title = tr("usable fraction %1, delivered / rated energy").arg(where);
     content.axis.minimum = 0;
-    content.bands.push_back({expected_lower_fraction, expected_upper_fraction, tr("commonly seen, 0.75 to 0.80")});
+    if (band.upper_fraction > band.lower_fraction)
+        content.bands.push_back({band.lower_fraction, band.upper_fraction,
+                                 tr("commonly seen, %1 to %2").arg(percent_text(band.lower_fraction), percent_text(band.upper_fraction))});
     content.empty_text = empty_words();
-    for (const ComparisonRow* row : most_usable_first(comparison)) {
-        const std::string_view kind = kind_text(row->usable_fraction.kind);
+    for (const std::size_t i : most_usable_first(fair)) {
+        const ComparisonRow& row = comparison.rows[i];
+        const FairRow& at = fair.rows[i];
+        const std::string_view kind = fair.load ? standing_text(at.standing) : kind_text(at.usable_fraction.kind);
         ChartBar bar;
-        bar.name = QString::fromStdString(row->unit.name);
-        bar.value = row->usable_fraction.value;
-        bar.lower = row->usable_fraction.lower;
-        bar.upper = row->usable_fraction.upper;
-        bar.value_text = QString::fromStdString(quantity_text(row->usable_fraction, 2));
-        bar.note = QString::fromStdString(row->run_title) + QStringLiteral(", ") +
-                   QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()));
+        bar.name = QString::fromStdString(row.unit.name);
+        bar.value = at.usable_fraction.value;
+        bar.lower = at.usable_fraction.lower;
+        bar.upper = at.usable_fraction.upper;
+        bar.value_text = QString::fromStdString(quantity_text(at.usable_fraction, 2));
+        if (at.standing != Standing::moved) bar.note = QString::fromStdString(row.run_title) + QStringLiteral(", ");
+        bar.note += QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()));
+        if (fair.load && at.standing == Standing::as_tested) bar.colour = CurveColour::soft;
         content.bars.push_back(std::move(bar));
     }
     return content;
 }
+
+BarContent comparison_bars(const Comparison& comparison) { return comparison_bars(comparison, compare_at(comparison, std::nullopt)); }
 
 } // namespace ullage

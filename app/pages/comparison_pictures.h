@@ -3,18 +3,26 @@
 
 #include "charts/chart_data.h"
 #include "charts/vessel_row.h"
-#include "fleet/comparison.h"
+#include "fleet/fair_comparison.h"
 
 namespace ullage {
 
 /// What is commonly seen at the socket, as fractions of rated energy (common practice, no source).
 inline constexpr double expected_lower_fraction = 0.75, expected_upper_fraction = 0.80;
 
-/// The units of a comparison as vessels at one height scale, the largest usable fraction first.
-[[nodiscard]] VesselRowContent comparison_vessels(const Comparison& comparison);
+/// Fractions of rated energy between which units are commonly seen, as the tester has it.
+struct ExpectationBand {
+    double lower_fraction = expected_lower_fraction, upper_fraction = expected_upper_fraction;
+};
 
-/// Usable fraction of each row as a bar with its interval, before the expectation band.
-[[nodiscard]] BarContent comparison_bars(const Comparison& comparison);
+/// The units of a comparison as vessels at one height scale, the largest usable fraction first; at the common load of `fair` where it has one.
+[[nodiscard]] VesselRowContent comparison_vessels(const Comparison& comparison, const FairComparison& fair, const ExpectationBand& band = {});
+[[nodiscard]] VesselRowContent comparison_vessels(const Comparison& comparison); ///< as tested
+
+/// Usable fraction of each row as a bar with its interval, before the expectation band. A unit that stands as tested beside units moved to the
+/// common load says so.
+[[nodiscard]] BarContent comparison_bars(const Comparison& comparison, const FairComparison& fair, const ExpectationBand& band = {});
+[[nodiscard]] BarContent comparison_bars(const Comparison& comparison); ///< as tested
 
 /// One unit's vessel from its row.
 [[nodiscard]] VesselData vessel_of(const ComparisonRow& row);

@@ -3,6 +3,7 @@
 #include "pages/comparison_page.h"
 
 #include "charts/bar_chart.h"
+#include "charts/line_chart.h"
 #include "charts/picture.h"
 #include "charts/vessel_row.h"
 #include "dialogs/export_dialog.h"
@@ -22,6 +23,7 @@
 #include <QClipboard>
 #include <QComboBox>
 #include <QDir>
+#include <QDoubleSpinBox>
 #include <QFile>
 #include <QHeaderView>
 #include <QImage>
@@ -37,6 +39,7 @@
 
 #include <algorithm>
 #include <memory>
+#include <set>
 #include <sstream>
 
 namespace ullage::test {
@@ -317,6 +320,49 @@ TEST(PicturesCommand, refuses_bad_input_and_wrong_usage_in_one_line) {
     EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures", "/no/such/logbook.ullage", "--into", "/tmp"}, out, err), 1);
     EXPECT_EQ(std::ranges::count(err.str(), '\n'), 1);
     EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures"}, out, err), 2);
+}
+
+TEST_F(ComparisonPageTest, at_one_load_units_are_moved_and_the_page_says_where_each_stands) {
+    page->findChild<QDoubleSpinBox*>(QStringLiteral("loadSpin"))->setValue(120);
+    page->findChild<QPushButton*>(QStringLiteral("atLoadButton"))->click();
+    EXPECT_TRUE(page->findChild<QLabel*>(QStringLiteral("comparisonAboutLabel"))->text().contains(QStringLiteral("at 120 W")));
+    EXPECT_EQ(cell(0, "at this load"), QStringLiteral("moved to this load"));
+    EXPECT_TRUE(cell(2, "at this load").startsWith(QStringLiteral("as tested: ")));
+    EXPECT_TRUE(page->findChild<QLabel*>(QStringLiteral("comparisonRemarksLabel"))->text().contains(QStringLiteral("other way round")));
+    page->findChild<QPushButton*>(QStringLiteral("asTestedButton"))->click();
+    EXPECT_TRUE(page->findChild<QLabel*>(QStringLiteral("comparisonAboutLabel"))->text().contains(QStringLiteral("as tested")));
+}
+
+TEST_F(ComparisonPageTest, the_matrix_of_differences_is_turned_round_below_its_diagonal) {
+    const auto* pairs = page->findChild<QTableView*>(QStringLiteral("pairsView"))->model();
+    QAbstractItemModelTester tester(const_cast<QAbstractItemModel*>(pairs), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    ASSERT_EQ(pairs->rowCount(), 3);
+    const QString above = pairs->index(0, 2).data().toString(), below = pairs->index(2, 0).data().toString();
+    EXPECT_TRUE(above.contains(QStringLiteral("resolved"))) << above.toStdString();
+    EXPECT_NE(above.startsWith(QLatin1Char('+')), below.startsWith(QLatin1Char('+')));
+    EXPECT_EQ(pairs->index(1, 1).data().toString(), QString());
+}
+
+TEST_F(ComparisonPageTest, a_filter_and_a_size_leave_out_units) {
+    page->findChild<QLineEdit*>(QStringLiteral("filterEdit"))->setText(QStringLiteral("OSK"));
+    EXPECT_EQ(view()->model()->rowCount(), 1);
+    page->findChild<QLineEdit*>(QStringLiteral("filterEdit"))->clear();
+    page->findChild<QDoubleSpinBox*>(QStringLiteral("mostSpin"))->setValue(1300);
+    EXPECT_EQ(view()->model()->rowCount(), 2);
+}
+
+TEST_F(ComparisonPageTest, the_expected_band_is_the_testers) {
+    page->findChild<QDoubleSpinBox*>(QStringLiteral("lowerBandSpin"))->setValue(70);
+    const auto& band = page->findChild<BarChart*>()->content().bands.at(0);
+    EXPECT_DOUBLE_EQ(band.lower, 0.70);
+    EXPECT_DOUBLE_EQ(band.upper, 0.80);
+}
+
+TEST_F(ComparisonPageTest, several_units_share_one_picture_of_gauge_errors_and_one_of_fractions) {
+    EXPECT_EQ(page->findChild<LineChart*>(QStringLiteral("errorsChart"))->content().series.size(), 3u);
+    std::set<QString> groups;
+    for (const ChartSeries& series : page->findChild<LineChart*>(QStringLiteral("fractionsChart"))->content().series) groups.insert(series.group);
+    EXPECT_EQ(groups.size(), 3u);
 }
 
 } // namespace

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/pairs_model.h"
+
+#include <QFont>
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+Quantity turned(Quantity difference) {
+    if (difference.value) difference.value = -*difference.value;
+    std::swap(difference.lower, difference.upper);
+    if (difference.lower) difference.lower = -*difference.lower;
+    if (difference.upper) difference.upper = -*difference.upper;
+    return difference;
+}
+
+} // namespace
+
+PairsModel::PairsModel(QObject* parent) : QAbstractTableModel(parent) {}
+
+void PairsModel::setPairs(const Comparison& comparison, const std::vector<PairVerdict>& pairs) {
+    beginResetModel();
+    names_.clear();
+    pairs_.clear();
+    for (const ComparisonRow& row : comparison.rows) names_.push_back(QString::fromStdString(row.unit.name));
+    for (const PairVerdict& pair : pairs) pairs_.emplace(std::pair(static_cast<int>(pair.first), static_cast<int>(pair.second)), pair);
+    endResetModel();
+}
+
+int PairsModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(names_.size()); }
+int PairsModel::columnCount(const QModelIndex& parent) const { return rowCount(parent); }
+
+QVariant PairsModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    const auto found = pairs_.find(std::minmax(index.row(), index.column()));
+    if (found == pairs_.end()) return role == Qt::TextAlignmentRole ? QVariant(int(Qt::AlignCenter)) : QVariant();
+    const PairVerdict& pair = found->second;
+    switch (role) {
+    case Qt::DisplayRole: {
+        if (!pair.difference.value) return tr("not known");
+        const Quantity shown = index.row() < index.column() ? pair.difference : turned(pair.difference);
+        const QString sign = *shown.value > 0 ? QStringLiteral("+") : QString();
+        return sign + QString::fromStdString(quantity_text(shown, 3)) + QLatin1Char('\n') + (pair.resolved ? tr("resolved") : tr("not resolved"));
+    }
+    case Qt::ToolTipRole: return QString::fromStdString(pair.sentence);
+    case Qt::TextAlignmentRole: return int(Qt::AlignCenter);
+    case Qt::FontRole: {
+        QFont font;
+        font.setBold(pair.resolved);
+        return font;
+    }
+    default: return {};
+    }
+}
+
+QVariant PairsModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (section < 0 || section >= rowCount()) return {};
+    const QString& name = names_[static_cast<std::size_t>(section)];
+    if (role == Qt::DisplayRole) return orientation == Qt::Horizontal ? tr("− %1").arg(name) : name;
+    return {};
+}
+
+} // namespace ullage

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "fleet/fair_comparison.h"
+
+#include <QAbstractTableModel>
+
+#include <map>
+#include <utility>
+#include <vector>
+
+namespace ullage {
+
+/// Units against units: in each cell how far the unit of the row exceeds that of the column, and whether these meters resolve it. The word
+/// says it; bold only helps.
+class PairsModel final : public QAbstractTableModel {
+    Q_OBJECT
+public:
+    explicit PairsModel(QObject* parent = nullptr);
+
+    void setPairs(const Comparison& comparison, const std::vector<PairVerdict>& pairs);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    std::vector<QString> names_;
+    std::map<std::pair<int, int>, PairVerdict> pairs_; ///< first < second
+};
+
+} // namespace ullage
