@@ -11,6 +11,7 @@
 #include "pages/reminder_bar.h"
 #include "pages/run_head.h"
 #include "pages/run_page.h"
+#include "pages/welcome_page.h"
 #include "pages/unit_page.h"
 #include "services/awake.h"
 #include "services/notifier.h"
