@@ -39,6 +39,7 @@ namespace ullage {
 namespace {
 
 constexpr int key_width_px = 300;
+constexpr int least_table_lines = 9; ///< of text: the heads and three units
 constexpr std::size_t most_paired = 40; ///< units; beyond, a matrix can no longer be read
 
 } // namespace
@@ -78,9 +79,10 @@ void ComparisonPage::build() {
     table_column->addWidget(table_);
     levels->addWidget(table_panel);
     levels->addWidget(buildTabs());
-    levels->setStretchFactor(0, 5);
+    levels->setStretchFactor(0, 4);
     levels->setStretchFactor(1, 3);
-    levels->setStretchFactor(2, 4);
+    levels->setStretchFactor(2, 3);
+    table_->setMinimumHeight(least_table_lines * fontMetrics().height());
     column->addWidget(levels, 1);
 }
 
@@ -137,18 +139,31 @@ QWidget* ComparisonPage::buildVessels() {
     auto* rule = new QFrame(frame);
     make_rule(*rule, true);
     line->addWidget(rule);
-    auto* side = new QVBoxLayout;
-    auto* key = new VesselKey(frame);
-    key->setFixedWidth(key_width_px);
-    side->addWidget(key);
-    side->addStretch();
+    // What is remarked on the units comes first; the key below it is soon known by heart and may be scrolled to.
+    auto* words = new QWidget(frame);
+    auto* side = new QVBoxLayout(words);
+    side->setContentsMargins(0, 0, 0, 0);
     remarks_label_->setObjectName(QStringLiteral("comparisonRemarksLabel"));
     remarks_label_->setWordWrap(true);
     remarks_label_->setTextFormat(Qt::PlainText);
     remarks_label_->setFixedWidth(key_width_px);
     set_text_style(*remarks_label_, Tone::soft, TextSize::caption);
     side->addWidget(remarks_label_);
-    line->addLayout(side);
+    side->addSpacing(spacing::grid_px);
+    auto* key = new VesselKey(words);
+    key->setFixedWidth(key_width_px);
+    side->addWidget(key);
+    side->addStretch();
+    auto* side_scroll = new QScrollArea(frame);
+    side_scroll->setObjectName(QStringLiteral("vesselWordsArea"));
+    side_scroll->setFrameShape(QFrame::NoFrame);
+    side_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    side_scroll->setWidgetResizable(true);
+    side_scroll->setWidget(words);
+    side_scroll->viewport()->setAutoFillBackground(false);
+    words->setAutoFillBackground(false);
+    side_scroll->setFixedWidth(key_width_px + 2 * spacing::page_margin_px);
+    line->addWidget(side_scroll);
     return frame;
 }
 
