@@ -42,8 +42,9 @@ QVariant PairsModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole: {
         if (!pair.difference.value) return tr("not known");
         const Quantity shown = index.row() < index.column() ? pair.difference : turned(pair.difference);
-        const QString sign = *shown.value > 0 ? QStringLiteral("+") : QString();
-        return sign + QString::fromStdString(quantity_text(shown, 3)) + QLatin1Char('\n') + (pair.resolved ? tr("resolved") : tr("not resolved"));
+        QString words = QString::fromStdString(quantity_text(shown, 3)).replace(QLatin1Char('-'), QChar(0x2212));
+        if (*shown.value > 0) words.prepend(QLatin1Char('+'));
+        return words + QLatin1Char('\n') + (pair.resolved ? tr("resolved") : tr("not resolved"));
     }
     case Qt::ToolTipRole: return QString::fromStdString(pair.sentence);
     case Qt::TextAlignmentRole: return int(Qt::AlignCenter);

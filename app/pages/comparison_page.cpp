@@ -200,6 +200,7 @@ QTabWidget* ComparisonPage::buildTabs() {
     pairs_->setModel(pairs_model_);
     make_table(*pairs_);
     pairs_->setSelectionBehavior(QAbstractItemView::SelectItems);
+    pairs_->verticalHeader()->show();
     pairs_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     pairs_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     tabs->addTab(pairs_, tr("Differences"));

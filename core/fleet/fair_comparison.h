@@ -58,8 +58,8 @@ struct FairComparison {
 /// The difference of two rows of `fair` in one figure. Interval: each meter's gain is rectangular (largest convolved, the rest as normal, as
 /// half_width_along); what both units owe to one meter's gain is taken together with its sign, so for the usable fraction only
 /// a·|f1 − f2| of a shared gain is left; the rest is independent; figures from a single drain carry the repeatability of drains
-/// besides. Price per kWh by its slope. `not known`: one of the figures is not measured or projected with an interval, the currencies differ, or
-/// two rows are of one unit. Source: JCGM 100:2008, 5.2 (correlated inputs) and F.1.2.3.
+/// besides. Price per kWh by its slope. `not known`: one of the figures is not measured or projected with an interval, the currencies differ,
+/// two rows are of one unit, or one of them stands as tested beside a common load. Source: JCGM 100:2008, 5.2 (correlated inputs) and F.1.2.3.
 [[nodiscard]] PairVerdict compare_pair(const Comparison& comparison, const FairComparison& fair, std::size_t first, std::size_t second,
                                        PairFigure figure = PairFigure::usable_fraction);
 

@@ -59,6 +59,10 @@ PairVerdict compare_pair(const Comparison& comparison, const FairComparison& fai
     const std::string unit = unit_of(figure, one);
     if (one.uuid == other.uuid) return unresolved(std::move(verdict), unit, "both rows are of one unit");
     if (unit != unit_of(figure, other)) return unresolved(std::move(verdict), unit, "the prices are in different currencies");
+    if (fair.load)
+        for (const std::size_t row : {first, second})
+            if (fair.rows[row].standing == Standing::as_tested)
+                return unresolved(std::move(verdict), unit, comparison.rows[row].unit.name + " stands as tested, at another load");
     std::string why;
     const auto x = comparand_of(comparison, fair, first, why);
     if (!x) return unresolved(std::move(verdict), unit, why);

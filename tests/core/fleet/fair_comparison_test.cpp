@@ -133,6 +133,15 @@ TEST(FairPairs, differences_cover_the_truth_and_equal_units_are_rarely_called_di
     EXPECT_GE(told_apart, seeds * 95 / 100) << "a difference of 15 % is ten times what such meters leave open";
 }
 
+TEST(FairPairs, a_unit_that_stands_as_tested_is_not_held_against_units_at_the_common_load) {
+    const Comparison tested = sample_comparison();
+    const std::size_t osk = row_of(tested, "Osk 1200"), tarrow = row_of(tested, "Tarrow 2k");
+    const PairVerdict apart = compare_pair(tested, compare_at(tested, CommonLoad{120, 1, {}}), osk, tarrow);
+    EXPECT_FALSE(apart.resolved);
+    EXPECT_EQ(apart.difference.reason, "Tarrow 2k stands as tested, at another load");
+    EXPECT_TRUE(compare_pair(tested, compare_at(tested, std::nullopt), osk, tarrow).difference.value);
+}
+
 TEST(FairPairs, what_has_no_interval_or_no_price_is_not_known_with_its_reason) {
     Comparison tested = two_units(1, "meter", "meter", 1000);
     const FairComparison fair = compare_at(tested, CommonLoad{120, 1, {}});
