@@ -91,7 +91,9 @@ QString method_html() {
         tr("<b>From run to run.</b> Energy that falls with the days is ageing. Drains at like loads also show whether the gauge's own error "
            "curve moves: curves are compared at equal delivered depth, where the meters' errors cancel. A curve that moves "
            "under an unmoved energy is the gauge; an energy that falls under an unmoved curve is the unit."),
-        tr("<b>Comparison.</b> Units as they were tested. Where loads or meters differ, the table says so."),
+        tr("<b>Comparison.</b> Units as they were tested, or at one load, to which each is moved by what all its drains say together. A unit "
+           "that cannot be moved stands as tested and says why. Differences tells which units these meters can tell apart: the gain of a meter that "
+           "measured both cancels, those of two meters do not. A right click on the heads of the table chooses its columns."),
         tr("<b>Export.</b> Compare, Export and Logbook, Export readings write tables as CSV, Markdown, HTML, XLSX, JSON and LaTeX with "
            "the same numbers in each; CSV, XLSX and JSON hold every digit, the limits of the interval and the kind. Beside a CSV "
            "file stands its description (W3C, Metadata Vocabulary for Tabular Data). Copy table and Ctrl+C give cells for a "
