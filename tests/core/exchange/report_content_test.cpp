@@ -187,7 +187,7 @@ TEST(ComparisonReport, every_column_of_the_comparison_is_in_one_of_its_tables) {
                 for (const std::string& head : table->table.heads) heads += head + '\n';
         return heads;
     }();
-    for (const char* head : {"usable fraction", "delivered energy (Wh)", "no-load draw (W)", "price per delivered kWh", "gauge", "meter"})
+    for (const char* head : {"usable fraction", "delivered energy (Wh)", "no-load draw (W)", "price per delivered kWh (price/kWh)", "gauge", "meter"})
         EXPECT_TRUE(holds(text, std::string(head) + '\n')) << head << '\n' << text;
 }
 
