@@ -42,9 +42,9 @@ ComparisonChoice::ComparisonChoice(QWidget* parent) : QWidget(parent), way_group
     }
     way_group_->button(as_tested)->setChecked(true);
     load_spin_ = addSpin(*first, "loadSpin", tr("load"), tr(" W"), 1, 20'000, usual_load_w);
-    duty_spin_ = addSpin(*first, "dutySpin", tr("on for"), tr(" % of the time"), 1, 100, 100);
+    duty_spin_ = addSpin(*first, "dutySpin", tr("on for"), tr(" % of time"), 1, 100, 100);
     first->addStretch();
-    lower_spin_ = addSpin(*first, "lowerBandSpin", tr("expected at the socket"), tr(" %"), 0, 100, 100 * expected_lower_fraction);
+    lower_spin_ = addSpin(*first, "lowerBandSpin", tr("expected"), tr(" %"), 0, 100, 100 * expected_lower_fraction);
     upper_spin_ = addSpin(*first, "upperBandSpin", tr("to"), tr(" % of rated"), 0, 100, 100 * expected_upper_fraction);
     lines->addLayout(first);
 
@@ -78,6 +78,7 @@ QDoubleSpinBox* ComparisonChoice::addSpin(QHBoxLayout& line, const char* name, c
     auto* spin = new QDoubleSpinBox(this);
     spin->setObjectName(QLatin1String(name));
     spin->setAccessibleName(label);
+    spin->setMinimumWidth(spin->fontMetrics().averageCharWidth() * 9); // the page must fit a small window
     spin->setDecimals(0);
     spin->setRange(low, high);
     spin->setValue(value);
