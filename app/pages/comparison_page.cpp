@@ -66,7 +66,17 @@ void ComparisonPage::build() {
     column->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
     column->setSpacing(spacing::grid_px + 2);
     column->addWidget(buildHead());
-    column->addWidget(choice_);
+    // With large text the line is wider than a small screen: it scrolls rather than hold the window wide.
+    auto* choice_area = new QScrollArea(this);
+    choice_area->setObjectName(QStringLiteral("choiceArea"));
+    choice_area->setFrameShape(QFrame::NoFrame);
+    choice_area->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    choice_area->setWidgetResizable(true);
+    choice_area->setWidget(choice_);
+    choice_area->viewport()->setAutoFillBackground(false);
+    choice_->setAutoFillBackground(false);
+    choice_area->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    column->addWidget(choice_area);
     connect(choice_, &ComparisonChoice::changed, this, &ComparisonPage::refresh);
     buildTable();
     auto* levels = new QSplitter(Qt::Vertical, this);
