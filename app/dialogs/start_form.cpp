@@ -25,6 +25,7 @@ namespace ullage {
 namespace {
 
 constexpr int presets_in_a_row = 3;
+constexpr int form_letters = 80; ///< wide enough for four fields of a reading side by side
 
 /// What choosing a preset brings.
 struct Preset {
@@ -64,6 +65,7 @@ StartForm::StartForm(const StartHabits& habits, const std::vector<Unit>& units, 
     const auto known = habits_.kind_of_unit.find(unit().uuid);
     apply_preset(known == habits_.kind_of_unit.end() ? RunKind::drain : known->second);
     unit_chosen();
+    setMinimumWidth(fontMetrics().averageCharWidth() * form_letters);
     gauge_->setFocus();
 }
 

@@ -36,11 +36,16 @@ BenchEntry entry_of(const RunRecord& record, const Document& document, const Rem
     entry.unit = QString::fromStdString(record.unit.name);
     entry.about = run_about(record);
     if (number <= most_keys) entry.keys = QStringLiteral("Ctrl+%1").arg(number);
-    auto figures = run_figures(record, document.analysis(uuid), now_ms);
-    const auto figure = [&figures](const char* key) { return *std::ranges::find(figures, QLatin1String(key), &StripFigure::key); };
-    entry.figures = {figure("elapsed"), figure("age"), figure("gauge"), figure("delivered"),
-                     cut_off_figure(reminders.forecast(uuid), now_ms, record.run.time_zone), due_figure(state, now_ms)};
+    const auto& analysis = document.analysis(uuid);
+    const auto now = run_figures(record, analysis, now_ms);
+    const auto ahead = run_figures(record, analysis, now_ms, {&reminders.forecast(uuid), due_figure(state, now_ms)});
+    const auto figure = [](const std::vector<StripFigure>& of, const char* key) {
+        return *std::ranges::find(of, QLatin1String(key), &StripFigure::key);
+    };
+    entry.figures = {figure(now, "elapsed"),   figure(now, "age"),      figure(now, "gauge"),
+                     figure(now, "delivered"), figure(ahead, "cutOff"), figure(ahead, "due")};
     entry.due = due_words(state, now_ms);
+    entry.asked = state.asked;
     entry.counting = state.at_ms.has_value();
     entry.overdue = state.at_ms && *state.at_ms <= now_ms;
     return entry;

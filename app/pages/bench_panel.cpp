@@ -82,7 +82,7 @@ void BenchPanel::setEntry(const BenchEntry& entry) {
     strip_->setFigures(entry.figures);
     // The mark before the words tells the state by its shape: a triangle calls, a ring waits.
     const auto mark = entry.overdue ? QStringLiteral("▲ ") : entry.counting ? QStringLiteral("○ ") : QString();
-    due_label_->setText(mark + (entry.counting || entry.overdue ? entry.due : tr("no reminder")));
+    due_label_->setText(mark + (entry.counting || entry.overdue ? entry.due : entry.asked ? tr("not due yet") : tr("no reminder")));
     due_label_->setToolTip(entry.due);
     make_chip(*due_label_, entry.overdue ? Chip::fault : Chip::note);
     snooze_button_->setVisible(entry.overdue);

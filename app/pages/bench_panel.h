@@ -19,6 +19,7 @@ struct BenchEntry {
     QString keys;          ///< "Ctrl+1"; empty beyond the ninth
     std::vector<StripFigure> figures;
     QString due;           ///< "in 12 min", "overdue 3 min", or why nothing is due
+    bool asked = false;    ///< there is a reminder
     bool counting = false; ///< there is a moment to count down to
     bool overdue = false;
 };

@@ -105,6 +105,7 @@ QWidget* ComparisonPage::buildHead() {
     set_text_style(*title, Tone::ink, TextSize::title);
     set_text_style(*about_label_, Tone::soft);
     about_label_->setObjectName(QStringLiteral("comparisonAboutLabel"));
+    about_label_->setWordWrap(true); // at large text it needs several lines beside the buttons
     line->addWidget(title);
     line->addWidget(about_label_, 1);
     auto* rows_label = new QLabel(tr("rows"), head);

@@ -48,25 +48,15 @@ QString due_words(const DueState& state, UtcMs now_ms) {
 
 StripFigure due_figure(const DueState& state, UtcMs now_ms) {
     StripFigure figure{QStringLiteral("due"), tr("next reading"), QString(QChar(0x2013)), {}, QString::fromStdString(state.due.why)};
-    if (!state.at_ms) return figure;
+    if (!state.at_ms) {
+        figure.rest = state.asked ? tr("not yet") : tr("no reminder");
+        return figure;
+    }
     if (state.snoozed) figure.label = tr("next reading, put off");
     const auto words = words_of(state, now_ms);
     figure.value = words.value;
     figure.rest = words.rest;
     figure.alarm = state.overdue() || *state.at_ms <= now_ms;
-    return figure;
-}
-
-StripFigure cut_off_figure(const RunForecast& forecast, UtcMs now_ms, const std::string& zone) {
-    StripFigure figure{QStringLiteral("cutOff"), tr("cut-off expected"), QString(QChar(0x2013)), tr("not known"),
-                       QString::fromStdString(forecast.cut_off_reason)};
-    if (!forecast.cut_off) return figure;
-    const auto range = QString::fromStdString(expected_clock_text(*forecast.cut_off, now_ms, zone));
-    const auto to = range.indexOf(QStringLiteral(" to "));
-    figure.value = to < 0 ? range : range.left(to);
-    figure.rest = to < 0 ? QString() : range.mid(to + 1);
-    figure.hint = QStringLiteral("%1. %2").arg(QString::fromStdString(expected_hours_text(*forecast.cut_off, now_ms)), figure.hint);
-    figure.hint[0] = figure.hint[0].toUpper();
     return figure;
 }
 

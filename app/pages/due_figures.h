@@ -4,8 +4,6 @@
 #include "pages/result_strip.h"
 #include "services/reminders.h"
 
-#include <string>
-
 namespace ullage {
 
 /// "in 12 min", "in 1 h 05", "due now", "overdue 3 min"; why there is none where nothing is due.
@@ -13,8 +11,5 @@ namespace ullage {
 
 /// The countdown to the next reading; an alarm once it is overdue.
 [[nodiscard]] StripFigure due_figure(const DueState& state, UtcMs now_ms);
-
-/// When the unit is expected to switch off: "10:05" "to 11:25" in local time of `zone`; a dash and the reason where it cannot be said.
-[[nodiscard]] StripFigure cut_off_figure(const RunForecast& forecast, UtcMs now_ms, const std::string& zone);
 
 } // namespace ullage

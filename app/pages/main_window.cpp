@@ -133,13 +133,17 @@ QWidget* MainWindow::make_status() {
     caution_label_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     set_text_style(*caution_label_, Tone::soft, TextSize::caption);
     awake_label_->setObjectName(QStringLiteral("awakeLabel"));
+    awake_label_->setWordWrap(true);
+    awake_label_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    caution_label_->setWordWrap(true);
     set_text_style(*awake_label_, Tone::soft, TextSize::caption);
     set_text_style(*saved_label_, Tone::soft, TextSize::caption);
     auto* row = new QHBoxLayout(line);
     row->setContentsMargins(spacing::page_margin_px, spacing::half_px, spacing::page_margin_px, spacing::half_px + 2);
-    row->addWidget(caution_label_, 1);
+    // At large text both need several lines.
+    row->addWidget(caution_label_, 3);
     row->addSpacing(spacing::page_margin_px);
-    row->addWidget(awake_label_);
+    row->addWidget(awake_label_, 2);
     row->addSpacing(spacing::page_margin_px);
     row->addWidget(saved_label_);
     return line;
@@ -263,6 +267,7 @@ void MainWindow::showUnit(const std::string& unit_uuid) {
     unit_page_->showUnit(unit_uuid);
     pages_->setCurrentWidget(unit_page_);
     select_in_tree();
+    remember_page();
 }
 
 void MainWindow::showRun(const std::string& run_uuid) {
@@ -275,6 +280,7 @@ void MainWindow::showRun(const std::string& run_uuid) {
     pages_->setCurrentWidget(run_page_);
     QTimer::singleShot(0, this, [this] { restore_splitters(*run_page_); });
     select_in_tree();
+    remember_page();
 }
 
 void MainWindow::showMeter(const std::string& meter_uuid) {
@@ -283,6 +289,7 @@ void MainWindow::showMeter(const std::string& meter_uuid) {
     meters_page_->showMeter(meter_uuid);
     pages_->setCurrentWidget(meters_page_);
     select_in_tree();
+    remember_page();
 }
 
 void MainWindow::showComparison() {
@@ -291,6 +298,7 @@ void MainWindow::showComparison() {
     pages_->setCurrentWidget(comparison_page_);
     QTimer::singleShot(0, this, [this] { restore_splitters(*comparison_page_); });
     select_in_tree();
+    remember_page();
 }
 
 void MainWindow::select_in_tree() {
@@ -307,7 +315,6 @@ void MainWindow::select_in_tree() {
     selecting_ = false;
     show_status();
     update_actions();
-    remember_page();
 }
 
 std::string MainWindow::current_unit() const {

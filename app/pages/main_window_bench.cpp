@@ -63,6 +63,7 @@ void MainWindow::look_at_bench() {
     tree_model_->setOverdue(overdue);
     awake_->setWanted(!reminders_->openRuns().empty());
     awake_label_->setText(awake_->words());
+    awake_label_->setVisible(!awake_->words().isEmpty());
     name_running_tests();
 }
 
@@ -97,6 +98,7 @@ void MainWindow::showBench() {
     if (!document_.isOpen()) return;
     pages_->setCurrentWidget(bench_page_);
     select_in_tree();
+    remember_page();
 }
 
 void MainWindow::enterReading(const std::string& run_uuid) {

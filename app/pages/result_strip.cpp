@@ -50,9 +50,17 @@ void ResultStrip::applyFonts(const Cell& cell) {
     set_text_style(*cell.label, Tone::soft, TextSize::caption);
     set_text_style(*cell.value, cell.alarm ? Tone::fault : Tone::ink, TextSize::figure);
     set_text_style(*cell.rest, Tone::soft, TextSize::caption);
-    QFont bold = cell.rest->font();
-    bold.setBold(true);
-    cell.rest->setFont(bold);
+}
+
+int ResultStrip::widthIn(int columns) const {
+    int wanted = 0;
+    for (int column = 0; column < columns; ++column) {
+        int widest = 0;
+        for (std::size_t i = static_cast<std::size_t>(column); i < cells_.size(); i += static_cast<std::size_t>(columns))
+            widest = std::max(widest, cells_[i].frame->sizeHint().width());
+        wanted += widest;
+    }
+    return wanted;
 }
 
 void ResultStrip::setFigures(const std::vector<StripFigure>& figures) {
@@ -91,12 +99,10 @@ QSize ResultStrip::minimumSizeHint() const {
 
 void ResultStrip::arrange() {
     if (cells_.empty()) return;
-    int widest = 1;
-    for (const Cell& cell : cells_) widest = std::max(widest, cell.frame->sizeHint().width());
     const int count = static_cast<int>(cells_.size());
     // Full lines only: six cells stand in 6, 3 x 2, 2 x 3 or one below the other.
-    int columns = std::clamp(width() / widest, 1, count);
-    while (count % columns != 0) --columns;
+    int columns = count;
+    while (columns > 1 && (count % columns != 0 || widthIn(columns) > width())) --columns;
     if (columns != columns_) {
         for (int i = 0; i < count; ++i) grid_->addWidget(cells_[static_cast<std::size_t>(i)].frame, i / columns, i % columns);
         for (int i = 0; i < count; ++i) grid_->setColumnStretch(i, i < columns ? 1 : 0);

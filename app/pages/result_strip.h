@@ -21,7 +21,7 @@ struct StripFigure {
     bool alarm = false; ///< the value calls for action: in the colour of a fault, besides its words
 };
 
-/// The few figures at the head of a run, side by side in equal cells; in two or three lines where the width does not hold them.
+/// The few figures at the head of a run, side by side; in two or three lines where the width does not hold them.
 class ResultStrip final : public QFrame {
     Q_OBJECT
 public:
@@ -48,6 +48,7 @@ private:
     Cell addCell();
     void applyFonts(const Cell& cell);
     void arrange();
+    [[nodiscard]] int widthIn(int columns) const; ///< that shows every cell whole in so many columns, pixels
 
     std::vector<Cell> cells_;
     QGridLayout* grid_;

@@ -116,6 +116,8 @@ QWidget* RunPage::buildReadings() {
 
 QWidget* RunPage::buildResults() {
     results_panel_ = new_panel(levels_);
+    // It becomes a tab where the page is low (see arrange), and must not keep the page from becoming low.
+    results_panel_->setMinimumHeight(spacing::group_gap_px);
     auto* column = new QVBoxLayout(results_panel_);
     column->setContentsMargins(1, 1, 1, 1);
     results_ = new QWidget(results_panel_);

@@ -72,9 +72,10 @@ DueState Reminders::state(const std::string& run_uuid) const {
     const auto& record = *document_.run(run_uuid);
     DueState state;
     const auto wanted = rule(run_uuid);
+    state.asked = !(wanted == ReadingRule());
     // Without a rule the forecast, which may be costly, is not asked.
-    state.due = wanted == ReadingRule() ? next_reading_due(record, RunForecast(), wanted)
-                                        : next_reading_due(record, forecast(run_uuid), wanted);
+    state.due = state.asked ? next_reading_due(record, forecast(run_uuid), wanted)
+                            : next_reading_due(record, RunForecast(), wanted);
     state.at_ms = state.due.due_ms;
     if (!state.at_ms) return state;
     const auto snooze = settings_.remembered(snooze_key(run_uuid)).split(QLatin1Char(';'));

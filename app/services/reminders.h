@@ -22,6 +22,7 @@ class Settings;
 struct DueState {
     ReadingDue due;                      ///< by the rule
     std::optional<UtcMs> at_ms;          ///< when to call: due, or the end of a snooze that is later
+    bool asked = false;                  ///< the run has a rule
     bool snoozed = false;                ///< at_ms is the end of a snooze
     std::optional<double> overdue_min;   ///< above 0 once at_ms has passed; absent where nothing is due
 
