@@ -98,7 +98,7 @@ QString LineChart::readout() const {
 
 QSize LineChart::sizeHint() const { return {40 * fontMetrics().averageCharWidth() + 240, 24 * fontMetrics().height()}; }
 
-QSize LineChart::minimumSizeHint() const { return {240, 160}; }
+QSize LineChart::minimumSizeHint() const { return {240, 120}; }
 
 void LineChart::changeEvent(QEvent* event) {
     if (event->type() == QEvent::FontChange)

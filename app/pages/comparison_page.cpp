@@ -39,7 +39,7 @@ namespace ullage {
 namespace {
 
 constexpr int key_width_px = 300;
-constexpr int least_table_lines = 9; ///< of text: the heads and three units
+constexpr int least_table_lines = 7; ///< of text: the heads and two units
 constexpr std::size_t most_paired = 40; ///< units; beyond, a matrix can no longer be read
 
 } // namespace
@@ -67,14 +67,9 @@ void ComparisonPage::build() {
     column->setSpacing(spacing::grid_px + 2);
     column->addWidget(buildHead());
     // With large text the line is wider than a small screen: it scrolls rather than hold the window wide.
-    auto* choice_area = new QScrollArea(this);
+    QScrollArea* choice_area = scrolling(*choice_, this);
     choice_area->setObjectName(QStringLiteral("choiceArea"));
-    choice_area->setFrameShape(QFrame::NoFrame);
     choice_area->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    choice_area->setWidgetResizable(true);
-    choice_area->setWidget(choice_);
-    choice_area->viewport()->setAutoFillBackground(false);
-    choice_->setAutoFillBackground(false);
     choice_area->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     column->addWidget(choice_area);
     connect(choice_, &ComparisonChoice::changed, this, &ComparisonPage::refresh);
@@ -138,15 +133,8 @@ QWidget* ComparisonPage::buildVessels() {
     auto* line = new QHBoxLayout(frame);
     line->setContentsMargins(spacing::grid_px, spacing::grid_px, spacing::page_margin_px, spacing::grid_px);
     line->setSpacing(spacing::page_margin_px);
-    auto* scroll = new QScrollArea(frame);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
     vessels_->setObjectName(QStringLiteral("vesselsWidget"));
-    scroll->setWidget(vessels_);
-    // The panel's own ground shows through; setWidget() had filled it.
-    scroll->viewport()->setAutoFillBackground(false);
-    vessels_->setAutoFillBackground(false);
-    line->addWidget(scroll, 1);
+    line->addWidget(scrolling(*vessels_, frame), 1);
     auto* rule = new QFrame(frame);
     make_rule(*rule, true);
     line->addWidget(rule);
@@ -165,14 +153,9 @@ QWidget* ComparisonPage::buildVessels() {
     key->setFixedWidth(key_width_px);
     side->addWidget(key);
     side->addStretch();
-    auto* side_scroll = new QScrollArea(frame);
+    QScrollArea* side_scroll = scrolling(*words, frame);
     side_scroll->setObjectName(QStringLiteral("vesselWordsArea"));
-    side_scroll->setFrameShape(QFrame::NoFrame);
     side_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    side_scroll->setWidgetResizable(true);
-    side_scroll->setWidget(words);
-    side_scroll->viewport()->setAutoFillBackground(false);
-    words->setAutoFillBackground(false);
     side_scroll->setFixedWidth(key_width_px + 2 * spacing::page_margin_px);
     line->addWidget(side_scroll);
     return frame;
@@ -205,7 +188,7 @@ QTabWidget* ComparisonPage::buildTabs() {
     auto* tabs = new QTabWidget(this);
     tabs->setObjectName(QStringLiteral("comparisonTabs"));
     tabs->setAccessibleName(tr("Pictures of the comparison"));
-    tabs->addTab(bars_, tr("Usable fraction"));
+    tabs->addTab(scrolling(*bars_, tabs), tr("Usable fraction"));
     pairs_->setObjectName(QStringLiteral("pairsView"));
     pairs_->setAccessibleName(tr("Differences of usable fraction between units"));
     pairs_->setModel(pairs_model_);

@@ -17,7 +17,6 @@
 #include <QDir>
 #include <QMenu>
 #include <QMenuBar>
-#include <QSplitter>
 #include <QStackedWidget>
 
 #include <functional>
@@ -31,9 +30,7 @@ void MainWindow::set_theme(Theme theme) {
 
 void MainWindow::show_charts(bool shown) {
     settings_.setChartsShown(shown);
-    // The readings stay: the entry row is never out of sight.
-    if (auto* halves = run_page_->findChild<QSplitter*>(QStringLiteral("readingsSplitter")); halves && halves->count() > 1)
-        halves->widget(1)->setVisible(shown);
+    run_page_->setChartsShown(shown);
 }
 
 void MainWindow::set_text_step(int step) {

@@ -5,6 +5,7 @@
 #include "style/roles.h"
 
 #include <QFrame>
+#include <QScrollArea>
 
 namespace ullage {
 
@@ -13,6 +14,18 @@ namespace ullage {
     auto* frame = new QFrame(parent);
     make_panel(*frame);
     return frame;
+}
+
+/// `content` in an area that scrolls where there is no room for it, so that it never holds a window large. The ground behind shows through.
+[[nodiscard]] inline QScrollArea* scrolling(QWidget& content, QWidget* parent) {
+    auto* area = new QScrollArea(parent);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidget(&content);
+    // setWidget() has filled both.
+    area->viewport()->setAutoFillBackground(false);
+    content.setAutoFillBackground(false);
+    return area;
 }
 
 /// Milliseconds from `now_ms` to the next full minute, 1 to 60 000: when a clock on the screen moves on.

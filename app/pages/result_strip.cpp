@@ -100,9 +100,10 @@ QSize ResultStrip::minimumSizeHint() const {
 void ResultStrip::arrange() {
     if (cells_.empty()) return;
     const int count = static_cast<int>(cells_.size());
-    // Full lines only: six cells stand in 6, 3 x 2, 2 x 3 or one below the other.
+    // Full lines only: six cells stand in 6, 3 x 2, 2 x 3 or one below the other. Before the strip has been given its width, one line: a tower
+    // would enlarge the window.
     int columns = count;
-    while (columns > 1 && (count % columns != 0 || widthIn(columns) > width())) --columns;
+    while (placed_ && columns > 1 && (count % columns != 0 || widthIn(columns) > width())) --columns;
     if (columns != columns_) {
         for (int i = 0; i < count; ++i) grid_->addWidget(cells_[static_cast<std::size_t>(i)].frame, i / columns, i % columns);
         for (int i = 0; i < count; ++i) grid_->setColumnStretch(i, i < columns ? 1 : 0);
@@ -124,6 +125,7 @@ void ResultStrip::paintEvent(QPaintEvent* event) {
 
 void ResultStrip::resizeEvent(QResizeEvent* event) {
     QFrame::resizeEvent(event);
+    placed_ = true;
     arrange();
 }
 

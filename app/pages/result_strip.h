@@ -53,6 +53,7 @@ private:
     std::vector<Cell> cells_;
     QGridLayout* grid_;
     int columns_ = 0;
+    bool placed_ = false; ///< has been given a width
 };
 
 } // namespace ullage

@@ -19,27 +19,17 @@
 #include "pages/run_photos.h"
 #include "pages/usable_view.h"
 #include "services/reminders.h"
-#include "style/roles.h"
-#include "style/spacing.h"
 
 #include <QAction>
-#include <QFrame>
-#include <QHBoxLayout>
 #include <QLabel>
-#include <QPushButton>
 #include <QSplitter>
-#include <QVBoxLayout>
 
 #include <optional>
 
-#include <algorithm>
 
 namespace ullage {
 
 namespace {
-
-/// Lines of text that the levels of the page need at least.
-constexpr int table_lines = 14, charts_lines = 14, results_lines = 8;
 
 const Reading* reading_of(const RunRecord& record, const std::string& uuid) {
     for (const Reading& reading : record.readings)
@@ -58,77 +48,6 @@ RunPage::RunPage(Document& document, const Reminders* reminders, QWidget* parent
     build();
     connectParts();
     refresh();
-}
-
-void RunPage::build() {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
-    column->setSpacing(spacing::grid_px + 2);
-    column->addWidget(head_);
-    column->addWidget(strip_);
-
-    error_bar_ = new_panel(this);
-    error_bar_->setObjectName(QStringLiteral("runErrorBar"));
-    auto* error_line = new QHBoxLayout(error_bar_);
-    error_label_ = new QLabel(error_bar_);
-    error_label_->setObjectName(QStringLiteral("runErrorLabel"));
-    error_label_->setWordWrap(true);
-    error_label_->setTextFormat(Qt::PlainText);
-    set_text_style(*error_label_, Tone::fault);
-    error_line->addWidget(error_label_, 1);
-    auto* close = new QPushButton(tr("Close"), error_bar_);
-    close->setObjectName(QStringLiteral("closeErrorButton"));
-    make_quiet(*close);
-    connect(close, &QPushButton::clicked, error_bar_, &QWidget::hide);
-    error_line->addWidget(close);
-    error_bar_->hide();
-    column->addWidget(error_bar_);
-
-    halves_ = new QSplitter(Qt::Horizontal, this);
-    halves_->setObjectName(QStringLiteral("readingsSplitter"));
-    halves_->setChildrenCollapsible(false);
-    halves_->addWidget(buildReadings());
-    QFrame* pictures = new_panel(halves_);
-    auto* pictures_column = new QVBoxLayout(pictures);
-    pictures_column->setContentsMargins(1, 1, 1, 1);
-    pictures_column->addWidget(charts_);
-    halves_->addWidget(pictures);
-    levels_ = new QSplitter(Qt::Vertical, this);
-    levels_->setObjectName(QStringLiteral("resultsSplitter"));
-    levels_->setChildrenCollapsible(false);
-    levels_->addWidget(halves_);
-    levels_->addWidget(buildResults());
-    levels_->setStretchFactor(0, 1);
-    levels_->setStretchFactor(1, 0);
-    column->addWidget(levels_, 1);
-}
-
-QWidget* RunPage::buildReadings() {
-    QFrame* frame = new_panel(halves_);
-    auto* column = new QVBoxLayout(frame);
-    column->setContentsMargins(1, 1, 1, 1);
-    column->setSpacing(0);
-    column->addWidget(readings_, 1);
-    column->addWidget(photos_);
-    column->addWidget(entry_);
-    return frame;
-}
-
-QWidget* RunPage::buildResults() {
-    results_panel_ = new_panel(levels_);
-    // It becomes a tab where the page is low (see arrange), and must not keep the page from becoming low.
-    results_panel_->setMinimumHeight(spacing::group_gap_px);
-    auto* column = new QVBoxLayout(results_panel_);
-    column->setContentsMargins(1, 1, 1, 1);
-    results_ = new QWidget(results_panel_);
-    results_->setObjectName(QStringLiteral("resultsWidget"));
-    column->addWidget(results_);
-    auto* line = new QHBoxLayout(results_);
-    line->setContentsMargins(14, spacing::grid_px, spacing::grid_px, spacing::grid_px);
-    line->setSpacing(spacing::group_gap_px);
-    line->addWidget(usable_, 1);
-    line->addWidget(findings_, 3);
-    return results_panel_;
 }
 
 void RunPage::connectParts() {
@@ -318,49 +237,6 @@ void RunPage::endRun(RunEnd end) {
 void RunPage::showError(const QString& sentence) {
     error_label_->setText(sentence);
     error_bar_->show();
-}
-
-void RunPage::arrange() {
-    const int both_px = readings_->neededWidth() + charts_->neededWidth() + 2 * spacing::page_margin_px + halves_->handleWidth();
-    const bool stacked = window()->width() < spacing::stacking_width_px || width() < both_px;
-    const int line_px = QFontMetrics(text_font(TextSize::body)).height();
-    const int free_px = height() - head_->height() - strip_->height() - 3 * spacing::page_margin_px;
-    placeResults(free_px < line_px * (table_lines + results_lines + (stacked ? charts_lines : 0)));
-
-    const Qt::Orientation wanted = stacked ? Qt::Vertical : Qt::Horizontal;
-    if (halves_->orientation() != wanted || !parts_sized_) {
-        halves_->setOrientation(wanted);
-        const int table_px = std::max(readings_->neededWidth() + 2, width() * 48 / 100);
-        halves_->setSizes(stacked ? QList<int>{height() / 2, height() / 2} : QList<int>{table_px, width() - table_px});
-    }
-    if (!parts_sized_) {
-        const int results_px = results_lines * line_px + 2 * spacing::grid_px;
-        levels_->setSizes({height() - results_px, results_px});
-        parts_sized_ = isVisible();
-    }
-}
-
-void RunPage::placeResults(bool as_tab) {
-    const int tab = charts_->indexOf(results_);
-    if (as_tab == (tab >= 0)) return;
-    if (as_tab) {
-        charts_->addTab(results_, tr("Findings"));
-    } else {
-        charts_->removeTab(tab);
-        results_panel_->layout()->addWidget(results_);
-        results_->show();
-    }
-    results_panel_->setVisible(!as_tab);
-}
-
-void RunPage::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    arrange();
-}
-
-void RunPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    arrange();
 }
 
 } // namespace ullage

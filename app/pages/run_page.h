@@ -26,7 +26,8 @@ class UsableView;
 
 /// One run: head, figures, readings with the entry row always in sight, charts, and what the readings say. Follows the document.
 /// A window narrower than spacing::stacking_width_px, or a page too narrow for both, stacks the table over the charts. Where the
-/// page is too low for three levels, what the readings say becomes a tab beside the charts.
+/// page is too low for three levels, what the readings say becomes a tab beside the charts; where it is too low for a table over a
+/// chart, so do the readings, and only the entry row keeps a place of its own.
 class RunPage final : public QWidget {
     Q_OBJECT
 public:
@@ -44,6 +45,9 @@ public:
     void attachPhotos(const QStringList& files);
     /// "the reading of 14:36" or "the next reading": what attachPhotos() would attach to.
     [[nodiscard]] QString photoTargetWords() const;
+
+    /// Without charts the readings and what they say have the whole page.
+    void setChartsShown(bool shown);
 
 public slots:
     void focusEntry();
@@ -85,6 +89,7 @@ private:
     void showError(const QString& sentence);
     void arrange();
     void placeResults(bool as_tab);
+    void placeReadings(bool as_tab);
     void updateActions();
     [[nodiscard]] QString photoTarget() const; ///< a reading; empty for the entry row
     [[nodiscard]] QString photoTargetAt(const QPoint& point) const;
@@ -103,11 +108,14 @@ private:
     UsableView* usable_;
     FindingsView* findings_;
     QSplitter *halves_ = nullptr, *levels_ = nullptr;
+    QFrame *readings_panel_ = nullptr, *pictures_panel_ = nullptr;
+    QWidget* table_ = nullptr;   ///< readings and their photos; in the panel over the entry row, or a tab of the charts
     QFrame* results_panel_ = nullptr;
     QWidget* results_ = nullptr; ///< usable fraction and findings; in the panel, or a tab of the charts
     QFrame* error_bar_ = nullptr;
     QLabel* error_label_ = nullptr;
     bool parts_sized_ = false;
+    bool charts_shown_ = true;
 };
 
 } // namespace ullage

@@ -4,6 +4,7 @@
 #include "window_fixture.h"
 
 #include <QStackedWidget>
+#include <QTabWidget>
 
 namespace ullage::test {
 namespace {
@@ -52,15 +53,45 @@ TEST_F(LargeTextTest, at_twice_the_text_the_window_still_fits_1280_by_800_while_
     }
     for (const char* name : {"reminderBar", "statusLine", "logbookTree"})
         EXPECT_LE(find<QWidget>(name)->minimumSizeHint().width(), 1280 - 145) << name;
+    window->showRun(run);
+    window->resize(1280, 800);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return window->size() == QSize(1280, 800); })) << window->height();
     EXPECT_LE(window->minimumSizeHint().width(), 1280);
     EXPECT_LE(window->minimumSizeHint().height(), 800);
-    window->resize(1280, 800);
-    window->showRun(run);
-    EXPECT_TRUE(QTest::qWaitFor([this] { return window->size() == QSize(1280, 800); })) << window->height();
     for (const char* name : {"statusLine", "entryRow"}) {
         const auto* part = find<QWidget>(name);
         EXPECT_LE(part->mapTo(window.get(), QPoint(0, part->height())).y(), 800) << name;
     }
+}
+
+TEST_F(LargeTextTest, a_window_opened_with_large_text_is_no_larger_than_a_small_screen) {
+    const auto run = document.runs()[0]->run.uuid;
+    window->close();
+    settings.setLayout(window->objectName(), {});
+    window = std::make_unique<MainWindow>(document, settings, prompts);
+    window->showRun(run);
+    window->show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
+    QApplication::processEvents();
+    EXPECT_EQ(window->size(), QSize(1280, 800));
+}
+
+TEST_F(LargeTextTest, a_page_too_low_for_a_table_over_a_chart_makes_the_readings_a_tab_and_keeps_the_entry_row) {
+    window->resize(1280, 800);
+    window->showRun(document.runs()[0]->run.uuid);
+    auto* tabs = find<QTabWidget>("chartsTabs");
+    EXPECT_TRUE(QTest::qWaitFor([&] { return tabs->currentWidget() == find<QWidget>("tableWidget"); }));
+    EXPECT_TRUE(find<QWidget>("readingsView")->isVisible());
+    tabs->setCurrentWidget(find<QWidget>("energyChart"));
+    EXPECT_FALSE(find<QWidget>("readingsView")->isVisible());
+    EXPECT_TRUE(find<QWidget>("entryRow")->isVisible());
+    trigger("chartsAction"); // without charts nothing is in the way
+    EXPECT_TRUE(find<QWidget>("readingsView")->isVisible());
+    trigger("chartsAction");
+    for (int i = 0; i < 12; ++i) trigger("smallerTextAction");
+    window->resize(1600, 1000);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return tabs->indexOf(find<QWidget>("tableWidget")) < 0; }));
+    EXPECT_TRUE(find<QWidget>("readingsView")->isVisible());
 }
 
 } // namespace ullage::test
