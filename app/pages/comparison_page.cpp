@@ -14,6 +14,7 @@
 #include "pages/comparison_choice.h"
 #include "pages/comparison_overlays.h"
 #include "pages/comparison_pictures.h"
+#include "pages/page_head.h"
 #include "pages/page_parts.h"
 #include "pages/vessel_key.h"
 #include "style/icons.h"
@@ -28,6 +29,7 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSortFilterProxyModel>
 #include <QSplitter>
 #include <QTabWidget>
@@ -40,6 +42,7 @@ namespace {
 
 constexpr int key_width_px = 300;
 constexpr int least_table_lines = 7; ///< of text: the heads and two units
+constexpr int least_levels_lines = 30; ///< of text: vessels, table and pictures; a page with less room scrolls
 constexpr std::size_t most_paired = 40; ///< units; beyond, a matrix can no longer be read
 
 } // namespace
@@ -71,6 +74,9 @@ void ComparisonPage::build() {
     choice_area->setObjectName(QStringLiteral("choiceArea"));
     choice_area->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     choice_area->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    connect(choice_area->horizontalScrollBar(), &QScrollBar::rangeChanged, choice_area, [this, choice_area](int, int most) {
+        choice_area->setMinimumHeight(choice_->sizeHint().height() + (most > 0 ? choice_area->horizontalScrollBar()->sizeHint().height() : 0));
+    });
     column->addWidget(choice_area);
     connect(choice_, &ComparisonChoice::changed, this, &ComparisonPage::refresh);
     buildTable();
@@ -87,29 +93,33 @@ void ComparisonPage::build() {
     levels->setStretchFactor(0, 4);
     levels->setStretchFactor(1, 3);
     levels->setStretchFactor(2, 3);
-    table_->setMinimumHeight(least_table_lines * fontMetrics().height());
-    column->addWidget(levels, 1);
+    keep_lines(*table_, least_table_lines);
+    keep_lines(*levels, least_levels_lines);
+    column->addWidget(scrolling(*levels, this), 1);
 }
 
 QWidget* ComparisonPage::buildHead() {
-    auto* head = new QWidget(this);
-    auto* line = new QHBoxLayout(head);
-    line->setContentsMargins(0, 0, 0, 0);
-    line->setSpacing(spacing::grid_px);
-    auto* title = new QLabel(tr("Comparison"), head);
+    auto* words = new QWidget(this);
+    auto* words_line = new QHBoxLayout(words);
+    words_line->setContentsMargins(0, 0, 0, 0);
+    words_line->setSpacing(spacing::grid_px);
+    auto* title = new QLabel(tr("Comparison"), words);
     set_text_style(*title, Tone::ink, TextSize::title);
     set_text_style(*about_label_, Tone::soft);
     about_label_->setObjectName(QStringLiteral("comparisonAboutLabel"));
-    about_label_->setWordWrap(true); // at large text it needs several lines beside the buttons
-    line->addWidget(title);
-    line->addWidget(about_label_, 1);
-    auto* rows_label = new QLabel(tr("rows"), head);
+    words_line->addWidget(title);
+    words_line->addWidget(about_label_, 1);
+    auto* buttons = new QWidget(this);
+    auto* line = new QHBoxLayout(buttons);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->setSpacing(spacing::grid_px);
+    auto* rows_label = new QLabel(tr("rows"), buttons);
     set_text_style(*rows_label, Tone::soft);
     line->addWidget(rows_label);
     const std::pair<CompareRows, QString> choices[] = {{CompareRows::one_per_unit, tr("one for each unit")},
                                                        {CompareRows::every_drain, tr("every drain")}};
-    for (const auto& [rows, words] : choices) {
-        auto* button = new QPushButton(words, head);
+    for (const auto& [rows, name] : choices) {
+        auto* button = new QPushButton(name, buttons);
         button->setCheckable(true);
         button->setObjectName(rows == CompareRows::one_per_unit ? QStringLiteral("onePerUnitButton") : QStringLiteral("everyDrainButton"));
         rows_group_->addButton(button, static_cast<int>(rows));
@@ -125,7 +135,8 @@ QWidget* ComparisonPage::buildHead() {
     make_primary(*export_button_);
     connect(export_button_, &QPushButton::clicked, this, &ComparisonPage::exportComparison);
     line->addWidget(export_button_);
-    return head;
+    head_ = new PageHead(words, buttons, this);
+    return head_;
 }
 
 QWidget* ComparisonPage::buildVessels() {
@@ -263,6 +274,7 @@ void ComparisonPage::showWords() {
     }
     const QString where = fair_.load ? tr("at %1").arg(QString::fromStdString(common_load_text(*fair_.load))) : tr("as tested");
     about_label_->setText(units == 0 ? tr("no drains to show") : tr("%1 units, %2 drains, %3").arg(units).arg(drains).arg(where));
+    head_->fit();
     for (auto* button : {copy_button_, export_button_}) button->setEnabled(!comparison_.rows.empty());
 }
 

@@ -22,6 +22,7 @@ namespace ullage {
 class BarChart;
 class ComparisonChoice;
 class LineChart;
+class PageHead;
 class PairsModel;
 class Prompts;
 class TableModel;
@@ -71,6 +72,7 @@ private:
     TableModel* model_;
     PairsModel* pairs_model_;
     QSortFilterProxyModel* sorted_;
+    PageHead* head_ = nullptr;
     QLabel *about_label_, *remarks_label_;
     QButtonGroup* rows_group_;
     QPushButton *copy_button_, *export_button_;

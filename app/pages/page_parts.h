@@ -17,16 +17,10 @@ namespace ullage {
 }
 
 /// `content` in an area that scrolls where there is no room for it, so that it never holds a window large. The ground behind shows through.
-[[nodiscard]] inline QScrollArea* scrolling(QWidget& content, QWidget* parent) {
-    auto* area = new QScrollArea(parent);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setWidget(&content);
-    // setWidget() has filled both.
-    area->viewport()->setAutoFillBackground(false);
-    content.setAutoFillBackground(false);
-    return area;
-}
+[[nodiscard]] QScrollArea* scrolling(QWidget& content, QWidget* parent);
+
+/// Keeps `part` at least so many lines of its text high, also after the size of text changes.
+void keep_lines(QWidget& part, int lines);
 
 /// Milliseconds from `now_ms` to the next full minute, 1 to 60 000: when a clock on the screen moves on.
 [[nodiscard]] inline int ms_to_next_minute(UtcMs now_ms) {

@@ -4,14 +4,17 @@
 #include "charts/line_chart.h"
 #include "exchange/quantity_title.h"
 #include "fleet/gauge_drift_words.h"
+#include "pages/page_parts.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/words.h"
 
+#include <QEvent>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QScrollArea>
+#include <QStyle>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -40,7 +43,7 @@ UnitFitView::UnitFitView(QWidget* parent)
     : QFrame(parent), sentence_(paragraph("fitSentenceLabel", Tone::ink)), next_(paragraph("nextRunLabel", Tone::accent)),
       drift_(paragraph("driftLabel", Tone::soft)), gauge_drift_(paragraph("gaugeDriftLabel", Tone::soft)),
       off_chart_(paragraph("offChartLabel", Tone::soft, TextSize::caption)),
-      unused_(paragraph("unusedRunsLabel", Tone::soft, TextSize::caption)), words_area_(new QScrollArea), tabs_(new QTabWidget),
+      unused_(paragraph("unusedRunsLabel", Tone::soft, TextSize::caption)), tabs_(new QTabWidget),
       usable_chart_(new LineChart), run_time_chart_(new LineChart), gauge_chart_(new LineChart) {
     setObjectName(QStringLiteral("unitFitPanel"));
     setAccessibleName(tr("What all drains say together"));
@@ -80,15 +83,26 @@ QWidget* UnitFitView::make_words() {
     for (QLabel* label : {sentence_, next_, drift_, gauge_drift_, off_chart_, unused_}) column->addWidget(label);
     column->addStretch();
     // A low window must not squeeze the words onto one another.
-    auto* scroll = words_area_;
-    scroll->setObjectName(QStringLiteral("unitFitScroll"));
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(side);
-    scroll->viewport()->setAutoFillBackground(false);
-    side->setAutoFillBackground(false);
-    return scroll;
+    words_area_ = scrolling(*side, this);
+    words_area_->setObjectName(QStringLiteral("unitFitScroll"));
+    words_area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    return words_area_;
+}
+
+void UnitFitView::fitWords() {
+    // Figures do not wrap, so the widest line of them sets the width.
+    const int bar_px = style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, words_area_);
+    words_area_->setFixedWidth(std::max(words_width_px, words_area_->widget()->minimumSizeHint().width() + bar_px));
+}
+
+void UnitFitView::showEvent(QShowEvent* event) {
+    QFrame::showEvent(event);
+    fitWords(); // only now the words have the size of text that they are shown with
+}
+
+void UnitFitView::changeEvent(QEvent* event) {
+    QFrame::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) fitWords();
 }
 
 UnitFitView::Figure UnitFitView::make_figure(const QString& key, const QString& name, QGridLayout& grid, int row) {
@@ -140,8 +154,7 @@ void UnitFitView::setUnit(const UnitAnalysis& analysis, const std::vector<Measur
     off_chart_->setVisible(!off_chart_->text().isEmpty());
     unused_->setText(unused_runs_text(fit));
     unused_->setVisible(!unused_->text().isEmpty());
-    // Figures do not wrap, so the widest line of them sets the width.
-    words_area_->setFixedWidth(std::max(words_width_px, words_area_->widget()->minimumSizeHint().width()));
+    fitWords();
     const bool rated = analysis.unit.rated_energy_wh.value_or(0) > 0;
     tabs_->setTabText(0, rated ? tr("Usable fraction") : tr("Deliverable energy"));
     const std::optional<double> next_w = analysis.next_run ? std::optional(analysis.next_run->load_w) : std::nullopt;

@@ -28,17 +28,22 @@ public:
     /// `drains`: those of the fit that are used, as the charts show them.
     void setUnit(const UnitAnalysis& analysis, const std::vector<MeasuredDrain>& drains);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
 private:
     struct Figure {
         QLabel *name = nullptr, *value = nullptr, *interval = nullptr, *reason = nullptr;
     };
     QWidget* make_words();
+    void fitWords();
     Figure make_figure(const QString& key, const QString& name, QGridLayout& grid, int row);
     static void fill(const Figure& figure, const Quantity& quantity, const QString& said);
 
     Figure draw_, energy_, endurance_;
     QLabel *sentence_, *next_, *drift_, *gauge_drift_, *off_chart_, *unused_;
-    QScrollArea* words_area_;
+    QScrollArea* words_area_ = nullptr;
     QTabWidget* tabs_;
     LineChart *usable_chart_, *run_time_chart_, *gauge_chart_;
 };

@@ -6,6 +6,7 @@
 #include "delegates/quantity_delegate.h"
 #include "fleet/loss_split.h"
 #include "models/unit_runs_model.h"
+#include "pages/page_parts.h"
 #include "pages/unit_claims.h"
 #include "pages/unit_fit_view.h"
 #include "style/numbers.h"
@@ -26,6 +27,8 @@ namespace ullage {
 namespace {
 
 constexpr int vessel_panel_px = 260;
+/// Lines of text that the levels need at least; a page with less room scrolls.
+constexpr int fit_lines = 12, runs_lines = 5;
 
 QPushButton* button(const char* name, const QString& text) {
     auto* made = new QPushButton(text);
@@ -58,12 +61,19 @@ UnitPage::UnitPage(Document& document, QWidget* parent)
     picture_column->addWidget(vessel_words_);
     top->addWidget(picture);
 
+    auto* content = new QWidget;
+    auto* levels = new QVBoxLayout(content);
+    levels->setContentsMargins(0, 0, 0, 0);
+    levels->setSpacing(spacing::grid_px + 2);
+    levels->addLayout(top, 3);
+    levels->addWidget(make_runs(), 1);
     auto* page = new QVBoxLayout(this);
     page->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
     page->setSpacing(spacing::grid_px + 2);
     page->addWidget(make_head());
-    page->addLayout(top, 3);
-    page->addWidget(make_runs(), 1);
+    page->addWidget(scrolling(*content, this), 1);
+    keep_lines(*fit_, fit_lines);
+    keep_lines(*runs_, runs_lines);
 
     for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged})
         connect(&document_, signal, this, &UnitPage::refresh);
