@@ -44,7 +44,7 @@ double last_at_or_above(const CurveOverDepth& over, const GaugeCurve& curve, dou
 }
 
 /// What a no-load draw is taken to be.
-Banded draw_of(const UnitFit& fit, const Unit& unit) {
+Banded banded_draw(const UnitFit& fit, const Unit& unit) {
     const Quantity& draw = fit.no_load_draw_w;
     const Bounds usual = usual_no_load_draw(unit);
     if (!draw.value || !draw.lower || !draw.upper) return {usual.middle(), usual.low, usual.high};
@@ -115,7 +115,7 @@ std::optional<Quantity> fraction_through_curve(const RunRecord& record, const En
     const std::string whose = "the gauge curve of run " + std::to_string(before->run_number) + " (" + before->title + ")";
     const auto refuse = [&](const std::string& why) { return not_known(own.key, own.unit, whose + " " + why); };
 
-    const Banded draw = draw_of(fit, record.unit);
+    const Banded draw = banded_draw(fit, record.unit);
     const std::optional<Span> span = span_of(curve, record, energy, draw.value, fit.options.coverage);
     if (!span) return refuse("ends above " + gauge_text(b.gauge_percent) + ", where this run ends");
     Span widened = *span;

@@ -17,7 +17,7 @@ struct Known {
     double value = 0, u = 0;
 };
 
-Known draw_of(const UnitFit& fit, const Unit& unit) {
+Known known_draw(const UnitFit& fit, const Unit& unit) {
     const Quantity& draw = fit.no_load_draw_w;
     if (draw.value && draw.half_width()) return {std::max(0.0, *draw.value), *draw.half_width() / normal_quantile((1 + fit.options.coverage) / 2)};
     const Bounds usual = usual_no_load_draw(unit);
@@ -33,7 +33,7 @@ struct LogRatio {
 };
 
 LogRatio log_ratio(const DrainSummary& earlier, const DrainSummary& later, const UnitFit& fit, const Unit& unit) {
-    const Known draw = draw_of(fit, unit);
+    const Known draw = known_draw(fit, unit);
     const double c_per_w = fit.c_bounds.middle();
     LogRatio ratio;
     double by_draw = 0, by_curvature = 0, delivered_share[2] = {0, 0};

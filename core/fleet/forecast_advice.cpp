@@ -10,7 +10,7 @@ namespace ullage {
 namespace {
 
 constexpr UtcMs minute_ms = 60'000;
-constexpr double lowest_percent = 2;
+constexpr double bottom_shown_percent = 2;
 constexpr double least_lead_min = 10;
 
 std::string since_text(UtcMs time_ms, const RunForecast& forecast, const std::string& zone) {
@@ -71,7 +71,7 @@ void add_open_question(const RunRecord& record, const RunForecast& forecast, std
         return;
     }
     const double shown = forecast.gauge_speed->shown_percent;
-    if (shown <= lowest_percent) {
+    if (shown <= bottom_shown_percent) {
         advice.push_back({{},
                           "The gauge has come to its lowest values: each reading of the register from now on measures what is "
                           "left when it shows nothing."});
@@ -83,7 +83,7 @@ void add_open_question(const RunRecord& record, const RunForecast& forecast, std
     };
     constexpr Pair pairs[] = {{50, "it tells a bent gauge from a straight one"},
                               {20, "it shows how the gauge runs into its end, and narrows the cut-off most"},
-                              {lowest_percent, "what is delivered after that is the gauge's hidden reserve"}};
+                              {bottom_shown_percent, "what is delivered after that is the gauge's hidden reserve"}};
     for (const Pair& pair : pairs) {
         if (pair.percent > shown - std::max(3.0, forecast.gauge_speed->step_pt)) continue;
         const auto time = gauge_drop_time(forecast, shown - pair.percent);

@@ -14,7 +14,7 @@ namespace ullage {
 namespace {
 
 constexpr double usual_curvature = 0.04; ///< c times rated output: the middle of what loss_fit.h allows
-constexpr double least_fall_steps = 2;
+constexpr double least_forecast_steps = 2;
 constexpr double longest_h = 24.0 * 366; ///< a cut-off further off is not forecast
 
 /// By the earlier drains alone.
@@ -33,8 +33,8 @@ double curvature_of(const Unit& unit) {
 std::string no_trend(const TrendSetup& trend) {
     if (trend.points.size() < 2) return "the gauge and the register have not been read together twice yet";
     const double fall_pt = trend.points.front().gauge_percent - trend.points.back().gauge_percent;
-    if (fall_pt < least_fall_steps * trend.gauge_step_pt)
-        return "the gauge has not fallen by " + exact_text(least_fall_steps * trend.gauge_step_pt) + " points yet";
+    if (fall_pt < least_forecast_steps * trend.gauge_step_pt)
+        return "the gauge has not fallen by " + exact_text(least_forecast_steps * trend.gauge_step_pt) + " points yet";
     return {};
 }
 

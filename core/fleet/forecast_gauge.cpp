@@ -14,7 +14,7 @@ constexpr double window_pt = 8;     ///< of fall, or so many steps
 constexpr double u_straight = 0.04; ///< relative, of the speed over a window
 constexpr double u_each_point = 0.0025;
 constexpr double moment_doubt_h = 1.0 / 120; ///< half a minute either way
-constexpr double longest_h = 24.0 * 366;
+constexpr double longest_step_h = 24.0 * 366;
 constexpr double two_sided = 1.96;
 
 struct Shown {
@@ -117,7 +117,7 @@ std::optional<ExpectedTime> gauge_drop_time(const RunForecast& forecast, double 
         }
     }
     const Spread spread = *spread_of(std::move(hours), 0.95);
-    if (!(spread.upper < longest_h)) return std::nullopt;
+    if (!(spread.upper < longest_step_h)) return std::nullopt;
     const auto at = [&speed](double after_h) { return speed.at_ms + static_cast<UtcMs>(std::llround(after_h * ms_per_hour)); };
     return ExpectedTime{at(spread.lower), at(spread.middle), at(spread.upper)};
 }

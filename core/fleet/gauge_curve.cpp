@@ -18,7 +18,7 @@ constexpr std::size_t most_read = 10'000;
 constexpr double least_spacing_steps = 1.5;
 constexpr double least_spacing_percent = 0.5;
 constexpr std::size_t least_points = 6;
-constexpr double least_fall_steps = 5;
+constexpr double least_curve_steps = 5;
 constexpr double least_known_hours = 0.02; ///< relative standard uncertainty of the run time
 constexpr double normal_median = 0.6745;   ///< median of |x| of a standard normal x
 
@@ -69,7 +69,7 @@ Result<GaugeCurve> read_gauge_curve(const RunRecord& record, const EnergyAnalysi
         curve.points.push_back({series.gauge_percent[i], series.delivered_wh[i], std::min(series.on_hours[i], total_h), series.u_wh[i]});
     }
     if (curve.points.size() < least_points) return no_curve("its gauge was read at fewer than six depths");
-    if (curve.fall_pt() < least_fall_steps * curve.step_pt) return no_curve("its gauge fell by less than five steps");
+    if (curve.fall_pt() < least_curve_steps * curve.step_pt) return no_curve("its gauge fell by less than five steps");
     return curve;
 }
 

@@ -7,12 +7,6 @@
 #include <cmath>
 
 namespace ullage {
-namespace {
-
-constexpr std::size_t most_uuids = 1000;
-
-} // namespace
-
 bool GaugeEvidence::judgeable() const {
     return energy.points.size() >= 4 && fall_pt >= 5 * step_pt && delivered_wh > 0 && hours > 0;
 }

@@ -49,6 +49,17 @@ struct GaugeEvidence {
 /// set B0005 of NASA Ames, whose share of charge per share of energy runs from 0.93 to 1.15 along a discharge).
 inline constexpr double honest_slope_spread = 0.15;
 
+/// From so many points on a fault of the gauge is a fault; below, a doubt.
+inline constexpr double fault_from_pt = 5.0;
+/// A smaller size than this is no finding, whatever the gauge's step.
+inline constexpr double least_size_pt = 3.0;
+/// At and below it the gauge has nothing left to show.
+inline constexpr double bottom_percent = 1.0;
+/// A jump falls at least so many times as steeply as an honest gauge; a bent one is steep too, but not that steep in one place.
+inline constexpr double jump_steepness = 1.5;
+/// Readings that a finding names at most, spread evenly.
+inline constexpr std::size_t most_uuids = 1000;
+
 [[nodiscard]] GaugeEvidence gather_evidence(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options);
 
 /// "17 points", "1 point", "2.5 points".

@@ -13,12 +13,10 @@
 namespace ullage {
 namespace {
 
-constexpr std::size_t most_points = 1000;
-constexpr std::size_t least_points = 8;
-constexpr int mixtures = 20;
+constexpr std::size_t most_bend_points = 1000;
+constexpr std::size_t least_bend_points = 8;
+constexpr int bend_mixtures = 20;
 constexpr double convicting_p = 0.001;
-constexpr double least_pt = 3.0;
-constexpr double fault_from_pt = 5.0;
 constexpr double rounding_margin = 1.3; ///< chance in the scatter of some 15 roundings
 constexpr double least_explained = 0.6; ///< of what one line leaves: else the gauge is jagged, not bent
 constexpr double least_slope_ratio = (1 + honest_slope_spread) * (1 + honest_slope_spread);
@@ -44,10 +42,10 @@ double hump_pt(const SegmentedFit& fit) { return fit.level_at_break - (fit.at(0)
 bool convicts(const SegmentedFit& fit, double least_line_sum, double step_pt) {
     // A hump of h points leaves h/sqrt(12) about its best line, and roundings theirs: the draw may be one that hides most of it.
     const double scatter_pt = std::sqrt(least_line_sum / static_cast<double>(fit.points - 2)) * step_pt / std::sqrt(12.0);
-    if (scatter_pt < std::hypot(least_pt, rounding_margin * step_pt) / std::sqrt(12.0)) return false;
+    if (scatter_pt < std::hypot(least_size_pt, rounding_margin * step_pt) / std::sqrt(12.0)) return false;
     const double gentle = -std::max(fit.slope_before, fit.slope_after), steep = -std::min(fit.slope_before, fit.slope_after);
     return fit.p_value < convicting_p && fit.residual_sum <= (1 - least_explained) * least_line_sum &&
-           (gentle <= 0 || steep >= least_slope_ratio * gentle) && std::abs(hump_pt(fit)) >= std::max(least_pt, 2 * step_pt);
+           (gentle <= 0 || steep >= least_slope_ratio * gentle) && std::abs(hump_pt(fit)) >= std::max(least_size_pt, 2 * step_pt);
 }
 
 std::string slope_ratio_text(const SegmentedFit& fit) {
@@ -65,12 +63,12 @@ std::size_t point_at_level(const DrainSeries& series, double level) {
 
 void find_bent(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
     if (evidence.record.run.kind != RunKind::drain || !evidence.judgeable() || evidence.energy.track.missing_inside) return;
-    const DrainSeries series = drain_series(evidence.record, evidence.energy, most_points);
-    if (series.size() < least_points || series.on_hours.back() <= series.on_hours.front()) return;
+    const DrainSeries series = drain_series(evidence.record, evidence.energy, most_bend_points);
+    if (series.size() < least_bend_points || series.on_hours.back() <= series.on_hours.front()) return;
     std::optional<SegmentedFit> best;
     double least_line_sum = std::numeric_limits<double>::infinity();
-    for (int k = 0; k <= mixtures; ++k) {
-        const auto found = fit_over(series, evidence, static_cast<double>(k) / mixtures);
+    for (int k = 0; k <= bend_mixtures; ++k) {
+        const auto found = fit_over(series, evidence, static_cast<double>(k) / bend_mixtures);
         if (!found) continue;
         least_line_sum = std::min(least_line_sum, found->line_residual_sum);
         if (!best || found->residual_sum < best->residual_sum) best = found;

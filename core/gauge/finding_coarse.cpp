@@ -12,11 +12,11 @@
 namespace ullage {
 namespace {
 
-constexpr std::size_t most_points = 4000;
+constexpr std::size_t most_coarse_points = 4000;
 constexpr long least_drops = 4;
 constexpr double most_chance = 1e-4;
 constexpr double least_scatter = 0.7; ///< of G/sqrt(12)
-constexpr int mixtures = 10;
+constexpr int coarse_mixtures = 10;
 
 struct StepsSeen {
     long factor = 0; ///< of the stated step; 0 where the values are no whole steps or never change
@@ -44,8 +44,8 @@ double scatter_pt(const DrainSeries& series) {
     const double wh = series.delivered_wh.back() - series.delivered_wh.front();
     const double hours = series.on_hours.back() - series.on_hours.front();
     double least = std::numeric_limits<double>::infinity();
-    for (int k = 0; k <= mixtures; ++k) {
-        const double weight = static_cast<double>(k) / mixtures;
+    for (int k = 0; k <= coarse_mixtures; ++k) {
+        const double weight = static_cast<double>(k) / coarse_mixtures;
         std::vector<double> depth;
         for (std::size_t i = 0; i < series.size(); ++i)
             depth.push_back((1 - weight) * series.delivered_wh[i] / wh + weight * (hours > 0 ? series.on_hours[i] / hours : 0.0));
@@ -64,7 +64,7 @@ void find_coarse(const GaugeEvidence& evidence, std::vector<Finding>& findings) 
     if (chance >= most_chance) return;
     const double seen_pt = static_cast<double>(seen.factor) * evidence.step_pt;
     const double threshold_pt = least_scatter * seen_pt / std::sqrt(12.0);
-    const double scattered_pt = scatter_pt(drain_series(evidence.record, evidence.energy, most_points));
+    const double scattered_pt = scatter_pt(drain_series(evidence.record, evidence.energy, most_coarse_points));
     if (scattered_pt < threshold_pt) return;
     Finding finding{FindingKind::coarse};
     finding.weight = Weight::doubt;

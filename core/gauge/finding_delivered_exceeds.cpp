@@ -11,7 +11,6 @@ namespace {
 /// A perfect charge-counting gauge shows up to 2.2 points more than the share of energy left (cell data set B0005 of NASA
 /// Ames); that is no fault.
 constexpr double charge_allowance = 0.022;
-constexpr std::size_t most_uuids = 1000; ///< of the readings named, spread evenly
 
 } // namespace
 

@@ -8,7 +8,6 @@
 namespace ullage {
 namespace {
 
-constexpr double bottom_percent = 1.0;
 constexpr double fault_from_share = 0.05; ///< of all that was delivered
 
 } // namespace

@@ -12,7 +12,6 @@
 namespace ullage {
 namespace {
 
-constexpr double steepness = 1.5; ///< as of a jump
 constexpr double least_rest_steps = 5;
 
 /// What a stretch between two paired points holds.
@@ -81,7 +80,7 @@ std::optional<Finding> judge(const GaugeEvidence& evidence, const RegisterPoint&
     const auto from = static_cast<std::size_t>(past - points.begin()) - 1, to = static_cast<std::size_t>(at - points.begin());
     const std::optional<Excess> fall = excess(evidence, from, to);
     const Stretch part = stretch(evidence, from, to);
-    if (!fall || fall->beyond_pt <= fall->threshold_pt || part.fall_pt < steepness * (1 + honest_slope_spread) * fall->most_pt) return std::nullopt;
+    if (!fall || fall->beyond_pt <= fall->threshold_pt || part.fall_pt < jump_steepness * (1 + honest_slope_spread) * fall->most_pt) return std::nullopt;
     // A gauge that had stood still before only catches up. Where the rest is too short to go by, nothing speaks against a reset.
     if (const std::optional<Excess> since_start = excess(evidence, 0, to); since_start && since_start->beyond_pt <= since_start->threshold_pt)
         return std::nullopt;

@@ -7,15 +7,12 @@
 namespace ullage {
 namespace {
 
-constexpr double steepness = 1.5; ///< a bent gauge is steep too, but not that steep in one place
-constexpr double fault_from_pt = 5.0;
-
 double excess_pt(const GaugeEvidence& evidence, std::size_t from) {
     const std::vector<PairedPoint>& points = evidence.energy.points;
     const double fell_pt = points[from].gauge_percent - points[from + 1].gauge_percent;
     const double honest_pt = (1 + honest_slope_spread) * evidence.honest_fall(from, from + 1).most_pt;
     const double threshold_pt = 2 * evidence.step_pt + 3 * evidence.u_fall_pt(from, from + 1);
-    return fell_pt >= steepness * honest_pt ? fell_pt - honest_pt - threshold_pt : -1.0;
+    return fell_pt >= jump_steepness * honest_pt ? fell_pt - honest_pt - threshold_pt : -1.0;
 }
 
 } // namespace

@@ -3,12 +3,6 @@
 #include "gauge/findings.h"
 
 namespace ullage {
-namespace {
-
-constexpr double fault_from_pt = 5.0;
-
-} // namespace
-
 void find_rebound(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
     if (evidence.record.run.kind == RunKind::charge) return;
     const std::string& zone = evidence.record.run.time_zone;

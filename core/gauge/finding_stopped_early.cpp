@@ -8,8 +8,6 @@
 namespace ullage {
 namespace {
 
-constexpr double least_pt = 3.0;
-constexpr double fault_from_pt = 5.0;
 constexpr double complete_within_h = 2.0 / 60.0; ///< notes go to the minute
 
 /// Whether the register was read up to the end: else nothing tells what was delivered after the last paired reading.
@@ -38,7 +36,7 @@ void find_stopped_early(const GaugeEvidence& evidence, std::vector<Finding>& fin
     const double by_energy_pt = by_time_only ? 0.0 : evidence.fall_pt * rest_wh / evidence.delivered_wh;
     const double most_pt = (1 + honest_slope_spread) * std::max(by_energy_pt, evidence.fall_pt * rest_h / evidence.hours);
     const double lowest_percent = last.gauge_percent - most_pt - evidence.step_pt / 2;
-    const double threshold = std::max(least_pt, 2 * evidence.step_pt);
+    const double threshold = std::max(least_size_pt, 2 * evidence.step_pt);
     if (lowest_percent < threshold) return;
 
     const double shown = std::max(0.0, last.gauge_percent - by_energy_pt);

@@ -7,8 +7,6 @@
 namespace ullage {
 namespace {
 
-constexpr double fault_from_pt = 5.0;
-constexpr double bottom_percent = 1.0;
 constexpr double most_that_a_label_holds = 1.10; ///< of rated energy, as in the feasibility bound
 
 void judge(const GaugeEvidence& evidence, std::size_t from, std::size_t to, std::vector<Finding>& findings) {

@@ -11,7 +11,7 @@ namespace ullage {
 namespace {
 
 constexpr double straight_from_p = 0.01;
-constexpr std::size_t most_points = 10'000; ///< a gauge has some hundred steps: more hold nothing new
+constexpr std::size_t most_line_points = 10'000; ///< a gauge has some hundred steps: more hold nothing new
 
 std::string line_sentence(const GaugeLine& line) {
     const double dof = static_cast<double>(line.fit.degrees_of_freedom);
@@ -36,7 +36,7 @@ Result<GaugeLine> fit_gauge_line(const RunRecord& record, const EnergyAnalysis& 
     line.u_gauge_wh = rated_wh * record.unit.gauge_step_percent / (100 * std::sqrt(12.0));
     const double step_wh = energy.register_step_wh;
     std::vector<double> implied, delivered, sigma_implied, sigma_delivered;
-    const std::size_t count = std::min(energy.points.size(), most_points);
+    const std::size_t count = std::min(energy.points.size(), most_line_points);
     for (std::size_t k = 0; k < count; ++k) {
         const PairedPoint& point = energy.points[k * (energy.points.size() - 1) / (count - 1)];
         implied.push_back(rated_wh * (first - point.gauge_percent) / 100);

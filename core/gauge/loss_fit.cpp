@@ -14,8 +14,8 @@
 namespace ullage {
 namespace {
 
-constexpr std::size_t most_points = 4000;
-constexpr std::size_t least_points = 6;
+constexpr std::size_t most_loss_points = 4000;
+constexpr std::size_t least_loss_points = 6;
 constexpr double least_steps = 15;
 constexpr double most_residual_ratio = 1.7;
 constexpr double least_bulge_pt = 0.5;
@@ -118,7 +118,7 @@ std::string reason_against(const RunRecord& record, const EnergyAnalysis& energy
         return "a " + std::string(run_kind_text(record.run.kind)) + " run does not tell losses from delivered energy; make a drain";
     if (!record.meter) return "no meter is stated";
     if (energy.track.missing_inside) return energy.track.missing_reason;
-    if (points.size() < least_points)
+    if (points.size() < least_loss_points)
         return "only " + count_text(static_cast<long>(points.size()), "gauge reading", "gauge readings") +
                " within the register's readings; 6 are needed";
     for (const std::size_t i : energy.gauge_changes)
@@ -147,7 +147,7 @@ double most_curvature_per_w(const RunRecord& record, const DrainSeries& series) 
 LossFit fit_losses(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     LossFit fit;
     if (const std::string reason = reason_against(record, energy); !reason.empty()) return refused(fit, reason);
-    const DrainSeries series = drain_series(record, energy, most_points);
+    const DrainSeries series = drain_series(record, energy, most_loss_points);
     fit.points = series.size();
     fit.separable_share = separable_share(series);
     if (fit.separable_share < least_separable_share)

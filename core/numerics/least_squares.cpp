@@ -17,13 +17,13 @@
 namespace ullage {
 namespace {
 
-constexpr auto task = "least-squares fit";
+constexpr auto squares_task = "least-squares fit";
 /// Columns that agree to 13 digits are one column: what is left of a double cannot tell them apart.
 constexpr double rank_threshold = 1e-13;
 
 std::optional<Error> check_shape(std::span<const double> design, std::size_t p, std::span<const double> y) {
     const auto bad = [](std::string what, std::string remedy) {
-        return Error{Failure::bad_input, std::move(what), task, std::move(remedy)};
+        return Error{Failure::bad_input, std::move(what), squares_task, std::move(remedy)};
     };
     if (p == 0) return bad("there are no parameters to find", "give at least one column");
     if (design.size() != y.size() * p)
@@ -55,7 +55,7 @@ Eigen::VectorXd residuals_of(std::span<const double> design, std::span<const dou
 Result<LeastSquaresFit> solve_least_squares(std::span<const double> design, std::size_t parameter_count,
                                             std::span<const double> y, std::span<const double> sigma) {
     if (auto error = check_shape(design, parameter_count, y)) return *error;
-    if (auto error = check_points(task, y, y, sigma, parameter_count + (sigma.empty() ? 1 : 0))) return *error;
+    if (auto error = check_points(squares_task, y, y, sigma, parameter_count + (sigma.empty() ? 1 : 0))) return *error;
 
     const auto n = static_cast<Eigen::Index>(y.size()), p = static_cast<Eigen::Index>(parameter_count);
     using RowMajor = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
@@ -66,16 +66,16 @@ Result<LeastSquaresFit> solve_least_squares(std::span<const double> design, std:
     for (Eigen::Index j = 0; j < p; ++j) {
         length[j] = scaled.col(j).stableNorm();
         if (length[j] == 0)
-            return Error{Failure::bad_input, "column " + std::to_string(j + 1) + " of the design is zero everywhere", task,
+            return Error{Failure::bad_input, "column " + std::to_string(j + 1) + " of the design is zero everywhere", squares_task,
                          "leave out that parameter"};
         scaled.col(j) /= length[j];
     }
-    if (!length.allFinite() || !scaled.allFinite()) return out_of_range(task);
+    if (!length.allFinite() || !scaled.allFinite()) return out_of_range(squares_task);
 
     const Eigen::ColPivHouseholderQR<Eigen::MatrixXd> qr(scaled);
     const Eigen::MatrixXd r = qr.matrixQR().topRows(p).triangularView<Eigen::Upper>();
     if (!(r.diagonal().cwiseAbs().minCoeff() > rank_threshold * std::abs(r(0, 0))))
-        return Error{Failure::bad_input, "the points cannot tell the parameters apart", task,
+        return Error{Failure::bad_input, "the points cannot tell the parameters apart", squares_task,
                      "vary the conditions more, or fit fewer parameters"};
 
     Eigen::VectorXd parameters = Eigen::VectorXd::Zero(p), residuals = Eigen::Map<const Eigen::VectorXd>(y.data(), n);
@@ -93,7 +93,7 @@ Result<LeastSquaresFit> solve_least_squares(std::span<const double> design, std:
     const Eigen::MatrixXd covariance = unit * root * root.transpose();
     const auto singular = Eigen::JacobiSVD<Eigen::MatrixXd, Eigen::NoQRPreconditioner>(r).singularValues();
     fit.condition = singular[0] / singular[p - 1];
-    if (!parameters.allFinite() || !covariance.allFinite() || !std::isfinite(fit.residual_sum)) return out_of_range(task);
+    if (!parameters.allFinite() || !covariance.allFinite() || !std::isfinite(fit.residual_sum)) return out_of_range(squares_task);
     fit.parameters.assign(parameters.begin(), parameters.end());
     fit.residuals.assign(residuals.begin(), residuals.end());
     fit.covariance.assign(covariance.data(), covariance.data() + covariance.size()); // symmetric: the order is no matter

@@ -15,7 +15,7 @@
 namespace ullage {
 namespace {
 
-constexpr auto task = "line fit with uncertainties in x and y";
+constexpr auto both_errors_task = "line fit with uncertainties in x and y";
 constexpr int most_steps = 200;
 
 struct Points {
@@ -59,20 +59,20 @@ double next_slope(const Points& p, const State& s) {
 }
 
 Error no_answer() {
-    return {Failure::refused, "the slope did not settle within " + std::to_string(most_steps) + " steps", task,
+    return {Failure::refused, "the slope did not settle within " + std::to_string(most_steps) + " steps", both_errors_task,
             "the points scatter too widely for their uncertainties to give one line; check both"};
 }
 
 std::optional<Error> check_uncertainties(const Points& p) {
     if (p.sigma_x.size() != p.x.size() || p.sigma_y.size() != p.x.size())
-        return Error{Failure::bad_input, "each point needs one uncertainty in x and one in y", task, "give as many of each"};
+        return Error{Failure::bad_input, "each point needs one uncertainty in x and one in y", both_errors_task, "give as many of each"};
     for (std::size_t i = 0; i < p.x.size(); ++i) {
         const double sx = p.sigma_x[i], sy = p.sigma_y[i];
         if (!std::isfinite(sx) || !std::isfinite(sy) || sx < 0 || sy < 0 || sx + sy == 0)
             return Error{Failure::bad_input,
                          "the uncertainties of point " + std::to_string(i + 1) +
                              " must be finite, not negative, and not zero in both x and y",
-                         task, "give a positive uncertainty or leave out that point"};
+                         both_errors_task, "give a positive uncertainty or leave out that point"};
     }
     return std::nullopt;
 }
@@ -109,9 +109,9 @@ LineFit summarise(const Points& p, const State& s, double slope) {
 Result<LineFit> fit_line_errors_in_both(std::span<const double> x, std::span<const double> y, std::span<const double> sigma_x,
                                         std::span<const double> sigma_y) {
     const Points p{x, y, sigma_x, sigma_y};
-    if (auto error = check_points(task, x, y, {}, 2)) return *error;
+    if (auto error = check_points(both_errors_task, x, y, {}, 2)) return *error;
     if (auto error = check_uncertainties(p)) return *error;
-    if (auto error = check_spread(task, x)) return *error;
+    if (auto error = check_spread(both_errors_task, x)) return *error;
 
     // York's start: the ordinary line; equal weights do for it, and two points are enough.
     const std::vector<double> even(x.size(), 1.0);
@@ -127,7 +127,7 @@ Result<LineFit> fit_line_errors_in_both(std::span<const double> x, std::span<con
     for (int step = 0; step < most_steps; ++step) {
         if (!weigh(p, slope, state))
             return Error{Failure::refused, "a point without uncertainty in y lies on a level line and would outweigh all others",
-                         task, "give that point an uncertainty in y"};
+                         both_errors_task, "give that point an uncertainty in y"};
         const double next = next_slope(p, state);
         if (!std::isfinite(next)) return no_answer();
         const bool settled = std::abs(next - slope) <= 1e-14 * std::abs(next) + rounding;
@@ -135,7 +135,7 @@ Result<LineFit> fit_line_errors_in_both(std::span<const double> x, std::span<con
         if (!settled) continue;
         if (!weigh(p, slope, state)) return no_answer();
         const LineFit fit = summarise(p, state, slope);
-        if (!std::isfinite(fit.u_intercept) || !std::isfinite(fit.residual_sum)) return out_of_range(task);
+        if (!std::isfinite(fit.u_intercept) || !std::isfinite(fit.residual_sum)) return out_of_range(both_errors_task);
         return fit;
     }
     return no_answer();

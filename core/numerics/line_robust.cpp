@@ -14,7 +14,7 @@
 namespace ullage {
 namespace {
 
-constexpr auto task = "robust line fit";
+constexpr auto robust_task = "robust line fit";
 constexpr std::size_t most_points = 3000; // 4.5 million pairs, 36 MB
 
 double median(std::vector<double> values) {
@@ -43,12 +43,12 @@ double tie_term(std::span<const double> values) {
 
 Result<RobustLine> fit_robust_line(std::span<const double> x, std::span<const double> y, double confidence) {
     if (!(confidence > 0 && confidence < 1))
-        return Error{Failure::bad_input, "the confidence must lie between 0 and 1", task, "give 0.95 for 95 %"};
-    if (auto error = check_points(task, x, y, {}, 2)) return *error;
+        return Error{Failure::bad_input, "the confidence must lie between 0 and 1", robust_task, "give 0.95 for 95 %"};
+    if (auto error = check_points(robust_task, x, y, {}, 2)) return *error;
     if (x.size() > most_points)
         return Error{Failure::refused, std::to_string(x.size()) + " points are more than the " + std::to_string(most_points) +
-                     " that it takes", task, "thin out the points"};
-    if (auto error = check_spread(task, x)) return *error;
+                     " that it takes", robust_task, "thin out the points"};
+    if (auto error = check_spread(robust_task, x)) return *error;
 
     const std::size_t n = x.size();
     std::vector<double> slopes;
@@ -56,7 +56,7 @@ Result<RobustLine> fit_robust_line(std::span<const double> x, std::span<const do
     for (std::size_t i = 0; i < n; ++i)
         for (std::size_t j = i + 1; j < n; ++j)
             if (x[i] != x[j]) slopes.push_back((y[j] - y[i]) / (x[j] - x[i]));
-    if (std::any_of(slopes.begin(), slopes.end(), [](double s) { return !std::isfinite(s); })) return out_of_range(task);
+    if (std::any_of(slopes.begin(), slopes.end(), [](double s) { return !std::isfinite(s); })) return out_of_range(robust_task);
     std::sort(slopes.begin(), slopes.end());
 
     const auto count = static_cast<double>(slopes.size()), points = static_cast<double>(n);
@@ -75,7 +75,7 @@ Result<RobustLine> fit_robust_line(std::span<const double> x, std::span<const do
     std::vector<double> levels(n);
     for (std::size_t i = 0; i < n; ++i) levels[i] = y[i] - line.slope * x[i];
     line.intercept_joint = median(std::move(levels));
-    if (!std::isfinite(line.intercept_joint) || !std::isfinite(line.intercept_separate)) return out_of_range(task);
+    if (!std::isfinite(line.intercept_joint) || !std::isfinite(line.intercept_separate)) return out_of_range(robust_task);
     return line;
 }
 

@@ -15,13 +15,13 @@
 namespace ullage {
 namespace {
 
-constexpr auto task = "linear programme";
+constexpr auto programme_task = "linear programme";
 constexpr std::size_t most_variables = 50;
 constexpr double feasible_within = 1e-9;
 
 std::optional<Error> check(const LinearProgram& p) {
     const auto bad = [](std::string what, std::string remedy) {
-        return Error{Failure::bad_input, std::move(what), task, std::move(remedy)};
+        return Error{Failure::bad_input, std::move(what), programme_task, std::move(remedy)};
     };
     const std::size_t n = p.cost.size();
     if (n == 0 || n > most_variables)
@@ -134,7 +134,7 @@ Result<LinearProgramSolution> solve_linear_program(const LinearProgram& program)
     for (std::size_t j = 0; j < n; ++j) dual.right.push_back(-program.cost[j] * s.unit[j] / cost_unit);
 
     const StandardSolution solved = solve_standard(dual);
-    const Error no_end{Failure::refused, "the search did not end within its steps", task,
+    const Error no_end{Failure::refused, "the search did not end within its steps", programme_task,
                        "check the rows for coefficients of very different sizes"};
     if (solved.status == StandardStatus::no_end) return no_end;
     if (solved.status == StandardStatus::unbounded) return without_point(LinearProgramStatus::infeasible);

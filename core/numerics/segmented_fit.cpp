@@ -19,7 +19,7 @@
 namespace ullage {
 namespace {
 
-constexpr auto task = "fit of two lines";
+constexpr auto segmented_task = "fit of two lines";
 
 struct Sorted {
     std::vector<double> x, y, sigma;
@@ -117,7 +117,7 @@ std::optional<Error> set_lines(const Sorted& points, std::size_t left_points, Se
 Result<SegmentedFit> fit_segmented(std::span<const double> x, std::span<const double> y, std::span<const double> sigma,
                                    std::size_t least_points_each_side) {
     const std::size_t each = std::max<std::size_t>(2, least_points_each_side);
-    if (auto error = check_points(task, x, y, sigma, std::max<std::size_t>(2 * each, sigma.empty() ? 5 : 4))) return *error;
+    if (auto error = check_points(segmented_task, x, y, sigma, std::max<std::size_t>(2 * each, sigma.empty() ? 5 : 4))) return *error;
     const Sorted points = sort_points(x, y, sigma);
     const auto line = fit_line(points.x, points.y, points.sigma);
     if (!line) return line.error();
@@ -133,15 +133,15 @@ Result<SegmentedFit> fit_segmented(std::span<const double> x, std::span<const do
         if (!sigma.empty()) weight[i] = 1 / (points.sigma[i] * points.sigma[i]);
         residual[i] = points.y[i] - line.value().at(points.x[i]);
         const double step = 4e-16 * (std::abs(points.y[i]) + std::abs(line.value().slope * points.x[i]));
-        if (!(weight[i] > 0)) return out_of_range(task); // the square of so large a sigma has no reciprocal
+        if (!(weight[i] > 0)) return out_of_range(segmented_task); // the square of so large a sigma has no reciprocal
         rounding += weight[i] * step * step;
     }
-    if (!std::isfinite(rounding)) return out_of_range(task);
+    if (!std::isfinite(rounding)) return out_of_range(segmented_task);
 
     const BreakProfile profile(points.x, residual, weight, each);
     if (profile.pieces().empty())
         return Error{Failure::bad_input,
-                     "no break leaves " + std::to_string(each) + " points and two different x on both sides of it", task,
+                     "no break leaves " + std::to_string(each) + " points and two different x on both sides of it", segmented_task,
                      "take more readings, spread over x"};
     double best_fall = -1;
     std::size_t left_points = 0;

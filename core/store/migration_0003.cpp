@@ -45,7 +45,7 @@ WHERE versions.version = (SELECT max(version) FROM photo_versions WHERE photo_id
 )sql";
 
 // As for readings: any program that opens the file is bound by these.
-constexpr const char* only_growing = R"sql(
+constexpr const char* photos_only_growing = R"sql(
 CREATE TRIGGER photos_are_not_updated BEFORE UPDATE ON photos
 BEGIN SELECT RAISE(ABORT, 'a photo is never changed'); END;
 
@@ -91,7 +91,7 @@ BEGIN SELECT RAISE(ABORT, 'a photo belongs to a reading of its own run'); END;
 
 void migration_0003(SQLite::Database& database) {
     database.exec(photos);
-    database.exec(only_growing);
+    database.exec(photos_only_growing);
 }
 
 } // namespace ullage::store

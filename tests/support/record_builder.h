@@ -32,7 +32,7 @@ public:
         reading.sequence = static_cast<long>(record_.readings.size()) + 1;
         reading.uuid = "r" + std::to_string(reading.sequence);
         reading.run_uuid = "run";
-        reading.values.time_ms = start_ms + static_cast<UtcMs>(hours * ms_per_hour);
+        reading.values.time_ms = moment_ms(hours);
         reading.values.gauge_percent = gauge_percent;
         reading.values.register_wh = register_wh;
         reading.values.mark = mark;
@@ -43,6 +43,7 @@ public:
     RunRecord& record() { return record_; }
 
     static constexpr UtcMs start_ms = 1'810'000'800'000; ///< 2027-05-11T02:00Z
+    static UtcMs moment_ms(double hours) { return start_ms + static_cast<UtcMs>(hours * ms_per_hour); }
 
 private:
     RunRecord record_;

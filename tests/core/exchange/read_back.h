@@ -35,7 +35,7 @@ inline std::optional<double> number_of(const std::string& text) {
     return number;
 }
 
-inline std::string replaced(std::string text, const std::string& what, const std::string& by) {
+inline std::string all_replaced(std::string text, const std::string& what, const std::string& by) {
     for (auto at = text.find(what); at != std::string::npos; at = text.find(what, at + by.size())) text.replace(at, what.size(), by);
     return text;
 }
@@ -164,7 +164,7 @@ inline std::string text_of(const std::string& inner) {
         if (c == '<' || c == '>') within = c == '<';
         else if (!within) text += c;
     }
-    return xml_decoded(replaced(text, "&#39;", "'"));
+    return xml_decoded(all_replaced(text, "&#39;", "'"));
 }
 
 /// The body of an HTML table: rows of cells.

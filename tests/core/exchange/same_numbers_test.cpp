@@ -24,7 +24,7 @@ struct Keeps {
 
     [[nodiscard]] std::string expected_text(const std::string& text) const {
         if (one_line_texts) return one_line(text);
-        return carriage_returns ? clean_text(text) : replaced(clean_text(text), "\r\n", "\n");
+        return carriage_returns ? clean_text(text) : all_replaced(clean_text(text), "\r\n", "\n");
     }
 };
 
@@ -111,7 +111,7 @@ TEST(SameNumbers, in_both_forms_of_the_clipboard) {
             for (std::size_t tab; (tab = line.find('\t', begin)) != std::string::npos; begin = tab + 1) fields.push_back(line.substr(begin, tab - begin));
             fields.push_back(line.substr(begin));
             for (std::string& field : fields)
-                if (field.size() > 1 && field.front() == '"') field = replaced(field.substr(1, field.size() - 2), "\"\"", "\"");
+                if (field.size() > 1 && field.front() == '"') field = all_replaced(field.substr(1, field.size() - 2), "\"\"", "\"");
         }
         records.erase(records.begin());
         expect_same(table, rows_of_records(table, csv_heads(table), records), keeps);

@@ -3,6 +3,7 @@
 
 #include "core/fleet/between_runs_samples.h"
 #include "fleet/between_runs_predict.h"
+#include "support/has_text.h"
 #include "support/scenario.h"
 #include "support/scenario_parts.h"
 
@@ -13,8 +14,6 @@
 
 namespace ullage::test {
 namespace {
-
-bool contains(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 std::vector<RunRecord> sample_runs(const std::string& unit_name) {
     std::vector<RunRecord> records;

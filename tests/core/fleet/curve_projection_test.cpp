@@ -3,6 +3,7 @@
 
 #include "core/fleet/between_runs_samples.h"
 #include "fleet/comparison.h"
+#include "support/has_text.h"
 
 #include <gtest/gtest.h>
 
@@ -11,8 +12,6 @@
 
 namespace ullage::test {
 namespace {
-
-bool contains(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 GaugeCurve curve_of(const std::vector<double>& gauge_at_tenths) {
     GaugeCurve curve;

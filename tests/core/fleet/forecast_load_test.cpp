@@ -11,8 +11,8 @@
 namespace ullage::test {
 namespace {
 
-std::vector<LoadStep> steps_of(const std::vector<double>& watts, double hours = 1) {
-    std::vector<LoadStep> steps;
+std::vector<ullage::LoadStep> steps_of(const std::vector<double>& watts, double hours = 1) {
+    std::vector<ullage::LoadStep> steps;
     for (std::size_t i = 0; i < watts.size(); ++i) {
         const auto from = static_cast<UtcMs>(static_cast<double>(i) * hours * ms_per_hour);
         steps.push_back({i, i + 1, from, from + static_cast<UtcMs>(hours * ms_per_hour), watts[i]});

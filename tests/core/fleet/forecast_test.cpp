@@ -13,8 +13,6 @@ namespace {
 
 constexpr UtcMs hour_ms = 3'600'000;
 
-UtcMs at_hour(double hours) { return RecordBuilder::start_ms + static_cast<UtcMs>(hours * ms_per_hour); }
-
 /// A running drain at 80 W that would last ten hours, with a gauge that tells the truth, read each half hour up to `hours`.
 RecordBuilder steady_until(double hours) {
     RecordBuilder builder;
@@ -42,10 +40,10 @@ TEST(Forecast, a_steady_drain_is_expected_to_end_where_its_gauge_runs_out) {
     const RunForecast forecast = forecast_of(steady_until(6).record());
     ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
     EXPECT_EQ(forecast.basis, ForecastBasis::trend);
-    EXPECT_GE(forecast.cut_off->lower_ms, at_hour(6));
-    EXPECT_LT(forecast.cut_off->lower_ms, at_hour(10));
-    EXPECT_GT(forecast.cut_off->upper_ms, at_hour(10));
-    EXPECT_NEAR(hours_between(at_hour(10), forecast.cut_off->estimate_ms), 0, 0.6);
+    EXPECT_GE(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(6));
+    EXPECT_LT(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(10));
+    EXPECT_GT(forecast.cut_off->upper_ms, RecordBuilder::moment_ms(10));
+    EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(10), forecast.cut_off->estimate_ms), 0, 0.6);
     EXPECT_NE(forecast.cut_off_reason.find("not for one that sticks"), std::string::npos) << forecast.cut_off_reason;
 }
 
@@ -67,7 +65,7 @@ TEST(Forecast, a_label_limits_how_long_it_may_last) {
     const RunForecast unlimited = forecast_of(builder.record());
     ASSERT_TRUE(limited.cut_off && unlimited.cut_off);
     EXPECT_LT(limited.cut_off->upper_ms, unlimited.cut_off->upper_ms);
-    EXPECT_LE(limited.cut_off->upper_ms, at_hour(850 * 1.1 * 1.01 / 80 + 0.1));
+    EXPECT_LE(limited.cut_off->upper_ms, RecordBuilder::moment_ms(850 * 1.1 * 1.01 / 80 + 0.1));
 }
 
 TEST(Forecast, an_earlier_drain_of_like_load_tells_far_more_than_the_gauge) {
@@ -77,8 +75,8 @@ TEST(Forecast, an_earlier_drain_of_like_load_tells_far_more_than_the_gauge) {
     ASSERT_TRUE(alone.cut_off && with.cut_off);
     EXPECT_EQ(with.basis, ForecastBasis::both);
     EXPECT_LT(width_h(*with.cut_off), 0.25 * width_h(*alone.cut_off));
-    EXPECT_LT(with.cut_off->lower_ms, at_hour(10));
-    EXPECT_GT(with.cut_off->upper_ms, at_hour(10));
+    EXPECT_LT(with.cut_off->lower_ms, RecordBuilder::moment_ms(10));
+    EXPECT_GT(with.cut_off->upper_ms, RecordBuilder::moment_ms(10));
 }
 
 TEST(Forecast, an_earlier_drain_tells_before_the_gauge_has_moved) {
@@ -99,19 +97,19 @@ TEST(Forecast, where_gauge_and_earlier_drains_disagree_the_range_holds_both) {
     const RunForecast forecast = forecast_of(builder.record(), fit_unit({earlier_drain(20)}));
     ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
     EXPECT_EQ(forecast.basis, ForecastBasis::disagreeing);
-    EXPECT_LT(forecast.cut_off->lower_ms, at_hour(4));
-    EXPECT_GT(forecast.cut_off->upper_ms, at_hour(19));
+    EXPECT_LT(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(4));
+    EXPECT_GT(forecast.cut_off->upper_ms, RecordBuilder::moment_ms(19));
     EXPECT_NE(forecast.cut_off_reason.find("disagree"), std::string::npos);
 }
 
 TEST(Forecast, readings_after_the_asked_moment_are_not_looked_at) {
     const RunRecord whole = steady_until(8).record(), half = steady_until(4).record();
-    const RunForecast as_of = forecast_run(whole, analyse_energy(whole), fit_unit({}), at_hour(4));
+    const RunForecast as_of = forecast_run(whole, analyse_energy(whole), fit_unit({}), RecordBuilder::moment_ms(4));
     const RunForecast then = forecast_of(half);
     ASSERT_TRUE(as_of.cut_off && then.cut_off);
     EXPECT_EQ(as_of.cut_off->lower_ms, then.cut_off->lower_ms);
     EXPECT_EQ(as_of.cut_off->upper_ms, then.cut_off->upper_ms);
-    EXPECT_EQ(as_of.last_reading_ms, at_hour(4));
+    EXPECT_EQ(as_of.last_reading_ms, RecordBuilder::moment_ms(4));
 }
 
 TEST(Forecast, an_output_seen_on_later_than_the_last_register_reading_moves_the_lower_end) {
@@ -119,7 +117,7 @@ TEST(Forecast, an_output_seen_on_later_than_the_last_register_reading_moves_the_
     builder.at(9.5, 5, {});
     const RunForecast forecast = forecast_of(builder.record());
     ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
-    EXPECT_GE(forecast.cut_off->lower_ms, at_hour(9.5));
+    EXPECT_GE(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(9.5));
     ASSERT_FALSE(forecast.advice.empty());
 }
 
@@ -133,8 +131,8 @@ TEST(Forecast, after_a_step_of_the_load_it_allows_for_both_loads_and_says_what_i
     EXPECT_NE(forecast.cut_off_reason.find("stays near 50 W"), std::string::npos) << forecast.cut_off_reason;
     EXPECT_NE(forecast.cut_off_reason.find("a step yet to come cannot be foreseen"), std::string::npos);
     // At 50 W some 430 Wh last 8.7 h; at the mean of 114 W under 4 h.
-    EXPECT_GT(forecast.cut_off->upper_ms, at_hour(3.5 + 8));
-    EXPECT_LT(forecast.cut_off->lower_ms, at_hour(3.5 + 4.5));
+    EXPECT_GT(forecast.cut_off->upper_ms, RecordBuilder::moment_ms(3.5 + 8));
+    EXPECT_LT(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(3.5 + 4.5));
 }
 
 TEST(Forecast, without_a_register_time_stands_for_energy) {
@@ -143,7 +141,7 @@ TEST(Forecast, without_a_register_time_stands_for_energy) {
     for (int i = 0; i <= 12; ++i) builder.at(0.5 * i, 100 - 5 * i, {});
     const RunForecast forecast = forecast_of(builder.record());
     ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
-    EXPECT_NEAR(hours_between(at_hour(10), forecast.cut_off->estimate_ms), 0, 0.8);
+    EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(10), forecast.cut_off->estimate_ms), 0, 0.8);
     EXPECT_NE(forecast.cut_off_reason.find("time alone"), std::string::npos);
     EXPECT_NE(forecast.advice.front().sentence.find("register has not been read"), std::string::npos)
         << forecast.advice.front().sentence;
@@ -180,13 +178,13 @@ TEST(Forecast, the_next_gauge_step_lies_a_step_or_less_ahead) {
     ASSERT_TRUE(forecast.gauge_speed && forecast.next_step);
     EXPECT_EQ(forecast.next_step_percent, 59);
     EXPECT_NEAR(forecast.gauge_speed->estimate_pt_per_h, 10, 0.01);
-    EXPECT_GE(forecast.next_step->lower_ms, at_hour(4));
-    EXPECT_LT(forecast.next_step->upper_ms, at_hour(4.15));
+    EXPECT_GE(forecast.next_step->lower_ms, RecordBuilder::moment_ms(4));
+    EXPECT_LT(forecast.next_step->upper_ms, RecordBuilder::moment_ms(4.15));
     const auto drop = gauge_drop_time(forecast, 20);
     ASSERT_TRUE(drop);
-    EXPECT_NEAR(hours_between(at_hour(6), drop->estimate_ms), 0, 0.1);
-    EXPECT_LT(drop->lower_ms, at_hour(5.95));
-    EXPECT_GT(drop->upper_ms, at_hour(5.98));
+    EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(6), drop->estimate_ms), 0, 0.1);
+    EXPECT_LT(drop->lower_ms, RecordBuilder::moment_ms(5.95));
+    EXPECT_GT(drop->upper_ms, RecordBuilder::moment_ms(5.98));
 }
 
 TEST(Forecast, a_drop_below_empty_or_of_nothing_has_no_time) {
@@ -208,13 +206,13 @@ TEST(Forecast, advice_names_the_channel_left_out_and_the_pair_that_tells_most) {
     EXPECT_NE(forecast.advice[1].sentence.find("Read register and gauge together near 20 %"), std::string::npos)
         << forecast.advice[1].sentence;
     ASSERT_TRUE(forecast.advice[1].at_ms);
-    EXPECT_NEAR(hours_between(at_hour(8), *forecast.advice[1].at_ms), 0, 0.3);
+    EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(8), *forecast.advice[1].at_ms), 0, 0.3);
     EXPECT_NE(forecast.advice[2].sentence.find("Read often from"), std::string::npos) << forecast.advice[2].sentence;
 }
 
 TEST(Forecast, a_cut_off_past_its_range_is_the_first_thing_to_look_at) {
     const RunRecord record = steady_until(9).record();
-    const RunForecast forecast = forecast_run(record, analyse_energy(record), fit_unit({}), at_hour(30));
+    const RunForecast forecast = forecast_run(record, analyse_energy(record), fit_unit({}), RecordBuilder::moment_ms(30));
     ASSERT_TRUE(forecast.cut_off);
     EXPECT_NE(forecast.advice.front().sentence.find("look whether the output is still on"), std::string::npos);
     EXPECT_EQ(expected_hours_text(*forecast.cut_off, forecast.as_of_ms), "expected earlier");

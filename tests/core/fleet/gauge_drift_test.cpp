@@ -4,6 +4,7 @@
 #include "core/fleet/between_runs_samples.h"
 #include "fleet/gauge_drift_words.h"
 #include "fleet/unit_analysis.h"
+#include "support/has_text.h"
 
 #include <gtest/gtest.h>
 
@@ -12,8 +13,6 @@
 
 namespace ullage::test {
 namespace {
-
-bool contains(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 /// A gauge read at each tenth of the depth by an exact register; `above` is what it shows above a straight one.
 GaugeCurve tenths(const std::vector<double>& above) {

@@ -3,6 +3,7 @@
 
 #include "core/fleet/between_runs_samples.h"
 #include "fleet/unit_analysis.h"
+#include "support/has_text.h"
 
 #include <gtest/gtest.h>
 
@@ -10,8 +11,6 @@
 
 namespace ullage::test {
 namespace {
-
-bool contains(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 LossSplit split_of(const RunRecord& record, const UnitFit& fit) { return split_losses(record, analyse_run(record), fit); }
 

@@ -10,16 +10,14 @@
 namespace ullage::test {
 namespace {
 
-UtcMs at_hour(double hours) { return RecordBuilder::start_ms + static_cast<UtcMs>(hours * ms_per_hour); }
-
 /// A running drain with its last reading at 4 h (gauge 60 %, 10 points an hour) and a cut-off forecast for 8 to 10 h.
 struct Bench {
     Bench() {
         record.run.end = RunEnd::still_running;
-        forecast.as_of_ms = at_hour(4.2);
-        forecast.last_reading_ms = forecast.last_gauge_ms = forecast.last_register_ms = at_hour(4);
-        forecast.cut_off = ExpectedTime{at_hour(8), at_hour(9), at_hour(10)};
-        forecast.gauge_speed = GaugeSpeed{at_hour(4), 60, 1, 9, 10, 11, 0, 1};
+        forecast.as_of_ms = RecordBuilder::moment_ms(4.2);
+        forecast.last_reading_ms = forecast.last_gauge_ms = forecast.last_register_ms = RecordBuilder::moment_ms(4);
+        forecast.cut_off = ExpectedTime{RecordBuilder::moment_ms(8), RecordBuilder::moment_ms(9), RecordBuilder::moment_ms(10)};
+        forecast.gauge_speed = GaugeSpeed{RecordBuilder::moment_ms(4), 60, 1, 9, 10, 11, 0, 1};
     }
     RunRecord record;
     RunForecast forecast;
@@ -29,7 +27,7 @@ TEST(ReadingDue, an_interval_runs_from_the_last_reading) {
     const Bench bench;
     const ReadingDue due =
         next_reading_due(bench.record, bench.forecast, {.every_min = 30, .gauge_drop_pt = {}, .before_cut_off_min = {}});
-    EXPECT_EQ(due.due_ms, at_hour(4.5));
+    EXPECT_EQ(due.due_ms, RecordBuilder::moment_ms(4.5));
     EXPECT_EQ(due.because, DueBecause::interval);
     EXPECT_EQ(due.why, "30 min after the last reading");
 }
@@ -39,15 +37,15 @@ TEST(ReadingDue, a_gauge_drop_is_due_when_it_should_have_happened) {
     const ReadingDue due =
         next_reading_due(bench.record, bench.forecast, {.every_min = {}, .gauge_drop_pt = 10, .before_cut_off_min = {}});
     ASSERT_TRUE(due.due_ms);
-    EXPECT_NEAR(hours_between(at_hour(4), *due.due_ms), 0.95, 0.03); // the step below 51 % after half a step
+    EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(4), *due.due_ms), 0.95, 0.03); // the step below 51 % after half a step
     EXPECT_EQ(due.because, DueBecause::gauge_drop);
 }
 
 TEST(ReadingDue, the_cut_off_counts_from_its_lower_end_until_it_has_been_read_there) {
     Bench bench;
     const ReadingRule rule{.every_min = {}, .gauge_drop_pt = {}, .before_cut_off_min = 45};
-    EXPECT_EQ(next_reading_due(bench.record, bench.forecast, rule).due_ms, at_hour(7.25));
-    bench.forecast.last_reading_ms = at_hour(7.3);
+    EXPECT_EQ(next_reading_due(bench.record, bench.forecast, rule).due_ms, RecordBuilder::moment_ms(7.25));
+    bench.forecast.last_reading_ms = RecordBuilder::moment_ms(7.3);
     const ReadingDue after = next_reading_due(bench.record, bench.forecast, rule);
     EXPECT_FALSE(after.due_ms);
     EXPECT_FALSE(after.why.empty());
@@ -72,7 +70,7 @@ TEST(ReadingDue, a_part_the_forecast_cannot_serve_leaves_the_others_standing) {
     bench.forecast.cut_off_reason = "nothing has been delivered yet";
     EXPECT_EQ(
         next_reading_due(bench.record, bench.forecast, {.every_min = 60, .gauge_drop_pt = 80, .before_cut_off_min = 30}).due_ms,
-        at_hour(5));
+        RecordBuilder::moment_ms(5));
     const ReadingDue none =
         next_reading_due(bench.record, bench.forecast, {.every_min = {}, .gauge_drop_pt = {}, .before_cut_off_min = 30});
     EXPECT_FALSE(none.due_ms);
@@ -100,10 +98,10 @@ TEST(ReadingDue, numbers_that_make_no_sense_are_left_out) {
 }
 
 TEST(ReadingDue, overdue_counts_from_the_moment_due) {
-    const ReadingDue due{at_hour(4.5), DueBecause::interval, {}};
-    EXPECT_EQ(overdue_min(due, at_hour(4)), 0);
-    EXPECT_NEAR(*overdue_min(due, at_hour(4.75)), 15, 1e-9);
-    EXPECT_FALSE(overdue_min({}, at_hour(4)));
+    const ReadingDue due{RecordBuilder::moment_ms(4.5), DueBecause::interval, {}};
+    EXPECT_EQ(overdue_min(due, RecordBuilder::moment_ms(4)), 0);
+    EXPECT_NEAR(*overdue_min(due, RecordBuilder::moment_ms(4.75)), 15, 1e-9);
+    EXPECT_FALSE(overdue_min({}, RecordBuilder::moment_ms(4)));
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gauge/gauge_analysis.h"
 
+#include "judged_run.h"
 #include "support/record_builder.h"
 
 #include <gtest/gtest.h>
@@ -11,14 +12,9 @@
 namespace ullage {
 namespace {
 
+using test::find;
+using test::judge;
 using test::RecordBuilder;
-
-GaugeAnalysis judge(RecordBuilder& run) { return analyse_gauge(run.record(), analyse_energy(run.record())); }
-
-const Finding* find(const GaugeAnalysis& analysis, FindingKind kind) {
-    const auto place = std::ranges::find(analysis.findings, kind, &Finding::kind);
-    return place == analysis.findings.end() ? nullptr : &*place;
-}
 
 /// A straight drain: 1000 Wh rated, 800 Wh delivered at 80 W in 10 h, a reading each half hour.
 RecordBuilder drain(double (*gauge)(double hours)) {

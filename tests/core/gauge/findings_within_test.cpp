@@ -11,12 +11,12 @@
 namespace ullage::test {
 namespace {
 
-constexpr int seeds = 300;
+constexpr int planted_seeds = 300;
 
-/// How many of the seeds' runs under `load` with `gauge` get a finding of `kind`.
+/// How many of the planted_seeds' runs under `load` with `gauge` get a finding of `kind`.
 int hits(const LoadProfile& load, const GaugeLaw& gauge, FindingKind kind, double interval_h = 0.8) {
     int found = 0;
-    for (int seed = 1; seed <= seeds; ++seed) {
+    for (int seed = 1; seed <= planted_seeds; ++seed) {
         RunSetup setup = drain_under(load, seed);
         setup.gauge = gauge;
         setup.tester.interval_h = interval_h;
@@ -29,7 +29,7 @@ void expect_honest_in_peace(GaugeCounts counts) {
     for (const auto& [name, load] : all_loads()) {
         int convicted = 0;
         std::string example;
-        for (int seed = 1; seed <= seeds; ++seed) {
+        for (int seed = 1; seed <= planted_seeds; ++seed) {
             RunSetup setup = drain_under(load, seed);
             setup.gauge.counts = counts;
             if (name == "heavy") setup.tester.interval_h = 0.15;
@@ -39,7 +39,7 @@ void expect_honest_in_peace(GaugeCounts counts) {
             ++convicted;
             example = guilty->sentence + " " + guilty->evidence;
         }
-        EXPECT_LT(convicted, seeds / 100) << name << ": " << example;
+        EXPECT_LT(convicted, planted_seeds / 100) << name << ": " << example;
     }
 }
 
@@ -50,29 +50,29 @@ TEST(FindingsWithin, a_bend_of_twelve_points_is_found_under_every_load) {
     GaugeLaw bent;
     bent.bend_pt = 12;
     for (const auto& [name, load] : all_loads())
-        EXPECT_GT(hits(load, bent, FindingKind::bent, name == "heavy" ? 0.15 : 0.8), seeds * 95 / 100) << name;
+        EXPECT_GT(hits(load, bent, FindingKind::bent, name == "heavy" ? 0.15 : 0.8), planted_seeds * 95 / 100) << name;
 }
 
 TEST(FindingsWithin, a_gauge_blind_to_own_consumption_gets_its_hint_under_varying_loads) {
     GaugeLaw blind;
     blind.counts = GaugeCounts::delivered_energy;
     // Read each half hour: the interval of P* leaves out 0 by chance in 2.5 of 100 runs, so few may be lost to width.
-    EXPECT_GT(hits(LoadProfile::stepped({{2, 220}, {9, 25}}, true), blind, FindingKind::omits_own_consumption, 0.5), seeds * 95 / 100);
-    EXPECT_GT(hits(LoadProfile::stepped({{3, 110}, {8, 0}}, true), blind, FindingKind::omits_own_consumption, 0.5), seeds * 95 / 100);
+    EXPECT_GT(hits(LoadProfile::stepped({{2, 220}, {9, 25}}, true), blind, FindingKind::omits_own_consumption, 0.5), planted_seeds * 95 / 100);
+    EXPECT_GT(hits(LoadProfile::stepped({{3, 110}, {8, 0}}, true), blind, FindingKind::omits_own_consumption, 0.5), planted_seeds * 95 / 100);
     EXPECT_EQ(hits(LoadProfile::constant(64), blind, FindingKind::omits_own_consumption), 0) << "a steady load cannot tell";
 }
 
 TEST(FindingsWithin, a_stick_of_25_points_is_infeasible) {
     GaugeLaw sticky;
     sticky.sticks = {{71, 25, 0}};
-    for (const auto& [name, load] : varying_loads()) EXPECT_GT(hits(load, sticky, FindingKind::infeasible), seeds * 95 / 100) << name;
-    EXPECT_GT(hits(LoadProfile::constant(64), sticky, FindingKind::infeasible), seeds * 95 / 100);
+    for (const auto& [name, load] : varying_loads()) EXPECT_GT(hits(load, sticky, FindingKind::infeasible), planted_seeds * 95 / 100) << name;
+    EXPECT_GT(hits(LoadProfile::constant(64), sticky, FindingKind::infeasible), planted_seeds * 95 / 100);
 }
 
 TEST(FindingsWithin, a_gauge_of_five_point_steps_is_coarse) {
     GaugeLaw coarse;
     coarse.step_percent = 5;
-    EXPECT_GT(hits(LoadProfile::constant(64), coarse, FindingKind::coarse, 0.3), seeds * 95 / 100);
+    EXPECT_GT(hits(LoadProfile::constant(64), coarse, FindingKind::coarse, 0.3), planted_seeds * 95 / 100);
 }
 
 TEST(Bent, tells_size_place_and_slopes_of_a_broken_line) {

@@ -9,12 +9,12 @@
 namespace ullage::test {
 namespace {
 
-const SimulatedUnit unit{.battery_wh = 1000, .p0_w = 20, .a = 1.1, .b_per_w = 0};
+const SimulatedUnit gauge_unit{.battery_wh = 1000, .p0_w = 20, .a = 1.1, .b_per_w = 0};
 
 /// A drain under 100 W with its gauge: 130 W from the battery, 1000/130 h.
 struct Drain {
     explicit Drain(GaugeLaw law, const LoadProfile& load = LoadProfile::constant(100))
-        : discharge(unit, load), gauge(std::move(law), unit, discharge) {}
+        : discharge(gauge_unit, load), gauge(std::move(law), gauge_unit, discharge) {}
     [[nodiscard]] double at_share(double of_time) const { return gauge.exact_percent(of_time * discharge.end_hours()); }
 
     Discharge discharge;
