@@ -12,15 +12,16 @@ allowed() {
   case $1 in
     base) echo "base" ;;
     model) echo "base model" ;;
+    pv) echo "base model pv" ;;
     numerics) echo "base numerics" ;;
     store) echo "base model store" ;;
     measure) echo "base model numerics measure" ;;
     gauge) echo "base model numerics measure gauge" ;;
     fleet) echo "base model numerics measure gauge fleet" ;;
-    exchange) echo "base model numerics measure gauge fleet exchange" ;;
+    exchange) echo "base model pv numerics measure gauge fleet exchange" ;;
   esac
 }
-for room in base model numerics store measure gauge fleet exchange; do
+for room in base model pv numerics store measure gauge fleet exchange; do
   may=" $(allowed "$room") "
   for file in core/"$room"/*.h core/"$room"/*.cpp; do
     for target in $(sed -n 's,^#include "\([a-z_]*\)/.*",\1,p' "$file"); do

@@ -39,6 +39,10 @@ QStringList cautions(RunKind kind) {
     case RunKind::peak_output:
         lines.prepend(tr("Peak loads can trip, arc or start by surprise: switch at the load, keep hands and tools clear, stay beside it."));
         break;
+    case RunKind::standby:
+        lines.removeAll(pv_line()); // nothing is connected
+        lines.prepend(tr("A unit left alone for days needs a fire-safe place; do not let it rest empty or in the heat."));
+        break;
     }
     return lines;
 }

@@ -60,6 +60,18 @@ std::optional<bool> chosen_full(const QComboBox& combo) {
     return full < 0 ? std::nullopt : std::optional(full == 1);
 }
 
+void fill_charge_source_choice(QComboBox& combo, const std::optional<ChargeSource>& chosen) {
+    combo.addItem(tr("not stated"), 0);
+    combo.addItem(tr("the wall"), static_cast<int>(ChargeSource::wall));
+    combo.addItem(tr("the PV input"), static_cast<int>(ChargeSource::pv));
+    choose_data(combo, chosen ? static_cast<int>(*chosen) : 0);
+}
+
+std::optional<ChargeSource> chosen_charge_source(const QComboBox& combo) {
+    const int source = combo.currentData().toInt();
+    return source == 0 ? std::nullopt : std::optional(static_cast<ChargeSource>(source));
+}
+
 Result<double> parse_ambient_c(std::string_view text) {
     const auto typed = trimmed(text);
     const bool fahrenheit = !typed.empty() && (typed.back() == 'F' || typed.back() == 'f');

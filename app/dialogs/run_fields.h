@@ -3,6 +3,7 @@
 
 #include "base/result.h"
 #include "model/meter.h"
+#include "model/run.h"
 
 #include <QVariant>
 
@@ -30,6 +31,10 @@ void fill_zone_choice(QComboBox& combo, const std::string& zone);
 /// Started full: not stated, yes, no.
 void fill_full_choice(QComboBox& combo, const std::optional<bool>& chosen);
 [[nodiscard]] std::optional<bool> chosen_full(const QComboBox& combo);
+
+/// Source of a charge: not stated, the wall, the PV input.
+void fill_charge_source_choice(QComboBox& combo, const std::optional<ChargeSource>& chosen);
+[[nodiscard]] std::optional<ChargeSource> chosen_charge_source(const QComboBox& combo);
 
 /// A temperature of a bench in degrees Celsius: "18", "18 °C", "64 °F". Errors: no number, below −60 °C or above 80 °C.
 [[nodiscard]] Result<double> parse_ambient_c(std::string_view text);

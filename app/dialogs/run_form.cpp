@@ -23,6 +23,7 @@ RunForm::RunForm(const Run& run, const std::vector<Unit>& units, const std::vect
     full_ = addChoice(QStringLiteral("startedFull"), tr("Started &full"));
     end_ = addChoice(QStringLiteral("end"), tr("Ende&d"));
     ambient_ = addLine(QStringLiteral("ambient"), tr("&Ambient temperature"), tr("18 °C"));
+    source_ = addChoice(QStringLiteral("chargeSource"), tr("&Charged from"));
     zone_ = addChoice(QStringLiteral("timeZone"), tr("&Time zone"));
 
     for (const auto& unit : units) unit_->addItem(QString::fromStdString(unit.name), QString::fromStdString(unit.uuid));
@@ -36,6 +37,10 @@ RunForm::RunForm(const Run& run, const std::vector<Unit>& units, const std::vect
     choose_data(*end_, static_cast<int>(run_.end));
     load_->setText(QString::fromStdString(run_.load));
     ambient_->setText(field_text(run_.ambient_c, QStringLiteral("°C")));
+    fill_charge_source_choice(*source_, run_.charge_source);
+    const auto only_of_charge = [this] { source_->setEnabled(kind_->currentData().toInt() == static_cast<int>(RunKind::charge)); };
+    connect(kind_, &QComboBox::currentIndexChanged, this, only_of_charge);
+    only_of_charge();
     fill_zone_choice(*zone_, run_.time_zone);
 }
 
@@ -45,6 +50,7 @@ void RunForm::read() {
     run_.load = text(load_);
     run_.started_full = chosen_full(*full_);
     run_.end = static_cast<RunEnd>(end_->currentData().toInt());
+    run_.charge_source = run_.kind == RunKind::charge ? chosen_charge_source(*source_) : std::nullopt;
     run_.ambient_c = number(ambient_, parse_ambient_c);
     const auto zone = zone_->currentText().trimmed().toStdString();
     if (!zone_exists(zone))

@@ -25,7 +25,7 @@ protected:
 
 private:
     Run run_;
-    QComboBox *unit_, *kind_, *meter_, *full_, *end_, *zone_;
+    QComboBox *unit_, *kind_, *meter_, *full_, *end_, *source_, *zone_;
     QLineEdit *load_, *ambient_;
 };
 

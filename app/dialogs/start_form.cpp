@@ -47,7 +47,10 @@ std::vector<Preset> presets() {
             {RunKind::sustained_output, "sustained", StartForm::tr("&Sustained output"),
              StartForm::tr("A load at the rated output: whether the unit carries it, and for how long."), true, {}},
             {RunKind::peak_output, "peak", StartForm::tr("&Peak output"),
-             StartForm::tr("A short load above the rated output: whether the unit starts it. Mark each trip."), true, {}}};
+             StartForm::tr("A short load above the rated output: whether the unit starts it. Mark each trip."), true, {}},
+            {RunKind::standby, "standby", StartForm::tr("Stand&by"),
+             StartForm::tr("Output off, left alone: what the unit loses by itself over days. Read the gauge now and then; charge it afterwards."),
+             true, StartForm::tr("output off, nothing connected")}};
 }
 
 std::string plain(const QString& text) { return text.trimmed().toStdString(); }

@@ -24,10 +24,12 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     currency_ = addLine(QStringLiteral("currency"), tr("&Currency"), tr("three letters, such as EUR"));
     mass_ = addLine(QStringLiteral("mass"), tr("M&ass"), tr("12.4 kg"));
     warranty_ = addLine(QStringLiteral("warranty"), tr("&Warranty"), tr("2 years"));
+    charge_time_ = addLine(QStringLiteral("chargeTime"), tr("C&harge time"), tr("1.5 h, from cut-off to full, from the wall"));
     addGroup(tr("Limits of the PV input"));
     pv_volts_ = addLine(QStringLiteral("pvVolts"), tr("&Voltage"), tr("60 V"));
     pv_amps_ = addLine(QStringLiteral("pvAmps"), tr("C&urrent"), tr("12 A"));
     pv_watts_ = addLine(QStringLiteral("pvWatts"), tr("Po&wer"), tr("500 W"));
+    pv_start_ = addLine(QStringLiteral("pvStart"), tr("&Start voltage"), tr("12 V, the lowest at which the input works"));
     addGroup(tr("The unit at hand"));
     gauge_step_ = addLine(QStringLiteral("gaugeStep"), tr("&Gauge step"), tr("1 %, the smallest step that the gauge shows"));
     remark_ = addLine(QStringLiteral("remark"), tr("Remar&k"));
@@ -44,6 +46,8 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     pv_volts_->setText(field_text(unit.pv_max_v, QStringLiteral("V")));
     pv_amps_->setText(field_text(unit.pv_max_a, QStringLiteral("A")));
     pv_watts_->setText(field_text(unit.pv_max_w, QStringLiteral("W")));
+    charge_time_->setText(field_text(unit.charge_time_h, QStringLiteral("h")));
+    pv_start_->setText(field_text(unit.pv_start_v, QStringLiteral("V")));
     gauge_step_->setText(field_text(unit.gauge_step_percent, QStringLiteral("%")));
     remark_->setText(QString::fromStdString(unit.remark));
     name_->setFocus();
@@ -66,6 +70,10 @@ void UnitForm::read_claims() {
     unit_.pv_max_v = number(pv_volts_, number_in({{"V", 1}, {"V DC", 1}}, {"the voltage limit"}));
     unit_.pv_max_a = number(pv_amps_, number_in({{"A", 1}}, {"the current limit"}));
     unit_.pv_max_w = number(pv_watts_, above_zero(parse_power_w, "the power limit"));
+    unit_.pv_start_v = number(pv_start_, number_in({{"V", 1}, {"V DC", 1}}, {"the start voltage"}));
+    if (unit_.pv_start_v && unit_.pv_max_v && *unit_.pv_start_v >= *unit_.pv_max_v)
+        explain(pv_start_, tr("The start voltage must lie below the voltage limit."));
+    unit_.charge_time_h = number(charge_time_, number_in({{"h", 1}, {"min", 1.0 / 60}}, {"the charge time"}));
     const auto step = number(gauge_step_, number_in({{"%", 1}, {"pt", 1}}, {"the gauge step"}));
     if (step && *step > 50) explain(gauge_step_, tr("A gauge step of more than 50 % shows nothing; enter what the gauge counts by."));
     unit_.gauge_step_percent = step.value_or(1.0);

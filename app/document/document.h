@@ -44,6 +44,8 @@ public:
     // Content, without withdrawn units, meters and runs.
     [[nodiscard]] const std::vector<Unit>& units() const;
     [[nodiscard]] const std::vector<Meter>& meters() const;
+    [[nodiscard]] const std::vector<PvSheet>& pvSheets() const;
+    [[nodiscard]] const PvSheet* pvSheet(const std::string& uuid) const;
     /// Runs of a unit (all units when empty), in order of unit name and time, each with its readings.
     [[nodiscard]] std::vector<const RunRecord*> runs(const std::string& unit_uuid = {}) const;
     [[nodiscard]] const RunRecord* run(const std::string& run_uuid) const; ///< null when there is none
@@ -68,6 +70,9 @@ public:
     Result<Meter> addMeter(Meter meter);
     Result<void> updateMeter(const Meter& meter);
     Result<void> withdrawMeter(const std::string& uuid);
+    Result<PvSheet> addPvSheet(PvSheet sheet);
+    Result<void> updatePvSheet(const PvSheet& sheet);
+    Result<void> withdrawPvSheet(const std::string& uuid);
     Result<Run> addRun(Run run);
     /// Starts a run as one step: adds it, notes its first reading if there is one, and corrects the step of the unit's gauge (percentage
     /// points) where it is given. When a part is refused none of it stays in sight. Undoing withdraws the run and restores the step.
@@ -100,6 +105,7 @@ signals:
     void closed();
     void unitsChanged();
     void metersChanged();
+    void pvSheetsChanged();
     void runsChanged();                          ///< runs were added, withdrawn, renamed or ended
     void readingsChanged(const QString& runUuid); ///< readings of one run changed: redraw it
     void photosChanged(const QString& runUuid);   ///< a photo of the run was added, tied to a reading, withdrawn or restored

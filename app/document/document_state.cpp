@@ -29,6 +29,8 @@ Result<void> Document::State::take_over(Logbook opened) {
     if (!new_units) return new_units.error();
     auto new_meters = opened.meters();
     if (!new_meters) return new_meters.error();
+    auto new_sheets = opened.pv_sheets();
+    if (!new_sheets) return new_sheets.error();
     auto new_records = opened.run_records();
     if (!new_records) return new_records.error();
     document.undo_stack_.clear();
@@ -38,6 +40,7 @@ Result<void> Document::State::take_over(Logbook opened) {
     book.emplace(std::move(opened));
     units = std::move(new_units).value();
     meters = std::move(new_meters).value();
+    pv_sheets = std::move(new_sheets).value();
     records = std::move(new_records).value();
     index_runs();
     return {};
@@ -66,6 +69,7 @@ void Document::State::applied(const Change& change) {
     };
     if (change.units) also(read_units());
     if (change.meters) also(read_meters());
+    if (change.pv_sheets) also(read_pv_sheets());
     for (const auto& uuid : change.readings) analyses.erase(uuid);
     if (!runs) {
         for (const auto& uuid : change.readings) {
@@ -82,6 +86,7 @@ void Document::State::applied(const Change& change) {
 
     if (change.units) emit document.unitsChanged();
     if (change.meters) emit document.metersChanged();
+    if (change.pv_sheets) emit document.pvSheetsChanged();
     if (runs) emit document.runsChanged();
     for (const auto& uuid : change.readings)
         if (document.run(uuid)) emit document.readingsChanged(QString::fromStdString(uuid));
@@ -122,6 +127,13 @@ Result<void> Document::State::read_meters() {
     auto read = book->meters();
     if (!read) return read.error();
     meters = std::move(read).value();
+    return {};
+}
+
+Result<void> Document::State::read_pv_sheets() {
+    auto read = book->pv_sheets();
+    if (!read) return read.error();
+    pv_sheets = std::move(read).value();
     return {};
 }
 

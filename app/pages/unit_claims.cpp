@@ -26,6 +26,7 @@ QString pv_limits(const Unit& unit) {
     if (unit.pv_max_v) parts << stated(unit.pv_max_v, QStringLiteral("V"));
     if (unit.pv_max_a) parts << stated(unit.pv_max_a, QStringLiteral("A"));
     if (unit.pv_max_w) parts << stated(unit.pv_max_w, QStringLiteral("W"));
+    if (unit.pv_start_v) parts << tr("from %1").arg(stated(unit.pv_start_v, QStringLiteral("V")));
     return parts.join(QStringLiteral(", "));
 }
 
@@ -36,6 +37,7 @@ QList<ClaimText> unit_claims(const Unit& unit) {
         {tr("rated energy"), stated(unit.rated_energy_wh, QStringLiteral("Wh"))},
         {tr("rated output"), stated(unit.rated_output_w, QStringLiteral("W"))},
         {tr("peak output"), stated(unit.peak_output_w, QStringLiteral("W"))},
+        {tr("charge time"), stated(unit.charge_time_h, QStringLiteral("h"))},
         {tr("price"), stated(unit.price, QString::fromStdString(unit.currency))},
         {tr("mass"), stated(unit.mass_kg, QStringLiteral("kg"))},
         {tr("warranty"), stated(unit.warranty_years, tr("years"))},

@@ -34,6 +34,7 @@ ReadingRule usual_rule(RunKind kind) {
     case RunKind::charge: return {60, std::nullopt, std::nullopt};
     case RunKind::sustained_output: return {15, std::nullopt, 10};
     case RunKind::peak_output: return {5, std::nullopt, std::nullopt};
+    case RunKind::standby: return {1440, std::nullopt, std::nullopt};
     }
     return {};
 }

@@ -8,6 +8,7 @@
 #include <iosfwd>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace ullage {
@@ -27,6 +28,7 @@ struct AnalyseArguments {
     std::string unit; ///< empty for every unit
     std::optional<int> run;
     std::string format = "text";
+    std::optional<double> kwh_price; ///< in the currency of each unit; absent: no costs
 };
 [[nodiscard]] int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::ostream& err);
 
@@ -60,6 +62,18 @@ struct ExportSheetArguments {
     std::string output; ///< empty: standard output
 };
 [[nodiscard]] int export_sheet_command(const ExportSheetArguments& arguments, std::ostream& out, std::ostream& err);
+
+struct PvCheckArguments {
+    std::string sheet;      ///< a PV sheet file; empty: none
+    std::string logbook;    ///< whose units and PV sheets may be named; empty: none
+    std::string sheet_name; ///< of a PV sheet of the logbook; empty: none
+    std::vector<std::pair<std::string, std::string>> values; ///< keys of exchange/pv_sheet_text.h with values, which go before the sheet's
+    std::string format = "text";
+};
+/// Checks a PV string against a PV input; the verdict does not change the exit code.
+[[nodiscard]] int pv_check_command(const PvCheckArguments& arguments, std::ostream& out, std::ostream& err);
+/// The option of a key: "voc_v" is "--voc-v".
+[[nodiscard]] std::string pv_option(const std::string& key);
 
 /// "ullage: SENTENCE" on one line of `err`; returns the exit code for bad input.
 int refuse(std::ostream& err, const Error& error);

@@ -2,6 +2,7 @@
 #include "text/commands.h"
 
 #include "base/version.h"
+#include "exchange/pv_sheet_text.h"
 #include "exchange/table_unicode.h"
 #include "text/command_parts.h"
 
@@ -15,7 +16,7 @@ namespace ullage {
 
 namespace {
 
-constexpr std::array<std::string_view, 8> first_arguments{"import", "analyse", "compare", "export-readings", "export-sheet",
+constexpr std::array<std::string_view, 9> first_arguments{"import", "analyse", "compare", "export-readings", "export-sheet", "pv-check",
                                                           "--version", "--help", "-h"};
 
 struct Arguments {
@@ -24,6 +25,7 @@ struct Arguments {
     CompareArguments compare;
     ReadingsArguments readings;
     ExportSheetArguments export_sheet;
+    PvCheckArguments pv_check;
 };
 
 constexpr const char* runs_help = "logbook, run sheet (.csv), or folder of run sheets";
@@ -41,6 +43,8 @@ void add_analyse(CLI::App& app, AnalyseArguments& arguments) {
     command->add_option("--unit", arguments.unit, "only runs of this unit");
     command->add_option("--run", arguments.run, "only this run of the unit")->check(CLI::PositiveNumber);
     command->add_option("--format", arguments.format, "text or json")->check(CLI::IsMember({"text", "json"}));
+    command->add_option("--kwh-price", arguments.kwh_price, "price of a kWh, in the currency of the unit, for the cost of what a unit takes for itself")
+        ->check(CLI::NonNegativeNumber);
 }
 
 void add_output(CLI::App& command, TableOutput& output) {
@@ -80,6 +84,19 @@ void add_export_sheet(CLI::App& app, ExportSheetArguments& arguments) {
     command->add_option("--output", arguments.output, "file to write");
 }
 
+void add_pv_check(CLI::App& app, PvCheckArguments& arguments) {
+    CLI::App* command = app.add_subcommand("pv-check", "Check a PV string against the PV input of a unit: cold, hot, current, power");
+    command->add_option("SHEET", arguments.sheet, "PV sheet: a file of lines `key: value`; the keys are the options below with _ for -");
+    command->add_option("--logbook", arguments.logbook, "logbook that holds the unit, or the sheet")->type_name("LOGBOOK");
+    command->add_option("--sheet-name", arguments.sheet_name, "a PV sheet of the logbook instead of a file")->needs("--logbook")->excludes("SHEET");
+    for (const PvKey& key : pv_keys())
+        command->add_option_function<std::string>(
+            pv_option(std::string(key.name)), [&arguments, name = std::string(key.name)](const std::string& value) { arguments.values.emplace_back(name, value); },
+            std::string(key.help))
+            ->type_name("VALUE");
+    command->add_option("--format", arguments.format, "text or json")->check(CLI::IsMember({"text", "json"}));
+}
+
 int usage_problem(std::ostream& err, const std::string& what) {
     err << "ullage: " << one_line(what) << "; see ullage --help\n";
     return exit_usage;
@@ -102,6 +119,7 @@ int run_text_command(std::span<const std::string> args, std::ostream& out, std::
     add_compare(app, arguments.compare);
     add_readings(app, arguments.readings);
     add_export_sheet(app, arguments.export_sheet);
+    add_pv_check(app, arguments.pv_check);
     try {
         app.parse(std::vector<std::string>(args.rbegin(), args.rend())); // the library takes them from the back
     } catch (const CLI::CallForHelp&) {
@@ -116,6 +134,7 @@ int run_text_command(std::span<const std::string> args, std::ostream& out, std::
     if (app.got_subcommand("analyse")) return analyse_command(arguments.analyse, out, err);
     if (app.got_subcommand("compare")) return compare_command(arguments.compare, out, err);
     if (app.got_subcommand("export-readings")) return readings_command(arguments.readings, out, err);
+    if (app.got_subcommand("pv-check")) return pv_check_command(arguments.pv_check, out, err);
     return export_sheet_command(arguments.export_sheet, out, err);
 }
 

@@ -28,12 +28,14 @@ Facts unit_facts(const Unit& unit, const NumberForm& form) {
     std::string pv;
     for (const std::string& part : {number(form, unit.pv_max_v, "V"), number(form, unit.pv_max_a, "A"), number(form, unit.pv_max_w, "W")})
         if (!part.empty()) pv += (pv.empty() ? "" : ", ") + part;
+    if (unit.pv_start_v) pv += (pv.empty() ? "from " : ", from ") + number(form, unit.pv_start_v, "V");
     return {{"unit", unit.name},
             {"maker", unit.maker},
             {"rated energy (claim)", stated(number(form, unit.rated_energy_wh, "Wh"))},
             {"rated output (claim)", number(form, unit.rated_output_w, "W")},
             {"peak output (claim)", number(form, unit.peak_output_w, "W")},
             {"PV input limits (claim)", pv},
+            {"charge time (claim)", number(form, unit.charge_time_h, "h")},
             {"price", number(form, unit.price, unit.currency.c_str())},
             {"mass", number(form, unit.mass_kg, "kg")},
             {"warranty", number(form, unit.warranty_years, "years")},

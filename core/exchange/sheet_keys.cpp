@@ -195,6 +195,18 @@ SheetKey ambient_key() {
             }};
 }
 
+SheetKey charge_source_key() {
+    return {"charge_source",
+            [](const RunRecord& record) { return record.run.charge_source ? std::string(charge_source_text(*record.run.charge_source)) : std::string(); },
+            [](RunRecord& record, std::string_view text) -> Result<void> {
+                const auto source = charge_source_from(lower_case(text));
+                if (!source)
+                    return wrong(fmt::format("`{}` is no source of a charge", text), "use " + choices(all_charge_sources, charge_source_text));
+                record.run.charge_source = *source;
+                return {};
+            }};
+}
+
 } // namespace
 
 const std::vector<SheetKey>& sheet_keys() {
@@ -207,6 +219,8 @@ const std::vector<SheetKey>& sheet_keys() {
         unit_number("pv_max_v", positive, &Unit::pv_max_v),
         unit_number("pv_max_a", positive, &Unit::pv_max_a),
         unit_number("pv_max_w", positive, &Unit::pv_max_w),
+        unit_number("pv_start_v", positive, &Unit::pv_start_v),
+        unit_number("charge_time_h", positive, &Unit::charge_time_h),
         unit_number("price", not_negative, &Unit::price),
         unit_text("currency", &Unit::currency),
         unit_number("mass_kg", positive, &Unit::mass_kg),
@@ -225,6 +239,7 @@ const std::vector<SheetKey>& sheet_keys() {
         time_zone_key(),
         load_key(),
         ambient_key(),
+        charge_source_key(),
     };
     return keys;
 }

@@ -10,6 +10,7 @@ std::string_view run_kind_text(RunKind kind) {
     case RunKind::charge: return "charge";
     case RunKind::sustained_output: return "sustained output";
     case RunKind::peak_output: return "peak output";
+    case RunKind::standby: return "standby";
     }
     return "drain";
 }
@@ -33,6 +34,16 @@ std::optional<RunKind> run_kind_from(std::string_view text) {
 std::optional<RunEnd> run_end_from(std::string_view text) {
     for (RunEnd end : all_run_ends)
         if (run_end_text(end) == text) return end;
+    return std::nullopt;
+}
+
+std::string_view charge_source_text(ChargeSource source) {
+    return source == ChargeSource::pv ? "PV" : "wall";
+}
+
+std::optional<ChargeSource> charge_source_from(std::string_view text) {
+    if (text == "wall") return ChargeSource::wall;
+    if (text == "PV" || text == "pv") return ChargeSource::pv;
     return std::nullopt;
 }
 

@@ -12,22 +12,30 @@
 namespace ullage {
 
 /// What a run tests. The numbers stand in files: never change one.
-enum class RunKind { drain = 1, no_load_drain = 2, charge = 3, sustained_output = 4, peak_output = 5 };
+enum class RunKind { drain = 1, no_load_drain = 2, charge = 3, sustained_output = 4, peak_output = 5, standby = 6 };
+
+/// Where the energy of a charge run comes from. The numbers stand in files: never change one.
+enum class ChargeSource { wall = 1, pv = 2 };
 
 /// How a run ended. The numbers stand in files: never change one.
 enum class RunEnd { still_running = 1, cut_off_seen = 2, found_off = 3, stopped_by_tester = 4 };
 
 inline constexpr RunKind all_run_kinds[] = {RunKind::drain, RunKind::no_load_drain, RunKind::charge,
-                                            RunKind::sustained_output, RunKind::peak_output};
+                                            RunKind::sustained_output, RunKind::peak_output, RunKind::standby};
+inline constexpr ChargeSource all_charge_sources[] = {ChargeSource::wall, ChargeSource::pv};
 inline constexpr RunEnd all_run_ends[] = {RunEnd::still_running, RunEnd::cut_off_seen, RunEnd::found_off,
                                           RunEnd::stopped_by_tester};
 
-/// "drain", "no-load drain", "charge", "sustained output", "peak output".
+/// "drain", "no-load drain", "charge", "sustained output", "peak output", "standby" (output off, left alone).
 [[nodiscard]] std::string_view run_kind_text(RunKind kind);
 /// "still running", "cut-off seen", "found off", "stopped by tester".
 [[nodiscard]] std::string_view run_end_text(RunEnd end);
 [[nodiscard]] std::optional<RunKind> run_kind_from(std::string_view text);
 [[nodiscard]] std::optional<RunEnd> run_end_from(std::string_view text);
+/// "wall", "PV".
+[[nodiscard]] std::string_view charge_source_text(ChargeSource source);
+/// Takes "pv" too.
+[[nodiscard]] std::optional<ChargeSource> charge_source_from(std::string_view text);
 
 /// One test of one unit.
 struct Run {
@@ -39,6 +47,7 @@ struct Run {
     RunEnd end = RunEnd::still_running;
     std::string load;                 ///< the tester's words for the load
     std::optional<double> ambient_c;
+    std::optional<ChargeSource> charge_source; ///< of a charge run; absent: not stated
     std::string time_zone = "UTC";    ///< IANA name
     UtcMs created_ms = 0;
     /// Keys of an imported run sheet that this program does not know, in their order.

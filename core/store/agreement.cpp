@@ -51,6 +51,8 @@ Result<void> agrees(const Unit& known, const Unit& incoming) {
          {"the PV voltage limit", "V", known.pv_max_v, incoming.pv_max_v},
          {"the PV current limit", "A", known.pv_max_a, incoming.pv_max_a},
          {"the PV power limit", "W", known.pv_max_w, incoming.pv_max_w},
+         {"the PV start voltage", "V", known.pv_start_v, incoming.pv_start_v},
+         {"the charge time", "h", known.charge_time_h, incoming.charge_time_h},
          {"the price", "", known.price, incoming.price},
          {"the mass", "kg", known.mass_kg, incoming.mass_kg},
          {"the warranty", "years", known.warranty_years, incoming.warranty_years},

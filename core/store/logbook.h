@@ -4,6 +4,7 @@
 #include "base/clock.h"
 #include "base/result.h"
 #include "model/photo.h"
+#include "model/pv_sheet.h"
 #include "model/run_record.h"
 
 #include <filesystem>
@@ -56,6 +57,12 @@ public:
     Result<std::vector<Meter>> meters() const;                                 ///< in order of name
     Result<void> set_unit_withdrawn(const std::string& uuid, bool withdrawn);  ///< hides its runs with it
     Result<void> set_meter_withdrawn(const std::string& uuid, bool withdrawn); ///< refused while runs name it
+
+    // PV sheets: a module and how it is wired, to be checked against a unit's PV input.
+    Result<PvSheet> add(PvSheet sheet);
+    Result<void> update(const PvSheet& sheet);
+    Result<std::vector<PvSheet>> pv_sheets() const; ///< in order of name
+    Result<void> set_pv_sheet_withdrawn(const std::string& uuid, bool withdrawn);
 
     // Runs. `created_ms` 0 is filled with the present.
     Result<Run> add(Run run);

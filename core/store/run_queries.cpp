@@ -29,6 +29,9 @@ void bind_values(Binder& binder, const Run& run, std::int64_t unit_id, std::opti
         .text(run.load)
         .real(run.ambient_c);
     binder.text(run.time_zone).integer(run.created_ms);
+    std::optional<std::int64_t> source;
+    if (run.charge_source) source = static_cast<std::int64_t>(*run.charge_source);
+    binder.integer(source);
 }
 
 void insert_extras(SQLite::Database& database, std::int64_t run_id, const Run& run) {
@@ -77,6 +80,7 @@ ListedRun run_in(SQLite::Statement& statement) {
     run.ambient_c = row.maybe_real();
     run.time_zone = row.text();
     run.created_ms = row.integer();
+    if (const auto source = row.maybe_integer()) run.charge_source = static_cast<ChargeSource>(*source);
     return listed;
 }
 
@@ -100,7 +104,7 @@ std::int64_t insert_run(SQLite::Database& database, const Run& run, std::int64_t
                         std::optional<std::int64_t> meter_id) {
     SQLite::Statement insert(
         database, "INSERT INTO runs (uuid, unit_id, meter_id, kind, started_full, ended, load, ambient_c, "
-                  "time_zone, created_ms) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)");
+                  "time_zone, created_ms, charge_source) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)");
     Binder binder(insert);
     bind_values(binder, run, unit_id, meter_id);
     insert.exec();
@@ -114,7 +118,7 @@ void update_run(SQLite::Database& database, std::int64_t id, const Run& run, std
     SQLite::Statement update(
         database, "UPDATE runs SET uuid = ?1, unit_id = ?2, meter_id = ?3, kind = ?4, started_full = ?5, "
                   "ended = ?6, load = ?7, ambient_c = ?8, time_zone = ?9, "
-                  "created_ms = iif(?10 = 0, created_ms, ?10) WHERE id = ?11");
+                  "created_ms = iif(?10 = 0, created_ms, ?10), charge_source = ?11 WHERE id = ?12");
     Binder binder(update);
     bind_values(binder, run, unit_id, meter_id);
     binder.integer(id);
@@ -147,7 +151,7 @@ WITH timed AS (
     FROM timed
 )
 SELECT numbered.id, numbered.unit_id, numbered.meter_id, numbered.withdrawn = 0 AND units.withdrawn = 0, number,
-       numbered.uuid, units.uuid, meters.uuid, kind, started_full, ended, load, ambient_c, time_zone, numbered.created_ms
+       numbered.uuid, units.uuid, meters.uuid, kind, started_full, ended, load, ambient_c, time_zone, numbered.created_ms, charge_source
 FROM numbered JOIN units ON units.id = numbered.unit_id LEFT JOIN meters ON meters.id = numbered.meter_id
 ORDER BY units.name COLLATE NOCASE, units.name, units.maker, units.id, first_ms, numbered.created_ms, numbered.id
 )sql");

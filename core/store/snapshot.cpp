@@ -3,6 +3,7 @@
 
 #include "base/ids.h"
 #include "model/photo.h"
+#include "model/pv_sheet.h"
 #include "model/reading.h"
 #include "model/run.h"
 #include "store/file_access.h"
@@ -144,6 +145,16 @@ std::vector<SchemaEntry> schema_at(int version) {
     return schema_of(fresh);
 }
 
+/// Of a file that holds them already: the sheets' choices are known ones.
+Result<void> check_pv_sheets(SQLite::Database& database, const fs::path& path) {
+    if (!database.tableExists("pv_sheets")) return {};
+    SQLite::Statement unknown(database, "SELECT 1 FROM pv_sheets WHERE max(coalesce(voc_per_c_unit, 1), coalesce(vmp_per_c_unit, 1), "
+                                        "coalesce(power_per_c_unit, 1)) > ?1 UNION ALL SELECT 1 FROM runs WHERE charge_source > ?2");
+    Binder(unknown).integer(static_cast<int>(PvPerDegree::milli)).integer(static_cast<int>(*std::prev(std::end(all_charge_sources))));
+    if (unknown.executeStep()) return damaged(path, "a PV sheet or the source of a charge is of an unknown kind");
+    return {};
+}
+
 Result<void> check_content(SQLite::Database& database, const fs::path& path) {
     const std::string finding = database.execAndGet("PRAGMA quick_check(1)").getString();
     if (finding != "ok") return damaged(path, finding);
@@ -163,6 +174,7 @@ Result<void> check_content(SQLite::Database& database, const fs::path& path) {
         .integer(static_cast<int>(*std::prev(std::end(all_run_ends))))
         .integer(static_cast<int>(*std::prev(std::end(all_mark_kinds))));
     if (unknown.executeStep()) return damaged(path, "a run or a mark is of an unknown kind");
+    if (Result<void> sheets = check_pv_sheets(database, path); !sheets) return sheets;
     if (version < 3) return {};
     SQLite::Statement photos(database, "SELECT 1 FROM photos WHERE format > ?1");
     Binder(photos).integer(static_cast<int>(PhotoFormat::png));

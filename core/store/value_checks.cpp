@@ -31,6 +31,8 @@ Result<void> check(const Unit& unit) {
                        {"PV voltage limit", unit.pv_max_v},
                        {"PV current limit", unit.pv_max_a},
                        {"PV power limit", unit.pv_max_w},
+                       {"PV start voltage", unit.pv_start_v},
+                       {"charge time", unit.charge_time_h},
                        {"price", unit.price},
                        {"mass", unit.mass_kg},
                        {"warranty", unit.warranty_years},
@@ -55,6 +57,27 @@ Result<void> check(const ReadingValues& values) {
                        {"register", values.register_wh},
                        {"meter power", values.meter_w},
                        {"display power", values.display_w}});
+}
+
+Result<void> check(const PvSheet& sheet) {
+    if (sheet.name.empty()) return Error{Failure::bad_input, "the PV sheet has no name", "name", "give it a name"};
+    if (sheet.series < 1 || sheet.parallel < 1)
+        return Error{Failure::bad_input, "a string has at least one module", "series, parallel", "give 1 or more"};
+    const auto value_of = [](const std::optional<PvCoefficient>& coefficient) {
+        return coefficient ? std::optional(coefficient->value) : std::nullopt;
+    };
+    return all_finite({{"Voc", sheet.voc_v},
+                       {"Vmp", sheet.vmp_v},
+                       {"Isc", sheet.isc_a},
+                       {"Imp", sheet.imp_a},
+                       {"coefficient of Voc", value_of(sheet.voc_coefficient)},
+                       {"coefficient of Vmp", value_of(sheet.vmp_coefficient)},
+                       {"coefficient of power", value_of(sheet.power_coefficient)},
+                       {"NOCT", sheet.noct_c},
+                       {"coldest ambient", sheet.coldest_c},
+                       {"hottest ambient", sheet.hottest_c},
+                       {"hottest cell", sheet.hottest_cell_c},
+                       {"irradiance", sheet.irradiance_w_m2}});
 }
 
 } // namespace ullage::store

@@ -13,7 +13,7 @@ TEST_F(Usage, version_and_help_go_to_standard_output) {
     const Outcome help = run({"--help"});
     EXPECT_EQ(help.code, exit_good);
     EXPECT_EQ(help.err, "");
-    for (const char* command : {"import", "analyse", "compare", "export-readings", "export-sheet"}) {
+    for (const char* command : {"import", "analyse", "compare", "export-readings", "export-sheet", "pv-check"}) {
         EXPECT_NE(help.out.find(command), std::string::npos);
         const Outcome own = run({command, "--help"});
         EXPECT_EQ(own.code, exit_good);

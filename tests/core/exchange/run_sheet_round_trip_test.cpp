@@ -31,6 +31,7 @@ public:
         run.end = one_of(all_run_ends);
         if (coin()) run.started_full = coin();
         run.load = text();
+        if (coin()) run.charge_source = one_of(all_charge_sources);
         if (coin()) run.ambient_c = number() - 273.15;
         const char* zones[] = {"UTC", "Europe/Vienna", "Asia/Kathmandu", "America/St_Johns",
                                "Australia/Lord_Howe"};
@@ -76,7 +77,7 @@ private:
         unit.maker = text();
         for (auto member :
              {&Unit::rated_energy_wh, &Unit::rated_output_w, &Unit::peak_output_w, &Unit::pv_max_v,
-              &Unit::pv_max_a, &Unit::pv_max_w, &Unit::price, &Unit::mass_kg, &Unit::warranty_years})
+              &Unit::pv_max_a, &Unit::pv_max_w, &Unit::pv_start_v, &Unit::charge_time_h, &Unit::price, &Unit::mass_kg, &Unit::warranty_years})
             unit.*member = maybe();
         unit.currency = coin() ? "EUR" : "";
         unit.gauge_step_percent = coin() ? 1 : 0.1 * (1 + below(50));

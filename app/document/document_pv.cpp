@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// PV sheets and the commands on them.
+#include "document/document.h"
+#include "document/document_state.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+StoreCommand::Step sheet_withdrawn(const std::string& uuid, bool withdrawn) {
+    return [uuid, withdrawn](Logbook& book) { return book.set_pv_sheet_withdrawn(uuid, withdrawn); };
+}
+
+QString named(const char* verb, const PvSheet& sheet) {
+    return QStringLiteral("%1 PV sheet %2").arg(QString::fromLatin1(verb), QString::fromStdString(sheet.name));
+}
+
+Change of_sheets() {
+    Change change;
+    change.pv_sheets = true;
+    return change;
+}
+
+} // namespace
+
+const std::vector<PvSheet>& Document::pvSheets() const { return state_->pv_sheets; }
+
+const PvSheet* Document::pvSheet(const std::string& uuid) const {
+    const auto found = std::ranges::find(state_->pv_sheets, uuid, &PvSheet::uuid);
+    return found == state_->pv_sheets.end() ? nullptr : &*found;
+}
+
+Result<PvSheet> Document::addPvSheet(PvSheet sheet) {
+    if (!state_->book) return State::nothing_open();
+    auto added = state_->book->add(std::move(sheet));
+    if (!added) return added;
+    const PvSheet& stored = added.value();
+    state_->push(named("add", stored), of_sheets(), sheet_withdrawn(stored.uuid, false), sheet_withdrawn(stored.uuid, true));
+    return added;
+}
+
+Result<void> Document::updatePvSheet(const PvSheet& sheet) {
+    if (!state_->book) return State::nothing_open();
+    const PvSheet* current = pvSheet(sheet.uuid);
+    if (!current) return State::no_such("PV sheet");
+    if (*current == sheet) return {};
+    const PvSheet before = *current;
+    if (auto updated = state_->book->update(sheet); !updated) return updated;
+    state_->push(named("edit", sheet), of_sheets(), [sheet](Logbook& book) { return book.update(sheet); },
+                 [before](Logbook& book) { return book.update(before); });
+    return {};
+}
+
+Result<void> Document::withdrawPvSheet(const std::string& uuid) {
+    if (!state_->book) return State::nothing_open();
+    const PvSheet* current = pvSheet(uuid);
+    if (!current) return State::no_such("PV sheet");
+    const PvSheet sheet = *current;
+    if (auto done = state_->book->set_pv_sheet_withdrawn(uuid, true); !done) return done;
+    state_->push(named("withdraw", sheet), of_sheets(), sheet_withdrawn(uuid, true), sheet_withdrawn(uuid, false));
+    return {};
+}
+
+} // namespace ullage

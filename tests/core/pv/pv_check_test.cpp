@@ -1,0 +1,285 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pv/module_voltage.h"
+#include "pv/pv_check.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace ullage {
+namespace {
+
+PvSheet module(double voc_v, std::optional<double> percent = {}) {
+    PvSheet sheet;
+    sheet.name = "sheet";
+    sheet.voc_v = voc_v;
+    if (percent) sheet.voc_coefficient = PvCoefficient{*percent, PvPerDegree::percent};
+    return sheet;
+}
+
+const PvComparison& of(const PvCheck& check, const char* key) { return *std::ranges::find(check.comparisons, key, &PvComparison::key); }
+
+// Table NEC 690.7(A): seen in two published copies, but for the rows 19 to 5 °C, which are from memory.
+TEST(PvTable, the_cold_factors_are_those_of_the_published_table_at_both_ends_of_each_row) {
+    const struct {
+        double warmest_c, coldest_c, factor;
+    } rows[] = {{24, 20, 1.02},   {19, 15, 1.04},   {14, 10, 1.06},   {9, 5, 1.08},     {4, 0, 1.10},     {-1, -5, 1.12}, {-6, -10, 1.14},
+                {-11, -15, 1.16}, {-16, -20, 1.18}, {-21, -25, 1.20}, {-26, -30, 1.21}, {-31, -35, 1.23}, {-36, -40, 1.25}};
+    for (const auto& row : rows) {
+        EXPECT_EQ(cold_voltage_factor(row.warmest_c), row.factor);
+        EXPECT_EQ(cold_voltage_factor(row.coldest_c), row.factor);
+    }
+}
+
+TEST(PvTable, between_two_rows_the_colder_one_holds_and_beyond_the_table_nothing_is_known) {
+    EXPECT_EQ(cold_voltage_factor(-20.1), 1.20);
+    EXPECT_EQ(cold_voltage_factor(19.9), 1.04);
+    EXPECT_EQ(cold_voltage_factor(30), 1.0);
+    EXPECT_EQ(cold_voltage_factor(-40.1), std::nullopt);
+}
+
+// Worked example A: a lesson on the 2023 NEC (600 V) and a second source (1500 V), both seen.
+TEST(PvPublished, eleven_modules_of_49_5_V_stay_within_600_V_by_the_makers_coefficient_and_ten_by_the_table) {
+    PvSheet sheet = module(49.5, -0.27);
+    sheet.coldest_c = -10;
+    EXPECT_NEAR(*cold_voltage(sheet).volts, 54.17775, 1e-9);
+    sheet.series = 11;
+    const PvCheck check = check_pv(sheet, {600, {}, {}, {}});
+    EXPECT_EQ(check.largest_series, 11);
+    EXPECT_NEAR(*check.cold_voc_v, 596, 0.05);
+    EXPECT_EQ(check_pv(sheet, {1500, {}, {}, {}}).largest_series, 27);
+    sheet.voc_coefficient.reset();
+    EXPECT_NEAR(*cold_voltage(sheet).volts, 56.43, 1e-9);
+    EXPECT_EQ(check_pv(sheet, {600, {}, {}, {}}).largest_series, 10);
+}
+
+// Worked example B: the test of a permit checker, seen.
+TEST(PvPublished, a_module_of_45_V_at_minus_26_degrees_reaches_51_2_V) {
+    PvSheet sheet = module(45, -0.27);
+    sheet.coldest_c = -26;
+    EXPECT_NEAR(*cold_voltage(sheet).volts, 51.1965, 1e-9);
+}
+
+// Worked example C: a French course, seen. Its page also shows 79.3 V by 1.02, which belongs to 20 to 24 °C.
+TEST(PvPublished, two_modules_of_38_9_V_at_minus_20_degrees_reach_91_8_V_and_three_strings_carry_37_8_A) {
+    PvSheet sheet = module(38.9);
+    sheet.coldest_c = -20;
+    sheet.series = 2;
+    sheet.parallel = 3;
+    sheet.isc_a = 10.07;
+    const PvCheck check = check_pv(sheet, {150, 50, {}, {}});
+    EXPECT_NEAR(*check.cold_voc_v, 91.804, 1e-9);
+    EXPECT_GT(*check.cold_voc_v, 2 * 38.9 * 1.02 + 12) << "the warm row of the table must not be taken";
+    EXPECT_NEAR(*of(check, "circuit_current").value, 37.7625, 1e-9);
+    EXPECT_EQ(check.verdict, PvVerdict::fits);
+}
+
+// Worked example D: constructed in the reference sheet.
+TEST(PvPublished, of_modules_of_24_3_V_two_stay_within_60_V_at_minus_15_degrees_and_three_do_not) {
+    PvSheet sheet = module(24.3, -0.30);
+    sheet.coldest_c = -15;
+    EXPECT_NEAR(*check_pv(sheet, {60, {}, {}, {}}).cold_voc_v, 27.216, 1e-9);
+    sheet.series = 2;
+    const PvCheck two = check_pv(sheet, {60, {}, {}, {}});
+    EXPECT_NEAR(*two.cold_voc_v, 54.432, 1e-9);
+    EXPECT_EQ(two.verdict, PvVerdict::fits);
+    sheet.series = 3;
+    const PvCheck three = check_pv(sheet, {60, {}, {}, {}});
+    EXPECT_NEAR(*three.cold_voc_v, 81.648, 1e-9);
+    EXPECT_EQ(three.verdict, PvVerdict::over_voltage_when_cold);
+    EXPECT_EQ(three.largest_series, 2);
+    sheet.series = 2;
+    sheet.voc_coefficient.reset();
+    EXPECT_NEAR(*check_pv(sheet, {60, {}, {}, {}}).cold_voc_v, 56.376, 1e-9);
+}
+
+// NEC 690.8 by the same lesson, seen: 11.2 A, 14.0 A, 17.5 A.
+TEST(PvPublished, a_string_of_11_2_A_counts_as_14_A_and_needs_conductors_for_17_5_A) {
+    PvSheet sheet = module(40, -0.3);
+    sheet.isc_a = 11.2;
+    const PvCheck check = check_pv(sheet, {60, 30, {}, {}});
+    EXPECT_NEAR(*of(check, "circuit_current").value, 14.0, 1e-9);
+    EXPECT_NEAR(*check.conductor_a, 17.5, 1e-9);
+    EXPECT_EQ(check.largest_parallel, 2);
+}
+
+// NOCT formula, seen; the power loss of the same text rounds the cell to 66 °C.
+TEST(PvPublished, a_cell_at_35_degrees_ambient_and_NOCT_45_is_at_66_25_degrees_and_loses_14_percent) {
+    EXPECT_NEAR(cell_temperature_c(35, 45, 1000), 66.25, 1e-12);
+    EXPECT_NEAR(1 - dc_power_w(1, -0.35, 1000, 66), 0.1435, 1e-9);
+}
+
+// The PVWatts check of pvlib's tests/test_pvsystem.py, seen: γ −0.003 a degree.
+TEST(PvPublished, a_hundred_watts_at_900_W_per_square_metre_and_30_degrees_give_88_65_W) {
+    EXPECT_NEAR(dc_power_w(100, -0.3, 900, 30), 88.65, 1e-9);
+}
+
+// Series and parallel scaling of the same file: 8 V and 1.5 A, 2 in series, 3 parallel: 16 V, 4.5 A, 72 W; Voc 10 V, Isc 2 A: 20 V, 6 A.
+TEST(PvPublished, series_adds_voltages_and_parallel_adds_currents) {
+    PvSheet sheet = module(10, -0.3);
+    sheet.vmp_v = 8;
+    sheet.isc_a = 2;
+    sheet.imp_a = 1.5;
+    sheet.series = 2;
+    sheet.parallel = 3;
+    sheet.coldest_c = 25;
+    sheet.hottest_cell_c = 25;
+    const PvCheck check = check_pv(sheet, {60, 60, 100, 5});
+    EXPECT_NEAR(*check.cold_voc_v, 20, 1e-12);
+    EXPECT_NEAR(*check.hot_vmp_v, 16, 1e-12);
+    EXPECT_NEAR(*of(check, "working_current").value, 4.5, 1e-12);
+    EXPECT_NEAR(*of(check, "circuit_current").value, 1.25 * 6, 1e-12);
+    EXPECT_NEAR(*check.standard_w, 72, 1e-12);
+}
+
+PvSheet whole_sheet() {
+    PvSheet sheet = module(24.3, -0.30);
+    sheet.vmp_v = 20.4;
+    sheet.isc_a = 10.2;
+    sheet.imp_a = 9.8;
+    sheet.vmp_coefficient = PvCoefficient{-0.40, PvPerDegree::percent};
+    sheet.noct_c = 45;
+    sheet.series = 2;
+    sheet.coldest_c = -15;
+    sheet.hottest_c = 35;
+    return sheet;
+}
+
+TEST(PvVerdict, a_string_inside_all_limits_fits_with_its_margins_stated) {
+    const PvCheck check = check_pv(whole_sheet(), {60, 15, 500, 12});
+    EXPECT_EQ(check.verdict, PvVerdict::fits) << check.headline;
+    EXPECT_NEAR(*of(check, "cold_voltage").margin, 60 - 54.432, 1e-9);
+    EXPECT_NEAR(*of(check, "hot_voltage").value, 40.8 * (1 - 0.0040 * 41.25), 1e-9);
+    EXPECT_NE(check.headline.find("5.6 V below the voltage limit"), std::string::npos) << check.headline;
+}
+
+TEST(PvVerdict, more_power_or_working_current_than_the_input_takes_is_clipping) {
+    EXPECT_EQ(check_pv(whole_sheet(), {60, 15, 300, 12}).verdict, PvVerdict::clips);
+    const PvCheck current = check_pv(whole_sheet(), {60, 9, 500, 12});
+    EXPECT_EQ(current.verdict, PvVerdict::clips);
+    EXPECT_NE(of(current, "circuit_current").sentence.find("ask before connecting"), std::string::npos);
+}
+
+TEST(PvVerdict, a_string_that_falls_below_the_start_voltage_when_hot_is_too_low) {
+    const PvCheck check = check_pv(whole_sheet(), {60, 15, 500, 36});
+    EXPECT_EQ(check.verdict, PvVerdict::too_low_when_hot);
+    EXPECT_EQ(check.least_series, 3);
+    EXPECT_NE(check.suggestion.find("No string fits"), std::string::npos) << check.suggestion;
+}
+
+TEST(PvVerdict, too_much_voltage_when_cold_goes_before_every_other_answer) {
+    PvSheet sheet = whole_sheet();
+    sheet.series = 3;
+    const PvCheck check = check_pv(sheet, {60, 5, 100, 70});
+    EXPECT_EQ(check.verdict, PvVerdict::over_voltage_when_cold);
+    EXPECT_EQ(check.headline.find("Danger, do not connect"), 0u) << check.headline;
+    EXPECT_NE(check.headline.find("21.6 V above the limit of 60.0 V"), std::string::npos) << check.headline;
+}
+
+TEST(PvVerdict, exactly_the_limit_is_within_it) {
+    PvSheet sheet = module(30, -0.30);
+    sheet.coldest_c = 25;
+    sheet.series = 2;
+    EXPECT_EQ(check_pv(sheet, {60, {}, {}, {}}).verdict, PvVerdict::fits);
+    EXPECT_EQ(check_pv(sheet, {59.999, {}, {}, {}}).verdict, PvVerdict::over_voltage_when_cold);
+}
+
+TEST(PvVerdict, without_the_voltage_limit_or_the_cold_nothing_is_called_safe) {
+    EXPECT_EQ(check_pv(whole_sheet(), {{}, 15, 500, 12}).verdict, PvVerdict::not_known);
+    PvSheet sheet = whole_sheet();
+    sheet.coldest_c.reset();
+    const PvCheck check = check_pv(sheet, {60, 15, 500, 12});
+    EXPECT_EQ(check.verdict, PvVerdict::not_known);
+    EXPECT_FALSE(check.largest_series);
+    EXPECT_EQ(check.headline.find("Do not connect yet"), 0u);
+}
+
+TEST(PvVerdict, what_the_maker_does_not_state_is_named_as_not_checked) {
+    const PvCheck check = check_pv(whole_sheet(), {60, {}, {}, {}});
+    EXPECT_EQ(check.verdict, PvVerdict::fits);
+    EXPECT_NE(check.headline.find("Not checked: voltage when hot, working current, circuit current, power"), std::string::npos) << check.headline;
+}
+
+TEST(PvVerdict, not_even_one_module_may_be_the_largest_safe_string) {
+    PvSheet sheet = module(70, -0.3);
+    sheet.coldest_c = 0;
+    const PvCheck check = check_pv(sheet, {60, {}, {}, {}});
+    EXPECT_EQ(check.largest_series, 0);
+    EXPECT_NE(check.suggestion.find("Not even one"), std::string::npos);
+}
+
+TEST(PvCold, the_makers_coefficient_goes_before_the_table) {
+    PvSheet sheet = module(49.5, -0.27);
+    sheet.coldest_c = -10;
+    EXPECT_FALSE(cold_voltage(sheet).from_table);
+    sheet.voc_coefficient.reset();
+    EXPECT_TRUE(cold_voltage(sheet).from_table);
+}
+
+TEST(PvCold, millivolts_a_degree_say_the_same_as_percent) {
+    PvSheet percent = module(49.5, -0.27), milli = module(49.5);
+    percent.coldest_c = milli.coldest_c = -10;
+    milli.voc_coefficient = PvCoefficient{-49.5 * 2.7, PvPerDegree::milli};
+    EXPECT_NEAR(*cold_voltage(milli).volts, *cold_voltage(percent).volts, 1e-9);
+}
+
+TEST(PvCold, other_cells_than_crystalline_silicon_need_their_makers_coefficient) {
+    PvSheet sheet = module(49.5);
+    sheet.coldest_c = -10;
+    sheet.crystalline_silicon = false;
+    EXPECT_FALSE(cold_voltage(sheet).volts);
+    EXPECT_NE(cold_voltage(sheet).basis.find("crystalline silicon only"), std::string::npos);
+    EXPECT_EQ(check_pv(sheet, {600, {}, {}, {}}).verdict, PvVerdict::not_known);
+}
+
+TEST(PvSheetCheck, a_coefficient_without_its_minus_sign_is_refused_as_it_would_hide_the_danger) {
+    const auto refused = check_pv_sheet(module(49.5, 0.27));
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().where, "voc_coefficient");
+    EXPECT_NE(refused.error().remedy.find("minus"), std::string::npos);
+    EXPECT_FALSE(check_pv_sheet(module(49.5, 0.0)));
+    EXPECT_FALSE(check_pv_sheet(module(49.5, -134.0))) << "millivolts taken for percent";
+    EXPECT_TRUE(check_pv_sheet(module(49.5, -0.27)));
+}
+
+TEST(PvSheetCheck, exchanged_values_and_counts_out_of_range_are_refused_by_name) {
+    PvSheet sheet = whole_sheet();
+    EXPECT_TRUE(check_pv_sheet(sheet));
+    const auto where = [](const PvSheet& wrong) {
+        const auto refused = check_pv_sheet(wrong);
+        return refused ? std::string() : refused.error().where;
+    };
+    PvSheet wrong = sheet;
+    std::swap(wrong.voc_v, wrong.vmp_v);
+    EXPECT_EQ(where(wrong), "vmp_v");
+    wrong = sheet;
+    std::swap(wrong.isc_a, wrong.imp_a);
+    EXPECT_EQ(where(wrong), "imp_a");
+    wrong = sheet;
+    wrong.series = 0;
+    EXPECT_EQ(where(wrong), "series");
+    wrong = sheet;
+    std::swap(wrong.coldest_c, wrong.hottest_c);
+    EXPECT_EQ(where(wrong), "coldest_c");
+    wrong = sheet;
+    wrong.voc_v = 0;
+    EXPECT_EQ(where(wrong), "voc_v");
+}
+
+TEST(PvCurve, the_curve_meets_the_check_at_both_ends_and_falls_with_warmth) {
+    const PvSheet sheet = whole_sheet();
+    const PvCheck check = check_pv(sheet, {60, 15, 500, 12});
+    const auto curve = pv_curve(sheet);
+    const auto cold = std::ranges::find(curve, -15.0, &PvCurvePoint::cell_c);
+    ASSERT_NE(cold, curve.end());
+    EXPECT_NEAR(*cold->voc_v, *check.cold_voc_v, 1e-9);
+    EXPECT_LT(curve.front().cell_c, -15);
+    EXPECT_GT(curve.back().cell_c, *check.hot_cell_c);
+    for (std::size_t i = 1; i < curve.size(); ++i) {
+        EXPECT_LT(*curve[i].voc_v, *curve[i - 1].voc_v);
+        EXPECT_LT(*curve[i].vmp_v, *curve[i - 1].vmp_v);
+    }
+}
+
+} // namespace
+} // namespace ullage
