@@ -3,6 +3,7 @@
 #include "exchange/table_unicode.h"
 #include "fleet/curve_projection.h"
 #include "text/analysis_text.h"
+#include "text/claims_text.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/forecast_text.h"
@@ -24,6 +25,16 @@ std::vector<UnitAnalysis> units_of(const std::vector<RunRecord>& chosen, std::ve
     return analyse_units(all);
 }
 
+std::optional<EnergyPrice> price_of(const Unit& unit, const AnalyseArguments& arguments) {
+    if (!arguments.kwh_price) return std::nullopt;
+    return EnergyPrice{*arguments.kwh_price, unit.currency};
+}
+
+UnitClaims claims_of(const UnitAnalysis& unit, std::vector<RunRecord> records, const std::optional<EnergyPrice>& price) {
+    std::erase_if(records, [&unit](const RunRecord& record) { return record.unit.uuid != unit.unit.uuid; });
+    return check_claims(unit.unit, records, unit.fit, price);
+}
+
 } // namespace
 
 int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::ostream& err) {
@@ -40,19 +51,22 @@ int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::o
     for (std::size_t r = 0; r < analyses.size(); ++r)
         for (const UnitAnalysis& unit : units)
             if (unit.unit.uuid == chosen.value()[r].unit.uuid) project_through_curve(chosen.value()[r], unit.fit, analyses[r]);
-    if (arguments.format == "json") return print(analyses_json(chosen.value(), analyses, units), out, err);
+    std::vector<UnitClaims> claims;
+    for (const UnitAnalysis& unit : units) claims.push_back(claims_of(unit, all, price_of(unit.unit, arguments)));
+    if (arguments.format == "json") return print(analyses_json(chosen.value(), analyses, units, claims), out, err);
     if (analyses.empty()) return print("There are no runs yet. Add one with: ullage import LOGBOOK SHEET\n", out, err);
     std::string text;
-    for (const UnitAnalysis& unit : units) {
+    for (std::size_t u = 0; u < units.size(); ++u) {
+        const UnitAnalysis& unit = units[u];
         for (std::size_t r = 0; r < analyses.size(); ++r) {
             const RunRecord& record = chosen.value()[r];
             if (record.unit.uuid != unit.unit.uuid) continue;
             if (!text.empty()) text += '\n';
-            text += analysis_text(record, analyses[r], split_losses(record, analyses[r], unit.fit));
+            text += analysis_text(record, analyses[r], split_losses(record, analyses[r], unit.fit)) + tested_text(record, analyses[r].energy);
             if (record.run.end == RunEnd::still_running)
                 text += forecast_text(forecast_at_last_reading(record, analyses[r].energy, unit.fit), record.run.time_zone);
         }
-        if (!arguments.run) text += '\n' + unit_text(unit);
+        if (!arguments.run) text += '\n' + unit_text(unit) + unit_claims_text(claims[u], price_of(unit.unit, arguments));
     }
     return print(text, out, err);
 }

@@ -2,6 +2,7 @@
 #include "exchange/comparison_table.h"
 
 #include "base/version.h"
+#include "exchange/claims_output.h"
 #include "exchange/forecast_json.h"
 #include "exchange/quantity_json.h"
 #include "exchange/unit_analysis_json.h"
@@ -84,6 +85,8 @@ Json open_run_json(const RunRecord& record, const RunAnalysis& analysis, const U
     return forecast_json(forecast_at_last_reading(record, analysis.energy, unit_fit), record.run.time_zone);
 }
 
+bool tests_output(const Run& run) { return run.kind == RunKind::sustained_output || run.kind == RunKind::peak_output; }
+
 Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& unit_fit) {
     return {{"unit", record.unit.name},
             {"run", record.number},
@@ -98,13 +101,15 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
             {"loss_split", loss_split_json(record, split_losses(record, analysis, unit_fit))},
             {"forecast", open_run_json(record, analysis, unit_fit)},
             {"losses_sentence", analysis.gauge.losses.sentence},
-            {"least_gauge_error_sentence", analysis.gauge.feasibility.sentence}};
+            {"least_gauge_error_sentence", analysis.gauge.feasibility.sentence},
+            {"charge", record.run.kind == RunKind::charge ? charge_json(record.run, analyse_charge(record, analysis.energy)) : Json(nullptr)},
+            {"output", tests_output(record.run) ? output_json(analyse_output(record, analysis.energy)) : Json(nullptr)}};
 }
 
 } // namespace
 
 std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses,
-                          const std::vector<UnitAnalysis>& units) {
+                          const std::vector<UnitAnalysis>& units, const std::vector<UnitClaims>& claims) {
     Json json{{"program", "ullage"}, {"version", std::string(program_version())}, {"runs", Json::array()}, {"units", Json::array()}};
     const UnitFit nothing = fit_unit({});
     const std::size_t runs = std::min(records.size(), analyses.size());
@@ -112,7 +117,11 @@ std::string analyses_json(const std::vector<RunRecord>& records, const std::vect
         const auto unit = std::ranges::find_if(units, [&](const UnitAnalysis& each) { return each.unit.uuid == records[r].unit.uuid; });
         json["runs"].push_back(run_json(records[r], analyses[r], unit == units.end() ? nothing : unit->fit));
     }
-    for (const UnitAnalysis& unit : units) json["units"].push_back(unit_analysis_json(unit));
+    for (std::size_t u = 0; u < units.size(); ++u) {
+        Json unit = unit_analysis_json(units[u]);
+        unit["claims"] = u < claims.size() ? unit_claims_json(claims[u]) : Json(nullptr);
+        json["units"].push_back(std::move(unit));
+    }
     return json_text(json);
 }
 

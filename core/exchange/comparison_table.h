@@ -2,6 +2,7 @@
 #pragma once
 
 #include "exchange/table.h"
+#include "fleet/claims.h"
 #include "fleet/comparison.h"
 #include "fleet/fair_comparison.h"
 #include "fleet/unit_analysis.h"
@@ -45,8 +46,9 @@ enum class RunTable { readings, intervals };
 /// reading, reason, missing_wh}], budget: {lines: [{source, shape, correlation, standard_wh, share}], combined_standard_wh,
 /// half_width_wh, half_width_method}, loss_split: {quantities, sentence}, losses_sentence, least_gauge_error_sentence}], "units": see
 /// unit_analysis_json}. Absent numbers are null; never NaN. The loss split takes the no-load draw from the analysis of the run's unit in
-/// `units`, where that is given and knows it.
+/// `units`, where that is given and knows it. A run has `charge` or `output` besides where it tests that, else null, and a unit its `claims` (those of `claims` at
+/// the same place, else null): see claims_output.h.
 [[nodiscard]] std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses,
-                                        const std::vector<UnitAnalysis>& units = {});
+                                        const std::vector<UnitAnalysis>& units = {}, const std::vector<UnitClaims>& claims = {});
 
 } // namespace ullage

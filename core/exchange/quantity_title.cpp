@@ -13,7 +13,7 @@ struct Title {
     int decimals;
 };
 
-constexpr std::array<Title, 27> titles{{
+constexpr std::array<Title, 41> titles{{
     {"rated_wh", "rated energy", 0},
     {"delivered_wh", "delivered energy", 0},
     {"duration_h", "duration", 2},
@@ -40,6 +40,20 @@ constexpr std::array<Title, 27> titles{{
     {"usable_fraction_at_load", "usable fraction at this load", 3},
     {"difference", "difference", 3},
     {"warranty_years", "warranty", 1},
+    {"charged_wh", "energy in", 0},
+    {"charge_time_h", "time to full", 1},
+    {"mean_charge_w", "mean power in", 0},
+    {"peak_charge_w", "peak power in", 0},
+    {"taper_h", "taper before the end", 1},
+    {"round_trip_efficiency", "round trip", 3},
+    {"step_load_w", "load", 0},
+    {"standby_draw_w", "standby draw", 1},
+    {"own_wh_per_day", "own draw a day", 0},
+    {"own_wh_per_month", "own draw a month", 0},
+    {"rated_energy_wh", "rated energy", 0},
+    {"rated_output_w", "rated output", 0},
+    {"peak_output_w", "peak output", 0},
+    {"pv_max_w", "power of the PV input", 0},
     {"wh_per_kg", "delivered energy per mass", 0},
 }};
 

@@ -23,6 +23,8 @@ CompanyUnit osk_1200() {
     unit.claims.maker = "Vennlow Hus";
     unit.claims.rated_energy_wh = 1200;
     unit.claims.rated_output_w = 1000;
+    unit.claims.peak_output_w = 2000;
+    unit.claims.charge_time_h = 3.5;
     unit.claims.price = 665;
     unit.claims.currency = "EUR";
     unit.claims.mass_kg = 14.2;
@@ -53,6 +55,10 @@ CompanyUnit tarrow_2k() {
     unit.claims.maker = "Ostrelle Works";
     unit.claims.rated_energy_wh = 2000;
     unit.claims.rated_output_w = 1800;
+    unit.claims.pv_max_v = 60;
+    unit.claims.pv_max_a = 15;
+    unit.claims.pv_max_w = 500;
+    unit.claims.pv_start_v = 12;
     unit.claims.price = 998;
     unit.claims.currency = "EUR";
     unit.claims.mass_kg = 21.8;

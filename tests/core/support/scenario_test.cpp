@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/source_dir.h"
 #include "support/scenario.h"
+#include "support/scenario_claims.h"
 
 #include "exchange/run_sheet.h"
 
@@ -32,6 +33,10 @@ TEST(Scenario, the_sheets_in_sample_data_are_what_the_generator_makes) {
     for (const ScenarioRun& run : sample_scenario()) {
         made.insert(run.file_name);
         EXPECT_EQ(content_of(sample_folder / run.file_name), write_run_sheet(run.simulated.record)) << run.file_name;
+    }
+    for (const ClaimRun& run : sample_claim_runs()) {
+        made.insert(run.file_name);
+        EXPECT_EQ(content_of(sample_folder / run.file_name), write_run_sheet(run.record)) << run.file_name;
     }
     std::set<std::string> found;
     for (const auto& entry : std::filesystem::directory_iterator(sample_folder))

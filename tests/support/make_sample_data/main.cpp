@@ -2,12 +2,15 @@
 // Writes the run sheets of the sample scenario into a folder and prints the table of their truth for its README.
 #include "exchange/run_sheet.h"
 #include "support/scenario.h"
+#include "support/scenario_claims.h"
 
 #include <filesystem>
 #include <fstream>
 #include <iostream>
 #include <string>
 #include <system_error>
+#include <utility>
+#include <vector>
 
 int main(int argc, char** argv) {
     if (argc != 2) {
@@ -22,10 +25,14 @@ int main(int argc, char** argv) {
         return 1;
     }
     const auto runs = ullage::test::sample_scenario();
-    for (const auto& run : runs) {
-        const std::filesystem::path path = folder / run.file_name;
+    std::vector<std::pair<std::string, const ullage::RunRecord*>> sheets;
+    for (const auto& run : runs) sheets.emplace_back(run.file_name, &run.simulated.record);
+    const auto claim_runs = ullage::test::sample_claim_runs();
+    for (const auto& run : claim_runs) sheets.emplace_back(run.file_name, &run.record);
+    for (const auto& [file_name, record] : sheets) {
+        const std::filesystem::path path = folder / file_name;
         std::ofstream file(path, std::ios::binary | std::ios::trunc);
-        file << ullage::write_run_sheet(run.simulated.record);
+        file << ullage::write_run_sheet(*record);
         file.close();
         if (!file) {
             std::cerr << path.string() << ": cannot be written; check the disk and the folder's permissions\n";

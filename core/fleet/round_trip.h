@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/quantity.h"
+#include "measure/energy_analysis.h"
+
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// One closed cycle: what went in and what came out between two equal states of the unit.
+struct RoundTripCycle {
+    std::string charge_uuid, drain_uuid; ///< runs
+    int charge_number = 0, drain_number = 0;
+    double charged_wh = 0, delivered_wh = 0;
+    double u_charged_wh = 0, u_delivered_wh = 0; ///< standard uncertainties of everything but the meters' gains
+    double u_ends = 0;                           ///< relative, of the equality of the two ends; 0 for cut-off and full
+    std::string charge_meter, drain_meter;       ///< uuids, empty for none
+    std::optional<double> charge_limit_percent, drain_limit_percent;
+    std::optional<ChargeSource> source;
+    std::string ends;                            ///< "from cut-off to full and back", "from full to cut-off and back", "from 40 to 90 % and back by the gauge"
+    double between_h = 0;                        ///< time that the unit stood between its two runs
+};
+
+/// Round-trip efficiency of a unit: sum of the delivered energies over sum of the charged ones, over all closed cycles (protocol PNNL-22010
+/// Rev. 2, from memory; the mean of the cycles' ratios is another number).
+struct RoundTrip {
+    std::vector<RoundTripCycle> cycles;
+    Quantity efficiency;     ///< "round_trip_efficiency", a fraction
+    std::string boundary;    ///< between which points it counts and what is inside
+    std::string sentence;
+};
+
+/// Finds the closed cycles among the runs of one unit (in order of time; others than charges and drains in between break a cycle): a charge that
+/// ends full after a run that ended by cut-off, with the full drain after it; else a full drain with the charge to full after it; else a charge
+/// and the drain beside it whose gauge ends are equal, at least 20 points apart. A run belongs to one cycle at most. Runs with energy missing
+/// close none. `energies` belong to `records` one by one.
+///
+/// Interval: the gain of meter m counts with its share of the delivered less its share of the charged energy, so that it cancels where one meter
+/// did both; the largest of those rectangular parts is convolved with all others. Without a limit of a meter that counts there is no interval.
+[[nodiscard]] RoundTrip round_trip(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options = {});
+
+/// The same from given cycles.
+[[nodiscard]] RoundTrip round_trip_of(std::vector<RoundTripCycle> cycles, const MeasureOptions& options = {});
+
+} // namespace ullage
