@@ -15,14 +15,14 @@ namespace ullage {
 
 namespace {
 
-using Number = std::optional<double>;
+using OptionalNumber = std::optional<double>;
 
-Error wrong(std::string what, std::string remedy) { return {Failure::bad_input, std::move(what), {}, std::move(remedy)}; }
+Error pv_error(std::string what, std::string remedy) { return {Failure::bad_input, std::move(what), {}, std::move(remedy)}; }
 
-std::string text_of(const Number& number) { return number ? exact_text(*number) : std::string(); }
+std::string number_text(const OptionalNumber& number) { return number ? exact_text(*number) : std::string(); }
 
-PvKey number_key(std::string_view name, std::string_view help, std::function<Number&(PvSheetText&)> at) {
-    return {name, help, [at](const PvSheetText& sheet) { return text_of(at(const_cast<PvSheetText&>(sheet))); },
+PvKey number_key(std::string_view name, std::string_view help, std::function<OptionalNumber&(PvSheetText&)> at) {
+    return {name, help, [at](const PvSheetText& sheet) { return number_text(at(const_cast<PvSheetText&>(sheet))); },
             [at](PvSheetText& sheet, std::string_view value) -> Result<void> {
                 const Result<double> number = parse_number(value);
                 if (!number) return number.error();
@@ -31,18 +31,18 @@ PvKey number_key(std::string_view name, std::string_view help, std::function<Num
             }};
 }
 
-PvKey limit_key(std::string_view name, std::string_view help, Number PvLimits::*member) {
-    PvKey key = number_key(name, help, [member](PvSheetText& sheet) -> Number& { return sheet.limits.*member; });
+PvKey limit_key(std::string_view name, std::string_view help, OptionalNumber PvLimits::*member) {
+    PvKey key = number_key(name, help, [member](PvSheetText& sheet) -> OptionalNumber& { return sheet.limits.*member; });
     key.read = [read = key.read, member](PvSheetText& sheet, std::string_view value) -> Result<void> {
         if (Result<void> done = read(sheet, value); !done) return done;
         if (*(sheet.limits.*member) > 0) return {};
-        return wrong("a limit is above 0", "enter what the unit's label says");
+        return pv_error("a limit is above 0", "enter what the unit's label says");
     };
     return key;
 }
 
-PvKey sheet_number(std::string_view name, std::string_view help, Number PvSheet::*member) {
-    return number_key(name, help, [member](PvSheetText& sheet) -> Number& { return sheet.sheet.*member; });
+PvKey sheet_number(std::string_view name, std::string_view help, OptionalNumber PvSheet::*member) {
+    return number_key(name, help, [member](PvSheetText& sheet) -> OptionalNumber& { return sheet.sheet.*member; });
 }
 
 PvKey words_key(std::string_view name, std::string_view help, std::function<std::string&(PvSheetText&)> at) {
@@ -74,7 +74,7 @@ PvKey count_key(std::string_view name, std::string_view help, int PvSheet::*memb
                 const Result<double> number = parse_number(value);
                 if (!number) return number.error();
                 if (number.value() != std::floor(number.value()) || number.value() < 1 || number.value() > 1000)
-                    return wrong(fmt::format("`{}` is no number of modules", value), "give a whole number from 1 to 1000");
+                    return pv_error(fmt::format("`{}` is no number of modules", value), "give a whole number from 1 to 1000");
                 sheet.sheet.*member = static_cast<int>(number.value());
                 return {};
             }};
@@ -86,7 +86,7 @@ PvKey cell_key() {
             [](PvSheetText& sheet, std::string_view value) -> Result<void> {
                 const std::string kind = lower_case(value);
                 if (kind != "crystalline silicon" && kind != "other")
-                    return wrong(fmt::format("`{}` is no kind of cell", value), "use `crystalline silicon` or `other`");
+                    return pv_error(fmt::format("`{}` is no kind of cell", value), "use `crystalline silicon` or `other`");
                 sheet.sheet.crystalline_silicon = kind != "other";
                 return {};
             }};
@@ -134,7 +134,7 @@ Result<PvCoefficient> parse_pv_coefficient(std::string_view text) {
     if (std::ranges::count(millis, unit) > 0)
         coefficient.per = PvPerDegree::milli;
     else if (std::ranges::count(percents, unit) == 0)
-        return wrong(fmt::format("`{}` has an unknown unit", typed), "use %/°C or mV/°C");
+        return pv_error(fmt::format("`{}` has an unknown unit", typed), "use %/°C or mV/°C");
     std::string_view digits = trimmed(std::string_view(typed).substr(0, std::min(end, typed.size())));
     if (digits.starts_with('+')) digits.remove_prefix(1);
     const Result<double> number = parse_number(digits);
@@ -162,10 +162,10 @@ Result<PvSheetText> read_pv_sheet(std::string_view text, const std::string& wher
             error.where = fmt::format("{}, line {}", where, line_number);
             return error;
         };
-        if (colon == std::string_view::npos) return at_line(wrong("the line has no colon", "write `key: value`, or begin a comment with #"));
+        if (colon == std::string_view::npos) return at_line(pv_error("the line has no colon", "write `key: value`, or begin a comment with #"));
         const auto key = std::ranges::find(pv_keys(), std::string_view(name), &PvKey::name);
-        if (key == pv_keys().end()) return at_line(wrong(fmt::format("the key `{}` is not known", name), "see ullage pv-check --help for the keys"));
-        if (std::ranges::count(seen, key->name) > 0) return at_line(wrong(fmt::format("the key `{}` stands twice", name), "keep one of the two"));
+        if (key == pv_keys().end()) return at_line(pv_error(fmt::format("the key `{}` is not known", name), "see ullage pv-check --help for the keys"));
+        if (std::ranges::count(seen, key->name) > 0) return at_line(pv_error(fmt::format("the key `{}` stands twice", name), "keep one of the two"));
         seen.push_back(key->name);
         const Result<std::string> value = unescaped_preface(line.substr(colon + 1));
         if (!value) return at_line(value.error());

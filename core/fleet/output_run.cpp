@@ -15,7 +15,7 @@ namespace {
 
 using End = OutputStep::End;
 
-constexpr double coarsest_step = 0.05; ///< of a step's energy, one register step
+constexpr double coarsest_hold_step = 0.05; ///< of a step's energy, one register step
 
 std::string span_text(double hours) {
     if (hours <= 0) return "less than a minute";
@@ -23,15 +23,15 @@ std::string span_text(double hours) {
 }
 
 /// Readings of one step, in order of time; the last may carry the mark that ended it.
-struct Span {
+struct OutputSpan {
     std::vector<const Reading*> readings;
     End end = End::run_ended;
     bool ended_by_mark = false;
 };
 
-std::vector<Span> spans(const RunRecord& record, OutputRun& run) {
-    std::vector<Span> all;
-    Span open;
+std::vector<OutputSpan> spans(const RunRecord& record, OutputRun& run) {
+    std::vector<OutputSpan> all;
+    OutputSpan open;
     bool on = true;
     const auto close = [&](End end, bool by_mark) {
         open.end = end;
@@ -78,7 +78,7 @@ struct Stretch {
 };
 
 /// The longest stretch within the span between two register readings.
-std::optional<Stretch> metered(const Span& span, const RegisterTrack& track) {
+std::optional<Stretch> metered(const OutputSpan& span, const RegisterTrack& track) {
     std::optional<double> first, last;
     UtcMs from_ms = 0, to_ms = 0;
     for (const Reading* reading : span.readings) {
@@ -96,7 +96,7 @@ std::optional<Stretch> metered(const Span& span, const RegisterTrack& track) {
 }
 
 /// Watts that the meter showed while the step stood.
-std::vector<double> noted_watts(const Span& span) {
+std::vector<double> noted_watts(const OutputSpan& span) {
     std::vector<double> noted;
     for (std::size_t i = 0; i < span.readings.size(); ++i) {
         const ReadingValues& values = span.readings[i]->values;
@@ -113,9 +113,9 @@ struct Load {
     std::string basis;
 };
 
-std::optional<Load> by_register(const Span& span, const EnergyAnalysis& energy, const MeasureOptions& options) {
+std::optional<Load> by_register(const OutputSpan& span, const EnergyAnalysis& energy, const MeasureOptions& options) {
     const auto stretch = metered(span, energy.track);
-    if (!stretch || energy.register_step_wh > coarsest_step * stretch->wh) return std::nullopt;
+    if (!stretch || energy.register_step_wh > coarsest_hold_step * stretch->wh) return std::nullopt;
     const double watts = stretch->wh / stretch->hours;
     const double u_step = energy.register_step_wh / std::sqrt(6.0) / stretch->hours;
     // Two noted moments, each rectangular.
@@ -132,20 +132,20 @@ std::optional<Load> by_notes(const std::vector<double>& noted) {
                 fmt::format("{} of watts; the meter's limit of energy is taken for that of power", count_text(static_cast<long>(noted.size()), "note", "notes"))};
 }
 
-Quantity load_of(const Span& span, const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+Quantity load_of(const OutputSpan& span, const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     constexpr const char* key = "step_load_w";
     const std::vector<double> noted = noted_watts(span);
     const std::optional<Load> metered_load = by_register(span, energy, options), noted_load = by_notes(noted);
     if (!metered_load && !noted_load) return not_known(key, "W", "the step has neither watts noted nor energy that its register resolves");
     // One note says nothing of what came between, so it stands back unless the step is too short for energy over time.
-    const bool notes_tell = noted_load && (!metered_load || ((noted.size() > 1 || metered_load->u_w > coarsest_step * metered_load->watts) && noted_load->u_w < metered_load->u_w));
+    const bool notes_tell = noted_load && (!metered_load || ((noted.size() > 1 || metered_load->u_w > coarsest_hold_step * metered_load->watts) && noted_load->u_w < metered_load->u_w));
     const Load& load = notes_tell ? *noted_load : *metered_load;
     std::optional<double> half;
     if (record.meter && record.meter->limit_percent) half = half_width_of_sum(load.watts * *record.meter->limit_percent / 100, load.u_w, options.coverage);
     return known(key, "W", load.watts, half, Kind::measured, half ? load.basis : load.basis + "; no interval, as the meter's error limit is not stated");
 }
 
-OutputStep step_of(const Span& span, const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+OutputStep step_of(const OutputSpan& span, const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     OutputStep step;
     step.from_h = hours_between(energy.start_ms, span.readings.front()->values.time_ms);
     step.to_h = hours_between(energy.start_ms, span.readings.back()->values.time_ms);
@@ -244,7 +244,7 @@ std::string_view output_outcome_text(OutputOutcome outcome) {
 OutputRun analyse_output(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     OutputRun run;
     run.claimed_w = record.run.kind == RunKind::peak_output ? record.unit.peak_output_w : record.unit.rated_output_w;
-    for (const Span& span : spans(record, run)) run.steps.push_back(step_of(span, record, energy, options));
+    for (const OutputSpan& span : spans(record, run)) run.steps.push_back(step_of(span, record, energy, options));
     decide(record, run);
     return run;
 }

@@ -15,7 +15,7 @@ namespace ullage {
 
 namespace {
 
-constexpr double full_percent = 100;
+constexpr double cycle_full_percent = 100;
 constexpr double least_span_pt = 20;
 
 struct GaugeEnds {
@@ -42,7 +42,7 @@ bool counts(const RunRecord& record, const EnergyAnalysis& energy) {
 
 bool charged_full(const RunRecord& record) {
     const auto ends = gauge_ends(record);
-    return record.run.kind == RunKind::charge && ends && ends->last >= full_percent;
+    return record.run.kind == RunKind::charge && ends && ends->last >= cycle_full_percent;
 }
 
 UtcMs last_ms(const RunRecord& record) {

@@ -13,7 +13,7 @@ namespace ullage {
 namespace {
 
 constexpr double hours_per_day = 24, days_per_month = 365.25 / 12;
-constexpr double full_percent = 100;
+constexpr double standby_full_percent = 100;
 
 struct GaugeFall {
     double drop_pt = 0, hours = 0, first_percent = 0, last_percent = 0;
@@ -50,7 +50,7 @@ Quantity by_gauge(const char* key, const RunRecord& record) {
 
 bool starts_full(const RunRecord& record) {
     const auto fall = gauge_fall(record);
-    return record.run.started_full.value_or(fall && fall->first_percent >= full_percent);
+    return record.run.started_full.value_or(fall && fall->first_percent >= standby_full_percent);
 }
 
 /// The charge after a standby from full, back to full: its energy over the time that the unit stood.
@@ -60,7 +60,7 @@ std::optional<Quantity> by_recharge(const RunRecord& standby, const EnergyAnalys
     for (const Reading& reading : charge.readings)
         if (!reading.withdrawn && reading.values.gauge_percent) last_gauge = reading.values.gauge_percent;
     const double hours = hours_between(stood.start_ms, energy.start_ms);
-    if (!last_gauge || *last_gauge < full_percent || hours <= 0) return std::nullopt;
+    if (!last_gauge || *last_gauge < standby_full_percent || hours <= 0) return std::nullopt;
     const Quantity& in = energy.delivered_wh;
     std::optional<double> half;
     if (const auto half_wh = in.half_width()) half = *half_wh / hours;
