@@ -33,6 +33,9 @@ KeyList words_of_the_job() {
         {tr("gauge-implied energy"), tr("rated energy times the fall of the gauge: what the gauge says has gone")},
         {tr("usable fraction"), tr("delivered energy from full to cut-off, divided by rated energy")},
         {tr("cut-off"), tr("the unit switches its output off by itself")},
+        {tr("round trip"), tr("energy delivered over energy charged, from one state of the unit back to the same")},
+        {tr("standby draw"), tr("power that the unit consumes with its output off")},
+        {tr("taper"), tr("the end of a charge, while its power is below 90 % of its highest")},
         {tr("no-load draw"), tr("power that the unit itself consumes with its output on and nothing connected")},
         {tr("gauge error"), tr("gauge minus what is truly left, in percentage points")},
         {tr("reminder"), tr("when a run calls for its next reading: an interval, a fall of the gauge, or a time before the cut-off")},
@@ -94,6 +97,13 @@ QString method_html() {
         tr("<b>Comparison.</b> Units as they were tested, or at one load, to which each is moved by what all its drains say together. A unit "
            "that cannot be moved stands as tested and says why. Differences tells which units these meters can tell apart: the gain of a meter that "
            "measured both cancels, those of two meters do not. A right click on the heads of the table chooses its columns."),
+        tr("<b>Other claims.</b> A charge gives energy in, time to full, power and taper; a charge to full after a cut-off and the drain after it give the "
+           "round trip, between points that are named. Where one meter measured both its gain cancels. A sustained-output or peak-output run holds each "
+           "step of load between two marks against the claim: held, tripped, or not reached. A standby run with the charge after it gives what the unit takes "
+           "with its output off. The unit's page, Claims tested, has them all with the runs that show it."),
+        tr("<b>PV input.</b> Sizing, PV input check compares a string of modules with the limits of a unit's PV input: open circuit at the coldest, maximum "
+           "power at the hottest, current and power. The maker's temperature coefficient goes before the table of factors (NEC Table 690.7(A), "
+           "crystalline silicon only). PV strings are live in light: local codes and a licensed electrician come first."),
         tr("<b>Export.</b> Compare, Export and Logbook, Export readings write tables as CSV, Markdown, HTML, XLSX, JSON and LaTeX with "
            "the same numbers in each; CSV, XLSX and JSON hold every digit, the limits of the interval and the kind. Beside a CSV "
            "file stands its description (W3C, Metadata Vocabulary for Tabular Data). Copy table and Ctrl+C give cells for a "

@@ -2,6 +2,7 @@
 #include "document/sample_logbook.h"
 
 #include "document/document.h"
+#include "exchange/pv_sheet_text.h"
 #include "exchange/run_sheet.h"
 
 #include <QDir>
@@ -12,6 +13,25 @@
 static void load_sample_sheets() { Q_INIT_RESOURCE(samples); }
 
 namespace ullage {
+
+namespace {
+
+/// The limits that a PV sheet states stand in the claims of its unit already.
+Result<void> add_sample_pv_sheets(Document& document, const QDir& sheets) {
+    for (const auto& name : sheets.entryList({QStringLiteral("pv-*.txt")}, QDir::Files, QDir::Name)) {
+        QFile file(sheets.filePath(name));
+        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample sheet cannot be read", name.toStdString(), {}};
+        auto read = read_pv_sheet(file.readAll().toStdString(), name.toStdString());
+        if (!read) return read.error();
+        PvSheet sheet = std::move(read.value().sheet);
+        for (const Unit& unit : document.units())
+            if (unit.name == read.value().unit) sheet.unit_uuid = unit.uuid;
+        if (const auto added = document.addPvSheet(std::move(sheet)); !added) return added.error();
+    }
+    return {};
+}
+
+} // namespace
 
 Result<void> open_sample_logbook(Document& document, const QString& path) {
     if (QFileInfo::exists(path)) return document.open(path);
@@ -30,6 +50,7 @@ Result<void> open_sample_logbook(Document& document, const QString& path) {
         if (!sheet) return sheet.error();
         if (const auto brought = document.import(sheet.value().record); !brought) return brought.error();
     }
+    if (auto brought = add_sample_pv_sheets(document, sheets); !brought) return brought;
     document.undoStack().clear();
     return {};
 }

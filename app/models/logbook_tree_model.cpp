@@ -60,7 +60,9 @@ std::unique_ptr<LogbookTreeModel::Node> LogbookTreeModel::make_tree(const Docume
     auto& meters = root->add(Row::section, {}, tr("Meters"));
     for (const auto& meter : document.meters()) meters.add(Row::meter, meter.uuid);
     if (document.meters().empty()) meters.add(Row::hint, {}, tr("None yet: Edit, Add meter"));
-    root->add(Row::section, {}, tr("Across units")).add(Row::comparison, {});
+    auto& across = root->add(Row::section, {}, tr("Across units"));
+    across.add(Row::comparison, {});
+    across.add(Row::pv_input, {});
     return root;
 }
 
@@ -132,6 +134,7 @@ QString LogbookTreeModel::title(const Node& node) const {
     case Row::hint: return node.text;
     case Row::comparison: return tr("Comparison");
     case Row::bench: return tr("Running tests");
+    case Row::pv_input: return tr("PV input");
     case Row::unit: {
         const auto* unit = document_.unit(node.uuid);
         return unit ? QString::fromStdString(unit->name) : QString();

@@ -18,7 +18,7 @@ namespace ullage {
 class LogbookTreeModel final : public QAbstractItemModel {
     Q_OBJECT
 public:
-    enum class Row { section, unit, run, meter, comparison, hint, bench };
+    enum class Row { section, unit, run, meter, comparison, hint, bench, pv_input };
     enum Role {
         RowRole = Qt::UserRole + 1, ///< int, a Row
         UuidRole,                   ///< QString of unit, run or meter; empty in other rows

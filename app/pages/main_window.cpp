@@ -9,6 +9,7 @@
 #include "pages/comparison_page.h"
 #include "pages/message_bar.h"
 #include "pages/meters_page.h"
+#include "pages/pv_page.h"
 #include "pages/reminder_bar.h"
 #include "pages/run_page.h"
 #include "pages/unit_page.h"
@@ -44,6 +45,7 @@ namespace {
 
 constexpr int side_px = 216;
 constexpr int widest_side_px = 420;
+const QString kwh_price_name = QStringLiteral("kwh-price");
 
 } // namespace
 
@@ -53,7 +55,7 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
       tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new QStackedWidget),
       messages_(new MessageBar), reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage), unit_page_(new UnitPage(document)), run_page_(new RunPage(document, reminders_)),
       meters_page_(new MetersPage(document)), comparison_page_(new ComparisonPage(document, prompts)),
-      bench_page_(new BenchPage(document, *reminders_)), caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel),
+      bench_page_(new BenchPage(document, *reminders_)), pv_page_(new PvPage(document)), caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel),
       bench_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
@@ -84,7 +86,7 @@ void MainWindow::build() {
     column->setSpacing(0);
     column->addWidget(reminder_bar_);
     column->addWidget(messages_);
-    for (QWidget* page : std::initializer_list<QWidget*>{welcome_page_, unit_page_, run_page_, meters_page_, comparison_page_, bench_page_})
+    for (QWidget* page : std::initializer_list<QWidget*>{welcome_page_, unit_page_, run_page_, meters_page_, comparison_page_, bench_page_, pv_page_})
         pages_->addWidget(page);
     pages_->setObjectName(QStringLiteral("pagesStack"));
     column->addWidget(pages_, 1);
@@ -161,10 +163,14 @@ void MainWindow::connect_pages() {
     connect(unit_page_, &UnitPage::editUnitAsked, this, &MainWindow::edit_unit);
     connect(unit_page_, &UnitPage::importAsked, this, &MainWindow::import_sheet);
     connect(unit_page_, &UnitPage::runChosen, this, [this](const QString& run) { showRun(run.toStdString()); });
+    unit_page_->setKwhPriceText(settings_.remembered(kwh_price_name));
+    connect(unit_page_, &UnitPage::kwhPriceTyped, this, [this](const QString& text) { settings_.remember(kwh_price_name, text); });
     connect(meters_page_, &MetersPage::addMeterAsked, this, &MainWindow::add_meter);
     connect(meters_page_, &MetersPage::editMeterAsked, this, &MainWindow::edit_meter);
     connect(meters_page_, &MetersPage::withdrawMeterAsked, this, &MainWindow::withdraw_meter);
     connect(meters_page_, &MetersPage::meterSelected, this, [this](const QString& meter) { showMeter(meter.toStdString()); });
+    connect(pv_page_, &PvPage::failed, messages_, &MessageBar::showError);
+    connect(pv_page_, &PvPage::editUnitAsked, this, [this](const QString& unit) { edit_claims(unit.toStdString()); });
     connect(run_page_, &RunPage::editRunRequested, this, &MainWindow::edit_run);
     connect(comparison_page_, &ComparisonPage::told, messages_, &MessageBar::showNote);
     connect(run_page_, &RunPage::attachPhotoRequested, this, &MainWindow::attach_photo);
@@ -174,7 +180,7 @@ void MainWindow::connect_pages() {
 void MainWindow::connect_document() {
     connect(&document_, &Document::opened, this, &MainWindow::logbook_opened);
     connect(&document_, &Document::closed, this, &MainWindow::logbook_closed);
-    for (auto signal : {&Document::unitsChanged, &Document::metersChanged, &Document::runsChanged})
+    for (auto signal : {&Document::unitsChanged, &Document::metersChanged, &Document::runsChanged, &Document::pvSheetsChanged})
         connect(&document_, signal, this, &MainWindow::content_changed);
     connect(&document_, &Document::failed, messages_, &MessageBar::showError);
     connect(&document_, &Document::saved, this, [this](qint64 time_ms) {
@@ -255,6 +261,7 @@ void MainWindow::row_chosen(const QModelIndex& index) {
     case LogbookTreeModel::Row::meter: return showMeter(uuid);
     case LogbookTreeModel::Row::comparison: return showComparison();
     case LogbookTreeModel::Row::bench: return showBench();
+    case LogbookTreeModel::Row::pv_input: return showPvInput();
     case LogbookTreeModel::Row::section:
     case LogbookTreeModel::Row::hint: return;
     }
@@ -301,6 +308,14 @@ void MainWindow::showComparison() {
     remember_page();
 }
 
+void MainWindow::showPvInput() {
+    if (!document_.isOpen()) return;
+    pv_page_->refresh();
+    pages_->setCurrentWidget(pv_page_);
+    select_in_tree();
+    remember_page();
+}
+
 void MainWindow::select_in_tree() {
     using Row = LogbookTreeModel::Row;
     const auto* page = pages_->currentWidget();
@@ -309,6 +324,7 @@ void MainWindow::select_in_tree() {
                        : page == meters_page_     ? tree_model_->indexOf(Row::meter, meter_uuid_)
                        : page == comparison_page_ ? tree_model_->indexOf(Row::comparison)
                        : page == bench_page_      ? tree_model_->indexOf(Row::bench)
+                       : page == pv_page_         ? tree_model_->indexOf(Row::pv_input)
                                                   : QModelIndex();
     selecting_ = true;
     tree_->setCurrentIndex(index);

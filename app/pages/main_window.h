@@ -32,6 +32,7 @@ class MessageBar;
 class MetersPage;
 class Notifier;
 class Prompts;
+class PvPage;
 class ReminderBar;
 class Reminders;
 class RunPage;
@@ -72,6 +73,7 @@ public:
     void showMeter(const std::string& meter_uuid);
     void showComparison();
     void showBench();
+    void showPvInput();
     /// Shows a run with the keyboard in its entry row.
     void enterReading(const std::string& run_uuid);
     [[nodiscard]] Reminders& reminders() { return *reminders_; }
@@ -110,6 +112,7 @@ private:
     void make_reminder_menu(QMenu& menu);
     void add_reading_actions(QMenu& menu);
     void make_compare_menu();
+    void make_sizing_menu();
     void make_view_menu();
     void make_help_menu();
     QAction* add_action(QMenu& menu, const char* name, const QString& text, const QString& keys, void (MainWindow::*does)());
@@ -138,6 +141,9 @@ private:
     // main_window_forms.cpp
     void add_unit();
     void edit_unit();
+    void edit_claims(const std::string& unit_uuid);
+    void add_pv_sheet();
+    void withdraw_pv_sheet();
     void add_meter();
     void edit_meter();
     void start_run();
@@ -194,6 +200,7 @@ private:
     MetersPage* meters_page_;
     ComparisonPage* comparison_page_;
     BenchPage* bench_page_;
+    PvPage* pv_page_;
     QLabel *caution_label_, *awake_label_, *saved_label_;
     QTimer* bench_timer_;
     HelpDialog* help_ = nullptr;

@@ -3,6 +3,7 @@
 #include "pages/main_window.h"
 
 #include "pages/meters_page.h"
+#include "pages/pv_page.h"
 #include "pages/run_page.h"
 #include "pages/reminder_bar.h"
 #include "services/settings.h"
@@ -46,6 +47,7 @@ void MainWindow::make_actions() {
     make_edit_menu();
     make_run_menu();
     make_compare_menu();
+    make_sizing_menu();
     make_view_menu();
     make_help_menu();
 }
@@ -194,6 +196,13 @@ void MainWindow::make_compare_menu() {
         ->setIcon(glyph_icon(Glyph::report));
 }
 
+void MainWindow::make_sizing_menu() {
+    auto& menu = *menuBar()->addMenu(tr("&Sizing"));
+    add_action(menu, "pvInputAction", tr("&PV input check"), "Ctrl+Alt+V", &MainWindow::showPvInput)->setIcon(glyph_icon(Glyph::panel_input));
+    add_action(menu, "addPvSheetAction", tr("&Add PV sheet"), "Ctrl+Shift+V", &MainWindow::add_pv_sheet)->setIcon(glyph_icon(Glyph::add));
+    add_action(menu, "withdrawPvSheetAction", tr("&Withdraw PV sheet"), "Ctrl+Alt+W", &MainWindow::withdraw_pv_sheet);
+}
+
 void MainWindow::make_view_menu() {
     auto& menu = *menuBar()->addMenu(tr("&View"));
     auto* themes = new QActionGroup(this);
@@ -242,7 +251,8 @@ void MainWindow::update_actions() {
     const bool open = document_.isOpen();
     const auto* record = pages_->currentWidget() == run_page_ ? document_.run(run_uuid_) : nullptr;
     const bool running = record && record->run.end == RunEnd::still_running;
-    enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "comparisonAction"}, open);
+    enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "comparisonAction", "pvInputAction", "addPvSheetAction"}, open);
+    enable({"withdrawPvSheetAction"}, open && pages_->currentWidget() == pv_page_ && !document_.pvSheets().empty());
     enable({"startRunAction"}, open && !document_.units().empty());
     enable({"exportComparisonAction", "copyComparisonAction", "exportReadingsAction", "comparisonReportAction"}, open && !document_.runs().empty());
     enable({"editUnitAction", "withdrawUnitAction"}, open && document_.unit(current_unit()) != nullptr);

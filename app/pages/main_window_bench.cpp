@@ -10,6 +10,7 @@
 #include "pages/due_figures.h"
 #include "pages/reminder_bar.h"
 #include "pages/run_head.h"
+#include "pages/pv_page.h"
 #include "pages/run_page.h"
 #include "pages/welcome_page.h"
 #include "pages/unit_page.h"
@@ -159,6 +160,8 @@ bool MainWindow::show_remembered_page() {
         showBench();
     else if (page == comparison_page_->objectName())
         showComparison();
+    else if (page == pv_page_->objectName())
+        showPvInput();
     else
         return false;
     return true;

@@ -7,6 +7,7 @@
 #include "dialogs/start_form.h"
 #include "dialogs/unit_form.h"
 #include "pages/message_bar.h"
+#include "pages/pv_page.h"
 #include "pages/run_page.h"
 #include "pages/start_habits.h"
 #include "services/reminders.h"
@@ -39,12 +40,24 @@ void MainWindow::add_unit() {
 }
 
 void MainWindow::edit_unit() {
-    const auto* unit = document_.unit(current_unit());
+    edit_claims(current_unit());
+}
+
+void MainWindow::edit_claims(const std::string& unit_uuid) {
+    const auto* unit = document_.unit(unit_uuid);
     if (!unit) return;
     auto* form = new UnitForm(*unit, this);
     connect(form, &FormDialog::submitted, this, [this, form] { settle(*form, document_.updateUnit(form->unit())); });
     form->open();
 }
+
+void MainWindow::add_pv_sheet() {
+    if (!document_.isOpen()) return;
+    showPvInput();
+    pv_page_->addSheet();
+}
+
+void MainWindow::withdraw_pv_sheet() { pv_page_->withdrawSheet(); }
 
 void MainWindow::add_meter() {
     if (!document_.isOpen()) return;

@@ -17,6 +17,7 @@
 #include "pages/run_figures.h"
 #include "pages/run_head.h"
 #include "pages/run_photos.h"
+#include "pages/run_tested.h"
 #include "pages/usable_view.h"
 #include "services/reminders.h"
 
@@ -114,7 +115,7 @@ void RunPage::refresh() {
     const bool running = record->run.end == RunEnd::still_running;
     charts_->setRun(*record, analysis, depths,
                     running ? &document_.forecast(run_uuid_.toStdString(), document_.clock().now_ms()) : nullptr);
-    usable_->setFraction(analysis.energy.usable_fraction);
+    show_tested(*usable_, *record, analysis.energy);
     // While a run goes on nobody asks where the energy went.
     std::optional<LossSplit> split;
     if (!running) split = split_losses(*record, analysis, document_.unitFit(record->unit.uuid));

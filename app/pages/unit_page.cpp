@@ -6,6 +6,7 @@
 #include "delegates/quantity_delegate.h"
 #include "fleet/loss_split.h"
 #include "models/unit_runs_model.h"
+#include "pages/claims_view.h"
 #include "pages/page_parts.h"
 #include "pages/unit_claims.h"
 #include "pages/unit_fit_view.h"
@@ -19,6 +20,9 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QTabBar>
+#include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -40,7 +44,8 @@ QPushButton* button(const char* name, const QString& text) {
 
 UnitPage::UnitPage(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), model_(new UnitRunsModel(document, this)), title_(new QLabel), about_(new QLabel),
-      empty_(new QLabel), claims_(new QGridLayout), fit_(new UnitFitView), vessel_(new VesselRow), vessel_words_(new QLabel), runs_(new QTableView) {
+      empty_(new QLabel), claims_(new QGridLayout), fit_(new UnitFitView), vessel_(new VesselRow), vessel_words_(new QLabel), runs_(new QTableView),
+      below_(new QTabWidget), tested_(new ClaimsView) {
     setObjectName(QStringLiteral("unitPage"));
     auto* top = new QHBoxLayout;
     top->setSpacing(spacing::panel_gap_px);
@@ -115,12 +120,13 @@ QWidget* UnitPage::make_claims() {
     auto* head = new QLabel(tr("What the maker claims"));
     set_text_style(*head, Tone::soft, TextSize::group);
     claims_->setHorizontalSpacing(spacing::group_gap_px);
-    claims_->setVerticalSpacing(spacing::page_margin_px);
+    claims_->setVerticalSpacing(spacing::grid_px);
     auto* column = new QVBoxLayout(panel);
     column->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px, spacing::panel_gap_px);
     column->setSpacing(spacing::panel_gap_px);
     column->addWidget(head);
     column->addLayout(claims_);
+    column->addStretch();
     return panel;
 }
 
@@ -149,7 +155,30 @@ QWidget* UnitPage::make_runs() {
     column->setContentsMargins(1, 1, 1, 1);
     column->addWidget(runs_);
     column->addWidget(empty_);
-    return panel;
+    auto* scroll = new QScrollArea;
+    scroll->setObjectName(QStringLiteral("testedScroll"));
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setWidget(tested_);
+    scroll->viewport()->setAutoFillBackground(false);
+    tested_->setAutoFillBackground(false);
+    below_->setObjectName(QStringLiteral("unitBelowTabs"));
+    below_->setAccessibleName(tr("Runs, and claims tested"));
+    below_->tabBar()->setExpanding(false);
+    below_->addTab(panel, tr("Runs"));
+    below_->addTab(scroll, tr("Claims tested"));
+    connect(below_, &QTabWidget::currentChanged, this, [this](int tab) {
+        // The claims with their evidence need the room of the curves; what they show is worked out only when somebody looks.
+        fit_->setVisible(tab == 0);
+        auto* page = static_cast<QVBoxLayout*>(layout());
+        page->setStretch(1, tab == 0 ? 3 : 0);
+        fill_tested();
+    });
+    connect(tested_, &ClaimsView::priceChanged, this, [this] {
+        fill_tested();
+        emit kwhPriceTyped(tested_->kwhPriceText());
+    });
+    return below_;
 }
 
 void UnitPage::showUnit(const std::string& unit_uuid) {
@@ -172,6 +201,7 @@ void UnitPage::refresh() {
     fill_claims(*unit);
     fill_vessel(*unit);
     fill_fit(*unit);
+    fill_tested();
     runs_->setVisible(!runs.empty());
     empty_->setVisible(runs.empty());
     arrange_columns();
@@ -182,7 +212,7 @@ void UnitPage::fill_claims(const Unit& unit) {
         delete item->widget();
         delete item;
     }
-    constexpr int columns = 4;
+    constexpr int columns = 5;
     int at = 0;
     for (const auto& claim : unit_claims(unit)) {
         auto* name = new QLabel(claim.name);
@@ -236,6 +266,18 @@ void UnitPage::fill_fit(const Unit& unit) {
     }
     fit_->setUnit(analyse_unit(unit, fit), drains);
 }
+
+void UnitPage::fill_tested() {
+    const auto* unit = document_.unit(unit_uuid_);
+    if (!unit || below_->currentIndex() != 1) return;
+    std::vector<RunRecord> records;
+    for (const auto* record : document_.runs(unit_uuid_)) records.push_back(*record);
+    std::optional<EnergyPrice> price;
+    if (const auto per_kwh = tested_->kwhPrice()) price = EnergyPrice{*per_kwh, unit->currency};
+    tested_->setClaims(check_claims(*unit, records, document_.unitFit(unit_uuid_), price), QString::fromStdString(unit->currency));
+}
+
+void UnitPage::setKwhPriceText(const QString& text) { tested_->setKwhPriceText(text); }
 
 void UnitPage::arrange_columns() {
     // The last column takes what is left.

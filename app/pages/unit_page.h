@@ -10,9 +10,11 @@
 class QGridLayout;
 class QLabel;
 class QTableView;
+class QTabWidget;
 
 namespace ullage {
 
+class ClaimsView;
 class UnitFitView;
 class UnitRunsModel;
 class VesselRow;
@@ -25,12 +27,15 @@ public:
 
     /// Shows a unit; an unknown one leaves the page empty.
     void showUnit(const std::string& unit_uuid);
+    /// The price of a kWh as last typed, for the cost of what a unit takes for itself.
+    void setKwhPriceText(const QString& text);
 
 signals:
     void startRunAsked();
     void editUnitAsked();
     void importAsked();
     void runChosen(const QString& runUuid);
+    void kwhPriceTyped(const QString& text);
 
 private:
     QWidget* make_head();
@@ -40,6 +45,7 @@ private:
     void fill_claims(const Unit& unit);
     void fill_vessel(const Unit& unit);
     void fill_fit(const Unit& unit);
+    void fill_tested();
     void arrange_columns();
 
     Document& document_;
@@ -51,6 +57,8 @@ private:
     VesselRow* vessel_;
     QLabel* vessel_words_;
     QTableView* runs_;
+    QTabWidget* below_;
+    ClaimsView* tested_;
 };
 
 } // namespace ullage

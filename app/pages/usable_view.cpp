@@ -46,7 +46,17 @@ void UsableView::setFraction(const Quantity& fraction) {
     value_label_->setText(QString::fromStdString(quantity_text(fraction, 2)));
     reason_label_->setText(QString::fromStdString(fraction.reason));
     reason_label_->setVisible(!fraction.reason.empty());
+    setToolTip({});
     setAccessibleName(kind_label_->text() + QStringLiteral(": ") + value_label_->text());
+}
+
+void UsableView::setTested(const QString& what, const QString& outcome, const QString& sentence, const QString& details) {
+    kind_label_->setText(what);
+    value_label_->setText(outcome);
+    reason_label_->setText(sentence);
+    reason_label_->setVisible(!sentence.isEmpty());
+    setToolTip(details);
+    setAccessibleName(what + QStringLiteral(": ") + outcome);
 }
 
 void UsableView::changeEvent(QEvent* event) {

@@ -16,6 +16,8 @@ public:
     explicit UsableView(QWidget* parent = nullptr);
 
     void setFraction(const Quantity& fraction);
+    /// For a run that tests another claim: what it tests, what came of it, the sentence that says so, and more for a tool tip.
+    void setTested(const QString& what, const QString& outcome, const QString& sentence, const QString& details = {});
 
 protected:
     void changeEvent(QEvent* event) override;

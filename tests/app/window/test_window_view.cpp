@@ -81,7 +81,7 @@ TEST_F(WindowTest, every_action_has_a_name_and_a_key_of_its_own) {
 TEST_F(WindowTest, the_menus_are_those_of_the_job) {
     QStringList titles;
     for (const auto* entry : window->menuBar()->actions()) titles << QString(entry->text()).remove('&');
-    EXPECT_EQ(titles, (QStringList{"Logbook", "Edit", "Run", "Compare", "View", "Help"}));
+    EXPECT_EQ(titles, (QStringList{"Logbook", "Edit", "Run", "Compare", "Sizing", "View", "Help"}));
 }
 
 TEST_F(WindowTest, without_a_logbook_only_what_can_be_done_is_offered) {

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+
+#include <QWidget>
+
+#include <string>
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace ullage {
+
+class LineChart;
+class PvForm;
+class PvVerdictView;
+
+/// Whether a PV string fits a unit's PV input: the sheets of the logbook, the fields of one, and the answer as it is typed. A field that is left
+/// is kept in the logbook at once, as an undoable step. Follows the document.
+class PvPage final : public QWidget {
+    Q_OBJECT
+public:
+    explicit PvPage(Document& document, QWidget* parent = nullptr);
+
+    /// Fills the page from the document; called when it comes into sight.
+    void refresh();
+    void addSheet();
+    void withdrawSheet();
+
+signals:
+    void failed(const QString& sentence); ///< the logbook refused a change
+    void editUnitAsked(const QString& unitUuid);
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    QWidget* make_head();
+    QWidget* make_answer();
+    QWidget* make_empty();
+    void choose(const std::string& uuid);
+    void commit();
+    void show_answer();
+
+    Document& document_;
+    std::string uuid_;
+    QComboBox* sheets_;
+    QPushButton *withdraw_, *edit_unit_;
+    QStackedWidget* body_;
+    PvForm* form_;
+    PvVerdictView* verdict_;
+    QLabel *limits_, *table_, *assumed_, *cautions_;
+    LineChart* chart_;
+};
+
+} // namespace ullage

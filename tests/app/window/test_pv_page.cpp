@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window_fixture.h"
+
+#include "charts/line_chart.h"
+#include "pages/pv_verdict.h"
+
+#include <QAction>
+#include <QComboBox>
+#include <QLabel>
+
+#include <algorithm>
+
+namespace ullage::test {
+
+class PvPageTest : public WindowTest {
+protected:
+    void SetUp() override {
+        WindowTest::SetUp();
+        ASSERT_TRUE(document.create(file("pv.ullage")));
+        Unit unit;
+        unit.name = "Specimen";
+        unit.pv_max_v = 60;
+        unit.pv_max_a = 15;
+        unit.pv_max_w = 500;
+        unit.pv_start_v = 12;
+        ASSERT_TRUE(document.addUnit(unit));
+        trigger("pvInputAction");
+    }
+
+    [[nodiscard]] QString said(const char* label) const { return find<QLabel>(label)->text(); }
+    [[nodiscard]] PvVerdict verdict() const { return find<PvVerdictView>("pvVerdictPanel")->verdict(); }
+
+    /// Types into a field and leaves it.
+    void enter(const char* name, const QString& text) {
+        auto* edit = find<QLineEdit>(name);
+        edit->setFocus();
+        type(name, text);
+        QTest::keyClick(edit, Qt::Key_Tab);
+        QApplication::processEvents();
+    }
+
+    void fill() {
+        enter("pvVocVEdit", "24.3");
+        enter("pvVmpVEdit", "20.4");
+        enter("pvIscAEdit", "10.2");
+        enter("pvImpAEdit", "9.8");
+        enter("pvVocCoefficientEdit", "-0.30");
+        enter("pvVmpCoefficientEdit", "-0.40");
+        enter("pvSeriesEdit", "2");
+        enter("pvColdestCEdit", "-15");
+        enter("pvHottestCEdit", "35");
+    }
+};
+
+TEST_F(PvPageTest, without_a_sheet_the_page_says_what_to_do) {
+    EXPECT_EQ(page(), "pvPage");
+    EXPECT_TRUE(find<QLabel>("noPvSheetsLabel")->isVisible());
+    EXPECT_FALSE(enabled("withdrawPvSheetAction"));
+    click("addPvSheetButton");
+    EXPECT_EQ(document.pvSheets().size(), 1U);
+    EXPECT_FALSE(find<QLabel>("noPvSheetsLabel")->isVisible());
+    EXPECT_EQ(verdict(), PvVerdict::not_known);
+    EXPECT_TRUE(said("pvHeadlineLabel").startsWith("Do not connect yet")) << said("pvHeadlineLabel").toStdString();
+}
+
+TEST_F(PvPageTest, a_string_inside_the_limits_fits_and_every_field_is_in_the_logbook) {
+    click("addPvSheetButton");
+    fill();
+    EXPECT_EQ(verdict(), PvVerdict::fits) << said("pvHeadlineLabel").toStdString();
+    const PvSheet& kept = document.pvSheets().at(0);
+    EXPECT_EQ(kept.voc_v, 24.3);
+    EXPECT_EQ(kept.voc_coefficient, (PvCoefficient{-0.30, PvPerDegree::percent}));
+    EXPECT_EQ(kept.series, 2);
+    EXPECT_TRUE(said("pvSuggestionLabel").contains("2 modules in series"));
+    EXPECT_TRUE(said("pvLimitsLabel").contains("Specimen"));
+}
+
+TEST_F(PvPageTest, one_module_too_many_is_danger_in_words_as_it_is_typed) {
+    click("addPvSheetButton");
+    fill();
+    type("pvSeriesEdit", "3");
+    EXPECT_EQ(verdict(), PvVerdict::over_voltage_when_cold);
+    EXPECT_EQ(document.pvSheets().at(0).series, 2) << "not left yet";
+    EXPECT_EQ(said("pvVerdictLabel"), "DANGER: exceeds the voltage limit when cold");
+    EXPECT_TRUE(said("pvHeadlineLabel").contains("do not connect"));
+    EXPECT_TRUE(said("pvComparisonsLabel").contains("✕ beyond"));
+    const auto& series = find<LineChart>("pvChart")->content().series;
+    const auto mark = std::ranges::find(series, QString("danger"), &ChartSeries::id);
+    ASSERT_NE(mark, series.end());
+    EXPECT_NEAR(mark->points.at(0).y, 81.648, 1e-9);
+}
+
+TEST_F(PvPageTest, the_sign_and_ground_of_danger_differ_from_those_of_a_string_that_fits) {
+    click("addPvSheetButton");
+    fill();
+    auto* panel = find<PvVerdictView>("pvVerdictPanel");
+    const QImage fits = panel->grab().toImage();
+    type("pvSeriesEdit", "3");
+    QApplication::processEvents();
+    const QImage danger = panel->grab().toImage();
+    const auto ground = [](const QImage& image) { return image.pixelColor(image.width() - 12, image.height() - 12); };
+    const auto sign = [](const QImage& image) { return image.pixelColor(16 + 12, image.height() / 2); };
+    EXPECT_NE(ground(fits), ground(danger));
+    EXPECT_NE(sign(fits), sign(danger));
+}
+
+TEST_F(PvPageTest, a_field_that_cannot_be_read_is_explained_and_nothing_is_called_safe) {
+    click("addPvSheetButton");
+    fill();
+    enter("pvVocCoefficientEdit", "0.30");
+    EXPECT_EQ(verdict(), PvVerdict::not_known);
+    EXPECT_TRUE(said("pvTroubleLabel").contains("minus sign")) << said("pvTroubleLabel").toStdString();
+    EXPECT_EQ(document.pvSheets().at(0).voc_coefficient->value, -0.30) << "the logbook keeps what was understood last";
+    enter("pvVocCoefficientEdit", "-0.30");
+    EXPECT_EQ(verdict(), PvVerdict::fits);
+    EXPECT_EQ(said("pvTroubleLabel"), "");
+}
+
+TEST_F(PvPageTest, undo_brings_the_field_back_and_withdrawing_takes_the_sheet_away) {
+    click("addPvSheetButton");
+    fill();
+    enter("pvSeriesEdit", "3");
+    EXPECT_EQ(document.pvSheets().at(0).series, 3);
+    document.undoStack().undo();
+    EXPECT_EQ(find<QLineEdit>("pvSeriesEdit")->text(), "2");
+    EXPECT_EQ(verdict(), PvVerdict::fits);
+    trigger("withdrawPvSheetAction");
+    EXPECT_TRUE(document.pvSheets().empty());
+    document.undoStack().undo();
+    EXPECT_EQ(document.pvSheets().size(), 1U);
+}
+
+TEST_F(PvPageTest, new_claims_of_the_unit_change_the_answer_and_half_typed_text_stays) {
+    click("addPvSheetButton");
+    fill();
+    type("pvRemarkEdit", "half");
+    Unit unit = document.units().at(0);
+    unit.pv_max_v = 50;
+    ASSERT_TRUE(document.updateUnit(unit));
+    EXPECT_EQ(verdict(), PvVerdict::over_voltage_when_cold);
+}
+
+TEST_F(PvPageTest, the_page_names_cautions_and_who_comes_first) {
+    click("addPvSheetButton");
+    EXPECT_TRUE(said("pvCautionsLabel").contains("licensed electrician"));
+    EXPECT_TRUE(said("pvCautionsLabel").contains("live whenever there is light"));
+}
+
+} // namespace ullage::test
