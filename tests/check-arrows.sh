@@ -18,9 +18,10 @@ allowed() {
     gauge) echo "base model numerics measure gauge" ;;
     fleet) echo "base model numerics measure gauge fleet" ;;
     exchange) echo "base model numerics measure gauge fleet exchange" ;;
+    trace) echo "base model numerics store measure trace" ;;
   esac
 }
-for room in base model numerics store measure gauge fleet exchange; do
+for room in base model numerics store measure gauge fleet exchange trace; do
   may=" $(allowed "$room") "
   for file in core/"$room"/*.h core/"$room"/*.cpp; do
     for target in $(sed -n 's,^#include "\([a-z_]*\)/.*",\1,p' "$file"); do
