@@ -5,6 +5,7 @@
 #include "fleet/comparison.h"
 #include "fleet/fair_comparison.h"
 #include "fleet/unit_analysis.h"
+#include "measure/load_statistics.h"
 
 namespace ullage {
 
@@ -46,7 +47,9 @@ enum class RunTable { readings, intervals };
 /// half_width_wh, half_width_method}, loss_split: {quantities, sentence}, losses_sentence, least_gauge_error_sentence}], "units": see
 /// unit_analysis_json}. Absent numbers are null; never NaN. The loss split takes the no-load draw from the analysis of the run's unit in
 /// `units`, where that is given and knows it.
+/// `loads`: what a trace says of the load of each run, in the order of records; empty for none.
 [[nodiscard]] std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses,
-                                        const std::vector<UnitAnalysis>& units = {});
+                                        const std::vector<UnitAnalysis>& units = {},
+                                        const std::vector<std::optional<LoadStatistics>>& loads = {});
 
 } // namespace ullage
