@@ -19,9 +19,10 @@ allowed() {
     gauge) echo "base model numerics measure gauge" ;;
     fleet) echo "base model numerics measure gauge fleet" ;;
     exchange) echo "base model pv numerics measure gauge fleet exchange" ;;
+    trace) echo "base model numerics store measure trace" ;;
   esac
 }
-for room in base model pv numerics store measure gauge fleet exchange; do
+for room in base model pv numerics store measure gauge fleet exchange trace; do
   may=" $(allowed "$room") "
   for file in core/"$room"/*.h core/"$room"/*.cpp; do
     for target in $(sed -n 's,^#include "\([a-z_]*\)/.*",\1,p' "$file"); do

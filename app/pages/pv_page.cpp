@@ -38,7 +38,7 @@ QLabel* paragraph(const char* name, Tone tone, TextSize size) {
     return label;
 }
 
-QPushButton* button(const char* name, const QString& text) {
+QPushButton* named_button(const char* name, const QString& text) {
     auto* made = new QPushButton(text);
     made->setObjectName(QString::fromLatin1(name));
     return made;
@@ -93,8 +93,8 @@ QString limits_words(const Unit* unit) {
 } // namespace
 
 PvPage::PvPage(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), sheets_(new QComboBox), withdraw_(button("withdrawPvSheetButton", tr("Withdraw sheet"))),
-      edit_unit_(button("pvEditUnitButton", tr("Edit claims"))), body_(new QStackedWidget), form_(new PvForm), verdict_(new PvVerdictView),
+    : QWidget(parent), document_(document), sheets_(new QComboBox), withdraw_(named_button("withdrawPvSheetButton", tr("Withdraw sheet"))),
+      edit_unit_(named_button("pvEditUnitButton", tr("Edit claims"))), body_(new QStackedWidget), form_(new PvForm), verdict_(new PvVerdictView),
       limits_(paragraph("pvLimitsLabel", Tone::ink, TextSize::body)), table_(paragraph("pvComparisonsLabel", Tone::ink, TextSize::body)),
       assumed_(paragraph("pvAssumedLabel", Tone::soft, TextSize::caption)), cautions_(paragraph("pvCautionsLabel", Tone::ink, TextSize::caption)),
       chart_(new LineChart) {
@@ -145,7 +145,7 @@ QWidget* PvPage::make_head() {
     sheets_->setAccessibleName(tr("PV sheet"));
     sheets_->setMinimumContentsLength(24);
     connect(sheets_, &QComboBox::activated, this, [this] { choose(sheets_->currentData().toString().toStdString()); });
-    auto* add = button("addPvSheetButton", tr("Add sheet"));
+    auto* add = named_button("addPvSheetButton", tr("Add sheet"));
     make_primary(*add);
     connect(add, &QPushButton::clicked, this, &PvPage::addSheet);
     connect(withdraw_, &QPushButton::clicked, this, &PvPage::withdrawSheet);

@@ -8,6 +8,7 @@
 #include "text/commands.h"
 #include "text/forecast_text.h"
 #include "text/runs_source.h"
+#include "text/trace_text.h"
 #include "text/unit_text.h"
 
 #include <algorithm>
@@ -44,6 +45,8 @@ int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::o
     const std::vector<RunRecord> all = records.value();
     const Result<std::vector<RunRecord>> chosen = chosen_runs(std::move(records).value(), arguments.unit, arguments.run);
     if (!chosen) return refuse(err, chosen.error());
+    const auto loads = loads_from(arguments.logbook, chosen.value());
+    if (!loads) return refuse(err, loads.error());
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
     std::vector<RunAnalysis> analyses;
     for (const RunRecord& record : chosen.value()) analyses.push_back(analyse_run(record));
@@ -53,7 +56,7 @@ int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::o
             if (unit.unit.uuid == chosen.value()[r].unit.uuid) project_through_curve(chosen.value()[r], unit.fit, analyses[r]);
     std::vector<UnitClaims> claims;
     for (const UnitAnalysis& unit : units) claims.push_back(claims_of(unit, all, price_of(unit.unit, arguments)));
-    if (arguments.format == "json") return print(analyses_json(chosen.value(), analyses, units, claims), out, err);
+    if (arguments.format == "json") return print(analyses_json(chosen.value(), analyses, units, claims, loads.value()), out, err);
     if (analyses.empty()) return print("There are no runs yet. Add one with: ullage import LOGBOOK SHEET\n", out, err);
     std::string text;
     for (std::size_t u = 0; u < units.size(); ++u) {
@@ -63,6 +66,7 @@ int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::o
             if (record.unit.uuid != unit.unit.uuid) continue;
             if (!text.empty()) text += '\n';
             text += analysis_text(record, analyses[r], split_losses(record, analyses[r], unit.fit)) + tested_text(record, analyses[r].energy);
+            if (loads.value()[r]) text += load_text(*loads.value()[r]);
             if (record.run.end == RunEnd::still_running)
                 text += forecast_text(forecast_at_last_reading(record, analyses[r].energy, unit.fit), record.run.time_zone);
         }

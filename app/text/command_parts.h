@@ -75,6 +75,23 @@ struct PvCheckArguments {
 /// The option of a key: "voc_v" is "--voc-v".
 [[nodiscard]] std::string pv_option(const std::string& key);
 
+struct ImportTraceArguments {
+    std::string file, logbook;
+    std::string unit; ///< may be empty where one unit alone has runs
+    int run = 0;
+    std::string meter;                      ///< empty: that of the run
+    std::vector<std::string> map;           ///< ROLE=NUMBER[:UNIT]
+    std::string date_order, times, decimal, delimiter, register_unit; ///< empty: as detected
+    std::string zone;                       ///< empty: that of the run
+    std::string start;                      ///< ISO 8601; empty: the first reading of the run
+    std::string offset;                     ///< [-]h:mm:ss; empty: none
+    std::optional<double> gap_limit_s;
+    bool preview = false;
+};
+/// Brings the log of a meter into a run: says how it is read, what was taken and which rows were not. With an open question, or with `preview`,
+/// nothing is imported.
+[[nodiscard]] int import_trace_command(const ImportTraceArguments& arguments, std::ostream& out, std::ostream& err);
+
 /// "ullage: SENTENCE" on one line of `err`; returns the exit code for bad input.
 int refuse(std::ostream& err, const Error& error);
 

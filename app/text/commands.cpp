@@ -16,11 +16,12 @@ namespace ullage {
 
 namespace {
 
-constexpr std::array<std::string_view, 9> first_arguments{"import", "analyse", "compare", "export-readings", "export-sheet", "pv-check",
+constexpr std::array<std::string_view, 10> first_arguments{"import", "import-trace", "analyse", "compare", "export-readings", "export-sheet", "pv-check",
                                                           "--version", "--help", "-h"};
 
 struct Arguments {
     ImportArguments import;
+    ImportTraceArguments import_trace;
     AnalyseArguments analyse;
     CompareArguments compare;
     ReadingsArguments readings;
@@ -34,6 +35,29 @@ void add_import(CLI::App& app, ImportArguments& arguments) {
     CLI::App* command = app.add_subcommand("import", "Bring run sheets into a logbook, made when missing");
     command->add_option("LOGBOOK", arguments.logbook, "logbook file")->required();
     command->add_option("SHEET", arguments.sheets, "run sheets, each whole or not at all")->required();
+}
+
+void add_import_trace(CLI::App& app, ImportTraceArguments& arguments) {
+    CLI::App* command = app.add_subcommand("import-trace", "Bring the log of a meter into a run; how it is read is detected and said");
+    command->add_option("FILE", arguments.file, "log file: rows of text with a time and a register or power")->required();
+    command->add_option("--logbook", arguments.logbook, "logbook file")->required();
+    command->add_option("--unit", arguments.unit, "name of the unit");
+    command->add_option("--run", arguments.run, "number of the run")->required()->check(CLI::PositiveNumber);
+    command->add_option("--meter", arguments.meter, "meter that wrote the log; that of the run where not given");
+    command->add_option("--map", arguments.map, "columns, counted from 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A")->delimiter(',');
+    command->add_option("--date-order", arguments.date_order, "day-first, month-first or year-first")
+        ->check(CLI::IsMember({"day-first", "month-first", "year-first"}));
+    command->add_option("--times", arguments.times, "what h:mm:ss means: clock (time of day) or elapsed")->check(CLI::IsMember({"clock", "elapsed"}));
+    command->add_option("--decimal", arguments.decimal, "decimal sign: comma or point")->check(CLI::IsMember({"comma", "point"}));
+    command->add_option("--delimiter", arguments.delimiter, "tab, semicolon, bar, comma or blanks")
+        ->check(CLI::IsMember({"tab", "semicolon", "bar", "comma", "blanks"}));
+    command->add_option("--register-unit", arguments.register_unit, "unit of a register that names none: Wh, kWh or J")
+        ->check(CLI::IsMember({"Wh", "kWh", "J"}));
+    command->add_option("--zone", arguments.zone, "time zone of times without an offset; that of the run where not given");
+    command->add_option("--start", arguments.start, "when the log was started, for times that count from the start or name no date");
+    command->add_option("--offset", arguments.offset, "added to the times of the log, [-]h:mm:ss: how far the meter's clock was behind");
+    command->add_option("--gap-limit", arguments.gap_limit_s, "longest time between rows that is no gap, s")->check(CLI::PositiveNumber);
+    command->add_flag("--preview", arguments.preview, "say what would be taken, import nothing");
 }
 
 void add_analyse(CLI::App& app, AnalyseArguments& arguments) {
@@ -115,6 +139,7 @@ int run_text_command(std::span<const std::string> args, std::ostream& out, std::
     app.require_subcommand(1);
     Arguments arguments;
     add_import(app, arguments.import);
+    add_import_trace(app, arguments.import_trace);
     add_analyse(app, arguments.analyse);
     add_compare(app, arguments.compare);
     add_readings(app, arguments.readings);
@@ -131,6 +156,7 @@ int run_text_command(std::span<const std::string> args, std::ostream& out, std::
         return usage_problem(err, error.what());
     }
     if (app.got_subcommand("import")) return import_command(arguments.import, out, err);
+    if (app.got_subcommand("import-trace")) return import_trace_command(arguments.import_trace, out, err);
     if (app.got_subcommand("analyse")) return analyse_command(arguments.analyse, out, err);
     if (app.got_subcommand("compare")) return compare_command(arguments.compare, out, err);
     if (app.got_subcommand("export-readings")) return readings_command(arguments.readings, out, err);

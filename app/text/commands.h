@@ -11,7 +11,7 @@ namespace ullage {
 /// Exit codes of the commands.
 inline constexpr int exit_good = 0, exit_bad_input = 1, exit_usage = 2;
 
-/// True when the first argument asks for a command without a display: import, analyse, compare,
+/// True when the first argument asks for a command without a display: import, import-trace, analyse, compare,
 /// export-readings, export-sheet, pv-check, --version, --help or -h.
 [[nodiscard]] bool is_text_command(std::string_view first_argument);
 

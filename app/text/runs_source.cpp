@@ -5,6 +5,7 @@
 #include "exchange/run_sheet.h"
 #include "exchange/whole_file.h"
 #include "store/logbook.h"
+#include "trace/run_load.h"
 
 #include <fmt/format.h>
 
@@ -106,6 +107,20 @@ Result<std::vector<std::optional<std::vector<ReadingHistory>>>> histories_from(c
         }
     }
     return all;
+}
+
+Result<std::vector<std::optional<LoadStatistics>>> loads_from(const std::string& path, const std::vector<RunRecord>& records) {
+    std::vector<std::optional<LoadStatistics>> loads(records.size());
+    if (is_sheets(path)) return loads;
+    const SystemClock clock;
+    const Result<Logbook> logbook = Logbook::open(path, OpenMode::look, clock);
+    if (!logbook) return logbook.error();
+    for (std::size_t r = 0; r < records.size(); ++r) {
+        const Result<std::optional<LoadStatistics>> load = load_of_run(logbook.value(), records[r]);
+        if (!load) return load.error();
+        loads[r] = load.value();
+    }
+    return loads;
 }
 
 Result<std::vector<RunRecord>> chosen_runs(std::vector<RunRecord> records, const std::string& unit, std::optional<int> run) {

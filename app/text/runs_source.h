@@ -3,6 +3,7 @@
 
 #include "base/result.h"
 #include "exchange/report_content.h"
+#include "measure/load_statistics.h"
 #include "model/run_record.h"
 
 #include <optional>
@@ -21,6 +22,10 @@ namespace ullage {
 /// each where `path` is a run sheet or a folder of them, which keep no history. Errors: those of Logbook::open and Logbook::history.
 [[nodiscard]] Result<std::vector<std::optional<std::vector<ReadingHistory>>>> histories_from(const std::string& path,
                                                                                            const std::vector<RunRecord>& records);
+
+/// What the traces of each of these runs say of the load, in their order; absent where there is no trace of power, and where `path` is a run sheet or a
+/// folder of them, which carry none. Errors: those of Logbook::open and load_of_run.
+[[nodiscard]] Result<std::vector<std::optional<LoadStatistics>>> loads_from(const std::string& path, const std::vector<RunRecord>& records);
 
 /// The runs of a unit (empty name: of every unit) with a number (absent: every run). Errors name what there is: no such unit,
 /// no such run, a run number without a unit where there are several.

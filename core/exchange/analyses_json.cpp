@@ -87,7 +87,18 @@ Json open_run_json(const RunRecord& record, const RunAnalysis& analysis, const U
 
 bool tests_output(const Run& run) { return run.kind == RunKind::sustained_output || run.kind == RunKind::peak_output; }
 
-Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& unit_fit) {
+Json load_json(const std::optional<LoadStatistics>& load) {
+    if (!load) return nullptr;
+    Json json{{"mean_w", load->mean_w},         {"peak_w", load->peak_w},         {"covered_h", load->covered_h}, {"energy_wh", load->energy_wh},
+              {"square_w2h", load->square_w2h}, {"daily_wh", load->daily_wh},     {"register_wh", nullptr},       {"cycle", nullptr},
+              {"gaps", load->gaps},             {"gap_h", load->gap_h},           {"gap_most_wh", load->gap_most_wh}};
+    if (load->register_wh) json["register_wh"] = *load->register_wh;
+    if (load->cycle)
+        json["cycle"] = {{"on_w", load->cycle->on_w}, {"off_w", load->cycle->off_w}, {"duty", load->cycle->duty}, {"starts_per_hour", load->cycle->starts_per_hour}};
+    return json;
+}
+
+Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& unit_fit, const std::optional<LoadStatistics>& load) {
     return {{"unit", record.unit.name},
             {"run", record.number},
             {"title", run_title(record, analysis.energy)},
@@ -100,6 +111,7 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
             {"budget", budget_json(analysis.energy.budget)},
             {"loss_split", loss_split_json(record, split_losses(record, analysis, unit_fit))},
             {"forecast", open_run_json(record, analysis, unit_fit)},
+            {"load_by_trace", load_json(load)},
             {"losses_sentence", analysis.gauge.losses.sentence},
             {"least_gauge_error_sentence", analysis.gauge.feasibility.sentence},
             {"charge", record.run.kind == RunKind::charge ? charge_json(record.run, analyse_charge(record, analysis.energy)) : Json(nullptr)},
@@ -109,13 +121,14 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
 } // namespace
 
 std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses,
-                          const std::vector<UnitAnalysis>& units, const std::vector<UnitClaims>& claims) {
+                          const std::vector<UnitAnalysis>& units, const std::vector<UnitClaims>& claims,
+                          const std::vector<std::optional<LoadStatistics>>& loads) {
     Json json{{"program", "ullage"}, {"version", std::string(program_version())}, {"runs", Json::array()}, {"units", Json::array()}};
     const UnitFit nothing = fit_unit({});
     const std::size_t runs = std::min(records.size(), analyses.size());
     for (std::size_t r = 0; r < runs; ++r) {
         const auto unit = std::ranges::find_if(units, [&](const UnitAnalysis& each) { return each.unit.uuid == records[r].unit.uuid; });
-        json["runs"].push_back(run_json(records[r], analyses[r], unit == units.end() ? nothing : unit->fit));
+        json["runs"].push_back(run_json(records[r], analyses[r], unit == units.end() ? nothing : unit->fit, r < loads.size() ? loads[r] : std::nullopt));
     }
     for (std::size_t u = 0; u < units.size(); ++u) {
         Json unit = unit_analysis_json(units[u]);

@@ -6,6 +6,7 @@
 #include "fleet/comparison.h"
 #include "fleet/fair_comparison.h"
 #include "fleet/unit_analysis.h"
+#include "measure/load_statistics.h"
 
 namespace ullage {
 
@@ -48,7 +49,9 @@ enum class RunTable { readings, intervals };
 /// unit_analysis_json}. Absent numbers are null; never NaN. The loss split takes the no-load draw from the analysis of the run's unit in
 /// `units`, where that is given and knows it. A run has `charge` or `output` besides where it tests that, else null, and a unit its `claims` (those of `claims` at
 /// the same place, else null): see claims_output.h.
+/// `loads`: what a trace says of the load of each run, in the order of records; empty for none.
 [[nodiscard]] std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses,
-                                        const std::vector<UnitAnalysis>& units = {}, const std::vector<UnitClaims>& claims = {});
+                                        const std::vector<UnitAnalysis>& units = {}, const std::vector<UnitClaims>& claims = {},
+                                        const std::vector<std::optional<LoadStatistics>>& loads = {});
 
 } // namespace ullage

@@ -6,13 +6,24 @@
 #include "model/photo.h"
 #include "model/pv_sheet.h"
 #include "model/run_record.h"
+#include "model/trace.h"
 
 #include <filesystem>
+#include <functional>
+#include <map>
 #include <memory>
+#include <span>
 #include <string>
 #include <vector>
 
 namespace ullage {
+
+/// Takes samples of a trace, each later than the one before; an error of its own ends the import.
+using SampleTaker = std::function<Result<void>(std::span<const TraceSample>)>;
+/// Hands the samples of a log over and fills in what it learns about the file on the way.
+using TraceSource = std::function<Result<void>(Trace& trace, const SampleTaker& take)>;
+/// Sees samples in order of time; false ends the reading.
+using SampleVisitor = std::function<bool(std::span<const TraceSample>)>;
 
 /// How a logbook is opened.
 enum class OpenMode {
@@ -27,7 +38,7 @@ enum class OpenMode {
 /// opened. Text is kept byte for byte; a number that is not finite or a name that is empty is refused
 /// (bad_input). While a file is recorded into, the same process must not open it by other means: closing it
 /// would end the lock. The clock must outlive the logbook. Readings are append-only: changes add versions,
-/// nothing is updated in place or deleted (a trigger sees to it); photos too. Units, meters and runs can be withdrawn and
+/// nothing is updated in place or deleted (a trigger sees to it); photos and traces too. Units, meters and runs can be withdrawn and
 /// restored; withdrawn ones are left out of the lists.
 class Logbook {
 public:
@@ -96,6 +107,20 @@ public:
     Result<std::string> photo_bytes(const std::string& photo_uuid) const; ///< the file as it came in
     /// Adds a version. Refused when nothing changes.
     Result<Photo> set_photo_withdrawn(const std::string& photo_uuid, bool withdrawn);
+
+    // Traces. Append-only too; one can be withdrawn and restored. The traces of a run are of one meter and do not overlap.
+    /// Adds a trace as `source` produces its samples, in one transaction: when anything fails or the source gives up, nothing stays. Memory does
+    /// not grow with the number of samples. `source` must not use the logbook. Errors beside the source's: not_found (run, meter), bad_input (no
+    /// sample, not in order of time), refused (the run has this file already, a trace of another meter, or one that overlaps).
+    Result<Trace> add_trace(Trace trace, const TraceSource& source);
+    /// The traces of a run, or of every run, withdrawn ones too, in order of their first sample.
+    Result<std::vector<Trace>> traces(const std::string& run_uuid = {}) const;
+    Result<void> set_trace_withdrawn(const std::string& trace_uuid, bool withdrawn);
+    /// Streams the samples from `from_ms` to `to_ms`, both included. `visit` must not use the logbook.
+    Result<void> read_samples(const std::string& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const;
+    /// How logs with this header were read last; texts owned by core/trace.
+    Result<void> keep_trace_answers(const std::string& signature, const std::string& answers);
+    Result<std::map<std::string, std::string>> trace_answers() const;
 
     /// Brings a whole record in as new, in one transaction: unit and meter are matched by name (and maker)
     /// and used as they stand when they agree, added when new; where a known unit or meter of that name

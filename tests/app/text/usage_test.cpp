@@ -13,11 +13,11 @@ TEST_F(Usage, version_and_help_go_to_standard_output) {
     const Outcome help = run({"--help"});
     EXPECT_EQ(help.code, exit_good);
     EXPECT_EQ(help.err, "");
-    for (const char* command : {"import", "analyse", "compare", "export-readings", "export-sheet", "pv-check"}) {
+    for (const char* command : {"import", "import-trace", "analyse", "compare", "export-readings", "export-sheet", "pv-check"}) {
         EXPECT_NE(help.out.find(command), std::string::npos);
         const Outcome own = run({command, "--help"});
         EXPECT_EQ(own.code, exit_good);
-        EXPECT_NE(own.out.find("LOGBOOK"), std::string::npos) << own.out;
+        EXPECT_NE(own.out.find(std::string(command) == "import-trace" ? "--logbook" : "LOGBOOK"), std::string::npos) << own.out;
     }
     EXPECT_NE(run({"compare", "--help"}).out.find("--every-drain"), std::string::npos);
 }

@@ -147,6 +147,9 @@ SELECT photos.id, photos.uuid, photos.run_id, photos.format, photos.file_name, p
        photos.zone_assumed, photos.added_ms, versions.version, versions.reading_id, versions.withdrawn
 FROM photos JOIN photo_versions AS versions ON versions.photo_id = photos.id
 WHERE versions.version = (SELECT max(version) FROM photo_versions WHERE photo_id = photos.id);
+INSERT INTO photos VALUES(1,'b6b3b6f2-6a0c-4c0e-9f0b-0f6f1f1d0b01',1,1,'a.jpg',4,NULL,0,1810310700000);
+INSERT INTO photo_bytes VALUES(1,X'FFD8FFE0');
+INSERT INTO photo_versions VALUES(1,1,1,0,1810310700000);
 CREATE TRIGGER photos_are_not_updated BEFORE UPDATE ON photos
 BEGIN SELECT RAISE(ABORT, 'a photo is never changed'); END;
 

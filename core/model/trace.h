@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/instant.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace ullage {
+
+/// What a logging meter wrote at one moment; each part but the time may be missing.
+struct TraceSample {
+    UtcMs time_ms = 0;
+    std::optional<double> register_wh, power_w, voltage_v, current_a;
+
+    bool operator==(const TraceSample&) const = default;
+};
+
+/// A log file that was imported: what is kept about it beside its samples, which are read in a stream.
+struct Trace {
+    std::string uuid;
+    std::string run_uuid;
+    std::optional<std::string> meter_uuid;
+    std::string file_name;        ///< as the tester knows it, without folder
+    std::string fingerprint;      ///< of the file's bytes, by which a second import is noticed
+    std::int64_t size_bytes = 0;  ///< of the file
+    std::string layout;           ///< how it was read (core/trace/layout_text.h)
+    UtcMs offset_ms = 0;          ///< added to the times of the log
+    std::int64_t rows_left_out = 0;
+    std::int64_t samples = 0;
+    UtcMs first_ms = 0, last_ms = 0;
+    UtcMs added_ms = 0;
+    bool withdrawn = false;
+
+    bool operator==(const Trace&) const = default;
+};
+
+} // namespace ullage

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/ids.h"
+#include "store/logbook.h"
+#include "store/logbook_impl.h"
+#include "store/meter_queries.h"
+#include "store/rows.h"
+#include "store/trace_codec.h"
+#include "store/trace_queries.h"
+
+#include <SQLiteCpp/Database.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage {
+
+namespace {
+
+/// Collects samples into blocks and writes each when it is full.
+class BlockWriter {
+public:
+    BlockWriter(SQLite::Database& database, std::int64_t trace_id)
+        : insert_(database, "INSERT INTO trace_blocks (trace_id, first_ms, last_ms, samples, content) VALUES (?1, ?2, ?3, ?4, ?5)"), trace_id_(trace_id) {
+        block_.reserve(store::block_samples);
+    }
+
+    Result<void> take(std::span<const TraceSample> samples) {
+        for (const TraceSample& sample : samples) {
+            if (count_ > 0 && sample.time_ms <= last_ms_)
+                return Error{Failure::bad_input, "the samples are not in order of time", {}, "sort the log by time"};
+            for (const auto& value : {sample.register_wh, sample.power_w, sample.voltage_v, sample.current_a})
+                if (value && !std::isfinite(*value)) return Error{Failure::bad_input, "a value is no finite number", {}, {}};
+            if (count_++ == 0) first_ms_ = sample.time_ms;
+            last_ms_ = sample.time_ms;
+            block_.push_back(sample);
+            if (block_.size() == store::block_samples) write();
+        }
+        return {};
+    }
+
+    void finish(Trace& trace) {
+        if (!block_.empty()) write();
+        trace.samples = count_;
+        trace.first_ms = first_ms_;
+        trace.last_ms = last_ms_;
+    }
+
+private:
+    void write() {
+        const std::string content = store::encoded(block_);
+        insert_.reset();
+        store::Binder(insert_).integer(trace_id_).integer(block_.front().time_ms).integer(block_.back().time_ms)
+            .integer(static_cast<std::int64_t>(block_.size())).blob(content);
+        insert_.exec();
+        block_.clear();
+    }
+
+    SQLite::Statement insert_;
+    std::int64_t trace_id_;
+    std::vector<TraceSample> block_;
+    std::int64_t count_ = 0;
+    UtcMs first_ms_ = 0, last_ms_ = 0;
+};
+
+/// Why a new trace may not stand beside those that the run has.
+std::optional<Error> obstacle(const std::vector<Trace>& present, const Trace& added) {
+    for (const Trace& other : present) {
+        if (other.withdrawn) continue;
+        if (other.fingerprint == added.fingerprint && other.size_bytes == added.size_bytes)
+            return Error{Failure::refused, "this log is in the run already (as `" + other.file_name + "`)", added.file_name, "nothing was imported"};
+        if (other.meter_uuid != added.meter_uuid)
+            return Error{Failure::refused, "the run has a trace of another meter", added.file_name,
+                         "a run takes the log of one meter; name that meter, or withdraw the other trace"};
+        if (added.first_ms <= other.last_ms && other.first_ms <= added.last_ms)
+            return Error{Failure::refused, "its times overlap those of `" + other.file_name + "`, which the run has already", added.file_name,
+                         "withdraw that trace, or cut the log"};
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+Result<Trace> Logbook::add_trace(Trace trace, const TraceSource& source) {
+    return impl_->change([&]() -> Result<Trace> {
+        SQLite::Database& database = impl_->database();
+        const auto run = store::run_id(database, trace.run_uuid);
+        if (!run) return impl_->not_found("run");
+        if (trace.meter_uuid && !store::meter_id(database, *trace.meter_uuid)) return impl_->not_found("meter");
+        if (trace.uuid.empty()) trace.uuid = new_uuid();
+        if (store::find_trace(database, trace.uuid)) return impl_->known_already("trace");
+        const std::int64_t id = store::next_trace_id(database);
+        BlockWriter blocks(database, id);
+        if (auto produced = source(trace, [&blocks](std::span<const TraceSample> samples) { return blocks.take(samples); }); !produced)
+            return produced.error();
+        blocks.finish(trace);
+        if (trace.samples == 0)
+            return Error{Failure::bad_input, "no row of the log could be taken", trace.file_name, "see which rows were left out, and why"};
+        if (auto refused = obstacle(store::listed_traces(database, run), trace)) return *refused;
+        trace.added_ms = impl_->clock->now_ms();
+        trace.withdrawn = false;
+        store::insert_trace(database, id, trace);
+        return trace;
+    });
+}
+
+Result<std::vector<Trace>> Logbook::traces(const std::string& run_uuid) const {
+    return impl_->read([&]() -> Result<std::vector<Trace>> {
+        std::optional<std::int64_t> run;
+        if (!run_uuid.empty()) {
+            run = store::run_id(impl_->database(), run_uuid);
+            if (!run) return impl_->not_found("run");
+        }
+        return store::listed_traces(impl_->database(), run);
+    });
+}
+
+Result<void> Logbook::set_trace_withdrawn(const std::string& trace_uuid, bool withdrawn) {
+    return impl_->change([&]() -> Result<void> {
+        const auto stored = store::find_trace(impl_->database(), trace_uuid);
+        if (!stored) return impl_->not_found("trace");
+        if (!withdrawn) {
+            const auto run = store::run_id(impl_->database(), stored->trace.run_uuid);
+            if (auto refused = obstacle(store::listed_traces(impl_->database(), run), stored->trace); refused && stored->trace.withdrawn) return *refused;
+        }
+        store::withdraw_trace(impl_->database(), stored->id, withdrawn);
+        return {};
+    });
+}
+
+Result<void> Logbook::read_samples(const std::string& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const {
+    return impl_->read([&]() -> Result<void> {
+        const auto stored = store::find_trace(impl_->database(), trace_uuid);
+        if (!stored) return impl_->not_found("trace");
+        SQLite::Statement query(impl_->database(), "SELECT content FROM trace_blocks WHERE trace_id = ?1 AND last_ms >= ?2 AND first_ms <= ?3 "
+                                                   "ORDER BY first_ms");
+        store::Binder(query).integer(stored->id).integer(from_ms).integer(to_ms);
+        std::vector<TraceSample> samples;
+        while (query.executeStep()) {
+            const SQLite::Column content = query.getColumn(0);
+            samples.clear();
+            if (!store::decode({static_cast<const char*>(content.getBlob()), static_cast<std::size_t>(content.getBytes())}, samples))
+                return Error{Failure::damaged, "a block of samples cannot be read", impl_->path.string(), "restore the logbook from a copy"};
+            const auto first = std::ranges::lower_bound(samples, from_ms, {}, &TraceSample::time_ms);
+            const auto last = std::ranges::upper_bound(samples, to_ms, {}, &TraceSample::time_ms);
+            if (first < last && !visit({first, last})) return {};
+        }
+        return {};
+    });
+}
+
+Result<void> Logbook::keep_trace_answers(const std::string& signature, const std::string& answers) {
+    return impl_->change([&]() -> Result<void> {
+        SQLite::Statement keep(impl_->database(), "INSERT INTO trace_layouts (signature, answers, kept_ms) VALUES (?1, ?2, ?3) "
+                                                  "ON CONFLICT (signature) DO UPDATE SET answers = ?2, kept_ms = ?3");
+        store::Binder(keep).text(signature).text(answers).integer(impl_->clock->now_ms());
+        keep.exec();
+        return {};
+    });
+}
+
+Result<std::map<std::string, std::string>> Logbook::trace_answers() const {
+    return impl_->read([&]() -> Result<std::map<std::string, std::string>> {
+        SQLite::Statement query(impl_->database(), "SELECT signature, answers FROM trace_layouts");
+        std::map<std::string, std::string> kept;
+        while (query.executeStep()) {
+            store::Row row(query);
+            std::string signature = row.text();
+            kept[std::move(signature)] = row.text();
+        }
+        return kept;
+    });
+}
+
+} // namespace ullage

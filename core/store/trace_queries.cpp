@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/trace_queries.h"
+
+#include "store/rows.h"
+
+#include <SQLiteCpp/Database.h>
+
+namespace ullage::store {
+
+namespace {
+
+const std::string select_traces =
+    "SELECT traces.id, traces.uuid, runs.uuid, meters.uuid, file_name, fingerprint, size_bytes, layout, offset_ms, rows_left_out, samples, "
+    "first_ms, last_ms, added_ms, traces.withdrawn FROM traces JOIN runs ON runs.id = traces.run_id "
+    "LEFT JOIN meters ON meters.id = traces.meter_id ";
+
+StoredTrace trace_in(SQLite::Statement& statement) {
+    Row row(statement);
+    StoredTrace stored;
+    stored.id = row.integer();
+    Trace& trace = stored.trace;
+    trace.uuid = row.text();
+    trace.run_uuid = row.text();
+    trace.meter_uuid = row.maybe_text();
+    trace.file_name = row.text();
+    trace.fingerprint = row.text();
+    trace.size_bytes = row.integer();
+    trace.layout = row.text();
+    trace.offset_ms = row.integer();
+    trace.rows_left_out = row.integer();
+    trace.samples = row.integer();
+    trace.first_ms = row.integer();
+    trace.last_ms = row.integer();
+    trace.added_ms = row.integer();
+    trace.withdrawn = row.flag();
+    return stored;
+}
+
+} // namespace
+
+std::optional<StoredTrace> find_trace(SQLite::Database& database, const std::string& uuid) {
+    SQLite::Statement query(database, select_traces + "WHERE traces.uuid = ?1");
+    Binder(query).text(uuid);
+    if (!query.executeStep()) return std::nullopt;
+    return trace_in(query);
+}
+
+std::vector<Trace> listed_traces(SQLite::Database& database, std::optional<std::int64_t> run_id) {
+    SQLite::Statement query(database, select_traces + "WHERE ?1 IS NULL OR traces.run_id = ?1 ORDER BY first_ms, traces.id");
+    Binder(query).integer(run_id);
+    std::vector<Trace> traces;
+    while (query.executeStep()) traces.push_back(trace_in(query).trace);
+    return traces;
+}
+
+std::int64_t next_trace_id(SQLite::Database& database) {
+    return database.execAndGet("SELECT coalesce(max(id), 0) + 1 FROM traces").getInt64();
+}
+
+void insert_trace(SQLite::Database& database, std::int64_t id, const Trace& trace) {
+    SQLite::Statement insert(database,
+                             "INSERT INTO traces (id, uuid, run_id, meter_id, file_name, fingerprint, size_bytes, layout, offset_ms, rows_left_out, "
+                             "samples, first_ms, last_ms, added_ms) VALUES (?1, ?2, (SELECT id FROM runs WHERE uuid = ?3), "
+                             "(SELECT id FROM meters WHERE uuid = ?4), ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)");
+    Binder binder(insert);
+    binder.integer(id).text(trace.uuid).text(trace.run_uuid).text(trace.meter_uuid.value_or(std::string())).text(trace.file_name);
+    binder.text(trace.fingerprint).integer(trace.size_bytes).text(trace.layout).integer(trace.offset_ms).integer(trace.rows_left_out);
+    binder.integer(trace.samples).integer(trace.first_ms).integer(trace.last_ms).integer(trace.added_ms);
+    insert.exec();
+}
+
+void withdraw_trace(SQLite::Database& database, std::int64_t id, bool withdrawn) {
+    SQLite::Statement update(database, "UPDATE traces SET withdrawn = ?2 WHERE id = ?1");
+    Binder(update).integer(id).integer(withdrawn);
+    update.exec();
+}
+
+} // namespace ullage::store

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Private to the room store. All functions throw SQLite::Exception.
+#pragma once
+
+#include "model/trace.h"
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace SQLite {
+class Database;
+}
+
+namespace ullage::store {
+
+struct StoredTrace {
+    std::int64_t id = 0;
+    Trace trace;
+};
+
+/// A trace, withdrawn or not.
+[[nodiscard]] std::optional<StoredTrace> find_trace(SQLite::Database& database, const std::string& uuid);
+/// All traces of a run (of every run when absent), withdrawn ones too, in order of their first sample.
+[[nodiscard]] std::vector<Trace> listed_traces(SQLite::Database& database, std::optional<std::int64_t> run_id);
+[[nodiscard]] std::int64_t next_trace_id(SQLite::Database& database);
+/// Call it after the blocks of `id` have been written, within the same transaction.
+void insert_trace(SQLite::Database& database, std::int64_t id, const Trace& trace);
+void withdraw_trace(SQLite::Database& database, std::int64_t id, bool withdrawn);
+
+} // namespace ullage::store

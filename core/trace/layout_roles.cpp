@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "trace/layout_columns.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+
+namespace ullage {
+namespace {
+
+/// What the words of a header say.
+struct HeaderWords {
+    std::vector<std::string> words; ///< in lower case, without the unit
+    std::optional<LogUnit> unit;
+};
+
+HeaderWords words_of(const std::string& title) {
+    HeaderWords header;
+    std::vector<std::string> parts(1);
+    for (const char c : title) {
+        // A degree sign and what is beyond ASCII belong to a word.
+        if (std::isalnum(static_cast<unsigned char>(c)) != 0 || c == '%' || static_cast<unsigned char>(c) >= 0x80) parts.back() += c;
+        else if (!parts.back().empty()) parts.emplace_back();
+    }
+    if (parts.back().empty()) parts.pop_back();
+    for (std::size_t i = parts.size(); i-- > 0;) {
+        // "U", "I", "P" and the like are no units; "h" and "min" end titles such as "per h".
+        if (header.unit || parts[i] == "a") continue;
+        if (i == 0 && parts.size() > 1 && parts[i].size() == 1) continue;
+        header.unit = unit_named(parts[i]);
+        if (header.unit && parts.size() > 1) parts.erase(parts.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+    for (std::string& part : parts) {
+        std::ranges::transform(part, part.begin(), [](unsigned char c) { return static_cast<char>(c < 0x80 ? std::tolower(c) : c); });
+        header.words.push_back(std::move(part));
+    }
+    return header;
+}
+
+struct RoleWord {
+    ColumnRole role;
+    std::string_view word;
+};
+
+// English, German, French, Spanish, as headers of logs have them.
+constexpr RoleWord role_words[] = {
+    {ColumnRole::power, "power"},      {ColumnRole::power, "watt"},      {ColumnRole::power, "watts"},     {ColumnRole::power, "leistung"},
+    {ColumnRole::power, "puissance"},  {ColumnRole::power, "potencia"},  {ColumnRole::power, "p"},         {ColumnRole::energy, "energy"},
+    {ColumnRole::energy, "register"},  {ColumnRole::energy, "energie"},  {ColumnRole::energy, "energia"},  {ColumnRole::energy, "consumption"},
+    {ColumnRole::energy, "kwh"},       {ColumnRole::energy, "wh"},       {ColumnRole::voltage, "voltage"}, {ColumnRole::voltage, "volt"},
+    {ColumnRole::voltage, "volts"},    {ColumnRole::voltage, "spannung"}, {ColumnRole::voltage, "tension"}, {ColumnRole::voltage, "u"},
+    {ColumnRole::voltage, "v"},        {ColumnRole::current, "current"}, {ColumnRole::current, "amps"},    {ColumnRole::current, "ampere"},
+    {ColumnRole::current, "amperes"},  {ColumnRole::current, "strom"},   {ColumnRole::current, "courant"}, {ColumnRole::current, "corriente"},
+    {ColumnRole::current, "i"},
+};
+
+/// Words that say that a column is not the quantity itself.
+constexpr std::array<std::string_view, 13> other_words = {"factor", "apparent", "reactive", "min",  "max",  "minimum", "maximum",
+                                                          "peak",   "average",  "cost",     "temperature", "frequency", "set"};
+
+ColumnRole role_of(LogQuantity quantity) {
+    switch (quantity) {
+    case LogQuantity::energy: return ColumnRole::energy;
+    case LogQuantity::power: return ColumnRole::power;
+    case LogQuantity::voltage: return ColumnRole::voltage;
+    case LogQuantity::current: return ColumnRole::current;
+    default: return ColumnRole::unused;
+    }
+}
+
+ColumnRole role_of(const HeaderWords& header, const std::optional<LogUnit>& unit) {
+    for (const std::string& word : header.words)
+        if (std::ranges::find(other_words, word) != other_words.end()) return ColumnRole::unused;
+    if (unit) return role_of(unit->quantity);
+    for (const std::string& word : header.words)
+        for (const RoleWord& known : role_words)
+            if (known.word == word) return known.role;
+    return ColumnRole::unused;
+}
+
+LogUnit basic_unit(ColumnRole role) {
+    switch (role) {
+    case ColumnRole::energy: return *unit_named("Wh");
+    case ColumnRole::power: return *unit_named("W");
+    case ColumnRole::voltage: return *unit_named("V");
+    case ColumnRole::current: return *unit_named("A");
+    default: return {};
+    }
+}
+
+std::string column_name(const TraceLayout& layout, std::size_t c) {
+    return layout.columns[c].title.empty() ? fmt::format("column {}", c + 1) : fmt::format("`{}`", layout.columns[c].title);
+}
+
+Result<void> take_named(const LayoutAnswers& answers, TraceLayout& layout) {
+    for (const LayoutAnswers::Column& named : answers.columns) {
+        if (named.index >= layout.columns.size())
+            return Error{Failure::bad_input, fmt::format("there is no column {} for the {}", named.index + 1, role_text(named.role)), {},
+                         fmt::format("the log has {} columns; they count from 1", layout.columns.size())};
+        LogColumn& column = layout.columns[named.index];
+        column.role = named.role;
+        // What the header says of another quantity does not hold for the one that was named.
+        if (role_of(column.unit.quantity) != named.role && column.unit.quantity != LogQuantity::time) column.unit = {};
+        if (named.unit.empty()) continue;
+        const auto unit = unit_named(named.unit);
+        const bool fits = unit && (named.role == ColumnRole::time || named.role == ColumnRole::date ? unit->quantity == LogQuantity::time
+                                                                                                   : role_of(unit->quantity) == named.role);
+        if (!fits)
+            return Error{Failure::bad_input, fmt::format("`{}` is no unit of {}", named.unit, role_text(named.role)), {},
+                         "use W, kW, Wh, kWh, J, V, mV, A or mA, and s, ms, min or h for times"};
+        column.unit = *unit;
+    }
+    return {};
+}
+
+void ask_energy_unit(const LayoutRows& rows, std::size_t c, TraceDetection& detection) {
+    detection.questions.push_back({OpenQuestion::energy_unit,
+                                   fmt::format("the register in {} has no unit (it begins with `{}`)", column_name(detection.layout, c), rows.data.front()[c]),
+                                   {"Wh", "kWh"}});
+}
+
+} // namespace
+
+Result<void> settle_columns(const LayoutRows& rows, const std::vector<ColumnContent>& contents, const LayoutAnswers& answers,
+                            TraceDetection& detection) {
+    TraceLayout& layout = detection.layout;
+    std::vector<std::optional<LogUnit>> units(layout.columns.size());
+    std::vector<ColumnRole> by_header(layout.columns.size(), ColumnRole::unused);
+    for (std::size_t c = 0; c < layout.columns.size(); ++c) {
+        if (c < rows.header.size()) layout.columns[c].title = rows.header[c];
+        std::string title = layout.columns[c].title;
+        if (c < rows.units_row.size()) title += " " + rows.units_row[c];
+        const HeaderWords header = words_of(title);
+        units[c] = header.unit ? header.unit : contents[c].suffix;
+        by_header[c] = role_of(header, units[c]);
+        if (units[c]) layout.columns[c].unit = *units[c];
+    }
+    if (auto named = take_named(answers, layout); !named) return named;
+    const auto told = [&answers](ColumnRole role) {
+        return std::ranges::any_of(answers.columns, [role](const LayoutAnswers::Column& column) { return column.role == role; });
+    };
+    for (std::size_t c = 0; c < layout.columns.size(); ++c) {
+        LogColumn& column = layout.columns[c];
+        if (column.role != ColumnRole::unused) continue;
+        if (units[c] && units[c]->quantity == LogQuantity::charge)
+            detection.notes.push_back(column_name(layout, c) + " counts charge (Ah), which is no energy: not used");
+        const ColumnRole role = by_header[c];
+        if (role == ColumnRole::unused || told(role) || !contents[c].mostly(contents[c].numbers)) continue;
+        if (const auto first = layout.column_of(role)) {
+            detection.notes.push_back(fmt::format("{} and {} may both be the {}: the first is taken", column_name(layout, *first),
+                                                  column_name(layout, c), role_text(role)));
+            continue;
+        }
+        column.role = role;
+    }
+    for (std::size_t c = 0; c < layout.columns.size(); ++c) {
+        LogColumn& column = layout.columns[c];
+        const bool value = column.role != ColumnRole::unused && column.role != ColumnRole::time && column.role != ColumnRole::date;
+        if (!value || column.unit.quantity != LogQuantity::unknown) continue;
+        const auto given = column.role == ColumnRole::energy ? unit_named(answers.energy_unit) : std::nullopt;
+        if (given && given->quantity == LogQuantity::energy) column.unit = *given;
+        else if (column.role == ColumnRole::energy) ask_energy_unit(rows, c, detection);
+        else {
+            column.unit = basic_unit(column.role);
+            detection.notes.push_back(fmt::format("{} has no unit: read as {}", column_name(layout, c), column.unit.name));
+        }
+    }
+    const bool current_and_voltage = layout.column_of(ColumnRole::current) && layout.column_of(ColumnRole::voltage);
+    if (!layout.column_of(ColumnRole::energy) && !layout.column_of(ColumnRole::power) && !current_and_voltage)
+        detection.questions.push_back({OpenQuestion::no_values, "no column of register or power (or voltage and current) is recognised: name it", {}});
+    return {};
+}
+
+} // namespace ullage

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "trace/run_load.h"
+
+#include <algorithm>
+
+namespace ullage {
+namespace {
+
+struct Window {
+    UtcMs from_ms = earliest_ms, to_ms = latest_ms;
+};
+
+Window window_of(const RunRecord& record) {
+    Window window;
+    std::optional<UtcMs> last_ms, cut_off_ms;
+    for (const Reading& reading : record.readings) {
+        if (reading.withdrawn) continue;
+        if (!last_ms) window.from_ms = reading.values.time_ms;
+        last_ms = reading.values.time_ms;
+        if (reading.values.mark == MarkKind::cut_off && !cut_off_ms) cut_off_ms = last_ms;
+    }
+    if (cut_off_ms) window.to_ms = *cut_off_ms;
+    else if (last_ms && record.run.end != RunEnd::still_running) window.to_ms = *last_ms;
+    return window;
+}
+
+} // namespace
+
+Result<std::optional<LoadStatistics>> load_of_run(const Logbook& logbook, const RunRecord& record) {
+    Result<std::vector<Trace>> listed = logbook.traces(record.run.uuid);
+    if (!listed) return listed.error();
+    std::vector<Trace> traces = std::move(listed).value();
+    std::erase_if(traces, [](const Trace& trace) { return trace.withdrawn; });
+    if (traces.empty()) return std::optional<LoadStatistics>();
+    double gap_limit_s = 60;
+    for (const Trace& trace : traces)
+        gap_limit_s = std::max(gap_limit_s, 10 * static_cast<double>(trace.last_ms - trace.first_ms) / 1000 / static_cast<double>(std::max<std::int64_t>(1, trace.samples - 1)));
+    const Window window = window_of(record);
+    LoadMeter meter(gap_limit_s);
+    const auto each_sample = [&](void (LoadMeter::*take)(std::span<const TraceSample>)) -> Result<void> {
+        for (const Trace& trace : traces) {
+            auto read = logbook.read_samples(trace.uuid, window.from_ms, window.to_ms, [&](std::span<const TraceSample> samples) {
+                (meter.*take)(samples);
+                return true;
+            });
+            if (!read) return read;
+        }
+        return {};
+    };
+    if (auto read = each_sample(&LoadMeter::take); !read) return read.error();
+    if (meter.needs_second_pass())
+        if (auto read = each_sample(&LoadMeter::take_again); !read) return read.error();
+    return meter.statistics();
+}
+
+} // namespace ullage

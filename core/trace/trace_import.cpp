@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "trace/trace_import.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+namespace ullage {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::size_t beginning_bytes = 1 << 18;
+constexpr std::size_t preview_rows = 20, preview_samples = 200;
+
+Result<std::ifstream> opened(const std::string& path) {
+    std::error_code code;
+    const fs::file_status status = fs::status(path, code);
+    if (status.type() == fs::file_type::not_found) return Error{Failure::not_found, "there is no such file", path, "check the name"};
+    if (status.type() != fs::file_type::regular) return Error{Failure::refused, "this is no regular file", path, "name a log file"};
+    std::ifstream file(path, std::ios::binary);
+    if (!file) return Error{Failure::io, "the file cannot be read", path, "check its permissions"};
+    return file;
+}
+
+Error at_file(Error error, const std::string& path) {
+    if (error.where.empty()) error.where = path;
+    return error;
+}
+
+Result<TraceTally> whole_file(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options, const SampleSink& sink) {
+    Result<std::ifstream> file = opened(path);
+    if (!file) return file.error();
+    Result<TraceTally> tally = read_trace(file.value(), layout, options, sink);
+    if (!tally) return at_file(tally.error(), path);
+    if (file.value().bad()) return Error{Failure::io, "the file cannot be read to its end", path, "check the disk"};
+    return tally;
+}
+
+std::string_view delimiter_text(char delimiter) {
+    switch (delimiter) {
+    case '\t': return "tab";
+    case ';': return "semicolon";
+    case '|': return "bar";
+    case ',': return "comma";
+    default: return "blanks";
+    }
+}
+
+std::string_view order_text(DateOrder order) {
+    switch (order) {
+    case DateOrder::day_first: return ", day first";
+    case DateOrder::month_first: return ", month first";
+    case DateOrder::year_first: return ", year first";
+    case DateOrder::unknown: return "";
+    }
+    return "";
+}
+
+} // namespace
+
+Result<TracePreview> preview_trace(const std::string& path, const LayoutAnswers& answers, const std::map<std::string, std::string>& kept,
+                                   const TraceReadOptions& options) {
+    Result<std::ifstream> file = opened(path);
+    if (!file) return file.error();
+    std::string beginning(beginning_bytes, '\0');
+    file.value().read(beginning.data(), static_cast<std::streamsize>(beginning.size()));
+    if (file.value().bad()) return Error{Failure::io, "the file cannot be read", path, "check the disk"};
+    const auto count = static_cast<std::size_t>(std::max<std::streamsize>(file.value().gcount(), 0));
+    const bool whole = count < beginning.size();
+    beginning.resize(count);
+    if (!whole) // the last line may be cut off
+        if (const auto end = beginning.rfind('\n'); end != std::string::npos) beginning.resize(end + 1);
+    std::map<std::string, LayoutAnswers> remembered;
+    for (const auto& [signature, text] : kept) remembered.emplace(signature, answers_from(text));
+    Result<TraceDetection> detection = detect_layout(beginning, answers, remembered);
+    if (!detection) return at_file(detection.error(), path);
+    TracePreview preview;
+    preview.detection = std::move(detection).value();
+    const TraceLayout& layout = preview.detection.layout;
+    {
+        std::istringstream in(beginning);
+        LogLines lines(in, layout.encoding);
+        std::string_view line;
+        std::vector<std::string_view> fields;
+        std::vector<std::string> scratch;
+        while (preview.rows.size() < preview_rows && lines.next(line))
+            if (lines.line_number() >= layout.first_data_line && split_fields(line, layout.delimiter, fields, scratch))
+                preview.rows.emplace_back(fields.begin(), fields.end());
+    }
+    if (!preview.detection.questions.empty() || (needs_start(layout.time_form) && !options.start_ms)) return preview;
+    std::istringstream in(beginning);
+    TraceReadOptions quiet = options;
+    quiet.progress = nullptr;
+    const Result<TraceTally> tally = read_trace(in, layout, quiet, [&preview](std::span<const TraceSample> samples) -> Result<void> {
+        for (const TraceSample& sample : samples)
+            if (preview.samples.size() < preview_samples) preview.samples.push_back(sample);
+        return {};
+    });
+    if (!tally) return at_file(tally.error(), path);
+    preview.tally = tally.value();
+    return preview;
+}
+
+Result<TraceTally> check_trace(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options) {
+    return whole_file(path, layout, options, [](std::span<const TraceSample>) { return Result<void>(); });
+}
+
+Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, const std::string& run_uuid,
+                                   const std::optional<std::string>& meter_uuid, const TraceDetection& detection, const TraceReadOptions& options) {
+    if (const auto open = open_questions(detection)) return at_file(*open, path);
+    const std::string answers = answers_text(answers_of(detection.layout));
+    Trace trace;
+    trace.run_uuid = run_uuid;
+    trace.meter_uuid = meter_uuid;
+    trace.file_name = fs::path(path).filename().string();
+    trace.layout = answers;
+    trace.offset_ms = options.offset_ms;
+    TraceTally tally;
+    const Result<Trace> added = logbook.add_trace(std::move(trace), [&](Trace& about, const SampleTaker& take) -> Result<void> {
+        Result<TraceTally> read = whole_file(path, detection.layout, options, take);
+        if (!read) return read.error();
+        tally = std::move(read).value();
+        about.fingerprint = tally.fingerprint;
+        about.size_bytes = tally.bytes;
+        about.rows_left_out = tally.left_out();
+        return {};
+    });
+    if (!added) return added.error();
+    if (auto kept = logbook.keep_trace_answers(detection.signature, answers); !kept) return kept.error();
+    return ImportedTrace{added.value(), std::move(tally)};
+}
+
+std::string layout_sentence(const TraceDetection& detection) {
+    const TraceLayout& layout = detection.layout;
+    std::string columns;
+    for (std::size_t c = 0; c < layout.columns.size(); ++c) {
+        const LogColumn& column = layout.columns[c];
+        if (column.role == ColumnRole::unused) continue;
+        columns += fmt::format("{}{} = column {}", columns.empty() ? "" : ", ", role_text(column.role), c + 1);
+        if (!column.title.empty()) columns += fmt::format(" `{}`", column.title);
+        const bool counted = column.role != ColumnRole::time || layout.time_form == TimeForm::elapsed;
+        if (counted && !column.unit.name.empty()) columns += fmt::format(" in {}", column.unit.name);
+    }
+    return fmt::format("{}; times as {}{}; delimiter {}, decimal {}, {}, data from line {}", columns.empty() ? "no column recognised" : columns,
+                       time_form_text(layout.time_form), order_text(layout.date_order), delimiter_text(layout.delimiter),
+                       layout.decimal == ',' ? "comma" : "point", encoding_text(layout.encoding), layout.first_data_line);
+}
+
+std::optional<Error> open_questions(const TraceDetection& detection) {
+    if (detection.questions.empty()) return std::nullopt;
+    std::string words;
+    for (const LayoutQuestion& question : detection.questions) {
+        words += (words.empty() ? "" : "; ") + question.words;
+        std::string choices;
+        for (const std::string& choice : question.choices) choices += (choices.empty() ? "" : " or ") + choice;
+        if (!choices.empty()) words += " (" + choices + "?)";
+    }
+    return Error{Failure::bad_input, words, {}, "answer it; nothing was imported"};
+}
+
+} // namespace ullage

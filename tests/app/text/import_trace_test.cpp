@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "command_fixture.h"
+
+namespace ullage::test {
+namespace {
+
+class ImportTrace : public Commands {
+protected:
+    /// Imports a log into the first run of "Specimen", which begins at 2027-05-11T06:00Z.
+    Outcome import(const std::string& log, std::vector<std::string> more = {}) {
+        std::vector<std::string> args{"import-trace", written("log.csv", log), "--logbook", logbook_, "--unit", "Specimen", "--run", "1"};
+        args.insert(args.end(), more.begin(), more.end());
+        return run(args);
+    }
+
+    static void expect_part(const std::string& text, const std::string& part) { EXPECT_NE(text.find(part), std::string::npos) << text; }
+
+    std::string logbook_ = logbook();
+};
+
+constexpr const char* plain_log = "time,register (Wh),power (W)\n2027-05-11T06:00:00Z,0,80\n2027-05-11T06:00:10Z,0.2,80\nbroken,1,1\n2027-05-11T06:00:20Z,0.4,80\n";
+
+TEST_F(ImportTrace, says_how_the_log_is_read_what_was_taken_and_which_row_was_not) {
+    const Outcome outcome = import(plain_log);
+    EXPECT_EQ(outcome.code, exit_good) << outcome.err;
+    expect_part(outcome.out, "register = column 2 `register (Wh)` in Wh");
+    expect_part(outcome.out, "4 rows: 3 taken, 1 left out");
+    expect_part(outcome.out, "line 4: broken,1,1");
+    expect_part(outcome.out, "3 samples from 2027-05-11T06:00Z to 2027-05-11T06:00:20Z, into run 1 of Specimen, meter Bench meter");
+}
+
+TEST_F(ImportTrace, a_preview_changes_no_byte_of_the_logbook) {
+    const std::string before = file_text(logbook_);
+    const Outcome outcome = import(plain_log, {"--preview"});
+    EXPECT_EQ(outcome.code, exit_good) << outcome.err;
+    expect_part(outcome.out, "3 taken, 1 left out");
+    expect_part(outcome.out, "Nothing was imported");
+    EXPECT_EQ(file_text(logbook_), before);
+}
+
+TEST_F(ImportTrace, the_same_file_twice_is_refused_in_one_line) {
+    EXPECT_EQ(import(plain_log).code, exit_good);
+    const Outcome again = import(plain_log);
+    EXPECT_EQ(again.code, exit_bad_input);
+    expect_one_line(again.err);
+    expect_part(again.err, "in the run already");
+}
+
+TEST_F(ImportTrace, an_open_question_names_the_option_that_answers_it) {
+    const char* log = "Date,Time,Power (W)\n05/11/2027,06:00:00,80\n05/11/2027,06:00:10,80\n";
+    const Outcome asked = import(log);
+    EXPECT_EQ(asked.code, exit_bad_input);
+    expect_one_line(asked.err);
+    expect_part(asked.err, "--date-order");
+    const Outcome answered = import(log, {"--date-order", "month-first", "--offset", "-00:00:05"});
+    EXPECT_EQ(answered.code, exit_good) << answered.err;
+    expect_part(answered.out, "2 samples from 2027-05-11T05:59:55Z");
+}
+
+TEST_F(ImportTrace, columns_and_their_units_can_be_named) {
+    const Outcome outcome = import("0;1,5\n10;1,6\n", {"--map", "time=1,register=2:kWh"});
+    EXPECT_EQ(outcome.code, exit_good) << outcome.err;
+    expect_part(outcome.out, "2027-05-11T06:00Z  1500 Wh");
+    expect_part(outcome.out, "the log is taken to begin with the first reading of the run");
+}
+
+TEST_F(ImportTrace, analyse_then_says_what_the_log_tells_of_the_load) {
+    std::string log = "epoch,register (Wh),power (W)\n";
+    // 90 W for 6 min and 10 W for 24 min by turns, 10 h; the register rises by a tenth less than the power says.
+    double wh = 0;
+    for (long s = 0; s <= 36'000; s += 10) {
+        const int watts = s % 1800 < 360 ? 90 : 10;
+        log += std::to_string(1'810'015'200 + s) + "," + std::to_string(wh) + "," + std::to_string(watts) + "\n";
+        wh += 0.9 * watts * 10 / 3600;
+    }
+    ASSERT_EQ(import(log).code, exit_good);
+    const Outcome text = run({"analyse", logbook_, "--unit", "Specimen", "--run", "1"});
+    EXPECT_EQ(text.code, exit_good) << text.err;
+    expect_part(text.out, "Load by the log");
+    expect_part(text.out, "on for 20.0 % of the time, 2.00 starts an hour");
+    expect_part(text.out, "integrated power is 111.");
+    const Outcome json = run({"analyse", logbook_, "--unit", "Specimen", "--format", "json"});
+    expect_part(json.out, "\"starts_per_hour\"");
+    expect_part(json.out, "\"load_by_trace\": null");
+}
+
+TEST_F(ImportTrace, wrong_answers_are_said_in_one_line) {
+    for (const std::vector<std::string>& wrong : std::vector<std::vector<std::string>>{{"--map", "power=9"},
+                                                                                        {"--map", "speed=1"},
+                                                                                        {"--map", "power=3:kWh"},
+                                                                                        {"--map", "power"},
+                                                                                        {"--zone", "Nowhere/Else"},
+                                                                                        {"--start", "soon"},
+                                                                                        {"--offset", "12"},
+                                                                                        {"--meter", "none"}}) {
+        const Outcome outcome = import(plain_log, wrong);
+        EXPECT_EQ(outcome.code, exit_bad_input) << testing::PrintToString(wrong);
+        expect_one_line(outcome.err);
+    }
+    EXPECT_EQ(import(plain_log, {"--run", "0"}).code, exit_usage);
+    EXPECT_EQ(import(plain_log, {"--date-order", "guess"}).code, exit_usage);
+}
+
+TEST_F(ImportTrace, a_log_or_logbook_that_is_not_there_is_said_in_one_line) {
+    const Outcome no_log = run({"import-trace", folder_ / "none.csv", "--logbook", logbook_, "--unit", "Specimen", "--run", "1"});
+    EXPECT_EQ(no_log.code, exit_bad_input);
+    expect_one_line(no_log.err);
+    const Outcome no_logbook = run({"import-trace", written("log.csv", plain_log), "--logbook", folder_ / "none.ullage", "--run", "1"});
+    EXPECT_EQ(no_logbook.code, exit_bad_input);
+    expect_one_line(no_logbook.err);
+}
+
+} // namespace
+} // namespace ullage::test

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "samples.h"
+#include "store/trace_codec.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <cmath>
+#include <random>
+
+namespace ullage {
+namespace {
+
+using namespace test;
+
+std::vector<TraceSample> random_samples(std::mt19937& random, std::size_t count) {
+    std::vector<TraceSample> samples(count);
+    UtcMs time_ms = 1'810'317'600'000;
+    for (TraceSample& sample : samples) {
+        time_ms += 1 + random() % 20'000;
+        sample.time_ms = time_ms;
+        if (random() % 3 != 0) sample.register_wh = static_cast<double>(random() % 100'000) / 10;
+        sample.power_w = static_cast<double>(static_cast<int>(random() % 20'001) - 10'000) / 1000;
+        if (random() % 10 == 0) sample.voltage_v = std::ldexp(static_cast<double>(random()), static_cast<int>(random() % 100) - 50);
+    }
+    return samples;
+}
+
+TEST(TraceBlocks, come_back_to_the_last_bit) {
+    std::mt19937 random(7);
+    for (const std::size_t count : {std::size_t{1}, std::size_t{2}, std::size_t{9}, store::block_samples}) {
+        std::vector<TraceSample> samples = random_samples(random, count);
+        samples.front().current_a = -0.0;
+        samples.back().register_wh = 1e15;
+        std::vector<TraceSample> again;
+        ASSERT_TRUE(store::decode(store::encoded(samples), again));
+        EXPECT_EQ(again, samples);
+        EXPECT_TRUE(std::signbit(*again.front().current_a));
+    }
+}
+
+TEST(TraceBlocks, damaged_bytes_are_refused_or_give_samples_but_never_crash) {
+    std::mt19937 random(8);
+    const std::string bytes = store::encoded(random_samples(random, 200));
+    for (int trial = 0; trial < 2000; ++trial) {
+        std::string broken = bytes;
+        broken[random() % broken.size()] = static_cast<char>(random());
+        if (trial % 3 == 0) broken.resize(random() % broken.size());
+        std::vector<TraceSample> samples;
+        (void)store::decode(broken, samples);
+        EXPECT_LE(samples.size(), store::block_samples);
+    }
+    std::vector<TraceSample> samples;
+    EXPECT_FALSE(store::decode("", samples));
+    EXPECT_FALSE(store::decode(bytes + "x", samples));
+}
+
+TEST(TraceBlocks, a_sample_of_four_decimal_columns_takes_less_than_10_bytes) {
+    std::vector<TraceSample> samples(store::block_samples);
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        const auto n = static_cast<double>(i);
+        samples[i] = {static_cast<UtcMs>(1'810'317'600'000 + 1000 * i), std::floor(n / 5) / 10, 60 + std::fmod(7 * n, 83) / 10, 230 + std::fmod(3 * n, 17) / 10,
+                      std::round(1000 * (0.26 + std::fmod(5 * n, 23) / 1000)) / 1000};
+    }
+    EXPECT_LT(store::encoded(samples).size(), 10 * samples.size());
+}
+
+/// A trace of `samples` for the run of a logbook.
+Result<Trace> add(Logbook& logbook, const std::string& run_uuid, const std::vector<TraceSample>& samples, const std::string& fingerprint = "f") {
+    Trace trace;
+    trace.run_uuid = run_uuid;
+    trace.file_name = "a.csv";
+    return logbook.add_trace(trace, [&](Trace& about, const SampleTaker& take) {
+        about.fingerprint = fingerprint;
+        return take(samples);
+    });
+}
+
+TEST(Traces, survive_closing_and_opening_and_are_shown_when_looking) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const std::string run = write_logbook(folder / "a.ullage");
+    std::mt19937 random(9);
+    const std::vector<TraceSample> samples = random_samples(random, 10'000);
+    {
+        Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+        EXPECT_EQ(take(add(logbook, run, samples)).samples, 10'000);
+    }
+    const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+    const std::vector<Trace> traces = take(logbook.traces(run));
+    ASSERT_EQ(traces.size(), 1u);
+    EXPECT_EQ(traces[0].first_ms, samples.front().time_ms);
+    EXPECT_EQ(traces[0].last_ms, samples.back().time_ms);
+    std::vector<TraceSample> part;
+    take(logbook.read_samples(traces[0].uuid, samples[4000].time_ms, samples[5000].time_ms, [&part](std::span<const TraceSample> some) {
+        part.insert(part.end(), some.begin(), some.end());
+        return true;
+    }));
+    EXPECT_EQ(part, std::vector<TraceSample>(samples.begin() + 4000, samples.begin() + 5001));
+}
+
+TEST(Traces, a_source_that_fails_leaves_nothing) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const std::string run = write_logbook(folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    std::mt19937 random(10);
+    const std::vector<TraceSample> samples = random_samples(random, 10'000);
+    Trace trace;
+    trace.run_uuid = run;
+    const auto failed = logbook.add_trace(trace, [&](Trace&, const SampleTaker& taker) -> Result<void> {
+        if (auto taken = taker(samples); !taken) return taken;
+        return Error{Failure::io, "the card was pulled out", {}, {}};
+    });
+    ASSERT_FALSE(failed.ok());
+    EXPECT_TRUE(take(logbook.traces()).empty());
+    EXPECT_EQ(take(add(logbook, run, samples)).samples, 10'000);
+}
+
+TEST(Traces, samples_out_of_order_or_none_at_all_are_refused) {
+    const FakeClock clock;
+    const TempFolder folder;
+    const std::string run = write_logbook(folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    EXPECT_EQ(failure_of(add(logbook, run, {})), Failure::bad_input);
+    EXPECT_EQ(failure_of(add(logbook, run, {{2000, 1, {}, {}, {}}, {1000, 1, {}, {}, {}}})), Failure::bad_input);
+    EXPECT_EQ(failure_of(add(logbook, "none", {{1000, 1, {}, {}, {}}})), Failure::not_found);
+}
+
+TEST(Traces, no_program_changes_or_deletes_a_sample) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const std::string run = write_logbook(folder / "a.ullage");
+    {
+        Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+        take(add(logbook, run, {{1000, 1, {}, {}, {}}}));
+    }
+    SQLite::Database database((folder / "a.ullage"), SQLite::OPEN_READWRITE);
+    for (const char* sql : {"UPDATE trace_blocks SET samples = 2", "DELETE FROM trace_blocks", "DELETE FROM traces", "UPDATE traces SET offset_ms = 1",
+                            "INSERT INTO trace_blocks (trace_id, first_ms, last_ms, samples, content) VALUES (1, 9, 9, 1, X'00')"})
+        EXPECT_THROW(database.exec(sql), SQLite::Exception) << sql;
+}
+
+} // namespace
+} // namespace ullage
