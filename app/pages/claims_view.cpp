@@ -57,7 +57,7 @@ QString claims_html(const UnitClaims& claims) {
     return html + QStringLiteral("</table>");
 }
 
-QString draw_words(const QString& name, const OwnDraw& draw, const QString& currency) {
+QString draw_words(const QString& name, const StandingDraw& draw, const QString& currency) {
     if (draw.draw_w.kind == Kind::not_known) return tr("%1: not known: %2.").arg(name, text_of(draw.draw_w.reason));
     QString words = tr("%1: %2 (%3), %4 a day, %5 a month").arg(name, text_of(quantity_text(draw.draw_w, 1)), text_of(kind_text(draw.draw_w.kind)),
                                                               text_of(quantity_text(draw.per_day_wh, 0)), text_of(quantity_text(draw.per_month_wh, 0)));

@@ -26,7 +26,7 @@ std::string output_text(const RunRecord& record, const EnergyAnalysis& energy) {
            table_text(output_steps_table(run), TableFormat::text);
 }
 
-std::string draw_text(const char* name, const OwnDraw& draw, const std::optional<EnergyPrice>& price) {
+std::string draw_text(const char* name, const StandingDraw& draw, const std::optional<EnergyPrice>& price) {
     if (draw.draw_w.kind == Kind::not_known) return fmt::format("  {}: not known: {}\n", name, one_line(draw.draw_w.reason));
     std::string text = fmt::format("  {}: {} ({}), {} a day, {} a month; {}\n", name, quantity_text(draw.draw_w, 1), kind_text(draw.draw_w.kind),
                                    quantity_text(draw.per_day_wh, 0), quantity_text(draw.per_month_wh, 0), one_line(draw.draw_w.reason));

@@ -16,7 +16,7 @@ std::string shown(const Quantity& quantity) {
     return quantity.kind == Kind::not_known ? std::string("-") : quantity_text(quantity, quantity_decimals(quantity.key));
 }
 
-Json draw_json(const OwnDraw& draw) {
+Json draw_json(const StandingDraw& draw) {
     return {{"draw_w", quantity_json(draw.draw_w)},
             {"per_day_wh", quantity_json(draw.per_day_wh)},
             {"per_month_wh", quantity_json(draw.per_month_wh)},

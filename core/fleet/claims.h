@@ -31,7 +31,7 @@ struct ClaimCheck {
 struct UnitClaims {
     std::vector<ClaimCheck> checks;
     RoundTrip round_trip;
-    OwnDraws draws;
+    StandingDraws draws;
 };
 
 /// Rated energy: the largest delivered from full to cut-off; `holds` where its lower end reaches the claim, else `not reached`, since energy inside the

@@ -78,7 +78,7 @@ Quantity scaled(const Quantity& draw, const char* key, double hours) {
     return made;
 }
 
-void complete(OwnDraw& draw, bool at_charger, const RoundTrip& trip, const std::optional<EnergyPrice>& price) {
+void complete(StandingDraw& draw, bool at_charger, const RoundTrip& trip, const std::optional<EnergyPrice>& price) {
     draw.per_day_wh = scaled(draw.draw_w, "own_wh_per_day", hours_per_day);
     draw.per_month_wh = scaled(draw.draw_w, "own_wh_per_month", hours_per_day * days_per_month);
     if (!draw.draw_w.value) return;
@@ -97,9 +97,9 @@ void complete(OwnDraw& draw, bool at_charger, const RoundTrip& trip, const std::
 
 } // namespace
 
-OwnDraws own_draws(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit, const RoundTrip& trip,
+StandingDraws own_draws(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit, const RoundTrip& trip,
                    const std::optional<EnergyPrice>& price) {
-    OwnDraws draws;
+    StandingDraws draws;
     draws.output_on.draw_w = fit.no_load_draw_w;
     draws.output_off.draw_w = not_known("standby_draw_w", "W", "no standby run: leave the unit full with its output off for days, reading the gauge, then charge it");
     bool at_charger = false;

@@ -17,7 +17,7 @@ struct EnergyPrice {
 };
 
 /// A power that the unit takes for itself, and what that comes to.
-struct OwnDraw {
+struct StandingDraw {
     Quantity draw_w;             ///< "no_load_draw_w" (output on) or "standby_draw_w" (output off)
     Quantity per_day_wh, per_month_wh; ///< "own_wh_per_day", "own_wh_per_month"; a month of 365.25/12 days
     std::optional<double> cost_per_day, cost_per_month; ///< in the price's currency
@@ -30,10 +30,10 @@ struct OwnDraw {
 /// energy of the charge that came next and brought a unit that had stood full back to full, over the hours from the standby's start to the charge's, at the meter
 /// before the unit with the charging loss inside; else rated energy × gauge drop / hours, which assumes an honest gauge. Costs: what is not measured
 /// before the charger is divided by the round trip where that is known, else the charging loss is left out and said.
-struct OwnDraws {
-    OwnDraw output_on, output_off;
+struct StandingDraws {
+    StandingDraw output_on, output_off;
 };
-[[nodiscard]] OwnDraws own_draws(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit, const RoundTrip& trip,
+[[nodiscard]] StandingDraws own_draws(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit, const RoundTrip& trip,
                                  const std::optional<EnergyPrice>& price);
 
 } // namespace ullage

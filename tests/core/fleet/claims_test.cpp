@@ -270,7 +270,7 @@ TEST(OwnDraw, a_standby_is_measured_by_the_charge_that_makes_good_for_it) {
     standby.record().run.end = RunEnd::stopped_by_tester;
     std::vector<RunRecord> records{standby.record(), charge(72, 2, 72, 94, 100)};
     const UnitClaims claims = claims_of(records, EnergyPrice{0.30, "EUR"});
-    const OwnDraw& off = claims.draws.output_off;
+    const StandingDraw& off = claims.draws.output_off;
     EXPECT_NEAR(*off.draw_w.value, 1.0, 1e-9);
     EXPECT_EQ(off.draw_w.kind, Kind::measured);
     EXPECT_NEAR(*off.per_day_wh.value, 24, 1e-9);

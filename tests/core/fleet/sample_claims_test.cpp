@@ -60,7 +60,7 @@ TEST(SampleClaims, the_charge_time_and_the_rated_output_hold_and_the_peak_holds_
 }
 
 TEST(SampleClaims, the_cost_of_an_output_left_on_follows_from_the_no_load_draw) {
-    const OwnDraw& on = osk_claims().draws.output_on;
+    const StandingDraw& on = osk_claims().draws.output_on;
     ASSERT_TRUE(on.draw_w.value);
     ASSERT_TRUE(on.cost_per_day);
     EXPECT_NEAR(*on.cost_per_day, *on.draw_w.value * 24 / 1000 / *osk_claims().round_trip.efficiency.value * 0.30, 1e-9);
