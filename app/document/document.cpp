@@ -65,6 +65,7 @@ void Document::close() {
     state_->record_at.clear();
     state_->units.clear();
     state_->meters.clear();
+    state_->load_lists.clear();
     state_->book.reset();
     emit closed();
 }

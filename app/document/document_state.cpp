@@ -29,6 +29,8 @@ Result<void> Document::State::take_over(Logbook opened) {
     if (!new_units) return new_units.error();
     auto new_meters = opened.meters();
     if (!new_meters) return new_meters.error();
+    auto new_load_lists = opened.load_lists();
+    if (!new_load_lists) return new_load_lists.error();
     auto new_records = opened.run_records();
     if (!new_records) return new_records.error();
     document.undo_stack_.clear();
@@ -38,6 +40,7 @@ Result<void> Document::State::take_over(Logbook opened) {
     book.emplace(std::move(opened));
     units = std::move(new_units).value();
     meters = std::move(new_meters).value();
+    load_lists = std::move(new_load_lists).value();
     records = std::move(new_records).value();
     index_runs();
     return {};
@@ -66,6 +69,7 @@ void Document::State::applied(const Change& change) {
     };
     if (change.units) also(read_units());
     if (change.meters) also(read_meters());
+    if (change.load_lists) also(read_load_lists());
     for (const auto& uuid : change.readings) analyses.erase(uuid);
     if (!runs) {
         for (const auto& uuid : change.readings) {
@@ -82,6 +86,7 @@ void Document::State::applied(const Change& change) {
 
     if (change.units) emit document.unitsChanged();
     if (change.meters) emit document.metersChanged();
+    if (change.load_lists) emit document.loadListsChanged();
     if (runs) emit document.runsChanged();
     for (const auto& uuid : change.readings)
         if (document.run(uuid)) emit document.readingsChanged(QString::fromStdString(uuid));

@@ -2,6 +2,7 @@
 #include "exchange/sheet_keys.h"
 
 #include "base/number.h"
+#include "model/tags.h"
 
 #include <fmt/format.h>
 
@@ -112,6 +113,16 @@ SheetKey gauge_step_key() {
             }};
 }
 
+SheetKey tags_key() {
+    return {"tags", [](const RunRecord& record) { return tags_text(record.unit.tags, "; "); },
+            [](RunRecord& record, std::string_view text) -> Result<void> {
+                Result<std::vector<std::string>> tags = tags_from(text);
+                if (!tags) return wrong(tags.error().what, tags.error().remedy);
+                record.unit.tags = std::move(tags).value();
+                return {};
+            }};
+}
+
 SheetKey correction_key() {
     return {"meter_correction",
             [](const RunRecord& record) {
@@ -208,10 +219,12 @@ const std::vector<SheetKey>& sheet_keys() {
         unit_number("pv_max_a", positive, &Unit::pv_max_a),
         unit_number("pv_max_w", positive, &Unit::pv_max_w),
         unit_number("price", not_negative, &Unit::price),
+        unit_number("paid_price", not_negative, &Unit::paid_price),
         unit_text("currency", &Unit::currency),
         unit_number("mass_kg", positive, &Unit::mass_kg),
         unit_number("warranty_years", not_negative, &Unit::warranty_years),
         gauge_step_key(),
+        tags_key(),
         unit_text("unit_remark", &Unit::remark),
         meter_text("meter", &Meter::name),
         meter_number("meter_step_wh", positive, &Meter::step_wh),

@@ -52,6 +52,7 @@ Result<void> agrees(const Unit& known, const Unit& incoming) {
          {"the PV current limit", "A", known.pv_max_a, incoming.pv_max_a},
          {"the PV power limit", "W", known.pv_max_w, incoming.pv_max_w},
          {"the price", "", known.price, incoming.price},
+         {"the price paid", "", known.paid_price, incoming.paid_price},
          {"the mass", "kg", known.mass_kg, incoming.mass_kg},
          {"the warranty", "years", known.warranty_years, incoming.warranty_years},
          {"the gauge step", "percentage points", known.gauge_step_percent, incoming.gauge_step_percent}});

@@ -14,6 +14,7 @@ constexpr Migration steps[] = {
     {1, "units, meters, runs and their readings as versions", migration_0001},
     {2, "half-typed entries of runs", migration_0002},
     {3, "photos of readings as versions", migration_0003},
+    {4, "paid prices and tags of units, load lists", migration_0004},
 };
 
 } // namespace
