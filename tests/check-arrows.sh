@@ -18,11 +18,12 @@ allowed() {
     measure) echo "base model numerics measure" ;;
     gauge) echo "base model numerics measure gauge" ;;
     fleet) echo "base model numerics measure gauge fleet" ;;
-    exchange) echo "base model pv numerics measure gauge fleet exchange" ;;
+    sizing) echo "base model numerics measure gauge fleet sizing" ;;
+    exchange) echo "base model pv numerics measure gauge fleet sizing exchange" ;;
     trace) echo "base model numerics store measure trace" ;;
   esac
 }
-for room in base model pv numerics store measure gauge fleet exchange trace; do
+for room in base model pv numerics store measure gauge fleet sizing exchange trace; do
   may=" $(allowed "$room") "
   for file in core/"$room"/*.h core/"$room"/*.cpp; do
     for target in $(sed -n 's,^#include "\([a-z_]*\)/.*",\1,p' "$file"); do
@@ -34,7 +35,7 @@ done
 # What writes reports knows drawings and style, but neither document nor window.
 for file in app/report/*.h app/report/*.cpp; do
   for target in $(sed -n 's,^#include "\([a-z_]*\)/.*",\1,p' "$file"); do
-    case " report charts style base model numerics measure gauge fleet exchange " in *" $target "*) ;; *) refuse "$file may not include from $target" ;; esac
+    case " report charts style base model numerics measure gauge fleet sizing exchange " in *" $target "*) ;; *) refuse "$file may not include from $target" ;; esac
   done
 done
 for file in $(grep -rl '#include "report/' app/style app/charts app/text app/document app/services app/models app/delegates || true); do

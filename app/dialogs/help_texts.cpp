@@ -19,6 +19,7 @@ KeyList words_of_the_job() {
     return {
         {tr("logbook"), tr("one file with everything below; it ends in .ullage")},
         {tr("unit"), tr("a battery storage unit under test, with what its maker claims")},
+        {tr("tag"), tr("a short word of yours at a unit, to find it by: the comparison can show the units of one tag")},
         {tr("meter"), tr("the external energy meter between the unit's socket and the load")},
         {tr("register"), tr("the energy number in Wh that the meter counts up")},
         {tr("gauge"), tr("the unit's own display of how full it is, in percent")},
@@ -29,6 +30,8 @@ KeyList words_of_the_job() {
                          "not carry photos; a copy of the logbook does")
                           .arg(photo_limits_words())
                           .arg(photos_limit_bytes / 1'000'000)},
+        {tr("load list"), tr("appliances that a unit is to feed, under a name: what each takes while on, how long a day, and when")},
+        {tr("duty"), tr("share of the time that an appliance is on while it is in use, in percent")},
         {tr("delivered energy"), tr("what the register counted during the run, corrected: Wh at the socket")},
         {tr("gauge-implied energy"), tr("rated energy times the fall of the gauge: what the gauge says has gone")},
         {tr("usable fraction"), tr("delivered energy from full to cut-off, divided by rated energy")},
@@ -96,7 +99,12 @@ QString method_html() {
            "under an unmoved energy is the gauge; an energy that falls under an unmoved curve is the unit."),
         tr("<b>Comparison.</b> Units as they were tested, or at one load, to which each is moved by what all its drains say together. A unit "
            "that cannot be moved stands as tested and says why. Differences tells which units these meters can tell apart: the gain of a meter that "
-           "measured both cancels, those of two meters do not. A right click on the heads of the table chooses its columns."),
+           "measured both cancels, those of two meters do not. Prices per kWh are those of the list price; where what was paid is known, that stands beside it. A right click on the heads of the table chooses its columns, which can "
+           "also be dragged; both are remembered, and exports follow. Units that are not told apart share a rank."),
+        tr("<b>Load lists.</b> Daily energy is the sum of number, power, duty and hours; what was measured over some hours goes before power and duty. "
+           "The output is taken to be on for the longest use by day and the longest by night, or all day where something is always connected; the mean "
+           "over that time is the load at which the comparison puts units. The most that is asked at once is all that runs and the largest "
+           "surcharge of one start. These are sums of what you stated, without interval."),
         tr("<b>Other claims.</b> A charge gives energy in, time to full, power and taper; a charge to full after a cut-off and the drain after it give the "
            "round trip, between points that are named. Where one meter measured both its gain cancels. A sustained-output or peak-output run holds each "
            "step of load between two marks against the claim: held, tripped, or not reached. A standby run with the charge after it gives what the unit takes "

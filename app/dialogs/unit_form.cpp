@@ -3,6 +3,7 @@
 
 #include "dialogs/field_text.h"
 #include "exchange/entry_text.h"
+#include "model/tags.h"
 
 #include <QLineEdit>
 #include <QRegularExpression>
@@ -20,7 +21,7 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     rated_energy_ = addLine(QStringLiteral("ratedEnergy"), tr("Rated &energy"), tr("1200 Wh or 1.2 kWh"));
     rated_output_ = addLine(QStringLiteral("ratedOutput"), tr("Rated &output"), tr("600 W"));
     peak_output_ = addLine(QStringLiteral("peakOutput"), tr("&Peak output"), tr("1200 W"));
-    price_ = addLine(QStringLiteral("price"), tr("P&rice"), tr("799"));
+    price_ = addLine(QStringLiteral("price"), tr("List p&rice"), tr("799"));
     currency_ = addLine(QStringLiteral("currency"), tr("&Currency"), tr("three letters, such as EUR"));
     mass_ = addLine(QStringLiteral("mass"), tr("M&ass"), tr("12.4 kg"));
     warranty_ = addLine(QStringLiteral("warranty"), tr("&Warranty"), tr("2 years"));
@@ -32,6 +33,8 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     pv_start_ = addLine(QStringLiteral("pvStart"), tr("&Start voltage"), tr("12 V, the lowest at which the input works"));
     addGroup(tr("The unit at hand"));
     gauge_step_ = addLine(QStringLiteral("gaugeStep"), tr("&Gauge step"), tr("1 %, the smallest step that the gauge shows"));
+    paid_price_ = addLine(QStringLiteral("paidPrice"), tr("Price pai&d"), tr("for this one, in the same currency"));
+    tags_ = addLine(QStringLiteral("tags"), tr("&Tags"), tr("short words to find units by, such as: lent; tent"));
     remark_ = addLine(QStringLiteral("remark"), tr("Remar&k"));
 
     name_->setText(QString::fromStdString(unit.name));
@@ -49,6 +52,8 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     charge_time_->setText(field_text(unit.charge_time_h, QStringLiteral("h")));
     pv_start_->setText(field_text(unit.pv_start_v, QStringLiteral("V")));
     gauge_step_->setText(field_text(unit.gauge_step_percent, QStringLiteral("%")));
+    paid_price_->setText(field_text(unit.paid_price));
+    tags_->setText(QString::fromStdString(tags_text(unit.tags, "; ")));
     remark_->setText(QString::fromStdString(unit.remark));
     name_->setFocus();
 }
@@ -59,6 +64,9 @@ void UnitForm::read() {
     unit_.remark = text(remark_);
     read_claims();
     read_price();
+    auto tags = tags_from(text(tags_));
+    if (tags) unit_.tags = std::move(tags).value();
+    else explain(tags_, QString::fromStdString(tags.error().sentence()));
 }
 
 void UnitForm::read_claims() {
@@ -83,9 +91,10 @@ void UnitForm::read_price() {
     static const QRegularExpression three_letters(QStringLiteral("^[A-Za-z]{3}$"));
     const auto code = currency_->text().trimmed();
     unit_.price = number(price_, number_in({}, {"the price"}));
+    unit_.paid_price = number(paid_price_, number_in({}, {"the price paid"}));
     if (!code.isEmpty() && !three_letters.match(code).hasMatch())
         explain(currency_, tr("Enter the currency's three letters (ISO 4217), such as EUR or KES."));
-    else if (unit_.price && code.isEmpty())
+    else if ((unit_.price || unit_.paid_price) && code.isEmpty())
         explain(currency_, tr("The price needs a currency: three letters (ISO 4217), such as EUR."));
     unit_.currency = code.toUpper().toStdString();
 }

@@ -66,6 +66,7 @@ void Document::close() {
     state_->units.clear();
     state_->meters.clear();
     state_->pv_sheets.clear();
+    state_->load_lists.clear();
     state_->book.reset();
     emit closed();
 }

@@ -51,6 +51,8 @@ public:
     [[nodiscard]] const RunRecord* run(const std::string& run_uuid) const; ///< null when there is none
     [[nodiscard]] const Unit* unit(const std::string& uuid) const;
     [[nodiscard]] const Meter* meter(const std::string& uuid) const;
+    [[nodiscard]] const std::vector<LoadList>& loadLists() const; ///< in order of name
+    [[nodiscard]] const LoadList* loadList(const std::string& uuid) const;
     /// Analysis of a run, a projection through an earlier run's gauge curve where there is one; computed once after each
     /// change. Precondition: run(run_uuid) is not null.
     [[nodiscard]] const RunAnalysis& analysis(const std::string& run_uuid) const;
@@ -73,6 +75,9 @@ public:
     Result<PvSheet> addPvSheet(PvSheet sheet);
     Result<void> updatePvSheet(const PvSheet& sheet);
     Result<void> withdrawPvSheet(const std::string& uuid);
+    Result<LoadList> addLoadList(LoadList list);
+    Result<void> updateLoadList(const LoadList& list); ///< also its appliances
+    Result<void> withdrawLoadList(const std::string& uuid);
     Result<Run> addRun(Run run);
     /// Starts a run as one step: adds it, notes its first reading if there is one, and corrects the step of the unit's gauge (percentage
     /// points) where it is given. When a part is refused none of it stays in sight. Undoing withdraws the run and restores the step.
@@ -106,6 +111,7 @@ signals:
     void unitsChanged();
     void metersChanged();
     void pvSheetsChanged();
+    void loadListsChanged();
     void runsChanged();                          ///< runs were added, withdrawn, renamed or ended
     void readingsChanged(const QString& runUuid); ///< readings of one run changed: redraw it
     void photosChanged(const QString& runUuid);   ///< a photo of the run was added, tied to a reading, withdrawn or restored

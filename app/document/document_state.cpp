@@ -31,6 +31,8 @@ Result<void> Document::State::take_over(Logbook opened) {
     if (!new_meters) return new_meters.error();
     auto new_sheets = opened.pv_sheets();
     if (!new_sheets) return new_sheets.error();
+    auto new_load_lists = opened.load_lists();
+    if (!new_load_lists) return new_load_lists.error();
     auto new_records = opened.run_records();
     if (!new_records) return new_records.error();
     document.undo_stack_.clear();
@@ -41,6 +43,7 @@ Result<void> Document::State::take_over(Logbook opened) {
     units = std::move(new_units).value();
     meters = std::move(new_meters).value();
     pv_sheets = std::move(new_sheets).value();
+    load_lists = std::move(new_load_lists).value();
     records = std::move(new_records).value();
     index_runs();
     return {};
@@ -70,6 +73,7 @@ void Document::State::applied(const Change& change) {
     if (change.units) also(read_units());
     if (change.meters) also(read_meters());
     if (change.pv_sheets) also(read_pv_sheets());
+    if (change.load_lists) also(read_load_lists());
     for (const auto& uuid : change.readings) analyses.erase(uuid);
     if (!runs) {
         for (const auto& uuid : change.readings) {
@@ -87,6 +91,7 @@ void Document::State::applied(const Change& change) {
     if (change.units) emit document.unitsChanged();
     if (change.meters) emit document.metersChanged();
     if (change.pv_sheets) emit document.pvSheetsChanged();
+    if (change.load_lists) emit document.loadListsChanged();
     if (runs) emit document.runsChanged();
     for (const auto& uuid : change.readings)
         if (document.run(uuid)) emit document.readingsChanged(QString::fromStdString(uuid));

@@ -33,6 +33,7 @@ struct Document::State final : CommandHost {
     Result<void> read_units();
     Result<void> read_meters();
     Result<void> read_pv_sheets();
+    Result<void> read_load_lists();
     Result<void> read_runs();
     Result<void> read_run(const std::string& run_uuid);
     void index_runs();
@@ -43,6 +44,7 @@ struct Document::State final : CommandHost {
     std::vector<Unit> units;
     std::vector<Meter> meters;
     std::vector<PvSheet> pv_sheets;
+    std::vector<LoadList> load_lists;
     std::vector<RunRecord> records;                 ///< in the order of Document::runs()
     std::map<std::string, std::size_t> record_at;   ///< run uuid to place in `records`
     std::map<std::string, RunAnalysis> analyses;    ///< of runs that were asked for since their last change

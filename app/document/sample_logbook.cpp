@@ -2,6 +2,7 @@
 #include "document/sample_logbook.h"
 
 #include "document/document.h"
+#include "exchange/load_list_file.h"
 #include "exchange/pv_sheet_text.h"
 #include "exchange/run_sheet.h"
 
@@ -51,6 +52,14 @@ Result<void> open_sample_logbook(Document& document, const QString& path) {
         if (const auto brought = document.import(sheet.value().record); !brought) return brought.error();
     }
     if (auto brought = add_sample_pv_sheets(document, sheets); !brought) return brought;
+    const QDir lists(sheets.filePath(QStringLiteral("load-lists")));
+    for (const auto& name : lists.entryList({QStringLiteral("*.csv")}, QDir::Files, QDir::Name)) {
+        QFile file(lists.filePath(name));
+        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample load list cannot be read", name.toStdString(), {}};
+        const auto list = read_load_list(file.readAll().toStdString(), name.toStdString());
+        if (!list) return list.error();
+        if (const auto added = document.addLoadList(list.value()); !added) return added.error();
+    }
     document.undoStack().clear();
     return {};
 }

@@ -17,6 +17,7 @@ struct Change {
     bool units = false;
     bool meters = false;
     bool pv_sheets = false;
+    bool load_lists = false;
     bool runs = false;
     std::vector<std::string> readings; ///< uuids of the runs whose readings changed
     std::vector<std::string> photos;   ///< uuids of the runs whose photos changed

@@ -41,6 +41,7 @@ LogbookTreeModel::LogbookTreeModel(const Document& document, QObject* parent)
     connect(&document, &Document::closed, this, &LogbookTreeModel::rebuild);
     connect(&document, &Document::unitsChanged, this, &LogbookTreeModel::rebuild);
     connect(&document, &Document::metersChanged, this, &LogbookTreeModel::rebuild);
+    connect(&document, &Document::loadListsChanged, this, &LogbookTreeModel::rebuild);
     connect(&document, &Document::runsChanged, this, &LogbookTreeModel::rebuild);
     connect(&document, &Document::readingsChanged, this, &LogbookTreeModel::run_changed);
 }
@@ -60,6 +61,9 @@ std::unique_ptr<LogbookTreeModel::Node> LogbookTreeModel::make_tree(const Docume
     auto& meters = root->add(Row::section, {}, tr("Meters"));
     for (const auto& meter : document.meters()) meters.add(Row::meter, meter.uuid);
     if (document.meters().empty()) meters.add(Row::hint, {}, tr("None yet: Edit, Add meter"));
+    auto& lists = root->add(Row::section, {}, tr("Load lists"));
+    for (const auto& list : document.loadLists()) lists.add(Row::load_list, list.uuid);
+    if (document.loadLists().empty()) lists.add(Row::hint, {}, tr("None yet: Edit, Load lists"));
     auto& across = root->add(Row::section, {}, tr("Across units"));
     across.add(Row::comparison, {});
     across.add(Row::pv_input, {});
@@ -142,6 +146,10 @@ QString LogbookTreeModel::title(const Node& node) const {
     case Row::run: {
         const auto* record = document_.run(node.uuid);
         return record ? QString::fromStdString(run_title(*record, document_.analysis(node.uuid).energy)) : QString();
+    }
+    case Row::load_list: {
+        const auto* list = document_.loadList(node.uuid);
+        return list ? QString::fromStdString(list->name) : QString();
     }
     case Row::meter: {
         const auto* meter = document_.meter(node.uuid);

@@ -12,16 +12,16 @@
 
 namespace ullage {
 
-/// The logbook as a tree of one column: the running tests, a section of units with their runs, one of meters, and one of pages that span
-/// units. A section without entries holds a hint that says what to do. Follows the document: changes in what there is
+/// The logbook as a tree of one column: the running tests, a section of units with their runs, one of meters, one of load lists, and one of pages that
+/// span units. A section without entries holds a hint that says what to do. Follows the document: changes in what there is
 /// reset the model; new readings only change the run's row.
 class LogbookTreeModel final : public QAbstractItemModel {
     Q_OBJECT
 public:
-    enum class Row { section, unit, run, meter, comparison, hint, bench, pv_input };
+    enum class Row { section, unit, run, meter, comparison, hint, bench, pv_input, load_list };
     enum Role {
         RowRole = Qt::UserRole + 1, ///< int, a Row
-        UuidRole,                   ///< QString of unit, run or meter; empty in other rows
+        UuidRole,                   ///< QString of unit, run, meter or load list; empty in other rows
         OpenRole,                   ///< bool: a run that is still running
         RatedRole,                  ///< double Wh, of a unit that states it
         OverdueRole,                ///< bool: a run whose next reading is overdue
@@ -39,7 +39,7 @@ public:
     [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& index) const override;
 
     [[nodiscard]] Row rowKind(const QModelIndex& index) const;
-    /// Where a unit, run or meter stands; invalid when it does not.
+    /// Where a unit, run, meter or load list stands; invalid when it does not.
     [[nodiscard]] QModelIndex indexOf(Row kind, const std::string& uuid = {}) const;
 
     /// The runs whose next reading is overdue, by uuid.

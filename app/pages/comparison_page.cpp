@@ -7,6 +7,7 @@
 #include "delegates/quantity_delegate.h"
 #include "dialogs/export_dialog.h"
 #include "exchange/comparison_table.h"
+#include "model/tags.h"
 #include "models/pairs_model.h"
 #include "models/quantity_cell.h"
 #include "models/table_copy.h"
@@ -36,12 +37,14 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace ullage {
 
 namespace {
 
 constexpr int key_width_px = 300;
-constexpr int least_table_lines = 7; ///< of text: the heads and two units
+constexpr int least_table_lines = 8; ///< of text: the heads, two units and the scroll bar
 constexpr int least_levels_lines = 30; ///< of text: vessels, table and pictures; a page with less room scrolls
 constexpr std::size_t most_paired = 40; ///< units; beyond, a matrix can no longer be read
 
@@ -58,7 +61,7 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
     sorted_->setSourceModel(model_);
     sorted_->setSortRole(SortRole);
     build();
-    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged})
+    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged, &Document::loadListsChanged})
         connect(&document_, signal, this, &ComparisonPage::refresh);
     connect(&document_, &Document::readingsChanged, this, &ComparisonPage::refresh);
     refresh();
@@ -181,6 +184,7 @@ void ComparisonPage::buildTable() {
     table_->setSortingEnabled(true);
     table_->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     table_->horizontalHeader()->setSectionsMovable(true);
+    connect(table_->horizontalHeader(), &QHeaderView::sectionMoved, this, &ComparisonPage::columnMoved);
     table_->verticalHeader()->hide();
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
     offer_table_copy(*table_, [this] { return shownTable(true); });
@@ -218,6 +222,10 @@ QTabWidget* ComparisonPage::buildTabs() {
 
 void ComparisonPage::refresh() {
     comparison_ = document_.isOpen() ? document_.comparison(rows()) : Comparison{};
+    std::vector<std::string> tags;
+    for (const ComparisonRow& row : comparison_.rows) tags.insert(tags.end(), row.unit.tags.begin(), row.unit.tags.end());
+    choice_->setTags(sorted_tags(std::move(tags)));
+    choice_->setLoadLists(document_.loadLists());
     std::erase_if(comparison_.rows, [this](const ComparisonRow& row) { return !choice_->wants(row.unit); });
     fair_ = compare_at(comparison_, choice_->load());
     showTable();
@@ -226,16 +234,20 @@ void ComparisonPage::refresh() {
 }
 
 bool ComparisonPage::isColumnHidden(const std::string& key) const {
-    if (const auto chosen = columns_chosen_.find(key); chosen != columns_chosen_.end()) return !chosen->second;
+    if (const auto chosen = columns_chosen_.shown.find(key); chosen != columns_chosen_.shown.end()) return !chosen->second;
     // Maker, meter and claims are in every export; the run of a single row a unit is named under its bar. At one load, what was tested is
     // told by the fraction alone.
-    if (key == "maker" || key == "meter" || key == "warranty_years" || key == "wh_per_kg") return true;
+    if (key == "maker" || key == "meter" || key == "warranty_years" || key == "wh_per_kg" || key == "tags") return true;
+    const auto& table = model_->table();
+    if (const int column = model_->columnOf(key); column >= 0 && is_unused(table, static_cast<std::size_t>(column))) return true;
+    if (key == "rank") return rows() != CompareRows::one_per_unit;
     if (key == "run") return rows() == CompareRows::one_per_unit;
-    return fair_.load && (key == "delivered_wh" || key == "duration_h" || key == "wh_per_gauge_point" || key == "price_per_rated_kwh");
+    return fair_.load && (key == "delivered_wh" || key == "duration_h" || key == "wh_per_gauge_point" || key == "price_per_rated_kwh" || key == "paid_per_rated_kwh");
 }
 
 void ComparisonPage::showTable() {
     model_->setTable(comparison_table(comparison_, fair_));
+    arrangeColumns();
     const auto& columns = model_->table().columns;
     for (std::size_t i = 0; i < columns.size(); ++i) table_->setColumnHidden(static_cast<int>(i), isColumnHidden(columns[i].key));
     // Without the room that each head keeps for the sort indicator all columns fit into the smallest window.
@@ -278,6 +290,40 @@ void ComparisonPage::showWords() {
     for (auto* button : {copy_button_, export_button_}) button->setEnabled(!comparison_.rows.empty());
 }
 
+std::vector<std::string> ComparisonPage::columnsInOrder() const {
+    std::vector<std::string> keys;
+    const auto* heads = table_->horizontalHeader();
+    for (int place = 0; place < heads->count(); ++place) keys.push_back(model_->table().columns[static_cast<std::size_t>(heads->logicalIndex(place))].key);
+    return keys;
+}
+
+void ComparisonPage::arrangeColumns() {
+    std::vector<std::string> keys;
+    for (const TableColumn& column : model_->table().columns) keys.push_back(column.key);
+    const auto wanted = arranged(keys, columns_chosen_.order);
+    auto* heads = table_->horizontalHeader();
+    arranging_ = true;
+    for (std::size_t place = 0; place < wanted.size(); ++place)
+        heads->moveSection(heads->visualIndex(model_->columnOf(wanted[place])), static_cast<int>(place));
+    arranging_ = false;
+}
+
+void ComparisonPage::columnMoved() {
+    if (arranging_) return;
+    // Columns that are not there now, such as those of a common load, keep their place beside their neighbours.
+    const auto now = columnsInOrder();
+    std::vector<std::string> known = columns_chosen_.order;
+    for (const std::string& key : now)
+        if (!std::ranges::count(known, key)) known.push_back(key);
+    columns_chosen_.order = arranged(known, now);
+    emit columnsChosen(QString::fromStdString(column_choice_text(columns_chosen_)));
+}
+
+void ComparisonPage::setColumns(const QString& choice) {
+    columns_chosen_ = column_choice_from(choice.toStdString());
+    showTable();
+}
+
 Table ComparisonPage::shownTable(bool chosen_only) const {
     std::vector<std::size_t> rows, chosen;
     for (int row = 0; row < sorted_->rowCount(); ++row) {
@@ -285,7 +331,8 @@ Table ComparisonPage::shownTable(bool chosen_only) const {
         rows.push_back(source);
         if (table_->selectionModel()->isRowSelected(row)) chosen.push_back(source);
     }
-    return with_rows(model_->table(), chosen_only && !chosen.empty() ? chosen : rows);
+    const Table shown = with_rows(model_->table(), chosen_only && !chosen.empty() ? chosen : rows);
+    return with_columns(shown, columnsInOrder()).value();
 }
 
 void ComparisonPage::copyTable() {
@@ -301,10 +348,17 @@ void ComparisonPage::chooseColumns(const QPoint& place) {
         entry->setCheckable(true);
         entry->setChecked(!isColumnHidden(column.key));
         connect(entry, &QAction::toggled, this, [this, key = column.key](bool shown) {
-            columns_chosen_[key] = shown;
+            columns_chosen_.shown[key] = shown;
             showTable();
+            emit columnsChosen(QString::fromStdString(column_choice_text(columns_chosen_)));
         });
     }
+    menu.addSeparator();
+    connect(menu.addAction(tr("Columns as at first")), &QAction::triggered, this, [this] {
+        columns_chosen_ = {};
+        showTable();
+        emit columnsChosen({});
+    });
     menu.exec(table_->horizontalHeader()->mapToGlobal(place));
 }
 
@@ -312,7 +366,7 @@ void ComparisonPage::exportComparison() {
     if (comparison_.rows.empty()) return;
     const ExpectationBand band{choice_->bandLower(), choice_->bandUpper()};
     std::vector<ExportSubject> subjects;
-    subjects.push_back({tr("Comparison"), QStringLiteral("comparison"), [this] { return model_->table(); },
+    subjects.push_back({tr("Comparison"), QStringLiteral("comparison"), [this] { return without_unused(shownTable(false)); },
                         {{tr("vessels"), comparison_vessels(comparison_, fair_, band)},
                          {tr("usable fraction"), comparison_bars(comparison_, fair_, band)}}});
     subjects.push_back({tr("Differences between units"), QStringLiteral("differences"), [this] { return pairs_table(comparison_, fair_); }, {}});

@@ -4,11 +4,12 @@
 #include "document/document.h"
 #include "exchange/table.h"
 #include "fleet/fair_comparison.h"
+#include "pages/column_order.h"
 
 #include <QWidget>
 
-#include <map>
 #include <string>
+#include <vector>
 
 class QButtonGroup;
 class QLabel;
@@ -42,10 +43,14 @@ public:
     /// Puts the whole table, in the order shown, on the clipboard and says so by told().
     void copyTable();
     [[nodiscard]] CompareRows rows() const;
+    /// Columns chosen and ordered before, as columnsChosen() told them.
+    void setColumns(const QString& choice);
 
 signals:
     /// Something that the person should be told.
     void told(const QString& sentence);
+    /// The person has chosen or moved columns; the text is for setColumns().
+    void columnsChosen(const QString& choice);
     /// A row was opened: show that run.
     void runRequested(const QString& runUuid);
 
@@ -54,20 +59,24 @@ private:
     QWidget* buildHead();
     QWidget* buildVessels();
     void buildTable();
-    /// The table in the order shown; `chosen_only` the selected rows, where there are any.
+    /// The table with rows and columns in the order shown, hidden columns too; `chosen_only` the selected rows, where there are any.
     [[nodiscard]] Table shownTable(bool chosen_only) const;
     QTabWidget* buildTabs();
     void showTable();
     void showPictures();
     void showWords();
     void chooseColumns(const QPoint& place); ///< the menu of the table's heads
+    void arrangeColumns();
+    void columnMoved();
+    [[nodiscard]] std::vector<std::string> columnsInOrder() const;
     [[nodiscard]] bool isColumnHidden(const std::string& key) const;
 
     Document& document_;
     Prompts& prompts_;
     Comparison comparison_; ///< what is wanted of the document's
     FairComparison fair_;
-    std::map<std::string, bool> columns_chosen_; ///< by key, where the tester has chosen
+    ColumnChoice columns_chosen_;
+    bool arranging_ = false; ///< columns are moved by the program
     ComparisonChoice* choice_;
     TableModel* model_;
     PairsModel* pairs_model_;

@@ -7,6 +7,7 @@
 #include "models/logbook_tree_model.h"
 #include "pages/bench_page.h"
 #include "pages/comparison_page.h"
+#include "pages/load_lists_page.h"
 #include "pages/message_bar.h"
 #include "pages/meters_page.h"
 #include "pages/pv_page.h"
@@ -46,6 +47,7 @@ namespace {
 constexpr int side_px = 216;
 constexpr int widest_side_px = 420;
 const QString kwh_price_name = QStringLiteral("kwh-price");
+const QString comparison_columns = QStringLiteral("comparisonColumns");
 
 } // namespace
 
@@ -54,7 +56,7 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
       notifier_(desktop.notifier), reminders_(new Reminders(document, settings, desktop.notifier, this)), awake_(std::make_unique<Awake>(desktop.inhibitor)),
       tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new QStackedWidget),
       messages_(new MessageBar), reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage), unit_page_(new UnitPage(document)), run_page_(new RunPage(document, reminders_)),
-      meters_page_(new MetersPage(document)), comparison_page_(new ComparisonPage(document, prompts)),
+      meters_page_(new MetersPage(document)), load_lists_page_(new LoadListsPage(document)), comparison_page_(new ComparisonPage(document, prompts)),
       bench_page_(new BenchPage(document, *reminders_)), pv_page_(new PvPage(document)), caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel),
       bench_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("mainWindow"));
@@ -86,7 +88,7 @@ void MainWindow::build() {
     column->setSpacing(0);
     column->addWidget(reminder_bar_);
     column->addWidget(messages_);
-    for (QWidget* page : std::initializer_list<QWidget*>{welcome_page_, unit_page_, run_page_, meters_page_, comparison_page_, bench_page_, pv_page_})
+    for (QWidget* page : std::initializer_list<QWidget*>{welcome_page_, unit_page_, run_page_, meters_page_, load_lists_page_, comparison_page_, bench_page_, pv_page_})
         pages_->addWidget(page);
     pages_->setObjectName(QStringLiteral("pagesStack"));
     column->addWidget(pages_, 1);
@@ -171,7 +173,10 @@ void MainWindow::connect_pages() {
     connect(meters_page_, &MetersPage::meterSelected, this, [this](const QString& meter) { showMeter(meter.toStdString()); });
     connect(pv_page_, &PvPage::failed, messages_, &MessageBar::showError);
     connect(pv_page_, &PvPage::editUnitAsked, this, [this](const QString& unit) { edit_claims(unit.toStdString()); });
+    connect_load_lists();
     connect(run_page_, &RunPage::editRunRequested, this, &MainWindow::edit_run);
+    comparison_page_->setColumns(settings_.remembered(comparison_columns));
+    connect(comparison_page_, &ComparisonPage::columnsChosen, this, [this](const QString& choice) { settings_.remember(comparison_columns, choice); });
     connect(comparison_page_, &ComparisonPage::told, messages_, &MessageBar::showNote);
     connect(run_page_, &RunPage::attachPhotoRequested, this, &MainWindow::attach_photo);
     connect(comparison_page_, &ComparisonPage::runRequested, this, [this](const QString& run) { showRun(run.toStdString()); });
@@ -259,6 +264,7 @@ void MainWindow::row_chosen(const QModelIndex& index) {
     case LogbookTreeModel::Row::unit: return showUnit(uuid);
     case LogbookTreeModel::Row::run: return showRun(uuid);
     case LogbookTreeModel::Row::meter: return showMeter(uuid);
+    case LogbookTreeModel::Row::load_list: return showLoadList(uuid);
     case LogbookTreeModel::Row::comparison: return showComparison();
     case LogbookTreeModel::Row::bench: return showBench();
     case LogbookTreeModel::Row::pv_input: return showPvInput();
@@ -322,6 +328,7 @@ void MainWindow::select_in_tree() {
     const auto index = page == run_page_          ? tree_model_->indexOf(Row::run, run_uuid_)
                        : page == unit_page_       ? tree_model_->indexOf(Row::unit, unit_uuid_)
                        : page == meters_page_     ? tree_model_->indexOf(Row::meter, meter_uuid_)
+                       : page == load_lists_page_ ? tree_model_->indexOf(Row::load_list, load_lists_page_->selectedList())
                        : page == comparison_page_ ? tree_model_->indexOf(Row::comparison)
                        : page == bench_page_      ? tree_model_->indexOf(Row::bench)
                        : page == pv_page_         ? tree_model_->indexOf(Row::pv_input)

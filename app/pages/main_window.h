@@ -27,6 +27,7 @@ class BenchPage;
 class ComparisonPage;
 class HelpDialog;
 class Inhibitor;
+class LoadListsPage;
 class LogbookTreeModel;
 class MessageBar;
 class MetersPage;
@@ -51,7 +52,7 @@ struct Desktop {
 /// The one window: menus, the logbook's tree at the left, a page at the right, cautions and the last saving below.
 ///
 /// All services must outlive the window. Its code stands in several files by meaning: construction and navigation
-/// here, menus in main_window_actions.cpp, running tests and reminders in main_window_bench.cpp, files in main_window_files.cpp, forms in main_window_forms.cpp, commands on runs and
+/// here, menus in main_window_actions.cpp, running tests and reminders in main_window_bench.cpp, files in main_window_files.cpp, forms in main_window_forms.cpp, load lists in main_window_loads.cpp, commands on runs and
 /// other things in main_window_commands.cpp, reports in main_window_reports.cpp, theme, text size and help in main_window_view.cpp.
 class MainWindow final : public QMainWindow {
     Q_OBJECT
@@ -71,6 +72,8 @@ public:
     void showUnit(const std::string& unit_uuid);
     void showRun(const std::string& run_uuid);
     void showMeter(const std::string& meter_uuid);
+    void showLoadList(const std::string& list_uuid);
+    void showLoadLists(); ///< with the list selected last
     void showComparison();
     void showBench();
     void showPvInput();
@@ -149,6 +152,16 @@ private:
     void start_run();
     void edit_run();
 
+    // main_window_loads.cpp
+    void make_load_list_menu(QMenu& above);
+    void connect_load_lists();
+    void add_load_list();
+    void edit_load_list();
+    void withdraw_load_list();
+    void add_appliance();
+    void edit_appliance();
+    void remove_appliance();
+
     // main_window_commands.cpp
     void withdraw_unit();
     void withdraw_run();
@@ -198,6 +211,7 @@ private:
     UnitPage* unit_page_;
     RunPage* run_page_;
     MetersPage* meters_page_;
+    LoadListsPage* load_lists_page_;
     ComparisonPage* comparison_page_;
     BenchPage* bench_page_;
     PvPage* pv_page_;

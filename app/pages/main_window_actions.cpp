@@ -2,6 +2,7 @@
 // The menus and which of their entries can be chosen.
 #include "pages/main_window.h"
 
+#include "pages/load_lists_page.h"
 #include "pages/meters_page.h"
 #include "pages/pv_page.h"
 #include "pages/run_page.h"
@@ -93,6 +94,8 @@ void MainWindow::make_edit_menu() {
     add_action(menu, "addMeterAction", tr("Add &meter…"), "Ctrl+G", &MainWindow::add_meter)->setIcon(glyph_icon(Glyph::add));
     add_action(menu, "editMeterAction", tr("E&dit meter…"), "Ctrl+Shift+G", &MainWindow::edit_meter);
     add_action(menu, "withdrawMeterAction", tr("W&ithdraw meter"), "Ctrl+Alt+G", &MainWindow::withdraw_meter);
+    menu.addSeparator();
+    make_load_list_menu(menu);
     menu.addSeparator();
     add_action(menu, "withdrawRunAction", tr("Withdraw &run"), "Ctrl+Alt+R", &MainWindow::withdraw_run);
 }
@@ -251,12 +254,15 @@ void MainWindow::update_actions() {
     const bool open = document_.isOpen();
     const auto* record = pages_->currentWidget() == run_page_ ? document_.run(run_uuid_) : nullptr;
     const bool running = record && record->run.end == RunEnd::still_running;
-    enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "comparisonAction", "pvInputAction", "addPvSheetAction"}, open);
+    enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "loadListsAction", "addLoadListAction", "comparisonAction", "pvInputAction", "addPvSheetAction"}, open);
     enable({"withdrawPvSheetAction"}, open && pages_->currentWidget() == pv_page_ && !document_.pvSheets().empty());
     enable({"startRunAction"}, open && !document_.units().empty());
     enable({"exportComparisonAction", "copyComparisonAction", "exportReadingsAction", "comparisonReportAction"}, open && !document_.runs().empty());
     enable({"editUnitAction", "withdrawUnitAction"}, open && document_.unit(current_unit()) != nullptr);
     enable({"editMeterAction", "withdrawMeterAction"}, open && document_.meter(meter_uuid_) != nullptr);
+    const bool lists = pages_->currentWidget() == load_lists_page_ && document_.loadList(load_lists_page_->selectedList());
+    enable({"editLoadListAction", "withdrawLoadListAction", "addApplianceAction"}, lists);
+    enable({"editApplianceAction", "removeApplianceAction"}, lists && load_lists_page_->selectedAppliance());
     enable({"exportSheetAction", "editRunFormAction", "withdrawRunAction", "enterReadingAction", "amendReadingAction", "withdrawReadingsAction",
             "chooseMarkAction", "attachPhotoAction", "pastePhotoAction", "runReportAction"},
            record != nullptr);

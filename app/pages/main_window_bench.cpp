@@ -8,6 +8,7 @@
 #include "pages/bench_page.h"
 #include "pages/comparison_page.h"
 #include "pages/due_figures.h"
+#include "pages/load_lists_page.h"
 #include "pages/reminder_bar.h"
 #include "pages/run_head.h"
 #include "pages/pv_page.h"
@@ -143,7 +144,7 @@ void MainWindow::remember_page() {
     if (!document_.isOpen()) return;
     const auto* page = pages_->currentWidget();
     if (page == welcome_page_) return; // what stands there while a logbook is being opened was not chosen
-    const auto uuid = page == run_page_ ? run_uuid_ : page == unit_page_ ? unit_uuid_ : std::string();
+    const auto uuid = page == run_page_ ? run_uuid_ : page == unit_page_ ? unit_uuid_ : page == load_lists_page_ ? load_lists_page_->selectedList() : std::string();
     settings_.remember(page_name, QStringList{document_.path(), page->objectName(), QString::fromStdString(uuid)}.join(QLatin1Char('\n')));
 }
 
@@ -162,6 +163,8 @@ bool MainWindow::show_remembered_page() {
         showComparison();
     else if (page == pv_page_->objectName())
         showPvInput();
+    else if (page == load_lists_page_->objectName())
+        showLoadList(uuid);
     else
         return false;
     return true;

@@ -2,6 +2,7 @@
 #include "pages/unit_claims.h"
 
 #include "base/number.h"
+#include "model/tags.h"
 #include "style/numbers.h"
 #include "style/words.h"
 
@@ -39,10 +40,12 @@ QList<ClaimText> unit_claims(const Unit& unit) {
         {tr("peak output"), stated(unit.peak_output_w, QStringLiteral("W"))},
         {tr("charge time"), stated(unit.charge_time_h, QStringLiteral("h"))},
         {tr("price"), stated(unit.price, QString::fromStdString(unit.currency))},
+        {tr("price paid"), stated(unit.paid_price, QString::fromStdString(unit.currency))},
         {tr("mass"), stated(unit.mass_kg, QStringLiteral("kg"))},
         {tr("warranty"), stated(unit.warranty_years, tr("years"))},
         {tr("PV input, at most"), pv_limits(unit)},
         {tr("gauge step"), stated(unit.gauge_step_percent, QStringLiteral("%"))},
+        {tr("tags"), QString::fromStdString(tags_text(unit.tags, ", "))},
     };
 }
 

@@ -32,14 +32,33 @@ struct AnalyseArguments {
 };
 [[nodiscard]] int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::ostream& err);
 
+struct ImportLoadsArguments {
+    std::string logbook;
+    std::vector<std::string> files;
+};
+/// Brings load lists into a logbook, made when missing; a list that the logbook holds already is left out and said.
+[[nodiscard]] int import_loads_command(const ImportLoadsArguments& arguments, std::ostream& out, std::ostream& err);
+
+struct LoadsArguments {
+    std::string file;    ///< a load list, or
+    std::string logbook; ///< a logbook, one of the two
+    std::string list;    ///< of the logbook: only this one, with its appliances
+    bool sheet = false;  ///< as a file that import-loads takes
+    TableOutput output;
+};
+/// The totals of a load list, or of all that a logbook holds.
+[[nodiscard]] int loads_command(const LoadsArguments& arguments, std::ostream& out, std::ostream& err);
+
 struct CompareArguments {
     std::string logbook;
     bool every_drain = false;
     std::optional<double> at_load_w;       ///< a common load; absent: as tested
     double duty_percent = 100;             ///< share of the time that it is on
+    std::string load_list;                 ///< or the load of this list: a file (.csv) or the name of one in the logbook
     bool pairs = false;                    ///< the differences between units instead of the units
     std::vector<std::string> columns;      ///< keys; empty: all
     std::vector<std::string> makers;       ///< only units of these; empty: all
+    std::vector<std::string> tags;         ///< only units that have every one of these
     std::optional<double> least_wh, most_wh; ///< only units rated within
     TableOutput output;
 };

@@ -16,7 +16,7 @@ namespace ullage {
 
 namespace {
 
-constexpr std::array<std::string_view, 10> first_arguments{"import", "import-trace", "analyse", "compare", "export-readings", "export-sheet", "pv-check",
+constexpr std::array<std::string_view, 12> first_arguments{"import", "import-trace", "analyse", "compare", "export-readings", "export-sheet", "pv-check", "import-loads", "loads",
                                                           "--version", "--help", "-h"};
 
 struct Arguments {
@@ -27,6 +27,8 @@ struct Arguments {
     ReadingsArguments readings;
     ExportSheetArguments export_sheet;
     PvCheckArguments pv_check;
+    ImportLoadsArguments import_loads;
+    LoadsArguments loads;
 };
 
 constexpr const char* runs_help = "logbook, run sheet (.csv), or folder of run sheets";
@@ -83,11 +85,28 @@ void add_compare(CLI::App& app, CompareArguments& arguments) {
     auto* load = command->add_option("--at-load", arguments.at_load_w, "common load, W: units are moved to it where their drains allow")
                      ->check(CLI::PositiveNumber);
     command->add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(CLI::Range(0.1, 100.0))->needs(load);
+    command->add_option("--load-list", arguments.load_list, "common load from a load list: its name in the logbook, or a file (.csv)")->excludes(load);
     command->add_flag("--pairs", arguments.pairs, "the differences between units: resolved by these meters or not");
     command->add_option("--columns", arguments.columns, "keys of the columns wanted, in order")->delimiter(',');
     command->add_option("--maker", arguments.makers, "only units of this maker");
+    command->add_option("--tag", arguments.tags, "only units with this tag; named several times: with every one of them");
     command->add_option("--least-wh", arguments.least_wh, "only units rated at this or more, Wh");
     command->add_option("--most-wh", arguments.most_wh, "only units rated at this or less, Wh");
+    add_output(*command, arguments.output);
+}
+
+void add_import_loads(CLI::App& app, ImportLoadsArguments& arguments) {
+    CLI::App* command = app.add_subcommand("import-loads", "Bring load lists into a logbook, made when missing");
+    command->add_option("FILE", arguments.files, "load lists (.csv), each whole or not at all")->required();
+    command->add_option("--logbook", arguments.logbook, "logbook file")->required();
+}
+
+void add_loads(CLI::App& app, LoadsArguments& arguments) {
+    CLI::App* command = app.add_subcommand("loads", "Say what load lists take: of one file, or all of a logbook");
+    auto* file = command->add_option("FILE", arguments.file, "load list (.csv)");
+    auto* logbook = command->add_option("--logbook", arguments.logbook, "logbook file")->excludes(file);
+    auto* list = command->add_option("--list", arguments.list, "only this list of the logbook, with its appliances")->needs(logbook);
+    command->add_flag("--sheet", arguments.sheet, "the list as a file that import-loads takes")->needs(list);
     add_output(*command, arguments.output);
 }
 
@@ -145,6 +164,8 @@ int run_text_command(std::span<const std::string> args, std::ostream& out, std::
     add_readings(app, arguments.readings);
     add_export_sheet(app, arguments.export_sheet);
     add_pv_check(app, arguments.pv_check);
+    add_import_loads(app, arguments.import_loads);
+    add_loads(app, arguments.loads);
     try {
         app.parse(std::vector<std::string>(args.rbegin(), args.rend())); // the library takes them from the back
     } catch (const CLI::CallForHelp&) {
@@ -161,6 +182,8 @@ int run_text_command(std::span<const std::string> args, std::ostream& out, std::
     if (app.got_subcommand("compare")) return compare_command(arguments.compare, out, err);
     if (app.got_subcommand("export-readings")) return readings_command(arguments.readings, out, err);
     if (app.got_subcommand("pv-check")) return pv_check_command(arguments.pv_check, out, err);
+    if (app.got_subcommand("import-loads")) return import_loads_command(arguments.import_loads, out, err);
+    if (app.got_subcommand("loads")) return loads_command(arguments.loads, out, err);
     return export_sheet_command(arguments.export_sheet, out, err);
 }
 

@@ -12,7 +12,7 @@ namespace ullage {
 inline constexpr int exit_good = 0, exit_bad_input = 1, exit_usage = 2;
 
 /// True when the first argument asks for a command without a display: import, import-trace, analyse, compare,
-/// export-readings, export-sheet, pv-check, --version, --help or -h.
+/// export-readings, export-sheet, pv-check, import-loads, loads, --version, --help or -h.
 [[nodiscard]] bool is_text_command(std::string_view first_argument);
 
 /// Runs a command without a display. `args` without the program's name. Results go to `out`; problems to `err`, one line each,

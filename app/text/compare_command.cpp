@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/comparison_table.h"
 #include "exchange/table_unicode.h"
+#include "model/tags.h"
+#include "sizing/load_totals.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
+#include "text/load_lists_source.h"
 #include "text/runs_source.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <optional>
 #include <ostream>
 
@@ -15,6 +19,7 @@ namespace {
 
 bool wanted(const Unit& unit, const CompareArguments& arguments) {
     if (!arguments.makers.empty() && !std::ranges::count(arguments.makers, unit.maker)) return false;
+    if (!std::ranges::all_of(arguments.tags, [&](const std::string& tag) { return has_tag(unit.tags, tag); })) return false;
     if (arguments.least_wh && unit.rated_energy_wh.value_or(0) < *arguments.least_wh) return false;
     return !arguments.most_wh || (unit.rated_energy_wh && *unit.rated_energy_wh <= *arguments.most_wh);
 }
@@ -35,6 +40,15 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
     const Comparison comparison =
         compare_as_tested(records.value(), arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit);
     std::optional<CommonLoad> load;
+    if (!arguments.load_list.empty()) {
+        const Result<LoadList> list = std::filesystem::path(arguments.load_list).extension() == ".csv"
+                                          ? load_list_of_file(arguments.load_list)
+                                          : load_list_of_logbook(arguments.logbook, arguments.load_list);
+        if (!list) return refuse(err, list.error());
+        load = common_load_of(list.value());
+        if (!load)
+            return refuse(err, {Failure::bad_input, "the load list takes nothing", list.value().name, "give it appliances, or name a load with --at-load"});
+    }
     if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};
     const FairComparison fair = compare_at(comparison, load);
     Table table = arguments.pairs ? pairs_table(comparison, fair) : comparison_table(comparison, fair);
@@ -45,6 +59,8 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
             return exit_usage;
         }
         table = std::move(chosen.value());
+    } else {
+        table = without_unused(table);
     }
     return put_table(table, format.value(), arguments.output, out, err);
 }

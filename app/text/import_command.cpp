@@ -7,23 +7,16 @@
 #include "store/logbook.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
+#include "text/load_lists_source.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <filesystem>
 #include <ostream>
 
 namespace ullage {
 
 namespace {
-
-Result<Logbook> opened_or_made(const std::string& path, const Clock& clock) {
-    std::error_code ignored;
-    // A link that leads nowhere is not taken for a missing file: open() says what is wrong with it.
-    const bool missing = std::filesystem::symlink_status(path, ignored).type() == std::filesystem::file_type::not_found;
-    return missing ? Logbook::create(path, clock) : Logbook::open(path, OpenMode::record, clock);
-}
 
 std::vector<ReadingValues> values_of(const RunRecord& record) {
     std::vector<ReadingValues> values;

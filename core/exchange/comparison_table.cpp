@@ -3,6 +3,7 @@
 
 #include "exchange/quantity_title.h"
 #include "exchange/table_method.h"
+#include "model/tags.h"
 
 #include <algorithm>
 #include <functional>
@@ -46,7 +47,7 @@ struct Column {
     std::function<TableCell(std::size_t)> cell;
 };
 
-std::vector<Column> columns_of(const Comparison& comparison, const FairComparison& fair) {
+std::vector<Column> columns_of(const Comparison& comparison, const FairComparison& fair, const std::vector<Quantity>& ranks) {
     const auto& rows = comparison.rows;
     const auto text = [&](std::string key, std::string title, auto of) { return Column{text_column(std::move(key), std::move(title)), of}; };
     const auto name = [&](std::string key, std::string title, auto of) {
@@ -58,6 +59,7 @@ std::vector<Column> columns_of(const Comparison& comparison, const FairCompariso
     std::vector<Column> columns{name("unit", "unit", [&](std::size_t i) { return rows[i].unit.name; }),
                                 name("maker", "maker", [&](std::size_t i) { return rows[i].unit.maker; }),
                                 name("run", "run", [&](std::size_t i) { return rows[i].run_title; }),
+                                figure("rank", "1", [&](std::size_t i) { return ranks[i]; }, Content::number),
                                 figure("rated_wh", "Wh", [&](std::size_t i) { return rows[i].rated_wh; }, Content::number)};
     if (fair.load) {
         columns.push_back(figure("deliverable_wh", "Wh", [&](std::size_t i) { return fair.rows[i].deliverable_wh; }));
@@ -81,9 +83,12 @@ std::vector<Column> columns_of(const Comparison& comparison, const FairCompariso
              text("gauge_verdict", "gauge", [&](std::size_t i) { return rows[i].gauge_verdict; }),
              figure("price_per_rated_kwh", "", [&](std::size_t i) { return rows[i].price_per_rated_kwh; }, Content::number),
              figure("price_per_delivered_kwh", "", [&](std::size_t i) { return fair.rows[i].price_per_delivered_kwh; }),
+             figure("paid_per_rated_kwh", "", [&](std::size_t i) { return rows[i].paid_per_rated_kwh; }, Content::number),
+             figure("paid_per_delivered_kwh", "", [&](std::size_t i) { return fair.rows[i].paid_per_delivered_kwh; }),
              figure("wh_per_kg", "Wh/kg", [&](std::size_t i) { return fair.rows[i].wh_per_kg; }),
              figure("warranty_years", "a", [&](std::size_t i) { return warranty_of(rows[i].unit); }, Content::number),
-             text("meter", "meter", [&](std::size_t i) { return rows[i].meter_name.empty() ? std::string("not stated") : rows[i].meter_name; })})
+             text("meter", "meter", [&](std::size_t i) { return rows[i].meter_name.empty() ? std::string("not stated") : rows[i].meter_name; }),
+             text("tags", "tags", [&](std::size_t i) { return tags_text(rows[i].unit.tags, "; "); })})
         columns.push_back(std::move(column));
     return columns;
 }
@@ -100,7 +105,8 @@ Table comparison_table(const Comparison& comparison) { return comparison_table(c
 Table comparison_table(const Comparison& comparison, const FairComparison& fair) {
     Table table;
     table.title = fair.load ? "Comparison of units at " + common_load_text(*fair.load) : std::string("Comparison of units as tested");
-    const std::vector<Column> columns = columns_of(comparison, fair);
+    const std::vector<Quantity> ranks = fair_ranks(comparison, fair);
+    const std::vector<Column> columns = columns_of(comparison, fair, ranks);
     for (const Column& column : columns) table.columns.push_back(column.head);
     for (std::size_t i = 0; i < comparison.rows.size(); ++i) {
         auto& cells = table.rows.emplace_back();
@@ -111,6 +117,22 @@ Table comparison_table(const Comparison& comparison, const FairComparison& fair)
     for (const std::string& left_out : comparison.left_out) table.remarks.push_back("Left out: " + left_out);
     table.method = comparison_method();
     return table;
+}
+
+bool is_unused(const Table& table, std::size_t column) {
+    const std::string& key = table.columns[column].key;
+    if (key != "paid_per_rated_kwh" && key != "paid_per_delivered_kwh" && key != "tags") return false;
+    return std::ranges::none_of(table.rows, [column](const std::vector<TableCell>& row) {
+        const auto* figure = std::get_if<Quantity>(&row[column]);
+        return figure ? figure->value.has_value() : !std::get<std::string>(row[column]).empty();
+    });
+}
+
+Table without_unused(const Table& table) {
+    std::vector<std::string> keys;
+    for (std::size_t i = 0; i < table.columns.size(); ++i)
+        if (!is_unused(table, i)) keys.push_back(table.columns[i].key);
+    return with_columns(table, keys).value();
 }
 
 Table pairs_table(const Comparison& comparison, const FairComparison& fair, PairFigure figure) {

@@ -10,14 +10,20 @@
 
 namespace ullage {
 
-/// The comparison as a table for people and files. Columns: unit, maker, run, rated_wh, delivered_wh, usable_fraction,
-/// mean_load_w, duration_h, wh_per_gauge_point, no_load_draw_w, gauge_verdict, price_per_rated_kwh, price_per_delivered_kwh, wh_per_kg,
-/// warranty_years, meter.
+/// The comparison as a table for people and files. Columns: unit, maker, run, rank, rated_wh, delivered_wh, usable_fraction,
+/// mean_load_w, duration_h, wh_per_gauge_point, no_load_draw_w, gauge_verdict, price_per_rated_kwh, price_per_delivered_kwh, paid_per_rated_kwh,
+/// paid_per_delivered_kwh, wh_per_kg, warranty_years, meter, tags.
 [[nodiscard]] Table comparison_table(const Comparison& comparison);
 
 /// The same at the common load of `fair`: after rated_wh stand deliverable_wh, usable_fraction_at_load, run_time_h and standing, then what is
-/// as tested; price_per_delivered_kwh and wh_per_kg are those at the common load. As tested where `fair` has no load.
+/// as tested; price_per_delivered_kwh, paid_per_delivered_kwh and wh_per_kg are those at the common
+/// load. As tested where `fair` has no load.
 [[nodiscard]] Table comparison_table(const Comparison& comparison, const FairComparison& fair);
+
+/// Whether a column says nothing unless asked for: tags where no unit has any, prices paid where none is known.
+[[nodiscard]] bool is_unused(const Table& table, std::size_t column);
+/// The table without such columns.
+[[nodiscard]] Table without_unused(const Table& table);
 
 /// Every pair of units: first, second, difference, verdict (resolved | not resolved | not known), shared_meter (yes | no), reason.
 [[nodiscard]] Table pairs_table(const Comparison& comparison, const FairComparison& fair, PairFigure figure = PairFigure::usable_fraction);

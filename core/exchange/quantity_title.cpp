@@ -13,8 +13,9 @@ struct Title {
     int decimals;
 };
 
-constexpr std::array<Title, 41> titles{{
+constexpr std::array<Title, 44> titles{{
     {"rated_wh", "rated energy", 0},
+    {"rank", "rank", 0},
     {"delivered_wh", "delivered energy", 0},
     {"duration_h", "duration", 2},
     {"mean_load_w", "mean load", 0},
@@ -37,6 +38,8 @@ constexpr std::array<Title, 41> titles{{
     {"least_gauge_error_pt", "least gauge error", 1},
     {"price_per_rated_kwh", "price per rated kWh", 2},
     {"price_per_delivered_kwh", "price per delivered kWh", 2},
+    {"paid_per_rated_kwh", "paid per rated kWh", 2},
+    {"paid_per_delivered_kwh", "paid per delivered kWh", 2},
     {"usable_fraction_at_load", "usable fraction at this load", 3},
     {"difference", "difference", 3},
     {"warranty_years", "warranty", 1},

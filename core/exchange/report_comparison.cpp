@@ -19,7 +19,7 @@ constexpr std::string_view first_columns[] = {"run", "rated_wh", "delivered_wh",
 
 /// The comparison in tables that fit a page: each begins with the unit.
 void add_comparison_tables(ReportBuilder& builder, const Comparison& comparison) {
-    const Table whole = comparison_table(comparison);
+    const Table whole = without_unused(comparison_table(comparison));
     std::vector<std::size_t> first, rest;
     std::size_t unit = 0;
     for (std::size_t c = 0; c < whole.columns.size(); ++c) {

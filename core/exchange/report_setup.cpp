@@ -2,6 +2,7 @@
 // What was measured, with which meters, in which runs.
 #include "base/number.h"
 #include "exchange/report_parts.h"
+#include "model/tags.h"
 
 #include <fmt/format.h>
 
@@ -37,9 +38,11 @@ Facts unit_facts(const Unit& unit, const NumberForm& form) {
             {"PV input limits (claim)", pv},
             {"charge time (claim)", number(form, unit.charge_time_h, "h")},
             {"price", number(form, unit.price, unit.currency.c_str())},
+            {"price paid", number(form, unit.paid_price, unit.currency.c_str())},
             {"mass", number(form, unit.mass_kg, "kg")},
             {"warranty", number(form, unit.warranty_years, "years")},
             {"gauge step", number(form, unit.gauge_step_percent, unit.gauge_step_percent == 1 ? "percentage point" : "percentage points")},
+            {"tags", tags_text(unit.tags, ", ")},
             {"remark", unit.remark}};
 }
 

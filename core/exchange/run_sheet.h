@@ -13,7 +13,7 @@ namespace ullage {
 /// A run sheet is UTF-8 text: lines `# key: value`, then a header row, then one row for each reading.
 ///
 /// Keys: unit, maker, rated_energy_wh, rated_output_w, peak_output_w, pv_max_v, pv_max_a, pv_max_w, pv_start_v, charge_time_h,
-/// price, currency, mass_kg, warranty_years, gauge_step_percent, unit_remark, meter, meter_step_wh,
+/// price, paid_price, currency, mass_kg, warranty_years, gauge_step_percent, tags, unit_remark, meter, meter_step_wh,
 /// meter_limit_percent, meter_span_wh, meter_correction, meter_remark, run, started_full, ended, time_zone,
 /// load, ambient_c, charge_source. Only `unit` is required. Values use the escapes of exchange/preface_text.h. Lines that begin
 /// with `#` and have no colon are comments: reported, not kept.

@@ -2,6 +2,7 @@
 #include "exchange/sheet_keys.h"
 
 #include "base/number.h"
+#include "model/tags.h"
 
 #include <fmt/format.h>
 
@@ -108,6 +109,16 @@ SheetKey gauge_step_key() {
                 const Result<double> number = number_in(text, gauge_step);
                 if (!number) return number.error();
                 record.unit.gauge_step_percent = number.value();
+                return {};
+            }};
+}
+
+SheetKey tags_key() {
+    return {"tags", [](const RunRecord& record) { return tags_text(record.unit.tags, "; "); },
+            [](RunRecord& record, std::string_view text) -> Result<void> {
+                Result<std::vector<std::string>> tags = tags_from(text);
+                if (!tags) return wrong(tags.error().what, tags.error().remedy);
+                record.unit.tags = std::move(tags).value();
                 return {};
             }};
 }
@@ -222,10 +233,12 @@ const std::vector<SheetKey>& sheet_keys() {
         unit_number("pv_start_v", positive, &Unit::pv_start_v),
         unit_number("charge_time_h", positive, &Unit::charge_time_h),
         unit_number("price", not_negative, &Unit::price),
+        unit_number("paid_price", not_negative, &Unit::paid_price),
         unit_text("currency", &Unit::currency),
         unit_number("mass_kg", positive, &Unit::mass_kg),
         unit_number("warranty_years", not_negative, &Unit::warranty_years),
         gauge_step_key(),
+        tags_key(),
         unit_text("unit_remark", &Unit::remark),
         meter_text("meter", &Meter::name),
         meter_number("meter_step_wh", positive, &Meter::step_wh),

@@ -67,6 +67,8 @@ ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fi
     row.wh_per_gauge_point = energy.wh_per_gauge_point;
     row.price_per_rated_kwh = price_per_kwh("price_per_rated_kwh", record.unit, row.rated_wh);
     row.price_per_delivered_kwh = price_per_kwh("price_per_delivered_kwh", record.unit, row.delivered_wh);
+    row.paid_per_rated_kwh = paid_per_kwh("paid_per_rated_kwh", record.unit, row.rated_wh);
+    row.paid_per_delivered_kwh = paid_per_kwh("paid_per_delivered_kwh", record.unit, row.delivered_wh);
     row.wh_per_kg = energy_per_kg(record.unit, row.delivered_wh);
     row.through_curve = !candidate.analysis.curve_run_uuid.empty();
     row.gauge_verdict = candidate.analysis.gauge.verdict;
@@ -98,21 +100,29 @@ void add_remarks(Comparison& comparison) {
         comparison.remarks.push_back("Figures projected through the gauge curve of an earlier run assume that the gauge has not changed since.");
 }
 
-} // namespace
-
-Quantity price_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh) {
+Quantity money_per_kwh(std::string key, const Unit& unit, std::optional<double> price, const char* missing, const Quantity& energy_wh) {
     const std::string money = (unit.currency.empty() ? std::string("price") : unit.currency) + "/kWh";
-    if (!unit.price) return not_known(std::move(key), money, "the price is not stated");
+    if (!price) return not_known(std::move(key), money, missing);
     if (!energy_wh.value || *energy_wh.value <= 0)
         return not_known(std::move(key), money, energy_wh.reason.empty() ? "no energy to divide by" : energy_wh.reason);
-    Quantity result{std::move(key), money, *unit.price / *energy_wh.value * 1000, {}, {}, energy_wh.kind, energy_wh.reason};
-    if (energy_wh.upper && *energy_wh.upper > 0) result.lower = *unit.price / *energy_wh.upper * 1000;
-    if (energy_wh.lower && *energy_wh.lower > 0) result.upper = *unit.price / *energy_wh.lower * 1000;
+    Quantity result{std::move(key), money, *price / *energy_wh.value * 1000, {}, {}, energy_wh.kind, energy_wh.reason};
+    if (energy_wh.upper && *energy_wh.upper > 0) result.lower = *price / *energy_wh.upper * 1000;
+    if (energy_wh.lower && *energy_wh.lower > 0) result.upper = *price / *energy_wh.lower * 1000;
     if (energy_wh.kind == Kind::at_least) {
         // At least that much energy means at most that price.
         result = not_known(result.key, money, "at most " + fixed_text(*result.value, 0) + " " + money + ": " + energy_wh.reason);
     }
     return result;
+}
+
+} // namespace
+
+Quantity price_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh) {
+    return money_per_kwh(std::move(key), unit, unit.price, "the price is not stated", energy_wh);
+}
+
+Quantity paid_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh) {
+    return money_per_kwh(std::move(key), unit, unit.paid_price, "the price paid is not stated", energy_wh);
 }
 
 Quantity energy_per_kg(const Unit& unit, const Quantity& energy_wh) {

@@ -27,7 +27,8 @@ struct ComparisonRow {
     Quantity rated_wh;           ///< "rated_wh", a claim: no interval
     Quantity delivered_wh, usable_fraction, mean_load_w, duration_h, wh_per_gauge_point;
     bool through_curve = false;  ///< the fraction is projected through the gauge curve of an earlier run, not by an honest gauge
-    Quantity price_per_rated_kwh, price_per_delivered_kwh; ///< in the unit's currency per kWh
+    Quantity price_per_rated_kwh, price_per_delivered_kwh; ///< list price, in the unit's currency per kWh
+    Quantity paid_per_rated_kwh, paid_per_delivered_kwh;   ///< the same of what was paid
     Quantity wh_per_kg;          ///< delivered
     std::string gauge_verdict;
     Quantity no_load_draw_w;     ///< "no_load_draw_w" from all drains of the unit together (fit_unit)
@@ -44,9 +45,11 @@ struct Comparison {
     std::vector<std::string> remarks; ///< what must be said with the table: loads differ, meters differ
 };
 
-/// price / energy with the interval that the energy's interval gives, in the unit's currency per kWh; a price is a fact without uncertainty.
+/// List price / energy with the interval that the energy's interval gives, in the unit's currency per kWh; a price is a fact without uncertainty.
 /// `not known`: no price, no energy, or energy that is only `at least` (the reason then says "at most …").
 [[nodiscard]] Quantity price_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh);
+/// The same with what was paid for the unit.
+[[nodiscard]] Quantity paid_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh);
 
 /// energy / mass, "wh_per_kg"; `not known` without a stated mass or without energy.
 [[nodiscard]] Quantity energy_per_kg(const Unit& unit, const Quantity& energy_wh);

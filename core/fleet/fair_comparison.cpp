@@ -126,6 +126,7 @@ FairComparison compare_at(const Comparison& comparison, const std::optional<Comm
     for (const ComparisonRow& row : comparison.rows) {
         FairRow at = row_at(row, comparison.fits[row.fit], load);
         at.price_per_delivered_kwh = price_per_kwh("price_per_delivered_kwh", row.unit, at.deliverable_wh);
+        at.paid_per_delivered_kwh = paid_per_kwh("paid_per_delivered_kwh", row.unit, at.deliverable_wh);
         at.wh_per_kg = energy_per_kg(row.unit, at.deliverable_wh);
         if (load && at.standing == Standing::as_tested)
             fair.remarks.push_back(row.unit.name + " is shown as tested, at " + load_of(row) + ": " + at.reason + ".");

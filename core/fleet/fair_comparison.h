@@ -26,7 +26,7 @@ struct FairRow {
     Quantity deliverable_wh;  ///< "deliverable_wh"
     Quantity usable_fraction; ///< "usable_fraction"
     Quantity run_time_h;      ///< "run_time_h"
-    Quantity price_per_delivered_kwh, wh_per_kg;
+    Quantity price_per_delivered_kwh, paid_per_delivered_kwh, wh_per_kg;
     std::string reason;       ///< which drains it rests on, or why the unit is shown as tested
     std::string run_uuid;     ///< the drain that it rests on; empty where moved
 };
@@ -62,6 +62,11 @@ struct FairComparison {
 /// two rows are of one unit, or one of them stands as tested beside a common load. Source: JCGM 100:2008, 5.2 (correlated inputs) and F.1.2.3.
 [[nodiscard]] PairVerdict compare_pair(const Comparison& comparison, const FairComparison& fair, std::size_t first, std::size_t second,
                                        PairFigure figure = PairFigure::usable_fraction);
+
+/// The place of each row by its usable fraction, "rank": 1 for the best, as a plain number without interval. Units that these meters do not resolve
+/// from each other share a place (the best that any of them has), and so do those between them; the reason says how many share it. `not known`:
+/// no interval, a unit that stands as tested beside a common load, or several rows of one unit. Grows with the square of the number of rows.
+[[nodiscard]] std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairComparison& fair);
 
 /// Every pair of the rows, first < second, in the order of rows. Grows with the square of their number.
 [[nodiscard]] std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair,

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace ullage {
 
@@ -17,12 +18,14 @@ struct Unit {
     std::optional<double> pv_max_v, pv_max_a, pv_max_w; ///< limits of the PV input
     std::optional<double> pv_start_v;    ///< lowest voltage at which the PV input starts and tracks
     std::optional<double> charge_time_h; ///< from cut-off to full, from the wall
-    std::optional<double> price;                        ///< in `currency`
+    std::optional<double> price;                        ///< the list price, in `currency`
     std::string currency;                               ///< ISO 4217 code
     std::optional<double> mass_kg;
     std::optional<double> warranty_years;
     double gauge_step_percent = 1.0; ///< smallest step that the gauge shows, percentage points
     std::string remark;
+    std::optional<double> paid_price; ///< what was paid for this specimen, in `currency`
+    std::vector<std::string> tags;    ///< the tester's own words to find units by, as sorted_tags() gives them
 
     bool operator==(const Unit&) const = default;
 };

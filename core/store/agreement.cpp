@@ -54,6 +54,7 @@ Result<void> agrees(const Unit& known, const Unit& incoming) {
          {"the PV start voltage", "V", known.pv_start_v, incoming.pv_start_v},
          {"the charge time", "h", known.charge_time_h, incoming.charge_time_h},
          {"the price", "", known.price, incoming.price},
+         {"the price paid", "", known.paid_price, incoming.paid_price},
          {"the mass", "kg", known.mass_kg, incoming.mass_kg},
          {"the warranty", "years", known.warranty_years, incoming.warranty_years},
          {"the gauge step", "percentage points", known.gauge_step_percent, incoming.gauge_step_percent}});

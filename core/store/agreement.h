@@ -9,7 +9,7 @@
 namespace ullage::store {
 
 /// Whether a unit that comes in may be taken for the known one of the same name and maker: every claim that
-/// it states must equal the known one; what it leaves unstated agrees. A remark is no claim. Error: refused,
+/// it states must equal the known one; what it leaves unstated agrees. A remark and the tags are no claims. Error: refused,
 /// naming the first difference with both values.
 [[nodiscard]] Result<void> agrees(const Unit& known, const Unit& incoming);
 

@@ -3,6 +3,7 @@
 
 #include "base/clock.h"
 #include "base/result.h"
+#include "model/load_list.h"
 #include "model/photo.h"
 #include "model/pv_sheet.h"
 #include "model/run_record.h"
@@ -38,7 +39,7 @@ enum class OpenMode {
 /// opened. Text is kept byte for byte; a number that is not finite or a name that is empty is refused
 /// (bad_input). While a file is recorded into, the same process must not open it by other means: closing it
 /// would end the lock. The clock must outlive the logbook. Readings are append-only: changes add versions,
-/// nothing is updated in place or deleted (a trigger sees to it); photos and traces too. Units, meters and runs can be withdrawn and
+/// nothing is updated in place or deleted (a trigger sees to it); photos and traces too. Units, meters, load lists and runs can be withdrawn and
 /// restored; withdrawn ones are left out of the lists.
 class Logbook {
 public:
@@ -74,6 +75,11 @@ public:
     Result<void> update(const PvSheet& sheet);
     Result<std::vector<PvSheet>> pv_sheets() const; ///< in order of name
     Result<void> set_pv_sheet_withdrawn(const std::string& uuid, bool withdrawn);
+    // Load lists, each with its appliances; no two that are listed have one name (refused), in any case of letters.
+    Result<LoadList> add(LoadList list); ///< fills an empty uuid
+    Result<void> update(const LoadList& list);
+    Result<std::vector<LoadList>> load_lists() const; ///< in order of name
+    Result<void> set_load_list_withdrawn(const std::string& uuid, bool withdrawn);
 
     // Runs. `created_ms` 0 is filled with the present.
     Result<Run> add(Run run);

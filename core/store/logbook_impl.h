@@ -43,7 +43,7 @@ struct Logbook::Impl {
         });
     }
 
-    /// The error for a uuid that the logbook does not hold; `kind` is "unit", "meter", "run", "reading" or "photo".
+    /// The error for a uuid that the logbook does not hold; `kind` is "unit", "meter", "load list", "run", "reading" or "photo".
     [[nodiscard]] Error not_found(const std::string& kind) const {
         return {Failure::not_found, "the logbook has no such " + kind, path.string(),
                 "it may have been chosen from another logbook"};

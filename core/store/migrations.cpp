@@ -14,8 +14,9 @@ constexpr Migration steps[] = {
     {1, "units, meters, runs and their readings as versions", migration_0001},
     {2, "half-typed entries of runs", migration_0002},
     {3, "photos of readings as versions", migration_0003},
-    {4, "traces of logging meters in blocks of samples", migration_0005},
-    {5, "PV sheets, start voltage, charge time, source of a charge", migration_0006},
+    {4, "paid prices and tags of units, load lists", migration_0004},
+    {5, "traces of logging meters in blocks of samples", migration_0005},
+    {6, "PV sheets, start voltage, charge time, source of a charge", migration_0006},
 };
 
 } // namespace

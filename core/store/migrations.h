@@ -22,6 +22,7 @@ struct Migration {
 void migration_0001(SQLite::Database& database);
 void migration_0002(SQLite::Database& database);
 void migration_0003(SQLite::Database& database);
+void migration_0004(SQLite::Database& database);
 void migration_0005(SQLite::Database& database);
 void migration_0006(SQLite::Database& database);
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/value_checks.h"
 
+#include "model/tags.h"
+
 #include <cmath>
 #include <initializer_list>
 #include <optional>
@@ -25,6 +27,11 @@ Result<void> all_finite(std::initializer_list<Field> fields) {
 
 Result<void> check(const Unit& unit) {
     if (unit.name.empty()) return Error{Failure::bad_input, "the unit has no name", "name", "give it a name"};
+    const auto tags = tags_from(tags_text(unit.tags));
+    if (!tags) return tags.error();
+    if (tags.value() != unit.tags)
+        return Error{Failure::bad_input, "the tags are not in order, or one holds a semicolon, a comma or blanks around it", "tags",
+                     "give short words, each once"};
     return all_finite({{"rated energy", unit.rated_energy_wh},
                        {"rated output", unit.rated_output_w},
                        {"peak output", unit.peak_output_w},
@@ -34,6 +41,7 @@ Result<void> check(const Unit& unit) {
                        {"PV start voltage", unit.pv_start_v},
                        {"charge time", unit.charge_time_h},
                        {"price", unit.price},
+                       {"price paid", unit.paid_price},
                        {"mass", unit.mass_kg},
                        {"warranty", unit.warranty_years},
                        {"gauge step", unit.gauge_step_percent}});

@@ -12,7 +12,7 @@
 namespace ullage::store {
 
 /// What no logbook may hold, as bad_input naming the field: a unit, meter or PV sheet without a name, a number that is
-/// not finite. Whether a value is plausible is not judged here.
+/// not finite, tags that sorted_tags() would not give or that tags_from() refuses. Whether a value is plausible is not judged here.
 [[nodiscard]] Result<void> check(const Unit& unit);
 [[nodiscard]] Result<void> check(const Meter& meter);
 [[nodiscard]] Result<void> check(const Run& run);

@@ -200,6 +200,30 @@ std::vector<ScenarioRun> sample_scenario() {
     return runs;
 }
 
+std::pair<std::string, LoadList> sample_load_list() {
+    LoadList list;
+    list.name = "Show night";
+    list.remark = "one show after dark, away from mains until noon";
+    const auto add = [&list](const char* name, double power_w, double hours, double night_hours, int count = 1) -> Appliance& {
+        Appliance& made = list.appliances.emplace_back();
+        made.name = name;
+        made.power_w = power_w;
+        made.hours_per_day = hours;
+        made.night_hours = night_hours;
+        made.count = count;
+        return made;
+    };
+    add("projector", 165, 2.5, 2.5).start_peak_w = 210;
+    add("sound", 48, 3, 2.5).duty = 0.6;
+    add("work light", 9, 4, 3, 4);
+    add("ticket-desk laptop", 38, 5, 1.5).measured = MeasuredUse{61, 2.4};
+    Appliance& box = add("cold box for drinks", 52, 24, 10);
+    box.duty = 0.3;
+    box.start_peak_w = 140;
+    box.always_connected = true;
+    return {"show-night.csv", list};
+}
+
 std::string truth_table(const std::vector<ScenarioRun>& runs) {
     std::string text = "| run sheet | E\\* Wh | P\\* W | delivered Wh | output on h | to cut-off Wh | usable fraction | "
                        "gauge at cut-off % | meter gain error % |\n"

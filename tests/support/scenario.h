@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "model/load_list.h"
 #include "support/simulator_run.h"
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace ullage::test {
@@ -22,6 +24,9 @@ struct ScenarioRun {
 /// Pelm 900: large no-load draw, bent gauge that still shows 9 % at cut-off.
 /// Tarrow 2k: honest gauge.
 [[nodiscard]] std::vector<ScenarioRun> sample_scenario();
+
+/// What the picture company wants to run from one unit on the night of a show, and the name of its file in sample-data/load-lists. Invented.
+[[nodiscard]] std::pair<std::string, LoadList> sample_load_list();
 
 /// The truth of the scenario as a Markdown table, one row a run, as it stands in the README of the sample data.
 [[nodiscard]] std::string truth_table(const std::vector<ScenarioRun>& runs);

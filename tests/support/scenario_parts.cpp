@@ -26,6 +26,8 @@ CompanyUnit osk_1200() {
     unit.claims.peak_output_w = 2000;
     unit.claims.charge_time_h = 3.5;
     unit.claims.price = 665;
+    unit.claims.paid_price = 589;
+    unit.claims.tags = {"projector", "tent"};
     unit.claims.currency = "EUR";
     unit.claims.mass_kg = 14.2;
     unit.physics = {.battery_wh = 1101, .p0_w = 15.3, .a = 1.09, .b_per_w = 1e-5};
@@ -40,6 +42,7 @@ CompanyUnit pelm_900() {
     unit.claims.rated_energy_wh = 900;
     unit.claims.rated_output_w = 600;
     unit.claims.price = 495;
+    unit.claims.tags = {"lent", "tent"};
     unit.claims.currency = "EUR";
     unit.claims.mass_kg = 11.6;
     unit.physics = {.battery_wh = 809, .p0_w = 42.6, .a = 1.12, .b_per_w = 1e-5};
@@ -60,6 +63,8 @@ CompanyUnit tarrow_2k() {
     unit.claims.pv_max_w = 500;
     unit.claims.pv_start_v = 12;
     unit.claims.price = 998;
+    unit.claims.paid_price = 749.5;
+    unit.claims.tags = {"projector"};
     unit.claims.currency = "EUR";
     unit.claims.mass_kg = 21.8;
     unit.physics = {.battery_wh = 1860, .p0_w = 9.9, .a = 1.1, .b_per_w = 5e-6};

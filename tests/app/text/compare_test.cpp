@@ -139,12 +139,30 @@ TEST_F(CompareCommand, pairs_say_what_these_meters_resolve) {
     EXPECT_TRUE(verdicts.contains("not resolved"));
 }
 
+TEST_F(CompareCommand, prices_paid_and_tags_stand_there_only_where_a_unit_has_them) {
+    const auto samples = csv_rows(run({"compare", (source_dir() / "sample-data").string(), "--format", "csv"}).out);
+    ASSERT_EQ(samples.size(), 3u);
+    EXPECT_NEAR(std::stod(samples[0].at("paid_per_rated_kwh")), 589 / 1.2, 1e-9);
+    EXPECT_EQ(samples[1].at("paid_per_rated_kwh"), "") << "nobody said what was paid for this one";
+    const std::string path = logbook();
+    const auto plain = csv_rows(run({"compare", path, "--format", "csv"}).out);
+    ASSERT_FALSE(plain.empty());
+    EXPECT_FALSE(plain[0].contains("paid_per_rated_kwh") || plain[0].contains("tags"));
+    const auto asked = csv_rows(run({"compare", path, "--columns", "unit,paid_per_rated_kwh,tags", "--format", "csv"}).out);
+    ASSERT_FALSE(asked.empty());
+    EXPECT_TRUE(asked[0].contains("paid_per_rated_kwh") && asked[0].contains("tags"));
+}
+
 TEST_F(CompareCommand, columns_and_filters_choose_what_is_shown) {
     const std::string samples = (source_dir() / "sample-data").string();
     const auto rows = csv_rows(run({"compare", samples, "--columns", "unit,wh_per_kg", "--most-wh", "1300", "--format", "csv"}).out);
     ASSERT_EQ(rows.size(), 2u);
     EXPECT_TRUE(rows[0].contains("wh_per_kg"));
     EXPECT_FALSE(rows[0].contains("maker"));
+    const auto tagged = csv_rows(run({"compare", samples, "--tag", "TENT", "--tag", "projector", "--format", "csv"}).out);
+    ASSERT_EQ(tagged.size(), 1u) << "units have every tag that is named";
+    EXPECT_EQ(tagged[0].at("unit"), "Osk 1200");
+    EXPECT_EQ(tagged[0].at("tags"), "projector; tent");
     const Outcome wrong = run({"compare", samples, "--columns", "unit,colour"});
     EXPECT_NE(wrong.code, 0);
     EXPECT_NE(wrong.err.find("colour"), std::string::npos);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "run_sheet_samples.h"
 
+#include "model/tags.h"
+
 #include <bit>
 #include <cmath>
 #include <random>
@@ -77,10 +79,14 @@ private:
         unit.maker = text();
         for (auto member :
              {&Unit::rated_energy_wh, &Unit::rated_output_w, &Unit::peak_output_w, &Unit::pv_max_v,
-              &Unit::pv_max_a, &Unit::pv_max_w, &Unit::pv_start_v, &Unit::charge_time_h, &Unit::price, &Unit::mass_kg, &Unit::warranty_years})
+              &Unit::pv_max_a, &Unit::pv_max_w, &Unit::pv_start_v, &Unit::charge_time_h, &Unit::price, &Unit::paid_price, &Unit::mass_kg, &Unit::warranty_years})
             unit.*member = maybe();
         unit.currency = coin() ? "EUR" : "";
         unit.gauge_step_percent = coin() ? 1 : 0.1 * (1 + below(50));
+        const std::string_view tag_words[] = {"lent", "LENT", "tent", "zwei Worte", "é✓", "#1", "\\n", "=1+1"};
+        std::vector<std::string> tags;
+        for (int n = below(4); n > 0; --n) tags.emplace_back(one_of(tag_words));
+        unit.tags = sorted_tags(tags);
         unit.remark = text();
         return unit;
     }

@@ -46,7 +46,7 @@ TEST(Migrations, the_steps_are_counted_without_gaps_and_described) {
         EXPECT_FALSE(step.purpose.empty());
     }
     EXPECT_EQ(store::newest_version(), version);
-    EXPECT_GE(version, 3);
+    EXPECT_GE(version, 4);
 }
 
 TEST(Migrations, a_file_of_any_earlier_version_gets_the_schema_of_a_fresh_one) {
@@ -93,6 +93,27 @@ TEST(Migrations, a_file_of_version_2_keeps_its_readings_and_drafts_and_takes_pho
     EXPECT_TRUE(take(logbook.photos(record.run.uuid)).empty());
     take(logbook.add_photo(record.run.uuid, record.readings[0].uuid, {"a.jpg", bare_jpeg(), {}}));
     EXPECT_EQ(take(logbook.photos(record.run.uuid)).size(), 1u);
+}
+
+TEST(Migrations, a_file_of_version_3_keeps_its_units_and_takes_tags_and_what_was_paid) {
+    const TempFolder folder;
+    const FakeClock clock;
+    make_file_of_version(3, folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    Unit unit = take(logbook.units()).at(0);
+    EXPECT_EQ(unit.name, "Lantern 900");
+    EXPECT_EQ(unit.price, 799.0);
+    EXPECT_EQ(unit.paid_price, std::nullopt);
+    EXPECT_TRUE(unit.tags.empty());
+    unit.paid_price = 640.5;
+    unit.tags = {"lent", "tent"};
+    take(logbook.update(unit));
+    EXPECT_EQ(take(logbook.units()).at(0), unit);
+    EXPECT_TRUE(take(logbook.load_lists()).empty());
+    LoadList list;
+    list.name = "show night";
+    list = take(logbook.add(list));
+    EXPECT_EQ(take(logbook.load_lists()), std::vector{list});
 }
 
 TEST(Migrations, looking_at_an_older_file_shows_it_and_leaves_it_as_old_as_it_was) {

@@ -46,6 +46,8 @@ inline Unit sample_unit() {
     unit.mass_kg = 11.5;
     unit.warranty_years = 2;
     unit.gauge_step_percent = 0.5;
+    unit.paid_price = 512.25;
+    unit.tags = {"lent", "zelt ≈"};
     unit.remark = "bought used; \"as seen\"\nsecond line ≈";
     return unit;
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Writes the run sheets of the sample scenario into a folder and prints the table of their truth for its README.
+// Writes the run sheets and the load list of the sample scenario into a folder and prints the table of their truth for its README.
+#include "exchange/load_list_file.h"
 #include "exchange/run_sheet.h"
 #include "support/scenario.h"
 #include "support/scenario_claims.h"
@@ -19,20 +20,20 @@ int main(int argc, char** argv) {
     }
     const std::filesystem::path folder(argv[1]);
     std::error_code failure;
-    std::filesystem::create_directories(folder, failure);
+    std::filesystem::create_directories(folder / "load-lists", failure);
     if (failure) {
         std::cerr << folder.string() << ": cannot be made (" << failure.message() << "); name another folder\n";
         return 1;
     }
     const auto runs = ullage::test::sample_scenario();
-    std::vector<std::pair<std::string, const ullage::RunRecord*>> sheets;
-    for (const auto& run : runs) sheets.emplace_back(run.file_name, &run.simulated.record);
+    const auto [list_file, list] = ullage::test::sample_load_list();
+    std::vector<std::pair<std::filesystem::path, std::string>> files{{folder / "load-lists" / list_file, ullage::write_load_list(list)}};
+    for (const auto& run : runs) files.emplace_back(folder / run.file_name, ullage::write_run_sheet(run.simulated.record));
     const auto claim_runs = ullage::test::sample_claim_runs();
-    for (const auto& run : claim_runs) sheets.emplace_back(run.file_name, &run.record);
-    for (const auto& [file_name, record] : sheets) {
-        const std::filesystem::path path = folder / file_name;
+    for (const auto& run : claim_runs) files.emplace_back(folder / run.file_name, ullage::write_run_sheet(run.record));
+    for (const auto& [path, text] : files) {
         std::ofstream file(path, std::ios::binary | std::ios::trunc);
-        file << ullage::write_run_sheet(*record);
+        file << text;
         file.close();
         if (!file) {
             std::cerr << path.string() << ": cannot be written; check the disk and the folder's permissions\n";

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Commands on load lists.
+#include "document/document.h"
+#include "document/document_state.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+StoreCommand::Step list_withdrawn(const std::string& uuid, bool withdrawn) {
+    return [uuid, withdrawn](Logbook& book) { return book.set_load_list_withdrawn(uuid, withdrawn); };
+}
+
+Change of_load_lists() {
+    Change change;
+    change.load_lists = true;
+    return change;
+}
+
+QString list_words(const char* verb, const std::string& name) {
+    return QStringLiteral("%1 %2").arg(QString::fromLatin1(verb), QString::fromStdString(name));
+}
+
+} // namespace
+
+const std::vector<LoadList>& Document::loadLists() const { return state_->load_lists; }
+
+const LoadList* Document::loadList(const std::string& uuid) const {
+    const auto found = std::ranges::find(state_->load_lists, uuid, &LoadList::uuid);
+    return found == state_->load_lists.end() ? nullptr : &*found;
+}
+
+Result<LoadList> Document::addLoadList(LoadList list) {
+    if (!state_->book) return State::nothing_open();
+    auto added = state_->book->add(std::move(list));
+    if (!added) return added;
+    const auto& stored = added.value();
+    state_->push(list_words("add load list", stored.name), of_load_lists(), list_withdrawn(stored.uuid, false), list_withdrawn(stored.uuid, true));
+    return added;
+}
+
+Result<void> Document::updateLoadList(const LoadList& list) {
+    if (!state_->book) return State::nothing_open();
+    const auto* current = loadList(list.uuid);
+    if (!current) return State::no_such("load list");
+    if (*current == list) return {};
+    const LoadList before = *current;
+    if (auto updated = state_->book->update(list); !updated) return updated;
+    state_->push(list_words("edit load list", list.name), of_load_lists(), [list](Logbook& book) { return book.update(list); },
+                 [before](Logbook& book) { return book.update(before); });
+    return {};
+}
+
+Result<void> Document::withdrawLoadList(const std::string& uuid) {
+    if (!state_->book) return State::nothing_open();
+    const auto* current = loadList(uuid);
+    if (!current) return State::no_such("load list");
+    const auto name = current->name;
+    if (auto done = state_->book->set_load_list_withdrawn(uuid, true); !done) return done;
+    state_->push(list_words("withdraw load list", name), of_load_lists(), list_withdrawn(uuid, true), list_withdrawn(uuid, false));
+    return {};
+}
+
+Result<void> Document::State::read_load_lists() {
+    auto read = book->load_lists();
+    if (!read) return read.error();
+    load_lists = std::move(read).value();
+    return {};
+}
+
+} // namespace ullage

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "fleet/fair_comparison.h"
+
+#include <algorithm>
+#include <set>
+#include <string>
+
+namespace ullage {
+
+namespace {
+
+/// Why a row has no rank; empty where it has one.
+std::string why_unranked(const FairComparison& fair, const FairRow& row) {
+    if (fair.load && row.standing == Standing::as_tested) return "it stands as tested, at another load";
+    const Quantity& fraction = row.usable_fraction;
+    if (!fraction.value || !fraction.lower || (fraction.kind != Kind::measured && fraction.kind != Kind::projected))
+        return "its usable fraction has no interval to rank it by";
+    return {};
+}
+
+bool has_unit_twice(const Comparison& comparison) {
+    std::set<std::string> units;
+    return std::ranges::any_of(comparison.rows, [&units](const ComparisonRow& row) { return !units.insert(row.unit.uuid).second; });
+}
+
+} // namespace
+
+std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairComparison& fair) {
+    const bool drains = has_unit_twice(comparison);
+    std::vector<Quantity> ranks;
+    std::vector<std::size_t> order;
+    for (const FairRow& row : fair.rows) {
+        std::string why = drains ? "ranks are those of units, not of single drains" : why_unranked(fair, row);
+        if (why.empty()) order.push_back(ranks.size());
+        ranks.push_back(not_known("rank", "1", std::move(why)));
+    }
+    const auto fraction = [&fair](std::size_t row) { return *fair.rows[row].usable_fraction.value; };
+    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) { return fraction(a) > fraction(b); });
+    for (std::size_t first = 0; first < order.size();) {
+        // A group ends where no unit up to there is unresolved from a later one.
+        std::size_t last = first;
+        for (std::size_t one = first; one <= last; ++one)
+            for (std::size_t other = order.size() - 1; other > last; --other)
+                if (!compare_pair(comparison, fair, order[one], order[other]).resolved) last = other;
+        const std::size_t alike = last - first + 1;
+        for (std::size_t place = first; place <= last; ++place)
+            ranks[order[place]] = known("rank", "1", static_cast<double>(first + 1), std::nullopt, Kind::measured,
+                                        alike > 1 ? "shared by " + std::to_string(alike) + " units that these meters do not tell apart"
+                                                  : "told apart from every other unit that has a rank");
+        first = last + 1;
+    }
+    return ranks;
+}
+
+} // namespace ullage

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "model/load_list.h"
+
+#include "base/number.h"
+
+#include <cmath>
+
+namespace ullage {
+
+namespace {
+
+Error wrong(const Appliance& appliance, const char* field, std::string what, std::string remedy) {
+    return {Failure::bad_input, std::move(what), appliance.name.empty() ? std::string(field) : appliance.name + ", " + field, std::move(remedy)};
+}
+
+/// Whether a number lies above `low` (or at it, where that is wanted) and at most at `high`; NaN does not.
+bool lies_within(double value, double low, double high, bool low_too = false) {
+    return std::isfinite(value) && (low_too ? value >= low : value > low) && value <= high;
+}
+
+constexpr double most_w = 1e9, most_wh = 1e12, most_h = 1e6; ///< beyond, sums of lists are no use to anybody
+constexpr double rounding = 1e-9;                            ///< relative, for limits that are quotients
+
+} // namespace
+
+double mean_in_use_w(const Appliance& appliance) {
+    if (appliance.measured) return appliance.measured->energy_wh / appliance.measured->hours;
+    return appliance.power_w.value_or(0) * appliance.duty;
+}
+
+double running_w(const Appliance& appliance) { return appliance.power_w ? *appliance.power_w : mean_in_use_w(appliance); }
+
+Result<void> check(const Appliance& appliance) {
+    if (appliance.name.empty()) return wrong(appliance, "name", "the appliance has no name", "give it a name");
+    if (appliance.power_w && !lies_within(*appliance.power_w, 0, most_w))
+        return wrong(appliance, "power", "the power while on is not above 0 W", "give what it takes while it is on, or leave it empty");
+    if (!lies_within(appliance.duty, 0, 1))
+        return wrong(appliance, "duty", "the duty is not above 0 and at most 1", "give the share of the time that it is on while in use");
+    if (appliance.measured && (!lies_within(appliance.measured->energy_wh, 0, most_wh) || !lies_within(appliance.measured->hours, 0, most_h)))
+        return wrong(appliance, "measured use", "the measured energy or its hours are not above 0", "give both, such as 500 Wh over 24 h");
+    if (!appliance.power_w && !appliance.measured)
+        return wrong(appliance, "power", "neither its power nor a measurement is given", "give its power while on, or what it took over some hours");
+    if (appliance.power_w && mean_in_use_w(appliance) > *appliance.power_w * (1 + rounding))
+        return wrong(appliance, "measured use",
+                     "the mean measured, " + fixed_text(mean_in_use_w(appliance), 1) + " W, is above the power while on, " +
+                         exact_text(*appliance.power_w) + " W",
+                     "correct one of the two");
+    if (!lies_within(appliance.hours_per_day, 0, 24))
+        return wrong(appliance, "hours per day", "the hours per day are not above 0 and at most 24", "give for how long it is in use");
+    if (!lies_within(appliance.night_hours, 0, appliance.hours_per_day, true))
+        return wrong(appliance, "hours at night", "the hours at night are not 0 to the hours per day", "give how many of its hours lie at night");
+    if (appliance.start_peak_w && (!lies_within(*appliance.start_peak_w, 0, most_w) || *appliance.start_peak_w < running_w(appliance) * (1 - rounding)))
+        return wrong(appliance, "start", "the peak while it starts is below its power while on",
+                     "give the highest power of its start, or leave it empty");
+    if (appliance.count < 1 || appliance.count > most_alike)
+        return wrong(appliance, "how many", "the number of them is not 1 to " + std::to_string(most_alike), "give how many are alike");
+    return {};
+}
+
+Result<void> check(const LoadList& list) {
+    if (list.name.empty()) return Error{Failure::bad_input, "the load list has no name", "name", "give it a name"};
+    for (const Appliance& appliance : list.appliances)
+        if (auto sound = check(appliance); !sound) return sound;
+    return {};
+}
+
+} // namespace ullage
