@@ -97,7 +97,7 @@ TEST_F(ModelsTest, the_tree_stays_a_sound_model_through_every_change) {
     document.close();
     EXPECT_EQ(model.rowCount(), 0);
     ASSERT_TRUE(document.open(QString::fromStdString((folder / "bench.ullage").string())));
-    EXPECT_EQ(model.rowCount(), 4);
+    EXPECT_EQ(model.rowCount(), 5);
     EXPECT_GT(resets, 5);
 }
 
