@@ -50,7 +50,7 @@ struct LoadsArguments {
 [[nodiscard]] int loads_command(const LoadsArguments& arguments, std::ostream& out, std::ostream& err);
 
 struct CompareArguments {
-    std::string logbook;
+    std::vector<std::string> sources; ///< logbooks, run sheets and folders of them, at least one
     bool every_drain = false;
     std::optional<double> at_load_w;       ///< a common load; absent: as tested
     double duty_percent = 100;             ///< share of the time that it is on

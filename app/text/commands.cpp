@@ -79,17 +79,17 @@ void add_output(CLI::App& command, TableOutput& output) {
 }
 
 void add_compare(CLI::App& app, CompareArguments& arguments) {
-    CLI::App* command = app.add_subcommand("compare", "Compare the units, as tested or at one load");
-    command->add_option("LOGBOOK", arguments.logbook, runs_help)->required();
+    CLI::App* command = app.add_subcommand("compare", "Compare the units of one or several logbooks, as tested or at one load");
+    command->add_option("LOGBOOK", arguments.sources, "logbooks, run sheets (.csv) and folders of run sheets, one or several")->required();
     command->add_flag("--every-drain", arguments.every_drain, "a row for each drain instead of one for each unit");
     auto* load = command->add_option("--at-load", arguments.at_load_w, "common load, W: units are moved to it where their drains allow")
                      ->check(CLI::PositiveNumber);
     command->add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(CLI::Range(0.1, 100.0))->needs(load);
     command->add_option("--load-list", arguments.load_list, "common load from a load list: its name in the logbook, or a file (.csv)")->excludes(load);
     command->add_flag("--pairs", arguments.pairs, "the differences between units: resolved by these meters or not");
-    command->add_option("--columns", arguments.columns, "keys of the columns wanted, in order")->delimiter(',');
-    command->add_option("--maker", arguments.makers, "only units of this maker");
-    command->add_option("--tag", arguments.tags, "only units with this tag; named several times: with every one of them");
+    command->add_option("--columns", arguments.columns, "keys of the columns wanted, in order")->delimiter(',')->allow_extra_args(false);
+    command->add_option("--maker", arguments.makers, "only units of this maker")->allow_extra_args(false);
+    command->add_option("--tag", arguments.tags, "only units with this tag; named several times: with every one of them")->allow_extra_args(false);
     command->add_option("--least-wh", arguments.least_wh, "only units rated at this or more, Wh");
     command->add_option("--most-wh", arguments.most_wh, "only units rated at this or less, Wh");
     add_output(*command, arguments.output);

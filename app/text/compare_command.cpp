@@ -33,12 +33,13 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
         return exit_usage;
     }
     std::vector<std::string> notices;
-    Result<std::vector<RunRecord>> records = runs_from(arguments.logbook, notices);
-    if (!records) return refuse(err, records.error());
-    std::erase_if(records.value(), [&](const RunRecord& record) { return !wanted(record.unit, arguments); });
+    Result<SourcedRuns> runs = runs_from_all(arguments.sources, notices);
+    if (!runs) return refuse(err, runs.error());
+    std::erase_if(runs.value().records, [&](const RunRecord& record) { return !wanted(record.unit, arguments); });
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
-    const Comparison comparison =
-        compare_as_tested(records.value(), arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit);
+    const CompareRows rows = arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit;
+    Comparison comparison = compare_as_tested(runs.value().records, rows);
+    name_sources(comparison, rows, runs.value().source_of);
     std::optional<CommonLoad> load;
     if (!arguments.load_list.empty()) {
         const Result<LoadList> list = std::filesystem::path(arguments.load_list).extension() == ".csv"

@@ -4,6 +4,7 @@
 #include "base/clock.h"
 #include "exchange/run_sheet.h"
 #include "exchange/whole_file.h"
+#include "fleet/joined_records.h"
 #include "store/logbook.h"
 #include "trace/run_load.h"
 
@@ -11,6 +12,9 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <map>
+#include <set>
+#include <utility>
 
 namespace ullage {
 
@@ -31,22 +35,25 @@ Result<std::vector<std::string>> sheets_in(const std::string& folder) {
     return sheets;
 }
 
+Result<RunRecord> import_sheet(Logbook& logbook, const std::string& sheet, std::vector<std::string>& notices) {
+    const Result<std::string> text = read_whole_file(sheet);
+    if (!text) return text.error();
+    const Result<SheetImport> import = read_run_sheet(text.value(), sheet);
+    if (!import) return import.error();
+    for (const std::string& notice : import.value().notices) notices.push_back(sheet + ", " + notice);
+    Result<RunRecord> added = logbook.import(import.value().record);
+    if (added) return added;
+    Error error = added.error();
+    error.where = error.where.empty() ? sheet : sheet + ", " + error.where;
+    return error;
+}
+
 Result<std::vector<RunRecord>> runs_of_sheets(const std::vector<std::string>& sheets, std::vector<std::string>& notices) {
     const SystemClock clock;
     Result<Logbook> logbook = Logbook::in_memory(clock);
     if (!logbook) return logbook.error();
-    for (const std::string& sheet : sheets) {
-        const Result<std::string> text = read_whole_file(sheet);
-        if (!text) return text.error();
-        const Result<SheetImport> import = read_run_sheet(text.value(), sheet);
-        if (!import) return import.error();
-        for (const std::string& notice : import.value().notices) notices.push_back(sheet + ", " + notice);
-        const Result<RunRecord> added = logbook.value().import(import.value().record);
-        if (added) continue;
-        Error error = added.error();
-        error.where = error.where.empty() ? sheet : sheet + ", " + error.where;
-        return error;
-    }
+    for (const std::string& sheet : sheets)
+        if (const Result<RunRecord> added = import_sheet(logbook.value(), sheet, notices); !added) return added.error();
     return logbook.value().run_records();
 }
 
@@ -74,6 +81,73 @@ bool is_sheets(const std::string& path) {
     return fs::is_directory(path, ignored) || fs::path(path).extension() == ".csv";
 }
 
+/// Name of the file or folder, without what a folder's path may end in.
+std::string file_name(const std::string& path) {
+    const fs::path whole = fs::path(path).lexically_normal();
+    const fs::path name = whole.has_filename() ? whole.filename() : whole.parent_path().filename();
+    return name.empty() ? path : name.string();
+}
+
+/// How the rows of this path are told apart from those of the others.
+std::string name_of(const std::string& path, const std::vector<std::string>& paths) {
+    const std::string name = file_name(path);
+    return std::ranges::count(paths, name, file_name) > 1 ? path : name;
+}
+
+struct NamedSheet {
+    std::string path, source;
+};
+
+/// Adds the run sheets that a path names, each file once.
+Result<void> add_sheets(const std::string& path, const std::string& source, std::vector<NamedSheet>& sheets) {
+    std::vector<std::string> found{path};
+    std::error_code ignored;
+    if (fs::is_directory(path, ignored)) {
+        Result<std::vector<std::string>> inside = sheets_in(path);
+        if (!inside) return inside.error();
+        found = std::move(inside).value();
+    }
+    for (const std::string& sheet : found) {
+        const auto same = [&](const NamedSheet& known) { return fs::equivalent(known.path, sheet, ignored); };
+        if (std::ranges::none_of(sheets, same)) sheets.push_back({sheet, source});
+    }
+    return {};
+}
+
+/// Adds the runs of the sheets, a source for each name. Their units and meters are those of the logbooks in `sources` where an import would take
+/// them for the same.
+Result<void> add_runs_of(const std::vector<NamedSheet>& sheets, std::vector<RecordSource>& sources, std::vector<std::string>& notices) {
+    if (sheets.empty()) return {};
+    const SystemClock clock;
+    Result<Logbook> memory = Logbook::in_memory(clock);
+    if (!memory) return memory.error();
+    std::set<std::string> known;
+    for (const RecordSource& logbook : sources)
+        for (const RunRecord& record : logbook.records) {
+            if (known.insert(record.unit.uuid).second)
+                if (const auto added = memory.value().add(record.unit); !added) return added.error();
+            if (record.meter && known.insert(record.meter->uuid).second)
+                if (const auto added = memory.value().add(*record.meter); !added) return added.error();
+        }
+    std::map<std::string, std::string> source_of; // by run uuid
+    for (const NamedSheet& sheet : sheets) {
+        const Result<RunRecord> added = import_sheet(memory.value(), sheet.path, notices);
+        if (!added) return added.error();
+        source_of[added.value().run.uuid] = sheet.source;
+    }
+    Result<std::vector<RunRecord>> records = memory.value().run_records();
+    if (!records) return records.error();
+    const std::size_t logbooks = sources.size();
+    for (RunRecord& record : records.value()) {
+        const std::string& name = source_of[record.run.uuid];
+        auto place = std::find_if(sources.begin() + static_cast<std::ptrdiff_t>(logbooks), sources.end(),
+                                  [&](const RecordSource& source) { return source.name == name; });
+        if (place == sources.end()) place = sources.insert(place, {name, {}});
+        place->records.push_back(std::move(record));
+    }
+    return {};
+}
+
 } // namespace
 
 Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<std::string>& notices) {
@@ -88,6 +162,30 @@ Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<st
     const Result<Logbook> logbook = Logbook::open(path, OpenMode::look, clock);
     if (!logbook) return logbook.error();
     return logbook.value().run_records();
+}
+
+Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::vector<std::string>& notices) {
+    std::vector<RecordSource> sources;
+    std::vector<NamedSheet> sheets;
+    const bool one = paths.size() == 1;
+    for (const std::string& path : paths) {
+        if (!one && is_sheets(path)) {
+            if (auto found = add_sheets(path, name_of(path, paths), sheets); !found) return found.error();
+            continue;
+        }
+        Result<std::vector<RunRecord>> records = runs_from(path, notices);
+        if (!records) return records.error();
+        sources.push_back({name_of(path, paths), std::move(records).value()});
+    }
+    if (auto added = add_runs_of(sheets, sources, notices); !added) return added.error();
+    std::vector<const RecordSource*> all;
+    for (const RecordSource& source : sources) all.push_back(&source);
+    JoinedRecords joined = join_records(all);
+    notices.insert(notices.end(), joined.notices.begin(), joined.notices.end());
+    SourcedRuns runs;
+    for (const RunRecord* record : joined.runs) runs.records.push_back(*record);
+    runs.source_of = std::move(joined.source_of);
+    return runs;
 }
 
 Result<std::vector<std::optional<std::vector<ReadingHistory>>>> histories_from(const std::string& path,

@@ -6,6 +6,7 @@
 #include "measure/load_statistics.h"
 #include "model/run_record.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -17,6 +18,18 @@ namespace ullage {
 /// between sheets of one unit are found. Notices of sheets are appended to `notices`. Errors: those of Logbook::open,
 /// read_run_sheet and Logbook::import, with the file named; a folder without sheets.
 [[nodiscard]] Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<std::string>& notices);
+
+/// Runs of several sources, and where each was read from.
+struct SourcedRuns {
+    std::vector<RunRecord> records;
+    std::map<std::string, std::string> source_of; ///< name of the source by run uuid; empty for a single source
+};
+
+/// The runs of several such sources side by side, mixed at will: logbooks, run sheets and folders of them, each under the name of its file, or
+/// of the sheets' folder; under its path where two have one name. The units and meters of run sheets are those of the logbooks where `import`
+/// would take them for the same (name, for a unit also the maker). What several sources hold, see join_records; `notices` says so. Of one
+/// path: as runs_from. Precondition: at least one path. Errors: as above; and a claim of a sheet that differs from a logbook's.
+[[nodiscard]] Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::vector<std::string>& notices);
 
 /// What was amended, withdrawn or restored among the readings of each of these runs of the logbook at `path`, in their order. Absent for
 /// each where `path` is a run sheet or a folder of them, which keep no history. Errors: those of Logbook::open and Logbook::history.

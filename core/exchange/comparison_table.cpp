@@ -61,6 +61,8 @@ std::vector<Column> columns_of(const Comparison& comparison, const FairCompariso
                                 name("run", "run", [&](std::size_t i) { return rows[i].run_title; }),
                                 figure("rank", "1", [&](std::size_t i) { return ranks[i]; }, Content::number),
                                 figure("rated_wh", "Wh", [&](std::size_t i) { return rows[i].rated_wh; }, Content::number)};
+    if (comparison.several_sources)
+        columns.insert(columns.begin() + 2, name("logbook", "logbook", [&](std::size_t i) { return rows[i].source; }));
     if (fair.load) {
         columns.push_back(figure("deliverable_wh", "Wh", [&](std::size_t i) { return fair.rows[i].deliverable_wh; }));
         columns.push_back(figure("usable_fraction_at_load", "1", [&](std::size_t i) {

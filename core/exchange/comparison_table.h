@@ -12,7 +12,7 @@ namespace ullage {
 
 /// The comparison as a table for people and files. Columns: unit, maker, run, rank, rated_wh, delivered_wh, usable_fraction,
 /// mean_load_w, duration_h, wh_per_gauge_point, no_load_draw_w, gauge_verdict, price_per_rated_kwh, price_per_delivered_kwh, paid_per_rated_kwh,
-/// paid_per_delivered_kwh, wh_per_kg, warranty_years, meter, tags.
+/// paid_per_delivered_kwh, wh_per_kg, warranty_years, meter, tags. Where the rows come from several logbooks, logbook stands after maker.
 [[nodiscard]] Table comparison_table(const Comparison& comparison);
 
 /// The same at the common load of `fair`: after rated_wh stand deliverable_wh, usable_fraction_at_load, run_time_h and standing, then what is

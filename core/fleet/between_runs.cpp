@@ -108,16 +108,27 @@ std::optional<double> half_width_along(const UnitParameters& parameters, const s
 }
 
 UnitFit fit_unit(const std::vector<RunRecord>& records, const MeasureOptions& options) {
+    std::vector<const RunRecord*> runs;
+    std::vector<EnergyAnalysis> energies;
+    energies.reserve(records.size());
+    for (const RunRecord& record : records) {
+        runs.push_back(&record);
+        energies.push_back(analyse_energy(record, options));
+    }
+    return fit_unit(runs, energies, options);
+}
+
+UnitFit fit_unit(const std::vector<const RunRecord*>& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options) {
     UnitFit fit;
     fit.options = options;
-    for (const RunRecord& record : records) {
-        fit.drains.push_back(summarise_drain(record, options));
-        if (record.run.unit_uuid == records.front().run.unit_uuid) continue;
+    for (std::size_t i = 0; i < records.size(); ++i) {
+        fit.drains.push_back(summarise_drain(*records[i], energies[i], options));
+        if (records[i]->run.unit_uuid == records.front()->run.unit_uuid) continue;
         fit.drains.back().used = false;
         fit.drains.back().reason = "it is a run of another unit";
     }
     const std::vector<DrainSummary> used = used_of(fit.drains);
-    const Unit unit = records.empty() ? Unit{} : records.front().unit;
+    const Unit unit = records.empty() ? Unit{} : records.front()->unit;
     fit.used_drains = used.size();
     if (!used.empty()) {
         const auto [low, high] = std::ranges::minmax_element(used, {}, &DrainSummary::mean_load_w);

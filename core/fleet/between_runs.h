@@ -85,4 +85,8 @@ struct UnitFit {
 /// for any c within the bounds, least at c = 0, most in the middle.
 [[nodiscard]] UnitFit fit_unit(const std::vector<RunRecord>& records, const MeasureOptions& options = {});
 
+/// The same from runs whose energy is analysed already: `energies`, as many, are analyse_energy(*records[i], options).
+[[nodiscard]] UnitFit fit_unit(const std::vector<const RunRecord*>& records, const std::vector<EnergyAnalysis>& energies,
+                               const MeasureOptions& options);
+
 } // namespace ullage

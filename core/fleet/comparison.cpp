@@ -5,20 +5,24 @@
 #include "fleet/curve_projection.h"
 
 #include <algorithm>
-#include <map>
 #include <set>
+#include <unordered_map>
+#include <utility>
 
 namespace ullage {
 namespace {
 
 struct Candidate {
     const RunRecord* record;
-    RunAnalysis analysis;
+    const EnergyAnalysis* energy;
+    std::optional<Quantity> through_curve; ///< the fraction through another run's gauge curve, where there is one
+
+    [[nodiscard]] const Quantity& usable_fraction() const { return through_curve ? *through_curve : energy->usable_fraction; }
 };
 
 /// How much a run says about the usable fraction and its load, most first: a cut-off that was seen before one found later.
 int rank(const Candidate& candidate) {
-    switch (candidate.analysis.energy.usable_fraction.kind) {
+    switch (candidate.usable_fraction().kind) {
     case Kind::measured: return candidate.record->run.end == RunEnd::cut_off_seen ? 0 : 1;
     case Kind::bracket: return 2;
     case Kind::at_least: return 3;
@@ -31,12 +35,12 @@ int rank(const Candidate& candidate) {
 /// Delivered energy that a row compares: of the whole content. A partial drain has delivered less than the unit holds, so
 /// the projection stands in for it.
 Quantity comparable_energy(const Candidate& candidate) {
-    const EnergyAnalysis& energy = candidate.analysis.energy;
-    if (energy.usable_fraction.kind != Kind::projected) return energy.delivered_wh;
+    const Quantity& fraction = candidate.usable_fraction();
+    if (fraction.kind != Kind::projected) return candidate.energy->delivered_wh;
     const double rated_wh = candidate.record->unit.rated_energy_wh.value_or(0);
-    Quantity result{"delivered_wh", "Wh", *energy.usable_fraction.value * rated_wh, {}, {}, Kind::projected, energy.usable_fraction.reason};
-    if (energy.usable_fraction.lower) result.lower = *energy.usable_fraction.lower * rated_wh;
-    if (energy.usable_fraction.upper) result.upper = *energy.usable_fraction.upper * rated_wh;
+    Quantity result{"delivered_wh", "Wh", *fraction.value * rated_wh, {}, {}, Kind::projected, fraction.reason};
+    if (fraction.lower) result.lower = *fraction.lower * rated_wh;
+    if (fraction.upper) result.upper = *fraction.upper * rated_wh;
     return result;
 }
 
@@ -46,22 +50,21 @@ std::optional<double> taken_by_no_load(const UnitFit& fit, const Quantity& durat
     return std::max(0.0, *fit.no_load_draw_w.value * *duration_h.value);
 }
 
-ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fit, std::size_t place) {
+ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fit, const MeasureOptions& options) {
     const RunRecord& record = *candidate.record;
-    const EnergyAnalysis& energy = candidate.analysis.energy;
+    const EnergyAnalysis& energy = *candidate.energy;
     ComparisonRow row;
     row.unit = record.unit;
     row.run = record.run;
     row.run_number = record.number;
     row.drains = drains;
-    row.fit = place;
     row.run_title = run_title(record, energy);
     if (record.meter) row.meter_name = record.meter->name;
     row.rated_wh = record.unit.rated_energy_wh
                        ? known("rated_wh", "Wh", *record.unit.rated_energy_wh, std::nullopt, Kind::measured, "the maker's claim, not measured")
                        : not_known("rated_wh", "Wh", "the rated energy of the unit is not stated");
     row.delivered_wh = comparable_energy(candidate);
-    row.usable_fraction = energy.usable_fraction;
+    row.usable_fraction = candidate.usable_fraction();
     row.mean_load_w = energy.mean_load_w;
     row.duration_h = energy.duration_h;
     row.wh_per_gauge_point = energy.wh_per_gauge_point;
@@ -70,19 +73,36 @@ ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fi
     row.paid_per_rated_kwh = paid_per_kwh("paid_per_rated_kwh", record.unit, row.rated_wh);
     row.paid_per_delivered_kwh = paid_per_kwh("paid_per_delivered_kwh", record.unit, row.delivered_wh);
     row.wh_per_kg = energy_per_kg(record.unit, row.delivered_wh);
-    row.through_curve = !candidate.analysis.curve_run_uuid.empty();
-    row.gauge_verdict = candidate.analysis.gauge.verdict;
+    row.through_curve = candidate.through_curve.has_value();
+    row.gauge_verdict = analyse_gauge(record, energy, options).verdict;
     row.no_load_draw_w = fit.no_load_draw_w;
-    if (energy.usable_fraction.kind == Kind::measured) row.no_load_taken_wh = taken_by_no_load(fit, energy.duration_h);
+    if (row.usable_fraction.kind == Kind::measured) row.no_load_taken_wh = taken_by_no_load(fit, energy.duration_h);
     return row;
 }
 
+std::vector<const RunRecord*> pointers_to(const std::vector<RunRecord>& records) {
+    std::vector<const RunRecord*> pointers;
+    for (const RunRecord& record : records) pointers.push_back(&record);
+    return pointers;
+}
+
+/// The sources of a unit's runs, each once, in order of the runs.
+std::string sources_of(const UnitFit& fit, const std::map<std::string, std::string>& source_of) {
+    std::string sources;
+    std::set<std::string> told;
+    for (const DrainSummary& drain : fit.drains)
+        if (const auto found = source_of.find(drain.run_uuid); found != source_of.end() && told.insert(found->second).second)
+            sources += (sources.empty() ? "" : ", ") + found->second;
+    return sources;
+}
+
 void add_remarks(Comparison& comparison) {
-    std::set<std::string> meters;
+    // Meters of one name in two logbooks are two meters.
+    std::set<std::pair<std::string, std::string>> meters;
     double lowest_w = 0, highest_w = 0;
     bool honest_assumed = false, curve_assumed = false;
     for (const ComparisonRow& row : comparison.rows) {
-        meters.insert(row.meter_name);
+        meters.emplace(row.meter_name, row.run.meter_uuid.value_or(std::string()));
         if (row.usable_fraction.kind == Kind::projected) (row.through_curve ? curve_assumed : honest_assumed) = true;
         if (!row.mean_load_w.value) continue;
         lowest_w = lowest_w == 0 ? *row.mean_load_w.value : std::min(lowest_w, *row.mean_load_w.value);
@@ -134,42 +154,80 @@ Quantity energy_per_kg(const Unit& unit, const Quantity& energy_wh) {
     return result;
 }
 
-Comparison compare_as_tested(const std::vector<RunRecord>& records, CompareRows rows, const MeasureOptions& options) {
-    std::map<std::string, std::vector<Candidate>> drains; // by unit uuid
-    std::map<std::string, std::vector<RunRecord>> all_runs; // by unit uuid: a no-load drain counts in the fit between runs
-    std::vector<const Unit*> order;
-    for (const RunRecord& record : records) {
-        const auto [place, is_new] = drains.try_emplace(record.unit.uuid);
-        if (is_new) order.push_back(&record.unit);
-        all_runs[record.unit.uuid].push_back(record);
-        if (record.run.kind == RunKind::drain) place->second.push_back({&record, analyse_run(record, options)});
-    }
-    std::ranges::stable_sort(order, {}, [](const Unit* unit) { return unit->name; });
+std::vector<UnitRuns> runs_by_unit(const std::vector<RunRecord>& records) { return runs_by_unit(pointers_to(records)); }
 
+std::vector<UnitRuns> runs_by_unit(const std::vector<const RunRecord*>& records) {
+    std::vector<UnitRuns> units;
+    std::unordered_map<std::string, std::size_t> place_of;
+    for (const RunRecord* record : records) {
+        const auto [place, is_new] = place_of.try_emplace(record->unit.uuid, units.size());
+        if (is_new) units.emplace_back();
+        units[place->second].push_back(record);
+    }
+    return units;
+}
+
+ComparedUnit compare_unit(const UnitRuns& runs, CompareRows rows, const MeasureOptions& options) {
+    ComparedUnit compared;
+    compared.unit = runs.front()->unit;
+    const auto drains = static_cast<int>(std::ranges::count_if(runs, [](const RunRecord* run) { return run->run.kind == RunKind::drain; }));
+    if (drains == 0) return compared;
+    std::vector<EnergyAnalysis> energies;
+    energies.reserve(runs.size());
+    for (const RunRecord* run : runs) energies.push_back(analyse_energy(*run, options));
+    // A no-load drain gets no row, but it counts in the fit between runs.
+    const UnitFit& fit = compared.fit.emplace(fit_unit(runs, energies, options));
+    std::vector<Candidate> candidates;
+    for (std::size_t i = 0; i < runs.size(); ++i)
+        if (runs[i]->run.kind == RunKind::drain) candidates.push_back({runs[i], &energies[i], fraction_through_curve(*runs[i], energies[i], fit)});
+    if (rows == CompareRows::every_drain) {
+        for (const Candidate& candidate : candidates) compared.rows.push_back(make_row(candidate, drains, fit, options));
+        return compared;
+    }
+    const auto best = std::ranges::min_element(candidates, [](const Candidate& a, const Candidate& b) {
+        const int rank_a = rank(a), rank_b = rank(b);
+        return rank_a != rank_b ? rank_a < rank_b : a.energy->start_ms > b.energy->start_ms;
+    });
+    compared.rows.push_back(make_row(*best, drains, fit, options));
+    return compared;
+}
+
+Comparison join_units(std::vector<const ComparedUnit*> units) {
+    std::ranges::stable_sort(units, {}, [](const ComparedUnit* unit) -> const std::string& { return unit->unit.name; });
     Comparison comparison;
-    for (const Unit* unit : order) {
-        std::vector<Candidate>& candidates = drains[unit->uuid];
-        const int count = static_cast<int>(candidates.size());
-        if (candidates.empty()) {
-            comparison.left_out.push_back(unit->name + ": no drain in the logbook");
+    for (const ComparedUnit* unit : units) {
+        if (!unit->fit) {
+            comparison.left_out.push_back(unit->unit.name + ": no drain in the logbook");
             continue;
         }
-        comparison.fits.push_back(fit_unit(all_runs[unit->uuid], options));
-        const UnitFit& fit = comparison.fits.back();
-        const std::size_t place = comparison.fits.size() - 1;
-        for (Candidate& candidate : candidates) project_through_curve(*candidate.record, fit, candidate.analysis);
-        if (rows == CompareRows::every_drain) {
-            for (const Candidate& candidate : candidates) comparison.rows.push_back(make_row(candidate, count, fit, place));
-            continue;
+        for (const ComparisonRow& row : unit->rows) {
+            comparison.rows.push_back(row);
+            comparison.rows.back().fit = comparison.fits.size();
         }
-        const auto best = std::ranges::min_element(candidates, [](const Candidate& a, const Candidate& b) {
-            const int rank_a = rank(a), rank_b = rank(b);
-            return rank_a != rank_b ? rank_a < rank_b : a.analysis.energy.start_ms > b.analysis.energy.start_ms;
-        });
-        comparison.rows.push_back(make_row(*best, count, fit, place));
+        comparison.fits.push_back(*unit->fit);
     }
     add_remarks(comparison);
     return comparison;
+}
+
+void name_sources(Comparison& comparison, CompareRows rows, const std::map<std::string, std::string>& source_of) {
+    comparison.several_sources = !source_of.empty();
+    for (ComparisonRow& row : comparison.rows) {
+        const auto found = source_of.find(row.run.uuid);
+        if (rows == CompareRows::one_per_unit) row.source = sources_of(comparison.fits[row.fit], source_of);
+        else if (found != source_of.end()) row.source = found->second;
+    }
+}
+
+Comparison compare_as_tested(const std::vector<RunRecord>& records, CompareRows rows, const MeasureOptions& options) {
+    return compare_as_tested(pointers_to(records), rows, options);
+}
+
+Comparison compare_as_tested(const std::vector<const RunRecord*>& records, CompareRows rows, const MeasureOptions& options) {
+    const std::vector<std::optional<ComparedUnit>> units = compare_units(runs_by_unit(records), rows, options);
+    std::vector<const ComparedUnit*> all;
+    for (const std::optional<ComparedUnit>& unit : units) all.push_back(&*unit);
+    return join_units(std::move(all));
 }
 
 } // namespace ullage

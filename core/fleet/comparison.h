@@ -4,7 +4,11 @@
 #include "fleet/between_runs.h"
 #include "fleet/run_analysis.h"
 
+#include <atomic>
+#include <cstddef>
+#include <map>
 #include <optional>
+#include <stop_token>
 #include <string>
 #include <vector>
 
@@ -23,6 +27,7 @@ struct ComparisonRow {
     int run_number = 1;
     int drains = 1;              ///< drains of the unit that are in the logbook
     std::string run_title;
+    std::string source;          ///< where it was read from, see name_sources
     std::string meter_name;      ///< empty without a meter
     Quantity rated_wh;           ///< "rated_wh", a claim: no interval
     Quantity delivered_wh, usable_fraction, mean_load_w, duration_h, wh_per_gauge_point;
@@ -43,7 +48,38 @@ struct Comparison {
     std::vector<UnitFit> fits;        ///< what all drains of a unit say together, one for each unit with a drain
     std::vector<std::string> left_out;
     std::vector<std::string> remarks; ///< what must be said with the table: loads differ, meters differ
+    bool several_sources = false;     ///< runs of more than one logbook, or of logbooks and run sheets, see name_sources
 };
+
+/// The runs of one unit, in the order in which they were given. The records must outlive it.
+using UnitRuns = std::vector<const RunRecord*>;
+
+/// The records by unit (uuid), in order of first appearance.
+[[nodiscard]] std::vector<UnitRuns> runs_by_unit(const std::vector<RunRecord>& records);
+[[nodiscard]] std::vector<UnitRuns> runs_by_unit(const std::vector<const RunRecord*>& records);
+
+/// What one unit brings into a comparison. Rests on its own runs alone, so that it can be kept while other units change.
+struct ComparedUnit {
+    Unit unit;
+    std::optional<UnitFit> fit;      ///< of all its runs; absent without a drain
+    std::vector<ComparisonRow> rows; ///< none without a drain; `fit` of each is for join_units to fill
+};
+
+/// Compares the runs of one unit: the energy of each once, their fit, and the gauge of those that get a row. Precondition: at least one run.
+[[nodiscard]] ComparedUnit compare_unit(const UnitRuns& runs, CompareRows rows, const MeasureOptions& options = {});
+
+/// compare_unit for each, in the same order, on all processors at once. The result does not depend on their number. `done`, where given,
+/// counts units for whoever waits. Absent: units that were not yet begun when `stop` was asked for.
+[[nodiscard]] std::vector<std::optional<ComparedUnit>> compare_units(const std::vector<UnitRuns>& units, CompareRows rows,
+                                                                     const MeasureOptions& options = {}, const std::stop_token& stop = {},
+                                                                     std::atomic<std::size_t>* done = nullptr);
+
+/// One comparison from what its units bring, in order of their names.
+[[nodiscard]] Comparison join_units(std::vector<const ComparedUnit*> units);
+
+/// Says from which source each row comes: of its run or, for a row that stands for its unit, of all runs of the unit. `source_of`: names by
+/// run uuid (JoinedRecords::source_of); where it is empty nothing is said.
+void name_sources(Comparison& comparison, CompareRows rows, const std::map<std::string, std::string>& source_of);
 
 /// List price / energy with the interval that the energy's interval gives, in the unit's currency per kWh; a price is a fact without uncertainty.
 /// `not known`: no price, no energy, or energy that is only `at least` (the reason then says "at most …").
@@ -54,6 +90,8 @@ struct Comparison {
 /// energy / mass, "wh_per_kg"; `not known` without a stated mass or without energy.
 [[nodiscard]] Quantity energy_per_kg(const Unit& unit, const Quantity& energy_wh);
 
+/// The comparison of all units that the records are of. Errors: none; what cannot be known says so.
+[[nodiscard]] Comparison compare_as_tested(const std::vector<const RunRecord*>& records, CompareRows rows, const MeasureOptions& options = {});
 [[nodiscard]] Comparison compare_as_tested(const std::vector<RunRecord>& records, CompareRows rows = CompareRows::one_per_unit,
                                            const MeasureOptions& options = {});
 

@@ -94,7 +94,10 @@ std::string fill_energy(const RunRecord& record, const EnergyAnalysis& energy, D
 } // namespace
 
 DrainSummary summarise_drain(const RunRecord& record, const MeasureOptions& options) {
-    const EnergyAnalysis energy = analyse_energy(record, options);
+    return summarise_drain(record, analyse_energy(record, options), options);
+}
+
+DrainSummary summarise_drain(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     DrainSummary drain;
     drain.run_uuid = record.run.uuid;
     drain.run_number = record.number;

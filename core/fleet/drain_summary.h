@@ -41,4 +41,7 @@ struct DrainSummary {
 /// take part says why.
 [[nodiscard]] DrainSummary summarise_drain(const RunRecord& record, const MeasureOptions& options = {});
 
+/// The same from the run's analysed energy: `energy` is analyse_energy(record, options).
+[[nodiscard]] DrainSummary summarise_drain(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options);
+
 } // namespace ullage

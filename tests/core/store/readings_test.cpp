@@ -34,6 +34,27 @@ TEST_F(Readings, sequence_counts_the_order_of_entry_within_each_run) {
     EXPECT_EQ(take(logbook.record(run.uuid, sample_values(4))).sequence, 2);
 }
 
+TEST_F(Readings, all_runs_at_once_hold_the_same_readings_as_each_run_alone) {
+    const ullage::Run other = take(logbook.add(sample_run(run.unit_uuid)));
+    std::vector<Reading> entered;
+    for (int i = 0; i < 6; ++i) // by turns, and not in order of time; two of one moment
+        entered.push_back(take(logbook.record(i % 2 == 0 ? run.uuid : other.uuid, sample_values(1000 + 3'600'000 * (i / 2 == 1 ? 0 : 3 - i / 4)))));
+    ReadingValues later = entered[1].values;
+    later.time_ms += 50'000'000;
+    take(logbook.amend(entered[1].uuid, later, "wrong day"));
+    later.remark = "second thought";
+    take(logbook.amend(entered[1].uuid, later, ""));
+    take(logbook.set_withdrawn(entered[2].uuid, true, "a slip"));
+    const std::vector<RunRecord> records = take(logbook.run_records());
+    ASSERT_EQ(records.size(), 2u);
+    for (const RunRecord& record : records) {
+        EXPECT_EQ(record.readings.size(), 3u);
+        EXPECT_EQ(record.readings, take(logbook.readings(record.run.uuid)));
+        EXPECT_EQ(record.readings, take(logbook.run_record(record.run.uuid)).readings);
+    }
+    EXPECT_EQ(take(logbook.readings(other.uuid)).back().values, later);
+}
+
 TEST_F(Readings, an_amendment_keeps_what_it_replaced_with_time_and_reason) {
     const Reading reading = take(logbook.record(run.uuid, sample_values()));
     const UtcMs entered_ms = clock.now_ms();
