@@ -4,6 +4,7 @@
 #include "document/document.h"
 #include "exchange/table.h"
 #include "fleet/fair_comparison.h"
+#include "pages/comparison_pictures.h"
 
 #include <QWidget>
 
@@ -41,6 +42,10 @@ public:
     /// Puts the whole table, in the order shown, on the clipboard and says so by told().
     void copyTable();
     [[nodiscard]] CompareRows rows() const;
+    /// What is shown now: the units wanted, at one load or as tested, and what is expected of them.
+    [[nodiscard]] const Comparison& comparison() const { return comparison_; }
+    [[nodiscard]] const FairComparison& fair() const { return fair_; }
+    [[nodiscard]] ExpectationBand band() const;
 
 signals:
     /// Something that the person should be told.

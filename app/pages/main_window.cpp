@@ -168,6 +168,7 @@ void MainWindow::connect_pages() {
     connect(run_page_, &RunPage::editRunRequested, this, &MainWindow::edit_run);
     connect(comparison_page_, &ComparisonPage::told, messages_, &MessageBar::showNote);
     connect(run_page_, &RunPage::attachPhotoRequested, this, &MainWindow::attach_photo);
+    connect(run_page_, &RunPage::photoSaveAsked, this, &MainWindow::save_photo);
     connect(comparison_page_, &ComparisonPage::runRequested, this, [this](const QString& run) { showRun(run.toStdString()); });
 }
 

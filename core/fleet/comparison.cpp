@@ -100,6 +100,14 @@ void add_remarks(Comparison& comparison) {
 
 } // namespace
 
+std::vector<std::string> row_names(const Comparison& comparison) {
+    std::map<std::string, int> rows;
+    for (const ComparisonRow& row : comparison.rows) ++rows[row.unit.name];
+    std::vector<std::string> names;
+    for (const ComparisonRow& row : comparison.rows) names.push_back(rows[row.unit.name] > 1 ? row.unit.name + ", " + row.run_title : row.unit.name);
+    return names;
+}
+
 Quantity price_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh) {
     const std::string money = (unit.currency.empty() ? std::string("price") : unit.currency) + "/kWh";
     if (!unit.price) return not_known(std::move(key), money, "the price is not stated");
