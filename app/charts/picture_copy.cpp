@@ -34,7 +34,11 @@ ChartContent in_view(const LineChart& chart) {
     return content;
 }
 
-PictureSpec spec_of(const QWidget& drawing) {
+Error nothing_drawn() { return {Failure::bad_input, "there is nothing drawn here yet", "picture", "choose a run with readings"}; }
+
+} // namespace
+
+PictureSpec shown_spec(const QWidget& drawing) {
     PictureSpec spec;
     spec.size = drawing.size();
     spec.scale = sharp_scale;
@@ -43,10 +47,6 @@ PictureSpec spec_of(const QWidget& drawing) {
     spec.font = drawing.font();
     return spec;
 }
-
-Error nothing_drawn() { return {Failure::bad_input, "there is nothing drawn here yet", "picture", "choose a run with readings"}; }
-
-} // namespace
 
 std::optional<PictureContent> shown_picture(const QWidget& drawing) {
     if (const auto* lines = qobject_cast<const LineChart*>(&drawing); lines && has_points(lines->content())) return in_view(*lines);
@@ -69,7 +69,7 @@ QWidget* drawing_in_sight(QWidget& page) {
 Result<void> copy_picture(const QWidget& drawing) {
     const auto content = shown_picture(drawing);
     if (!content) return nothing_drawn();
-    const PictureSpec spec = spec_of(drawing);
+    const PictureSpec spec = shown_spec(drawing);
     auto image = render_picture(*content, spec);
     if (!image) return image.error();
     auto svg = svg_picture(*content, spec);
@@ -79,12 +79,6 @@ Result<void> copy_picture(const QWidget& drawing) {
     data->setData(QStringLiteral("image/svg+xml"), svg.value());
     QApplication::clipboard()->setMimeData(data.release());
     return {};
-}
-
-Result<void> save_picture(const QWidget& drawing, const QString& path) {
-    const auto content = shown_picture(drawing);
-    if (!content) return nothing_drawn();
-    return write_picture(*content, path, spec_of(drawing));
 }
 
 void offer_copy(QWidget& drawing) {

@@ -21,8 +21,8 @@ namespace ullage {
 /// shown_picture() is empty.
 Result<void> copy_picture(const QWidget& drawing);
 
-/// Writes what `drawing` shows as write_picture() does, as large as on screen and, for PNG, at twice the scale.
-Result<void> save_picture(const QWidget& drawing, const QString& path);
+/// As large as `drawing` is on screen, in its colours and font; PNG at twice the scale.
+[[nodiscard]] PictureSpec shown_spec(const QWidget& drawing);
 
 /// Adds "Copy picture" (Ctrl+C while `drawing` has the keyboard) to the menu under the right button, after what stands there.
 void offer_copy(QWidget& drawing);

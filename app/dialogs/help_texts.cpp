@@ -117,7 +117,8 @@ QString method_html() {
            "file stands its description (W3C, Metadata Vocabulary for Tabular Data). Copy table and Ctrl+C give cells for a "
            "spreadsheet. Your words never become formulas there: one that begins like a formula gets an apostrophe in front."),
         tr("<b>Report.</b> Run, Make report and Compare, Make report write all of this with readings, budget, charts, findings, sources and the "
-           "history of amended readings, as PDF or HTML on A4 or Letter."),
+           "history of amended readings, as PDF or HTML on A4 or Letter. That of the comparison stands at the load that the page shows or as tested, "
+           "and names the pairs of units that these meters cannot tell apart."),
     };
     QString html;
     for (const auto& paragraph : paragraphs) html += QStringLiteral("<p>%1</p>").arg(paragraph);
@@ -127,8 +128,7 @@ QString method_html() {
 QString cautions_html() {
     QString list;
     for (const auto& caution : cautions()) list += QStringLiteral("<li>%1</li>").arg(caution.toHtmlEscaped());
-    return QStringLiteral("<ul>%1</ul><p>%2</p>")
-        .arg(list, tr("Results are measurements of one specimen, not a safety certification."));
+    return QStringLiteral("<ul>%1</ul><p>%2</p>").arg(list, specimen_sentence().toHtmlEscaped());
 }
 
 QString about_html() {

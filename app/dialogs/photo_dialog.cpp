@@ -59,7 +59,6 @@ PhotoDialog::PhotoDialog(const Photo& photo, QImage image, const std::string& zo
     auto* about_label = words_label("photoAboutLabel", about);
     set_text_style(*about_label, Tone::soft, TextSize::caption);
     column->addWidget(about_label);
-    set_text_style(*message_label_, Tone::fault, TextSize::caption);
     message_label_->hide();
     column->addWidget(message_label_);
 
@@ -70,6 +69,12 @@ PhotoDialog::PhotoDialog(const Photo& photo, QImage image, const std::string& zo
     buttons->addWidget(fit_button_);
     buttons->addWidget(whole_button_);
     buttons->addStretch();
+    auto* save = new QPushButton(tr("&Save photo…"));
+    save->setObjectName(QStringLiteral("savePhotoButton"));
+    save->setToolTip(tr("Write the photo to a file, byte for byte as it came"));
+    save->setAutoDefault(false);
+    connect(save, &QPushButton::clicked, this, &PhotoDialog::saveAsked);
+    buttons->addWidget(save);
     auto* withdraw = new QPushButton(glyph_icon(Glyph::withdraw), tr("&Withdraw photo"));
     withdraw->setObjectName(QStringLiteral("withdrawPhotoButton"));
     withdraw->setToolTip(tr("Take this photo out; undo brings it back"));
@@ -104,7 +109,12 @@ QPushButton* PhotoDialog::add_zoom(const QString& words, const char* name, Qt::K
     return button;
 }
 
-void PhotoDialog::refuse(const QString& sentence) {
+void PhotoDialog::refuse(const QString& sentence) { show_message(sentence, Tone::fault); }
+
+void PhotoDialog::tell(const QString& sentence) { show_message(sentence, Tone::soft); }
+
+void PhotoDialog::show_message(const QString& sentence, Tone tone) {
+    set_text_style(*message_label_, tone, TextSize::caption);
     message_label_->setText(sentence);
     message_label_->setAccessibleName(sentence);
     message_label_->show();

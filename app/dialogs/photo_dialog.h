@@ -14,9 +14,11 @@ class QScrollArea;
 
 namespace ullage {
 
+enum class Tone;
+
 /// A photo in full size: fitted to the window (F) or one picture point to one of the screen (1), with its name, size and the
 /// camera's time below. It never touches the store: on withdrawAsked() the caller withdraws the photo and closes the
-/// dialog, or calls refuse().
+/// dialog, or calls refuse(); on saveAsked() it writes the photo's bytes to a file and calls tell() or refuse().
 class PhotoDialog final : public QDialog {
     Q_OBJECT
 public:
@@ -24,6 +26,7 @@ public:
     PhotoDialog(const Photo& photo, QImage image, const std::string& zone, QWidget* parent = nullptr);
 
     void refuse(const QString& sentence);
+    void tell(const QString& sentence); ///< what has been done
     [[nodiscard]] bool fitted() const { return fitted_; }
 
 public slots:
@@ -32,6 +35,7 @@ public slots:
 
 signals:
     void withdrawAsked();
+    void saveAsked();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -39,6 +43,7 @@ protected:
 
 private:
     void show_picture();
+    void show_message(const QString& sentence, Tone tone);
     QPushButton* add_zoom(const QString& words, const char* name, Qt::Key key, void (PhotoDialog::*does)());
 
     QImage image_;

@@ -31,9 +31,15 @@ int rounded_px(double px) { return static_cast<int>(std::round(std::min(px, long
 
 } // namespace
 
-PictureDialog::PictureDialog(const PictureSpec& start, QWidget* parent)
-    : FormDialog(tr("Size and colours of the picture"), tr("Use"), parent), spec_(start) {
+PictureDialog::PictureDialog(const PictureSpec& start, QWidget* parent, Purpose purpose)
+    : FormDialog(purpose == Purpose::save ? tr("Save picture") : tr("Size and colours of the picture"),
+                 purpose == Purpose::save ? tr("Save…") : tr("Use"), parent),
+      spec_(start), form_(purpose == Purpose::save ? addChoice(QStringLiteral("form"), tr("&Form")) : nullptr) {
     setObjectName(QStringLiteral("pictureDialog"));
+    if (form_) {
+        form_->addItem(tr("PNG, pixels for a page or a message"), QStringLiteral("png"));
+        form_->addItem(tr("SVG, lines that stay sharp at any size"), QStringLiteral("svg"));
+    }
     width_ = addLine(QStringLiteral("width"), tr("&Width"), tr("160 mm or 605 px"));
     height_ = addLine(QStringLiteral("height"), tr("&Height"), tr("90 mm or 340 px"));
     scale_ = addChoice(QStringLiteral("scale"), tr("&Sharpness of PNG"));
@@ -83,6 +89,7 @@ void PictureDialog::read() {
         field == width_ ? chosen.size.setWidth(px) : chosen.size.setHeight(px);
     }
     chosen.scale = scale_->currentData().toDouble();
+    if (form_) ending_ = form_->currentData().toString();
     const auto colours = static_cast<Colours>(colours_->currentData().toInt());
     chosen.palette = colours == Colours::dark ? dark_palette() : light_palette();
     chosen.ground = colours == Colours::print ? std::optional(QColor(Qt::white)) : std::nullopt;

@@ -8,15 +8,19 @@ namespace ullage {
 
 /// Asks how a picture is to be saved: width and height in mm, cm, in or px (96 px are an inch), pixels of a PNG for each of those px, and
 /// colours: light, dark, or light on white for print. Says how many pixels come of it. Sizes that cannot be drawn are
-/// explained at their field.
+/// explained at their field. Where the picture is to be saved at once it also asks for the form of the file.
 class PictureDialog final : public FormDialog {
     Q_OBJECT
 public:
+    enum class Purpose { choose, save };
+
     /// Starts from `start`, whose font is kept.
-    explicit PictureDialog(const PictureSpec& start, QWidget* parent = nullptr);
+    explicit PictureDialog(const PictureSpec& start, QWidget* parent = nullptr, Purpose purpose = Purpose::choose);
 
     /// As last understood.
     [[nodiscard]] const PictureSpec& spec() const { return spec_; }
+    /// "png" or "svg", as last understood.
+    [[nodiscard]] QString ending() const { return ending_; }
 
 protected:
     void read() override;
@@ -28,6 +32,8 @@ private:
     void show_pixels();
 
     PictureSpec spec_;
+    QString ending_ = QStringLiteral("png");
+    QComboBox* form_; ///< null where only size and colours are asked for
     QLineEdit *width_, *height_;
     QComboBox *scale_, *colours_;
     QLabel* pixels_label_;

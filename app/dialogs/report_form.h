@@ -4,25 +4,31 @@
 #include "dialogs/form_dialog.h"
 #include "report/report_look.h"
 
+#include <QStringList>
+
 namespace ullage {
 
 /// In which form, and on which paper, a report is made.
 class ReportForm final : public FormDialog {
     Q_OBJECT
 public:
-    /// `what` is to be reported on, e.g. the name of a run; `paper` is chosen at first.
-    ReportForm(const QString& what, Paper paper, QWidget* parent = nullptr);
+    /// `what` is to be reported on, e.g. the name of a run; `paper` is chosen at first. `ways` are those in which units can be compared, the first
+    /// chosen at first; empty for the report of a run.
+    ReportForm(const QString& what, Paper paper, const QStringList& ways, QWidget* parent = nullptr);
 
     [[nodiscard]] QString ending() const { return ending_; } ///< "pdf" or "html"
     [[nodiscard]] Paper paper() const { return paper_; }
+    [[nodiscard]] int way() const { return way_; }               ///< place in `ways`; 0 where there are none
 
 protected:
     void read() override;
 
 private:
+    QComboBox* way_choice_; ///< null for a run
     QComboBox *form_choice_, *paper_choice_;
     QString ending_ = QStringLiteral("pdf");
     Paper paper_;
+    int way_ = 0;
 };
 
 } // namespace ullage

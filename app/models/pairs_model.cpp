@@ -25,7 +25,7 @@ void PairsModel::setPairs(const Comparison& comparison, const std::vector<PairVe
     beginResetModel();
     names_.clear();
     pairs_.clear();
-    for (const ComparisonRow& row : comparison.rows) names_.push_back(QString::fromStdString(row.unit.name));
+    for (const std::string& name : row_names(comparison)) names_.push_back(QString::fromStdString(name));
     for (const PairVerdict& pair : pairs) pairs_.emplace(std::pair(static_cast<int>(pair.first), static_cast<int>(pair.second)), pair);
     endResetModel();
 }

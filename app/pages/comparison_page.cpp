@@ -14,7 +14,6 @@
 #include "models/table_model.h"
 #include "pages/comparison_choice.h"
 #include "pages/comparison_overlays.h"
-#include "pages/comparison_pictures.h"
 #include "pages/page_head.h"
 #include "pages/page_parts.h"
 #include "pages/vessel_key.h"
@@ -199,6 +198,8 @@ void ComparisonPage::buildTable() {
 
 CompareRows ComparisonPage::rows() const { return static_cast<CompareRows>(rows_group_->checkedId()); }
 
+ExpectationBand ComparisonPage::band() const { return {choice_->bandLower(), choice_->bandUpper()}; }
+
 QTabWidget* ComparisonPage::buildTabs() {
     auto* tabs = new QTabWidget(this);
     tabs->setObjectName(QStringLiteral("comparisonTabs"));
@@ -261,9 +262,8 @@ void ComparisonPage::showTable() {
 }
 
 void ComparisonPage::showPictures() {
-    const ExpectationBand band{choice_->bandLower(), choice_->bandUpper()};
-    vessels_->setContent(comparison_vessels(comparison_, fair_, band));
-    bars_->setContent(comparison_bars(comparison_, fair_, band));
+    vessels_->setContent(comparison_vessels(comparison_, fair_, band()));
+    bars_->setContent(comparison_bars(comparison_, fair_, band()));
     fractions_->setContent(fraction_overlay(comparison_, fair_));
     errors_->setContent(gauge_error_overlay(
         comparison_, [this](const std::string& run_uuid) -> const RunAnalysis& { return document_.analysis(run_uuid); }));
@@ -364,11 +364,10 @@ void ComparisonPage::chooseColumns(const QPoint& place) {
 
 void ComparisonPage::exportComparison() {
     if (comparison_.rows.empty()) return;
-    const ExpectationBand band{choice_->bandLower(), choice_->bandUpper()};
     std::vector<ExportSubject> subjects;
     subjects.push_back({tr("Comparison"), QStringLiteral("comparison"), [this] { return without_unused(shownTable(false)); },
-                        {{tr("vessels"), comparison_vessels(comparison_, fair_, band)},
-                         {tr("usable fraction"), comparison_bars(comparison_, fair_, band)}}});
+                        {{tr("vessels"), comparison_vessels(comparison_, fair_, band())},
+                         {tr("usable fraction"), comparison_bars(comparison_, fair_, band())}}});
     subjects.push_back({tr("Differences between units"), QStringLiteral("differences"), [this] { return pairs_table(comparison_, fair_); }, {}});
     auto* dialog = new ExportDialog(std::move(subjects), prompts_, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);

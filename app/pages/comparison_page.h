@@ -5,6 +5,7 @@
 #include "exchange/table.h"
 #include "fleet/fair_comparison.h"
 #include "pages/column_order.h"
+#include "pages/comparison_pictures.h"
 
 #include <QWidget>
 
@@ -45,6 +46,10 @@ public:
     [[nodiscard]] CompareRows rows() const;
     /// Columns chosen and ordered before, as columnsChosen() told them.
     void setColumns(const QString& choice);
+    /// What is shown now: the units wanted, at one load or as tested, and what is expected of them.
+    [[nodiscard]] const Comparison& comparison() const { return comparison_; }
+    [[nodiscard]] const FairComparison& fair() const { return fair_; }
+    [[nodiscard]] ExpectationBand band() const;
 
 signals:
     /// Something that the person should be told.

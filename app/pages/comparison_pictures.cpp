@@ -11,13 +11,6 @@ namespace ullage {
 
 namespace {
 
-/// Several rows of one unit need the run beside the name.
-QString row_name(const Comparison& comparison, const ComparisonRow& row) {
-    const auto same_unit = std::ranges::count_if(comparison.rows, [&](const ComparisonRow& r) { return r.unit.uuid == row.unit.uuid; });
-    const QString name = QString::fromStdString(row.unit.name);
-    return same_unit > 1 ? name + QStringLiteral(", ") + QString::fromStdString(row.run_title) : name;
-}
-
 std::vector<std::size_t> most_usable_first(const FairComparison& fair) {
     std::vector<std::size_t> order(fair.rows.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
@@ -51,6 +44,7 @@ VesselRowContent comparison_vessels(const Comparison& comparison, const FairComp
     VesselRowContent content;
     content.description = tr("Delivered energy of each unit against its rated energy");
     content.empty_text = empty_words();
+    const std::vector<std::string> names = row_names(comparison);
     for (const std::size_t i : most_usable_first(fair)) {
         const ComparisonRow& row = comparison.rows[i];
         const FairRow& at = fair.rows[i];
@@ -62,7 +56,7 @@ VesselRowContent comparison_vessels(const Comparison& comparison, const FairComp
         vessel.upper_wh = at.deliverable_wh.upper;
         if (at.standing == Standing::moved && row.no_load_draw_w.value && at.run_time_h.value)
             vessel.no_load_taken_wh = std::max(0.0, *row.no_load_draw_w.value * *at.run_time_h.value);
-        content.columns.push_back({row_name(comparison, row), vessel, QString::fromStdString(quantity_text(at.deliverable_wh, 0))});
+        content.columns.push_back({QString::fromStdString(names[i]), vessel, QString::fromStdString(quantity_text(at.deliverable_wh, 0))});
     }
     return content;
 }

@@ -179,6 +179,7 @@ void MainWindow::connect_pages() {
     connect(comparison_page_, &ComparisonPage::columnsChosen, this, [this](const QString& choice) { settings_.remember(comparison_columns, choice); });
     connect(comparison_page_, &ComparisonPage::told, messages_, &MessageBar::showNote);
     connect(run_page_, &RunPage::attachPhotoRequested, this, &MainWindow::attach_photo);
+    connect(run_page_, &RunPage::photoSaveAsked, this, &MainWindow::save_photo);
     connect(comparison_page_, &ComparisonPage::runRequested, this, [this](const QString& run) { showRun(run.toStdString()); });
 }
 

@@ -31,11 +31,13 @@ class LoadListsPage;
 class LogbookTreeModel;
 class MessageBar;
 class MetersPage;
+class PhotoDialog;
 class Notifier;
 class Prompts;
 class PvPage;
 class ReminderBar;
 class Reminders;
+class ReportForm;
 class RunPage;
 class Settings;
 struct ReportLook;
@@ -138,6 +140,7 @@ private:
     void import_sheet();
     void export_sheet();
     void attach_photo();
+    void save_photo(const Photo& photo, PhotoDialog* dialog);
     void fill_recent_menu();
     [[nodiscard]] QString start_folder() const;
 
@@ -176,7 +179,7 @@ private:
     // main_window_reports.cpp
     void make_run_report();
     void make_comparison_report();
-    void ask_for_report(const QString& what, std::function<Result<void>(const QString& path, const ReportLook& look)> write);
+    void ask_for_report(const QString& what, ReportForm& asking, std::function<Result<void>(const QString& path, const ReportLook& look)> write);
 
     // main_window_view.cpp
     void set_theme(Theme theme);

@@ -2,9 +2,11 @@
 // Logbooks and run sheets as files.
 #include "pages/main_window.h"
 
+#include "dialogs/photo_dialog.h"
 #include "dialogs/photo_words.h"
 #include "document/sample_logbook.h"
 #include "document/sheet_file.h"
+#include "exchange/whole_file.h"
 #include "pages/message_bar.h"
 #include "pages/run_page.h"
 #include "pages/welcome_page.h"
@@ -122,6 +124,22 @@ void MainWindow::attach_photo() {
     if (files.isEmpty()) return;
     settings_.setFolderOf(files.constFirst());
     run_page_->attachPhotos(files);
+}
+
+void MainWindow::save_photo(const Photo& photo, PhotoDialog* dialog) {
+    const QString ending = photo.format == PhotoFormat::png ? QStringLiteral("png") : QStringLiteral("jpg");
+    const QString filter = photo.format == PhotoFormat::png ? tr("PNG (*.png);;All files (*)") : tr("JPEG (*.jpg *.jpeg);;All files (*)");
+    const auto name = QFileInfo(QString::fromStdString(photo.file_name)).fileName(); // a name from elsewhere must not choose the folder
+    const auto path = prompts_.fileToSave(dialog, tr("Save photo"), QDir(start_folder()).filePath(name.isEmpty() ? tr("photo") + QLatin1Char('.') + ending : name),
+                                          filter, ending, true);
+    if (path.isEmpty()) return;
+    settings_.setFolderOf(path);
+    const auto bytes = document_.photoBytes(photo.uuid);
+    const auto written = bytes ? write_whole_file(path.toStdString(), bytes.value()) : Result<void>(bytes.error());
+    if (!written)
+        dialog->refuse(QString::fromStdString(written.error().sentence()));
+    else
+        dialog->tell(tr("The photo stands in %1.").arg(QDir::toNativeSeparators(path)));
 }
 
 void MainWindow::fill_recent_menu() {

@@ -15,6 +15,7 @@
 #include <QLocale>
 
 #include <algorithm>
+#include <optional>
 
 namespace ullage {
 
@@ -44,8 +45,10 @@ Result<void> write_run(const Document& document, const std::string& run_uuid, co
     return write_report(made.report, made.pictures, path, look);
 }
 
-Result<void> write_comparison(const Document& document, CompareRows rows, const QString& path, const ReportLook& look) {
-    const Comparison comparison = document.comparison(rows);
+/// What the page shows; as tested where `load` is absent.
+Result<void> write_comparison(const Document& document, const ComparisonPage& page, const std::optional<CommonLoad>& load, const QString& path,
+                              const ReportLook& look) {
+    const Comparison& comparison = page.comparison();
     std::vector<ReportedRun> runs;
     std::vector<UnitAnalysis> units;
     for (const ComparisonRow& row : comparison.rows) {
@@ -55,7 +58,7 @@ Result<void> write_comparison(const Document& document, CompareRows rows, const 
         const bool known = std::ranges::any_of(units, [&row](const UnitAnalysis& unit) { return unit.unit.uuid == row.unit.uuid; });
         if (!known) units.push_back(analyse_unit(row.unit, document.unitFit(row.unit.uuid)));
     }
-    const MadeReport made = make_comparison_report(comparison, runs, units, options_now(document));
+    const MadeReport made = make_comparison_report(comparison, compare_at(comparison, load), runs, units, options_now(document), page.band());
     return write_report(made.report, made.pictures, path, look);
 }
 
@@ -73,19 +76,25 @@ public:
 void MainWindow::make_run_report() {
     const auto* record = document_.run(run_uuid_);
     if (!record) return;
-    ask_for_report(tr("%1 run %2").arg(QString::fromStdString(record->unit.name)).arg(record->number),
+    const QString what = tr("%1 run %2").arg(QString::fromStdString(record->unit.name)).arg(record->number);
+    ask_for_report(what, *new ReportForm(what, paper_of(QLocale()), {}, this),
                    [this, run = run_uuid_](const QString& path, const ReportLook& look) { return write_run(document_, run, path, look); });
 }
 
 void MainWindow::make_comparison_report() {
     if (!document_.isOpen()) return;
-    ask_for_report(tr("comparison"), [this](const QString& path, const ReportLook& look) {
-        return write_comparison(document_, comparison_page_->rows(), path, look);
+    const std::optional<CommonLoad> load = comparison_page_->fair().load;
+    QStringList ways{tr("as tested, each at its own load")};
+    if (load) ways.prepend(tr("at %1, as the page shows them").arg(QString::fromStdString(common_load_text(*load))));
+    const QString what = tr("comparison");
+    auto* form = new ReportForm(what, paper_of(QLocale()), ways, this);
+    ask_for_report(what, *form, [this, form, load](const QString& path, const ReportLook& look) {
+        return write_comparison(document_, *comparison_page_, form->way() == 0 ? load : std::nullopt, path, look);
     });
 }
 
-void MainWindow::ask_for_report(const QString& what, std::function<Result<void>(const QString& path, const ReportLook& look)> write) {
-    auto* form = new ReportForm(what, paper_of(QLocale()), this);
+void MainWindow::ask_for_report(const QString& what, ReportForm& asking, std::function<Result<void>(const QString& path, const ReportLook& look)> write) {
+    auto* form = &asking;
     connect(form, &FormDialog::submitted, this, [this, form, what, write = std::move(write)] {
         const QString ending = form->ending();
         const QString suggested = QDir(start_folder()).filePath(report_file_stem(what) + QLatin1Char('.') + ending);

@@ -5,6 +5,7 @@
 #include "charts/picture_copy.h"
 #include "dialogs/help_dialog.h"
 #include "dialogs/help_texts.h"
+#include "dialogs/picture_dialog.h"
 #include "pages/message_bar.h"
 #include "pages/run_page.h"
 #include "services/appearance.h"
@@ -55,11 +56,24 @@ void MainWindow::save_shown_picture() {
         messages_->showNote(tr("No picture is in sight here; choose a run, a unit or the comparison."));
         return;
     }
-    const auto path = prompts_.fileToSave(this, tr("Save picture"), QDir(start_folder()).filePath(tr("picture.png")),
-                                          tr("Pictures (*.png *.svg)"), QStringLiteral("png"), true);
-    if (path.isEmpty()) return;
-    settings_.setFolderOf(path);
-    tell(save_picture(*drawing, path));
+    // What is drawn at this moment: readings may come in while the form is open.
+    auto* form = new PictureDialog(shown_spec(*drawing), this, PictureDialog::Purpose::save);
+    connect(form, &FormDialog::submitted, this, [this, form, content = *shown_picture(*drawing)] {
+        const QString ending = form->ending();
+        const QString filter = ending == QLatin1String("png") ? tr("PNG (*.png)") : tr("SVG (*.svg)");
+        const QString path = prompts_.fileToSave(this, tr("Save picture"), QDir(start_folder()).filePath(tr("picture") + QLatin1Char('.') + ending),
+                                                 filter, ending, true);
+        if (path.isEmpty()) return;
+        settings_.setFolderOf(path);
+        if (const auto written = write_picture(content, path, form->spec()); !written) {
+            form->refuse(QString::fromStdString(written.error().sentence()));
+            return;
+        }
+        form->accept();
+        messages_->dismiss();
+        messages_->showNote(tr("The picture stands in %1.").arg(QDir::toNativeSeparators(path)));
+    });
+    form->open();
 }
 
 HelpDialog& MainWindow::help() {

@@ -112,6 +112,7 @@ void PhotoStrip::openPhoto(const QString& photoUuid) {
         else
             dialog->accept();
     });
+    connect(dialog, &PhotoDialog::saveAsked, this, [this, dialog, shown = *photo] { emit saveAsked(shown, dialog); });
     dialog->open();
 }
 

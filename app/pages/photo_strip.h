@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "dialogs/photo_dialog.h"
 #include "document/document.h"
 
 #include <QListWidget>
@@ -26,6 +27,8 @@ public:
     [[nodiscard]] bool loaded() const { return !load_timer_.isActive(); }
 
 signals:
+    /// The open photo is wanted as a file; `dialog` shows what comes of it.
+    void saveAsked(const ullage::Photo& photo, ullage::PhotoDialog* dialog);
     void refused(const QString& sentence);
 
 protected:

@@ -4,7 +4,6 @@
 #include "exchange/report_numbers.h"
 #include "fleet/known_depths.h"
 #include "fleet/loss_split.h"
-#include "pages/comparison_pictures.h"
 #include "pages/run_charts.h"
 
 #include <algorithm>
@@ -81,12 +80,12 @@ MadeReport make_run_report(const ReportedRun& run, const UnitFit& unit_fit, cons
     return made;
 }
 
-MadeReport make_comparison_report(const Comparison& comparison, const std::vector<ReportedRun>& runs, const std::vector<UnitAnalysis>& units,
-                                  const ReportOptions& options) {
-    MadeReport made{comparison_report(comparison, runs, units, options), {}};
+MadeReport make_comparison_report(const Comparison& comparison, const FairComparison& fair, const std::vector<ReportedRun>& runs,
+                                  const std::vector<UnitAnalysis>& units, const ReportOptions& options, const ExpectationBand& band) {
+    MadeReport made{comparison_report(comparison, fair, runs, units, options), {}};
     if (!comparison.rows.empty()) {
-        add(made.pictures, std::string(report_vessels_key), comparison_vessels(comparison), options);
-        add(made.pictures, std::string(report_bars_key), comparison_bars(comparison), options);
+        add(made.pictures, std::string(report_vessels_key), comparison_vessels(comparison, fair, band), options);
+        add(made.pictures, std::string(report_bars_key), comparison_bars(comparison, fair, band), options);
     }
     for (const ReportedRun& run : runs) {
         const auto unit = std::ranges::find(units, run.record->unit.uuid, [](const UnitAnalysis& each) { return each.unit.uuid; });

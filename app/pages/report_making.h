@@ -2,6 +2,7 @@
 #pragma once
 
 #include "exchange/report_content.h"
+#include "pages/comparison_pictures.h"
 #include "report/report_look.h"
 
 namespace ullage {
@@ -15,8 +16,8 @@ struct MadeReport {
 /// Report and drawings of one run; see run_report().
 [[nodiscard]] MadeReport make_run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportOptions& options);
 
-/// Report and drawings of a comparison; see comparison_report().
-[[nodiscard]] MadeReport make_comparison_report(const Comparison& comparison, const std::vector<ReportedRun>& runs,
-                                                const std::vector<UnitAnalysis>& units, const ReportOptions& options);
+/// Report and drawings of a comparison at the common load of `fair`, where it has one; see comparison_report(). `band` is what is expected.
+[[nodiscard]] MadeReport make_comparison_report(const Comparison& comparison, const FairComparison& fair, const std::vector<ReportedRun>& runs,
+                                                const std::vector<UnitAnalysis>& units, const ReportOptions& options, const ExpectationBand& band = {});
 
 } // namespace ullage

@@ -10,6 +10,7 @@
 #include "pages/entry_row.h"
 #include "pages/findings_view.h"
 #include "pages/page_parts.h"
+#include "pages/photo_strip.h"
 #include "pages/readings_export.h"
 #include "pages/readings_view.h"
 #include "pages/result_strip.h"
@@ -79,6 +80,8 @@ void RunPage::connectParts() {
 
     connect(entry_, &EntryRow::photoPasteAsked, this, &RunPage::pastePhotos);
     connect(photos_, &RunPhotos::refused, this, &RunPage::showError);
+    // Those of the readings and those that wait for one.
+    for (auto* strip : findChildren<PhotoStrip*>()) connect(strip, &PhotoStrip::saveAsked, this, &RunPage::photoSaveAsked);
     connect(photos_, &RunPhotos::readingWanted, this, [this](const QString& reading) { chooseReadings({reading}, nullptr); });
 
     connect(&document_, &Document::readingsChanged, this, [this](const QString& run) {

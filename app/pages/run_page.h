@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "dialogs/photo_dialog.h"
 #include "document/document.h"
 
 #include <QTimer>
@@ -66,6 +67,8 @@ signals:
     void editRunRequested(const QString& runUuid);
     /// The form of the run's reminders is wanted.
     void ruleRequested(const QString& runUuid);
+    /// A photo is wanted as a file; `dialog` shows what comes of it.
+    void photoSaveAsked(const ullage::Photo& photo, ullage::PhotoDialog* dialog);
     /// Files of photos are wanted.
     void attachPhotoRequested();
 

@@ -14,6 +14,7 @@
 #include <algorithm>
 #include <charconv>
 #include <deque>
+#include <optional>
 #include <ostream>
 
 namespace ullage {
@@ -23,6 +24,8 @@ namespace {
 struct Arguments {
     std::string source, run, output, paper, locale;
     bool compare = false, every_drain = false;
+    std::optional<double> at_load_w;
+    double duty_percent = 100;
 };
 
 int wrong_usage(std::ostream& err, const std::string& what) {
@@ -33,9 +36,13 @@ int wrong_usage(std::ostream& err, const std::string& what) {
 void add_options(CLI::App& command, Arguments& arguments) {
     command.add_option("LOGBOOK", arguments.source, "logbook, run sheet (.csv), or folder of run sheets")->required();
     auto* run = command.add_option("--run", arguments.run, "the run to report, UNIT/N; the number alone where there is one unit");
-    auto* compare = command.add_flag("--compare", arguments.compare, "report the comparison of the units as tested");
+    auto* compare = command.add_flag("--compare", arguments.compare, "report the comparison of the units, as tested or at one load");
     run->excludes(compare);
     command.add_flag("--every-drain", arguments.every_drain, "in a comparison: a row for each drain instead of one for each unit")->needs(compare);
+    auto* load = command.add_option("--at-load", arguments.at_load_w, "in a comparison: common load, W; a unit that cannot be moved there stands as tested")
+                     ->check(CLI::PositiveNumber)
+                     ->needs(compare);
+    command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(CLI::Range(0.1, 100.0))->needs(load);
     command.add_option("--output", arguments.output, "file to write; its ending, .pdf or .html, chooses the form");
     command.add_option("--paper", arguments.paper, "a4 or letter")->check(CLI::IsMember({"a4", "letter"}));
     command.add_option("--locale", arguments.locale, "whose decimal sign is written, e.g. de_DE or en_US");
@@ -99,8 +106,10 @@ int report_comparison(const Arguments& arguments, const std::vector<RunRecord>& 
         if (at == records.end()) continue;
         runs.push_back(reported(*at, histories.value()[static_cast<std::size_t>(at - records.begin())], analyses));
     }
-    return write(make_comparison_report(comparison, runs, units, options), arguments.output.empty() ? "comparison-report.pdf" : arguments.output, look,
-                 out, err);
+    std::optional<CommonLoad> load;
+    if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};
+    return write(make_comparison_report(comparison, compare_at(comparison, load), runs, units, options),
+                 arguments.output.empty() ? "comparison-report.pdf" : arguments.output, look, out, err);
 }
 
 } // namespace

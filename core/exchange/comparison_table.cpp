@@ -148,8 +148,9 @@ Table pairs_table(const Comparison& comparison, const FairComparison& fair, Pair
                      text_column("verdict", "verdict"),
                      text_column("shared_meter", "one meter"),
                      text_column("reason", "reason")};
+    const std::vector<std::string> names = row_names(comparison);
     for (const PairVerdict& pair : pairs)
-        table.rows.push_back({comparison.rows[pair.first].unit.name, comparison.rows[pair.second].unit.name, pair.difference, verdict_text(pair),
+        table.rows.push_back({names[pair.first], names[pair.second], pair.difference, verdict_text(pair),
                               std::string(pair.shared_meter ? "yes" : "no"), pair.difference.reason});
     table.remarks.push_back("Resolved: the 95 % interval of the difference does not hold 0.");
     table.method = comparison_method();

@@ -3,6 +3,7 @@
 
 #include "exchange/table_printed.h"
 #include "fleet/comparison.h"
+#include "fleet/fair_comparison.h"
 #include "fleet/unit_analysis.h"
 
 #include <optional>
@@ -100,12 +101,19 @@ inline constexpr std::string_view report_vessels_key = "vessels", report_bars_ke
 /// At most this many rows of readings stand in a report; of more only so many, spread evenly, and the report says so.
 inline constexpr std::size_t most_report_readings = 500;
 
+/// Up to so many rows of a comparison its report holds the differences of all their pairs; of more it says where they are found.
+inline constexpr std::size_t most_report_paired = 25;
+
 /// Report of one run, in this order: summary, what was measured with what, results, what cannot be known, charts, findings,
 /// uncertainty budget, method with sources, readings, amendments, cautions, about the report. `unit_fit` is that of all the unit's drains.
 [[nodiscard]] Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportOptions& options);
 
 /// Report of a comparison in the same order. `runs` are those of the comparison's rows, in their order; `units` what the drains of
-/// each compared unit say together.
+/// each compared unit say together. At the common load of `fair` where it has one: a unit that cannot be moved there stands as tested with the
+/// reason. Holds which differences between units these meters resolve.
+[[nodiscard]] Report comparison_report(const Comparison& comparison, const FairComparison& fair, const std::vector<ReportedRun>& runs,
+                                       const std::vector<UnitAnalysis>& units, const ReportOptions& options);
+/// The same as tested.
 [[nodiscard]] Report comparison_report(const Comparison& comparison, const std::vector<ReportedRun>& runs,
                                        const std::vector<UnitAnalysis>& units, const ReportOptions& options);
 

@@ -96,7 +96,9 @@ void add_method(ReportBuilder& builder) {
 
 void add_cautions_and_about(ReportBuilder& builder) {
     builder.chapter("Cautions");
-    builder.report.blocks.emplace_back(ReportList{safety_words()});
+    ReportList cautions{safety_words()};
+    cautions.items.emplace_back(specimen_words);
+    builder.report.blocks.emplace_back(std::move(cautions));
     builder.chapter("About this report");
     builder.report.blocks.emplace_back(ReportParagraph{
         {}, fmt::format("This report was {}. Its figures follow from the readings alone and can be worked out again from them.", builder.report.made)});

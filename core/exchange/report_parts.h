@@ -46,6 +46,18 @@ struct NamedQuantity {
 };
 void add_not_known(ReportBuilder& builder, const std::vector<NamedQuantity>& quantities);
 
+/// Differences of usable fraction between rows of different units.
+struct ReportedPairs {
+    std::vector<std::string> names;  ///< of the rows
+    std::vector<PairVerdict> pairs;  ///< empty beyond most_report_paired rows
+    std::size_t total = 0;           ///< pairs that there are
+};
+[[nodiscard]] ReportedPairs reported_pairs(const Comparison& comparison, const FairComparison& fair);
+/// Which pairs are not resolved, and which could not be held against each other.
+void add_pairs_summary(ReportBuilder& builder, const ReportedPairs& pairs);
+/// Every pair as a table with its heading.
+void add_pairs(ReportBuilder& builder, const FairComparison& fair, const ReportedPairs& pairs);
+
 /// Parts of the report, each with its heading or title.
 void add_measured_with(ReportBuilder& builder, const std::vector<ReportedRun>& runs);
 void add_assumed_of_register(ReportBuilder& builder, const ReportedRun& run);

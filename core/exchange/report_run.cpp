@@ -55,7 +55,7 @@ void add_summary(ReportBuilder& builder, const ReportedRun& run, const LossSplit
     builder.report.blocks.emplace_back(std::move(figures));
     builder.paragraph(run.analysis->gauge.verdict, "Gauge");
     builder.paragraph(split.sentence, "Where the energy went");
-    builder.paragraph(safety_words().back());
+    builder.paragraph(std::string(specimen_words));
     builder.picture(report_picture_key("vessel", run.record->run.uuid),
                     "The unit as a vessel: its height is the rated energy, filled what was delivered, hatched what its own draw took where that is known.");
 }

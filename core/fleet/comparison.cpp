@@ -137,6 +137,14 @@ Quantity money_per_kwh(std::string key, const Unit& unit, std::optional<double> 
 
 } // namespace
 
+std::vector<std::string> row_names(const Comparison& comparison) {
+    std::map<std::string, int> rows;
+    for (const ComparisonRow& row : comparison.rows) ++rows[row.unit.name];
+    std::vector<std::string> names;
+    for (const ComparisonRow& row : comparison.rows) names.push_back(rows[row.unit.name] > 1 ? row.unit.name + ", " + row.run_title : row.unit.name);
+    return names;
+}
+
 Quantity price_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh) {
     return money_per_kwh(std::move(key), unit, unit.price, "the price is not stated", energy_wh);
 }

@@ -81,6 +81,9 @@ struct ComparedUnit {
 /// run uuid (JoinedRecords::source_of); where it is empty nothing is said.
 void name_sources(Comparison& comparison, CompareRows rows, const std::map<std::string, std::string>& source_of);
 
+/// What tells the rows apart: "Osk 1200", or "Osk 1200, drain 14 May, 64 W" where several rows are of that unit.
+[[nodiscard]] std::vector<std::string> row_names(const Comparison& comparison);
+
 /// List price / energy with the interval that the energy's interval gives, in the unit's currency per kWh; a price is a fact without uncertainty.
 /// `not known`: no price, no energy, or energy that is only `at least` (the reason then says "at most …").
 [[nodiscard]] Quantity price_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh);

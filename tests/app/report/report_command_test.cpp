@@ -33,6 +33,42 @@ TEST_F(ReportCommand, reports_a_run_and_the_comparison_of_a_logbook) {
     EXPECT_NE(file_text(html).find("Comparison of storage units"), std::string::npos);
 }
 
+TEST_F(ReportCommand, the_comparison_can_be_reported_at_one_load_as_pdf_and_as_html) {
+    const std::string path = logbook(), pdf = folder_ / "all.pdf", html = folder_ / "all.html";
+    // Both units were drained at about 80 W only: they stand there as tested at this load, and cannot be moved elsewhere.
+    ASSERT_EQ(report({path, "--compare", "--at-load", "160", "--duty", "50", "--locale", "C", "--output", html}).code, exit_good);
+    const std::string shown = file_text(html);
+    for (const char* words : {"Comparison of storage units at 80 W on average (160 W for 50 % of the time)", "tested at this load", "Differences between units"})
+        EXPECT_NE(shown.find(words), std::string::npos) << words;
+    ASSERT_EQ(report({path, "--compare", "--at-load", "300", "--locale", "C", "--output", pdf}).code, exit_good);
+    const std::string printed = text(pdf);
+    for (const char* words : {"at 300 W", "shown as tested, not moved to that load", "between units", "one meter"}) // ff is one letter in the fonts of a PDF
+        EXPECT_NE(printed.find(words), std::string::npos) << words << '\n' << printed;
+}
+
+TEST_F(ReportCommand, every_page_has_the_paper_asked_for) {
+    const std::string path = logbook(), pdf = folder_ / "paper.pdf";
+    // ISO 216: A4 is 210 mm by 297 mm; ANSI/ASME Y14.1: Letter is 8.5 in by 11 in; a point is 1/72 in (ISO 32000-1, 8.3.2.3).
+    for (const auto& [paper, width, height] : {std::tuple{"a4", 210 / 25.4 * 72, 297 / 25.4 * 72}, std::tuple{"letter", 612.0, 792.0}}) {
+        ASSERT_EQ(report({path, "--compare", "--at-load", "80", "--paper", paper, "--output", pdf}).code, exit_good);
+        std::istringstream info(run_command("pdfinfo -f 1 -l 1000 '" + pdf + "'").text);
+        int pages = 0, sized = 0;
+        for (std::string line; std::getline(info, line);) {
+            if (line.starts_with("Pages:")) pages = std::stoi(line.substr(6));
+            if (!line.starts_with("Page ") || line.find(" size:") == std::string::npos) continue;
+            std::istringstream size(line.substr(line.find(':') + 1));
+            double w = 0, h = 0;
+            std::string by;
+            size >> w >> by >> h;
+            EXPECT_NEAR(w, width, 1) << line; // the writer rounds to whole points
+            EXPECT_NEAR(h, height, 1) << line;
+            ++sized;
+        }
+        EXPECT_GT(pages, 2);
+        EXPECT_EQ(sized, pages);
+    }
+}
+
 TEST_F(ReportCommand, a_folder_of_run_sheets_needs_no_logbook) {
     written("1.csv", drain_sheet());
     written("2.csv", drain_sheet("Other", 13, 850));
@@ -78,7 +114,9 @@ TEST_F(ReportCommand, wrong_usage_and_bad_input_are_told_apart_in_one_line) {
     const std::string path = logbook();
     const std::vector<std::vector<std::string>> wrong{{}, {path}, {path, "--run", "Specimen/1", "--compare"}, {path, "--run", "Specimen/none"},
                                                       {path, "--run", "Specimen/0"}, {path, "--compare", "--paper", "a5"},
-                                                      {path, "--run", "Specimen/1", "--every-drain"}, {path, "--compare", "--locale", "nowhere"}};
+                                                      {path, "--run", "Specimen/1", "--every-drain"}, {path, "--compare", "--locale", "nowhere"},
+                                                      {path, "--run", "Specimen/1", "--at-load", "120"}, {path, "--compare", "--at-load", "-5"},
+                                                      {path, "--compare", "--duty", "50"}, {path, "--compare", "--at-load", "120", "--duty", "0"}};
     for (const auto& args : wrong) {
         const Outcome outcome = report(args);
         EXPECT_EQ(outcome.code, exit_usage) << testing::PrintToString(args);

@@ -17,6 +17,12 @@ RunRecord long_run() {
 
 } // namespace
 
+MadeReport as_tested_report(const std::vector<RunRecord>& records, const std::vector<ReportedRun>& runs, const std::vector<UnitAnalysis>& units,
+                            const ReportOptions& options) {
+    const Comparison comparison = compare_as_tested(records);
+    return make_comparison_report(comparison, compare_at(comparison, std::nullopt), runs, units, options);
+}
+
 ReportTest::ReportTest() : alder(long_run()), birch(full_drain("Birch")) {
     const Reading& reading = alder.record.readings[5];
     ReadingValues typed = reading.values;
@@ -30,7 +36,7 @@ MadeReport ReportTest::run(char decimal_sign) const {
 
 MadeReport ReportTest::comparison(char decimal_sign) const {
     const std::vector<RunRecord> records{alder.record, birch.record};
-    return make_comparison_report(compare_as_tested(records), {alder.run(), birch.run()}, analyse_units(records),
+    return as_tested_report(records, {alder.run(), birch.run()}, analyse_units(records),
                                   {decimal_sign, RecordBuilder::start_ms, "UTC"});
 }
 

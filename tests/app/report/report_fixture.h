@@ -24,6 +24,10 @@ struct PdfWord {
     QString text;
 };
 
+/// The report with its drawings of these records as tested.
+[[nodiscard]] MadeReport as_tested_report(const std::vector<RunRecord>& records, const std::vector<ReportedRun>& runs,
+                                          const std::vector<UnitAnalysis>& units, const ReportOptions& options);
+
 /// Writes reports into a folder of its own and looks at them from outside, with poppler's and libxml2's tools.
 class ReportTest : public testing::Test {
 protected:

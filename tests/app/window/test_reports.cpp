@@ -2,6 +2,7 @@
 #include "window_fixture.h"
 
 #include <QComboBox>
+#include <QDoubleSpinBox>
 #include <QFile>
 #include <QLabel>
 
@@ -39,6 +40,26 @@ TEST_F(WindowTest, a_report_of_the_comparison_can_be_html_on_letter_paper) {
     const QByteArray html = content(file("all.html"));
     EXPECT_TRUE(html.contains("size: letter"));
     for (const Unit& unit : document.units()) EXPECT_TRUE(html.contains(unit.name.c_str())) << unit.name;
+}
+
+TEST_F(WindowTest, the_report_of_the_comparison_stands_at_the_load_that_the_page_shows_or_as_tested) {
+    trigger("sampleLogbookAction");
+    trigger("comparisonAction");
+    find<QDoubleSpinBox>("dutySpin")->setValue(50);
+    find<QDoubleSpinBox>("loadSpin")->setValue(240);
+    for (const auto& [way, title] : {std::pair{0, "Comparison of storage units at 120 W on average (240 W for 50 % of the time)"},
+                                     std::pair{1, "Comparison of storage units as tested"}}) {
+        prompts.to_save = file(way == 0 ? "load.html" : "tested.html");
+        trigger("comparisonReportAction");
+        find<QComboBox>("formCombo")->setCurrentIndex(1);
+        auto* ways = find<QComboBox>("wayCombo");
+        ASSERT_EQ(ways->count(), 2);
+        ways->setCurrentIndex(way);
+        click("submitButton");
+        EXPECT_TRUE(content(prompts.to_save).contains(title)) << title;
+        EXPECT_TRUE(content(prompts.to_save).contains("Differences between units"));
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // the next form is another
+    }
 }
 
 TEST_F(WindowTest, a_report_that_cannot_be_written_says_so_in_its_form_which_stays) {

@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window_fixture.h"
 
+#include "dialogs/photo_dialog.h"
 #include "exchange/run_sheet.h"
+#include "pages/photo_strip.h"
 #include "support/photo_bytes.h"
 
+#include <QBuffer>
 #include <QClipboard>
 #include <QFile>
 #include <QFileInfo>
 #include <QImage>
+#include <QLabel>
 #include <QMenu>
 #include <QStandardPaths>
 #include <QTreeView>
@@ -198,6 +202,38 @@ TEST_F(WindowTest, thinking_better_of_a_file_changes_nothing) {
     for (const char* name : {"newLogbookAction", "openLogbookAction"}) trigger(name);
     EXPECT_FALSE(document.isOpen());
     EXPECT_TRUE(message().isEmpty());
+}
+
+TEST_F(WindowTest, a_photo_is_saved_out_of_the_logbook_byte_for_byte) {
+    QByteArray png;
+    QBuffer buffer(&png);
+    buffer.open(QIODevice::WriteOnly);
+    QImage(40, 30, QImage::Format_RGB32).save(&buffer, "PNG");
+    new_logbook();
+    add_unit();
+    window->showUnit(document.units()[0].uuid);
+    start_run();
+    const std::string run = document.runs().front()->run.uuid;
+    ASSERT_TRUE(document.addPhoto(run, {}, {"../display.png", png.toStdString(), {}})); // it waits with the entry row
+    window->showRun(run);
+    QApplication::processEvents();
+    auto* strip = find<PhotoStrip>("waitingPhotoStrip");
+    ASSERT_EQ(strip->count(), 1);
+    strip->openPhoto(QString::fromStdString(document.photos(run).value().front().uuid));
+    auto* dialog = find<PhotoDialog>("photoDialog");
+    const auto said = [dialog] { return dialog->findChild<QLabel*>(QStringLiteral("photoMessageLabel"))->text(); };
+    prompts.to_save = file("no-such-folder/out.png");
+    click("savePhotoButton");
+    EXPECT_FALSE(said().isEmpty());
+    EXPECT_FALSE(said().contains(QStringLiteral("stands in")));
+    prompts.to_save = file("out.png");
+    click("savePhotoButton");
+    EXPECT_EQ(QFileInfo(prompts.suggested).fileName(), QStringLiteral("display.png"));
+    EXPECT_FALSE(prompts.suggested.contains(QStringLiteral(".."))) << "the photo's own name does not choose the folder";
+    EXPECT_TRUE(said().contains(QStringLiteral("out.png"))) << said().toStdString();
+    QFile out(file("out.png"));
+    ASSERT_TRUE(out.open(QFile::ReadOnly));
+    EXPECT_EQ(out.readAll(), png);
 }
 
 } // namespace ullage

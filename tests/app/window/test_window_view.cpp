@@ -2,6 +2,7 @@
 #include "window_fixture.h"
 
 #include "base/version.h"
+#include "exchange/safety_words.h"
 #include "pages/message_bar.h"
 #include "services/appearance.h"
 #include "style/theme.h"
@@ -12,6 +13,7 @@
 #include <QFile>
 #include <QHeaderView>
 #include <QImage>
+#include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
 #include <QSet>
@@ -188,12 +190,55 @@ TEST_F(WindowTest, a_small_window_keeps_its_pages_whole) {
     EXPECT_GT(colours.size(), 20) << "an empty picture has one colour, a page with text many";
 }
 
-TEST_F(WindowTest, the_picture_in_sight_is_saved_where_the_tester_says) {
+TEST_F(WindowTest, the_vessels_in_sight_are_saved_in_the_size_and_sharpness_chosen) {
     trigger("sampleLogbookAction");
     trigger("comparisonAction");
-    prompts.to_save = file("shown.svg");
+    prompts.to_save = file("vessels.png");
     trigger("savePictureAction");
-    EXPECT_TRUE(QFile::exists(file("shown.svg")));
+    type("widthEdit", QStringLiteral("5 in"));
+    type("heightEdit", QStringLiteral("3 in"));
+    find<QComboBox>("scaleCombo")->setCurrentIndex(2); // 300 dots an inch
+    click("submitButton");
+    EXPECT_EQ(QImage(file("vessels.png")).size(), QSize(1500, 900));
+    EXPECT_TRUE(prompts.suggested.endsWith(QStringLiteral("picture.png"))) << prompts.suggested.toStdString();
+    EXPECT_TRUE(message().contains(QStringLiteral("vessels.png"))) << message().toStdString();
+}
+
+TEST_F(WindowTest, the_chart_in_sight_is_saved_as_svg_of_the_size_chosen) {
+    trigger("sampleLogbookAction");
+    window->showRun(document.runs().front()->run.uuid);
+    QApplication::processEvents();
+    prompts.to_save = file("chart.svg");
+    trigger("savePictureAction");
+    type("widthEdit", QStringLiteral("640 px"));
+    type("heightEdit", QStringLiteral("480 px"));
+    find<QComboBox>("formCombo")->setCurrentIndex(1);
+    click("submitButton");
+    EXPECT_TRUE(prompts.suggested.endsWith(QStringLiteral("picture.svg"))) << prompts.suggested.toStdString();
+    QFile svg(file("chart.svg"));
+    ASSERT_TRUE(svg.open(QFile::ReadOnly));
+    EXPECT_TRUE(svg.readAll().contains("viewBox=\"0 0 640 480\""));
+}
+
+TEST_F(WindowTest, a_picture_that_cannot_be_written_says_so_in_its_form_which_stays) {
+    trigger("sampleLogbookAction");
+    trigger("comparisonAction");
+    prompts.to_save = file("no-such-folder/shown.png");
+    trigger("savePictureAction");
+    click("submitButton");
+    auto* form = find<QWidget>("pictureDialog");
+    EXPECT_TRUE(form->isVisible());
+    EXPECT_FALSE(form->findChild<QLabel*>(QStringLiteral("refusalLabel"))->text().isEmpty());
+    prompts.to_save.clear();
+    click("submitButton");
+    EXPECT_TRUE(form->isVisible()) << "thinking better of the file name is no end";
+}
+
+TEST_F(WindowTest, the_cautions_on_screen_are_those_of_every_report) {
+    trigger("cautionsAction");
+    const QString shown = find<QTextBrowser>("helpBrowser")->toPlainText();
+    for (const std::string& words : safety_words()) EXPECT_TRUE(shown.contains(QString::fromStdString(words))) << words;
+    EXPECT_TRUE(shown.contains(QString::fromUtf8(specimen_words.data())));
 }
 
 TEST_F(WindowTest, where_no_picture_is_in_sight_the_window_says_so) {

@@ -3,6 +3,8 @@
 #include "latex_reader.h"
 #include "sample_tables.h"
 
+#include <algorithm>
+
 namespace ullage::test {
 namespace {
 
@@ -74,6 +76,34 @@ TEST(TableLatex, every_environment_and_brace_is_closed) {
         }
         EXPECT_EQ(depth, 0) << table.title;
     }
+}
+
+TEST(TableLatex, a_table_too_wide_for_a_page_stands_in_parts_that_each_name_their_rows) {
+    Table wide;
+    wide.title = "Wide";
+    wide.columns = {{"unit", "unit", {}, TableColumn::Content::text, 0, true}, {"run", "run", {}, TableColumn::Content::text, 0, true}};
+    for (int c = 0; c < 20; ++c) wide.columns.push_back({"c" + std::to_string(c), "figure " + std::to_string(c), {}, TableColumn::Content::text, 0});
+    for (const char* unit : {"Alder", "Birch"}) {
+        auto& row = wide.rows.emplace_back();
+        row.emplace_back(unit);
+        row.emplace_back("drain");
+        for (int c = 0; c < 20; ++c) row.emplace_back("text of ten");
+    }
+    const std::string text = table_text(wide, TableFormat::latex);
+    std::size_t parts = 0;
+    for (std::size_t at = text.find("% columns: "); at != std::string::npos; at = text.find("% columns: ", at + 1), ++parts) {
+        const std::string keys = text.substr(at, text.find('\n', at) - at);
+        EXPECT_TRUE(keys.starts_with("% columns: unit, ")) << keys;
+        EXPECT_LE(std::ranges::count(keys, ','), 5) << "five columns of 11 characters with their gaps are 67 of 76: " << keys;
+    }
+    EXPECT_GE(parts, 4u);
+    EXPECT_NE(text.find("\\caption{Wide, part 1 of " + std::to_string(parts) + "}"), std::string::npos) << text;
+    // The name of the unit tells the rows apart, so that the run is not repeated; where it does not, it is.
+    EXPECT_EQ(text.find("% columns: unit, run, c0"), text.rfind("% columns: unit, run"));
+    wide.rows[1][0] = std::string("Alder");
+    wide.rows[1][1] = std::string("another");
+    const std::string both = table_text(wide, TableFormat::latex);
+    EXPECT_NE(both.find("% columns: unit, run, "), both.rfind("% columns: unit, run, "));
 }
 
 } // namespace

@@ -8,8 +8,10 @@
 #include "sample_tables.h"
 #include "support/temp_folder.h"
 
+#include <algorithm>
 #include <fstream>
 #include <iterator>
+#include <set>
 #include <sstream>
 
 namespace ullage::test {
@@ -170,22 +172,49 @@ std::vector<std::string> split_unescaped(const std::string& line, char separator
     return parts;
 }
 
+/// Places of the columns whose keys stand in "unit, delivered_wh".
+std::vector<std::size_t> columns_named(const Table& table, const std::string& keys) {
+    std::vector<std::size_t> columns;
+    std::string key;
+    for (std::istringstream parts(keys); std::getline(parts, key, ',');) {
+        if (key.starts_with(' ')) key.erase(0, 1);
+        const auto at = std::ranges::find(table.columns, key, &TableColumn::key);
+        EXPECT_NE(at, table.columns.end()) << key;
+        if (at != table.columns.end()) columns.push_back(static_cast<std::size_t>(at - table.columns.begin()));
+    }
+    return columns;
+}
+
 TEST(SameNumbers, rounded_as_their_interval_allows_in_latex) {
     for (const Table& table : every_table()) {
         SCOPED_TRACE(table.title);
         const std::string text = table_text(table, TableFormat::latex);
-        std::vector<std::vector<Printed>> rows;
-        for (std::string line : lines_between(text, "\\endfoot\n", "\\end{longtable}")) {
-            ASSERT_EQ(line.substr(line.size() - 3), " \\\\") << line;
-            auto& row = rows.emplace_back();
-            for (std::string cell : split_unescaped(line.substr(0, line.size() - 3), '&')) {
-                if (!cell.empty() && cell.front() == ' ' && !row.empty()) cell.erase(0, 1);
-                if (!cell.empty() && cell.back() == ' ' && row.size() + 1 < table.columns.size()) cell.pop_back();
-                LatexReader reader(cell);
-                const std::string plain = reader.plain();
-                row.push_back({plain, reader.marks().empty() ? 0 : std::stoi(reader.marks().front())});
+        std::vector<std::vector<Printed>> rows(table.rows.size(), std::vector<Printed>(table.columns.size()));
+        std::set<std::string> keys_seen;
+        const std::string begin_keys = "\n% columns: ", end_table = "\\end{longtable}\n";
+        for (std::size_t at = text.find(begin_keys); at != std::string::npos; at = text.find(begin_keys, at + 1)) {
+            const std::string part = text.substr(at + 1, text.find(end_table, at) + end_table.size() - at - 1);
+            const std::vector<std::size_t> columns = columns_named(table, part.substr(begin_keys.size() - 1, part.find('\n') - begin_keys.size() + 1));
+            for (const std::size_t c : columns) keys_seen.insert(table.columns[c].key);
+            std::size_t r = 0;
+            for (const std::string& line : lines_between(part, "\\endfoot\n", "\\end{longtable}")) {
+                ASSERT_EQ(line.substr(line.size() - 3), " \\\\") << line;
+                ASSERT_LT(r, rows.size());
+                std::vector<std::string> cells = split_unescaped(line.substr(0, line.size() - 3), '&');
+                ASSERT_EQ(cells.size(), columns.size()) << line;
+                for (std::size_t i = 0; i < cells.size(); ++i) {
+                    std::string& cell = cells[i];
+                    if (!cell.empty() && cell.front() == ' ' && i > 0) cell.erase(0, 1);
+                    if (!cell.empty() && cell.back() == ' ' && i + 1 < cells.size()) cell.pop_back();
+                    LatexReader reader(cell);
+                    const std::string plain = reader.plain();
+                    rows[r][columns[i]] = {plain, reader.marks().empty() ? 0 : std::stoi(reader.marks().front())};
+                }
+                ++r;
             }
+            EXPECT_EQ(r, table.rows.size());
         }
+        for (const TableColumn& column : table.columns) EXPECT_TRUE(keys_seen.contains(column.key)) << column.key;
         std::vector<std::string> notes;
         for (const std::string& line : lines_between(text, "\\end{longtable}\n", "\\par\\endgroup"))
             if (const std::string begin = "\\par\\noindent\\textsuperscript{"; line.starts_with(begin))
