@@ -18,12 +18,12 @@ namespace ullage {
 
 namespace {
 
-constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-enum Column { name, power_w, duty, measured_wh, measured_hours, hours_per_day, night_hours, start_peak_w, how_many, always_connected, column_count };
+constexpr std::string_view list_byte_order_mark = "\xEF\xBB\xBF";
+enum LoadColumn { name, power_w, duty, measured_wh, measured_hours, hours_per_day, night_hours, start_peak_w, how_many, always_connected, column_count };
 constexpr std::array<std::string_view, column_count> column_names{
     "name", "power_w", "duty", "measured_wh", "measured_hours", "hours_per_day", "night_hours", "start_peak_w", "how_many", "always_connected"};
 
-Error bad(std::string what, std::string where, std::string remedy) { return {Failure::bad_input, std::move(what), std::move(where), std::move(remedy)}; }
+Error bad_list(std::string what, std::string where, std::string remedy) { return {Failure::bad_input, std::move(what), std::move(where), std::move(remedy)}; }
 
 std::string words_of_columns() { return fmt::format("{}", fmt::join(column_names, ", ")); }
 
@@ -33,12 +33,12 @@ public:
 
     Result<LoadList> read() {
         if (Result<void> done = read_preface(); !done) return done.error();
-        if (list_.name.empty()) return bad("the file does not name the load list", {}, "add a line `# load_list: NAME` at the top");
+        if (list_.name.empty()) return bad_list("the file does not name the load list", {}, "add a line `# load_list: NAME` at the top");
         CsvReader csv(text_, line_);
         CsvRecord row;
         const Result<bool> head = csv.next(row);
         if (!head) return head.error();
-        if (!head.value()) return bad("the header row is missing", fmt::format("line {}", line_), "use the columns " + words_of_columns());
+        if (!head.value()) return bad_list("the header row is missing", fmt::format("line {}", line_), "use the columns " + words_of_columns());
         if (Result<void> done = read_head(row); !done) return done.error();
         for (;;) {
             const Result<bool> more = csv.next(row);
@@ -68,11 +68,11 @@ private:
         const auto colon = content.find(':');
         const std::string key = lower_case(trimmed(content.substr(0, colon)));
         if (colon == std::string_view::npos || (key != "load_list" && key != "remark"))
-            return bad(fmt::format("`{}` is no key of a load list", key), where, "use `# load_list: NAME` and `# remark: TEXT`");
+            return bad_list(fmt::format("`{}` is no key of a load list", key), where, "use `# load_list: NAME` and `# remark: TEXT`");
         const Result<std::string> value = unescaped_preface(content.substr(colon + 1));
-        if (!value) return bad(value.error().what, where, value.error().remedy);
+        if (!value) return bad_list(value.error().what, where, value.error().remedy);
         std::string& place = key == "remark" ? list_.remark : list_.name;
-        if (!place.empty()) return bad(fmt::format("the key `{}` stands here for the second time", key), where, "keep one of the two lines");
+        if (!place.empty()) return bad_list(fmt::format("the key `{}` stands here for the second time", key), where, "keep one of the two lines");
         place = value.value();
         return {};
     }
@@ -83,36 +83,36 @@ private:
         for (std::size_t i = 0; i < width_; ++i) {
             const std::string key = lower_case(trimmed(row.fields[i]));
             const auto known = std::ranges::find(column_names, std::string_view(key));
-            if (known == column_names.end()) return bad(fmt::format("there is no column `{}`", key), where, "use the columns " + words_of_columns());
+            if (known == column_names.end()) return bad_list(fmt::format("there is no column `{}`", key), where, "use the columns " + words_of_columns());
             auto& place = place_of_[static_cast<std::size_t>(known - column_names.begin())];
-            if (place) return bad(fmt::format("the column `{}` stands here twice", key), where, "keep one of the two");
+            if (place) return bad_list(fmt::format("the column `{}` stands here twice", key), where, "keep one of the two");
             place = i;
         }
-        for (const Column needed : {name, hours_per_day})
-            if (!place_of_[needed]) return bad(fmt::format("the column `{}` is missing", column_names[needed]), where, "add it");
+        for (const LoadColumn needed : {name, hours_per_day})
+            if (!place_of_[needed]) return bad_list(fmt::format("the column `{}` is missing", column_names[needed]), where, "add it");
         return {};
     }
 
-    [[nodiscard]] std::string_view field(const CsvRecord& row, Column column) const {
+    [[nodiscard]] std::string_view field(const CsvRecord& row, LoadColumn column) const {
         const auto place = place_of_[column];
         return place ? trimmed(row.fields[*place]) : std::string_view();
     }
 
-    Result<std::optional<double>> number(const CsvRecord& row, Column column) const {
+    Result<std::optional<double>> number(const CsvRecord& row, LoadColumn column) const {
         const std::string_view text = field(row, column);
         if (text.empty()) return std::optional<double>();
         const Result<double> read = parse_number(text);
-        if (!read) return bad(read.error().what, fmt::format("line {}, column `{}`", row.line, column_names[column]), read.error().remedy);
+        if (!read) return bad_list(read.error().what, fmt::format("line {}, column `{}`", row.line, column_names[column]), read.error().remedy);
         return std::optional(read.value());
     }
 
     Result<void> read_row(const CsvRecord& row) {
         const std::string where = fmt::format("line {}", row.line);
         if (row.fields.size() != width_)
-            return bad(fmt::format("the row has {}, the header row has {}", count_text(static_cast<long>(row.fields.size()), "field", "fields"), width_),
+            return bad_list(fmt::format("the row has {}, the header row has {}", count_text(static_cast<long>(row.fields.size()), "field", "fields"), width_),
                        where, "add or remove commas; a name with commas needs quotes around it");
         std::array<std::optional<double>, column_count> numbers;
-        for (const Column column : {power_w, duty, measured_wh, measured_hours, hours_per_day, night_hours, start_peak_w, how_many}) {
+        for (const LoadColumn column : {power_w, duty, measured_wh, measured_hours, hours_per_day, night_hours, start_peak_w, how_many}) {
             Result<std::optional<double>> read = number(row, column);
             if (!read) return read.error();
             numbers[column] = read.value();
@@ -130,7 +130,7 @@ private:
         appliance.count = count == std::floor(count) && count >= 1 && count <= most_alike ? static_cast<int>(count) : 0;
         const std::string connected = lower_case(field(row, always_connected));
         if (!connected.empty() && connected != "yes" && connected != "no")
-            return bad(fmt::format("`{}` is neither yes nor no", connected), where + ", column `always_connected`", "use `yes` or `no`");
+            return bad_list(fmt::format("`{}` is neither yes nor no", connected), where + ", column `always_connected`", "use `yes` or `no`");
         appliance.always_connected = connected == "yes";
         if (Result<void> sound = check(appliance); !sound) {
             Error error = sound.error();
@@ -153,13 +153,13 @@ std::string text_of(const std::optional<double>& value) { return value ? exact_t
 } // namespace
 
 Result<LoadList> read_load_list(std::string_view text, const std::string& source) {
-    if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
+    if (text.starts_with(list_byte_order_mark)) text.remove_prefix(list_byte_order_mark.size());
     const auto in_source = [&source](Error error) {
         if (!source.empty()) error.where = error.where.empty() ? source : source + ", " + error.where;
         return error;
     };
     if (text.find('\0') != std::string_view::npos || first_bad_utf8(text))
-        return in_source(bad("the file is no UTF-8 text", {}, "save it as CSV in UTF-8"));
+        return in_source(bad_list("the file is no UTF-8 text", {}, "save it as CSV in UTF-8"));
     Result<LoadList> list = ListReader(text).read();
     if (!list) return in_source(list.error());
     return list;
