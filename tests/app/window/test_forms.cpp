@@ -75,6 +75,8 @@ TEST(UnitForm, understands_claims_as_people_write_them) {
     form.type("warrantyEdit", "24 months");
     form.type("pvVoltsEdit", "60 V");
     form.type("gaugeStepEdit", "5 %");
+    form.type("paidPriceEdit", "640");
+    form.type("tagsEdit", "tent, lent;tent");
     form.submit();
     ASSERT_EQ(form.submitted, 1);
     const auto& unit = form->unit();
@@ -89,6 +91,17 @@ TEST(UnitForm, understands_claims_as_people_write_them) {
     EXPECT_EQ(unit.pv_max_v, 60.0);
     EXPECT_FALSE(unit.pv_max_a.has_value());
     EXPECT_EQ(unit.gauge_step_percent, 5.0);
+    EXPECT_EQ(unit.paid_price, 640.0);
+    EXPECT_EQ(unit.tags, (std::vector<std::string>{"lent", "tent"}));
+}
+
+TEST(UnitForm, a_tag_that_is_a_sentence_is_explained_and_stays_in_the_field) {
+    OnScreen form(new UnitForm(Unit{}));
+    form.type("nameEdit", "Osk 1200");
+    form.type("tagsEdit", "lent to the people of the second tent until autumn");
+    form.submit();
+    EXPECT_EQ(form.submitted, 0);
+    EXPECT_TRUE(form.trouble("tagsTroubleLabel").contains("too long"));
 }
 
 TEST(UnitForm, a_wrong_field_is_explained_in_place_and_keeps_the_form_waiting) {

@@ -76,6 +76,8 @@ TEST_F(WindowTest, the_last_logbook_opens_at_the_next_start) {
 
 TEST_F(WindowTest, the_sample_logbook_opens_with_its_units_and_a_clean_undo) {
     click("sampleLogbookButton");
+    ASSERT_EQ(document.loadLists().size(), 1u);
+    EXPECT_EQ(document.loadLists()[0].name, "Show night");
     ASSERT_TRUE(document.isOpen()) << message().toStdString();
     EXPECT_GE(document.units().size(), 3U);
     EXPECT_FALSE(document.runs().empty());
