@@ -10,6 +10,9 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include <map>
+#include <utility>
+
 // Outside the namespace: the macro declares a function of global scope.
 static void load_sample_sheets() { Q_INIT_RESOURCE(samples); }
 
@@ -32,27 +35,7 @@ Result<void> add_sample_pv_sheets(Document& document, const QDir& sheets) {
     return {};
 }
 
-} // namespace
-
-Result<void> open_sample_logbook(Document& document, const QString& path) {
-    if (QFileInfo::exists(path)) return document.open(path);
-    load_sample_sheets();
-    const QDir sheets(QStringLiteral(":/ullage/samples"));
-    const auto names = sheets.entryList({QStringLiteral("*.csv")}, QDir::Files, QDir::Name);
-    if (names.isEmpty())
-        return Error{Failure::not_found, "this build holds no sample run sheets", {}, "make a new logbook instead"};
-    if (!QDir().mkpath(QFileInfo(path).absolutePath()))
-        return Error{Failure::io, "the folder cannot be made", QFileInfo(path).absolutePath().toStdString(), {}};
-    if (auto made = document.create(path); !made) return made;
-    for (const auto& name : names) {
-        QFile file(sheets.filePath(name));
-        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample sheet cannot be read", name.toStdString(), {}};
-        const auto sheet = read_run_sheet(file.readAll().toStdString(), name.toStdString());
-        if (!sheet) return sheet.error();
-        if (const auto brought = document.import(sheet.value().record); !brought) return brought.error();
-    }
-    if (auto brought = add_sample_pv_sheets(document, sheets); !brought) return brought;
-    const QDir lists(sheets.filePath(QStringLiteral("load-lists")));
+Result<void> add_sample_load_lists(Document& document, const QDir& lists) {
     for (const auto& name : lists.entryList({QStringLiteral("*.csv")}, QDir::Files, QDir::Name)) {
         QFile file(lists.filePath(name));
         if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample load list cannot be read", name.toStdString(), {}};
@@ -60,8 +43,62 @@ Result<void> open_sample_logbook(Document& document, const QString& path) {
         if (!list) return list.error();
         if (const auto added = document.addLoadList(list.value()); !added) return added.error();
     }
+    return {};
+}
+
+QDir sample_folder() {
+    load_sample_sheets();
+    return QDir(QStringLiteral(":/ullage/samples"));
+}
+
+/// The sheets that come with the program, in order of name.
+Result<std::vector<std::pair<QString, RunRecord>>> sample_sheets() {
+    const QDir sheets = sample_folder();
+    const auto names = sheets.entryList({QStringLiteral("*.csv")}, QDir::Files, QDir::Name);
+    if (names.isEmpty())
+        return Error{Failure::not_found, "this build holds no sample run sheets", {}, "make a new logbook instead"};
+    std::vector<std::pair<QString, RunRecord>> read;
+    for (const auto& name : names) {
+        QFile file(sheets.filePath(name));
+        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample sheet cannot be read", name.toStdString(), {}};
+        auto sheet = read_run_sheet(file.readAll().toStdString(), name.toStdString());
+        if (!sheet) return sheet.error();
+        read.emplace_back(name, std::move(sheet.value().record));
+    }
+    return read;
+}
+
+} // namespace
+
+Result<void> open_sample_logbook(Document& document, const QString& path) {
+    if (QFileInfo::exists(path)) return document.open(path);
+    const auto sheets = sample_sheets();
+    if (!sheets) return sheets.error();
+    if (!QDir().mkpath(QFileInfo(path).absolutePath()))
+        return Error{Failure::io, "the folder cannot be made", QFileInfo(path).absolutePath().toStdString(), {}};
+    if (auto made = document.create(path); !made) return made;
+    for (const auto& [name, record] : sheets.value())
+        if (const auto brought = document.import(record); !brought) return brought.error();
+    if (auto brought = add_sample_pv_sheets(document, sample_folder()); !brought) return brought;
+    if (auto brought = add_sample_load_lists(document, QDir(sample_folder().filePath(QStringLiteral("load-lists")))); !brought) return brought;
     document.undoStack().clear();
     return {};
+}
+
+Result<std::vector<RunRecord>> sample_runs() {
+    auto sheets = sample_sheets();
+    if (!sheets) return sheets.error();
+    std::map<std::string, int> runs_of_unit;
+    std::vector<RunRecord> records;
+    for (auto& [name, record] : sheets.value()) {
+        record.unit.uuid = record.run.unit_uuid = record.unit.name;
+        if (record.meter) record.run.meter_uuid = record.meter->uuid = record.meter->name;
+        record.run.uuid = name.toStdString();
+        record.number = ++runs_of_unit[record.unit.name];
+        for (std::size_t i = 0; i < record.readings.size(); ++i) record.readings[i].uuid = record.run.uuid + '/' + std::to_string(i);
+        records.push_back(std::move(record));
+    }
+    return records;
 }
 
 } // namespace ullage

@@ -191,6 +191,7 @@ private:
     void copy_shown_picture();
     void save_shown_picture();
     void show_keys_and_words();
+    void show_example();
     void show_method();
     void show_cautions();
     void show_about();

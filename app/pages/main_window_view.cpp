@@ -6,6 +6,7 @@
 #include "dialogs/help_dialog.h"
 #include "dialogs/help_texts.h"
 #include "dialogs/picture_dialog.h"
+#include "pages/example_page.h"
 #include "pages/message_bar.h"
 #include "pages/run_page.h"
 #include "services/appearance.h"
@@ -23,6 +24,12 @@
 #include <functional>
 
 namespace ullage {
+
+namespace {
+
+constexpr int example_width_px = 560; ///< within the help window
+
+} // namespace
 
 void MainWindow::set_theme(Theme theme) {
     settings_.setTheme(theme);
@@ -108,6 +115,7 @@ void MainWindow::show_keys_and_words() {
     help().showPage(tr("Keys and words"), keys_and_words_html(keys));
 }
 
+void MainWindow::show_example() { help().showPage(tr("Worked example"), worked_example_html(example_width_px)); }
 void MainWindow::show_method() { help().showPage(tr("Method"), method_html()); }
 void MainWindow::show_cautions() { help().showPage(tr("Cautions"), cautions_html()); }
 void MainWindow::show_about() { help().showPage(tr("About Ullage"), about_html()); }

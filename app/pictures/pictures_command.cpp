@@ -5,6 +5,7 @@
 #include "fleet/comparison.h"
 #include "fleet/known_depths.h"
 #include "fleet/unit_analysis.h"
+#include "pages/comparison_overlays.h"
 #include "pages/comparison_pictures.h"
 #include "pages/run_charts.h"
 #include "text/command_parts.h"
@@ -18,6 +19,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <ostream>
 
 namespace ullage {
@@ -41,8 +43,7 @@ struct Picture {
     PictureContent content;
 };
 
-std::vector<Picture> pictures_of(const std::vector<RunRecord>& records) {
-    std::vector<Picture> pictures;
+void add_runs(std::vector<Picture>& pictures, const std::vector<RunRecord>& records) {
     const std::vector<UnitAnalysis> units = analyse_units(records);
     for (const RunRecord& record : records) {
         const RunAnalysis analysis = analyse_run(record);
@@ -51,17 +52,28 @@ std::vector<Picture> pictures_of(const std::vector<RunRecord>& records) {
         pictures.push_back({file_stem(record) + QStringLiteral("-gauge-error"), gauge_error_chart(record, analysis, known_depths(record, analysis, fit)).content});
         pictures.push_back({file_stem(record) + QStringLiteral("-load"), load_chart(record, analysis).content});
     }
+}
+
+/// As tested, against load, and at `load` where there is one.
+void add_comparison(std::vector<Picture>& pictures, const std::vector<RunRecord>& records, const std::optional<CommonLoad>& load) {
     const Comparison comparison = compare_as_tested(records);
+    const FairComparison fair = compare_at(comparison, load);
     pictures.push_back({QStringLiteral("comparison-vessels"), comparison_vessels(comparison)});
     pictures.push_back({QStringLiteral("comparison-usable-fraction"), comparison_bars(comparison)});
-    return pictures;
+    if (const ChartContent against_load = fraction_overlay(comparison, fair); !against_load.series.empty())
+        pictures.push_back({QStringLiteral("comparison-against-load"), against_load});
+    if (!load) return;
+    pictures.push_back({QStringLiteral("comparison-at-load-vessels"), comparison_vessels(comparison, fair)});
+    pictures.push_back({QStringLiteral("comparison-at-load-usable-fraction"), comparison_bars(comparison, fair)});
 }
 
 } // namespace
 
 int run_pictures_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
     std::string source, folder;
-    bool dark = false, print = false;
+    bool dark = false, print = false, comparison_only = false;
+    std::optional<double> at_load_w;
+    double duty_percent = 100;
     double width_mm = 254, height_mm = 143, dots_per_inch = 192;
     CLI::App app("Write the charts of a logbook as PNG and SVG", "ullage");
     CLI::App* command = app.add_subcommand("pictures", "Write the charts of every run and of the comparison as PNG and SVG");
@@ -69,6 +81,9 @@ int run_pictures_command(std::span<const std::string> args, std::ostream& out, s
     command->add_option("--into", folder, "folder for the pictures, made when missing")->required();
     command->add_flag("--dark", dark, "in the colours for dim surroundings");
     command->add_flag("--print", print, "on white, for paper");
+    command->add_flag("--comparison-only", comparison_only, "leave out the charts of the runs");
+    auto* load = command->add_option("--at-load", at_load_w, "also the comparison at this common load, W")->check(CLI::PositiveNumber);
+    command->add_option("--duty", duty_percent, "share of the time that the load is on, %")->check(CLI::Range(0.1, 100.0))->needs(load);
     command->add_option("--width-mm", width_mm, "width of a picture, 254 unless told")->check(CLI::PositiveNumber);
     command->add_option("--height-mm", height_mm, "height of a picture, 143 unless told")->check(CLI::PositiveNumber);
     command->add_option("--dots-per-inch", dots_per_inch, "sharpness of PNG, 192 unless told")->check(CLI::PositiveNumber);
@@ -95,7 +110,9 @@ int run_pictures_command(std::span<const std::string> args, std::ostream& out, s
     const QDir into(QString::fromStdString(folder));
     if (!into.mkpath(QStringLiteral(".")))
         return refuse(err, {Failure::io, "the folder cannot be made", folder, "choose a folder that you may write to"});
-    const std::vector<Picture> pictures = pictures_of(records.value());
+    std::vector<Picture> pictures;
+    if (!comparison_only) add_runs(pictures, records.value());
+    add_comparison(pictures, records.value(), at_load_w ? std::optional(CommonLoad{*at_load_w, duty_percent / 100, {}}) : std::nullopt);
     for (const Picture& picture : pictures)
         for (const char* ending : {".png", ".svg"})
             if (const Result<void> written = write_picture(picture.content, into.filePath(picture.stem + QLatin1String(ending)), spec); !written)

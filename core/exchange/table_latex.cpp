@@ -66,7 +66,13 @@ std::vector<Columns> parts_of(const Table& table, const PrintedTable& printed) {
     Columns lead;
     for (const std::size_t c : all)
         if (table.columns[c].identifies && (lead.empty() || !tell_rows_apart(printed, lead))) lead.push_back(c);
-    if (lead.size() > 1 && set_width(printed, lead) > upright_line / 2) lead.resize(1);
+    // A name that came in on the way may say nothing more: the maker, where the run is needed too.
+    for (std::size_t i = lead.size(); i-- > 1;) {
+        Columns fewer = lead;
+        fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(i));
+        if (tell_rows_apart(printed, fewer)) lead = std::move(fewer);
+    }
+    if (lead.size() > 1 && set_width(printed, lead) > upright_line * 2 / 3) lead.resize(1);
     std::vector<Columns> parts{lead};
     double width = set_width(printed, lead);
     for (const std::size_t c : all) {

@@ -297,8 +297,24 @@ TEST(PicturesCommand, writes_the_charts_of_every_run_and_of_the_comparison) {
     const std::vector<std::string> args{"pictures", (test::source_dir() / "sample-data").string(), "--into", into};
     ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
     const QStringList files = QDir(QString::fromStdString(into)).entryList(QDir::Files);
-    EXPECT_EQ(files.size(), 2 * (3 * 11 + 2));
+    EXPECT_EQ(files.size(), 2 * (3 * 11 + 3));
     EXPECT_TRUE(files.contains(QStringLiteral("osk-1200-run-2-gauge-error.svg")));
+}
+
+TEST(PicturesCommand, the_comparison_alone_can_be_drawn_at_one_load_too) {
+    TempFolder folder;
+    std::ostringstream out, err;
+    const std::vector<std::string> args{"pictures", (source_dir() / "sample-data").string(), "--into", folder / "p", "--comparison-only", "--at-load", "120"};
+    ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
+    const QDir made(QString::fromStdString(folder / "p"));
+    EXPECT_EQ(made.entryList({QStringLiteral("*.svg")}, QDir::Files), (QStringList{"comparison-against-load.svg", "comparison-at-load-usable-fraction.svg",
+                                                                                  "comparison-at-load-vessels.svg", "comparison-usable-fraction.svg", "comparison-vessels.svg"}));
+    const auto bytes = [&made](const char* name) {
+        QFile file(made.filePath(QLatin1String(name)));
+        return file.open(QFile::ReadOnly) ? file.readAll() : QByteArray();
+    };
+    EXPECT_NE(bytes("comparison-at-load-usable-fraction.png"), bytes("comparison-usable-fraction.png"));
+    EXPECT_TRUE(bytes("comparison-at-load-usable-fraction.svg").contains("0.7517")) << "the fraction at 120 W; it was 0.6900 as tested";
 }
 
 TEST(PicturesCommand, pictures_have_the_size_and_ground_asked_for) {

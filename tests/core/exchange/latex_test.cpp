@@ -104,6 +104,10 @@ TEST(TableLatex, a_table_too_wide_for_a_page_stands_in_parts_that_each_name_thei
     wide.rows[1][1] = std::string("another");
     const std::string both = table_text(wide, TableFormat::latex);
     EXPECT_NE(both.find("% columns: unit, run, "), both.rfind("% columns: unit, run, "));
+    wide.columns.insert(wide.columns.begin() + 1, {"maker", "maker", {}, TableColumn::Content::text, 0, true});
+    for (auto& row : wide.rows) row.insert(row.begin() + 1, std::string("Works"));
+    const std::string made = table_text(wide, TableFormat::latex);
+    EXPECT_NE(made.rfind("% columns: unit, run, "), std::string::npos) << "the maker tells nothing apart";
 }
 
 } // namespace

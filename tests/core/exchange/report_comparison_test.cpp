@@ -2,6 +2,7 @@
 // What the report of a comparison says of differences, and of units at one load.
 #include "report_samples.h"
 #include "support/scenario.h"
+#include "support/has_text.h"
 
 #include <gtest/gtest.h>
 
@@ -11,9 +12,7 @@
 namespace ullage::test {
 namespace {
 
-const ReportOptions options{'.', RecordBuilder::start_ms, "UTC"};
-
-bool holds(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
+const ReportOptions report_options{'.', RecordBuilder::start_ms, "UTC"};
 
 /// Records with the analyses that their report points at.
 struct Compared {
@@ -30,7 +29,7 @@ struct Compared {
             analyses.push_back(analyse_run(*at));
             runs.push_back({&*at, &analyses.back(), std::nullopt});
         }
-        return comparison_report(comparison, fair, runs, analyse_units(records), options);
+        return comparison_report(comparison, fair, runs, analyse_units(records), report_options);
     }
     Report at(double power_w, double duty = 1) { return report(compare_at(comparison, CommonLoad{power_w, duty, {}})); }
 };
@@ -72,11 +71,11 @@ TEST(ComparisonReport, every_pair_stands_with_its_difference_and_whether_it_is_r
     for (const PairVerdict& pair : compare_pairs(compared.comparison, fair)) {
         const std::string line = row_text(*table, compared.comparison.rows[pair.first].unit.name, compared.comparison.rows[pair.second].unit.name);
         if (pair.difference.kind == Kind::not_known) {
-            EXPECT_TRUE(holds(line, "|not known|")) << line;
+            EXPECT_TRUE(contains(line, "|not known|")) << line;
             continue;
         }
-        EXPECT_TRUE(holds(line, pair.resolved ? "|resolved|" : "|not resolved by these meters|")) << line;
-        EXPECT_TRUE(holds(line, "±")) << line;
+        EXPECT_TRUE(contains(line, pair.resolved ? "|resolved|" : "|not resolved by these meters|")) << line;
+        EXPECT_TRUE(contains(line, "±")) << line;
         resolved += pair.resolved ? 1 : 0;
     }
     EXPECT_GE(resolved, 1u);
@@ -85,8 +84,8 @@ TEST(ComparisonReport, every_pair_stands_with_its_difference_and_whether_it_is_r
 TEST(ComparisonReport, units_that_cannot_be_told_apart_are_named_in_the_summary) {
     Compared compared({full_drain("Alder"), full_drain("Birch")});
     const std::string summary = chapter_text(compared.report(compare_at(compared.comparison, std::nullopt)), "Summary");
-    EXPECT_TRUE(holds(summary, "Not resolved by these meters: Alder and Birch")) << summary;
-    EXPECT_TRUE(holds(summary, "Neither of such a pair may be called better")) << summary;
+    EXPECT_TRUE(contains(summary, "Not resolved by these meters: Alder and Birch")) << summary;
+    EXPECT_TRUE(contains(summary, "Neither of such a pair may be called better")) << summary;
 }
 
 TEST(ComparisonReport, one_meters_gain_is_said_to_cancel_and_two_meters_are_not) {
@@ -97,20 +96,20 @@ TEST(ComparisonReport, one_meters_gain_is_said_to_cancel_and_two_meters_are_not)
     const Report report = compared.report(compare_at(compared.comparison, std::nullopt));
     const ReportTable* table = differences(report);
     ASSERT_NE(table, nullptr);
-    EXPECT_TRUE(holds(row_text(*table, "Alder", "Birch"), "|yes: its gain cancels|")) << row_text(*table, "Alder", "Birch");
-    EXPECT_TRUE(holds(row_text(*table, "Alder", "Cedar"), "|no|")) << row_text(*table, "Alder", "Cedar");
+    EXPECT_TRUE(contains(row_text(*table, "Alder", "Birch"), "|yes: its gain cancels|")) << row_text(*table, "Alder", "Birch");
+    EXPECT_TRUE(contains(row_text(*table, "Alder", "Cedar"), "|no|")) << row_text(*table, "Alder", "Cedar");
 }
 
 TEST(ComparisonReport, at_one_load_it_says_where_and_shows_what_is_deliverable_there) {
     Compared compared = sample();
     const Report steady = compared.at(120), switched = compared.at(240, 0.5);
-    EXPECT_TRUE(holds(steady.title, "at 120 W")) << steady.title;
-    EXPECT_TRUE(holds(switched.title, "at 120 W on average (240 W for 50 % of the time)")) << switched.title;
+    EXPECT_TRUE(contains(steady.title, "at 120 W")) << steady.title;
+    EXPECT_TRUE(contains(switched.title, "at 120 W on average (240 W for 50 % of the time)")) << switched.title;
     const std::string tables = chapter_text(steady, "Comparison");
-    EXPECT_TRUE(holds(tables, "at this load")) << tables;
-    EXPECT_TRUE(holds(tables, "moved to this load")) << tables;
-    EXPECT_TRUE(holds(chapter_text(steady, "Summary"), "the other way round")) << "two units of the sample change places there";
-    EXPECT_FALSE(holds(compared.report(compare_at(compared.comparison, std::nullopt)).title, " W"));
+    EXPECT_TRUE(contains(tables, "at this load")) << tables;
+    EXPECT_TRUE(contains(tables, "moved to this load")) << tables;
+    EXPECT_TRUE(contains(chapter_text(steady, "Summary"), "the other way round")) << "two units of the sample change places there";
+    EXPECT_FALSE(contains(compared.report(compare_at(compared.comparison, std::nullopt)).title, " W"));
 }
 
 TEST(ComparisonReport, a_unit_that_cannot_be_moved_stands_as_tested_with_the_reason) {
@@ -121,10 +120,10 @@ TEST(ComparisonReport, a_unit_that_cannot_be_moved_stands_as_tested_with_the_rea
     const std::string reason = fair.rows[static_cast<std::size_t>(tarrow - compared.comparison.rows.begin())].reason;
     ASSERT_FALSE(reason.empty());
     const Report report = compared.report(fair);
-    EXPECT_TRUE(holds(chapter_text(report, "Comparison"), "as tested: " + reason)) << chapter_text(report, "Comparison");
+    EXPECT_TRUE(contains(chapter_text(report, "Comparison"), "as tested: " + reason)) << chapter_text(report, "Comparison");
     const std::string summary = chapter_text(report, "Summary");
-    EXPECT_TRUE(holds(summary, "shown as tested, not moved to that load")) << summary;
-    EXPECT_TRUE(holds(summary, "Not held against each other")) << summary;
+    EXPECT_TRUE(contains(summary, "shown as tested, not moved to that load")) << summary;
+    EXPECT_TRUE(contains(summary, "Not held against each other")) << summary;
 }
 
 TEST(ComparisonReport, a_unit_alone_has_no_pairs) {
@@ -138,7 +137,7 @@ TEST(ComparisonReport, beyond_so_many_rows_the_pairs_are_left_out_and_it_says_wh
     Compared compared(std::move(records));
     const Report report = compared.report(compare_at(compared.comparison, std::nullopt));
     EXPECT_EQ(differences(report), nullptr);
-    EXPECT_TRUE(holds(chapter_text(report, "Comparison"), "The 325 pairs of these 26 rows are left out")); // 26·25/2
+    EXPECT_TRUE(contains(chapter_text(report, "Comparison"), "The 325 pairs of these 26 rows are left out")); // 26·25/2
 }
 
 } // namespace
