@@ -202,7 +202,7 @@ TEST_F(ComparisonPageTest, a_workbook_is_copied_as_cells) {
     ExportDialog* dialog = open_export(3);
     QTest::mouseClick(dialog->findChild<QPushButton*>(QStringLiteral("copyButton")), Qt::LeftButton);
     EXPECT_TRUE(QApplication::clipboard()->mimeData()->hasHtml());
-    EXPECT_TRUE(QApplication::clipboard()->text().startsWith(QLatin1String("unit\tmaker\trun\trated energy (Wh)")));
+    EXPECT_TRUE(QApplication::clipboard()->text().startsWith(QLatin1String("unit\tmaker\trun\trank\trated energy (Wh)")));
 }
 
 TEST_F(ComparisonPageTest, copy_table_gives_every_column_in_the_order_shown_as_text_and_html) {
@@ -259,6 +259,119 @@ TEST_F(ComparisonPageTest, an_export_that_cannot_be_written_says_so_and_keeps_th
     QTest::mouseClick(dialog->findChild<QPushButton*>(QStringLiteral("saveButton")), Qt::LeftButton);
     EXPECT_TRUE(dialog->isVisible());
     EXPECT_TRUE(dialog->findChild<QLabel*>(QStringLiteral("exportMessageLabel"))->text().contains(QLatin1String("no-such-folder")));
+}
+
+TEST_F(ComparisonPageTest, a_tag_leaves_only_its_units_and_stays_chosen) {
+    auto* tags = page->findChild<QComboBox*>(QStringLiteral("tagCombo"));
+    ASSERT_TRUE(tags->isVisible());
+    EXPECT_EQ(tags->count(), 4) << "any, lent, projector, tent";
+    tags->setCurrentIndex(tags->findText(QStringLiteral("lent")));
+    ASSERT_EQ(view()->model()->rowCount(), 1);
+    EXPECT_EQ(cell(0, "unit"), QStringLiteral("Pelm 900"));
+    page->refresh();
+    EXPECT_EQ(tags->currentText(), QStringLiteral("lent"));
+    EXPECT_EQ(view()->model()->rowCount(), 1);
+    for (Unit unit : std::vector<Unit>(document.units())) {
+        unit.tags.clear();
+        ASSERT_TRUE(document.updateUnit(unit));
+    }
+    EXPECT_FALSE(tags->isVisible()) << "without tags there is nothing to choose";
+    EXPECT_EQ(view()->model()->rowCount(), 3);
+}
+
+TEST_F(ComparisonPageTest, what_was_paid_has_columns_while_any_unit_has_a_price_paid) {
+    const auto shown = [this](const char* key) {
+        const auto& columns = page->findChild<TableModel*>()->table().columns;
+        const auto found = std::ranges::find(columns, key, &TableColumn::key);
+        return found != columns.end() && !view()->isColumnHidden(static_cast<int>(found - columns.begin()));
+    };
+    EXPECT_TRUE(shown("paid_per_rated_kwh") && shown("paid_per_delivered_kwh"));
+    for (Unit unit : std::vector<Unit>(document.units())) {
+        unit.paid_price.reset();
+        ASSERT_TRUE(document.updateUnit(unit));
+    }
+    EXPECT_FALSE(shown("paid_per_rated_kwh") || shown("paid_per_delivered_kwh"));
+}
+
+TEST_F(ComparisonPageTest, a_load_list_gives_the_load_and_its_name_until_it_is_withdrawn) {
+    auto* at_list = page->findChild<QPushButton*>(QStringLiteral("atListButton"));
+    auto* lists = page->findChild<QComboBox*>(QStringLiteral("loadListCombo"));
+    EXPECT_FALSE(at_list->isVisible()) << "there is no list yet";
+    const LoadList added = document.addLoadList(sample_load_list().second).value();
+    ASSERT_TRUE(at_list->isVisible());
+    EXPECT_FALSE(lists->isVisible());
+    QTest::mouseClick(at_list, Qt::LeftButton);
+    ASSERT_TRUE(lists->isVisible());
+    EXPECT_FALSE(page->findChild<QDoubleSpinBox*>(QStringLiteral("loadSpin"))->isVisible()) << "the list says how much";
+    EXPECT_TRUE(lists->currentText().startsWith(QLatin1String("Show night, ")) && lists->currentText().endsWith(QLatin1String(" W")));
+    EXPECT_TRUE(page->findChild<QLabel*>(QStringLiteral("comparisonAboutLabel"))->text().contains(QLatin1String("Show night")));
+    const TableModel* table = page->findChild<TableModel*>();
+    EXPECT_GE(table->columnOf("run_time_h"), 0);
+    LoadList heavier = added;
+    heavier.appliances[0].count = 3;
+    const QString before = lists->currentText();
+    ASSERT_TRUE(document.updateLoadList(heavier));
+    EXPECT_NE(lists->currentText(), before) << "the comparison follows the list";
+    ASSERT_TRUE(document.withdrawLoadList(added.uuid));
+    EXPECT_LT(table->columnOf("run_time_h"), 0);
+    EXPECT_TRUE(page->findChild<QPushButton*>(QStringLiteral("asTestedButton"))->isChecked());
+}
+
+TEST_F(ComparisonPageTest, moved_and_chosen_columns_come_back_in_another_page_and_in_exports) {
+    QString kept;
+    QObject::connect(page.get(), &ComparisonPage::columnsChosen, page.get(), [&kept](const QString& choice) { kept = choice; });
+    const auto shown = [](const QTableView& table, const TableModel& model) {
+        QStringList keys;
+        for (int place = 0; place < table.horizontalHeader()->count(); ++place) {
+            const int column = table.horizontalHeader()->logicalIndex(place);
+            if (!table.isColumnHidden(column)) keys << QString::fromStdString(model.table().columns[static_cast<std::size_t>(column)].key);
+        }
+        return keys;
+    };
+    auto* heads = view()->horizontalHeader();
+    ASSERT_TRUE(heads->sectionsMovable());
+    auto* model = page->findChild<TableModel*>();
+    heads->moveSection(heads->visualIndex(model->columnOf("mean_load_w")), 0);
+    ASSERT_FALSE(kept.isEmpty());
+    const QStringList before = shown(*view(), *model);
+    EXPECT_EQ(before.first(), QStringLiteral("mean_load_w"));
+    EXPECT_TRUE(save(0, "c.csv").startsWith("mean_load_w,"));
+
+    // At one load there are more columns; those that were moved stay, and the new ones come in beside their neighbours.
+    QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("atLoadButton")), Qt::LeftButton);
+    EXPECT_EQ(shown(*view(), *model).first(), QStringLiteral("mean_load_w"));
+    QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("asTestedButton")), Qt::LeftButton);
+    EXPECT_EQ(shown(*view(), *model), before);
+
+    ComparisonPage other(document, prompts);
+    other.setColumns(kept);
+    EXPECT_EQ(shown(*other.findChild<QTableView*>(QStringLiteral("comparisonView")), *other.findChild<TableModel*>()), before);
+    other.setColumns(QStringLiteral("nonsense,,unit-+,meter+,") + kept);
+    EXPECT_TRUE(shown(*other.findChild<QTableView*>(QStringLiteral("comparisonView")), *other.findChild<TableModel*>()).contains(QStringLiteral("meter")));
+}
+
+TEST(ColumnChoice, text_of_a_choice_reads_back_and_new_columns_stand_beside_their_neighbours) {
+    const ColumnChoice choice{{"b", "a", "c_1"}, {{"a", false}, {"c_1", true}}};
+    EXPECT_EQ(column_choice_text(choice), "b,a-,c_1+");
+    EXPECT_EQ(column_choice_from("b,a-,c_1+"), choice);
+    const ColumnChoice unordered{{}, {{"a", false}, {"b", true}}};
+    EXPECT_EQ(column_choice_from(column_choice_text(unordered)), unordered);
+    EXPECT_EQ(column_choice_from(column_choice_text({})), ColumnChoice{});
+    EXPECT_EQ(arranged({"a", "b", "c", "d"}, {"d", "gone", "b"}), (std::vector<std::string>{"a", "d", "b", "c"}));
+    EXPECT_EQ(arranged({"a", "b"}, {}), (std::vector<std::string>{"a", "b"}));
+}
+
+TEST_F(ComparisonPageTest, units_that_are_not_told_apart_show_one_rank) {
+    const TableModel* table = page->findChild<TableModel*>();
+    const int rank = table->columnOf("rank");
+    ASSERT_GE(rank, 0);
+    EXPECT_FALSE(view()->isColumnHidden(rank));
+    std::set<QString> ranks;
+    for (int row = 0; row < 3; ++row) ranks.insert(table->index(row, rank).data().toString());
+    EXPECT_EQ(ranks.size(), 2u) << "of three units two share a place";
+    EXPECT_TRUE(ranks.contains(QStringLiteral("1")));
+    QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("everyDrainButton")), Qt::LeftButton);
+    EXPECT_TRUE(view()->isColumnHidden(rank)) << "drains of one unit have no rank";
 }
 
 TEST_F(ComparisonPageTest, prices_in_several_currencies_name_theirs_in_each_cell) {

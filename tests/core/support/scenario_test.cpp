@@ -3,6 +3,7 @@
 #include "support/scenario.h"
 #include "support/scenario_claims.h"
 
+#include "exchange/load_list_file.h"
 #include "exchange/run_sheet.h"
 
 #include <gtest/gtest.h>
@@ -42,6 +43,14 @@ TEST(Scenario, the_sheets_in_sample_data_are_what_the_generator_makes) {
     for (const auto& entry : std::filesystem::directory_iterator(sample_folder))
         if (entry.path().extension() == ".csv") found.insert(entry.path().filename().string());
     EXPECT_EQ(found, made);
+}
+
+TEST(Scenario, the_load_list_in_sample_data_is_what_the_generator_makes) {
+    const auto [file, list] = sample_load_list();
+    EXPECT_EQ(content_of(sample_folder / "load-lists" / file), write_load_list(list));
+    const auto read = read_load_list(write_load_list(list), file);
+    ASSERT_TRUE(read.ok()) << read.error().sentence();
+    EXPECT_EQ(read.value(), list);
 }
 
 TEST(Scenario, its_sheets_read_back_as_the_simulated_readings) {
