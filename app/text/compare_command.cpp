@@ -24,6 +24,20 @@ bool wanted(const Unit& unit, const CompareArguments& arguments) {
     return !arguments.most_wh || (unit.rated_energy_wh && *unit.rated_energy_wh <= *arguments.most_wh);
 }
 
+/// A file of a load list, or a list by its name from the first logbook that has it.
+Result<LoadList> asked_load_list(const CompareArguments& arguments) {
+    const auto is_sheet = [](const std::string& path) { return std::filesystem::path(path).extension() == ".csv"; };
+    if (is_sheet(arguments.load_list)) return load_list_of_file(arguments.load_list);
+    std::optional<Error> first;
+    for (const std::string& source : arguments.sources) {
+        if (is_sheet(source) || std::filesystem::is_directory(source)) continue;
+        Result<LoadList> list = load_list_of_logbook(source, arguments.load_list);
+        if (list) return list;
+        if (!first) first = list.error();
+    }
+    return first.value_or(Error{Failure::not_found, "run sheets hold no load lists", arguments.load_list, "name a logbook that has it, or a file of a load list (.csv)"});
+}
+
 } // namespace
 
 int compare_command(const CompareArguments& arguments, std::ostream& out, std::ostream& err) {
@@ -42,9 +56,7 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
     name_sources(comparison, rows, runs.value().source_of);
     std::optional<CommonLoad> load;
     if (!arguments.load_list.empty()) {
-        const Result<LoadList> list = std::filesystem::path(arguments.load_list).extension() == ".csv"
-                                          ? load_list_of_file(arguments.load_list)
-                                          : load_list_of_logbook(arguments.logbook, arguments.load_list);
+        const Result<LoadList> list = asked_load_list(arguments);
         if (!list) return refuse(err, list.error());
         load = common_load_of(list.value());
         if (!load)

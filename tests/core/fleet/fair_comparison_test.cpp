@@ -106,6 +106,50 @@ TEST(FairComparison, the_power_while_on_must_be_within_the_rated_output) {
     EXPECT_NE(fair.rows[0].reason.find("above the rated output"), std::string::npos) << fair.rows[0].reason;
 }
 
+TEST(FairRanks, units_that_no_meter_tells_apart_share_a_rank_and_the_next_counts_them) {
+    const Comparison comparison = sample_comparison();
+    const FairComparison fair = compare_at(comparison, std::nullopt);
+    const auto ranks = fair_ranks(comparison, fair);
+    ASSERT_EQ(ranks.size(), 3u);
+    for (std::size_t a = 0; a < 3; ++a) {
+        ASSERT_TRUE(ranks[a].value) << ranks[a].reason;
+        for (std::size_t b = 0; b < 3; ++b) {
+            if (a == b) continue;
+            const bool a_first = *fair.rows[a].usable_fraction.value > *fair.rows[b].usable_fraction.value;
+            if (!compare_pair(comparison, fair, a, b).resolved) EXPECT_EQ(ranks[a].value, ranks[b].value);
+            else if (a_first) EXPECT_LE(*ranks[a].value, *ranks[b].value);
+        }
+    }
+    // The sample has both: "pairs_say_what_these_meters_resolve".
+    std::vector<double> places;
+    for (const Quantity& rank : ranks) places.push_back(*rank.value);
+    std::ranges::sort(places);
+    EXPECT_TRUE(places == (std::vector<double>{1, 1, 3}) || places == (std::vector<double>{1, 2, 2})) << places[0] << places[1] << places[2];
+}
+
+TEST(FairRanks, two_equal_units_share_the_first_place_and_two_far_apart_do_not) {
+    const Comparison equal = two_units(11, "meter", "meter", specimen_drain(40).physics.battery_wh);
+    for (const Quantity& rank : fair_ranks(equal, compare_at(equal, CommonLoad{120, 1, {}}))) EXPECT_EQ(rank.value, 1.0) << rank.reason;
+    const Comparison apart = two_units(11, "meter", "meter", 0.7 * specimen_drain(40).physics.battery_wh);
+    const auto ranks = fair_ranks(apart, compare_at(apart, CommonLoad{120, 1, {}}));
+    EXPECT_EQ(*ranks[0].value + *ranks[1].value, 3);
+}
+
+TEST(FairRanks, a_row_without_interval_at_another_load_or_of_a_single_drain_has_no_rank_but_a_reason) {
+    Comparison comparison = sample_comparison();
+    FairComparison fair = compare_at(comparison, std::nullopt);
+    fair.rows[1].usable_fraction.lower.reset();
+    auto ranks = fair_ranks(comparison, fair);
+    EXPECT_FALSE(ranks[1].value);
+    EXPECT_NE(ranks[1].reason.find("no interval"), std::string::npos);
+    EXPECT_TRUE(ranks[0].value && ranks[2].value);
+    fair = compare_at(comparison, CommonLoad{120, 1, {}});
+    ranks = fair_ranks(comparison, fair);
+    for (std::size_t row = 0; row < ranks.size(); ++row) EXPECT_EQ(ranks[row].value.has_value(), fair.rows[row].standing != Standing::as_tested);
+    comparison.rows[1].unit.uuid = comparison.rows[0].unit.uuid;
+    for (const Quantity& rank : fair_ranks(comparison, fair)) EXPECT_NE(rank.reason.find("single drains"), std::string::npos);
+}
+
 TEST(FairPairs, a_shared_meters_gain_cancels_between_two_units_and_that_of_two_meters_does_not) {
     const Comparison shared = two_units(3, "meter", "meter", 1000), apart = two_units(3, "meter", "another", 1000);
     const auto verdict = [](const Comparison& c) { return compare_pair(c, compare_at(c, CommonLoad{120, 1, {}}), 0, 1); };

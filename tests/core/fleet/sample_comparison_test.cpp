@@ -84,6 +84,23 @@ TEST(Comparison, prices_are_per_rated_and_per_delivered_kilowatt_hour) {
     }
 }
 
+TEST(Comparison, what_was_paid_is_told_beside_the_list_price_where_it_is_known) {
+    int known_ones = 0;
+    for (const ComparisonRow& row : compare_as_tested(sample_records()).rows) {
+        if (!row.unit.paid_price) {
+            EXPECT_EQ(row.paid_per_rated_kwh.reason, "the price paid is not stated");
+            EXPECT_FALSE(row.paid_per_delivered_kwh.value);
+            continue;
+        }
+        ++known_ones;
+        EXPECT_NEAR(row.paid_per_rated_kwh.value.value(), *row.unit.paid_price / *row.unit.rated_energy_wh * 1000, 1e-9);
+        EXPECT_NEAR(row.paid_per_delivered_kwh.value.value(), *row.unit.paid_price / *row.delivered_wh.value * 1000, 1e-9);
+        EXPECT_NEAR(row.paid_per_delivered_kwh.upper.value(), *row.unit.paid_price / *row.delivered_wh.lower * 1000, 1e-9);
+        EXPECT_EQ(row.paid_per_delivered_kwh.unit, "EUR/kWh");
+    }
+    EXPECT_EQ(known_ones, 2);
+}
+
 TEST(Comparison, a_unit_without_a_drain_is_named_not_dropped) {
     std::vector<RunRecord> records = sample_records();
     std::erase_if(records, [](const RunRecord& r) { return r.unit.name == "Tarrow 2k" && r.run.kind == RunKind::drain; });
