@@ -18,7 +18,10 @@ logbook="${1:-}"
 if [ -z "$logbook" ]; then
   mkdir -p "$here/.build/sample"
   logbook="$here/.build/sample/travelling-pictures.ullage"
-  [ -f "$logbook" ] || "$ullage" import "$logbook" "$here"/sample-data/*.csv
+  if [ ! -f "$logbook" ]; then
+    "$ullage" import "$logbook" "$here"/sample-data/*.csv
+    "$ullage" import-loads "$here"/sample-data/load-lists/*.csv --logbook "$logbook"
+  fi
 fi
 
 if [ -z "${XDG_RUNTIME_DIR:-}" ]; then
