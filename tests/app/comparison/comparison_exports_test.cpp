@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the comparison page and the command for pictures give to other programs.
+#include "comparison_fixture.h"
+
+namespace ullage::test {
+
+TEST_F(ComparisonPageTest, every_form_is_saved_with_the_numbers_of_the_table) {
+    const QByteArray csv = save(0, "c.csv");
+    EXPECT_EQ(prompts.suggested, QStringLiteral("comparison.csv"));
+    EXPECT_TRUE(csv.contains("Osk 1200")) << csv.constData();
+    EXPECT_TRUE(csv.contains(",828,")) << csv.constData();
+    EXPECT_TRUE(save(1, "c.md").contains("828.0 ± 7.9"));
+    EXPECT_TRUE(save(2, "c.html").contains("828.0"));
+    EXPECT_TRUE(save(3, "c.xlsx").startsWith("PK"));
+    EXPECT_TRUE(save(4, "c.json").contains("\"value\": 828.0"));
+    EXPECT_TRUE(save(5, "c.tex").contains("828.0~$\\pm$~7.9"));
+    EXPECT_TRUE(QFile::exists(file("c.csv-metadata.json")));
+    const QImage png = QImage::fromData(save(8, "bars.png"));
+    EXPECT_EQ(png.size(), QSize(1920, 1080));
+    QXmlStreamReader svg(save(9, "bars.svg"));
+    while (!svg.atEnd()) svg.readNext();
+    EXPECT_FALSE(svg.hasError()) << svg.errorString().toStdString();
+}
+
+TEST_F(ComparisonPageTest, the_preview_shows_what_copy_puts_on_the_clipboard) {
+    ExportDialog* dialog = open_export(1);
+    const QString shown = dialog->findChild<QPlainTextEdit*>(QStringLiteral("previewEdit"))->toPlainText();
+    EXPECT_TRUE(shown.contains(QLatin1String("Tarrow 2k")));
+    QTest::mouseClick(dialog->findChild<QPushButton*>(QStringLiteral("copyButton")), Qt::LeftButton);
+    EXPECT_EQ(QApplication::clipboard()->text().trimmed(), shown.trimmed());
+}
+
+TEST_F(ComparisonPageTest, a_workbook_is_copied_as_cells) {
+    ExportDialog* dialog = open_export(3);
+    QTest::mouseClick(dialog->findChild<QPushButton*>(QStringLiteral("copyButton")), Qt::LeftButton);
+    EXPECT_TRUE(QApplication::clipboard()->mimeData()->hasHtml());
+    EXPECT_TRUE(QApplication::clipboard()->text().startsWith(QLatin1String("unit\tmaker\trun\trank\trated energy (Wh)")));
+}
+
+TEST_F(ComparisonPageTest, copy_table_gives_every_column_in_the_order_shown_as_text_and_html) {
+    QString told;
+    QObject::connect(page.get(), &ComparisonPage::told, [&](const QString& sentence) { told = sentence; });
+    view()->sortByColumn(0, Qt::DescendingOrder);
+    QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("copyTableButton")), Qt::LeftButton);
+    EXPECT_TRUE(told.contains(QLatin1String("clipboard")));
+    const QMimeData* data = QApplication::clipboard()->mimeData();
+    const QStringList rows = data->text().trimmed().split(QLatin1Char('\n'));
+    ASSERT_EQ(rows.size(), 4);
+    EXPECT_TRUE(rows[0].contains(QLatin1String("delivered energy (Wh)\tdelivered energy, lower\tdelivered energy, upper\tdelivered energy, kind")));
+    EXPECT_TRUE(rows[1].startsWith(QLatin1String("Tarrow 2k\t")));
+    EXPECT_TRUE(rows[3].startsWith(QLatin1String("Osk 1200\t")));
+    EXPECT_EQ(data->html().count(QLatin1String("<tr>")), 4);
+    EXPECT_TRUE(data->html().contains(QLatin1String("<td>Tarrow 2k</td>")));
+}
+
+TEST_F(ComparisonPageTest, ctrl_c_in_the_table_copies_the_chosen_rows_or_else_all) {
+    view()->setFocus();
+    ASSERT_TRUE(view()->hasFocus());
+    QTest::keyClick(view(), Qt::Key_C, Qt::ControlModifier);
+    EXPECT_EQ(QApplication::clipboard()->text().trimmed().split(QLatin1Char('\n')).size(), 4);
+    view()->selectRow(1);
+    QTest::keyClick(view(), Qt::Key_C, Qt::ControlModifier);
+    const QStringList rows = QApplication::clipboard()->text().trimmed().split(QLatin1Char('\n'));
+    ASSERT_EQ(rows.size(), 2);
+    EXPECT_TRUE(rows[1].startsWith(cell(1, "unit") + QLatin1Char('\t')));
+}
+
+TEST_F(ComparisonPageTest, a_picture_is_saved_in_the_size_and_colours_chosen) {
+    prompts.to_save = file("v.png");
+    ExportDialog* dialog = open_export(6);
+    auto* button = dialog->findChild<QPushButton*>(QStringLiteral("pictureSizeButton"));
+    ASSERT_TRUE(button->isVisible());
+    QTest::mouseClick(button, Qt::LeftButton);
+    auto* form = dialog->findChild<PictureDialog*>();
+    ASSERT_NE(form, nullptr);
+    form->findChild<QLineEdit*>(QStringLiteral("widthEdit"))->setText(QStringLiteral("6 in"));
+    form->findChild<QLineEdit*>(QStringLiteral("heightEdit"))->setText(QStringLiteral("101,6 mm"));
+    form->findChild<QComboBox*>(QStringLiteral("scaleCombo"))->setCurrentIndex(2);
+    form->findChild<QComboBox*>(QStringLiteral("coloursCombo"))->setCurrentIndex(2);
+    QTest::mouseClick(form->findChild<QPushButton*>(QStringLiteral("submitButton")), Qt::LeftButton);
+    QTest::mouseClick(dialog->findChild<QPushButton*>(QStringLiteral("saveButton")), Qt::LeftButton);
+    const QImage image(file("v.png"));
+    EXPECT_EQ(image.size(), QSize(1800, 1200)); // 6 by 4 inches at 300 dots an inch
+    EXPECT_NEAR(image.dotsPerMeterX() * 0.0254, 300, 0.02);
+    EXPECT_EQ(image.pixelColor(2, 2), QColor(Qt::white));
+}
+
+TEST_F(ComparisonPageTest, an_export_that_cannot_be_written_says_so_and_keeps_the_dialog) {
+    prompts.to_save = file("no-such-folder/c.csv");
+    ExportDialog* dialog = open_export(0);
+    QTest::mouseClick(dialog->findChild<QPushButton*>(QStringLiteral("saveButton")), Qt::LeftButton);
+    EXPECT_TRUE(dialog->isVisible());
+    EXPECT_TRUE(dialog->findChild<QLabel*>(QStringLiteral("exportMessageLabel"))->text().contains(QLatin1String("no-such-folder")));
+}
+
+TEST_F(ComparisonPageTest, prices_in_several_currencies_name_theirs_in_each_cell) {
+    Unit unit = document.units().front();
+    unit.currency = "CHF";
+    ASSERT_TRUE(document.updateUnit(unit));
+    EXPECT_TRUE(cell(0, "price per rated kWh").endsWith(QLatin1String("CHF/kWh"))) << cell(0, "price per rated kWh").toStdString();
+    EXPECT_TRUE(cell(1, "price per rated kWh").endsWith(QLatin1String("EUR/kWh")));
+}
+
+TEST(PictureScale, a_sharper_picture_has_its_text_in_the_same_proportion) {
+    VesselRowContent words;
+    words.empty_text = QStringLiteral("Record a drain first");
+    const auto ink_share = [&](double scale) {
+        PictureSpec spec;
+        spec.scale = scale;
+        const QImage image = render_picture(words, spec).value();
+        int first = image.width(), last = 0;
+        for (int x = 0; x < image.width(); ++x)
+            for (int y = 0; y < image.height(); ++y)
+                if (image.pixelColor(x, y).lightness() < 180) {
+                    first = std::min(first, x);
+                    last = std::max(last, x);
+                }
+        return double(last - first) / image.width();
+    };
+    const double share = ink_share(1);
+    EXPECT_GT(share, 0.05);
+    EXPECT_NEAR(ink_share(3.125), share, 0.05 * share); // glyphs are hinted to pixels, so widths differ by a few per cent
+}
+
+TEST(PicturesCommand, writes_the_charts_of_every_run_and_of_the_comparison) {
+    TempFolder folder;
+    const std::string into = (folder / "pictures").string();
+    std::ostringstream out, err;
+    const std::vector<std::string> args{"pictures", (test::source_dir() / "sample-data").string(), "--into", into};
+    ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
+    const QStringList files = QDir(QString::fromStdString(into)).entryList(QDir::Files);
+    EXPECT_EQ(files.size(), 2 * (3 * 11 + 3));
+    EXPECT_TRUE(files.contains(QStringLiteral("osk-1200-run-2-gauge-error.svg")));
+}
+
+TEST(PicturesCommand, the_comparison_alone_can_be_drawn_at_one_load_too) {
+    TempFolder folder;
+    std::ostringstream out, err;
+    const std::vector<std::string> args{"pictures", (source_dir() / "sample-data").string(), "--into", folder / "p", "--comparison-only", "--at-load", "120"};
+    ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
+    const QDir made(QString::fromStdString(folder / "p"));
+    EXPECT_EQ(made.entryList({QStringLiteral("*.svg")}, QDir::Files), (QStringList{"comparison-against-load.svg", "comparison-at-load-usable-fraction.svg",
+                                                                                  "comparison-at-load-vessels.svg", "comparison-usable-fraction.svg", "comparison-vessels.svg"}));
+    const auto bytes = [&made](const char* name) {
+        QFile file(made.filePath(QLatin1String(name)));
+        return file.open(QFile::ReadOnly) ? file.readAll() : QByteArray();
+    };
+    EXPECT_NE(bytes("comparison-at-load-usable-fraction.png"), bytes("comparison-usable-fraction.png"));
+    EXPECT_TRUE(bytes("comparison-at-load-usable-fraction.svg").contains("0.7517")) << "the fraction at 120 W; it was 0.6900 as tested";
+}
+
+TEST(PicturesCommand, pictures_have_the_size_and_ground_asked_for) {
+    TempFolder folder;
+    const std::string sheet = (source_dir() / "sample-data/01-tarrow-2k-drain-180-w.csv").string();
+    std::ostringstream out, err;
+    const std::vector<std::string> args{"pictures", sheet, "--into", folder / "p", "--width-mm", "101.6", "--height-mm", "50.8", "--dots-per-inch", "300", "--print"};
+    ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
+    const QImage image(QString::fromStdString(folder / "p/comparison-vessels.png"));
+    EXPECT_EQ(image.size(), QSize(1200, 600)); // 4 by 2 inches
+    EXPECT_EQ(image.pixelColor(1, 1), QColor(Qt::white));
+    std::ostringstream refused;
+    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures", sheet, "--into", folder / "q", "--width-mm", "1e9"}, out, refused), 1);
+    EXPECT_FALSE(QDir(QString::fromStdString(folder / "q")).exists());
+}
+
+TEST(PicturesCommand, refuses_bad_input_and_wrong_usage_in_one_line) {
+    std::ostringstream out, err;
+    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures", "/no/such/logbook.ullage", "--into", "/tmp"}, out, err), 1);
+    EXPECT_EQ(std::ranges::count(err.str(), '\n'), 1);
+    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures"}, out, err), 2);
+}
+
+} // namespace ullage::test

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "support/source_dir.h"
+#include "pages/comparison_page.h"
+
+#include "charts/bar_chart.h"
+#include "charts/line_chart.h"
+#include "charts/picture.h"
+#include "charts/vessel_row.h"
+#include "dialogs/export_dialog.h"
+#include "dialogs/picture_dialog.h"
+#include "exchange/run_sheet.h"
+#include "models/table_model.h"
+#include "pictures/pictures_command.h"
+#include "services/prompts.h"
+#include "support/fake_clock.h"
+#include "support/scenario.h"
+#include "support/temp_folder.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QDir>
+#include <QDoubleSpinBox>
+#include <QFile>
+#include <QHeaderView>
+#include <QImage>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMimeData>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTest>
+#include <QXmlStreamReader>
+
+#include <algorithm>
+#include <memory>
+#include <set>
+#include <sstream>
+
+namespace ullage::test {
+
+class SavePrompt final : public Prompts {
+public:
+    QStringList filesToOpen(QWidget*, const QString&, const QString&, const QString&, bool) override { return {}; }
+    QString fileToSave(QWidget*, const QString&, const QString& suggestion, const QString&, const QString&, bool) override {
+        suggested = suggestion;
+        return to_save;
+    }
+    QString to_save, suggested;
+};
+
+/// The comparison page over the sample scenario in a logbook of its own.
+class ComparisonPageTest : public ::testing::Test {
+protected:
+    void SetUp() override {
+        ASSERT_TRUE(document.create(file("bench.ullage")));
+        for (const ScenarioRun& run : sample_scenario()) {
+            // Through the text of the sheet, as a tester would bring it in.
+            const auto sheet = read_run_sheet(write_run_sheet(run.simulated.record), run.file_name);
+            ASSERT_TRUE(sheet.ok());
+            const auto imported = document.import(sheet.value().record);
+            ASSERT_TRUE(imported.ok()) << imported.error().sentence();
+        }
+        page = std::make_unique<ComparisonPage>(document, prompts);
+        page->resize(1064, 760);
+        page->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(page.get()));
+    }
+
+    [[nodiscard]] QString file(const char* name) const { return QString::fromStdString((folder / name).string()); }
+    [[nodiscard]] QTableView* view() const { return page->findChild<QTableView*>(QStringLiteral("comparisonView")); }
+    [[nodiscard]] QString cell(int row, const char* head) const {
+        const auto* model = view()->model();
+        for (int column = 0; column < model->columnCount(); ++column)
+            if (model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace(QLatin1Char('\n'), QLatin1Char(' ')) == QLatin1String(head))
+                return model->index(row, column).data().toString();
+        ADD_FAILURE() << "no column " << head;
+        return {};
+    }
+
+    ExportDialog* open_export(int form) {
+        page->exportComparison();
+        auto* dialog = page->findChild<ExportDialog*>(QStringLiteral("exportDialog"));
+        EXPECT_NE(dialog, nullptr);
+        dialog->findChild<QListWidget*>(QStringLiteral("formsList"))->setCurrentRow(form);
+        QApplication::processEvents();
+        return dialog;
+    }
+
+    QByteArray save(int form, const char* name) {
+        prompts.to_save = file(name);
+        ExportDialog* dialog = open_export(form);
+        QTest::mouseClick(dialog->findChild<QPushButton*>(QStringLiteral("saveButton")), Qt::LeftButton);
+        QFile written(file(name));
+        EXPECT_TRUE(written.open(QIODevice::ReadOnly)) << name;
+        dialog->close();
+        QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        return written.readAll();
+    }
+
+    TempFolder folder;
+    FakeClock clock;
+    Document document{clock};
+    SavePrompt prompts;
+    std::unique_ptr<ComparisonPage> page;
+};
+
+} // namespace ullage::test
