@@ -241,7 +241,7 @@ void MainWindow::make_help_menu() {
     auto& menu = *menuBar()->addMenu(tr("&Help"));
     add_action(menu, "keysAndWordsAction", tr("&Keys and words"), "F1", &MainWindow::show_keys_and_words)
         ->setIcon(glyph_icon(Glyph::help));
-    add_action(menu, "exampleAction", tr("&Worked example"), "Ctrl+Alt+F1", &MainWindow::show_example);
+    add_action(menu, "exampleAction", tr("&Worked example"), "Ctrl+Alt+X", &MainWindow::show_example);
     add_action(menu, "methodAction", tr("&Method"), "Shift+F1", &MainWindow::show_method);
     add_action(menu, "cautionsAction", tr("&Cautions"), "Ctrl+F1", &MainWindow::show_cautions);
     add_action(menu, "aboutAction", tr("&About Ullage"), "Ctrl+Shift+F1", &MainWindow::show_about);
