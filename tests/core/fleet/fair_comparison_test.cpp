@@ -116,8 +116,11 @@ TEST(FairRanks, units_that_no_meter_tells_apart_share_a_rank_and_the_next_counts
         for (std::size_t b = 0; b < 3; ++b) {
             if (a == b) continue;
             const bool a_first = *fair.rows[a].usable_fraction.value > *fair.rows[b].usable_fraction.value;
-            if (!compare_pair(comparison, fair, a, b).resolved) EXPECT_EQ(ranks[a].value, ranks[b].value);
-            else if (a_first) EXPECT_LE(*ranks[a].value, *ranks[b].value);
+            if (!compare_pair(comparison, fair, a, b).resolved) {
+                EXPECT_EQ(ranks[a].value, ranks[b].value);
+            } else if (a_first) {
+                EXPECT_LE(*ranks[a].value, *ranks[b].value);
+            }
         }
     }
     // The sample has both: "pairs_say_what_these_meters_resolve".
