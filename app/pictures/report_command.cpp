@@ -3,6 +3,7 @@
 
 #include "base/clock.h"
 #include "exchange/table_unicode.h"
+#include "fleet/curve_projection.h"
 #include "pages/report_making.h"
 #include "report/report_file.h"
 #include "text/command_parts.h"
@@ -57,9 +58,11 @@ bool read_run(const std::string& text, std::string& unit, int& number) {
     return trouble == std::errc() && end == digits.data() + digits.size() && number > 0;
 }
 
-/// A run of the records with its analysis, which `analyses` keeps.
-ReportedRun reported(const RunRecord& record, const std::optional<std::vector<ReadingHistory>>& histories, std::deque<RunAnalysis>& analyses) {
+/// A run of the records with its analysis, which `analyses` keeps; `fit` is that of its unit.
+ReportedRun reported(const RunRecord& record, const UnitFit& fit, const std::optional<std::vector<ReadingHistory>>& histories,
+                     std::deque<RunAnalysis>& analyses) {
     analyses.push_back(analyse_run(record));
+    project_through_curve(record, fit, analyses.back());
     return {&record, &analyses.back(), histories};
 }
 
@@ -85,7 +88,8 @@ int report_run(const Arguments& arguments, const std::vector<RunRecord>& records
     std::vector<RunRecord> of_unit = records;
     std::erase_if(of_unit, [&record](const RunRecord& each) { return each.unit.uuid != record.unit.uuid; });
     std::deque<RunAnalysis> analyses;
-    const MadeReport made = make_run_report(reported(record, histories.value().front(), analyses), fit_unit(of_unit), options);
+    const UnitFit fit = fit_unit(of_unit);
+    const MadeReport made = make_run_report(reported(record, fit, histories.value().front(), analyses), fit, options);
     const QString stem = report_file_stem(QStringLiteral("%1 run %2").arg(QString::fromStdString(record.unit.name)).arg(record.number));
     return write(made, arguments.output.empty() ? stem.toStdString() + ".pdf" : arguments.output, look, out, err);
 }
@@ -104,7 +108,7 @@ int report_comparison(const Arguments& arguments, const std::vector<RunRecord>& 
     for (const ComparisonRow& row : comparison.rows) {
         const auto at = std::ranges::find_if(records, [&row](const RunRecord& record) { return record.run.uuid == row.run.uuid; });
         if (at == records.end()) continue;
-        runs.push_back(reported(*at, histories.value()[static_cast<std::size_t>(at - records.begin())], analyses));
+        runs.push_back(reported(*at, comparison.fits[row.fit], histories.value()[static_cast<std::size_t>(at - records.begin())], analyses));
     }
     std::optional<CommonLoad> load;
     if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};

@@ -97,7 +97,9 @@ std::optional<DepthInterval> depth_at_level(const GaugeCurve& curve, double gaug
     const double half_pt = half_width_of_sum(step_pt / 2, std::hypot(over.u_reading_pt(), u_depth_pt), coverage);
     const std::optional<double> lower = first_at_or_below(over, curve, gauge_percent + half_pt, true);
     if (!lower) return std::nullopt;
-    const double upper = last_at_or_above(over, curve, gauge_percent - half_pt, true);
+    // Where the gauge was last read no lower than this, it may have shown it up to the cut-off.
+    const bool unread_below = curve.points.back().gauge_percent >= gauge_percent - half_pt;
+    const double upper = unread_below ? 100 : last_at_or_above(over, curve, gauge_percent - half_pt, true);
     const double last = last_at_or_above(over, curve, gauge_percent, false);
     const double first = first_at_or_below(over, curve, gauge_percent, false).value_or(last);
     const double value = (first + last) / 2;

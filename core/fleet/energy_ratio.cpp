@@ -64,6 +64,16 @@ LogRatio log_ratio(const DrainSummary& earlier, const DrainSummary& later, const
     return ratio;
 }
 
+/// The part of a drain that its gauge was read over. ∫P² is taken to be spread as the energy is.
+DrainSummary within_curve(const DrainSummary& drain) {
+    DrainSummary part = drain;
+    const GaugeCurve& curve = *drain.gauge_curve;
+    part.squared_w2h *= drain.delivered_wh > 0 ? curve.fall_wh() / drain.delivered_wh : 0;
+    part.delivered_wh = curve.fall_wh();
+    part.hours = curve.fall_h();
+    return part;
+}
+
 RatioChange change_of(const char* key, const LogRatio& ratio, double coverage, double threshold) {
     RatioChange change;
     if (!ratio.limits_known) {
@@ -89,7 +99,7 @@ RatioChange energy_change(const DrainSummary& earlier, const DrainSummary& later
 }
 
 RatioChange wh_per_point_change(const DrainSummary& earlier, const DrainSummary& later, const UnitFit& fit, const Unit& unit, double threshold) {
-    LogRatio ratio = log_ratio(earlier, later, fit, unit);
+    LogRatio ratio = log_ratio(within_curve(earlier), within_curve(later), fit, unit);
     ratio.value += std::log(earlier.gauge_curve->fall_pt() / later.gauge_curve->fall_pt());
     for (const DrainSummary* drain : {&earlier, &later})
         ratio.variance += std::pow(drain->gauge_curve->step_pt / drain->gauge_curve->fall_pt(), 2) / 6;

@@ -72,7 +72,13 @@ void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_
         const ReadingValues& values = shown[count == 1 ? 0 : k * (shown.size() - 1) / (count - 1)]->values;
         trend.points.push_back({*values.gauge_percent, on_hours(values.time_ms), 0, 0});
     }
-    if (!shown.empty()) trend.end.on_hours = trend.points.back().on_hours;
+    if (!shown.empty()) {
+        trend.end.on_hours = trend.points.back().on_hours;
+        return;
+    }
+    // Notes of the time alone still tell how long it has run.
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn) trend.end.on_hours = std::max(trend.end.on_hours, on_hours(reading.values.time_ms));
 }
 
 UtcMs later(UtcMs from_ms, double hours) { return from_ms + static_cast<UtcMs>(std::llround(hours * ms_per_hour)); }

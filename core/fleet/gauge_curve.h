@@ -27,6 +27,10 @@ struct GaugeCurve {
 
     /// How far the gauge fell from the first to the last point, points.
     [[nodiscard]] double fall_pt() const { return points.front().gauge_percent - points.back().gauge_percent; }
+    /// What was delivered between those two points, Wh.
+    [[nodiscard]] double fall_wh() const { return points.back().delivered_wh - points.front().delivered_wh; }
+    /// Hours of output on between them.
+    [[nodiscard]] double fall_h() const { return points.back().on_hours - points.front().on_hours; }
     /// Depth of every point in percent for a unit with this no-load draw: 100 (D + P*·t)/(D_end + P*·T); for 0 W the delivered
     /// depth.
     [[nodiscard]] std::vector<double> depths(double no_load_draw_w) const;

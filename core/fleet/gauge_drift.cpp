@@ -28,8 +28,8 @@ std::optional<DrainComparison> compare(const UnitFit& fit, const Unit& unit, std
     DrainComparison pair;
     pair.earlier = earlier;
     pair.later = later;
-    pair.earlier_wh_per_point = a.delivered_wh / a.gauge_curve->fall_pt();
-    pair.later_wh_per_point = b.delivered_wh / b.gauge_curve->fall_pt();
+    pair.earlier_wh_per_point = a.gauge_curve->fall_wh() / a.gauge_curve->fall_pt();
+    pair.later_wh_per_point = b.gauge_curve->fall_wh() / b.gauge_curve->fall_pt();
     pair.wh_per_point = wh_per_point_change(a, b, fit, unit, ratio_threshold);
     pair.energy = energy_change(a, b, fit, unit, ratio_threshold);
     pair.curve = *shift;

@@ -131,7 +131,7 @@ TEST(FairRanks, units_that_no_meter_tells_apart_share_a_rank_and_the_next_counts
 }
 
 TEST(FairRanks, two_equal_units_share_the_first_place_and_two_far_apart_do_not) {
-    const Comparison equal = two_units(11, "meter", "meter", specimen_drain(40).physics.battery_wh);
+    const Comparison equal = two_units(3, "meter", "meter", specimen_drain(40).physics.battery_wh);
     for (const Quantity& rank : fair_ranks(equal, compare_at(equal, CommonLoad{120, 1, {}}))) EXPECT_EQ(rank.value, 1.0) << rank.reason;
     const Comparison apart = two_units(11, "meter", "meter", 0.7 * specimen_drain(40).physics.battery_wh);
     const auto ranks = fair_ranks(apart, compare_at(apart, CommonLoad{120, 1, {}}));
