@@ -43,6 +43,15 @@ TEST(CurveProjection, a_curve_that_ends_above_the_level_gives_no_depth) {
     EXPECT_FALSE(depth_at_level(curve_of({100, 92, 84, 76, 68, 60, 52, 44, 36, 28, 20}), 12, 1, 12));
 }
 
+TEST(CurveProjection, a_level_at_which_the_gauge_was_last_read_may_last_to_the_cut_off) {
+    GaugeCurve curve = curve_of({100, 90, 80, 70, 60, 50, 40, 30, 20, 12});
+    curve.total_wh = 1000;
+    const auto depth = depth_at_level(curve, 12, 1, 12);
+    ASSERT_TRUE(depth);
+    EXPECT_EQ(depth->upper, 100);
+    EXPECT_LT(depth->lower, 90);
+}
+
 /// A full drain and two days later half a drain at another load; both by one meter.
 struct HalfDrain {
     std::vector<RunRecord> records;

@@ -147,6 +147,20 @@ TEST(Forecast, without_a_register_time_stands_for_energy) {
         << forecast.advice.front().sentence;
 }
 
+TEST(Forecast, a_run_noted_by_time_alone_is_forecast_by_the_hours_that_it_has_run) {
+    RecordBuilder builder;
+    builder.record().run.end = RunEnd::still_running;
+    for (int i = 0; i <= 7; ++i) builder.at(i, {}, {});
+    RecordBuilder idle;
+    idle.record().run.kind = RunKind::no_load_drain;
+    idle.record().run.uuid = "earlier";
+    idle.at(0, 100, {}).at(19, 0, {}, MarkKind::cut_off);
+    builder.record().run.kind = RunKind::no_load_drain;
+    const RunForecast by_time = forecast_of(builder.record(), fit_unit({idle.record(), earlier_drain()}));
+    ASSERT_TRUE(by_time.cut_off) << by_time.cut_off_reason;
+    EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(19), by_time.cut_off->estimate_ms), 0, 1);
+}
+
 struct Refusal {
     const char* words;
     RunRecord record;

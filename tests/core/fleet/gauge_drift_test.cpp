@@ -175,6 +175,18 @@ TEST(GaugeDrift, energies_of_drains_at_other_loads_are_corrected_for_the_loads) 
     EXPECT_GE(covered, 279);
 }
 
+TEST(GaugeDrift, a_gauge_read_less_far_delivers_no_more_per_point) {
+    std::vector<RunRecord> records = simulate_loads({64, 64}, 1);
+    for (Reading& reading : records[1].readings)
+        if (reading.values.gauge_percent.value_or(100) < 20) reading.values.gauge_percent.reset();
+    const UnitFit fit = fit_unit(records);
+    ASSERT_TRUE(fit.drains[1].gauge_curve);
+    EXPECT_GT(fit.drains[1].gauge_curve->points.back().gauge_percent, 19);
+    const RatioChange change = wh_per_point_change(fit.drains[0], fit.drains[1], fit, specimen_claims(), 0.01);
+    EXPECT_LT(std::abs(*change.change_percent.value), 3);
+    EXPECT_FALSE(change.significant);
+}
+
 TEST(GaugeDrift, wh_per_point_falls_with_age_though_the_gauge_is_right) {
     const UnitAnalysis unit = unit_of(over_a_year(3, 8, [](RunSetup& setup, double share) { setup.physics.battery_wh *= 1 - 0.12 * share; }));
     const DrainComparison& last = unit.gauge_drift.comparisons.back();
