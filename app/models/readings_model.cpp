@@ -127,6 +127,10 @@ QVariant ReadingsModel::headerData(int section, Qt::Orientation orientation, int
                                                    "mean load since the register reading before",
                                                    "gauge error in percentage points",
                                                    "marks and remarks"};
+    const RunRecord* record = document_.run(run_uuid_.toStdString());
+    const bool charge = record != nullptr && record->run.kind == RunKind::charge;
+    if (charge && section == ReadingsRow::delivered && role == Qt::DisplayRole) return tr("energy in\nWh");
+    if (charge && section == ReadingsRow::load && role == Qt::DisplayRole) return tr("power\nW");
     if (role == Qt::DisplayRole) return QString::fromUtf8(titles[section]);
     if (role == Qt::ToolTipRole) return QString::fromUtf8(hints[section]);
     if (role == Qt::TextAlignmentRole)

@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "exchange/quantity_title.h"
+#include "pages/page_parts.h"
 #include "style/numbers.h"
 #include "style/roles.h"
 #include "style/spacing.h"
@@ -18,15 +19,6 @@
 namespace ullage {
 
 namespace {
-
-QLabel* paragraph(const char* name, Tone tone = Tone::ink, TextSize size = TextSize::body) {
-    auto* label = new QLabel;
-    label->setObjectName(QString::fromLatin1(name));
-    label->setWordWrap(true);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    set_text_style(*label, tone, size);
-    return label;
-}
 
 QString shown(const Quantity& quantity) {
     return quantity.kind == Kind::not_known ? QStringLiteral("–") : text_of(quantity_text(quantity, quantity_decimals(quantity.key))).toHtmlEscaped();
@@ -69,8 +61,8 @@ QString draw_words(const QString& name, const StandingDraw& draw, const QString&
 } // namespace
 
 ClaimsView::ClaimsView(QWidget* parent)
-    : QWidget(parent), table_(paragraph("claimsTableLabel")), round_trip_(paragraph("roundTripLabel")), draws_(paragraph("ownDrawLabel")),
-      trouble_(paragraph("priceTroubleLabel", Tone::fault, TextSize::caption)), price_(new QLineEdit) {
+    : QWidget(parent), table_(new_paragraph("claimsTableLabel", Tone::ink)), round_trip_(new_paragraph("roundTripLabel", Tone::ink)), draws_(new_paragraph("ownDrawLabel", Tone::ink)),
+      trouble_(new_paragraph("priceTroubleLabel", Tone::fault, TextSize::caption)), price_(new QLineEdit) {
     setObjectName(QStringLiteral("claimsView"));
     table_->setTextFormat(Qt::RichText);
     for (QLabel* label : {round_trip_, draws_, trouble_}) label->setTextFormat(Qt::PlainText);

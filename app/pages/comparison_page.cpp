@@ -227,7 +227,7 @@ void ComparisonPage::refresh() {
     for (const ComparisonRow& row : comparison_.rows) tags.insert(tags.end(), row.unit.tags.begin(), row.unit.tags.end());
     choice_->setTags(sorted_tags(std::move(tags)));
     choice_->setLoadLists(document_.loadLists());
-    std::erase_if(comparison_.rows, [this](const ComparisonRow& row) { return !choice_->wants(row.unit); });
+    keep_units(comparison_, [this](const Unit& unit) { return choice_->wants(unit); });
     fair_ = compare_at(comparison_, choice_->load());
     showTable();
     showPictures();

@@ -27,7 +27,7 @@ namespace ullage {
 
 namespace {
 
-constexpr int example_width_px = 560; ///< within the help window
+constexpr int example_width_px = 536; ///< within the help window
 
 } // namespace
 

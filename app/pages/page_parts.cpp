@@ -2,6 +2,8 @@
 #include "pages/page_parts.h"
 
 #include <QEvent>
+#include <QLabel>
+#include <QPushButton>
 
 namespace ullage {
 
@@ -27,6 +29,22 @@ private:
 };
 
 } // namespace
+
+QLabel* new_paragraph(const char* name, Tone tone, TextSize size) {
+    auto* label = new QLabel;
+    label->setObjectName(QString::fromLatin1(name));
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    set_text_style(*label, tone, size);
+    return label;
+}
+
+QPushButton* new_button(const char* name, const QString& text) {
+    auto* made = new QPushButton(text);
+    made->setObjectName(QString::fromLatin1(name));
+    return made;
+}
 
 void keep_lines(QWidget& part, int lines) { new LinesKeeper(part, lines); }
 

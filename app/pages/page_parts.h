@@ -7,6 +7,9 @@
 #include <QFrame>
 #include <QScrollArea>
 
+class QLabel;
+class QPushButton;
+
 namespace ullage {
 
 /// A bordered card.
@@ -15,6 +18,11 @@ namespace ullage {
     make_panel(*frame);
     return frame;
 }
+
+/// Text of several lines that can be chosen with the mouse.
+[[nodiscard]] QLabel* new_paragraph(const char* name, Tone tone, TextSize size = TextSize::body);
+
+[[nodiscard]] QPushButton* new_button(const char* name, const QString& text);
 
 /// `content` in an area that scrolls where there is no room for it, so that it never holds a window large. The ground behind shows through.
 [[nodiscard]] QScrollArea* scrolling(QWidget& content, QWidget* parent);

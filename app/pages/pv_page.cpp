@@ -29,21 +29,6 @@ namespace {
 
 constexpr int form_px = 420;
 
-QLabel* paragraph(const char* name, Tone tone, TextSize size) {
-    auto* label = new QLabel;
-    label->setObjectName(QString::fromLatin1(name));
-    label->setWordWrap(true);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    set_text_style(*label, tone, size);
-    return label;
-}
-
-QPushButton* named_button(const char* name, const QString& text) {
-    auto* made = new QPushButton(text);
-    made->setObjectName(QString::fromLatin1(name));
-    return made;
-}
-
 QString figure(const std::optional<double>& value, const QString& unit) {
     return value ? QStringLiteral("%1 %2").arg(shown_number(value, unit == QLatin1String("W") ? 0 : 1), unit) : QStringLiteral("–");
 }
@@ -93,10 +78,10 @@ QString limits_words(const Unit* unit) {
 } // namespace
 
 PvPage::PvPage(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), sheets_(new QComboBox), withdraw_(named_button("withdrawPvSheetButton", tr("Withdraw sheet"))),
-      edit_unit_(named_button("pvEditUnitButton", tr("Edit claims"))), body_(new QStackedWidget), form_(new PvForm), verdict_(new PvVerdictView),
-      limits_(paragraph("pvLimitsLabel", Tone::ink, TextSize::body)), table_(paragraph("pvComparisonsLabel", Tone::ink, TextSize::body)),
-      assumed_(paragraph("pvAssumedLabel", Tone::soft, TextSize::caption)), cautions_(paragraph("pvCautionsLabel", Tone::ink, TextSize::caption)),
+    : QWidget(parent), document_(document), sheets_(new QComboBox), withdraw_(new_button("withdrawPvSheetButton", tr("Withdraw sheet"))),
+      edit_unit_(new_button("pvEditUnitButton", tr("Edit claims"))), body_(new QStackedWidget), form_(new PvForm), verdict_(new PvVerdictView),
+      limits_(new_paragraph("pvLimitsLabel", Tone::ink, TextSize::body)), table_(new_paragraph("pvComparisonsLabel", Tone::ink, TextSize::body)),
+      assumed_(new_paragraph("pvAssumedLabel", Tone::soft, TextSize::caption)), cautions_(new_paragraph("pvCautionsLabel", Tone::ink, TextSize::caption)),
       chart_(new LineChart) {
     setObjectName(QStringLiteral("pvPage"));
     auto* whole = new QWidget;
@@ -145,7 +130,7 @@ QWidget* PvPage::make_head() {
     sheets_->setAccessibleName(tr("PV sheet"));
     sheets_->setMinimumContentsLength(24);
     connect(sheets_, &QComboBox::activated, this, [this] { choose(sheets_->currentData().toString().toStdString()); });
-    auto* add = named_button("addPvSheetButton", tr("Add sheet"));
+    auto* add = new_button("addPvSheetButton", tr("Add sheet"));
     make_primary(*add);
     connect(add, &QPushButton::clicked, this, &PvPage::addSheet);
     connect(withdraw_, &QPushButton::clicked, this, &PvPage::withdrawSheet);
@@ -199,7 +184,7 @@ QWidget* PvPage::make_answer() {
 
 QWidget* PvPage::make_empty() {
     auto* panel = new_panel(nullptr);
-    auto* words = paragraph("noPvSheetsLabel", Tone::soft, TextSize::body);
+    auto* words = new_paragraph("noPvSheetsLabel", Tone::soft, TextSize::body);
     words->setText(tr("No PV sheets yet. Add sheet takes what a module's label says, how many are wired together, and how cold and hot the place gets; the page "
                       "then tells whether a unit's PV input takes the string."));
     words->setAlignment(Qt::AlignCenter);

@@ -65,8 +65,9 @@ ChartSeries series_of(const char* id, const QString& name, CurveColour colour, M
     return series;
 }
 
-ChartSeries delivered_series(Builder& builder, const RunAnalysis& analysis) {
-    ChartSeries series = series_of("delivered", tr("delivered"), CurveColour::delivered, Marker::circle);
+ChartSeries delivered_series(Builder& builder, const RunRecord& record, const RunAnalysis& analysis) {
+    const QString name = record.run.kind == RunKind::charge ? tr("energy in") : tr("delivered");
+    ChartSeries series = series_of("delivered", name, CurveColour::delivered, Marker::circle);
     const EnergyAnalysis& energy = analysis.energy;
     const double total_wh = energy.track.total_wh();
     const double gain = total_wh > 0 ? energy.budget.gain_half_width_wh / total_wh : 0.0;
@@ -80,13 +81,14 @@ ChartSeries delivered_series(Builder& builder, const RunAnalysis& analysis) {
 
 ChartSeries gauge_implied_series(Builder& builder, const RunRecord& record, double rated_wh) {
     ChartSeries series = series_of("gauge_implied", tr("gauge-implied"), CurveColour::gauge_implied, Marker::square);
+    const double sign = record.run.kind == RunKind::charge ? -1 : 1; // a charge raises the gauge
     std::optional<double> first_percent;
     for (std::size_t i = 0; i < record.readings.size(); ++i) {
         const Reading& reading = record.readings[i];
         if (reading.withdrawn || !reading.values.gauge_percent) continue;
         if (!first_percent) first_percent = reading.values.gauge_percent;
         builder.add(series, builder.hours(reading.values.time_ms),
-                    rated_wh * (*first_percent - *reading.values.gauge_percent) / 100.0, i);
+                    sign * rated_wh * (*first_percent - *reading.values.gauge_percent) / 100.0, i);
     }
     return series;
 }
@@ -158,7 +160,7 @@ RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, cons
         builder.finish(gauge_implied_series(builder, record, *rated_wh));
         content.horizontal_lines.push_back({*rated_wh, tr("rated %1").arg(*rated_wh, 0, 'g', 6)});
     }
-    builder.finish(delivered_series(builder, analysis));
+    builder.finish(delivered_series(builder, record, analysis));
     if (forecast != nullptr && forecast->cut_off && !content.series.empty()) shade_cut_off(builder, *forecast);
     return builder.chart;
 }

@@ -2,6 +2,7 @@
 #include "pages/run_figures.h"
 
 #include "base/number.h"
+#include "fleet/charge_run.h"
 #include "measure/load_steps.h"
 #include "style/numbers.h"
 #include "style/words.h"
@@ -74,7 +75,9 @@ StripFigure gauge(const RunRecord& record) {
 
 StripFigure load(const RunRecord& record, const RunAnalysis& analysis) {
     const bool running = record.run.end == RunEnd::still_running;
-    StripFigure figure{QStringLiteral("load"), running ? tr("mean load, since last") : tr("mean load"), dash(), {}, {}};
+    const bool charge = record.run.kind == RunKind::charge;
+    StripFigure figure{QStringLiteral("load"), charge ? tr("mean power") : tr("mean load"), dash(), {}, {}};
+    if (running) figure.label = charge ? tr("mean power, since last") : tr("mean load, since last");
     const auto steps = load_steps(analysis.energy.track, record.run.end);
     const Quantity& mean = analysis.energy.mean_load_w;
     figure.hint = QString::fromStdString(mean.reason);
@@ -91,6 +94,13 @@ StripFigure usable(const RunAnalysis& analysis) {
     put(figure, fraction, 2);
     if (fraction.kind != Kind::not_known && fraction.kind != Kind::at_least)
         figure.label = tr("usable fraction, %1").arg(text_of(kind_text(fraction.kind)));
+    return figure;
+}
+
+/// What a charge brings in its place.
+StripFigure peak_power(const RunRecord& record, const RunAnalysis& analysis) {
+    StripFigure figure{QStringLiteral("peak"), tr("peak power"), {}, {}, {}};
+    put(figure, analyse_charge(record, analysis.energy).peak_charge_w, 0);
     return figure;
 }
 
@@ -166,12 +176,17 @@ StripFigure cut_off(const RunRecord& record, const RunForecast& forecast) {
 
 std::vector<StripFigure> run_figures(const RunRecord& record, const RunAnalysis& analysis, UtcMs now_ms, const OpenRunView& open) {
     const Reading* last = last_reading(record);
-    StripFigure delivered{QStringLiteral("delivered"), tr("delivered"), {}, {}, {}};
+    const bool charge = record.run.kind == RunKind::charge;
+    StripFigure delivered{QStringLiteral("delivered"), charge ? tr("energy in") : tr("delivered"), {}, {}, {}};
     put(delivered, analysis.energy.delivered_wh, 0);
     const bool running = record.run.end == RunEnd::still_running;
-    if (!running || open.forecast == nullptr)
-        return {elapsed(record, analysis, last, now_ms), gauge(record),         delivered, load(record, analysis), usable(analysis),
-                age(record, last, now_ms)};
+    if (charge || !running || open.forecast == nullptr)
+        return {elapsed(record, analysis, last, now_ms),
+                gauge(record),
+                delivered,
+                load(record, analysis),
+                charge ? peak_power(record, analysis) : usable(analysis),
+                charge && running && open.due ? *open.due : age(record, last, now_ms)};
     return {elapsed_and_age(record, analysis, last, now_ms),
             gauge(record),
             delivered_and_gap(analysis),

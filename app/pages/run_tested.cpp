@@ -19,7 +19,10 @@ void show_charge(UsableView& view, const RunRecord& record, const EnergyAnalysis
     QStringList parts{named(tr("mean"), charge.mean_charge_w, 0), named(tr("peak"), charge.peak_charge_w, 0), named(tr("taper"), charge.taper_h, 1)};
     parts.removeAll(QString());
     QString sentence = text_of(charge.sentence);
-    if (!parts.isEmpty()) sentence += QLatin1Char(' ') + parts.join(QStringLiteral(", ")) + QLatin1Char('.');
+    if (!parts.isEmpty()) {
+        const QString powers = parts.join(QStringLiteral(", "));
+        sentence += QLatin1Char(' ') + powers.left(1).toUpper() + powers.mid(1) + QLatin1Char('.');
+    }
     if (charge.taper_gauge_percent) sentence += tr(" The power began to fall at a gauge of %1 %.").arg(*charge.taper_gauge_percent, 0, 'g', 4);
     view.setTested(tr("energy in"), text_of(quantity_text(charge.charged_wh, 0)), sentence);
 }

@@ -27,23 +27,13 @@ namespace {
 
 constexpr int words_width_px = 296;
 
-QLabel* paragraph(const char* name, Tone tone, TextSize size = TextSize::body) {
-    auto* label = new QLabel;
-    label->setObjectName(QString::fromLatin1(name));
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    set_text_style(*label, tone, size);
-    return label;
-}
-
 } // namespace
 
 UnitFitView::UnitFitView(QWidget* parent)
-    : QFrame(parent), sentence_(paragraph("fitSentenceLabel", Tone::ink)), next_(paragraph("nextRunLabel", Tone::accent)),
-      drift_(paragraph("driftLabel", Tone::soft)), gauge_drift_(paragraph("gaugeDriftLabel", Tone::soft)),
-      off_chart_(paragraph("offChartLabel", Tone::soft, TextSize::caption)),
-      unused_(paragraph("unusedRunsLabel", Tone::soft, TextSize::caption)), tabs_(new QTabWidget),
+    : QFrame(parent), sentence_(new_paragraph("fitSentenceLabel", Tone::ink)), next_(new_paragraph("nextRunLabel", Tone::accent)),
+      drift_(new_paragraph("driftLabel", Tone::soft)), gauge_drift_(new_paragraph("gaugeDriftLabel", Tone::soft)),
+      off_chart_(new_paragraph("offChartLabel", Tone::soft, TextSize::caption)),
+      unused_(new_paragraph("unusedRunsLabel", Tone::soft, TextSize::caption)), tabs_(new QTabWidget),
       usable_chart_(new LineChart), run_time_chart_(new LineChart), gauge_chart_(new LineChart) {
     setObjectName(QStringLiteral("unitFitPanel"));
     setAccessibleName(tr("What all drains say together"));
@@ -170,7 +160,7 @@ void UnitFitView::setUnit(const UnitAnalysis& analysis, const std::vector<Measur
 QString unused_runs_text(const UnitFit& fit) {
     QStringList runs;
     for (const DrainSummary& drain : fit.drains)
-        if (!drain.used)
+        if (!drain.used && (drain.kind == RunKind::drain || drain.kind == RunKind::no_load_drain)) // of others nobody expects it
             runs << UnitFitView::tr("run %1, %2 (%3)").arg(drain.run_number).arg(text_of(drain.title), text_of(drain.reason));
     return runs.isEmpty() ? QString() : UnitFitView::tr("Not used here: %1.").arg(runs.join(QStringLiteral("; ")));
 }

@@ -34,12 +34,6 @@ constexpr int vessel_panel_px = 260;
 /// Lines of text that the levels need at least; a page with less room scrolls.
 constexpr int fit_lines = 12, runs_lines = 5;
 
-QPushButton* button(const char* name, const QString& text) {
-    auto* made = new QPushButton(text);
-    made->setObjectName(QString::fromLatin1(name));
-    return made;
-}
-
 } // namespace
 
 UnitPage::UnitPage(Document& document, QWidget* parent)
@@ -97,9 +91,9 @@ QWidget* UnitPage::make_head() {
     about_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     set_text_style(*title_, Tone::ink, TextSize::title);
     set_text_style(*about_, Tone::soft);
-    auto* import = button("importSheetButton", tr("Import run sheet"));
-    auto* edit = button("editUnitButton", tr("Edit claims"));
-    auto* start = button("startRunButton", tr("Start run"));
+    auto* import = new_button("importSheetButton", tr("Import run sheet"));
+    auto* edit = new_button("editUnitButton", tr("Edit claims"));
+    auto* start = new_button("startRunButton", tr("Start run"));
     make_primary(*start);
     connect(import, &QPushButton::clicked, this, &UnitPage::importAsked);
     connect(edit, &QPushButton::clicked, this, &UnitPage::editUnitAsked);

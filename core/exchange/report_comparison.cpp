@@ -130,6 +130,7 @@ void add_unit(ReportBuilder& builder, const UnitAnalysis& unit) {
     builder.table(table);
     builder.paragraph(unit.next_run_sentence, "Next run");
     builder.paragraph(unit.drift.sentence, "Drift");
+    builder.paragraph(unit.gauge_drift.sentence, "Gauge from run to run");
 }
 
 std::vector<NamedQuantity> quantities_of(const std::vector<ReportedRun>& runs, const std::vector<UnitAnalysis>& units) {

@@ -200,6 +200,12 @@ ComparedUnit compare_unit(const UnitRuns& runs, CompareRows rows, const MeasureO
     return compared;
 }
 
+void keep_units(Comparison& comparison, const std::function<bool(const Unit&)>& wanted) {
+    std::erase_if(comparison.rows, [&wanted](const ComparisonRow& row) { return !wanted(row.unit); });
+    comparison.remarks.clear();
+    add_remarks(comparison);
+}
+
 Comparison join_units(std::vector<const ComparedUnit*> units) {
     std::ranges::stable_sort(units, {}, [](const ComparedUnit* unit) -> const std::string& { return unit->unit.name; });
     Comparison comparison;

@@ -6,6 +6,7 @@
 
 #include <atomic>
 #include <cstddef>
+#include <functional>
 #include <map>
 #include <optional>
 #include <stop_token>
@@ -76,6 +77,9 @@ struct ComparedUnit {
 
 /// One comparison from what its units bring, in order of their names.
 [[nodiscard]] Comparison join_units(std::vector<const ComparedUnit*> units);
+
+/// Leaves out the rows of other units; the remarks are then those of the rows that stay.
+void keep_units(Comparison& comparison, const std::function<bool(const Unit&)>& wanted);
 
 /// Says from which source each row comes: of its run or, for a row that stands for its unit, of all runs of the unit. `source_of`: names by
 /// run uuid (JoinedRecords::source_of); where it is empty nothing is said.

@@ -31,9 +31,11 @@ std::string expected_hours_text(const ExpectedTime& time, UtcMs as_of_ms) {
     const double lower_h = hours_between(as_of_ms, time.lower_ms), upper_h = hours_between(as_of_ms, time.upper_ms);
     if (upper_h < 0) return "expected earlier";
     const bool in_minutes = upper_h < 1;
-    const auto number = [in_minutes](double hours) {
+    const bool narrow = fixed_text(lower_h, 0) == fixed_text(upper_h, 0);
+    const auto number = [in_minutes, narrow](double hours) {
         if (in_minutes) return fixed_text(hours * 60, 0);
-        return fixed_text(hours, hours < 10 ? 1 : 0);
+        // Whole hours from ten on, unless the range would shrink to one moment.
+        return fixed_text(hours, hours < 10 || narrow ? 1 : 0);
     };
     const std::string unit = in_minutes ? " min" : " h";
     if (lower_h <= 0) return "within " + number(upper_h) + unit;

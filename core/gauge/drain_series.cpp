@@ -7,6 +7,7 @@
 #include <cmath>
 
 namespace ullage {
+
 double tripped_hours(const EnergyAnalysis& energy, UtcMs until_ms) {
     double hours = 0;
     for (const OffSpan& span : energy.output_off)

@@ -7,6 +7,7 @@
 #include <cmath>
 
 namespace ullage {
+
 bool GaugeEvidence::judgeable() const {
     return energy.points.size() >= 4 && fall_pt >= 5 * step_pt && delivered_wh > 0 && hours > 0;
 }

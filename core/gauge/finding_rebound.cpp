@@ -3,6 +3,7 @@
 #include "gauge/findings.h"
 
 namespace ullage {
+
 void find_rebound(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
     if (evidence.record.run.kind == RunKind::charge) return;
     const std::string& zone = evidence.record.run.time_zone;

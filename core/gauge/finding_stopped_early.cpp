@@ -8,8 +8,6 @@
 namespace ullage {
 namespace {
 
-constexpr double complete_within_h = 2.0 / 60.0; ///< notes go to the minute
-
 /// Whether the register was read up to the end: else nothing tells what was delivered after the last paired reading.
 bool register_reaches_end(const GaugeEvidence& evidence) {
     const std::vector<Reading>& readings = evidence.record.readings;

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
+#include "gauge/feasibility.h"
 #include "gauge/findings.h"
 
 #include <algorithm>
 
 namespace ullage {
 namespace {
-
-constexpr double most_that_a_label_holds = 1.10; ///< of rated energy, as in the feasibility bound
 
 void judge(const GaugeEvidence& evidence, std::size_t from, std::size_t to, std::vector<Finding>& findings) {
     const double gauge = evidence.energy.points[from].gauge_percent;
@@ -21,7 +20,7 @@ void judge(const GaugeEvidence& evidence, std::size_t from, std::size_t to, std:
     const bool at_start = from == 0 && evidence.record.run.started_full.value_or(false);
     const double rated_wh = evidence.record.unit.rated_energy_wh.value_or(0);
     const bool impossible_for_label =
-        rated_wh > 0 && 100 * delivered_wh / (most_that_a_label_holds * rated_wh) > evidence.step_pt + 3 * evidence.u_fall_pt(from, to);
+        rated_wh > 0 && 100 * delivered_wh / (most_of_label * rated_wh) > evidence.step_pt + 3 * evidence.u_fall_pt(from, to);
     Finding finding{at_start ? FindingKind::held_at_full : FindingKind::stuck};
     finding.weight = missed_pt >= fault_from_pt || impossible_for_label ? Weight::fault : Weight::doubt;
     finding.sentence = "Gauge " + std::string(at_start ? "held" : "stuck") + " at " + gauge_text(gauge) + " from " +

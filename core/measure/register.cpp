@@ -12,7 +12,6 @@
 namespace ullage {
 namespace {
 
-constexpr double complete_within_h = 2.0 / 60.0; ///< a gap as short as this has a place in the budget: notes go to the minute
 constexpr double load_window_h = 10.0 / 60.0;    ///< over less the noted minute blurs a mean load
 
 std::string wh_text(double wh) { return exact_text(std::round(wh * 1000) / 1000) + " Wh"; }

@@ -25,6 +25,9 @@ enum class MendKind {
 /// "meter zeroed", "meter swapped", "rollover", "reset without a mark", "typing error", "entered twice", "entered late".
 [[nodiscard]] std::string_view mend_text(MendKind kind);
 
+/// A gap without register as short as this has a place in the budget: notes go to the minute.
+inline constexpr double complete_within_h = 2.0 / 60.0;
+
 /// One assumption about the register, for the tester to accept or to correct.
 struct Mend {
     MendKind kind;

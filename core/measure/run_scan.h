@@ -42,9 +42,10 @@ struct RunScan {
     bool row_before_register = false, row_after_register = false; ///< a reading without register before the first or after the last one
 };
 
+/// One pass over the readings of a run, in order of time; withdrawn ones are left out.
 [[nodiscard]] RunScan scan_run(const RunRecord& record);
 
-/// As the functions of the same names (register.h, pairing.h), which scan the run themselves; each takes its part of the scan.
+/// As the functions of the same names (register.h, pairing.h), which scan the run themselves; each takes its part of the scan, which is empty after.
 [[nodiscard]] RegisterTrack unwrap_register(const RunRecord& record, RunScan& scan, const MeasureOptions& options);
 [[nodiscard]] std::vector<PairedPoint> pair_gauge(RunScan& scan, const RegisterTrack& track, const MeasureOptions& options);
 

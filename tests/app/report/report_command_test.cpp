@@ -4,6 +4,7 @@
 #include "pictures/report_command.h"
 #include "store/logbook.h"
 #include "support/fake_clock.h"
+#include "support/source_dir.h"
 
 namespace ullage::test {
 namespace {
@@ -44,6 +45,15 @@ TEST_F(ReportCommand, the_comparison_can_be_reported_at_one_load_as_pdf_and_as_h
     const std::string printed = text(pdf);
     for (const char* words : {"at 300 W", "shown as tested, not moved to that load", "between units", "one meter"}) // ff is one letter in the fonts of a PDF
         EXPECT_NE(printed.find(words), std::string::npos) << words << '\n' << printed;
+}
+
+TEST_F(ReportCommand, a_partial_drain_is_projected_as_the_analysis_projects_it) {
+    const std::string sample = (source_dir() / "sample-data").string(), html = folder_ / "partial.html";
+    const Outcome analysis = run({"analyse", sample, "--unit", "Tarrow 2k", "--run", "2"});
+    ASSERT_NE(analysis.out.find("gauge curve of run 1"), std::string::npos) << analysis.out;
+    ASSERT_EQ(report({sample, "--run", "Tarrow 2k/2", "--output", html}).code, exit_good);
+    EXPECT_NE(file_text(html).find("gauge curve of run 1"), std::string::npos);
+    EXPECT_EQ(file_text(html).find("assumes an honest gauge"), std::string::npos);
 }
 
 TEST_F(ReportCommand, every_page_has_the_paper_asked_for) {

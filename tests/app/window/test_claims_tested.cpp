@@ -5,6 +5,7 @@
 
 #include <QLabel>
 #include <QTabWidget>
+#include <QTableView>
 
 #include <algorithm>
 
@@ -61,6 +62,11 @@ TEST_F(ClaimsTested, the_run_page_says_what_a_charge_and_a_sustained_output_run_
     EXPECT_EQ(said("usableKindLabel"), "energy in");
     EXPECT_TRUE(said("usableReasonLabel").contains("From the wall")) << said("usableReasonLabel").toStdString();
     EXPECT_TRUE(said("usableReasonLabel").contains("taper"));
+    const auto* readings = find<QTableView>("readingsView")->model();
+    QStringList heads;
+    for (int column = 0; column < readings->columnCount(); ++column) heads << readings->headerData(column, Qt::Horizontal).toString();
+    EXPECT_TRUE(heads.contains("energy in\nWh") && heads.contains("power\nW")) << heads.join('|').toStdString();
+    EXPECT_NE(find<QLabel>("peakFigureLabel"), nullptr);
     window->showRun(run_of(RunKind::sustained_output));
     QApplication::processEvents();
     EXPECT_EQ(said("usableFractionLabel"), "Held");

@@ -240,6 +240,7 @@ TEST(Forecast, ranges_read_as_clock_times_and_hours) {
     const ExpectedTime later{now + 20 * hour_ms, now + 24 * hour_ms, now + 30 * hour_ms};
     EXPECT_EQ(expected_clock_text(later, now, "UTC"), "11 May 22:00 to 12 May 08:00");
     EXPECT_EQ(expected_hours_text(later, now), "in 20 to 30 h");
+    EXPECT_EQ(expected_hours_text({now + 19 * hour_ms, now + 19 * hour_ms, now + 19 * hour_ms + hour_ms / 3}, now), "in 19.0 to 19.3 h");
     const ExpectedTime minutes{now + hour_ms / 4, now + hour_ms / 3, now + hour_ms / 2};
     EXPECT_EQ(expected_hours_text(minutes, now), "in 15 to 30 min");
     EXPECT_EQ(expected_hours_text(soon, now + 3 * hour_ms), "within 1.5 h");
