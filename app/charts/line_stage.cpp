@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace ullage {
 namespace {
@@ -117,22 +118,42 @@ std::optional<ChartHit> LineStage::nearest(const QPointF& place, double reach) c
     return best;
 }
 
+void LineStage::set_in_sight(bool in_sight) {
+    in_sight_ = in_sight;
+    if (in_sight_)
+        catch_up();
+}
+
+void LineStage::catch_up() {
+    if (!std::exchange(behind_the_layout_, false))
+        return;
+    draw();
+}
+
 void LineStage::refresh() {
     layout_ = line_layout(content_, look_, size_, window_, state_.hidden);
+    visible_.assign(content_.series.size(), {});
+    for (std::size_t n = 0; n < content_.series.size(); ++n)
+        if (const ChartSeries& series = content_.series[n]; !state_.hidden.contains(group_of(series)))
+            visible_[n] = visible_indices(series.points, layout_.x.minimum, layout_.x.maximum,
+                                          std::max(1, static_cast<int>(layout_.plot.width())));
+    behind_the_layout_ = true;
+    if (in_sight_)
+        catch_up();
+}
+
+void LineStage::draw() {
     chart_.resize(size_);
     chart_.setPlotArea(layout_.plot);
     const QRectF window = layout_.axis_window();
     x_axis_->setRange(window.left(), window.right());
     y_axis_->setRange(window.top(), window.bottom());
-    visible_.assign(content_.series.size(), {});
     std::size_t next_line = 0;
     std::size_t next_area = 0;
     for (std::size_t n = 0; n < content_.series.size(); ++n) {
         const ChartSeries& series = content_.series[n];
         if (state_.hidden.contains(group_of(series)))
             continue;
-        visible_[n] = visible_indices(series.points, layout_.x.minimum, layout_.x.maximum,
-                                      std::max(1, static_cast<int>(layout_.plot.width())));
         if (series.band_shape == BandShape::area)
             draw_band(series, next_area);
         if (series.line != CurveLine::none)

@@ -29,6 +29,10 @@ public:
     void set_look(ChartLook look);
     void set_size(const QSizeF& size);
     void set_window(const std::optional<ChartWindow>& window);
+    /// While nobody sees the chart, changes only lay out; curves and axes follow once it is in sight. In sight at first.
+    void set_in_sight(bool in_sight);
+    /// Brings curves and axes up to date where a change out of sight left them behind.
+    void catch_up();
 
     [[nodiscard]] const ChartContent& content() const { return content_; }
     [[nodiscard]] const LineLayout& layout() const { return layout_; }
@@ -46,6 +50,7 @@ public:
 
 private:
     void refresh();
+    void draw();
     void draw_curve(const ChartSeries& series, const std::vector<std::size_t>& indices, std::size_t& next_line);
     void draw_band(const ChartSeries& series, std::size_t& next_area);
     QLineSeries& line_at(std::size_t n);
@@ -65,6 +70,8 @@ private:
     LineLayout layout_;
     LineState state_;
     VisibleIndices visible_;
+    bool in_sight_ = true;
+    bool behind_the_layout_ = false;
 };
 
 } // namespace ullage

@@ -28,6 +28,7 @@ LineView::LineView(QWidget* parent) : QChartView(new QChart, parent), stage_(*ch
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setStyleSheet(QStringLiteral("background: transparent; border: none;"));
     setViewportUpdateMode(QGraphicsView::FullViewportUpdate);
+    stage_.set_in_sight(isVisible());
 }
 
 void LineView::apply_window(const std::optional<ChartWindow>& window) {
@@ -44,6 +45,21 @@ void LineView::toggle(const QString& group) {
 void LineView::resizeEvent(QResizeEvent* event) {
     QChartView::resizeEvent(event);
     stage_.set_size(QSizeF(viewport()->size()));
+}
+
+void LineView::showEvent(QShowEvent* event) {
+    stage_.set_in_sight(true);
+    QChartView::showEvent(event);
+}
+
+void LineView::hideEvent(QHideEvent* event) {
+    stage_.set_in_sight(false);
+    QChartView::hideEvent(event);
+}
+
+void LineView::paintEvent(QPaintEvent* event) {
+    stage_.catch_up();
+    QChartView::paintEvent(event);
 }
 
 void LineView::zoom(double factor, double share, double centre) {

@@ -151,6 +151,26 @@ TEST_F(LineChartInput, new_readings_keep_the_zoom_and_other_data_reset_it) {
     EXPECT_EQ(chart_.visibleSpan(), std::pair(100.0, 120.0));
 }
 
+TEST_F(LineChartInput, what_came_while_the_chart_was_out_of_sight_is_drawn_once_it_is_seen) {
+    const QImage drain = chart_.grab().toImage();
+    chart_.setContent(sample::long_trace(200));
+    const QImage trace = chart_.grab().toImage();
+    ASSERT_NE(drain, trace);
+    chart_.setContent(sample::drain());
+    chart_.hide();
+    chart_.setContent(sample::long_trace(200));
+    chart_.show();
+    QApplication::processEvents();
+    EXPECT_EQ(chart_.grab().toImage(), trace);
+}
+
+TEST_F(LineChartInput, a_chart_that_was_never_shown_can_be_grabbed) {
+    LineChart unseen;
+    unseen.resize(600, 420);
+    unseen.setContent(sample::drain());
+    EXPECT_EQ(unseen.grab().toImage(), chart_.grab().toImage());
+}
+
 TEST_F(LineChartInput, an_empty_chart_takes_all_input) {
     ChartContent content;
     content.empty_text = QStringLiteral("No readings yet.");
