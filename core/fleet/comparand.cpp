@@ -2,6 +2,7 @@
 #include "fleet/comparand.h"
 
 #include "fleet/between_runs_predict.h"
+#include "numerics/distributions.h"
 #include "numerics/monte_carlo.h"
 
 #include <algorithm>
@@ -93,6 +94,16 @@ double difference_half_width(const Comparand& x, double a, const Comparand& y, d
     }
     const double variance = std::pow(a * x.independent_wh, 2) + std::pow(b * y.independent_wh, 2) + others;
     return half_width_of_sum(largest, std::sqrt(variance), coverage);
+}
+
+bool exceeds_half_width(double difference, const Comparand& x, double a, const Comparand& y, double b, double coverage) {
+    // Rectangle and normal together reach no further than one after the other, and no gain cancels in the bound.
+    double gains = 0;
+    for (const auto& [meter, half_width] : x.gain_half_width_wh) gains += std::abs(a * half_width);
+    for (const auto& [meter, half_width] : y.gain_half_width_wh) gains += std::abs(b * half_width);
+    const double factor = coverage_factor(coverage, INFINITY);
+    const double most = std::max(1.0, factor / std::sqrt(3.0)) * gains + factor * std::hypot(a * x.independent_wh, b * y.independent_wh);
+    return std::abs(difference) > 1.001 * most || std::abs(difference) > difference_half_width(x, a, y, b, coverage);
 }
 
 bool share_a_meter(const Comparand& x, const Comparand& y) {

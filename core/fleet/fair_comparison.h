@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace ullage {
@@ -33,6 +34,10 @@ struct FairRow {
 
 /// Figures in which two units can be held against each other.
 enum class PairFigure { usable_fraction, deliverable_wh, wh_per_kg, price_per_delivered_kwh };
+inline constexpr PairFigure all_pair_figures[] = {PairFigure::usable_fraction, PairFigure::deliverable_wh, PairFigure::wh_per_kg,
+                                                  PairFigure::price_per_delivered_kwh};
+/// The key of the figure, as in FairRow: "price_per_delivered_kwh".
+[[nodiscard]] std::string_view pair_figure_key(PairFigure figure);
 
 /// Whether two units differ by more than their meters can tell.
 struct PairVerdict {
@@ -67,6 +72,10 @@ struct FairComparison {
 /// from each other share a place (the best that any of them has), and so do those between them; the reason says how many share it. `not known`:
 /// no interval, a unit that stands as tested beside a common load, or several rows of one unit. Grows with the square of the number of rows.
 [[nodiscard]] std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairComparison& fair);
+
+/// The rows with the largest usable fraction first, those without one last. Beside a common load the rows that stand as tested follow all others:
+/// theirs is the fraction at another load.
+[[nodiscard]] std::vector<std::size_t> fair_order(const FairComparison& fair);
 
 /// Every pair of the rows, first < second, in the order of rows. Grows with the square of their number.
 [[nodiscard]] std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair,

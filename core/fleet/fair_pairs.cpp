@@ -49,9 +49,24 @@ PairVerdict unresolved(PairVerdict verdict, const std::string& unit, const std::
     return verdict;
 }
 
-} // namespace
+/// A row that is compared with several others: its energy is taken apart but once.
+class Side {
+public:
+    Side(const Comparison& comparison, const FairComparison& fair, std::size_t row) : comparand_(comparand_of(comparison, fair, row, why_)) {}
 
-PairVerdict compare_pair(const Comparison& comparison, const FairComparison& fair, std::size_t first, std::size_t second, PairFigure figure) {
+    /// Null where it has no interval; `why` then says so.
+    [[nodiscard]] const Comparand* comparand(std::string& why) const {
+        if (!comparand_) why = why_;
+        return comparand_ ? &*comparand_ : nullptr;
+    }
+
+private:
+    std::string why_; // before what writes to it
+    std::optional<Comparand> comparand_;
+};
+
+PairVerdict compare_sides(const Comparison& comparison, const FairComparison& fair, std::size_t first, const Side& one_side, std::size_t second,
+                          const Side& other_side, PairFigure figure) {
     PairVerdict verdict;
     verdict.first = first;
     verdict.second = second;
@@ -64,9 +79,9 @@ PairVerdict compare_pair(const Comparison& comparison, const FairComparison& fai
             if (fair.rows[row].standing == Standing::as_tested)
                 return unresolved(std::move(verdict), unit, comparison.rows[row].unit.name + " stands as tested, at another load");
     std::string why;
-    const auto x = comparand_of(comparison, fair, first, why);
+    const Comparand* x = one_side.comparand(why);
     if (!x) return unresolved(std::move(verdict), unit, why);
-    const auto y = comparand_of(comparison, fair, second, why);
+    const Comparand* y = other_side.comparand(why);
     if (!y) return unresolved(std::move(verdict), unit, why);
     const auto f = figure_of(one, x->energy_wh, figure, why);
     if (!f) return unresolved(std::move(verdict), unit, why);
@@ -85,11 +100,29 @@ PairVerdict compare_pair(const Comparison& comparison, const FairComparison& fai
     return verdict;
 }
 
+} // namespace
+
+std::string_view pair_figure_key(PairFigure figure) {
+    switch (figure) {
+    case PairFigure::usable_fraction: return "usable_fraction";
+    case PairFigure::deliverable_wh: return "deliverable_wh";
+    case PairFigure::wh_per_kg: return "wh_per_kg";
+    case PairFigure::price_per_delivered_kwh: return "price_per_delivered_kwh";
+    }
+    return "usable_fraction";
+}
+
+PairVerdict compare_pair(const Comparison& comparison, const FairComparison& fair, std::size_t first, std::size_t second, PairFigure figure) {
+    return compare_sides(comparison, fair, first, Side(comparison, fair, first), second, Side(comparison, fair, second), figure);
+}
+
 std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair, PairFigure figure) {
+    std::vector<Side> sides;
+    for (std::size_t row = 0; row < comparison.rows.size(); ++row) sides.emplace_back(comparison, fair, row);
     std::vector<PairVerdict> pairs;
-    for (std::size_t first = 0; first < comparison.rows.size(); ++first)
-        for (std::size_t second = first + 1; second < comparison.rows.size(); ++second)
-            pairs.push_back(compare_pair(comparison, fair, first, second, figure));
+    for (std::size_t first = 0; first < sides.size(); ++first)
+        for (std::size_t second = first + 1; second < sides.size(); ++second)
+            pairs.push_back(compare_sides(comparison, fair, first, sides[first], second, sides[second], figure));
     return pairs;
 }
 

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fleet/fair_comparison.h"
+#include "fleet/comparand.h"
 
 #include <algorithm>
+#include <numeric>
+#include <optional>
 #include <set>
 #include <string>
+#include <utility>
 
 namespace ullage {
 
@@ -18,12 +21,47 @@ std::string why_unranked(const FairComparison& fair, const FairRow& row) {
     return {};
 }
 
+/// The usable fractions that have a rank, as compare_pair holds them against each other.
+class Ranked {
+public:
+    Ranked(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& order) : comparison_(comparison) {
+        std::string why;
+        for (const std::size_t row : order) {
+            rows_.push_back(&comparison.rows[row]);
+            comparands_.push_back(comparand_of(comparison, fair, row, why));
+        }
+    }
+
+    [[nodiscard]] bool resolved(std::size_t one, std::size_t other) const {
+        const auto &x = comparands_[one], &y = comparands_[other];
+        if (!x || !y) return false;
+        const double one_wh = *rows_[one]->unit.rated_energy_wh, other_wh = *rows_[other]->unit.rated_energy_wh;
+        const double difference = x->energy_wh / one_wh - y->energy_wh / other_wh;
+        return exceeds_half_width(difference, *x, 1 / one_wh, *y, 1 / other_wh, comparison_.fits[rows_[one]->fit].options.coverage);
+    }
+
+private:
+    const Comparison& comparison_;
+    std::vector<const ComparisonRow*> rows_;
+    std::vector<std::optional<Comparand>> comparands_;
+};
+
 bool has_unit_twice(const Comparison& comparison) {
     std::set<std::string> units;
     return std::ranges::any_of(comparison.rows, [&units](const ComparisonRow& row) { return !units.insert(row.unit.uuid).second; });
 }
 
 } // namespace
+
+std::vector<std::size_t> fair_order(const FairComparison& fair) {
+    std::vector<std::size_t> order(fair.rows.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, {}, [&fair](std::size_t row) {
+        const bool apart = fair.load && fair.rows[row].standing == Standing::as_tested;
+        return std::pair(apart, -fair.rows[row].usable_fraction.value.value_or(-1));
+    });
+    return order;
+}
 
 std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairComparison& fair) {
     const bool drains = has_unit_twice(comparison);
@@ -36,12 +74,13 @@ std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairCompari
     }
     const auto fraction = [&fair](std::size_t row) { return *fair.rows[row].usable_fraction.value; };
     std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) { return fraction(a) > fraction(b); });
+    const Ranked ranked(comparison, fair, order);
     for (std::size_t first = 0; first < order.size();) {
         // A group ends where no unit up to there is unresolved from a later one.
         std::size_t last = first;
         for (std::size_t one = first; one <= last; ++one)
             for (std::size_t other = order.size() - 1; other > last; --other)
-                if (!compare_pair(comparison, fair, order[one], order[other]).resolved) last = other;
+                if (!ranked.resolved(one, other)) last = other;
         const std::size_t alike = last - first + 1;
         for (std::size_t place = first; place <= last; ++place)
             ranks[order[place]] = known("rank", "1", static_cast<double>(first + 1), std::nullopt, Kind::measured,

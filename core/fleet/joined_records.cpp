@@ -104,17 +104,26 @@ private:
 
 } // namespace
 
-JoinedRecords join_records(const std::vector<const RecordSource*>& sources) {
+JoinedRecords join_records(const std::vector<RunSource>& sources) {
     JoinedRecords joined;
     if (sources.size() == 1) {
-        for (const RunRecord& record : sources.front()->records) joined.runs.push_back(&record);
+        joined.runs = sources.front().runs;
         return joined;
     }
     Joiner joiner(joined);
-    for (const RecordSource* source : sources)
-        for (const RunRecord& record : source->records) joiner.take(record, source->name);
+    for (const RunSource& source : sources)
+        for (const RunRecord* record : source.runs) joiner.take(*record, source.name);
     joiner.finish();
     return joined;
+}
+
+JoinedRecords join_records(const std::vector<const RecordSource*>& sources) {
+    std::vector<RunSource> by_address;
+    for (const RecordSource* source : sources) {
+        RunSource& made = by_address.emplace_back(RunSource{source->name, {}});
+        for (const RunRecord& record : source->records) made.runs.push_back(&record);
+    }
+    return join_records(by_address);
 }
 
 } // namespace ullage
