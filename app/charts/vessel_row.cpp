@@ -100,6 +100,8 @@ void paint_vessel_row(QPainter& painter, const VesselRowContent& content, const 
         const VesselColumn& column = content.columns[n];
         const QRectF& body = layout.bodies[n];
         const QRectF& cell = layout.cells[n];
+        // Of very many only those in sight are drawn.
+        if (painter.hasClipping() && !painter.clipBoundingRect().intersects(cell)) continue;
         paint_vessel(painter, column.vessel, body, look);
         const VesselGeometry g = vessel_geometry(column.vessel, body);
         const double highest = std::min({body.top(), g.fill_y.value_or(body.top()), g.no_load_y.value_or(body.top()),
@@ -145,8 +147,9 @@ QSize VesselRow::minimumSizeHint() const {
     return {std::max(160, columns * 5 * line), 8 * line};
 }
 
-void VesselRow::paintEvent(QPaintEvent*) {
+void VesselRow::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
+    painter.setClipRect(event->rect());
     paint_vessel_row(painter, content_, QRectF(rect()).adjusted(8, 8, -8, -8), screen_look(*this));
 }
 

@@ -112,12 +112,18 @@ QWidget* ExportDialog::build_buttons() {
 void ExportDialog::choose_subject(int subject) {
     subject_ = static_cast<std::size_t>(std::max(0, subject));
     table_ = subjects_[subject_].table();
-    forms_ = {{tr("Table, CSV"), QStringLiteral("csv"), tr("CSV table (*.csv)"), -1, TableFormat::csv},
-              {tr("Table, Markdown"), QStringLiteral("md"), tr("Markdown (*.md)"), -1, TableFormat::markdown},
-              {tr("Table, HTML"), QStringLiteral("html"), tr("HTML page (*.html)"), -1, TableFormat::html},
-              {tr("Table, XLSX"), QStringLiteral("xlsx"), tr("Workbook (*.xlsx)"), -1, TableFormat::xlsx},
-              {tr("Table, JSON"), QStringLiteral("json"), tr("JSON (*.json)"), -1, TableFormat::json},
-              {tr("Table, LaTeX"), QStringLiteral("tex"), tr("LaTeX table (*.tex)"), -1, TableFormat::latex}};
+    forms_.clear();
+    const auto offer = [this](TableFormat format, const QString& name, const QString& kind) {
+        const std::string_view ending = table_format_ending(format);
+        const QString shown = QString::fromUtf8(ending.data(), static_cast<qsizetype>(ending.size()));
+        forms_.push_back({tr("Table, %1").arg(name), shown, QStringLiteral("%1 (*.%2)").arg(kind, shown), -1, format});
+    };
+    offer(TableFormat::csv, QStringLiteral("CSV"), tr("CSV table"));
+    offer(TableFormat::markdown, QStringLiteral("Markdown"), tr("Markdown"));
+    offer(TableFormat::html, QStringLiteral("HTML"), tr("HTML page"));
+    offer(TableFormat::xlsx, QStringLiteral("XLSX"), tr("Workbook"));
+    offer(TableFormat::json, QStringLiteral("JSON"), QStringLiteral("JSON"));
+    offer(TableFormat::latex, QStringLiteral("LaTeX"), tr("LaTeX table"));
     int picture = 0;
     for (const auto& [name, content] : subjects_[subject_].pictures) {
         forms_.push_back({tr("Picture of %1, PNG").arg(name), QStringLiteral("png"), tr("PNG picture (*.png)"), picture, TableFormat::text});

@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <filesystem>
 #include <system_error>
+#include <tuple>
 #include <utility>
 
 namespace ullage {
@@ -63,6 +64,7 @@ void Document::close() {
     state_->forecasts.clear();
     state_->records.clear();
     state_->record_at.clear();
+    state_->records_of.clear();
     state_->units.clear();
     state_->meters.clear();
     state_->pv_sheets.clear();
@@ -91,15 +93,22 @@ const std::vector<Unit>& Document::units() const { return state_->units; }
 const std::vector<Meter>& Document::meters() const { return state_->meters; }
 
 std::vector<const RunRecord*> Document::runs(const std::string& unit_uuid) const {
+    std::size_t first = 0, count = state_->records.size();
+    if (!unit_uuid.empty()) {
+        const auto known = state_->records_of.find(unit_uuid);
+        if (known == state_->records_of.end()) return {};
+        std::tie(first, count) = known->second;
+    }
     std::vector<const RunRecord*> found;
-    for (const auto& record : state_->records)
-        if (unit_uuid.empty() || record.unit.uuid == unit_uuid) found.push_back(&record);
+    for (std::size_t i = first; i < first + count; ++i) found.push_back(state_->records[i].get());
     return found;
 }
 
+const std::vector<std::shared_ptr<const RunRecord>>& Document::sharedRuns() const { return state_->records; }
+
 const RunRecord* Document::run(const std::string& run_uuid) const {
     const auto at = state_->record_at.find(run_uuid);
-    return at == state_->record_at.end() ? nullptr : &state_->records[at->second];
+    return at == state_->record_at.end() ? nullptr : state_->records[at->second].get();
 }
 
 const Unit* Document::unit(const std::string& uuid) const {
@@ -125,10 +134,11 @@ const RunAnalysis& Document::analysis(const std::string& run_uuid) const {
 
 const UnitFit& Document::unitFit(const std::string& unit_uuid) const {
     if (const auto kept = state_->unit_fits.find(unit_uuid); kept != state_->unit_fits.end()) return kept->second;
-    std::vector<RunRecord> records;
-    for (const auto& record : state_->records)
-        if (record.unit.uuid == unit_uuid) records.push_back(record);
-    return state_->unit_fits.emplace(unit_uuid, fit_unit(records)).first->second;
+    const std::vector<const RunRecord*> records = runs(unit_uuid);
+    const MeasureOptions options;
+    std::vector<EnergyAnalysis> energies;
+    for (const RunRecord* record : records) energies.push_back(analyse_energy(*record, options));
+    return state_->unit_fits.emplace(unit_uuid, fit_unit(records, energies, options)).first->second;
 }
 
 const RunForecast& Document::forecast(const std::string& run_uuid, UtcMs now_ms) const {
@@ -139,8 +149,6 @@ const RunForecast& Document::forecast(const std::string& run_uuid, UtcMs now_ms)
     RunForecast made = forecast_run(record, analysis(run_uuid).energy, unitFit(record.unit.uuid), now_ms);
     return state_->forecasts.insert_or_assign(run_uuid, std::move(made)).first->second;
 }
-
-Comparison Document::comparison(CompareRows rows) const { return compare_as_tested(state_->records, rows); }
 
 Result<std::vector<ReadingVersion>> Document::history(const std::string& reading_uuid) const {
     if (!state_->book) return State::nothing_open();

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "fleet/between_runs.h"
-#include "fleet/comparison.h"
+#include "fleet/run_analysis.h"
 #include "fleet/forecast.h"
 #include "store/logbook.h"
 
@@ -48,6 +48,8 @@ public:
     [[nodiscard]] const PvSheet* pvSheet(const std::string& uuid) const;
     /// Runs of a unit (all units when empty), in order of unit name and time, each with its readings.
     [[nodiscard]] std::vector<const RunRecord*> runs(const std::string& unit_uuid = {}) const;
+    /// All of them, to be kept: what another thread works on stays as it is when the logbook changes, and a run that has not changed is the same object.
+    [[nodiscard]] const std::vector<std::shared_ptr<const RunRecord>>& sharedRuns() const;
     [[nodiscard]] const RunRecord* run(const std::string& run_uuid) const; ///< null when there is none
     [[nodiscard]] const Unit* unit(const std::string& uuid) const;
     [[nodiscard]] const Meter* meter(const std::string& uuid) const;
@@ -62,7 +64,6 @@ public:
     /// Forecast of a run as of `now_ms` from its analysis and its unit's fit, kept until the next change or another minute. Precondition: as
     /// analysis(). Valid until the next call for the run.
     [[nodiscard]] const RunForecast& forecast(const std::string& run_uuid, UtcMs now_ms) const;
-    [[nodiscard]] Comparison comparison(CompareRows rows) const;
     Result<std::vector<ReadingVersion>> history(const std::string& reading_uuid) const;
 
     // Undoable commands.

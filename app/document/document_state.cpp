@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/document_state.h"
 
+#include "document/same_record.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -44,8 +46,7 @@ Result<void> Document::State::take_over(Logbook opened) {
     meters = std::move(new_meters).value();
     pv_sheets = std::move(new_sheets).value();
     load_lists = std::move(new_load_lists).value();
-    records = std::move(new_records).value();
-    index_runs();
+    keep_runs(std::move(new_records).value());
     return {};
 }
 
@@ -110,13 +111,13 @@ Change Document::State::change_of_runs(bool (*uses)(const RunRecord&, const std:
     Change change;
     change.runs = true;
     for (const auto& record : records)
-        if (uses(record, uuid)) change.readings.push_back(record.run.uuid);
+        if (uses(*record, uuid)) change.readings.push_back(record->run.uuid);
     return change;
 }
 
 const Reading* Document::State::reading(const std::string& uuid) const {
     for (const auto& record : records)
-        for (const auto& candidate : record.readings)
+        for (const auto& candidate : record->readings)
             if (candidate.uuid == uuid) return &candidate;
     return nullptr;
 }
@@ -145,8 +146,7 @@ Result<void> Document::State::read_pv_sheets() {
 Result<void> Document::State::read_runs() {
     auto read = book->run_records();
     if (!read) return read.error();
-    records = std::move(read).value();
-    index_runs();
+    keep_runs(std::move(read).value());
     std::erase_if(analyses, [this](const auto& entry) { return !record_at.contains(entry.first); });
     return {};
 }
@@ -156,13 +156,26 @@ Result<void> Document::State::read_run(const std::string& run_uuid) {
     if (at == record_at.end()) return {};
     auto read = book->run_record(run_uuid);
     if (!read) return read.error();
-    records[at->second] = std::move(read).value();
+    records[at->second] = std::make_shared<const RunRecord>(std::move(read).value());
     return {};
 }
 
-void Document::State::index_runs() {
+void Document::State::keep_runs(std::vector<RunRecord> read) {
+    std::vector<std::shared_ptr<const RunRecord>> kept;
+    kept.reserve(read.size());
+    for (RunRecord& record : read) {
+        const auto before = record_at.find(record.run.uuid);
+        const bool same = before != record_at.end() && same_record(*records[before->second], record);
+        kept.push_back(same ? records[before->second] : std::make_shared<const RunRecord>(std::move(record)));
+    }
+    records = std::move(kept);
     record_at.clear();
-    for (std::size_t i = 0; i < records.size(); ++i) record_at[records[i].run.uuid] = i;
+    records_of.clear();
+    for (std::size_t i = 0; i < records.size(); ++i) {
+        record_at[records[i]->run.uuid] = i;
+        // Runs of a unit stand together.
+        ++records_of.try_emplace(records[i]->unit.uuid, i, 0).first->second.second;
+    }
 }
 
 } // namespace ullage

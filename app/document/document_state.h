@@ -5,8 +5,10 @@
 #include "document/store_command.h"
 
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace ullage {
@@ -36,7 +38,8 @@ struct Document::State final : CommandHost {
     Result<void> read_load_lists();
     Result<void> read_runs();
     Result<void> read_run(const std::string& run_uuid);
-    void index_runs();
+    /// Takes over all runs as read; those that are as they were stay the same objects.
+    void keep_runs(std::vector<RunRecord> read);
 
     Document& document;
     const Clock& clock;
@@ -45,8 +48,9 @@ struct Document::State final : CommandHost {
     std::vector<Meter> meters;
     std::vector<PvSheet> pv_sheets;
     std::vector<LoadList> load_lists;
-    std::vector<RunRecord> records;                 ///< in the order of Document::runs()
+    std::vector<std::shared_ptr<const RunRecord>> records; ///< in the order of Document::runs(); replaced, never altered
     std::map<std::string, std::size_t> record_at;   ///< run uuid to place in `records`
+    std::map<std::string, std::pair<std::size_t, std::size_t>> records_of; ///< unit uuid to its first place in `records` and how many
     std::map<std::string, RunAnalysis> analyses;    ///< of runs that were asked for since their last change
     std::map<std::string, UnitFit> unit_fits;       ///< of units that were asked for since the last change
     std::map<std::string, RunForecast> forecasts;   ///< of runs that were asked for since the last change

@@ -2,12 +2,15 @@
 #include "document/sheet_file.h"
 
 #include "document/document.h"
+#include "exchange/load_list_file.h"
 #include "exchange/run_sheet.h"
 
 #include <QFile>
 #include <QFileInfo>
 #include <QRegularExpression>
 #include <QSaveFile>
+
+#include <utility>
 
 namespace ullage {
 
@@ -19,15 +22,29 @@ Error file_error(const QString& path, const std::string& what, const QString& wh
     return Error{Failure::io, what + ": " + why.toStdString(), path.toStdString(), {}};
 }
 
-} // namespace
-
-Result<ImportedSheet> import_sheet_file(Document& document, const QString& path) {
+Result<std::string> text_of(const QString& path, const std::string& what) {
     QFile file(path);
-    if (!QFileInfo(path).isFile()) return Error{Failure::not_found, "this is no file", path.toStdString(), "choose a run sheet"};
+    if (!QFileInfo(path).isFile()) return Error{Failure::not_found, "this is no file", path.toStdString(), "choose a " + what};
     if (!file.open(QFile::ReadOnly)) return file_error(path, "the file cannot be read", file.errorString());
     if (file.size() > longest_bytes)
-        return Error{Failure::bad_input, "the file is too long for a run sheet", path.toStdString(), "choose another file"};
-    const auto sheet = read_run_sheet(file.readAll().toStdString(), QFileInfo(path).fileName().toStdString());
+        return Error{Failure::bad_input, "the file is too long for a " + what, path.toStdString(), "choose another file"};
+    return file.readAll().toStdString();
+}
+
+} // namespace
+
+Result<LoadList> import_load_list_file(Document& document, const QString& path) {
+    const auto text = text_of(path, "load list");
+    if (!text) return text.error();
+    auto list = read_load_list(text.value(), QFileInfo(path).fileName().toStdString());
+    if (!list) return list;
+    return document.addLoadList(std::move(list).value());
+}
+
+Result<ImportedSheet> import_sheet_file(Document& document, const QString& path) {
+    const auto text = text_of(path, "run sheet");
+    if (!text) return text.error();
+    const auto sheet = read_run_sheet(text.value(), QFileInfo(path).fileName().toStdString());
     if (!sheet) return sheet.error();
     const auto brought = document.import(sheet.value().record);
     if (!brought) return brought.error();

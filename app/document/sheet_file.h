@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "model/load_list.h"
 
 #include <QString>
 
@@ -20,6 +21,9 @@ struct ImportedSheet {
 
 /// Reads a run sheet from a file and imports it. Files over 64 MB are refused: no run sheet is that long.
 Result<ImportedSheet> import_sheet_file(Document& document, const QString& path);
+
+/// Reads a load list from a file (exchange/load_list_file.h) and adds it. Errors besides: a list of that name is there already.
+Result<LoadList> import_load_list_file(Document& document, const QString& path);
 
 /// Writes a run as a run sheet, whole or not at all. Precondition: the run is in the document.
 Result<void> export_sheet_file(const Document& document, const std::string& run_uuid, const QString& path);

@@ -21,11 +21,11 @@ Quantity turned(Quantity difference) {
 
 PairsModel::PairsModel(QObject* parent) : QAbstractTableModel(parent) {}
 
-void PairsModel::setPairs(const Comparison& comparison, const std::vector<PairVerdict>& pairs) {
+void PairsModel::setPairs(const std::vector<std::string>& names, const std::vector<PairVerdict>& pairs) {
     beginResetModel();
     names_.clear();
     pairs_.clear();
-    for (const std::string& name : row_names(comparison)) names_.push_back(QString::fromStdString(name));
+    for (const std::string& name : names) names_.push_back(QString::fromStdString(name));
     for (const PairVerdict& pair : pairs) pairs_.emplace(std::pair(static_cast<int>(pair.first), static_cast<int>(pair.second)), pair);
     endResetModel();
 }

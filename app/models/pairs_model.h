@@ -6,6 +6,7 @@
 #include <QAbstractTableModel>
 
 #include <map>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -18,7 +19,8 @@ class PairsModel final : public QAbstractTableModel {
 public:
     explicit PairsModel(QObject* parent = nullptr);
 
-    void setPairs(const Comparison& comparison, const std::vector<PairVerdict>& pairs);
+    /// `first` and `second` of the pairs are places among the names.
+    void setPairs(const std::vector<std::string>& names, const std::vector<PairVerdict>& pairs);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;

@@ -4,16 +4,15 @@
 #include "charts/bar_chart.h"
 #include "charts/line_chart.h"
 #include "charts/vessel_row.h"
-#include "delegates/quantity_delegate.h"
-#include "dialogs/export_dialog.h"
-#include "exchange/comparison_table.h"
+#include "exchange/quantity_title.h"
 #include "model/tags.h"
 #include "models/pairs_model.h"
 #include "models/quantity_cell.h"
-#include "models/table_copy.h"
 #include "models/table_model.h"
+#include "pages/comparing_bar.h"
 #include "pages/comparison_choice.h"
 #include "pages/comparison_overlays.h"
+#include "pages/other_logbooks_line.h"
 #include "pages/page_head.h"
 #include "pages/page_parts.h"
 #include "pages/vessel_key.h"
@@ -22,11 +21,11 @@
 #include "style/spacing.h"
 
 #include <QButtonGroup>
+#include <QComboBox>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
-#include <QMenu>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -34,9 +33,11 @@
 #include <QSplitter>
 #include <QTabWidget>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace ullage {
 
@@ -45,25 +46,42 @@ namespace {
 constexpr int key_width_px = 300;
 constexpr int least_table_lines = 8; ///< of text: the heads, two units and the scroll bar
 constexpr int least_levels_lines = 30; ///< of text: vessels, table and pictures; a page with less room scrolls
-constexpr std::size_t most_paired = 40; ///< units; beyond, a matrix can no longer be read
+constexpr std::size_t most_paired = 40;   ///< units; a larger matrix can no longer be read
+constexpr std::size_t most_at_once = 40;  ///< units compared while the window waits; that takes less than a blink
 
 } // namespace
 
 ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* parent)
-    : QWidget(parent), document_(document), prompts_(prompts), choice_(new ComparisonChoice(this)), model_(new TableModel(this)),
+    : QWidget(parent), document_(document), prompts_(prompts), comparer_(document), choice_(new ComparisonChoice(this)),
+      comparing_bar_(new ComparingBar(this)), model_(new TableModel(this)),
       pairs_model_(new PairsModel(this)), sorted_(new QSortFilterProxyModel(this)),
-      about_label_(new QLabel(this)), remarks_label_(new QLabel(this)), rows_group_(new QButtonGroup(this)),
+      about_label_(new QLabel(this)), remarks_label_(new QLabel(this)), pairs_label_(new QLabel(this)), rows_group_(new QButtonGroup(this)),
       copy_button_(new QPushButton(tr("Copy table"), this)), export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)),
-      table_(new QTableView(this)), bars_(new BarChart(this)), pairs_(new QTableView(this)), errors_(new LineChart(this)),
+      table_(new QTableView(this)), bars_(new BarChart(this)), pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)), errors_(new LineChart(this)),
       fractions_(new LineChart(this)) {
     setObjectName(QStringLiteral("comparisonPage"));
     sorted_->setSourceModel(model_);
     sorted_->setSortRole(SortRole);
     build();
+    for (auto signal : {&Document::opened, &Document::closed})
+        connect(&document_, signal, this, [this] { setOtherLogbooks({}); });
     for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged, &Document::loadListsChanged})
         connect(&document_, signal, this, &ComparisonPage::refresh);
     connect(&document_, &Document::readingsChanged, this, &ComparisonPage::refresh);
-    refresh();
+    connect(&comparer_, &UnitComparer::logbooksChanged, this, &ComparisonPage::refresh);
+    connect(&comparer_, &UnitComparer::failed, this, &ComparisonPage::refused);
+    connect(&comparer_, &UnitComparer::failed, this, [this] { stopped_ = true; });
+    connect(&comparer_, &UnitComparer::ended, this, &ComparisonPage::refresh);
+    connect(&comparer_, &UnitComparer::progressed, comparing_bar_, &ComparingBar::showProgress);
+    connect(comparing_bar_, &ComparingBar::cancelAsked, this, [this] {
+        stopped_ = true;
+        comparer_.cancel();
+    });
+    connect(comparing_bar_, &ComparingBar::resumeAsked, this, [this] {
+        stopped_ = false;
+        refresh();
+    });
+    showComparison();
 }
 
 void ComparisonPage::build() {
@@ -81,6 +99,13 @@ void ComparisonPage::build() {
     });
     column->addWidget(choice_area);
     connect(choice_, &ComparisonChoice::changed, this, &ComparisonPage::refresh);
+    auto* others = new OtherLogbooksLine(comparer_, this);
+    connect(others, &OtherLogbooksLine::removeAsked, this, [this](const QString& path) {
+        comparer_.removeLogbook(path);
+        tellChosenLogbooks();
+    });
+    column->addWidget(others);
+    column->addWidget(comparing_bar_);
     buildTable();
     auto* levels = new QSplitter(Qt::Vertical, this);
     levels->setObjectName(QStringLiteral("comparisonSplitter"));
@@ -174,28 +199,6 @@ QWidget* ComparisonPage::buildVessels() {
     return frame;
 }
 
-void ComparisonPage::buildTable() {
-    table_->setObjectName(QStringLiteral("comparisonView"));
-    table_->setAccessibleName(tr("Comparison of the units"));
-    table_->setModel(sorted_);
-    make_table(*table_);
-    table_->setItemDelegate(new QuantityDelegate(table_));
-    table_->setSortingEnabled(true);
-    table_->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
-    table_->horizontalHeader()->setSectionsMovable(true);
-    connect(table_->horizontalHeader(), &QHeaderView::sectionMoved, this, &ComparisonPage::columnMoved);
-    table_->verticalHeader()->hide();
-    table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
-    offer_table_copy(*table_, [this] { return shownTable(true); });
-    table_->horizontalHeader()->setContextMenuPolicy(Qt::CustomContextMenu);
-    connect(table_->horizontalHeader(), &QWidget::customContextMenuRequested, this, &ComparisonPage::chooseColumns);
-    connect(table_, &QTableView::activated, this, [this](const QModelIndex& index) {
-        const int row = sorted_->mapToSource(index).row();
-        if (row >= 0 && row < static_cast<int>(comparison_.rows.size()))
-            emit runRequested(QString::fromStdString(comparison_.rows[static_cast<std::size_t>(row)].run.uuid));
-    });
-}
-
 CompareRows ComparisonPage::rows() const { return static_cast<CompareRows>(rows_group_->checkedId()); }
 
 ExpectationBand ComparisonPage::band() const { return {choice_->bandLower(), choice_->bandUpper()}; }
@@ -205,15 +208,7 @@ QTabWidget* ComparisonPage::buildTabs() {
     tabs->setObjectName(QStringLiteral("comparisonTabs"));
     tabs->setAccessibleName(tr("Pictures of the comparison"));
     tabs->addTab(scrolling(*bars_, tabs), tr("Usable fraction"));
-    pairs_->setObjectName(QStringLiteral("pairsView"));
-    pairs_->setAccessibleName(tr("Differences of usable fraction between units"));
-    pairs_->setModel(pairs_model_);
-    make_table(*pairs_);
-    pairs_->setSelectionBehavior(QAbstractItemView::SelectItems);
-    pairs_->verticalHeader()->show();
-    pairs_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    pairs_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    tabs->addTab(pairs_, tr("Differences"));
+    tabs->addTab(buildPairs(), tr("Differences"));
     fractions_->setObjectName(QStringLiteral("fractionsChart"));
     tabs->addTab(fractions_, tr("Against load"));
     errors_->setObjectName(QStringLiteral("errorsChart"));
@@ -221,8 +216,77 @@ QTabWidget* ComparisonPage::buildTabs() {
     return tabs;
 }
 
+QWidget* ComparisonPage::buildPairs() {
+    auto* part = new QWidget(this);
+    auto* column = new QVBoxLayout(part);
+    column->setContentsMargins(spacing::grid_px, spacing::half_px, 0, 0);
+    column->setSpacing(spacing::half_px);
+    auto* line = new QHBoxLayout;
+    auto* label = new QLabel(tr("how far the row's unit exceeds the column's in"), part);
+    set_text_style(*label, Tone::soft);
+    figure_combo_->setObjectName(QStringLiteral("pairFigureCombo"));
+    figure_combo_->setAccessibleName(tr("Figure in which units are held against each other"));
+    for (const PairFigure figure : all_pair_figures)
+        figure_combo_->addItem(QString::fromStdString(quantity_title(pair_figure_key(figure))), static_cast<int>(figure));
+    connect(figure_combo_, &QComboBox::currentIndexChanged, this, &ComparisonPage::showPairs);
+    label->setBuddy(figure_combo_);
+    line->addWidget(label);
+    line->addWidget(figure_combo_);
+    pairs_label_->setObjectName(QStringLiteral("pairsLabel"));
+    pairs_label_->setWordWrap(true);
+    set_text_style(*pairs_label_, Tone::soft, TextSize::caption);
+    line->addSpacing(spacing::page_margin_px);
+    line->addWidget(pairs_label_, 1);
+    column->addLayout(line);
+    pairs_->setObjectName(QStringLiteral("pairsView"));
+    pairs_->setAccessibleName(tr("Differences between units"));
+    pairs_->setModel(pairs_model_);
+    make_table(*pairs_);
+    pairs_->setSelectionBehavior(QAbstractItemView::SelectItems);
+    pairs_->verticalHeader()->show();
+    pairs_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    pairs_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    column->addWidget(pairs_, 1);
+    return part;
+}
+
+PairFigure ComparisonPage::pairFigure() const { return static_cast<PairFigure>(figure_combo_->currentData().toInt()); }
+
+void ComparisonPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_) refresh();
+}
+
+void ComparisonPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    QTimer::singleShot(0, this, &ComparisonPage::fitWideColumns); // the table has its new width only then
+}
+
 void ComparisonPage::refresh() {
-    comparison_ = document_.isOpen() ? document_.comparison(rows()) : Comparison{};
+    stale_ = true;
+    if (!isVisible()) return;
+    stale_ = false;
+    if (const QStringList paths = std::exchange(other_logbooks_, {}); !paths.isEmpty()) {
+        comparer_.setLogbooks(paths); // which comes back here
+        for (const OtherLogbook& other : comparer_.logbooks())
+            if (!other.trouble.isEmpty()) emit refused(other.trouble);
+        return;
+    }
+    const std::size_t waiting = comparer_.waitingUnits(rows());
+    complete_ = waiting <= most_at_once;
+    if (complete_) {
+        stopped_ = false;
+        if (!comparer_.isWorking()) comparing_bar_->hide();
+        showComparison();
+        return;
+    }
+    for (auto* button : {copy_button_, export_button_}) button->setEnabled(false);
+    if (stopped_ && !comparer_.isWorking()) comparing_bar_->showStopped(static_cast<int>(waiting));
+    else comparer_.start(rows());
+}
+
+void ComparisonPage::showComparison() {
+    comparison_ = document_.isOpen() && complete_ && isVisible() ? comparer_.comparison(rows()) : Comparison{};
     std::vector<std::string> tags;
     for (const ComparisonRow& row : comparison_.rows) tags.insert(tags.end(), row.unit.tags.begin(), row.unit.tags.end());
     choice_->setTags(sorted_tags(std::move(tags)));
@@ -230,35 +294,53 @@ void ComparisonPage::refresh() {
     keep_units(comparison_, [this](const Unit& unit) { return choice_->wants(unit); });
     fair_ = compare_at(comparison_, choice_->load());
     showTable();
+    showPairs();
     showPictures();
     showWords();
 }
 
-bool ComparisonPage::isColumnHidden(const std::string& key) const {
-    if (const auto chosen = columns_chosen_.shown.find(key); chosen != columns_chosen_.shown.end()) return !chosen->second;
-    // Maker, meter and claims are in every export; the run of a single row a unit is named under its bar. At one load, what was tested is
-    // told by the fraction alone.
-    if (key == "maker" || key == "meter" || key == "warranty_years" || key == "wh_per_kg" || key == "tags") return true;
-    const auto& table = model_->table();
-    if (const int column = model_->columnOf(key); column >= 0 && is_unused(table, static_cast<std::size_t>(column))) return true;
-    if (key == "rank") return rows() != CompareRows::one_per_unit;
-    if (key == "run") return rows() == CompareRows::one_per_unit;
-    return fair_.load && (key == "delivered_wh" || key == "duration_h" || key == "wh_per_gauge_point" || key == "price_per_rated_kwh" || key == "paid_per_rated_kwh");
+bool ComparisonPage::isComplete() {
+    if (stale_) refresh();
+    if (!complete_) emit told(tr("The units are not compared yet; the line above them says how far that is."));
+    return complete_;
 }
 
-void ComparisonPage::showTable() {
-    model_->setTable(comparison_table(comparison_, fair_));
-    arrangeColumns();
-    const auto& columns = model_->table().columns;
-    for (std::size_t i = 0; i < columns.size(); ++i) table_->setColumnHidden(static_cast<int>(i), isColumnHidden(columns[i].key));
-    // Without the room that each head keeps for the sort indicator all columns fit into the smallest window.
-    table_->horizontalHeader()->setSortIndicatorShown(false);
-    table_->resizeColumnsToContents();
-    table_->horizontalHeader()->setSortIndicatorShown(true);
-    table_->horizontalHeader()->setStretchLastSection(false);
-    for (const char* wide : {"gauge_verdict", "standing"})
-        if (const int column = model_->columnOf(wide); column >= 0) table_->horizontalHeader()->setSectionResizeMode(column, QHeaderView::Stretch);
-    pairs_model_->setPairs(comparison_, comparison_.rows.size() <= most_paired ? compare_pairs(comparison_, fair_) : std::vector<PairVerdict>());
+void ComparisonPage::addLogbooks(const QStringList& paths) {
+    for (const QString& path : paths)
+        if (const auto added = comparer_.addLogbook(path); !added) emit refused(QString::fromStdString(added.error().sentence()));
+    tellChosenLogbooks();
+}
+
+void ComparisonPage::setOtherLogbooks(const QStringList& paths) {
+    comparer_.setLogbooks({});
+    other_logbooks_ = paths;
+    refresh();
+}
+
+void ComparisonPage::tellChosenLogbooks() {
+    QStringList paths;
+    for (const OtherLogbook& other : comparer_.logbooks()) paths << other.path;
+    emit otherLogbooksChosen(paths);
+}
+
+void ComparisonPage::showPairs() {
+    const std::vector<std::string> names = row_names(comparison_);
+    std::vector<std::size_t> shown = fair_order(fair_);
+    shown.resize(std::min(shown.size(), most_paired));
+    std::ranges::sort(shown); // as in the table
+    std::vector<std::string> shown_names;
+    std::vector<PairVerdict> pairs;
+    for (std::size_t first = 0; first < shown.size(); ++first) {
+        shown_names.push_back(names[shown[first]]);
+        for (std::size_t second = first + 1; second < shown.size(); ++second) {
+            PairVerdict& pair = pairs.emplace_back(compare_pair(comparison_, fair_, shown[first], shown[second], pairFigure()));
+            pair.first = first;
+            pair.second = second;
+        }
+    }
+    pairs_model_->setPairs(shown_names, pairs);
+    pairs_label_->setText(tr("Of %1 rows the %2 with the largest usable fraction; filter to see others.").arg(names.size()).arg(most_paired));
+    pairs_label_->setVisible(names.size() > most_paired);
 }
 
 void ComparisonPage::showPictures() {
@@ -266,13 +348,14 @@ void ComparisonPage::showPictures() {
     bars_->setContent(comparison_bars(comparison_, fair_, band()));
     fractions_->setContent(fraction_overlay(comparison_, fair_));
     errors_->setContent(gauge_error_overlay(
-        comparison_, [this](const std::string& run_uuid) -> const RunAnalysis& { return document_.analysis(run_uuid); }));
+        comparison_, [this](const std::string& run_uuid) -> const RunAnalysis& { return comparer_.analysis(run_uuid); }));
 }
 
 void ComparisonPage::showWords() {
     QString remarks;
     for (const auto* list : {&fair_.remarks, &comparison_.remarks})
         for (const std::string& remark : *list) remarks += QString::fromStdString(remark) + QStringLiteral("\n");
+    for (const std::string& notice : comparer_.notices()) remarks += QString::fromStdString(notice) + QStringLiteral("\n");
     for (const std::string& left_out : comparison_.left_out) remarks += tr("Left out: %1\n").arg(QString::fromStdString(left_out));
     remarks_label_->setText(remarks.trimmed());
     int drains = 0;
@@ -284,94 +367,16 @@ void ComparisonPage::showWords() {
         ++units;
         drains += row.drains;
     }
-    const QString where = fair_.load ? tr("at %1").arg(QString::fromStdString(common_load_text(*fair_.load))) : tr("as tested");
+    QString where = tr("as tested"), in_full;
+    if (fair_.load) {
+        // What a load that is switched consists of would push the buttons out of the line.
+        in_full = QString::fromStdString(common_load_text(*fair_.load));
+        where = tr("at %1").arg(fair_.load->duty < 1 ? in_full.left(in_full.lastIndexOf(QLatin1String(" ("))) : in_full);
+    }
+    about_label_->setToolTip(in_full);
     about_label_->setText(units == 0 ? tr("no drains to show") : tr("%1 units, %2 drains, %3").arg(units).arg(drains).arg(where));
     head_->fit();
     for (auto* button : {copy_button_, export_button_}) button->setEnabled(!comparison_.rows.empty());
-}
-
-std::vector<std::string> ComparisonPage::columnsInOrder() const {
-    std::vector<std::string> keys;
-    const auto* heads = table_->horizontalHeader();
-    for (int place = 0; place < heads->count(); ++place) keys.push_back(model_->table().columns[static_cast<std::size_t>(heads->logicalIndex(place))].key);
-    return keys;
-}
-
-void ComparisonPage::arrangeColumns() {
-    std::vector<std::string> keys;
-    for (const TableColumn& column : model_->table().columns) keys.push_back(column.key);
-    const auto wanted = arranged(keys, columns_chosen_.order);
-    auto* heads = table_->horizontalHeader();
-    arranging_ = true;
-    for (std::size_t place = 0; place < wanted.size(); ++place)
-        heads->moveSection(heads->visualIndex(model_->columnOf(wanted[place])), static_cast<int>(place));
-    arranging_ = false;
-}
-
-void ComparisonPage::columnMoved() {
-    if (arranging_) return;
-    // Columns that are not there now, such as those of a common load, keep their place beside their neighbours.
-    const auto now = columnsInOrder();
-    std::vector<std::string> known = columns_chosen_.order;
-    for (const std::string& key : now)
-        if (!std::ranges::count(known, key)) known.push_back(key);
-    columns_chosen_.order = arranged(known, now);
-    emit columnsChosen(QString::fromStdString(column_choice_text(columns_chosen_)));
-}
-
-void ComparisonPage::setColumns(const QString& choice) {
-    columns_chosen_ = column_choice_from(choice.toStdString());
-    showTable();
-}
-
-Table ComparisonPage::shownTable(bool chosen_only) const {
-    std::vector<std::size_t> rows, chosen;
-    for (int row = 0; row < sorted_->rowCount(); ++row) {
-        const auto source = static_cast<std::size_t>(sorted_->mapToSource(sorted_->index(row, 0)).row());
-        rows.push_back(source);
-        if (table_->selectionModel()->isRowSelected(row)) chosen.push_back(source);
-    }
-    const Table shown = with_rows(model_->table(), chosen_only && !chosen.empty() ? chosen : rows);
-    return with_columns(shown, columnsInOrder()).value();
-}
-
-void ComparisonPage::copyTable() {
-    if (copy_table(shownTable(false))) emit told(tr("The table is on the clipboard, ready to be pasted into a spreadsheet."));
-}
-
-void ComparisonPage::chooseColumns(const QPoint& place) {
-    QMenu menu(this);
-    menu.setObjectName(QStringLiteral("columnsMenu"));
-    for (const TableColumn& column : model_->table().columns) {
-        if (column.key == "unit") continue; // a row without its unit says nothing
-        auto* entry = menu.addAction(QString::fromStdString(column.title));
-        entry->setCheckable(true);
-        entry->setChecked(!isColumnHidden(column.key));
-        connect(entry, &QAction::toggled, this, [this, key = column.key](bool shown) {
-            columns_chosen_.shown[key] = shown;
-            showTable();
-            emit columnsChosen(QString::fromStdString(column_choice_text(columns_chosen_)));
-        });
-    }
-    menu.addSeparator();
-    connect(menu.addAction(tr("Columns as at first")), &QAction::triggered, this, [this] {
-        columns_chosen_ = {};
-        showTable();
-        emit columnsChosen({});
-    });
-    menu.exec(table_->horizontalHeader()->mapToGlobal(place));
-}
-
-void ComparisonPage::exportComparison() {
-    if (comparison_.rows.empty()) return;
-    std::vector<ExportSubject> subjects;
-    subjects.push_back({tr("Comparison"), QStringLiteral("comparison"), [this] { return without_unused(shownTable(false)); },
-                        {{tr("vessels"), comparison_vessels(comparison_, fair_, band())},
-                         {tr("usable fraction"), comparison_bars(comparison_, fair_, band())}}});
-    subjects.push_back({tr("Differences between units"), QStringLiteral("differences"), [this] { return pairs_table(comparison_, fair_); }, {}});
-    auto* dialog = new ExportDialog(std::move(subjects), prompts_, this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->open();
 }
 
 } // namespace ullage

@@ -4,21 +4,10 @@
 #include "style/words.h"
 
 #include <algorithm>
-#include <numeric>
-#include <optional>
 
 namespace ullage {
 
 namespace {
-
-std::vector<std::size_t> most_usable_first(const FairComparison& fair) {
-    std::vector<std::size_t> order(fair.rows.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) {
-        return fair.rows[a].usable_fraction.value.value_or(-1) > fair.rows[b].usable_fraction.value.value_or(-1);
-    });
-    return order;
-}
 
 QString percent_text(double fraction) { return QString::number(fraction, 'f', 2); }
 
@@ -45,7 +34,7 @@ VesselRowContent comparison_vessels(const Comparison& comparison, const FairComp
     content.description = tr("Delivered energy of each unit against its rated energy");
     content.empty_text = empty_words();
     const std::vector<std::string> names = row_names(comparison);
-    for (const std::size_t i : most_usable_first(fair)) {
+    for (const std::size_t i : fair_order(fair)) {
         const ComparisonRow& row = comparison.rows[i];
         const FairRow& at = fair.rows[i];
         VesselData vessel = vessel_of(row);
@@ -73,7 +62,7 @@ BarContent comparison_bars(const Comparison& comparison, const FairComparison& f
         content.bands.push_back({band.lower_fraction, band.upper_fraction,
                                  tr("commonly seen, %1 to %2").arg(percent_text(band.lower_fraction), percent_text(band.upper_fraction))});
     content.empty_text = empty_words();
-    for (const std::size_t i : most_usable_first(fair)) {
+    for (const std::size_t i : fair_order(fair)) {
         const ComparisonRow& row = comparison.rows[i];
         const FairRow& at = fair.rows[i];
         const std::string_view kind = fair.load ? standing_text(at.standing) : kind_text(at.usable_fraction.kind);

@@ -15,7 +15,7 @@ struct ExpectationBand {
     double lower_fraction = expected_lower_fraction, upper_fraction = expected_upper_fraction;
 };
 
-/// The units of a comparison as vessels at one height scale, the largest usable fraction first; at the common load of `fair` where it has one.
+/// The units of a comparison as vessels at one height scale, in the order of fair_order(); at the common load of `fair` where it has one.
 [[nodiscard]] VesselRowContent comparison_vessels(const Comparison& comparison, const FairComparison& fair, const ExpectationBand& band = {});
 [[nodiscard]] VesselRowContent comparison_vessels(const Comparison& comparison); ///< as tested
 

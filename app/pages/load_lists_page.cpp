@@ -67,7 +67,7 @@ LoadListsPage::LoadListsPage(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), lists_model_(new TableModel(this)), appliances_model_(new TableModel(this)),
       lists_(new_list_table("loadListsTable", tr("load lists"), lists_model_)),
       appliances_(new_list_table("appliancesTable", tr("appliances of the load list"), appliances_model_)), about_(new QLabel),
-      empty_(new_empty_words("noLoadListsLabel", tr("No load lists yet. Add load list, then its appliances: what they take, how long a day, and when. The "
+      empty_(new_empty_words("noLoadListsLabel", tr("No load lists yet. Add load list, then its appliances: what they take, how long a day, and when; or Import one from a file. The "
                                              "comparison then shows units at that load."))),
       list_title_(new QLabel),
       no_appliances_(new_empty_words("noAppliancesLabel", tr("Nothing in this list yet. Add appliance takes its power, or what a meter counted over some hours."))),
@@ -116,12 +116,14 @@ QWidget* LoadListsPage::buildLists() {
     auto* add = newButton("addLoadListButton", tr("Add load list"), &LoadListsPage::addListAsked);
     make_primary(*add);
     edit_list_ = newButton("editLoadListButton", tr("Edit load list"), &LoadListsPage::editListAsked);
+    auto* import = newButton("importLoadListButton", tr("Import…"), &LoadListsPage::importListAsked);
+    import->setToolTip(tr("A load list from a file (.csv)"));
     withdraw_list_ = newButton("withdrawLoadListButton", tr("Withdraw"), &LoadListsPage::withdrawListAsked);
     auto* head = new QHBoxLayout;
     head->setSpacing(spacing::panel_gap_px);
     head->addWidget(title, 0, Qt::AlignBaseline);
     head->addWidget(about_, 1, Qt::AlignBaseline);
-    for (auto* action : {withdraw_list_, edit_list_, add}) head->addWidget(action);
+    for (auto* action : {withdraw_list_, edit_list_, import, add}) head->addWidget(action);
     auto* part = new QWidget;
     auto* column = new QVBoxLayout(part);
     column->setContentsMargins(0, 0, 0, spacing::half_px);

@@ -31,6 +31,7 @@ public:
 
 signals:
     void addListAsked();
+    void importListAsked();
     void editListAsked();
     void withdrawListAsked();
     void addApplianceAsked();

@@ -25,6 +25,7 @@
 
 #include <QAction>
 #include <QCloseEvent>
+#include <QCryptographicHash>
 #include <QDragEnterEvent>
 #include <QFileInfo>
 #include <QFrame>
@@ -48,6 +49,11 @@ constexpr int side_px = 216;
 constexpr int widest_side_px = 420;
 const QString kwh_price_name = QStringLiteral("kwh-price");
 const QString comparison_columns = QStringLiteral("comparisonColumns");
+
+/// Which logbooks were compared beside the one at `path`.
+QString compared_logbooks_name(const QString& path) {
+    return QStringLiteral("comparedWith-") + QString::fromLatin1(QCryptographicHash::hash(path.toUtf8(), QCryptographicHash::Sha1).toHex());
+}
 
 } // namespace
 
@@ -178,6 +184,9 @@ void MainWindow::connect_pages() {
     comparison_page_->setColumns(settings_.remembered(comparison_columns));
     connect(comparison_page_, &ComparisonPage::columnsChosen, this, [this](const QString& choice) { settings_.remember(comparison_columns, choice); });
     connect(comparison_page_, &ComparisonPage::told, messages_, &MessageBar::showNote);
+    connect(comparison_page_, &ComparisonPage::refused, messages_, &MessageBar::showError);
+    connect(comparison_page_, &ComparisonPage::otherLogbooksChosen, this,
+            [this](const QStringList& paths) { settings_.remember(compared_logbooks_name(document_.path()), paths.join(QLatin1Char('\n'))); });
     connect(run_page_, &RunPage::attachPhotoRequested, this, &MainWindow::attach_photo);
     connect(run_page_, &RunPage::photoSaveAsked, this, &MainWindow::save_photo);
     connect(comparison_page_, &ComparisonPage::runRequested, this, [this](const QString& run) { showRun(run.toStdString()); });
@@ -216,6 +225,7 @@ void MainWindow::logbook_opened() {
     tree_->expandAll();
     tree_->setFocus();
     selecting_ = false;
+    comparison_page_->setOtherLogbooks(settings_.remembered(compared_logbooks_name(path)).split(QLatin1Char('\n'), Qt::SkipEmptyParts));
     if (!show_remembered_page()) show_default_page();
 }
 
@@ -308,8 +318,7 @@ void MainWindow::showMeter(const std::string& meter_uuid) {
 
 void MainWindow::showComparison() {
     if (!document_.isOpen()) return;
-    comparison_page_->refresh();
-    pages_->setCurrentWidget(comparison_page_);
+    pages_->setCurrentWidget(comparison_page_); // which brings itself up to date
     QTimer::singleShot(0, this, [this] { restore_splitters(*comparison_page_); });
     select_in_tree();
     remember_page();

@@ -159,6 +159,7 @@ private:
     void make_load_list_menu(QMenu& above);
     void connect_load_lists();
     void add_load_list();
+    void import_load_list();
     void edit_load_list();
     void withdraw_load_list();
     void add_appliance();
@@ -171,6 +172,7 @@ private:
     void withdraw_meter();
     void end_run(RunEnd end);
     void reopen_run();
+    void add_compared_logbooks();
     void export_comparison();
     void copy_comparison();
     void export_readings();

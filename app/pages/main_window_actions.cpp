@@ -192,6 +192,7 @@ void MainWindow::make_compare_menu() {
     auto& menu = *menuBar()->addMenu(tr("&Compare"));
     add_action(menu, "comparisonAction", tr("&Comparison page"), "Ctrl+K", &MainWindow::showComparison)
         ->setIcon(glyph_icon(Glyph::compare));
+    add_action(menu, "addComparedLogbooksAction", tr("&Add units of another logbook…"), "Ctrl+Shift+L", &MainWindow::add_compared_logbooks);
     add_action(menu, "exportComparisonAction", tr("&Export…"), "Ctrl+Shift+K", &MainWindow::export_comparison)
         ->setIcon(glyph_icon(Glyph::export_out));
     add_action(menu, "copyComparisonAction", tr("Copy &table"), "Ctrl+Alt+C", &MainWindow::copy_comparison);
@@ -255,7 +256,7 @@ void MainWindow::update_actions() {
     const bool open = document_.isOpen();
     const auto* record = pages_->currentWidget() == run_page_ ? document_.run(run_uuid_) : nullptr;
     const bool running = record && record->run.end == RunEnd::still_running;
-    enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "loadListsAction", "addLoadListAction", "comparisonAction", "pvInputAction", "addPvSheetAction"}, open);
+    enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "loadListsAction", "addLoadListAction", "importLoadListAction", "comparisonAction", "addComparedLogbooksAction", "pvInputAction", "addPvSheetAction"}, open);
     enable({"withdrawPvSheetAction"}, open && pages_->currentWidget() == pv_page_ && !document_.pvSheets().empty());
     enable({"startRunAction"}, open && !document_.units().empty());
     enable({"exportComparisonAction", "copyComparisonAction", "exportReadingsAction", "comparisonReportAction"}, open && !document_.runs().empty());

@@ -9,6 +9,7 @@
 #include "pages/comparison_page.h"
 #include "pages/due_figures.h"
 #include "pages/load_lists_page.h"
+#include "pages/message_bar.h"
 #include "pages/reminder_bar.h"
 #include "pages/run_head.h"
 #include "pages/pv_page.h"
@@ -123,8 +124,14 @@ void MainWindow::edit_rule(const std::string& run_uuid) {
 
 void MainWindow::snooze(int minutes) {
     // The run that calls; else the one in sight.
-    if (const auto* calling = reminders_->mostOverdue()) return reminders_->snooze(calling->run.uuid, minutes);
-    if (document_.run(run_uuid_)) reminders_->snooze(run_uuid_, minutes);
+    const auto* calling = reminders_->mostOverdue();
+    const auto* record = calling ? calling : document_.run(run_uuid_);
+    if (!record || reminders_->snooze(record->run.uuid, minutes)) return;
+    const QString unit = QString::fromStdString(record->unit.name);
+    const auto at_ms = reminders_->state(record->run.uuid).at_ms;
+    const auto minutes_left = at_ms ? (*at_ms - document_.clock().now_ms() + 59'999) / 60'000 : 0;
+    messages_->showNote(at_ms ? tr("Nothing to put off: the next reading of %1 is due only in %2 minutes.").arg(unit).arg(minutes_left)
+                              : tr("Nothing to put off: no reading of %1 is due.").arg(unit));
 }
 
 void MainWindow::enter_due_reading() {

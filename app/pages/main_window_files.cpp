@@ -7,6 +7,7 @@
 #include "document/sample_logbook.h"
 #include "document/sheet_file.h"
 #include "exchange/whole_file.h"
+#include "pages/comparison_page.h"
 #include "pages/message_bar.h"
 #include "pages/run_page.h"
 #include "pages/welcome_page.h"
@@ -78,6 +79,15 @@ void MainWindow::close_logbook() {
     settings_.setLastFile({});
     messages_->dismiss();
     document_.close();
+}
+
+void MainWindow::add_compared_logbooks() {
+    showComparison();
+    const auto files = prompts_.filesToOpen(this, tr("Add units of another logbook"), start_folder(), logbook_filter(), true);
+    if (files.isEmpty()) return;
+    messages_->dismiss();
+    settings_.setFolderOf(files.constFirst());
+    comparison_page_->addLogbooks(files);
 }
 
 void MainWindow::import_sheet() {

@@ -4,7 +4,11 @@
 
 #include "dialogs/appliance_form.h"
 #include "dialogs/load_list_form.h"
+#include "document/sheet_file.h"
 #include "pages/load_lists_page.h"
+#include "pages/message_bar.h"
+#include "services/prompts.h"
+#include "services/settings.h"
 #include "style/icons.h"
 
 #include <QAction>
@@ -31,6 +35,7 @@ void MainWindow::make_load_list_menu(QMenu& above) {
     add_action(menu, "loadListsAction", tr("&Page of load lists"), "Ctrl+L", &MainWindow::showLoadLists)->setIcon(glyph_icon(Glyph::load_list));
     menu.addSeparator();
     add_action(menu, "addLoadListAction", tr("Add &load list…"), "Ctrl+J", &MainWindow::add_load_list)->setIcon(glyph_icon(Glyph::add));
+    add_action(menu, "importLoadListAction", tr("&Import load list…"), "Ctrl+Shift+I", &MainWindow::import_load_list)->setIcon(glyph_icon(Glyph::import_in));
     add_action(menu, "editLoadListAction", tr("&Edit load list…"), "Ctrl+Shift+J", &MainWindow::edit_load_list);
     add_action(menu, "withdrawLoadListAction", tr("&Withdraw load list"), "Ctrl+Alt+J", &MainWindow::withdraw_load_list);
     menu.addSeparator();
@@ -41,6 +46,7 @@ void MainWindow::make_load_list_menu(QMenu& above) {
 
 void MainWindow::connect_load_lists() {
     connect(load_lists_page_, &LoadListsPage::addListAsked, this, &MainWindow::add_load_list);
+    connect(load_lists_page_, &LoadListsPage::importListAsked, this, &MainWindow::import_load_list);
     connect(load_lists_page_, &LoadListsPage::editListAsked, this, &MainWindow::edit_load_list);
     connect(load_lists_page_, &LoadListsPage::withdrawListAsked, this, &MainWindow::withdraw_load_list);
     connect(load_lists_page_, &LoadListsPage::addApplianceAsked, this, &MainWindow::add_appliance);
@@ -75,6 +81,20 @@ void MainWindow::add_load_list() {
         if (close_after(*form, added)) showLoadList(added.value().uuid);
     });
     form->open();
+}
+
+void MainWindow::import_load_list() {
+    const auto files = prompts_.filesToOpen(this, tr("Import load list"), start_folder(), tr("Load lists (*.csv);;All files (*)"), true);
+    if (files.isEmpty()) return;
+    messages_->dismiss();
+    std::string shown;
+    for (const QString& path : files) {
+        const auto imported = import_load_list_file(document_, path);
+        if (imported) shown = imported.value().uuid;
+        else messages_->showError(QString::fromStdString(imported.error().sentence()));
+    }
+    settings_.setFolderOf(files.constFirst());
+    if (!shown.empty()) showLoadList(shown);
 }
 
 void MainWindow::edit_load_list() {

@@ -14,8 +14,8 @@
 #include <QDir>
 #include <QLocale>
 
-#include <algorithm>
 #include <optional>
+#include <set>
 
 namespace ullage {
 
@@ -45,18 +45,21 @@ Result<void> write_run(const Document& document, const std::string& run_uuid, co
     return write_report(made.report, made.pictures, path, look);
 }
 
-/// What the page shows; as tested where `load` is absent.
-Result<void> write_comparison(const Document& document, const ComparisonPage& page, const std::optional<CommonLoad>& load, const QString& path,
+/// What the page shows, of whatever logbooks; as tested where `load` is absent.
+Result<void> write_comparison(const Document& document, ComparisonPage& page, const std::optional<CommonLoad>& load, const QString& path,
                               const ReportLook& look) {
     const Comparison& comparison = page.comparison();
+    UnitComparer& comparer = page.comparer();
     std::vector<ReportedRun> runs;
     std::vector<UnitAnalysis> units;
+    std::set<std::string> known;
     for (const ComparisonRow& row : comparison.rows) {
-        Result<ReportedRun> run = reported(document, row.run.uuid);
-        if (!run) return run.error();
-        runs.push_back(std::move(run).value());
-        const bool known = std::ranges::any_of(units, [&row](const UnitAnalysis& unit) { return unit.unit.uuid == row.unit.uuid; });
-        if (!known) units.push_back(analyse_unit(row.unit, document.unitFit(row.unit.uuid)));
+        const RunRecord* record = comparer.run(row.run.uuid);
+        if (!record) return Error{Failure::not_found, "a run of the comparison is no longer in its logbook", row.unit.name, "open the comparison page again"};
+        auto histories = comparer.histories(row.run.uuid);
+        if (!histories) return histories.error();
+        runs.push_back({record, &comparer.analysis(row.run.uuid), std::move(histories).value()});
+        if (known.insert(row.unit.uuid).second) units.push_back(analyse_unit(row.unit, comparison.fits[row.fit]));
     }
     const MadeReport made = make_comparison_report(comparison, compare_at(comparison, load), runs, units, options_now(document), page.band());
     return write_report(made.report, made.pictures, path, look);
@@ -82,7 +85,8 @@ void MainWindow::make_run_report() {
 }
 
 void MainWindow::make_comparison_report() {
-    if (!document_.isOpen()) return;
+    showComparison();
+    if (!document_.isOpen() || !comparison_page_->isComplete()) return;
     const std::optional<CommonLoad> load = comparison_page_->fair().load;
     QStringList ways{tr("as tested, each at its own load")};
     if (load) ways.prepend(tr("at %1, as the page shows them").arg(QString::fromStdString(common_load_text(*load))));

@@ -105,13 +105,14 @@ int Reminders::overdueCount() const {
     return static_cast<int>(std::ranges::count_if(openRuns(), [this](const RunRecord* record) { return state(record->run.uuid).overdue(); }));
 }
 
-void Reminders::snooze(const std::string& run_uuid, int minutes) {
-    if (document_.run(run_uuid) == nullptr) return;
+bool Reminders::snooze(const std::string& run_uuid, int minutes) {
+    if (document_.run(run_uuid) == nullptr) return false;
     const auto due = state(run_uuid).due.due_ms;
-    if (!due) return;
     const UtcMs until_ms = document_.clock().now_ms() + minutes * minute_ms;
+    if (!due || *due >= until_ms) return false;
     settings_.remember(snooze_key(run_uuid), QStringLiteral("%1;%2").arg(until_ms).arg(*due));
     tick();
+    return true;
 }
 
 void Reminders::tick() {

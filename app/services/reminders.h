@@ -52,8 +52,8 @@ public:
     /// The run that is longest overdue; null where none is.
     [[nodiscard]] const RunRecord* mostOverdue() const;
     [[nodiscard]] int overdueCount() const;
-    /// Calls again in so many minutes instead of now; nothing where no reading is due.
-    void snooze(const std::string& run_uuid, int minutes);
+    /// Calls again in so many minutes instead of now. False, and nothing is put off, where no reading is due until then.
+    bool snooze(const std::string& run_uuid, int minutes);
 
 public slots:
     /// Looks at the clock: announces what has fallen due since the last look, then emits looked().

@@ -56,6 +56,7 @@ struct CompareArguments {
     double duty_percent = 100;             ///< share of the time that it is on
     std::string load_list;                 ///< or the load of this list: a file (.csv) or the name of one in the logbook
     bool pairs = false;                    ///< the differences between units instead of the units
+    std::string pairs_of;                  ///< key of the figure that differs; empty: usable fraction
     std::vector<std::string> columns;      ///< keys; empty: all
     std::vector<std::string> makers;       ///< only units of these; empty: all
     std::vector<std::string> tags;         ///< only units that have every one of these

@@ -4,6 +4,7 @@
 #include "base/version.h"
 #include "exchange/pv_sheet_text.h"
 #include "exchange/table_unicode.h"
+#include "fleet/fair_comparison.h"
 #include "text/command_parts.h"
 
 #include <CLI/CLI.hpp>
@@ -74,7 +75,7 @@ void add_analyse(CLI::App& app, AnalyseArguments& arguments) {
 }
 
 void add_output(CLI::App& command, TableOutput& output) {
-    command.add_option("--format", output.format, "text, csv, markdown, html, xlsx, json or latex")->check(CLI::IsMember(table_format_names()));
+    command.add_option("--format", output.format, "form of the table")->check(CLI::IsMember(table_format_names()));
     command.add_option("--output", output.path, "file to write; its ending chooses the format where none is given");
 }
 
@@ -86,7 +87,10 @@ void add_compare(CLI::App& app, CompareArguments& arguments) {
                      ->check(CLI::PositiveNumber);
     command->add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(CLI::Range(0.1, 100.0))->needs(load);
     command->add_option("--load-list", arguments.load_list, "common load from a load list: its name in the logbook, or a file (.csv)")->excludes(load);
-    command->add_flag("--pairs", arguments.pairs, "the differences between units: resolved by these meters or not");
+    auto* pairs = command->add_flag("--pairs", arguments.pairs, "the differences between units: resolved by these meters or not");
+    std::vector<std::string> figures;
+    for (const PairFigure figure : all_pair_figures) figures.emplace_back(pair_figure_key(figure));
+    command->add_option("--pairs-of", arguments.pairs_of, "figure that is compared")->check(CLI::IsMember(figures))->needs(pairs);
     command->add_option("--columns", arguments.columns, "keys of the columns wanted, in order")->delimiter(',')->allow_extra_args(false);
     command->add_option("--maker", arguments.makers, "only units of this maker")->allow_extra_args(false);
     command->add_option("--tag", arguments.tags, "only units with this tag; named several times: with every one of them")->allow_extra_args(false);

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <iterator>
 #include <optional>
 #include <ostream>
 
@@ -64,7 +65,8 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
     }
     if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};
     const FairComparison fair = compare_at(comparison, load);
-    Table table = arguments.pairs ? pairs_table(comparison, fair) : comparison_table(comparison, fair);
+    const auto figure = std::ranges::find(all_pair_figures, arguments.pairs_of, pair_figure_key);
+    Table table = arguments.pairs ? pairs_table(comparison, fair, figure == std::end(all_pair_figures) ? PairFigure::usable_fraction : *figure) : comparison_table(comparison, fair);
     if (!arguments.columns.empty()) {
         Result<Table> chosen = with_columns(table, arguments.columns);
         if (!chosen) {

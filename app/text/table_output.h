@@ -5,7 +5,6 @@
 
 #include <iosfwd>
 #include <string>
-#include <vector>
 
 namespace ullage {
 
@@ -14,9 +13,6 @@ struct TableOutput {
     std::string format; ///< empty: by the ending of `path`, else text
     std::string path;   ///< empty: standard output
 };
-
-/// Names that --format takes.
-[[nodiscard]] std::vector<std::string> table_format_names();
 
 /// The format asked for. Errors: an unknown name; xlsx without a file.
 [[nodiscard]] Result<TableFormat> asked_format(const TableOutput& output);

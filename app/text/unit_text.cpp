@@ -3,11 +3,11 @@
 
 #include "exchange/table.h"
 #include "exchange/table_unicode.h"
+#include "exchange/unit_tables.h"
 #include "fleet/gauge_drift_words.h"
 #include "text/quantities_text.h"
 
 #include <fmt/format.h>
-
 
 namespace ullage {
 
@@ -52,18 +52,8 @@ std::string unused_text(const UnitFit& fit) {
 }
 
 std::string predictions_text(const UnitAnalysis& analysis) {
-    if (!analysis.fit.parameters || analysis.predictions.empty()) return {};
-    Table table;
-    table.title = "Expected from full to cut-off, a mean over drains";
-    table.columns = {{"load_w", "load", "W", Content::number, 0},
-                     {"deliverable_wh", "deliverable", "Wh", Content::quantity, 0},
-                     {"usable_fraction", "usable fraction", {}, Content::quantity, 3},
-                     {"run_time_h", "run time", "h", Content::quantity, 1},
-                     {"basis", "tested loads", {}, Content::text, 0}};
-    for (const LoadPrediction& prediction : analysis.predictions)
-        table.rows.push_back({plain("W", prediction.load_w), prediction.deliverable_wh, prediction.usable_fraction, prediction.run_time_h,
-                              std::string(prediction.within_tested_loads ? "between" : "beyond")});
-    return '\n' + table_text(table, TableFormat::text);
+    const Table table = predictions_table(analysis);
+    return table.rows.empty() ? std::string() : '\n' + table_text(table, TableFormat::text);
 }
 
 std::string gauge_drift_text(const UnitAnalysis& analysis) {

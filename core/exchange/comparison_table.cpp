@@ -139,7 +139,8 @@ Table without_unused(const Table& table) {
 
 Table pairs_table(const Comparison& comparison, const FairComparison& fair, PairFigure figure) {
     Table table;
-    table.title = "Differences between units" + (fair.load ? " at " + common_load_text(*fair.load) : std::string(" as tested"));
+    const std::string what = figure == PairFigure::usable_fraction ? std::string() : " in " + quantity_title(pair_figure_key(figure));
+    table.title = "Differences between units" + what + (fair.load ? " at " + common_load_text(*fair.load) : std::string(" as tested"));
     const auto pairs = compare_pairs(comparison, fair, figure);
     const std::string unit = pairs.empty() ? std::string("1") : pairs.front().difference.unit;
     table.columns = {text_column("first", "first"),

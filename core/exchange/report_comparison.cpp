@@ -3,12 +3,11 @@
 #include "exchange/comparison_table.h"
 #include "exchange/report_parts.h"
 #include "exchange/safety_words.h"
+#include "exchange/unit_tables.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <functional>
-#include <numeric>
 
 namespace ullage {
 
@@ -86,11 +85,8 @@ std::string energy_text(const ComparisonRow& row, const FairRow& at, const FairC
 
 void add_summary(ReportBuilder& builder, const Comparison& comparison, const FairComparison& fair, const ReportedPairs& pairs) {
     builder.chapter("Summary");
-    std::vector<std::size_t> order(comparison.rows.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::ranges::stable_sort(order, std::greater(), [&fair](std::size_t r) { return fair.rows[r].usable_fraction.value.value_or(-1); });
     ReportList list;
-    for (const std::size_t r : order) {
+    for (const std::size_t r : fair_order(fair)) {
         const ComparisonRow& row = comparison.rows[r];
         const std::string name = fmt::format("{} ({}): ", row.unit.name, row.run_title);
         list.items.push_back(name + builder.form.apply(energy_text(row, fair.rows[r], fair) + "; gauge: " + row.gauge_verdict) + '.');
@@ -98,7 +94,9 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
     if (list.items.empty()) {
         builder.paragraph("There is no drain to compare.");
     } else {
-        builder.paragraph(fmt::format("The units {}, the largest usable fraction first:", where_text(fair)));
+        const bool any_apart = fair.load && std::ranges::count(fair.rows, Standing::as_tested, &FairRow::standing) > 0;
+        builder.paragraph(fmt::format("The units {}, the largest usable fraction first{}:", where_text(fair),
+                                      any_apart ? "; then those that stand as tested, at another load" : ""));
         builder.report.blocks.emplace_back(std::move(list));
     }
     add_pairs_summary(builder, pairs);
@@ -116,18 +114,7 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
 void add_unit(ReportBuilder& builder, const UnitAnalysis& unit) {
     builder.section(unit.unit.name);
     builder.paragraph(unit.fit.sentence);
-    Table table;
-    table.columns = {{"load_w", "load", "W", Content::number, 0},
-                     {"deliverable_wh", "deliverable", "Wh", Content::quantity, 0},
-                     {"usable_fraction", "usable fraction", {}, Content::quantity, 3},
-                     {"run_time_h", "run time", "h", Content::quantity, 1},
-                     {"basis", "tested loads", {}, Content::text, 0}};
-    if (unit.fit.parameters)
-        for (const LoadPrediction& prediction : unit.predictions)
-            table.rows.push_back({known("load_w", "W", prediction.load_w, std::nullopt, Kind::measured), prediction.deliverable_wh,
-                                  prediction.usable_fraction, prediction.run_time_h,
-                                  std::string(prediction.within_tested_loads ? "between" : "beyond")});
-    builder.table(table);
+    builder.table(predictions_table(unit));
     builder.paragraph(unit.next_run_sentence, "Next run");
     builder.paragraph(unit.drift.sentence, "Drift");
     builder.paragraph(unit.gauge_drift.sentence, "Gauge from run to run");

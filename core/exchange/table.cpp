@@ -4,21 +4,24 @@
 #include "exchange/table_formats.h"
 #include "exchange/whole_file.h"
 
-#include <array>
+#include <algorithm>
 #include <filesystem>
+#include <iterator>
 #include <utility>
 
 namespace ullage {
 
 namespace {
 
-constexpr std::array<std::pair<std::string_view, TableFormat>, 7> format_names{{{"text", TableFormat::text},
-                                                                                {"csv", TableFormat::csv},
-                                                                                {"markdown", TableFormat::markdown},
-                                                                                {"html", TableFormat::html},
-                                                                                {"xlsx", TableFormat::xlsx},
-                                                                                {"json", TableFormat::json},
-                                                                                {"latex", TableFormat::latex}}};
+struct FormatName {
+    TableFormat format;
+    std::string_view name, ending, other_ending;
+};
+
+constexpr FormatName format_names[] = {{TableFormat::text, "text", "txt", ""},           {TableFormat::csv, "csv", "csv", ""},
+                                       {TableFormat::markdown, "markdown", "md", "markdown"}, {TableFormat::html, "html", "html", "htm"},
+                                       {TableFormat::xlsx, "xlsx", "xlsx", ""},          {TableFormat::json, "json", "json", ""},
+                                       {TableFormat::latex, "latex", "tex", ""}};
 
 } // namespace
 
@@ -31,11 +34,29 @@ Table with_rows(Table table, const std::vector<std::size_t>& rows) {
 
 std::string csv_metadata_path(const std::string& csv_path) { return csv_path + "-metadata.json"; }
 
+std::vector<std::string> table_format_names() {
+    std::vector<std::string> names;
+    for (const FormatName& known : format_names) names.emplace_back(known.name);
+    return names;
+}
+
 Result<TableFormat> table_format_from(std::string_view name) {
-    for (const auto& [known, format] : format_names)
-        if (known == name) return format;
-    return Error{Failure::bad_input, "`" + std::string(name) + "` is no format of a table", {},
-                 "use text, csv, markdown, html, xlsx, json or latex"};
+    std::string all;
+    for (const FormatName& known : format_names) {
+        if (known.name == name) return known.format;
+        all += (all.empty() ? "" : &known == std::end(format_names) - 1 ? " or " : ", ") + std::string(known.name);
+    }
+    return Error{Failure::bad_input, "`" + std::string(name) + "` is no format of a table", {}, "use " + all};
+}
+
+std::string_view table_format_ending(TableFormat format) { return std::ranges::find(format_names, format, &FormatName::format)->ending; }
+
+std::optional<TableFormat> table_format_of_ending(std::string_view ending) {
+    if (!ending.starts_with('.')) return std::nullopt;
+    ending.remove_prefix(1);
+    for (const FormatName& known : format_names)
+        if (known.ending == ending || (!known.other_ending.empty() && known.other_ending == ending)) return known.format;
+    return std::nullopt;
 }
 
 std::string table_text(const Table& table, TableFormat format) {

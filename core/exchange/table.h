@@ -4,7 +4,9 @@
 #include "base/quantity.h"
 #include "base/result.h"
 
+#include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -37,8 +39,14 @@ struct Table {
 
 enum class TableFormat { text, csv, markdown, html, xlsx, json, latex };
 
-/// Format of a name such as "csv"; errors name the known ones.
+/// Names of the formats: "text", "csv", "markdown", "html", "xlsx", "json", "latex".
+[[nodiscard]] std::vector<std::string> table_format_names();
+/// Format of such a name; errors name the known ones.
 [[nodiscard]] Result<TableFormat> table_format_from(std::string_view name);
+/// What the name of a file in this format ends in, without the dot: "md".
+[[nodiscard]] std::string_view table_format_ending(TableFormat format);
+/// The format of a file by its ending (with the dot, or empty), also "markdown" and "htm"; absent for any other.
+[[nodiscard]] std::optional<TableFormat> table_format_of_ending(std::string_view ending);
 
 /// UTF-8 text of the table; empty for xlsx, which is no text. Texts from users are escaped for the format; in CSV a text that a spreadsheet would
 /// take for a formula gets an apostrophe in front (spreadsheet_text() in exchange/table_flat.h).

@@ -18,29 +18,38 @@ constexpr std::string_view style = R"(
 @media screen and (prefers-color-scheme: dark) {
   :root { --ground: #14191E; --panel: #1C232A; --line: #343E47; --ink: #E8EAEB; --soft: #97A3AD; --accent: #5DB3DE; }
 }
-body { margin: 32px auto; max-width: 1280px; padding: 0 16px; background: var(--ground); color: var(--ink);
+body { margin: 32px 24px; background: var(--ground); color: var(--ink);
        font: 15px/1.5 system-ui, sans-serif; }
 h1 { font-size: 22px; margin: 0 0 16px; }
 h2 { font-size: 17px; margin: 24px 0 8px; }
 h3 { font-size: 15px; margin: 16px 0 0; }
 p { margin: 0 0 8px; max-width: 80ch; }
-.scroll { overflow-x: auto; background: var(--panel); border: 1px solid var(--line); border-radius: 6px; }
+a { color: var(--accent); }
+.scroll { overflow-x: auto; margin-bottom: 16px; background: var(--panel); border: 1px solid var(--line); border-radius: 6px; }
 table { border-collapse: collapse; width: 100%; }
 th, td { padding: 8px 12px; text-align: left; vertical-align: baseline; border-bottom: 1px solid var(--line); }
 tbody tr:last-child > * { border-bottom: 0; }
 thead th { font-weight: normal; color: var(--soft); vertical-align: bottom; }
 .number { text-align: right; font-variant-numeric: tabular-nums lining-nums; }
 td.number { white-space: nowrap; }
+td:not(.number) { min-width: 6em; }
+td.wordy { min-width: 15em; }
+tbody th { position: sticky; left: 0; background: var(--panel); }
 .interval, sup, .notes { color: var(--soft); font-size: 0.85em; }
 button { all: unset; cursor: pointer; }
 button:focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
 [aria-sort] button { color: var(--accent); }
 [aria-sort="ascending"] button::after { content: " \25B2"; }
 [aria-sort="descending"] button::after { content: " \25BC"; }
+@page { size: landscape; margin: 12mm; }
 @media print {
-  body { margin: 0; max-width: none; font-size: 9pt; }
+  body { margin: 0; font-size: 9pt; background: none; }
+  table { font-size: 7pt; }
   .scroll { border: 0; overflow: visible; }
-  th, td { padding: 3px 6px; }
+  th, td { padding: 2px 3px; }
+  tbody th { position: static; }
+  td:not(.number), td.wordy { min-width: 0; }
+  td.number { white-space: normal; }
   thead { display: table-header-group; }
   tr { break-inside: avoid; }
   button::after { display: none; }
@@ -98,9 +107,13 @@ std::string data_of(const TableColumn& column, const TableCell& cell, const Prin
     return data + fmt::format(" data-kind=\"{}\"", kind_text(quantity->kind));
 }
 
+/// Bytes from which a text gets a wide column, lest it stand one word under the other.
+constexpr std::size_t wordy_from = 28;
+
 void append_cell(std::string& out, const PrintedCell& cell, const std::string& data, bool right, bool first) {
     const std::string_view tag = first && !right ? "th" : "td";
-    out += fmt::format("<{}{}{}{}>{}", tag, tag == "th" ? " scope=\"row\"" : "", right ? " class=\"number\"" : "", data, html_text(cell.value));
+    const std::string_view kind = right ? " class=\"number\"" : tag == "td" && cell.value.size() >= wordy_from ? " class=\"wordy\"" : "";
+    out += fmt::format("<{}{}{}{}>{}", tag, tag == "th" ? " scope=\"row\"" : "", kind, data, html_text(cell.value));
     if (!cell.interval.empty()) out += " <span class=\"interval\">" + html_text(cell.interval) + "</span>";
     if (cell.note != 0) out += fmt::format(" <sup><a href=\"#note-{0}\">{0}</a></sup>", cell.note);
     out += fmt::format("</{}>\n", tag);

@@ -172,21 +172,30 @@ void put_cell(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, con
         put_text(sheet, row, at, *text, book.text(soft, false));
 }
 
-/// On paper: landscape, as wide as the page, the head on each page.
-void set_up_print(lxw_worksheet* sheet) {
+/// On paper: landscape, the head on each page; as wide as the page where that can still be read (`width` in characters), else the first column on
+/// each page.
+void set_up_print(lxw_worksheet* sheet, double width) {
+    constexpr double widest_on_a_page = 220;
     worksheet_set_landscape(sheet);
-    worksheet_fit_to_pages(sheet, 1, 0);
     worksheet_repeat_rows(sheet, 0, 0);
+    if (width <= widest_on_a_page) worksheet_fit_to_pages(sheet, 1, 0);
+    else worksheet_repeat_columns(sheet, 0, 0);
 }
 
 void fill_method(Book& book, lxw_worksheet* sheet, const Table& table) {
+    constexpr std::size_t text_width = 100; // characters
+    constexpr double line_height = 15;      // points
     worksheet_set_column(sheet, 0, 0, 28, nullptr);
-    worksheet_set_column(sheet, 1, 1, 100, nullptr);
+    worksheet_set_column(sheet, 1, 1, text_width, nullptr);
+    worksheet_set_landscape(sheet);
+    worksheet_fit_to_pages(sheet, 1, 0);
     put_text(sheet, 0, 0, table.title, book.head(false));
     lxw_row_t row = 1;
     for (const auto& [heading, text] : table.method) {
         put_text(sheet, row, 0, heading, book.text(false, true));
         put_text(sheet, row, 1, text, book.text(false, true));
+        // Readers of the sheet that do not fit rows to wrapped texts would draw them over each other.
+        worksheet_set_row(sheet, row, line_height * static_cast<double>(1 + text.size() / (text_width * 9 / 10)), nullptr);
         ++row;
     }
 }
@@ -240,7 +249,9 @@ Result<void> make_xlsx_table(const Table& table, const std::string& path) {
         put_text(sheet, 0, at, columns[s].head(), book.head(columns[s].right()));
         for (std::size_t r = 0; r < table.rows.size(); ++r) put_cell(book, sheet, static_cast<lxw_row_t>(r + 1), at, table, r, columns[s]);
     }
-    set_up_print(sheet);
+    double width = 0;
+    for (const SheetColumn& column : columns) width += width_of(column);
+    set_up_print(sheet, width);
     auto row = static_cast<lxw_row_t>(table.rows.size() + 2);
     for (const std::string& remark : table.remarks) put_text(sheet, row++, 0, remark, book.text(true, false));
     if (const auto source = chart_source(table, columns, name)) add_interval_chart(book.get(), sheet, *source, row + 1);

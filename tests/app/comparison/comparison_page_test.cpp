@@ -48,6 +48,16 @@ TEST_F(ComparisonPageTest, a_new_reading_of_a_unit_changes_its_row_at_once) {
     EXPECT_NE(cell(0, "delivered energy Wh"), before);
 }
 
+TEST_F(ComparisonPageTest, units_are_held_against_each_other_in_the_figure_that_is_chosen) {
+    const auto* pairs = page->findChild<QTableView*>(QStringLiteral("pairsView"))->model();
+    auto* figures = page->findChild<QComboBox*>(QStringLiteral("pairFigureCombo"));
+    const QString fraction = pairs->index(0, 1).data().toString();
+    figures->setCurrentIndex(figures->findText(QStringLiteral("price per delivered kWh")));
+    const QString price = pairs->index(0, 1).data().toString();
+    EXPECT_NE(price, fraction);
+    EXPECT_TRUE(price.contains(QLatin1String("EUR/kWh"))) << price.toStdString();
+}
+
 TEST_F(ComparisonPageTest, opening_a_row_asks_for_its_run) {
     QString asked;
     QObject::connect(page.get(), &ComparisonPage::runRequested, [&](const QString& uuid) { asked = uuid; });
@@ -82,18 +92,18 @@ TEST_F(ComparisonPageTest, a_tag_leaves_only_its_units_and_stays_chosen) {
     EXPECT_EQ(view()->model()->rowCount(), 3);
 }
 
-TEST_F(ComparisonPageTest, what_was_paid_has_columns_while_any_unit_has_a_price_paid) {
+TEST_F(ComparisonPageTest, what_was_paid_has_a_column_while_any_unit_has_a_price_paid) {
     const auto shown = [this](const char* key) {
         const auto& columns = page->findChild<TableModel*>()->table().columns;
         const auto found = std::ranges::find(columns, key, &TableColumn::key);
         return found != columns.end() && !view()->isColumnHidden(static_cast<int>(found - columns.begin()));
     };
-    EXPECT_TRUE(shown("paid_per_rated_kwh") && shown("paid_per_delivered_kwh"));
+    EXPECT_TRUE(shown("paid_per_delivered_kwh"));
     for (Unit unit : std::vector<Unit>(document.units())) {
         unit.paid_price.reset();
         ASSERT_TRUE(document.updateUnit(unit));
     }
-    EXPECT_FALSE(shown("paid_per_rated_kwh") || shown("paid_per_delivered_kwh"));
+    EXPECT_FALSE(shown("paid_per_delivered_kwh"));
 }
 
 TEST_F(ComparisonPageTest, a_load_list_gives_the_load_and_its_name_until_it_is_withdrawn) {
@@ -134,19 +144,20 @@ TEST_F(ComparisonPageTest, moved_and_chosen_columns_come_back_in_another_page_an
     auto* heads = view()->horizontalHeader();
     ASSERT_TRUE(heads->sectionsMovable());
     auto* model = page->findChild<TableModel*>();
-    heads->moveSection(heads->visualIndex(model->columnOf("mean_load_w")), 0);
+    heads->moveSection(heads->visualIndex(model->columnOf("usable_fraction")), 0);
     ASSERT_FALSE(kept.isEmpty());
     const QStringList before = shown(*view(), *model);
-    EXPECT_EQ(before.first(), QStringLiteral("mean_load_w"));
-    EXPECT_TRUE(save(0, "c.csv").startsWith("mean_load_w,"));
+    EXPECT_EQ(before.first(), QStringLiteral("usable_fraction"));
+    EXPECT_TRUE(save(0, "c.csv").startsWith("usable_fraction,"));
 
     // At one load there are more columns; those that were moved stay, and the new ones come in beside their neighbours.
     QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("atLoadButton")), Qt::LeftButton);
-    EXPECT_EQ(shown(*view(), *model).first(), QStringLiteral("mean_load_w"));
+    EXPECT_EQ(shown(*view(), *model).first(), QStringLiteral("usable_fraction"));
     QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("asTestedButton")), Qt::LeftButton);
     EXPECT_EQ(shown(*view(), *model), before);
 
     ComparisonPage other(document, prompts);
+    other.show();
     other.setColumns(kept);
     EXPECT_EQ(shown(*other.findChild<QTableView*>(QStringLiteral("comparisonView")), *other.findChild<TableModel*>()), before);
     other.setColumns(QStringLiteral("nonsense,,unit-+,meter+,") + kept);

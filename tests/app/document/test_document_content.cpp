@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document_fixture.h"
 
+#include "document/unit_comparer.h"
 #include "exchange/run_sheet.h"
 
 #include <QFile>
@@ -96,9 +97,9 @@ TEST_F(DocumentTest, the_comparison_leaves_withdrawn_units_out) {
         clock.advance_hours(3);
         note(run, 40, 600);
     }
-    EXPECT_EQ(document.comparison(CompareRows::one_per_unit).rows.size(), 2U);
+    EXPECT_EQ(UnitComparer(document).comparison(CompareRows::one_per_unit).rows.size(), 2U);
     ASSERT_TRUE(document.withdrawUnit(document.units()[0].uuid));
-    EXPECT_EQ(document.comparison(CompareRows::one_per_unit).rows.size(), 1U);
+    EXPECT_EQ(UnitComparer(document).comparison(CompareRows::one_per_unit).rows.size(), 1U);
     EXPECT_EQ(document.runs().size(), 1U);
 }
 

@@ -6,6 +6,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <map>
 #include <set>
 
@@ -137,6 +138,20 @@ TEST_F(CompareCommand, pairs_say_what_these_meters_resolve) {
     for (const auto& row : rows) verdicts.insert(row.at("verdict"));
     EXPECT_TRUE(verdicts.contains("resolved"));
     EXPECT_TRUE(verdicts.contains("not resolved"));
+}
+
+TEST_F(CompareCommand, pairs_can_be_of_price_and_name_their_currency) {
+    const std::string samples = (source_dir() / "sample-data").string();
+    const auto rows = csv_rows(run({"compare", samples, "--pairs", "--pairs-of", "price_per_delivered_kwh", "--format", "csv"}).out);
+    const auto units = csv_rows(run({"compare", samples, "--format", "csv"}).out);
+    ASSERT_EQ(rows.size(), 3u);
+    const auto price_of = [&](const std::string& unit) {
+        const auto found = std::ranges::find(units, unit, [](const auto& row) { return row.at("unit"); });
+        return std::stod(found->at("price_per_delivered_kwh"));
+    };
+    for (const auto& row : rows) EXPECT_NEAR(std::stod(row.at("difference")), price_of(row.at("first")) - price_of(row.at("second")), 1e-6);
+    EXPECT_NE(run({"compare", samples, "--pairs", "--pairs-of", "colour"}).code, 0);
+    EXPECT_NE(run({"compare", samples, "--pairs-of", "wh_per_kg"}).code, 0) << "without --pairs it says nothing";
 }
 
 TEST_F(CompareCommand, prices_paid_and_tags_stand_there_only_where_a_unit_has_them) {

@@ -215,6 +215,13 @@ TEST_F(BenchTest, snoozing_by_key_and_by_button_puts_the_call_off) {
     EXPECT_TRUE(bar->words().contains("one more test")) << bar->words().toStdString();
 }
 
+TEST_F(BenchTest, snoozing_what_is_not_due_says_so) {
+    window->showRun(pelm);
+    press(Qt::Key_5, Qt::AltModifier);
+    EXPECT_TRUE(message().contains(QStringLiteral("Nothing to put off"))) << message().toStdString();
+    EXPECT_TRUE(message().contains(QStringLiteral("only in"))) << message().toStdString();
+}
+
 TEST_F(BenchTest, the_tree_marks_an_overdue_run) {
     const auto* tree = find<QTreeView>("logbookTree");
     const auto& model = *qobject_cast<LogbookTreeModel*>(tree->model());

@@ -105,6 +105,24 @@ TEST_F(LoadListsTest, a_second_list_of_one_name_is_refused_in_its_form) {
     EXPECT_EQ(document.loadLists().size(), 1u);
 }
 
+TEST_F(LoadListsTest, lists_come_in_from_files_and_one_that_cannot_is_named_with_its_line) {
+    new_logbook();
+    trigger("loadListsAction");
+    prompts.to_open = {write("evening.csv", "# load_list: Evening\nname,power_w,hours_per_day\nlamp,12,5\n"),
+                       write("wrong.csv", "# load_list: Wrong\nname,power_w,hours_per_day\nlamp,much,5\n")};
+    click("importLoadListButton");
+    ASSERT_EQ(document.loadLists().size(), 1U);
+    EXPECT_EQ(document.loadLists()[0].appliances[0].name, "lamp");
+    EXPECT_EQ(find<QLabel>("loadListTitleLabel")->text(), QStringLiteral("Evening"));
+    EXPECT_TRUE(message().contains(QStringLiteral("wrong.csv")) && message().contains(QStringLiteral("much"))) << message().toStdString();
+    prompts.to_open = {file("evening.csv")};
+    trigger("importLoadListAction");
+    EXPECT_EQ(document.loadLists().size(), 1U) << "one of that name is there";
+    EXPECT_FALSE(message().isEmpty());
+    document.undoStack().undo();
+    EXPECT_TRUE(document.loadLists().empty());
+}
+
 TEST_F(LoadListsTest, the_page_comes_back_with_its_list_when_the_logbook_is_opened_again) {
     new_logbook();
     add_list(QStringLiteral("A"));

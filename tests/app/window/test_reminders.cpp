@@ -112,6 +112,14 @@ TEST_F(RemindersTest, a_snooze_puts_the_call_off_and_lapses_with_the_next_readin
     EXPECT_EQ(words(), "in 30 min");
 }
 
+TEST_F(RemindersTest, a_reading_that_is_not_due_until_then_cannot_be_put_off) {
+    pass(15);
+    EXPECT_FALSE(reminders->snooze(run, 10)) << "it is due in 15 minutes";
+    EXPECT_EQ(words(), "in 15 min");
+    EXPECT_TRUE(reminders->snooze(run, 20));
+    EXPECT_EQ(words(), "in 20 min");
+}
+
 TEST_F(RemindersTest, rule_and_snooze_survive_a_restart) {
     pass(33);
     reminders->snooze(run, 20);

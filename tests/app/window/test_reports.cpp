@@ -5,6 +5,7 @@
 #include <QDoubleSpinBox>
 #include <QFile>
 #include <QLabel>
+#include <QTableView>
 
 namespace ullage {
 
@@ -80,6 +81,37 @@ TEST_F(WindowTest, reports_are_offered_only_where_there_is_something_to_report) 
     EXPECT_TRUE(enabled("comparisonReportAction"));
     trigger("comparisonAction");
     EXPECT_FALSE(enabled("runReportAction"));
+}
+
+TEST_F(WindowTest, units_of_another_logbook_stand_in_the_report_and_are_remembered_with_the_logbook) {
+    new_logbook("shed.ullage");
+    window->importSheets({write("tarrow.csv", sheet())});
+    new_logbook();
+    window->importSheets({write("again.csv", QByteArray(sheet()).replace("Tarrow 2k", "Wennet 2k").replace("82,360", "82,370"))});
+    prompts.to_open = {file("shed.ullage")};
+    trigger("addComparedLogbooksAction");
+    EXPECT_EQ(page(), QStringLiteral("comparisonPage"));
+    EXPECT_TRUE(message().isEmpty()) << message().toStdString();
+    prompts.to_save = file("both.html");
+    trigger("comparisonReportAction");
+    find<QComboBox>("formCombo")->setCurrentIndex(1);
+    click("submitButton");
+    const QByteArray html = content(file("both.html"));
+    EXPECT_TRUE(html.contains("Tarrow 2k") && html.contains("Wennet 2k"));
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+
+    window.reset();
+    document.close();
+    show();
+    window->openLastLogbook();
+    ASSERT_EQ(page(), QStringLiteral("comparisonPage"));
+    EXPECT_EQ(find<QTableView>("comparisonView")->model()->rowCount(), 2);
+    prompts.to_open = {file("bench.ullage")};
+    trigger("addComparedLogbooksAction");
+    EXPECT_TRUE(message().contains(QStringLiteral("the one that is open"))) << message().toStdString();
+    window->openLogbook(file("shed.ullage"));
+    trigger("comparisonAction");
+    EXPECT_EQ(find<QTableView>("comparisonView")->model()->rowCount(), 1) << "the other logbook was compared alone";
 }
 
 } // namespace ullage

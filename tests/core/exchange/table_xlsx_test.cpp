@@ -50,6 +50,22 @@ TEST_F(TableXlsx, every_number_reads_back_as_a_typed_cell) {
     EXPECT_EQ(cells.count("M4"), 0u);
 }
 
+TEST_F(TableXlsx, the_method_has_room_for_its_lines_and_a_wide_table_is_not_shrunk_to_one_page) {
+    Table table = hostile_table();
+    table.method = {{"Short", "one line"}, {"Long", std::string(450, 'x')}};
+    const std::string path = written(table);
+    const std::string method = xlsx_member(path, "xl/worksheets/sheet2.xml");
+    EXPECT_NE(method.find("ht=\"90\""), std::string::npos) << "450 characters in lines of 100, some shorter by words: six lines of 15 points";
+    EXPECT_NE(method.find("fitToPage=\"1\""), std::string::npos);
+    const std::string wide = xlsx_member(path, "xl/workbook.xml");
+    EXPECT_NE(wide.find("$A:$A,"), std::string::npos) << "the first column stands on every page: " << wide;
+    Table narrow;
+    narrow.title = "narrow";
+    narrow.columns = {{"unit", "unit", {}, TableColumn::Content::text, 0}};
+    narrow.rows = {{std::string("one")}};
+    EXPECT_NE(xlsx_member(written(narrow), "xl/worksheets/sheet1.xml").find("fitToPage=\"1\""), std::string::npos);
+}
+
 TEST_F(TableXlsx, no_text_becomes_a_formula) {
     const std::string path = written(hostile_table());
     for (const char* sheet : {"xl/worksheets/sheet1.xml", "xl/worksheets/sheet2.xml"})

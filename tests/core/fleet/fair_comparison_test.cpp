@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <functional>
 
 namespace ullage::test {
 namespace {
@@ -87,6 +88,16 @@ TEST(FairComparison, a_unit_of_one_load_stands_as_tested_with_the_reason_and_at_
     const FairComparison there = compare_at(tested, CommonLoad{182, 1, {}});
     EXPECT_EQ(there.rows[tarrow].standing, Standing::tested_there);
     EXPECT_EQ(there.rows[tarrow].deliverable_wh.kind, Kind::measured);
+}
+
+TEST(FairComparison, a_unit_that_stands_as_tested_comes_after_those_at_the_common_load_however_good_it_is) {
+    const Comparison tested = sample_comparison();
+    const std::size_t tarrow = row_of(tested, "Tarrow 2k"), osk = row_of(tested, "Osk 1200"), pelm = row_of(tested, "Pelm 900");
+    const FairComparison fair = compare_at(tested, CommonLoad{120, 1, {}});
+    ASSERT_GT(*fair.rows[tarrow].usable_fraction.value, *fair.rows[pelm].usable_fraction.value);
+    EXPECT_EQ(fair_order(fair), (std::vector<std::size_t>{osk, pelm, tarrow}));
+    const auto plain = fair_order(compare_at(tested, std::nullopt));
+    EXPECT_TRUE(std::ranges::is_sorted(plain, std::greater{}, [&](std::size_t row) { return *tested.rows[row].usable_fraction.value; }));
 }
 
 TEST(FairComparison, a_load_that_is_switched_delivers_less_than_a_steady_one_of_the_same_mean) {
@@ -178,6 +189,20 @@ TEST(FairPairs, differences_cover_the_truth_and_equal_units_are_rarely_called_di
     EXPECT_LE(covered, seeds * 995 / 1000);
     EXPECT_EQ(resolved, seeds - covered);
     EXPECT_GE(told_apart, seeds * 95 / 100) << "a difference of 15 % is ten times what such meters leave open";
+}
+
+TEST(FairRanks, ranks_are_those_of_the_pairs_whatever_is_shared) {
+    // Near units with one meter and with two, so that some differences are settled by their bound and some only by the interval itself.
+    for (const double battery_wh : {0.90, 0.95, 0.97, 0.98, 0.985, 0.99, 0.995})
+        for (const char* second_meter : {"meter", "other"}) {
+            const Comparison comparison = two_units(11, "meter", second_meter, battery_wh * specimen_drain(40).physics.battery_wh);
+            for (const std::optional<CommonLoad>& load : {std::optional<CommonLoad>(), std::optional(CommonLoad{120, 1, {}})}) {
+                const FairComparison fair = compare_at(comparison, load);
+                const auto ranks = fair_ranks(comparison, fair);
+                ASSERT_TRUE(ranks[0].value && ranks[1].value);
+                EXPECT_EQ(*ranks[0].value != *ranks[1].value, compare_pair(comparison, fair, 0, 1).resolved) << battery_wh << second_meter;
+            }
+        }
 }
 
 TEST(FairPairs, a_unit_that_stands_as_tested_is_not_held_against_units_at_the_common_load) {

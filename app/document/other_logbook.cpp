@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "document/other_logbook.h"
+
+#include "store/logbook.h"
+
+#include <QFile>
+
+#include <utility>
+
+namespace ullage {
+
+Result<OtherLogbook> look_into_logbook(const QString& path, const Clock& clock) {
+    const auto logbook = Logbook::open(QFile::encodeName(path).toStdString(), OpenMode::look, clock);
+    if (!logbook) return logbook.error();
+    auto records = logbook.value().run_records();
+    if (!records) return records.error();
+    OtherLogbook other{path, {}, {}, {}};
+    for (RunRecord& record : records.value()) {
+        for (const Reading& reading : record.readings) {
+            if (reading.version < 2) continue;
+            auto versions = logbook.value().history(reading.uuid);
+            if (!versions) return versions.error();
+            other.histories.emplace(reading.uuid, std::move(versions).value());
+        }
+        other.runs.push_back(std::make_shared<const RunRecord>(std::move(record)));
+    }
+    return other;
+}
+
+} // namespace ullage
