@@ -144,7 +144,7 @@ QSize VesselRow::sizeHint() const {
 QSize VesselRow::minimumSizeHint() const {
     const auto line = fontMetrics().height();
     const int columns = std::max(1, static_cast<int>(content_.columns.size()));
-    return {std::max(160, columns * 5 * line), 8 * line};
+    return {std::max(160, columns * 6 * line), 8 * line};
 }
 
 void VesselRow::paintEvent(QPaintEvent* event) {

@@ -71,14 +71,14 @@ QFont font_of(Row kind) {
 } // namespace
 
 QSize TreeRowDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
+    // Rows span the pane whatever they say, and a run's title costs its analysis: a tree of thousands asks for all heights at once.
     const auto kind = kind_of(index);
-    const QFontMetrics metrics(font_of(kind));
-    const int text_px = text_left(kind) + metrics.horizontalAdvance(index.data().toString()) + 3 * dot_px;
+    const int text_px = QFontMetrics(font_of(kind)).height();
     switch (kind) {
-    case Row::section: return {text_px, metrics.height() + spacing::group_gap_px};
-    case Row::unit: return {text_px, qMax(vessel_size.height(), metrics.height()) + spacing::grid_px};
-    case Row::bench: return {text_px, metrics.height() + 2 * spacing::grid_px};
-    default: return {text_px, metrics.height() + 11};
+    case Row::section: return {0, text_px + spacing::group_gap_px};
+    case Row::unit: return {0, qMax(vessel_size.height(), text_px) + spacing::grid_px};
+    case Row::bench: return {0, text_px + 2 * spacing::grid_px};
+    default: return {0, text_px + 11};
     }
 }
 

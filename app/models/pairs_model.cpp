@@ -26,7 +26,9 @@ void PairsModel::setPairs(const std::vector<std::string>& names, const std::vect
     names_.clear();
     pairs_.clear();
     for (const std::string& name : names) names_.push_back(QString::fromStdString(name));
-    for (const PairVerdict& pair : pairs) pairs_.emplace(std::pair(static_cast<int>(pair.first), static_cast<int>(pair.second)), pair);
+    auto pair = pairs.begin();
+    for (int first = 0; first < static_cast<int>(names.size()); ++first)
+        for (int second = first + 1; second < static_cast<int>(names.size()) && pair != pairs.end(); ++second) pairs_.emplace(std::pair(first, second), *pair++);
     endResetModel();
 }
 

@@ -19,7 +19,7 @@ class PairsModel final : public QAbstractTableModel {
 public:
     explicit PairsModel(QObject* parent = nullptr);
 
-    /// `first` and `second` of the pairs are places among the names.
+    /// Every pair of the rows with these names, in the order of compare_pairs().
     void setPairs(const std::vector<std::string>& names, const std::vector<PairVerdict>& pairs);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;

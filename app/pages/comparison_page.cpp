@@ -48,6 +48,8 @@ constexpr int least_table_lines = 8; ///< of text: the heads, two units and the 
 constexpr int least_levels_lines = 30; ///< of text: vessels, table and pictures; a page with less room scrolls
 constexpr std::size_t most_paired = 40;   ///< units; a larger matrix can no longer be read
 constexpr std::size_t most_at_once = 40;  ///< units compared while the window waits; that takes less than a blink
+constexpr int many_rows = 200;            ///< from which on what is typed may settle before the page follows
+constexpr int settle_ms = 250;
 
 } // namespace
 
@@ -58,7 +60,7 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
       about_label_(new QLabel(this)), remarks_label_(new QLabel(this)), pairs_label_(new QLabel(this)), rows_group_(new QButtonGroup(this)),
       copy_button_(new QPushButton(tr("Copy table"), this)), export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)),
       table_(new QTableView(this)), bars_(new BarChart(this)), pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)), errors_(new LineChart(this)),
-      fractions_(new LineChart(this)) {
+      fractions_(new LineChart(this)), refresh_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("comparisonPage"));
     sorted_->setSourceModel(model_);
     sorted_->setSortRole(SortRole);
@@ -98,7 +100,14 @@ void ComparisonPage::build() {
         choice_area->setMinimumHeight(choice_->sizeHint().height() + (most > 0 ? choice_area->horizontalScrollBar()->sizeHint().height() : 0));
     });
     column->addWidget(choice_area);
-    connect(choice_, &ComparisonChoice::changed, this, &ComparisonPage::refresh);
+    // While a filter is being typed, very many rows need not follow each letter.
+    refresh_timer_->setSingleShot(true);
+    connect(refresh_timer_, &QTimer::timeout, this, &ComparisonPage::refresh);
+    connect(choice_, &ComparisonChoice::changed, this, [this] {
+        stale_ = true;
+        if (model_->rowCount() > many_rows) refresh_timer_->start(settle_ms);
+        else refresh();
+    });
     auto* others = new OtherLogbooksLine(comparer_, this);
     connect(others, &OtherLogbooksLine::removeAsked, this, [this](const QString& path) {
         comparer_.removeLogbook(path);
@@ -281,6 +290,14 @@ void ComparisonPage::refresh() {
         return;
     }
     for (auto* button : {copy_button_, export_button_}) button->setEnabled(false);
+    if (comparison_.rows.empty()) {
+        const QString words = tr("The units are not compared yet.");
+        vessels_->setContent({{}, {}, words});
+        BarContent none;
+        none.empty_text = words;
+        bars_->setContent(none);
+        about_label_->clear();
+    }
     if (stopped_ && !comparer_.isWorking()) comparing_bar_->showStopped(static_cast<int>(waiting));
     else comparer_.start(rows());
 }
@@ -329,16 +346,8 @@ void ComparisonPage::showPairs() {
     shown.resize(std::min(shown.size(), most_paired));
     std::ranges::sort(shown); // as in the table
     std::vector<std::string> shown_names;
-    std::vector<PairVerdict> pairs;
-    for (std::size_t first = 0; first < shown.size(); ++first) {
-        shown_names.push_back(names[shown[first]]);
-        for (std::size_t second = first + 1; second < shown.size(); ++second) {
-            PairVerdict& pair = pairs.emplace_back(compare_pair(comparison_, fair_, shown[first], shown[second], pairFigure()));
-            pair.first = first;
-            pair.second = second;
-        }
-    }
-    pairs_model_->setPairs(shown_names, pairs);
+    for (const std::size_t row : shown) shown_names.push_back(names[row]);
+    pairs_model_->setPairs(shown_names, compare_pairs(comparison_, fair_, shown, pairFigure()));
     pairs_label_->setText(tr("Of %1 rows the %2 with the largest usable fraction; filter to see others.").arg(names.size()).arg(most_paired));
     pairs_label_->setVisible(names.size() > most_paired);
 }

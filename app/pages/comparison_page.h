@@ -20,6 +20,7 @@ class QPushButton;
 class QSortFilterProxyModel;
 class QTabWidget;
 class QTableView;
+class QTimer;
 
 namespace ullage {
 
@@ -129,6 +130,7 @@ private:
     QTableView* pairs_;
     QComboBox* figure_combo_; ///< the figure in which units are held against each other
     LineChart *errors_, *fractions_;
+    QTimer* refresh_timer_;
 };
 
 } // namespace ullage

@@ -80,5 +80,8 @@ struct FairComparison {
 /// Every pair of the rows, first < second, in the order of rows. Grows with the square of their number.
 [[nodiscard]] std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair,
                                                      PairFigure figure = PairFigure::usable_fraction);
+/// The same of these rows alone, in their order.
+[[nodiscard]] std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& rows,
+                                                     PairFigure figure);
 
 } // namespace ullage

@@ -4,6 +4,7 @@
 #include "fleet/comparand.h"
 
 #include <cmath>
+#include <numeric>
 #include <utility>
 
 namespace ullage {
@@ -116,14 +117,20 @@ PairVerdict compare_pair(const Comparison& comparison, const FairComparison& fai
     return compare_sides(comparison, fair, first, Side(comparison, fair, first), second, Side(comparison, fair, second), figure);
 }
 
-std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair, PairFigure figure) {
+std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& rows, PairFigure figure) {
     std::vector<Side> sides;
-    for (std::size_t row = 0; row < comparison.rows.size(); ++row) sides.emplace_back(comparison, fair, row);
+    for (const std::size_t row : rows) sides.emplace_back(comparison, fair, row);
     std::vector<PairVerdict> pairs;
-    for (std::size_t first = 0; first < sides.size(); ++first)
-        for (std::size_t second = first + 1; second < sides.size(); ++second)
-            pairs.push_back(compare_sides(comparison, fair, first, sides[first], second, sides[second], figure));
+    for (std::size_t first = 0; first < rows.size(); ++first)
+        for (std::size_t second = first + 1; second < rows.size(); ++second)
+            pairs.push_back(compare_sides(comparison, fair, rows[first], sides[first], rows[second], sides[second], figure));
     return pairs;
+}
+
+std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair, PairFigure figure) {
+    std::vector<std::size_t> rows(comparison.rows.size());
+    std::iota(rows.begin(), rows.end(), std::size_t{0});
+    return compare_pairs(comparison, fair, rows, figure);
 }
 
 } // namespace ullage

@@ -216,6 +216,7 @@ TEST_F(BenchTest, snoozing_by_key_and_by_button_puts_the_call_off) {
 }
 
 TEST_F(BenchTest, snoozing_what_is_not_due_says_so) {
+    note(osk, 97, 10);
     window->showRun(pelm);
     press(Qt::Key_5, Qt::AltModifier);
     EXPECT_TRUE(message().contains(QStringLiteral("Nothing to put off"))) << message().toStdString();
