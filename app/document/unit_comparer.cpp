@@ -138,7 +138,7 @@ const UnitComparer::Joined& UnitComparer::joined() {
         sources.push_back({sourceName(other.path).toStdString(), {}});
         take(other.runs);
     }
-    const auto together = std::make_shared<JoinedRecords>(join_records(sources));
+    const auto together = std::make_shared<JoinedRecords>(join_runs(sources));
     joined_->source_of = together->source_of;
     joined_->notices = together->notices;
     for (const UnitRuns& runs : runs_by_unit(together->runs)) {

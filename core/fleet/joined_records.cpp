@@ -104,7 +104,7 @@ private:
 
 } // namespace
 
-JoinedRecords join_records(const std::vector<RunSource>& sources) {
+JoinedRecords join_runs(const std::vector<RunSource>& sources) {
     JoinedRecords joined;
     if (sources.size() == 1) {
         joined.runs = sources.front().runs;
@@ -123,7 +123,7 @@ JoinedRecords join_records(const std::vector<const RecordSource*>& sources) {
         RunSource& made = by_address.emplace_back(RunSource{source->name, {}});
         for (const RunRecord& record : source->records) made.runs.push_back(&record);
     }
-    return join_records(by_address);
+    return join_runs(by_address);
 }
 
 } // namespace ullage

@@ -45,7 +45,7 @@ struct JoinedRecords {
 /// - A run that several sources hold (one uuid, as in a copy of a logbook) counts once: the one with more readings and amendments, since
 ///   readings are only ever added; else the first. So does a run that is the same in all but its uuid (unit and maker, kind, readings),
 ///   as a run sheet and the logbook that it was imported into have it: the first.
-[[nodiscard]] JoinedRecords join_records(const std::vector<RunSource>& sources);
+[[nodiscard]] JoinedRecords join_runs(const std::vector<RunSource>& sources);
 [[nodiscard]] JoinedRecords join_records(const std::vector<const RecordSource*>& sources);
 
 } // namespace ullage
