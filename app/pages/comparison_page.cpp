@@ -342,12 +342,12 @@ void ComparisonPage::tellChosenLogbooks() {
 
 void ComparisonPage::showPairs() {
     const std::vector<std::string> names = row_names(comparison_);
-    std::vector<std::size_t> shown = fair_order(fair_);
-    shown.resize(std::min(shown.size(), most_paired));
-    std::ranges::sort(shown); // as in the table
+    paired_ = fair_order(fair_);
+    paired_.resize(std::min(paired_.size(), most_paired));
+    std::ranges::sort(paired_); // as in the table
     std::vector<std::string> shown_names;
-    for (const std::size_t row : shown) shown_names.push_back(names[row]);
-    pairs_model_->setPairs(shown_names, compare_pairs(comparison_, fair_, shown, pairFigure()));
+    for (const std::size_t row : paired_) shown_names.push_back(names[row]);
+    pairs_model_->setPairs(shown_names, compare_pairs(comparison_, fair_, paired_, pairFigure()));
     pairs_label_->setText(tr("Of %1 rows the %2 with the largest usable fraction; filter to see others.").arg(names.size()).arg(most_paired));
     pairs_label_->setVisible(names.size() > most_paired);
 }

@@ -113,6 +113,7 @@ private:
     bool stopped_ = false;       ///< the person has stopped the comparing
     Comparison comparison_;      ///< what is wanted of all
     FairComparison fair_;
+    std::vector<std::size_t> paired_; ///< rows that are held against each other
     ColumnChoice columns_chosen_;
     bool arranging_ = false; ///< columns are moved by the program
     ComparisonChoice* choice_;

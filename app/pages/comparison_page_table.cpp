@@ -176,7 +176,11 @@ void ComparisonPage::exportComparison() {
     subjects.push_back({tr("Comparison"), QStringLiteral("comparison"), [this] { return without_unused(shownTable(false)); },
                         {{tr("vessels"), comparison_vessels(comparison_, fair_, band())},
                          {tr("usable fraction"), comparison_bars(comparison_, fair_, band())}}});
-    subjects.push_back({tr("Differences between units"), QStringLiteral("differences"), [this] { return pairs_table(comparison_, fair_, pairFigure()); }, {}});
+    subjects.push_back({tr("Differences between units"), QStringLiteral("differences"), [this] {
+                            return comparison_.rows.size() <= most_exported_paired ? pairs_table(comparison_, fair_, pairFigure())
+                                                                                   : pairs_table(comparison_, fair_, paired_, pairFigure());
+                        },
+                        {}});
     auto* dialog = new ExportDialog(std::move(subjects), prompts_, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();

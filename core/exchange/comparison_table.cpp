@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <numeric>
 #include <set>
 
 namespace ullage {
@@ -138,10 +139,16 @@ Table without_unused(const Table& table) {
 }
 
 Table pairs_table(const Comparison& comparison, const FairComparison& fair, PairFigure figure) {
+    std::vector<std::size_t> rows(comparison.rows.size());
+    std::iota(rows.begin(), rows.end(), std::size_t{0});
+    return pairs_table(comparison, fair, rows, figure);
+}
+
+Table pairs_table(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& rows, PairFigure figure) {
     Table table;
     const std::string what = figure == PairFigure::usable_fraction ? std::string() : " in " + quantity_title(pair_figure_key(figure));
     table.title = "Differences between units" + what + (fair.load ? " at " + common_load_text(*fair.load) : std::string(" as tested"));
-    const auto pairs = compare_pairs(comparison, fair, figure);
+    const auto pairs = compare_pairs(comparison, fair, rows, figure);
     const std::string unit = pairs.empty() ? std::string("1") : pairs.front().difference.unit;
     table.columns = {text_column("first", "first"),
                      text_column("second", "second"),
@@ -154,6 +161,9 @@ Table pairs_table(const Comparison& comparison, const FairComparison& fair, Pair
         table.rows.push_back({names[pair.first], names[pair.second], pair.difference, verdict_text(pair),
                               std::string(pair.shared_meter ? "yes" : "no"), pair.difference.reason});
     table.remarks.push_back("Resolved: the 95 % interval of the difference does not hold 0.");
+    if (rows.size() < comparison.rows.size())
+        table.remarks.push_back("Between " + std::to_string(rows.size()) + " of " + std::to_string(comparison.rows.size()) +
+                                " rows: those with the largest usable fraction.");
     table.method = comparison_method();
     return table;
 }

@@ -27,6 +27,10 @@ namespace ullage {
 
 /// Every pair of units: first, second, difference, verdict (resolved | not resolved | not known), shared_meter (yes | no), reason.
 [[nodiscard]] Table pairs_table(const Comparison& comparison, const FairComparison& fair, PairFigure figure = PairFigure::usable_fraction);
+/// From so many rows on a window does not offer all of them, which grow with the square of the rows: 300 rows make 44,850 pairs.
+inline constexpr std::size_t most_exported_paired = 300;
+/// The same of these rows alone; where there are others a remark says so.
+[[nodiscard]] Table pairs_table(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& rows, PairFigure figure);
 
 /// The table with these columns only, in this order. Errors: bad_input for a key that no column has (the message names those there are)
 /// and for a column named twice.

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Which differences between units these meters resolve.
+#include "exchange/comparison_table.h"
 #include "exchange/quantity_title.h"
 #include "exchange/report_parts.h"
 
@@ -69,8 +70,8 @@ void add_pairs(ReportBuilder& builder, const FairComparison& fair, const Reporte
     builder.section("Differences between units");
     if (pairs.pairs.empty()) {
         builder.paragraph(fmt::format("The {} pairs of these {} rows are left out here, as more than {} rows make a table that nobody reads; the export of the "
-                                      "differences holds them all (Compare, Export, or ullage compare --pairs).",
-                                      pairs.total, pairs.names.size(), most_report_paired));
+                                      "differences holds them all (Compare, Export for up to {} rows, or ullage compare --pairs).",
+                                      pairs.total, pairs.names.size(), most_report_paired, most_exported_paired));
         return;
     }
     builder.paragraph(fmt::format("Usable fraction {}, the first unit less the second, with its U95: half the width of its 95 % interval. A difference is resolved when "

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the report of a comparison says of differences, and of units at one load.
+#include "exchange/comparison_table.h"
 #include "report_samples.h"
 #include "support/scenario.h"
 #include "support/has_text.h"
@@ -138,6 +139,19 @@ TEST(ComparisonReport, beyond_so_many_rows_the_pairs_are_left_out_and_it_says_wh
     const Report report = compared.report(compare_at(compared.comparison, std::nullopt));
     EXPECT_EQ(differences(report), nullptr);
     EXPECT_TRUE(contains(chapter_text(report, "Comparison"), "The 325 pairs of these 26 rows are left out")); // 26·25/2
+}
+
+TEST(PairsTable, of_some_rows_alone_has_the_same_pairs_and_says_that_there_are_others) {
+    const Compared compared = sample();
+    const FairComparison fair = compare_at(compared.comparison, std::nullopt);
+    const Table all = pairs_table(compared.comparison, fair);
+    const Table some = pairs_table(compared.comparison, fair, {0, 2}, PairFigure::usable_fraction);
+    ASSERT_EQ(all.rows.size(), 3u);
+    ASSERT_EQ(some.rows.size(), 1u);
+    for (const std::size_t name : {0u, 1u, 3u, 4u}) EXPECT_EQ(std::get<std::string>(some.rows[0][name]), std::get<std::string>(all.rows[1][name]));
+    EXPECT_EQ(std::get<Quantity>(some.rows[0][2]).value, std::get<Quantity>(all.rows[1][2]).value);
+    EXPECT_EQ(all.remarks.size() + 1, some.remarks.size());
+    EXPECT_TRUE(contains(some.remarks.back(), "2 of 3 rows")) << some.remarks.back();
 }
 
 } // namespace
