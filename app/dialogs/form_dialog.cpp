@@ -129,6 +129,8 @@ QLineEdit* FormDialog::addLine(const QString& name, const QString& label, const 
 QComboBox* FormDialog::addChoice(const QString& name, const QString& label) {
     auto* combo = new QComboBox;
     combo->setObjectName(name + QStringLiteral("Combo"));
+    // A long choice must not push the form beyond its window.
+    combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     place(combo, name, label);
     return combo;
 }

@@ -89,7 +89,11 @@ void MainWindow::make_comparison_report() {
     if (!document_.isOpen() || !comparison_page_->isComplete()) return;
     const std::optional<CommonLoad> load = comparison_page_->fair().load;
     QStringList ways{tr("as tested, each at its own load")};
-    if (load) ways.prepend(tr("at %1, as the page shows them").arg(QString::fromStdString(common_load_text(*load))));
+    if (load) {
+        // The average is enough to tell the two apart; what is switched stands on the page.
+        const QString words = QString::fromStdString(common_load_text(*load));
+        ways.prepend(tr("at %1, as on the page").arg(load->duty < 1 ? words.left(words.lastIndexOf(QLatin1String(" ("))) : words));
+    }
     const QString what = tr("comparison");
     auto* form = new ReportForm(what, paper_of(QLocale()), ways, this);
     ask_for_report(what, *form, [this, form, load](const QString& path, const ReportLook& look) {
