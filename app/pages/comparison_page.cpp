@@ -51,6 +51,13 @@ constexpr std::size_t most_at_once = 40;  ///< units compared while the window w
 constexpr int many_rows = 200;            ///< from which on what is typed may settle before the page follows
 constexpr int settle_ms = 250;
 
+/// Remarks and key: never less high than their lines, which a scroll area would not ask for.
+class WordsColumn final : public QWidget {
+public:
+    using QWidget::QWidget;
+    [[nodiscard]] QSize minimumSizeHint() const override { return {key_width_px, layout()->totalHeightForWidth(key_width_px)}; }
+};
+
 } // namespace
 
 ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* parent)
@@ -186,7 +193,7 @@ QWidget* ComparisonPage::buildVessels() {
     make_rule(*rule, true);
     line->addWidget(rule);
     // What is remarked on the units comes first; the key below it is soon known by heart and may be scrolled to.
-    auto* words = new QWidget(frame);
+    auto* words = new WordsColumn(frame);
     auto* side = new QVBoxLayout(words);
     side->setContentsMargins(0, 0, 0, 0);
     remarks_label_->setObjectName(QStringLiteral("comparisonRemarksLabel"));
