@@ -100,9 +100,9 @@ QString method_html() {
         tr("<b>Comparison.</b> Units as they were tested, or at one load, to which each is moved by what all its drains say together. A unit "
            "that cannot be moved stands as tested and says why. Differences tells which units these meters can tell apart: the gain of a meter that "
            "measured both cancels, those of two meters do not. Prices per kWh are those of the list price; where what was paid is known, that stands beside it. A right click on the heads of the table chooses its columns, which can "
-           "also be dragged; both are remembered, and exports follow. Units that are not told apart share a rank. Compare, Add units of another logbook "
-           "looks into other logbooks: what is one unit, one meter or one run there is told by their hidden marks, not by names, and what two logbooks hold "
-           "counts once. Many units are compared while you go on; of more than 40 rows Differences shows the 40 with the largest usable fraction."),
+           "also be dragged; both are remembered, and exports follow. Units that are not told apart share a rank. Compare, Add units of "
+           "another logbook looks into other logbooks: what is one unit, one meter or one run there is told by their hidden marks, not by names, "
+           "and what two logbooks hold counts once. Many units are compared while you go on; of more than 40 rows Differences shows the 40 with the largest usable fraction."),
         tr("<b>Load lists.</b> Daily energy is the sum of number, power, duty and hours; what was measured over some hours goes before power and duty. "
            "The output is taken to be on for the longest use by day and the longest by night, or all day where something is always connected; the mean "
            "over that time is the load at which the comparison puts units. The most that is asked at once is all that runs and the largest "

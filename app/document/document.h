@@ -48,7 +48,7 @@ public:
     [[nodiscard]] const PvSheet* pvSheet(const std::string& uuid) const;
     /// Runs of a unit (all units when empty), in order of unit name and time, each with its readings.
     [[nodiscard]] std::vector<const RunRecord*> runs(const std::string& unit_uuid = {}) const;
-    /// All of them, to be kept: what another thread works on stays as it is when the logbook changes, and a run that has not changed is the same object.
+    /// All of them, to be kept: what another thread works on stays as it is when the logbook changes; an unchanged run is the same object.
     [[nodiscard]] const std::vector<std::shared_ptr<const RunRecord>>& sharedRuns() const;
     [[nodiscard]] const RunRecord* run(const std::string& run_uuid) const; ///< null when there is none
     [[nodiscard]] const Unit* unit(const std::string& uuid) const;

@@ -28,7 +28,8 @@ void PairsModel::setPairs(const std::vector<std::string>& names, const std::vect
     for (const std::string& name : names) names_.push_back(QString::fromStdString(name));
     auto pair = pairs.begin();
     for (int first = 0; first < static_cast<int>(names.size()); ++first)
-        for (int second = first + 1; second < static_cast<int>(names.size()) && pair != pairs.end(); ++second) pairs_.emplace(std::pair(first, second), *pair++);
+        for (int second = first + 1; second < static_cast<int>(names.size()) && pair != pairs.end(); ++second)
+            pairs_.emplace(std::pair(first, second), *pair++);
     endResetModel();
 }
 

@@ -23,8 +23,8 @@ ComparingBar::ComparingBar(QWidget* parent)
     auto* line = new QHBoxLayout(this);
     line->setContentsMargins(spacing::page_margin_px, spacing::half_px, spacing::half_px, spacing::half_px);
     line->setSpacing(spacing::page_margin_px);
-    line->addWidget(words_);
-    line->addWidget(progress_, 1);
+    line->addWidget(words_, 1);
+    line->addWidget(progress_, 3);
     line->addWidget(cancel_);
     line->addWidget(resume_);
     connect(cancel_, &QPushButton::clicked, this, &ComparingBar::cancelAsked);

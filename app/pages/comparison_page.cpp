@@ -66,8 +66,8 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
       pairs_model_(new PairsModel(this)), sorted_(new QSortFilterProxyModel(this)),
       about_label_(new QLabel(this)), remarks_label_(new QLabel(this)), pairs_label_(new QLabel(this)), rows_group_(new QButtonGroup(this)),
       copy_button_(new QPushButton(tr("Copy table"), this)), export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)),
-      table_(new QTableView(this)), bars_(new BarChart(this)), pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)), errors_(new LineChart(this)),
-      fractions_(new LineChart(this)), refresh_timer_(new QTimer(this)) {
+      table_(new QTableView(this)), bars_(new BarChart(this)), pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)),
+      errors_(new LineChart(this)), fractions_(new LineChart(this)), refresh_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("comparisonPage"));
     sorted_->setSourceModel(model_);
     sorted_->setSortRole(SortRole);

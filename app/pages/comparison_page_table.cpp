@@ -52,8 +52,8 @@ void ComparisonPage::openRow(int row) {
 
 bool ComparisonPage::isColumnHidden(const std::string& key) const {
     if (const auto chosen = columns_chosen_.shown.find(key); chosen != columns_chosen_.shown.end()) return !chosen->second;
-    // What answers "which one" fits into the smallest window; the rest is in every export and in the menu of the heads. The run of a single row a unit
-    // is named under its bar. At one load, what was tested is told by the fraction alone.
+    // What answers "which one" fits into the smallest window; the rest is in every export and in the menu of the heads. The run of a single row
+    // a unit is named under its bar. At one load, what was tested is told by the fraction alone.
     constexpr std::string_view elsewhere[] = {"maker", "meter", "warranty_years", "wh_per_kg", "tags", "wh_per_gauge_point", "price_per_rated_kwh",
                                               "paid_per_rated_kwh"};
     if (std::ranges::count(elsewhere, key)) return true;
@@ -61,7 +61,8 @@ bool ComparisonPage::isColumnHidden(const std::string& key) const {
     if (const int column = model_->columnOf(key); column >= 0 && is_unused(table, static_cast<std::size_t>(column))) return true;
     if (key == "rank") return rows() != CompareRows::one_per_unit;
     if (key == "run") return rows() == CompareRows::one_per_unit;
-    return fair_.load && (key == "delivered_wh" || key == "duration_h" || key == "mean_load_w" || key == "no_load_draw_w" || key == "paid_per_delivered_kwh");
+    constexpr std::string_view as_tested_only[] = {"delivered_wh", "duration_h", "mean_load_w", "no_load_draw_w", "paid_per_delivered_kwh"};
+    return fair_.load && std::ranges::count(as_tested_only, key) > 0;
 }
 
 void ComparisonPage::showTable() {
@@ -100,7 +101,8 @@ void ComparisonPage::fitWideColumns() {
 std::vector<std::string> ComparisonPage::columnsInOrder() const {
     std::vector<std::string> keys;
     const auto* heads = table_->horizontalHeader();
-    for (int place = 0; place < heads->count(); ++place) keys.push_back(model_->table().columns[static_cast<std::size_t>(heads->logicalIndex(place))].key);
+    for (int place = 0; place < heads->count(); ++place)
+        keys.push_back(model_->table().columns[static_cast<std::size_t>(heads->logicalIndex(place))].key);
     return keys;
 }
 

@@ -256,7 +256,8 @@ void MainWindow::update_actions() {
     const bool open = document_.isOpen();
     const auto* record = pages_->currentWidget() == run_page_ ? document_.run(run_uuid_) : nullptr;
     const bool running = record && record->run.end == RunEnd::still_running;
-    enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "loadListsAction", "addLoadListAction", "importLoadListAction", "comparisonAction", "addComparedLogbooksAction", "pvInputAction", "addPvSheetAction"}, open);
+    enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "loadListsAction",
+            "addLoadListAction", "importLoadListAction", "comparisonAction", "addComparedLogbooksAction", "pvInputAction", "addPvSheetAction"}, open);
     enable({"withdrawPvSheetAction"}, open && pages_->currentWidget() == pv_page_ && !document_.pvSheets().empty());
     enable({"startRunAction"}, open && !document_.units().empty());
     enable({"exportComparisonAction", "copyComparisonAction", "exportReadingsAction", "comparisonReportAction"}, open && !document_.runs().empty());

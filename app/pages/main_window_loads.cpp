@@ -35,7 +35,8 @@ void MainWindow::make_load_list_menu(QMenu& above) {
     add_action(menu, "loadListsAction", tr("&Page of load lists"), "Ctrl+L", &MainWindow::showLoadLists)->setIcon(glyph_icon(Glyph::load_list));
     menu.addSeparator();
     add_action(menu, "addLoadListAction", tr("Add &load list…"), "Ctrl+J", &MainWindow::add_load_list)->setIcon(glyph_icon(Glyph::add));
-    add_action(menu, "importLoadListAction", tr("&Import load list…"), "Ctrl+Shift+I", &MainWindow::import_load_list)->setIcon(glyph_icon(Glyph::import_in));
+    add_action(menu, "importLoadListAction", tr("&Import load list…"), "Ctrl+Shift+I", &MainWindow::import_load_list)
+        ->setIcon(glyph_icon(Glyph::import_in));
     add_action(menu, "editLoadListAction", tr("&Edit load list…"), "Ctrl+Shift+J", &MainWindow::edit_load_list);
     add_action(menu, "withdrawLoadListAction", tr("&Withdraw load list"), "Ctrl+Alt+J", &MainWindow::withdraw_load_list);
     menu.addSeparator();

@@ -21,6 +21,8 @@ namespace ullage {
 
 namespace {
 
+constexpr std::size_t most_reported_rows = 100; ///< of a comparison, drawn while the window waits
+
 /// A run of the document with the histories of its changed readings.
 Result<ReportedRun> reported(const Document& document, const std::string& run_uuid) {
     ReportedRun run{document.run(run_uuid), &document.analysis(run_uuid), std::vector<ReadingHistory>()};
@@ -55,7 +57,8 @@ Result<void> write_comparison(const Document& document, ComparisonPage& page, co
     std::set<std::string> known;
     for (const ComparisonRow& row : comparison.rows) {
         const RunRecord* record = comparer.run(row.run.uuid);
-        if (!record) return Error{Failure::not_found, "a run of the comparison is no longer in its logbook", row.unit.name, "open the comparison page again"};
+        if (!record)
+            return Error{Failure::not_found, "a run of the comparison is no longer in its logbook", row.unit.name, "open the comparison page again"};
         auto histories = comparer.histories(row.run.uuid);
         if (!histories) return histories.error();
         runs.push_back({record, &comparer.analysis(row.run.uuid), std::move(histories).value()});
@@ -87,6 +90,11 @@ void MainWindow::make_run_report() {
 void MainWindow::make_comparison_report() {
     showComparison();
     if (!document_.isOpen() || !comparison_page_->isComplete()) return;
+    if (const std::size_t rows = comparison_page_->comparison().rows.size(); rows > most_reported_rows) {
+        messages_->showNote(tr("A report of %1 rows would have thousands of pages, since it holds the readings and charts of each. Filter the "
+                               "comparison to %2 rows at most; its export holds them all.").arg(rows).arg(most_reported_rows));
+        return;
+    }
     const std::optional<CommonLoad> load = comparison_page_->fair().load;
     QStringList ways{tr("as tested, each at its own load")};
     if (load) {

@@ -66,7 +66,8 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
     if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};
     const FairComparison fair = compare_at(comparison, load);
     const auto figure = std::ranges::find(all_pair_figures, arguments.pairs_of, pair_figure_key);
-    Table table = arguments.pairs ? pairs_table(comparison, fair, figure == std::end(all_pair_figures) ? PairFigure::usable_fraction : *figure) : comparison_table(comparison, fair);
+    const PairFigure pairs_of = figure == std::end(all_pair_figures) ? PairFigure::usable_fraction : *figure;
+    Table table = arguments.pairs ? pairs_table(comparison, fair, pairs_of) : comparison_table(comparison, fair);
     if (!arguments.columns.empty()) {
         Result<Table> chosen = with_columns(table, arguments.columns);
         if (!chosen) {

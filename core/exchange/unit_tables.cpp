@@ -14,8 +14,8 @@ Table predictions_table(const UnitAnalysis& unit) {
                      {"basis", "tested loads", {}, Content::text, 0}};
     if (!unit.fit.parameters) return table;
     for (const LoadPrediction& prediction : unit.predictions)
-        table.rows.push_back({known("load_w", "W", prediction.load_w, std::nullopt, Kind::measured), prediction.deliverable_wh, prediction.usable_fraction,
-                              prediction.run_time_h, std::string(prediction.within_tested_loads ? "between" : "beyond")});
+        table.rows.push_back({known("load_w", "W", prediction.load_w, std::nullopt, Kind::measured), prediction.deliverable_wh,
+                              prediction.usable_fraction, prediction.run_time_h, std::string(prediction.within_tested_loads ? "between" : "beyond")});
     return table;
 }
 

@@ -117,7 +117,8 @@ PairVerdict compare_pair(const Comparison& comparison, const FairComparison& fai
     return compare_sides(comparison, fair, first, Side(comparison, fair, first), second, Side(comparison, fair, second), figure);
 }
 
-std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& rows, PairFigure figure) {
+std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& rows,
+                                       PairFigure figure) {
     std::vector<Side> sides;
     for (const std::size_t row : rows) sides.emplace_back(comparison, fair, row);
     std::vector<PairVerdict> pairs;

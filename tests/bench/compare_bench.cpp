@@ -68,8 +68,8 @@ std::size_t read_plain(sqlite3* database, const char* sql, std::vector<PlainRead
         ++rows;
         if (readings) {
             readings->push_back({sqlite3_column_int64(statement, 0), sqlite3_column_int64(statement, 1), sqlite3_column_double(statement, 2),
-                                 sqlite3_column_double(statement, 3), sqlite3_column_double(statement, 4), sqlite3_column_double(statement, 5), text(6),
-                                 text(7)});
+                                 sqlite3_column_double(statement, 3), sqlite3_column_double(statement, 4), sqlite3_column_double(statement, 5),
+                                 text(6), text(7)});
             continue;
         }
         for (int column = 0; column < sqlite3_column_count(statement); ++column) benchmark::DoNotOptimize(text(column));

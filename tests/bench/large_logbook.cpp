@@ -39,7 +39,8 @@ RunSetup unit_number(int number, Random& random) {
     setup.unit.currency = "EUR";
     setup.unit.mass_kg = rated_wh / random.uniform(70, 110);
     setup.unit.tags = {number % 2 == 0 ? "bought" : "lent"};
-    setup.physics = {.battery_wh = rated_wh * random.uniform(0.88, 1.0), .p0_w = random.uniform(5, 25), .a = random.uniform(1.06, 1.14), .b_per_w = 1e-5};
+    setup.physics = {
+        .battery_wh = rated_wh * random.uniform(0.88, 1.0), .p0_w = random.uniform(5, 25), .a = random.uniform(1.06, 1.14), .b_per_w = 1e-5};
     setup.repeatability_percent = 0.3;
     return setup;
 }

@@ -7,6 +7,8 @@
 #include <QLabel>
 #include <QTableView>
 
+#include <string>
+
 namespace ullage {
 
 using test::WindowTest;
@@ -112,6 +114,23 @@ TEST_F(WindowTest, units_of_another_logbook_stand_in_the_report_and_are_remember
     window->openLogbook(file("shed.ullage"));
     trigger("comparisonAction");
     EXPECT_EQ(find<QTableView>("comparisonView")->model()->rowCount(), 1) << "the other logbook was compared alone";
+}
+
+TEST_F(WindowTest, a_report_that_would_have_thousands_of_pages_is_not_begun_and_says_what_to_do) {
+    new_logbook();
+    QStringList sheets;
+    for (int i = 0; i < 101; ++i)
+        sheets << write(("unit" + std::to_string(i) + ".csv").c_str(),
+                        QByteArray(sheet()).replace("Tarrow 2k", "Unit " + QByteArray::number(100 + i)));
+    window->importSheets(sheets);
+    trigger("comparisonAction");
+    ASSERT_TRUE(QTest::qWaitFor([this] { return find<QTableView>("comparisonView")->model()->rowCount() == 101; }, 60'000));
+    trigger("comparisonReportAction");
+    EXPECT_TRUE(message().contains(QStringLiteral("101 rows")) && message().contains(QStringLiteral("Filter"))) << message().toStdString();
+    EXPECT_EQ(window->findChild<QWidget*>(QStringLiteral("reportForm")), nullptr);
+    type("filterEdit", QStringLiteral("Unit 150"));
+    trigger("comparisonReportAction");
+    EXPECT_NE(window->findChild<QWidget*>(QStringLiteral("reportForm")), nullptr);
 }
 
 } // namespace ullage
