@@ -285,6 +285,11 @@ RegisterTrack at_noted_moments(const RunRecord& record, const RunScan& scan, con
         use.u_wh.push_back(std::hypot(energy_wh.u_between(read_ms), at_end ? 0.0 : energy_wh.u_moment(time_ms, doubt_ms)));
     }
     if (track.points.empty()) return track;
+    if (record.run.end == RunEnd::still_running && log_to_ms > covered_to_ms) {
+        track.points.push_back({no_reading, log_to_ms, energy_wh.values.back(), std::max(energy_wh.values.back() - *start_wh, track.points.back().delivered_wh)});
+        use.square_w2h.push_back(std::max(0.0, dense.square_w2h.at(log_to_ms) - *start_square));
+        use.u_wh.push_back(0);
+    }
     const auto short_gap = [&](double hours) { track.short_gaps.push_back({hours, peak_w * (hours + options.moment_doubt_min / 60)}); };
     const auto about = [&](double hours) { return " (" + duration_text(hours) + ", about " + fixed_text(usual_w * hours, 0) + " Wh at the mean load)"; };
     if (*scan.first_ms < log_from_ms) {

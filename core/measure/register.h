@@ -38,9 +38,12 @@ struct Mend {
     std::optional<double> missing_wh; ///< estimate of energy that no reading covers, when there may be such
 };
 
+/// In place of a reading: the last sample of a log that goes on after the last reading of a run still running.
+inline constexpr std::size_t no_reading = static_cast<std::size_t>(-1);
+
 /// Delivered energy at one register reading.
 struct RegisterPoint {
-    std::size_t reading = 0;   ///< index into the readings given
+    std::size_t reading = 0;   ///< index into the readings given, or no_reading
     UtcMs time_ms = 0;
     double register_wh = 0;    ///< as noted
     double delivered_wh = 0;   ///< corrected energy since the first register reading of the run

@@ -223,6 +223,19 @@ TEST(LogTrack, registers_noted_by_hand_go_before_integrated_power_which_is_held_
     EXPECT_NE(energy.log_sentence.find("5.3 % more, more than steps and sampling explain"), std::string::npos) << energy.log_sentence;
 }
 
+TEST(LogTrack, a_log_that_goes_on_after_the_last_reading_of_an_open_run_is_counted_to_its_end) {
+    RecordBuilder run;
+    run.at(0, 100, {}).at(2, 80, {}).at(4, 60, {});
+    run.record().run.end = RunEnd::still_running;
+    PlainLog log;
+    log.to_h = 5.5;
+    give_log(run.record(), log.samples());
+    const EnergyAnalysis energy = analyse_energy(run.record());
+    EXPECT_NEAR(*energy.delivered_wh.value, 440, 1);
+    EXPECT_EQ(energy.track.points.back().reading, no_reading);
+    EXPECT_EQ(energy.points.size(), 3u);
+}
+
 TEST(LogTrack, power_that_agrees_with_the_register_is_said_to) {
     RecordBuilder run = gauge_only();
     give_log(run.record(), PlainLog().samples());
