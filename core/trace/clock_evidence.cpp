@@ -76,8 +76,9 @@ void StepFinder::take(std::span<const TraceSample> samples) {
     }
 }
 
-std::optional<PowerStep> StepFinder::last_fall() const {
+std::optional<PowerStep> StepFinder::last_fall(UtcMs least_ms) const {
     if (!last_on_ms_ || count_ < 2) return std::nullopt;
+    if (!off_ms_ && before_->time_ms - first_ms_ < least_ms) return std::nullopt;
     const UtcMs interval_ms = (before_->time_ms - first_ms_) / (count_ - 1);
     return PowerStep{*last_on_ms_, off_ms_.value_or(*last_on_ms_ + interval_ms), -last_on_w_};
 }

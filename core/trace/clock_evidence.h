@@ -56,8 +56,9 @@ public:
     void take(std::span<const TraceSample> samples);
     /// Empty where there are more than most_steps: a load that cycles by itself tells nothing.
     [[nodiscard]] const std::vector<PowerStep>& steps() const { return steps_; }
-    /// From the last sample above a twentieth of the mean load to the next one; absent without load. Where the log ends there, to one usual interval after.
-    [[nodiscard]] std::optional<PowerStep> last_fall() const;
+    /// From the last sample above a twentieth of the mean load to the next one; absent without load. Where the log ends under load, as one does whose
+    /// meter dies with the output, to one usual interval after its end, if it is as long as `least_ms`.
+    [[nodiscard]] std::optional<PowerStep> last_fall(UtcMs least_ms) const;
 
 private:
     std::vector<PowerStep> steps_;

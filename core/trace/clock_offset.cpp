@@ -84,6 +84,7 @@ public:
         bool to_the_minute = true;
         for (const Reading& reading : record.readings) {
             if (reading.withdrawn) continue;
+            if (!first_ms_) first_ms_ = reading.values.time_ms;
             to_the_minute = to_the_minute && reading.values.time_ms % minute_ms == 0;
             if (reading.values.register_wh) registers_.push_back(&reading.values);
             if (reading.values.mark && is_step(*reading.values.mark)) marks_.push_back(&reading.values);
@@ -145,8 +146,9 @@ private:
     }
 
     std::optional<ClockOffset> by_cut_off() const {
-        const auto fall = steps_.last_fall();
-        if (!cut_off_ms_ || !fall) return std::nullopt;
+        if (!cut_off_ms_) return std::nullopt;
+        const auto fall = steps_.last_fall((*cut_off_ms_ - *first_ms_) / 2);
+        if (!fall) return std::nullopt;
         const Vote only = vote(0, *cut_off_ms_, fall->from_ms, fall->to_ms);
         return told({only}, {1, true, only.from_ms, only.to_ms}, 1, OffsetBasis::cut_off);
     }
@@ -192,7 +194,7 @@ private:
 
     UtcMs doubt_ms_ = minute_doubt_ms;
     std::vector<const ReadingValues*> registers_, marks_;
-    std::optional<UtcMs> cut_off_ms_;
+    std::optional<UtcMs> first_ms_, cut_off_ms_;
     std::optional<CrossingFinder> crossings_;
     StepFinder steps_;
 };

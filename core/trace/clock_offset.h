@@ -30,9 +30,9 @@ struct ClockOffset {
 /// Each hand reading of the register (at least two) gives the offsets under which the log's register passed that value at the noted moment: from half
 /// a register step below it to one above, as rounding or truncation is unknown. Marks give those that bring a step of the power (of at least 5 W and
 /// a fifth) to the noted moment, up to 48 h away. A moment noted to the minute is good to one minute, one noted to the second to 15 s. The
-/// offset on which most agree counts, where no other does as well and more than half agree; the estimate is the mean of those that agree, weighted by their
-/// widths. Its uncertainty holds half of the doubt of a moment as common to all of them, as a tester rounds or cuts off every time alike.
-/// Register first, then steps (two marks at least), then the cut-off alone.
+/// offset on which most agree counts, where no other does as well and more than half agree; the estimate is the mean of those that agree, weighted
+/// by their widths. Its uncertainty holds half of the doubt of a moment as common to all of them, as a tester rounds or cuts off every time alike.
+/// Register first, then steps (two marks at least), then the cut-off alone (of a log that ends under load only where it is half as long as the run).
 ///
 /// Errors: those of check_trace(); `refused` where nothing in the log and the hand readings tells.
 [[nodiscard]] Result<ClockOffset> estimate_clock_offset(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options,

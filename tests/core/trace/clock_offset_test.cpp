@@ -18,7 +18,7 @@ namespace {
 constexpr double log_hours = 10;
 
 /// A log of 10 h as the meter writes it, a row each `step_s`; `watts(h)` is the load at h hours of true time. The log's clock is `behind_s` behind.
-struct LoggedRun {
+struct WrittenLog {
     std::function<double(double)> watts;
     double behind_s = 0, step_s = 5;
     bool with_register = true;
@@ -40,7 +40,7 @@ struct LoggedRun {
 
 class ClockOffsetTest : public testing::Test {
 protected:
-    Result<ClockOffset> estimate(const LoggedRun& logged, const RunRecord& record) {
+    Result<ClockOffset> estimate(const WrittenLog& logged, const RunRecord& record) {
         const std::string path = folder_ / "log.csv";
         std::ofstream(path, std::ios::binary) << logged.text();
         const Result<TracePreview> preview = preview_trace(path, {}, {}, {});
@@ -85,7 +85,7 @@ TEST_F(ClockOffsetTest, its_interval_covers_moments_cut_off_or_rounded_to_the_mi
     constexpr int runs = 60;
     for (int trial = 0; trial < runs; ++trial) {
         const double low_w = load_w(random), high_w = load_w(random);
-        LoggedRun logged{[=](double h) { return std::fmod(h, 1.0) < 0.4 ? high_w : low_w; }, offset_s(random), trial % 3 == 0 ? 30.0 : 7.0};
+        WrittenLog logged{[=](double h) { return std::fmod(h, 1.0) < 0.4 ? high_w : low_w; }, offset_s(random), trial % 3 == 0 ? 30.0 : 7.0};
         RecordBuilder run;
         for (int i = 1; i < 12; ++i) {
             const double h = 0.8 * i + std::uniform_real_distribution<double>(0, 0.3)(random);
@@ -119,6 +119,11 @@ TEST_F(ClockOffsetTest, the_last_fall_of_the_power_is_the_cut_off_where_nothing_
     EXPECT_EQ(found.value().basis, OffsetBasis::cut_off);
     EXPECT_NEAR(static_cast<double>(found.value().offset_ms) / 1000, 300, 5);
     EXPECT_GT(found.value().u_s, 30);
+    // A meter that dies with the output: the log ends under load.
+    WrittenLog dying{[](double) { return 80; }, 300, 5, false};
+    RecordBuilder whole;
+    whole.at(0, 100, {}).at(10, 0, {}, MarkKind::cut_off);
+    EXPECT_NEAR(static_cast<double>(estimate(dying, whole.record()).value().offset_ms) / 1000, 300, 5);
 }
 
 TEST_F(ClockOffsetTest, a_log_that_tells_nothing_is_refused_with_what_to_do) {
