@@ -81,6 +81,7 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
     }
     if (analysis.gauge.findings.empty() && !analysis.energy.points.empty() && !analysis.gauge.verdict.empty())
         items.push_back({FindingItem::Sort::note, sentence(tr("Gauge: %1").arg(text_of(analysis.gauge.verdict))), {}, {}});
+    if (!analysis.energy.log_sentence.empty()) items.push_back({FindingItem::Sort::note, text_of(analysis.energy.log_sentence), {}, {}});
     for (const Mend& mend : analysis.energy.track.mends) {
         FindingItem item{FindingItem::Sort::assumed, sentence(QStringLiteral("%1: %2").arg(mend_name(mend.kind), text_of(mend.reason))),
                          {}, {text_of(mend.reading_uuid)}};

@@ -26,9 +26,14 @@ public:
 
     [[nodiscard]] double hours(UtcMs time_ms) const { return hours_between(analysis_.energy.start_ms, time_ms); }
 
-    /// A point of `series` that stands for reading `at` of the record.
+    /// A point of `series` that stands for reading `at` of the record, or (no_reading) for the last sample of a log.
     void add(ChartSeries& series, double x, double y, std::size_t at) {
         series.points.push_back({x, y});
+        if (at == no_reading) {
+            series.notes.push_back(tr("last sample of the log"));
+            chart.readings[series.id].push_back({});
+            return;
+        }
         const Reading& reading = record_.readings[at];
         series.notes.push_back(text_of(clock_text(reading.values.time_ms, record_.run.time_zone)));
         chart.readings[series.id].push_back(QString::fromStdString(reading.uuid));

@@ -81,7 +81,8 @@ std::string findings_text(const GaugeAnalysis& gauge) {
 } // namespace
 
 std::string analysis_text(const RunRecord& record, const RunAnalysis& analysis, const LossSplit& split) {
-    std::string text = heading(record, analysis) + quantities_text(analysis.quantities) +
+    const std::string& of_log = analysis.energy.log_sentence;
+    std::string text = heading(record, analysis) + quantities_text(analysis.quantities) + (of_log.empty() ? "" : '\n' + one_line(of_log) + '\n') +
                        mends_text(record, analysis.energy.track.mends) + budget_text(analysis.energy.budget);
     if (!analysis.energy.intervals.empty()) {
         Table intervals = intervals_table(record, analysis);

@@ -105,6 +105,7 @@ struct ImportTraceArguments {
     std::string zone;                       ///< empty: that of the run
     std::string start;                      ///< ISO 8601; empty: the first reading of the run
     std::string offset;                     ///< [-]h:mm:ss; empty: none
+    std::string clock_offset;               ///< seconds or "estimate"; empty: as `offset`
     std::optional<double> gap_limit_s;
     bool preview = false;
 };

@@ -58,7 +58,8 @@ void add_import_trace(CLI::App& app, ImportTraceArguments& arguments) {
         ->check(CLI::IsMember({"Wh", "kWh", "J"}));
     command->add_option("--zone", arguments.zone, "time zone of times without an offset; that of the run where not given");
     command->add_option("--start", arguments.start, "when the log was started, for times that count from the start or name no date");
-    command->add_option("--offset", arguments.offset, "added to the times of the log, [-]h:mm:ss: how far the meter's clock was behind");
+    CLI::Option* offset = command->add_option("--offset", arguments.offset, "added to the times of the log, [-]h:mm:ss: how far the meter's clock was behind");
+    command->add_option("--clock-offset", arguments.clock_offset, "the same in seconds, or `estimate`: from the hand readings of the run")->excludes(offset);
     command->add_option("--gap-limit", arguments.gap_limit_s, "longest time between rows that is no gap, s")->check(CLI::PositiveNumber);
     command->add_flag("--preview", arguments.preview, "say what would be taken, import nothing");
 }

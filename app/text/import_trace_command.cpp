@@ -6,16 +6,21 @@
 #include "text/commands.h"
 #include "text/runs_source.h"
 #include "text/trace_text.h"
+#include "trace/clock_offset.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <charconv>
+#include <cmath>
 #include <ostream>
 
 namespace ullage {
 
 namespace {
+
+constexpr std::string_view estimate_word = "estimate";
+constexpr double most_offset_s = 100.0 * 366 * 86'400; ///< meters that were never set begin at some year
 
 Error wrong(const std::string& option, const std::string& what, const std::string& remedy) {
     return {Failure::bad_input, what, option, remedy};
@@ -77,6 +82,12 @@ Result<TraceReadOptions> read_options(const ImportTraceArguments& arguments, con
     const Result<UtcMs> offset = offset_of(arguments.offset);
     if (!offset) return offset.error();
     options.offset_ms = offset.value();
+    if (!arguments.clock_offset.empty() && arguments.clock_offset != estimate_word) {
+        const Result<double> seconds = parse_number(arguments.clock_offset);
+        if (!seconds || std::abs(seconds.value()) > most_offset_s)
+            return wrong("--clock-offset", fmt::format("`{}` is no offset", arguments.clock_offset), "give seconds such as 12 or -90.5, or `estimate`");
+        options.offset_ms = std::llround(1000 * seconds.value());
+    }
     if (!arguments.start.empty()) {
         const Result<UtcMs> start = parse_iso8601(arguments.start, options.zone);
         if (!start) return wrong("--start", start.error().what, start.error().remedy);
@@ -138,7 +149,7 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
     if (!record) return refuse(err, record.error());
     const Result<LayoutAnswers> answers = answers_of_arguments(arguments);
     if (!answers) return refuse(err, answers.error());
-    const Result<TraceReadOptions> options = read_options(arguments, record.value());
+    Result<TraceReadOptions> options = read_options(arguments, record.value());
     if (!options) return refuse(err, options.error());
     const Result<std::optional<Meter>> meter = meter_of(logbook.value(), arguments.meter, record.value());
     if (!meter) return refuse(err, meter.error());
@@ -157,6 +168,13 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
         open->where = arguments.file;
         open->remedy = "answer with " + options_for(detection) + "; nothing was imported";
         return refuse(err, *open);
+    }
+    if (arguments.clock_offset == estimate_word) {
+        const Result<ClockOffset> offset = estimate_clock_offset(arguments.file, detection.layout, options.value(), record.value());
+        if (!offset) return refuse(err, offset.error());
+        options.value().offset_ms = offset.value().offset_ms;
+        options.value().offset_u_s = offset.value().u_s;
+        out << offset.value().sentence << '\n';
     }
     if (arguments.preview) {
         const Result<TraceTally> tally = check_trace(arguments.file, detection.layout, options.value());

@@ -107,6 +107,7 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
             {"quantities", quantities_json(record, analysis.quantities)},
             {"gauge_verdict", analysis.gauge.verdict},
             {"findings", findings_json(record, analysis.gauge.findings)},
+            {"log_sentence", analysis.energy.log_sentence},
             {"mends", mends_json(record, analysis.energy.track.mends)},
             {"budget", budget_json(analysis.energy.budget)},
             {"loss_split", loss_split_json(record, split_losses(record, analysis, unit_fit))},

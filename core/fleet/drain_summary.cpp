@@ -113,7 +113,7 @@ DrainSummary summarise_drain(const RunRecord& record, const EnergyAnalysis& ener
     if (!drain.used) return drain;
     drain.mean_load_w = drain.delivered_wh / drain.hours;
     const auto end_ms = energy.start_ms + static_cast<UtcMs>(std::llround(*energy.duration_h.value * ms_per_hour));
-    drain.squared_w2h = squared_w2h(energy.track, end_ms, drain.mean_load_w);
+    drain.squared_w2h = energy.track.log ? energy.track.log->square_w2h.back() : squared_w2h(energy.track, end_ms, drain.mean_load_w);
     name_meter(record, energy.track, drain);
     if (drain.kind != RunKind::drain) return drain;
     Result<GaugeCurve> curve = read_gauge_curve(record, energy, drain.hours, drain.u_hours, options);

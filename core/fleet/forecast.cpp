@@ -19,6 +19,7 @@ constexpr std::size_t most_points = 60;
 RunRecord as_of(const RunRecord& record, UtcMs now_ms) {
     RunRecord earlier = record;
     std::erase_if(earlier.readings, [now_ms](const Reading& reading) { return reading.values.time_ms > now_ms; });
+    if (earlier.trace) std::erase_if(earlier.trace->points, [now_ms](const TracePoint& point) { return point.time_ms > now_ms; });
     return earlier;
 }
 
@@ -58,8 +59,7 @@ void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_
         for (std::size_t i = 0; i < series.size(); ++i)
             trend.points.push_back({series.gauge_percent[i], series.on_hours[i], series.delivered_wh[i], series.squared_w2h[i]});
         trend.end = {0, on_hours(energy.track.points.back().time_ms), energy.track.total_wh(), 0};
-        for (const LoadStep& step : load_steps(energy.track, record.run.end))
-            trend.end.squared_w2h += step.mean_w * step.mean_w * hours_between(step.from_ms, step.to_ms);
+        trend.end.squared_w2h = energy.squares.up_to(energy.track, energy.track.points.size() - 1);
         if (record.unit.rated_energy_wh)
             trend.most_wh = most_of_label * *record.unit.rated_energy_wh *
                             (1 + (record.meter ? record.meter->limit_percent.value_or(0) : 0) / 100);

@@ -58,7 +58,7 @@ Result<GaugeCurve> read_gauge_curve(const RunRecord& record, const EnergyAnalysi
     curve.step_pt = step_of(record, energy, options);
     curve.total_wh = energy.track.total_wh();
     curve.total_h = total_h;
-    curve.u_register_wh = register_step_wh(record) * (record.meter ? record.meter->correction : 1.0) / std::sqrt(12.0);
+    curve.u_register_wh = energy.register_step_wh * (record.meter ? record.meter->correction : 1.0) / std::sqrt(12.0);
     const double spacing_wh = std::max(least_spacing_steps * curve.step_pt, least_spacing_percent) / 100 * curve.total_wh;
     const DrainSeries series = drain_series(record, energy, most_read);
     for (std::size_t i = 0; i < series.size(); ++i) {

@@ -83,7 +83,7 @@ std::optional<Stretch> metered(const OutputSpan& span, const RegisterTrack& trac
     UtcMs from_ms = 0, to_ms = 0;
     for (const Reading* reading : span.readings) {
         const auto wh = delivered_at(track, reading->values.time_ms);
-        if (!wh || !reading->values.register_wh) continue;
+        if (!wh || (!track.log && !reading->values.register_wh)) continue;
         if (!first) {
             first = wh;
             from_ms = reading->values.time_ms;

@@ -110,7 +110,8 @@ std::optional<Finding> judge(const GaugeEvidence& evidence, const RegisterPoint&
 } // namespace
 
 void find_hidden_reset(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
-    if (evidence.record.run.kind != RunKind::drain || !evidence.judgeable()) return;
+    // A log is read so often that no reset hides in it.
+    if (evidence.record.run.kind != RunKind::drain || evidence.energy.track.log || !evidence.judgeable()) return;
     const std::vector<RegisterPoint>& track = evidence.energy.track.points;
     const double limit_w = believable_load_w(evidence.record.unit, evidence.options);
     for (std::size_t i = 1; i < track.size(); ++i) {

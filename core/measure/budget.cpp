@@ -41,19 +41,9 @@ void add_short_gaps(const RegisterTrack& track, Budget& budget) {
                             "rectangular, one-sided", "independent", std::hypot(budget.unread_mean_wh, std::sqrt(squares)), 0});
 }
 
-} // namespace
-
-Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double delivered_wh, const MeasureOptions& options) {
-    Budget budget;
-    const bool limit_known = record.meter && record.meter->limit_percent.has_value();
-    const double correction = record.meter ? record.meter->correction : 1.0;
-    if (limit_known) {
-        const double limit_percent = *record.meter->limit_percent;
-        budget.gain_half_width_wh = std::abs(delivered_wh) * limit_percent / 100;
-        budget.lines.push_back({"meter gain, limit ±" + exact_text(limit_percent) + " %", "rectangular",
-                                "common to all readings of this meter", budget.gain_half_width_wh / std::sqrt(3.0), 0});
-    }
-    const double step_wh = register_step_wh(record) * correction;
+/// Register steps at both ends of each stretch.
+void add_register_step(const RunRecord& record, const RegisterTrack& track, Budget& budget) {
+    const double step_wh = (track.log ? track.log->step_wh : register_step_wh(record)) * (record.meter ? record.meter->correction : 1.0);
     const bool step_stated = record.meter && record.meter->step_wh.has_value();
     const auto read_at_start = static_cast<double>(track.segments - std::min(track.segments, track.zero_starts));
     const auto zeroed = static_cast<double>(track.zero_starts);
@@ -65,6 +55,36 @@ Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double
     if (zeroed > 0)
         budget.lines.push_back({step_words + ", read once after a start at 0, rounding or truncation unknown", "rectangular", "independent",
                                 step_wh * std::sqrt(zeroed / 3.0), 0});
+}
+
+/// Steps of the power and what it did between samples.
+void add_integration(const LogUse& log, Budget& budget) {
+    budget.lines.push_back({"power step " + exact_text(log.power_step_w) + " W of the log, all the time alike, rounding or truncation unknown", "rectangular", "independent",
+                            log.step_half_width_wh / std::sqrt(3.0), 0});
+    budget.lines.push_back({"power between the samples of the log", "normal", "independent", log.u_sampling_wh, 0});
+}
+
+/// Start and end of the run as noted, against the log.
+void add_moments(const LogUse& log, Budget& budget) {
+    if (log.u_wh.empty()) return;
+    budget.lines.push_back({"noted moments of start and end against the log's clock, interpolated between its samples", "rectangular", "independent",
+                            std::hypot(log.u_wh.front(), log.u_wh.back()), 0});
+}
+
+} // namespace
+
+Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double delivered_wh, const MeasureOptions& options) {
+    Budget budget;
+    const bool limit_known = record.meter && record.meter->limit_percent.has_value();
+    if (limit_known) {
+        const double limit_percent = *record.meter->limit_percent;
+        budget.gain_half_width_wh = std::abs(delivered_wh) * limit_percent / 100;
+        budget.lines.push_back({"meter gain, limit ±" + exact_text(limit_percent) + " %", "rectangular",
+                                "common to all readings of this meter", budget.gain_half_width_wh / std::sqrt(3.0), 0});
+    }
+    if (track.log && track.log->integrated) add_integration(*track.log, budget);
+    else add_register_step(record, track, budget);
+    if (track.log) add_moments(*track.log, budget);
     add_short_gaps(track, budget);
     double variance = 0, independent_variance = 0;
     for (const BudgetLine& line : budget.lines) variance += line.standard_wh * line.standard_wh;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/energy_analysis.h"
 
+#include "measure/log_track.h"
 #include "measure/usable.h"
 
 #include <algorithm>
@@ -14,6 +15,10 @@ Quantity delivered(const EnergyAnalysis& analysis) {
     if (!analysis.track.usable()) return not_known("delivered_wh", "Wh", "fewer than two register readings");
     Quantity result = known("delivered_wh", "Wh", analysis.track.total_wh(), analysis.budget.half_width_wh, Kind::measured,
                             analysis.budget.half_width_wh ? "" : analysis.budget.half_width_method);
+    if (analysis.track.log) {
+        const std::string words = analysis.track.log->integrated ? "integrated power of the log" : "by the log's register";
+        result.reason = words + (result.reason.empty() ? "" : "; ") + result.reason;
+    }
     if (analysis.track.energy_may_be_missing) {
         result.kind = Kind::at_least;
         result.upper.reset();
@@ -56,17 +61,27 @@ std::vector<std::size_t> changes_of(const std::vector<PairedPoint>& points) {
     return changes;
 }
 
+/// The track by the log, unless it lacks energy that registers noted by hand hold.
+RegisterTrack energy_track(const RunRecord& record, RunScan& scan, const MeasureOptions& options) {
+    std::optional<RegisterTrack> by_log = log_track(record, scan, options);
+    if (by_log && !by_log->energy_may_be_missing) return std::move(*by_log);
+    RegisterTrack by_hand = unwrap_register(record, scan, options);
+    const bool hand_holds_more = by_hand.usable() && !by_hand.energy_may_be_missing;
+    return by_log && !hand_holds_more ? std::move(*by_log) : by_hand;
+}
+
 } // namespace
 
 EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& options) {
     EnergyAnalysis analysis;
     RunScan scan = scan_run(record);
     analysis.start_ms = scan.first_ms.value_or(0);
-    analysis.track = unwrap_register(record, scan, options);
+    analysis.track = energy_track(record, scan, options);
+    analysis.log_sentence = compare_with_log(record, options, analysis.track);
     analysis.points = pair_gauge(scan, analysis.track, options);
     analysis.gauge_changes = changes_of(analysis.points);
     analysis.squares = LoadSquares(analysis.track);
-    analysis.register_step_wh = register_step_wh(record);
+    analysis.register_step_wh = analysis.track.log ? analysis.track.log->step_wh : register_step_wh(record);
     analysis.intervals = interval_table(analysis.points, record.unit.rated_energy_wh);
     // Over a cut-off that nobody saw, energy / time is no load.
     if (record.run.end == RunEnd::found_off && !analysis.intervals.empty() &&

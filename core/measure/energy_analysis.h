@@ -9,6 +9,7 @@
 #include "measure/run_scan.h"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace ullage {
@@ -24,6 +25,7 @@ struct EnergyAnalysis {
     LoadSquares squares;           ///< along `track`
     double register_step_wh = 1;   ///< see register_step_wh() of the budget
     Budget budget;
+    std::string log_sentence;      ///< what the log of a meter says beside the readings; empty without one
     UtcMs start_ms = 0;           ///< first reading; meaningless without readings
     bool from_full_to_cut_off = false;
     Quantity delivered_wh;        ///< "delivered_wh"; `at least` where energy may be missing
@@ -33,7 +35,7 @@ struct EnergyAnalysis {
     Quantity wh_per_gauge_point;  ///< "wh_per_gauge_point", end to end
 };
 
-/// Runs register unwrapping, pairing, budget and usable fraction on one run. Never fails: what cannot be known says so.
+/// Runs register unwrapping (by the log of a meter where there is one that tells, see log_track.h), pairing, budget and usable fraction on one run. Never fails: what cannot be known says so.
 [[nodiscard]] EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& options = {});
 
 /// Time from the first reading to the end of the output. Cut-off seen: to the mark or, without one, the last reading,

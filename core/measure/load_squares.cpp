@@ -9,12 +9,14 @@ constexpr std::size_t stride = 64;
 } // namespace
 
 double LoadSquares::step(const RegisterTrack& track, std::size_t to) {
+    if (track.log) return track.log->square_w2h[to] - track.log->square_w2h[to - 1];
     const double hours = hours_between(track.points[to - 1].time_ms, track.points[to].time_ms);
     const double wh = track.points[to].delivered_wh - track.points[to - 1].delivered_wh;
     return hours > 0 && wh != 0 ? wh * wh / hours : 0.0;
 }
 
 LoadSquares::LoadSquares(const RegisterTrack& track) {
+    if (track.log) return;
     kept_.reserve(track.points.size() / stride + 1);
     double sum = 0;
     for (std::size_t i = 0; i < track.points.size(); ++i) {
@@ -24,6 +26,7 @@ LoadSquares::LoadSquares(const RegisterTrack& track) {
 }
 
 double LoadSquares::up_to(const RegisterTrack& track, std::size_t to) const {
+    if (track.log) return track.log->square_w2h[to];
     double sum = kept_[to / stride];
     for (std::size_t i = to / stride * stride + 1; i <= to; ++i) sum += step(track, i);
     return sum;

@@ -9,7 +9,7 @@
 namespace ullage {
 
 /// The integral of P squared along a register track, W2h, kept at every 64th point. A load that varies between two register readings counts
-/// with its mean.
+/// with its mean; by a log with what the log holds (LogUse::square_w2h).
 class LoadSquares {
 public:
     LoadSquares() = default;

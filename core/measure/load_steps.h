@@ -10,7 +10,7 @@ namespace ullage {
 
 /// Mean load between two neighbouring register readings.
 struct LoadStep {
-    std::size_t from_reading = 0, to_reading = 0; ///< indices into the run's readings
+    std::size_t from_reading = 0, to_reading = 0; ///< indices into the run's readings, or no_reading
     UtcMs from_ms = 0, to_ms = 0;
     double mean_w = 0; ///< delivered energy / time between the two
 };

@@ -24,6 +24,7 @@ std::optional<MendAcceptance> accept_mend(const Mend& mend, const Reading& readi
     case MendKind::marked_zero:
     case MendKind::marked_swap:
     case MendKind::rollover:
+    case MendKind::against_log:
     case MendKind::late_entry: return std::nullopt;
     }
     return std::nullopt;

@@ -24,6 +24,7 @@ std::vector<PairedPoint> pair_gauge(RunScan& scan, const RegisterTrack& track, c
         if (next == track.points.size()) break;
         if (track.points[next].reading == point.reading) {
             point.delivered_wh = track.points[next].delivered_wh;
+            if (track.log) point.u_pairing_wh = track.log->u_wh[next];
         } else if (next > 0) {
             const RegisterPoint& a = track.points[next - 1];
             const RegisterPoint& b = track.points[next];

@@ -20,7 +20,8 @@ struct PairedPoint {
 
 /// Pairs every gauge reading with delivered energy: that of the same reading, else interpolated between the register
 /// readings around it, u = gap energy x sqrt(f (1 - f) / 3) at fraction f of the gap's time; outside the register's range
-/// there is no pair. The doubt of the noted moment adds load x doubt / sqrt(3) where the two were not noted together.
+/// there is no pair. The doubt of the noted moment adds load x doubt / sqrt(3) where the two were not noted together. By a
+/// log: LogUse::u_wh.
 [[nodiscard]] std::vector<PairedPoint> pair_gauge(const RunRecord& record, const RegisterTrack& track,
                                                   const MeasureOptions& options = {});
 

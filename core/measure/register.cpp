@@ -134,7 +134,12 @@ private:
 
     std::optional<double> missing_by_reset(const RegisterNode& before, const RegisterNode& node) {
         // The register counts anew from somewhere in the gap: what flowed before that is lost, at most the rest of the gap.
-        const double gap_wh = rules_.usual_w * hours_between(before.time_ms, node.time_ms);
+        const double hours = hours_between(before.time_ms, node.time_ms);
+        if (hours <= complete_within_h) {
+            track_.short_gaps.push_back({hours, 0});
+            return std::nullopt;
+        }
+        const double gap_wh = rules_.usual_w * hours;
         const double estimate_wh = std::max(0.0, gap_wh - node.register_wh);
         track_.missing_inside = true;
         note_missing("energy before the reset between " + moment(before.time_ms) + " and " + moment(node.time_ms) + " (about " +
@@ -227,6 +232,7 @@ std::string_view mend_text(MendKind kind) {
     case MendKind::typing_error: return "typing error";
     case MendKind::duplicate: return "entered twice";
     case MendKind::late_entry: return "entered late";
+    case MendKind::against_log: return "differs from the log";
     }
     return "";
 }

@@ -20,9 +20,11 @@ enum class MendKind {
     typing_error,    ///< the value fits neither its neighbours nor a reset; left out
     duplicate,       ///< same moment and same value as the reading before; left out
     late_entry,      ///< entered after readings of later moments; put in its place by time
+    against_log,     ///< differs from the register of the log, which was used
 };
 
-/// "meter zeroed", "meter swapped", "rollover", "reset without a mark", "typing error", "entered twice", "entered late".
+/// "meter zeroed", "meter swapped", "rollover", "reset without a mark", "typing error", "entered twice", "entered late", "differs from
+/// the log".
 [[nodiscard]] std::string_view mend_text(MendKind kind);
 
 /// A gap without register as short as this has a place in the budget: notes go to the minute.
@@ -36,9 +38,12 @@ struct Mend {
     std::optional<double> missing_wh; ///< estimate of energy that no reading covers, when there may be such
 };
 
+/// In place of a reading: the last sample of a log that goes on after the last reading of a run still running.
+inline constexpr std::size_t no_reading = static_cast<std::size_t>(-1);
+
 /// Delivered energy at one register reading.
 struct RegisterPoint {
-    std::size_t reading = 0;   ///< index into the readings given
+    std::size_t reading = 0;   ///< index into the readings given, or no_reading
     UtcMs time_ms = 0;
     double register_wh = 0;    ///< as noted
     double delivered_wh = 0;   ///< corrected energy since the first register reading of the run
@@ -50,6 +55,18 @@ struct ShortGap {
     double most_wh = 0; ///< highest load of the run x (hours + the doubt of a noted moment)
 };
 
+/// A track that the log of a meter gave (log_track.h).
+struct LogUse {
+    bool integrated = false;          ///< from its power, as it has no register
+    double step_wh = 0;               ///< of its register; 0 where power was integrated
+    double power_step_w = 0;
+    double u_sampling_wh = 0;         ///< of integrated power: what it did between samples
+    double step_half_width_wh = 0;    ///< of integrated power: its steps, rectangular
+    std::vector<double> u_wh;         ///< of each point of the track: interpolation, and the doubt of its moment
+    std::vector<double> square_w2h;   ///< the integral of P squared up to each point
+    long left_out = 0;                ///< values of the register that fitted nothing
+};
+
 /// The register of a run, unwrapped.
 struct RegisterTrack {
     std::vector<RegisterPoint> points; ///< in order of time, only readings that were used
@@ -59,6 +76,7 @@ struct RegisterTrack {
     bool energy_may_be_missing = false; ///< inside, or before the first or after the last register reading
     bool missing_inside = false;        ///< between the first and the last register reading
     std::string missing_reason;        ///< a clause that says where, when energy may be missing
+    std::optional<LogUse> log;         ///< where it comes from a log; `points` then stand for every reading within the log, whatever it noted
     std::vector<ShortGap> short_gaps;  ///< before a marked zero or swap, before the first and after the last register reading
 
     [[nodiscard]] double total_wh() const { return points.empty() ? 0.0 : points.back().delivered_wh; }
@@ -75,7 +93,7 @@ struct RegisterTrack {
 /// believable_load_w are impossible), so that a reset and a typing error are told apart by rate. Withdrawn readings
 /// and readings without register are left out. `readings` in order of time.
 ///
-/// Energy may be missing where the register was not read for more than 2 minutes, unless the usual load would have taken less than half a
+/// Energy may be missing where the register was not read for more than 2 minutes (without a mark: where it was not read for that long about the reset), unless the usual load would have taken less than half a
 /// register step then. Shorter times are short_gaps; their load is the highest mean over 10 minutes or between two readings.
 [[nodiscard]] RegisterTrack unwrap_register(const RunRecord& record, const MeasureOptions& options = {});
 

@@ -4,6 +4,7 @@
 #include "model/meter.h"
 #include "model/reading.h"
 #include "model/run.h"
+#include "model/run_trace.h"
 #include "model/unit.h"
 
 #include <optional>
@@ -18,6 +19,7 @@ struct RunRecord {
     std::optional<Meter> meter;
     Run run;
     std::vector<Reading> readings;
+    std::optional<RunTrace> trace; ///< of the logs of a meter, where the run has some; sheets carry none
     int number = 1; ///< 1, 2, … within the unit, in order of the first reading
 };
 

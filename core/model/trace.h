@@ -27,6 +27,8 @@ struct Trace {
     std::int64_t size_bytes = 0;  ///< of the file
     std::string layout;           ///< how it was read (core/trace/layout_text.h)
     UtcMs offset_ms = 0;          ///< added to the times of the log
+    /// Standard uncertainty of an offset that was estimated from the hand readings, s; absent where it was given, or none was needed.
+    std::optional<double> offset_u_s{};
     std::int64_t rows_left_out = 0;
     std::int64_t samples = 0;
     UtcMs first_ms = 0, last_ms = 0;

@@ -5,6 +5,7 @@
 #include "store/database.h"
 #include "store/logbook.h"
 #include "store/run_queries.h"
+#include "store/run_traces.h"
 
 #include <SQLiteCpp/Transaction.h>
 
@@ -19,6 +20,7 @@ struct Logbook::Impl {
     OpenMode mode;
     const Clock* clock;
     store::Connection connection;
+    mutable store::RunTraces run_traces;
 
     [[nodiscard]] SQLite::Database& database() const { return connection.database(); }
 
@@ -47,6 +49,9 @@ struct Logbook::Impl {
     [[nodiscard]] Error not_found(const std::string& kind) const {
         return {Failure::not_found, "the logbook has no such " + kind, path.string(),
                 "it may have been chosen from another logbook"};
+    }
+    [[nodiscard]] Error damaged_block() const {
+        return {Failure::damaged, "a block of samples cannot be read", path.string(), "restore the logbook from a copy"};
     }
     [[nodiscard]] Error known_already(const std::string& kind) const {
         return {Failure::refused, "the logbook has this " + kind + " already", path.string(),

@@ -4,10 +4,12 @@
 #include "store/logbook_impl.h"
 #include "store/meter_queries.h"
 #include "store/reading_queries.h"
+#include "store/trace_queries.h"
 #include "store/unit_queries.h"
 #include "store/value_checks.h"
 
 #include <algorithm>
+#include <set>
 
 namespace ullage {
 
@@ -99,8 +101,9 @@ Result<RunRecord> Logbook::run_record(const std::string& run_uuid) const {
         const auto found = std::find_if(listed.begin(), listed.end(),
                                         [&](const auto& each) { return each.run.uuid == run_uuid; });
         if (found == listed.end()) return impl_->not_found("run");
-        return record_of(*found, store::all_units(database), store::all_meters(database),
-                         store::run_readings(database, found->id));
+        RunRecord record = record_of(*found, store::all_units(database), store::all_meters(database), store::run_readings(database, found->id));
+        if (!impl_->run_traces.fill(database, found->id, record)) return impl_->damaged_block();
+        return record;
     });
 }
 
@@ -115,10 +118,14 @@ Result<std::vector<RunRecord>> Logbook::run_records(const std::string& unit_uuid
         const auto units = store::all_units(database);
         const auto meters = store::all_meters(database);
         auto readings = store::readings_by_run(database, unit);
+        std::set<std::string> traced;
+        for (const Trace& trace : store::listed_traces(database, std::nullopt)) traced.insert(trace.run_uuid);
         std::vector<RunRecord> records;
-        for (const store::ListedRun& listed : store::listed_runs(database, unit))
-            if (listed.shown)
-                records.push_back(record_of(listed, units, meters, std::move(readings[listed.id])));
+        for (const store::ListedRun& listed : store::listed_runs(database, unit)) {
+            if (!listed.shown) continue;
+            records.push_back(record_of(listed, units, meters, std::move(readings[listed.id])));
+            if (traced.contains(listed.run.uuid) && !impl_->run_traces.fill(database, listed.id, records.back())) return impl_->damaged_block();
+        }
         return records;
     });
 }

@@ -131,19 +131,7 @@ Result<void> Logbook::read_samples(const std::string& trace_uuid, UtcMs from_ms,
     return impl_->read([&]() -> Result<void> {
         const auto stored = store::find_trace(impl_->database(), trace_uuid);
         if (!stored) return impl_->not_found("trace");
-        SQLite::Statement query(impl_->database(), "SELECT content FROM trace_blocks WHERE trace_id = ?1 AND last_ms >= ?2 AND first_ms <= ?3 "
-                                                   "ORDER BY first_ms");
-        store::Binder(query).integer(stored->id).integer(from_ms).integer(to_ms);
-        std::vector<TraceSample> samples;
-        while (query.executeStep()) {
-            const SQLite::Column content = query.getColumn(0);
-            samples.clear();
-            if (!store::decode({static_cast<const char*>(content.getBlob()), static_cast<std::size_t>(content.getBytes())}, samples))
-                return Error{Failure::damaged, "a block of samples cannot be read", impl_->path.string(), "restore the logbook from a copy"};
-            const auto first = std::ranges::lower_bound(samples, from_ms, {}, &TraceSample::time_ms);
-            const auto last = std::ranges::upper_bound(samples, to_ms, {}, &TraceSample::time_ms);
-            if (first < last && !visit({first, last})) return {};
-        }
+        if (!store::visit_samples(impl_->database(), stored->id, from_ms, to_ms, visit)) return impl_->damaged_block();
         return {};
     });
 }

@@ -17,6 +17,7 @@ constexpr Migration steps[] = {
     {4, "paid prices and tags of units, load lists", migration_0004},
     {5, "traces of logging meters in blocks of samples", migration_0005},
     {6, "PV sheets, start voltage, charge time, source of a charge", migration_0006},
+    {7, "how well the clock of a trace is known", migration_0007},
 };
 
 } // namespace

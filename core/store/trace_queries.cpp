@@ -2,8 +2,11 @@
 #include "store/trace_queries.h"
 
 #include "store/rows.h"
+#include "store/trace_codec.h"
 
 #include <SQLiteCpp/Database.h>
+
+#include <algorithm>
 
 namespace ullage::store {
 
@@ -11,7 +14,7 @@ namespace {
 
 const std::string select_traces =
     "SELECT traces.id, traces.uuid, runs.uuid, meters.uuid, file_name, fingerprint, size_bytes, layout, offset_ms, rows_left_out, samples, "
-    "first_ms, last_ms, added_ms, traces.withdrawn FROM traces JOIN runs ON runs.id = traces.run_id "
+    "first_ms, last_ms, added_ms, traces.withdrawn, offset_u_s FROM traces JOIN runs ON runs.id = traces.run_id "
     "LEFT JOIN meters ON meters.id = traces.meter_id ";
 
 StoredTrace trace_in(SQLite::Statement& statement) {
@@ -33,6 +36,7 @@ StoredTrace trace_in(SQLite::Statement& statement) {
     trace.last_ms = row.integer();
     trace.added_ms = row.integer();
     trace.withdrawn = row.flag();
+    trace.offset_u_s = row.maybe_real();
     return stored;
 }
 
@@ -60,13 +64,29 @@ std::int64_t next_trace_id(SQLite::Database& database) {
 void insert_trace(SQLite::Database& database, std::int64_t id, const Trace& trace) {
     SQLite::Statement insert(database,
                              "INSERT INTO traces (id, uuid, run_id, meter_id, file_name, fingerprint, size_bytes, layout, offset_ms, rows_left_out, "
-                             "samples, first_ms, last_ms, added_ms) VALUES (?1, ?2, (SELECT id FROM runs WHERE uuid = ?3), "
-                             "(SELECT id FROM meters WHERE uuid = ?4), ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)");
+                             "samples, first_ms, last_ms, added_ms, offset_u_s) VALUES (?1, ?2, (SELECT id FROM runs WHERE uuid = ?3), "
+                             "(SELECT id FROM meters WHERE uuid = ?4), ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15)");
     Binder binder(insert);
     binder.integer(id).text(trace.uuid).text(trace.run_uuid).text(trace.meter_uuid.value_or(std::string())).text(trace.file_name);
     binder.text(trace.fingerprint).integer(trace.size_bytes).text(trace.layout).integer(trace.offset_ms).integer(trace.rows_left_out);
-    binder.integer(trace.samples).integer(trace.first_ms).integer(trace.last_ms).integer(trace.added_ms);
+    binder.integer(trace.samples).integer(trace.first_ms).integer(trace.last_ms).integer(trace.added_ms).real(trace.offset_u_s);
     insert.exec();
+}
+
+bool visit_samples(SQLite::Database& database, std::int64_t trace_id, UtcMs from_ms, UtcMs to_ms,
+                   const std::function<bool(std::span<const TraceSample>)>& visit) {
+    SQLite::Statement query(database, "SELECT content FROM trace_blocks WHERE trace_id = ?1 AND last_ms >= ?2 AND first_ms <= ?3 ORDER BY first_ms");
+    Binder(query).integer(trace_id).integer(from_ms).integer(to_ms);
+    std::vector<TraceSample> samples;
+    while (query.executeStep()) {
+        const SQLite::Column content = query.getColumn(0);
+        samples.clear();
+        if (!decode({static_cast<const char*>(content.getBlob()), static_cast<std::size_t>(content.getBytes())}, samples)) return false;
+        const auto first = std::ranges::lower_bound(samples, from_ms, {}, &TraceSample::time_ms);
+        const auto last = std::ranges::upper_bound(samples, to_ms, {}, &TraceSample::time_ms);
+        if (first < last && !visit({first, last})) return true;
+    }
+    return true;
 }
 
 void withdraw_trace(SQLite::Database& database, std::int64_t id, bool withdrawn) {

@@ -32,11 +32,8 @@ Result<std::optional<LoadStatistics>> load_of_run(const Logbook& logbook, const 
     std::vector<Trace> traces = std::move(listed).value();
     std::erase_if(traces, [](const Trace& trace) { return trace.withdrawn; });
     if (traces.empty()) return std::optional<LoadStatistics>();
-    double gap_limit_s = 60;
-    for (const Trace& trace : traces)
-        gap_limit_s = std::max(gap_limit_s, 10 * static_cast<double>(trace.last_ms - trace.first_ms) / 1000 / static_cast<double>(std::max<std::int64_t>(1, trace.samples - 1)));
     const Window window = window_of(record);
-    LoadMeter meter(gap_limit_s);
+    LoadMeter meter(gap_limit_s(traces));
     const auto each_sample = [&](void (LoadMeter::*take)(std::span<const TraceSample>)) -> Result<void> {
         for (const Trace& trace : traces) {
             auto read = logbook.read_samples(trace.uuid, window.from_ms, window.to_ms, [&](std::span<const TraceSample> samples) {

@@ -31,15 +31,6 @@ Error at_file(Error error, const std::string& path) {
     return error;
 }
 
-Result<TraceTally> whole_file(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options, const SampleSink& sink) {
-    Result<std::ifstream> file = opened(path);
-    if (!file) return file.error();
-    Result<TraceTally> tally = read_trace(file.value(), layout, options, sink);
-    if (!tally) return at_file(tally.error(), path);
-    if (file.value().bad()) return Error{Failure::io, "the file cannot be read to its end", path, "check the disk"};
-    return tally;
-}
-
 std::string_view delimiter_text(char delimiter) {
     switch (delimiter) {
     case '\t': return "tab";
@@ -105,8 +96,17 @@ Result<TracePreview> preview_trace(const std::string& path, const LayoutAnswers&
     return preview;
 }
 
+Result<TraceTally> stream_trace(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options, const SampleSink& sink) {
+    Result<std::ifstream> file = opened(path);
+    if (!file) return file.error();
+    Result<TraceTally> tally = read_trace(file.value(), layout, options, sink);
+    if (!tally) return at_file(tally.error(), path);
+    if (file.value().bad()) return Error{Failure::io, "the file cannot be read to its end", path, "check the disk"};
+    return tally;
+}
+
 Result<TraceTally> check_trace(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options) {
-    return whole_file(path, layout, options, [](std::span<const TraceSample>) { return Result<void>(); });
+    return stream_trace(path, layout, options, [](std::span<const TraceSample>) { return Result<void>(); });
 }
 
 Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, const std::string& run_uuid,
@@ -119,9 +119,10 @@ Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, co
     trace.file_name = fs::path(path).filename().string();
     trace.layout = answers;
     trace.offset_ms = options.offset_ms;
+    trace.offset_u_s = options.offset_u_s;
     TraceTally tally;
     const Result<Trace> added = logbook.add_trace(std::move(trace), [&](Trace& about, const SampleTaker& take) -> Result<void> {
-        Result<TraceTally> read = whole_file(path, detection.layout, options, take);
+        Result<TraceTally> read = stream_trace(path, detection.layout, options, take);
         if (!read) return read.error();
         tally = std::move(read).value();
         about.fingerprint = tally.fingerprint;

@@ -26,6 +26,9 @@ struct TracePreview {
 /// Reads the whole log and keeps nothing: what an import would find. Errors: those of preview_trace(), and an open question (bad_input).
 [[nodiscard]] Result<TraceTally> check_trace(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options);
 
+/// Reads the whole log as check_trace() does and hands its samples over in order of time.
+[[nodiscard]] Result<TraceTally> stream_trace(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options, const SampleSink& sink);
+
 struct ImportedTrace {
     Trace trace;
     TraceTally tally;

@@ -69,6 +69,7 @@ struct TraceReadOptions {
     std::string zone = "UTC";          ///< of times without an offset
     std::optional<UtcMs> start_ms;     ///< start of the log, for the forms of time that need it
     UtcMs offset_ms = 0;               ///< added to every time: how far the meter's clock is behind
+    std::optional<double> offset_u_s{};  ///< of an estimated offset (clock_offset.h), kept with the trace
     std::optional<double> gap_limit_s; ///< absent: ten usual intervals, at least 60 s
     std::function<bool(std::int64_t bytes)> progress; ///< called now and then with the bytes read; false cancels
 };

@@ -15,6 +15,8 @@ void run_loads(std::uint64_t seeds, Report& report);
 void run_gauges(std::uint64_t seeds, Report& report);
 /// Resets, rollovers, swaps, typing errors, sparse and one-sided readings.
 void run_registers(std::uint64_t seeds, Report& report);
+/// Delivered energy by the log of a meter: register or integrated power, under all loads; zeroed, and with gaps.
+void run_logs(std::uint64_t seeds, Report& report);
 /// Several drains of one unit.
 void run_units(std::uint64_t seeds, Report& report);
 /// Forecasts of cut-off and next gauge step at several shares of a drain.

@@ -45,6 +45,7 @@ int main(int argc, char** argv) {
     run_loads(seeds, report);
     run_gauges(seeds, report);
     run_registers(seeds, report);
+    run_logs(seeds, report);
     run_units(seeds, report);
     run_forecasts(seeds / 2, report); // each row pools several, and a forecast is slow
     run_drift(seeds, report);

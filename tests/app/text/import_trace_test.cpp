@@ -84,6 +84,24 @@ TEST_F(ImportTrace, analyse_then_says_what_the_log_tells_of_the_load) {
     expect_part(json.out, "\"load_by_trace\": null");
 }
 
+TEST_F(ImportTrace, the_clock_offset_is_given_in_seconds_or_estimated_from_the_hand_readings) {
+    const Outcome given = import(plain_log, {"--clock-offset", "-5.5", "--preview"});
+    EXPECT_EQ(given.code, exit_good) << given.err;
+    expect_part(given.out, "2027-05-11T05:59:54.500Z");
+    // The run was noted as 80 W from 06:00 on; this log is 20 min behind.
+    std::string log = "epoch,register (Wh),power (W)\n";
+    for (long s = 0; s <= 36'000; s += 10) log += std::to_string(1'810'014'000 + s) + "," + std::to_string(80 * s / 3600) + ",80\n";
+    const Outcome estimated = import(log, {"--clock-offset", "estimate"});
+    EXPECT_EQ(estimated.code, exit_good) << estimated.err;
+    expect_part(estimated.out, "The log's clock is 0:19:");
+    expect_part(estimated.out, "values noted by hand");
+    const Outcome nothing = import("epoch,power (W)\n1810014000,80\n1810014010,80\n", {"--clock-offset", "estimate"});
+    EXPECT_EQ(nothing.code, exit_bad_input);
+    expect_one_line(nothing.err);
+    EXPECT_EQ(import(plain_log, {"--clock-offset", "soon"}).code, exit_bad_input);
+    EXPECT_EQ(import(plain_log, {"--clock-offset", "5", "--offset", "0:00:05"}).code, exit_usage);
+}
+
 TEST_F(ImportTrace, wrong_answers_are_said_in_one_line) {
     for (const std::vector<std::string>& wrong : std::vector<std::vector<std::string>>{{"--map", "power=9"},
                                                                                         {"--map", "speed=1"},

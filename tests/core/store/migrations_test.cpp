@@ -116,6 +116,22 @@ TEST(Migrations, a_file_of_version_3_keeps_its_units_and_takes_tags_and_what_was
     EXPECT_EQ(take(logbook.load_lists()), std::vector{list});
 }
 
+TEST(Migrations, a_file_of_version_6_keeps_its_traces_whose_clocks_were_given) {
+    const TempFolder folder;
+    const FakeClock clock;
+    make_file_of_version(6, folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    const Trace trace = take(logbook.traces()).at(0);
+    EXPECT_EQ(trace.file_name, "log.csv");
+    EXPECT_EQ(trace.offset_u_s, std::nullopt);
+    std::vector<TraceSample> samples;
+    take(logbook.read_samples(trace.uuid, earliest_ms, latest_ms, [&samples](std::span<const TraceSample> some) {
+        samples.assign(some.begin(), some.end());
+        return true;
+    }));
+    EXPECT_EQ(samples, (std::vector<TraceSample>{{1'810'310'400'000, 5.0, 62.5, {}, {}}}));
+}
+
 TEST(Migrations, looking_at_an_older_file_shows_it_and_leaves_it_as_old_as_it_was) {
     const TempFolder folder;
     const FakeClock clock;

@@ -135,7 +135,7 @@ TEST(Traces, no_program_changes_or_deletes_a_sample) {
         take(add(logbook, run, {{1000, 1, {}, {}, {}}}));
     }
     SQLite::Database database((folder / "a.ullage"), SQLite::OPEN_READWRITE);
-    for (const char* sql : {"UPDATE trace_blocks SET samples = 2", "DELETE FROM trace_blocks", "DELETE FROM traces", "UPDATE traces SET offset_ms = 1",
+    for (const char* sql : {"UPDATE trace_blocks SET samples = 2", "DELETE FROM trace_blocks", "DELETE FROM traces", "UPDATE traces SET offset_ms = 1", "UPDATE traces SET offset_u_s = 1",
                             "INSERT INTO trace_blocks (trace_id, first_ms, last_ms, samples, content) VALUES (1, 9, 9, 1, X'00')"})
         EXPECT_THROW(database.exec(sql), SQLite::Exception) << sql;
 }

@@ -71,10 +71,12 @@ TEST_F(TraceImport, what_comes_out_of_the_logbook_is_what_stood_in_the_log) {
 TEST_F(TraceImport, the_offset_of_the_clock_is_added_to_every_time) {
     TraceReadOptions options;
     options.offset_ms = -12'000;
+    options.offset_u_s = 2.5;
     const Result<ImportedTrace> done = import(written("a.csv", long_log(10)), options);
     ASSERT_TRUE(done.ok());
     EXPECT_EQ(done.value().trace.first_ms, (1'810'317'600 - 12) * 1000LL);
     EXPECT_EQ(done.value().trace.offset_ms, -12'000);
+    EXPECT_EQ(logbook_.traces().value().at(0).offset_u_s, 2.5);
 }
 
 TEST_F(TraceImport, cancelling_leaves_nothing) {

@@ -1,0 +1,376 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The log's own points are unwrapped as a run of their own ("dense"); what the moments of the hand readings need of it becomes the track.
+#include "measure/log_track.h"
+
+#include "base/number.h"
+#include "measure/budget.h"
+#include "measure/log_energy.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+#include <utility>
+
+namespace ullage {
+namespace {
+
+constexpr UtcMs minute_ms = 60'000;
+constexpr UtcMs mark_reach_ms = 3 * minute_ms;
+constexpr UtcMs bridged_by_hand_ms = 10 * minute_ms;
+constexpr double least_square_steps = 20; ///< a mean load over fewer steps of a register is too rough to be squared
+constexpr std::string_view of_log = "log:";
+
+bool of_this_meter(const RunRecord& record) {
+    return !record.trace->meter_uuid || !record.run.meter_uuid || *record.trace->meter_uuid == *record.run.meter_uuid;
+}
+
+std::vector<const Reading*> shown(const RunRecord& record) {
+    std::vector<const Reading*> readings;
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn) readings.push_back(&reading);
+    return readings;
+}
+
+struct RegisterSample {
+    UtcMs time_ms = 0;
+    double wh = 0;
+};
+
+std::vector<RegisterSample> register_samples(const RunTrace& trace) {
+    std::vector<RegisterSample> samples;
+    for (const TracePoint& point : trace.points)
+        if (point.register_wh) samples.push_back({point.time_ms, *point.register_wh});
+    return samples;
+}
+
+/// What a value noted by hand is to lie within, by the log.
+struct Expected {
+    double at_wh = 0, low_wh = 0, high_wh = 0;
+};
+
+/// Absent where the log has no samples about the moment, or its register falls there.
+std::optional<Expected> expected_at(const std::vector<RegisterSample>& samples, UtcMs time_ms, double doubt_ms, double step_wh) {
+    const auto doubt = static_cast<UtcMs>(std::llround(doubt_ms));
+    const auto low = std::ranges::upper_bound(samples, time_ms - doubt, {}, &RegisterSample::time_ms);
+    const auto high = std::ranges::lower_bound(samples, time_ms + doubt, {}, &RegisterSample::time_ms);
+    if (low == samples.begin() || high == samples.end()) return std::nullopt;
+    const auto from = low - 1;
+    if (high->time_ms - from->time_ms > 2 * doubt + bridged_by_hand_ms) return std::nullopt;
+    if (!std::ranges::is_sorted(from, high + 1, {}, &RegisterSample::wh)) return std::nullopt;
+    const auto next = std::ranges::lower_bound(from, high, time_ms, {}, &RegisterSample::time_ms);
+    const auto& before = next == from ? *from : *(next - 1);
+    const double f = next->time_ms > before.time_ms ? hours_between(before.time_ms, time_ms) / hours_between(before.time_ms, next->time_ms) : 0.0;
+    return Expected{before.wh + std::clamp(f, 0.0, 1.0) * (next->wh - before.wh), from->wh - step_wh, high->wh + step_wh};
+}
+
+struct HandCheck {
+    long compared = 0, agreeing = 0;
+    std::vector<std::pair<const Reading*, double>> differing; ///< with what the log says
+};
+
+HandCheck hand_check(const RunRecord& record, const MeasureOptions& options) {
+    HandCheck check;
+    const std::vector<RegisterSample> samples = register_samples(*record.trace);
+    const double doubt_ms = log_moment_doubt_ms(*record.trace, options), step_wh = register_step_wh(record);
+    for (const Reading* reading : shown(record)) {
+        if (!reading->values.register_wh) continue;
+        const auto expected = expected_at(samples, reading->values.time_ms, doubt_ms, step_wh);
+        if (!expected) continue;
+        ++check.compared;
+        if (*reading->values.register_wh >= expected->low_wh && *reading->values.register_wh <= expected->high_wh) ++check.agreeing;
+        else check.differing.emplace_back(reading, expected->at_wh);
+    }
+    return check;
+}
+
+/// The log's register, and registers noted by hand where it says nothing, as the readings of a run.
+class DenseRecord {
+public:
+    DenseRecord(const RunRecord& record, bool hand_agrees) : samples_(register_samples(*record.trace)) {
+        record_.unit = record.unit;
+        record_.meter = record.meter;
+        record_.run = record.run;
+        record_.run.end = RunEnd::still_running;
+        const std::vector<const Reading*> readings = shown(record);
+        auto next = readings.begin();
+        for (const RegisterSample& sample : samples_) {
+            while (next != readings.end() && (*next)->values.time_ms < sample.time_ms) ++next;
+            Reading& point = add(sample.time_ms, std::string(of_log) + (next == readings.end() ? readings.back() : *next)->uuid);
+            point.values.register_wh = sample.wh;
+        }
+        const Reading* before = nullptr;
+        for (const Reading* reading : readings) {
+            const auto mark = reading->values.mark;
+            const bool of_register = mark == MarkKind::meter_zeroed || mark == MarkKind::meter_swapped;
+            const bool unlogged = hand_agrees && is_unlogged(reading->values.time_ms);
+            if (of_register && !unlogged) add_mark(*reading, before);
+            if (unlogged && (reading->values.register_wh || of_register)) {
+                Reading& point = add(reading->values.time_ms, reading->uuid);
+                point.values.register_wh = reading->values.register_wh;
+                if (of_register) point.values.mark = mark;
+            }
+            before = reading;
+        }
+        std::ranges::stable_sort(record_.readings, {}, [](const Reading& reading) { return std::pair(reading.values.time_ms, !reading.values.mark.has_value()); });
+        for (std::size_t i = 0; i < record_.readings.size(); ++i) record_.readings[i].sequence = static_cast<long>(i) + 1;
+    }
+
+    [[nodiscard]] const RunRecord& record() const { return record_; }
+
+private:
+    Reading& add(UtcMs time_ms, std::string uuid) {
+        Reading reading;
+        reading.uuid = std::move(uuid);
+        reading.values.time_ms = time_ms;
+        record_.readings.push_back(std::move(reading));
+        return record_.readings.back();
+    }
+
+    bool is_unlogged(UtcMs time_ms) const {
+        const auto next = std::ranges::lower_bound(samples_, time_ms, {}, &RegisterSample::time_ms);
+        return next == samples_.end() || next == samples_.begin() || next->time_ms - (next - 1)->time_ms > bridged_by_hand_ms;
+    }
+
+    /// The mark just before the sample that follows the fall which it stands for; nowhere where the log's register does not fall.
+    void add_mark(const Reading& reading, const Reading* before) {
+        const UtcMs noted_ms = reading.values.time_ms;
+        const UtcMs from_ms = (before == nullptr ? noted_ms : before->values.time_ms) - mark_reach_ms;
+        std::optional<UtcMs> fall_ms;
+        for (std::size_t i = 1; i < samples_.size(); ++i) {
+            if (samples_[i].wh >= samples_[i - 1].wh || samples_[i].time_ms < from_ms || samples_[i - 1].time_ms > noted_ms + mark_reach_ms) continue;
+            if (!fall_ms || std::abs(samples_[i].time_ms - noted_ms) < std::abs(*fall_ms - noted_ms)) fall_ms = samples_[i].time_ms;
+        }
+        if (fall_ms) add(*fall_ms, std::string(of_log) + reading.uuid).values.mark = reading.values.mark;
+    }
+
+    std::vector<RegisterSample> samples_;
+    RunRecord record_;
+};
+
+/// The energy of the log, and what the track takes over from it.
+struct Dense {
+    LogCurve energy_wh, square_w2h;
+    RegisterTrack track; ///< mends, segments, what is missing, and LogUse without its points
+};
+
+/// Squares of the mean loads over stretches in which the register moves far enough.
+LogCurve register_squares(const LogCurve& energy_wh, double step_wh) {
+    LogCurve squares{energy_wh.times_ms, std::vector<double>(energy_wh.values.size())};
+    std::size_t from = 0;
+    for (std::size_t i = 1; i < energy_wh.values.size(); ++i) {
+        const double wh = energy_wh.values[i] - energy_wh.values[from];
+        const bool last = i + 1 == energy_wh.values.size();
+        if (wh < least_square_steps * step_wh && !last) continue;
+        const double hours = hours_between(energy_wh.times_ms[from], energy_wh.times_ms[i]);
+        const double watts = wh / hours;
+        for (std::size_t k = from + 1; k <= i; ++k)
+            squares.values[k] = squares.values[from] + watts * watts * hours_between(energy_wh.times_ms[from], energy_wh.times_ms[k]);
+        from = i;
+    }
+    return squares;
+}
+
+std::optional<Dense> by_register(const RunRecord& record, const MeasureOptions& options) {
+    const HandCheck check = hand_check(record, options);
+    // Where most of what was noted contradicts the log, its clock or the log itself is the wrong one.
+    if (2 * (check.compared - check.agreeing) > check.compared) return std::nullopt;
+    const DenseRecord made(record, check.agreeing > 0);
+    Dense dense;
+    dense.track = unwrap_register(made.record(), options);
+    if (!dense.track.usable()) return std::nullopt;
+    for (const RegisterPoint& point : dense.track.points) {
+        if (!dense.energy_wh.times_ms.empty() && point.time_ms <= dense.energy_wh.times_ms.back()) continue;
+        dense.energy_wh.times_ms.push_back(point.time_ms);
+        dense.energy_wh.values.push_back(point.delivered_wh);
+    }
+    LogUse use;
+    use.step_wh = register_step_wh(made.record());
+    const double correction = record.meter ? record.meter->correction : 1.0;
+    if (record.trace->has_power && record.trace->gaps.empty()) {
+        dense.square_w2h = integrated_square(*record.trace);
+        for (double& square : dense.square_w2h.values) square *= correction * correction;
+    } else {
+        dense.square_w2h = register_squares(dense.energy_wh, use.step_wh * correction);
+    }
+    std::erase_if(dense.track.mends, [&use](const Mend& mend) {
+        const bool glitch = mend.kind == MendKind::typing_error && mend.reading_uuid.starts_with(of_log);
+        use.left_out += glitch ? 1 : 0;
+        return glitch;
+    });
+    for (Mend& mend : dense.track.mends)
+        if (mend.reading_uuid.starts_with(of_log)) {
+            mend.reading_uuid.erase(0, of_log.size());
+            mend.reason = "in the log: " + mend.reason;
+        }
+    dense.track.log = std::move(use);
+    return dense;
+}
+
+Dense by_power(const RunRecord& record, const MeasureOptions& options) {
+    const RunTrace& trace = *record.trace;
+    const double correction = record.meter ? record.meter->correction : 1.0;
+    Dense dense;
+    dense.energy_wh = integrated_energy(trace);
+    dense.square_w2h = integrated_square(trace);
+    for (double& wh : dense.energy_wh.values) wh *= correction;
+    for (double& square : dense.square_w2h.values) square *= correction * correction;
+    const IntegrationDoubt doubt = integration_doubt(trace);
+    LogUse use;
+    use.integrated = true;
+    use.power_step_w = trace.power_step_w;
+    use.u_sampling_wh = doubt.u_sampling_wh * correction;
+    use.step_half_width_wh = doubt.step_half_width_wh * correction;
+    dense.track.log = std::move(use);
+    RegisterTrack& track = dense.track;
+    const double moment_h = options.moment_doubt_min / 60;
+    double missing_h = 0;
+    long missing = 0;
+    for (const PowerGap& gap : trace.gaps) {
+        const double hours = hours_between(gap.from_ms, gap.to_ms);
+        if (hours <= complete_within_h) {
+            track.short_gaps.push_back({hours, trace.peak_w * correction * (hours + moment_h)});
+            continue;
+        }
+        missing_h += hours;
+        ++missing;
+    }
+    if (missing > 0) {
+        track.energy_may_be_missing = track.missing_inside = true;
+        track.missing_reason = "the log has " + count_text(missing, "gap", "gaps") + " of " + duration_text(missing_h) +
+                               " together, in which up to " + fixed_text(trace.peak_w * correction * missing_h, 0) +
+                               " Wh may have flowed at the highest power of " + fixed_text(trace.peak_w, 0) + " W";
+    }
+    return dense;
+}
+
+void note_missing(RegisterTrack& track, const std::string& clause) {
+    track.energy_may_be_missing = true;
+    track.missing_reason += (track.missing_reason.empty() ? "" : "; ") + clause;
+}
+
+/// The track at the noted moments.
+RegisterTrack at_noted_moments(const RunRecord& record, const RunScan& scan, const MeasureOptions& options, Dense dense) {
+    RegisterTrack track = std::move(dense.track);
+    LogUse& use = *track.log;
+    track.points.clear();
+    const LogCurve& energy_wh = dense.energy_wh;
+    const UtcMs log_from_ms = energy_wh.times_ms.front(), log_to_ms = energy_wh.times_ms.back();
+    const auto outside = static_cast<UtcMs>(complete_within_h * ms_per_hour);
+    const RunTrace& trace = *record.trace;
+    // After a power that ceased nothing flowed; what was noted after the cut-off is no part of the drain.
+    const bool ceased = trace.has_power && trace.off_ms.has_value();
+    const double doubt_ms = log_moment_doubt_ms(trace, options);
+    const double total_h = hours_between(log_from_ms, log_to_ms);
+    const double usual_w = total_h > 0 ? energy_wh.values.back() / total_h : 0;
+    const double peak_w = trace.has_power ? trace.peak_w : usual_w;
+    std::optional<double> start_wh, start_square;
+    UtcMs covered_to_ms = log_from_ms;
+    for (std::size_t i = 0; i < record.readings.size(); ++i) {
+        const Reading& reading = record.readings[i];
+        if (reading.withdrawn) continue;
+        const UtcMs time_ms = reading.values.time_ms;
+        if (time_ms < log_from_ms - outside || (time_ms > log_to_ms + outside && !ceased)) continue;
+        const bool at_end = record.run.end == RunEnd::cut_off_seen && time_ms == scan.cut_off_ms.value_or(*scan.last_ms);
+        const auto doubt = static_cast<UtcMs>(std::llround(doubt_ms));
+        const UtcMs read_ms = at_end ? time_ms + doubt : time_ms;
+        const double wh = energy_wh.at(read_ms);
+        if (!start_wh) {
+            start_wh = wh;
+            start_square = dense.square_w2h.at(read_ms);
+        }
+        covered_to_ms = std::max(covered_to_ms, time_ms);
+        const double shown_wh = track.points.empty() ? 0.0 : std::max(wh - *start_wh, track.points.back().delivered_wh);
+        track.points.push_back({i, time_ms, wh, shown_wh});
+        use.square_w2h.push_back(std::max(0.0, dense.square_w2h.at(read_ms) - *start_square));
+        use.u_wh.push_back(std::hypot(energy_wh.u_between(read_ms), at_end ? 0.0 : energy_wh.u_moment(time_ms, doubt_ms)));
+    }
+    if (track.points.empty()) return track;
+    if (record.run.end == RunEnd::still_running && log_to_ms > covered_to_ms) {
+        track.points.push_back({no_reading, log_to_ms, energy_wh.values.back(), std::max(energy_wh.values.back() - *start_wh, track.points.back().delivered_wh)});
+        use.square_w2h.push_back(std::max(0.0, dense.square_w2h.at(log_to_ms) - *start_square));
+        use.u_wh.push_back(0);
+    }
+    const auto short_gap = [&](double hours) { track.short_gaps.push_back({hours, peak_w * (hours + options.moment_doubt_min / 60)}); };
+    const auto about = [&](double hours) { return " (" + duration_text(hours) + ", about " + fixed_text(usual_w * hours, 0) + " Wh at the mean load)"; };
+    if (*scan.first_ms < log_from_ms) {
+        const double hours = hours_between(*scan.first_ms, log_from_ms);
+        if (hours <= complete_within_h) short_gap(hours);
+        else note_missing(track, "the log begins after the start" + about(hours));
+    }
+    const UtcMs end_ms = scan.cut_off_ms.value_or(*scan.last_ms);
+    if (record.run.end != RunEnd::still_running && !ceased && end_ms > log_to_ms) {
+        const double hours = hours_between(log_to_ms, end_ms);
+        if (hours <= complete_within_h) short_gap(hours);
+        else note_missing(track, "the log ends before the end of the run" + about(hours));
+    }
+    return track;
+}
+
+std::string percent_words(double share) { return fixed_text(100 * std::abs(share), std::abs(share) < 0.0995 ? 1 : 0) + " % "; }
+
+/// Integrated power against a register over the same samples. Both are the same meter's: what differs beyond steps and sampling is its power or its counting.
+std::string integration_sentence(const RunTrace& trace, double register_wh, double step_wh, double first_energy_wh, double last_energy_wh, double u_moments_wh,
+                                 const char* whose) {
+    const double energy_wh = last_energy_wh - first_energy_wh;
+    if (register_wh <= 0 || energy_wh <= 0) return {};
+    const IntegrationDoubt doubt = integration_doubt(trace);
+    const double half_wh = 2 * std::hypot(doubt.u_sampling_wh, doubt.step_half_width_wh / std::sqrt(3.0), step_wh / std::sqrt(6.0)) + 2 * u_moments_wh;
+    const double difference = energy_wh / register_wh - 1;
+    std::string text = " Its integrated power gives " + fixed_text(energy_wh, 1) + " ± " + fixed_text(half_wh, 1) + " Wh where " + whose + " says " +
+                       fixed_text(register_wh, 1) + " Wh: " + percent_words(difference) + (difference < 0 ? "less" : "more") + ", ";
+    text += std::abs(energy_wh - register_wh) <= half_wh ? "which steps and sampling explain."
+                                                         : "more than steps and sampling explain; the meter's power and its counting differ.";
+    return text;
+}
+
+} // namespace
+
+std::optional<RegisterTrack> log_track(const RunRecord& record, const RunScan& scan, const MeasureOptions& options) {
+    if (!record.trace || record.trace->points.empty() || !scan.first_ms || !of_this_meter(record)) return std::nullopt;
+    std::optional<Dense> dense;
+    if (record.trace->has_register) dense = by_register(record, options);
+    else if (record.trace->has_power && scan.registers.size() < 2) dense = by_power(record, options);
+    if (!dense || !dense->energy_wh.usable()) return std::nullopt;
+    RegisterTrack track = at_noted_moments(record, scan, options, std::move(*dense));
+    if (!track.usable()) return std::nullopt;
+    return track;
+}
+
+std::string compare_with_log(const RunRecord& record, const MeasureOptions& options, RegisterTrack& track) {
+    if (!record.trace || record.trace->points.empty()) return {};
+    const RunTrace& trace = *record.trace;
+    if (!of_this_meter(record))
+        return "The log is of another meter than the run names, so that delivered energy rests on registers noted by hand; name the log's meter as that of the run to use it.";
+    std::string text;
+    if (track.log) text = track.log->integrated ? "Delivered energy is the integrated power of the log." : "Delivered energy is that of the log's register at the noted moments.";
+    else if (track.usable()) text = "Delivered energy rests on registers noted by hand.";
+    if (trace.has_register) {
+        const HandCheck check = hand_check(record, options);
+        if (check.compared > 0)
+            text += " " + std::to_string(check.agreeing) + " of " + count_text(check.compared, "register", "registers") + " noted by hand " +
+                    (check.agreeing == 1 ? "agrees" : "agree") + " with the log.";
+        if (!track.log && check.compared > check.agreeing)
+            text += " Most do not: the clock of the log is off, or it is the log of something else. It was not used.";
+        if (track.log)
+            for (const auto& [reading, log_wh] : check.differing)
+                track.mends.push_back({MendKind::against_log, reading->uuid,
+                                       exact_text(*reading->values.register_wh) + " Wh was noted, the log says " + fixed_text(log_wh, 0) + " Wh; the log was used", {}});
+    }
+    if (track.log && track.log->left_out > 0)
+        text += " " + count_text(track.log->left_out, "value", "values") + " of its register fitted nothing and " + (track.log->left_out == 1 ? "was" : "were") + " left out.";
+    if (!trace.has_power || !trace.gaps.empty()) return text;
+    const LogCurve energy_wh = integrated_energy(trace);
+    const double correction = record.meter ? record.meter->correction : 1.0;
+    if (!energy_wh.usable() || !track.usable() || (track.log && track.log->integrated)) return text;
+    if (track.points.front().time_ms < energy_wh.times_ms.front() || track.missing_inside) return text;
+    const UtcMs from_ms = track.points.front().time_ms, to_ms = std::min(track.points.back().time_ms, energy_wh.times_ms.back());
+    const auto doubt = static_cast<UtcMs>(std::llround(log_moment_doubt_ms(trace, options)));
+    const bool cut_off = track.log && record.run.end == RunEnd::cut_off_seen;
+    const double from_wh = energy_wh.at(from_ms) * correction, to_wh = energy_wh.at(cut_off ? to_ms + doubt : to_ms) * correction;
+    // Registers noted by hand stand for moments in doubt; the log's own stand beside its power.
+    const double u_moments_wh = track.log ? 0 : std::hypot(energy_wh.u_moment(from_ms, static_cast<double>(doubt)), energy_wh.u_moment(to_ms, static_cast<double>(doubt)));
+    return text + integration_sentence(trace, track.total_wh(), track.log ? track.log->step_wh : register_step_wh(record), from_wh, to_wh, u_moments_wh,
+                                       track.log ? "its register" : "the register noted by hand");
+}
+
+} // namespace ullage

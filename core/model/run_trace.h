@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "model/reading.h"
+#include "model/run.h"
+#include "model/trace.h"
+
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// A sample of a trace that was kept, with what the samples up to it add up to since the first one of the run.
+struct TracePoint {
+    UtcMs time_ms = 0;
+    std::optional<double> register_wh;
+    std::optional<double> power_w;
+    double energy_wh = 0;    ///< power integrated by trapezoid, gaps left out
+    double square_w2h = 0;   ///< the integral of P squared, power taken as straight between samples, gaps left out
+    double covered_h = 0;    ///< time between samples that are no gap apart
+    double sampled_wh2 = 0;  ///< variance of energy_wh from what the power did between samples, see TraceThinner
+};
+
+/// A time without samples of power that is longer than the limit.
+struct PowerGap {
+    UtcMs from_ms = 0, to_ms = 0;
+};
+
+/// What an analysis needs of the traces of a run: few samples, in order of time, where the readings were noted and where the register falls or jumps,
+/// beside some thousand spread evenly.
+struct RunTrace {
+    std::optional<std::string> meter_uuid;
+    std::vector<TracePoint> points;
+    bool has_register = false, has_power = false; ///< at least two samples of it
+    double peak_w = 0;
+    double power_step_w = 0;      ///< finest decimal place that the power shows, 1 W to 0.001 W
+    std::vector<PowerGap> gaps;   ///< the first thousand
+    double offset_u_s = 0;        ///< standard uncertainty of the clock offset, the largest of the traces; 0 where it was given or none was needed
+    std::optional<UtcMs> last_on_ms, off_ms; ///< the last sample above a twentieth of the mean power, and the one after it
+};
+
+/// Times between samples beyond this are gaps: ten mean intervals of the trace (of several, the longest), at least 60 s.
+[[nodiscard]] double gap_limit_s(std::span<const Trace> traces);
+
+/// Keeps a RunTrace of samples that come in a stream, in order of time; memory does not grow with them.
+///
+/// The energy between two samples dt apart, taken as a trapezoid, is uncertain by what the power did between them. A step dP that falls anywhere in dt
+/// gives the variance (dP dt)^2 / 12. Where a step is followed by one back, the load may switch faster than it is sampled: each
+/// such pair adds |dP1 dP2| dt1 dt2 more, by which random samples of a load of two levels give the variance of their mean.
+/// Own derivation; checked with simulated loads.
+class TraceThinner {
+public:
+    static constexpr std::size_t spread_samples = 2000;
+
+    /// `moments`: where samples before and after are kept, sorted here. Up to `spread` samples are kept evenly from `from_ms` to `to_ms`. Times between samples of
+    /// power beyond `gap_limit_s` are gaps.
+    TraceThinner(std::vector<UtcMs> moments, UtcMs from_ms, UtcMs to_ms, double gap_limit_s, std::size_t spread = spread_samples);
+    /// For a run with these readings (at least one that is not withdrawn) and traces from `first_ms` to `last_ms`: samples about each noted moment and a minute
+    /// either side of it, from ten minutes before the first reading to ten minutes after the last, of a run still running to the last sample.
+    TraceThinner(const std::vector<Reading>& readings, RunEnd end, UtcMs first_ms, UtcMs last_ms, double gap_limit_s);
+
+    /// Samples outside are of no use.
+    [[nodiscard]] UtcMs from_ms() const { return from_ms_; }
+    [[nodiscard]] UtcMs to_ms() const { return to_ms_; }
+    void take(std::span<const TraceSample> samples);
+    /// Nothing may be taken after it. Absent without samples.
+    [[nodiscard]] std::optional<RunTrace> finish();
+
+private:
+    void add_power(const TraceSample& sample, TracePoint& sums);
+    void note_step(double watts);
+    bool wanted(const TraceSample& sample);
+    bool jumps(const TraceSample& sample) const;
+    void keep(const TracePoint& point);
+
+    void set_grid(UtcMs from_ms, UtcMs to_ms, std::size_t spread);
+
+    UtcMs from_ms_, to_ms_;
+    std::vector<UtcMs> moments_;
+    std::size_t next_moment_ = 0;
+    UtcMs grid_ms_ = 1, next_grid_ms_ = 0;
+    double gap_limit_h_;
+    RunTrace trace_;
+    TracePoint sums_; ///< of the sample before
+    bool any_ = false, before_kept_ = false, register_due_ = false;
+    std::optional<TraceSample> power_before_;
+    std::optional<TracePoint> register_before_; ///< the last sample with register, where that is not the sample before
+    std::optional<double> register_wh_;
+    double step_wh_before_ = 0;                 ///< dP dt of the step before
+    long registers_ = 0, powers_ = 0, jumps_ = 0;
+    double power_sum_w_ = 0;
+    int decimals_ = 0;
+};
+
+} // namespace ullage

@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "trace/clock_offset.h"
+
+#include "base/number.h"
+#include "measure/budget.h"
+#include "trace/clock_evidence.h"
+#include "trace/trace_import.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <optional>
+
+namespace ullage {
+namespace {
+
+constexpr UtcMs minute_ms = 60'000;
+constexpr UtcMs minute_doubt_ms = minute_ms, second_doubt_ms = 15'000;
+constexpr UtcMs most_offset_ms = 48 * 60 * minute_ms;
+
+/// Offsets under which one hand reading or mark agrees with something in the log.
+struct Vote {
+    std::size_t voter = 0;
+    UtcMs from_ms = 0, to_ms = 0;
+
+    [[nodiscard]] double centre_ms() const { return static_cast<double>(from_ms) + static_cast<double>(to_ms - from_ms) / 2; }
+    [[nodiscard]] double u_ms() const { return static_cast<double>(to_ms - from_ms) / std::sqrt(12.0); }
+};
+
+struct Election {
+    long agreeing = 0;
+    bool unique = true; ///< no other offset has as many
+    UtcMs from_ms = 0, to_ms = 0;
+};
+
+/// The offsets on which most voters agree, each counting once however many of its votes overlap.
+Election elect(const std::vector<Vote>& votes, std::size_t voters) {
+    struct End {
+        UtcMs at_ms = 0;
+        int turn = 0; ///< 1 begins, -1 ends
+        std::size_t voter = 0;
+    };
+    std::vector<End> ends;
+    for (const Vote& vote : votes) {
+        ends.push_back({vote.from_ms, 1, vote.voter});
+        ends.push_back({vote.to_ms, -1, vote.voter});
+    }
+    std::ranges::sort(ends, [](const End& a, const End& b) { return a.at_ms != b.at_ms ? a.at_ms < b.at_ms : a.turn > b.turn; });
+    std::vector<int> active(voters);
+    Election best;
+    long agreeing = 0;
+    bool rising_best = false;
+    for (const End& end : ends) {
+        int& count = active[end.voter];
+        count += end.turn;
+        if (end.turn > 0 && count == 1) {
+            ++agreeing;
+            if (agreeing > best.agreeing) {
+                best = {agreeing, true, end.at_ms, end.at_ms};
+                rising_best = true;
+            } else if (agreeing == best.agreeing && end.at_ms > best.to_ms + 2 * minute_doubt_ms) {
+                best.unique = false;
+            }
+        } else if (end.turn < 0 && count == 0) {
+            if (rising_best) best.to_ms = end.at_ms;
+            rising_best = false;
+            --agreeing;
+        }
+    }
+    return best;
+}
+
+/// 12 min 5 s as "0:12:05".
+std::string span_text(double seconds) {
+    const auto whole = static_cast<long>(std::llround(std::abs(seconds)));
+    return fmt::format("{}:{:02}:{:02}", whole / 3600, whole / 60 % 60, whole % 60);
+}
+
+class Estimate {
+public:
+    explicit Estimate(const RunRecord& record) {
+        bool to_the_minute = true;
+        for (const Reading& reading : record.readings) {
+            if (reading.withdrawn) continue;
+            if (!first_ms_) first_ms_ = reading.values.time_ms;
+            to_the_minute = to_the_minute && reading.values.time_ms % minute_ms == 0;
+            if (reading.values.register_wh) registers_.push_back(&reading.values);
+            if (reading.values.mark && is_step(*reading.values.mark)) marks_.push_back(&reading.values);
+            if (reading.values.mark == MarkKind::cut_off && !cut_off_ms_) cut_off_ms_ = reading.values.time_ms;
+        }
+        doubt_ms_ = to_the_minute ? minute_doubt_ms : second_doubt_ms;
+        std::vector<double> values_wh;
+        for (const ReadingValues* values : registers_) values_wh.push_back(*values->register_wh);
+        crossings_.emplace(values_wh, register_step_wh(record));
+    }
+
+    void take(std::span<const TraceSample> samples) {
+        crossings_->take(samples);
+        steps_.take(samples);
+    }
+
+    Result<ClockOffset> result() const {
+        if (const auto found = by_register()) return *found;
+        if (const auto found = by_steps()) return *found;
+        if (const auto found = by_cut_off()) return *found;
+        return Error{Failure::refused,
+                     registers_.empty() && marks_.empty() ? "the offset of the log's clock cannot be estimated: no register reading and no mark was noted by hand"
+                                                          : "the offset of the log's clock cannot be estimated: neither its register nor steps of its power fit "
+                                                            "the hand readings at one offset",
+                     {}, "give the offset, or note register readings or load changes by hand"};
+    }
+
+private:
+    static bool is_step(MarkKind mark) {
+        return mark == MarkKind::load_changed || mark == MarkKind::output_tripped || mark == MarkKind::output_reset || mark == MarkKind::cut_off;
+    }
+
+    static bool fits(MarkKind mark, double change_w) {
+        if (mark == MarkKind::load_changed) return true;
+        return (mark == MarkKind::output_reset) == (change_w > 0);
+    }
+
+    Vote vote(std::size_t voter, UtcMs noted_ms, UtcMs log_from_ms, UtcMs log_to_ms) const {
+        return {voter, noted_ms - doubt_ms_ - log_to_ms, noted_ms + doubt_ms_ - log_from_ms};
+    }
+
+    std::optional<ClockOffset> by_register() const {
+        std::vector<Vote> votes;
+        std::vector<char> crossed(registers_.size());
+        for (const Crossing& crossing : crossings_->crossings()) {
+            votes.push_back(vote(crossing.reading, registers_[crossing.reading]->time_ms, crossing.from_ms, crossing.to_ms));
+            crossed[crossing.reading] = 1;
+        }
+        return elected(votes, registers_.size(), static_cast<long>(std::ranges::count(crossed, 1)), OffsetBasis::register_crossings);
+    }
+
+    std::optional<ClockOffset> by_steps() const {
+        std::vector<Vote> votes;
+        for (std::size_t m = 0; m < marks_.size(); ++m)
+            for (const PowerStep& step : steps_.steps())
+                if (fits(*marks_[m]->mark, step.change_w) && std::abs(marks_[m]->time_ms - step.to_ms) <= most_offset_ms)
+                    votes.push_back(vote(m, marks_[m]->time_ms, step.from_ms, step.to_ms));
+        return elected(votes, marks_.size(), static_cast<long>(marks_.size()), OffsetBasis::load_steps);
+    }
+
+    std::optional<ClockOffset> by_cut_off() const {
+        if (!cut_off_ms_) return std::nullopt;
+        const auto fall = steps_.last_fall((*cut_off_ms_ - *first_ms_) / 2);
+        if (!fall) return std::nullopt;
+        const Vote only = vote(0, *cut_off_ms_, fall->from_ms, fall->to_ms);
+        return told({only}, {1, true, only.from_ms, only.to_ms}, 1, OffsetBasis::cut_off);
+    }
+
+    std::optional<ClockOffset> elected(const std::vector<Vote>& votes, std::size_t voters, long tried, OffsetBasis basis) const {
+        const Election election = elect(votes, voters);
+        if (election.agreeing < 2 || !election.unique || 2 * election.agreeing <= tried) return std::nullopt;
+        return told(votes, election, tried, basis);
+    }
+
+    ClockOffset told(const std::vector<Vote>& votes, const Election& election, long tried, OffsetBasis basis) const {
+        const UtcMs middle_ms = election.from_ms + (election.to_ms - election.from_ms) / 2;
+        double weights = 0, sum_ms = 0;
+        for (const Vote& vote : votes) {
+            if (vote.from_ms > middle_ms || vote.to_ms < middle_ms) continue;
+            const double weight = 1 / (vote.u_ms() * vote.u_ms());
+            weights += weight;
+            // About the middle, as epoch times squared away would lose digits.
+            sum_ms += weight * (vote.centre_ms() - static_cast<double>(middle_ms));
+        }
+        ClockOffset offset;
+        offset.offset_ms = std::clamp<UtcMs>(middle_ms + std::llround(sum_ms / weights), election.from_ms, election.to_ms);
+        const double common_ms = static_cast<double>(doubt_ms_) / 2;
+        offset.u_s = std::hypot(1 / std::sqrt(weights), common_ms / std::sqrt(3.0)) / 1000;
+        offset.basis = basis;
+        offset.matched = election.agreeing;
+        offset.tried = tried;
+        const double seconds = static_cast<double>(offset.offset_ms) / 1000;
+        offset.sentence = fmt::format("The log's clock is {} {} the hand readings, ±{}: {}", span_text(seconds), seconds < 0 ? "ahead of" : "behind",
+                                      span_text(2 * offset.u_s), basis_text(offset));
+        return offset;
+    }
+
+    static std::string basis_text(const ClockOffset& offset) {
+        switch (offset.basis) {
+        case OffsetBasis::register_crossings:
+            return fmt::format("its register passed {} of the {} values noted by hand at the noted moments", offset.matched, offset.tried);
+        case OffsetBasis::load_steps: return fmt::format("its power changed at {} of {} marks", offset.matched, offset.tried);
+        case OffsetBasis::cut_off: return "its power fell for the last time at the cut-off";
+        }
+        return {};
+    }
+
+    UtcMs doubt_ms_ = minute_doubt_ms;
+    std::vector<const ReadingValues*> registers_, marks_;
+    std::optional<UtcMs> first_ms_, cut_off_ms_;
+    std::optional<CrossingFinder> crossings_;
+    StepFinder steps_;
+};
+
+} // namespace
+
+Result<ClockOffset> estimate_clock_offset(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options,
+                                          const RunRecord& record) {
+    TraceReadOptions as_written = options;
+    as_written.offset_ms = 0;
+    as_written.offset_u_s.reset();
+    Estimate estimate(record);
+    const Result<TraceTally> read = stream_trace(path, layout, as_written, [&estimate](std::span<const TraceSample> samples) {
+        estimate.take(samples);
+        return Result<void>();
+    });
+    if (!read) return read.error();
+    Result<ClockOffset> found = estimate.result();
+    if (found) return found;
+    Error error = found.error();
+    error.where = path;
+    return error;
+}
+
+} // namespace ullage
