@@ -32,9 +32,9 @@ struct ChargeCourse {
 /// source). 0 <= from <= to <= 24.
 [[nodiscard]] double daylight_share(double from_h, double to_h, double daylight_h);
 
-/// `days` days from full at midnight. Use as laid out by DayOfUse; PV as daylight_share of pv_array().daily_wh, at most the unit's PV input limit
-/// (claimed W, per unit), and × inverter_efficiency for what it is worth at the socket. Within an hour use and PV are balanced. Absent where the unit has no
-/// basis or the list takes nothing. Preconditions: as size_unit; units >= 1, days >= 1.
-[[nodiscard]] std::optional<ChargeCourse> charge_course(const LoadTotals& totals, const SizedUnit& unit, const SizingChoices& choices, int units = 1, int days = 3);
+/// `days` days from full at midnight, choices.units side by side. Use as laid out by DayOfUse; PV as daylight_share of pv_array().daily_wh, at most
+/// the limit of the PV inputs (claimed W), and × inverter_efficiency for what it is worth at the socket. Within an hour use and PV are balanced.
+/// Absent where the unit has no basis or the list takes nothing. Preconditions: as size_unit; days >= 1.
+[[nodiscard]] std::optional<ChargeCourse> charge_course(const LoadTotals& totals, const SizedUnit& unit, const SizingChoices& choices, int days = 3);
 
 } // namespace ullage

@@ -13,7 +13,8 @@ struct UnitContent {
     double curvature_per_w = 0;  ///< c
 };
 
-/// Power that runs at once on so many units side by side, W: all appliances, or as much as the rated outputs carry where the list needs less on average.
+/// Power that runs at once on so many units side by side, W: all appliances, or as much as the rated outputs carry where the list needs less on
+/// average.
 [[nodiscard]] double together_w(const LoadTotals& totals, const Unit& unit, int units);
 
 /// A load list laid out over the day: what it takes by day spread evenly over the day, what it takes by night over the night, which lies about

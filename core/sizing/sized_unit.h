@@ -20,7 +20,7 @@ enum class SizingBasis {
     expectation, ///< no drain that says anything: a share of the rated energy by common practice, no measurement
     none,        ///< neither drains nor a rated energy
 };
-/// "projected from its own drains", "expectation: drains at one load, usual no-load draw", "expectation, not measured", "not known".
+/// "own drains", "expectation from one load", "expectation, not measured", "not known".
 [[nodiscard]] std::string_view sizing_basis_text(SizingBasis basis);
 
 /// Whether a claimed output carries a load.
@@ -53,20 +53,19 @@ struct SizedUnit {
     std::vector<std::string> remarks;       ///< what must be said with it
 };
 
-/// At most so many units side by side are thought of.
-inline constexpr int most_units = 1000;
-
 /// Sizes one unit for a list. `fit` is that of all its runs; `claims`, where given, those of the same runs.
 ///
 /// days = E*/(L + P*·H + c·S), with L Wh a day, H hours of output on and S = ∫P² dt of a day: the balance of core/fleet/between_runs.h over whole
-/// days. Interval: that of predict_under(), and besides what the list does not say: whether appliances run together or apart (H from LoadTotals::hours_on
-/// to hours_on_most, S from all together to a steady power), at which hour the unit begins, full, and in which order things are used (OrderOfUse). What a unit takes while its output is off is not counted. Means over drains: a single one scatters by
+/// days. Interval: that of predict_under(), and besides what the list does not say: whether appliances run together or apart (H from
+/// LoadTotals::hours_on to hours_on_most, S from all together to a steady power), at which hour the unit begins, full, and in which order things are
+/// used (OrderOfUse). What a unit takes while its output is off is not counted. Means over drains: a single one scatters by
 /// MeasureOptions::repeatability_percent besides. Expectation: L is served from expected_lower to expected_upper of the rated energy, own draw
 /// included; kind `bracket`, no value.
 ///
-/// Units side by side share the list evenly, except that the highest start falls to one of them and no appliance is split. `not known`: a list that takes
-/// nothing, no basis, or a need that no number up to most_units meets.
+/// Units side by side share the list evenly, except that the highest start falls to one of them and no appliance is split. `not known`: a list that
+/// takes nothing, no basis, or a need that no number up to most_units meets.
 /// Preconditions: check(list) and check(choices) are good.
-[[nodiscard]] SizedUnit size_unit(const LoadList& list, const Unit& unit, const UnitFit& fit, const SizingChoices& choices, const UnitClaims* claims = nullptr);
+[[nodiscard]] SizedUnit size_unit(const LoadList& list, const Unit& unit, const UnitFit& fit, const SizingChoices& choices,
+                                  const UnitClaims* claims = nullptr);
 
 } // namespace ullage

@@ -5,6 +5,7 @@
 #include "sizing/sized_unit.h"
 #include "sizing/stand_alone_rules.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -23,6 +24,7 @@ struct Sizing {
     LoadTotals totals;
     SizingChoices choices;
     std::vector<SizedUnit> units; ///< in the order given
+    std::vector<std::optional<ChargeCourse>> courses; ///< of three days, one for each unit; absent where it has no basis
     BatteryByRule battery;
     PvArray array;
     std::vector<PvMonth> months;

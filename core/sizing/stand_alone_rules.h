@@ -19,8 +19,8 @@ struct BatteryByRule {
     double nameplate_wh = 0;      ///< the larger × temperature factor × margin
 };
 
-/// `daily_wh` at the socket. IEEE 1562 limits its battery part to lead-acid; for lithium the deepest discharge is the user's own figure. Preconditions:
-/// check(choices) is good, daily_wh >= 0.
+/// `daily_wh` at the socket. IEEE 1562 limits its battery part to lead-acid; for lithium the deepest discharge is the user's own figure.
+/// Preconditions: check(choices) is good, daily_wh >= 0.
 [[nodiscard]] BatteryByRule battery_by_rule(double daily_wh, const SizingChoices& choices);
 
 /// The PV array for a load.
@@ -32,8 +32,8 @@ struct PvArray {
     std::optional<double> array_to_load; ///< daily_wh / need; absent for a load of 0
 };
 
-/// A:L = array Wp × peak-sun hours × system efficiency / daily load; 1.1–1.2 in the worst month for ordinary loads and good sun, 1.3–1.4 or more for critical
-/// loads or poor sun. Preconditions as battery_by_rule.
+/// A:L = array Wp × peak-sun hours × system efficiency / daily load; 1.1–1.2 in the worst month for ordinary loads and good sun, 1.3–1.4 or more for
+/// critical loads or poor sun. Preconditions as battery_by_rule.
 [[nodiscard]] PvArray pv_array(double daily_wh, const SizingChoices& choices);
 
 /// One month of the array.

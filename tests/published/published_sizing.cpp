@@ -8,8 +8,8 @@
 namespace ullage {
 namespace {
 
-// Source C: a published teaching page (seen; reference 7.2 C): 2 days x 2040 Wh = 4080 Wh, /0.80 depth = 5100 Wh, at 12 V 425 Ah. It takes no inverter loss, no
-// margin and no ageing.
+// Source C: a published teaching page (seen; reference 7.2 C): 2 days x 2040 Wh = 4080 Wh, /0.80 depth = 5100 Wh, at 12 V 425 Ah. It takes no
+// inverter loss, no margin and no ageing.
 TEST(PublishedSizing, two_days_of_a_teaching_page_ask_for_5100_wh) {
     SizingChoices choices;
     choices.autonomy_days = 2;
@@ -40,8 +40,8 @@ TEST(PublishedSizing, three_days_of_a_tutorial_ask_for_535_ah_at_12_v) {
     EXPECT_NEAR(pv_array(1092, choices).daily_wh, 1419.6, 1e-9);
 }
 
-// Source E: the rules of IEEE 1013 and IEEE 1562 as quoted in a third-party source, example constructed from them (reference 7.1, 7.2 E): 600 Wh a day,
-// inverter 0.90, 3 days, depth and end of life 0.80, margin 1.15: 2000, 2500, 2875 Wh; array for A:L 1.2, 4 h, efficiency 0.82: 243.902 Wp.
+// Source E: the rules of IEEE 1013 and IEEE 1562 as quoted in a third-party source, example constructed from them (reference 7.1, 7.2 E): 600 Wh
+// a day, inverter 0.90, 3 days, depth and end of life 0.80, margin 1.15: 2000, 2500, 2875 Wh; array for A:L 1.2, 4 h, efficiency 0.82: 243.902 Wp.
 TEST(PublishedSizing, the_stand_alone_rules_give_their_battery_and_array) {
     SizingChoices choices;
     choices.autonomy_days = 3;

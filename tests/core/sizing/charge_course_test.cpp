@@ -26,8 +26,10 @@ TEST(ChargeCourse, without_sun_a_steady_list_empties_the_unit_when_its_days_are_
     EXPECT_NEAR(course.points[12].without_pv_percent, 100 * (1 - 12 / 37.571444), 1e-4);
     EXPECT_NEAR(course.empty_without_pv_h.value(), 37.571444, 1e-4);
     EXPECT_EQ(course.points.back().without_pv_percent, 0);
-    const ChargeCourse two = charge_course(load_totals(list), sized, {}, 2).value();
-    EXPECT_NEAR(two.empty_without_pv_h.value(), 24 * 2 * 919.94635 / (504 + 2 * 24 * 3.4852547), 1e-3) << "two hold twice as much and draw twice for themselves";
+    SizingChoices pair;
+    pair.units = 2;
+    const ChargeCourse two = charge_course(load_totals(list), sized, pair).value();
+    EXPECT_NEAR(two.empty_without_pv_h.value(), 24 * 2 * 919.94635 / (504 + 2 * 24 * 3.4852547), 1e-3) << "twice the content, twice the own draw";
 }
 
 TEST(ChargeCourse, an_array_by_the_rule_carries_the_list_and_a_weak_input_clips_it) {

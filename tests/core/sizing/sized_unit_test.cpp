@@ -21,9 +21,8 @@ TEST(SizedUnit, a_refrigerator_runs_from_a_unit_as_long_as_its_balance_says) {
 }
 
 TEST(SizedUnit, a_lamp_at_night_lasts_by_the_clock_from_when_it_is_lit_at_once_to_when_the_unit_waits_for_the_night) {
-    // 10 h of 50 W a night take (50 + P*)·10 = 534.853 Wh of 919.947 Wh: 1.72001 nights. In a night of 12 h, after the first night 385.094 Wh are left
-    // for 7.20001 h: soonest 24 + 7.2 h from lighting the lamp at dusk. At the worst the unit is ready at 20:00, the last moment to have two hours
-    // of that night's light behind it.
+    // 10 h of 50 W a night take (50 + P*)·10 = 534.853 Wh of 919.947 Wh: 1.72001 nights. After a first night 385.094 Wh are left for
+    // 7.20001 h: soonest 24 + 7.2 h from lighting the lamp.
     const SizedUnit sized = size_unit(sized_list({sized_appliance("lamp", 50, 10, 10)}), sized_specimen(), exact_fit(), {});
     EXPECT_NEAR(sized.days.value.value(), 17.2 / 10, 1e-6) << "reference 7.3: 17.200 h at 50 W";
     EXPECT_NEAR(sized.run_time_h.value.value(), 17.2, 1e-5);
@@ -80,7 +79,9 @@ TEST(SizedUnit, a_unit_whose_own_draw_empties_it_sooner_is_never_enough) {
 }
 
 TEST(SizedUnit, outputs_and_starts_are_held_against_their_claims) {
-    const auto fits = [](std::vector<Appliance> appliances) { return size_unit(sized_list(std::move(appliances)), sized_specimen(), exact_fit(), {}); };
+    const auto fits = [](std::vector<Appliance> appliances) {
+        return size_unit(sized_list(std::move(appliances)), sized_specimen(), exact_fit(), {});
+    };
     Appliance pump = sized_appliance("pump", 600, 0.5);
     pump.start_peak_w = 1900;
     EXPECT_EQ(fits({pump}).output, PowerFit::fits);
