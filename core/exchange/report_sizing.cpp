@@ -121,7 +121,9 @@ Report sizing_report(const Sizing& sizing, const ReportOptions& options) {
     add_units(builder, sizing);
     add_courses(builder, sizing);
     builder.chapter("PV array and battery by rule");
-    builder.table(sizing_rules_table(sizing));
+    Table rules = sizing_rules_table(sizing);
+    for (auto& row : rules.rows) row.back() = builder.form.apply(std::get<std::string>(row.back()));
+    builder.table(rules);
     builder.table(sizing_months_table(sizing));
     builder.chapter("The load list");
     Table list = columns_with(load_list_table(sizing.list),
@@ -170,7 +172,7 @@ Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOpt
         {"outcome", "outcome", {}, Content::text, 0},  {"sentence", "rests on", {}, Content::text, 0}};
     for (const PvComparison& each : check.comparisons) {
         const auto cell = [&each](const char* key, const std::optional<double>& value) {
-            return value ? known(key, each.unit, *value, std::nullopt, Kind::projected, "from stated figures")
+            return value ? known(key, each.unit, *value, std::nullopt, Kind::measured, "from stated figures")
                          : not_known(key, each.unit, "not stated");
         };
         table.rows.push_back({each.title, cell("value", each.value), cell("limit", each.limit),
