@@ -38,6 +38,8 @@ fi
 echo "ullage: no display here; the same job in text"
 "$ullage" analyse "$logbook"
 "$ullage" compare "$logbook"
+list="$here/sample-data/load-lists/show-night.csv"
+"$ullage" size "$logbook" --load-list "$list"
 folder="$here/.build/sample/results"
 mkdir -p "$folder"
 for form in csv markdown html xlsx json latex; do
@@ -49,4 +51,7 @@ done
 "$ullage" pictures "$logbook" --into "$folder"
 "$ullage" report "$logbook" --compare --output "$folder/comparison-report.pdf"
 "$ullage" report "$logbook" --compare --output "$folder/comparison-report.html"
+"$ullage" report "$logbook" --size "$list" --output "$folder/sizing-report.pdf"
+"$ullage" report "$logbook" --size "$list" --output "$folder/sizing-report.html"
+[ -n "${1:-}" ] || "$ullage" report "$logbook" --pv "$here/sample-data/pv-tarrow-2k-roof.txt" --output "$folder/pv-check-report.pdf"
 echo "ullage: tables, pictures and reports are in $folder"

@@ -102,6 +102,7 @@ void StartForm::add_fields(const std::vector<Meter>& meters) {
     meter_ = addChoice(QStringLiteral("meter"), tr("&Meter"));
     load_ = addLine(QStringLiteral("load"), tr("&Load"));
     full_ = addChoice(QStringLiteral("startedFull"), tr("Started &full"));
+    source_ = addChoice(QStringLiteral("chargeSource"), tr("Char&ged from"));
     gauge_step_ = addLine(QStringLiteral("gaugeStep"), tr("Gauge st&ep"), tr("1 %, the smallest step that the gauge shows"));
     const auto first = addLineGroup(QStringLiteral("first"), tr("First &reading"),
                                     {{QStringLiteral("gauge"), tr("gauge, %"), QStringLiteral("100")},
@@ -124,6 +125,7 @@ void StartForm::add_fields(const std::vector<Meter>& meters) {
     // The job is to meter; "none" is one key away.
     if (!habits_.meter_uuid && !meters.empty()) meter_->setCurrentIndex(1);
     fill_full_choice(*full_, std::nullopt);
+    fill_charge_source_choice(*source_, std::nullopt);
     fill_zone_choice(*zone_, habits_.time_zone);
     connect(unit_, &QComboBox::currentIndexChanged, this, &StartForm::unit_chosen);
     connect(full_, &QComboBox::activated, this, [this] { full_by_hand_ = true; });
@@ -153,6 +155,7 @@ void StartForm::apply_preset(RunKind kind) {
     if (!load_->isModified()) load_->setText(preset.load.isEmpty() ? QString::fromStdString(habits_.load) : preset.load);
     load_->setPlaceholderText(kind == RunKind::charge ? tr("the charger or the panels, in your words")
                                                       : tr("what is plugged in, in your words"));
+    source_->setEnabled(kind == RunKind::charge);
     const auto kept = habits_.rule_of_kind.find(kind);
     const auto rule = kept == habits_.rule_of_kind.end() ? usual_rule(kind) : kept->second;
     if (!every_->isModified()) every_->setText(minutes_text(rule.every_min));
@@ -169,6 +172,7 @@ void StartForm::read() {
     run.meter_uuid = chosen_meter(*meter_);
     run.load = text(load_);
     run.started_full = chosen_full(*full_);
+    run.charge_source = kind_ == RunKind::charge ? chosen_charge_source(*source_) : std::nullopt;
     run.ambient_c = number(ambient_, parse_ambient_c);
     const auto zone = plain(zone_->currentText());
     if (!zone_exists(zone))

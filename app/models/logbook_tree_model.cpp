@@ -66,6 +66,7 @@ std::unique_ptr<LogbookTreeModel::Node> LogbookTreeModel::make_tree(const Docume
     if (document.loadLists().empty()) lists.add(Row::hint, {}, tr("None yet: Edit, Load lists"));
     auto& across = root->add(Row::section, {}, tr("Across units"));
     across.add(Row::comparison, {});
+    across.add(Row::sizing, {});
     across.add(Row::pv_input, {});
     return root;
 }
@@ -139,6 +140,7 @@ QString LogbookTreeModel::title(const Node& node) const {
     case Row::comparison: return tr("Comparison");
     case Row::bench: return tr("Running tests");
     case Row::pv_input: return tr("PV input");
+    case Row::sizing: return tr("Sizing");
     case Row::unit: {
         const auto* unit = document_.unit(node.uuid);
         return unit ? QString::fromStdString(unit->name) : QString();

@@ -18,7 +18,7 @@ namespace ullage {
 class LogbookTreeModel final : public QAbstractItemModel {
     Q_OBJECT
 public:
-    enum class Row { section, unit, run, meter, comparison, hint, bench, pv_input, load_list };
+    enum class Row { section, unit, run, meter, comparison, hint, bench, pv_input, load_list, sizing };
     enum Role {
         RowRole = Qt::UserRole + 1, ///< int, a Row
         UuidRole,                   ///< QString of unit, run, meter or load list; empty in other rows

@@ -4,11 +4,9 @@
 #include "charts/chart_data.h"
 #include "charts/vessel_row.h"
 #include "fleet/fair_comparison.h"
+#include "sizing/sizing_choices.h"
 
 namespace ullage {
-
-/// What is commonly seen at the socket, as fractions of rated energy (common practice, no source).
-inline constexpr double expected_lower_fraction = 0.75, expected_upper_fraction = 0.80;
 
 /// Fractions of rated energy between which units are commonly seen, as the tester has it.
 struct ExpectationBand {

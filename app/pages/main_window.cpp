@@ -13,6 +13,7 @@
 #include "pages/pv_page.h"
 #include "pages/reminder_bar.h"
 #include "pages/run_page.h"
+#include "pages/sizing_page.h"
 #include "pages/unit_page.h"
 #include "pages/welcome_page.h"
 #include "services/awake.h"
@@ -63,7 +64,7 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
       tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new QStackedWidget),
       messages_(new MessageBar), reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage), unit_page_(new UnitPage(document)), run_page_(new RunPage(document, reminders_)),
       meters_page_(new MetersPage(document)), load_lists_page_(new LoadListsPage(document)), comparison_page_(new ComparisonPage(document, prompts)),
-      bench_page_(new BenchPage(document, *reminders_)), pv_page_(new PvPage(document)), caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel),
+      bench_page_(new BenchPage(document, *reminders_)), pv_page_(new PvPage(document)), sizing_page_(new SizingPage(document)), caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel),
       bench_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
@@ -94,7 +95,7 @@ void MainWindow::build() {
     column->setSpacing(0);
     column->addWidget(reminder_bar_);
     column->addWidget(messages_);
-    for (QWidget* page : std::initializer_list<QWidget*>{welcome_page_, unit_page_, run_page_, meters_page_, load_lists_page_, comparison_page_, bench_page_, pv_page_})
+    for (QWidget* page : std::initializer_list<QWidget*>{welcome_page_, unit_page_, run_page_, meters_page_, load_lists_page_, comparison_page_, bench_page_, pv_page_, sizing_page_})
         pages_->addWidget(page);
     pages_->setObjectName(QStringLiteral("pagesStack"));
     column->addWidget(pages_, 1);
@@ -177,6 +178,7 @@ void MainWindow::connect_pages() {
     connect(meters_page_, &MetersPage::editMeterAsked, this, &MainWindow::edit_meter);
     connect(meters_page_, &MetersPage::withdrawMeterAsked, this, &MainWindow::withdraw_meter);
     connect(meters_page_, &MetersPage::meterSelected, this, [this](const QString& meter) { showMeter(meter.toStdString()); });
+    connect_sizing();
     connect(pv_page_, &PvPage::failed, messages_, &MessageBar::showError);
     connect(pv_page_, &PvPage::editUnitAsked, this, [this](const QString& unit) { edit_claims(unit.toStdString()); });
     connect_load_lists();
@@ -279,6 +281,7 @@ void MainWindow::row_chosen(const QModelIndex& index) {
     case LogbookTreeModel::Row::comparison: return showComparison();
     case LogbookTreeModel::Row::bench: return showBench();
     case LogbookTreeModel::Row::pv_input: return showPvInput();
+    case LogbookTreeModel::Row::sizing: return showSizing();
     case LogbookTreeModel::Row::section:
     case LogbookTreeModel::Row::hint: return;
     }
@@ -324,14 +327,6 @@ void MainWindow::showComparison() {
     remember_page();
 }
 
-void MainWindow::showPvInput() {
-    if (!document_.isOpen()) return;
-    pv_page_->refresh();
-    pages_->setCurrentWidget(pv_page_);
-    select_in_tree();
-    remember_page();
-}
-
 void MainWindow::select_in_tree() {
     using Row = LogbookTreeModel::Row;
     const auto* page = pages_->currentWidget();
@@ -342,6 +337,7 @@ void MainWindow::select_in_tree() {
                        : page == comparison_page_ ? tree_model_->indexOf(Row::comparison)
                        : page == bench_page_      ? tree_model_->indexOf(Row::bench)
                        : page == pv_page_         ? tree_model_->indexOf(Row::pv_input)
+                       : page == sizing_page_     ? tree_model_->indexOf(Row::sizing)
                                                   : QModelIndex();
     selecting_ = true;
     tree_->setCurrentIndex(index);

@@ -40,6 +40,7 @@ class Reminders;
 class ReportForm;
 class RunPage;
 class Settings;
+class SizingPage;
 struct ReportLook;
 class UnitPage;
 class WelcomePage;
@@ -54,7 +55,7 @@ struct Desktop {
 /// The one window: menus, the logbook's tree at the left, a page at the right, cautions and the last saving below.
 ///
 /// All services must outlive the window. Its code stands in several files by meaning: construction and navigation
-/// here, menus in main_window_actions.cpp, running tests and reminders in main_window_bench.cpp, files in main_window_files.cpp, forms in main_window_forms.cpp, load lists in main_window_loads.cpp, commands on runs and
+/// here, menus in main_window_actions.cpp, running tests and reminders in main_window_bench.cpp, files in main_window_files.cpp, forms in main_window_forms.cpp, load lists and sizing in main_window_loads.cpp, commands on runs and
 /// other things in main_window_commands.cpp, reports in main_window_reports.cpp, theme, text size and help in main_window_view.cpp.
 class MainWindow final : public QMainWindow {
     Q_OBJECT
@@ -79,6 +80,7 @@ public:
     void showComparison();
     void showBench();
     void showPvInput();
+    void showSizing(); ///< for the list selected on the page of load lists last
     /// Shows a run with the keyboard in its entry row.
     void enterReading(const std::string& run_uuid);
     [[nodiscard]] Reminders& reminders() { return *reminders_; }
@@ -165,6 +167,8 @@ private:
     void add_appliance();
     void edit_appliance();
     void remove_appliance();
+    void connect_sizing();
+    void export_sizing();
 
     // main_window_commands.cpp
     void withdraw_unit();
@@ -181,6 +185,8 @@ private:
     // main_window_reports.cpp
     void make_run_report();
     void make_comparison_report();
+    void make_sizing_report();
+    void make_pv_report();
     void ask_for_report(const QString& what, ReportForm& asking, std::function<Result<void>(const QString& path, const ReportLook& look)> write);
 
     // main_window_view.cpp
@@ -221,6 +227,7 @@ private:
     ComparisonPage* comparison_page_;
     BenchPage* bench_page_;
     PvPage* pv_page_;
+    SizingPage* sizing_page_;
     QLabel *caution_label_, *awake_label_, *saved_label_;
     QTimer* bench_timer_;
     HelpDialog* help_ = nullptr;

@@ -202,9 +202,16 @@ void MainWindow::make_compare_menu() {
 
 void MainWindow::make_sizing_menu() {
     auto& menu = *menuBar()->addMenu(tr("&Sizing"));
+    add_action(menu, "sizingAction", tr("&Sizing for a load list"), "Ctrl+Alt+Z", &MainWindow::showSizing)->setIcon(glyph_icon(Glyph::sizing));
+    add_action(menu, "exportSizingAction", tr("&Export sizing…"), "Ctrl+Alt+N", &MainWindow::export_sizing)->setIcon(glyph_icon(Glyph::export_out));
+    add_action(menu, "sizingReportAction", tr("Make &report of the sizing…"), "Ctrl+Alt+M", &MainWindow::make_sizing_report)
+        ->setIcon(glyph_icon(Glyph::report));
+    menu.addSeparator();
     add_action(menu, "pvInputAction", tr("&PV input check"), "Ctrl+Alt+V", &MainWindow::showPvInput)->setIcon(glyph_icon(Glyph::panel_input));
     add_action(menu, "addPvSheetAction", tr("&Add PV sheet"), "Ctrl+Shift+V", &MainWindow::add_pv_sheet)->setIcon(glyph_icon(Glyph::add));
     add_action(menu, "withdrawPvSheetAction", tr("&Withdraw PV sheet"), "Ctrl+Alt+W", &MainWindow::withdraw_pv_sheet);
+    add_action(menu, "pvReportAction", tr("Make re&port of the PV check…"), "Ctrl+Alt+B", &MainWindow::make_pv_report)
+        ->setIcon(glyph_icon(Glyph::report));
 }
 
 void MainWindow::make_view_menu() {
@@ -257,8 +264,9 @@ void MainWindow::update_actions() {
     const auto* record = pages_->currentWidget() == run_page_ ? document_.run(run_uuid_) : nullptr;
     const bool running = record && record->run.end == RunEnd::still_running;
     enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "loadListsAction",
-            "addLoadListAction", "importLoadListAction", "comparisonAction", "addComparedLogbooksAction", "pvInputAction", "addPvSheetAction"}, open);
-    enable({"withdrawPvSheetAction"}, open && pages_->currentWidget() == pv_page_ && !document_.pvSheets().empty());
+            "addLoadListAction", "importLoadListAction", "comparisonAction", "addComparedLogbooksAction", "pvInputAction", "addPvSheetAction", "sizingAction"}, open);
+    enable({"exportSizingAction", "sizingReportAction"}, open && !document_.loadLists().empty());
+    enable({"withdrawPvSheetAction", "pvReportAction"}, open && pages_->currentWidget() == pv_page_ && !document_.pvSheets().empty());
     enable({"startRunAction"}, open && !document_.units().empty());
     enable({"exportComparisonAction", "copyComparisonAction", "exportReadingsAction", "comparisonReportAction"}, open && !document_.runs().empty());
     enable({"editUnitAction", "withdrawUnitAction"}, open && document_.unit(current_unit()) != nullptr);

@@ -170,6 +170,8 @@ bool MainWindow::show_remembered_page() {
         showComparison();
     else if (page == pv_page_->objectName())
         showPvInput();
+    else if (page == sizing_page_->objectName())
+        showSizing();
     else if (page == load_lists_page_->objectName())
         showLoadList(uuid);
     else

@@ -12,6 +12,8 @@
 #include "pages/start_habits.h"
 #include "services/reminders.h"
 
+#include <QStackedWidget>
+
 namespace ullage {
 
 namespace {
@@ -49,6 +51,14 @@ void MainWindow::edit_claims(const std::string& unit_uuid) {
     auto* form = new UnitForm(*unit, this);
     connect(form, &FormDialog::submitted, this, [this, form] { settle(*form, document_.updateUnit(form->unit())); });
     form->open();
+}
+
+void MainWindow::showPvInput() {
+    if (!document_.isOpen()) return;
+    pv_page_->refresh();
+    pages_->setCurrentWidget(pv_page_);
+    select_in_tree();
+    remember_page();
 }
 
 void MainWindow::add_pv_sheet() {

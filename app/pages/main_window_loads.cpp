@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Load lists and their appliances.
+// Load lists and their appliances, and the sizing that rests on them.
 #include "pages/main_window.h"
 
 #include "dialogs/appliance_form.h"
+#include "dialogs/export_dialog.h"
 #include "dialogs/load_list_form.h"
 #include "document/sheet_file.h"
+#include "exchange/sizing_output.h"
 #include "pages/load_lists_page.h"
 #include "pages/message_bar.h"
+#include "pages/sizing_chart.h"
+#include "pages/sizing_page.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "style/icons.h"
@@ -18,6 +22,8 @@
 namespace ullage {
 
 namespace {
+
+const QString sizing_choices_name = QStringLiteral("sizing-choices");
 
 /// Closes the form after a success, else shows the store's words in it.
 template <class T>
@@ -73,6 +79,42 @@ void MainWindow::showLoadList(const std::string& list_uuid) {
 }
 
 void MainWindow::showLoadLists() { showLoadList(load_lists_page_->selectedList()); }
+
+void MainWindow::connect_sizing() {
+    sizing_page_->setChoicesText(settings_.remembered(sizing_choices_name));
+    connect(sizing_page_, &SizingPage::choicesChanged, this, [this](const QString& text) { settings_.remember(sizing_choices_name, text); });
+    connect(sizing_page_, &SizingPage::loadListsAsked, this, [this] { showLoadList(sizing_page_->selectedList()); });
+    connect(sizing_page_, &SizingPage::reportAsked, this, &MainWindow::make_sizing_report);
+    connect(sizing_page_, &SizingPage::exportAsked, this, &MainWindow::export_sizing);
+    connect(load_lists_page_, &LoadListsPage::listSelected, sizing_page_,
+            [this](const QString& list) { sizing_page_->chooseList(list.toStdString()); });
+}
+
+void MainWindow::showSizing() {
+    if (!document_.isOpen()) return;
+    pages_->setCurrentWidget(sizing_page_);
+    sizing_page_->refresh();
+    select_in_tree();
+    remember_page();
+}
+
+void MainWindow::export_sizing() {
+    showSizing();
+    if (!sizing_page_->hasSizing()) return;
+    const Sizing& sizing = sizing_page_->sizing();
+    std::vector<std::pair<QString, PictureContent>> charts;
+    for (std::size_t unit = 0; unit < sizing.units.size(); ++unit)
+        if (sizing.courses[unit]) charts.emplace_back(QString::fromStdString(sizing.units[unit].unit.name), sizing_chart(sizing, unit));
+    std::vector<ExportSubject> subjects;
+    subjects.push_back({tr("Units"), QStringLiteral("sizing"), [sizing] { return sizing_table(sizing); }, std::move(charts)});
+    subjects.push_back({tr("PV array and battery by rule"), QStringLiteral("sizing-rules"), [sizing] { return sizing_rules_table(sizing); }, {}});
+    subjects.push_back({tr("Charge by the hour"), QStringLiteral("sizing-course"), [sizing] { return sizing_course_table(sizing); }, {}});
+    if (!sizing.months.empty())
+        subjects.push_back({tr("Months"), QStringLiteral("sizing-months"), [sizing] { return sizing_months_table(sizing); }, {}});
+    auto* dialog = new ExportDialog(std::move(subjects), prompts_, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
 
 void MainWindow::add_load_list() {
     if (!document_.isOpen()) return;

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Reports of the run shown and of the comparison.
+// Reports of the run shown, of the comparison, of a sizing and of a PV check.
 #include "pages/main_window.h"
 
 #include "dialogs/report_form.h"
 #include "pages/comparison_page.h"
 #include "pages/message_bar.h"
+#include "pages/pv_page.h"
 #include "pages/report_making.h"
+#include "pages/sizing_page.h"
 #include "report/report_file.h"
 #include "services/prompts.h"
 #include "services/settings.h"
@@ -106,6 +108,27 @@ void MainWindow::make_comparison_report() {
     auto* form = new ReportForm(what, paper_of(QLocale()), ways, this);
     ask_for_report(what, *form, [this, form, load](const QString& path, const ReportLook& look) {
         return write_comparison(document_, *comparison_page_, form->way() == 0 ? load : std::nullopt, path, look);
+    });
+}
+
+void MainWindow::make_sizing_report() {
+    showSizing();
+    if (!sizing_page_->hasSizing()) return;
+    const QString what = tr("sizing for %1").arg(QString::fromStdString(sizing_page_->sizing().list.name));
+    const auto write = [this, sizing = sizing_page_->sizing()](const QString& path, const ReportLook& look) {
+        const MadeReport made = make_sizing_report_of(sizing, options_now(document_));
+        return write_report(made.report, made.pictures, path, look);
+    };
+    ask_for_report(what, *new ReportForm(what, paper_of(QLocale()), {}, this), write);
+}
+
+void MainWindow::make_pv_report() {
+    const std::optional<PvSheetText> sheet = pv_page_->stated();
+    if (!sheet) return messages_->showError(tr("Choose a PV sheet whose fields can be read; then make its report."));
+    const QString what = tr("PV check %1").arg(QString::fromStdString(sheet->sheet.name));
+    ask_for_report(what, *new ReportForm(what, paper_of(QLocale()), {}, this), [this, sheet = *sheet](const QString& path, const ReportLook& look) {
+        const MadeReport made = make_pv_report_of(sheet, options_now(document_));
+        return write_report(made.report, made.pictures, path, look);
     });
 }
 

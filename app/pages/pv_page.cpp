@@ -258,6 +258,13 @@ void PvPage::show_answer() {
     chart_->setAccessibleName(chart_->content().description);
 }
 
+std::optional<PvSheetText> PvPage::stated() const {
+    const auto sheet = form_->sheet();
+    if (!sheet || !document_.pvSheet(uuid_)) return std::nullopt;
+    const Unit* unit = document_.unit(sheet->unit_uuid);
+    return PvSheetText{*sheet, unit ? unit->name : std::string(), unit ? pv_limits(*unit) : PvLimits{}};
+}
+
 void PvPage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::StyleChange) show_answer();

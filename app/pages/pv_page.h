@@ -2,9 +2,11 @@
 #pragma once
 
 #include "document/document.h"
+#include "exchange/pv_sheet_text.h"
 
 #include <QWidget>
 
+#include <optional>
 #include <string>
 
 class QComboBox;
@@ -27,6 +29,8 @@ public:
 
     /// Fills the page from the document; called when it comes into sight.
     void refresh();
+    /// The sheet as the fields say it, with its unit and that unit's limits; absent while a field cannot be read or there is no sheet.
+    [[nodiscard]] std::optional<PvSheetText> stated() const;
     void addSheet();
     void withdrawSheet();
 

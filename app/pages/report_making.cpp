@@ -4,7 +4,9 @@
 #include "exchange/report_numbers.h"
 #include "fleet/known_depths.h"
 #include "fleet/loss_split.h"
+#include "pages/pv_chart.h"
 #include "pages/run_charts.h"
+#include "pages/sizing_chart.h"
 
 #include <algorithm>
 
@@ -91,6 +93,21 @@ MadeReport make_comparison_report(const Comparison& comparison, const FairCompar
         const auto unit = std::ranges::find(units, run.record->unit.uuid, [](const UnitAnalysis& each) { return each.unit.uuid; });
         add_run_charts(made.pictures, run, unit == units.end() ? UnitFit() : unit->fit, options);
     }
+    return made;
+}
+
+MadeReport make_sizing_report_of(const Sizing& sizing, const ReportOptions& options) {
+    MadeReport made{sizing_report(sizing, options), {}};
+    for (std::size_t unit = 0; unit < sizing.units.size(); ++unit)
+        if (sizing.courses[unit]) add(made.pictures, report_picture_key("course", sizing.units[unit].unit.uuid), sizing_chart(sizing, unit), options);
+    return made;
+}
+
+MadeReport make_pv_report_of(const PvSheetText& sheet, const ReportOptions& options) {
+    const PvCheck check = check_pv(sheet.sheet, sheet.limits);
+    MadeReport made{pv_report(sheet, check, options), {}};
+    if (ChartContent chart = pv_chart(sheet.sheet, sheet.limits, check); has_points(chart))
+        add(made.pictures, std::string(report_pv_key), std::move(chart), options);
     return made;
 }
 

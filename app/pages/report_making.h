@@ -2,6 +2,7 @@
 #pragma once
 
 #include "exchange/report_content.h"
+#include "exchange/report_sizing.h"
 #include "pages/comparison_pictures.h"
 #include "report/report_look.h"
 
@@ -19,5 +20,11 @@ struct MadeReport {
 /// Report and drawings of a comparison at the common load of `fair`, where it has one; see comparison_report(). `band` is what is expected.
 [[nodiscard]] MadeReport make_comparison_report(const Comparison& comparison, const FairComparison& fair, const std::vector<ReportedRun>& runs,
                                                 const std::vector<UnitAnalysis>& units, const ReportOptions& options, const ExpectationBand& band = {});
+
+/// Report and drawings of a sizing; see sizing_report().
+[[nodiscard]] MadeReport make_sizing_report_of(const Sizing& sizing, const ReportOptions& options);
+
+/// Report and drawing of a PV input check; the limits are those of `sheet`. See pv_report().
+[[nodiscard]] MadeReport make_pv_report_of(const PvSheetText& sheet, const ReportOptions& options);
 
 } // namespace ullage

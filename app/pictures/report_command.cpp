@@ -9,12 +9,14 @@
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/runs_source.h"
+#include "text/sizing_source.h"
 
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
 #include <charconv>
 #include <deque>
+#include <filesystem>
 #include <optional>
 #include <ostream>
 
@@ -27,6 +29,8 @@ struct Arguments {
     bool compare = false, every_drain = false;
     std::optional<double> at_load_w;
     double duty_percent = 100;
+    std::string size, pv;
+    SizingChoices choices;
 };
 
 int wrong_usage(std::ostream& err, const std::string& what) {
@@ -39,6 +43,14 @@ void add_options(CLI::App& command, Arguments& arguments) {
     auto* run = command.add_option("--run", arguments.run, "the run to report, UNIT/N; the number alone where there is one unit");
     auto* compare = command.add_flag("--compare", arguments.compare, "report the comparison of the units, as tested or at one load");
     run->excludes(compare);
+    auto* size = command.add_option("--size", arguments.size, "report the sizing for this load list: its name in the logbook, or a file (.csv)")
+                     ->excludes(run)
+                     ->excludes(compare);
+    command.add_option("--pv", arguments.pv, "report the PV input check of this sheet: its name in the logbook, or a file")
+        ->excludes(run)
+        ->excludes(compare)
+        ->excludes(size);
+    add_sizing_options(command, arguments.choices);
     command.add_flag("--every-drain", arguments.every_drain, "in a comparison: a row for each drain instead of one for each unit")->needs(compare);
     auto* load = command.add_option("--at-load", arguments.at_load_w, "in a comparison: common load, W; a unit that cannot be moved there stands as tested")
                      ->check(CLI::PositiveNumber)
@@ -116,12 +128,34 @@ int report_comparison(const Arguments& arguments, const std::vector<RunRecord>& 
                  arguments.output.empty() ? "comparison-report.pdf" : arguments.output, look, out, err);
 }
 
+int report_sizing(const Arguments& arguments, const ReportOptions& options, const ReportLook& look, std::ostream& out, std::ostream& err) {
+    std::vector<std::string> notices;
+    const Result<Sizing> sizing = sizing_from(arguments.source, arguments.size, {}, arguments.choices, notices);
+    for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
+    if (!sizing) return refuse(err, sizing.error());
+    const std::string path = arguments.output.empty() ? "sizing-report.pdf" : arguments.output;
+    return write(make_sizing_report_of(sizing.value(), options), path, look, out, err);
+}
+
+int report_pv(const Arguments& arguments, const ReportOptions& options, const ReportLook& look, std::ostream& out, std::ostream& err) {
+    std::error_code ignored;
+    PvCheckArguments asked;
+    const bool sheets = std::filesystem::is_directory(arguments.source, ignored) || std::filesystem::path(arguments.source).extension() == ".csv";
+    if (!sheets) asked.logbook = arguments.source;
+    if (std::filesystem::is_regular_file(arguments.pv, ignored)) asked.sheet = arguments.pv;
+    else asked.sheet_name = arguments.pv;
+    const Result<PvSheetText> sheet = asked_pv_sheet(asked);
+    if (!sheet) return refuse(err, sheet.error());
+    const std::string path = arguments.output.empty() ? "pv-check-report.pdf" : arguments.output;
+    return write(make_pv_report_of(sheet.value(), options), path, look, out, err);
+}
+
 } // namespace
 
 int run_report_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
     Arguments arguments;
     CLI::App app("Write a test report as PDF or HTML", "ullage");
-    CLI::App* command = app.add_subcommand("report", "Write the report of one run or of the comparison as PDF or HTML");
+    CLI::App* command = app.add_subcommand("report", "Write the report of one run, the comparison, a sizing or a PV check as PDF or HTML");
     add_options(*command, arguments);
     app.require_subcommand(1);
     try {
@@ -132,18 +166,21 @@ int run_report_command(std::span<const std::string> args, std::ostream& out, std
     } catch (const CLI::ParseError& error) {
         return wrong_usage(err, error.what());
     }
-    if (arguments.run.empty() && !arguments.compare) return wrong_usage(err, "choose --run UNIT/N or --compare");
+    if (arguments.run.empty() && !arguments.compare && arguments.size.empty() && arguments.pv.empty())
+        return wrong_usage(err, "choose --run UNIT/N, --compare, --size LIST or --pv SHEET");
     const QLocale locale = arguments.locale.empty() ? QLocale::system() : QLocale(QString::fromStdString(arguments.locale));
     if (!arguments.locale.empty() && locale.language() == QLocale::C && arguments.locale != "C")
         return wrong_usage(err, "`" + arguments.locale + "` is no locale; use a name such as de_DE or en_US");
     const Paper paper = arguments.paper.empty() ? paper_of(locale) : arguments.paper == "letter" ? Paper::letter : Paper::a4;
 
+    const ReportOptions options{decimal_sign_of(locale), SystemClock().now_ms(), machine_zone()};
+    const ReportLook look{paper, options.decimal_sign};
+    if (!arguments.size.empty()) return report_sizing(arguments, options, look, out, err);
+    if (!arguments.pv.empty()) return report_pv(arguments, options, look, out, err);
     std::vector<std::string> notices;
     const Result<std::vector<RunRecord>> records = runs_from(arguments.source, notices);
     if (!records) return refuse(err, records.error());
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
-    const ReportOptions options{decimal_sign_of(locale), SystemClock().now_ms(), machine_zone()};
-    const ReportLook look{paper, options.decimal_sign};
     return arguments.compare ? report_comparison(arguments, records.value(), options, look, out, err)
                              : report_run(arguments, records.value(), options, look, out, err);
 }

@@ -2,7 +2,9 @@
 #pragma once
 
 #include "base/result.h"
+#include "exchange/pv_sheet_text.h"
 #include "model/run_record.h"
+#include "sizing/sizing_choices.h"
 #include "text/table_output.h"
 
 #include <iosfwd>
@@ -49,6 +51,17 @@ struct LoadsArguments {
 /// The totals of a load list, or of all that a logbook holds.
 [[nodiscard]] int loads_command(const LoadsArguments& arguments, std::ostream& out, std::ostream& err);
 
+struct SizeArguments {
+    std::string source;    ///< a logbook, run sheet or folder of run sheets
+    std::string load_list; ///< a file (.csv) or the name of one in the logbook
+    std::string unit;      ///< empty for all
+    SizingChoices choices;
+    std::string table;     ///< units, months, rules or course; empty: all of it as text or JSON, the units in other formats
+    TableOutput output;
+};
+/// What carries a load list, for how long; see sizing_from().
+[[nodiscard]] int size_command(const SizeArguments& arguments, std::ostream& out, std::ostream& err);
+
 struct CompareArguments {
     std::vector<std::string> sources; ///< logbooks, run sheets and folders of them, at least one
     bool every_drain = false;
@@ -90,6 +103,8 @@ struct PvCheckArguments {
     std::vector<std::pair<std::string, std::string>> values; ///< keys of exchange/pv_sheet_text.h with values, which go before the sheet's
     std::string format = "text";
 };
+/// The sheet that is asked for, with the limits of its unit where the logbook has it. Errors name file and field.
+[[nodiscard]] Result<PvSheetText> asked_pv_sheet(const PvCheckArguments& arguments);
 /// Checks a PV string against a PV input; the verdict does not change the exit code.
 [[nodiscard]] int pv_check_command(const PvCheckArguments& arguments, std::ostream& out, std::ostream& err);
 /// The option of a key: "voc_v" is "--voc-v".

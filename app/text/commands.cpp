@@ -6,6 +6,7 @@
 #include "exchange/table_unicode.h"
 #include "fleet/fair_comparison.h"
 #include "text/command_parts.h"
+#include "text/sizing_source.h"
 
 #include <CLI/CLI.hpp>
 
@@ -17,7 +18,7 @@ namespace ullage {
 
 namespace {
 
-constexpr std::array<std::string_view, 12> first_arguments{"import", "import-trace", "analyse", "compare", "export-readings", "export-sheet", "pv-check", "import-loads", "loads",
+constexpr std::array<std::string_view, 13> first_arguments{"import", "import-trace", "analyse", "compare", "export-readings", "export-sheet", "pv-check", "import-loads", "loads", "size",
                                                           "--version", "--help", "-h"};
 
 struct Arguments {
@@ -30,6 +31,7 @@ struct Arguments {
     PvCheckArguments pv_check;
     ImportLoadsArguments import_loads;
     LoadsArguments loads;
+    SizeArguments size;
 };
 
 constexpr const char* runs_help = "logbook, run sheet (.csv), or folder of run sheets";
@@ -115,6 +117,17 @@ void add_loads(CLI::App& app, LoadsArguments& arguments) {
     add_output(*command, arguments.output);
 }
 
+void add_size(CLI::App& app, SizeArguments& arguments) {
+    CLI::App* command = app.add_subcommand("size", "Say how long each unit carries a load list, how many are needed, and which PV array");
+    command->add_option("LOGBOOK", arguments.source, runs_help)->required();
+    command->add_option("--load-list", arguments.load_list, "a load list: its name in the logbook, or a file (.csv)")->required();
+    command->add_option("--unit", arguments.unit, "only this unit");
+    add_sizing_options(*command, arguments.choices);
+    command->add_option("--table", arguments.table, "one table instead of all: units, months, rules or course")
+        ->check(CLI::IsMember({"units", "months", "rules", "course"}));
+    add_output(*command, arguments.output);
+}
+
 void add_readings(CLI::App& app, ReadingsArguments& arguments) {
     CLI::App* command = app.add_subcommand("export-readings", "Write the readings of one run or of all runs as a table");
     command->add_option("LOGBOOK", arguments.logbook, runs_help)->required();
@@ -171,6 +184,7 @@ int run_text_command(std::span<const std::string> args, std::ostream& out, std::
     add_pv_check(app, arguments.pv_check);
     add_import_loads(app, arguments.import_loads);
     add_loads(app, arguments.loads);
+    add_size(app, arguments.size);
     try {
         app.parse(std::vector<std::string>(args.rbegin(), args.rend())); // the library takes them from the back
     } catch (const CLI::CallForHelp&) {
@@ -188,6 +202,7 @@ int run_text_command(std::span<const std::string> args, std::ostream& out, std::
     if (app.got_subcommand("export-readings")) return readings_command(arguments.readings, out, err);
     if (app.got_subcommand("pv-check")) return pv_check_command(arguments.pv_check, out, err);
     if (app.got_subcommand("import-loads")) return import_loads_command(arguments.import_loads, out, err);
+    if (app.got_subcommand("size")) return size_command(arguments.size, out, err);
     if (app.got_subcommand("loads")) return loads_command(arguments.loads, out, err);
     return export_sheet_command(arguments.export_sheet, out, err);
 }

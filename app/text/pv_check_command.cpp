@@ -71,23 +71,29 @@ std::string pv_option(const std::string& key) {
     return option;
 }
 
-int pv_check_command(const PvCheckArguments& arguments, std::ostream& out, std::ostream& err) {
+Result<PvSheetText> asked_pv_sheet(const PvCheckArguments& arguments) {
     std::vector<Unit> units;
     std::vector<PvSheet> sheets;
     if (!arguments.logbook.empty()) {
         const SystemClock clock;
         const Result<Logbook> logbook = Logbook::open(arguments.logbook, OpenMode::look, clock);
-        if (!logbook) return refuse(err, logbook.error());
+        if (!logbook) return logbook.error();
         Result<std::vector<Unit>> listed = logbook.value().units();
-        if (!listed) return refuse(err, listed.error());
+        if (!listed) return listed.error();
         Result<std::vector<PvSheet>> kept = logbook.value().pv_sheets();
-        if (!kept) return refuse(err, kept.error());
+        if (!kept) return kept.error();
         units = std::move(listed).value();
         sheets = std::move(kept).value();
     }
     Result<PvSheetText> sheet = stated(arguments, sheets, units);
+    if (!sheet) return sheet;
+    if (const Result<void> done = add_limits(sheet.value(), arguments, units); !done) return done.error();
+    return sheet;
+}
+
+int pv_check_command(const PvCheckArguments& arguments, std::ostream& out, std::ostream& err) {
+    const Result<PvSheetText> sheet = asked_pv_sheet(arguments);
     if (!sheet) return refuse(err, sheet.error());
-    if (const Result<void> done = add_limits(sheet.value(), arguments, units); !done) return refuse(err, done.error());
     const PvCheck check = check_pv(sheet.value().sheet, sheet.value().limits);
     return print(arguments.format == "json" ? pv_check_json(sheet.value(), check) : pv_check_text(sheet.value(), check), out, err);
 }

@@ -13,7 +13,7 @@ struct Title {
     int decimals;
 };
 
-constexpr std::array<Title, 44> titles{{
+constexpr std::array<Title, 47> titles{{
     {"rated_wh", "rated energy", 0},
     {"rank", "rank", 0},
     {"delivered_wh", "delivered energy", 0},
@@ -58,6 +58,9 @@ constexpr std::array<Title, 44> titles{{
     {"peak_output_w", "peak output", 0},
     {"pv_max_w", "power of the PV input", 0},
     {"wh_per_kg", "delivered energy per mass", 0},
+    {"days_of_autonomy", "days of autonomy", 2},
+    {"days_output_left_on", "days with the output left on", 2},
+    {"lasts_h", "lasts by the clock", 1},
 }};
 
 const Title* find(std::string_view key) {

@@ -37,6 +37,11 @@ LoadTotals load_totals(const LoadList& list) {
     }
     totals.hours_on_most = totals.always_connected ? hours_of_day : std::min(hours_of_day, totals.hours_on_most);
     totals.hours_on = totals.always_connected ? hours_of_day : std::min(totals.hours_on_most, longest_by_day_h + longest_by_night_h);
+    const double longest_h = longest_by_day_h + longest_by_night_h;
+    // Uses that overlap at dusk can exceed a day together: day and night then share it as the uses do.
+    totals.night_h = longest_h > hours_of_day ? hours_of_day * longest_by_night_h / longest_h
+                                              : std::clamp(usual_night_h, longest_by_night_h, hours_of_day - longest_by_day_h);
+    totals.night_hours_on = totals.always_connected ? totals.night_h : std::min(longest_by_night_h, totals.night_h);
     totals.mean_w = totals.daily_wh / hours_of_day;
     totals.peak_w = totals.running_w + largest_surcharge_w;
     if (totals.daily_wh > 0) {

@@ -17,6 +17,9 @@ struct ApplianceTotals {
     double night_wh = 0;  ///< of this, at night
 };
 
+/// Length of a night where the list does not ask for another, h (common practice, no source).
+inline constexpr double usual_night_h = 12;
+
 /// What a load list asks of a unit. Sums of plain facts: they carry no interval.
 ///
 /// When each appliance is in use is not known beyond day and night, so they are taken to be in use together as far as they can: something is in
@@ -32,6 +35,8 @@ struct LoadTotals {
     double peak_w = 0;        ///< running_w and besides the largest surcharge of a start: one appliance starts while all others run
     double night_wh = 0;
     bool always_connected = false; ///< one of them is
+    double night_h = 0;       ///< length of the night that fits the list: usual_night_h as far as the uses by day and by night leave it
+    double night_hours_on = 0; ///< of hours_on, by night; the day has the rest
     // Absent for a list that takes nothing.
     std::optional<double> mean_on_w;   ///< daily energy / hours_on
     std::optional<double> duty;        ///< mean_on_w / running_w, 0 to 1: the load factor while the output is on

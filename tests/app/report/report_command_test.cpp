@@ -47,6 +47,30 @@ TEST_F(ReportCommand, the_comparison_can_be_reported_at_one_load_as_pdf_and_as_h
         EXPECT_NE(printed.find(words), std::string::npos) << words << '\n' << printed;
 }
 
+TEST_F(ReportCommand, a_sizing_is_reported_with_its_charts_months_and_cautions) {
+    const std::string sample = (source_dir() / "sample-data").string(), pdf = folder_ / "sizing.pdf", html = folder_ / "sizing.html";
+    const std::string list = sample + "/load-lists/show-night.csv";
+    const Outcome made = report({sample, "--size", list, "--month-sun-hours", "1,1.5,3,4,5,6,6,5,4,2.5,1.2,0.9", "--locale", "C", "--output", html});
+    ASSERT_EQ(made.code, exit_good) << made.err;
+    const std::string shown = file_text(html);
+    for (const char* words : {"Sizing for Show night", "Pelm 900", "battery, nameplate", "December", "<svg", "licensed electrician", "What is assumed"})
+        EXPECT_NE(shown.find(words), std::string::npos) << words;
+    ASSERT_EQ(report({sample, "--size", list, "--locale", "C", "--output", pdf}).code, exit_good);
+    EXPECT_NE(text(pdf).find("Sizing for Show night"), std::string::npos);
+    expect_one_line(report({sample, "--size", list, "--derating", "2"}).err);
+}
+
+TEST_F(ReportCommand, a_pv_check_is_reported_and_the_danger_is_unmistakable) {
+    const std::string sample = (source_dir() / "sample-data").string(), html = folder_ / "pv.html";
+    const std::string path = folder_ / "pv.ullage";
+    ASSERT_EQ(run({"import", path, sample + "/01-tarrow-2k-drain-180-w.csv"}).code, exit_good);
+    ASSERT_EQ(report({path, "--pv", sample + "/pv-tarrow-2k-third-module.txt", "--locale", "C", "--output", html}).code, exit_good);
+    const std::string shown = file_text(html);
+    for (const char* words : {"DANGER: exceeds the voltage limit when cold", "PV input of Tarrow 2k", "<svg", "licensed electrician"})
+        EXPECT_NE(shown.find(words), std::string::npos) << words;
+    expect_one_line(report({path, "--pv", "no such sheet", "--output", html}).err);
+}
+
 TEST_F(ReportCommand, a_partial_drain_is_projected_as_the_analysis_projects_it) {
     const std::string sample = (source_dir() / "sample-data").string(), html = folder_ / "partial.html";
     const Outcome analysis = run({"analyse", sample, "--unit", "Tarrow 2k", "--run", "2"});

@@ -135,6 +135,19 @@ TEST_F(StartForms, a_charge_is_not_expected_to_start_full) {
     EXPECT_EQ(find<QComboBox>("startedFullCombo")->currentText(), "no");
 }
 
+TEST_F(StartForms, a_charge_says_where_its_energy_comes_from_and_no_other_run_does) {
+    open();
+    EXPECT_FALSE(find<QComboBox>("chargeSourceCombo")->isEnabled());
+    preset("chargePresetButton");
+    ASSERT_TRUE(find<QComboBox>("chargeSourceCombo")->isEnabled());
+    choose("chargeSourceCombo", "the PV input");
+    submit();
+    EXPECT_EQ(form->start().run.charge_source, ChargeSource::pv);
+    preset("drainPresetButton");
+    submit();
+    EXPECT_FALSE(form->start().run.charge_source);
+}
+
 TEST_F(StartForms, the_choices_of_last_time_stand_in_the_form) {
     habits.meter_uuid = "b";
     habits.load = "projector";

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+#include "sizing/sizing.h"
+
+#include <QWidget>
+
+#include <string>
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+class QTableView;
+
+namespace ullage {
+
+class LineChart;
+class SizingForm;
+class TableModel;
+
+/// What carries a load list: the choices at the left, the units with their days, the charge over three days, PV and battery by rule at the
+/// right, worked out as they are typed. Follows the document while it is in sight.
+class SizingPage final : public QWidget {
+    Q_OBJECT
+public:
+    explicit SizingPage(Document& document, QWidget* parent = nullptr);
+
+    /// Works all out from the document; called when it comes into sight.
+    void refresh();
+    /// The list to be shown when the page next works things out.
+    void chooseList(const std::string& list_uuid) { list_uuid_ = list_uuid; }
+    void showLoadList(const std::string& list_uuid);
+    [[nodiscard]] const std::string& selectedList() const { return list_uuid_; }
+    /// What the page shows; without units and appliances where there is no load list.
+    [[nodiscard]] const Sizing& sizing() const { return sizing_; }
+    [[nodiscard]] bool hasSizing() const;
+    /// The choices as a line for the settings.
+    [[nodiscard]] QString choicesText() const;
+    void setChoicesText(const QString& text);
+
+signals:
+    void choicesChanged(const QString& text);
+    void loadListsAsked();
+    void reportAsked();
+    void exportAsked();
+
+private:
+    QWidget* make_head();
+    QWidget* make_answer();
+    QWidget* make_empty();
+    void show_unit();
+    [[nodiscard]] std::size_t chosen_unit() const;
+
+    Document& document_;
+    Sizing sizing_;
+    std::string list_uuid_;
+    QComboBox* lists_;
+    QPushButton *report_, *export_;
+    QStackedWidget* body_;
+    SizingForm* form_;
+    TableModel *units_model_, *rules_model_, *months_model_;
+    QTableView *units_, *rules_, *months_;
+    QLabel *totals_, *course_, *assumed_, *rule_words_, *no_months_, *cautions_;
+    LineChart* chart_;
+    bool refreshing_ = false;
+};
+
+} // namespace ullage

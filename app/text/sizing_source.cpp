@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "text/sizing_source.h"
+
+#include "base/clock.h"
+#include "fleet/comparison.h"
+#include "store/logbook.h"
+#include "text/load_lists_source.h"
+#include "text/runs_source.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <deque>
+#include <filesystem>
+
+namespace ullage {
+
+namespace {
+
+bool is_list_file(const std::string& name) {
+    return std::filesystem::path(name).extension() == ".csv";
+}
+
+/// A logbook's units, those without runs too; for run sheets those of the runs.
+Result<std::vector<Unit>> units_of(const std::string& source, const std::vector<RunRecord>& records) {
+    std::error_code ignored;
+    if (!std::filesystem::is_directory(source, ignored) && !is_list_file(source)) {
+        const SystemClock clock;
+        const Result<Logbook> logbook = Logbook::open(source, OpenMode::look, clock);
+        if (!logbook) return logbook.error();
+        return logbook.value().units();
+    }
+    std::vector<Unit> units;
+    for (const RunRecord& record : records)
+        if (std::ranges::none_of(units, [&](const Unit& unit) { return unit.uuid == record.unit.uuid; }))
+            units.push_back(record.unit);
+    return units;
+}
+
+} // namespace
+
+Result<Sizing> sizing_from(const std::string& source, const std::string& load_list, const std::string& unit,
+                           const SizingChoices& choices, std::vector<std::string>& notices) {
+    if (const Result<void> good = check(choices); !good) return good.error();
+    const Result<LoadList> list =
+        is_list_file(load_list) ? load_list_of_file(load_list) : load_list_of_logbook(source, load_list);
+    if (!list) return list.error();
+    const Result<std::vector<RunRecord>> records = runs_from(source, notices);
+    if (!records) return records.error();
+    Result<std::vector<Unit>> units = units_of(source, records.value());
+    if (!units) return units.error();
+    if (!unit.empty()) {
+        std::string known;
+        for (const Unit& each : units.value())
+            known += (known.empty() ? "`" : ", `") + each.name + '`';
+        std::erase_if(units.value(), [&](const Unit& each) { return each.name != unit; });
+        if (units.value().empty())
+            return Error{Failure::not_found, "there is no unit named `" + unit + "`", source,
+                         "use one of " + known};
+    }
+    std::deque<UnitFit> fits;
+    std::deque<UnitClaims> claims;
+    std::vector<UnitToSize> to_size;
+    for (const Unit& each : units.value()) {
+        std::vector<RunRecord> of_unit;
+        for (const RunRecord& record : records.value())
+            if (record.unit.uuid == each.uuid) of_unit.push_back(record);
+        fits.push_back(fit_unit(of_unit));
+        claims.push_back(of_unit.empty() ? UnitClaims() : check_claims(each, of_unit, fits.back()));
+        to_size.push_back({&each, &fits.back(), &claims.back()});
+    }
+    return size_for(list.value(), to_size, choices);
+}
+
+void add_sizing_options(CLI::App& command, SizingChoices& choices) {
+    command.add_option("--autonomy-days", choices.autonomy_days, "days to be carried without sun");
+    command.add_option("--peak-sun-hours", choices.peak_sun_hours,
+                       "peak-sun hours a day, of the worst month that counts");
+    command.add_option("--derating", choices.derating,
+                       "what is left of the array's label at the battery, 0 to 1");
+    command.add_option("--array-to-load", choices.array_to_load,
+                       "array energy over daily load that the rule asks for, 1 or more");
+    command.add_option_function<double>(
+        "--array", [&choices](double watts) { choices.array_w = watts; },
+        "PV array that is there, W; that of the rule where not given");
+    command
+        .add_option_function<std::vector<double>>(
+            "--month-sun-hours",
+            [&choices](const std::vector<double>& hours) {
+                for (std::size_t month = 0; month < std::min(hours.size(), choices.month_sun_hours.size());
+                     ++month)
+                    choices.month_sun_hours[month] = hours[month];
+            },
+            "peak-sun hours a day of the twelve months, January first, with commas")
+        ->delimiter(',')
+        ->expected(months_of_year)
+        ->allow_extra_args(false);
+    command.add_option("--units", choices.units, "units side by side in the course of the charge");
+    command.add_option("--expect-lower", choices.expected_lower,
+                       "share of the rated energy expected of untested units, lower end");
+    command.add_option("--expect-upper", choices.expected_upper, "the same, upper end");
+    command.add_option("--inverter-efficiency", choices.inverter_efficiency, "of the battery rule, 0 to 1");
+    command.add_option("--depth", choices.most_depth, "deepest discharge of the battery rule, 0 to 1");
+    command.add_option("--end-of-life", choices.end_of_life,
+                       "share of the capacity left at the end of life, 0 to 1");
+    command.add_option("--temperature-factor", choices.temperature_factor, "of the battery rule, 1 or more");
+    command.add_option("--margin", choices.margin, "of the battery rule, 1 to 2");
+}
+
+} // namespace ullage

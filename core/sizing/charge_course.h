@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "sizing/sized_unit.h"
+#include "sizing/stand_alone_rules.h"
+
+#include <optional>
+#include <vector>
+
+namespace ullage {
+
+/// The state of charge at a full hour, % of what the unit can give; the interval is that of the unit's days of autonomy.
+struct CoursePoint {
+    double hour = 0; ///< since midnight before the first day
+    double with_pv_percent = 0, with_pv_lower_percent = 0, with_pv_upper_percent = 0;
+    double without_pv_percent = 0, without_pv_lower_percent = 0, without_pv_upper_percent = 0;
+};
+
+/// The state of charge of one unit, or of several alike side by side, hour by hour.
+struct ChargeCourse {
+    int units = 1;
+    std::vector<CoursePoint> points;         ///< at every full hour, the first at 0
+    std::optional<double> empty_without_pv_h; ///< when it first falls empty; absent: it does not
+    std::optional<double> empty_with_pv_h;
+    double unserved_wh = 0;                  ///< with PV: taken by the list while the unit was empty, at the socket
+    double surplus_wh = 0;                   ///< PV that found the unit full, at the battery
+    double clipped_wh = 0;                   ///< PV above the power limit of the PV input, at the battery
+};
+
+/// Energy that an array brings between two hours of the clock of one day, as a share of the day's: a half sine over `daylight_h` hours about
+/// noon, whose integral is (cos πa − cos πb)/2 for a and b counted in lengths of the day from sunrise (the usual clear-sky shape; common practice, no
+/// source). 0 <= from <= to <= 24.
+[[nodiscard]] double daylight_share(double from_h, double to_h, double daylight_h);
+
+/// `days` days from full at midnight, choices.units side by side. Use as laid out by DayOfUse; PV as daylight_share of pv_array().daily_wh, at most
+/// the limit of the PV inputs (claimed W), and × inverter_efficiency for what it is worth at the socket. Within an hour use and PV are balanced.
+/// Absent where the unit has no basis or the list takes nothing. Preconditions: as size_unit; days >= 1.
+[[nodiscard]] std::optional<ChargeCourse> charge_course(const LoadTotals& totals, const SizedUnit& unit, const SizingChoices& choices, int days = 3);
+
+} // namespace ullage

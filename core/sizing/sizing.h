@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "sizing/charge_course.h"
+#include "sizing/sized_unit.h"
+#include "sizing/stand_alone_rules.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// A unit to be sized with what its runs say; `fit` (without drains for an untested unit) and `unit` are not null, `claims` may be.
+struct UnitToSize {
+    const Unit* unit = nullptr;
+    const UnitFit* fit = nullptr;
+    const UnitClaims* claims = nullptr;
+};
+
+/// All answers for one load list.
+struct Sizing {
+    LoadList list;
+    LoadTotals totals;
+    SizingChoices choices;
+    std::vector<SizedUnit> units; ///< in the order given
+    std::vector<std::optional<ChargeCourse>> courses; ///< of three days, one for each unit; absent where it has no basis
+    BatteryByRule battery;
+    PvArray array;
+    std::vector<PvMonth> months;
+    std::vector<std::string> remarks; ///< what the answers assume
+};
+
+/// Preconditions: check(list) and check(choices) are good.
+[[nodiscard]] Sizing size_for(const LoadList& list, const std::vector<UnitToSize>& units, const SizingChoices& choices = {});
+
+/// What can hurt where a sizing is put to work, a sentence each.
+[[nodiscard]] std::vector<std::string> sizing_cautions();
+
+} // namespace ullage
