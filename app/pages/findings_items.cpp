@@ -72,14 +72,15 @@ QString finding_word(FindingItem::Sort sort) {
     return {};
 }
 
-std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::optional<LossSplit>& split) {
+std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::optional<LossSplit>& split, RunKind kind) {
     std::vector<FindingItem> items;
     for (const Finding& finding : analysis.gauge.findings) {
         QStringList readings;
         for (const std::string& uuid : finding.readings) readings << text_of(uuid);
         items.push_back({sort_of(finding.weight), sentence(text_of(finding.sentence)), text_of(finding.evidence), readings});
     }
-    if (analysis.gauge.findings.empty() && !analysis.energy.points.empty() && !analysis.gauge.verdict.empty())
+    const bool drains = kind == RunKind::drain || kind == RunKind::no_load_drain;
+    if (drains && analysis.gauge.findings.empty() && !analysis.energy.points.empty() && !analysis.gauge.verdict.empty())
         items.push_back({FindingItem::Sort::note, sentence(tr("Gauge: %1").arg(text_of(analysis.gauge.verdict))), {}, {}});
     if (!analysis.energy.log_sentence.empty()) items.push_back({FindingItem::Sort::note, text_of(analysis.energy.log_sentence), {}, {}});
     for (const Mend& mend : analysis.energy.track.mends) {
@@ -92,6 +93,14 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
     // Before the first reading nothing is known, and saying so in four lines helps nobody.
     if (analysis.energy.points.empty() && analysis.energy.track.points.empty()) return items;
     add_unknown(items, tr("Delivered energy"), analysis.energy.delivered_wh);
+    if (!drains) {
+        const std::string_view name = run_kind_text(kind);
+        items.push_back({FindingItem::Sort::not_known,
+                         tr("Usable fraction, the gauge's errors and losses: a %1 run does not tell them; make a drain.")
+                             .arg(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()))),
+                         {}, {}});
+        return items;
+    }
     add_unknown(items, tr("Usable fraction"), analysis.energy.usable_fraction);
     add_unknown(items, tr("Wh per gauge point"), analysis.energy.wh_per_gauge_point);
     if (!analysis.gauge.line && !analysis.gauge.line_reason.empty())

@@ -29,7 +29,9 @@ struct FindingItem {
 
 /// What the readings of a run say: findings in their order, what was assumed of the register, and what is not known with
 /// the reason. A gauge without a fault is said to have none found. Below them, where the energy went: `split` where given, what the run
-/// itself says of losses, and the least error of the gauge unless a finding says the same.
-[[nodiscard]] std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::optional<LossSplit>& split = std::nullopt);
+/// itself says of losses, and the least error of the gauge unless a finding says the same. What only a drain can tell
+/// is one line for the other kinds of run.
+[[nodiscard]] std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::optional<LossSplit>& split = std::nullopt,
+                                                     RunKind kind = RunKind::drain);
 
 } // namespace ullage

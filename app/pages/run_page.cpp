@@ -122,7 +122,7 @@ void RunPage::refresh() {
     // While a run goes on nobody asks where the energy went.
     std::optional<LossSplit> split;
     if (!running) split = split_losses(*record, analysis, document_.unitFit(record->unit.uuid));
-    findings_->setItems(finding_items(analysis, split),
+    findings_->setItems(finding_items(analysis, split, record->run.kind),
                         tr("Nothing to say yet. With readings of gauge and register the findings stand here."));
     readings_->setEmptyText(tr("No readings yet. Type what the gauge and the meter's register show into the row below and press "
                                "Enter; the time is filled in."));
