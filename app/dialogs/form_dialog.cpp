@@ -98,6 +98,16 @@ void FormDialog::refuse(const QString& sentence) {
     fit();
 }
 
+void FormDialog::clearTroubles() {
+    first_wrong_ = nullptr;
+    refusal_->hide();
+    for (const auto& known : places_) {
+        known.trouble->hide();
+        set_wrong(*known.field, false);
+        known.field->setAccessibleDescription({});
+    }
+}
+
 QLabel* FormDialog::place(QWidget* field, const QString& name, const QString& label) {
     auto* box = new QWidget;
     auto* column = new QVBoxLayout(box);
@@ -221,13 +231,7 @@ void FormDialog::explain(QWidget* field, const QString& sentence) {
 }
 
 void FormDialog::submit() {
-    first_wrong_ = nullptr;
-    refusal_->hide();
-    for (const auto& known : places_) {
-        known.trouble->hide();
-        set_wrong(*known.field, false);
-        known.field->setAccessibleDescription({});
-    }
+    clearTroubles();
     read();
     if (!first_wrong_) {
         emit submitted();

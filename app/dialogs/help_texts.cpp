@@ -38,6 +38,8 @@ KeyList words_of_the_job() {
         {tr("cut-off"), tr("the unit switches its output off by itself")},
         {tr("round trip"), tr("energy delivered over energy charged, from one state of the unit back to the same")},
         {tr("standby draw"), tr("power that the unit consumes with its output off")},
+        {tr("log"), tr("the file of a meter that logs. Import log of a meter (or drop the file on a run) shows how it was read and asks what it leaves "
+                       "open; its register and power then go with the gauge readings noted by hand. The tab Log draws its power and states the load")},
         {tr("taper"), tr("the end of a charge, while its power is below 90 % of its highest")},
         {tr("no-load draw"), tr("power that the unit itself consumes with its output on and nothing connected")},
         {tr("gauge error"), tr("gauge minus what is truly left, in percentage points")},

@@ -4,7 +4,9 @@
 #include "fleet/between_runs.h"
 #include "fleet/run_analysis.h"
 #include "fleet/forecast.h"
+#include "measure/load_statistics.h"
 #include "store/logbook.h"
+#include "trace/trace_import.h"
 
 #include <QObject>
 #include <QString>
@@ -101,6 +103,19 @@ public:
     /// The photos of a run that are not withdrawn, in order of adding. Errors: as Logbook::photos.
     Result<std::vector<Photo>> photos(const std::string& run_uuid) const;
     Result<std::string> photoBytes(const std::string& photo_uuid) const;
+
+    // Logs of meters. Their samples are read from the file each time.
+    /// Imports a log into a run, see import_trace(); undoing withdraws it. options.progress may let events through, as long as no other command
+    /// to the document comes of them.
+    Result<ImportedTrace> importTrace(const std::string& run_uuid, const std::optional<std::string>& meter_uuid, const QString& path,
+                                      const TraceDetection& detection, const TraceReadOptions& options);
+    Result<void> withdrawTrace(const Trace& trace);
+    /// The logs of a run that are not withdrawn, in order of their first sample. Errors: as Logbook::traces.
+    Result<std::vector<Trace>> traces(const std::string& run_uuid) const;
+    Result<void> readSamples(const std::string& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const;
+    /// What the logs of a run say of its load, see load_of_run(); two passes over all samples.
+    Result<std::optional<LoadStatistics>> load(const std::string& run_uuid) const;
+    Result<std::map<std::string, std::string>> traceAnswers() const; ///< as Logbook::trace_answers, for preview_trace()
 
     // Half-typed entries, not undoable.
     Result<void> keepDraft(const std::string& run_uuid, const QString& draft);

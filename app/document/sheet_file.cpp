@@ -33,6 +33,14 @@ Result<std::string> text_of(const QString& path, const std::string& what) {
 
 } // namespace
 
+bool is_run_sheet_file(const QString& path) {
+    constexpr qint64 first_lines_bytes = 16 << 10;
+    QFile file(path);
+    if (!file.open(QFile::ReadOnly)) return false;
+    static const QRegularExpression unit_line(QStringLiteral("^\\s*#\\s*unit\\s*:"), QRegularExpression::MultilineOption);
+    return unit_line.match(QString::fromUtf8(file.read(first_lines_bytes))).hasMatch();
+}
+
 Result<LoadList> import_load_list_file(Document& document, const QString& path) {
     const auto text = text_of(path, "load list");
     if (!text) return text.error();

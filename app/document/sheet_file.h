@@ -22,6 +22,9 @@ struct ImportedSheet {
 /// Reads a run sheet from a file and imports it. Files over 64 MB are refused: no run sheet is that long.
 Result<ImportedSheet> import_sheet_file(Document& document, const QString& path);
 
+/// Whether a file looks like a run sheet: among its first lines is one that names a unit. A log of a meter has none.
+[[nodiscard]] bool is_run_sheet_file(const QString& path);
+
 /// Reads a load list from a file (exchange/load_list_file.h) and adds it. Errors besides: a list of that name is there already.
 Result<LoadList> import_load_list_file(Document& document, const QString& path);
 

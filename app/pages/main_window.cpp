@@ -27,12 +27,10 @@
 #include <QAction>
 #include <QCloseEvent>
 #include <QCryptographicHash>
-#include <QDragEnterEvent>
 #include <QFileInfo>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QMimeData>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTimer>
@@ -189,6 +187,8 @@ void MainWindow::connect_pages() {
     connect(comparison_page_, &ComparisonPage::refused, messages_, &MessageBar::showError);
     connect(comparison_page_, &ComparisonPage::otherLogbooksChosen, this,
             [this](const QStringList& paths) { settings_.remember(compared_logbooks_name(document_.path()), paths.join(QLatin1Char('\n'))); });
+    connect(run_page_, &RunPage::importLogRequested, this, &MainWindow::import_log);
+    connect(run_page_, &RunPage::logApplianceRequested, this, [this](const QString& run) { add_log_appliance(run.toStdString()); });
     connect(run_page_, &RunPage::attachPhotoRequested, this, &MainWindow::attach_photo);
     connect(run_page_, &RunPage::photoSaveAsked, this, &MainWindow::save_photo);
     connect(comparison_page_, &ComparisonPage::runRequested, this, [this](const QString& run) { showRun(run.toStdString()); });
@@ -386,27 +386,6 @@ void MainWindow::closeEvent(QCloseEvent* event) {
         for (const auto* splitter : page->findChildren<QSplitter*>())
             settings_.setLayout(splitter->objectName(), splitter->saveState());
     QMainWindow::closeEvent(event);
-}
-
-void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (event->mimeData()->hasUrls()) event->acceptProposedAction();
-}
-
-void MainWindow::dropEvent(QDropEvent* event) {
-    QStringList sheets;
-    messages_->dismiss();
-    for (const auto& url : event->mimeData()->urls()) {
-        const auto file = url.toLocalFile();
-        const auto suffix = QFileInfo(file).suffix().toLower();
-        if (suffix == QLatin1String("ullage"))
-            openLogbook(file);
-        else if (suffix == QLatin1String("csv"))
-            sheets << file;
-        else
-            messages_->showError(tr("%1 is neither a logbook (.ullage) nor a run sheet (.csv).").arg(url.fileName()));
-    }
-    if (!sheets.isEmpty()) importSheets(sheets);
-    event->acceptProposedAction();
 }
 
 } // namespace ullage

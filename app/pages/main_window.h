@@ -55,7 +55,8 @@ struct Desktop {
 /// The one window: menus, the logbook's tree at the left, a page at the right, cautions and the last saving below.
 ///
 /// All services must outlive the window. Its code stands in several files by meaning: construction and navigation
-/// here, menus in main_window_actions.cpp, running tests and reminders in main_window_bench.cpp, files in main_window_files.cpp, forms in main_window_forms.cpp, load lists and sizing in main_window_loads.cpp, commands on runs and
+/// here, menus in main_window_actions.cpp, running tests and reminders in main_window_bench.cpp, files in main_window_files.cpp, forms in
+/// main_window_forms.cpp, logs of meters in main_window_logs.cpp, load lists and sizing in main_window_loads.cpp, commands on runs and
 /// other things in main_window_commands.cpp, reports in main_window_reports.cpp, theme, text size and help in main_window_view.cpp.
 class MainWindow final : public QMainWindow {
     Q_OBJECT
@@ -69,6 +70,8 @@ public:
     void openLastLogbook();
     /// Imports run sheets and shows the last of them. Each that cannot be read is named with its reason.
     void importSheets(const QStringList& paths);
+    /// Opens the form for a meter's log that goes into the run shown.
+    void importLog(const QString& path);
     /// An action by its object name; null when there is none.
     [[nodiscard]] QAction* action(const QString& name) const { return actions_.value(name); }
 
@@ -141,6 +144,10 @@ private:
     void close_logbook();
     void import_sheet();
     void export_sheet();
+
+    // main_window_logs.cpp
+    void import_log();
+    void add_log_appliance(const std::string& run_uuid);
     void attach_photo();
     void save_photo(const Photo& photo, PhotoDialog* dialog);
     void fill_recent_menu();

@@ -134,6 +134,7 @@ void MainWindow::make_run_menu() {
     make_reminder_menu(menu);
     menu.addSeparator();
     add_reading_actions(menu);
+    add_action(menu, "importLogAction", tr("Import &log of a meter…"), "Ctrl+Alt+I", &MainWindow::import_log)->setIcon(glyph_icon(Glyph::import_in));
     add_action(menu, "editRunFormAction", tr("E&dit run…"), "Ctrl+Shift+E", &MainWindow::edit_run)->setIcon(glyph_icon(Glyph::amend));
     add_action(menu, "runReportAction", tr("Make re&port…"), "Ctrl+Alt+P", &MainWindow::make_run_report)->setIcon(glyph_icon(Glyph::report));
 }
@@ -275,7 +276,7 @@ void MainWindow::update_actions() {
     enable({"editLoadListAction", "withdrawLoadListAction", "addApplianceAction"}, lists);
     enable({"editApplianceAction", "removeApplianceAction"}, lists && load_lists_page_->selectedAppliance());
     enable({"exportSheetAction", "editRunFormAction", "withdrawRunAction", "enterReadingAction", "amendReadingAction", "withdrawReadingsAction",
-            "chooseMarkAction", "attachPhotoAction", "pastePhotoAction", "runReportAction"},
+            "chooseMarkAction", "attachPhotoAction", "pastePhotoAction", "importLogAction", "runReportAction"},
            record != nullptr);
     enable({"reminderRuleAction"}, running);
     enable({"endCutOffSeenAction", "endFoundOffAction", "endStoppedAction"}, running);

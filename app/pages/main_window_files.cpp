@@ -16,8 +16,11 @@
 
 #include <QAction>
 #include <QDir>
+#include <QDragEnterEvent>
+#include <QDropEvent>
 #include <QFileInfo>
 #include <QMenu>
+#include <QMimeData>
 #include <QStandardPaths>
 
 namespace ullage {
@@ -25,6 +28,7 @@ namespace ullage {
 namespace {
 
 QString logbook_filter() { return MainWindow::tr("Logbooks (*.ullage);;All files (*)"); }
+QStringList log_suffixes() { return {QStringLiteral("csv"), QStringLiteral("txt"), QStringLiteral("log"), QStringLiteral("tsv"), QStringLiteral("dat")}; }
 QString sheet_filter() { return MainWindow::tr("Run sheets (*.csv);;All files (*)"); }
 
 } // namespace
@@ -150,6 +154,34 @@ void MainWindow::save_photo(const Photo& photo, PhotoDialog* dialog) {
         dialog->refuse(QString::fromStdString(written.error().sentence()));
     else
         dialog->tell(tr("The photo stands in %1.").arg(QDir::toNativeSeparators(path)));
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (event->mimeData()->hasUrls()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    QStringList sheets;
+    QString log;
+    messages_->dismiss();
+    for (const auto& url : event->mimeData()->urls()) {
+        const auto file = url.toLocalFile();
+        const auto suffix = QFileInfo(file).suffix().toLower();
+        if (suffix == QLatin1String("ullage"))
+            openLogbook(file);
+        else if (suffix == QLatin1String("csv") && is_run_sheet_file(file))
+            sheets << file;
+        else if (log_suffixes().contains(suffix) && document_.run(run_uuid_))
+            log = file; // its form takes one at a time
+        else if (suffix == QLatin1String("csv"))
+            sheets << file;
+        else
+            messages_->showError(tr("%1 is neither a logbook (.ullage) nor a run sheet (.csv). The log of a meter goes into a run: show the run first.")
+                                     .arg(url.fileName()));
+    }
+    if (!sheets.isEmpty()) importSheets(sheets);
+    if (!log.isEmpty()) importLog(log);
+    event->acceptProposedAction();
 }
 
 void MainWindow::fill_recent_menu() {

@@ -14,6 +14,7 @@
 #include "pages/readings_export.h"
 #include "pages/readings_view.h"
 #include "pages/result_strip.h"
+#include "pages/log_view.h"
 #include "pages/run_charts_panel.h"
 #include "pages/run_figures.h"
 #include "pages/run_head.h"
@@ -44,7 +45,7 @@ const Reading* reading_of(const RunRecord& record, const std::string& uuid) {
 RunPage::RunPage(Document& document, const Reminders* reminders, QWidget* parent)
     : QWidget(parent), document_(document), reminders_(reminders), model_(new ReadingsModel(document, this)), head_(new RunHead(this)),
       strip_(new ResultStrip(this)), readings_(new ReadingsView(*model_, this)), photos_(new RunPhotos(document, this)),
-      entry_(new EntryRow(document, this)), charts_(new RunChartsPanel(this)), usable_(new UsableView(this)), findings_(new FindingsView(this)) {
+      entry_(new EntryRow(document, this)), charts_(new RunChartsPanel(this)), log_(new LogView(document, this)), usable_(new UsableView(this)), findings_(new FindingsView(this)) {
     setObjectName(QStringLiteral("runPage"));
     setAcceptDrops(true);
     build();
@@ -78,6 +79,8 @@ void RunPage::connectParts() {
         readings_->scrollTo(model_->index(model_->rowOf(reading), 0));
     });
 
+    connect(log_, &LogView::importAsked, this, &RunPage::importLogRequested);
+    connect(log_, &LogView::applianceAsked, this, [this] { emit logApplianceRequested(run_uuid_); });
     connect(entry_, &EntryRow::photoPasteAsked, this, &RunPage::pastePhotos);
     connect(photos_, &RunPhotos::refused, this, &RunPage::showError);
     // Those of the readings and those that wait for one.
@@ -112,6 +115,7 @@ void RunPage::refresh() {
     if (record == nullptr) return;
     const RunAnalysis& analysis = document_.analysis(run_uuid_.toStdString());
     head_->setRun(*record);
+    log_->setRun(run_uuid_);
     // Only a full drain has depths.
     std::vector<ReferenceDepth> depths;
     if (!analysis.gauge.depths.empty()) depths = known_depths(*record, analysis, document_.unitFit(record->unit.uuid));

@@ -16,6 +16,7 @@ namespace ullage {
 
 class EntryRow;
 class FindingsView;
+class LogView;
 class Reminders;
 class ReadingsModel;
 class ReadingsView;
@@ -69,6 +70,10 @@ signals:
     void ruleRequested(const QString& runUuid);
     /// A photo is wanted as a file; `dialog` shows what comes of it.
     void photoSaveAsked(const ullage::Photo& photo, ullage::PhotoDialog* dialog);
+    /// A log of a meter is wanted as a file.
+    void importLogRequested();
+    /// The load by the run's logs is wanted as a line of a load list.
+    void logApplianceRequested(const QString& runUuid);
     /// Files of photos are wanted.
     void attachPhotoRequested();
 
@@ -108,6 +113,7 @@ private:
     RunPhotos* photos_; ///< before the entry row, also for the Tab key
     EntryRow* entry_;
     RunChartsPanel* charts_;
+    LogView* log_;
     UsableView* usable_;
     FindingsView* findings_;
     QSplitter *halves_ = nullptr, *levels_ = nullptr;

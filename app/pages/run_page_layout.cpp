@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/entry_row.h"
 #include "pages/findings_view.h"
+#include "pages/log_view.h"
 #include "pages/page_parts.h"
 #include "pages/readings_view.h"
 #include "pages/result_strip.h"
@@ -61,6 +62,7 @@ void RunPage::build() {
     pictures_panel_ = new_panel(halves_);
     auto* pictures_column = new QVBoxLayout(pictures_panel_);
     pictures_column->setContentsMargins(1, 1, 1, 1);
+    charts_->addTab(log_, tr("Log"));
     pictures_column->addWidget(charts_);
     halves_->addWidget(pictures_panel_);
     levels_ = new QSplitter(Qt::Vertical, this);

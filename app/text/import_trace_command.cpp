@@ -37,7 +37,7 @@ Result<LayoutAnswers::Column> mapped_column(const std::string& text) {
     std::size_t number = 0;
     const char* const end = text.data() + colon;
     const auto [at, error] = std::from_chars(text.data() + equals + 1, end, number);
-    if (!role || *role == ColumnRole::unused || error != std::errc() || at != end || number == 0) return form;
+    if (!role || error != std::errc() || at != end || number == 0) return form;
     return LayoutAnswers::Column{*role, number - 1, colon < text.size() ? text.substr(colon + 1) : std::string()};
 }
 

@@ -94,6 +94,10 @@ std::string column_name(const TraceLayout& layout, std::size_t c) {
     return layout.columns[c].title.empty() ? fmt::format("column {}", c + 1) : fmt::format("`{}`", layout.columns[c].title);
 }
 
+bool told_unused(const LayoutAnswers& answers, std::size_t c) {
+    return std::ranges::any_of(answers.columns, [c](const LayoutAnswers::Column& column) { return column.role == ColumnRole::unused && column.index == c; });
+}
+
 Result<void> take_named(const LayoutAnswers& answers, TraceLayout& layout) {
     for (const LayoutAnswers::Column& named : answers.columns) {
         if (named.index >= layout.columns.size())
@@ -101,6 +105,7 @@ Result<void> take_named(const LayoutAnswers& answers, TraceLayout& layout) {
                          fmt::format("the log has {} columns; they count from 1", layout.columns.size())};
         LogColumn& column = layout.columns[named.index];
         column.role = named.role;
+        if (named.role == ColumnRole::unused) continue;
         // What the header says of another quantity does not hold for the one that was named.
         if (role_of(column.unit.quantity) != named.role && column.unit.quantity != LogQuantity::time) column.unit = {};
         if (named.unit.empty()) continue;
@@ -143,7 +148,7 @@ Result<void> settle_columns(const LayoutRows& rows, const std::vector<ColumnCont
     };
     for (std::size_t c = 0; c < layout.columns.size(); ++c) {
         LogColumn& column = layout.columns[c];
-        if (column.role != ColumnRole::unused) continue;
+        if (column.role != ColumnRole::unused || told_unused(answers, c)) continue;
         if (units[c] && units[c]->quantity == LogQuantity::charge)
             detection.notes.push_back(column_name(layout, c) + " counts charge (Ah), which is no energy: not used");
         const ColumnRole role = by_header[c];

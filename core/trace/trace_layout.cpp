@@ -102,8 +102,8 @@ LayoutAnswers answers_from(std::string_view text) {
 LayoutAnswers answers_of(const TraceLayout& layout) {
     LayoutAnswers answers;
     for (std::size_t c = 0; c < layout.columns.size(); ++c)
-        if (layout.columns[c].role != ColumnRole::unused)
-            answers.columns.push_back({layout.columns[c].role, c, std::string(layout.columns[c].unit.name)});
+        if (const LogColumn& column = layout.columns[c]; column.role == ColumnRole::unused) answers.columns.push_back({column.role, c, {}});
+        else answers.columns.push_back({column.role, c, std::string(column.unit.name)});
     if (layout.date_order != DateOrder::unknown) answers.date_order = layout.date_order;
     answers.time_form = layout.time_form;
     answers.encoding = layout.encoding;

@@ -71,7 +71,7 @@ struct LayoutAnswers {
         std::string unit;      ///< empty: as detected
         bool operator==(const Column&) const = default;
     };
-    std::vector<Column> columns; ///< when any is named for a role, no other has it
+    std::vector<Column> columns; ///< when any is named for a role, no other has it; one named `unused` is left alone
     std::optional<DateOrder> date_order;
     std::optional<char> decimal, delimiter;
     std::optional<LogEncoding> encoding;

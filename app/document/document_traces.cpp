@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Logs of meters.
+#include "document/document.h"
+#include "document/document_state.h"
+#include "trace/run_load.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+StoreCommand::Step trace_withdrawn(const std::string& uuid, bool withdrawn) {
+    return [uuid, withdrawn](Logbook& book) { return book.set_trace_withdrawn(uuid, withdrawn); };
+}
+
+Change readings_of(const std::string& run_uuid) {
+    Change change;
+    change.readings.push_back(run_uuid);
+    return change;
+}
+
+} // namespace
+
+Result<ImportedTrace> Document::importTrace(const std::string& run_uuid, const std::optional<std::string>& meter_uuid, const QString& path,
+                                            const TraceDetection& detection, const TraceReadOptions& options) {
+    if (!state_->book) return State::nothing_open();
+    if (!run(run_uuid)) return State::no_such("run");
+    auto imported = import_trace(*state_->book, path.toStdString(), run_uuid, meter_uuid, detection, options);
+    if (!imported) return imported;
+    const auto& uuid = imported.value().trace.uuid;
+    state_->push(QStringLiteral("import log"), readings_of(run_uuid), trace_withdrawn(uuid, false), trace_withdrawn(uuid, true));
+    return imported;
+}
+
+Result<void> Document::withdrawTrace(const Trace& trace) {
+    if (!state_->book) return State::nothing_open();
+    if (const auto done = state_->book->set_trace_withdrawn(trace.uuid, true); !done) return done;
+    state_->push(QStringLiteral("withdraw log"), readings_of(trace.run_uuid), trace_withdrawn(trace.uuid, true), trace_withdrawn(trace.uuid, false));
+    return {};
+}
+
+Result<std::vector<Trace>> Document::traces(const std::string& run_uuid) const {
+    if (!state_->book) return State::nothing_open();
+    auto found = state_->book->traces(run_uuid);
+    if (found) std::erase_if(found.value(), [](const Trace& trace) { return trace.withdrawn; });
+    return found;
+}
+
+Result<void> Document::readSamples(const std::string& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const {
+    if (!state_->book) return State::nothing_open();
+    return state_->book->read_samples(trace_uuid, from_ms, to_ms, visit);
+}
+
+Result<std::optional<LoadStatistics>> Document::load(const std::string& run_uuid) const {
+    if (!state_->book) return State::nothing_open();
+    const auto* record = run(run_uuid);
+    if (!record) return State::no_such("run");
+    return load_of_run(*state_->book, *record);
+}
+
+Result<std::map<std::string, std::string>> Document::traceAnswers() const {
+    if (!state_->book) return State::nothing_open();
+    return state_->book->trace_answers();
+}
+
+} // namespace ullage

@@ -1,0 +1,247 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/log_view.h"
+
+#include "base/number.h"
+#include "charts/line_chart.h"
+#include "pages/page_parts.h"
+#include "style/roles.h"
+#include "style/spacing.h"
+#include "style/words.h"
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLocale>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+constexpr int figure_columns = 4;
+
+
+struct LoadFigure {
+    QString name, value;
+};
+
+std::vector<LoadFigure> figures_of(const LoadStatistics& load) {
+    const QLocale locale;
+    const auto with = [&locale](double value, int decimals, const char* unit) {
+        return QStringLiteral("%1 %2").arg(locale.toString(value, 'f', decimals), QString::fromUtf8(unit));
+    };
+    std::vector<LoadFigure> figures = {{LogView::tr("mean"), with(load.mean_w, 1, "W")},
+                                       {LogView::tr("peak"), with(load.peak_w, 1, "W")},
+                                       {LogView::tr("a day of it"), with(load.daily_wh, 0, "Wh")},
+                                       {LogView::tr("energy, power integrated"), with(load.energy_wh, 1, "Wh")}};
+    if (load.register_wh) figures.push_back({LogView::tr("its register over the same times"), with(*load.register_wh, 1, "Wh")});
+    if (load.cycle) {
+        figures.push_back({LogView::tr("while on"), with(load.cycle->on_w, 1, "W")});
+        figures.push_back({LogView::tr("while off"), with(load.cycle->off_w, 1, "W")});
+        figures.push_back({LogView::tr("share of the time on"), with(100 * load.cycle->duty, 1, "%")});
+        figures.push_back({LogView::tr("starts"), with(load.cycle->starts_per_hour, 2, "per h")});
+    } else {
+        figures.push_back({LogView::tr("switching"), LogView::tr("of one level")});
+    }
+    figures.push_back({LogView::tr("∫P² dt, for losses"), with(load.square_w2h, 0, "W²h")});
+    figures.push_back({LogView::tr("time covered"), text_of(duration_text(load.covered_h))});
+    if (load.gaps > 0)
+        figures.push_back({LogView::tr("gaps left out"), LogView::tr("%1 (%2, at most %3)").arg(load.gaps).arg(text_of(duration_text(load.gap_h)), with(load.gap_most_wh, 0, "Wh"))});
+    return figures;
+}
+
+QString log_words(const Trace& trace, const std::string& zone) {
+    const QLocale locale;
+    QString text = LogView::tr("%1: %2 samples from %3 to %4")
+                       .arg(text_of(trace.file_name), locale.toString(static_cast<qlonglong>(trace.samples)), text_of(format_iso8601(trace.first_ms, zone)),
+                            text_of(format_iso8601(trace.last_ms, zone)));
+    if (trace.rows_left_out > 0) text += LogView::tr(", %1 rows left out").arg(locale.toString(static_cast<qlonglong>(trace.rows_left_out)));
+    if (trace.offset_ms != 0) text += LogView::tr(", clock moved by %1 s").arg(locale.toString(static_cast<double>(trace.offset_ms) / 1000));
+    return text;
+}
+
+void clear_layout(QLayout& layout) {
+    while (QLayoutItem* item = layout.takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+}
+
+} // namespace
+
+LogView::LogView(Document& document, QWidget* parent)
+    : QWidget(parent), document_(document), chart_(new LineChart(this)), empty_(new_paragraph("noLogLabel", Tone::soft)),
+      error_(new_paragraph("logErrorLabel", Tone::fault)), logs_box_(new QWidget(this)), figures_box_(new QWidget(this)),
+      import_(new_button("importLogButton", tr("Import log…"))), appliance_(new_button("logApplianceButton", tr("Add to a load list…"))) {
+    setObjectName(QStringLiteral("logView"));
+    chart_->setObjectName(QStringLiteral("logChart"));
+    empty_->setText(tr("No log of a meter in this run. A meter that logs can be read here: its register and power then go with the gauge readings that are "
+                       "noted by hand."));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(spacing::page_margin_px, spacing::grid_px, spacing::page_margin_px, spacing::grid_px);
+    column->setSpacing(spacing::grid_px);
+    column->addWidget(error_);
+    column->addWidget(empty_);
+    column->addWidget(chart_, 1);
+    figures_ = new QGridLayout(figures_box_);
+    figures_->setContentsMargins(0, 0, 0, 0);
+    figures_->setVerticalSpacing(2);
+    figures_->setHorizontalSpacing(spacing::page_margin_px);
+    column->addWidget(figures_box_);
+    logs_ = new QVBoxLayout(logs_box_);
+    logs_->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(logs_box_);
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(import_);
+    buttons->addWidget(appliance_);
+    buttons->addStretch();
+    column->addLayout(buttons);
+    column->addStretch(0);
+    error_->hide();
+    connect(import_, &QPushButton::clicked, this, &LogView::importAsked);
+    connect(appliance_, &QPushButton::clicked, this, &LogView::applianceAsked);
+    connect(chart_, &LineChart::visibleSpanChanged, this, &LogView::show_span);
+}
+
+QWidget* LogView::chart() const { return chart_; }
+
+void LogView::setRun(const QString& run_uuid) {
+    run_uuid_ = run_uuid.toStdString();
+    if (isVisible()) look();
+}
+
+void LogView::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    look();
+}
+
+std::string LogView::mark_of(const std::vector<Trace>& traces) const {
+    const RunRecord* record = document_.run(run_uuid_);
+    std::string mark = run_uuid_;
+    for (const Trace& trace : traces) mark += ' ' + trace.uuid;
+    // The load's figures go from the first reading to the end of the run.
+    if (record && !record->readings.empty() && !traces.empty())
+        mark += fmt::format(" {} {} {}", record->readings.front().values.time_ms, record->readings.back().values.time_ms, static_cast<int>(record->run.end));
+    return mark;
+}
+
+void LogView::look() {
+    if (!document_.run(run_uuid_)) return;
+    const auto traces = document_.traces(run_uuid_);
+    error_->hide();
+    if (!traces) {
+        error_->setText(text_of(traces.error().sentence()));
+        error_->show();
+        return;
+    }
+    if (mark_of(traces.value()) == seen_) return;
+    seen_ = mark_of(traces.value());
+    traces_ = traces.value();
+    const bool any = !traces_.empty();
+    for (QWidget* part : {static_cast<QWidget*>(chart_), logs_box_, figures_box_, static_cast<QWidget*>(appliance_)}) part->setVisible(any);
+    empty_->setVisible(!any);
+    curve_.reset();
+    show_logs(traces_);
+    if (!any) return;
+    const auto load = document_.load(run_uuid_);
+    show_load(load ? load.value() : std::nullopt);
+    const UtcMs start_ms = document_.analysis(run_uuid_).energy.start_ms;
+    auto curve = LogCurve::of(document_, traces_, start_ms != 0 ? start_ms : traces_.front().first_ms);
+    if (!load || !curve) {
+        error_->setText(text_of((load ? curve.error() : load.error()).sentence()));
+        error_->show();
+        return;
+    }
+    curve_ = std::move(curve).value();
+    show_curve();
+}
+
+void LogView::show_logs(const std::vector<Trace>& traces) {
+    clear_layout(*logs_);
+    const RunRecord* record = document_.run(run_uuid_);
+    for (std::size_t t = 0; t < traces.size(); ++t) {
+        auto* box = new QWidget;
+        auto* line = new QHBoxLayout(box);
+        line->setContentsMargins(0, 0, 0, 0);
+        auto* words = new_paragraph("logLabel", Tone::soft, TextSize::caption);
+        words->setText(log_words(traces[t], record->run.time_zone));
+        auto* withdraw_button = new_button("withdrawLogButton", tr("Withdraw"));
+        withdraw_button->setAccessibleName(tr("Withdraw the log %1").arg(text_of(traces[t].file_name)));
+        make_quiet(*withdraw_button);
+        line->addWidget(words, 1);
+        line->addWidget(withdraw_button);
+        logs_->addWidget(box);
+        connect(withdraw_button, &QPushButton::clicked, this, [this, place = static_cast<int>(t)] { withdraw(place); }, Qt::QueuedConnection);
+    }
+}
+
+void LogView::withdraw(int place) {
+    if (place < 0 || place >= static_cast<int>(traces_.size())) return;
+    const auto done = document_.withdrawTrace(traces_[static_cast<std::size_t>(place)]);
+    if (done) return;
+    error_->setText(text_of(done.error().sentence()));
+    error_->show();
+}
+
+void LogView::show_load(const std::optional<LoadStatistics>& load) {
+    clear_layout(*figures_);
+    appliance_->setVisible(load.has_value());
+    if (!load) return;
+    int place = 0;
+    for (const LoadFigure& figure : figures_of(*load)) {
+        auto* name = new QLabel(figure.name);
+        auto* value = new QLabel(figure.value);
+        set_text_style(*name, Tone::soft, TextSize::caption);
+        set_text_style(*value, Tone::ink);
+        for (QLabel* label : {name, value}) label->setWordWrap(true); // else the longest would hold the page wide
+        value->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        const int row = 2 * (place / figure_columns), column = place % figure_columns;
+        figures_->addWidget(name, row, column);
+        figures_->addWidget(value, row + 1, column);
+        ++place;
+    }
+}
+
+void LogView::show_curve() {
+    ChartContent content;
+    content.description = tr("Power of the log against hours since the start");
+    content.x.title = tr("hours since start");
+    content.x.unit = QStringLiteral("h");
+    content.y.title = tr("power / W");
+    content.y.unit = QStringLiteral("W");
+    content.y.include_zero = true;
+    content.empty_text = tr("The log holds no power: its register counts, and stands in the readings' energy.");
+    ChartSeries power;
+    power.id = QStringLiteral("log_power");
+    power.marker = Marker::none;
+    power.colour = CurveColour::delivered;
+    power.points = curve_->overview();
+    if (!power.points.empty()) {
+        content.x.minimum = power.points.front().x;
+        content.x.maximum = power.points.back().x;
+    }
+    content.series.push_back(std::move(power));
+    detailed_ = false;
+    chart_->setContent(std::move(content));
+    chart_->resetZoom();
+}
+
+void LogView::show_span(double from_h, double to_h) {
+    if (!curve_ || showing_) return;
+    const auto detail = curve_->detailed(document_, from_h, to_h);
+    if (!detail || (!detail.value() && !detailed_)) return;
+    ChartContent content = chart_->content();
+    content.series.front().points = detail.value() ? *detail.value() : curve_->overview();
+    detailed_ = detail.value().has_value();
+    showing_ = true; // what the chart says of its span meanwhile is this one
+    chart_->setContent(std::move(content));
+    showing_ = false;
+}
+
+} // namespace ullage

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+#include "pages/log_curve.h"
+
+#include <QWidget>
+
+class QGridLayout;
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace ullage {
+
+class LineChart;
+
+/// What the logs of a run show: power over time, and the load's own figures. Reads them when it is in sight and they have changed.
+class LogView final : public QWidget {
+    Q_OBJECT
+public:
+    explicit LogView(Document& document, QWidget* parent = nullptr);
+
+    void setRun(const QString& run_uuid);
+    [[nodiscard]] QWidget* chart() const;
+
+signals:
+    void importAsked();
+    void applianceAsked(); ///< the load is wanted as a line of a load list
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void look();
+    void show_logs(const std::vector<Trace>& traces);
+    void show_load(const std::optional<LoadStatistics>& load);
+    void show_curve();
+    void show_span(double from_h, double to_h);
+    void withdraw(int place);
+    [[nodiscard]] std::string mark_of(const std::vector<Trace>& traces) const; ///< what tells one state from another
+
+    Document& document_;
+    std::string run_uuid_;
+    std::string seen_; ///< mark_of() what is shown
+    std::vector<Trace> traces_;
+    std::optional<LogCurve> curve_;
+    bool detailed_ = false, showing_ = false;
+    LineChart* chart_;
+    QLabel *empty_, *error_;
+    QVBoxLayout* logs_;
+    QWidget *logs_box_, *figures_box_;
+    QGridLayout* figures_;
+    QPushButton *import_, *appliance_;
+};
+
+} // namespace ullage
