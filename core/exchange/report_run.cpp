@@ -85,6 +85,7 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     add_summary(builder, run, split);
     add_measured_with(builder, {run});
     add_results(builder, quantities);
+    builder.paragraph(run.analysis->energy.log_sentence, "Log of the meter");
     add_assumed_of_register(builder, run);
     builder.paragraph(unit_fit.sentence, "All drains of this unit together");
     add_not_known(builder, quantities);

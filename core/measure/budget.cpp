@@ -59,7 +59,8 @@ void add_register_step(const RunRecord& record, const RegisterTrack& track, Budg
 
 /// Steps of the power and what it did between samples.
 void add_integration(const LogUse& log, Budget& budget) {
-    budget.lines.push_back({"power step " + exact_text(log.power_step_w) + " W of the log, all the time alike, rounding or truncation unknown", "rectangular", "independent",
+    budget.lines.push_back({"power step " + exact_text(log.power_step_w) + " W of the log, all the time alike, rounding or truncation unknown",
+                            "rectangular", "independent",
                             log.step_half_width_wh / std::sqrt(3.0), 0});
     budget.lines.push_back({"power between the samples of the log", "normal", "independent", log.u_sampling_wh, 0});
 }

@@ -35,8 +35,8 @@ struct Budget {
 /// The 95 % half-width convolves the rectangular gain with the rest, taken as normal (half_width_of_sum): checked against the adaptive procedure
 /// of JCGM 101:2008, 7.9; where the two readings of the register are all that counts it is 3 % too wide, where they equal the gain 0.4 % too narrow.
 ///
-/// By a log (RegisterTrack::log): the step is that of its register, or of its power over all the time, with the variance of what the power did between samples;
-/// and a line holds the doubt of the noted start and end with the interpolation between samples.
+/// By a log (RegisterTrack::log): the step is that of its register, or of its power over all the time, with the variance of what the power did
+/// between samples; and a line holds the doubt of the noted start and end with the interpolation between samples.
 ///
 /// Short gaps without register (RegisterTrack::short_gaps): the energy that flowed then, somewhere in 0 .. L with L its most_wh, is not added,
 /// as nothing measured it. Each line holds its root mean square about 0; the half-width takes its mean, the sum of L/2, as an effect that is

@@ -2,9 +2,11 @@
 #include "base/number.h"
 #include "measure/budget.h"
 #include "measure/energy_analysis.h"
+#include "measure/log_energy.h"
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace ullage {
 namespace {
@@ -40,6 +42,19 @@ double delivered_at(const RegisterTrack& track, UtcMs time_ms) {
     return delivered_wh;
 }
 
+/// The bracket by a log that saw the power cease after the last reading with the output on; absent without one.
+std::optional<Quantity> ceased_in_log(const RunRecord& record, UtcMs first, UtcMs last_on, UtcMs found, const MeasureOptions& options) {
+    if (!record.trace || !record.trace->has_power || !record.trace->off_ms) return std::nullopt;
+    const RunTrace& trace = *record.trace;
+    const auto doubt = static_cast<UtcMs>(std::llround(log_moment_doubt_ms(trace, options)));
+    if (*trace.last_on_ms < last_on - doubt || *trace.last_on_ms > found + doubt) return std::nullopt;
+    const UtcMs ceased_by = std::max(*trace.off_ms, *trace.last_on_ms + trace.longest_off_ms);
+    const double lower_h = hours_between(first, std::max(*trace.last_on_ms - doubt, last_on));
+    const double upper_h = std::max(lower_h, hours_between(first, std::min(ceased_by + doubt, found)));
+    return known("duration_h", "h", (lower_h + upper_h) / 2, (upper_h - lower_h) / 2, Kind::bracket,
+                 "the output was found off; the power in the log ceased at " + clock_text(*trace.last_on_ms, record.run.time_zone));
+}
+
 Quantity found_off(const RunRecord& record, const RegisterTrack& track, UtcMs first, UtcMs last_on, UtcMs found) {
     double lower_h = hours_between(first, last_on);
     double upper_h = hours_between(first, found);
@@ -66,8 +81,10 @@ Quantity found_off(const RunRecord& record, const RegisterTrack& track, UtcMs fi
 Quantity run_duration(const RunRecord& record, const RunScan& scan, const RegisterTrack& track, const MeasureOptions& options) {
     if (!scan.first_ms || *scan.first_ms == *scan.last_ms) return not_known("duration_h", "h", "fewer than two moments are noted");
     const bool off_since_unseen = !scan.cut_off_ms || *scan.cut_off_ms == *scan.last_ms;
-    if (record.run.end == RunEnd::found_off && scan.before_last_ms && off_since_unseen)
+    if (record.run.end == RunEnd::found_off && scan.before_last_ms && off_since_unseen) {
+        if (auto seen = ceased_in_log(record, *scan.first_ms, *scan.before_last_ms, *scan.last_ms, options)) return std::move(*seen);
         return found_off(record, track, *scan.first_ms, *scan.before_last_ms, *scan.last_ms);
+    }
     const UtcMs end_ms = scan.cut_off_ms.value_or(*scan.last_ms);
     // Two noted moments, each good to the minute: the 95 % half-width of a triangular distribution.
     const double half_width_h = 2 * options.moment_doubt_min / 60 * (1 - std::sqrt(1 - options.coverage));

@@ -35,12 +35,15 @@ struct EnergyAnalysis {
     Quantity wh_per_gauge_point;  ///< "wh_per_gauge_point", end to end
 };
 
-/// Runs register unwrapping (by the log of a meter where there is one that tells, see log_track.h), pairing, budget and usable fraction on one run. Never fails: what cannot be known says so.
+/// Runs register unwrapping (by the log of a meter where there is one that tells, see log_track.h), pairing, budget and usable fraction on one run.
+/// Never fails: what cannot be known says so.
 [[nodiscard]] EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& options = {});
 
 /// Time from the first reading to the end of the output. Cut-off seen: to the mark or, without one, the last reading,
 /// known to the noted minute. Found off: a bracket between the last reading before and the moment found, narrowed by the
-/// energy that was delivered after that reading where the load had been steady (interval means within 10 %).
+/// energy that was delivered after that reading where the load had been steady (interval means within 10 %); by a log of power that saw it cease,
+/// from the last sample with load on for as long as the load has ever paused before, widened by the doubt of the noted start against the clock of
+/// the log.
 [[nodiscard]] Quantity run_duration(const RunRecord& record, const RunScan& scan, const RegisterTrack& track, const MeasureOptions& options = {});
 
 } // namespace ullage

@@ -4,6 +4,7 @@
 
 #include "base/number.h"
 #include "measure/budget.h"
+#include "measure/log_check.h"
 #include "measure/log_energy.h"
 
 #include <algorithm>
@@ -16,71 +17,11 @@ namespace {
 
 constexpr UtcMs minute_ms = 60'000;
 constexpr UtcMs mark_reach_ms = 3 * minute_ms;
-constexpr UtcMs bridged_by_hand_ms = 10 * minute_ms;
 constexpr double least_square_steps = 20; ///< a mean load over fewer steps of a register is too rough to be squared
 constexpr std::string_view of_log = "log:";
 
-bool of_this_meter(const RunRecord& record) {
-    return !record.trace->meter_uuid || !record.run.meter_uuid || *record.trace->meter_uuid == *record.run.meter_uuid;
-}
-
-std::vector<const Reading*> shown(const RunRecord& record) {
-    std::vector<const Reading*> readings;
-    for (const Reading& reading : record.readings)
-        if (!reading.withdrawn) readings.push_back(&reading);
-    return readings;
-}
-
-struct RegisterSample {
-    UtcMs time_ms = 0;
-    double wh = 0;
-};
-
-std::vector<RegisterSample> register_samples(const RunTrace& trace) {
-    std::vector<RegisterSample> samples;
-    for (const TracePoint& point : trace.points)
-        if (point.register_wh) samples.push_back({point.time_ms, *point.register_wh});
-    return samples;
-}
-
-/// What a value noted by hand is to lie within, by the log.
-struct Expected {
-    double at_wh = 0, low_wh = 0, high_wh = 0;
-};
-
-/// Absent where the log has no samples about the moment, or its register falls there.
-std::optional<Expected> expected_at(const std::vector<RegisterSample>& samples, UtcMs time_ms, double doubt_ms, double step_wh) {
-    const auto doubt = static_cast<UtcMs>(std::llround(doubt_ms));
-    const auto low = std::ranges::upper_bound(samples, time_ms - doubt, {}, &RegisterSample::time_ms);
-    const auto high = std::ranges::lower_bound(samples, time_ms + doubt, {}, &RegisterSample::time_ms);
-    if (low == samples.begin() || high == samples.end()) return std::nullopt;
-    const auto from = low - 1;
-    if (high->time_ms - from->time_ms > 2 * doubt + bridged_by_hand_ms) return std::nullopt;
-    if (!std::ranges::is_sorted(from, high + 1, {}, &RegisterSample::wh)) return std::nullopt;
-    const auto next = std::ranges::lower_bound(from, high, time_ms, {}, &RegisterSample::time_ms);
-    const auto& before = next == from ? *from : *(next - 1);
-    const double f = next->time_ms > before.time_ms ? hours_between(before.time_ms, time_ms) / hours_between(before.time_ms, next->time_ms) : 0.0;
-    return Expected{before.wh + std::clamp(f, 0.0, 1.0) * (next->wh - before.wh), from->wh - step_wh, high->wh + step_wh};
-}
-
-struct HandCheck {
-    long compared = 0, agreeing = 0;
-    std::vector<std::pair<const Reading*, double>> differing; ///< with what the log says
-};
-
-HandCheck hand_check(const RunRecord& record, const MeasureOptions& options) {
-    HandCheck check;
-    const std::vector<RegisterSample> samples = register_samples(*record.trace);
-    const double doubt_ms = log_moment_doubt_ms(*record.trace, options), step_wh = register_step_wh(record);
-    for (const Reading* reading : shown(record)) {
-        if (!reading->values.register_wh) continue;
-        const auto expected = expected_at(samples, reading->values.time_ms, doubt_ms, step_wh);
-        if (!expected) continue;
-        ++check.compared;
-        if (*reading->values.register_wh >= expected->low_wh && *reading->values.register_wh <= expected->high_wh) ++check.agreeing;
-        else check.differing.emplace_back(reading, expected->at_wh);
-    }
-    return check;
+UtcMs end_of(const RunRecord& record, const RunScan& scan) {
+    return record.run.end == RunEnd::still_running ? latest_ms : scan.cut_off_ms.value_or(*scan.last_ms);
 }
 
 /// The log's register, and registers noted by hand where it says nothing, as the readings of a run.
@@ -91,7 +32,7 @@ public:
         record_.meter = record.meter;
         record_.run = record.run;
         record_.run.end = RunEnd::still_running;
-        const std::vector<const Reading*> readings = shown(record);
+        const std::vector<const Reading*> readings = readings_kept(record);
         auto next = readings.begin();
         for (const RegisterSample& sample : samples_) {
             while (next != readings.end() && (*next)->values.time_ms < sample.time_ms) ++next;
@@ -111,7 +52,9 @@ public:
             }
             before = reading;
         }
-        std::ranges::stable_sort(record_.readings, {}, [](const Reading& reading) { return std::pair(reading.values.time_ms, !reading.values.mark.has_value()); });
+        // A mark goes before what was read after it.
+        std::ranges::stable_sort(record_.readings, {},
+                                 [](const Reading& reading) { return std::pair(reading.values.time_ms, !reading.values.mark.has_value()); });
         for (std::size_t i = 0; i < record_.readings.size(); ++i) record_.readings[i].sequence = static_cast<long>(i) + 1;
     }
 
@@ -170,7 +113,7 @@ LogCurve register_squares(const LogCurve& energy_wh, double step_wh) {
     return squares;
 }
 
-std::optional<Dense> by_register(const RunRecord& record, const MeasureOptions& options) {
+std::optional<Dense> by_register(const RunRecord& record, const RunScan& scan, const MeasureOptions& options) {
     const HandCheck check = hand_check(record, options);
     // Where most of what was noted contradicts the log, its clock or the log itself is the wrong one.
     if (2 * (check.compared - check.agreeing) > check.compared) return std::nullopt;
@@ -186,7 +129,7 @@ std::optional<Dense> by_register(const RunRecord& record, const MeasureOptions& 
     LogUse use;
     use.step_wh = register_step_wh(made.record());
     const double correction = record.meter ? record.meter->correction : 1.0;
-    if (record.trace->has_power && record.trace->gaps.empty()) {
+    if (record.trace->has_power && gaps_within(*record.trace, *scan.first_ms, end_of(record, scan)).empty()) {
         dense.square_w2h = integrated_square(*record.trace);
         for (double& square : dense.square_w2h.values) square *= correction * correction;
     } else {
@@ -206,7 +149,7 @@ std::optional<Dense> by_register(const RunRecord& record, const MeasureOptions& 
     return dense;
 }
 
-Dense by_power(const RunRecord& record, const MeasureOptions& options) {
+Dense by_power(const RunRecord& record, const RunScan& scan, const MeasureOptions& options) {
     const RunTrace& trace = *record.trace;
     const double correction = record.meter ? record.meter->correction : 1.0;
     Dense dense;
@@ -225,7 +168,7 @@ Dense by_power(const RunRecord& record, const MeasureOptions& options) {
     const double moment_h = options.moment_doubt_min / 60;
     double missing_h = 0;
     long missing = 0;
-    for (const PowerGap& gap : trace.gaps) {
+    for (const PowerGap& gap : gaps_within(trace, *scan.first_ms, end_of(record, scan))) {
         const double hours = hours_between(gap.from_ms, gap.to_ms);
         if (hours <= complete_within_h) {
             track.short_gaps.push_back({hours, trace.peak_w * correction * (hours + moment_h)});
@@ -286,12 +229,15 @@ RegisterTrack at_noted_moments(const RunRecord& record, const RunScan& scan, con
     }
     if (track.points.empty()) return track;
     if (record.run.end == RunEnd::still_running && log_to_ms > covered_to_ms) {
-        track.points.push_back({no_reading, log_to_ms, energy_wh.values.back(), std::max(energy_wh.values.back() - *start_wh, track.points.back().delivered_wh)});
+        const double last_wh = energy_wh.values.back();
+        track.points.push_back({no_reading, log_to_ms, last_wh, std::max(last_wh - *start_wh, track.points.back().delivered_wh)});
         use.square_w2h.push_back(std::max(0.0, dense.square_w2h.at(log_to_ms) - *start_square));
         use.u_wh.push_back(0);
     }
     const auto short_gap = [&](double hours) { track.short_gaps.push_back({hours, peak_w * (hours + options.moment_doubt_min / 60)}); };
-    const auto about = [&](double hours) { return " (" + duration_text(hours) + ", about " + fixed_text(usual_w * hours, 0) + " Wh at the mean load)"; };
+    const auto about = [&](double hours) {
+        return " (" + duration_text(hours) + ", about " + fixed_text(usual_w * hours, 0) + " Wh at the mean load)";
+    };
     if (*scan.first_ms < log_from_ms) {
         const double hours = hours_between(*scan.first_ms, log_from_ms);
         if (hours <= complete_within_h) short_gap(hours);
@@ -306,71 +252,17 @@ RegisterTrack at_noted_moments(const RunRecord& record, const RunScan& scan, con
     return track;
 }
 
-std::string percent_words(double share) { return fixed_text(100 * std::abs(share), std::abs(share) < 0.0995 ? 1 : 0) + " % "; }
-
-/// Integrated power against a register over the same samples. Both are the same meter's: what differs beyond steps and sampling is its power or its counting.
-std::string integration_sentence(const RunTrace& trace, double register_wh, double step_wh, double first_energy_wh, double last_energy_wh, double u_moments_wh,
-                                 const char* whose) {
-    const double energy_wh = last_energy_wh - first_energy_wh;
-    if (register_wh <= 0 || energy_wh <= 0) return {};
-    const IntegrationDoubt doubt = integration_doubt(trace);
-    const double half_wh = 2 * std::hypot(doubt.u_sampling_wh, doubt.step_half_width_wh / std::sqrt(3.0), step_wh / std::sqrt(6.0)) + 2 * u_moments_wh;
-    const double difference = energy_wh / register_wh - 1;
-    std::string text = " Its integrated power gives " + fixed_text(energy_wh, 1) + " ± " + fixed_text(half_wh, 1) + " Wh where " + whose + " says " +
-                       fixed_text(register_wh, 1) + " Wh: " + percent_words(difference) + (difference < 0 ? "less" : "more") + ", ";
-    text += std::abs(energy_wh - register_wh) <= half_wh ? "which steps and sampling explain."
-                                                         : "more than steps and sampling explain; the meter's power and its counting differ.";
-    return text;
-}
-
 } // namespace
 
 std::optional<RegisterTrack> log_track(const RunRecord& record, const RunScan& scan, const MeasureOptions& options) {
-    if (!record.trace || record.trace->points.empty() || !scan.first_ms || !of_this_meter(record)) return std::nullopt;
+    if (!record.trace || record.trace->points.empty() || !scan.first_ms || !log_is_of_run_meter(record)) return std::nullopt;
     std::optional<Dense> dense;
-    if (record.trace->has_register) dense = by_register(record, options);
-    else if (record.trace->has_power && scan.registers.size() < 2) dense = by_power(record, options);
+    if (record.trace->has_register) dense = by_register(record, scan, options);
+    else if (record.trace->has_power && scan.registers.size() < 2) dense = by_power(record, scan, options);
     if (!dense || !dense->energy_wh.usable()) return std::nullopt;
     RegisterTrack track = at_noted_moments(record, scan, options, std::move(*dense));
     if (!track.usable()) return std::nullopt;
     return track;
-}
-
-std::string compare_with_log(const RunRecord& record, const MeasureOptions& options, RegisterTrack& track) {
-    if (!record.trace || record.trace->points.empty()) return {};
-    const RunTrace& trace = *record.trace;
-    if (!of_this_meter(record))
-        return "The log is of another meter than the run names, so that delivered energy rests on registers noted by hand; name the log's meter as that of the run to use it.";
-    std::string text;
-    if (track.log) text = track.log->integrated ? "Delivered energy is the integrated power of the log." : "Delivered energy is that of the log's register at the noted moments.";
-    else if (track.usable()) text = "Delivered energy rests on registers noted by hand.";
-    if (trace.has_register) {
-        const HandCheck check = hand_check(record, options);
-        if (check.compared > 0)
-            text += " " + std::to_string(check.agreeing) + " of " + count_text(check.compared, "register", "registers") + " noted by hand " +
-                    (check.agreeing == 1 ? "agrees" : "agree") + " with the log.";
-        if (!track.log && check.compared > check.agreeing)
-            text += " Most do not: the clock of the log is off, or it is the log of something else. It was not used.";
-        if (track.log)
-            for (const auto& [reading, log_wh] : check.differing)
-                track.mends.push_back({MendKind::against_log, reading->uuid,
-                                       exact_text(*reading->values.register_wh) + " Wh was noted, the log says " + fixed_text(log_wh, 0) + " Wh; the log was used", {}});
-    }
-    if (track.log && track.log->left_out > 0)
-        text += " " + count_text(track.log->left_out, "value", "values") + " of its register fitted nothing and " + (track.log->left_out == 1 ? "was" : "were") + " left out.";
-    if (!trace.has_power || !trace.gaps.empty()) return text;
-    const LogCurve energy_wh = integrated_energy(trace);
-    const double correction = record.meter ? record.meter->correction : 1.0;
-    if (!energy_wh.usable() || !track.usable() || (track.log && track.log->integrated)) return text;
-    if (track.points.front().time_ms < energy_wh.times_ms.front() || track.missing_inside) return text;
-    const UtcMs from_ms = track.points.front().time_ms, to_ms = std::min(track.points.back().time_ms, energy_wh.times_ms.back());
-    const auto doubt = static_cast<UtcMs>(std::llround(log_moment_doubt_ms(trace, options)));
-    const bool cut_off = track.log && record.run.end == RunEnd::cut_off_seen;
-    const double from_wh = energy_wh.at(from_ms) * correction, to_wh = energy_wh.at(cut_off ? to_ms + doubt : to_ms) * correction;
-    // Registers noted by hand stand for moments in doubt; the log's own stand beside its power.
-    const double u_moments_wh = track.log ? 0 : std::hypot(energy_wh.u_moment(from_ms, static_cast<double>(doubt)), energy_wh.u_moment(to_ms, static_cast<double>(doubt)));
-    return text + integration_sentence(trace, track.total_wh(), track.log ? track.log->step_wh : register_step_wh(record), from_wh, to_wh, u_moments_wh,
-                                       track.log ? "its register" : "the register noted by hand");
 }
 
 } // namespace ullage

@@ -89,12 +89,13 @@ struct RegisterTrack {
 
 /// Unwraps the register: marked zeros and swaps, rollovers (span known), unmarked resets, typing errors. Among all ways
 /// to read the sequence the cheapest is taken (dynamic programme over "kept" readings; a typing error costs 3, an
-/// unmarked reset 2 plus how far its implied load and those of the steps before and after it lie above the run's usual load, a rollover 1/2; loads above
-/// believable_load_w are impossible), so that a reset and a typing error are told apart by rate. Withdrawn readings
+/// unmarked reset 2 plus how far its implied load and those of the steps before and after it lie above the run's usual load, a rollover 1/2; loads
+/// above believable_load_w are impossible), so that a reset and a typing error are told apart by rate. Withdrawn readings
 /// and readings without register are left out. `readings` in order of time.
 ///
-/// Energy may be missing where the register was not read for more than 2 minutes (without a mark: where it was not read for that long about the reset), unless the usual load would have taken less than half a
-/// register step then. Shorter times are short_gaps; their load is the highest mean over 10 minutes or between two readings.
+/// Energy may be missing where the register was not read for more than 2 minutes (without a mark: where it was not read for that long about the
+/// reset), unless the usual load would have taken less than half a register step then. Shorter times are short_gaps; their load is the highest mean
+/// over 10 minutes or between two readings.
 [[nodiscard]] RegisterTrack unwrap_register(const RunRecord& record, const MeasureOptions& options = {});
 
 } // namespace ullage

@@ -75,6 +75,7 @@ void TraceThinner::add_power(const TraceSample& sample, TracePoint& sums) {
     power_sum_w_ += watts;
     if (decimals_ < most_decimals) note_step(watts);
     if (watts > 0 && watts >= on_above_mean * power_sum_w_ / static_cast<double>(powers_)) {
+        if (trace_.last_on_ms) trace_.longest_off_ms = std::max(trace_.longest_off_ms, sample.time_ms - *trace_.last_on_ms);
         trace_.last_on_ms = sample.time_ms;
         trace_.off_ms.reset();
     } else if (trace_.last_on_ms && !trace_.off_ms) {

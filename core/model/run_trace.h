@@ -40,6 +40,7 @@ struct RunTrace {
     std::vector<PowerGap> gaps;   ///< the first thousand
     double offset_u_s = 0;        ///< standard uncertainty of the clock offset, the largest of the traces; 0 where it was given or none was needed
     std::optional<UtcMs> last_on_ms, off_ms; ///< the last sample above a twentieth of the mean power, and the one after it
+    UtcMs longest_off_ms = 0;                ///< between two samples above it that follow each other
 };
 
 /// Times between samples beyond this are gaps: ten mean intervals of the trace (of several, the longest), at least 60 s.
@@ -47,19 +48,20 @@ struct RunTrace {
 
 /// Keeps a RunTrace of samples that come in a stream, in order of time; memory does not grow with them.
 ///
-/// The energy between two samples dt apart, taken as a trapezoid, is uncertain by what the power did between them. A step dP that falls anywhere in dt
-/// gives the variance (dP dt)^2 / 12. Where a step is followed by one back, the load may switch faster than it is sampled: each
+/// The energy between two samples dt apart, taken as a trapezoid, is uncertain by what the power did between them. A step dP that falls anywhere in
+/// dt gives the variance (dP dt)^2 / 12. Where a step is followed by one back, the load may switch faster than it is sampled: each
 /// such pair adds |dP1 dP2| dt1 dt2 more, by which random samples of a load of two levels give the variance of their mean.
 /// Own derivation; checked with simulated loads.
 class TraceThinner {
 public:
     static constexpr std::size_t spread_samples = 2000;
 
-    /// `moments`: where samples before and after are kept, sorted here. Up to `spread` samples are kept evenly from `from_ms` to `to_ms`. Times between samples of
-    /// power beyond `gap_limit_s` are gaps.
+    /// `moments`: where samples before and after are kept, sorted here. Up to `spread` samples are kept evenly from `from_ms` to `to_ms`. Times
+    /// between samples of power beyond `gap_limit_s` are gaps.
     TraceThinner(std::vector<UtcMs> moments, UtcMs from_ms, UtcMs to_ms, double gap_limit_s, std::size_t spread = spread_samples);
-    /// For a run with these readings (at least one that is not withdrawn) and traces from `first_ms` to `last_ms`: samples about each noted moment and a minute
-    /// either side of it, from ten minutes before the first reading to ten minutes after the last, of a run still running to the last sample.
+    /// For a run with these readings (at least one that is not withdrawn) and traces from `first_ms` to `last_ms`: samples about each noted moment
+    /// and a minute either side of it, from ten minutes before the first reading to ten minutes after the last, of a run still running to the last
+    /// sample.
     TraceThinner(const std::vector<Reading>& readings, RunEnd end, UtcMs first_ms, UtcMs last_ms, double gap_limit_s);
 
     /// Samples outside are of no use.

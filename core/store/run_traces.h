@@ -19,8 +19,8 @@ namespace ullage::store {
 /// What the traces of runs come to at the moments of their readings. Remembers each until its traces or the moments change, since traces never do.
 class RunTraces {
 public:
-    /// Fills record.trace from the traces of its run that are not withdrawn: from ten minutes before its first reading to ten minutes after its last, of a run still
-    /// running to the last sample. False where a block of samples cannot be read.
+    /// Fills record.trace from the traces of its run that are not withdrawn: from ten minutes before its first reading to ten minutes after its
+    /// last, of a run still running to the last sample. False where a block of samples cannot be read.
     [[nodiscard]] bool fill(SQLite::Database& database, std::int64_t run_id, RunRecord& record);
 
 private:

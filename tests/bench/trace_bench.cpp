@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Logs of meters: import of a CSV of four columns against the sqlite3 shell's `.import` into an equal typed table, peak memory of an import against the size of
-// the file, and the analysis of a run's samples against one pass that sums the same column in SQLite. A benchmark, no test: it reports ratios of one run and
-// never fails. Usage: bench_trace [ROWS] (default 1 000 000); it works in a folder of its own under the temporary folder, in some 500 MB.
+// Logs of meters: import of a CSV of four columns against the sqlite3 shell's `.import` into an equal typed table, peak memory of an import against
+// the size of the file, and the analysis of a run's samples against one pass that sums the same column in SQLite. A benchmark, no test: it reports
+// ratios of one run and never fails. Usage: bench_trace [ROWS] (default 1 000 000); it works in a folder of its own under the temporary folder, in
+// some 500 MB.
 #include "fleet/run_analysis.h"
 #include "support/fake_clock.h"
 #include "support/temp_folder.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Feeds spoiled logs and run sheets to their readers, and what these take to the analysis. Usage: fuzz_readers [--seconds N] [--seed S] [--into FOLDER].
-// The inputs at work lie in FOLDER (default: .) as fuzz_log and fuzz_sheet, so that what ended the program can be looked at. Exit code 1 where a reader breaks a
-// promise; the sanitizers of the build and a limit of 60 s for each input end the program themselves.
+// Feeds spoiled logs and run sheets to their readers, and what these take to the analysis. Usage: fuzz_readers [--seconds N] [--seed S] [--into
+// FOLDER]. The inputs at work lie in FOLDER (default: .) as fuzz_log and fuzz_sheet, so that what ended the program can be looked at. Exit code 1
+// where a reader breaks a promise; the sanitizers of the build and a limit of 60 s for each input end the program themselves.
 #include "exchange/run_sheet.h"
 #include "fleet/run_analysis.h"
 #include "fuzz/mutator.h"

@@ -20,7 +20,7 @@ constexpr std::array<std::string_view, 44> tokens = {
 
 std::string Mutator::next() {
     std::string text = last_.empty() || pick(4) != 0 ? corpus_[pick(corpus_.size())] : last_;
-    for (std::size_t changes = 1 + pick(8); changes > 0; --changes) change(text);
+    for (std::size_t changes = 1 + pick(1 + pick(8)); changes > 0; --changes) change(text);
     if (text.size() > most_bytes) text.resize(most_bytes);
     last_ = text;
     return text;

@@ -197,12 +197,16 @@ TEST(LogTrack, a_gap_in_integrated_power_is_bounded_and_never_bridged) {
         std::erase_if(samples, [=](const TraceSample& sample) { return sample.time_ms > RecordBuilder::moment_ms(from_h) && sample.time_ms < RecordBuilder::moment_ms(to_h); });
     };
     drop(2.5, 2.5 + 90.0 / 3600);
-    std::vector<TraceSample> longer = samples;
     give_log(run.record(), samples);
     const EnergyAnalysis brief = analyse_energy(run.record());
     EXPECT_EQ(brief.delivered_wh.kind, Kind::measured);
     EXPECT_NEAR(*brief.delivered_wh.value, 798, 0.5);
     EXPECT_TRUE(has_line(brief.budget, "short gap"));
+    // One that begins with the cut-off is no part of the run.
+    samples.push_back(samples.back());
+    samples.back().time_ms += 300'000;
+    give_log(run.record(), samples);
+    EXPECT_EQ(analyse_energy(run.record()).delivered_wh.kind, Kind::measured);
     drop(4.5, 5.0);
     give_log(run.record(), samples);
     const EnergyAnalysis missing = analyse_energy(run.record());
@@ -236,6 +240,24 @@ TEST(LogTrack, a_log_that_goes_on_after_the_last_reading_of_an_open_run_is_count
     EXPECT_EQ(energy.points.size(), 3u);
 }
 
+TEST(LogTrack, a_log_that_saw_the_power_cease_tells_when_a_run_found_off_ended) {
+    for (const bool cycling : {false, true}) {
+        RecordBuilder run;
+        run.at(0, 100, {}).at(8, 20, {}).at(19, {}, {});
+        run.record().run.end = RunEnd::found_off;
+        PlainLog log;
+        if (cycling) log.watts = [](double h) { return std::fmod(std::round(3600 * h), 3600.0) < 900 ? 200.0 : 0.0; };
+        give_log(run.record(), log.samples());
+        const EnergyAnalysis energy = analyse_energy(run.record());
+        EXPECT_EQ(energy.duration_h.kind, Kind::bracket);
+        // A load that pauses may have been off when the output went off.
+        EXPECT_NEAR(*energy.duration_h.lower, (cycling ? 9.25 : 10) - 1.0 / 60, 0.01);
+        EXPECT_NEAR(*energy.duration_h.upper, 10 + 1.0 / 60, 0.01);
+        EXPECT_NE(energy.duration_h.reason.find("ceased at"), std::string::npos) << energy.duration_h.reason;
+        EXPECT_EQ(energy.delivered_wh.kind, Kind::measured) << energy.track.missing_reason;
+    }
+}
+
 TEST(LogTrack, power_that_agrees_with_the_register_is_said_to) {
     RecordBuilder run = gauge_only();
     give_log(run.record(), PlainLog().samples());
@@ -251,9 +273,9 @@ TEST(LogTrack, a_clock_offset_that_was_estimated_widens_the_doubt_of_each_moment
 }
 
 TEST(LogTrack, the_published_discharge_of_a_cell_integrates_to_what_its_source_says) {
-    // B. Saha and K. Goebel (2007), Battery Data Set, NASA Ames Prognostics Data Repository, cell B0005, first discharge: V*I to four decimals by trapezoid from
-    // the first sample to the first below 2.7 V (t = 3346.937 s) is 6.5937529911 Wh; thinned to every third sample 6.5923 Wh, every tenth 6.5846 Wh
-    // (full precision), which the stated uncertainty of the sampling must explain.
+    // B. Saha and K. Goebel (2007), Battery Data Set, NASA Ames Prognostics Data Repository, cell B0005, first discharge: V*I to four decimals by
+    // trapezoid from the first sample to the first below 2.7 V (t = 3346.937 s) is 6.5937529911 Wh; thinned to every third sample 6.5923 Wh, every
+    // tenth 6.5846 Wh (full precision), which the stated uncertainty of the sampling must explain.
     for (const int stride : {1, 3, 10}) {
         RecordBuilder run;
         run.at(0, 100, {}).at(3346.937 / 3600, 0, {});
@@ -285,8 +307,8 @@ TEST(LogTrack, the_published_discharge_of_a_cell_integrates_to_what_its_source_s
 }
 
 TEST(LogTrack, the_register_of_a_cycler_agrees_with_its_power_within_the_sampling_as_published) {
-    // TRI-AMDD/beep (Apache-2.0), beep/tests/test_files/2017-05-09_test-TC-contact_CH33.csv: seven rows of a charge at 1.1 A whose register says 0.84828818 Wh;
-    // they integrate to 0.84934320 Wh, 0.124 % more, as the first voltage is still relaxing.
+    // TRI-AMDD/beep (Apache-2.0), beep/tests/test_files/2017-05-09_test-TC-contact_CH33.csv: seven rows of a charge at 1.1 A whose register says
+    // 0.84828818 Wh; they integrate to 0.84934320 Wh, 0.124 % more, as the first voltage is still relaxing.
     struct Row {
         double s, a, v, wh;
     };
