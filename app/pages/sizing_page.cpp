@@ -16,6 +16,7 @@
 #include "style/words.h"
 
 #include <QComboBox>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QItemSelectionModel>
@@ -24,8 +25,10 @@
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <deque>
 
 namespace ullage {
@@ -79,8 +82,8 @@ SizingPage::SizingPage(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), lists_(new QComboBox),
       report_(new_button("sizingReportButton", tr("Make report"))),
       export_(new_button("exportSizingButton", tr("Export"))), body_(new QStackedWidget),
-      form_(new SizingForm), units_model_(new TableModel(this)), rules_model_(new TableModel(this)),
-      months_model_(new TableModel(this)),
+      form_(new SizingForm), form_panel_(new_panel(nullptr)), units_model_(new TableModel(this)),
+      rules_model_(new TableModel(this)), months_model_(new TableModel(this)),
       units_(sizing_view("sizingUnitsTable", tr("units for the load list"), units_model_)),
       rules_(sizing_view("sizingRulesTable", tr("PV array and battery by rule"), rules_model_)),
       months_(sizing_view("sizingMonthsTable", tr("PV array by month"), months_model_)),
@@ -89,18 +92,18 @@ SizingPage::SizingPage(Document& document, QWidget* parent)
       assumed_(new_paragraph("sizingAssumedLabel", Tone::soft, TextSize::caption)),
       rule_words_(new_paragraph("sizingRuleLabel", Tone::soft, TextSize::caption)),
       no_months_(new_paragraph("noMonthsLabel", Tone::soft, TextSize::caption)),
-      cautions_(new_paragraph("sizingCautionsLabel", Tone::ink, TextSize::caption)), chart_(new LineChart) {
+      cautions_(new_paragraph("sizingCautionsLabel", Tone::ink, TextSize::caption)),
+      all_cautions_(new_paragraph("sizingAllCautionsLabel", Tone::ink, TextSize::caption)),
+      chart_(new LineChart) {
     setObjectName(QStringLiteral("sizingPage"));
     auto* whole = new QWidget;
     auto* halves = new QHBoxLayout(whole);
     halves->setContentsMargins(0, 0, 0, 0);
     halves->setSpacing(spacing::panel_gap_px);
-    auto* panel = new_panel(whole);
-    panel->setMinimumWidth(sizing_form_px);
-    auto* panel_column = new QVBoxLayout(panel);
+    auto* panel_column = new QVBoxLayout(form_panel_);
     panel_column->setContentsMargins(1, 1, 1, 1);
-    panel_column->addWidget(scrolling(*form_, panel));
-    halves->addWidget(panel, 0);
+    panel_column->addWidget(scrolling(*form_, form_panel_));
+    halves->addWidget(form_panel_, 0);
     halves->addWidget(scrolling(*make_answer(), whole), 1);
     body_->addWidget(whole);
     body_->addWidget(make_empty());
@@ -110,7 +113,14 @@ SizingPage::SizingPage(Document& document, QWidget* parent)
     page->setSpacing(spacing::grid_px + 2);
     page->addWidget(make_head());
     page->addWidget(body_, 1);
-    cautions_->setText(joined_lines(sizing_cautions()));
+    // The gravest stay in sight; all of them end the page.
+    const std::vector<std::string> cautions = sizing_cautions();
+    std::vector<std::string> in_sight{cautions.front()};
+    for (const std::string& caution : cautions)
+        if (caution.find("licensed electrician") != std::string::npos) in_sight.push_back(caution);
+    cautions_->setText(joined_lines(in_sight));
+    all_cautions_->setText(joined_lines(cautions));
+    fit_to_text();
     page->addWidget(cautions_);
     connect(form_, &SizingForm::changed, this, [this] {
         if (isVisible()) refresh();
@@ -135,7 +145,8 @@ QWidget* SizingPage::make_head() {
     set_text_style(*title, Tone::ink, TextSize::title);
     lists_->setObjectName(QStringLiteral("sizingListCombo"));
     lists_->setAccessibleName(tr("Load list"));
-    lists_->setMinimumContentsLength(24);
+    lists_->setMinimumContentsLength(12);
+    lists_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     connect(lists_, &QComboBox::activated, this,
             [this] { showLoadList(lists_->currentData().toString().toStdString()); });
     make_primary(*report_);
@@ -148,7 +159,7 @@ QWidget* SizingPage::make_head() {
     line->setSpacing(spacing::panel_gap_px);
     line->addWidget(title);
     line->addWidget(lists_);
-    line->addStretch();
+    line->addStretch(2);
     for (auto* button : {edit, export_, report_})
         line->addWidget(button);
     return head;
@@ -176,6 +187,7 @@ QWidget* SizingPage::make_answer() {
     card({totals_, units_, assumed_});
     card({course_, chart_});
     card({rules_, rule_words_, months_, no_months_});
+    card({all_cautions_});
     column->addStretch();
     return side;
 }
@@ -238,8 +250,9 @@ void SizingPage::refresh() {
     const std::size_t chosen = chosen_unit();
     sizing_ = size_for(*list, units, form_->choices());
     refreshing_ = true;
-    const std::vector<std::string> shown{"unit", "basis", "days_of_autonomy", "lasts_h", "units_least", "units_sure",
-                                         "output", "peak", "units_by_rule", "days_output_left_on"};
+    const std::vector<std::string> shown{
+        "unit", "basis",         "days_of_autonomy",   "lasts_h", "units_least", "units_sure", "output",
+        "peak", "units_by_rule", "days_output_left_on"};
     if (const Result<Table> table = with_columns(sizing_table(sizing_), shown))
         units_model_->setTable(table.value());
     rules_model_->setTable(sizing_rules_table(sizing_));
@@ -261,6 +274,19 @@ void SizingPage::refresh() {
     show_unit();
 }
 
+void SizingPage::fit_to_text() {
+    form_panel_->setMinimumWidth(
+        std::max(sizing_form_px, form_->minimumSizeHint().width() + 2 * spacing::page_margin_px));
+    for (QTableView* view : {units_, rules_, months_})
+        fit_rows(*view);
+}
+
+void SizingPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange)
+        QTimer::singleShot(0, this, &SizingPage::fit_to_text); // once the parts have taken the new size
+}
+
 std::size_t SizingPage::chosen_unit() const {
     const int row = units_->currentIndex().row();
     return row < 0 ? 0 : static_cast<std::size_t>(row);
@@ -272,8 +298,7 @@ void SizingPage::show_unit() {
     if (unit < sizing_.units.size()) {
         const SizedUnit& sized = sizing_.units[unit];
         std::vector<std::string> remarks = sized.remarks;
-        if (!sized.days.reason.empty())
-            remarks.push_back("Days of autonomy: " + sized.days.reason);
+        if (!sized.days.reason.empty()) remarks.push_back("Days of autonomy: " + sized.days.reason);
         for (const std::string& remark : remarks)
             words += (words.isEmpty() ? QString() : QStringLiteral("\n")) + QString::fromStdString(remark);
     }

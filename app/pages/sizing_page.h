@@ -40,6 +40,9 @@ public:
     [[nodiscard]] QString choicesText() const;
     void setChoicesText(const QString& text);
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 signals:
     void choicesChanged(const QString& text);
     void loadListsAsked();
@@ -51,6 +54,7 @@ private:
     QWidget* make_answer();
     QWidget* make_empty();
     void show_unit();
+    void fit_to_text();
     [[nodiscard]] std::size_t chosen_unit() const;
 
     Document& document_;
@@ -60,9 +64,10 @@ private:
     QPushButton *report_, *export_;
     QStackedWidget* body_;
     SizingForm* form_;
+    QWidget* form_panel_;
     TableModel *units_model_, *rules_model_, *months_model_;
     QTableView *units_, *rules_, *months_;
-    QLabel *totals_, *course_, *assumed_, *rule_words_, *no_months_, *cautions_;
+    QLabel *totals_, *course_, *assumed_, *rule_words_, *no_months_, *cautions_, *all_cautions_;
     LineChart* chart_;
     bool refreshing_ = false;
 };
