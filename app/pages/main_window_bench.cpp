@@ -14,6 +14,7 @@
 #include "pages/run_head.h"
 #include "pages/pv_page.h"
 #include "pages/run_page.h"
+#include "pages/sizing_page.h"
 #include "pages/welcome_page.h"
 #include "pages/unit_page.h"
 #include "services/awake.h"
