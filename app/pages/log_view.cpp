@@ -25,6 +25,7 @@ namespace ullage {
 namespace {
 
 constexpr int figure_columns = 4;
+constexpr int least_chart_lines = 10;
 
 
 struct LoadFigure {
@@ -83,7 +84,13 @@ LogView::LogView(Document& document, QWidget* parent)
     chart_->setObjectName(QStringLiteral("logChart"));
     empty_->setText(tr("No log of a meter in this run. A meter that logs can be read here: its register and power then go with the gauge readings that are "
                        "noted by hand."));
-    auto* column = new QVBoxLayout(this);
+    // At large text the figures need more room than a page has beside the readings.
+    auto* content = new QWidget;
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->addWidget(scrolling(*content, this));
+    chart_->setMinimumHeight(fontMetrics().height() * least_chart_lines);
+    auto* column = new QVBoxLayout(content);
     column->setContentsMargins(spacing::page_margin_px, spacing::grid_px, spacing::page_margin_px, spacing::grid_px);
     column->setSpacing(spacing::grid_px);
     column->addWidget(error_);

@@ -117,7 +117,7 @@ TEST_F(LooksTest, every_tab_is_drawn) {
     recordSample();
     showPage();
     auto* tabs = find<QTabWidget>("chartsTabs");
-    ASSERT_EQ(tabs->count(), 5);
+    ASSERT_EQ(tabs->count(), 6);
     for (int i = 0; i < tabs->count(); ++i) {
         tabs->setCurrentIndex(i);
         QCoreApplication::processEvents();
