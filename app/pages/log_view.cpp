@@ -90,6 +90,7 @@ LogView::LogView(Document& document, QWidget* parent)
     outer->setContentsMargins(0, 0, 0, 0);
     outer->addWidget(scrolling(*content, this));
     chart_->setMinimumHeight(fontMetrics().height() * least_chart_lines);
+    chart_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored); // takes what the figures leave
     auto* column = new QVBoxLayout(content);
     column->setContentsMargins(spacing::page_margin_px, spacing::grid_px, spacing::page_margin_px, spacing::grid_px);
     column->setSpacing(spacing::grid_px);
