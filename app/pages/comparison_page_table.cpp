@@ -55,7 +55,8 @@ bool ComparisonPage::isColumnHidden(const std::string& key) const {
     // What answers "which one" fits into the smallest window; the rest is in every export and in the menu of the heads. The run of a single row
     // a unit is named under its bar. At one load, what was tested is told by the fraction alone.
     constexpr std::string_view elsewhere[] = {"maker", "meter", "warranty_years", "wh_per_kg", "tags", "wh_per_gauge_point", "price_per_rated_kwh",
-                                              "paid_per_rated_kwh"};
+                                              "paid_per_rated_kwh", "charge_time_h", "round_trip_efficiency", "held_output_w", "held_peak_output_w",
+                                              "standby_draw_w"};
     if (std::ranges::count(elsewhere, key)) return true;
     const auto& table = model_->table();
     if (const int column = model_->columnOf(key); column >= 0 && is_unused(table, static_cast<std::size_t>(column))) return true;

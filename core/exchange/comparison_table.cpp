@@ -89,6 +89,11 @@ std::vector<Column> columns_of(const Comparison& comparison, const FairCompariso
              figure("paid_per_rated_kwh", "", [&](std::size_t i) { return rows[i].paid_per_rated_kwh; }, Content::number),
              figure("paid_per_delivered_kwh", "", [&](std::size_t i) { return fair.rows[i].paid_per_delivered_kwh; }),
              figure("wh_per_kg", "Wh/kg", [&](std::size_t i) { return fair.rows[i].wh_per_kg; }),
+             figure("charge_time_h", "h", [&](std::size_t i) { return rows[i].charge_time_h; }),
+             figure("round_trip_efficiency", "1", [&](std::size_t i) { return rows[i].round_trip_efficiency; }),
+             figure("held_output_w", "W", [&](std::size_t i) { return rows[i].held_output_w; }),
+             figure("held_peak_output_w", "W", [&](std::size_t i) { return rows[i].held_peak_output_w; }),
+             figure("standby_draw_w", "W", [&](std::size_t i) { return rows[i].standby_draw_w; }),
              figure("warranty_years", "a", [&](std::size_t i) { return warranty_of(rows[i].unit); }, Content::number),
              text("meter", "meter", [&](std::size_t i) { return rows[i].meter_name.empty() ? std::string("not stated") : rows[i].meter_name; }),
              text("tags", "tags", [&](std::size_t i) { return tags_text(rows[i].unit.tags, "; "); })})
@@ -124,10 +129,12 @@ Table comparison_table(const Comparison& comparison, const FairComparison& fair)
 
 bool is_unused(const Table& table, std::size_t column) {
     const std::string& key = table.columns[column].key;
-    if (key != "paid_per_rated_kwh" && key != "paid_per_delivered_kwh" && key != "tags") return false;
+    constexpr std::string_view of_some[] = {"paid_per_rated_kwh", "paid_per_delivered_kwh", "charge_time_h",  "round_trip_efficiency",
+                                            "held_output_w",      "held_peak_output_w",     "standby_draw_w", "tags"};
+    if (!std::ranges::count(of_some, key)) return false;
     return std::ranges::none_of(table.rows, [column](const std::vector<TableCell>& row) {
         const auto* figure = std::get_if<Quantity>(&row[column]);
-        return figure ? figure->value.has_value() : !std::get<std::string>(row[column]).empty();
+        return figure ? figure->kind != Kind::not_known : !std::get<std::string>(row[column]).empty();
     });
 }
 

@@ -12,7 +12,7 @@ namespace ullage {
 
 /// The comparison as a table for people and files. Columns: unit, maker, run, rank, rated_wh, delivered_wh, usable_fraction,
 /// mean_load_w, duration_h, wh_per_gauge_point, no_load_draw_w, gauge_verdict, price_per_rated_kwh, price_per_delivered_kwh, paid_per_rated_kwh,
-/// paid_per_delivered_kwh, wh_per_kg, warranty_years, meter, tags. Where the rows come from several logbooks, logbook stands after maker.
+/// paid_per_delivered_kwh, wh_per_kg, charge_time_h, round_trip_efficiency, held_output_w, held_peak_output_w, standby_draw_w, warranty_years, meter, tags. Where the rows come from several logbooks, logbook stands after maker.
 [[nodiscard]] Table comparison_table(const Comparison& comparison);
 
 /// The same at the common load of `fair`: after rated_wh stand deliverable_wh, usable_fraction_at_load, run_time_h and standing, then what is
@@ -20,7 +20,8 @@ namespace ullage {
 /// load. As tested where `fair` has no load.
 [[nodiscard]] Table comparison_table(const Comparison& comparison, const FairComparison& fair);
 
-/// Whether a column says nothing unless asked for: tags where no unit has any, prices paid where none is known.
+/// Whether a column says nothing unless asked for: tags where no unit has any, prices paid where none is known, what charges, output runs and
+/// standbys say where there are none.
 [[nodiscard]] bool is_unused(const Table& table, std::size_t column);
 /// The table without such columns.
 [[nodiscard]] Table without_unused(const Table& table);

@@ -13,7 +13,7 @@ struct Title {
     int decimals;
 };
 
-constexpr std::array<Title, 47> titles{{
+constexpr std::array<Title, 49> titles{{
     {"rated_wh", "rated energy", 0},
     {"rank", "rank", 0},
     {"delivered_wh", "delivered energy", 0},
@@ -54,6 +54,8 @@ constexpr std::array<Title, 47> titles{{
     {"own_wh_per_day", "own draw a day", 0},
     {"own_wh_per_month", "own draw a month", 0},
     {"rated_energy_wh", "rated energy", 0},
+    {"held_output_w", "output held", 0},
+    {"held_peak_output_w", "peak output held", 0},
     {"rated_output_w", "rated output", 0},
     {"peak_output_w", "peak output", 0},
     {"pv_max_w", "power of the PV input", 0},

@@ -2,6 +2,7 @@
 #include "fleet/comparison.h"
 
 #include "base/number.h"
+#include "fleet/claims.h"
 #include "fleet/curve_projection.h"
 
 #include <algorithm>
@@ -135,6 +136,47 @@ Quantity money_per_kwh(std::string key, const Unit& unit, std::optional<double> 
     return result;
 }
 
+/// Puts what charges, output runs and standbys of the unit say into each of its rows.
+void add_claims(std::vector<ComparisonRow>& rows, const UnitRuns& runs, const UnitFit& fit, const MeasureOptions& options) {
+    const auto only_drains = [](const RunRecord* run) { return run->run.kind == RunKind::drain || run->run.kind == RunKind::no_load_drain; };
+    ComparisonRow said;
+    said.charge_time_h = not_known("charge_time_h", "h", "no charge run");
+    said.round_trip_efficiency = not_known("round_trip_efficiency", "1", "no charge run");
+    said.held_output_w = not_known("held_output_w", "W", "no sustained output run");
+    said.held_peak_output_w = not_known("held_peak_output_w", "W", "no peak output run");
+    said.standby_draw_w = not_known("standby_draw_w", "W", "no standby run");
+    // Most logbooks hold drains alone, and a claim costs copies of all runs.
+    if (!std::ranges::all_of(runs, only_drains)) {
+        std::vector<RunRecord> records;
+        for (const RunRecord* run : runs) records.push_back(*run);
+        const UnitClaims claims = check_claims(runs.front()->unit, records, fit, {}, options);
+        const auto take = [&claims](Quantity& into, std::string_view claim) {
+            const auto check = std::ranges::find(claims.checks, claim, &ClaimCheck::key);
+            if (check == claims.checks.end()) return;
+            // What an output tripped at is nothing that it held.
+            if (check->verdict == ClaimVerdict::does_not_hold && into.unit == "W") into = not_known(into.key, "W", "did not hold: " + check->evidence);
+            else {
+                std::string key = std::move(into.key);
+                into = check->measured;
+                into.key = std::move(key);
+            }
+        };
+        take(said.charge_time_h, "charge_time_h");
+        take(said.held_output_w, "rated_output_w");
+        take(said.held_peak_output_w, "peak_output_w");
+        said.round_trip_efficiency = claims.round_trip.efficiency;
+        if (claims.draws.output_off.draw_w.kind != Kind::not_known || !claims.draws.output_off.draw_w.reason.empty())
+            said.standby_draw_w = claims.draws.output_off.draw_w;
+    }
+    for (ComparisonRow& row : rows) {
+        row.charge_time_h = said.charge_time_h;
+        row.round_trip_efficiency = said.round_trip_efficiency;
+        row.held_output_w = said.held_output_w;
+        row.held_peak_output_w = said.held_peak_output_w;
+        row.standby_draw_w = said.standby_draw_w;
+    }
+}
+
 } // namespace
 
 std::vector<std::string> row_names(const Comparison& comparison) {
@@ -190,6 +232,7 @@ ComparedUnit compare_unit(const UnitRuns& runs, CompareRows rows, const MeasureO
         if (runs[i]->run.kind == RunKind::drain) candidates.push_back({runs[i], &energies[i], fraction_through_curve(*runs[i], energies[i], fit)});
     if (rows == CompareRows::every_drain) {
         for (const Candidate& candidate : candidates) compared.rows.push_back(make_row(candidate, drains, fit, options));
+        add_claims(compared.rows, runs, fit, options);
         return compared;
     }
     const auto best = std::ranges::min_element(candidates, [](const Candidate& a, const Candidate& b) {
@@ -197,6 +240,7 @@ ComparedUnit compare_unit(const UnitRuns& runs, CompareRows rows, const MeasureO
         return rank_a != rank_b ? rank_a < rank_b : a.energy->start_ms > b.energy->start_ms;
     });
     compared.rows.push_back(make_row(*best, drains, fit, options));
+    add_claims(compared.rows, runs, fit, options);
     return compared;
 }
 

@@ -39,6 +39,8 @@ struct ComparisonRow {
     std::string gauge_verdict;
     Quantity no_load_draw_w;     ///< "no_load_draw_w" from all drains of the unit together (fit_unit)
     std::size_t fit = 0;         ///< index into Comparison::fits
+    /// What the unit's other runs say, see check_claims(): not known, with the reason, where none tests it. Intervals as there.
+    Quantity charge_time_h, round_trip_efficiency, held_output_w, held_peak_output_w, standby_draw_w;
     std::optional<double> no_load_taken_wh; ///< for the vessel: that draw over this run; absent while not knowable
 };
 

@@ -168,6 +168,20 @@ TEST_F(CompareCommand, prices_paid_and_tags_stand_there_only_where_a_unit_has_th
     EXPECT_TRUE(asked[0].contains("paid_per_rated_kwh") && asked[0].contains("tags"));
 }
 
+TEST_F(CompareCommand, what_charges_and_output_runs_say_has_columns_of_its_own_where_a_unit_has_such_runs) {
+    const auto rows = csv_rows(run({"compare", (source_dir() / "sample-data").string(), "--format", "csv"}).out);
+    ASSERT_EQ(rows.size(), 3u);
+    const auto& osk = *std::ranges::find_if(rows, [](const auto& row) { return row.at("unit") == "Osk 1200"; });
+    const Json claims = Json::parse(run({"analyse", (source_dir() / "sample-data").string(), "--unit", "Osk 1200", "--format", "json"}).out)["units"][0]["claims"];
+    EXPECT_NEAR(std::stod(osk.at("round_trip_efficiency")), claims["round_trip"]["efficiency"]["value"].get<double>(), 1e-9);
+    EXPECT_GT(std::stod(osk.at("held_output_w")), 1000);
+    EXPECT_NE(osk.at("charge_time_h_lower"), "");
+    EXPECT_FALSE(rows[0].contains("standby_draw_w")) << "no unit of the sample stood by";
+    const auto& pelm = *std::ranges::find_if(rows, [](const auto& row) { return row.at("unit") == "Pelm 900"; });
+    EXPECT_EQ(pelm.at("round_trip_efficiency"), "");
+    EXPECT_EQ(pelm.at("round_trip_efficiency_reason"), "no charge run");
+}
+
 TEST_F(CompareCommand, columns_and_filters_choose_what_is_shown) {
     const std::string samples = (source_dir() / "sample-data").string();
     const auto rows = csv_rows(run({"compare", samples, "--columns", "unit,wh_per_kg", "--most-wh", "1300", "--format", "csv"}).out);
