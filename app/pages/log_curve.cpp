@@ -33,7 +33,6 @@ public:
             else add(point);
             any_ = true;
             last_x_ = point.x;
-            ++samples_;
         }
     }
     void close() {
@@ -43,7 +42,6 @@ public:
         points_.push_back(first);
         if (second.x > first.x) points_.push_back(second);
     }
-    [[nodiscard]] std::int64_t samples() const { return samples_; }
 
 private:
     void add(const ChartPoint& point) {
@@ -62,7 +60,6 @@ private:
     double span_end_ = 0, last_x_ = 0;
     bool any_ = false, open_ = false;
     ChartPoint low_, high_;
-    std::int64_t samples_ = 0;
 };
 
 Result<LogCurve> LogCurve::of(const Document& document, std::vector<Trace> traces, UtcMs origin_ms) {
@@ -70,38 +67,51 @@ Result<LogCurve> LogCurve::of(const Document& document, std::vector<Trace> trace
     curve.origin_ms_ = origin_ms;
     if (traces.empty()) return curve;
     curve.gap_limit_s_ = gap_limit_s(traces);
-    const UtcMs first_ms = traces.front().first_ms, last_ms = traces.back().last_ms;
-    const double whole_h = static_cast<double>(last_ms - first_ms) / ms_per_h;
+    curve.whole_h_ = static_cast<double>(traces.back().last_ms - traces.front().first_ms) / ms_per_h;
     std::int64_t samples = 0;
     for (const Trace& trace : traces) samples += trace.samples;
     // Two points a span: fewer samples than that are kept as they are.
-    const double span_h = samples > static_cast<std::int64_t>(2 * spans) ? whole_h / static_cast<double>(spans) : 0;
-    Collector collector(curve.overview_, origin_ms, curve.gap_limit_s_, span_h);
+    std::size_t spans = coarsest_spans;
+    curve.whole_kept_ = samples <= static_cast<std::int64_t>(2 * spans);
+    curve.curves_.resize(curve.whole_kept_ ? 1 : finenesses);
+    std::vector<Collector> collectors;
+    for (std::vector<ChartPoint>& points : curve.curves_) {
+        const double span_h = curve.whole_kept_ ? 0 : curve.whole_h_ / static_cast<double>(spans);
+        collectors.emplace_back(points, origin_ms, curve.gap_limit_s_, span_h);
+        spans *= next_finer;
+    }
     for (const Trace& trace : traces) {
-        const auto read = document.readSamples(trace.uuid, trace.first_ms, trace.last_ms, [&collector](std::span<const TraceSample> part) {
-            collector.take(part);
+        const auto read = document.readSamples(trace.uuid, trace.first_ms, trace.last_ms, [&collectors](std::span<const TraceSample> part) {
+            for (Collector& collector : collectors) collector.take(part);
             return true;
         });
         if (!read) return read.error();
     }
-    collector.close();
-    curve.samples_ = span_h > 0 ? collector.samples() : 0;
-    curve.samples_per_h_ = whole_h > 0 ? static_cast<double>(collector.samples()) / whole_h : 0;
+    for (Collector& collector : collectors) collector.close();
     curve.traces_ = std::move(traces);
     return curve;
 }
 
-Result<std::optional<std::vector<ChartPoint>>> LogCurve::detailed(const Document& document, double from_h, double to_h) const {
-    std::optional<std::vector<ChartPoint>> none;
+Result<std::vector<ChartPoint>> LogCurve::in_view(const Document& document, double from_h, double to_h) const {
     const double width_h = to_h - from_h;
-    if (samples_ == 0 || !(width_h > 0) || 3 * width_h * samples_per_h_ > static_cast<double>(most_detail)) return none;
-    const double first_h = from_h - width_h, last_h = to_h + width_h;
+    if (whole_kept_ || !(width_h > 0)) return overview();
+    const double first_h = from_h - width_h / 2, last_h = to_h + width_h / 2;
+    double spans = coarsest_spans * width_h / whole_h_;
+    for (const std::vector<ChartPoint>& points : curves_) {
+        if (spans >= spans_in_view) {
+            const auto begin = std::ranges::lower_bound(points, first_h, {}, &ChartPoint::x);
+            return std::vector<ChartPoint>(begin, std::ranges::upper_bound(begin, points.end(), last_h, {}, &ChartPoint::x));
+        }
+        spans *= static_cast<double>(next_finer);
+    }
+    return samples_between(document, first_h, last_h);
+}
+
+Result<std::vector<ChartPoint>> LogCurve::samples_between(const Document& document, double from_h, double to_h) const {
     std::vector<ChartPoint> points;
-    const auto before = std::ranges::lower_bound(overview_, first_h, {}, &ChartPoint::x);
-    points.assign(overview_.begin(), before);
     Collector collector(points, origin_ms_, gap_limit_s_, 0);
+    const UtcMs from_ms = origin_ms_ + std::llround(from_h * ms_per_h), to_ms = origin_ms_ + std::llround(to_h * ms_per_h);
     for (const Trace& trace : traces_) {
-        const auto from_ms = origin_ms_ + std::llround(first_h * ms_per_h), to_ms = origin_ms_ + std::llround(last_h * ms_per_h);
         if (trace.last_ms < from_ms || trace.first_ms > to_ms) continue;
         const auto read = document.readSamples(trace.uuid, from_ms, to_ms, [&collector](std::span<const TraceSample> part) {
             collector.take(part);
@@ -109,8 +119,7 @@ Result<std::optional<std::vector<ChartPoint>>> LogCurve::detailed(const Document
         });
         if (!read) return read.error();
     }
-    points.insert(points.end(), std::ranges::upper_bound(overview_, last_h, {}, &ChartPoint::x), overview_.end());
-    return std::optional(std::move(points));
+    return points;
 }
 
 } // namespace ullage

@@ -235,19 +235,25 @@ void LogView::show_curve() {
         content.x.maximum = power.points.back().x;
     }
     content.series.push_back(std::move(power));
-    detailed_ = false;
+    content_ = content;
+    content_.series.front().points.clear();
+    showing_ = true; // what the chart says of its span meanwhile is known
     chart_->setContent(std::move(content));
     chart_->resetZoom();
+    showing_ = false;
 }
 
 void LogView::show_span(double from_h, double to_h) {
     if (!curve_ || showing_) return;
-    const auto detail = curve_->detailed(document_, from_h, to_h);
-    if (!detail || (!detail.value() && !detailed_)) return;
-    ChartContent content = chart_->content();
-    content.series.front().points = detail.value() ? *detail.value() : curve_->overview();
-    detailed_ = detail.value().has_value();
-    showing_ = true; // what the chart says of its span meanwhile is this one
+    auto points = curve_->in_view(document_, from_h, to_h);
+    if (!points) {
+        error_->setText(text_of(points.error().sentence()));
+        error_->show();
+        return;
+    }
+    ChartContent content = content_;
+    content.series.front().points = std::move(points).value();
+    showing_ = true;
     chart_->setContent(std::move(content));
     showing_ = false;
 }

@@ -45,7 +45,8 @@ private:
     std::string seen_; ///< mark_of() what is shown
     std::vector<Trace> traces_;
     std::optional<LogCurve> curve_;
-    bool detailed_ = false, showing_ = false;
+    ChartContent content_; ///< of the chart, without points
+    bool showing_ = false;
     LineChart* chart_;
     QLabel *empty_, *error_;
     QVBoxLayout* logs_;

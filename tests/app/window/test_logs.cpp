@@ -223,22 +223,35 @@ TEST_F(LogsTest, a_log_is_withdrawn_in_its_tab) {
 
 TEST_F(LogsTest, a_long_log_is_drawn_by_its_extremes_and_zooming_in_shows_every_sample) {
     QByteArray text("time,power W\n");
-    for (int i = 0; i < 60'000; ++i)
-        text += QByteArray::number(1'810'310'400LL + i) + ',' + QByteArray::number(i == 31'234 ? 900 : 50 + i % 7) + '\n';
+    for (int i = 0; i < 600'000; ++i)
+        text += QByteArray::number(1'810'310'400LL + i) + ',' + QByteArray::number(i == 301'234 ? 900 : 50 + i % 7) + '\n';
     ask_for(write("long.csv", text));
     click("submitButton");
     show_log_tab();
     auto* chart = find<LineChart>("logChart");
     const auto& overview = chart->content().series[0].points;
-    EXPECT_LE(overview.size(), 2 * LogCurve::spans + 2);
+    EXPECT_LE(overview.size(), 2 * LogCurve::coarsest_spans + 2);
     EXPECT_EQ(std::ranges::max_element(overview, {}, &ChartPoint::y)->y, 900);
     const double from = overview.front().x, width = overview.back().x - from;
-    chart->zoomTo(from + 0.5 * width, from + 0.51 * width);
+    // 0.502 of the whole is where the highest sample stands; finer curves keep it, and in the end it stands among all its neighbours.
+    for (const double share : {0.5, 0.1, 0.02, 0.001}) {
+        const double middle = from + 301'234.0 / 599'999 * width;
+        chart->zoomTo(middle - share / 2 * width, middle + share / 2 * width);
+        const auto& points = chart->content().series[0].points;
+        const auto highest = std::ranges::max_element(points, {}, &ChartPoint::y);
+        ASSERT_NE(highest, points.end());
+        EXPECT_EQ(highest->y, 900) << share;
+        EXPECT_NEAR(highest->x, middle, 1e-9) << share;
+        const auto [left, right] = chart->visibleSpan();
+        EXPECT_LT(points.front().x, left) << share;
+        EXPECT_GT(points.back().x, right) << share;
+    }
     const auto [left, right] = chart->visibleSpan();
     const auto seen = std::ranges::count_if(chart->content().series[0].points, [&](const ChartPoint& point) { return point.x >= left && point.x <= right; });
     EXPECT_NEAR(static_cast<double>(seen), 600, 2);
     chart->resetZoom();
-    EXPECT_LE(chart->content().series[0].points.size(), 2 * LogCurve::spans + 2);
+    EXPECT_LE(chart->content().series[0].points.size(), 2 * LogCurve::coarsest_spans + 2);
+    EXPECT_EQ(chart->visibleSpan().first, from);
 }
 
 } // namespace ullage
