@@ -40,6 +40,8 @@ KeyList words_of_the_job() {
         {tr("standby draw"), tr("power that the unit consumes with its output off")},
         {tr("log"), tr("the file of a meter that logs. Import log of a meter (or drop the file on a run) shows how it was read and asks what it leaves "
                        "open; its register and power then go with the gauge readings noted by hand. The tab Log draws its power and states the load")},
+        {tr("charge from PV"), tr("of several panels: a run for each, with its own meter and its name as the load. Runs at the same time are added up under "
+                                  "Claims tested")},
         {tr("taper"), tr("the end of a charge, while its power is below 90 % of its highest")},
         {tr("no-load draw"), tr("power that the unit itself consumes with its output on and nothing connected")},
         {tr("gauge error"), tr("gauge minus what is truly left, in percentage points")},

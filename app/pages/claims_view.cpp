@@ -125,7 +125,9 @@ void ClaimsView::show_claims() {
         const QString reason = text_of(claims_.round_trip.efficiency.reason);
         trip << reason.left(1).toUpper() + reason.mid(1) + QLatin1Char('.');
     }
-    round_trip_->setText(trip.join(QLatin1Char(' ')));
+    QString said = trip.join(QLatin1Char(' '));
+    for (const PvCharge& charge : claims_.pv_charges) said += QLatin1Char('\n') + text_of(charge.sentence) + QLatin1Char('.');
+    round_trip_->setText(said);
     draws_->setText(draw_words(tr("Output on"), claims_.draws.output_on, currency_) + QLatin1Char('\n') +
                     draw_words(tr("Output off"), claims_.draws.output_off, currency_));
 }

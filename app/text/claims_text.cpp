@@ -50,6 +50,7 @@ std::string unit_claims_text(const UnitClaims& claims, const std::optional<Energ
     for (const RoundTripCycle& cycle : claims.round_trip.cycles)
         text += fmt::format("  run {} put in {} Wh, run {} gave back {} Wh, {}\n", cycle.charge_number, fixed_text(cycle.charged_wh, 0), cycle.drain_number,
                             fixed_text(cycle.delivered_wh, 0), cycle.ends);
+    for (const PvCharge& charge : claims.pv_charges) text += one_line(charge.sentence) + '\n';
     text += "\nWhat the unit takes for itself\n" + draw_text("output on", claims.draws.output_on, price) + draw_text("output off", claims.draws.output_off, price);
     return text;
 }

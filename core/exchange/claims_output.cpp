@@ -103,7 +103,21 @@ Json unit_claims_json(const UnitClaims& claims) {
                           {"delivered_wh", cycle.delivered_wh},
                           {"ends", cycle.ends},
                           {"between_h", cycle.between_h}});
+    Json pv_charges = Json::array();
+    for (const PvCharge& charge : claims.pv_charges) {
+        Json panels = Json::array();
+        for (const PanelShare& panel : charge.panels)
+            panels.push_back({{"run", panel.run_number},
+                              {"panel", panel.panel},
+                              {"charged_wh", quantity_json(panel.charged_wh)},
+                              {"peak_charge_w", quantity_json(panel.peak_charge_w)}});
+        pv_charges.push_back({{"charged_wh", quantity_json(charge.charged_wh)},
+                              {"peak_charge_w", quantity_json(charge.peak_charge_w)},
+                              {"sentence", charge.sentence},
+                              {"panels", std::move(panels)}});
+    }
     return {{"checks", std::move(checks)},
+            {"pv_charges", std::move(pv_charges)},
             {"round_trip",
              {{"efficiency", quantity_json(claims.round_trip.efficiency)},
               {"boundary", claims.round_trip.boundary},

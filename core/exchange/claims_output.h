@@ -17,7 +17,8 @@ namespace ullage {
 [[nodiscard]] Json charge_json(const Run& run, const ChargeRun& charge);
 /// {claimed_w, outcome, trips, resets, sentence, steps: [{from_h, to_h, load_w, gauge_used_pt, ended}]}.
 [[nodiscard]] Json output_json(const OutputRun& run);
-/// {checks: [{key, title, claimed, unit, measured, verdict, evidence, runs}], round_trip: {efficiency, boundary, sentence, cycles: [{charge_run, drain_run,
+/// {checks: [{key, title, claimed, unit, measured, verdict, evidence, runs}], pv_charges: [{charged_wh, peak_charge_w, sentence,
+/// panels: [{run, panel, charged_wh, peak_charge_w}]}], round_trip: {efficiency, boundary, sentence, cycles: [{charge_run, drain_run,
 /// charged_wh, delivered_wh, ends, between_h}]}, own_draw: {output_on, output_off}}; each draw is {draw_w, per_day_wh, per_month_wh, cost_per_day,
 /// cost_per_month, basis}. `measured`, `efficiency` and the draws are {value, lower, upper, unit, kind, reason}.
 [[nodiscard]] Json unit_claims_json(const UnitClaims& claims);

@@ -28,8 +28,9 @@ ClaimCheck claim(const char* key, const char* title, const char* unit, std::opti
 
 class Checker {
 public:
-    Checker(const Unit& unit, const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options)
-        : unit_(unit), records_(records), energies_(energies), options_(options) {}
+    Checker(const Unit& unit, const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies,
+            const std::vector<PvCharge>& pv_charges, const MeasureOptions& options)
+        : unit_(unit), records_(records), energies_(energies), pv_charges_(pv_charges), options_(options) {}
 
     std::vector<ClaimCheck> checks() const {
         return {rated_energy(), output(RunKind::sustained_output), output(RunKind::peak_output), charge_time(), pv_power()};
@@ -103,14 +104,13 @@ private:
 
     ClaimCheck pv_power() const {
         ClaimCheck check = claim("pv_max_w", "power of the PV input", "W", unit_.pv_max_w, "there is no charge from PV with a known power");
-        for (std::size_t r = 0; r < records_.size(); ++r) {
-            if (records_[r].run.kind != RunKind::charge || records_[r].run.charge_source != ChargeSource::pv) continue;
-            const ChargeRun charge = analyse_charge(records_[r], energies_[r], options_);
+        for (const PvCharge& charge : pv_charges_) {
             const Quantity& peak = charge.peak_charge_w;
             if (!peak.value || (check.measured.value && *check.measured.value >= *peak.value)) continue;
             check.measured = peak;
-            check.run_uuids = {records_[r].run.uuid};
-            check.evidence = run_words(records_[r], energies_[r]) + ": " + peak.reason + "; the sun may have given no more.";
+            check.run_uuids.clear();
+            for (const PanelShare& panel : charge.panels) check.run_uuids.push_back(panel.run_uuid);
+            check.evidence = charge.sentence + ". Peak: " + peak.reason + "; the sun may have given no more.";
         }
         if (!check.measured.value || !check.claimed) return check;
         check.verdict = check.measured.lower.value_or(*check.measured.value) >= *check.claimed ? ClaimVerdict::holds : ClaimVerdict::not_reached;
@@ -120,6 +120,7 @@ private:
     const Unit& unit_;
     const std::vector<RunRecord>& records_;
     const std::vector<EnergyAnalysis>& energies_;
+    const std::vector<PvCharge>& pv_charges_;
     const MeasureOptions& options_;
 };
 
@@ -141,7 +142,13 @@ UnitClaims check_claims(const Unit& unit, const std::vector<RunRecord>& records,
     std::vector<EnergyAnalysis> energies;
     for (const RunRecord& record : records) energies.push_back(analyse_energy(record, options));
     UnitClaims claims;
-    claims.checks = Checker(unit, records, energies, options).checks();
+    claims.pv_charges = pv_charges(records, energies, options);
+    claims.checks = Checker(unit, records, energies, claims.pv_charges, options).checks();
+    // The energy of one panel of several is not what the unit took.
+    for (const PvCharge& charge : claims.pv_charges)
+        for (std::size_t r = 0; r < records.size() && charge.panels.size() > 1; ++r)
+            if (std::ranges::count(charge.panels, records[r].run.uuid, &PanelShare::run_uuid) > 0)
+                energies[r].track.energy_may_be_missing = true;
     claims.round_trip = round_trip(records, energies, options);
     claims.draws = own_draws(records, energies, fit, claims.round_trip, price);
     return claims;

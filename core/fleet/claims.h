@@ -3,6 +3,7 @@
 
 #include "fleet/charge_run.h"
 #include "fleet/output_run.h"
+#include "fleet/pv_charge.h"
 #include "fleet/standby_draw.h"
 
 #include <string>
@@ -30,13 +31,14 @@ struct ClaimCheck {
 /// All that the runs of one unit say of its claims beside the usable fraction.
 struct UnitClaims {
     std::vector<ClaimCheck> checks;
-    RoundTrip round_trip;
+    RoundTrip round_trip;           ///< panels that charged together close no cycle
+    std::vector<PvCharge> pv_charges;
     StandingDraws draws;
 };
 
 /// Rated energy: the largest delivered from full to cut-off; `holds` where its lower end reaches the claim, else `not reached`, since energy inside the
 /// battery that never reaches the socket is not measured. Outputs: see analyse_output(), a held run before a tripped one before one that did not reach. Charge
-/// time: the shortest charge from cut-off (or a gauge of at most one step) to full that is not from PV. PV power: the highest power of charges from PV; `holds` where it
+/// time: the shortest charge from cut-off (or a gauge of at most one step) to full that is not from PV. PV power: the highest power of charges from PV, of all panels of one together; `holds` where it
 /// reaches the claim, else `not reached`. `records`: the runs of one unit in order of time; `fit` that of the same runs.
 [[nodiscard]] UnitClaims check_claims(const Unit& unit, const std::vector<RunRecord>& records, const UnitFit& fit, const std::optional<EnergyPrice>& price = {},
                                       const MeasureOptions& options = {});
