@@ -265,8 +265,8 @@ void LogForm::choose_role(std::size_t column, int place) {
 }
 
 void LogForm::estimate_offset() {
-    options_.progress = nullptr;
-    const auto offset = estimate_clock_offset(path_.toStdString(), preview_.detection.layout, options_, record_);
+    const auto offset = estimate_clock_offset(path_.toStdString(), preview_.detection.layout, options(), record_);
+    set_busy(false);
     estimate_->setText(text_of(offset ? offset.value().sentence : offset.error().sentence()));
     estimate_->show();
     if (!offset) return;

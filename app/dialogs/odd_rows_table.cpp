@@ -65,7 +65,7 @@ void show_odd_rows(QTableWidget& table, const TraceTally& tally, const std::stri
 
 QString tally_words(const TraceTally& tally) {
     const QLocale locale;
-    QString text = odd("%1 rows: %2 taken, %3 left out")
+    QString text = (tally.rows == 1 ? odd("%1 row: %2 taken, %3 left out") : odd("%1 rows: %2 taken, %3 left out"))
                        .arg(locale.toString(static_cast<qlonglong>(tally.rows)), locale.toString(static_cast<qlonglong>(tally.taken)),
                             locale.toString(static_cast<qlonglong>(tally.left_out())));
     if (tally.interval_s) text += odd("; usually %1 s apart").arg(locale.toString(*tally.interval_s));

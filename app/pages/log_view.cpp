@@ -62,7 +62,8 @@ QString log_words(const Trace& trace, const std::string& zone) {
     QString text = LogView::tr("%1: %2 samples from %3 to %4")
                        .arg(text_of(trace.file_name), locale.toString(static_cast<qlonglong>(trace.samples)), text_of(format_iso8601(trace.first_ms, zone)),
                             text_of(format_iso8601(trace.last_ms, zone)));
-    if (trace.rows_left_out > 0) text += LogView::tr(", %1 rows left out").arg(locale.toString(static_cast<qlonglong>(trace.rows_left_out)));
+    if (trace.rows_left_out > 0)
+        text += (trace.rows_left_out == 1 ? LogView::tr(", %1 row left out") : LogView::tr(", %1 rows left out")).arg(locale.toString(static_cast<qlonglong>(trace.rows_left_out)));
     if (trace.offset_ms != 0) text += LogView::tr(", clock moved by %1 s").arg(locale.toString(static_cast<double>(trace.offset_ms) / 1000));
     return text;
 }

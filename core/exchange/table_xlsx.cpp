@@ -13,6 +13,7 @@
 #include <cmath>
 #include <cstdio>
 #include <map>
+#include <sstream>
 #include <utility>
 
 namespace ullage {
@@ -43,6 +44,8 @@ std::vector<SheetColumn> sheet_columns(const Table& table) {
     }
     return columns;
 }
+
+constexpr double line_height = 15; // points
 
 double width_of(const SheetColumn& column) {
     if (column.date) return 18;
@@ -172,6 +175,27 @@ void put_cell(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, con
         put_text(sheet, row, at, *text, book.text(soft, false));
 }
 
+/// Lines of the tallest head, broken at blanks. A sheet made by a program keeps one line for it unless told.
+double head_lines(const std::vector<SheetColumn>& columns) {
+    constexpr double bold_share = 0.85; // bold letters are wider than those that a column's width counts
+    double most = 1;
+    for (const SheetColumn& column : columns) {
+        const double room = bold_share * width_of(column);
+        double lines = 1, used = 0;
+        std::istringstream words(column.head());
+        for (std::string word; words >> word;) {
+            const auto length = static_cast<double>(word.size());
+            if (used > 0 && used + 1 + length > room) {
+                ++lines;
+                used = 0;
+            }
+            used += (used > 0 ? 1 : 0) + length;
+        }
+        most = std::max(most, lines);
+    }
+    return most;
+}
+
 /// On paper: landscape, the head on each page; as wide as the page where that can still be read (`width` in characters), else the first column on
 /// each page.
 void set_up_print(lxw_worksheet* sheet, double width) {
@@ -184,7 +208,6 @@ void set_up_print(lxw_worksheet* sheet, double width) {
 
 void fill_method(Book& book, lxw_worksheet* sheet, const Table& table) {
     constexpr std::size_t text_width = 100; // characters
-    constexpr double line_height = 15;      // points
     worksheet_set_column(sheet, 0, 0, 28, nullptr);
     worksheet_set_column(sheet, 1, 1, text_width, nullptr);
     worksheet_set_landscape(sheet);
@@ -243,6 +266,7 @@ Result<void> make_xlsx_table(const Table& table, const std::string& path) {
     if (!sheet || !method) return Error{Failure::io, "the workbook cannot be made", path, "export it as csv"};
     worksheet_freeze_panes(sheet, 1, columns.empty() || columns.front().flat.part != Part::text ? 0 : 1);
 
+    worksheet_set_row(sheet, 0, line_height * head_lines(columns), nullptr);
     for (std::size_t s = 0; s < columns.size(); ++s) {
         const auto at = static_cast<lxw_col_t>(s);
         worksheet_set_column(sheet, at, at, width_of(columns[s]), nullptr);

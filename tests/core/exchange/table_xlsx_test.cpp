@@ -66,6 +66,15 @@ TEST_F(TableXlsx, the_method_has_room_for_its_lines_and_a_wide_table_is_not_shru
     EXPECT_NE(xlsx_member(written(narrow), "xl/worksheets/sheet1.xml").find("fitToPage=\"1\""), std::string::npos);
 }
 
+TEST_F(TableXlsx, the_head_is_as_high_as_its_longest_title_needs) {
+    Table table;
+    table.title = "heads";
+    table.columns = {{"unit", "unit", {}, TableColumn::Content::text, 0}};
+    EXPECT_NE(xlsx_member(written(table), "xl/worksheets/sheet1.xml").find("<row r=\"1\" spans=\"1:1\">"), std::string::npos);
+    table.columns = {{"long", "a title of more words than one line holds", {}, TableColumn::Content::text, 0}};
+    EXPECT_NE(xlsx_member(written(table), "xl/worksheets/sheet1.xml").find("ht=\"45\""), std::string::npos) << "17 bold letters a line: three lines of 15 points";
+}
+
 TEST_F(TableXlsx, no_text_becomes_a_formula) {
     const std::string path = written(hostile_table());
     for (const char* sheet : {"xl/worksheets/sheet1.xml", "xl/worksheets/sheet2.xml"})
