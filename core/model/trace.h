@@ -29,6 +29,10 @@ struct Trace {
     UtcMs offset_ms = 0;          ///< added to the times of the log
     /// Standard uncertainty of an offset that was estimated from the hand readings, s; absent where it was given, or none was needed.
     std::optional<double> offset_u_s{};
+    std::string signature;           ///< of its header (TraceDetection::signature); empty where it is not known
+    std::string zone;                ///< of times without an offset; empty where it is not known
+    std::optional<UtcMs> start_ms{}; ///< of the log, where its times count from there
+    std::int64_t started_anew = 0;   ///< how often the file was cut short or replaced while it was followed: size and fingerprint are of the last one
     std::int64_t rows_left_out = 0;
     std::int64_t samples = 0;
     UtcMs first_ms = 0, last_ms = 0;

@@ -23,6 +23,14 @@ namespace ullage {
 using SampleTaker = std::function<Result<void>(std::span<const TraceSample>)>;
 /// Hands the samples of a log over and fills in what it learns about the file on the way.
 using TraceSource = std::function<Result<void>(Trace& trace, const SampleTaker& take)>;
+/// What a log has gained since it was read last.
+struct TraceGrowth {
+    std::span<const TraceSample> samples; ///< each later than the one before
+    std::int64_t size_bytes = 0;          ///< of the file that has been read now,
+    std::string fingerprint;              ///< and of these bytes
+    std::int64_t rows_left_out = 0;       ///< of the new rows
+    bool started_anew = false;            ///< the file was cut short or replaced since, and read from its beginning
+};
 /// Sees samples in order of time; false ends the reading.
 using SampleVisitor = std::function<bool(std::span<const TraceSample>)>;
 
@@ -114,11 +122,14 @@ public:
     /// Adds a version. Refused when nothing changes.
     Result<Photo> set_photo_withdrawn(const std::string& photo_uuid, bool withdrawn);
 
-    // Traces. Append-only too; one can be withdrawn and restored. The traces of a run are of one meter and do not overlap.
+    // Traces. Append-only too: one may grow at its end, and can be withdrawn and restored. The traces of a run are of one meter and do not overlap.
     /// Adds a trace as `source` produces its samples, in one transaction: when anything fails or the source gives up, nothing stays. Memory does
     /// not grow with the number of samples. `source` must not use the logbook. Errors beside the source's: not_found (run, meter), bad_input (no
     /// sample, not in order of time), refused (the run has this file already, a trace of another meter, or one that overlaps).
     Result<Trace> add_trace(Trace trace, const TraceSource& source);
+    /// Adds to the end of a trace what its log has gained, in one transaction. `known` is the trace as last returned. Errors: not_found, bad_input
+    /// (not in order of time, or not after the samples it has), refused (withdrawn or grown meanwhile, or it would reach another trace of the run).
+    Result<Trace> extend_trace(const Trace& known, const TraceGrowth& growth);
     /// The traces of a run, or of every run, withdrawn ones too, in order of their first sample.
     Result<std::vector<Trace>> traces(const std::string& run_uuid = {}) const;
     Result<void> set_trace_withdrawn(const std::string& trace_uuid, bool withdrawn);

@@ -1,81 +1,38 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/ids.h"
+#include "store/block_writer.h"
 #include "store/logbook.h"
 #include "store/logbook_impl.h"
 #include "store/meter_queries.h"
 #include "store/rows.h"
-#include "store/trace_codec.h"
 #include "store/trace_queries.h"
 
 #include <SQLiteCpp/Database.h>
-
-#include <algorithm>
-#include <cmath>
 
 namespace ullage {
 
 namespace {
 
-/// Collects samples into blocks and writes each when it is full.
-class BlockWriter {
-public:
-    BlockWriter(SQLite::Database& database, std::int64_t trace_id)
-        : insert_(database, "INSERT INTO trace_blocks (trace_id, first_ms, last_ms, samples, content) VALUES (?1, ?2, ?3, ?4, ?5)"), trace_id_(trace_id) {
-        block_.reserve(store::block_samples);
-    }
-
-    Result<void> take(std::span<const TraceSample> samples) {
-        for (const TraceSample& sample : samples) {
-            if (count_ > 0 && sample.time_ms <= last_ms_)
-                return Error{Failure::bad_input, "the samples are not in order of time", {}, "sort the log by time"};
-            for (const auto& value : {sample.register_wh, sample.power_w, sample.voltage_v, sample.current_a})
-                if (value && !std::isfinite(*value)) return Error{Failure::bad_input, "a value is no finite number", {}, {}};
-            if (count_++ == 0) first_ms_ = sample.time_ms;
-            last_ms_ = sample.time_ms;
-            block_.push_back(sample);
-            if (block_.size() == store::block_samples) write();
-        }
-        return {};
-    }
-
-    void finish(Trace& trace) {
-        if (!block_.empty()) write();
-        trace.samples = count_;
-        trace.first_ms = first_ms_;
-        trace.last_ms = last_ms_;
-    }
-
-private:
-    void write() {
-        const std::string content = store::encoded(block_);
-        insert_.reset();
-        store::Binder(insert_).integer(trace_id_).integer(block_.front().time_ms).integer(block_.back().time_ms)
-            .integer(static_cast<std::int64_t>(block_.size())).blob(content);
-        insert_.exec();
-        block_.clear();
-    }
-
-    SQLite::Statement insert_;
-    std::int64_t trace_id_;
-    std::vector<TraceSample> block_;
-    std::int64_t count_ = 0;
-    UtcMs first_ms_ = 0, last_ms_ = 0;
-};
-
-/// Why a new trace may not stand beside those that the run has.
-std::optional<Error> obstacle(const std::vector<Trace>& present, const Trace& added) {
+/// Why a trace may not have this meter and reach from its first to its last sample beside the others that the run has.
+std::optional<Error> conflict(const std::vector<Trace>& present, const Trace& wanted) {
     for (const Trace& other : present) {
-        if (other.withdrawn) continue;
-        if (other.fingerprint == added.fingerprint && other.size_bytes == added.size_bytes)
-            return Error{Failure::refused, "this log is in the run already (as `" + other.file_name + "`)", added.file_name, "nothing was imported"};
-        if (other.meter_uuid != added.meter_uuid)
-            return Error{Failure::refused, "the run has a trace of another meter", added.file_name,
+        if (other.withdrawn || other.uuid == wanted.uuid) continue;
+        if (other.meter_uuid != wanted.meter_uuid)
+            return Error{Failure::refused, "the run has a trace of another meter", wanted.file_name,
                          "a run takes the log of one meter; name that meter, or withdraw the other trace"};
-        if (added.first_ms <= other.last_ms && other.first_ms <= added.last_ms)
-            return Error{Failure::refused, "its times overlap those of `" + other.file_name + "`, which the run has already", added.file_name,
+        if (wanted.first_ms <= other.last_ms && other.first_ms <= wanted.last_ms)
+            return Error{Failure::refused, "its times overlap those of `" + other.file_name + "`, which the run has already", wanted.file_name,
                          "withdraw that trace, or cut the log"};
     }
     return std::nullopt;
+}
+
+/// Why a new trace may not stand beside those that the run has.
+std::optional<Error> obstacle(const std::vector<Trace>& present, const Trace& added) {
+    for (const Trace& other : present)
+        if (!other.withdrawn && other.fingerprint == added.fingerprint && other.size_bytes == added.size_bytes)
+            return Error{Failure::refused, "this log is in the run already (as `" + other.file_name + "`)", added.file_name, "nothing was imported"};
+    return conflict(present, added);
 }
 
 } // namespace
@@ -89,7 +46,7 @@ Result<Trace> Logbook::add_trace(Trace trace, const TraceSource& source) {
         if (trace.uuid.empty()) trace.uuid = new_uuid();
         if (store::find_trace(database, trace.uuid)) return impl_->known_already("trace");
         const std::int64_t id = store::next_trace_id(database);
-        BlockWriter blocks(database, id);
+        store::BlockWriter blocks(database, id);
         if (auto produced = source(trace, [&blocks](std::span<const TraceSample> samples) { return blocks.take(samples); }); !produced)
             return produced.error();
         blocks.finish(trace);
@@ -99,6 +56,29 @@ Result<Trace> Logbook::add_trace(Trace trace, const TraceSource& source) {
         trace.added_ms = impl_->clock->now_ms();
         trace.withdrawn = false;
         store::insert_trace(database, id, trace);
+        return trace;
+    });
+}
+
+Result<Trace> Logbook::extend_trace(const Trace& known, const TraceGrowth& growth) {
+    return impl_->change([&]() -> Result<Trace> {
+        SQLite::Database& database = impl_->database();
+        const auto stored = store::find_trace(database, known.uuid);
+        if (!stored) return impl_->not_found("trace");
+        if (stored->trace.withdrawn) return Error{Failure::refused, "this log was withdrawn from its run", known.file_name, "import it again"};
+        if (stored->trace != known)
+            return Error{Failure::refused, "this log has been added to meanwhile", known.file_name, "follow it again"};
+        Trace trace = known;
+        store::BlockWriter blocks(database, stored->id);
+        if (!blocks.go_on(trace)) return impl_->damaged_block();
+        if (auto taken = blocks.take(growth.samples); !taken) return taken.error();
+        blocks.finish(trace);
+        if (auto refused = conflict(store::listed_traces(database, store::run_id(database, trace.run_uuid)), trace)) return *refused;
+        trace.size_bytes = growth.size_bytes;
+        trace.fingerprint = growth.fingerprint;
+        trace.rows_left_out += growth.rows_left_out;
+        if (growth.started_anew) ++trace.started_anew;
+        store::grow_trace(database, stored->id, trace);
         return trace;
     });
 }

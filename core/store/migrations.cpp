@@ -18,6 +18,7 @@ constexpr Migration steps[] = {
     {5, "traces of logging meters in blocks of samples", migration_0005},
     {6, "PV sheets, start voltage, charge time, source of a charge", migration_0006},
     {7, "how well the clock of a trace is known", migration_0007},
+    {8, "traces that grow while their log is written", migration_0008},
 };
 
 } // namespace

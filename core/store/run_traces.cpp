@@ -18,7 +18,7 @@ bool RunTraces::fill(SQLite::Database& database, std::int64_t run_id, RunRecord&
         return true;
     }
     Known now{{}, moments, record.run.end == RunEnd::still_running, {}};
-    for (const Trace& trace : traces) now.traces.push_back(trace.uuid);
+    for (const Trace& trace : traces) now.traces.push_back({trace.uuid, trace.samples});
     Known& known = known_[record.run.uuid];
     if (known.traces != now.traces || known.moments != now.moments || known.running != now.running) {
         TraceThinner thinner(record.readings, record.run.end, traces.front().first_ms, traces.back().last_ms, gap_limit_s(traces));

@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <map>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace SQLite {
@@ -16,7 +17,7 @@ class Database;
 
 namespace ullage::store {
 
-/// What the traces of runs come to at the moments of their readings. Remembers each until its traces or the moments change, since traces never do.
+/// What the traces of runs come to at the moments of their readings. Remembers each until its traces, their length or the moments change.
 class RunTraces {
 public:
     /// Fills record.trace from the traces of its run that are not withdrawn: from ten minutes before its first reading to ten minutes after its
@@ -25,7 +26,7 @@ public:
 
 private:
     struct Known {
-        std::vector<std::string> traces;
+        std::vector<std::pair<std::string, std::int64_t>> traces; ///< uuid, and samples by which its growth is seen
         std::vector<UtcMs> moments;
         bool running = false;
         std::optional<RunTrace> trace;

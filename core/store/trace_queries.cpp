@@ -14,7 +14,7 @@ namespace {
 
 const std::string select_traces =
     "SELECT traces.id, traces.uuid, runs.uuid, meters.uuid, file_name, fingerprint, size_bytes, layout, offset_ms, rows_left_out, samples, "
-    "first_ms, last_ms, added_ms, traces.withdrawn, offset_u_s FROM traces JOIN runs ON runs.id = traces.run_id "
+    "first_ms, last_ms, added_ms, traces.withdrawn, offset_u_s, signature, zone, start_ms, started_anew FROM traces JOIN runs ON runs.id = traces.run_id "
     "LEFT JOIN meters ON meters.id = traces.meter_id ";
 
 StoredTrace trace_in(SQLite::Statement& statement) {
@@ -37,6 +37,10 @@ StoredTrace trace_in(SQLite::Statement& statement) {
     trace.added_ms = row.integer();
     trace.withdrawn = row.flag();
     trace.offset_u_s = row.maybe_real();
+    trace.signature = row.maybe_text().value_or(std::string());
+    trace.zone = row.maybe_text().value_or(std::string());
+    trace.start_ms = row.maybe_integer();
+    trace.started_anew = row.integer();
     return stored;
 }
 
@@ -64,13 +68,23 @@ std::int64_t next_trace_id(SQLite::Database& database) {
 void insert_trace(SQLite::Database& database, std::int64_t id, const Trace& trace) {
     SQLite::Statement insert(database,
                              "INSERT INTO traces (id, uuid, run_id, meter_id, file_name, fingerprint, size_bytes, layout, offset_ms, rows_left_out, "
-                             "samples, first_ms, last_ms, added_ms, offset_u_s) VALUES (?1, ?2, (SELECT id FROM runs WHERE uuid = ?3), "
-                             "(SELECT id FROM meters WHERE uuid = ?4), ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15)");
+                             "samples, first_ms, last_ms, added_ms, offset_u_s, signature, zone, start_ms) VALUES (?1, ?2, (SELECT id FROM runs WHERE uuid = ?3), "
+                             "(SELECT id FROM meters WHERE uuid = ?4), ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18)");
     Binder binder(insert);
     binder.integer(id).text(trace.uuid).text(trace.run_uuid).text(trace.meter_uuid.value_or(std::string())).text(trace.file_name);
     binder.text(trace.fingerprint).integer(trace.size_bytes).text(trace.layout).integer(trace.offset_ms).integer(trace.rows_left_out);
     binder.integer(trace.samples).integer(trace.first_ms).integer(trace.last_ms).integer(trace.added_ms).real(trace.offset_u_s);
+    binder.text(trace.signature).text(trace.zone).integer(trace.start_ms);
     insert.exec();
+}
+
+void grow_trace(SQLite::Database& database, std::int64_t id, const Trace& trace) {
+    SQLite::Statement update(database, "UPDATE traces SET size_bytes = ?2, fingerprint = ?3, rows_left_out = ?4, samples = ?5, last_ms = ?6, "
+                                       "started_anew = ?7 WHERE id = ?1");
+    Binder binder(update);
+    binder.integer(id).integer(trace.size_bytes).text(trace.fingerprint).integer(trace.rows_left_out).integer(trace.samples);
+    binder.integer(trace.last_ms).integer(trace.started_anew);
+    update.exec();
 }
 
 bool visit_samples(SQLite::Database& database, std::int64_t trace_id, UtcMs from_ms, UtcMs to_ms,

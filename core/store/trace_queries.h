@@ -29,6 +29,8 @@ struct StoredTrace {
 [[nodiscard]] std::int64_t next_trace_id(SQLite::Database& database);
 /// Call it after the blocks of `id` have been written, within the same transaction.
 void insert_trace(SQLite::Database& database, std::int64_t id, const Trace& trace);
+/// Writes what may change of a trace that has grown, after its blocks.
+void grow_trace(SQLite::Database& database, std::int64_t id, const Trace& trace);
 /// Hands the samples from `from_ms` to `to_ms` over, block by block in order of time, until `visit` returns false. False where a block cannot be
 /// read.
 [[nodiscard]] bool visit_samples(SQLite::Database& database, std::int64_t trace_id, UtcMs from_ms, UtcMs to_ms,

@@ -1,11 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trace/log_lines.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <bit>
-#include <cstring>
 #include <istream>
 
 namespace ullage {
@@ -45,25 +41,6 @@ bool is_utf8(std::string_view bytes) {
     return true;
 }
 
-/// Two running sums over eight bytes at a time (multiply and fold); tells files apart, withstands no forger.
-void mix(std::uint64_t (&sums)[2], std::string_view bytes) {
-    std::size_t at = 0;
-    const auto step = [&sums](std::uint64_t word) {
-        sums[0] = std::rotl(sums[0] ^ word, 29) * 0x9E3779B97F4A7C15ULL;
-        sums[1] = (sums[1] + word) * 0xC2B2AE3D27D4EB4FULL;
-        sums[1] ^= sums[1] >> 31;
-    };
-    for (; at + 8 <= bytes.size(); at += 8) {
-        std::uint64_t word = 0;
-        std::memcpy(&word, bytes.data() + at, 8);
-        if constexpr (std::endian::native == std::endian::big) word = __builtin_bswap64(word);
-        step(word);
-    }
-    std::uint64_t rest = bytes.size() - at;
-    for (; at < bytes.size(); ++at) rest = rest << 8 | static_cast<unsigned char>(bytes[at]);
-    if (rest != 0) step(rest);
-}
-
 } // namespace
 
 LogEncoding detect_encoding(std::string_view bytes) {
@@ -91,10 +68,6 @@ std::string_view encoding_text(LogEncoding encoding) {
 
 LogLines::LogLines(std::istream& in, LogEncoding encoding) : in_(in), encoding_(encoding) {
     raw_.resize(chunk_bytes);
-}
-
-std::string LogLines::fingerprint() const {
-    return fmt::format("{:016x}{:016x}", sums_[0], sums_[1]);
 }
 
 void LogLines::decode(std::string_view bytes) {
@@ -132,6 +105,7 @@ void LogLines::decode(std::string_view bytes) {
 }
 
 bool LogLines::refill() {
+    in_.clear(in_.rdstate() & std::ios::badbit); // more may have been put in since its end
     in_.read(raw_.data(), static_cast<std::streamsize>(raw_.size()));
     const auto count = static_cast<std::size_t>(std::max<std::streamsize>(in_.gcount(), 0));
     if (count == 0) return false;
@@ -139,7 +113,7 @@ bool LogLines::refill() {
     at_ = 0;
     bytes_ += static_cast<std::int64_t>(count);
     const std::string_view bytes(raw_.data(), count);
-    mix(sums_, bytes);
+    fingerprint_.add(bytes);
     decode(bytes);
     return true;
 }

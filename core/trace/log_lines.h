@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "trace/fingerprint.h"
+
 #include <cstdint>
 #include <iosfwd>
 #include <string>
@@ -20,7 +22,8 @@ enum class LogEncoding { plain, latin1, utf16_le, utf16_be };
 [[nodiscard]] std::string_view encoding_text(LogEncoding encoding);
 
 /// The lines of a log, one after the other, as UTF-8 without their line ends (LF, CRLF or CR, also mixed). Memory: one chunk and one line;
-/// of a line over 64 KiB only the beginning is given. The stream must outlive the reader.
+/// of a line over 64 KiB only the beginning is given. The stream must outlive the reader; where more is put into it after next() was false, reading
+/// goes on with that.
 class LogLines {
 public:
     LogLines(std::istream& in, LogEncoding encoding);
@@ -31,7 +34,7 @@ public:
     [[nodiscard]] long line_number() const { return line_; }             ///< of the line given last, from 1
     [[nodiscard]] bool cut_short() const { return cut_short_; }          ///< the line given last was longer than 64 KiB
     [[nodiscard]] std::int64_t bytes_read() const { return bytes_; }     ///< of the stream so far
-    [[nodiscard]] std::string fingerprint() const;                       ///< of all bytes read so far, 32 hexadecimal digits
+    [[nodiscard]] std::string fingerprint() const { return fingerprint_.text(); } ///< of all bytes read so far
 
 private:
     bool refill();
@@ -45,7 +48,7 @@ private:
     bool first_chunk_ = true, skip_lf_ = false, cut_short_ = false, skipping_ = false;
     long line_ = 0;
     std::int64_t bytes_ = 0;
-    std::uint64_t sums_[2] = {0x9ae16a3b2f90404fULL, 0xc949c7defebae64fULL};
+    Fingerprint fingerprint_;
 };
 
 /// Splits a line into fields, blanks at their ends taken off. A blank as delimiter takes runs of blanks and tabs as one. Fields in double quotes may hold the delimiter,

@@ -13,15 +13,17 @@ bool earlier(const TraceSample& sample, UtcMs time_ms) { return sample.time_ms <
 } // namespace
 
 Result<std::optional<RowTrouble>> RowOrder::take(const TraceSample& sample) {
-    if (pending_.empty() ? !handed_ms_ || sample.time_ms > *handed_ms_ : sample.time_ms > pending_.back().time_ms) {
+    if (pending_.empty() ? !handed_ || sample.time_ms > handed_->time_ms : sample.time_ms > pending_.back().time_ms) {
         pending_.push_back(sample);
         if (pending_.size() < kept + block) return std::optional<RowTrouble>();
         if (auto handed = hand_over(block); !handed) return handed.error();
         return std::optional<RowTrouble>();
     }
-    if (handed_ms_ && sample.time_ms <= *handed_ms_) return std::optional(RowTrouble::out_of_order);
+    const auto twice = [&sample](const TraceSample& other) { return std::optional(other == sample ? RowTrouble::duplicate : RowTrouble::same_moment); };
+    if (handed_ && sample.time_ms == handed_->time_ms) return twice(*handed_);
+    if (handed_ && sample.time_ms < handed_->time_ms) return std::optional(RowTrouble::out_of_order);
     const auto place = std::lower_bound(pending_.begin(), pending_.end(), sample.time_ms, earlier);
-    if (place->time_ms == sample.time_ms) return std::optional(*place == sample ? RowTrouble::duplicate : RowTrouble::same_moment);
+    if (place->time_ms == sample.time_ms) return twice(*place);
     if (pending_.end() - place > static_cast<std::ptrdiff_t>(kept)) return std::optional(RowTrouble::out_of_order);
     pending_.insert(place, sample);
     return std::optional(RowTrouble::swapped);
@@ -30,19 +32,22 @@ Result<std::optional<RowTrouble>> RowOrder::take(const TraceSample& sample) {
 Result<void> RowOrder::hand_over(std::size_t count) {
     const std::span<const TraceSample> samples(pending_.data(), count);
     for (const TraceSample& sample : samples) {
-        if (handed_ms_) watch(*handed_ms_, sample.time_ms);
+        if (handed_) watch(handed_->time_ms, sample.time_ms);
         else tally_.first_ms = sample.time_ms;
-        handed_ms_ = sample.time_ms;
+        handed_ = sample;
     }
-    tally_.last_ms = handed_ms_.value_or(0);
+    tally_.last_ms = handed_ ? handed_->time_ms : 0;
     if (auto taken = sink_(samples); !taken) return taken;
     pending_.erase(pending_.begin(), pending_.begin() + static_cast<std::ptrdiff_t>(count));
     return {};
 }
 
+Result<void> RowOrder::hand_over_all() {
+    return pending_.empty() ? Result<void>() : hand_over(pending_.size());
+}
+
 Result<void> RowOrder::finish() {
-    if (!pending_.empty())
-        if (auto handed = hand_over(pending_.size()); !handed) return handed;
+    if (auto handed = hand_over_all(); !handed) return handed;
     if (!limit_settled_) settle_limit();
     return {};
 }

@@ -15,7 +15,9 @@ public:
 
     /// What is odd about the sample, if anything; one that is left out is not kept.
     Result<std::optional<RowTrouble>> take(const TraceSample& sample);
-    /// Hands over what is held. Call once, at the end.
+    /// Hands over what is held; a row before it that comes later is out of order.
+    Result<void> hand_over_all();
+    /// hand_over_all(), and judges the gaps of a short log. Call once, at the end.
     Result<void> finish();
 
 private:
@@ -31,7 +33,7 @@ private:
     TraceTally& tally_;
     std::vector<TraceSample> pending_;
     std::vector<TraceGap> first_intervals_;
-    std::optional<UtcMs> handed_ms_;
+    std::optional<TraceSample> handed_; ///< last
     bool limit_settled_ = false;
 };
 

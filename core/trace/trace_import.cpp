@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trace/trace_import.h"
 
+#include "trace/file_beginning.h"
+#include "trace/growing_file.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
+#include <limits>
 #include <sstream>
 
 namespace ullage {
@@ -24,6 +28,24 @@ Result<std::ifstream> opened(const std::string& path) {
     std::ifstream file(path, std::ios::binary);
     if (!file) return Error{Failure::io, "the file cannot be read", path, "check its permissions"};
     return file;
+}
+
+/// Where the last line that has its line end ends.
+std::int64_t whole_lines_bytes(std::ifstream& file, LogEncoding encoding) {
+    constexpr std::int64_t step = 1 << 16; // even, so that characters of two bytes are not cut
+    file.seekg(0, std::ios::end);
+    const std::int64_t size = file.tellg();
+    std::int64_t whole = 0;
+    for (std::int64_t at = (std::max<std::int64_t>(size, 0) - 1) / step * step; at >= 0 && whole == 0; at -= step) {
+        std::string bytes(static_cast<std::size_t>(std::min(step, size - at)), '\0');
+        file.seekg(at);
+        file.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+        bytes.resize(static_cast<std::size_t>(std::max<std::streamsize>(file.gcount(), 0)));
+        if (const std::size_t end = end_of_lines(bytes, encoding); end > 0) whole = at + static_cast<std::int64_t>(end);
+    }
+    file.clear();
+    file.seekg(0);
+    return whole;
 }
 
 Error at_file(Error error, const std::string& path) {
@@ -63,7 +85,7 @@ Result<TracePreview> preview_trace(const std::string& path, const LayoutAnswers&
     const auto count = static_cast<std::size_t>(std::max<std::streamsize>(file.value().gcount(), 0));
     const bool whole = count < beginning.size();
     beginning.resize(count);
-    if (!whole) // the last line may be cut off
+    if (!whole || options.whole_lines) // the last line may be cut off
         if (const auto end = beginning.rfind('\n'); end != std::string::npos) beginning.resize(end + 1);
     std::map<std::string, LayoutAnswers> remembered;
     for (const auto& [signature, text] : kept) remembered.emplace(signature, answers_from(text));
@@ -99,7 +121,9 @@ Result<TracePreview> preview_trace(const std::string& path, const LayoutAnswers&
 Result<TraceTally> stream_trace(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options, const SampleSink& sink) {
     Result<std::ifstream> file = opened(path);
     if (!file) return file.error();
-    Result<TraceTally> tally = read_trace(file.value(), layout, options, sink);
+    FileBeginning beginning(file.value(), options.whole_lines ? whole_lines_bytes(file.value(), layout.encoding) : std::numeric_limits<std::int64_t>::max());
+    std::istream in(&beginning);
+    Result<TraceTally> tally = read_trace(in, layout, options, sink);
     if (!tally) return at_file(tally.error(), path);
     if (file.value().bad()) return Error{Failure::io, "the file cannot be read to its end", path, "check the disk"};
     return tally;
@@ -120,6 +144,9 @@ Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, co
     trace.layout = answers;
     trace.offset_ms = options.offset_ms;
     trace.offset_u_s = options.offset_u_s;
+    trace.signature = detection.signature;
+    trace.zone = options.zone;
+    trace.start_ms = options.start_ms;
     TraceTally tally;
     const Result<Trace> added = logbook.add_trace(std::move(trace), [&](Trace& about, const SampleTaker& take) -> Result<void> {
         Result<TraceTally> read = stream_trace(path, detection.layout, options, take);

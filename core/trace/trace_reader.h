@@ -71,6 +71,7 @@ struct TraceReadOptions {
     UtcMs offset_ms = 0;               ///< added to every time: how far the meter's clock is behind
     std::optional<double> offset_u_s{};  ///< of an estimated offset (clock_offset.h), kept with the trace
     std::optional<double> gap_limit_s; ///< absent: ten usual intervals, at least 60 s
+    bool whole_lines = false;          ///< of a file: a last line without its line end (LF) is left for later, as it is still being written
     std::function<bool(std::int64_t bytes)> progress; ///< called now and then with the bytes read; false cancels
 };
 

@@ -132,6 +132,19 @@ TEST(Migrations, a_file_of_version_6_keeps_its_traces_whose_clocks_were_given) {
     EXPECT_EQ(samples, (std::vector<TraceSample>{{1'810'310'400'000, 5.0, 62.5, {}, {}}}));
 }
 
+TEST(Migrations, a_trace_of_version_7_keeps_what_is_known_of_its_clock_and_may_grow) {
+    const TempFolder folder;
+    const FakeClock clock;
+    make_file_of_version(7, folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    const Trace trace = take(logbook.traces()).at(0);
+    EXPECT_EQ(trace.offset_u_s, 2.5);
+    EXPECT_EQ(trace.zone, "");
+    EXPECT_EQ(trace.start_ms, std::nullopt);
+    const std::vector<TraceSample> added = {{1'810'310'410'000, 6.0, 62.5, {}, {}}};
+    EXPECT_EQ(take(logbook.extend_trace(trace, {added, 60, "01ff", 0, false})).samples, 2);
+}
+
 TEST(Migrations, looking_at_an_older_file_shows_it_and_leaves_it_as_old_as_it_was) {
     const TempFolder folder;
     const FakeClock clock;

@@ -135,9 +135,80 @@ TEST(Traces, no_program_changes_or_deletes_a_sample) {
         take(add(logbook, run, {{1000, 1, {}, {}, {}}}));
     }
     SQLite::Database database((folder / "a.ullage"), SQLite::OPEN_READWRITE);
-    for (const char* sql : {"UPDATE trace_blocks SET samples = 2", "DELETE FROM trace_blocks", "DELETE FROM traces", "UPDATE traces SET offset_ms = 1", "UPDATE traces SET offset_u_s = 1",
-                            "INSERT INTO trace_blocks (trace_id, first_ms, last_ms, samples, content) VALUES (1, 9, 9, 1, X'00')"})
+    for (const char* sql :
+         {"UPDATE trace_blocks SET samples = 2", "UPDATE trace_blocks SET content = X'00'", "DELETE FROM trace_blocks", "DELETE FROM traces",
+          "UPDATE traces SET offset_ms = 1", "UPDATE traces SET offset_u_s = 1", "UPDATE traces SET zone = 'UTC'", "UPDATE traces SET samples = 2",
+          "UPDATE traces SET size_bytes = -1", "UPDATE traces SET last_ms = 999",
+          "INSERT INTO trace_blocks (trace_id, first_ms, last_ms, samples, content) VALUES (1, 9, 9, 1, X'00')",
+          "INSERT INTO trace_blocks (trace_id, first_ms, last_ms, samples, content) VALUES (1, 1000, 2000, 1, X'00')"})
         EXPECT_THROW(database.exec(sql), SQLite::Exception) << sql;
+}
+
+std::vector<TraceSample> all_samples(const Logbook& logbook, const Trace& trace) {
+    std::vector<TraceSample> all;
+    take(logbook.read_samples(trace.uuid, earliest_ms, latest_ms, [&all](std::span<const TraceSample> some) {
+        all.insert(all.end(), some.begin(), some.end());
+        return true;
+    }));
+    return all;
+}
+
+TEST(Traces, one_that_grew_in_many_steps_holds_every_sample_once) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const std::string run = write_logbook(folder / "a.ullage");
+    std::mt19937 random(11);
+    const std::vector<TraceSample> samples = random_samples(random, 3 * store::block_samples + 17);
+    {
+        Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+        Trace trace = take(add(logbook, run, {samples.begin(), samples.begin() + 10}));
+        for (std::size_t at = 10; at < samples.size();) {
+            const std::size_t count = std::min<std::size_t>(random() % 1500, samples.size() - at); // sometimes none
+            trace = take(logbook.extend_trace(trace, {std::span(samples).subspan(at, count), static_cast<std::int64_t>(at + count), "f", 1, false}));
+            at += count;
+            EXPECT_EQ(trace.last_ms, samples[at - 1].time_ms);
+        }
+    }
+    const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+    const Trace trace = take(logbook.traces(run)).at(0);
+    EXPECT_EQ(trace.samples, static_cast<std::int64_t>(samples.size()));
+    EXPECT_EQ(all_samples(logbook, trace), samples);
+    SQLite::Database database((folder / "a.ullage"), SQLite::OPEN_READONLY);
+    EXPECT_EQ(database.execAndGet("SELECT count(*) FROM trace_blocks").getInt(), 4); // whole blocks, as after an import of all at once
+}
+
+TEST(Traces, what_cannot_be_added_leaves_a_trace_as_it_was) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const std::string run = write_logbook(folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    const Trace first = take(add(logbook, run, {{1000, 1, {}, {}, {}}, {2000, 2, {}, {}, {}}}, "first"));
+    const Trace second = take(add(logbook, run, {{9000, 9, {}, {}, {}}}, "second"));
+    const auto failure = [&logbook](const Trace& trace, const std::vector<TraceSample>& samples) {
+        return failure_of(logbook.extend_trace(trace, {samples, 100, "g", 0, false}));
+    };
+    EXPECT_EQ(failure(first, {{2000, 3, {}, {}, {}}}), Failure::bad_input);                      // not later
+    EXPECT_EQ(failure(first, {{3000, 3, {}, {}, {}}, {9500, 4, {}, {}, {}}}), Failure::refused); // into the one after it
+    EXPECT_EQ(failure(first, {{3000, std::nan(""), {}, {}, {}}}), Failure::bad_input);
+    EXPECT_EQ(all_samples(logbook, first), (std::vector<TraceSample>{{1000, 1, {}, {}, {}}, {2000, 2, {}, {}, {}}}));
+    const Trace grown = take(logbook.extend_trace(second, {std::vector<TraceSample>{{9100, 10, {}, {}, {}}}, 100, "g", 0, false}));
+    EXPECT_EQ(failure(second, {{9200, 11, {}, {}, {}}}), Failure::refused); // it has grown meanwhile
+    take(logbook.set_trace_withdrawn(grown.uuid, true));
+    EXPECT_EQ(failure(grown, {{9200, 11, {}, {}, {}}}), Failure::refused);
+}
+
+TEST(Traces, a_run_is_analysed_with_what_its_trace_has_grown_by) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const std::string run = write_logbook(folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    const RunRecord bare = take(logbook.run_record(run));
+    const UtcMs start_ms = bare.readings.front().values.time_ms;
+    const Trace trace = take(add(logbook, run, {{start_ms, 1, 60, {}, {}}, {start_ms + 1000, 2, 60, {}, {}}}));
+    const RunRecord before = take(logbook.run_record(run));
+    ASSERT_TRUE(before.trace.has_value());
+    take(logbook.extend_trace(trace, {std::vector<TraceSample>{{start_ms + 2000, 3, 60, {}, {}}}, 100, "g", 0, false}));
+    EXPECT_EQ(take(logbook.run_record(run)).trace->points.size(), before.trace->points.size() + 1);
 }
 
 } // namespace
