@@ -123,9 +123,11 @@ struct ImportTraceArguments {
     std::string clock_offset;               ///< seconds or "estimate"; empty: as `offset`
     std::optional<double> gap_limit_s;
     bool preview = false;
+    bool follow = false;           ///< another program is still writing it: go on taking what it gains
+    std::optional<double> quiet_s; ///< with `follow`: end when it has gained nothing for so long
 };
 /// Brings the log of a meter into a run: says how it is read, what was taken and which rows were not. With an open question, or with `preview`,
-/// nothing is imported.
+/// nothing is imported. Of a log that goes on where one of the run's ended only the rest is taken.
 [[nodiscard]] int import_trace_command(const ImportTraceArguments& arguments, std::ostream& out, std::ostream& err);
 
 /// "ullage: SENTENCE" on one line of `err`; returns the exit code for bad input.

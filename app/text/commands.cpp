@@ -63,7 +63,12 @@ void add_import_trace(CLI::App& app, ImportTraceArguments& arguments) {
     CLI::Option* offset = command->add_option("--offset", arguments.offset, "added to the times of the log, [-]h:mm:ss: how far the meter's clock was behind");
     command->add_option("--clock-offset", arguments.clock_offset, "the same in seconds, or `estimate`: from the hand readings of the run")->excludes(offset);
     command->add_option("--gap-limit", arguments.gap_limit_s, "longest time between rows that is no gap, s")->check(CLI::PositiveNumber);
-    command->add_flag("--preview", arguments.preview, "say what would be taken, import nothing");
+    CLI::Option* preview = command->add_flag("--preview", arguments.preview, "say what would be taken, import nothing");
+    CLI::Option* follow = command->add_flag("--follow", arguments.follow, "another program is still writing it: go on taking what it gains, until interrupted");
+    follow->excludes(preview);
+    command->add_option("--until-quiet", arguments.quiet_s, "end following when the log has gained nothing for so long, s")
+        ->check(CLI::PositiveNumber)
+        ->needs(follow);
 }
 
 void add_analyse(CLI::App& app, AnalyseArguments& arguments) {

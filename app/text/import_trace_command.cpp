@@ -4,15 +4,18 @@
 #include "exchange/table_unicode.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
+#include "text/follow_command.h"
 #include "text/runs_source.h"
 #include "text/trace_text.h"
 #include "trace/clock_offset.h"
+#include "trace/log_follow.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <filesystem>
 #include <ostream>
 
 namespace ullage {
@@ -77,6 +80,7 @@ Result<UtcMs> offset_of(std::string text) {
 
 Result<TraceReadOptions> read_options(const ImportTraceArguments& arguments, const RunRecord& record) {
     TraceReadOptions options;
+    options.whole_lines = arguments.follow;
     options.zone = arguments.zone.empty() ? record.run.time_zone : arguments.zone;
     options.gap_limit_s = arguments.gap_limit_s;
     const Result<UtcMs> offset = offset_of(arguments.offset);
@@ -181,6 +185,12 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
         if (!tally) return refuse(err, tally.error());
         return print(tally_text(tally.value(), zone) + "Nothing was imported (--preview)\n", out, err);
     }
+    const Result<std::optional<Trace>> continued = trace_continued_by(logbook.value(), record.value().run.uuid, arguments.file);
+    if (!continued) return refuse(err, continued.error());
+    const FollowArguments follow{arguments.file, arguments.quiet_s, zone};
+    if (continued.value() && arguments.follow) return follow_trace(logbook.value(), *continued.value(), follow, out, err);
+    if (continued.value() && continued.value()->size_bytes < static_cast<std::int64_t>(std::filesystem::file_size(arguments.file)))
+        return take_rest(logbook.value(), *continued.value(), arguments.file, zone, out, err);
     std::optional<std::string> meter_uuid;
     if (meter.value()) meter_uuid = meter.value()->uuid;
     const Result<ImportedTrace> done = import_trace(logbook.value(), arguments.file, record.value().run.uuid, meter_uuid, detection, options.value());
@@ -190,7 +200,8 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
         fmt::format("{}: {} from {} to {}, into run {} of {}{}", trace.file_name, count_text(static_cast<long>(trace.samples), "sample", "samples"),
                     format_iso8601(trace.first_ms, zone), format_iso8601(trace.last_ms, zone), record.value().number, record.value().unit.name,
                     meter.value() ? ", meter " + meter.value()->name : ", no meter named");
-    return print(tally_text(done.value().tally, zone) + one_line(summary) + '\n', out, err);
+    const int printed = print(tally_text(done.value().tally, zone) + one_line(summary) + '\n', out, err);
+    return arguments.follow && printed == exit_good ? follow_trace(logbook.value(), trace, follow, out, err) : printed;
 }
 
 } // namespace ullage

@@ -149,10 +149,13 @@ Result<void> LogFollow::expect_anew() {
 
 /// Finds out how a new beginning is read; false while it holds no row yet.
 Result<bool> LogFollow::settle_beginning() {
+    const Error other_columns{Failure::refused, "the log was begun anew with other columns", path_, "import the new log"};
     const Result<TraceDetection> found = detect_layout(beginning_, answers_);
-    if (!found) return beginning_.size() < static_cast<std::size_t>(most_beginning) ? Result<bool>(false) : Result<bool>(found.error());
-    if (!found.value().questions.empty() || (!trace_.signature.empty() && found.value().signature != trace_.signature))
-        return Error{Failure::refused, "the log was begun anew with other columns", path_, "import the new log"};
+    if (!found) { // no row yet, or rows that the columns of before do not fit
+        const bool rows = detect_layout(beginning_, {}).ok() || beginning_.size() >= static_cast<std::size_t>(most_beginning);
+        return rows ? Result<bool>(other_columns) : Result<bool>(false);
+    }
+    if (!found.value().questions.empty() || (!trace_.signature.empty() && found.value().signature != trace_.signature)) return other_columns;
     feed_from_beginning(found.value().layout);
     return true;
 }
@@ -212,7 +215,7 @@ Result<std::optional<Trace>> trace_continued_by(const Logbook& logbook, const st
     file.value().seekg(0, std::ios::end);
     const std::int64_t size = file.value().tellg();
     for (const Trace& trace : traces.value()) {
-        if (trace.withdrawn || trace.size_bytes <= 0 || trace.size_bytes >= size) continue;
+        if (trace.withdrawn || trace.size_bytes <= 0 || trace.size_bytes > size) continue;
         file.value().clear();
         file.value().seekg(0);
         const Result<bool> alike = begins_alike(file.value(), trace, nullptr);

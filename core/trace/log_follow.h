@@ -72,7 +72,7 @@ private:
     bool unsaved_ = false;
 };
 
-/// The trace of a run whose bytes stand at the beginning of this file, which has more; absent when there is none. Errors: io, not_found.
+/// The trace of a run whose bytes stand at the beginning of this file, or are all of it; absent when there is none. Errors: io, not_found.
 [[nodiscard]] Result<std::optional<Trace>> trace_continued_by(const Logbook& logbook, const std::string& run_uuid, const std::string& path);
 
 } // namespace ullage

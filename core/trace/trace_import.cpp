@@ -86,7 +86,7 @@ Result<TracePreview> preview_trace(const std::string& path, const LayoutAnswers&
     const bool whole = count < beginning.size();
     beginning.resize(count);
     if (!whole || options.whole_lines) // the last line may be cut off
-        if (const auto end = beginning.rfind('\n'); end != std::string::npos) beginning.resize(end + 1);
+        if (const auto end = end_of_lines(beginning, answers.encoding.value_or(detect_encoding(beginning))); end > 0) beginning.resize(end);
     std::map<std::string, LayoutAnswers> remembered;
     for (const auto& [signature, text] : kept) remembered.emplace(signature, answers_from(text));
     Result<TraceDetection> detection = detect_layout(beginning, answers, remembered);

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command_fixture.h"
 
+#include <chrono>
+#include <fstream>
+#include <thread>
+
 namespace ullage::test {
 namespace {
 
@@ -126,6 +130,42 @@ TEST_F(ImportTrace, a_log_or_logbook_that_is_not_there_is_said_in_one_line) {
     const Outcome no_logbook = run({"import-trace", written("log.csv", plain_log), "--logbook", folder_ / "none.ullage", "--run", "1"});
     EXPECT_EQ(no_logbook.code, exit_bad_input);
     expect_one_line(no_logbook.err);
+}
+
+TEST_F(ImportTrace, a_log_that_has_grown_gives_only_its_new_rows) {
+    const std::string first = "epoch,register (Wh),power (W)\n1809842400,0,80\n1809842410,0.2,80\n";
+    EXPECT_EQ(import(first).code, exit_good);
+    const Outcome more = import(first + "1809842420,0.4,80\n1809842430,0.6\n1809842440,0.8,80\n");
+    EXPECT_EQ(more.code, exit_good) << more.err;
+    expect_part(more.out, "2 new samples added, 1 row left out");
+    expect_part(more.out, "4 samples to 2027-05-09T06:00:40Z");
+}
+
+TEST_F(ImportTrace, follows_a_log_until_it_is_quiet_and_goes_on_another_time) {
+    std::thread writer([path = (folder_ / "log.csv").string()] {
+        std::this_thread::sleep_for(std::chrono::milliseconds(700));
+        std::ofstream(path, std::ios::app) << "0,80\n1809842420,0.4,80\n";
+    });
+    const Outcome outcome = import("epoch,register (Wh),power (W)\n1809842400,0,80\n1809842410,", {"--follow", "--until-quiet", "1.5"});
+    writer.join();
+    EXPECT_EQ(outcome.code, exit_good) << outcome.err;
+    expect_part(outcome.out, "1 sample from 2027-05-09T06:00Z");
+    expect_part(outcome.out, "Ended. log.csv: 3 samples to 2027-05-09T06:00:20Z");
+    std::ofstream(folder_ / "log.csv", std::ios::app) << "1809842430,0.6,80\n";
+    const Outcome later = run({"import-trace", folder_ / "log.csv", "--logbook", logbook_, "--unit", "Specimen", "--run", "1", "--follow", "--until-quiet", "0.1"});
+    EXPECT_EQ(later.code, exit_good) << later.err;
+    expect_part(later.out, "4 samples to");
+}
+
+TEST_F(ImportTrace, following_ends_in_a_sentence_where_it_cannot_go_on) {
+    std::thread writer([path = (folder_ / "log.csv").string()] {
+        std::this_thread::sleep_for(std::chrono::milliseconds(700));
+        std::ofstream(path) << "epoch,amount (kWh)\n1809842420,4\n";
+    });
+    const Outcome outcome = import("epoch,register (Wh),power (W)\n1809842400,0,80\n", {"--follow", "--until-quiet", "20"});
+    writer.join();
+    EXPECT_EQ(outcome.code, exit_bad_input);
+    expect_one_line(outcome.err);
 }
 
 } // namespace
