@@ -214,6 +214,12 @@ QRectF LineLayout::axis_window() const {
             QPointF(place(axes.x_logarithmic, x.maximum), place(axes.y_logarithmic, y.maximum))};
 }
 
+QTransform LineLayout::to_pixels() const {
+    const QRectF window = axis_window();
+    const double across = plot.width() / window.width(), up = -plot.height() / window.height();
+    return {across, 0, 0, up, plot.left() - across * window.left(), plot.bottom() - up * window.top()};
+}
+
 LineLayout line_layout(const ChartContent& content, const ChartLook& look, const QSizeF& size,
                        const std::optional<ChartWindow>& window, const QSet<QString>& hidden) {
     const QFontMetricsF metrics(axis_font(look));

@@ -8,6 +8,7 @@
 
 #include <QRectF>
 #include <QSet>
+#include <QTransform>
 
 #include <optional>
 #include <vector>
@@ -47,6 +48,8 @@ struct LineLayout {
     [[nodiscard]] double value_x(double pixel) const;
     /// The plot's span in axis coordinates, y upwards.
     [[nodiscard]] QRectF axis_window() const;
+    /// From axis coordinates to pixels.
+    [[nodiscard]] QTransform to_pixels() const;
 };
 
 /// The group that `series` is shown and hidden with.

@@ -17,6 +17,9 @@ namespace {
 // Qt's dashing walks the whole line at every repaint, which is slow on long ones; nor can dashes be told there.
 constexpr std::size_t longest_dashed = 1000;
 
+// Qt Charts outlines each of its lines anew whenever it changes, to find it again below a pointer; it keeps those that have markers.
+constexpr std::size_t longest_of_qt = most_markers;
+
 std::vector<std::size_t> every_index(std::size_t count) {
     std::vector<std::size_t> indices(count);
     for (std::size_t n = 0; n < count; ++n)
@@ -37,6 +40,7 @@ LineStage::LineStage(QChart& chart) : chart_(chart), x_axis_(new QValueAxis), y_
     behind_ = new PaintedItem(chart_, 0.5, [this](QPainter& painter) {
         paint_behind_lines(painter, content_, look_, layout_, size_);
     });
+    curves_ = new PaintedItem(chart_, 100, [this](QPainter& painter) { paint_curves(painter); });
     before_ = new PaintedItem(chart_, 200, [this](QPainter& painter) {
         paint_before_lines(painter, content_, look_, layout_, visible_, state_, size_);
     });
@@ -150,6 +154,9 @@ void LineStage::draw() {
     y_axis_->setRange(window.top(), window.bottom());
     std::size_t next_line = 0;
     std::size_t next_area = 0;
+    dense_.clear();
+    // All or none, so that the curves of a chart lie on one another in their order.
+    const bool any_dense = std::ranges::any_of(visible_, [](const auto& indices) { return indices.size() > longest_of_qt; });
     for (std::size_t n = 0; n < content_.series.size(); ++n) {
         const ChartSeries& series = content_.series[n];
         if (state_.hidden.contains(group_of(series)))
@@ -157,31 +164,51 @@ void LineStage::draw() {
         if (series.band_shape == BandShape::area)
             draw_band(series, next_area);
         if (series.line != CurveLine::none)
-            draw_curve(series, visible_[n], next_line);
+            draw_curve(series, visible_[n], any_dense, next_line);
     }
     for (; next_line < lines_.size(); ++next_line)
-        lines_[next_line]->clear();
+        if (lines_[next_line]->count() > 0)
+            lines_[next_line]->clear();
     for (; next_area < areas_.size(); ++next_area)
         areas_[next_area]->setVisible(false);
-    behind_->set_size(size_);
-    before_->set_size(size_);
-    behind_->update();
-    before_->update();
+    for (PaintedItem* item : {behind_, curves_, before_}) {
+        item->set_size(size_);
+        item->update();
+    }
 }
 
-void LineStage::draw_curve(const ChartSeries& series, const std::vector<std::size_t>& indices, std::size_t& next_line) {
+void LineStage::draw_curve(const ChartSeries& series, const std::vector<std::size_t>& indices, bool ourselves, std::size_t& next_line) {
     QPen pen(curve_colour(series.colour, look_.palette), indices.size() > longest_dashed ? 1.4 : 2);
     pen.setJoinStyle(Qt::RoundJoin);
     if (series.line == CurveLine::dashed && indices.size() <= longest_dashed) {
         pen.setDashPattern({2.4, 1.8});
         pen.setCapStyle(Qt::FlatCap);
     }
-    for (const QList<QPointF>& piece :
-         curve_pieces(series.points, indices, series.steps, layout_.axes, layout_.axis_window())) {
+    std::vector<QList<QPointF>> pieces = curve_pieces(series.points, indices, series.steps, layout_.axes, layout_.axis_window());
+    if (ourselves) {
+        const QTransform to_pixels = layout_.to_pixels();
+        for (QList<QPointF>& piece : pieces)
+            for (QPointF& point : piece)
+                point = to_pixels.map(point);
+        dense_.push_back({pen, std::move(pieces)});
+        return;
+    }
+    for (const QList<QPointF>& piece : pieces) {
         QLineSeries& line = line_at(next_line++);
         line.setPen(pen);
         line.replace(piece);
     }
+}
+
+void LineStage::paint_curves(QPainter& painter) const {
+    if (dense_.empty())
+        return;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setClipRect(layout_.plot.adjusted(-0.5, -0.5, 0.5, 0.5), Qt::IntersectClip); // half a line on the plot's edge shows
+    for (const DenseCurve& curve : dense_)
+        paint_dense_curve(painter, curve);
+    painter.restore();
 }
 
 void LineStage::draw_band(const ChartSeries& series, std::size_t& next_area) {

@@ -3,6 +3,7 @@
 
 // Private to app/charts: this header names Qt Charts.
 
+#include "charts/dense_curve.h"
 #include "charts/line_layout.h"
 #include "charts/line_overlay.h"
 
@@ -19,8 +20,8 @@ namespace ullage {
 
 class PaintedItem;
 
-/// Brings a ChartContent onto a QChart: Qt Charts draws the curves and bands, we draw everything else and decide every
-/// place, so that both agree at any size. Does not own the chart, which must outlive it.
+/// Brings a ChartContent onto a QChart: Qt Charts draws the bands and the curves of few points, we draw everything else and
+/// decide every place, so that both agree at any size. Does not own the chart, which must outlive it.
 class LineStage {
 public:
     explicit LineStage(QChart& chart);
@@ -51,7 +52,8 @@ public:
 private:
     void refresh();
     void draw();
-    void draw_curve(const ChartSeries& series, const std::vector<std::size_t>& indices, std::size_t& next_line);
+    void draw_curve(const ChartSeries& series, const std::vector<std::size_t>& indices, bool ourselves, std::size_t& next_line);
+    void paint_curves(QPainter& painter) const;
     void draw_band(const ChartSeries& series, std::size_t& next_area);
     QLineSeries& line_at(std::size_t n);
     QAreaSeries& area_at(std::size_t n);
@@ -60,7 +62,9 @@ private:
     QValueAxis* x_axis_;
     QValueAxis* y_axis_;
     PaintedItem* behind_;
+    PaintedItem* curves_;
     PaintedItem* before_;
+    std::vector<DenseCurve> dense_; ///< curves that we draw ourselves
     std::vector<QLineSeries*> lines_;
     std::vector<QAreaSeries*> areas_;
     ChartContent content_;
