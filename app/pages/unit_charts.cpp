@@ -41,12 +41,15 @@ ChartSeries curve(const char* id, CurveLine line, const std::vector<LoadPredicti
     return series;
 }
 
+/// The least steady load that is no extrapolation: drains under loads that are switched say little of a steady one below their powers.
+double lowest_tested(const UnitFit& fit) { return std::max(fit.lowest_load_w, fit.lowest_power_w); }
+
 /// Three parts of one curve, which meet at the ends of the tested loads.
 void add_curve(ChartContent& content, const UnitFit& fit, const Unit& unit, PredictedPart part, double top) {
     if (!fit.parameters) return;
     std::vector<LoadPrediction> below, within, above;
     for (const LoadPrediction& prediction : predict_curve(fit, unit, curve_loads(fit, unit))) {
-        if (prediction.load_w <= fit.lowest_load_w) below.push_back(prediction);
+        if (prediction.load_w <= lowest_tested(fit)) below.push_back(prediction);
         if (prediction.within_tested_loads) within.push_back(prediction);
         if (prediction.load_w >= fit.highest_load_w) above.push_back(prediction);
     }
@@ -123,7 +126,7 @@ double top_of(const std::vector<MeasuredDrain>& drains, MeasuredPart part, doubl
 
 std::vector<double> curve_loads(const UnitFit& fit, const Unit& unit) {
     const double highest_w = highest_load(fit, unit);
-    std::vector<double> loads = {fit.lowest_load_w, fit.highest_load_w};
+    std::vector<double> loads = {lowest_tested(fit), fit.highest_load_w};
     for (int i = 0; i <= steps; ++i) loads.push_back(lowest_load_w * std::pow(highest_w / lowest_load_w, static_cast<double>(i) / steps));
     loads.back() = highest_w; // not above it by rounding, where nothing is predicted
     std::erase_if(loads, [highest_w](double load_w) { return load_w < lowest_load_w || load_w > highest_w; });

@@ -40,6 +40,13 @@ std::size_t distinct_loads(const std::vector<DrainSummary>& used) {
     return count;
 }
 
+/// See UnitFit::lowest_power_w.
+double power_while_on_w(const DrainSummary& drain) {
+    if (drain.mean_load_w < idle_below_w) return drain.mean_load_w;
+    const double power_w = drain.squared_w2h / drain.delivered_wh;
+    return power_w < distinct_ratio * drain.mean_load_w ? drain.mean_load_w : power_w;
+}
+
 Bounds curvature_bounds(const Unit& unit, double highest_load_w) {
     const double full_w = unit.rated_output_w.value_or(0) > 0 ? *unit.rated_output_w : std::max(highest_load_w, 1.0);
     return {0, curvature_share / full_w};
@@ -134,6 +141,9 @@ UnitFit fit_unit(const std::vector<const RunRecord*>& records, const std::vector
         const auto [low, high] = std::ranges::minmax_element(used, {}, &DrainSummary::mean_load_w);
         fit.lowest_load_w = low->mean_load_w;
         fit.highest_load_w = high->mean_load_w;
+        const auto [least, most] = std::ranges::minmax_element(used, {}, power_while_on_w);
+        fit.lowest_power_w = power_while_on_w(*least);
+        fit.highest_power_w = power_while_on_w(*most);
     }
     fit.c_bounds = curvature_bounds(unit, fit.highest_load_w);
 

@@ -60,6 +60,9 @@ struct UnitFit {
     Quantity no_load_endurance_h;             ///< "no_load_endurance_h": E*/P*
     Quantity curvature_per_w;                 ///< "curvature_per_w": c
     double lowest_load_w = 0, highest_load_w = 0; ///< mean loads of the used drains; 0 W for a no-load drain
+    /// Powers at which the used drains took their energy: Q/D, which is the power while on of a load that is switched. A drain whose Q/D
+    /// exceeds its mean load by less than 1.3 times counts as steady, at that mean: register steps between close readings add as much.
+    double lowest_power_w = 0, highest_power_w = 0;
     double chi_square = 0;                    ///< of the drains about the fit
     std::size_t degrees_of_freedom = 0;
     double widening = 1;                      ///< factor on the drains' uncertainties because they disagree

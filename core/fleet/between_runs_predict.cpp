@@ -19,10 +19,20 @@ std::string why_no_prediction(const UnitFit& fit, const Unit& unit, const Common
     return {};
 }
 
-std::string words(const UnitFit& fit, bool within) {
-    const std::string tested = fixed_text(fit.lowest_load_w, 0) + " to " + fixed_text(fit.highest_load_w, 0) + " W";
-    return (within ? "between the tested loads (" : "beyond the tested loads (") + tested + "); a mean over drains: a single one scatters by another " +
-           exact_text(fit.options.repeatability_percent) + " %";
+bool mean_tested(const UnitFit& fit, const CommonLoad& load) { return load.mean_w() >= fit.lowest_load_w && load.mean_w() <= fit.highest_load_w; }
+
+bool power_tested(const UnitFit& fit, const CommonLoad& load) { return load.power_w >= fit.lowest_power_w && load.power_w <= fit.highest_power_w; }
+
+std::string words(const UnitFit& fit, const CommonLoad& load) {
+    const bool mean = mean_tested(fit, load), power = power_tested(fit, load);
+    const std::string means = fixed_text(fit.lowest_load_w, 0) + " to " + fixed_text(fit.highest_load_w, 0) + " W";
+    const std::string powers = fixed_text(fit.lowest_power_w, 0) + " to " + fixed_text(fit.highest_power_w, 0) + " W";
+    std::string text = mean && power ? "between the tested loads (" + means + ")" : "beyond the tested loads (" + means;
+    if (mean && !power)
+        text += " on average, as this one, but " + powers + " while on, this one " + fixed_text(load.power_w, 0) + " W)";
+    else if (!mean)
+        text += ")";
+    return text + "; a mean over drains: a single one scatters by another " + exact_text(fit.options.repeatability_percent) + " %";
 }
 
 Quantity scaled(const Quantity& run_time, std::string key, std::string unit, double factor) {
@@ -79,8 +89,8 @@ LoadPrediction predict_under(const UnitFit& fit, const Unit& unit, const CommonL
         result.run_time_h = not_known("run_time_h", "h", refusal);
         return result;
     }
-    result.within_tested_loads = load_w >= fit.lowest_load_w && load_w <= fit.highest_load_w;
-    result.run_time_h = run_time(fit, load, words(fit, result.within_tested_loads));
+    result.within_tested_loads = mean_tested(fit, load) && power_tested(fit, load);
+    result.run_time_h = run_time(fit, load, words(fit, load));
     result.deliverable_wh = scaled(result.run_time_h, "deliverable_wh", "Wh", load_w);
     const double rated_wh = unit.rated_energy_wh.value_or(0);
     result.usable_fraction = rated_wh > 0 ? scaled(result.run_time_h, "usable_fraction", "1", load_w / rated_wh)

@@ -14,7 +14,7 @@ struct LoadPrediction {
     Quantity deliverable_wh;  ///< "deliverable_wh"
     Quantity usable_fraction; ///< "usable_fraction": deliverable / rated energy
     Quantity run_time_h;      ///< "run_time_h"
-    bool within_tested_loads = false;
+    bool within_tested_loads = false; ///< see predict_under
 };
 
 /// Predicts T = E*/(P + P* + c·P²) and D = P·T at a load (from E* = P·T + P*·T + c·P²·T). Bands: delta method on 1/T, which is
@@ -25,7 +25,9 @@ struct LoadPrediction {
 [[nodiscard]] LoadPrediction predict_at(const UnitFit& fit, const Unit& unit, double load_w);
 
 /// The same under a load that is switched: T = E*/(P·duty + P* + c·P²·duty), its mean power counting as the load; `not known` also where the
-/// power while on is above the rated output, or the duty is not above 0 and at most 1.
+/// power while on is above the rated output, or the duty is not above 0 and at most 1. Within the tested loads are a mean among the drains'
+/// mean loads and a power while on among their powers (UnitFit::lowest_power_w): the no-load draw acts by the mean, the quadratic loss by
+/// the square, so a drain at 40 W all the time tells little of 400 W for a tenth of it. The reason names what lies beyond.
 [[nodiscard]] LoadPrediction predict_under(const UnitFit& fit, const Unit& unit, const CommonLoad& load);
 
 /// Where the run time under `load` comes from, as 1/T = f(E*, P*, c): its gradient over the parameters. Precondition: the fit has parameters.

@@ -4,6 +4,7 @@
 #include "core/fleet/between_runs_samples.h"
 #include "fleet/between_runs_predict.h"
 #include "support/has_text.h"
+#include "support/record_builder.h"
 #include "support/scenario.h"
 #include "support/scenario_parts.h"
 
@@ -192,6 +193,48 @@ TEST(BetweenRuns, without_a_rated_output_the_highest_load_bounds_the_curvature) 
     const UnitFit fit = fit_unit(records);
     EXPECT_NEAR(fit.curvature_per_w.upper.value(), 0.05 / fit.highest_load_w, 1e-12);
     EXPECT_TRUE(fit.parameters);
+}
+
+/// Full drains by their means, each switched at its power (0: steady).
+UnitFit switched_drains(const std::vector<CommonLoad>& loads) {
+    std::vector<RunRecord> records;
+    for (const CommonLoad& load : loads) {
+        RecordBuilder builder;
+        double hours = 0, wh = 0;
+        builder.at(0, 100, 0);
+        // On and off in turns of an hour's share each, until some 800 Wh are taken.
+        while (wh < 800) {
+            builder.at(hours + load.duty, {}, wh += load.power_w * load.duty);
+            hours += 1;
+            if (load.duty < 1) builder.at(hours, {}, wh);
+        }
+        builder.record().readings.back().values.mark = MarkKind::cut_off;
+        builder.record().run.uuid = "run " + std::to_string(records.size());
+        records.push_back(builder.record());
+    }
+    return fit_unit(records);
+}
+
+TEST(BetweenRuns, a_load_that_is_switched_lies_between_the_tested_ones_by_its_mean_and_by_its_power_while_on) {
+    const Unit unit = specimen_claims();
+    const UnitFit steady = switched_drains({{40, 1, {}}, {200, 1, {}}});
+    ASSERT_TRUE(steady.parameters);
+    EXPECT_NEAR(steady.highest_power_w, 200, 1e-6);
+    EXPECT_TRUE(predict_under(steady, unit, {100, 0.5, {}}).within_tested_loads);
+    const LoadPrediction strong = predict_under(steady, unit, {500, 0.2, {}});
+    EXPECT_FALSE(strong.within_tested_loads) << "its mean is 100 W, but no drain was at 500 W";
+    EXPECT_TRUE(contains(strong.run_time_h.reason, "beyond the tested loads (40 to 200 W on average, as this one, but 40 to 200 W while on, this one 500 W)"))
+        << strong.run_time_h.reason;
+    EXPECT_FALSE(predict_under(steady, unit, {100, 0.2, {}}).within_tested_loads) << "20 W on average";
+
+    const UnitFit switched = switched_drains({{200, 0.25, {}}, {400, 0.5, {}}});
+    ASSERT_TRUE(switched.parameters);
+    EXPECT_NEAR(switched.lowest_load_w, 50, 1);
+    EXPECT_NEAR(switched.lowest_power_w, 200, 1);
+    EXPECT_NEAR(switched.highest_power_w, 400, 1);
+    EXPECT_TRUE(predict_under(switched, unit, {300, 0.5, {}}).within_tested_loads);
+    EXPECT_FALSE(predict_at(switched, unit, 100).within_tested_loads) << "no drain was at less than 200 W while on";
+    EXPECT_FALSE(predict_at(switched, unit, 300).within_tested_loads) << "no drain took more than 200 W on average";
 }
 
 TEST(BetweenRuns, predictions_refuse_loads_that_make_no_sense_and_say_when_they_leave_the_tested_loads) {

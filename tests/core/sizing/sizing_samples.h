@@ -52,8 +52,8 @@ inline UnitFit exact_fit() {
     parameters.p_star_w = 3.667307804 / 1.052235239;
     fit.parameters = parameters;
     fit.planning = parameters;
-    fit.lowest_load_w = 20;
-    fit.highest_load_w = 400;
+    fit.lowest_load_w = fit.lowest_power_w = 20;
+    fit.highest_load_w = fit.highest_power_w = 400;
     return fit;
 }
 
