@@ -105,11 +105,15 @@ void fill(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& 
         forecast.gauge_reason = speed.error().sentence();
     if (!forecast.gauge_speed) return;
     const double next_percent = forecast.gauge_speed->shown_percent - forecast.gauge_speed->step_pt;
+    if (next_percent < -1e-9) {
+        forecast.gauge_reason = "the gauge has no lower value to show";
+        return;
+    }
     forecast.next_step = gauge_drop_time(forecast, forecast.gauge_speed->step_pt);
     if (forecast.next_step)
         forecast.next_step_percent = next_percent;
     else
-        forecast.gauge_reason = "the gauge has no lower value to show";
+        forecast.gauge_reason = "the gauge falls so slowly that its next step may be more than a year away";
 }
 
 } // namespace

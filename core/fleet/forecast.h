@@ -52,7 +52,7 @@ struct RunForecast {
     ForecastBasis basis = ForecastBasis::trend; ///< meaningless without cut_off
     std::string cut_off_reason;                 ///< what it rests on and assumes; without cut_off why there is none
     std::optional<GaugeSpeed> gauge_speed;
-    std::string gauge_reason;                ///< why there is no speed
+    std::string gauge_reason;                ///< why there is no speed, or no next step
     std::optional<ExpectedTime> next_step;   ///< when the gauge shows its next lower value
     std::optional<double> next_step_percent; ///< that value
     std::vector<ReadingAdvice> advice;       ///< most urgent first

@@ -24,6 +24,9 @@ ReadingDue by_gauge(const RunForecast& forecast, double drop_pt) {
     if (const auto time = gauge_drop_time(forecast, drop_pt))
         return {time->estimate_ms, DueBecause::gauge_drop, "the gauge should have fallen by " + exact_text(drop_pt) + " points"};
     if (!forecast.gauge_speed) return {{}, DueBecause::nothing, forecast.gauge_reason};
+    if (drop_pt <= forecast.gauge_speed->shown_percent)
+        return {{}, DueBecause::nothing,
+                "the gauge falls so slowly that " + exact_text(drop_pt) + " points less may be more than a year away"};
     return {{}, DueBecause::nothing, "the gauge cannot fall by another " + exact_text(drop_pt) + " points"};
 }
 

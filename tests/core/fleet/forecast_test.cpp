@@ -201,6 +201,22 @@ TEST(Forecast, the_next_gauge_step_lies_a_step_or_less_ahead) {
     EXPECT_GT(drop->upper_ms, RecordBuilder::moment_ms(5.98));
 }
 
+TEST(Forecast, without_a_next_gauge_step_it_says_whether_there_is_none_or_it_is_too_far_away) {
+    RecordBuilder slow; // a no-load drain of a very frugal unit: a point in 200 days
+    slow.record().run.end = RunEnd::still_running;
+    slow.record().run.kind = RunKind::no_load_drain;
+    slow.at(0, 100, 0).at(24.0 * 200, 99, 0);
+    const RunForecast far = forecast_of(slow.record());
+    ASSERT_TRUE(far.gauge_speed) << far.gauge_reason;
+    EXPECT_FALSE(far.next_step);
+    EXPECT_EQ(far.gauge_reason, "the gauge falls so slowly that its next step may be more than a year away");
+
+    const RunForecast empty = forecast_of(steady_until(10).record()); // the gauge shows 0 %
+    ASSERT_TRUE(empty.gauge_speed) << empty.gauge_reason;
+    EXPECT_FALSE(empty.next_step);
+    EXPECT_EQ(empty.gauge_reason, "the gauge has no lower value to show");
+}
+
 TEST(Forecast, a_drop_below_empty_or_of_nothing_has_no_time) {
     const RunForecast forecast = forecast_of(steady_until(4).record());
     EXPECT_FALSE(gauge_drop_time(forecast, 61));

@@ -41,6 +41,16 @@ TEST(ReadingDue, a_gauge_drop_is_due_when_it_should_have_happened) {
     EXPECT_EQ(due.because, DueBecause::gauge_drop);
 }
 
+TEST(ReadingDue, a_gauge_drop_without_a_moment_says_whether_it_cannot_be_or_is_too_far_away) {
+    Bench bench;
+    const auto why = [&bench](double drop_pt) {
+        return next_reading_due(bench.record, bench.forecast, {.every_min = {}, .gauge_drop_pt = drop_pt, .before_cut_off_min = {}}).why;
+    };
+    EXPECT_EQ(why(80), "the gauge cannot fall by another 80 points");
+    bench.forecast.gauge_speed = GaugeSpeed{RecordBuilder::moment_ms(4), 60, 1, 0.0009, 0.001, 0.0011, 0, 1};
+    EXPECT_EQ(why(20), "the gauge falls so slowly that 20 points less may be more than a year away");
+}
+
 TEST(ReadingDue, the_cut_off_counts_from_its_lower_end_until_it_has_been_read_there) {
     Bench bench;
     const ReadingRule rule{.every_min = {}, .gauge_drop_pt = {}, .before_cut_off_min = 45};
