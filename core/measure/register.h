@@ -87,10 +87,14 @@ struct RegisterTrack {
 /// else options.fallback_limit_w. W.
 [[nodiscard]] double believable_load_w(const Unit& unit, const MeasureOptions& options);
 
-/// Unwraps the register: marked zeros and swaps, rollovers (span known), unmarked resets, typing errors. Among all ways
-/// to read the sequence the cheapest is taken (dynamic programme over "kept" readings; a typing error costs 3, an
-/// unmarked reset 2 plus how far its implied load and those of the steps before and after it lie above the run's usual load, a rollover 1/2; loads
-/// above believable_load_w are impossible), so that a reset and a typing error are told apart by rate. Withdrawn readings
+/// Unwraps the register: marked zeros and swaps, rollovers (span known), unmarked resets, typing errors. A way to read the sequence has a
+/// cost: a typing error 3, an unmarked reset 2 plus how far its implied load and those of the steps before and after it lie above the run's
+/// usual load, a rollover 1/2; loads above believable_load_w are impossible. So a reset and a typing error are told apart by rate.
+///
+/// A dynamic programme goes from reading to reading and keeps for each the cheapest way that ends with it. That is the cheapest way of all as long
+/// as no step is a reset. Next to a reset the cost of a step depends on the step before, so a way that was dearer up to a reading and would have come out
+/// cheaper after it is not found. At most five typing errors in a row are believed, also at the start and the end; where a longer stretch of
+/// nonsense leaves no way to the end, the way that comes farthest is taken and what follows is left out. Withdrawn readings
 /// and readings without register are left out. `readings` in order of time.
 ///
 /// Energy may be missing where the register was not read for more than 2 minutes (without a mark: where it was not read for that long about the
