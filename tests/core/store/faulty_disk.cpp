@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <csignal>
 #include <limits>
 
 namespace ullage::test {
@@ -24,6 +25,12 @@ std::array<Methods, 4> method_sets;
 long room = endless;
 long syncs = 0;
 bool sync_broken = false;
+long actions_left = endless;
+
+/// Counts an action; whether it is the one in which the process shall die.
+bool last_action() {
+    return actions_left != endless && --actions_left == 0;
+}
 
 const sqlite3_io_methods& real_of(const sqlite3_file* file) {
     return *std::find_if(method_sets.begin(), method_sets.end(), [&](const Methods& set) {
@@ -32,6 +39,10 @@ const sqlite3_io_methods& real_of(const sqlite3_file* file) {
 }
 
 int write(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset) {
+    if (last_action()) {
+        real_of(file).xWrite(file, bytes, count / 2, offset);
+        std::raise(SIGKILL);
+    }
     sqlite3_int64 size = 0;
     real_of(file).xFileSize(file, &size);
     const long growth = static_cast<long>(std::max<sqlite3_int64>(0, offset + count - size));
@@ -41,6 +52,7 @@ int write(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset
 }
 
 int sync(sqlite3_file* file, int flags) {
+    if (last_action()) std::raise(SIGKILL);
     if (sync_broken) return SQLITE_IOERR_FSYNC;
     ++syncs;
     return real_of(file).xSync(file, flags);
@@ -75,6 +87,7 @@ FaultyDisk::FaultyDisk() {
     free_space();
     sync_broken = false;
     syncs = 0;
+    actions_left = endless;
 }
 
 FaultyDisk::~FaultyDisk() {
@@ -93,6 +106,9 @@ void FaultyDisk::break_sync(bool broken) {
 }
 long FaultyDisk::sync_count() const {
     return syncs;
+}
+void FaultyDisk::kill_at(long count) {
+    actions_left = count;
 }
 
 } // namespace ullage::test

@@ -4,8 +4,8 @@
 namespace ullage::test {
 
 /// Stands between SQLite and the disk for its scope (as SQLite's default VFS), for files opened meanwhile:
-/// refuses to let files grow beyond a given room, and counts how often content is made safe. The store knows
-/// nothing of it. One at a time.
+/// refuses to let files grow beyond a given room, counts how often content is made safe, and ends the process in the midst
+/// of its work. The store knows nothing of it. One at a time.
 class FaultyDisk {
 public:
     FaultyDisk();
@@ -19,6 +19,9 @@ public:
     /// From now on nothing is made safe: the disk reports a fault instead.
     void break_sync(bool broken);
     [[nodiscard]] long sync_count() const;
+    /// The process kills itself (SIGKILL) in its `count`-th action on the disk from now on: in a write after half of its bytes, or
+    /// instead of making content safe.
+    void kill_at(long count);
 };
 
 } // namespace ullage::test

@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A killed process shows that nothing waits in its memory; that the disk has it too is shown in
-// faults_test.cpp.
+// faults_test.cpp. The child dies in an action on the disk whose number the test gives, so a round that fails fails again.
 #include "support/child_process.h"
 #include "samples.h"
 #include "support/photo_bytes.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
-#include <chrono>
 #include <random>
 #include <set>
-#include <thread>
 
 namespace ullage {
 namespace {
@@ -25,16 +23,11 @@ std::set<std::string> stored(const Logbook& logbook, const std::string& run) {
     return found;
 }
 
-/// Lets a child record until about `count` readings are reported and kills it in the midst of a later one;
-/// returns all that it reported.
-std::vector<std::string> record_and_kill(const fs::path& path, const std::string& run, int count,
-                                         int microseconds, const char* task = "record") {
-    ChildProcess child({ULLAGE_RECORDER, task, path.string(), run});
+/// Lets a child record until it dies in its `action`-th action on the disk; returns all that it reported.
+std::vector<std::string> record_and_kill(const fs::path& path, const std::string& run, long action,
+                                         const char* task = "record") {
+    ChildProcess child({ULLAGE_RECORDER, task, path.string(), run, std::to_string(action)});
     std::vector<std::string> reported;
-    for (int i = 0; i < count; ++i)
-        if (auto line = child.line()) reported.push_back(*line);
-    std::this_thread::sleep_for(std::chrono::microseconds(microseconds));
-    child.kill();
     while (auto line = child.line())
         reported.push_back(*line);
     return reported;
@@ -49,9 +42,7 @@ TEST(KilledRecorder, no_reading_that_was_reported_as_recorded_is_lost_in_300_rou
     std::set<std::string> reported;
     int logs_left = 0;
     for (int round = 0; round < 300; ++round) {
-        const int count = static_cast<int>(random() % 8);
-        const auto lines = record_and_kill(path, run, count, static_cast<int>(random() % 3000));
-        ASSERT_GE(lines.size(), static_cast<std::size_t>(count));
+        const auto lines = record_and_kill(path, run, 1 + static_cast<long>(random() % 120));
         reported.insert(lines.begin(), lines.end());
         std::error_code none;
         if (fs::file_size(path.string() + "-wal", none) > 0 && !none) ++logs_left;
@@ -77,7 +68,7 @@ TEST(KilledRecorder, a_photo_that_was_reported_as_kept_is_whole_in_10_rounds) {
     std::mt19937 random(20270514);
     std::set<std::string> reported;
     for (int round = 0; round < 10; ++round) {
-        const auto lines = record_and_kill(path, run, 3, static_cast<int>(random() % 3000), "attach");
+        const auto lines = record_and_kill(path, run, 1 + static_cast<long>(random() % 600), "attach");
         reported.insert(lines.begin(), lines.end());
         const Logbook logbook = take(Logbook::open(path, OpenMode::record, clock));
         std::set<std::string> kept;
@@ -88,7 +79,7 @@ TEST(KilledRecorder, a_photo_that_was_reported_as_kept_is_whole_in_10_rounds) {
         for (const std::string& uuid : reported)
             EXPECT_TRUE(kept.contains(uuid)) << "round " << round;
     }
-    EXPECT_GE(reported.size(), 30u);
+    EXPECT_GE(reported.size(), 15u);
 }
 
 TEST(KilledRecorder, looking_shows_what_its_log_holds_and_leaves_the_recovery_to_a_recorder) {
@@ -96,7 +87,7 @@ TEST(KilledRecorder, looking_shows_what_its_log_holds_and_leaves_the_recovery_to
     const FakeClock clock;
     const fs::path path = folder / "a.ullage";
     const std::string run = write_logbook(path, 0);
-    const auto reported = record_and_kill(path, run, 20, 0);
+    const auto reported = record_and_kill(path, run, 300);
     ASSERT_TRUE(fs::exists(path.string() + "-wal"));
     const auto before = folder_bytes(folder.path());
     for (const bool writable : {true, false}) {

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A process that the tests of the store kill, or that keeps a logbook open for them.
-//   ullage_recorder record FILE RUN   records readings for ever; after each has returned, prints its uuid
-//   ullage_recorder attach FILE RUN   adds waiting photos for ever; after each has returned, prints its uuid
-//   ullage_recorder hold FILE         opens the file for recording, prints "open", waits for the end of its
-//   input
+//   ullage_recorder record FILE RUN N   records readings; after each has returned, prints its uuid
+//   ullage_recorder attach FILE RUN N   adds waiting photos; after each has returned, prints its uuid
+//   ullage_recorder hold FILE           opens the file for recording, prints "open", waits for the end of its input
+// The first two kill themselves in their N-th action on the disk, opening included: so a failure can be repeated.
 #include "base/clock.h"
+#include "core/store/faulty_disk.h"
 #include "store/logbook.h"
 #include "support/photo_bytes.h"
 
@@ -26,6 +27,8 @@ int main(int count, char** words) {
     const SystemClock clock;
     const std::string task = count > 2 ? words[1] : "";
     if (task.empty()) return 2;
+    test::FaultyDisk disk;
+    if (count > 4) disk.kill_at(std::stol(words[4]));
     auto logbook = Logbook::open(words[2], OpenMode::record, clock);
     if (!logbook) {
         say(logbook.error().sentence());
@@ -38,11 +41,11 @@ int main(int count, char** words) {
         }
         return 0;
     }
-    for (; count > 3 && task == "attach";) {
+    for (; count > 4 && task == "attach";) {
         const auto photo = logbook.value().add_photo(words[3], {}, {"display.jpg", test::bare_jpeg(8, 8, 100'000), {}});
         if (!photo || !say(photo.value().uuid)) return 1;
     }
-    for (long i = 0; count > 3; ++i) {
+    for (long i = 0; count > 4; ++i) {
         ReadingValues values;
         values.time_ms = clock.now_ms();
         values.register_wh = static_cast<double>(i);
