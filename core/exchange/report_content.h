@@ -98,7 +98,8 @@ struct ReportOptions {
 /// Keys of a comparison's own drawings: all vessels at one height scale, and the usable fractions as bars.
 inline constexpr std::string_view report_vessels_key = "vessels", report_bars_key = "bars";
 
-/// At most this many rows of readings stand in a report; of more only so many, spread evenly, and the report says so.
+/// Of more readings than this a report shows so many and says how many it leaves out. The first and the last, those with a mark, a remark or an
+/// amendment, and those that findings and assumptions of the register name always stay, however many they are; the others are spread evenly.
 inline constexpr std::size_t most_report_readings = 500;
 
 /// Up to so many rows of a comparison its report holds the differences of all their pairs; of more it says where they are found.

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 
 namespace ullage {
 
@@ -28,16 +29,38 @@ std::string local_text(UtcMs time_ms, const std::string& zone, bool with_offset)
     return with_offset ? text + ' ' + offset_text(local.offset_minutes) : text;
 }
 
-/// The record with all but at most `most` readings, spread evenly, put aside; how many there were in `total`.
-RunRecord thinned(const RunRecord& record, std::size_t most, std::size_t& total) {
-    std::vector<std::size_t> shown;
+/// Readings that findings and assumptions of the register rest on; of a finding over a long stretch its ends.
+std::set<std::string> readings_spoken_of(const RunAnalysis& analysis) {
+    constexpr std::size_t long_stretch = 12;
+    std::set<std::string> uuids;
+    for (const Mend& mend : analysis.energy.track.mends) uuids.insert(mend.reading_uuid);
+    for (const Finding& finding : analysis.gauge.findings) {
+        if (finding.readings.empty()) continue;
+        if (finding.readings.size() <= long_stretch) uuids.insert(finding.readings.begin(), finding.readings.end());
+        else uuids.insert({finding.readings.front(), finding.readings.back()});
+    }
+    return uuids;
+}
+
+/// The record with all but some `most` readings put aside; how many there were in `total`. Those that tell something of their own always stay: the
+/// first and the last, what has a mark, a remark or an amendment, and what a finding or an assumption rests on. The rest is spread evenly.
+RunRecord thinned(const RunRecord& record, const RunAnalysis& analysis, std::size_t most, std::size_t& total) {
+    std::vector<std::size_t> shown, plain;
+    const std::set<std::string> spoken_of = readings_spoken_of(analysis);
     for (std::size_t r = 0; r < record.readings.size(); ++r)
         if (!record.readings[r].withdrawn) shown.push_back(r);
     total = shown.size();
     RunRecord part = record;
     if (total <= most) return part;
-    for (Reading& reading : part.readings) reading.withdrawn = true;
-    for (std::size_t k = 0; k < most; ++k) part.readings[shown[k * (total - 1) / (most - 1)]].withdrawn = false;
+    for (const std::size_t r : shown) {
+        Reading& reading = part.readings[r];
+        const bool stays = r == shown.front() || r == shown.back() || reading.values.mark || !reading.values.remark.empty() ||
+                           reading.version > 1 || spoken_of.contains(reading.uuid);
+        reading.withdrawn = !stays;
+        if (!stays) plain.push_back(r);
+    }
+    const std::size_t staying = total - plain.size(), room = most > staying ? most - staying : 0;
+    for (std::size_t k = 0; k < room; ++k) part.readings[plain[(2 * k + 1) * plain.size() / (2 * room)]].withdrawn = false;
     return part;
 }
 
@@ -104,7 +127,7 @@ void add_budget(ReportBuilder& builder, const ReportedRun& run) {
 
 void add_readings(ReportBuilder& builder, const ReportedRun& run) {
     std::size_t total = 0;
-    const RunRecord part = thinned(*run.record, most_report_readings, total);
+    const RunRecord part = thinned(*run.record, *run.analysis, most_report_readings, total);
     Table table = readings_table(part, *run.analysis);
     if (table.rows.empty()) {
         builder.paragraph("No readings yet.", run_name(run));
@@ -119,7 +142,9 @@ void add_readings(ReportBuilder& builder, const ReportedRun& run) {
     for (std::size_t r = 0; r < std::min(times.size(), table.rows.size()); ++r) table.rows[r].front() = local_text(times[r], zone, changes);
     table.remarks.push_back("Times are local to " + zone + (changes ? ", with their offset." : " (" + offset_text(offset) + ")."));
     if (table.rows.size() < total)
-        table.remarks.push_back(fmt::format("{} of {} readings, spread evenly; the run sheet holds all of them.", table.rows.size(), total));
+        table.remarks.push_back(fmt::format("{} of {} readings. {} in between, of which there is nothing to tell, are left out, spread evenly; the run sheet "
+                                            "holds all of them.",
+                                            table.rows.size(), total, total - table.rows.size()));
     table.title = run_name(run);
     builder.table(table);
 }

@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cstdio>
+
 namespace ullage::test {
 namespace {
 
@@ -122,6 +124,28 @@ TEST(RunReport, a_long_trace_is_thinned_and_the_report_says_so) {
         if (const auto* table = std::get_if<ReportTable>(&block)) {
             EXPECT_LE(table->table.rows.size(), most_report_readings);
         }
+}
+
+TEST(RunReport, a_thinned_table_of_readings_keeps_every_row_of_which_there_is_something_to_tell) {
+    RunRecord record = full_drain("Specimen", 0.01); // 1001 readings
+    record.readings[333].values.mark = MarkKind::load_changed;
+    record.readings[501].values.remark = "fan came on";
+    record.readings[502].version = 2;
+    record.readings[601].values.register_wh = 99'999; // a typing error, which the register leaves out
+    record.readings[703].values.gauge_percent = 99;   // a rebound, which is a finding
+    for (const std::size_t r : {777, 778}) record.readings[r].values.mark = r == 777 ? MarkKind::output_tripped : MarkKind::output_reset;
+    const ReportSample sample(record);
+    ASSERT_FALSE(sample.analysis.energy.track.mends.empty());
+    ASSERT_FALSE(sample.analysis.gauge.findings.empty());
+    const Report report = run_report(sample.run(), sample.fit(), options);
+    const std::string readings = chapter_text(report, "Readings");
+    for (const std::size_t r : {0, 333, 501, 502, 601, 703, 777, 778, 1000}) {
+        const LocalTime at = to_local(record.readings[r].values.time_ms, "UTC");
+        char clock[16];
+        std::snprintf(clock, sizeof clock, at.second ? "%02d:%02d:%02d" : "%02d:%02d", at.hour, at.minute, at.second);
+        EXPECT_TRUE(holds(readings, std::string(clock) + " |")) << r << " at " << clock;
+    }
+    EXPECT_TRUE(holds(readings, "500 of 1001 readings. 501 in between")) << readings.substr(readings.size() - 300);
 }
 
 TEST(RunReport, a_run_without_readings_is_reported_without_figures) {
