@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "fleet/claims.h"
 #include "fleet/curve_projection.h"
+#include "gauge/drain_series.h"
 
 #include <algorithm>
 #include <set>
@@ -46,9 +47,9 @@ Quantity comparable_energy(const Candidate& candidate) {
 }
 
 /// What the no-load draw took while the output was on, as energy at the socket; absent while the drains cannot tell it.
-std::optional<double> taken_by_no_load(const UnitFit& fit, const Quantity& duration_h) {
-    if (!fit.no_load_draw_w.value || !duration_h.value) return std::nullopt;
-    return std::max(0.0, *fit.no_load_draw_w.value * *duration_h.value);
+std::optional<double> taken_by_no_load(const UnitFit& fit, const Quantity& on_h) {
+    if (!fit.no_load_draw_w.value || !on_h.value) return std::nullopt;
+    return std::max(0.0, *fit.no_load_draw_w.value * *on_h.value);
 }
 
 ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fit, const MeasureOptions& options) {
@@ -77,7 +78,7 @@ ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fi
     row.through_curve = candidate.through_curve.has_value();
     row.gauge_verdict = analyse_gauge(record, energy, options).verdict;
     row.no_load_draw_w = fit.no_load_draw_w;
-    if (row.usable_fraction.kind == Kind::measured) row.no_load_taken_wh = taken_by_no_load(fit, energy.duration_h);
+    if (row.usable_fraction.kind == Kind::measured) row.no_load_taken_wh = taken_by_no_load(fit, output_on_hours(energy));
     return row;
 }
 

@@ -2,6 +2,7 @@
 #include "fleet/drain_summary.h"
 
 #include "fleet/run_analysis.h"
+#include "gauge/drain_series.h"
 
 #include <algorithm>
 #include <cmath>
@@ -19,27 +20,6 @@ std::string not_full_to_cut_off(const Run& run) {
     if (run.end == RunEnd::still_running) return "it is still running";
     if (run.end == RunEnd::stopped_by_tester) return "it was stopped before the cut-off";
     return {};
-}
-
-/// Hours between each "output tripped" and the "output reset" after it, up to `end_ms`; absent when the output stayed off.
-std::optional<double> tripped_hours(const RunRecord& record, UtcMs end_ms) {
-    double hours = 0;
-    bool off = false;
-    UtcMs off_since_ms = 0;
-    for (const Reading& reading : record.readings) {
-        if (reading.withdrawn || reading.values.time_ms > end_ms) continue;
-        const UtcMs time_ms = reading.values.time_ms;
-        if (reading.values.mark == MarkKind::output_tripped && !off) {
-            off = true;
-            off_since_ms = time_ms;
-        }
-        if (reading.values.mark == MarkKind::output_reset && off) {
-            hours += hours_between(off_since_ms, time_ms);
-            off = false;
-        }
-    }
-    if (off) return std::nullopt;
-    return hours;
 }
 
 double squared_w2h(const RegisterTrack& track, UtcMs end_ms, double mean_load_w) {
@@ -66,13 +46,15 @@ void name_meter(const RunRecord& record, const RegisterTrack& track, DrainSummar
 }
 
 /// Fills T and its uncertainty; gives the reason when the run has none.
-std::string fill_hours(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options, DrainSummary& drain) {
+std::string fill_hours(const EnergyAnalysis& energy, const MeasureOptions& options, DrainSummary& drain) {
     if (!energy.duration_h.value) return energy.duration_h.reason;
     const double duration_h = *energy.duration_h.value;
     const auto end_ms = energy.start_ms + static_cast<UtcMs>(std::llround(duration_h * ms_per_hour));
-    const std::optional<double> off_h = tripped_hours(record, end_ms);
-    if (!off_h) return "the output tripped and nothing says that it was switched on again; mark when it was";
-    drain.hours = duration_h - *off_h;
+    const bool stayed_off = std::ranges::any_of(energy.output_off, [end_ms](const OffSpan& off) {
+        return off.from_ms <= end_ms && (off.to_ms > end_ms || !off.was_reset);
+    });
+    if (stayed_off) return "the output tripped and nothing says that it was switched on again; mark when it was";
+    drain.hours = duration_h - tripped_hours(energy, end_ms);
     // Two noted moments, each rectangular.
     drain.u_hours = options.moment_doubt_min / 60 * std::sqrt(2.0 / 3.0);
     if (energy.duration_h.kind == Kind::bracket) drain.u_hours = energy.duration_h.half_width().value_or(0) / std::sqrt(3.0);
@@ -105,7 +87,7 @@ DrainSummary summarise_drain(const RunRecord& record, const EnergyAnalysis& ener
     drain.kind = record.run.kind;
     drain.start_ms = energy.start_ms;
     drain.reason = not_full_to_cut_off(record.run);
-    const std::string no_hours = fill_hours(record, energy, options, drain);
+    const std::string no_hours = fill_hours(energy, options, drain);
     const std::string no_energy = fill_energy(record, energy, drain);
     for (const std::string& reason : {no_hours, no_energy})
         if (drain.reason.empty()) drain.reason = reason;

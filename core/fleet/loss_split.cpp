@@ -2,6 +2,7 @@
 #include "fleet/loss_split.h"
 
 #include "base/number.h"
+#include "gauge/drain_series.h"
 
 #include <algorithm>
 #include <cmath>
@@ -23,17 +24,17 @@ std::string why_no_split(const RunRecord& record, const EnergyAnalysis& energy) 
 }
 
 /// P*·T; both are 0 or more.
-Quantity taken(const Quantity& draw_w, const Quantity& duration_h) {
+Quantity taken(const Quantity& draw_w, const Quantity& on_h) {
     const auto key = "no_load_taken_wh";
     if (draw_w.kind == Kind::not_known || !draw_w.value) return not_known(key, "Wh", draw_w.reason);
     // A duration that is a bracket has no value; its middle stands for it.
-    std::optional<double> hours = duration_h.value;
-    if (!hours && duration_h.lower && duration_h.upper) hours = (*duration_h.lower + *duration_h.upper) / 2;
-    if (!hours) return not_known(key, "Wh", duration_h.reason);
+    std::optional<double> hours = on_h.value;
+    if (!hours && on_h.lower && on_h.upper) hours = (*on_h.lower + *on_h.upper) / 2;
+    if (!hours) return not_known(key, "Wh", on_h.reason);
     Quantity result = known(key, "Wh", std::max(0.0, *draw_w.value) * *hours, std::nullopt, Kind::measured, draw_w.reason);
     if (draw_w.lower && draw_w.upper) {
-        result.lower = std::max(0.0, *draw_w.lower) * duration_h.lower.value_or(*hours);
-        result.upper = *draw_w.upper * duration_h.upper.value_or(*hours);
+        result.lower = std::max(0.0, *draw_w.lower) * on_h.lower.value_or(*hours);
+        result.upper = *draw_w.upper * on_h.upper.value_or(*hours);
     }
     return result;
 }
@@ -49,9 +50,9 @@ Quantity rest_of(const Quantity& undelivered, const Quantity& taken) {
     return result;
 }
 
-std::string hours_text(const Quantity& duration_h) {
-    if (duration_h.value) return fixed_text(*duration_h.value, 1) + " h";
-    if (duration_h.lower && duration_h.upper) return fixed_text(*duration_h.lower, 1) + " to " + fixed_text(*duration_h.upper, 1) + " h";
+std::string hours_text(const Quantity& on_h) {
+    if (on_h.value) return fixed_text(*on_h.value, 1) + " h";
+    if (on_h.lower && on_h.upper) return fixed_text(*on_h.lower, 1) + " to " + fixed_text(*on_h.upper, 1) + " h";
     return "its run time";
 }
 
@@ -66,10 +67,10 @@ std::string rest_text(const Quantity& rest) {
 std::string sentence_of(const LossSplit& split, const RunRecord& record, const EnergyAnalysis& energy) {
     std::string text = "Of " + exact_text(*record.unit.rated_energy_wh) + " Wh rated: " + quantity_text(energy.delivered_wh, 0) + " delivered, ";
     if (!split.rest_wh.value)
-        return text + quantity_text(split.undelivered_wh, 0) + " not: no-load draw over " + hours_text(energy.duration_h) +
+        return text + quantity_text(split.undelivered_wh, 0) + " not: no-load draw over " + hours_text(output_on_hours(energy)) +
                ", conversion and missing capacity, which cannot be told apart as the no-load draw is not known (" +
                split.no_load_taken_wh.reason + ").";
-    text += "about " + quantity_text(split.no_load_taken_wh, 0) + " no-load draw over " + hours_text(energy.duration_h);
+    text += "about " + quantity_text(split.no_load_taken_wh, 0) + " no-load draw over " + hours_text(output_on_hours(energy));
     if (split.draw_from_this_run) text += " (if the gauge is linear in stored energy)";
     return text + ", " + rest_text(split.rest_wh) + ".";
 }
@@ -94,7 +95,7 @@ LossSplit split_losses(const RunRecord& record, const RunAnalysis& analysis, con
     const bool unit_knows = unit_fit.no_load_draw_w.value.has_value();
     split.draw_from_this_run = !unit_knows && analysis.gauge.losses.known();
     split.no_load_taken_wh =
-        taken(split.draw_from_this_run ? analysis.gauge.losses.no_load_draw_w : unit_fit.no_load_draw_w, energy.duration_h);
+        taken(split.draw_from_this_run ? analysis.gauge.losses.no_load_draw_w : unit_fit.no_load_draw_w, output_on_hours(energy));
     split.rest_wh = rest_of(split.undelivered_wh, split.no_load_taken_wh);
     split.sentence = sentence_of(split, record, energy);
     return split;

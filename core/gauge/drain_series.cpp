@@ -15,6 +15,16 @@ double tripped_hours(const EnergyAnalysis& energy, UtcMs until_ms) {
     return hours;
 }
 
+Quantity output_on_hours(const EnergyAnalysis& energy) {
+    Quantity on_h = energy.duration_h;
+    on_h.key = "output_on_h";
+    for (std::optional<double>* part : {&on_h.value, &on_h.lower, &on_h.upper})
+        if (*part) **part -= tripped_hours(energy, energy.start_ms + static_cast<UtcMs>(std::llround(**part * ms_per_hour)));
+    const std::optional<double> most_h = on_h.upper ? on_h.upper : on_h.value;
+    if (most_h && *most_h <= 0) return not_known("output_on_h", "h", "no time passed with the output on");
+    return on_h;
+}
+
 void DrainSeries::reserve(std::size_t count) {
     point.reserve(count);
     for (std::vector<double>* column : {&gauge_percent, &on_hours, &delivered_wh, &u_wh, &squared_w2h}) column->reserve(count);

@@ -29,6 +29,10 @@ struct DrainSeries {
 /// takes nothing for its output. A trip without a reset lasts to the end.
 [[nodiscard]] double tripped_hours(const EnergyAnalysis& energy, UtcMs until_ms);
 
+/// Hours with the output on: duration_h less what was tripped within it; what trips after the end of the output, at a try to start it again, does not
+/// count. What the no-load draw acts over. Kind and reason are those of duration_h; `not known` where no time is left.
+[[nodiscard]] Quantity output_on_hours(const EnergyAnalysis& energy);
+
 /// How far the loads of a drain tell time and energy apart: root mean square of what a straight line in time leaves of the delivered
 /// energy, as a share of the spread (root mean square about the mean) of the energy itself. 0 under a steady load; 0 for fewer than 3 points
 /// or none delivered.

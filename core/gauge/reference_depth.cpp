@@ -7,7 +7,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace ullage {
 namespace {
@@ -25,10 +24,9 @@ struct OnTime {
 };
 
 std::optional<OnTime> on_time(const EnergyAnalysis& energy) {
-    const Quantity& duration = energy.duration_h;
-    if (!duration.value) return std::nullopt;
-    const double off_h = tripped_hours(energy, std::numeric_limits<UtcMs>::max());
-    OnTime time{*duration.value - off_h, duration.lower.value_or(*duration.value) - off_h, duration.upper.value_or(*duration.value) - off_h};
+    const Quantity on_h = output_on_hours(energy);
+    if (!on_h.value) return std::nullopt;
+    OnTime time{*on_h.value, on_h.lower.value_or(*on_h.value), on_h.upper.value_or(*on_h.value)};
     if (time.lower_h <= 0) return std::nullopt;
     return time;
 }

@@ -26,7 +26,7 @@ public:
     }
 
     void finish() {
-        if (off_since_ms_) scan_.output_off.push_back({*off_since_ms_, *scan_.last_ms});
+        if (off_since_ms_) scan_.output_off.push_back({*off_since_ms_, *scan_.last_ms, false});
     }
 
 private:
@@ -47,7 +47,7 @@ private:
             if (!off_since_ms_) off_since_ms_ = time_ms;
             break;
         case MarkKind::output_reset:
-            if (off_since_ms_) scan_.output_off.push_back({*off_since_ms_, time_ms});
+            if (off_since_ms_) scan_.output_off.push_back({*off_since_ms_, time_ms, true});
             off_since_ms_.reset();
             break;
         case MarkKind::cut_off:

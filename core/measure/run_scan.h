@@ -20,6 +20,7 @@ struct RegisterMark {
 /// A time with the output off, from "output tripped" to "output reset"; without a reset to the last reading.
 struct OffSpan {
     UtcMs from_ms = 0, to_ms = 0;
+    bool was_reset = true;
 };
 
 /// Two neighbouring gauge readings, indices into the run's readings.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fleet/loss_split.h"
 
+#include "base/number.h"
 #include "core/fleet/between_runs_samples.h"
 #include "fleet/unit_analysis.h"
 #include "support/has_text.h"
@@ -34,6 +35,21 @@ TEST(LossSplit, parts_add_up_to_the_rated_energy_and_cover_the_simulations_truth
     }
     // 95 % intervals of 20 draws, each held against two runs: 16 of 20 would be reached by chance alone in all but 0.3 % of such sets.
     EXPECT_GE(covered, tried * 8 / 10);
+}
+
+TEST(LossSplit, an_output_that_had_tripped_takes_no_draw_and_the_sentence_counts_the_hours_with_it_on) {
+    std::vector<RunRecord> records = simulate_loads({40, 300}, 2);
+    auto& readings = records[0].readings;
+    readings[4].values.mark = MarkKind::output_tripped;
+    readings[5].values.mark = MarkKind::output_reset;
+    const UnitFit fit = fit_unit(records);
+    const LossSplit split = split_of(records[0], fit);
+    ASSERT_TRUE(split.no_load_taken_wh.value) << split.sentence;
+    EXPECT_NEAR(*split.no_load_taken_wh.value, *fit.no_load_draw_w.value * fit.drains[0].hours, 1e-3);
+    EXPECT_TRUE(contains(split.sentence, "no-load draw over " + fixed_text(fit.drains[0].hours, 1) + " h")) << split.sentence;
+    const double off_h = hours_between(readings[4].values.time_ms, readings[5].values.time_ms);
+    EXPECT_GT(off_h, 1);
+    EXPECT_NEAR(*analyse_run(records[0]).energy.duration_h.value, fit.drains[0].hours + off_h, 1e-3);
 }
 
 TEST(LossSplit, a_unit_with_one_steady_drain_says_that_the_draw_is_not_known_and_why) {

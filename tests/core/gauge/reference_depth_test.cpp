@@ -68,5 +68,15 @@ TEST(ReferenceDepth, is_refused_for_a_run_without_cut_off_and_for_a_draw_outside
     EXPECT_NE(refused.error().what.find("no complete drain"), std::string::npos);
 }
 
+TEST(ReferenceDepth, a_trip_at_a_try_to_start_the_empty_unit_again_takes_nothing_off_the_hours_before) {
+    RecordBuilder run;
+    run.at(0, 100, 1000).at(2.5, 70, 1200).at(5, 40, 1400).at(10, 20, 1500).at(15, 0, 1600, MarkKind::cut_off);
+    const auto before = depths_of(run, NoLoadDraw{10, 8, 12});
+    run.at(16, {}, 1600, MarkKind::output_tripped).at(18, {}, 1600, MarkKind::output_reset);
+    const auto after = depths_of(run, NoLoadDraw{10, 8, 12});
+    ASSERT_EQ(before.size(), after.size());
+    for (std::size_t i = 0; i < before.size(); ++i) EXPECT_EQ(before[i].stored_percent.value().value, after[i].stored_percent.value().value) << i;
+}
+
 } // namespace
 } // namespace ullage::test
