@@ -85,7 +85,7 @@ int write(const MadeReport& made, const std::string& path, const ReportLook& loo
     return exit_good;
 }
 
-int report_run(const Arguments& arguments, const std::vector<RunRecord>& records, const ReportOptions& options, const ReportLook& look,
+int report_run(const Arguments& arguments, const OpenedSource& source, const std::vector<RunRecord>& records, const ReportOptions& options, const ReportLook& look,
                std::ostream& out, std::ostream& err) {
     std::string unit;
     int number = 0;
@@ -94,7 +94,7 @@ int report_run(const Arguments& arguments, const std::vector<RunRecord>& records
     if (!chosen) return refuse(err, chosen.error());
     if (chosen.value().size() > 1)
         return refuse(err, {Failure::bad_input, "several units are named `" + unit + "`", "--run", "give the units names of their own"});
-    const auto histories = histories_from(arguments.source, chosen.value());
+    const auto histories = source.histories(chosen.value());
     if (!histories) return refuse(err, histories.error());
     const RunRecord& record = chosen.value().front();
     std::vector<RunRecord> of_unit = records;
@@ -106,10 +106,10 @@ int report_run(const Arguments& arguments, const std::vector<RunRecord>& records
     return write(made, arguments.output.empty() ? stem.toStdString() + ".pdf" : arguments.output, look, out, err);
 }
 
-int report_comparison(const Arguments& arguments, const std::vector<RunRecord>& records, const ReportOptions& options, const ReportLook& look,
+int report_comparison(const Arguments& arguments, const OpenedSource& source, const std::vector<RunRecord>& records, const ReportOptions& options, const ReportLook& look,
                       std::ostream& out, std::ostream& err) {
     const Comparison comparison = compare_as_tested(records, arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit);
-    const auto histories = histories_from(arguments.source, records);
+    const auto histories = source.histories(records);
     if (!histories) return refuse(err, histories.error());
     std::deque<RunAnalysis> analyses;
     std::vector<ReportedRun> runs;
@@ -178,11 +178,13 @@ int run_report_command(std::span<const std::string> args, std::ostream& out, std
     if (!arguments.size.empty()) return report_sizing(arguments, options, look, out, err);
     if (!arguments.pv.empty()) return report_pv(arguments, options, look, out, err);
     std::vector<std::string> notices;
-    const Result<std::vector<RunRecord>> records = runs_from(arguments.source, notices);
+    const Result<OpenedSource> source = OpenedSource::open(arguments.source, notices);
+    if (!source) return refuse(err, source.error());
+    const Result<std::vector<RunRecord>> records = source.value().runs();
     if (!records) return refuse(err, records.error());
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
-    return arguments.compare ? report_comparison(arguments, records.value(), options, look, out, err)
-                             : report_run(arguments, records.value(), options, look, out, err);
+    return arguments.compare ? report_comparison(arguments, source.value(), records.value(), options, look, out, err)
+                             : report_run(arguments, source.value(), records.value(), options, look, out, err);
 }
 
 } // namespace ullage

@@ -40,12 +40,14 @@ UnitClaims claims_of(const UnitAnalysis& unit, std::vector<RunRecord> records, c
 
 int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::ostream& err) {
     std::vector<std::string> notices;
-    Result<std::vector<RunRecord>> records = runs_from(arguments.logbook, notices);
+    const Result<OpenedSource> source = OpenedSource::open(arguments.logbook, notices);
+    if (!source) return refuse(err, source.error());
+    Result<std::vector<RunRecord>> records = source.value().runs();
     if (!records) return refuse(err, records.error());
     const std::vector<RunRecord> all = records.value();
     const Result<std::vector<RunRecord>> chosen = chosen_runs(std::move(records).value(), arguments.unit, arguments.run);
     if (!chosen) return refuse(err, chosen.error());
-    const auto loads = loads_from(arguments.logbook, chosen.value());
+    const auto loads = source.value().loads(chosen.value());
     if (!loads) return refuse(err, loads.error());
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
     std::vector<RunAnalysis> analyses;

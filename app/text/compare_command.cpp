@@ -26,17 +26,13 @@ bool wanted(const Unit& unit, const CompareArguments& arguments) {
 }
 
 /// A file of a load list, or a list by its name from the first logbook that has it.
-Result<LoadList> asked_load_list(const CompareArguments& arguments) {
+Result<LoadList> asked_load_list(const CompareArguments& arguments, const std::vector<LoadList>& known) {
     const auto is_sheet = [](const std::string& path) { return std::filesystem::path(path).extension() == ".csv"; };
     if (is_sheet(arguments.load_list)) return load_list_of_file(arguments.load_list);
-    std::optional<Error> first;
-    for (const std::string& source : arguments.sources) {
-        if (is_sheet(source) || std::filesystem::is_directory(source)) continue;
-        Result<LoadList> list = load_list_of_logbook(source, arguments.load_list);
-        if (list) return list;
-        if (!first) first = list.error();
-    }
-    return first.value_or(Error{Failure::not_found, "run sheets hold no load lists", arguments.load_list, "name a logbook that has it, or a file of a load list (.csv)"});
+    const bool no_logbook = std::ranges::all_of(arguments.sources, [&](const std::string& source) { return is_sheet(source) || std::filesystem::is_directory(source); });
+    if (no_logbook)
+        return Error{Failure::not_found, "run sheets hold no load lists", arguments.load_list, "name a logbook that has it, or a file of a load list (.csv)"};
+    return load_list_named(known, arguments.load_list, "--load-list");
 }
 
 } // namespace
@@ -57,7 +53,7 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
     name_sources(comparison, rows, runs.value().source_of);
     std::optional<CommonLoad> load;
     if (!arguments.load_list.empty()) {
-        const Result<LoadList> list = asked_load_list(arguments);
+        const Result<LoadList> list = asked_load_list(arguments, runs.value().load_lists);
         if (!list) return refuse(err, list.error());
         load = common_load_of(list.value());
         if (!load)

@@ -25,22 +25,24 @@ Result<LoadList> load_list_of_file(const std::string& path) {
 Result<std::vector<LoadList>> load_lists_of_logbook(const std::string& path) {
     std::error_code ignored;
     if (std::filesystem::is_directory(path, ignored) || std::filesystem::path(path).extension() == ".csv")
-        return Error{Failure::bad_input, "only a logbook holds load lists", path, "name a logbook, or the file of a load list with --load-list"};
+        return no_load_lists(path);
     const SystemClock clock;
     const Result<Logbook> logbook = Logbook::open(path, OpenMode::look, clock);
     if (!logbook) return logbook.error();
     return logbook.value().load_lists();
 }
 
-Result<LoadList> load_list_of_logbook(const std::string& path, const std::string& name) {
-    const Result<std::vector<LoadList>> lists = load_lists_of_logbook(path);
-    if (!lists) return lists.error();
+Error no_load_lists(const std::string& path) {
+    return {Failure::bad_input, "only a logbook holds load lists", path, "name a logbook, or the file of a load list with --load-list"};
+}
+
+Result<LoadList> load_list_named(const std::vector<LoadList>& lists, const std::string& name, const std::string& where) {
     std::string known;
-    for (const LoadList& list : lists.value()) {
+    for (const LoadList& list : lists) {
         if (lower_case(list.name) == lower_case(name)) return list;
         known += (known.empty() ? "`" : ", `") + list.name + '`';
     }
-    return Error{Failure::not_found, "there is no load list `" + name + "`", path,
+    return Error{Failure::not_found, "there is no load list `" + name + "`", where,
                  known.empty() ? "bring one in with ullage import-loads" : "use one of " + known};
 }
 

@@ -20,7 +20,10 @@ namespace ullage {
 /// All load lists of a logbook, opened for looking only. Errors: those of Logbook::open; a run sheet or a folder, which hold none.
 [[nodiscard]] Result<std::vector<LoadList>> load_lists_of_logbook(const std::string& path);
 
-/// The one of this name, in any case of ASCII letters. Errors besides: not_found, naming those there are.
-[[nodiscard]] Result<LoadList> load_list_of_logbook(const std::string& path, const std::string& name);
+/// Why a run sheet or a folder of them has none.
+[[nodiscard]] Error no_load_lists(const std::string& path);
+
+/// The first list of this name, in any case of ASCII letters. Error: not_found, naming those there are; `where` names their source.
+[[nodiscard]] Result<LoadList> load_list_named(const std::vector<LoadList>& lists, const std::string& name, const std::string& where);
 
 } // namespace ullage

@@ -67,8 +67,10 @@ int loads_command(const LoadsArguments& arguments, std::ostream& out, std::ostre
         if (!list) return refuse(err, list.error());
         return put_table(load_list_table(list.value()), format.value(), arguments.output, out, err);
     }
+    const Result<std::vector<LoadList>> lists = load_lists_of_logbook(arguments.logbook);
+    if (!lists) return refuse(err, lists.error());
     if (!arguments.list.empty()) {
-        const Result<LoadList> list = load_list_of_logbook(arguments.logbook, arguments.list);
+        const Result<LoadList> list = load_list_named(lists.value(), arguments.list, arguments.logbook);
         if (!list) return refuse(err, list.error());
         if (!arguments.sheet) return put_table(load_list_table(list.value()), format.value(), arguments.output, out, err);
         const std::string text = write_load_list(list.value());
@@ -76,8 +78,6 @@ int loads_command(const LoadsArguments& arguments, std::ostream& out, std::ostre
         if (const Result<void> written = write_whole_file(arguments.output.path, text); !written) return refuse(err, written.error());
         return exit_good;
     }
-    const Result<std::vector<LoadList>> lists = load_lists_of_logbook(arguments.logbook);
-    if (!lists) return refuse(err, lists.error());
     return put_table(load_lists_table(lists.value()), format.value(), arguments.output, out, err);
 }
 

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/runs_source.h"
 
-#include "base/clock.h"
 #include "exchange/run_sheet.h"
 #include "exchange/whole_file.h"
 #include "fleet/joined_records.h"
-#include "store/logbook.h"
+#include "text/load_lists_source.h"
 #include "trace/run_load.h"
 
 #include <fmt/format.h>
@@ -48,13 +47,13 @@ Result<RunRecord> import_sheet(Logbook& logbook, const std::string& sheet, std::
     return error;
 }
 
-Result<std::vector<RunRecord>> runs_of_sheets(const std::vector<std::string>& sheets, std::vector<std::string>& notices) {
-    const SystemClock clock;
+/// The sheets in a logbook in memory.
+Result<Logbook> logbook_of_sheets(const std::vector<std::string>& sheets, const Clock& clock, std::vector<std::string>& notices) {
     Result<Logbook> logbook = Logbook::in_memory(clock);
-    if (!logbook) return logbook.error();
+    if (!logbook) return logbook;
     for (const std::string& sheet : sheets)
         if (const Result<RunRecord> added = import_sheet(logbook.value(), sheet, notices); !added) return added.error();
-    return logbook.value().run_records();
+    return logbook;
 }
 
 /// "`a`, `b` and 3 more".
@@ -150,21 +149,63 @@ Result<void> add_runs_of(const std::vector<NamedSheet>& sheets, std::vector<Reco
 
 } // namespace
 
-Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<std::string>& notices) {
+OpenedSource::OpenedSource(std::string path, bool of_sheets, std::unique_ptr<Clock> clock, Logbook logbook)
+    : path_(std::move(path)), of_sheets_(of_sheets), clock_(std::move(clock)), logbook_(std::move(logbook)) {}
+
+Result<OpenedSource> OpenedSource::open(const std::string& path, std::vector<std::string>& notices) {
+    auto clock = std::make_unique<SystemClock>();
+    const bool of_sheets = is_sheets(path);
     std::error_code ignored;
-    if (fs::is_directory(path, ignored)) {
-        const Result<std::vector<std::string>> sheets = sheets_in(path);
-        if (!sheets) return sheets.error();
-        return runs_of_sheets(sheets.value(), notices);
-    }
-    if (fs::path(path).extension() == ".csv") return runs_of_sheets({path}, notices);
-    const SystemClock clock;
-    const Result<Logbook> logbook = Logbook::open(path, OpenMode::look, clock);
+    Result<std::vector<std::string>> sheets = fs::is_directory(path, ignored) ? sheets_in(path) : std::vector<std::string>{path};
+    if (!sheets) return sheets.error();
+    Result<Logbook> logbook = of_sheets ? logbook_of_sheets(sheets.value(), *clock, notices) : Logbook::open(path, OpenMode::look, *clock);
     if (!logbook) return logbook.error();
-    return logbook.value().run_records();
+    return OpenedSource(path, of_sheets, std::move(clock), std::move(logbook).value());
+}
+
+Result<std::vector<RunRecord>> OpenedSource::runs() const { return logbook_.run_records(); }
+
+Result<std::vector<Unit>> OpenedSource::units() const { return logbook_.units(); }
+
+Result<std::vector<LoadList>> OpenedSource::load_lists() const {
+    if (of_sheets_) return no_load_lists(path_);
+    return logbook_.load_lists();
+}
+
+Result<std::vector<std::optional<std::vector<ReadingHistory>>>> OpenedSource::histories(const std::vector<RunRecord>& records) const {
+    std::vector<std::optional<std::vector<ReadingHistory>>> all(records.size());
+    if (of_sheets_) return all;
+    for (std::size_t r = 0; r < records.size(); ++r) {
+        auto& histories = all[r].emplace();
+        for (const Reading& reading : records[r].readings) {
+            if (reading.version < 2) continue;
+            Result<std::vector<ReadingVersion>> versions = logbook_.history(reading.uuid);
+            if (!versions) return versions.error();
+            histories.push_back({reading.uuid, std::move(versions).value()});
+        }
+    }
+    return all;
+}
+
+Result<std::vector<std::optional<LoadStatistics>>> OpenedSource::loads(const std::vector<RunRecord>& records) const {
+    std::vector<std::optional<LoadStatistics>> loads(records.size());
+    if (of_sheets_) return loads;
+    for (std::size_t r = 0; r < records.size(); ++r) {
+        const Result<std::optional<LoadStatistics>> load = load_of_run(logbook_, records[r]);
+        if (!load) return load.error();
+        loads[r] = load.value();
+    }
+    return loads;
+}
+
+Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<std::string>& notices) {
+    const Result<OpenedSource> source = OpenedSource::open(path, notices);
+    if (!source) return source.error();
+    return source.value().runs();
 }
 
 Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::vector<std::string>& notices) {
+    SourcedRuns runs;
     std::vector<RecordSource> sources;
     std::vector<NamedSheet> sheets;
     const bool one = paths.size() == 1;
@@ -173,8 +214,15 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
             if (auto found = add_sheets(path, name_of(path, paths), sheets); !found) return found.error();
             continue;
         }
-        Result<std::vector<RunRecord>> records = runs_from(path, notices);
+        const Result<OpenedSource> source = OpenedSource::open(path, notices);
+        if (!source) return source.error();
+        Result<std::vector<RunRecord>> records = source.value().runs();
         if (!records) return records.error();
+        if (!is_sheets(path)) {
+            const Result<std::vector<LoadList>> lists = source.value().load_lists();
+            if (!lists) return lists.error();
+            runs.load_lists.insert(runs.load_lists.end(), lists.value().begin(), lists.value().end());
+        }
         sources.push_back({name_of(path, paths), std::move(records).value()});
     }
     if (auto added = add_runs_of(sheets, sources, notices); !added) return added.error();
@@ -182,43 +230,9 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
     for (const RecordSource& source : sources) all.push_back(&source);
     JoinedRecords joined = join_records(all);
     notices.insert(notices.end(), joined.notices.begin(), joined.notices.end());
-    SourcedRuns runs;
     for (const RunRecord* record : joined.runs) runs.records.push_back(*record);
     runs.source_of = std::move(joined.source_of);
     return runs;
-}
-
-Result<std::vector<std::optional<std::vector<ReadingHistory>>>> histories_from(const std::string& path,
-                                                                               const std::vector<RunRecord>& records) {
-    std::vector<std::optional<std::vector<ReadingHistory>>> all(records.size());
-    if (is_sheets(path)) return all;
-    const SystemClock clock;
-    const Result<Logbook> logbook = Logbook::open(path, OpenMode::look, clock);
-    if (!logbook) return logbook.error();
-    for (std::size_t r = 0; r < records.size(); ++r) {
-        auto& histories = all[r].emplace();
-        for (const Reading& reading : records[r].readings) {
-            if (reading.version < 2) continue;
-            Result<std::vector<ReadingVersion>> versions = logbook.value().history(reading.uuid);
-            if (!versions) return versions.error();
-            histories.push_back({reading.uuid, std::move(versions).value()});
-        }
-    }
-    return all;
-}
-
-Result<std::vector<std::optional<LoadStatistics>>> loads_from(const std::string& path, const std::vector<RunRecord>& records) {
-    std::vector<std::optional<LoadStatistics>> loads(records.size());
-    if (is_sheets(path)) return loads;
-    const SystemClock clock;
-    const Result<Logbook> logbook = Logbook::open(path, OpenMode::look, clock);
-    if (!logbook) return logbook.error();
-    for (std::size_t r = 0; r < records.size(); ++r) {
-        const Result<std::optional<LoadStatistics>> load = load_of_run(logbook.value(), records[r]);
-        if (!load) return load.error();
-        loads[r] = load.value();
-    }
-    return loads;
 }
 
 Result<std::vector<RunRecord>> chosen_runs(std::vector<RunRecord> records, const std::string& unit, std::optional<int> run) {

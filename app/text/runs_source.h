@@ -1,28 +1,60 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/clock.h"
 #include "base/result.h"
 #include "exchange/report_content.h"
 #include "measure/load_statistics.h"
+#include "model/load_list.h"
 #include "model/run_record.h"
+#include "store/logbook.h"
 
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace ullage {
 
-/// Every run of a logbook (opened for looking only), of one run sheet (a file whose name ends in .csv), or of all run sheets
-/// of a folder (in order of name). Sheets go through a logbook in memory, so that runs are numbered and claims that differ
-/// between sheets of one unit are found. Notices of sheets are appended to `notices`. Errors: those of Logbook::open,
-/// read_run_sheet and Logbook::import, with the file named; a folder without sheets.
+/// Where a command takes runs from: a logbook (opened for looking only), one run sheet (a file whose name ends in .csv), or all run sheets of
+/// a folder (in order of name). Opened once for all that the command shows, as a logbook is read and checked as a whole each time; its photos are
+/// then in memory with it. Sheets go through a logbook in memory, so that runs are numbered and claims that differ between sheets of one unit
+/// are found.
+class OpenedSource {
+public:
+    /// Notices of sheets are appended to `notices`. Errors: those of Logbook::open, read_run_sheet and Logbook::import, with the file named; a
+    /// folder without sheets.
+    [[nodiscard]] static Result<OpenedSource> open(const std::string& path, std::vector<std::string>& notices);
+
+    [[nodiscard]] Result<std::vector<RunRecord>> runs() const;
+    /// A logbook's units, those without runs too; for run sheets those of the runs.
+    [[nodiscard]] Result<std::vector<Unit>> units() const;
+    /// Those of a logbook. Error (bad_input): a run sheet or a folder, which hold none.
+    [[nodiscard]] Result<std::vector<LoadList>> load_lists() const;
+    /// What was amended, withdrawn or restored among the readings of each of these runs of the source, in their order. Absent for each run of
+    /// run sheets, which keep no history. Errors: those of Logbook::history.
+    [[nodiscard]] Result<std::vector<std::optional<std::vector<ReadingHistory>>>> histories(const std::vector<RunRecord>& records) const;
+    /// What the traces of each of these runs of the source say of the load, in their order; absent where there is no trace of power, and for run
+    /// sheets, which carry none. Errors: those of load_of_run.
+    [[nodiscard]] Result<std::vector<std::optional<LoadStatistics>>> loads(const std::vector<RunRecord>& records) const;
+
+private:
+    OpenedSource(std::string path, bool of_sheets, std::unique_ptr<Clock> clock, Logbook logbook);
+    std::string path_;
+    bool of_sheets_;
+    std::unique_ptr<Clock> clock_; ///< outlives the logbook
+    Logbook logbook_;
+};
+
+/// The runs of a source of which nothing else is wanted.
 [[nodiscard]] Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<std::string>& notices);
 
 /// Runs of several sources, and where each was read from.
 struct SourcedRuns {
     std::vector<RunRecord> records;
     std::map<std::string, std::string> source_of; ///< name of the source by run uuid; empty for a single source
+    std::vector<LoadList> load_lists;             ///< of the logbooks among them, in their order
 };
 
 /// The runs of several such sources side by side, mixed at will: logbooks, run sheets and folders of them, each under the name of its file, or
@@ -30,15 +62,6 @@ struct SourcedRuns {
 /// would take them for the same (name, for a unit also the maker). What several sources hold, see join_records; `notices` says so. Of one
 /// path: as runs_from. Precondition: at least one path. Errors: as above; and a claim of a sheet that differs from a logbook's.
 [[nodiscard]] Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::vector<std::string>& notices);
-
-/// What was amended, withdrawn or restored among the readings of each of these runs of the logbook at `path`, in their order. Absent for
-/// each where `path` is a run sheet or a folder of them, which keep no history. Errors: those of Logbook::open and Logbook::history.
-[[nodiscard]] Result<std::vector<std::optional<std::vector<ReadingHistory>>>> histories_from(const std::string& path,
-                                                                                           const std::vector<RunRecord>& records);
-
-/// What the traces of each of these runs say of the load, in their order; absent where there is no trace of power, and where `path` is a run sheet or a
-/// folder of them, which carry none. Errors: those of Logbook::open and load_of_run.
-[[nodiscard]] Result<std::vector<std::optional<LoadStatistics>>> loads_from(const std::string& path, const std::vector<RunRecord>& records);
 
 /// The runs of a unit (empty name: of every unit) with a number (absent: every run). Errors name what there is: no such unit,
 /// no such run, a run number without a unit where there are several.

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/sizing_source.h"
 
-#include "base/clock.h"
 #include "fleet/comparison.h"
-#include "store/logbook.h"
 #include "text/load_lists_source.h"
 #include "text/runs_source.h"
 
@@ -21,20 +19,12 @@ bool is_list_file(const std::string& name) {
     return std::filesystem::path(name).extension() == ".csv";
 }
 
-/// A logbook's units, those without runs too; for run sheets those of the runs.
-Result<std::vector<Unit>> units_of(const std::string& source, const std::vector<RunRecord>& records) {
-    std::error_code ignored;
-    if (!std::filesystem::is_directory(source, ignored) && !is_list_file(source)) {
-        const SystemClock clock;
-        const Result<Logbook> logbook = Logbook::open(source, OpenMode::look, clock);
-        if (!logbook) return logbook.error();
-        return logbook.value().units();
-    }
-    std::vector<Unit> units;
-    for (const RunRecord& record : records)
-        if (std::ranges::none_of(units, [&](const Unit& unit) { return unit.uuid == record.unit.uuid; }))
-            units.push_back(record.unit);
-    return units;
+/// A file of a load list, or the list of this name in the source.
+Result<LoadList> asked_list(const OpenedSource& source, const std::string& path, const std::string& name) {
+    if (is_list_file(name)) return load_list_of_file(name);
+    const Result<std::vector<LoadList>> lists = source.load_lists();
+    if (!lists) return lists.error();
+    return load_list_named(lists.value(), name, path);
 }
 
 } // namespace
@@ -42,12 +32,13 @@ Result<std::vector<Unit>> units_of(const std::string& source, const std::vector<
 Result<Sizing> sizing_from(const std::string& source, const std::string& load_list, const std::string& unit,
                            const SizingChoices& choices, std::vector<std::string>& notices) {
     if (const Result<void> good = check(choices); !good) return good.error();
-    const Result<LoadList> list =
-        is_list_file(load_list) ? load_list_of_file(load_list) : load_list_of_logbook(source, load_list);
+    const Result<OpenedSource> opened = OpenedSource::open(source, notices);
+    if (!opened) return opened.error();
+    const Result<LoadList> list = asked_list(opened.value(), source, load_list);
     if (!list) return list.error();
-    const Result<std::vector<RunRecord>> records = runs_from(source, notices);
+    const Result<std::vector<RunRecord>> records = opened.value().runs();
     if (!records) return records.error();
-    Result<std::vector<Unit>> units = units_of(source, records.value());
+    Result<std::vector<Unit>> units = opened.value().units();
     if (!units) return units.error();
     if (!unit.empty()) {
         std::string known;

@@ -15,7 +15,7 @@ namespace ullage {
 
 /// Sizes the units of a logbook, run sheet or folder of run sheets for a load list: the file of one (.csv), or the name of one in the logbook. A
 /// logbook's units without runs stand with the expectation. `unit`: only the one of this name; empty for all. Errors: those of runs_from,
-/// load_list_of_file, load_list_of_logbook and check(choices); no such unit. `notices` as runs_from.
+/// load_list_of_file, load_list_named and check(choices); no such unit. `notices` as runs_from.
 [[nodiscard]] Result<Sizing> sizing_from(const std::string& source, const std::string& load_list, const std::string& unit,
                                          const SizingChoices& choices, std::vector<std::string>& notices);
 

@@ -4,6 +4,7 @@
 #include "pictures/report_command.h"
 #include "store/logbook.h"
 #include "support/fake_clock.h"
+#include "support/open_count.h"
 #include "support/source_dir.h"
 
 namespace ullage::test {
@@ -32,6 +33,18 @@ TEST_F(ReportCommand, reports_a_run_and_the_comparison_of_a_logbook) {
     const Outcome all = report({path, "--compare", "--output", html});
     ASSERT_EQ(all.code, exit_good) << all.err;
     EXPECT_NE(file_text(html).find("Comparison of storage units"), std::string::npos);
+}
+
+TEST_F(ReportCommand, a_logbook_is_opened_once_for_a_report) {
+    const std::string path = logbook();
+    const long once = times_opened_to_look(path);
+    ASSERT_GT(once, 0);
+    const auto opened = [&](const std::vector<std::string>& args) {
+        return times_opened(path, [&] { EXPECT_EQ(report(args).code, exit_good); });
+    };
+    const std::string html = folder_ / "once.html";
+    EXPECT_EQ(opened({path, "--run", "Specimen/2", "--output", html}), once);
+    EXPECT_EQ(opened({path, "--compare", "--output", html}), once);
 }
 
 TEST_F(ReportCommand, the_comparison_can_be_reported_at_one_load_as_pdf_and_as_html) {
