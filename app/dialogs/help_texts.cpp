@@ -26,8 +26,9 @@ KeyList words_of_the_job() {
         {tr("run"), tr("one test of one unit, from the first reading to the end")},
         {tr("reading"), tr("one note with its time: gauge, register, watts, a remark")},
         {tr("mark"), tr("a note of an event: load changed, meter zeroed, output tripped, cut-off")},
-        {tr("photo"), tr("evidence kept in the logbook with a reading: drop, paste or choose it. %1, %2 MB together. A run sheet does "
-                         "not carry photos; a copy of the logbook does")
+        {tr("photo"), tr("evidence kept in the logbook with a reading: drop, paste or choose it. %1, %2 MB together. An "
+                         "undone reading keeps its photos; a button below the readings shows them. A run sheet does not carry photos; a copy of "
+                         "the logbook does")
                           .arg(photo_limits_words())
                           .arg(photos_limit_bytes / 1'000'000)},
         {tr("load list"), tr("appliances that a unit is to feed, under a name: what each takes while on, how long a day, and when")},

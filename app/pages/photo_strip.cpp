@@ -65,10 +65,11 @@ PhotoStrip::PhotoStrip(Document& document, QWidget* parent) : QListWidget(parent
     connect(&load_timer_, &QTimer::timeout, this, &PhotoStrip::load_next);
 }
 
-void PhotoStrip::setPhotos(const std::vector<Photo>& photos, const std::string& zone) {
-    if (photos == photos_ && zone == zone_) return;
+void PhotoStrip::setPhotos(const std::vector<Photo>& photos, const std::string& zone, const QStringList& notes) {
+    if (photos == photos_ && zone == zone_ && notes == notes_) return;
     photos_ = photos;
     zone_ = zone;
+    notes_ = notes;
     fill();
 }
 
@@ -77,7 +78,8 @@ void PhotoStrip::fill() {
     int number = 0;
     for (const Photo& photo : photos_) {
         auto* item = new QListWidgetItem(glyph_icon(Glyph::photo, GlyphTone::soft), QString(), this);
-        const QString words = photo_words(photo, zone_);
+        QString words = photo_words(photo, zone_);
+        if (number < notes_.size()) words += QStringLiteral("; ") + notes_[number];
         item->setData(uuid_role, QString::fromStdString(photo.uuid));
         item->setToolTip(words);
         item->setData(Qt::AccessibleTextRole,
@@ -106,6 +108,8 @@ void PhotoStrip::openPhoto(const QString& photoUuid) {
     }
     auto* dialog = new PhotoDialog(*photo, photo_image(bytes.value()), zone_, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
+    const auto place = photo - photos_.begin();
+    if (place < notes_.size()) dialog->tell(tr("This photo is %1.").arg(notes_[place]));
     connect(dialog, &PhotoDialog::withdrawAsked, this, [this, dialog, uuid = photo->uuid] {
         if (const auto done = document_.withdrawPhoto(uuid); !done)
             dialog->refuse(QString::fromStdString(done.error().sentence()));

@@ -19,8 +19,8 @@ class PhotoStrip final : public QListWidget {
 public:
     explicit PhotoStrip(Document& document, QWidget* parent = nullptr);
 
-    /// Shows these photos, their times in `zone`. The same list as before changes nothing.
-    void setPhotos(const std::vector<Photo>& photos, const std::string& zone);
+    /// Shows these photos, their times in `zone`; `notes`, none or one for each, says more of them. The same as before changes nothing.
+    void setPhotos(const std::vector<Photo>& photos, const std::string& zone, const QStringList& notes = {});
     /// Opens a photo of the row in a window of its own.
     void openPhoto(const QString& photoUuid);
     /// Whether every small picture stands.
@@ -43,6 +43,7 @@ private:
     Document& document_;
     std::vector<Photo> photos_;
     std::string zone_;
+    QStringList notes_;
     QTimer load_timer_;
     int next_ = 0;
 };

@@ -15,6 +15,7 @@
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
+#include <QSignalBlocker>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -30,17 +31,22 @@ const auto differs_from_ms = static_cast<UtcMs>(MeasureOptions().moment_doubt_mi
 } // namespace
 
 RunPhotos::RunPhotos(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), strip_(new PhotoStrip(document, this)), offer_label_(new QLabel(this)),
-      amend_button_(new QPushButton(tr("&Amend to the photo's time"), this)), offer_(make_offer()) {
+    : QWidget(parent), document_(document), strip_(new PhotoStrip(document, this)), undone_strip_(new PhotoStrip(document, this)),
+      offer_label_(new QLabel(this)), amend_button_(new QPushButton(tr("&Amend to the photo's time"), this)),
+      undone_button_(make_undone_button()), offer_(make_offer()) {
     setObjectName(QStringLiteral("runPhotos"));
     strip_->setObjectName(QStringLiteral("readingPhotoStrip"));
     strip_->setAccessibleName(tr("Photos of the chosen reading"));
+    undone_strip_->setObjectName(QStringLiteral("undonePhotoStrip"));
+    undone_strip_->setAccessibleName(tr("Photos of undone readings"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(spacing::grid_px, spacing::half_px, spacing::grid_px, 0);
     column->setSpacing(spacing::half_px);
     column->addWidget(offer_);
     column->addWidget(strip_);
-    connect(strip_, &PhotoStrip::refused, this, &RunPhotos::refused);
+    column->addWidget(undone_button_, 0, Qt::AlignLeft);
+    column->addWidget(undone_strip_);
+    for (const PhotoStrip* strip : {strip_, undone_strip_}) connect(strip, &PhotoStrip::refused, this, &RunPhotos::refused);
     connect(&document, &Document::photosChanged, this, [this](const QString& run) {
         if (run == run_uuid_) refresh();
     });
@@ -82,6 +88,18 @@ QFrame* RunPhotos::make_offer() {
     return frame;
 }
 
+QPushButton* RunPhotos::make_undone_button() {
+    auto* button = new QPushButton(this);
+    button->setObjectName(QStringLiteral("undonePhotosButton"));
+    button->setIcon(glyph_icon(Glyph::photo, GlyphTone::soft));
+    button->setToolTip(tr("A reading that was undone keeps its photos as evidence"));
+    button->setFlat(true);
+    button->setCheckable(true);
+    button->setAutoDefault(false);
+    connect(button, &QPushButton::toggled, this, &RunPhotos::refresh);
+    return button;
+}
+
 const Reading* RunPhotos::reading(const QString& uuid) const {
     const RunRecord* run = document_.run(run_uuid_.toStdString());
     if (run == nullptr) return nullptr;
@@ -94,6 +112,8 @@ void RunPhotos::setRun(const QString& runUuid) {
     run_uuid_ = runUuid;
     reading_uuid_.clear();
     drop_offer();
+    const QSignalBlocker blocked(undone_button_);
+    undone_button_->setChecked(false);
     refresh();
 }
 
@@ -105,19 +125,37 @@ void RunPhotos::setReading(const QString& readingUuid) {
 }
 
 void RunPhotos::refresh() {
-    std::vector<Photo> shown;
+    std::vector<Photo> shown, undone;
     const RunRecord* run = document_.run(run_uuid_.toStdString());
-    if (run != nullptr && reading(reading_uuid_) != nullptr) {
+    if (run != nullptr) {
         auto found = document_.photos(run->run.uuid);
         if (!found) emit refused(QString::fromStdString(found.error().sentence()));
         if (found)
-            for (Photo& photo : found.value())
-                if (photo.reading_uuid == reading_uuid_.toStdString()) shown.push_back(std::move(photo));
+            for (Photo& photo : found.value()) {
+                if (!photo.reading_uuid) continue;
+                const QString owner = QString::fromStdString(*photo.reading_uuid);
+                if (reading(owner) == nullptr) undone.push_back(std::move(photo));
+                else if (owner == reading_uuid_) shown.push_back(std::move(photo));
+            }
+        show_undone(*run, undone);
     }
     strip_->setPhotos(shown, run != nullptr ? run->run.time_zone : std::string("UTC"));
     strip_->setVisible(!shown.empty());
+    undone_button_->setVisible(!undone.empty());
+    undone_strip_->setVisible(!undone.empty() && undone_button_->isChecked());
     offer_->setVisible(!offered_to_.isEmpty());
-    setVisible(!shown.empty() || !offered_to_.isEmpty());
+    setVisible(!shown.empty() || !undone.empty() || !offered_to_.isEmpty());
+}
+
+void RunPhotos::show_undone(const RunRecord& run, const std::vector<Photo>& photos) {
+    QStringList notes;
+    for (const Photo& photo : photos) {
+        const auto owner = std::ranges::find(run.readings, *photo.reading_uuid, &Reading::uuid);
+        notes << (owner == run.readings.end() ? tr("of an undone reading")
+                                              : tr("of the undone reading of %1").arg(moment_with_seconds(owner->values.time_ms, run.run.time_zone)));
+    }
+    undone_button_->setText(tr("Photos of undone readings: %1").arg(photos.size()));
+    undone_strip_->setPhotos(photos, run.run.time_zone, notes);
 }
 
 void RunPhotos::attach(const PhotoIntake& intake, const QString& readingUuid) {

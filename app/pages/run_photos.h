@@ -15,8 +15,8 @@ namespace ullage {
 class PhotoStrip;
 
 /// Takes photos in for one run, and shows those of its chosen reading below the readings. Where a photo that has just come
-/// to a reading tells another time than the reading, amending the reading is offered, never done by itself. Hidden
-/// while there is nothing to show. Follows the document.
+/// to a reading tells another time than the reading, amending the reading is offered, never done by itself. Photos of readings
+/// that were undone stay in reach behind a button, each marked as such. Hidden while there is nothing to show. Follows the document.
 class RunPhotos final : public QWidget {
     Q_OBJECT
 public:
@@ -40,7 +40,9 @@ protected:
 
 private:
     QFrame* make_offer();
+    QPushButton* make_undone_button();
     void refresh();
+    void show_undone(const RunRecord& run, const std::vector<Photo>& photos);
     void offer_time(const Photo& photo);
     void take_time();
     void drop_offer();
@@ -50,9 +52,9 @@ private:
     QString run_uuid_, reading_uuid_;
     QString offered_to_;      ///< the reading whose time may be amended
     UtcMs offered_ms_ = 0;
-    PhotoStrip* strip_;
+    PhotoStrip *strip_, *undone_strip_;
     QLabel* offer_label_;
-    QPushButton* amend_button_;
+    QPushButton *amend_button_, *undone_button_;
     QFrame* offer_;
 };
 

@@ -31,7 +31,28 @@ TEST_F(PhotosTest, the_table_marks_readings_with_photos_and_says_how_many) {
     EXPECT_EQ(remark.data(Qt::AccessibleTextRole).toString(), QStringLiteral("start, full, 1 photo"));
 }
 
-TEST_F(PhotosTest, a_withdrawn_reading_takes_its_photos_out_of_sight_and_undo_brings_both_back) {
+TEST_F(PhotosTest, photos_of_an_undone_reading_stay_in_reach_and_say_whose_they_are) {
+    ASSERT_TRUE(document.addPhoto(run.uuid, readings()[1].uuid, {"a.jpg", camera_jpeg(""), {}}));
+    const auto* button = find<QPushButton>("undonePhotosButton");
+    EXPECT_FALSE(button->isVisible()) << "nothing is undone yet";
+    ASSERT_TRUE(document.withdrawReading(readings()[1].uuid, {}));
+    ASSERT_TRUE(button->isVisible());
+    EXPECT_EQ(button->text(), QStringLiteral("Photos of undone readings: 1"));
+    EXPECT_FALSE(strip("undonePhotoStrip").isVisible());
+    click("undonePhotosButton");
+    ASSERT_TRUE(strip("undonePhotoStrip").isVisible());
+    EXPECT_TRUE(strip("undonePhotoStrip").item(0)->toolTip().contains(QStringLiteral("of the undone reading of ")));
+    strip("undonePhotoStrip").setFocus();
+    press(Qt::Key_Return);
+    ASSERT_NE(dialog(), nullptr);
+    EXPECT_TRUE(dialog()->findChild<QLabel*>(QStringLiteral("photoMessageLabel"))->text().startsWith(QStringLiteral("This photo is of the undone reading of ")));
+    QTest::keyClick(dialog(), Qt::Key_Escape);
+    document.undoStack().undo();
+    EXPECT_FALSE(button->isVisible());
+    EXPECT_FALSE(strip("undonePhotoStrip").isVisible());
+}
+
+TEST_F(PhotosTest, a_withdrawn_reading_takes_its_photos_out_of_the_strip_and_undo_brings_both_back) {
     ASSERT_TRUE(document.addPhoto(run.uuid, readings()[0].uuid, {"a.jpg", camera_jpeg(""), {}}));
     QTest::mouseClick(view->viewport(), Qt::LeftButton, {}, rowOf(0));
     EXPECT_TRUE(strip().isVisible());
