@@ -44,7 +44,8 @@ button:focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
 @page { size: landscape; margin: 12mm; }
 @media print {
   body { margin: 0; font-size: 9pt; background: none; }
-  table { font-size: 7pt; }
+  table { font-size: 9pt; }
+  table.many { font-size: 7pt; }
   .scroll { border: 0; overflow: visible; }
   th, td { padding: 2px 3px; }
   tbody th { position: static; }
@@ -119,8 +120,11 @@ void append_cell(std::string& out, const PrintedCell& cell, const std::string& d
     out += fmt::format("</{}>\n", tag);
 }
 
+/// Columns from which on a table is printed in small letters, so that it is as wide as an A4 or letter page, landscape.
+constexpr std::size_t many_columns = 16;
+
 void append_table(std::string& out, const Table& table, const PrintedTable& printed) {
-    out += "<div class=\"scroll\">\n<table aria-labelledby=\"title\">\n<thead>\n<tr>\n";
+    out += fmt::format("<div class=\"scroll\">\n<table{} aria-labelledby=\"title\">\n<thead>\n<tr>\n", printed.heads.size() >= many_columns ? " class=\"many\"" : "");
     for (std::size_t c = 0; c < printed.heads.size(); ++c)
         out += fmt::format("<th scope=\"col\"{}{}>{}</th>\n", printed.right[c] ? " class=\"number\"" : "",
                            printed.right[c] || table.columns[c].instant ? " data-sort=\"number\"" : "", html_text(printed.heads[c]));

@@ -61,7 +61,7 @@ double width_of(const SheetColumn& column) {
     return 12;
 }
 
-/// A sheet's name may be neither empty nor "History" nor that of the other sheet, may hold none of []:*?/\ and neither begin nor end
+/// A sheet's name may be neither empty nor "History" nor that of another sheet, may hold none of []:*?/\ and neither begin nor end
 /// with an apostrophe.
 std::string sheet_name(const std::string& title) {
     std::string name = one_line(title);
@@ -69,7 +69,7 @@ std::string sheet_name(const std::string& title) {
     name = std::string(trimmed(clipped_utf16(trimmed(name), longest_name)));
     std::string lower = name;
     std::ranges::transform(lower, lower.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
-    return name.empty() || lower == "history" || lower == "method" ? "Table" : name;
+    return name.empty() || lower == "history" || lower == "method" || lower == "chart" ? "Table" : name;
 }
 
 /// The workbook under construction; libxlsxwriter owns sheets and formats and frees them with the workbook.
@@ -196,14 +196,33 @@ double head_lines(const std::vector<SheetColumn>& columns) {
     return most;
 }
 
-/// On paper: landscape, the head on each page; as wide as the page where that can still be read (`width` in characters), else the first column on
-/// each page.
-void set_up_print(lxw_worksheet* sheet, double width) {
-    constexpr double widest_on_a_page = 220;
+/// Whether the table is printed as wide as a page, so that it can still be read.
+bool fits_on_a_page(const std::vector<SheetColumn>& columns) {
+    constexpr double widest_on_a_page = 220; // characters
+    double width = 0;
+    for (const SheetColumn& column : columns) width += width_of(column);
+    return width <= widest_on_a_page;
+}
+
+/// On paper: landscape, the head on each page; as wide as the page, or else the first column on each page.
+void set_up_print(lxw_worksheet* sheet, bool as_wide_as_page) {
     worksheet_set_landscape(sheet);
     worksheet_repeat_rows(sheet, 0, 0);
-    if (width <= widest_on_a_page) worksheet_fit_to_pages(sheet, 1, 0);
+    if (as_wide_as_page) worksheet_fit_to_pages(sheet, 1, 0);
     else worksheet_repeat_columns(sheet, 0, 0);
+}
+
+/// The chart stands below the table; where the table goes over several pages side by side on a sheet of its own, as the column that is repeated
+/// on each page would bring its edge along and the pages would cut it.
+void put_chart(lxw_workbook* book, lxw_worksheet* sheet, const ChartSource& source, bool below, lxw_row_t row) {
+    if (!below) {
+        sheet = workbook_add_worksheet(book, "Chart");
+        if (!sheet) return;
+        worksheet_set_landscape(sheet);
+        worksheet_fit_to_pages(sheet, 1, 1);
+        row = 0;
+    }
+    add_interval_chart(book, sheet, source, row);
 }
 
 void fill_method(Book& book, lxw_worksheet* sheet, const Table& table) {
@@ -273,12 +292,12 @@ Result<void> make_xlsx_table(const Table& table, const std::string& path) {
         put_text(sheet, 0, at, columns[s].head(), book.head(columns[s].right()));
         for (std::size_t r = 0; r < table.rows.size(); ++r) put_cell(book, sheet, static_cast<lxw_row_t>(r + 1), at, table, r, columns[s]);
     }
-    double width = 0;
-    for (const SheetColumn& column : columns) width += width_of(column);
-    set_up_print(sheet, width);
+    const bool as_wide_as_page = fits_on_a_page(columns);
+    set_up_print(sheet, as_wide_as_page);
     auto row = static_cast<lxw_row_t>(table.rows.size() + 2);
-    for (const std::string& remark : table.remarks) put_text(sheet, row++, 0, remark, book.text(true, false));
-    if (const auto source = chart_source(table, columns, name)) add_interval_chart(book.get(), sheet, *source, row + 1);
+    // Not in a column that each page repeats.
+    for (const std::string& remark : table.remarks) put_text(sheet, row++, as_wide_as_page ? 0 : 1, remark, book.text(true, false));
+    if (const auto source = chart_source(table, columns, name)) put_chart(book.get(), sheet, *source, as_wide_as_page, row + 1);
     fill_method(book, method, table);
 
     errno = 0;

@@ -145,5 +145,15 @@ TEST(TablePlain, a_text_can_neither_break_a_line_nor_command_the_terminal) {
     EXPECT_EQ(text.find('\r'), std::string::npos);
 }
 
+TEST_F(TableHtml, only_a_table_of_many_columns_is_printed_in_small_letters) {
+    Table table = hostile_table();
+    EXPECT_EQ(table_text(table, TableFormat::html).find("class=\"many\""), std::string::npos);
+    while (table.columns.size() < 16) {
+        table.columns.push_back({"more", "more", {}, TableColumn::Content::text, 0});
+        for (auto& row : table.rows) row.emplace_back(std::string("text"));
+    }
+    EXPECT_NE(table_text(table, TableFormat::html).find("class=\"many\""), std::string::npos);
+}
+
 } // namespace
 } // namespace ullage::test

@@ -111,6 +111,25 @@ TEST_F(TableXlsx, the_chart_takes_value_lower_and_upper_from_the_cells) {
     EXPECT_NE(chart.find("<c:hiLowLines>"), std::string::npos);
 }
 
+TEST_F(TableXlsx, the_chart_of_a_table_that_goes_over_several_pages_stands_on_a_page_of_its_own) {
+    Table table = hostile_table();
+    const std::string path = written(table);
+    // Printing repeats column A of the table on each page, and with it the edge of what lies over it.
+    EXPECT_NE(xlsx_member(path, "xl/workbook.xml").find("$A:$A"), std::string::npos);
+    EXPECT_EQ(xlsx_member(path, "xl/worksheets/sheet1.xml").find("<drawing"), std::string::npos);
+    EXPECT_NE(xlsx_member(path, "xl/workbook.xml").find("name=\"Chart\""), std::string::npos);
+    const auto cells = xlsx_cells(path, 1);
+    EXPECT_EQ(cells.count("A8"), 0u) << "nor the beginning of a remark";
+    EXPECT_EQ(cells.at("B8").value, table.remarks[0]);
+    EXPECT_NE(xlsx_member(path, "xl/worksheets/sheet3.xml").find("<drawing"), std::string::npos);
+
+    table.columns.resize(3);
+    for (auto& row : table.rows) row.resize(3);
+    const std::string narrow = written(table);
+    EXPECT_EQ(xlsx_member(narrow, "xl/workbook.xml").find("$A:$A"), std::string::npos);
+    EXPECT_NE(xlsx_member(narrow, "xl/worksheets/sheet1.xml").find("<drawing"), std::string::npos);
+}
+
 TEST_F(TableXlsx, the_chart_names_only_markers_that_the_format_has) {
     // ECMA-376 part 1, simple type ST_MarkerStyle (from memory). A name besides these makes readers refuse the workbook.
     const std::vector<std::string> known{"circle", "dash", "diamond", "dot", "none", "picture", "plus", "square", "star", "triangle", "x", "auto"};
@@ -144,7 +163,7 @@ TEST_F(TableXlsx, number_formats_fit_the_uncertainty) {
 }
 
 TEST_F(TableXlsx, a_title_that_no_sheet_may_have_is_replaced) {
-    for (const std::string& title : {std::string("History"), std::string("method"), std::string("[]:*?/\\"), std::string(),
+    for (const std::string& title : {std::string("History"), std::string("method"), std::string("Chart"), std::string("[]:*?/\\"), std::string(),
                                      std::string(200, 'x'), std::string("'quoted'"), hostile_letters + hostile_letters + hostile_letters}) {
         Table table = hostile_table();
         table.title = title;
