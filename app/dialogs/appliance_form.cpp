@@ -87,7 +87,8 @@ void ApplianceForm::read_power() {
         explain(power_, tr("Enter its power while on, or below what it took over some hours."));
     appliance_.start_peak_w = number(start_, above_zero(parse_power_w, "the power of its start"));
     if (appliance_.power_w && appliance_.measured && mean_in_use_w(appliance_) > *appliance_.power_w * (1 + 1e-9))
-        explain(measured_, tr("That is %1 W on average, more than its power while on. Correct one of the two.").arg(mean_in_use_w(appliance_), 0, 'f', 1));
+        explain(measured_,
+                tr("That is %1 W on average, more than its power while on. Correct one of the two.").arg(mean_in_use_w(appliance_), 0, 'f', 1));
     if (appliance_.start_peak_w && (appliance_.power_w || appliance_.measured) && *appliance_.start_peak_w < running_w(appliance_) * (1 - 1e-9))
         explain(start_, tr("The start is below its power while on; leave it empty where nothing more is taken."));
 }

@@ -149,7 +149,8 @@ QString ExportDialog::fileName(const Form& form) const {
     const ExportSubject& subject = subjects_[subject_];
     QString name = subject.base_name;
     if (form.picture >= 0)
-        name += QLatin1Char('-') + QString(subject.pictures[static_cast<std::size_t>(form.picture)].first).replace(QLatin1Char(' '), QLatin1Char('-'));
+        name +=
+            QLatin1Char('-') + QString(subject.pictures[static_cast<std::size_t>(form.picture)].first).replace(QLatin1Char(' '), QLatin1Char('-'));
     return name + QLatin1Char('.') + form.ending;
 }
 
@@ -162,7 +163,8 @@ void ExportDialog::preview() {
         const bool workbook = is_workbook(form);
         QString text = QString::fromStdString(table_text(table_, workbook ? TableFormat::text : form.format));
         if (text.size() > most_shown) text = text.left(most_shown) + tr("\n… and more, which Save and Copy take whole");
-        text_preview_->setPlainText((workbook ? tr("A workbook with this table, a sheet on the method and a chart; Copy takes the cells:\n\n") : QString()) + text);
+        text_preview_->setPlainText(
+            (workbook ? tr("A workbook with this table, a sheet on the method and a chart; Copy takes the cells:\n\n") : QString()) + text);
         previews_->setCurrentWidget(text_preview_);
         return;
     }

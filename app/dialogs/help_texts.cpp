@@ -39,10 +39,12 @@ KeyList words_of_the_job() {
         {tr("cut-off"), tr("the unit switches its output off by itself")},
         {tr("round trip"), tr("energy delivered over energy charged, from one state of the unit back to the same")},
         {tr("standby draw"), tr("power that the unit consumes with its output off")},
-        {tr("log"), tr("the file of a meter that logs. Import log of a meter (or drop the file on a run) shows how it was read and asks what it leaves "
-                       "open; its register and power then go with the gauge readings noted by hand. The tab Log draws its power and states the load")},
-        {tr("charge from PV"), tr("of several panels: a run for each, with its own meter and its name as the load. Runs at the same time are added up under "
-                                  "Claims tested")},
+        {tr("log"),
+         tr("the file of a meter that logs. Import log of a meter (or drop the file on a run) shows how it was read and asks what it leaves "
+            "open; its register and power then go with the gauge readings noted by hand. The tab Log draws its power and states the load")},
+        {tr("charge from PV"),
+         tr("of several panels: a run for each, with its own meter and its name as the load. Runs at the same time are added up under "
+            "Claims tested")},
         {tr("taper"), tr("the end of a charge, while its power is below 90 % of its highest")},
         {tr("no-load draw"), tr("power that the unit itself consumes with its output on and nothing connected")},
         {tr("gauge error"), tr("gauge minus what is truly left, in percentage points")},
@@ -51,7 +53,8 @@ KeyList words_of_the_job() {
         {tr("measured"), tr("seen from full to cut-off, with a 95 % interval")},
         {tr("delivered depth"), tr("share of what a drain delivers that has been delivered, in percent")},
         {tr("stored depth"), tr("share of the stored energy that has gone, the unit's own draw counted in, in percent")},
-        {tr("energy at no time cost"), tr("what the socket would get if the no-load draw took nothing: where a line through all drains meets a run time of 0 h")},
+        {tr("energy at no time cost"),
+         tr("what the socket would get if the no-load draw took nothing: where a line through all drains meets a run time of 0 h")},
         {tr("no-load endurance"), tr("how long a full unit lasts with its output on and nothing connected")},
         {tr("projected"), tr("carried on from a part of a drain, through the gauge curve of an earlier full drain or else on an honest gauge; "
                              "of a unit, from its drains together. The reason says which")},
@@ -90,11 +93,11 @@ QString method_html() {
            "drawn against delivered depth and, where the no-load draw is known and the load varied, against stored depth."),
         tr("<b>No-load draw.</b> Power with the output on and nothing connected is called no-load loss in IEC 61683. One run at a "
            "steady load cannot tell it from conversion loss; the program then says that it is not known."),
-        tr("<b>Forecast.</b> While a drain runs, the strip and the energy chart show when it should be cut off, as a range that is meant to "
-           "hold the moment in 95 of 100 drains. It comes from the earlier drains of the unit where there are any, else from this run's "
-           "gauge; it then allows for a gauge that is bent, offset, ends early, lingers or is blind to the unit's own draw, and is wide "
-           "early in a drain. It takes the load to go on as it was: a change of load yet to come cannot be foreseen. It is no promise; do not leave a load "
-           "that must not fail to it."),
+        tr("<b>Forecast.</b> While a drain runs, the strip and the energy chart show when it should be cut off, as a range that is meant to hold "
+           "the moment in 95 of 100 drains. It comes from the earlier drains of the unit where there are any, else from this run's gauge; it then "
+           "allows for a gauge that is bent, offset, ends early, lingers or is blind to the unit's own draw, and is wide early in a drain. It "
+           "takes the load to go on as it was: a change of load yet to come cannot be foreseen. It is no promise; do not leave a load that must "
+           "not fail to it."),
         tr("<b>All drains of a unit.</b> Delivered energy is energy at no time cost, less no-load draw times hours, less a "
            "small quadratic loss; a line through all drains from full to cut-off gives the first two once their run times differ by more "
            "than 1.5 times. Curves are dashed beyond the tested loads. The next run is the one that would narrow them most, "
@@ -104,25 +107,27 @@ QString method_html() {
            "under an unmoved energy is the gauge; an energy that falls under an unmoved curve is the unit."),
         tr("<b>Comparison.</b> Units as they were tested, or at one load, to which each is moved by what all its drains say together. A unit "
            "that cannot be moved stands as tested and says why. Differences tells which units these meters can tell apart: the gain of a meter that "
-           "measured both cancels, those of two meters do not. Prices per kWh are those of the list price; where what was paid is known, that stands beside it. A right click on the heads of the table chooses its columns, which can "
+           "measured both cancels, those of two meters do not. Prices per kWh are those of the list price; where what was paid is known, that stands "
+           "beside it. A right click on the heads of the table chooses its columns, which can "
            "also be dragged; both are remembered, and exports follow. Units that are not told apart share a rank. Compare, Add units of "
            "another logbook looks into other logbooks: what is one unit, one meter or one run there is told by their hidden marks, not by names, "
-           "and what two logbooks hold counts once. Many units are compared while you go on; of more than 40 rows Differences shows the 40 with the largest usable fraction."),
-        tr("<b>Load lists.</b> Daily energy is the sum of number, power, duty and hours; what was measured over some hours goes before power and duty. "
-           "The output is taken to be on for the longest use by day and the longest by night, or all day where something is always connected; the mean "
-           "over that time is the load at which the comparison puts units. The most that is asked at once is all that runs and the largest "
-           "surcharge of one start. These are sums of what you stated, without interval."),
-        tr("<b>Other claims.</b> A charge gives energy in, time to full, power and taper; a charge to full after a cut-off and the drain after it give the "
-           "round trip, between points that are named. Where one meter measured both its gain cancels. A sustained-output or peak-output run holds each "
-           "step of load between two marks against the claim: held, tripped, or not reached. A standby run with the charge after it gives what the unit takes "
-           "with its output off. The unit's page, Claims tested, has them all with the runs that show it."),
-        tr("<b>Sizing.</b> Sizing, Sizing for a load list says how many days one full unit serves the list, from the fit of its own drains with the no-load draw "
-           "counted in; the interval also holds what the list leaves open: used together or apart, begun at any hour. A unit that nobody tested stands with an "
-           "expectation, 75 to 80 % of rated at the socket, which is no measurement. The array and the battery by rule (IEEE 1562, IEEE 1013 as quoted by "
-           "others) are a cross-check. Never connect the outputs of several units with each other."),
-        tr("<b>PV input.</b> Sizing, PV input check compares a string of modules with the limits of a unit's PV input: open circuit at the coldest, maximum "
-           "power at the hottest, current and power. The maker's temperature coefficient goes before the table of factors (NEC Table 690.7(A), "
-           "crystalline silicon only). PV strings are live in light: local codes and a licensed electrician come first."),
+           "and what two logbooks hold counts once. Many units are compared while you go on; of more than 40 rows Differences shows the 40 with the "
+           "largest usable fraction."),
+        tr("<b>Load lists.</b> Daily energy is the sum of number, power, duty and hours; what was measured over some hours goes before power and "
+           "duty. The output is taken to be on for the longest use by day and the longest by night, or all day where something is always "
+           "connected; the mean over that time is the load at which the comparison puts units. The most that is asked at once is all that runs and "
+           "the largest surcharge of one start. These are sums of what you stated, without interval."),
+        tr("<b>Other claims.</b> A charge gives energy in, time to full, power and taper; a charge to full after a cut-off and the drain after it "
+           "give the round trip, between points that are named. Where one meter measured both its gain cancels. A sustained-output or peak-output "
+           "run holds each step of load between two marks against the claim: held, tripped, or not reached. A standby run with the charge after it "
+           "gives what the unit takes with its output off. The unit's page, Claims tested, has them all with the runs that show it."),
+        tr("<b>Sizing.</b> Sizing, Sizing for a load list says how many days one full unit serves the list, from the fit of its own drains with "
+           "the no-load draw counted in; the interval also holds what the list leaves open: used together or apart, begun at any hour. A unit that "
+           "nobody tested stands with an expectation, 75 to 80 % of rated at the socket, which is no measurement. The array and the battery by "
+           "rule (IEEE 1562, IEEE 1013 as quoted by others) are a cross-check. Never connect the outputs of several units with each other."),
+        tr("<b>PV input.</b> Sizing, PV input check compares a string of modules with the limits of a unit's PV input: open circuit at the "
+           "coldest, maximum power at the hottest, current and power. The maker's temperature coefficient goes before the table of factors (NEC "
+           "Table 690.7(A), crystalline silicon only). PV strings are live in light: local codes and a licensed electrician come first."),
         tr("<b>Export.</b> Compare, Export and Logbook, Export readings write tables as CSV, Markdown, HTML, XLSX, JSON and LaTeX with "
            "the same numbers in each; CSV, XLSX and JSON hold every digit, the limits of the interval and the kind. Beside a CSV "
            "file stands its description (W3C, Metadata Vocabulary for Tabular Data). Copy table and Ctrl+C give cells for a "

@@ -7,8 +7,8 @@ namespace ullage {
 
 ReportForm::ReportForm(const QString& what, Paper paper, const QStringList& ways, QWidget* parent)
     : FormDialog(tr("Report on %1").arg(what), tr("Make report"), parent),
-      way_choice_(ways.isEmpty() ? nullptr : addChoice(QStringLiteral("way"), tr("&Units"))), form_choice_(addChoice(QStringLiteral("form"), tr("&Form"))),
-      paper_choice_(addChoice(QStringLiteral("paper"), tr("&Paper"))), paper_(paper) {
+      way_choice_(ways.isEmpty() ? nullptr : addChoice(QStringLiteral("way"), tr("&Units"))),
+      form_choice_(addChoice(QStringLiteral("form"), tr("&Form"))), paper_choice_(addChoice(QStringLiteral("paper"), tr("&Paper"))), paper_(paper) {
     setObjectName(QStringLiteral("reportForm"));
     if (way_choice_) way_choice_->addItems(ways);
     form_choice_->addItem(tr("PDF, pages to print or to send"), QStringLiteral("pdf"));
@@ -19,8 +19,9 @@ ReportForm::ReportForm(const QString& what, Paper paper, const QStringList& ways
     addParagraph(QStringLiteral("reportHelp"),
                  tr("The report holds summary, meters, method with sources, readings, uncertainty budget, charts, findings, what cannot be "
                     "known, amendments and cautions. Numbers have the decimal sign of your system.") +
-                     (way_choice_ ? QStringLiteral("<br/>") + tr("It shows the units of the comparison page, which differences these meters resolve, and says of each unit "
-                                                                 "that cannot be moved to one load why it stands as tested. The load is chosen on that page.")
+                     (way_choice_ ? QStringLiteral("<br/>") +
+                                        tr("It shows the units of the comparison page, which differences these meters resolve, and says of each unit "
+                                           "that cannot be moved to one load why it stands as tested. The load is chosen on that page.")
                                   : QString()));
     (way_choice_ ? way_choice_ : form_choice_)->setFocus();
 }

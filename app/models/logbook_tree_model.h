@@ -12,9 +12,9 @@
 
 namespace ullage {
 
-/// The logbook as a tree of one column: the running tests, a section of units with their runs, one of meters, one of load lists, and one of pages that
-/// span units. A section without entries holds a hint that says what to do. Follows the document: changes in what there is
-/// reset the model; new readings only change the run's row.
+/// The logbook as a tree of one column: the running tests, a section of units with their runs, one of meters, one of load lists, and one of pages
+/// that span units. A section without entries holds a hint that says what to do. Follows the document: changes in what there is reset the model; new
+/// readings only change the run's row.
 class LogbookTreeModel final : public QAbstractItemModel {
     Q_OBJECT
 public:

@@ -23,7 +23,8 @@ const Quantity* quantity_of(const RunAnalysis& analysis, int column) {
 
 /// Whether a run is among the drains that are taken together, or why not.
 QString part_in_fit(const UnitFit& fit, const std::string& run_uuid) {
-    const auto drain = std::find_if(fit.drains.begin(), fit.drains.end(), [&run_uuid](const DrainSummary& each) { return each.run_uuid == run_uuid; });
+    const auto drain =
+        std::find_if(fit.drains.begin(), fit.drains.end(), [&run_uuid](const DrainSummary& each) { return each.run_uuid == run_uuid; });
     if (drain == fit.drains.end()) return {};
     return drain->used ? UnitRunsModel::tr("One of the drains that are taken together")
                        : UnitRunsModel::tr("Not taken together with the other drains: %1").arg(text_of(drain->reason));

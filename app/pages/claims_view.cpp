@@ -44,25 +44,28 @@ QString claims_html(const UnitClaims& claims) {
                        .arg(palette.soft.name(), tr("claim"), tr("claimed"), tr("measured"), tr("verdict"), tr("evidence"));
     for (const ClaimCheck& check : claims.checks)
         html += QStringLiteral("<tr><td>%1</td><td align='right'>%2</td><td align='right'>%3</td><td>%4</td><td style='color:%5'>%6</td></tr>")
-                    .arg(text_of(check.title), check.claimed ? text_of(exact_text(*check.claimed) + ' ' + check.unit) : tr("not stated"), shown(check.measured),
-                         verdict_cell(check.verdict, palette), palette.soft.name(), text_of(check.evidence).toHtmlEscaped());
+                    .arg(text_of(check.title), check.claimed ? text_of(exact_text(*check.claimed) + ' ' + check.unit) : tr("not stated"),
+                         shown(check.measured), verdict_cell(check.verdict, palette), palette.soft.name(), text_of(check.evidence).toHtmlEscaped());
     return html + QStringLiteral("</table>");
 }
 
 QString draw_words(const QString& name, const StandingDraw& draw, const QString& currency) {
     if (draw.draw_w.kind == Kind::not_known) return tr("%1: not known: %2.").arg(name, text_of(draw.draw_w.reason));
-    QString words = tr("%1: %2 (%3), %4 a day, %5 a month").arg(name, text_of(quantity_text(draw.draw_w, 1)), text_of(kind_text(draw.draw_w.kind)),
-                                                              text_of(quantity_text(draw.per_day_wh, 0)), text_of(quantity_text(draw.per_month_wh, 0)));
+    QString words = tr("%1: %2 (%3), %4 a day, %5 a month")
+                        .arg(name, text_of(quantity_text(draw.draw_w, 1)), text_of(kind_text(draw.draw_w.kind)),
+                             text_of(quantity_text(draw.per_day_wh, 0)), text_of(quantity_text(draw.per_month_wh, 0)));
     if (draw.cost_per_day)
-        words += tr("; %1 %3 a day, %2 %3 a month, %4").arg(shown_number(draw.cost_per_day, 3), shown_number(draw.cost_per_month, 2), currency, text_of(draw.basis));
+        words += tr("; %1 %3 a day, %2 %3 a month, %4")
+                     .arg(shown_number(draw.cost_per_day, 3), shown_number(draw.cost_per_month, 2), currency, text_of(draw.basis));
     return words + tr("; %1.").arg(text_of(draw.draw_w.reason));
 }
 
 } // namespace
 
 ClaimsView::ClaimsView(QWidget* parent)
-    : QWidget(parent), table_(new_paragraph("claimsTableLabel", Tone::ink)), round_trip_(new_paragraph("roundTripLabel", Tone::ink)), draws_(new_paragraph("ownDrawLabel", Tone::ink)),
-      trouble_(new_paragraph("priceTroubleLabel", Tone::fault, TextSize::caption)), price_(new QLineEdit) {
+    : QWidget(parent), table_(new_paragraph("claimsTableLabel", Tone::ink)), round_trip_(new_paragraph("roundTripLabel", Tone::ink)),
+      draws_(new_paragraph("ownDrawLabel", Tone::ink)), trouble_(new_paragraph("priceTroubleLabel", Tone::fault, TextSize::caption)),
+      price_(new QLineEdit) {
     setObjectName(QStringLiteral("claimsView"));
     table_->setTextFormat(Qt::RichText);
     for (QLabel* label : {round_trip_, draws_, trouble_}) label->setTextFormat(Qt::PlainText);

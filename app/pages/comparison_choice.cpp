@@ -36,7 +36,8 @@ ComparisonChoice::ComparisonChoice(QWidget* parent) : QWidget(parent), way_group
     lines->setSpacing(spacing::grid_px);
     auto* first = new QHBoxLayout;
     first->setSpacing(spacing::grid_px);
-    const std::pair<const char*, QString> ways[] = {{"asTestedButton", tr("As tested")}, {"atLoadButton", tr("At one load")}, {"atListButton", tr("At a load list")}};
+    const std::pair<const char*, QString> ways[] = {
+        {"asTestedButton", tr("As tested")}, {"atLoadButton", tr("At one load")}, {"atListButton", tr("At a load list")}};
     for (int way = as_tested; way <= at_list; ++way) {
         auto* button = new QPushButton(ways[way].second, this);
         button->setObjectName(QLatin1String(ways[way].first));
@@ -90,7 +91,8 @@ ComparisonChoice::ComparisonChoice(QWidget* parent) : QWidget(parent), way_group
     });
     connect(list_combo_, &QComboBox::currentIndexChanged, this, &ComparisonChoice::changed);
     setLoadLists({});
-    for (auto* spin : {least_spin_, most_spin_, lower_spin_, upper_spin_}) connect(spin, &QDoubleSpinBox::valueChanged, this, &ComparisonChoice::changed);
+    for (auto* spin : {least_spin_, most_spin_, lower_spin_, upper_spin_})
+        connect(spin, &QDoubleSpinBox::valueChanged, this, &ComparisonChoice::changed);
     connect(filter_edit_, &QLineEdit::textChanged, this, &ComparisonChoice::changed);
     connect(tag_combo_, &QComboBox::currentIndexChanged, this, &ComparisonChoice::changed);
 }

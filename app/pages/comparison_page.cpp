@@ -47,7 +47,8 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
     build();
     for (auto signal : {&Document::opened, &Document::closed})
         connect(&document_, signal, this, [this] { setOtherLogbooks({}); });
-    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged, &Document::loadListsChanged})
+    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged,
+                        &Document::loadListsChanged})
         connect(&document_, signal, this, &ComparisonPage::refresh);
     connect(&document_, &Document::readingsChanged, this, &ComparisonPage::refresh);
     connect(&comparer_, &UnitComparer::logbooksChanged, this, &ComparisonPage::refresh);

@@ -62,8 +62,8 @@ QString worked_example_html(int width_px) {
     const auto records = sample_runs();
     const auto example = records ? worked_example(records.value()) : Result<WorkedExample>(records.error());
     if (!example) return paragraph(QString::fromStdString(example.error().sentence()).toHtmlEscaped());
-    QString html = paragraph(tr("Three units of the sample logbook (Logbook, Open the sample logbook) as the comparison page shows them. Units and readings are invented; the figures "
-                                "are worked out as you read."));
+    QString html = paragraph(tr("Three units of the sample logbook (Logbook, Open the sample logbook) as the comparison page shows them. Units and "
+                                "readings are invented; the figures are worked out as you read."));
     for (const ExampleStep& step : example.value().steps) {
         html += QStringLiteral("<h3>%1</h3>").arg(QString::fromStdString(step.title).toHtmlEscaped());
         for (const std::string& sentence : step.sentences) html += paragraph(QString::fromStdString(sentence).toHtmlEscaped());

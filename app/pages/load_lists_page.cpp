@@ -67,11 +67,12 @@ LoadListsPage::LoadListsPage(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), lists_model_(new TableModel(this)), appliances_model_(new TableModel(this)),
       lists_(new_list_table("loadListsTable", tr("load lists"), lists_model_)),
       appliances_(new_list_table("appliancesTable", tr("appliances of the load list"), appliances_model_)), about_(new QLabel),
-      empty_(new_empty_words("noLoadListsLabel", tr("No load lists yet. Add load list, then its appliances: what they take, how long a day, and when; or "
-                                             "Import one from a file. The "
-                                             "comparison then shows units at that load."))),
+      empty_(new_empty_words("noLoadListsLabel",
+                             tr("No load lists yet. Add load list, then its appliances: what they take, how long a day, and when; or Import one "
+                                "from a file. The comparison then shows units at that load."))),
       list_title_(new QLabel),
-      no_appliances_(new_empty_words("noAppliancesLabel", tr("Nothing in this list yet. Add appliance takes its power, or what a meter counted over some hours."))),
+      no_appliances_(new_empty_words("noAppliancesLabel",
+                                     tr("Nothing in this list yet. Add appliance takes its power, or what a meter counted over some hours."))),
       totals_(new QLabel) {
     setObjectName(QStringLiteral("loadListsPage"));
     auto* page = new QVBoxLayout(this);

@@ -57,13 +57,14 @@ QString compared_logbooks_name(const QString& path) {
 } // namespace
 
 MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts, const Desktop& desktop, QWidget* parent)
-    : QMainWindow(parent), document_(document), settings_(settings), prompts_(prompts),
-      notifier_(desktop.notifier), reminders_(new Reminders(document, settings, desktop.notifier, this)), awake_(std::make_unique<Awake>(desktop.inhibitor)),
+    : QMainWindow(parent), document_(document), settings_(settings), prompts_(prompts), notifier_(desktop.notifier),
+      reminders_(new Reminders(document, settings, desktop.notifier, this)), awake_(std::make_unique<Awake>(desktop.inhibitor)),
       tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new QStackedWidget),
-      messages_(new MessageBar), reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage), unit_page_(new UnitPage(document)), run_page_(new RunPage(document, reminders_)),
-      meters_page_(new MetersPage(document)), load_lists_page_(new LoadListsPage(document)), comparison_page_(new ComparisonPage(document, prompts)),
-      bench_page_(new BenchPage(document, *reminders_)), pv_page_(new PvPage(document)), sizing_page_(new SizingPage(document)), caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel),
-      bench_timer_(new QTimer(this)) {
+      messages_(new MessageBar), reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage),
+      unit_page_(new UnitPage(document)), run_page_(new RunPage(document, reminders_)), meters_page_(new MetersPage(document)),
+      load_lists_page_(new LoadListsPage(document)), comparison_page_(new ComparisonPage(document, prompts)),
+      bench_page_(new BenchPage(document, *reminders_)), pv_page_(new PvPage(document)), sizing_page_(new SizingPage(document)),
+      caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel), bench_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     build();
@@ -93,7 +94,8 @@ void MainWindow::build() {
     column->setSpacing(0);
     column->addWidget(reminder_bar_);
     column->addWidget(messages_);
-    for (QWidget* page : std::initializer_list<QWidget*>{welcome_page_, unit_page_, run_page_, meters_page_, load_lists_page_, comparison_page_, bench_page_, pv_page_, sizing_page_})
+    for (QWidget* page : std::initializer_list<QWidget*>{welcome_page_, unit_page_, run_page_, meters_page_, load_lists_page_, comparison_page_,
+                                                         bench_page_, pv_page_, sizing_page_})
         pages_->addWidget(page);
     pages_->setObjectName(QStringLiteral("pagesStack"));
     column->addWidget(pages_, 1);
@@ -182,7 +184,8 @@ void MainWindow::connect_pages() {
     connect_load_lists();
     connect(run_page_, &RunPage::editRunRequested, this, &MainWindow::edit_run);
     comparison_page_->setColumns(settings_.remembered(comparison_columns));
-    connect(comparison_page_, &ComparisonPage::columnsChosen, this, [this](const QString& choice) { settings_.remember(comparison_columns, choice); });
+    connect(comparison_page_, &ComparisonPage::columnsChosen, this,
+            [this](const QString& choice) { settings_.remember(comparison_columns, choice); });
     connect(comparison_page_, &ComparisonPage::told, messages_, &MessageBar::showNote);
     connect(comparison_page_, &ComparisonPage::refused, messages_, &MessageBar::showError);
     connect(comparison_page_, &ComparisonPage::otherLogbooksChosen, this,

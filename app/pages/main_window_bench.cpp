@@ -152,7 +152,10 @@ void MainWindow::remember_page() {
     if (!document_.isOpen()) return;
     const auto* page = pages_->currentWidget();
     if (page == welcome_page_) return; // what stands there while a logbook is being opened was not chosen
-    const auto uuid = page == run_page_ ? run_uuid_ : page == unit_page_ ? unit_uuid_ : page == load_lists_page_ ? load_lists_page_->selectedList() : std::string();
+    const auto uuid = page == run_page_          ? run_uuid_
+                      : page == unit_page_       ? unit_uuid_
+                      : page == load_lists_page_ ? load_lists_page_->selectedList()
+                                                 : std::string();
     settings_.remember(page_name, QStringList{document_.path(), page->objectName(), QString::fromStdString(uuid)}.join(QLatin1Char('\n')));
 }
 

@@ -28,7 +28,9 @@ namespace ullage {
 namespace {
 
 QString logbook_filter() { return MainWindow::tr("Logbooks (*.ullage);;All files (*)"); }
-QStringList log_suffixes() { return {QStringLiteral("csv"), QStringLiteral("txt"), QStringLiteral("log"), QStringLiteral("tsv"), QStringLiteral("dat")}; }
+QStringList log_suffixes() {
+    return {QStringLiteral("csv"), QStringLiteral("txt"), QStringLiteral("log"), QStringLiteral("tsv"), QStringLiteral("dat")};
+}
 QString sheet_filter() { return MainWindow::tr("Run sheets (*.csv);;All files (*)"); }
 
 } // namespace
@@ -144,8 +146,9 @@ void MainWindow::save_photo(const Photo& photo, PhotoDialog* dialog) {
     const QString ending = photo.format == PhotoFormat::png ? QStringLiteral("png") : QStringLiteral("jpg");
     const QString filter = photo.format == PhotoFormat::png ? tr("PNG (*.png);;All files (*)") : tr("JPEG (*.jpg *.jpeg);;All files (*)");
     const auto name = QFileInfo(QString::fromStdString(photo.file_name)).fileName(); // a name from elsewhere must not choose the folder
-    const auto path = prompts_.fileToSave(dialog, tr("Save photo"), QDir(start_folder()).filePath(name.isEmpty() ? tr("photo") + QLatin1Char('.') + ending : name),
-                                          filter, ending, true);
+    const auto path =
+        prompts_.fileToSave(dialog, tr("Save photo"), QDir(start_folder()).filePath(name.isEmpty() ? tr("photo") + QLatin1Char('.') + ending : name),
+                            filter, ending, true);
     if (path.isEmpty()) return;
     settings_.setFolderOf(path);
     const auto bytes = document_.photoBytes(photo.uuid);
@@ -176,8 +179,9 @@ void MainWindow::dropEvent(QDropEvent* event) {
         else if (suffix == QLatin1String("csv"))
             sheets << file;
         else
-            messages_->showError(tr("%1 is neither a logbook (.ullage) nor a run sheet (.csv). The log of a meter goes into a run: show the run first.")
-                                     .arg(url.fileName()));
+            messages_->showError(
+                tr("%1 is neither a logbook (.ullage) nor a run sheet (.csv). The log of a meter goes into a run: show the run first.")
+                    .arg(url.fileName()));
     }
     if (!sheets.isEmpty()) importSheets(sheets);
     if (!log.isEmpty()) importLog(log);

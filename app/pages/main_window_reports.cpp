@@ -132,7 +132,8 @@ void MainWindow::make_pv_report() {
     });
 }
 
-void MainWindow::ask_for_report(const QString& what, ReportForm& asking, std::function<Result<void>(const QString& path, const ReportLook& look)> write) {
+void MainWindow::ask_for_report(const QString& what, ReportForm& asking,
+                                std::function<Result<void>(const QString& path, const ReportLook& look)> write) {
     auto* form = &asking;
     connect(form, &FormDialog::submitted, this, [this, form, what, write = std::move(write)] {
         const QString ending = form->ending();

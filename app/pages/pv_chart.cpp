@@ -10,7 +10,8 @@ namespace ullage {
 
 namespace {
 
-ChartSeries curve(const char* id, const QString& name, CurveColour colour, const std::vector<PvCurvePoint>& points, std::optional<double> PvCurvePoint::*part) {
+ChartSeries curve(const char* id, const QString& name, CurveColour colour, const std::vector<PvCurvePoint>& points,
+                  std::optional<double> PvCurvePoint::*part) {
     ChartSeries series;
     series.id = QLatin1String(id);
     series.name = name;

@@ -49,15 +49,17 @@ QString outcome_cell(PvComparison::Outcome outcome, const Palette& palette) {
 QString comparisons_html(const PvCheck& check) {
     const Palette& palette = current_palette();
     const QString soft = palette.soft.name();
-    QString html = QStringLiteral("<table width='100%' cellspacing='0' cellpadding='3'><tr style='color:%1'><td></td><td align='right'>%2</td><td align='right'>%3</td>"
-                                  "<td align='right'>%4</td><td></td></tr>")
-                       .arg(soft, tr("string"), tr("limit"), tr("margin"));
+    QString html =
+        QStringLiteral(
+            "<table width='100%' cellspacing='0' cellpadding='3'><tr style='color:%1'><td></td><td align='right'>%2</td><td align='right'>%3</td>"
+            "<td align='right'>%4</td><td></td></tr>")
+            .arg(soft, tr("string"), tr("limit"), tr("margin"));
     for (const PvComparison& each : check.comparisons) {
         const QString unit = text_of(each.unit);
         html += QStringLiteral("<tr><td>%1</td><td align='right'>%2</td><td align='right'>%3</td><td align='right'>%4</td><td>&nbsp;%5</td></tr>"
                                "<tr><td colspan='5' style='color:%6'><small>%7</small></td></tr>")
-                    .arg(text_of(each.title), figure(each.value, unit), figure(each.limit, unit), figure(each.margin, unit), outcome_cell(each.outcome, palette),
-                         soft, text_of(each.sentence).toHtmlEscaped());
+                    .arg(text_of(each.title), figure(each.value, unit), figure(each.limit, unit), figure(each.margin, unit),
+                         outcome_cell(each.outcome, palette), soft, text_of(each.sentence).toHtmlEscaped());
     }
     return html + QStringLiteral("</table>");
 }
@@ -81,8 +83,8 @@ PvPage::PvPage(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), sheets_(new QComboBox), withdraw_(new_button("withdrawPvSheetButton", tr("Withdraw sheet"))),
       edit_unit_(new_button("pvEditUnitButton", tr("Edit claims"))), body_(new QStackedWidget), form_(new PvForm), verdict_(new PvVerdictView),
       limits_(new_paragraph("pvLimitsLabel", Tone::ink, TextSize::body)), table_(new_paragraph("pvComparisonsLabel", Tone::ink, TextSize::body)),
-      assumed_(new_paragraph("pvAssumedLabel", Tone::soft, TextSize::caption)), cautions_(new_paragraph("pvCautionsLabel", Tone::ink, TextSize::caption)),
-      chart_(new LineChart) {
+      assumed_(new_paragraph("pvAssumedLabel", Tone::soft, TextSize::caption)),
+      cautions_(new_paragraph("pvCautionsLabel", Tone::ink, TextSize::caption)), chart_(new LineChart) {
     setObjectName(QStringLiteral("pvPage"));
     auto* whole = new QWidget;
     auto* halves = new QHBoxLayout(whole);
@@ -185,8 +187,9 @@ QWidget* PvPage::make_answer() {
 QWidget* PvPage::make_empty() {
     auto* panel = new_panel(nullptr);
     auto* words = new_paragraph("noPvSheetsLabel", Tone::soft, TextSize::body);
-    words->setText(tr("No PV sheets yet. Add sheet takes what a module's label says, how many are wired together, and how cold and hot the place gets; the page "
-                      "then tells whether a unit's PV input takes the string."));
+    words->setText(
+        tr("No PV sheets yet. Add sheet takes what a module's label says, how many are wired together, and how cold and hot the place gets; the page "
+           "then tells whether a unit's PV input takes the string."));
     words->setAlignment(Qt::AlignCenter);
     words->setMargin(spacing::group_gap_px);
     auto* column = new QVBoxLayout(panel);
@@ -214,7 +217,9 @@ void PvPage::choose(const std::string& uuid) {
 
 void PvPage::addSheet() {
     PvSheet sheet;
-    const auto taken = [this](const std::string& name) { return std::ranges::any_of(document_.pvSheets(), [&](const PvSheet& each) { return each.name == name; }); };
+    const auto taken = [this](const std::string& name) {
+        return std::ranges::any_of(document_.pvSheets(), [&](const PvSheet& each) { return each.name == name; });
+    };
     int number = 1;
     do sheet.name = tr("PV sheet %1").arg(number++).toStdString();
     while (taken(sheet.name));
@@ -251,7 +256,9 @@ void PvPage::show_answer() {
     verdict_->setCheck(check);
     table_->setText(comparisons_html(check));
     QString assumed;
-    if (check.conductor_a) assumed = tr("Conductors, and fuses where needed, of each string: for at least %1 A (1.25 × 1.25 × Isc, NEC 690.8). ").arg(shown_number(check.conductor_a, 1));
+    if (check.conductor_a)
+        assumed = tr("Conductors, and fuses where needed, of each string: for at least %1 A (1.25 × 1.25 × Isc, NEC 690.8). ")
+                      .arg(shown_number(check.conductor_a, 1));
     for (const std::string& line : check.assumptions) assumed += text_of(line) + QLatin1Char(' ');
     assumed_->setText(assumed.trimmed());
     chart_->setContent(pv_chart(*sheet, limits, check));

@@ -67,7 +67,8 @@ void paint_sign(QPainter& painter, PvVerdict verdict, const QRectF& place, const
         painter.setBrush(Qt::NoBrush);
         painter.drawEllipse(place.adjusted(4, 4, -4, -4));
         painter.setPen(QPen(palette.good, 5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-        painter.drawPolyline(QPolygonF{{centre + QPointF(-0.38, 0.02) * radius, centre + QPointF(-0.08, 0.32) * radius, centre + QPointF(0.42, -0.3) * radius}});
+        painter.drawPolyline(
+            QPolygonF{{centre + QPointF(-0.38, 0.02) * radius, centre + QPointF(-0.08, 0.32) * radius, centre + QPointF(0.42, -0.3) * radius}});
         return;
     }
 }

@@ -62,7 +62,8 @@ std::vector<ExportSubject> readings_subjects(const Document& document, const std
                             [&document, run_uuid] { return one_run(document, run_uuid, RunTable::intervals); }, {}});
     }
     subjects.push_back({tr("Readings of all runs"), QStringLiteral("readings"), [&document] { return all_runs(document, RunTable::readings); }, {}});
-    subjects.push_back({tr("Intervals of all runs"), QStringLiteral("intervals"), [&document] { return all_runs(document, RunTable::intervals); }, {}});
+    subjects.push_back(
+        {tr("Intervals of all runs"), QStringLiteral("intervals"), [&document] { return all_runs(document, RunTable::intervals); }, {}});
     return subjects;
 }
 

@@ -19,7 +19,8 @@ struct MadeReport {
 
 /// Report and drawings of a comparison at the common load of `fair`, where it has one; see comparison_report(). `band` is what is expected.
 [[nodiscard]] MadeReport make_comparison_report(const Comparison& comparison, const FairComparison& fair, const std::vector<ReportedRun>& runs,
-                                                const std::vector<UnitAnalysis>& units, const ReportOptions& options, const ExpectationBand& band = {});
+                                                const std::vector<UnitAnalysis>& units, const ReportOptions& options,
+                                                const ExpectationBand& band = {});
 
 /// Report and drawings of a sizing; see sizing_report().
 [[nodiscard]] MadeReport make_sizing_report_of(const Sizing& sizing, const ReportOptions& options);

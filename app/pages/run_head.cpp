@@ -145,7 +145,9 @@ void RunHead::setReadingChosen(bool amendable, bool withdrawable) {
     withdraw_action_->setEnabled(withdrawable);
 }
 
-QList<QAction*> RunHead::runActions() const { return {mark_action_, end_action_, photo_action_, amend_action_, withdraw_action_, edit_action_, rule_action_}; }
+QList<QAction*> RunHead::runActions() const {
+    return {mark_action_, end_action_, photo_action_, amend_action_, withdraw_action_, edit_action_, rule_action_};
+}
 
 QSize RunHead::minimumSizeHint() const {
     return {std::max(buttons_->sizeHint().width(), title_label_->sizeHint().width()), grid_->minimumSize().height()};

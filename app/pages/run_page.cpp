@@ -45,7 +45,8 @@ const Reading* reading_of(const RunRecord& record, const std::string& uuid) {
 RunPage::RunPage(Document& document, const Reminders* reminders, QWidget* parent)
     : QWidget(parent), document_(document), reminders_(reminders), model_(new ReadingsModel(document, this)), head_(new RunHead(this)),
       strip_(new ResultStrip(this)), readings_(new ReadingsView(*model_, this)), photos_(new RunPhotos(document, this)),
-      entry_(new EntryRow(document, this)), charts_(new RunChartsPanel(this)), log_(new LogView(document, this)), usable_(new UsableView(this)), findings_(new FindingsView(this)) {
+      entry_(new EntryRow(document, this)), charts_(new RunChartsPanel(this)), log_(new LogView(document, this)), usable_(new UsableView(this)),
+      findings_(new FindingsView(this)) {
     setObjectName(QStringLiteral("runPage"));
     setAcceptDrops(true);
     build();

@@ -33,9 +33,13 @@ void show_output(UsableView& view, const RunRecord& record, const EnergyAnalysis
     outcome = outcome.left(1).toUpper() + outcome.mid(1);
     QStringList steps;
     for (const OutputStep& step : run.steps)
-        steps << tr("%1 for %2 min, %3").arg(text_of(quantity_text(step.watts, 0))).arg(60 * step.hours(), 0, 'f', 0).arg(text_of(output_end_text(step.end)));
+        steps << tr("%1 for %2 min, %3")
+                     .arg(text_of(quantity_text(step.watts, 0)))
+                     .arg(60 * step.hours(), 0, 'f', 0)
+                     .arg(text_of(output_end_text(step.end)));
     const QString sentence = text_of(run.sentence) + tr(" Trips: %1, resets: %2.").arg(run.trips).arg(run.resets);
-    view.setTested(record.run.kind == RunKind::peak_output ? tr("peak output") : tr("sustained output"), outcome, sentence, steps.join(QLatin1Char('\n')));
+    view.setTested(record.run.kind == RunKind::peak_output ? tr("peak output") : tr("sustained output"), outcome, sentence,
+                   steps.join(QLatin1Char('\n')));
 }
 
 } // namespace

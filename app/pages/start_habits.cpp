@@ -35,7 +35,8 @@ StartHabits start_habits(const Settings& settings, const Document& document) {
 
 void keep_start_habits(Settings& settings, const RunStart& start) {
     settings.remember(meter_name, QString::fromStdString(start.run.meter_uuid.value_or(std::string())));
-    if (start.run.kind != RunKind::no_load_drain && start.run.kind != RunKind::standby) settings.remember(load_name, QString::fromStdString(start.run.load));
+    if (start.run.kind != RunKind::no_load_drain && start.run.kind != RunKind::standby)
+        settings.remember(load_name, QString::fromStdString(start.run.load));
     settings.remember(zone_name, QString::fromStdString(start.run.time_zone));
     settings.remember(kind_name(start.run.unit_uuid), text_of(run_kind_text(start.run.kind)));
     settings.remember(rule_name(start.run.kind), kept_rule(start.rule));

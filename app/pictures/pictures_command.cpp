@@ -49,7 +49,8 @@ void add_runs(std::vector<Picture>& pictures, const std::vector<RunRecord>& reco
         const RunAnalysis analysis = analyse_run(record);
         const UnitFit& fit = std::ranges::find_if(units, [&record](const UnitAnalysis& each) { return each.unit.uuid == record.unit.uuid; })->fit;
         pictures.push_back({file_stem(record) + QStringLiteral("-energy"), energy_chart(record, analysis).content});
-        pictures.push_back({file_stem(record) + QStringLiteral("-gauge-error"), gauge_error_chart(record, analysis, known_depths(record, analysis, fit)).content});
+        pictures.push_back(
+            {file_stem(record) + QStringLiteral("-gauge-error"), gauge_error_chart(record, analysis, known_depths(record, analysis, fit)).content});
         pictures.push_back({file_stem(record) + QStringLiteral("-load"), load_chart(record, analysis).content});
     }
 }

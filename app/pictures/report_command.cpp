@@ -52,9 +52,10 @@ void add_options(CLI::App& command, Arguments& arguments) {
         ->excludes(size);
     add_sizing_options(command, arguments.choices);
     command.add_flag("--every-drain", arguments.every_drain, "in a comparison: a row for each drain instead of one for each unit")->needs(compare);
-    auto* load = command.add_option("--at-load", arguments.at_load_w, "in a comparison: common load, W; a unit that cannot be moved there stands as tested")
-                     ->check(CLI::PositiveNumber)
-                     ->needs(compare);
+    auto* load =
+        command.add_option("--at-load", arguments.at_load_w, "in a comparison: common load, W; a unit that cannot be moved there stands as tested")
+            ->check(CLI::PositiveNumber)
+            ->needs(compare);
     command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(CLI::Range(0.1, 100.0))->needs(load);
     command.add_option("--output", arguments.output, "file to write; its ending, .pdf or .html, chooses the form");
     command.add_option("--paper", arguments.paper, "a4 or letter")->check(CLI::IsMember({"a4", "letter"}));
@@ -85,8 +86,8 @@ int write(const MadeReport& made, const std::string& path, const ReportLook& loo
     return exit_good;
 }
 
-int report_run(const Arguments& arguments, const OpenedSource& source, const std::vector<RunRecord>& records, const ReportOptions& options, const ReportLook& look,
-               std::ostream& out, std::ostream& err) {
+int report_run(const Arguments& arguments, const OpenedSource& source, const std::vector<RunRecord>& records, const ReportOptions& options,
+               const ReportLook& look, std::ostream& out, std::ostream& err) {
     std::string unit;
     int number = 0;
     if (!read_run(arguments.run, unit, number)) return wrong_usage(err, "`" + arguments.run + "` names no run; write UNIT/N, e.g. \"Osk 1200/2\"");
@@ -106,8 +107,8 @@ int report_run(const Arguments& arguments, const OpenedSource& source, const std
     return write(made, arguments.output.empty() ? stem.toStdString() + ".pdf" : arguments.output, look, out, err);
 }
 
-int report_comparison(const Arguments& arguments, const OpenedSource& source, const std::vector<RunRecord>& records, const ReportOptions& options, const ReportLook& look,
-                      std::ostream& out, std::ostream& err) {
+int report_comparison(const Arguments& arguments, const OpenedSource& source, const std::vector<RunRecord>& records, const ReportOptions& options,
+                      const ReportLook& look, std::ostream& out, std::ostream& err) {
     const Comparison comparison = compare_as_tested(records, arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit);
     const auto histories = source.histories(records);
     if (!histories) return refuse(err, histories.error());

@@ -16,7 +16,8 @@ namespace {
 constexpr const char* style = R"(
 @page { size: %1; margin: 18mm 16mm 20mm; @bottom-right { content: "page " counter(page) " of " counter(pages); } }
 :root { color-scheme: light; }
-body { margin: 32px auto; max-width: 960px; padding: 0 16px; background: #FFFFFF; color: #1D2730; font: 15px/1.5 "DejaVu Sans", system-ui, sans-serif; }
+body { margin: 32px auto; max-width: 960px; padding: 0 16px; background: #FFFFFF; color: #1D2730;
+       font: 15px/1.5 "DejaVu Sans", system-ui, sans-serif; }
 h1 { font-size: 26px; margin: 0; }
 h2 { font-size: 19px; margin: 32px 0 8px; padding-top: 8px; border-top: 1px solid #DAD7CE; }
 h3 { font-size: 16px; margin: 20px 0 4px; }
@@ -156,10 +157,12 @@ private:
     void cell(const PrintedTable& table, const PrintedCell& cell, std::size_t column) {
         const bool head = column == 0 && !table.right[column];
         const QString tag = head ? QStringLiteral("th") : QStringLiteral("td");
-        out_ += QLatin1Char('<') + tag + (head ? QStringLiteral(" scope=\"row\"") : QString()) + class_of(table, column) + QLatin1Char('>') + escaped(cell.value);
+        out_ += QLatin1Char('<') + tag + (head ? QStringLiteral(" scope=\"row\"") : QString()) + class_of(table, column) + QLatin1Char('>') +
+                escaped(cell.value);
         if (!cell.interval.empty()) out_ += QStringLiteral(" <span class=\"interval\">") + escaped(cell.interval) + QStringLiteral("</span>");
         if (cell.note != 0)
-            out_ += QStringLiteral(" <sup><a href=\"#%1\">%2</a></sup>").arg(note_id(static_cast<std::size_t>(cell.note)), QString::number(cell.note));
+            out_ +=
+                QStringLiteral(" <sup><a href=\"#%1\">%2</a></sup>").arg(note_id(static_cast<std::size_t>(cell.note)), QString::number(cell.note));
         out_ += QStringLiteral("</") + tag + QLatin1Char('>');
     }
 

@@ -115,7 +115,8 @@ private:
                 for (std::size_t t = 0; t < cells[c].size(); ++t) {
                     const QColor colour = t == 1 ? flow_.palette().ink : flow_.palette().soft;
                     if (flow_.painter())
-                        cells[c][t].draw(*flow_.painter(), {flow_.left() + static_cast<double>(c) * (width + gutter), y}, 0, cells[c][t].lines(), colour);
+                        cells[c][t].draw(*flow_.painter(), {flow_.left() + static_cast<double>(c) * (width + gutter), y}, 0, cells[c][t].lines(),
+                                         colour);
                     y += cells[c][t].height();
                 }
             }

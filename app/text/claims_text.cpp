@@ -22,7 +22,8 @@ std::string charge_text(const RunRecord& record, const EnergyAnalysis& energy) {
 
 std::string output_text(const RunRecord& record, const EnergyAnalysis& energy) {
     const OutputRun run = analyse_output(record, energy);
-    return fmt::format("\nOutput: {}. {}\n  trips {}, resets {}\n\n", output_outcome_text(run.outcome), one_line(run.sentence), run.trips, run.resets) +
+    return fmt::format("\nOutput: {}. {}\n  trips {}, resets {}\n\n", output_outcome_text(run.outcome), one_line(run.sentence), run.trips,
+                       run.resets) +
            table_text(output_steps_table(run), TableFormat::text);
 }
 
@@ -31,8 +32,8 @@ std::string draw_text(const char* name, const StandingDraw& draw, const std::opt
     std::string text = fmt::format("  {}: {} ({}), {} a day, {} a month; {}\n", name, quantity_text(draw.draw_w, 1), kind_text(draw.draw_w.kind),
                                    quantity_text(draw.per_day_wh, 0), quantity_text(draw.per_month_wh, 0), one_line(draw.draw_w.reason));
     if (draw.cost_per_day && price)
-        text += fmt::format("      {} {} a day, {} {} a month, {}\n", fixed_text(*draw.cost_per_day, 3), price->currency, fixed_text(*draw.cost_per_month, 2),
-                            price->currency, draw.basis);
+        text += fmt::format("      {} {} a day, {} {} a month, {}\n", fixed_text(*draw.cost_per_day, 3), price->currency,
+                            fixed_text(*draw.cost_per_month, 2), price->currency, draw.basis);
     return text;
 }
 
@@ -46,12 +47,14 @@ std::string tested_text(const RunRecord& record, const EnergyAnalysis& energy) {
 
 std::string unit_claims_text(const UnitClaims& claims, const std::optional<EnergyPrice>& price) {
     std::string text = '\n' + table_text(claims_table(claims), TableFormat::text) + '\n' + one_line(claims.round_trip.sentence) + '\n';
-    if (claims.round_trip.efficiency.value) text += "  " + one_line(claims.round_trip.boundary) + "\n  " + one_line(claims.round_trip.efficiency.reason) + '\n';
+    if (claims.round_trip.efficiency.value)
+        text += "  " + one_line(claims.round_trip.boundary) + "\n  " + one_line(claims.round_trip.efficiency.reason) + '\n';
     for (const RoundTripCycle& cycle : claims.round_trip.cycles)
-        text += fmt::format("  run {} put in {} Wh, run {} gave back {} Wh, {}\n", cycle.charge_number, fixed_text(cycle.charged_wh, 0), cycle.drain_number,
-                            fixed_text(cycle.delivered_wh, 0), cycle.ends);
+        text += fmt::format("  run {} put in {} Wh, run {} gave back {} Wh, {}\n", cycle.charge_number, fixed_text(cycle.charged_wh, 0),
+                            cycle.drain_number, fixed_text(cycle.delivered_wh, 0), cycle.ends);
     for (const PvCharge& charge : claims.pv_charges) text += one_line(charge.sentence) + '\n';
-    text += "\nWhat the unit takes for itself\n" + draw_text("output on", claims.draws.output_on, price) + draw_text("output off", claims.draws.output_off, price);
+    text += "\nWhat the unit takes for itself\n" + draw_text("output on", claims.draws.output_on, price) +
+            draw_text("output off", claims.draws.output_off, price);
     return text;
 }
 

@@ -18,8 +18,9 @@ namespace ullage {
 
 namespace {
 
-constexpr std::array<std::string_view, 13> first_arguments{"import", "import-trace", "analyse", "compare", "export-readings", "export-sheet", "pv-check", "import-loads", "loads", "size",
-                                                          "--version", "--help", "-h"};
+constexpr std::array<std::string_view, 13> first_arguments{"import",   "import-trace", "analyse", "compare", "export-readings", "export-sheet",
+                                                           "pv-check", "import-loads", "loads",   "size",    "--version",       "--help",
+                                                           "-h"};
 
 struct Arguments {
     ImportArguments import;
@@ -49,7 +50,8 @@ void add_import_trace(CLI::App& app, ImportTraceArguments& arguments) {
     command->add_option("--unit", arguments.unit, "name of the unit");
     command->add_option("--run", arguments.run, "number of the run")->required()->check(CLI::PositiveNumber);
     command->add_option("--meter", arguments.meter, "meter that wrote the log; that of the run where not given");
-    command->add_option("--map", arguments.map, "columns, counted from 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A")->delimiter(',');
+    command->add_option("--map", arguments.map, "columns, counted from 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A")
+        ->delimiter(',');
     command->add_option("--date-order", arguments.date_order, "day-first, month-first or year-first")
         ->check(CLI::IsMember({"day-first", "month-first", "year-first"}));
     command->add_option("--times", arguments.times, "what h:mm:ss means: clock (time of day) or elapsed")->check(CLI::IsMember({"clock", "elapsed"}));
@@ -60,8 +62,10 @@ void add_import_trace(CLI::App& app, ImportTraceArguments& arguments) {
         ->check(CLI::IsMember({"Wh", "kWh", "J"}));
     command->add_option("--zone", arguments.zone, "time zone of times without an offset; that of the run where not given");
     command->add_option("--start", arguments.start, "when the log was started, for times that count from the start or name no date");
-    CLI::Option* offset = command->add_option("--offset", arguments.offset, "added to the times of the log, [-]h:mm:ss: how far the meter's clock was behind");
-    command->add_option("--clock-offset", arguments.clock_offset, "the same in seconds, or `estimate`: from the hand readings of the run")->excludes(offset);
+    CLI::Option* offset =
+        command->add_option("--offset", arguments.offset, "added to the times of the log, [-]h:mm:ss: how far the meter's clock was behind");
+    command->add_option("--clock-offset", arguments.clock_offset, "the same in seconds, or `estimate`: from the hand readings of the run")
+        ->excludes(offset);
     command->add_option("--gap-limit", arguments.gap_limit_s, "longest time between rows that is no gap, s")->check(CLI::PositiveNumber);
     CLI::Option* preview = command->add_flag("--preview", arguments.preview, "say what would be taken, import nothing");
     CLI::Option* follow = command->add_flag("--follow", arguments.follow, "another program is still writing it: go on taking what it gains, until interrupted");
@@ -78,7 +82,8 @@ void add_analyse(CLI::App& app, AnalyseArguments& arguments) {
     command->add_option("--unit", arguments.unit, "only runs of this unit");
     command->add_option("--run", arguments.run, "only this run of the unit")->check(CLI::PositiveNumber);
     command->add_option("--format", arguments.format, "text or json")->check(CLI::IsMember({"text", "json"}));
-    command->add_option("--kwh-price", arguments.kwh_price, "price of a kWh, in the currency of the unit, for the cost of what a unit takes for itself")
+    command
+        ->add_option("--kwh-price", arguments.kwh_price, "price of a kWh, in the currency of the unit, for the cost of what a unit takes for itself")
         ->check(CLI::NonNegativeNumber);
 }
 
@@ -94,7 +99,8 @@ void add_compare(CLI::App& app, CompareArguments& arguments) {
     auto* load = command->add_option("--at-load", arguments.at_load_w, "common load, W: units are moved to it where their drains allow")
                      ->check(CLI::PositiveNumber);
     command->add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(CLI::Range(0.1, 100.0))->needs(load);
-    command->add_option("--load-list", arguments.load_list, "common load from a load list: its name in the logbook, or a file (.csv)")->excludes(load);
+    command->add_option("--load-list", arguments.load_list, "common load from a load list: its name in the logbook, or a file (.csv)")
+        ->excludes(load);
     auto* pairs = command->add_flag("--pairs", arguments.pairs, "the differences between units: resolved by these meters or not");
     std::vector<std::string> figures;
     for (const PairFigure figure : all_pair_figures) figures.emplace_back(pair_figure_key(figure));
@@ -156,9 +162,11 @@ void add_pv_check(CLI::App& app, PvCheckArguments& arguments) {
     command->add_option("--logbook", arguments.logbook, "logbook that holds the unit, or the sheet")->type_name("LOGBOOK");
     command->add_option("--sheet-name", arguments.sheet_name, "a PV sheet of the logbook instead of a file")->needs("--logbook")->excludes("SHEET");
     for (const PvKey& key : pv_keys())
-        command->add_option_function<std::string>(
-            pv_option(std::string(key.name)), [&arguments, name = std::string(key.name)](const std::string& value) { arguments.values.emplace_back(name, value); },
-            std::string(key.help))
+        command
+            ->add_option_function<std::string>(
+                pv_option(std::string(key.name)),
+                [&arguments, name = std::string(key.name)](const std::string& value) { arguments.values.emplace_back(name, value); },
+                std::string(key.help))
             ->type_name("VALUE");
     command->add_option("--format", arguments.format, "text or json")->check(CLI::IsMember({"text", "json"}));
 }

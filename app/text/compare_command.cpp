@@ -29,9 +29,11 @@ bool wanted(const Unit& unit, const CompareArguments& arguments) {
 Result<LoadList> asked_load_list(const CompareArguments& arguments, const std::vector<LoadList>& known) {
     const auto is_sheet = [](const std::string& path) { return std::filesystem::path(path).extension() == ".csv"; };
     if (is_sheet(arguments.load_list)) return load_list_of_file(arguments.load_list);
-    const bool no_logbook = std::ranges::all_of(arguments.sources, [&](const std::string& source) { return is_sheet(source) || std::filesystem::is_directory(source); });
+    const bool no_logbook =
+        std::ranges::all_of(arguments.sources, [&](const std::string& source) { return is_sheet(source) || std::filesystem::is_directory(source); });
     if (no_logbook)
-        return Error{Failure::not_found, "run sheets hold no load lists", arguments.load_list, "name a logbook that has it, or a file of a load list (.csv)"};
+        return Error{Failure::not_found, "run sheets hold no load lists", arguments.load_list,
+                     "name a logbook that has it, or a file of a load list (.csv)"};
     return load_list_named(known, arguments.load_list, "--load-list");
 }
 
@@ -57,7 +59,8 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
         if (!list) return refuse(err, list.error());
         load = common_load_of(list.value());
         if (!load)
-            return refuse(err, {Failure::bad_input, "the load list takes nothing", list.value().name, "give it appliances, or name a load with --at-load"});
+            return refuse(
+                err, {Failure::bad_input, "the load list takes nothing", list.value().name, "give it appliances, or name a load with --at-load"});
     }
     if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};
     const FairComparison fair = compare_at(comparison, load);

@@ -89,7 +89,8 @@ Result<TraceReadOptions> read_options(const ImportTraceArguments& arguments, con
     if (!arguments.clock_offset.empty() && arguments.clock_offset != estimate_word) {
         const Result<double> seconds = parse_number(arguments.clock_offset);
         if (!seconds || std::abs(seconds.value()) > most_offset_s)
-            return wrong("--clock-offset", fmt::format("`{}` is no offset", arguments.clock_offset), "give seconds such as 12 or -90.5, or `estimate`");
+            return wrong("--clock-offset", fmt::format("`{}` is no offset", arguments.clock_offset),
+                         "give seconds such as 12 or -90.5, or `estimate`");
         options.offset_ms = std::llround(1000 * seconds.value());
     }
     if (!arguments.start.empty()) {
@@ -165,7 +166,8 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
     const std::string zone = options.value().zone;
     out << preview_text(preview.value(), zone);
     if (needs_start(detection.layout.time_form) && arguments.start.empty() && options.value().start_ms)
-        out << "Note: the log is taken to begin with the first reading of the run, " << format_iso8601(*options.value().start_ms, zone) << "; --start changes that\n";
+        out << "Note: the log is taken to begin with the first reading of the run, " << format_iso8601(*options.value().start_ms, zone)
+            << "; --start changes that\n";
     else if (detection.local_times)
         out << "Note: the times of the log are taken for local times of " << one_line(zone) << "; --zone changes that\n";
     if (auto open = open_questions(detection)) {

@@ -72,15 +72,15 @@ std::string load_text(const LoadStatistics& load) {
     text += fmt::format("  mean {} W, peak {} W over {}; {} Wh a day\n", fixed_text(load.mean_w, 1), fixed_text(load.peak_w, 1),
                         duration_text(load.covered_h), fixed_text(load.daily_wh, 0));
     if (load.cycle)
-        text += fmt::format("  on {} W, off {} W; on for {} % of the time, {} starts an hour\n", fixed_text(load.cycle->on_w, 1), fixed_text(load.cycle->off_w, 1),
-                            fixed_text(100 * load.cycle->duty, 1), fixed_text(load.cycle->starts_per_hour, 2));
+        text += fmt::format("  on {} W, off {} W; on for {} % of the time, {} starts an hour\n", fixed_text(load.cycle->on_w, 1),
+                            fixed_text(load.cycle->off_w, 1), fixed_text(100 * load.cycle->duty, 1), fixed_text(load.cycle->starts_per_hour, 2));
     text += fmt::format("  power integrated: {} Wh; its square: {} W²h\n", fixed_text(load.energy_wh, 1), fixed_text(load.square_w2h, 0));
     if (load.register_wh && *load.register_wh > 0)
         text += fmt::format("  register of the same times: {} Wh; integrated power is {} % of it\n", fixed_text(*load.register_wh, 1),
                             fixed_text(100 * load.energy_wh / *load.register_wh, 2));
     if (load.gaps > 0)
-        text += fmt::format("  {} ({}) left out, in which at most {} Wh may have flowed\n", count_text(load.gaps, "gap", "gaps"), duration_text(load.gap_h),
-                            fixed_text(load.gap_most_wh, 0));
+        text += fmt::format("  {} ({}) left out, in which at most {} Wh may have flowed\n", count_text(load.gaps, "gap", "gaps"),
+                            duration_text(load.gap_h), fixed_text(load.gap_most_wh, 0));
     return text;
 }
 

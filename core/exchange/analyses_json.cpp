@@ -94,7 +94,10 @@ Json load_json(const std::optional<LoadStatistics>& load) {
               {"gaps", load->gaps},             {"gap_h", load->gap_h},           {"gap_most_wh", load->gap_most_wh}};
     if (load->register_wh) json["register_wh"] = *load->register_wh;
     if (load->cycle)
-        json["cycle"] = {{"on_w", load->cycle->on_w}, {"off_w", load->cycle->off_w}, {"duty", load->cycle->duty}, {"starts_per_hour", load->cycle->starts_per_hour}};
+        json["cycle"] = {{"on_w", load->cycle->on_w},
+                         {"off_w", load->cycle->off_w},
+                         {"duty", load->cycle->duty},
+                         {"starts_per_hour", load->cycle->starts_per_hour}};
     return json;
 }
 
@@ -129,7 +132,8 @@ std::string analyses_json(const std::vector<RunRecord>& records, const std::vect
     const std::size_t runs = std::min(records.size(), analyses.size());
     for (std::size_t r = 0; r < runs; ++r) {
         const auto unit = std::ranges::find_if(units, [&](const UnitAnalysis& each) { return each.unit.uuid == records[r].unit.uuid; });
-        json["runs"].push_back(run_json(records[r], analyses[r], unit == units.end() ? nothing : unit->fit, r < loads.size() ? loads[r] : std::nullopt));
+        json["runs"].push_back(
+            run_json(records[r], analyses[r], unit == units.end() ? nothing : unit->fit, r < loads.size() ? loads[r] : std::nullopt));
     }
     for (std::size_t u = 0; u < units.size(); ++u) {
         Json unit = unit_analysis_json(units[u]);

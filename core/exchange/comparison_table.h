@@ -12,7 +12,8 @@ namespace ullage {
 
 /// The comparison as a table for people and files. Columns: unit, maker, run, rank, rated_wh, delivered_wh, usable_fraction,
 /// mean_load_w, duration_h, wh_per_gauge_point, no_load_draw_w, gauge_verdict, price_per_rated_kwh, price_per_delivered_kwh, paid_per_rated_kwh,
-/// paid_per_delivered_kwh, wh_per_kg, charge_time_h, round_trip_efficiency, held_output_w, held_peak_output_w, standby_draw_w, warranty_years, meter, tags. Where the rows come from several logbooks, logbook stands after maker.
+/// paid_per_delivered_kwh, wh_per_kg, charge_time_h, round_trip_efficiency, held_output_w, held_peak_output_w, standby_draw_w, warranty_years, meter,
+/// tags. Where the rows come from several logbooks, logbook stands after maker.
 [[nodiscard]] Table comparison_table(const Comparison& comparison);
 
 /// The same at the common load of `fair`: after rated_wh stand deliverable_wh, usable_fraction_at_load, run_time_h and standing, then what is
@@ -56,11 +57,11 @@ enum class RunTable { readings, intervals };
 /// ended, quantities: [{key, unit_label, run, value, lower, upper, unit, kind, reason}], gauge_verdict, findings: [{kind, weight,
 /// sentence, evidence, readings: [{uuid, time}], size, size_unit, statistic_name, statistic, threshold}], mends: [{kind,
 /// reading, reason, missing_wh}], budget: {lines: [{source, shape, correlation, standard_wh, share}], combined_standard_wh,
-/// half_width_wh, half_width_method}, loss_split: {quantities, sentence}, losses_sentence, least_gauge_error_sentence, forecast (of a run still running, else null)}], "units": see
-/// unit_analysis_json}. Absent numbers are null; never NaN. The loss split takes the no-load draw from the analysis of the run's unit in
-/// `units`, where that is given and knows it. A run has `charge` or `output` besides where it tests that, else null, and a unit its `claims` (those of `claims` at
-/// the same place, else null): see claims_output.h.
-/// `loads`: what a trace says of the load of each run, in the order of records; empty for none.
+/// half_width_wh, half_width_method}, loss_split: {quantities, sentence}, losses_sentence, least_gauge_error_sentence, forecast (of a run still
+/// running, else null)}], "units": see unit_analysis_json}. Absent numbers are null; never NaN. The loss split takes the no-load draw from the
+/// analysis of the run's unit in `units`, where that is given and knows it. A run has `charge` or `output` besides where it tests that, else null,
+/// and a unit its `claims` (those of `claims` at the same place, else null): see claims_output.h. `loads`: what a trace says of the load of each run,
+/// in the order of records; empty for none.
 [[nodiscard]] std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses,
                                         const std::vector<UnitAnalysis>& units = {}, const std::vector<UnitClaims>& claims = {},
                                         const std::vector<std::optional<LoadStatistics>>& loads = {});

@@ -19,11 +19,25 @@ namespace ullage {
 namespace {
 
 constexpr std::string_view list_byte_order_mark = "\xEF\xBB\xBF";
-enum LoadColumn { name, power_w, duty, measured_wh, measured_hours, hours_per_day, night_hours, start_peak_w, how_many, always_connected, column_count };
+enum LoadColumn {
+    name,
+    power_w,
+    duty,
+    measured_wh,
+    measured_hours,
+    hours_per_day,
+    night_hours,
+    start_peak_w,
+    how_many,
+    always_connected,
+    column_count
+};
 constexpr std::array<std::string_view, column_count> column_names{
     "name", "power_w", "duty", "measured_wh", "measured_hours", "hours_per_day", "night_hours", "start_peak_w", "how_many", "always_connected"};
 
-Error bad_list(std::string what, std::string where, std::string remedy) { return {Failure::bad_input, std::move(what), std::move(where), std::move(remedy)}; }
+Error bad_list(std::string what, std::string where, std::string remedy) {
+    return {Failure::bad_input, std::move(what), std::move(where), std::move(remedy)};
+}
 
 std::string words_of_columns() { return fmt::format("{}", fmt::join(column_names, ", ")); }
 
@@ -83,7 +97,8 @@ private:
         for (std::size_t i = 0; i < width_; ++i) {
             const std::string key = lower_case(trimmed(row.fields[i]));
             const auto known = std::ranges::find(column_names, std::string_view(key));
-            if (known == column_names.end()) return bad_list(fmt::format("there is no column `{}`", key), where, "use the columns " + words_of_columns());
+            if (known == column_names.end())
+                return bad_list(fmt::format("there is no column `{}`", key), where, "use the columns " + words_of_columns());
             auto& place = place_of_[static_cast<std::size_t>(known - column_names.begin())];
             if (place) return bad_list(fmt::format("the column `{}` stands here twice", key), where, "keep one of the two");
             place = i;
@@ -109,8 +124,9 @@ private:
     Result<void> read_row(const CsvRecord& row) {
         const std::string where = fmt::format("line {}", row.line);
         if (row.fields.size() != width_)
-            return bad_list(fmt::format("the row has {}, the header row has {}", count_text(static_cast<long>(row.fields.size()), "field", "fields"), width_),
-                       where, "add or remove commas; a name with commas needs quotes around it");
+            return bad_list(
+                fmt::format("the row has {}, the header row has {}", count_text(static_cast<long>(row.fields.size()), "field", "fields"), width_),
+                where, "add or remove commas; a name with commas needs quotes around it");
         std::array<std::optional<double>, column_count> numbers;
         for (const LoadColumn column : {power_w, duty, measured_wh, measured_hours, hours_per_day, night_hours, start_peak_w, how_many}) {
             Result<std::optional<double>> read = number(row, column);

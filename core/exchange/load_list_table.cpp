@@ -31,7 +31,8 @@ std::string yes_no(bool value) { return value ? "yes" : "no"; }
 
 std::vector<std::string> words_of(const LoadTotals& totals) {
     if (!totals.mean_on_w) return {"It takes nothing yet."};
-    return {fmt::format("At most {} W: all {} W running and the largest surcharge of one start.", fixed_text(totals.peak_w, 0), fixed_text(totals.running_w, 0)),
+    return {fmt::format("At most {} W: all {} W running and the largest surcharge of one start.", fixed_text(totals.peak_w, 0),
+                        fixed_text(totals.running_w, 0)),
             fmt::format("{} W on average while the output is on, {} h a day{}.", fixed_text(*totals.mean_on_w, 1), fixed_text(totals.hours_on, 1),
                         totals.always_connected ? ", since something is always connected" : ": the longest use by day and the longest by night")};
 }

@@ -51,7 +51,8 @@ std::string pv_check_text(const PvSheetText& sheet, const PvCheck& check) {
     text += "\nVerdict: " + verdict + '\n' + one_line(check.headline) + "\n\n" + table_text(comparisons_table(check), TableFormat::text);
     text += '\n' + check.suggestion + '\n';
     if (check.conductor_a)
-        text += fmt::format("Conductors and fuses of a string: for at least {} A (1.25 × 1.25 × short-circuit current, NEC 690.8).\n", fixed_text(*check.conductor_a, 1));
+        text += fmt::format("Conductors and fuses of a string: for at least {} A (1.25 × 1.25 × short-circuit current, NEC 690.8).\n",
+                            fixed_text(*check.conductor_a, 1));
     text += "\nAssumed\n";
     for (const std::string& line : check.assumptions) text += "  " + line + '\n';
     text += "\nCautions\n";

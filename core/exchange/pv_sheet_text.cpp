@@ -164,7 +164,8 @@ Result<PvSheetText> read_pv_sheet(std::string_view text, const std::string& wher
         };
         if (colon == std::string_view::npos) return at_line(pv_error("the line has no colon", "write `key: value`, or begin a comment with #"));
         const auto key = std::ranges::find(pv_keys(), std::string_view(name), &PvKey::name);
-        if (key == pv_keys().end()) return at_line(pv_error(fmt::format("the key `{}` is not known", name), "see ullage pv-check --help for the keys"));
+        if (key == pv_keys().end())
+            return at_line(pv_error(fmt::format("the key `{}` is not known", name), "see ullage pv-check --help for the keys"));
         if (std::ranges::count(seen, key->name) > 0) return at_line(pv_error(fmt::format("the key `{}` stands twice", name), "keep one of the two"));
         seen.push_back(key->name);
         const Result<std::string> value = unescaped_preface(line.substr(colon + 1));

@@ -32,8 +32,8 @@ struct PvKey {
 [[nodiscard]] const std::vector<PvKey>& pv_keys();
 
 /// A PV sheet file: UTF-8 lines `key: value`; empty lines and lines that begin with `#` are passed over. Numbers take point or comma. Coefficients:
-/// `-0.27 %/°C` or `-134 mV/°C`; a bare number is in %/°C. Errors, each with file and line: an unknown or doubled key, a value that cannot be read, and those
-/// of check_pv_sheet().
+/// `-0.27 %/°C` or `-134 mV/°C`; a bare number is in %/°C. Errors, each with file and line: an unknown or doubled key, a value that cannot be read,
+/// and those of check_pv_sheet().
 [[nodiscard]] Result<PvSheetText> read_pv_sheet(std::string_view text, const std::string& where);
 
 /// The same sheet as a file; read_pv_sheet() gives it back.
@@ -45,8 +45,9 @@ struct PvKey {
 /// For a terminal: verdict, comparisons as a table, suggestion, conductors, assumptions, cautions.
 [[nodiscard]] std::string pv_check_text(const PvSheetText& sheet, const PvCheck& check);
 
-/// {program, version, sheet: {key: value…}, verdict, headline, comparisons: [{key, title, value, limit, margin, unit, outcome, sentence}], cold_voc_v,
-/// hot_vmp_v, hot_cell_c, standard_w, hot_w, conductor_a, least_series, largest_series, largest_parallel, suggestion, assumptions, cautions}.
+/// {program, version, sheet: {key: value…}, verdict, headline, comparisons: [{key, title, value, limit, margin, unit, outcome, sentence}],
+/// cold_voc_v, hot_vmp_v, hot_cell_c, standard_w, hot_w, conductor_a, least_series, largest_series, largest_parallel, suggestion, assumptions,
+/// cautions}.
 [[nodiscard]] std::string pv_check_json(const PvSheetText& sheet, const PvCheck& check);
 
 } // namespace ullage

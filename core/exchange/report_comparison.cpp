@@ -103,12 +103,15 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
     for (const auto* remarks : {&fair.remarks, &comparison.remarks})
         for (const std::string& remark : *remarks) builder.paragraph(remark);
     builder.paragraph(std::string(specimen_words));
-    builder.picture(std::string(report_vessels_key),
-                    fmt::format("Units as vessels at one height scale, {}: the height is the rated energy, filled what {}, hatched what the unit's own draw takes "
-                                "where that is known.",
-                                where_text(fair), fair.load ? "is deliverable" : "was delivered"));
-    builder.picture(std::string(report_bars_key), fair.load ? fmt::format("Usable fraction {} with its 95 % interval; grey where the unit stands as tested.", where_text(fair))
-                                                            : std::string("Usable fraction with its 95 % interval, each at the load of its run."));
+    builder.picture(
+        std::string(report_vessels_key),
+        fmt::format(
+            "Units as vessels at one height scale, {}: the height is the rated energy, filled what {}, hatched what the unit's own draw takes "
+            "where that is known.",
+            where_text(fair), fair.load ? "is deliverable" : "was delivered"));
+    builder.picture(std::string(report_bars_key),
+                    fair.load ? fmt::format("Usable fraction {} with its 95 % interval; grey where the unit stands as tested.", where_text(fair))
+                              : std::string("Usable fraction with its 95 % interval, each at the load of its run."));
 }
 
 void add_unit(ReportBuilder& builder, const UnitAnalysis& unit) {

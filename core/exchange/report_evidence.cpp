@@ -117,7 +117,8 @@ void add_budget(ReportBuilder& builder, const ReportedRun& run) {
                      {"standard_wh", "standard uncertainty", "Wh", Content::number, 2},
                      {"share", "share", "%", Content::number, 1}};
     for (const BudgetLine& line : budget.lines)
-        table.rows.push_back({builder.form.apply(line.source), line.shape, line.correlation, plain("Wh", line.standard_wh), plain("%", 100 * line.share)});
+        table.rows.push_back(
+            {builder.form.apply(line.source), line.shape, line.correlation, plain("Wh", line.standard_wh), plain("%", 100 * line.share)});
     table.remarks.push_back(fmt::format("Combined standard uncertainty {} Wh.", fixed_text(budget.combined_standard_wh, 2)));
     std::string half = budget.half_width_wh ? fmt::format("95 % interval ± {} Wh", with_interval_text(*budget.half_width_wh, {}, 1)) : std::string();
     if (!budget.half_width_method.empty()) half += (half.empty() ? "" : ": ") + budget.half_width_method;
@@ -142,9 +143,10 @@ void add_readings(ReportBuilder& builder, const ReportedRun& run) {
     for (std::size_t r = 0; r < std::min(times.size(), table.rows.size()); ++r) table.rows[r].front() = local_text(times[r], zone, changes);
     table.remarks.push_back("Times are local to " + zone + (changes ? ", with their offset." : " (" + offset_text(offset) + ")."));
     if (table.rows.size() < total)
-        table.remarks.push_back(fmt::format("{} of {} readings. {} in between, of which there is nothing to tell, are left out, spread evenly; the run sheet "
-                                            "holds all of them.",
-                                            table.rows.size(), total, total - table.rows.size()));
+        table.remarks.push_back(
+            fmt::format("{} of {} readings. {} in between, of which there is nothing to tell, are left out, spread evenly; the run sheet "
+                        "holds all of them.",
+                        table.rows.size(), total, total - table.rows.size()));
     table.title = run_name(run);
     builder.table(table);
 }

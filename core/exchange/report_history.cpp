@@ -82,7 +82,8 @@ void add_amendments(ReportBuilder& builder, const std::vector<ReportedRun>& runs
     for (const ReportedRun& run : runs)
         if (run.histories) add_rows(table, run, builder.form);
     if (unknown == static_cast<std::ptrdiff_t>(runs.size()))
-        return builder.paragraph("The readings come from run sheets, which carry no history: what was amended or withdrawn before they were written is not known.");
+        return builder.paragraph(
+            "The readings come from run sheets, which carry no history: what was amended or withdrawn before they were written is not known.");
     if (table.rows.empty()) return builder.paragraph("No reading was amended or withdrawn.");
     builder.paragraph("A logbook keeps what an amendment replaced. Withdrawn readings take no part in any result.");
     builder.table(table);
@@ -101,7 +102,8 @@ void add_cautions_and_about(ReportBuilder& builder) {
     builder.report.blocks.emplace_back(std::move(cautions));
     builder.chapter("About this report");
     builder.report.blocks.emplace_back(ReportParagraph{
-        {}, fmt::format("This report was {}. Its figures follow from the readings alone and can be worked out again from them.", builder.report.made)});
+        {},
+        fmt::format("This report was {}. Its figures follow from the readings alone and can be worked out again from them.", builder.report.made)});
 }
 
 } // namespace ullage

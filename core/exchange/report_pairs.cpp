@@ -69,15 +69,17 @@ void add_pairs(ReportBuilder& builder, const FairComparison& fair, const Reporte
     if (pairs.total == 0) return;
     builder.section("Differences between units");
     if (pairs.pairs.empty()) {
-        builder.paragraph(fmt::format("The {} pairs of these {} rows are left out here, as more than {} rows make a table that nobody reads; the export of the "
-                                      "differences holds them all (Compare, Export for up to {} rows, or ullage compare --pairs).",
-                                      pairs.total, pairs.names.size(), most_report_paired, most_exported_paired));
+        builder.paragraph(
+            fmt::format("The {} pairs of these {} rows are left out here, as more than {} rows make a table that nobody reads; the export of the "
+                        "differences holds them all (Compare, Export for up to {} rows, or ullage compare --pairs).",
+                        pairs.total, pairs.names.size(), most_report_paired, most_exported_paired));
         return;
     }
-    builder.paragraph(fmt::format("Usable fraction {}, the first unit less the second, with its U95: half the width of its 95 % interval. A difference is resolved when "
-                                  "that interval does not hold 0. Where one meter measured both units the error of its gain is counted once and cancels as far as "
-                                  "the two are alike; the gains of two meters do not cancel.",
-                                  fair.load ? "at " + common_load_text(*fair.load) : std::string("as tested, each at its own load")));
+    builder.paragraph(fmt::format(
+        "Usable fraction {}, the first unit less the second, with its U95: half the width of its 95 % interval. A difference is resolved when "
+        "that interval does not hold 0. Where one meter measured both units the error of its gain is counted once and cancels as far as "
+        "the two are alike; the gains of two meters do not cancel.",
+        fair.load ? "at " + common_load_text(*fair.load) : std::string("as tested, each at its own load")));
     Table table;
     table.columns = {{"first", "first", {}, Content::text, 0},
                      {"second", "second", {}, Content::text, 0},

@@ -42,7 +42,8 @@ std::string summary_sentence(const RunRecord& record, const EnergyAnalysis& ener
     text += '.';
     if (record.run.kind != RunKind::drain) return text;
     if (energy.usable_fraction.kind == Kind::not_known) return text + " The usable fraction is not known: " + energy.usable_fraction.reason + '.';
-    return text + fmt::format(" The usable fraction is {} ({}), at this load.", value_text(energy.usable_fraction), kind_text(energy.usable_fraction.kind));
+    return text +
+           fmt::format(" The usable fraction is {} ({}), at this load.", value_text(energy.usable_fraction), kind_text(energy.usable_fraction.kind));
 }
 
 void add_summary(ReportBuilder& builder, const ReportedRun& run, const LossSplit& split) {
@@ -50,14 +51,16 @@ void add_summary(ReportBuilder& builder, const ReportedRun& run, const LossSplit
     builder.chapter("Summary");
     builder.paragraph(summary_sentence(*run.record, energy));
     ReportFigures figures;
-    for (const Quantity* quantity : {&energy.usable_fraction, &energy.delivered_wh, &energy.mean_load_w, &energy.duration_h, &energy.wh_per_gauge_point})
+    for (const Quantity* quantity :
+         {&energy.usable_fraction, &energy.delivered_wh, &energy.mean_load_w, &energy.duration_h, &energy.wh_per_gauge_point})
         figures.figures.push_back(figure_of(*quantity, builder.form));
     builder.report.blocks.emplace_back(std::move(figures));
     builder.paragraph(run.analysis->gauge.verdict, "Gauge");
     builder.paragraph(split.sentence, "Where the energy went");
     builder.paragraph(std::string(specimen_words));
-    builder.picture(report_picture_key("vessel", run.record->run.uuid),
-                    "The unit as a vessel: its height is the rated energy, filled what was delivered, hatched what its own draw took where that is known.");
+    builder.picture(
+        report_picture_key("vessel", run.record->run.uuid),
+        "The unit as a vessel: its height is the rated energy, filled what was delivered, hatched what its own draw took where that is known.");
 }
 
 void add_results(ReportBuilder& builder, const std::vector<NamedQuantity>& quantities) {

@@ -207,15 +207,15 @@ SheetKey ambient_key() {
 }
 
 SheetKey charge_source_key() {
-    return {"charge_source",
-            [](const RunRecord& record) { return record.run.charge_source ? std::string(charge_source_text(*record.run.charge_source)) : std::string(); },
-            [](RunRecord& record, std::string_view text) -> Result<void> {
-                const auto source = charge_source_from(lower_case(text));
-                if (!source)
-                    return wrong(fmt::format("`{}` is no source of a charge", text), "use " + choices(all_charge_sources, charge_source_text));
-                record.run.charge_source = *source;
-                return {};
-            }};
+    return {
+        "charge_source",
+        [](const RunRecord& record) { return record.run.charge_source ? std::string(charge_source_text(*record.run.charge_source)) : std::string(); },
+        [](RunRecord& record, std::string_view text) -> Result<void> {
+            const auto source = charge_source_from(lower_case(text));
+            if (!source) return wrong(fmt::format("`{}` is no source of a charge", text), "use " + choices(all_charge_sources, charge_source_text));
+            record.run.charge_source = *source;
+            return {};
+        }};
 }
 
 } // namespace

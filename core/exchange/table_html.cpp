@@ -124,7 +124,8 @@ void append_cell(std::string& out, const PrintedCell& cell, const std::string& d
 constexpr std::size_t many_columns = 16;
 
 void append_table(std::string& out, const Table& table, const PrintedTable& printed) {
-    out += fmt::format("<div class=\"scroll\">\n<table{} aria-labelledby=\"title\">\n<thead>\n<tr>\n", printed.heads.size() >= many_columns ? " class=\"many\"" : "");
+    out += fmt::format("<div class=\"scroll\">\n<table{} aria-labelledby=\"title\">\n<thead>\n<tr>\n",
+                       printed.heads.size() >= many_columns ? " class=\"many\"" : "");
     for (std::size_t c = 0; c < printed.heads.size(); ++c)
         out += fmt::format("<th scope=\"col\"{}{}>{}</th>\n", printed.right[c] ? " class=\"number\"" : "",
                            printed.right[c] || table.columns[c].instant ? " data-sort=\"number\"" : "", html_text(printed.heads[c]));

@@ -155,7 +155,8 @@ std::string latex_table(const Table& table) {
     std::string out = preface(table) + std::string(latex_letter_definition) + "\\begingroup\\footnotesize\\setlength{\\tabcolsep}{5pt}\n";
     const std::vector<Columns> parts = parts_of(table, printed);
     for (std::size_t p = 0; p < parts.size(); ++p)
-        out += one_part(table, printed, parts[p], parts.size() == 1 ? table.title : fmt::format("{}, part {} of {}", table.title, p + 1, parts.size()));
+        out +=
+            one_part(table, printed, parts[p], parts.size() == 1 ? table.title : fmt::format("{}, part {} of {}", table.title, p + 1, parts.size()));
     for (std::size_t n = 0; n < printed.notes.size(); ++n)
         out += fmt::format("\\par\\noindent\\textsuperscript{{{}}}~{}\n", n + 1, latex_text(printed.notes[n]));
     for (const std::string& remark : table.remarks) out += "\\par\\noindent " + latex_text(remark) + '\n';

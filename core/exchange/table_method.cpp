@@ -9,27 +9,23 @@ std::vector<std::pair<std::string, std::string>> comparison_method() {
          "The difference of the external meter's register from the first to the last reading of the run, times the meter's "
          "correction factor. Marked zeroings and exchanges of the meter and rollovers of its register are joined; whatever else was "
          "assumed about the register is listed with the run."},
-        {"Usable fraction",
-         "Delivered energy from full to cut-off, divided by the rated energy, which is the maker's claim and carries no "
-         "uncertainty. It holds at the load and duration of the run: a slower drain feeds the unit's own consumption for longer."},
+        {"Usable fraction", "Delivered energy from full to cut-off, divided by the rated energy, which is the maker's claim and carries no "
+                            "uncertainty. It holds at the load and duration of the run: a slower drain feeds the unit's own consumption for longer."},
         {"At one load",
-         "Where a common load is named, a unit is moved to it by D = E* - P* T - c Q, fitted to all its full drains (E*: deliverable at no time cost, "
-         "P*: no-load draw seen from the socket, T: hours of output on, Q: the squared load over time). A unit whose drains do not tell E* from P* "
-         "stands as tested and says so."},
+         "Where a common load is named, a unit is moved to it by D = E* - P* T - c Q, fitted to all its full drains (E*: deliverable at no time "
+         "cost, P*: no-load draw seen from the socket, T: hours of output on, Q: the squared load over time). A unit whose drains do not tell E* "
+         "from P* stands as tested and says so."},
         {"Differences",
          "A difference between two units counts as resolved when its 95 % interval does not hold 0. The gain of a meter that measured both is "
          "counted once and cancels as far as the figures are alike; gains of different meters do not (JCGM 100:2008, 5.2)."},
-        {"Interval",
-         "After ± stands half the width of an interval meant to cover 95 %. The meter's error limit counts as a rectangular "
-         "distribution common to all its readings; register steps, interpolation and noted times count as independent "
-         "(JCGM 100:2008, 4.3 and 5.1). The half-width comes from the distribution of their sum (JCGM 101:2008). Figures are "
-         "rounded so that the half-width keeps two significant digits (JCGM 100:2008, 7.2.6)."},
-        {"Kinds",
-         "measured: from full to the unit's own cut-off. projected: extended from part of a drain on the assumption named. at least: "
-         "energy may be missing. bracket: between two limits, nothing said within. not known: the reason says what is lacking."},
-        {"Sources",
-         "JCGM 100:2008, Guide to the expression of uncertainty in measurement. JCGM 101:2008, Supplement 1: propagation of "
-         "distributions using a Monte Carlo method."},
+        {"Interval", "After ± stands half the width of an interval meant to cover 95 %. The meter's error limit counts as a rectangular "
+                     "distribution common to all its readings; register steps, interpolation and noted times count as independent "
+                     "(JCGM 100:2008, 4.3 and 5.1). The half-width comes from the distribution of their sum (JCGM 101:2008). Figures are "
+                     "rounded so that the half-width keeps two significant digits (JCGM 100:2008, 7.2.6)."},
+        {"Kinds", "measured: from full to the unit's own cut-off. projected: extended from part of a drain on the assumption named. at least: "
+                  "energy may be missing. bracket: between two limits, nothing said within. not known: the reason says what is lacking."},
+        {"Sources", "JCGM 100:2008, Guide to the expression of uncertainty in measurement. JCGM 101:2008, Supplement 1: propagation of "
+                    "distributions using a Monte Carlo method."},
         {"What the figures are", "Results are measurements of one specimen, not a safety certification."},
     };
 }

@@ -28,8 +28,8 @@ struct PrintedTable {
     std::vector<std::string> notes; ///< "projected: assumes …"; note 1 comes first; each text once
 };
 
-/// Prints each cell. A unit that all cells of a column share stands in its head; a cell whose unit is not that of its column carries its own. A row that is shorter than the columns
-/// is filled with empty cells; surplus cells are left out.
+/// Prints each cell. A unit that all cells of a column share stands in its head; a cell whose unit is not that of its column carries its own. A row
+/// that is shorter than the columns is filled with empty cells; surplus cells are left out.
 [[nodiscard]] PrintedTable printed_table(const Table& table);
 
 /// "delivered energy (Wh)"; without unit or for a fraction (unit "1") the title alone.

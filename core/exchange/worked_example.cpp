@@ -39,7 +39,8 @@ std::string verdict(const Comparison& comparison, const FairComparison& fair, st
     return fmt::format("{} less {} is {}: {}{}", comparison.rows[one].unit.name, comparison.rows[other].unit.name, text_of(pair.difference),
                        pair.resolved ? "its interval does not hold 0, so the difference is resolved."
                                      : "its interval holds 0, so the pair is not resolved by these meters and neither may be called better.",
-                       cancels ? " Its ± is less than those of the two fractions suggest: one meter measured both, and the error of its gain cancels." : "");
+                       cancels ? " Its ± is less than those of the two fractions suggest: one meter measured both, and the error of its gain cancels."
+                               : "");
 }
 
 ExampleStep tested_step(const Comparison& tested, const ComparisonRow& first, const ComparisonRow& second) {
@@ -47,8 +48,8 @@ ExampleStep tested_step(const Comparison& tested, const ComparisonRow& first, co
     ExampleStep step{"As tested", {}, "as-tested"};
     for (const ComparisonRow* row : {&first, &second})
         step.sentences.push_back(fmt::format("{} was drained at {} W for {} h and delivered {} of {} Wh rated: usable fraction {}.", row->unit.name,
-                                             about(row->mean_load_w, 0), about(row->duration_h, 1), text_of(row->delivered_wh), about(row->rated_wh, 0),
-                                             text_of(row->usable_fraction)));
+                                             about(row->mean_load_w, 0), about(row->duration_h, 1), text_of(row->delivered_wh),
+                                             about(row->rated_wh, 0), text_of(row->usable_fraction)));
     step.sentences.push_back(verdict(tested, as_tested, place_of(tested, &first), place_of(tested, &second)));
     return step;
 }
@@ -60,10 +61,11 @@ ExampleStep slow_step(const ComparisonRow& fast, const ComparisonRow& slow) {
     step.sentences.push_back(fmt::format("{} delivered {} in {} h at {} W, but {} in {} h at {} W.", first_name, text_of(fast.delivered_wh),
                                          about(fast.duration_h, 1), about(fast.mean_load_w, 0), text_of(slow.delivered_wh), about(slow.duration_h, 1),
                                          about(slow.mean_load_w, 0)));
-    step.sentences.push_back(fmt::format("While its output is on, a unit also feeds itself. The run times of all drains of {} give a no-load draw of {}. The slow drain "
-                                         "lasted {} h longer, in which that draw takes about {} Wh; it delivered {} Wh less.",
-                                         first_name, text_of(slow.no_load_draw_w), fixed_text(longer_h, 1), fixed_text(draw_w * longer_h, 0),
-                                         fixed_text(fast.delivered_wh.value.value_or(0) - slow.delivered_wh.value.value_or(0), 0)));
+    step.sentences.push_back(
+        fmt::format("While its output is on, a unit also feeds itself. The run times of all drains of {} give a no-load draw of {}. The slow drain "
+                    "lasted {} h longer, in which that draw takes about {} Wh; it delivered {} Wh less.",
+                    first_name, text_of(slow.no_load_draw_w), fixed_text(longer_h, 1), fixed_text(draw_w * longer_h, 0),
+                    fixed_text(fast.delivered_wh.value.value_or(0) - slow.delivered_wh.value.value_or(0), 0)));
     step.sentences.push_back("So a usable fraction belongs to the load of its run, and units are ranked at one load.");
     return step;
 }
@@ -73,8 +75,9 @@ ExampleStep moved_step(const WorkedExample& example, std::size_t first, std::siz
     ExampleStep step{"At one load", {}, "at-load"};
     for (const std::size_t row : {first, second})
         step.sentences.push_back(fmt::format("At {} {} would deliver {} in {} h: usable fraction {} ({}).", common_load_text(*fair.load),
-                                             example.tested.rows[row].unit.name, text_of(fair.rows[row].deliverable_wh), about(fair.rows[row].run_time_h, 1),
-                                             text_of(fair.rows[row].usable_fraction), kind_text(fair.rows[row].usable_fraction.kind)));
+                                             example.tested.rows[row].unit.name, text_of(fair.rows[row].deliverable_wh),
+                                             about(fair.rows[row].run_time_h, 1), text_of(fair.rows[row].usable_fraction),
+                                             kind_text(fair.rows[row].usable_fraction.kind)));
     step.sentences.push_back(verdict(example.tested, fair, first, second));
     if (!fair.remarks.empty()) step.sentences.push_back(fair.remarks.front());
     if (fair.rows[third].standing == Standing::as_tested)
@@ -85,9 +88,9 @@ ExampleStep moved_step(const WorkedExample& example, std::size_t first, std::siz
 ExampleStep close_step(const Comparison& tested, std::size_t first, std::size_t third) {
     const FairComparison close = compare_at(tested, CommonLoad{close_load_w, 1, {}});
     ExampleStep step{"What these meters leave open", {}, {}};
-    step.sentences.push_back(fmt::format("At {} {} can stand beside {} ({} and {}). {} Meters with a smaller error limit would narrow it.", common_load_text(*close.load),
-                                         third_name, first_name, text_of(close.rows[third].usable_fraction), text_of(close.rows[first].usable_fraction),
-                                         verdict(tested, close, first, third)));
+    step.sentences.push_back(fmt::format("At {} {} can stand beside {} ({} and {}). {} Meters with a smaller error limit would narrow it.",
+                                         common_load_text(*close.load), third_name, first_name, text_of(close.rows[third].usable_fraction),
+                                         text_of(close.rows[first].usable_fraction), verdict(tested, close, first, third)));
     return step;
 }
 
@@ -95,7 +98,8 @@ ExampleStep close_step(const Comparison& tested, std::size_t first, std::size_t 
 
 Result<WorkedExample> worked_example(const std::vector<RunRecord>& records) {
     WorkedExample example{compare_as_tested(records), compare_as_tested(records, CompareRows::every_drain), {}, {}};
-    const ComparisonRow *first = row_of(example.tested, first_name), *second = row_of(example.tested, second_name), *third = row_of(example.tested, third_name);
+    const ComparisonRow *first = row_of(example.tested, first_name), *second = row_of(example.tested, second_name),
+                        *third = row_of(example.tested, third_name);
     const ComparisonRow *fast = nullptr, *slow = nullptr;
     for (const ComparisonRow& row : example.drains.rows) {
         if (row.unit.name != first_name || row.usable_fraction.kind != Kind::measured || !row.mean_load_w.value || !row.duration_h.value) continue;
@@ -103,10 +107,12 @@ Result<WorkedExample> worked_example(const std::vector<RunRecord>& records) {
         if (!slow || *row.mean_load_w.value < *slow->mean_load_w.value) slow = &row;
     }
     if (!first || !second || !third || !fast || fast == slow)
-        return Error{Failure::not_found, "the units and drains of the worked example are not all there", "sample data", "use the sample data that come with the program"};
+        return Error{Failure::not_found, "the units and drains of the worked example are not all there", "sample data",
+                     "use the sample data that come with the program"};
     example.fair = compare_at(example.tested, CommonLoad{example_load_w, 1, {}});
     const std::size_t a = place_of(example.tested, first), b = place_of(example.tested, second), c = place_of(example.tested, third);
-    example.steps = {tested_step(example.tested, *first, *second), slow_step(*fast, *slow), moved_step(example, a, b, c), close_step(example.tested, a, c)};
+    example.steps = {tested_step(example.tested, *first, *second), slow_step(*fast, *slow), moved_step(example, a, b, c),
+                     close_step(example.tested, a, c)};
     const NumberForm form; // true minus signs
     for (ExampleStep& step : example.steps)
         for (std::string& sentence : step.sentences) sentence = form.apply(sentence);

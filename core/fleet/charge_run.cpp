@@ -90,7 +90,8 @@ void find_taper(const RunRecord& record, const std::vector<Power>& steps, Charge
     std::size_t first = steps.size();
     while (first > 0 && steps[first - 1].watts < taper_share * highest_w) --first;
     if (first == steps.size()) {
-        charge.taper_h = known("taper_h", "h", 0, std::nullopt, Kind::measured, "no taper: the last stretch is within 10 % of the highest power; it has no interval");
+        charge.taper_h = known("taper_h", "h", 0, std::nullopt, Kind::measured,
+                               "no taper: the last stretch is within 10 % of the highest power; it has no interval");
         return;
     }
     const double longest_h = hours_between(first > 0 ? steps[first - 1].from_ms : steps[first].from_ms, steps.back().to_ms);

@@ -13,7 +13,9 @@ namespace ullage {
 
 namespace {
 
-std::string run_words(const RunRecord& record, const EnergyAnalysis& energy) { return fmt::format("Run {}, {}", record.number, run_title(record, energy)); }
+std::string run_words(const RunRecord& record, const EnergyAnalysis& energy) {
+    return fmt::format("Run {}, {}", record.number, run_title(record, energy));
+}
 
 ClaimCheck claim(const char* key, const char* title, const char* unit, std::optional<double> claimed, const char* untested) {
     ClaimCheck check;
@@ -38,7 +40,8 @@ public:
 
 private:
     ClaimCheck rated_energy() const {
-        ClaimCheck check = claim("rated_energy_wh", "rated energy", "Wh", unit_.rated_energy_wh, "there is no drain from full to cut-off with its energy known");
+        ClaimCheck check =
+            claim("rated_energy_wh", "rated energy", "Wh", unit_.rated_energy_wh, "there is no drain from full to cut-off with its energy known");
         for (std::size_t r = 0; r < records_.size(); ++r) {
             const Quantity& delivered = energies_[r].delivered_wh;
             if (!is_full_drain(records_[r]) || !delivered.value || (check.measured.value && *check.measured.value >= *delivered.value)) continue;
@@ -55,13 +58,17 @@ private:
 
     ClaimCheck output(RunKind kind) const {
         const bool peak = kind == RunKind::peak_output;
-        ClaimCheck check = peak ? claim("peak_output_w", "peak output", "W", unit_.peak_output_w, "there is no peak-output run with a known load")
-                                : claim("rated_output_w", "rated output", "W", unit_.rated_output_w, "there is no sustained-output run with a known load");
+        ClaimCheck check =
+            peak ? claim("peak_output_w", "peak output", "W", unit_.peak_output_w, "there is no peak-output run with a known load")
+                 : claim("rated_output_w", "rated output", "W", unit_.rated_output_w, "there is no sustained-output run with a known load");
         int best = -1;
         for (std::size_t r = 0; r < records_.size(); ++r) {
             if (records_[r].run.kind != kind) continue;
             const OutputRun run = analyse_output(records_[r], energies_[r], options_);
-            const int rank = run.outcome == OutputOutcome::held ? 3 : run.outcome == OutputOutcome::tripped ? 2 : run.outcome == OutputOutcome::not_reached ? 1 : 0;
+            const int rank = run.outcome == OutputOutcome::held          ? 3
+                             : run.outcome == OutputOutcome::tripped     ? 2
+                             : run.outcome == OutputOutcome::not_reached ? 1
+                                                                         : 0;
             if (!run.deciding || rank < best) continue;
             best = rank;
             check.measured = run.steps[*run.deciding].watts;
@@ -85,7 +92,8 @@ private:
     }
 
     ClaimCheck charge_time() const {
-        ClaimCheck check = claim("charge_time_h", "charge time", "h", unit_.charge_time_h, "there is no charge from cut-off to full that is not from PV");
+        ClaimCheck check =
+            claim("charge_time_h", "charge time", "h", unit_.charge_time_h, "there is no charge from cut-off to full that is not from PV");
         for (std::size_t r = 0; r < records_.size(); ++r) {
             if (records_[r].run.kind != RunKind::charge || records_[r].run.charge_source == ChargeSource::pv) continue;
             const ChargeRun charge = analyse_charge(records_[r], energies_[r], options_);

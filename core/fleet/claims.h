@@ -36,11 +36,12 @@ struct UnitClaims {
     StandingDraws draws;
 };
 
-/// Rated energy: the largest delivered from full to cut-off; `holds` where its lower end reaches the claim, else `not reached`, since energy inside the
-/// battery that never reaches the socket is not measured. Outputs: see analyse_output(), a held run before a tripped one before one that did not reach. Charge
-/// time: the shortest charge from cut-off (or a gauge of at most one step) to full that is not from PV. PV power: the highest power of charges from PV, of all panels of one together; `holds` where it
-/// reaches the claim, else `not reached`. `records`: the runs of one unit in order of time; `fit` that of the same runs.
-[[nodiscard]] UnitClaims check_claims(const Unit& unit, const std::vector<RunRecord>& records, const UnitFit& fit, const std::optional<EnergyPrice>& price = {},
-                                      const MeasureOptions& options = {});
+/// Rated energy: the largest delivered from full to cut-off; `holds` where its lower end reaches the claim, else `not reached`, since energy inside
+/// the battery that never reaches the socket is not measured. Outputs: see analyse_output(), a held run before a tripped one before one that did not
+/// reach. Charge time: the shortest charge from cut-off (or a gauge of at most one step) to full that is not from PV. PV power: the highest power of
+/// charges from PV, of all panels of one together; `holds` where it reaches the claim, else `not reached`. `records`: the runs of one unit in order
+/// of time; `fit` that of the same runs.
+[[nodiscard]] UnitClaims check_claims(const Unit& unit, const std::vector<RunRecord>& records, const UnitFit& fit,
+                                      const std::optional<EnergyPrice>& price = {}, const MeasureOptions& options = {});
 
 } // namespace ullage

@@ -155,7 +155,8 @@ void add_claims(std::vector<ComparisonRow>& rows, const UnitRuns& runs, const Un
             const auto check = std::ranges::find(claims.checks, claim, &ClaimCheck::key);
             if (check == claims.checks.end()) return;
             // What an output tripped at is nothing that it held.
-            if (check->verdict == ClaimVerdict::does_not_hold && into.unit == "W") into = not_known(into.key, "W", "did not hold: " + check->evidence);
+            if (check->verdict == ClaimVerdict::does_not_hold && into.unit == "W")
+                into = not_known(into.key, "W", "did not hold: " + check->evidence);
             else {
                 std::string key = std::move(into.key);
                 into = check->measured;

@@ -60,7 +60,8 @@ std::string rest_text(const Quantity& rest) {
     const bool none_shown = rest.lower && rest.upper && *rest.lower <= 0 && *rest.upper >= 0;
     if (none_shown) return "rest " + quantity_text(rest, 0) + ": none is shown beyond the uncertainty";
     if (*rest.value < 0)
-        return "together " + fixed_text(-*rest.value, 0) + " Wh more than rated: the unit holds more than its label says, or the draw is overestimated";
+        return "together " + fixed_text(-*rest.value, 0) +
+               " Wh more than rated: the unit holds more than its label says, or the draw is overestimated";
     return "rest " + quantity_text(rest, 0) + ": conversion or missing capacity, not separable from the socket";
 }
 

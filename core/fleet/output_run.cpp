@@ -129,7 +129,8 @@ std::optional<Load> by_notes(const std::vector<double>& noted) {
     for (const double watts : noted) sum += watts;
     const auto [low, high] = std::ranges::minmax_element(noted);
     return Load{sum / static_cast<double>(noted.size()), (*high - *low) / std::sqrt(12.0),
-                fmt::format("{} of watts; the meter's limit of energy is taken for that of power", count_text(static_cast<long>(noted.size()), "note", "notes"))};
+                fmt::format("{} of watts; the meter's limit of energy is taken for that of power",
+                            count_text(static_cast<long>(noted.size()), "note", "notes"))};
 }
 
 Quantity load_of(const OutputSpan& span, const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
@@ -138,11 +139,14 @@ Quantity load_of(const OutputSpan& span, const RunRecord& record, const EnergyAn
     const std::optional<Load> metered_load = by_register(span, energy, options), noted_load = by_notes(noted);
     if (!metered_load && !noted_load) return not_known(key, "W", "the step has neither watts noted nor energy that its register resolves");
     // One note says nothing of what came between, so it stands back unless the step is too short for energy over time.
-    const bool notes_tell = noted_load && (!metered_load || ((noted.size() > 1 || metered_load->u_w > coarsest_hold_step * metered_load->watts) && noted_load->u_w < metered_load->u_w));
+    const bool notes_tell = noted_load && (!metered_load || ((noted.size() > 1 || metered_load->u_w > coarsest_hold_step * metered_load->watts) &&
+                                                             noted_load->u_w < metered_load->u_w));
     const Load& load = notes_tell ? *noted_load : *metered_load;
     std::optional<double> half;
-    if (record.meter && record.meter->limit_percent) half = half_width_of_sum(load.watts * *record.meter->limit_percent / 100, load.u_w, options.coverage);
-    return known(key, "W", load.watts, half, Kind::measured, half ? load.basis : load.basis + "; no interval, as the meter's error limit is not stated");
+    if (record.meter && record.meter->limit_percent)
+        half = half_width_of_sum(load.watts * *record.meter->limit_percent / 100, load.u_w, options.coverage);
+    return known(key, "W", load.watts, half, Kind::measured,
+                 half ? load.basis : load.basis + "; no interval, as the meter's error limit is not stated");
 }
 
 OutputStep step_of(const OutputSpan& span, const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
@@ -190,7 +194,8 @@ void decide(const RunRecord& record, OutputRun& run) {
     const auto load = [&](std::size_t s) { return quantity_text(run.steps[s].watts, 0); };
     if (!run.claimed_w) {
         run.deciding = highest;
-        run.sentence = fmt::format("The claim is not stated; the highest load was {} for {}.", load(*highest), span_text(run.steps[*highest].hours()));
+        run.sentence =
+            fmt::format("The claim is not stated; the highest load was {} for {}.", load(*highest), span_text(run.steps[*highest].hours()));
         return;
     }
     const std::string claim = exact_text(*run.claimed_w) + " W";
@@ -208,13 +213,14 @@ void decide(const RunRecord& record, OutputRun& run) {
         run.outcome = OutputOutcome::tripped;
         run.deciding = beyond;
         run.beyond_claim = true;
-        run.sentence = fmt::format("Tripped at {}, above the {} claimed; a load at the claim was not held long enough to tell.", load(*beyond), claim);
+        run.sentence =
+            fmt::format("Tripped at {}, above the {} claimed; a load at the claim was not held long enough to tell.", load(*beyond), claim);
     } else {
         run.outcome = OutputOutcome::not_reached;
         run.deciding = highest;
         const bool too_short = run.steps[*highest].watts.upper.value_or(*run.steps[*highest].watts.value) >= *run.claimed_w;
-        run.sentence = fmt::format("Not reached: the highest load was {} for {}; {} are claimed{}.", load(*highest), span_text(run.steps[*highest].hours()), claim,
-                                   too_short ? ", to be held for 15 min at least" : "");
+        run.sentence = fmt::format("Not reached: the highest load was {} for {}; {} are claimed{}.", load(*highest),
+                                   span_text(run.steps[*highest].hours()), claim, too_short ? ", to be held for 15 min at least" : "");
     }
 }
 

@@ -43,10 +43,10 @@ struct OutputRun {
 /// peak need only stand between two readings.
 inline constexpr double sustained_hold_h = 0.25;
 
-/// Steps begin and end at the marks "load changed", "output tripped", "output reset" and "cut-off". A step reaches the claim where the upper end of its interval
-/// does. held: such a step stood long enough and did not trip. tripped: a step at or below the claim (by its lower end) tripped, or one above it where none held. not reached:
-/// no step came so high. Interval of a step's load: meter gain, convolved with register step and noted moments; noted watts take the meter's limit of energy for that
-/// of power, and their spread. Precondition: a run of one of the two kinds.
+/// Steps begin and end at the marks "load changed", "output tripped", "output reset" and "cut-off". A step reaches the claim where the upper end of
+/// its interval does. held: such a step stood long enough and did not trip. tripped: a step at or below the claim (by its lower end) tripped, or one
+/// above it where none held. not reached: no step came so high. Interval of a step's load: meter gain, convolved with register step and noted
+/// moments; noted watts take the meter's limit of energy for that of power, and their spread. Precondition: a run of one of the two kinds.
 [[nodiscard]] OutputRun analyse_output(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options = {});
 
 } // namespace ullage

@@ -76,7 +76,8 @@ Quantity total_energy(const std::vector<PvRun>& runs) {
         sum_wh += *part.value;
         gains.add(run, run.energy->budget.gain_half_width_wh, run.energy->budget.independent_wh);
     }
-    if (!gains.limits_known) return known("charged_wh", "Wh", sum_wh, std::nullopt, Kind::measured, "without interval, as a meter's error limit is not stated");
+    if (!gains.limits_known)
+        return known("charged_wh", "Wh", sum_wh, std::nullopt, Kind::measured, "without interval, as a meter's error limit is not stated");
     return known("charged_wh", "Wh", sum_wh, gains.half_width(), Kind::measured, "the sum of the panels");
 }
 
@@ -110,7 +111,8 @@ Quantity total_peak(const std::vector<PvRun>& runs) {
         lower_w = watts - (gains.limits_known ? gains.half_width() : 0);
     }
     if (highest_w <= 0) return not_known("peak_charge_w", "W", "the panels were not read together often enough to add their powers");
-    Quantity peak = known("peak_charge_w", "W", highest_w, std::nullopt, Kind::at_least, "the highest sum of the panels' mean powers while all of them ran");
+    Quantity peak =
+        known("peak_charge_w", "W", highest_w, std::nullopt, Kind::at_least, "the highest sum of the panels' mean powers while all of them ran");
     peak.lower = lower_w;
     return peak;
 }

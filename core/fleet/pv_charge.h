@@ -25,13 +25,14 @@ struct PvCharge {
     std::string sentence;
 };
 
-/// The charges from PV among the runs of one unit (in order of time). Runs that overlap by more than half of the shorter one are panels of one charge.
-/// `energies` belong to `records` one by one.
+/// The charges from PV among the runs of one unit (in order of time). Runs that overlap by more than half of the shorter one are panels of one
+/// charge. `energies` belong to `records` one by one.
 ///
 /// Energy: the sum of the panels. The gains of different meters are independent, one meter's is common to its panels: the largest rectangular gain is
-/// convolved with all else (half_width_of_sum). Without an error limit of any of the meters there is no interval. Peak of several: the highest sum of their
-/// mean powers between two moments at which any of them was read, while all ran; energy at such a moment is taken as straight between readings, so
-/// only stretches between readings of every panel at nearly one time are sharp. Peaks of single panels are not added, as they need not fall together.
+/// convolved with all else (half_width_of_sum). Without an error limit of any of the meters there is no interval. Peak of several: the highest sum of
+/// their mean powers between two moments at which any of them was read, while all ran; energy at such a moment is taken as straight between readings,
+/// so only stretches between readings of every panel at nearly one time are sharp. Peaks of single panels are not added, as they need not fall
+/// together.
 [[nodiscard]] std::vector<PvCharge> pv_charges(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies,
                                                const MeasureOptions& options = {});
 

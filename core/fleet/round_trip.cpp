@@ -54,7 +54,8 @@ UtcMs last_ms(const RunRecord& record) {
 
 class Finder {
 public:
-    Finder(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies) : records_(records), energies_(energies), used_(records.size()) {}
+    Finder(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies)
+        : records_(records), energies_(energies), used_(records.size()) {}
 
     std::vector<RoundTripCycle> cycles() {
         for (std::size_t c = 0; c < records_.size(); ++c) {
@@ -143,13 +144,16 @@ std::optional<double> half_width(const std::vector<RoundTripCycle>& cycles, doub
 }
 
 std::string boundary_words(const std::vector<RoundTripCycle>& cycles) {
-    const auto all = [&](std::optional<ChargeSource> source) { return std::ranges::all_of(cycles, [&](const auto& each) { return each.source == source; }); };
+    const auto all = [&](std::optional<ChargeSource> source) {
+        return std::ranges::all_of(cycles, [&](const auto& each) { return each.source == source; });
+    };
     std::string from = all(ChargeSource::wall) ? "AC at the wall"
                        : all(ChargeSource::pv) ? "DC at the PV input"
                                                : "the charging meter (its place is not stated for every charge)";
     double between_h = 0;
     for (const RoundTripCycle& cycle : cycles) between_h += cycle.between_h;
-    return fmt::format("From {} to AC at the socket; the charger, the unit's own draw and {} h of standing between the runs are inside.", from, fixed_text(between_h, 1));
+    return fmt::format("From {} to AC at the socket; the charger, the unit's own draw and {} h of standing between the runs are inside.", from,
+                       fixed_text(between_h, 1));
 }
 
 } // namespace
@@ -168,17 +172,20 @@ RoundTrip round_trip_of(std::vector<RoundTripCycle> cycles, const MeasureOptions
     for (const RoundTripCycle& cycle : trip.cycles) {
         charged_wh += cycle.charged_wh;
         delivered_wh += cycle.delivered_wh;
-        one_meter = one_meter && !cycle.charge_meter.empty() && cycle.charge_meter == cycle.drain_meter && cycle.charge_meter == trip.cycles.front().charge_meter;
+        one_meter = one_meter && !cycle.charge_meter.empty() && cycle.charge_meter == cycle.drain_meter &&
+                    cycle.charge_meter == trip.cycles.front().charge_meter;
     }
     const auto half = half_width(trip.cycles, charged_wh, delivered_wh, options.coverage);
     std::string reason = count_text(static_cast<long>(trip.cycles.size()), "closed cycle", "closed cycles") + ", " + trip.cycles.front().ends;
     if (trip.cycles.size() > 1) reason += " and others";
-    if (std::ranges::any_of(trip.cycles, [](const auto& each) { return each.u_ends > 0; })) reason += "; assumes that equal gauge readings mean equal energy stored";
+    if (std::ranges::any_of(trip.cycles, [](const auto& each) { return each.u_ends > 0; }))
+        reason += "; assumes that equal gauge readings mean equal energy stored";
     reason += one_meter ? "; one meter measured both, so its gain cancels" : "; different meters, so their gains do not cancel";
     if (!half) reason += "; no interval, as the error limit of a meter is not stated";
     trip.efficiency = known(key, "1", delivered_wh / charged_wh, half, Kind::measured, std::move(reason));
     trip.boundary = boundary_words(trip.cycles);
-    trip.sentence = fmt::format("Round trip {}: {} Wh out of {} Wh in.", quantity_text(trip.efficiency, 3), fixed_text(delivered_wh, 0), fixed_text(charged_wh, 0));
+    trip.sentence = fmt::format("Round trip {}: {} Wh out of {} Wh in.", quantity_text(trip.efficiency, 3), fixed_text(delivered_wh, 0),
+                                fixed_text(charged_wh, 0));
     return trip;
 }
 

@@ -19,7 +19,7 @@ struct RoundTripCycle {
     std::string charge_meter, drain_meter;       ///< uuids, empty for none
     std::optional<double> charge_limit_percent, drain_limit_percent;
     std::optional<ChargeSource> source;
-    std::string ends;                            ///< "from cut-off to full and back", "from full to cut-off and back", "from 40 to 90 % and back by the gauge"
+    std::string ends; ///< "from cut-off to full and back", "from full to cut-off and back", "from 40 to 90 % and back by the gauge"
     double between_h = 0;                        ///< time that the unit stood between its two runs
 };
 
@@ -39,7 +39,8 @@ struct RoundTrip {
 ///
 /// Interval: the gain of meter m counts with its share of the delivered less its share of the charged energy, so that it cancels where one meter
 /// did both; the largest of those rectangular parts is convolved with all others. Without a limit of a meter that counts there is no interval.
-[[nodiscard]] RoundTrip round_trip(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options = {});
+[[nodiscard]] RoundTrip round_trip(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies,
+                                   const MeasureOptions& options = {});
 
 /// The same from given cycles.
 [[nodiscard]] RoundTrip round_trip_of(std::vector<RoundTripCycle> cycles, const MeasureOptions& options = {});

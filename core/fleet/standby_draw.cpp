@@ -55,7 +55,8 @@ bool starts_full(const RunRecord& record) {
 
 /// The charge after a standby from full, back to full: its energy over the time that the unit stood.
 std::optional<Quantity> by_recharge(const RunRecord& standby, const EnergyAnalysis& stood, const RunRecord& charge, const EnergyAnalysis& energy) {
-    if (charge.run.kind != RunKind::charge || !starts_full(standby) || energy.track.energy_may_be_missing || !energy.delivered_wh.value) return std::nullopt;
+    if (charge.run.kind != RunKind::charge || !starts_full(standby) || energy.track.energy_may_be_missing || !energy.delivered_wh.value)
+        return std::nullopt;
     std::optional<double> last_gauge;
     for (const Reading& reading : charge.readings)
         if (!reading.withdrawn && reading.values.gauge_percent) last_gauge = reading.values.gauge_percent;
@@ -65,8 +66,8 @@ std::optional<Quantity> by_recharge(const RunRecord& standby, const EnergyAnalys
     std::optional<double> half;
     if (const auto half_wh = in.half_width()) half = *half_wh / hours;
     return known("standby_draw_w", "W", *in.value / hours, half, Kind::measured,
-                 fmt::format("run {} put back what {} h of standing (run {}) had taken; at the meter, the charging loss inside", charge.number, fixed_text(hours, 1),
-                             standby.number));
+                 fmt::format("run {} put back what {} h of standing (run {}) had taken; at the meter, the charging loss inside", charge.number,
+                             fixed_text(hours, 1), standby.number));
 }
 
 Quantity scaled(const Quantity& draw, const char* key, double hours) {
@@ -101,10 +102,12 @@ StandingDraws own_draws(const std::vector<RunRecord>& records, const std::vector
                    const std::optional<EnergyPrice>& price) {
     StandingDraws draws;
     draws.output_on.draw_w = fit.no_load_draw_w;
-    draws.output_off.draw_w = not_known("standby_draw_w", "W", "no standby run: leave the unit full with its output off for days, reading the gauge, then charge it");
+    draws.output_off.draw_w =
+        not_known("standby_draw_w", "W", "no standby run: leave the unit full with its output off for days, reading the gauge, then charge it");
     bool at_charger = false;
     for (std::size_t r = 0; r < records.size(); ++r) {
-        if (records[r].run.kind == RunKind::no_load_drain && !fit.no_load_draw_w.value) draws.output_on.draw_w = by_gauge("no_load_draw_w", records[r]);
+        if (records[r].run.kind == RunKind::no_load_drain && !fit.no_load_draw_w.value)
+            draws.output_on.draw_w = by_gauge("no_load_draw_w", records[r]);
         if (records[r].run.kind != RunKind::standby) continue;
         std::optional<Quantity> recharge;
         if (r + 1 < records.size()) recharge = by_recharge(records[r], energies[r], records[r + 1], energies[r + 1]);

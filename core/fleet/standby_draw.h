@@ -26,14 +26,14 @@ struct StandingDraw {
 
 /// Draws with the output on and off of one unit, from its runs in order of time.
 ///
-/// Output on: the no-load draw of the unit's fit, else rated energy × gauge drop / hours of the latest no-load drain. Output off, from standby runs: the
-/// energy of the charge that came next and brought a unit that had stood full back to full, over the hours from the standby's start to the charge's, at the meter
-/// before the unit with the charging loss inside; else rated energy × gauge drop / hours, which assumes an honest gauge. Costs: what is not measured
-/// before the charger is divided by the round trip where that is known, else the charging loss is left out and said.
+/// Output on: the no-load draw of the unit's fit, else rated energy × gauge drop / hours of the latest no-load drain. Output off, from standby runs:
+/// the energy of the charge that came next and brought a unit that had stood full back to full, over the hours from the standby's start to the
+/// charge's, at the meter before the unit with the charging loss inside; else rated energy × gauge drop / hours, which assumes an honest gauge.
+/// Costs: what is not measured before the charger is divided by the round trip where that is known, else the charging loss is left out and said.
 struct StandingDraws {
     StandingDraw output_on, output_off;
 };
-[[nodiscard]] StandingDraws own_draws(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit, const RoundTrip& trip,
-                                 const std::optional<EnergyPrice>& price);
+[[nodiscard]] StandingDraws own_draws(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit,
+                                      const RoundTrip& trip, const std::optional<EnergyPrice>& price);
 
 } // namespace ullage

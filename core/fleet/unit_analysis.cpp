@@ -56,7 +56,8 @@ UnitAnalysis analyse_unit(const Unit& unit, UnitFit fit) {
 std::vector<UnitAnalysis> analyse_units(const std::vector<RunRecord>& records, const MeasureOptions& options) {
     std::vector<std::vector<RunRecord>> by_unit;
     for (const RunRecord& record : records) {
-        const auto at = std::ranges::find_if(by_unit, [&record](const std::vector<RunRecord>& runs) { return runs.front().unit.uuid == record.unit.uuid; });
+        const auto at =
+            std::ranges::find_if(by_unit, [&record](const std::vector<RunRecord>& runs) { return runs.front().unit.uuid == record.unit.uuid; });
         if (at == by_unit.end())
             by_unit.push_back({record});
         else

@@ -31,7 +31,8 @@ void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>&
         return surely_wh - implied_wh - rated_wh * (evidence.step_pt / 100 + charge_allowance);
     };
     const auto judge = [&](std::size_t from, std::size_t to) {
-        // While the gauge stands still the last of the readings has delivered most: where even that is innocent with no doubt of its pairing, all are.
+        // While the gauge stands still the last of the readings has delivered most: where even that is innocent with no doubt of its pairing, all
+        // are.
         if (excess_at(to, 0) <= 0) return;
         for (std::size_t i = from; i <= to; ++i) {
             const double excess_wh = excess_at(i, points[i].u_pairing_wh);
@@ -57,8 +58,8 @@ void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>&
     finding.sentence = "At " + gauge_text(points[worst].gauge_percent) + " shown, " + fixed_text(delivered_wh, 0) +
                        " Wh had been delivered though the gauge implies " + fixed_text(implied_wh, 0) +
                        " Wh: the gauge lags, or the battery holds more than its label.";
-    finding.evidence = "beyond the meter's limit, the register step, one gauge step and 2.2 % for a gauge that counts charge by " + fixed_text(worst_excess_wh, 0) + " Wh at " +
-                       evidence.clock_at(worst);
+    finding.evidence = "beyond the meter's limit, the register step, one gauge step and 2.2 % for a gauge that counts charge by " +
+                       fixed_text(worst_excess_wh, 0) + " Wh at " + evidence.clock_at(worst);
     const std::size_t count = std::min(guilty.size(), most_uuids);
     for (std::size_t k = 0; k < count; ++k) finding.readings.push_back(evidence.reading_uuid(guilty[k * guilty.size() / count]));
     finding.size = delivered_wh - implied_wh;

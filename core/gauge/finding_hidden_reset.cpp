@@ -80,7 +80,8 @@ std::optional<Finding> judge(const GaugeEvidence& evidence, const RegisterPoint&
     const auto from = static_cast<std::size_t>(past - points.begin()) - 1, to = static_cast<std::size_t>(at - points.begin());
     const std::optional<Excess> fall = excess(evidence, from, to);
     const Stretch part = stretch(evidence, from, to);
-    if (!fall || fall->beyond_pt <= fall->threshold_pt || part.fall_pt < jump_steepness * (1 + honest_slope_spread) * fall->most_pt) return std::nullopt;
+    if (!fall || fall->beyond_pt <= fall->threshold_pt || part.fall_pt < jump_steepness * (1 + honest_slope_spread) * fall->most_pt)
+        return std::nullopt;
     // A gauge that had stood still before only catches up. Where the rest is too short to go by, nothing speaks against a reset.
     if (const std::optional<Excess> since_start = excess(evidence, 0, to); since_start && since_start->beyond_pt <= since_start->threshold_pt)
         return std::nullopt;
@@ -97,7 +98,8 @@ std::optional<Finding> judge(const GaugeEvidence& evidence, const RegisterPoint&
                        fixed_text(implied_wh, 0) + " Wh: the register may have been zeroed unseen and have passed its old value again, so that " +
                        fixed_text(missing_wh, 0) + " Wh or more are missing, or the gauge jumped; this run cannot tell which.";
     finding.evidence = "fell by " + fixed_text(fall->beyond_pt, 1) +
-                       " pt more than the steepest honest gauge, going by the rest of the run; doubted beyond " + fixed_text(fall->threshold_pt, 1) + " pt where the whole later register could have flowed in the gap";
+                       " pt more than the steepest honest gauge, going by the rest of the run; doubted beyond " + fixed_text(fall->threshold_pt, 1) +
+                       " pt where the whole later register could have flowed in the gap";
     finding.readings = {evidence.reading_uuid(from), evidence.reading_uuid(to)};
     finding.size = missing_wh;
     finding.size_unit = "Wh";

@@ -32,8 +32,8 @@ void find_omits_own_consumption(const GaugeEvidence& evidence, const LossFit& fi
     finding.weight = Weight::doubt;
     finding.sentence = "If the gauge is linear in stored energy, it probably does not count the unit's own consumption: it leaves room for at most " +
                        fixed_text(upper_w, 1) + " W beside a mean load of " + fixed_text(mean_w, 0) + " W.";
-    finding.evidence = "fitted no-load draw " + quantity_text(draw) + ", an interval that reaches 0 or nearly so; told when its upper end is at most " +
-                       fixed_text(threshold_w, 1) + " W";
+    finding.evidence = "fitted no-load draw " + quantity_text(draw) +
+                       ", an interval that reaches 0 or nearly so; told when its upper end is at most " + fixed_text(threshold_w, 1) + " W";
     finding.readings = evidence.reading_uuids(0, evidence.energy.points.size() - 1);
     finding.size = upper_w;
     finding.size_unit = "W";

@@ -21,7 +21,8 @@ void find_jump(const GaugeEvidence& evidence, std::vector<Finding>& findings);
 void find_rebound(const GaugeEvidence& evidence, std::vector<Finding>& findings);
 
 /// The output was cut off while the gauge, carried on to that moment with the steepest honest fall, still showed
-/// 3 points and two steps or more; not judged where the register was not read up to the end; in a no-load drain it is carried on by time. One run cannot tell whether the gauge ended early or the unit kept energy back.
+/// 3 points and two steps or more; not judged where the register was not read up to the end; in a no-load drain it is carried on by time. One run
+/// cannot tell whether the gauge ended early or the unit kept energy back.
 void find_stopped_early(const GaugeEvidence& evidence, std::vector<Finding>& findings);
 
 /// More energy was delivered at a gauge of 1 % or less than the rounding of that value explains; the size is a bracket.

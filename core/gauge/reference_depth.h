@@ -30,12 +30,12 @@ struct ReferenceDepth {
     std::optional<Banded> stored_error_pt;  ///< gauge - (100 - stored depth)
 };
 
-/// Reference depths and gauge errors at every paired point (of more than 10 000 only at that many, spread evenly). Bands: pairing and register step (normal), for the errors the gauge's
-/// own step (rectangular, half-width g/2) convolved with them; for the stored depth what the limits of P* (not below 0) and of the run time
-/// (where that is a bracket) change is added in quadrature, each side by itself. The meter's gain cancels, in P* too where the same
-/// meter gave it. t is time with the output on. Under a steady load both depths are the same whatever P* is. Stored depth is
-/// absent without `draw` or without a known run time. Errors (refused): no full drain from full to cut-off, energy missing, or none
-/// delivered; limits of P* that are not finite or not in order.
+/// Reference depths and gauge errors at every paired point (of more than 10 000 only at that many, spread evenly). Bands: pairing and register step
+/// (normal), for the errors the gauge's own step (rectangular, half-width g/2) convolved with them; for the stored depth what the limits of P* (not
+/// below 0) and of the run time (where that is a bracket) change is added in quadrature, each side by itself. The meter's gain cancels, in P* too
+/// where the same meter gave it. t is time with the output on. Under a steady load both depths are the same whatever P* is. Stored depth is absent
+/// without `draw` or without a known run time. Errors (refused): no full drain from full to cut-off, energy missing, or none delivered; limits of P*
+/// that are not finite or not in order.
 [[nodiscard]] Result<std::vector<ReferenceDepth>> reference_depths(const RunRecord& record, const EnergyAnalysis& energy,
                                                                    const std::optional<NoLoadDraw>& draw, const MeasureOptions& options = {});
 

@@ -36,8 +36,8 @@ std::string compare_with_log(const RunRecord& record, const MeasureOptions& opti
     if (!record.trace || record.trace->points.empty()) return {};
     const RunTrace& trace = *record.trace;
     if (!log_is_of_run_meter(record))
-        return "The log is of another meter than the run names, so that delivered energy rests on registers noted by hand; name the log's meter as that "
-               "of the run to use it.";
+        return "The log is of another meter than the run names, so that delivered energy rests on registers noted by hand; name the log's meter as "
+               "that of the run to use it.";
     std::string text;
     if (track.log && track.log->integrated) text = "Delivered energy is the integrated power of the log.";
     else if (track.log) text = "Delivered energy is that of the log's register at the noted moments.";
@@ -71,8 +71,8 @@ std::string compare_with_log(const RunRecord& record, const MeasureOptions& opti
     // Registers noted by hand stand for moments in doubt; the log's own stand beside its power.
     const auto u_at = [&](UtcMs time_ms) { return energy_wh.u_moment(time_ms, static_cast<double>(doubt)); };
     const double u_moments_wh = track.log ? 0 : std::hypot(u_at(from_ms), u_at(to_ms));
-    return text + integration_sentence(trace, track.total_wh(), track.log ? track.log->step_wh : register_step_wh(record), to_wh - from_wh, u_moments_wh,
-                                       track.log ? "its register" : "the register noted by hand");
+    return text + integration_sentence(trace, track.total_wh(), track.log ? track.log->step_wh : register_step_wh(record), to_wh - from_wh,
+                                       u_moments_wh, track.log ? "its register" : "the register noted by hand");
 }
 
 } // namespace ullage

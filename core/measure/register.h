@@ -92,8 +92,8 @@ struct RegisterTrack {
 /// usual load, a rollover 1/2; loads above believable_load_w are impossible. So a reset and a typing error are told apart by rate.
 ///
 /// A dynamic programme goes from reading to reading and keeps for each the cheapest way that ends with it. That is the cheapest way of all as long
-/// as no step is a reset. Next to a reset the cost of a step depends on the step before, so a way that was dearer up to a reading and would have come out
-/// cheaper after it is not found. At most five typing errors in a row are believed, also at the start and the end; where a longer stretch of
+/// as no step is a reset. Next to a reset the cost of a step depends on the step before, so a way that was dearer up to a reading and would have come
+/// out cheaper after it is not found. At most five typing errors in a row are believed, also at the start and the end; where a longer stretch of
 /// nonsense leaves no way to the end, the way that comes farthest is taken and what follows is left out. Withdrawn readings
 /// and readings without register are left out. `readings` in order of time.
 ///

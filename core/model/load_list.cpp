@@ -49,7 +49,8 @@ Result<void> check(const Appliance& appliance) {
         return wrong(appliance, "hours per day", "the hours per day are not above 0 and at most 24", "give for how long it is in use");
     if (!lies_within(appliance.night_hours, 0, appliance.hours_per_day, true))
         return wrong(appliance, "hours at night", "the hours at night are not 0 to the hours per day", "give how many of its hours lie at night");
-    if (appliance.start_peak_w && (!lies_within(*appliance.start_peak_w, 0, most_w) || *appliance.start_peak_w < running_w(appliance) * (1 - rounding)))
+    if (appliance.start_peak_w &&
+        (!lies_within(*appliance.start_peak_w, 0, most_w) || *appliance.start_peak_w < running_w(appliance) * (1 - rounding)))
         return wrong(appliance, "start", "the peak while it starts is below its power while on",
                      "give the highest power of its start, or leave it empty");
     if (appliance.count < 1 || appliance.count > most_alike)

@@ -26,7 +26,8 @@ Result<void> within(const char* key, const std::optional<double>& value, double 
 Result<void> sound(const char* key, const std::optional<PvCoefficient>& coefficient, const std::optional<double>& at_standard) {
     if (!coefficient) return {};
     if (!(coefficient->value < 0))
-        return wrong(key, "the coefficient is not below 0, though these values fall as the cell warms", "enter it with its minus sign, such as -0.27 %/°C");
+        return wrong(key, "the coefficient is not below 0, though these values fall as the cell warms",
+                     "enter it with its minus sign, such as -0.27 %/°C");
     double percent = -coefficient->value;
     if (coefficient->per == PvPerDegree::milli) {
         if (!at_standard) return {};
@@ -53,7 +54,8 @@ Result<void> check_pv_sheet(const PvSheet& sheet) {
     if (sheet.power_coefficient && sheet.power_coefficient->per != PvPerDegree::percent)
         return wrong("power_coefficient", "the coefficient of power is not in percent", "give it in %/°C");
     if (auto good = sound("power_coefficient", sheet.power_coefficient, {}); !good) return good;
-    if (sheet.series < 1 || sheet.series > most_modules) return wrong("series", "the number of modules in a string is out of range", "give 1 to 1000");
+    if (sheet.series < 1 || sheet.series > most_modules)
+        return wrong("series", "the number of modules in a string is out of range", "give 1 to 1000");
     if (sheet.parallel < 1 || sheet.parallel > most_modules) return wrong("parallel", "the number of strings is out of range", "give 1 to 1000");
     if (auto good = within("noct_c", sheet.noct_c, 20, 100, "20 to 100 °C"); !good) return good;
     if (auto good = within("irradiance_w_m2", sheet.irradiance_w_m2, 0, 2000, "0 to 2000 W/m²"); !good) return good;

@@ -56,12 +56,14 @@ void add_cold(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
     if (cold.volts) check.cold_voc_v = sheet.series * *cold.volts;
     PvComparison made = comparison("cold_voltage", "voltage when cold", "V", check.cold_voc_v, limits.max_v);
     judge_upper(made, Outcome::bad);
-    made.sentence = !cold.volts      ? "not known: " + cold.basis
-                    : !limits.max_v  ? "not checked: the voltage limit of the PV input is not stated"
-                                     : fmt::format("{} in series, open circuit at {}, {}", modules(sheet.series), temperature(*sheet.coldest_c), cold.basis);
+    made.sentence = !cold.volts ? "not known: " + cold.basis
+                    : !limits.max_v
+                        ? "not checked: the voltage limit of the PV input is not stated"
+                        : fmt::format("{} in series, open circuit at {}, {}", modules(sheet.series), temperature(*sheet.coldest_c), cold.basis);
     check.comparisons.push_back(std::move(made));
     if (cold.volts && limits.max_v) check.largest_series = whole_below(*limits.max_v / *cold.volts);
-    if (cold.from_table) check.assumptions.push_back("The table of factors holds for crystalline silicon; the maker's coefficient would take precedence.");
+    if (cold.from_table)
+        check.assumptions.push_back("The table of factors holds for crystalline silicon; the maker's coefficient would take precedence.");
 }
 
 void add_hot(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
@@ -84,14 +86,16 @@ void add_hot(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
         made.margin = *made.value - *made.limit;
         made.outcome = *made.margin >= -rounding * *made.limit ? Outcome::good : Outcome::bad;
     }
-    made.sentence = !one_v            ? "not known: " + why
-                    : !limits.start_v ? "not checked: the start voltage of the PV input is not stated"
-                                      : fmt::format("{} in series at maximum power, {}, by {} of {}", modules(sheet.series), hot.basis,
-                                                    falls.assumed ? "an assumed coefficient" : "the maker's coefficient", coefficient_text(*falls.coefficient));
+    made.sentence = !one_v ? "not known: " + why
+                    : !limits.start_v
+                        ? "not checked: the start voltage of the PV input is not stated"
+                        : fmt::format("{} in series at maximum power, {}, by {} of {}", modules(sheet.series), hot.basis,
+                                      falls.assumed ? "an assumed coefficient" : "the maker's coefficient", coefficient_text(*falls.coefficient));
     check.comparisons.push_back(std::move(made));
     if (one_v && *one_v > 0 && limits.start_v) check.least_series = whole_above(*limits.start_v / *one_v);
     if (one_v && falls.assumed)
-        check.assumptions.push_back("The coefficient of Vmp is not stated: −0.40 %/°C is taken, the steep end of what sheets of crystalline silicon print.");
+        check.assumptions.push_back(
+            "The coefficient of Vmp is not stated: −0.40 %/°C is taken, the steep end of what sheets of crystalline silicon print.");
     if (hot.cell_c && !sheet.hottest_cell_c && !sheet.noct_c)
         check.assumptions.push_back("NOCT is not stated: 45 °C is taken, which is common for framed modules (common practice, no source).");
 }
@@ -113,9 +117,10 @@ void add_currents(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) 
     check.comparisons.push_back(std::move(working));
     PvComparison circuit = comparison("circuit_current", "circuit current", "A", circuit_a, limits.max_a);
     judge_upper(circuit, Outcome::clips);
-    circuit.sentence = !sheet.isc_a    ? "not known: the short-circuit current is not stated"
-                       : !limits.max_a ? no_limit
-                                       : fmt::format("1.25 × short-circuit current (NEC 690.8) of {}", count_text(sheet.parallel, "string", "strings"));
+    circuit.sentence = !sheet.isc_a ? "not known: the short-circuit current is not stated"
+                       : !limits.max_a
+                           ? no_limit
+                           : fmt::format("1.25 × short-circuit current (NEC 690.8) of {}", count_text(sheet.parallel, "string", "strings"));
     if (circuit.outcome == Outcome::clips)
         circuit.sentence += "; allowed only where the maker says that the input limits its current by itself: ask before connecting";
     check.comparisons.push_back(std::move(circuit));
@@ -125,7 +130,8 @@ void add_power(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
     if (sheet.vmp_v && sheet.imp_a) {
         check.standard_w = *sheet.vmp_v * *sheet.imp_a * sheet.series * sheet.parallel;
         if (sheet.power_coefficient && check.hot_cell_c)
-            check.hot_w = dc_power_w(*check.standard_w, sheet.power_coefficient->value, sheet.irradiance_w_m2.value_or(pv_standard_w_m2), *check.hot_cell_c);
+            check.hot_w =
+                dc_power_w(*check.standard_w, sheet.power_coefficient->value, sheet.irradiance_w_m2.value_or(pv_standard_w_m2), *check.hot_cell_c);
     }
     PvComparison made = comparison("power", "power", "W", check.standard_w, limits.max_w);
     judge_upper(made, Outcome::clips);
@@ -156,8 +162,9 @@ std::string headline(const PvSheet& sheet, const PvLimits& limits, const PvCheck
     const PvComparison &cold = check.comparisons[0], &hot = check.comparisons[1];
     switch (check.verdict) {
     case PvVerdict::over_voltage_when_cold:
-        return fmt::format("Danger, do not connect: at {} the string reaches {}, which is {} above the limit of {}. The input can be destroyed and catch fire.",
-                           temperature(*sheet.coldest_c), volts(*cold.value), volts(-*cold.margin), volts(*limits.max_v));
+        return fmt::format(
+            "Danger, do not connect: at {} the string reaches {}, which is {} above the limit of {}. The input can be destroyed and catch fire.",
+            temperature(*sheet.coldest_c), volts(*cold.value), volts(-*cold.margin), volts(*limits.max_v));
     case PvVerdict::too_low_when_hot:
         return fmt::format("Too low to start when hot: the string falls to {}, which is {} below the start voltage of {}.{}", volts(*hot.value),
                            volts(-*hot.margin), volts(*limits.start_v),
@@ -167,13 +174,16 @@ std::string headline(const PvSheet& sheet, const PvLimits& limits, const PvCheck
         std::string what;
         for (const PvComparison& each : check.comparisons)
             if (each.outcome == Outcome::clips)
-                what += fmt::format("{}{} of {} against {}", what.empty() ? "" : ", ", each.title, each.unit == "W" ? watts(*each.value) : amps(*each.value),
-                                    each.unit == "W" ? watts(*each.limit) : amps(*each.limit));
-        return fmt::format("Fits with clipping: {}. In the cold the string stays {} below the voltage limit.{}", what, volts(*cold.margin), unchecked(check.comparisons));
+                what +=
+                    fmt::format("{}{} of {} against {}", what.empty() ? "" : ", ", each.title,
+                                each.unit == "W" ? watts(*each.value) : amps(*each.value), each.unit == "W" ? watts(*each.limit) : amps(*each.limit));
+        return fmt::format("Fits with clipping: {}. In the cold the string stays {} below the voltage limit.{}", what, volts(*cold.margin),
+                           unchecked(check.comparisons));
     }
     case PvVerdict::fits:
         return fmt::format("Fits: in the cold the string stays {} below the voltage limit{}.{}", volts(*cold.margin),
-                           hot.margin ? fmt::format(", in the heat {} above the start voltage", volts(*hot.margin)) : std::string(), unchecked(check.comparisons));
+                           hot.margin ? fmt::format(", in the heat {} above the start voltage", volts(*hot.margin)) : std::string(),
+                           unchecked(check.comparisons));
     }
     return {};
 }
@@ -182,8 +192,8 @@ std::string suggestion(const PvCheck& check) {
     if (!check.largest_series) return "No safe string can be named until the voltage when cold and the limit are known.";
     if (*check.largest_series == 0) return "Not even one of these modules stays within the voltage limit when cold.";
     if (check.least_series && *check.least_series > *check.largest_series)
-        return fmt::format("No string fits: {} would be needed to start when hot, but only {} may be in series when cold.", modules(*check.least_series),
-                           modules(*check.largest_series));
+        return fmt::format("No string fits: {} would be needed to start when hot, but only {} may be in series when cold.",
+                           modules(*check.least_series), modules(*check.largest_series));
     std::string text = fmt::format("Largest safe string: {} in series", modules(*check.largest_series));
     if (check.least_series) text += fmt::format(" ({} at least, to start when hot)", *check.least_series);
     if (!check.largest_parallel) return text + "; how many strings side by side is not known.";

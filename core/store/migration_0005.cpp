@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Traces: log files of meters. Their samples stand in blocks of a few thousand, column by column as differences (trace_codec.h): opening a logbook
-// reads it whole to check it, and a million samples of four columns take about 5 MB so, against 46 MB as a row each (measured on 200,000 invented ones).
+// reads it whole to check it, and a million samples of four columns take about 5 MB so, against 46 MB as a row each (measured on 200,000 invented
+// ones).
 #include "store/migrations.h"
 
 #include <SQLiteCpp/Database.h>

@@ -41,7 +41,8 @@ struct Life {
 };
 
 /// Drains of one unit over a year, at loads of 0.9 to 1.1 times the plan; half of the units are met by a second meter in the last drain.
-std::vector<RunRecord> live(const NamedScaledLoad& load, const GaugeLaw& law, double stated_step_percent, const Life& life, int drains, std::uint64_t seed) {
+std::vector<RunRecord> live(const NamedScaledLoad& load, const GaugeLaw& law, double stated_step_percent, const Life& life, int drains,
+                            std::uint64_t seed) {
     RunSetup unit = specimen_under(load.load(1), seed);
     Random random(seed + 17);
     const double gain = random.uniform(-1, 1), other_gain = random.uniform(-1, 1);
@@ -83,8 +84,10 @@ void leave_steady_gauges_in_peace(std::uint64_t seeds, Report& report) {
         Life life = {};
         int drains = 3;
     };
-    std::vector<Steady> gauges{{"two drains", {}, 1, {}, 2}, {"five drains", {}, 1, {}, 5}, {"unit ages by 8 %", {}, 1, {.battery_lost_percent = 8}, 4},
-                               {"charge-counting", {}}, {"noisy by 0.3 pt", {}}, {"5 % steps, stated", {}, 5}, {"bent by 12 pt ever since", {}}, {"sticks ever since", {}}};
+    std::vector<Steady> gauges{
+        {"two drains", {}, 1, {}, 2},     {"five drains", {}, 1, {}, 5}, {"unit ages by 8 %", {}, 1, {.battery_lost_percent = 8}, 4},
+        {"charge-counting", {}},          {"noisy by 0.3 pt", {}},       {"5 % steps, stated", {}, 5},
+        {"bent by 12 pt ever since", {}}, {"sticks ever since", {}}};
     gauges[3].law.counts = GaugeCounts::charge;
     gauges[4].law.noise_pt = 0.3;
     gauges[5].law.step_percent = 5;
@@ -96,7 +99,8 @@ void leave_steady_gauges_in_peace(std::uint64_t seeds, Report& report) {
             for (std::uint64_t seed = offset; seed < offset + seeds; ++seed) {
                 const UnitAnalysis unit = analyse(live(load, gauge.law, gauge.stated_step_percent, gauge.life, gauge.drains, seed));
                 if (unit.gauge_drift.verdict == DriftVerdict::not_known) continue;
-                report.honest("no drift: " + gauge.name + shape_of(load), drifts(unit), load.name + ", seed " + std::to_string(seed) + ": " + unit.gauge_drift.sentence);
+                report.honest("no drift: " + gauge.name + shape_of(load), drifts(unit),
+                              load.name + ", seed " + std::to_string(seed) + ": " + unit.gauge_drift.sentence);
             }
             offset += 1'000'000;
         }
@@ -125,7 +129,8 @@ void find_planted_drift(std::uint64_t seeds, Report& report) {
             for (std::uint64_t seed = offset; seed < offset + seeds; ++seed) {
                 const UnitAnalysis unit = analyse(live(load, {}, 1, gauge.life, 3, seed));
                 if (!resolves(unit.gauge_drift, 2, 1.5)) continue;
-                report.planted(gauge.name + shape_of(load), "gauge drift", drifts(unit), load.name + ", seed " + std::to_string(seed) + ": " + unit.gauge_drift.sentence);
+                report.planted(gauge.name + shape_of(load), "gauge drift", drifts(unit),
+                               load.name + ", seed " + std::to_string(seed) + ": " + unit.gauge_drift.sentence);
             }
             offset += 1'000'000;
         }

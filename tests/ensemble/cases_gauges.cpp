@@ -67,7 +67,9 @@ std::vector<PlantedGauge> planted_gauges() {
     gauges.back().read_share = 0.04;
     gauges.push_back(planted("jumps by 10 pt, read each 4 pt", FindingKind::jump, [](GaugeLaw& law) { law.sticks = {{64, 10, 0}}; }));
     gauges.back().read_share = 0.04;
-    gauges.push_back(planted("held at full for 12 pt, read each 4 pt", FindingKind::held_at_full, [](GaugeLaw& law) { law.sticks = {{100, 12, 20}}; }));
+    gauges.push_back(planted("held at full for 12 pt, read each 4 pt", FindingKind::held_at_full, [](GaugeLaw& law) {
+        law.sticks = {{100, 12, 20}};
+    }));
     gauges.back().read_share = 0.04;
     gauges.push_back(planted("stuck for 25 pt: infeasible", FindingKind::infeasible, [](GaugeLaw& law) { law.sticks = {{71, 25, 0}}; }));
     for (const auto& [load_name, load] : all_loads()) {

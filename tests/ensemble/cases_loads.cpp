@@ -27,8 +27,9 @@ Band within_band(bool steady) {
     band.most = 1;
     band.most_refused = steady ? 1 : 0.05;
     band.least_refused = steady ? 0.99 : 0;
-    band.reason = "refused where the load does not tell time from energy (steady loads) or the readings are too few; what a quadratic loss between 0 and "
-                  "its bound would change is allowed for in full, which most units do not need";
+    band.reason =
+        "refused where the load does not tell time from energy (steady loads) or the readings are too few; what a quadratic loss between 0 and "
+        "its bound would change is allowed for in full, which most units do not need";
     return band;
 }
 

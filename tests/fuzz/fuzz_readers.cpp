@@ -98,7 +98,8 @@ private:
         answers.decimal = logs_.pick(2) == 0 ? '.' : ',';
         answers.energy_unit = "Wh";
         if (logs_.pick(4) == 0)
-            answers.columns = {{ColumnRole::time, logs_.pick(3), {}}, {logs_.pick(2) == 0 ? ColumnRole::power : ColumnRole::energy, logs_.pick(4), {}}};
+            answers.columns = {{ColumnRole::time, logs_.pick(3), {}},
+                               {logs_.pick(2) == 0 ? ColumnRole::power : ColumnRole::energy, logs_.pick(4), {}}};
         return answers;
     }
 
@@ -108,7 +109,8 @@ private:
         options.zone = logs_.pick(3) == 0 ? "Europe/Vienna" : "UTC";
         options.start_ms = 1'810'000'800'000;
         Result<TracePreview> preview = preview_trace(log_path_, {}, {}, options);
-        if (preview && open_questions(preview.value().detection)) preview = preview_trace(log_path_, drawn_answers(preview.value().detection), {}, options);
+        if (preview && open_questions(preview.value().detection))
+            preview = preview_trace(log_path_, drawn_answers(preview.value().detection), {}, options);
         if (!preview) return !preview.error().sentence().empty() || broken("an error of a log says nothing");
         const TraceDetection& detection = preview.value().detection;
         if (layout_sentence(detection).empty()) return broken("a layout has no words");
@@ -122,7 +124,8 @@ private:
             for (const TraceSample& sample : some) {
                 in_order = in_order && (!before || sample.time_ms > *before);
                 before = sample.time_ms;
-                for (const auto& value : {sample.register_wh, sample.power_w, sample.voltage_v, sample.current_a}) finite = finite && std::isfinite(value.value_or(0));
+                for (const auto& value : {sample.register_wh, sample.power_w, sample.voltage_v, sample.current_a})
+                    finite = finite && std::isfinite(value.value_or(0));
                 if (samples_.size() < most_samples) samples_.push_back(sample);
             }
             return Result<void>();
@@ -178,7 +181,9 @@ int main(int argc, char** argv) {
     Arguments arguments;
     for (int i = 1; i + 1 < argc; i += 2) {
         const std::string_view word = argv[i], value = argv[i + 1];
-        const bool understood = word == "--seconds" ? read_number(value, arguments.seconds) : word == "--seed" ? read_number(value, arguments.seed) : word == "--into";
+        const bool understood = word == "--seconds" ? read_number(value, arguments.seconds)
+                                : word == "--seed"  ? read_number(value, arguments.seed)
+                                                    : word == "--into";
         if (word == "--into") arguments.into = value;
         if (!understood) {
             fmt::print(stderr, "Usage: fuzz_readers [--seconds N] [--seed S] [--into FOLDER]\n");
@@ -189,7 +194,8 @@ int main(int argc, char** argv) {
     const auto end = std::chrono::steady_clock::now() + std::chrono::seconds(arguments.seconds);
     bool sound = true;
     while (sound && std::chrono::steady_clock::now() < end) sound = fuzz.one();
-    fmt::print("seed {}: {} inputs of either kind, {} sheets and {} logs read, {} runs analysed\n", arguments.seed, fuzz.inputs, fuzz.sheets_read, fuzz.logs_read, fuzz.analysed);
+    fmt::print("seed {}: {} inputs of either kind, {} sheets and {} logs read, {} runs analysed\n", arguments.seed, fuzz.inputs, fuzz.sheets_read,
+               fuzz.logs_read, fuzz.analysed);
     if (!sound) fmt::print("the inputs lie in {}\n", fs::absolute(arguments.into).string());
     return sound ? 0 : 1;
 }

@@ -16,8 +16,8 @@ double charger_w(double share) {
     return share < taper_from ? flat_w : flat_w * (1 - 0.75 * (share - taper_from) / (1 - taper_from));
 }
 
-Reading note(UtcMs time_ms, std::optional<double> gauge_percent, std::optional<double> register_wh, std::optional<double> meter_w, const char* remark = "",
-             std::optional<MarkKind> mark = std::nullopt) {
+Reading note(UtcMs time_ms, std::optional<double> gauge_percent, std::optional<double> register_wh, std::optional<double> meter_w,
+             const char* remark = "", std::optional<MarkKind> mark = std::nullopt) {
     Reading reading;
     reading.values = {time_ms, gauge_percent, register_wh, meter_w, std::nullopt, mark, remark};
     return reading;
@@ -59,9 +59,12 @@ RunRecord charge() {
         over = share >= 1;
         if (hours * 60 + 1e-6 >= next_min || over) {
             const bool watched = next_min % 40 == 0 || over;
-            record.readings.push_back(note(start_ms + std::llround(std::ceil(hours * 60 - 1e-6)) * 60'000, std::floor(100 * share), std::floor(start_wh + gain * wall_wh),
+            record.readings.push_back(note(start_ms + std::llround(std::ceil(hours * 60 - 1e-6)) * 60'000, std::floor(100 * share),
+                                           std::floor(start_wh + gain * wall_wh),
                                            watched ? std::optional(std::round(gain * charger_w(share))) : std::nullopt,
-                                           next_min == 0 ? "off since the night, charger plugged in" : over ? "shows full, charger out" : ""));
+                                           next_min == 0 ? "off since the night, charger plugged in"
+                                           : over        ? "shows full, charger out"
+                                                         : ""));
             next_min += 20;
         }
         wall_wh += charger_w(share) * step_h;
@@ -88,7 +91,8 @@ RunRecord carried(RunKind kind, int number, UtcMs start_ms, double start_wh, con
     const auto gauge = [&] { return std::ceil(100 * (1 - taken_wh / deliverable_wh)); };
     const auto shown = [&] { return std::floor(start_wh + gain * out_wh); };
     for (const Held& load : loads) {
-        record.readings.push_back(note(time_ms, gauge(), shown(), load.watts > 0 ? std::optional(std::round(gain * load.watts)) : std::nullopt, load.remark, load.mark));
+        record.readings.push_back(
+            note(time_ms, gauge(), shown(), load.watts > 0 ? std::optional(std::round(gain * load.watts)) : std::nullopt, load.remark, load.mark));
         for (int done = 0; done < load.minutes;) {
             const int minutes = std::min(every_min, load.minutes - done);
             done += minutes;

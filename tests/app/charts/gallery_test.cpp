@@ -42,8 +42,11 @@ void look_at(QWidget& widget, const QString& name) {
                 widget.show();
                 QApplication::processEvents();
                 const QImage image = widget.grab().toImage();
-                const QString full = QStringLiteral("%1-%2-%3x%4-text%5").arg(name, theme == Theme::dark ? QStringLiteral("dark") : QStringLiteral("light"))
-                                         .arg(size.width()).arg(size.height()).arg(text * 100);
+                const QString full = QStringLiteral("%1-%2-%3x%4-text%5")
+                                         .arg(name, theme == Theme::dark ? QStringLiteral("dark") : QStringLiteral("light"))
+                                         .arg(size.width())
+                                         .arg(size.height())
+                                         .arg(text * 100);
                 EXPECT_EQ(image.size(), size) << full.toStdString();
                 EXPECT_GT(colours_of(image).size(), 12) << full.toStdString();
                 if (const QString folder = qEnvironmentVariable("ULLAGE_GALLERY"); !folder.isEmpty()) {

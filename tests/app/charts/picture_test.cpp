@@ -64,7 +64,8 @@ TEST(Picture, a_png_has_the_size_asked_for_is_opaque_and_shows_something) {
 TEST(Picture, an_svg_is_xml_and_carries_its_words_as_text) {
     const QTemporaryDir folder;
     const std::pair<PictureContent, QStringList> cases[] = {
-        {sample::drain(), {QStringLiteral("energy / Wh"), QStringLiteral("hours since start"), QStringLiteral("gauge-implied"), QStringLiteral("stuck")}},
+        {sample::drain(),
+         {QStringLiteral("energy / Wh"), QStringLiteral("hours since start"), QStringLiteral("gauge-implied"), QStringLiteral("stuck")}},
         {sample::bars(), {QStringLiteral("usable fraction"), QStringLiteral("Osk 1200"), QStringLiteral("not known")}},
         {sample::vessels(), {QStringLiteral("Pelm 900"), QStringLiteral("rated 1200 Wh")}}};
     int number = 0;
@@ -100,9 +101,10 @@ TEST(Picture, what_cannot_be_written_is_said_with_the_way_out) {
     ASSERT_FALSE(no_folder);
     EXPECT_EQ(no_folder.error().failure, Failure::not_found);
     EXPECT_FALSE(write_picture(sample::drain(), folder.path() + QStringLiteral("/"), spec));
-    for (const PictureSpec& bad : {PictureSpec{.size = {0, 200}, .ground = {}, .font = {}}, PictureSpec{.size = {300, 99999}, .ground = {}, .font = {}},
-                                   PictureSpec{.size = {300, 200}, .scale = -1, .ground = {}, .font = {}},
-                                   PictureSpec{.size = {9000, 9000}, .scale = 50, .ground = {}, .font = {}}}) {
+    for (const PictureSpec& bad :
+         {PictureSpec{.size = {0, 200}, .ground = {}, .font = {}}, PictureSpec{.size = {300, 99999}, .ground = {}, .font = {}},
+          PictureSpec{.size = {300, 200}, .scale = -1, .ground = {}, .font = {}},
+          PictureSpec{.size = {9000, 9000}, .scale = 50, .ground = {}, .font = {}}}) {
         EXPECT_FALSE(render_picture(sample::drain(), bad));
     }
 }

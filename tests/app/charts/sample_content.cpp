@@ -95,10 +95,11 @@ BarContent bars() {
     BarContent content;
     content.description = QStringLiteral("Usable fraction of four units");
     content.axis = {.title = QStringLiteral("usable fraction"), .unit = {}, .minimum = 0.0, .maximum = 1.0};
-    content.bars = {{QStringLiteral("Tarrow 2k"), 0.805, 0.789, 0.821, QString::fromUtf8("0.805 ± 0.016"), QStringLiteral("measured, 180 W")},
-                    {QStringLiteral("Osk 1200"), 0.781, 0.752, 0.797, QString::fromUtf8("0.781"), QStringLiteral("at 180 W from 2 drains")},
-                    {QStringLiteral("Pelm 900"), 0.662, 0.640, 0.684, {}, QStringLiteral("at 180 W from 2 drains"), CurveColour::gauge_implied},
-                    {QStringLiteral("Ystrad Mini, the long-named one"), std::nullopt, std::nullopt, std::nullopt, {}, QStringLiteral("no drain yet")}};
+    content.bars = {
+        {QStringLiteral("Tarrow 2k"), 0.805, 0.789, 0.821, QString::fromUtf8("0.805 ± 0.016"), QStringLiteral("measured, 180 W")},
+        {QStringLiteral("Osk 1200"), 0.781, 0.752, 0.797, QString::fromUtf8("0.781"), QStringLiteral("at 180 W from 2 drains")},
+        {QStringLiteral("Pelm 900"), 0.662, 0.640, 0.684, {}, QStringLiteral("at 180 W from 2 drains"), CurveColour::gauge_implied},
+        {QStringLiteral("Ystrad Mini, the long-named one"), std::nullopt, std::nullopt, std::nullopt, {}, QStringLiteral("no drain yet")}};
     content.bands = {{0.75, 0.80, QStringLiteral("commonly seen")}};
     content.empty_text = QStringLiteral("Nothing to compare yet.");
     return content;

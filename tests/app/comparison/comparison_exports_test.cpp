@@ -136,11 +136,13 @@ TEST(PicturesCommand, writes_the_charts_of_every_run_and_of_the_comparison) {
 TEST(PicturesCommand, the_comparison_alone_can_be_drawn_at_one_load_too) {
     TempFolder folder;
     std::ostringstream out, err;
-    const std::vector<std::string> args{"pictures", (source_dir() / "sample-data").string(), "--into", folder / "p", "--comparison-only", "--at-load", "120"};
+    const std::vector<std::string> args{"pictures", (source_dir() / "sample-data").string(), "--into", folder / "p", "--comparison-only", "--at-load",
+                                        "120"};
     ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
     const QDir made(QString::fromStdString(folder / "p"));
-    EXPECT_EQ(made.entryList({QStringLiteral("*.svg")}, QDir::Files), (QStringList{"comparison-against-load.svg", "comparison-at-load-usable-fraction.svg",
-                                                                                  "comparison-at-load-vessels.svg", "comparison-usable-fraction.svg", "comparison-vessels.svg"}));
+    EXPECT_EQ(made.entryList({QStringLiteral("*.svg")}, QDir::Files),
+              (QStringList{"comparison-against-load.svg", "comparison-at-load-usable-fraction.svg", "comparison-at-load-vessels.svg",
+                           "comparison-usable-fraction.svg", "comparison-vessels.svg"}));
     const auto bytes = [&made](const char* name) {
         QFile file(made.filePath(QLatin1String(name)));
         return file.open(QFile::ReadOnly) ? file.readAll() : QByteArray();
@@ -153,7 +155,8 @@ TEST(PicturesCommand, pictures_have_the_size_and_ground_asked_for) {
     TempFolder folder;
     const std::string sheet = (source_dir() / "sample-data/01-tarrow-2k-drain-180-w.csv").string();
     std::ostringstream out, err;
-    const std::vector<std::string> args{"pictures", sheet, "--into", folder / "p", "--width-mm", "101.6", "--height-mm", "50.8", "--dots-per-inch", "300", "--print"};
+    const std::vector<std::string> args{"pictures",    sheet,  "--into",          folder / "p", "--width-mm", "101.6",
+                                        "--height-mm", "50.8", "--dots-per-inch", "300",        "--print"};
     ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
     const QImage image(QString::fromStdString(folder / "p/comparison-vessels.png"));
     EXPECT_EQ(image.size(), QSize(1200, 600)); // 4 by 2 inches

@@ -79,7 +79,8 @@ protected:
     [[nodiscard]] QString cell(int row, const char* head) const {
         const auto* model = view()->model();
         for (int column = 0; column < model->columnCount(); ++column)
-            if (model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace(QLatin1Char('\n'), QLatin1Char(' ')) == QLatin1String(head))
+            if (model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace(QLatin1Char('\n'), QLatin1Char(' ')) ==
+                QLatin1String(head))
                 return model->index(row, column).data().toString();
         ADD_FAILURE() << "no column " << head;
         return {};

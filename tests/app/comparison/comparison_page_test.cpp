@@ -161,7 +161,8 @@ TEST_F(ComparisonPageTest, moved_and_chosen_columns_come_back_in_another_page_an
     other.setColumns(kept);
     EXPECT_EQ(shown(*other.findChild<QTableView*>(QStringLiteral("comparisonView")), *other.findChild<TableModel*>()), before);
     other.setColumns(QStringLiteral("nonsense,,unit-+,meter+,") + kept);
-    EXPECT_TRUE(shown(*other.findChild<QTableView*>(QStringLiteral("comparisonView")), *other.findChild<TableModel*>()).contains(QStringLiteral("meter")));
+    EXPECT_TRUE(
+        shown(*other.findChild<QTableView*>(QStringLiteral("comparisonView")), *other.findChild<TableModel*>()).contains(QStringLiteral("meter")));
 }
 
 TEST(ColumnChoice, text_of_a_choice_reads_back_and_new_columns_stand_beside_their_neighbours) {

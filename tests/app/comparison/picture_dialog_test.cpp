@@ -30,7 +30,9 @@ protected:
         form->findChild<QComboBox*>(QStringLiteral("coloursCombo"))->setCurrentIndex(colours);
         QTest::mouseClick(form->findChild<QPushButton*>(QStringLiteral("submitButton")), Qt::LeftButton);
     }
-    [[nodiscard]] QString trouble(const char* name) const { return form->findChild<QLabel*>(QLatin1String(name) + QStringLiteral("TroubleLabel"))->text(); }
+    [[nodiscard]] QString trouble(const char* name) const {
+        return form->findChild<QLabel*>(QLatin1String(name) + QStringLiteral("TroubleLabel"))->text();
+    }
 
     PictureDialog* form = nullptr;
     int submitted = 0;
@@ -84,9 +86,10 @@ TEST_F(PictureDialogTest, the_pixels_that_come_of_it_are_said_while_typing) {
 TEST_F(PictureDialogTest, a_side_that_cannot_be_is_explained_at_its_field_and_nothing_changes) {
     open({});
     const PictureSpec before = form->spec();
-    for (const auto& [width, height, at] : {std::tuple{"wide", "9 cm", "width"}, std::tuple{"9 cm", "", "height"}, std::tuple{"-4 mm", "9 cm", "width"},
-                                            std::tuple{"0", "9 cm", "width"}, std::tuple{"9 km", "9 cm", "width"}, std::tuple{"1e9 px", "9 cm", "width"},
-                                            std::tuple{"0.01 mm", "9 cm", "width"}, std::tuple{"19000 px", "19000 px", "width"}}) {
+    for (const auto& [width, height, at] :
+         {std::tuple{"wide", "9 cm", "width"}, std::tuple{"9 cm", "", "height"}, std::tuple{"-4 mm", "9 cm", "width"},
+          std::tuple{"0", "9 cm", "width"}, std::tuple{"9 km", "9 cm", "width"}, std::tuple{"1e9 px", "9 cm", "width"},
+          std::tuple{"0.01 mm", "9 cm", "width"}, std::tuple{"19000 px", "19000 px", "width"}}) {
         submit(width, height, 3);
         EXPECT_FALSE(trouble(at).isEmpty()) << width << " by " << height;
         EXPECT_EQ(form->spec().size, before.size);

@@ -53,7 +53,8 @@ TEST(WorkedExample, the_readme_tells_it_word_for_word) {
 TEST(WorkedExample, its_figures_are_those_of_the_compare_command) {
     const WorkedExample made = example();
     const std::string tested = printed({}), pairs = printed({"--pairs"}), moved = printed({"--at-load", "120"}), drains = printed({"--every-drain"}),
-                      pairs_moved = printed({"--pairs", "--at-load", "120"}), close = printed({"--pairs", "--at-load", "180"}) + printed({"--at-load", "180"});
+                      pairs_moved = printed({"--pairs", "--at-load", "120"}),
+                      close = printed({"--pairs", "--at-load", "180"}) + printed({"--at-load", "180"});
     const std::string all = tested + pairs + moved + drains + pairs_moved + close;
     static const QRegularExpression figure(QStringLiteral("(?:\u2212|-)?[0-9.]*[0-9] ± [0-9.]*[0-9]"));
     int held = 0;
@@ -78,7 +79,8 @@ TEST(WorkedExample, shows_a_changed_order_and_pairs_resolved_and_not_resolved) {
 }
 
 TEST(WorkedExample, the_slow_drain_lost_about_what_the_no_load_draw_took) {
-    // Delivered = energy at no time cost − no-load draw × hours − a small quadratic loss; the simulation's no-load draw is 14.0 W (sample-data/README.md).
+    // Delivered = energy at no time cost − no-load draw × hours − a small quadratic loss; the simulation's no-load draw is 14.0 W
+    // (sample-data/README.md).
     const WorkedExample made = example();
     const ComparisonRow *fast = nullptr, *slow = nullptr;
     for (const ComparisonRow& row : made.drains.rows) {

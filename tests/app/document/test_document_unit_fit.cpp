@@ -101,7 +101,8 @@ TEST_F(UnitFitTest, a_run_withdrawn_a_claim_and_a_meters_limit_reach_the_fit) {
     const double half_w = document.unitFit(unit.uuid).deliverable_at_no_time_cost_wh.half_width().value();
     meter.limit_percent = 5;
     ASSERT_TRUE(document.updateMeter(meter));
-    EXPECT_GT(document.unitFit(unit.uuid).deliverable_at_no_time_cost_wh.half_width().value(), 1.3 * half_w) << "the scatter between drains is in both";
+    EXPECT_GT(document.unitFit(unit.uuid).deliverable_at_no_time_cost_wh.half_width().value(), 1.3 * half_w)
+        << "the scatter between drains is in both";
     const double before_per_w = document.unitFit(unit.uuid).c_bounds.high;
     unit.rated_output_w = 3000;
     ASSERT_TRUE(document.updateUnit(unit));

@@ -45,7 +45,10 @@ TEST_F(PhotosTest, photos_of_an_undone_reading_stay_in_reach_and_say_whose_they_
     strip("undonePhotoStrip").setFocus();
     press(Qt::Key_Return);
     ASSERT_NE(dialog(), nullptr);
-    EXPECT_TRUE(dialog()->findChild<QLabel*>(QStringLiteral("photoMessageLabel"))->text().startsWith(QStringLiteral("This photo is of the undone reading of ")));
+    EXPECT_TRUE(dialog()
+                    ->findChild<QLabel*>(QStringLiteral("photoMessageLabel"))
+                    ->text()
+                    .startsWith(QStringLiteral("This photo is of the undone reading of ")));
     QTest::keyClick(dialog(), Qt::Key_Escape);
     document.undoStack().undo();
     EXPECT_FALSE(button->isVisible());

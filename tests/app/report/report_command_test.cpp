@@ -52,11 +52,13 @@ TEST_F(ReportCommand, the_comparison_can_be_reported_at_one_load_as_pdf_and_as_h
     // Both units were drained at about 80 W only: they stand there as tested at this load, and cannot be moved elsewhere.
     ASSERT_EQ(report({path, "--compare", "--at-load", "160", "--duty", "50", "--locale", "C", "--output", html}).code, exit_good);
     const std::string shown = file_text(html);
-    for (const char* words : {"Comparison of storage units at 80 W on average (160 W for 50 % of the time)", "tested at this load", "Differences between units"})
+    for (const char* words :
+         {"Comparison of storage units at 80 W on average (160 W for 50 % of the time)", "tested at this load", "Differences between units"})
         EXPECT_NE(shown.find(words), std::string::npos) << words;
     ASSERT_EQ(report({path, "--compare", "--at-load", "300", "--locale", "C", "--output", pdf}).code, exit_good);
     const std::string printed = text(pdf);
-    for (const char* words : {"at 300 W", "shown as tested, not moved to that load", "between units", "one meter"}) // ff is one letter in the fonts of a PDF
+    for (const char* words :
+         {"at 300 W", "shown as tested, not moved to that load", "between units", "one meter"}) // ff is one letter in the fonts of a PDF
         EXPECT_NE(printed.find(words), std::string::npos) << words << '\n' << printed;
 }
 
@@ -66,7 +68,8 @@ TEST_F(ReportCommand, a_sizing_is_reported_with_its_charts_months_and_cautions) 
     const Outcome made = report({sample, "--size", list, "--month-sun-hours", "1,1.5,3,4,5,6,6,5,4,2.5,1.2,0.9", "--locale", "C", "--output", html});
     ASSERT_EQ(made.code, exit_good) << made.err;
     const std::string shown = file_text(html);
-    for (const char* words : {"Sizing for Show night", "Pelm 900", "battery, nameplate", "December", "<svg", "licensed electrician", "What is assumed"})
+    for (const char* words :
+         {"Sizing for Show night", "Pelm 900", "battery, nameplate", "December", "<svg", "licensed electrician", "What is assumed"})
         EXPECT_NE(shown.find(words), std::string::npos) << words;
     ASSERT_EQ(report({sample, "--size", list, "--locale", "C", "--output", pdf}).code, exit_good);
     EXPECT_NE(text(pdf).find("Sizing for Show night"), std::string::npos);
@@ -154,7 +157,8 @@ TEST_F(ReportCommand, amendments_kept_by_the_logbook_stand_in_the_report) {
     }
     ASSERT_EQ(report({path, "--run", "Other/1", "--output", html}).code, exit_good);
     const std::string shown = file_text(html);
-    for (const char* words : {"gauge 70 % → 69 %", "read at an angle", "withdrawn", "wrong unit"}) EXPECT_NE(shown.find(words), std::string::npos) << words;
+    for (const char* words : {"gauge 70 % → 69 %", "read at an angle", "withdrawn", "wrong unit"})
+        EXPECT_NE(shown.find(words), std::string::npos) << words;
 }
 
 TEST_F(ReportCommand, wrong_usage_and_bad_input_are_told_apart_in_one_line) {

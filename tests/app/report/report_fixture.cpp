@@ -64,7 +64,8 @@ QStringList ReportTest::page_texts(const std::string& pdf) {
 std::vector<PdfWord> ReportTest::words(const std::string& pdf) {
     const CommandOutput output = run_command("pdftotext -bbox '" + pdf + "' -");
     EXPECT_EQ(output.exit_code, 0) << output.text;
-    static const QRegularExpression word(QStringLiteral("<word xMin=\"([-\\d.]+)\" yMin=\"([-\\d.]+)\" xMax=\"([-\\d.]+)\" yMax=\"([-\\d.]+)\">([^<]*)</word>"));
+    static const QRegularExpression word(
+        QStringLiteral("<word xMin=\"([-\\d.]+)\" yMin=\"([-\\d.]+)\" xMax=\"([-\\d.]+)\" yMax=\"([-\\d.]+)\">([^<]*)</word>"));
     std::vector<PdfWord> words;
     int page = 0;
     for (const QString& line : QString::fromStdString(output.text).split(QLatin1Char('\n'))) {

@@ -33,7 +33,8 @@ TEST_F(ReportPdf, says_on_each_page_which_of_how_many_it_is) {
             EXPECT_EQ(page_objects(pdf), pages.size());
             EXPECT_GE(pages.size(), 4);
             for (qsizetype n = 0; n < pages.size(); ++n)
-                EXPECT_TRUE(pages[n].contains(QStringLiteral("page %1 of %2").arg(n + 1).arg(pages.size()))) << n << pages[n].right(200).toStdString();
+                EXPECT_TRUE(pages[n].contains(QStringLiteral("page %1 of %2").arg(n + 1).arg(pages.size())))
+                    << n << pages[n].right(200).toStdString();
         }
 }
 

@@ -265,7 +265,8 @@ TEST_F(RunPageTest, the_line_test_stands_in_the_findings_with_its_slope_and_chi_
     const RunAnalysis& analysis = document.analysis(run.uuid);
     ASSERT_TRUE(analysis.gauge.line);
     const auto items = finding_items(analysis);
-    const auto line = std::ranges::find_if(items, [](const FindingItem& item) { return item.sentence.contains(QStringLiteral("straight gauge explains")); });
+    const auto line =
+        std::ranges::find_if(items, [](const FindingItem& item) { return item.sentence.contains(QStringLiteral("straight gauge explains")); });
     ASSERT_NE(line, items.end());
     EXPECT_TRUE(line->sentence.contains(QStringLiteral("χ²"))) << line->sentence.toStdString();
     EXPECT_TRUE(line->evidence.startsWith(QStringLiteral("slope 1.05 ± "))) << line->evidence.toStdString();

@@ -152,8 +152,8 @@ TEST_F(AnalyseCommand, all_drains_of_a_unit_stand_together_after_its_runs) {
     for (int step = 10; step >= 1; --step) {
         const int minutes = 6 * 60 + 33 * step;
         const std::string from = "T" + std::string(6 + step < 10 ? "0" : "") + std::to_string(6 + step) + ":00Z";
-        const std::string to = "T" + std::string(minutes < 600 ? "0" : "") + std::to_string(minutes / 60) + ':' + std::string(minutes % 60 < 10 ? "0" : "") +
-                               std::to_string(minutes % 60) + "Z";
+        const std::string to = "T" + std::string(minutes < 600 ? "0" : "") + std::to_string(minutes / 60) + ':' +
+                               std::string(minutes % 60 < 10 ? "0" : "") + std::to_string(minutes % 60) + "Z";
         quick.replace(quick.find(from), from.size(), to);
     }
     std::string stopped = drain_sheet("Specimen", 13, 700);
@@ -164,8 +164,9 @@ TEST_F(AnalyseCommand, all_drains_of_a_unit_stand_together_after_its_runs) {
     ASSERT_EQ(imported.code, exit_good) << imported.err;
     const Outcome text = run({"analyse", path});
     ASSERT_EQ(text.code, exit_good) << text.err;
-    for (const char* part : {"All drains of Specimen together\n====", "Drains used", "Drains not used\n  run 3, ", "stopped before the cut-off",
-                             "Expected from full to cut-off", "Next run: ", "Drift: ", "Where the energy went\n  Of 1000 Wh rated: 800.0 ± 7.7 Wh delivered, about "})
+    for (const char* part :
+         {"All drains of Specimen together\n====", "Drains used", "Drains not used\n  run 3, ", "stopped before the cut-off",
+          "Expected from full to cut-off", "Next run: ", "Drift: ", "Where the energy went\n  Of 1000 Wh rated: 800.0 ± 7.7 Wh delivered, about "})
         EXPECT_NE(text.out.find(part), std::string::npos) << part << " in\n" << text.out;
     const Json json = Json::parse(run({"analyse", path, "--format", "json"}).out);
     ASSERT_EQ(json.at("units").size(), 1u);

@@ -172,7 +172,8 @@ TEST_F(CompareCommand, what_charges_and_output_runs_say_has_columns_of_its_own_w
     const auto rows = csv_rows(run({"compare", (source_dir() / "sample-data").string(), "--format", "csv"}).out);
     ASSERT_EQ(rows.size(), 3u);
     const auto& osk = *std::ranges::find_if(rows, [](const auto& row) { return row.at("unit") == "Osk 1200"; });
-    const Json claims = Json::parse(run({"analyse", (source_dir() / "sample-data").string(), "--unit", "Osk 1200", "--format", "json"}).out)["units"][0]["claims"];
+    const Json claims =
+        Json::parse(run({"analyse", (source_dir() / "sample-data").string(), "--unit", "Osk 1200", "--format", "json"}).out)["units"][0]["claims"];
     EXPECT_NEAR(std::stod(osk.at("round_trip_efficiency")), claims["round_trip"]["efficiency"]["value"].get<double>(), 1e-9);
     EXPECT_GT(std::stod(osk.at("held_output_w")), 1000);
     EXPECT_NE(osk.at("charge_time_h_lower"), "");

@@ -22,7 +22,8 @@ protected:
     std::string logbook_ = logbook();
 };
 
-constexpr const char* plain_log = "time,register (Wh),power (W)\n2027-05-11T06:00:00Z,0,80\n2027-05-11T06:00:10Z,0.2,80\nbroken,1,1\n2027-05-11T06:00:20Z,0.4,80\n";
+constexpr const char* plain_log =
+    "time,register (Wh),power (W)\n2027-05-11T06:00:00Z,0,80\n2027-05-11T06:00:10Z,0.2,80\nbroken,1,1\n2027-05-11T06:00:20Z,0.4,80\n";
 
 TEST_F(ImportTrace, says_how_the_log_is_read_what_was_taken_and_which_row_was_not) {
     const Outcome outcome = import(plain_log);

@@ -24,7 +24,8 @@ TEST_F(ReadingsCommand, one_run_has_a_row_for_each_reading) {
     ASSERT_EQ(rows.size(), 12u);
     EXPECT_EQ(rows[0][0], "time");
     // 850 Wh in 10 h from 06:00Z, so 85 Wh an hour.
-    EXPECT_EQ(rows[2], (std::vector<std::string>{"2027-05-13T07:00:00Z", "90", "85", "85", "85", rows[2][5], rows[2][6], rows[2][7], "measured", "", "", ""}));
+    EXPECT_EQ(rows[2],
+              (std::vector<std::string>{"2027-05-13T07:00:00Z", "90", "85", "85", "85", rows[2][5], rows[2][6], rows[2][7], "measured", "", "", ""}));
     EXPECT_EQ(rows[11][10], "cut-off");
 }
 

@@ -137,7 +137,9 @@ TEST_F(LoadListsTest, the_page_comes_back_with_its_list_when_the_logbook_is_open
 TEST_F(LoadListsTest, columns_of_the_comparison_outlive_the_window) {
     new_logbook();
     add_unit();
-    const auto heads = [this] { return window->findChild<ComparisonPage*>()->findChild<QTableView*>(QStringLiteral("comparisonView"))->horizontalHeader(); };
+    const auto heads = [this] {
+        return window->findChild<ComparisonPage*>()->findChild<QTableView*>(QStringLiteral("comparisonView"))->horizontalHeader();
+    };
     const auto first = [&] {
         const auto& columns = window->findChild<ComparisonPage*>()->findChild<TableModel*>()->table().columns;
         return columns[static_cast<std::size_t>(heads()->logicalIndex(0))].key;
@@ -205,8 +207,9 @@ TEST_F(ApplianceFormTest, what_cannot_be_is_explained_at_its_field) {
     submit();
     EXPECT_TRUE(trouble("measured").contains(QLatin1String("50.0 W on average")));
     EXPECT_EQ(submitted, 0);
-    for (const auto& [field, text] : {std::pair("hoursEdit", "5"), std::pair("countEdit", "2"), std::pair("dutyEdit", "70"), std::pair("startEdit", ""),
-                                      std::pair("measuredEdit", ""), std::pair("overEdit", ""), std::pair("nightEdit", "6")})
+    for (const auto& [field, text] :
+         {std::pair("hoursEdit", "5"), std::pair("countEdit", "2"), std::pair("dutyEdit", "70"), std::pair("startEdit", ""),
+          std::pair("measuredEdit", ""), std::pair("overEdit", ""), std::pair("nightEdit", "6")})
         type(field, text);
     submit();
     EXPECT_FALSE(trouble("night").isEmpty());

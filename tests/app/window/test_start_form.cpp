@@ -265,7 +265,8 @@ TEST(ReadingRules, time_spans_are_understood_and_written_back) {
         EXPECT_DOUBLE_EQ(parsed.value(), minutes) << text;
     }
     for (const char* wrong : {"", "often", "-5", "1:75", "h", "1 h 30 h", "5 days"}) EXPECT_FALSE(parse_minutes(wrong)) << wrong;
-    for (const double minutes : {0.0, 5.0, 60.0, 90.0, 240.0, 12.5}) EXPECT_DOUBLE_EQ(parse_minutes(minutes_text(minutes).toStdString()).value(), minutes);
+    for (const double minutes : {0.0, 5.0, 60.0, 90.0, 240.0, 12.5})
+        EXPECT_DOUBLE_EQ(parse_minutes(minutes_text(minutes).toStdString()).value(), minutes);
 }
 
 TEST(ReadingRules, a_kept_rule_comes_back_and_a_damaged_one_counts_as_absent) {

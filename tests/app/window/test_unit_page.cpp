@@ -142,7 +142,8 @@ TEST_F(UnitPageTest, a_gauge_that_moves_from_run_to_run_is_told_and_drawn) {
     EXPECT_EQ(chart("gaugeDriftChart").series.size(), 1U);
     read_often(1000, 960, 12);
     EXPECT_TRUE(text("gaugeDriftLabel").startsWith(QStringLiteral("The gauge's curve moves by +"))) << text("gaugeDriftLabel").toStdString();
-    EXPECT_TRUE(text("gaugeDriftLabel").contains(QStringLiteral("Wh per gauge point from run 1 to run 2: 10.00 to 10.00"))) << text("gaugeDriftLabel").toStdString();
+    EXPECT_TRUE(text("gaugeDriftLabel").contains(QStringLiteral("Wh per gauge point from run 1 to run 2: 10.00 to 10.00")))
+        << text("gaugeDriftLabel").toStdString();
     const auto& content = chart("gaugeDriftChart");
     const auto* earlier = series(content, "earlier");
     const auto* later = series(content, "later");

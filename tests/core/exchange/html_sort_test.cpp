@@ -24,7 +24,9 @@ Object.defineProperty(Element.prototype, "firstChild", { get: function () { retu
 Object.defineProperty(Element.prototype, "cells", { get: function () { return this.childNodes; } });
 Object.defineProperty(Element.prototype, "rows", { get: function () { return this.childNodes; } });
 Object.defineProperty(Element.prototype, "cellIndex", { get: function () { return this.parentNode.childNodes.indexOf(this); } });
-Object.defineProperty(Element.prototype, "textContent", { get: function () { return this.text || this.childNodes.map(function (c) { return c.textContent; }).join(""); } });
+Object.defineProperty(Element.prototype, "textContent", { get: function () {
+  return this.text || this.childNodes.map(function (c) { return c.textContent; }).join("");
+} });
 function element(name, text, attributes) {
   var made = new Element(name), words = new Element("#text");
   words.text = text; made.appendChild(words);
@@ -52,7 +54,8 @@ protected:
             program += head ? "" : "var row = new Element('tr'); body.appendChild(row);\n";
             for (const Element& cell : cells) {
                 nlohmann::json attributes = cell.attributes;
-                program += std::string(head ? "head" : "row") + ".appendChild(element('td', " + nlohmann::json(text_of(cell.inner)).dump() + ", " + attributes.dump() + "));\n";
+                program += std::string(head ? "head" : "row") + ".appendChild(element('td', " + nlohmann::json(text_of(cell.inner)).dump() + ", " +
+                           attributes.dump() + "));\n";
             }
             head = false;
         }
@@ -70,7 +73,8 @@ Table loads() {
     Table table;
     table.columns = {{"unit", "unit", "", TableColumn::Content::text, 0}, {"load", "load", "W", TableColumn::Content::quantity, 0}};
     const auto load = [](double w) { return known("load", "W", w, 1, Kind::measured); };
-    table.rows = {{std::string("c"), load(120)}, {std::string("a"), not_known("load", "W", "none")}, {std::string("b"), load(9)}, {std::string("d"), load(64)}};
+    table.rows = {
+        {std::string("c"), load(120)}, {std::string("a"), not_known("load", "W", "none")}, {std::string("b"), load(9)}, {std::string("d"), load(64)}};
     return table;
 }
 
@@ -92,7 +96,8 @@ TEST_F(HtmlSort, heads_become_buttons_so_that_keys_press_them_too) {
 TEST_F(HtmlSort, times_sort_as_instants_across_a_change_of_the_clocks) {
     Table table;
     table.columns = {{"time", "time", "", TableColumn::Content::text, 0, true, true}};
-    for (const char* time : {"2027-10-31T02:10:00+01:00", "2027-10-31T02:30:00+02:00", "2027-10-31T01:50:00+02:00"}) table.rows.push_back({std::string(time)});
+    for (const char* time : {"2027-10-31T02:10:00+01:00", "2027-10-31T02:30:00+02:00", "2027-10-31T01:50:00+02:00"})
+        table.rows.push_back({std::string(time)});
     EXPECT_EQ(after(table, click(0) + "print(order(0));"), "2027-10-31T01:50:00+02:00;2027-10-31T02:30:00+02:00;2027-10-31T02:10:00+01:00\n");
 }
 

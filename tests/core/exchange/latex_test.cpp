@@ -13,7 +13,8 @@ TEST(LatexText, no_character_of_a_text_is_a_command) {
     EXPECT_EQ(latex_text("\\ { } $ & # ^ _ ~ %"),
               "\\textbackslash{} \\{ \\} \\$ \\& \\# \\textasciicircum{} \\_ \\textasciitilde{} \\%");
     EXPECT_EQ(latex_text("\\input{/etc/passwd}"), "\\textbackslash{}input\\{/etc/passwd\\}");
-    EXPECT_EQ(latex_text("<a|b> \"c\" `d`"), "\\textless{}a\\textbar{}b\\textgreater{} \\textquotedbl{}c\\textquotedbl{} \\textasciigrave{}d\\textasciigrave{}");
+    EXPECT_EQ(latex_text("<a|b> \"c\" `d`"),
+              "\\textless{}a\\textbar{}b\\textgreater{} \\textquotedbl{}c\\textquotedbl{} \\textasciigrave{}d\\textasciigrave{}");
 }
 
 TEST(LatexText, every_printable_ascii_text_comes_back) {
@@ -50,10 +51,10 @@ TEST(LatexText, a_minus_before_a_digit_is_a_minus_and_numbers_do_not_break) {
 
 TEST(TableLatex, names_its_packages_and_holds_head_rows_notes_and_method) {
     const std::string text = table_text(hostile_table(), TableFormat::latex);
-    for (const char* part : {"\\usepackage{array,booktabs,longtable}", "\\usepackage[T1]{fontenc}", "\\caption{Hostile \\& \\textless{}odd\\textgreater{} {[}units{]}}",
-                             "\\toprule", "\\midrule", "\\bottomrule", "\\endfirsthead", "\\endhead",
-                             "937~$\\pm$~19", "0.781~$\\pm$~0.016", "not~known\\rlap{\\textsuperscript{",
-                             "\\par\\noindent\\textbf{How \\& why.} Divided; see {*}JCGM 100:2008{*}, a \\textless{} b."})
+    for (const char* part :
+         {"\\usepackage{array,booktabs,longtable}", "\\usepackage[T1]{fontenc}", "\\caption{Hostile \\& \\textless{}odd\\textgreater{} {[}units{]}}",
+          "\\toprule", "\\midrule", "\\bottomrule", "\\endfirsthead", "\\endhead", "937~$\\pm$~19", "0.781~$\\pm$~0.016",
+          "not~known\\rlap{\\textsuperscript{", "\\par\\noindent\\textbf{How \\& why.} Divided; see {*}JCGM 100:2008{*}, a \\textless{} b."})
         EXPECT_NE(text.find(part), std::string::npos) << part;
     EXPECT_NE(text.find("{@{}"), std::string::npos);
 }
@@ -64,7 +65,8 @@ TEST(TableLatex, every_environment_and_brace_is_closed) {
         for (const char* name : {"longtable", "tabular"}) {
             long open = 0;
             for (const auto& [word, step] : {std::pair{"\\begin{", 1L}, std::pair{"\\end{", -1L}})
-                for (std::size_t at = text.find(word + std::string(name)); at != std::string::npos; at = text.find(word + std::string(name), at + 1)) open += step;
+                for (std::size_t at = text.find(word + std::string(name)); at != std::string::npos; at = text.find(word + std::string(name), at + 1))
+                    open += step;
             EXPECT_EQ(open, 0) << name;
         }
         long depth = 0;

@@ -118,7 +118,8 @@ inline std::vector<ReadRow> read_json(const Table& table, const std::string& tex
             ReadCell& cell = row[column.key];
             if (any.is_string()) cell.text = any;
             if (any.is_object())
-                cell = {"", any.at("unit"), any.at("kind"), any.at("reason"), number(any.at("value")), number(any.at("lower")), number(any.at("upper"))};
+                cell = {
+                    "", any.at("unit"), any.at("kind"), any.at("reason"), number(any.at("value")), number(any.at("lower")), number(any.at("upper"))};
         }
     }
     return rows;

@@ -47,7 +47,8 @@ Compared sample() {
 
 const ReportTable* differences(const Report& report) {
     for (const ReportBlock& block : report.blocks)
-        if (const auto* table = std::get_if<ReportTable>(&block); table && !table->table.heads.empty() && table->table.heads.front() == "first") return table;
+        if (const auto* table = std::get_if<ReportTable>(&block); table && !table->table.heads.empty() && table->table.heads.front() == "first")
+            return table;
     return nullptr;
 }
 

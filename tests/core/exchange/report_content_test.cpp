@@ -19,9 +19,9 @@ TEST(RunReport, the_chapters_stand_in_order_with_the_summary_first) {
     const ReportSample sample(full_drain());
     const Report report = run_report(sample.run(), sample.fit(), options);
     EXPECT_EQ(chapters(report),
-              (std::vector<std::string>{"Summary", "What was measured, and with what", "Results", "What cannot be known from these readings", "Charts",
-                                        "Findings", "Uncertainty budget", "Method and sources", "Readings", "Amendments of readings", "Cautions",
-                                        "About this report"}));
+              (std::vector<std::string>{"Summary", "What was measured, and with what", "Results", "What cannot be known from these readings",
+                                        "Charts", "Findings", "Uncertainty budget", "Method and sources", "Readings", "Amendments of readings",
+                                        "Cautions", "About this report"}));
     ASSERT_FALSE(report.blocks.empty());
     ASSERT_TRUE(std::holds_alternative<ReportHeading>(report.blocks.front()));
     EXPECT_EQ(std::get<ReportHeading>(report.blocks.front()).text, "Summary");

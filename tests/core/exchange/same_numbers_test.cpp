@@ -110,7 +110,8 @@ TEST(SameNumbers, in_both_forms_of_the_clipboard) {
         for (std::string line; std::getline(lines, line);) {
             auto& fields = records.emplace_back();
             std::size_t begin = 0;
-            for (std::size_t tab; (tab = line.find('\t', begin)) != std::string::npos; begin = tab + 1) fields.push_back(line.substr(begin, tab - begin));
+            for (std::size_t tab; (tab = line.find('\t', begin)) != std::string::npos; begin = tab + 1)
+                fields.push_back(line.substr(begin, tab - begin));
             fields.push_back(line.substr(begin));
             for (std::string& field : fields)
                 if (field.size() > 1 && field.front() == '"') field = all_replaced(field.substr(1, field.size() - 2), "\"\"", "\"");
@@ -194,7 +195,8 @@ TEST(SameNumbers, rounded_as_their_interval_allows_in_latex) {
         const std::string begin_keys = "\n% columns: ", end_table = "\\end{longtable}\n";
         for (std::size_t at = text.find(begin_keys); at != std::string::npos; at = text.find(begin_keys, at + 1)) {
             const std::string part = text.substr(at + 1, text.find(end_table, at) + end_table.size() - at - 1);
-            const std::vector<std::size_t> columns = columns_named(table, part.substr(begin_keys.size() - 1, part.find('\n') - begin_keys.size() + 1));
+            const std::vector<std::size_t> columns =
+                columns_named(table, part.substr(begin_keys.size() - 1, part.find('\n') - begin_keys.size() + 1));
             for (const std::size_t c : columns) keys_seen.insert(table.columns[c].key);
             std::size_t r = 0;
             for (const std::string& line : lines_between(part, "\\endfoot\n", "\\end{longtable}")) {
@@ -237,7 +239,8 @@ TEST(SameNumbers, rounded_as_their_interval_allows_in_markdown) {
         std::vector<std::string> notes;
         std::istringstream lines(text);
         for (std::string line; std::getline(lines, line);) {
-            if (line.starts_with("<sup>")) notes.push_back(markdown_plain(line.substr(line.find("</sup> ") + 7, line.size() - line.find("</sup> ") - 9)));
+            if (line.starts_with("<sup>"))
+                notes.push_back(markdown_plain(line.substr(line.find("</sup> ") + 7, line.size() - line.find("</sup> ") - 9)));
             if (!line.starts_with("| ")) continue;
             auto& row = rows.emplace_back();
             auto parts = split_unescaped(line, '|');

@@ -80,7 +80,8 @@ TEST(TableFormats, known_names_are_found_and_others_are_answered_with_the_list) 
 
 TEST(WriteTable, writes_the_same_bytes_as_the_text) {
     const TempFolder folder;
-    for (const TableFormat format : {TableFormat::text, TableFormat::csv, TableFormat::markdown, TableFormat::html, TableFormat::json, TableFormat::latex}) {
+    for (const TableFormat format :
+         {TableFormat::text, TableFormat::csv, TableFormat::markdown, TableFormat::html, TableFormat::json, TableFormat::latex}) {
         ASSERT_TRUE(write_table(hostile_table(), format, folder / "t").ok());
         EXPECT_EQ(file_text(folder / "t"), table_text(hostile_table(), format));
     }

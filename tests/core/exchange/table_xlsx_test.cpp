@@ -72,7 +72,8 @@ TEST_F(TableXlsx, the_head_is_as_high_as_its_longest_title_needs) {
     table.columns = {{"unit", "unit", {}, TableColumn::Content::text, 0}};
     EXPECT_NE(xlsx_member(written(table), "xl/worksheets/sheet1.xml").find("<row r=\"1\" spans=\"1:1\">"), std::string::npos);
     table.columns = {{"long", "a title of more words than one line holds", {}, TableColumn::Content::text, 0}};
-    EXPECT_NE(xlsx_member(written(table), "xl/worksheets/sheet1.xml").find("ht=\"45\""), std::string::npos) << "17 bold letters a line: three lines of 15 points";
+    EXPECT_NE(xlsx_member(written(table), "xl/worksheets/sheet1.xml").find("ht=\"45\""), std::string::npos)
+        << "17 bold letters a line: three lines of 15 points";
 }
 
 TEST_F(TableXlsx, no_text_becomes_a_formula) {

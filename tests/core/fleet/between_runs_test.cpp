@@ -223,7 +223,8 @@ TEST(BetweenRuns, a_load_that_is_switched_lies_between_the_tested_ones_by_its_me
     EXPECT_TRUE(predict_under(steady, unit, {100, 0.5, {}}).within_tested_loads);
     const LoadPrediction strong = predict_under(steady, unit, {500, 0.2, {}});
     EXPECT_FALSE(strong.within_tested_loads) << "its mean is 100 W, but no drain was at 500 W";
-    EXPECT_TRUE(contains(strong.run_time_h.reason, "beyond the tested loads (40 to 200 W on average, as this one, but 40 to 200 W while on, this one 500 W)"))
+    EXPECT_TRUE(
+        contains(strong.run_time_h.reason, "beyond the tested loads (40 to 200 W on average, as this one, but 40 to 200 W while on, this one 500 W)"))
         << strong.run_time_h.reason;
     EXPECT_FALSE(predict_under(steady, unit, {100, 0.2, {}}).within_tested_loads) << "20 W on average";
 

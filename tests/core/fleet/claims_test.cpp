@@ -77,7 +77,8 @@ TEST(RoundTrips, the_gain_of_one_meter_cancels_and_that_of_two_does_not) {
     records[1].meter->uuid = "other";
     records[1].run.meter_uuid = "other";
     const RoundTrip apart = round_trip(records, energies_of(records));
-    // Two rectangular limits of 1 %: a triangle of 2 %, 95 % within 2 (1 - sqrt 0.05) = 1.55 %; the larger one convolved with the other as normal gives 1.6 %.
+    // Two rectangular limits of 1 %: a triangle of 2 %, 95 % within 2 (1 - sqrt 0.05) = 1.55 %; the larger one convolved with the other as normal
+    // gives 1.6 %.
     EXPECT_NEAR(*apart.efficiency.half_width() / *apart.efficiency.value, 0.0155, 0.001);
     EXPECT_NE(apart.efficiency.reason.find("do not cancel"), std::string::npos);
     records[1].meter->limit_percent.reset();

@@ -89,7 +89,8 @@ TEST(CompareUnits, what_was_not_begun_before_a_stop_is_absent) {
 TEST(CompareUnits, remarks_speak_of_the_units_that_stay) {
     Comparison comparison = compare_as_tested(scenario_records());
     const auto speaks_of_meters = [&] {
-        return std::ranges::any_of(comparison.remarks, [](const std::string& remark) { return remark.find("Different meters") != std::string::npos; });
+        return std::ranges::any_of(comparison.remarks,
+                                   [](const std::string& remark) { return remark.find("Different meters") != std::string::npos; });
     };
     ASSERT_TRUE(speaks_of_meters());
     keep_units(comparison, [](const Unit& unit) { return unit.name != "Tarrow 2k"; });

@@ -103,7 +103,8 @@ TEST(FairComparison, a_unit_that_stands_as_tested_comes_after_those_at_the_commo
 TEST(FairComparison, a_load_that_is_switched_delivers_less_than_a_steady_one_of_the_same_mean) {
     const Comparison tested = two_units(1, "meter", "meter", 1000);
     const UnitFit& fit = tested.fits[0];
-    const LoadPrediction steady = predict_under(fit, specimen_claims(), {100, 1, {}}), switched = predict_under(fit, specimen_claims(), {400, 0.25, {}});
+    const LoadPrediction steady = predict_under(fit, specimen_claims(), {100, 1, {}}),
+                         switched = predict_under(fit, specimen_claims(), {400, 0.25, {}});
     const double c = fit.parameters->c_per_w;
     ASSERT_GT(c, 0);
     EXPECT_NEAR(*switched.run_time_h.value, fit.parameters->e_star_wh / (100 + fit.parameters->p_star_w + c * 400 * 400 * 0.25), 1e-9);

@@ -48,7 +48,8 @@ TEST(CurveShift, equal_curves_do_not_differ_and_the_sign_tells_the_direction) {
 }
 
 TEST(CurveShift, a_jump_between_two_readings_may_be_anywhere_between_them) {
-    // One gauge, which jumps between 50 and 60 % of the depth. Read at 50 and 70 %, then at 40 and 60 %: lines between these readings lie 10 points apart.
+    // One gauge, which jumps between 50 and 60 % of the depth. Read at 50 and 70 %, then at 40 and 60 %: lines between these readings lie 10 points
+    // apart.
     const std::vector<double> above{0, 2, 4, 6, 8, 10, -8, -6, -4, -2, 0};
     GaugeCurve before = tenths(above), after = tenths(above);
     before.points.erase(before.points.begin() + 6);

@@ -96,8 +96,10 @@ TEST(LossSplit, what_is_missing_is_named) {
     unrated.unit.rated_energy_wh.reset();
     charge.run.kind = RunKind::charge;
     unstated.run.started_full.reset();
-    const std::pair<RunRecord, const char*> cases[] = {
-        {stopped, "did not go to cut-off"}, {unrated, "rated energy of the unit is not stated"}, {charge, "a charge run does not tell it"}, {unstated, "started full"}};
+    const std::pair<RunRecord, const char*> cases[] = {{stopped, "did not go to cut-off"},
+                                                       {unrated, "rated energy of the unit is not stated"},
+                                                       {charge, "a charge run does not tell it"},
+                                                       {unstated, "started full"}};
     for (const auto& [record, words] : cases) {
         const LossSplit split = split_of(record, fit);
         EXPECT_EQ(split.rest_wh.kind, Kind::not_known);

@@ -58,15 +58,17 @@ TEST(PvCharges, panels_that_charge_together_have_each_its_energy_and_a_total_who
     EXPECT_NEAR(*charge.peak_charge_w.value, 310, 1e-6) << "180 and 130 W in the second hour, not 200 and 190 W";
     EXPECT_EQ(pv_claim(claims).verdict, ClaimVerdict::not_reached);
     EXPECT_EQ(pv_claim(claims).run_uuids, (std::vector<std::string>{"panel1", "panel2"}));
-    EXPECT_EQ(charge.sentence, "Charge from PV by 2 panels together: 1120.0 ± 8.8 Wh, peak at least 307 W; run 1 (east): 560.0 ± 5.4 Wh; run 2 (west): 560.0 ± 5.4 Wh");
+    EXPECT_EQ(
+        charge.sentence,
+        "Charge from PV by 2 panels together: 1120.0 ± 8.8 Wh, peak at least 307 W; run 1 (east): 560.0 ± 5.4 Wh; run 2 (west): 560.0 ± 5.4 Wh");
 }
 
 TEST(PvCharges, gains_of_two_meters_partly_cancel_and_those_of_one_add) {
     const std::vector<double> watts{200, 200, 200};
     const Quantity two = claims_of({panel(1, "", "a", watts), panel(2, "", "b", watts)}).pv_charges[0].charged_wh;
     const Quantity one = claims_of({panel(1, "", "a", watts), panel(2, "", "a", watts)}).pv_charges[0].charged_wh;
-    // Two rectangular gains of 6 Wh each: their sum is triangular, of half-width 12 Wh, with 95 % within (1 - sqrt(0.05)) of it (JCGM 101:2008, 6.4.5). The
-    // convolution of one with the other as normal comes to 0.3 Wh of that, the register's step to less.
+    // Two rectangular gains of 6 Wh each: their sum is triangular, of half-width 12 Wh, with 95 % within (1 - sqrt(0.05)) of it (JCGM
+    // 101:2008, 6.4.5). The convolution of one with the other as normal comes to 0.3 Wh of that, the register's step to less.
     EXPECT_NEAR(half_width(two), 12 * (1 - std::sqrt(0.05)), 0.4);
     EXPECT_NEAR(half_width(one), 12 * 0.95, 0.1);
 }

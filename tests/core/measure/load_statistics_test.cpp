@@ -33,8 +33,8 @@ std::optional<LoadStatistics> statistics_of(const std::vector<TraceSample>& samp
 }
 
 TEST(LoadStatisticsTest, energy_of_the_published_discharge_is_that_of_its_source) {
-    // B. Saha and K. Goebel (2007), Battery Data Set, NASA Ames Prognostics Data Repository, cell B0005, first discharge, four decimals: trapezoid from the
-    // first sample to the first below 2.7 V gives 6.5937529911 Wh.
+    // B. Saha and K. Goebel (2007), Battery Data Set, NASA Ames Prognostics Data Repository, cell B0005, first discharge, four decimals: trapezoid
+    // from the first sample to the first below 2.7 V gives 6.5937529911 Wh.
     std::vector<TraceSample> samples;
     for (const CellSample& each : cell_b0005) {
         samples.push_back(sample(each.seconds, each.volts * each.amperes));
@@ -48,13 +48,14 @@ TEST(LoadStatisticsTest, energy_of_the_published_discharge_is_that_of_its_source
 }
 
 TEST(LoadStatisticsTest, integrated_power_agrees_with_the_register_of_a_cycler_as_published) {
-    // TRI-AMDD/beep (Apache-2.0), beep/tests/test_files/2017-05-09_test-TC-contact_CH33.csv: a charge at 1.1 A with the tester's own counter. Seven of its rows
-    // integrate to 0.84934320 Wh, its register says 0.84828818 Wh; times to the ms leave 1e-6.
+    // TRI-AMDD/beep (Apache-2.0), beep/tests/test_files/2017-05-09_test-TC-contact_CH33.csv: a charge at 1.1 A with the tester's own counter. Seven
+    // of its rows integrate to 0.84934320 Wh, its register says 0.84828818 Wh; times to the ms leave 1e-6.
     struct Row {
         double s, a, v, wh;
     };
-    constexpr Row rows[] = {{191.8657, 1.100030, 3.464289, 1.2536608}, {294.4021, 1.099923, 3.379820, 1.3599422}, {434.4867, 1.100158, 3.384995, 1.5047086},
-                            {574.5750, 1.100200, 3.391093, 1.6497314}, {724.6592, 1.100071, 3.397194, 1.8053783}, {854.7289, 1.100242, 3.403139, 1.9405036},
+    constexpr Row rows[] = {{191.8657, 1.100030, 3.464289, 1.2536608}, {294.4021, 1.099923, 3.379820, 1.3599422},
+                            {434.4867, 1.100158, 3.384995, 1.5047086}, {574.5750, 1.100200, 3.391093, 1.6497314},
+                            {724.6592, 1.100071, 3.397194, 1.8053783}, {854.7289, 1.100242, 3.403139, 1.9405036},
                             {1009.8129, 1.099961, 3.411330, 2.1019490}};
     std::vector<TraceSample> samples;
     for (const Row& row : rows) {

@@ -194,7 +194,9 @@ TEST(LogTrack, a_gap_in_integrated_power_is_bounded_and_never_bridged) {
     log.with_register = false;
     std::vector<TraceSample> samples = log.samples();
     const auto drop = [&samples](double from_h, double to_h) {
-        std::erase_if(samples, [=](const TraceSample& sample) { return sample.time_ms > RecordBuilder::moment_ms(from_h) && sample.time_ms < RecordBuilder::moment_ms(to_h); });
+        std::erase_if(samples, [=](const TraceSample& sample) {
+            return sample.time_ms > RecordBuilder::moment_ms(from_h) && sample.time_ms < RecordBuilder::moment_ms(to_h);
+        });
     };
     drop(2.5, 2.5 + 90.0 / 3600);
     give_log(run.record(), samples);
@@ -212,7 +214,8 @@ TEST(LogTrack, a_gap_in_integrated_power_is_bounded_and_never_bridged) {
     const EnergyAnalysis missing = analyse_energy(run.record());
     EXPECT_EQ(missing.delivered_wh.kind, Kind::at_least);
     EXPECT_NEAR(*missing.delivered_wh.value, 758, 0.5);
-    EXPECT_NE(missing.track.missing_reason.find("up to 40 Wh may have flowed at the highest power of 80 W"), std::string::npos) << missing.track.missing_reason;
+    EXPECT_NE(missing.track.missing_reason.find("up to 40 Wh may have flowed at the highest power of 80 W"), std::string::npos)
+        << missing.track.missing_reason;
 }
 
 TEST(LogTrack, registers_noted_by_hand_go_before_integrated_power_which_is_held_against_them) {
@@ -312,8 +315,9 @@ TEST(LogTrack, the_register_of_a_cycler_agrees_with_its_power_within_the_samplin
     struct Row {
         double s, a, v, wh;
     };
-    constexpr Row rows[] = {{191.8657, 1.100030, 3.464289, 1.2536608}, {294.4021, 1.099923, 3.379820, 1.3599422}, {434.4867, 1.100158, 3.384995, 1.5047086},
-                            {574.5750, 1.100200, 3.391093, 1.6497314}, {724.6592, 1.100071, 3.397194, 1.8053783}, {854.7289, 1.100242, 3.403139, 1.9405036},
+    constexpr Row rows[] = {{191.8657, 1.100030, 3.464289, 1.2536608}, {294.4021, 1.099923, 3.379820, 1.3599422},
+                            {434.4867, 1.100158, 3.384995, 1.5047086}, {574.5750, 1.100200, 3.391093, 1.6497314},
+                            {724.6592, 1.100071, 3.397194, 1.8053783}, {854.7289, 1.100242, 3.403139, 1.9405036},
                             {1009.8129, 1.099961, 3.411330, 2.1019490}};
     RecordBuilder run;
     run.at(191.866 / 3600, 20, {}).at(1009.813 / 3600, 30, {});
