@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A window that types readings into the entry row of a run for ever; after each that the row has recorded it prints the reading's uuid, and
-// after each half-typed row that was kept, "half" with what stands in the gauge field.
-//   ullage_typist FILE RUN
+// after each half-typed row that was kept, "half" with what stands in the gauge field. It kills itself in its N-th action on the disk, opening
+// included: so a failure can be repeated.
+//   ullage_typist FILE RUN N
+#include "core/store/faulty_disk.h"
 #include "document/document.h"
 #include "pages/entry_row.h"
 #include "pages/run_page.h"
@@ -26,7 +28,9 @@ bool say(const std::string& line) {
 int main(int count, char** words) {
     using namespace ullage;
     const QApplication application(count, words);
-    if (count < 3) return 2;
+    if (count < 4) return 2;
+    test::FaultyDisk disk;
+    disk.kill_at(std::stol(words[3]));
     const SystemClock clock;
     Document document(clock);
     const std::string run = words[2];
