@@ -8,6 +8,7 @@
 #include "trace/clock_offset.h"
 
 #include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -137,6 +138,10 @@ void LogForm::add_choices() {
     }
     line->addStretch();
     addWide(box);
+    follow_ = new QCheckBox(tr("&Follow it: another program is still writing this file"));
+    follow_->setObjectName(QStringLiteral("followCheck"));
+    addWide(follow_);
+    connect(follow_, &QCheckBox::toggled, this, &LogForm::look);
     for (QComboBox* combo : {delimiter_, decimal_, date_order_, times_, register_unit_}) connect(combo, &QComboBox::activated, this, &LogForm::look);
     for (QLineEdit* edit : {zone_, start_, offset_}) connect(edit, &QLineEdit::editingFinished, this, &LogForm::look);
     connect(estimate_button_, &QPushButton::clicked, this, &LogForm::estimate_offset);
@@ -156,6 +161,7 @@ LayoutAnswers LogForm::answers() const {
 
 Result<TraceReadOptions> LogForm::read_options() const {
     TraceReadOptions options;
+    options.whole_lines = follow();
     options.zone = zone_->text().trimmed().toStdString();
     if (options.zone.empty()) options.zone = "UTC";
     const auto first = std::ranges::find(record_.readings, false, &Reading::withdrawn);
@@ -319,6 +325,8 @@ std::optional<std::string> LogForm::meterUuid() const {
     return uuid.isEmpty() ? std::nullopt : std::optional(uuid.toStdString());
 }
 
+bool LogForm::follow() const { return follow_->isChecked(); }
+
 TraceReadOptions LogForm::options() {
     set_busy(true);
     TraceReadOptions options = options_;
@@ -339,7 +347,7 @@ void LogForm::set_busy(bool busy) {
     progress_->setValue(0);
     progress_->setVisible(busy);
     for (QWidget* part : findChildren<QWidget*>())
-        if (qobject_cast<QComboBox*>(part) || qobject_cast<QLineEdit*>(part) || part == estimate_button_ || part == check_button_ ||
+        if (qobject_cast<QComboBox*>(part) || qobject_cast<QLineEdit*>(part) || part == follow_ || part == estimate_button_ || part == check_button_ ||
             part->objectName() == QLatin1String("submitButton"))
             part->setDisabled(busy);
     if (!busy) show_found();
@@ -358,10 +366,15 @@ void LogForm::showImported(const TraceTally& tally) {
     for (QWidget* part : {static_cast<QWidget*>(rows_), static_cast<QWidget*>(doubts_), static_cast<QWidget*>(findChild<QPushButton*>(QStringLiteral("submitButton")))})
         part->hide();
     for (QWidget* part : findChildren<QWidget*>())
-        if (qobject_cast<QComboBox*>(part) || qobject_cast<QLineEdit*>(part) || part == estimate_button_ || part == check_button_) part->setEnabled(false);
+        if (qobject_cast<QComboBox*>(part) || qobject_cast<QLineEdit*>(part) || part == follow_ || part == estimate_button_ || part == check_button_) part->setEnabled(false);
     auto* close_button = findChild<QPushButton*>(QStringLiteral("cancelButton"));
     close_button->setText(tr("Close"));
     close_button->setFocus();
+}
+
+void LogForm::showTaken() {
+    set_busy(false);
+    accept();
 }
 
 void LogForm::refuseImport(const QString& sentence) {

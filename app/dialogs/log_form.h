@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+class QCheckBox;
 class QProgressBar;
 class QTableWidget;
 
@@ -26,10 +27,13 @@ public:
     [[nodiscard]] QString path() const { return path_; }
     [[nodiscard]] const TraceDetection& detection() const { return preview_.detection; }
     [[nodiscard]] std::optional<std::string> meterUuid() const;
+    [[nodiscard]] bool follow() const; ///< another program is still writing the log
     /// With a progress that shows itself here and returns false after Cancel. The form must outlive its use.
     [[nodiscard]] TraceReadOptions options();
     /// After an import: closes the form; where rows were left out or taken with a doubt, lists them first.
     void showImported(const TraceTally& tally);
+    /// After the rest of a log was taken that the run had already.
+    void showTaken();
     /// After an import that failed or was cancelled: says so and gives the fields free again.
     void refuseImport(const QString& sentence);
 
@@ -65,6 +69,7 @@ private:
     QTableWidget *rows_, *odd_rows_;
     QComboBox *meter_, *delimiter_, *decimal_, *date_order_, *times_, *register_unit_;
     QLineEdit *zone_, *start_, *offset_;
+    QCheckBox* follow_;
     QPushButton *estimate_button_, *check_button_;
     QProgressBar* progress_;
 };

@@ -6,6 +6,7 @@
 #include "fleet/forecast.h"
 #include "measure/load_statistics.h"
 #include "store/logbook.h"
+#include "trace/log_follow.h"
 #include "trace/trace_import.h"
 
 #include <QObject>
@@ -110,7 +111,14 @@ public:
     Result<ImportedTrace> importTrace(const std::string& run_uuid, const std::optional<std::string>& meter_uuid, const QString& path,
                                       const TraceDetection& detection, const TraceReadOptions& options);
     Result<void> withdrawTrace(const Trace& trace);
-    /// The logs of a run that are not withdrawn, in order of their first sample. Errors: as Logbook::traces.
+    /// The log of the run that this file continues, or is: see trace_continued_by().
+    Result<std::optional<Trace>> traceContinuedBy(const std::string& run_uuid, const QString& path) const;
+    /// What a followed log has gained goes into its run, see LogFollow; it cannot be undone apart from its log. Nothing is announced: that is for
+    /// announceGrowth(), which may wait for more.
+    Result<LogFollow> beginFollow(const Trace& trace, const QString& path, bool maybe_anew) const;
+    Result<FollowLook> lookAtLog(LogFollow& follow);
+    void announceGrowth(const std::string& run_uuid);
+    /// The logs of a run (of all when empty) that are not withdrawn, in order of their first sample. Errors: as Logbook::traces.
     Result<std::vector<Trace>> traces(const std::string& run_uuid) const;
     Result<void> readSamples(const std::string& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const;
     /// What the logs of a run say of its load, see load_of_run(); two passes over all samples.

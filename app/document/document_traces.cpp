@@ -41,6 +41,25 @@ Result<void> Document::withdrawTrace(const Trace& trace) {
     return {};
 }
 
+Result<std::optional<Trace>> Document::traceContinuedBy(const std::string& run_uuid, const QString& path) const {
+    if (!state_->book) return State::nothing_open();
+    return trace_continued_by(*state_->book, run_uuid, path.toStdString());
+}
+
+Result<LogFollow> Document::beginFollow(const Trace& trace, const QString& path, bool maybe_anew) const {
+    if (!state_->book) return State::nothing_open();
+    return LogFollow::begin(*state_->book, trace, path.toStdString(), maybe_anew);
+}
+
+Result<FollowLook> Document::lookAtLog(LogFollow& follow) {
+    if (!state_->book) return State::nothing_open();
+    return follow.look(*state_->book);
+}
+
+void Document::announceGrowth(const std::string& run_uuid) {
+    if (state_->book && run(run_uuid)) state_->applied(readings_of(run_uuid));
+}
+
 Result<std::vector<Trace>> Document::traces(const std::string& run_uuid) const {
     if (!state_->book) return State::nothing_open();
     auto found = state_->book->traces(run_uuid);

@@ -3,7 +3,9 @@
 
 #include "base/number.h"
 #include "charts/line_chart.h"
+#include "pages/log_list.h"
 #include "pages/page_parts.h"
+#include "services/log_follower.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/words.h"
@@ -17,7 +19,7 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
+#include <tuple>
 #include <utility>
 
 namespace ullage {
@@ -57,17 +59,6 @@ std::vector<LoadFigure> figures_of(const LoadStatistics& load) {
     return figures;
 }
 
-QString log_words(const Trace& trace, const std::string& zone) {
-    const QLocale locale;
-    QString text = LogView::tr("%1: %2 samples from %3 to %4")
-                       .arg(text_of(trace.file_name), locale.toString(static_cast<qlonglong>(trace.samples)), text_of(format_iso8601(trace.first_ms, zone)),
-                            text_of(format_iso8601(trace.last_ms, zone)));
-    if (trace.rows_left_out > 0)
-        text += (trace.rows_left_out == 1 ? LogView::tr(", %1 row left out") : LogView::tr(", %1 rows left out")).arg(locale.toString(static_cast<qlonglong>(trace.rows_left_out)));
-    if (trace.offset_ms != 0) text += LogView::tr(", clock moved by %1 s").arg(locale.toString(static_cast<double>(trace.offset_ms) / 1000));
-    return text;
-}
-
 void clear_layout(QLayout& layout) {
     while (QLayoutItem* item = layout.takeAt(0)) {
         delete item->widget();
@@ -79,7 +70,7 @@ void clear_layout(QLayout& layout) {
 
 LogView::LogView(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), chart_(new LineChart(this)), empty_(new_paragraph("noLogLabel", Tone::soft)),
-      error_(new_paragraph("logErrorLabel", Tone::fault)), logs_box_(new QWidget(this)), figures_box_(new QWidget(this)),
+      error_(new_paragraph("logErrorLabel", Tone::fault)), logs_(new LogList(this)), figures_box_(new QWidget(this)),
       import_(new_button("importLogButton", tr("Import log…"))), appliance_(new_button("logApplianceButton", tr("Add to a load list…"))) {
     setObjectName(QStringLiteral("logView"));
     chart_->setObjectName(QStringLiteral("logChart"));
@@ -103,9 +94,7 @@ LogView::LogView(Document& document, QWidget* parent)
     figures_->setVerticalSpacing(2);
     figures_->setHorizontalSpacing(spacing::page_margin_px);
     column->addWidget(figures_box_);
-    logs_ = new QVBoxLayout(logs_box_);
-    logs_->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(logs_box_);
+    column->addWidget(logs_);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(import_);
     buttons->addWidget(appliance_);
@@ -115,6 +104,8 @@ LogView::LogView(Document& document, QWidget* parent)
     error_->hide();
     connect(import_, &QPushButton::clicked, this, &LogView::importAsked);
     connect(appliance_, &QPushButton::clicked, this, &LogView::applianceAsked);
+    connect(logs_, &LogList::withdrawAsked, this, &LogView::withdraw, Qt::QueuedConnection);
+    connect(logs_, &LogList::followAsked, this, &LogView::followAsked);
     connect(chart_, &LineChart::visibleSpanChanged, this, &LogView::show_span);
 }
 
@@ -128,12 +119,13 @@ void LogView::setRun(const QString& run_uuid) {
 void LogView::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     look();
+    show_logs(); // following says nothing to a view out of sight
 }
 
 std::string LogView::mark_of(const std::vector<Trace>& traces) const {
     const RunRecord* record = document_.run(run_uuid_);
     std::string mark = run_uuid_;
-    for (const Trace& trace : traces) mark += ' ' + trace.uuid;
+    for (const Trace& trace : traces) mark += fmt::format(" {} {}", trace.uuid, trace.samples);
     // The load's figures go from the first reading to the end of the run.
     if (record && !record->readings.empty() && !traces.empty())
         mark += fmt::format(" {} {} {}", record->readings.front().values.time_ms, record->readings.back().values.time_ms, static_cast<int>(record->run.end));
@@ -153,10 +145,10 @@ void LogView::look() {
     seen_ = mark_of(traces.value());
     traces_ = traces.value();
     const bool any = !traces_.empty();
-    for (QWidget* part : {static_cast<QWidget*>(chart_), logs_box_, figures_box_, static_cast<QWidget*>(appliance_)}) part->setVisible(any);
+    for (QWidget* part : {static_cast<QWidget*>(chart_), static_cast<QWidget*>(logs_), figures_box_, static_cast<QWidget*>(appliance_)}) part->setVisible(any);
     empty_->setVisible(!any);
     curve_.reset();
-    show_logs(traces_);
+    show_logs();
     if (!any) return;
     const auto load = document_.load(run_uuid_);
     show_load(load ? load.value() : std::nullopt);
@@ -171,23 +163,17 @@ void LogView::look() {
     show_curve();
 }
 
-void LogView::show_logs(const std::vector<Trace>& traces) {
-    clear_layout(*logs_);
-    const RunRecord* record = document_.run(run_uuid_);
-    for (std::size_t t = 0; t < traces.size(); ++t) {
-        auto* box = new QWidget;
-        auto* line = new QHBoxLayout(box);
-        line->setContentsMargins(0, 0, 0, 0);
-        auto* words = new_paragraph("logLabel", Tone::soft, TextSize::caption);
-        words->setText(log_words(traces[t], record->run.time_zone));
-        auto* withdraw_button = new_button("withdrawLogButton", tr("Withdraw"));
-        withdraw_button->setAccessibleName(tr("Withdraw the log %1").arg(text_of(traces[t].file_name)));
-        make_quiet(*withdraw_button);
-        line->addWidget(words, 1);
-        line->addWidget(withdraw_button);
-        logs_->addWidget(box);
-        connect(withdraw_button, &QPushButton::clicked, this, [this, place = static_cast<int>(t)] { withdraw(place); }, Qt::QueuedConnection);
-    }
+void LogView::setFollower(LogFollower& follower) {
+    follower_ = &follower;
+    connect(follower_, &LogFollower::changed, this, [this](const QString& run) {
+        if (run.toStdString() == run_uuid_ && isVisible()) show_logs();
+    });
+    connect(logs_, &LogList::stopAsked, this, [this](const QString& trace) { follower_->stop(trace.toStdString()); });
+}
+
+void LogView::show_logs() {
+    if (const RunRecord* record = document_.run(run_uuid_))
+        logs_->setLogs(traces_, record->run.time_zone, record->run.end == RunEnd::still_running, follower_);
 }
 
 void LogView::withdraw(int place) {
@@ -238,10 +224,19 @@ void LogView::show_curve() {
     content.series.push_back(std::move(power));
     content_ = content;
     content_.series.front().points.clear();
+    // A log that has only grown stays as it is looked at.
+    const auto [from_h, to_h] = chart_->visibleSpan();
+    const bool zoomed = curve_of_ == run_uuid_ + traces_.front().uuid && (from_h > whole_from_h_ || to_h < whole_to_h_);
+    curve_of_ = run_uuid_ + traces_.front().uuid;
     showing_ = true; // what the chart says of its span meanwhile is known
     chart_->setContent(std::move(content));
-    chart_->resetZoom();
+    if (!zoomed) chart_->resetZoom();
     showing_ = false;
+    if (zoomed) {
+        show_span(from_h, to_h);
+        return;
+    }
+    std::tie(whole_from_h_, whole_to_h_) = chart_->visibleSpan();
 }
 
 void LogView::show_span(double from_h, double to_h) {

@@ -17,6 +17,7 @@
 #include "pages/unit_page.h"
 #include "pages/welcome_page.h"
 #include "services/awake.h"
+#include "services/log_follower.h"
 #include "services/notifier.h"
 #include "services/reminders.h"
 #include "services/settings.h"
@@ -58,7 +59,8 @@ QString compared_logbooks_name(const QString& path) {
 
 MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts, const Desktop& desktop, QWidget* parent)
     : QMainWindow(parent), document_(document), settings_(settings), prompts_(prompts), notifier_(desktop.notifier),
-      reminders_(new Reminders(document, settings, desktop.notifier, this)), awake_(std::make_unique<Awake>(desktop.inhibitor)),
+      reminders_(new Reminders(document, settings, desktop.notifier, this)),
+      log_follower_(new LogFollower(document, settings, this)), awake_(std::make_unique<Awake>(desktop.inhibitor)),
       tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new QStackedWidget),
       messages_(new MessageBar), reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage),
       unit_page_(new UnitPage(document)), run_page_(new RunPage(document, reminders_)), meters_page_(new MetersPage(document)),
@@ -84,6 +86,7 @@ MainWindow::~MainWindow() {
     document_.disconnect(this);
     document_.undoStack().disconnect(this);
     reminders_->disconnect();
+    log_follower_->disconnect();
     if (notifier_) notifier_->setClicked({});
 }
 
@@ -190,7 +193,7 @@ void MainWindow::connect_pages() {
     connect(comparison_page_, &ComparisonPage::refused, messages_, &MessageBar::showError);
     connect(comparison_page_, &ComparisonPage::otherLogbooksChosen, this,
             [this](const QStringList& paths) { settings_.remember(compared_logbooks_name(document_.path()), paths.join(QLatin1Char('\n'))); });
-    connect(run_page_, &RunPage::importLogRequested, this, &MainWindow::import_log);
+    connect_logs();
     connect(run_page_, &RunPage::logApplianceRequested, this, [this](const QString& run) { add_log_appliance(run.toStdString()); });
     connect(run_page_, &RunPage::attachPhotoRequested, this, &MainWindow::attach_photo);
     connect(run_page_, &RunPage::photoSaveAsked, this, &MainWindow::save_photo);

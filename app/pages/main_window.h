@@ -28,6 +28,8 @@ class ComparisonPage;
 class HelpDialog;
 class Inhibitor;
 class LoadListsPage;
+class LogFollower;
+class LogForm;
 class LogbookTreeModel;
 class MessageBar;
 class MetersPage;
@@ -87,6 +89,7 @@ public:
     /// Shows a run with the keyboard in its entry row.
     void enterReading(const std::string& run_uuid);
     [[nodiscard]] Reminders& reminders() { return *reminders_; }
+    [[nodiscard]] LogFollower& logFollower() { return *log_follower_; }
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -146,7 +149,10 @@ private:
     void export_sheet();
 
     // main_window_logs.cpp
+    void connect_logs();
     void import_log();
+    void take_in_log(LogForm& form, const std::string& run_uuid);
+    void follow_log(const QString& trace_uuid);
     void add_log_appliance(const std::string& run_uuid);
     void attach_photo();
     void save_photo(const Photo& photo, PhotoDialog* dialog);
@@ -219,6 +225,7 @@ private:
     QMenu* recent_menu_ = nullptr;
     Notifier* notifier_;
     Reminders* reminders_;
+    LogFollower* log_follower_;
     std::unique_ptr<Awake> awake_;
     LogbookTreeModel* tree_model_;
     QTreeView* tree_;

@@ -7,17 +7,39 @@
 #include "dialogs/odd_rows_table.h"
 #include "pages/load_lists_page.h"
 #include "pages/message_bar.h"
+#include "pages/run_page.h"
+#include "services/log_follower.h"
+#include "services/notifier.h"
 #include "services/prompts.h"
 #include "services/settings.h"
+#include "style/words.h"
 
 #include <QFileInfo>
 
+#include <algorithm>
+
 namespace ullage {
+
+namespace {
+
+QString log_files() { return MainWindow::tr("Logs (*.csv *.txt *.log *.tsv *.dat);;All files (*)"); }
+
+} // namespace
+
+void MainWindow::connect_logs() {
+    run_page_->setLogFollower(*log_follower_);
+    connect(run_page_, &RunPage::importLogRequested, this, &MainWindow::import_log);
+    connect(run_page_, &RunPage::followLogRequested, this, &MainWindow::follow_log);
+    connect(log_follower_, &LogFollower::ended, messages_, &MessageBar::showError);
+    connect(log_follower_, &LogFollower::fellQuiet, this, [this](const QString&, const QString& sentence) {
+        messages_->showError(sentence);
+        if (notifier_) notifier_->notify(tr("A log is quiet"), sentence);
+    });
+}
 
 void MainWindow::import_log() {
     if (!document_.run(run_uuid_)) return;
-    const auto files = prompts_.filesToOpen(this, tr("Import log of a meter"), start_folder(),
-                                            tr("Logs (*.csv *.txt *.log *.tsv *.dat);;All files (*)"), false);
+    const auto files = prompts_.filesToOpen(this, tr("Import log of a meter"), start_folder(), log_files(), false);
     if (!files.isEmpty()) importLog(files.constFirst());
 }
 
@@ -32,17 +54,48 @@ void MainWindow::importLog(const QString& path) {
     }
     settings_.setFolderOf(path);
     auto* form = new LogForm(*record, document_.meters(), path, std::move(kept).value(), this);
-    connect(form, &FormDialog::submitted, this, [this, form, run = run_uuid_] {
-        const auto options = form->options();
-        const auto imported = document_.importTrace(run, form->meterUuid(), form->path(), form->detection(), options);
-        if (!imported) {
-            form->refuseImport(QString::fromStdString(imported.error().sentence()));
-            return;
-        }
-        form->showImported(imported.value().tally);
-        messages_->showNote(tr("%1: %2.").arg(QFileInfo(form->path()).fileName(), tally_words(imported.value().tally)));
-    });
+    connect(form, &FormDialog::submitted, this, [this, form, run = run_uuid_] { take_in_log(*form, run); });
     form->open();
+}
+
+/// Of a log that goes on where one of the run's ended only the rest is taken; else all of it.
+void MainWindow::take_in_log(LogForm& form, const std::string& run_uuid) {
+    const auto refuse = [&form](const Error& error) { form.refuseImport(text_of(error.sentence())); };
+    const QString file_name = QFileInfo(form.path()).fileName();
+    const auto known = document_.traceContinuedBy(run_uuid, form.path());
+    if (!known) return refuse(known.error());
+    const bool longer = known.value() && known.value()->size_bytes < QFileInfo(form.path()).size();
+    if (longer || (known.value() && form.follow())) {
+        const auto done = log_follower_->follow(*known.value(), form.path());
+        if (!done) return refuse(done.error());
+        if (!form.follow()) log_follower_->stop(known.value()->uuid);
+        form.showTaken();
+        messages_->showNote(form.follow() ? tr("%1 is followed from now on, from where the run's log of it ended.").arg(file_name)
+                                          : tr("The run has this log already; what %1 has more was added to it.").arg(file_name));
+        return;
+    }
+    const auto imported = document_.importTrace(run_uuid, form.meterUuid(), form.path(), form.detection(), form.options());
+    if (!imported) return refuse(imported.error());
+    QString words = tr("%1: %2.").arg(file_name, tally_words(imported.value().tally));
+    if (form.follow()) {
+        const auto followed = log_follower_->follow(imported.value().trace, form.path());
+        words += QLatin1Char(' ') + (followed ? tr("It is followed from now on.") : text_of(followed.error().sentence()));
+    }
+    form.showImported(imported.value().tally);
+    messages_->showNote(words);
+}
+
+void MainWindow::follow_log(const QString& trace_uuid) {
+    const auto traces = document_.traces(run_uuid_);
+    if (!traces) return;
+    const auto trace = std::ranges::find(traces.value(), trace_uuid.toStdString(), &Trace::uuid);
+    if (trace == traces.value().end()) return;
+    const auto files = prompts_.filesToOpen(this, tr("The file of the log %1").arg(text_of(trace->file_name)), start_folder(), log_files(), false);
+    if (files.isEmpty()) return;
+    settings_.setFolderOf(files.constFirst());
+    const auto done = log_follower_->follow(*trace, files.constFirst());
+    if (!done) messages_->showError(text_of(done.error().sentence()));
+    else messages_->showNote(tr("%1 is followed from now on.").arg(QFileInfo(files.constFirst()).fileName()));
 }
 
 void MainWindow::add_log_appliance(const std::string& run_uuid) {

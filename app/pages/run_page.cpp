@@ -81,6 +81,7 @@ void RunPage::connectParts() {
     });
 
     connect(log_, &LogView::importAsked, this, &RunPage::importLogRequested);
+    connect(log_, &LogView::followAsked, this, &RunPage::followLogRequested);
     connect(log_, &LogView::applianceAsked, this, [this] { emit logApplianceRequested(run_uuid_); });
     connect(entry_, &EntryRow::photoPasteAsked, this, &RunPage::pastePhotos);
     connect(photos_, &RunPhotos::refused, this, &RunPage::showError);
@@ -151,6 +152,8 @@ void RunPage::showFigures() {
 }
 
 QList<QAction*> RunPage::runActions() const { return head_->runActions(); }
+
+void RunPage::setLogFollower(LogFollower& follower) { log_->setFollower(follower); }
 
 void RunPage::focusEntry() { entry_->focusGauge(); }
 

@@ -16,6 +16,7 @@ namespace ullage {
 
 class EntryRow;
 class FindingsView;
+class LogFollower;
 class LogView;
 class Reminders;
 class ReadingsModel;
@@ -48,6 +49,8 @@ public:
     /// "the reading of 14:36" or "the next reading": what attachPhotos() would attach to.
     [[nodiscard]] QString photoTargetWords() const;
 
+    /// Shows which logs are followed, and offers it. It must outlive the page.
+    void setLogFollower(LogFollower& follower);
     /// Without charts the readings and what they say have the whole page.
     void setChartsShown(bool shown);
 
@@ -72,6 +75,8 @@ signals:
     void photoSaveAsked(const ullage::Photo& photo, ullage::PhotoDialog* dialog);
     /// A log of a meter is wanted as a file.
     void importLogRequested();
+    /// A file is wanted that continues this log.
+    void followLogRequested(const QString& traceUuid);
     /// The load by the run's logs is wanted as a line of a load list.
     void logApplianceRequested(const QString& runUuid);
     /// Files of photos are wanted.

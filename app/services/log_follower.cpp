@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "services/log_follower.h"
+
+#include "services/settings.h"
+#include "style/words.h"
+
+#include <QFileInfo>
+#include <QScopedValueRollback>
+#include <QStringList>
+
+#include <algorithm>
+#include <utility>
+#include <vector>
+
+namespace ullage {
+
+namespace {
+
+constexpr int look_every_ms = 1000;
+constexpr qint64 most_looking_ms = 200;    ///< at one log at once, so that the window stays quick
+constexpr qint64 longest_pause_ms = 60'000;
+constexpr qint64 pause_per_refresh = 20;   ///< a window that needs 100 ms to show a change shows one in two seconds
+constexpr UtcMs least_quiet_ms = 60'000;
+constexpr UtcMs quiet_intervals = 10;
+const QString kept_name = QStringLiteral("followedLogs");
+
+QStringList kept_lines(const Settings& settings) { return settings.remembered(kept_name).split(QLatin1Char('\n'), Qt::SkipEmptyParts); }
+
+bool lasting(const Error& error) {
+    return error.failure == Failure::refused || error.failure == Failure::bad_input || error.failure == Failure::newer_version;
+}
+
+} // namespace
+
+struct LogFollower::Followed {
+    Trace trace;
+    State state;
+    std::optional<LogFollow> follow; ///< absent until the file has been found and read
+    bool gained = false;             ///< not announced yet
+};
+
+LogFollower::LogFollower(Document& document, Settings& settings, QObject* parent) : QObject(parent), document_(document), settings_(settings) {
+    timer_.setInterval(look_every_ms);
+    connect(&timer_, &QTimer::timeout, this, &LogFollower::tick);
+    connect(&document_, &Document::opened, this, &LogFollower::resume);
+    connect(&document_, &Document::closed, this, &LogFollower::forget_all);
+    connect(&document_, &Document::readingsChanged, this, &LogFollower::drop_withdrawn);
+    resume();
+}
+
+LogFollower::~LogFollower() = default;
+
+void LogFollower::forget_all() {
+    logs_.clear();
+    timer_.stop();
+}
+
+void LogFollower::resume() {
+    forget_all();
+    if (!document_.isOpen()) return;
+    const QStringList lines = kept_lines(settings_);
+    if (lines.isEmpty()) return;
+    const auto traces = document_.traces({});
+    if (!traces) return;
+    for (const QString& line : lines) {
+        const auto uuid = line.section(QLatin1Char('\t'), 0, 0).toStdString();
+        const auto trace = std::ranges::find(traces.value(), uuid, &Trace::uuid);
+        if (trace == traces.value().end()) continue; // of another logbook
+        Followed& log = logs_[uuid];
+        log.trace = *trace;
+        log.state.path = line.section(QLatin1Char('\t'), 1);
+        log.state.grown_ms = document_.clock().now_ms();
+    }
+    if (!logs_.empty()) timer_.start(); // the window is shown before files are read
+}
+
+Result<void> LogFollower::follow(const Trace& trace, const QString& path) {
+    auto begun = document_.beginFollow(trace, path, false);
+    if (!begun) return begun.error();
+    Followed log;
+    for (bool more = true; more;) {
+        const auto seen = document_.lookAtLog(begun.value());
+        if (!seen) return seen.error();
+        more = seen.value().more;
+        log.gained = log.gained || seen.value().samples > 0 || seen.value().rows_left_out > 0;
+    }
+    log.trace = begun.value().trace();
+    log.state.path = path;
+    log.state.grown_ms = document_.clock().now_ms();
+    log.follow = std::move(begun).value();
+    logs_.insert_or_assign(trace.uuid, std::move(log));
+    keep_path(trace.uuid, path);
+    timer_.start();
+    pause_ms_ = 0;
+    announce();
+    emit changed(text_of(trace.run_uuid));
+    return {};
+}
+
+void LogFollower::stop(const std::string& trace_uuid) {
+    const auto at = logs_.find(trace_uuid);
+    if (at == logs_.end()) return;
+    const auto run = text_of(at->second.trace.run_uuid);
+    pause_ms_ = 0;
+    announce(); // what came last is shown too
+    logs_.erase(trace_uuid);
+    keep_path(trace_uuid, {});
+    if (logs_.empty()) timer_.stop();
+    emit changed(run);
+}
+
+std::optional<LogFollower::State> LogFollower::state(const std::string& trace_uuid) const {
+    const auto at = logs_.find(trace_uuid);
+    return at == logs_.end() ? std::nullopt : std::optional(at->second.state);
+}
+
+void LogFollower::keep_path(const std::string& trace_uuid, const QString& path) {
+    QStringList lines = kept_lines(settings_);
+    const QString begin = text_of(trace_uuid) + QLatin1Char('\t');
+    lines.removeIf([&begin](const QString& line) { return line.startsWith(begin); });
+    if (!path.isEmpty()) lines.append(begin + path);
+    settings_.remember(kept_name, lines.join(QLatin1Char('\n')));
+}
+
+void LogFollower::drop_withdrawn(const QString& run_uuid) {
+    const auto run = run_uuid.toStdString();
+    const auto standing = document_.traces(run);
+    if (!standing) return;
+    std::vector<std::string> gone;
+    for (const auto& [uuid, log] : logs_)
+        if (log.trace.run_uuid == run && std::ranges::find(standing.value(), uuid, &Trace::uuid) == standing.value().end()) gone.push_back(uuid);
+    for (const std::string& uuid : gone) {
+        logs_.at(uuid).gained = false;
+        stop(uuid);
+    }
+}
+
+void LogFollower::tick() {
+    if (looking_) return; // a look may let events through
+    const QScopedValueRollback looking(looking_, true);
+    std::vector<std::string> uuids;
+    for (const auto& [uuid, log] : logs_) uuids.push_back(uuid);
+    for (const std::string& uuid : uuids)
+        if (const auto at = logs_.find(uuid); at != logs_.end()) look_at(at->second);
+    announce();
+    for (const std::string& uuid : uuids)
+        if (const auto at = logs_.find(uuid); at != logs_.end()) judge_quiet(at->second);
+}
+
+void LogFollower::look_at(Followed& log) {
+    const QString trouble_before = log.state.trouble;
+    std::optional<Error> error;
+    if (!log.follow) {
+        auto begun = document_.beginFollow(log.trace, log.state.path, true);
+        if (begun) log.follow = std::move(begun).value();
+        else error = begun.error();
+    }
+    QElapsedTimer elapsed;
+    elapsed.start();
+    bool there = true;
+    for (bool more = log.follow.has_value(); more && elapsed.elapsed() < most_looking_ms;) {
+        const auto seen = document_.lookAtLog(*log.follow);
+        if (!seen) {
+            error = seen.error();
+            break;
+        }
+        more = seen.value().more;
+        there = seen.value().change != LogChange::vanished;
+        if (seen.value().samples == 0 && seen.value().rows_left_out == 0) continue;
+        log.trace = log.follow->trace();
+        log.gained = true;
+        log.state.grown_ms = document_.clock().now_ms();
+    }
+    if (error && lasting(*error)) {
+        end(log.trace.uuid, *error);
+        return;
+    }
+    log.state.trouble = error ? text_of(error->sentence()) : there ? QString() : tr("%1 is not there; it is waited for").arg(log.state.path);
+    if (log.state.trouble != trouble_before) emit changed(text_of(log.trace.run_uuid));
+}
+
+void LogFollower::end(const std::string& trace_uuid, const Error& error) {
+    const QString file_name = text_of(logs_.at(trace_uuid).trace.file_name);
+    stop(trace_uuid);
+    emit ended(tr("%1 is no longer followed: %2").arg(file_name, text_of(error.sentence())));
+}
+
+void LogFollower::judge_quiet(Followed& log) {
+    const Trace& trace = log.trace;
+    const UtcMs interval_ms = trace.samples > 1 ? (trace.last_ms - trace.first_ms) / (trace.samples - 1) : 0;
+    const UtcMs silence_ms = document_.clock().now_ms() - log.state.grown_ms;
+    const bool quiet = silence_ms > std::max(least_quiet_ms, quiet_intervals * interval_ms);
+    if (quiet == log.state.quiet) return;
+    log.state.quiet = quiet;
+    const QString run = text_of(trace.run_uuid);
+    const RunRecord* record = document_.run(trace.run_uuid);
+    if (quiet && record && record->run.end != RunEnd::still_running) {
+        stop(trace.uuid);
+        return;
+    }
+    emit changed(run);
+    if (quiet && record)
+        emit fellQuiet(run, tr("%1: its log %2 has had no new row for %3 min. Is the meter still logging?")
+                                .arg(text_of(record->unit.name), text_of(trace.file_name))
+                                .arg(silence_ms / 60'000));
+}
+
+void LogFollower::announce() {
+    if (since_announced_.isValid() && since_announced_.elapsed() < pause_ms_) return;
+    std::vector<std::string> runs;
+    for (auto& [uuid, log] : logs_)
+        if (std::exchange(log.gained, false) && std::ranges::find(runs, log.trace.run_uuid) == runs.end()) runs.push_back(log.trace.run_uuid);
+    if (runs.empty()) return;
+    QElapsedTimer taken;
+    taken.start();
+    for (const std::string& run : runs) document_.announceGrowth(run);
+    pause_ms_ = std::min(pause_per_refresh * taken.elapsed(), longest_pause_ms);
+    since_announced_.start();
+}
+
+} // namespace ullage
