@@ -41,7 +41,8 @@ KeyList words_of_the_job() {
         {tr("standby draw"), tr("power that the unit consumes with its output off")},
         {tr("log"),
          tr("the file of a meter that logs. Import log of a meter (or drop the file on a run) shows how it was read and asks what it leaves "
-            "open; its register and power then go with the gauge readings noted by hand. The tab Log draws its power and states the load")},
+            "open; its register and power then go with the gauge readings noted by hand. The tab Log draws its power and states the load. A log "
+            "that is still being written is followed, if you tick so: its new rows come in by themselves, also after the program was closed")},
         {tr("charge from PV"),
          tr("of several panels: a run for each, with its own meter and its name as the load. Runs at the same time are added up under "
             "Claims tested")},
