@@ -86,6 +86,10 @@ LogForm::LogForm(const RunRecord& record, const std::vector<Meter>& meters, QStr
     set_text_style(*doubts_, Tone::soft, TextSize::caption);
     addWide(doubts_);
     addWide(odd_rows_);
+    follow_ = new QCheckBox(tr("&Follow it: another program is still writing this file"));
+    follow_->setObjectName(QStringLiteral("followCheck"));
+    addWide(follow_);
+    connect(follow_, &QCheckBox::toggled, this, &LogForm::look);
     add_choices();
     meter_->addItem(tr("none named"));
     for (const Meter& meter : meters) {
@@ -138,10 +142,6 @@ void LogForm::add_choices() {
     }
     line->addStretch();
     addWide(box);
-    follow_ = new QCheckBox(tr("&Follow it: another program is still writing this file"));
-    follow_->setObjectName(QStringLiteral("followCheck"));
-    addWide(follow_);
-    connect(follow_, &QCheckBox::toggled, this, &LogForm::look);
     for (QComboBox* combo : {delimiter_, decimal_, date_order_, times_, register_unit_}) connect(combo, &QComboBox::activated, this, &LogForm::look);
     for (QLineEdit* edit : {zone_, start_, offset_}) connect(edit, &QLineEdit::editingFinished, this, &LogForm::look);
     connect(estimate_button_, &QPushButton::clicked, this, &LogForm::estimate_offset);

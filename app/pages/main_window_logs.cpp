@@ -32,7 +32,7 @@ void MainWindow::connect_logs() {
     connect(run_page_, &RunPage::followLogRequested, this, &MainWindow::follow_log);
     connect(log_follower_, &LogFollower::ended, messages_, &MessageBar::showError);
     connect(log_follower_, &LogFollower::fellQuiet, this, [this](const QString&, const QString& sentence) {
-        messages_->showError(sentence);
+        messages_->showNote(sentence);
         if (notifier_) notifier_->notify(tr("A log is quiet"), sentence);
     });
 }
