@@ -13,6 +13,7 @@ namespace ullage {
 namespace {
 
 constexpr double ms_per_h = 3'600'000;
+constexpr double margin = 1.0 / 16; ///< of a view's width: the curve leaves it on both sides
 
 } // namespace
 
@@ -34,6 +35,16 @@ public:
             any_ = true;
             last_x_ = point.x;
         }
+    }
+    /// The points of a finer curve instead.
+    void take_curve(const std::vector<ChartPoint>& finer) {
+        for (const ChartPoint& point : finer) {
+            const bool gap = std::isnan(point.y);
+            if (gap || (open_ && point.x >= span_end_)) close();
+            if (gap) points_.push_back(point);
+            else add(point);
+        }
+        close();
     }
     void close() {
         if (!open_) return;
@@ -71,23 +82,23 @@ Result<LogCurve> LogCurve::of(const Document& document, std::vector<Trace> trace
     std::int64_t samples = 0;
     for (const Trace& trace : traces) samples += trace.samples;
     // Two points a span: fewer samples than that are kept as they are.
-    std::size_t spans = coarsest_spans;
-    curve.whole_kept_ = samples <= static_cast<std::int64_t>(2 * spans);
+    curve.whole_kept_ = samples <= static_cast<std::int64_t>(2 * coarsest_spans);
     curve.curves_.resize(curve.whole_kept_ ? 1 : finenesses);
-    std::vector<Collector> collectors;
-    for (std::vector<ChartPoint>& points : curve.curves_) {
-        const double span_h = curve.whole_kept_ ? 0 : curve.whole_h_ / static_cast<double>(spans);
-        collectors.emplace_back(points, origin_ms, curve.gap_limit_s_, span_h);
-        spans *= next_finer;
-    }
+    double span_h = curve.whole_kept_ ? 0 : curve.whole_h_ / static_cast<double>(coarsest_spans);
+    for (std::size_t finer = 1; finer < curve.curves_.size(); ++finer) span_h /= static_cast<double>(next_finer);
+    Collector finest(curve.curves_.back(), origin_ms, curve.gap_limit_s_, span_h);
     for (const Trace& trace : traces) {
-        const auto read = document.readSamples(trace.uuid, trace.first_ms, trace.last_ms, [&collectors](std::span<const TraceSample> part) {
-            for (Collector& collector : collectors) collector.take(part);
+        const auto read = document.readSamples(trace.uuid, trace.first_ms, trace.last_ms, [&finest](std::span<const TraceSample> part) {
+            finest.take(part);
             return true;
         });
         if (!read) return read.error();
     }
-    for (Collector& collector : collectors) collector.close();
+    finest.close();
+    for (std::size_t coarser = curve.curves_.size() - 1; coarser-- > 0;) {
+        span_h *= static_cast<double>(next_finer);
+        Collector(curve.curves_[coarser], origin_ms, curve.gap_limit_s_, span_h).take_curve(curve.curves_[coarser + 1]);
+    }
     curve.traces_ = std::move(traces);
     return curve;
 }
@@ -95,7 +106,7 @@ Result<LogCurve> LogCurve::of(const Document& document, std::vector<Trace> trace
 Result<std::vector<ChartPoint>> LogCurve::in_view(const Document& document, double from_h, double to_h) const {
     const double width_h = to_h - from_h;
     if (whole_kept_ || !(width_h > 0)) return overview();
-    const double first_h = from_h - width_h / 2, last_h = to_h + width_h / 2;
+    const double first_h = from_h - margin * width_h, last_h = to_h + margin * width_h;
     double spans = coarsest_spans * width_h / whole_h_;
     for (const std::vector<ChartPoint>& points : curves_) {
         if (spans >= spans_in_view) {

@@ -22,7 +22,7 @@ public:
 
     /// The whole curve.
     [[nodiscard]] const std::vector<ChartPoint>& overview() const { return curves_.front(); }
-    /// The part of the curve that a view of [from_h, to_h] needs, and half its width on either side.
+    /// The part of the curve that a view of [from_h, to_h] needs, and a little on either side.
     [[nodiscard]] Result<std::vector<ChartPoint>> in_view(const Document& document, double from_h, double to_h) const;
 
 private:

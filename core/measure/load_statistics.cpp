@@ -2,6 +2,7 @@
 #include "measure/load_statistics.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace ullage {
@@ -14,22 +15,32 @@ constexpr double least_ratio = 1.5, least_step_w = 1;
 } // namespace
 
 std::size_t LoadMeter::bin_of(double watts) {
+    // A logarithm for each of millions of samples would take longer than all else here.
+    static const auto parts = [] {
+        std::array<double, parts_of_octave> begins{};
+        for (std::size_t part = 0; part < parts_of_octave; ++part)
+            begins[part] = std::exp2(static_cast<double>(part) / static_cast<double>(parts_of_octave)) / 2;
+        return begins;
+    }();
     if (!(watts > least_w)) return 0;
-    return std::min(bins - 1, static_cast<std::size_t>(1 + 16 * std::log2(watts / least_w)));
+    int exponent = 0;
+    const double mantissa = std::frexp(watts / least_w, &exponent); // 0.5 to 1
+    const auto octave = static_cast<std::size_t>(std::max(exponent - 1, 0));
+    const auto part = static_cast<std::size_t>(std::ranges::upper_bound(parts, mantissa) - parts.begin());
+    return std::min(bins - 1, parts_of_octave * octave + part);
 }
 
-void LoadMeter::step(const TraceSample& before, const TraceSample& sample, double hours) {
+void LoadMeter::step(const TraceSample& before, std::size_t before_bin, const TraceSample& sample, std::size_t bin, double hours) {
     const double a = *before.power_w, b = *sample.power_w;
     const double wh = hours * (a + b) / 2;
     sums_.covered_h += hours;
     sums_.energy_wh += wh;
     sums_.square_w2h += hours * (a * a + a * b + b * b) / 3;
     // Each sample stands for half of the time to its neighbour.
-    for (const double watts : {a, b}) {
-        const std::size_t bin = bin_of(watts);
-        hours_in_[bin] += hours / 2;
-        energy_in_[bin] += hours / 2 * watts;
-    }
+    hours_in_[before_bin] += hours / 2;
+    energy_in_[before_bin] += hours / 2 * a;
+    hours_in_[bin] += hours / 2;
+    energy_in_[bin] += hours / 2 * b;
     if (!before.register_wh || !sample.register_wh) return;
     any_register_ = true;
     if (*sample.register_wh < *before.register_wh) register_falls_ = true;
@@ -39,17 +50,19 @@ void LoadMeter::step(const TraceSample& before, const TraceSample& sample, doubl
 void LoadMeter::take(std::span<const TraceSample> samples) {
     for (const TraceSample& sample : samples) {
         if (!sample.power_w) continue;
+        const std::size_t bin = bin_of(*sample.power_w);
         sums_.peak_w = before_ ? std::max(sums_.peak_w, *sample.power_w) : *sample.power_w;
         if (before_) {
             const double hours = hours_between(before_->time_ms, sample.time_ms);
             if (3600 * hours <= gap_limit_s_) {
-                step(*before_, sample, hours);
+                step(*before_, before_bin_, sample, bin, hours);
             } else {
                 ++sums_.gaps;
                 sums_.gap_h += hours;
             }
         }
         before_ = sample;
+        before_bin_ = bin;
     }
 }
 

@@ -50,15 +50,16 @@ public:
     [[nodiscard]] std::optional<LoadStatistics> statistics() const;
 
 private:
-    static constexpr std::size_t bins = 16 * 40;
+    static constexpr std::size_t parts_of_octave = 16, bins = parts_of_octave * 40;
     static std::size_t bin_of(double watts);
-    void step(const TraceSample& before, const TraceSample& sample, double hours);
+    void step(const TraceSample& before, std::size_t before_bin, const TraceSample& sample, std::size_t bin, double hours);
     void find_levels();
     void count(double hours, double watts);
 
     double gap_limit_s_;
     LoadStatistics sums_;
     std::optional<TraceSample> before_, again_before_;
+    std::size_t before_bin_ = 0; ///< of before_
     std::array<double, bins> hours_in_{}, energy_in_{};
     bool register_falls_ = false, any_register_ = false;
     double register_wh_ = 0;
