@@ -66,9 +66,10 @@ void MainWindow::take_in_log(LogForm& form, const std::string& run_uuid) {
     if (!known) return refuse(known.error());
     const bool longer = known.value() && known.value()->size_bytes < QFileInfo(form.path()).size();
     if (longer || (known.value() && form.follow())) {
+        const bool followed_already = log_follower_->state(known.value()->uuid).has_value();
         const auto done = log_follower_->follow(*known.value(), form.path());
         if (!done) return refuse(done.error());
-        if (!form.follow()) log_follower_->stop(known.value()->uuid);
+        if (!form.follow() && !followed_already) log_follower_->stop(known.value()->uuid);
         form.showTaken();
         messages_->showNote(form.follow() ? tr("%1 is followed from now on, from where the run's log of it ended.").arg(file_name)
                                           : tr("The run has this log already; what %1 has more was added to it.").arg(file_name));

@@ -97,7 +97,7 @@ Result<void> LogFollower::follow(const Trace& trace, const QString& path) {
     return {};
 }
 
-void LogFollower::stop(const std::string& trace_uuid) {
+void LogFollower::stop(std::string trace_uuid) {
     const auto at = logs_.find(trace_uuid);
     if (at == logs_.end()) return;
     const auto run = text_of(at->second.trace.run_uuid);
@@ -172,16 +172,16 @@ void LogFollower::look_at(Followed& log) {
         log.state.grown_ms = document_.clock().now_ms();
     }
     if (error && lasting(*error)) {
-        end(log.trace.uuid, *error);
+        end(log, *error);
         return;
     }
     log.state.trouble = error ? text_of(error->sentence()) : there ? QString() : tr("%1 is not there; it is waited for").arg(log.state.path);
     if (log.state.trouble != trouble_before) emit changed(text_of(log.trace.run_uuid));
 }
 
-void LogFollower::end(const std::string& trace_uuid, const Error& error) {
-    const QString file_name = text_of(logs_.at(trace_uuid).trace.file_name);
-    stop(trace_uuid);
+void LogFollower::end(const Followed& log, const Error& error) {
+    const QString file_name = text_of(log.trace.file_name);
+    stop(log.trace.uuid);
     emit ended(tr("%1 is no longer followed: %2").arg(file_name, text_of(error.sentence())));
 }
 

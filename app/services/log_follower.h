@@ -32,7 +32,7 @@ public:
     /// Follows a file as the log of this trace from now on, and takes all that it has at once. Reading what is known of it first takes about a second for a
     /// hundred megabytes. Errors: those of LogFollow::begin() and look(), which leave it unfollowed.
     Result<void> follow(const Trace& trace, const QString& path);
-    void stop(const std::string& trace_uuid);
+    void stop(std::string trace_uuid); ///< by value, as what is stopped may hold the caller's
 
     struct State {
         QString path;
@@ -58,7 +58,7 @@ private:
     void forget_all();
     void drop_withdrawn(const QString& run_uuid);
     void look_at(Followed& log);
-    void end(const std::string& trace_uuid, const Error& error);
+    void end(const Followed& log, const Error& error);
     void judge_quiet(Followed& log);
     void announce();
     void keep_path(const std::string& trace_uuid, const QString& path); ///< empty: no longer
