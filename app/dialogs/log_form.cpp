@@ -116,7 +116,8 @@ void LogForm::add_choices() {
                          {tr("the month"), static_cast<int>(DateOrder::month_first)},
                          {tr("the year"), static_cast<int>(DateOrder::year_first)}});
     times_ = addChoice(QStringLiteral("times"), tr("&Times such as 02:40 are"));
-    offer_choices(*times_, {{tr("the time of day"), static_cast<int>(TimeForm::clock)}, {tr("counted from the start"), static_cast<int>(TimeForm::elapsed_clock)}});
+    offer_choices(*times_, {{tr("the time of day"), static_cast<int>(TimeForm::clock)},
+                            {tr("counted from the start"), static_cast<int>(TimeForm::elapsed_clock)}});
     register_unit_ = addChoice(QStringLiteral("registerUnit"), tr("The &register counts"));
     register_unit_->addItem(tr("as the log has it"));
     for (const char* unit : {"Wh", "kWh"}) register_unit_->addItem(QLatin1String(unit), QLatin1String(unit));
@@ -218,7 +219,8 @@ void LogForm::show_found() {
     for (const LayoutQuestion& question : found.questions) {
         QStringList choices;
         for (const std::string& choice : question.choices) choices << text_of(choice);
-        open << tr("Open: %1").arg(text_of(question.words)) + (choices.isEmpty() ? QString() : QStringLiteral(" (%1?)").arg(choices.join(tr(" or "))));
+        open << tr("Open: %1").arg(text_of(question.words)) +
+                    (choices.isEmpty() ? QString() : QStringLiteral(" (%1?)").arg(choices.join(tr(" or "))));
     }
     questions_->setText(open.join(QLatin1Char('\n')));
     questions_->setVisible(!open.isEmpty());
@@ -347,8 +349,8 @@ void LogForm::set_busy(bool busy) {
     progress_->setValue(0);
     progress_->setVisible(busy);
     for (QWidget* part : findChildren<QWidget*>())
-        if (qobject_cast<QComboBox*>(part) || qobject_cast<QLineEdit*>(part) || part == follow_ || part == estimate_button_ || part == check_button_ ||
-            part->objectName() == QLatin1String("submitButton"))
+        if (qobject_cast<QComboBox*>(part) || qobject_cast<QLineEdit*>(part) || part == follow_ || part == estimate_button_ ||
+            part == check_button_ || part->objectName() == QLatin1String("submitButton"))
             part->setDisabled(busy);
     if (!busy) show_found();
 }
@@ -360,13 +362,16 @@ void LogForm::showImported(const TraceTally& tally) {
         accept();
         return;
     }
-    found_->setText(tr("Imported. %1. What was left out or taken with a doubt, the first hundred of each kind:").arg(tally_words(tally)).toHtmlEscaped());
+    found_->setText(
+        tr("Imported. %1. What was left out or taken with a doubt, the first hundred of each kind:").arg(tally_words(tally)).toHtmlEscaped());
     odd_rows_->show();
     findChild<QScrollArea*>(QStringLiteral("fieldsScroll"))->verticalScrollBar()->setValue(0);
-    for (QWidget* part : {static_cast<QWidget*>(rows_), static_cast<QWidget*>(doubts_), static_cast<QWidget*>(findChild<QPushButton*>(QStringLiteral("submitButton")))})
+    for (QWidget* part : {static_cast<QWidget*>(rows_), static_cast<QWidget*>(doubts_),
+                          static_cast<QWidget*>(findChild<QPushButton*>(QStringLiteral("submitButton")))})
         part->hide();
     for (QWidget* part : findChildren<QWidget*>())
-        if (qobject_cast<QComboBox*>(part) || qobject_cast<QLineEdit*>(part) || part == follow_ || part == estimate_button_ || part == check_button_) part->setEnabled(false);
+        if (qobject_cast<QComboBox*>(part) || qobject_cast<QLineEdit*>(part) || part == follow_ || part == estimate_button_ || part == check_button_)
+            part->setEnabled(false);
     auto* close_button = findChild<QPushButton*>(QStringLiteral("cancelButton"));
     close_button->setText(tr("Close"));
     close_button->setFocus();

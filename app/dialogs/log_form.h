@@ -22,7 +22,8 @@ class LogForm final : public FormDialog {
     Q_OBJECT
 public:
     /// `kept` are the answers of Document::traceAnswers(); the run's own meter is chosen at first.
-    LogForm(const RunRecord& record, const std::vector<Meter>& meters, QString path, std::map<std::string, std::string> kept, QWidget* parent = nullptr);
+    LogForm(const RunRecord& record, const std::vector<Meter>& meters, QString path, std::map<std::string, std::string> kept,
+            QWidget* parent = nullptr);
 
     [[nodiscard]] QString path() const { return path_; }
     [[nodiscard]] const TraceDetection& detection() const { return preview_.detection; }

@@ -9,7 +9,8 @@
 namespace ullage {
 
 /// The power of a run's logs as curves of several finenesses, whose size does not grow with the logs: of each of 4096 spans of time, and of each
-/// of 4, 16 and 64 times as many, the lowest and the highest sample. A view that is narrower still gets the samples themselves, read from the logbook.
+/// of 4, 16 and 64 times as many, the lowest and the highest sample. A view that is narrower still gets the samples themselves, read from the
+/// logbook.
 class LogCurve {
 public:
     static constexpr std::size_t coarsest_spans = 4096;

@@ -55,7 +55,9 @@ std::vector<LoadFigure> figures_of(const LoadStatistics& load) {
     figures.push_back({LogView::tr("∫P² dt, for losses"), with(load.square_w2h, 0, "W²h")});
     figures.push_back({LogView::tr("time covered"), text_of(duration_text(load.covered_h))});
     if (load.gaps > 0)
-        figures.push_back({LogView::tr("gaps left out"), LogView::tr("%1 (%2, at most %3)").arg(load.gaps).arg(text_of(duration_text(load.gap_h)), with(load.gap_most_wh, 0, "Wh"))});
+        figures.push_back(
+            {LogView::tr("gaps left out"),
+             LogView::tr("%1 (%2, at most %3)").arg(load.gaps).arg(text_of(duration_text(load.gap_h)), with(load.gap_most_wh, 0, "Wh"))});
     return figures;
 }
 
@@ -74,8 +76,9 @@ LogView::LogView(Document& document, QWidget* parent)
       import_(new_button("importLogButton", tr("Import log…"))), appliance_(new_button("logApplianceButton", tr("Add to a load list…"))) {
     setObjectName(QStringLiteral("logView"));
     chart_->setObjectName(QStringLiteral("logChart"));
-    empty_->setText(tr("No log of a meter in this run. A meter that logs can be read here: its register and power then go with the gauge readings that are "
-                       "noted by hand."));
+    empty_->setText(
+        tr("No log of a meter in this run. A meter that logs can be read here: its register and power then go with the gauge readings that are "
+           "noted by hand."));
     // At large text the figures need more room than a page has beside the readings.
     auto* content = new QWidget;
     auto* outer = new QVBoxLayout(this);
@@ -128,7 +131,8 @@ std::string LogView::mark_of(const std::vector<Trace>& traces) const {
     for (const Trace& trace : traces) mark += fmt::format(" {} {}", trace.uuid, trace.samples);
     // The load's figures go from the first reading to the end of the run.
     if (record && !record->readings.empty() && !traces.empty())
-        mark += fmt::format(" {} {} {}", record->readings.front().values.time_ms, record->readings.back().values.time_ms, static_cast<int>(record->run.end));
+        mark += fmt::format(" {} {} {}", record->readings.front().values.time_ms, record->readings.back().values.time_ms,
+                            static_cast<int>(record->run.end));
     return mark;
 }
 
@@ -145,7 +149,8 @@ void LogView::look() {
     seen_ = mark_of(traces.value());
     traces_ = traces.value();
     const bool any = !traces_.empty();
-    for (QWidget* part : {static_cast<QWidget*>(chart_), static_cast<QWidget*>(logs_), figures_box_, static_cast<QWidget*>(appliance_)}) part->setVisible(any);
+    for (QWidget* part : {static_cast<QWidget*>(chart_), static_cast<QWidget*>(logs_), figures_box_, static_cast<QWidget*>(appliance_)})
+        part->setVisible(any);
     empty_->setVisible(!any);
     curve_.reset();
     show_logs();

@@ -19,8 +19,8 @@ class Settings;
 /// Follows logs that other programs are still writing: looks at each once a second, so that their runs stand as they are without anybody's doing.
 /// Which file belongs to which log is kept in the settings; following goes on when the logbook is opened again, with what was written meanwhile.
 ///
-/// Following ends by itself, in words, where a log cannot be read on; in silence with the withdrawal of its log, or when the run has ended and its log
-/// is quiet. A file that is not there, or cannot be read for the moment, is waited for.
+/// Following ends by itself, in words, where a log cannot be read on; in silence with the withdrawal of its log, or when the run has ended and its
+/// log is quiet. A file that is not there, or cannot be read for the moment, is waited for.
 ///
 /// The document announces growth at most once a second, and rarer where that takes long. Document and settings must outlive this.
 class LogFollower final : public QObject {
@@ -29,8 +29,8 @@ public:
     LogFollower(Document& document, Settings& settings, QObject* parent = nullptr);
     ~LogFollower() override;
 
-    /// Follows a file as the log of this trace from now on, and takes all that it has at once. Reading what is known of it first takes about a second for a
-    /// hundred megabytes. Errors: those of LogFollow::begin() and look(), which leave it unfollowed.
+    /// Follows a file as the log of this trace from now on, and takes all that it has at once. Reading what is known of it first takes about a second
+    /// for a hundred megabytes. Errors: those of LogFollow::begin() and look(), which leave it unfollowed.
     Result<void> follow(const Trace& trace, const QString& path);
     void stop(std::string trace_uuid); ///< by value, as what is stopped may hold the caller's
 

@@ -68,7 +68,8 @@ void add_import_trace(CLI::App& app, ImportTraceArguments& arguments) {
         ->excludes(offset);
     command->add_option("--gap-limit", arguments.gap_limit_s, "longest time between rows that is no gap, s")->check(CLI::PositiveNumber);
     CLI::Option* preview = command->add_flag("--preview", arguments.preview, "say what would be taken, import nothing");
-    CLI::Option* follow = command->add_flag("--follow", arguments.follow, "another program is still writing it: go on taking what it gains, until interrupted");
+    CLI::Option* follow =
+        command->add_flag("--follow", arguments.follow, "another program is still writing it: go on taking what it gains, until interrupted");
     follow->excludes(preview);
     command->add_option("--until-quiet", arguments.quiet_s, "end following when the log has gained nothing for so long, s")
         ->check(CLI::PositiveNumber)

@@ -112,7 +112,8 @@ int take_rest(Logbook& logbook, const Trace& trace, const std::string& path, con
     const Interrupts interrupts;
     const Result<FollowLook> seen = look_at_all(begun.value(), logbook);
     if (!seen) return refuse(err, seen.error());
-    return print(fmt::format("The run has this log already; {} added{}\n", count_text(static_cast<long>(seen.value().samples), "new sample", "new samples"),
+    return print(fmt::format("The run has this log already; {} added{}\n",
+                             count_text(static_cast<long>(seen.value().samples), "new sample", "new samples"),
                              left_out_text(seen.value().rows_left_out)) +
                      state_text(begun.value(), zone),
                  out, err);

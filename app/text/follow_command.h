@@ -21,6 +21,7 @@ struct FollowArguments {
 [[nodiscard]] int follow_trace(Logbook& logbook, const Trace& trace, const FollowArguments& arguments, std::ostream& out, std::ostream& err);
 
 /// Takes what a file has more than the trace that it continues, and ends. Returns an exit code.
-[[nodiscard]] int take_rest(Logbook& logbook, const Trace& trace, const std::string& path, const std::string& zone, std::ostream& out, std::ostream& err);
+[[nodiscard]] int take_rest(Logbook& logbook, const Trace& trace, const std::string& path, const std::string& zone, std::ostream& out,
+                            std::ostream& err);
 
 } // namespace ullage

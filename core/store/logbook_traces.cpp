@@ -100,7 +100,8 @@ Result<void> Logbook::set_trace_withdrawn(const std::string& trace_uuid, bool wi
         if (!stored) return impl_->not_found("trace");
         if (!withdrawn) {
             const auto run = store::run_id(impl_->database(), stored->trace.run_uuid);
-            if (auto refused = obstacle(store::listed_traces(impl_->database(), run), stored->trace); refused && stored->trace.withdrawn) return *refused;
+            if (auto refused = obstacle(store::listed_traces(impl_->database(), run), stored->trace); refused && stored->trace.withdrawn)
+                return *refused;
         }
         store::withdraw_trace(impl_->database(), stored->id, withdrawn);
         return {};

@@ -14,7 +14,8 @@ namespace {
 
 const std::string select_traces =
     "SELECT traces.id, traces.uuid, runs.uuid, meters.uuid, file_name, fingerprint, size_bytes, layout, offset_ms, rows_left_out, samples, "
-    "first_ms, last_ms, added_ms, traces.withdrawn, offset_u_s, signature, zone, start_ms, started_anew FROM traces JOIN runs ON runs.id = traces.run_id "
+    "first_ms, last_ms, added_ms, traces.withdrawn, offset_u_s, signature, zone, start_ms, started_anew FROM traces JOIN runs ON runs.id = "
+    "traces.run_id "
     "LEFT JOIN meters ON meters.id = traces.meter_id ";
 
 StoredTrace trace_in(SQLite::Statement& statement) {
@@ -66,10 +67,11 @@ std::int64_t next_trace_id(SQLite::Database& database) {
 }
 
 void insert_trace(SQLite::Database& database, std::int64_t id, const Trace& trace) {
-    SQLite::Statement insert(database,
-                             "INSERT INTO traces (id, uuid, run_id, meter_id, file_name, fingerprint, size_bytes, layout, offset_ms, rows_left_out, "
-                             "samples, first_ms, last_ms, added_ms, offset_u_s, signature, zone, start_ms) VALUES (?1, ?2, (SELECT id FROM runs WHERE uuid = ?3), "
-                             "(SELECT id FROM meters WHERE uuid = ?4), ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18)");
+    SQLite::Statement insert(
+        database,
+        "INSERT INTO traces (id, uuid, run_id, meter_id, file_name, fingerprint, size_bytes, layout, offset_ms, rows_left_out, "
+        "samples, first_ms, last_ms, added_ms, offset_u_s, signature, zone, start_ms) VALUES (?1, ?2, (SELECT id FROM runs WHERE uuid = ?3), "
+        "(SELECT id FROM meters WHERE uuid = ?4), ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18)");
     Binder binder(insert);
     binder.integer(id).text(trace.uuid).text(trace.run_uuid).text(trace.meter_uuid.value_or(std::string())).text(trace.file_name);
     binder.text(trace.fingerprint).integer(trace.size_bytes).text(trace.layout).integer(trace.offset_ms).integer(trace.rows_left_out);

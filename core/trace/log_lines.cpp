@@ -31,7 +31,11 @@ void append_utf8(std::string& text, std::uint32_t code) {
 bool is_utf8(std::string_view bytes) {
     for (std::size_t i = 0; i < bytes.size();) {
         const auto lead = static_cast<unsigned char>(bytes[i]);
-        const std::size_t more = lead < 0x80 ? 0 : lead >= 0xC2 && lead < 0xE0 ? 1 : lead >= 0xE0 && lead < 0xF0 ? 2 : lead >= 0xF0 && lead < 0xF5 ? 3 : 9;
+        const std::size_t more = lead < 0x80                   ? 0
+                                 : lead >= 0xC2 && lead < 0xE0 ? 1
+                                 : lead >= 0xE0 && lead < 0xF0 ? 2
+                                 : lead >= 0xF0 && lead < 0xF5 ? 3
+                                                               : 9;
         if (more == 9) return false;
         if (i + more >= bytes.size()) return true; // a character that the end of the sample cuts off
         for (std::size_t k = 1; k <= more; ++k)

@@ -51,9 +51,9 @@ private:
     Fingerprint fingerprint_;
 };
 
-/// Splits a line into fields, blanks at their ends taken off. A blank as delimiter takes runs of blanks and tabs as one. Fields in double quotes may hold the delimiter,
-/// and a quote written twice; a quote that the line does not close is none, and false is returned. No field spans lines: a stray quote
-/// must not swallow the rest of a log. The fields point into `line` or, where a doubled quote was undone, into `scratch`.
+/// Splits a line into fields, blanks at their ends taken off. A blank as delimiter takes runs of blanks and tabs as one. Fields in double quotes may
+/// hold the delimiter, and a quote written twice; a quote that the line does not close is none, and false is returned. No field spans lines: a stray
+/// quote must not swallow the rest of a log. The fields point into `line` or, where a doubled quote was undone, into `scratch`.
 [[nodiscard]] bool split_fields(std::string_view line, char delimiter, std::vector<std::string_view>& fields, std::vector<std::string>& scratch);
 
 } // namespace ullage

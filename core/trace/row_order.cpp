@@ -19,7 +19,9 @@ Result<std::optional<RowTrouble>> RowOrder::take(const TraceSample& sample) {
         if (auto handed = hand_over(block); !handed) return handed.error();
         return std::optional<RowTrouble>();
     }
-    const auto twice = [&sample](const TraceSample& other) { return std::optional(other == sample ? RowTrouble::duplicate : RowTrouble::same_moment); };
+    const auto twice = [&sample](const TraceSample& other) {
+        return std::optional(other == sample ? RowTrouble::duplicate : RowTrouble::same_moment);
+    };
     if (handed_ && sample.time_ms == handed_->time_ms) return twice(*handed_);
     if (handed_ && sample.time_ms < handed_->time_ms) return std::optional(RowTrouble::out_of_order);
     const auto place = std::lower_bound(pending_.begin(), pending_.end(), sample.time_ms, earlier);

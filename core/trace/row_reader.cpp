@@ -61,7 +61,8 @@ Result<void> RowReader::check() {
     if (needs_start(layout_.time_form) && !options_.start_ms)
         return Error{Failure::bad_input, "the times of this log do not say on which day it was started", {}, "give the start of the log"};
     if (!zone_exists(options_.zone))
-        return Error{Failure::bad_input, "`" + options_.zone + "` is no time zone known to this machine", {}, "use an IANA name such as Europe/Vienna"};
+        return Error{
+            Failure::bad_input, "`" + options_.zone + "` is no time zone known to this machine", {}, "use an IANA name such as Europe/Vienna"};
     time_ = *time;
     date_ = layout_.column_of(ColumnRole::date).value_or(*time);
     needed_ = std::max(time_, date_);

@@ -121,7 +121,8 @@ Result<TracePreview> preview_trace(const std::string& path, const LayoutAnswers&
 Result<TraceTally> stream_trace(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options, const SampleSink& sink) {
     Result<std::ifstream> file = opened(path);
     if (!file) return file.error();
-    FileBeginning beginning(file.value(), options.whole_lines ? whole_lines_bytes(file.value(), layout.encoding) : std::numeric_limits<std::int64_t>::max());
+    FileBeginning beginning(file.value(),
+                            options.whole_lines ? whole_lines_bytes(file.value(), layout.encoding) : std::numeric_limits<std::int64_t>::max());
     std::istream in(&beginning);
     Result<TraceTally> tally = read_trace(in, layout, options, sink);
     if (!tally) return at_file(tally.error(), path);

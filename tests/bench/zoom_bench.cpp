@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A log of five million samples zoomed and painted in the window's Log tab, against one of two thousand: the same steps of the wheel from the whole run down
-// to the narrowest view that there is. A benchmark, no test: it reports and never fails.
+// A log of five million samples zoomed and painted in the window's Log tab, against one of two thousand: the same steps of the wheel from the whole
+// run down to the narrowest view that there is. A benchmark, no test: it reports and never fails.
 #include "charts/line_chart.h"
 #include "document/document.h"
 #include "pages/log_view.h"

@@ -153,7 +153,8 @@ TEST_F(ImportTrace, follows_a_log_until_it_is_quiet_and_goes_on_another_time) {
     expect_part(outcome.out, "1 sample from 2027-05-09T06:00Z");
     expect_part(outcome.out, "Ended. log.csv: 3 samples to 2027-05-09T06:00:20Z");
     std::ofstream(folder_ / "log.csv", std::ios::app) << "1809842430,0.6,80\n";
-    const Outcome later = run({"import-trace", folder_ / "log.csv", "--logbook", logbook_, "--unit", "Specimen", "--run", "1", "--follow", "--until-quiet", "0.1"});
+    const Outcome later =
+        run({"import-trace", folder_ / "log.csv", "--logbook", logbook_, "--unit", "Specimen", "--run", "1", "--follow", "--until-quiet", "0.1"});
     EXPECT_EQ(later.code, exit_good) << later.err;
     expect_part(later.out, "4 samples to");
 }

@@ -58,8 +58,8 @@ TEST(TraceBlocks, a_sample_of_four_decimal_columns_takes_less_than_10_bytes) {
     std::vector<TraceSample> samples(store::block_samples);
     for (std::size_t i = 0; i < samples.size(); ++i) {
         const auto n = static_cast<double>(i);
-        samples[i] = {static_cast<UtcMs>(1'810'317'600'000 + 1000 * i), std::floor(n / 5) / 10, 60 + std::fmod(7 * n, 83) / 10, 230 + std::fmod(3 * n, 17) / 10,
-                      std::round(1000 * (0.26 + std::fmod(5 * n, 23) / 1000)) / 1000};
+        samples[i] = {static_cast<UtcMs>(1'810'317'600'000 + 1000 * i), std::floor(n / 5) / 10, 60 + std::fmod(7 * n, 83) / 10,
+                      230 + std::fmod(3 * n, 17) / 10, std::round(1000 * (0.26 + std::fmod(5 * n, 23) / 1000)) / 1000};
     }
     EXPECT_LT(store::encoded(samples).size(), 10 * samples.size());
 }
