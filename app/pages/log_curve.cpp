@@ -15,6 +15,11 @@ namespace {
 constexpr double ms_per_h = 3'600'000;
 constexpr double margin = 1.0 / 16; ///< of a view's width: the curve leaves it on both sides
 
+std::vector<ChartPoint> part_of(const std::vector<ChartPoint>& points, double from_h, double to_h) {
+    const auto begin = std::ranges::lower_bound(points, from_h, {}, &ChartPoint::x);
+    return {begin, std::ranges::upper_bound(begin, points.end(), to_h, {}, &ChartPoint::x)};
+}
+
 } // namespace
 
 /// Points of samples in order of time; with a span, only the lowest and the highest in each.
@@ -103,19 +108,21 @@ Result<LogCurve> LogCurve::of(const Document& document, std::vector<Trace> trace
     return curve;
 }
 
-Result<std::vector<ChartPoint>> LogCurve::in_view(const Document& document, double from_h, double to_h) const {
+Result<std::vector<ChartPoint>> LogCurve::in_view(const Document& document, double from_h, double to_h) {
     const double width_h = to_h - from_h;
     if (whole_kept_ || !(width_h > 0)) return overview();
     const double first_h = from_h - margin * width_h, last_h = to_h + margin * width_h;
     double spans = coarsest_spans * width_h / whole_h_;
     for (const std::vector<ChartPoint>& points : curves_) {
-        if (spans >= spans_in_view) {
-            const auto begin = std::ranges::lower_bound(points, first_h, {}, &ChartPoint::x);
-            return std::vector<ChartPoint>(begin, std::ranges::upper_bound(begin, points.end(), last_h, {}, &ChartPoint::x));
-        }
+        if (spans >= spans_in_view) return part_of(points, first_h, last_h);
         spans *= static_cast<double>(next_finer);
     }
-    return samples_between(document, first_h, last_h);
+    if (first_h < read_.from_h || last_h > read_.to_h) {
+        auto samples = samples_between(document, first_h, last_h);
+        if (!samples) return samples;
+        read_ = {first_h, last_h, std::move(samples).value()};
+    }
+    return part_of(read_.points, first_h, last_h);
 }
 
 Result<std::vector<ChartPoint>> LogCurve::samples_between(const Document& document, double from_h, double to_h) const {

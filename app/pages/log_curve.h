@@ -24,7 +24,7 @@ public:
     /// The whole curve.
     [[nodiscard]] const std::vector<ChartPoint>& overview() const { return curves_.front(); }
     /// The part of the curve that a view of [from_h, to_h] needs, and a little on either side.
-    [[nodiscard]] Result<std::vector<ChartPoint>> in_view(const Document& document, double from_h, double to_h) const;
+    [[nodiscard]] Result<std::vector<ChartPoint>> in_view(const Document& document, double from_h, double to_h);
 
 private:
     class Collector;
@@ -37,6 +37,10 @@ private:
     double whole_h_ = 0;
     bool whole_kept_ = true; ///< overview() has every sample
     std::vector<std::vector<ChartPoint>> curves_{1};
+    struct {
+        double from_h = 0, to_h = -1;
+        std::vector<ChartPoint> points;
+    } read_; ///< the samples that were read last: a view within them needs no other
 };
 
 } // namespace ullage
