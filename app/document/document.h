@@ -110,6 +110,7 @@ public:
     /// to the document comes of them.
     Result<ImportedTrace> importTrace(const std::string& run_uuid, const std::optional<std::string>& meter_uuid, const QString& path,
                                       const TraceDetection& detection, const TraceReadOptions& options);
+    [[nodiscard]] bool isImporting() const; ///< an import that lets events through is under way
     Result<void> withdrawTrace(const Trace& trace);
     /// The log of the run that this file continues, or is: see trace_continued_by().
     Result<std::optional<Trace>> traceContinuedBy(const std::string& run_uuid, const QString& path) const;

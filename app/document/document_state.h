@@ -54,6 +54,7 @@ struct Document::State final : CommandHost {
     std::map<std::string, RunAnalysis> analyses;    ///< of runs that were asked for since their last change
     std::map<std::string, UnitFit> unit_fits;       ///< of units that were asked for since the last change
     std::map<std::string, RunForecast> forecasts;   ///< of runs that were asked for since the last change
+    bool importing = false;
     enum class PutBack { nothing, undo, redo } put_back = PutBack::nothing;
 };
 

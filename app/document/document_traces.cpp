@@ -4,6 +4,8 @@
 #include "document/document_state.h"
 #include "trace/run_load.h"
 
+#include <QScopedValueRollback>
+
 #include <algorithm>
 #include <utility>
 
@@ -27,12 +29,15 @@ Result<ImportedTrace> Document::importTrace(const std::string& run_uuid, const s
                                             const TraceDetection& detection, const TraceReadOptions& options) {
     if (!state_->book) return State::nothing_open();
     if (!run(run_uuid)) return State::no_such("run");
+    const QScopedValueRollback importing(state_->importing, true);
     auto imported = import_trace(*state_->book, path.toStdString(), run_uuid, meter_uuid, detection, options);
     if (!imported) return imported;
     const auto& uuid = imported.value().trace.uuid;
     state_->push(QStringLiteral("import log"), readings_of(run_uuid), trace_withdrawn(uuid, false), trace_withdrawn(uuid, true));
     return imported;
 }
+
+bool Document::isImporting() const { return state_->importing; }
 
 Result<void> Document::withdrawTrace(const Trace& trace) {
     if (!state_->book) return State::nothing_open();

@@ -128,7 +128,7 @@ void LogView::showEvent(QShowEvent* event) {
 std::string LogView::mark_of(const std::vector<Trace>& traces) const {
     const RunRecord* record = document_.run(run_uuid_);
     std::string mark = run_uuid_;
-    for (const Trace& trace : traces) mark += fmt::format(" {} {}", trace.uuid, trace.samples);
+    for (const Trace& trace : traces) mark += fmt::format(" {} {} {} {}", trace.uuid, trace.samples, trace.rows_left_out, trace.started_anew);
     // The load's figures go from the first reading to the end of the run.
     if (record && !record->readings.empty() && !traces.empty())
         mark += fmt::format(" {} {} {}", record->readings.front().values.time_ms, record->readings.back().values.time_ms,

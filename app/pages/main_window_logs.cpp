@@ -71,8 +71,11 @@ void MainWindow::take_in_log(LogForm& form, const std::string& run_uuid) {
         if (!done) return refuse(done.error());
         if (!form.follow() && !followed_already) log_follower_->stop(known.value()->uuid);
         form.showTaken();
+        const auto rest = document_.traceContinuedBy(run_uuid, form.path());
+        const bool unfinished = !form.follow() && rest && rest.value() && rest.value()->size_bytes < QFileInfo(form.path()).size();
         messages_->showNote(form.follow() ? tr("%1 is followed from now on, from where the run's log of it ended.").arg(file_name)
-                                          : tr("The run has this log already; what %1 has more was added to it.").arg(file_name));
+                                          : tr("The run has this log already; what %1 has more was added to it, read as before.").arg(file_name) +
+                                                (unfinished ? tr(" Its last line lacks its end and was left.") : QString()));
         return;
     }
     const auto imported = document_.importTrace(run_uuid, form.meterUuid(), form.path(), form.detection(), form.options());

@@ -136,7 +136,7 @@ void LogFollower::drop_withdrawn(const QString& run_uuid) {
 }
 
 void LogFollower::tick() {
-    if (looking_) return; // a look may let events through
+    if (looking_ || document_.isImporting()) return;
     const QScopedValueRollback looking(looking_, true);
     std::vector<std::string> uuids;
     for (const auto& [uuid, log] : logs_) uuids.push_back(uuid);
@@ -169,7 +169,7 @@ void LogFollower::look_at(Followed& log) {
         if (seen.value().samples == 0 && seen.value().rows_left_out == 0) continue;
         log.trace = log.follow->trace();
         log.gained = true;
-        log.state.grown_ms = document_.clock().now_ms();
+        if (seen.value().samples > 0) log.state.grown_ms = document_.clock().now_ms();
     }
     if (error && lasting(*error)) {
         end(log, *error);

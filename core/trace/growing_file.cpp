@@ -13,16 +13,7 @@ namespace ullage {
 namespace {
 
 constexpr std::int64_t kept_bytes = 256;
-
-std::string line_end(LogEncoding encoding) {
-    switch (encoding) {
-    case LogEncoding::utf16_le: return {'\n', '\0'};
-    case LogEncoding::utf16_be: return {'\0', '\n'};
-    case LogEncoding::plain:
-    case LogEncoding::latin1: break;
-    }
-    return "\n";
-}
+constexpr std::size_t piece_bytes = std::size_t{1} << 20;
 
 } // namespace
 
@@ -108,8 +99,9 @@ GrowingFile::Named GrowingFile::named() const {
     return mine.st_ino == there.st_ino && mine.st_dev == there.st_dev ? Named::here : Named::elsewhere;
 }
 
-/// The name belongs to another file now: it goes on where this one ended if it begins alike, else it is a new log.
-Result<void> GrowingFile::switch_file(Piece& piece, std::string&& unfinished) {
+/// The name belongs to another file now: it goes on where this one ended if it begins alike, else it is a new log. A line that this one was left
+/// in the middle of is dropped, as nobody can tell what it would have said.
+Result<void> GrowingFile::switch_file(Piece& piece) {
     const int before = std::exchange(descriptor_, -1);
     const auto opened = open();
     struct stat about {};
@@ -119,23 +111,21 @@ Result<void> GrowingFile::switch_file(Piece& piece, std::string&& unfinished) {
         descriptor_ = before;
         return opened ? Result<void>() : Result<void>(opened.error());
     }
-    const auto same = same_so_far();
-    if (!same || same.value()) {
-        ::close(before);
+    const int after = std::exchange(descriptor_, before);
+    const auto late = read(taken_bytes_, piece_bytes); // written between the last look at it and its renaming
+    if (late && end_of_lines(late.value(), encoding_) > 0) {
+        ::close(after);
         piece.more = true;
-        return same ? Result<void>() : Result<void>(same.error());
-    }
-    if (!unfinished.empty()) { // nobody will end this line: give it as it stands, and the new file next time
-        close();
-        descriptor_ = before;
-        taken_bytes_ += static_cast<std::int64_t>(unfinished.size());
-        piece = {LogChange::grown, std::move(unfinished) + line_end(encoding_), true};
-        return remember();
+        return {};
     }
     ::close(before);
+    descriptor_ = after;
+    piece.more = true;
+    const auto same = same_so_far();
+    if (!same) return same.error();
+    if (same.value()) return {};
     taken_bytes_ = 0;
     piece.change = LogChange::started_anew;
-    piece.more = true;
     return remember();
 }
 
@@ -180,11 +170,11 @@ Result<GrowingFile::Piece> GrowingFile::next(std::size_t limit_bytes) {
             return piece;
         }
         if (named() == Named::elsewhere) {
-            if (auto switched = switch_file(piece, std::move(bytes).value()); !switched) return switched.error();
+            if (auto switched = switch_file(piece); !switched) return switched.error();
             return piece;
         }
     } else if (named() == Named::elsewhere) {
-        if (auto switched = switch_file(piece, {}); !switched) return switched.error();
+        if (auto switched = switch_file(piece); !switched) return switched.error();
         return piece;
     }
     if (named() == Named::nowhere) piece.change = LogChange::vanished;

@@ -22,7 +22,7 @@ enum class LogChange {
 [[nodiscard]] std::size_t end_of_lines(std::string_view bytes, LogEncoding encoding);
 
 /// A log that another program is still writing. Gives its lines as they are completed: a last line without its line end (LF or CRLF) waits for the
-/// rest. The file stays open, so that lines written just before it was renamed are not missed. A file cut short loses what was written between the
+/// rest. The file stays open, so that lines written just before it was renamed are not missed; one that was never ended is. A file cut short loses what was written between the
 /// last look and the cut. One replaced by another that has the same first and last 256 of the bytes given passes for the same.
 class GrowingFile {
 public:
@@ -51,7 +51,7 @@ private:
     [[nodiscard]] Result<std::string> read(std::int64_t at, std::size_t count) const;
     [[nodiscard]] Result<bool> same_so_far() const;
     Result<void> remember();
-    Result<void> switch_file(Piece& piece, std::string&& unfinished);
+    Result<void> switch_file(Piece& piece);
     void close();
     [[nodiscard]] Error unreadable() const;
 

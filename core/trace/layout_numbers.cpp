@@ -49,6 +49,7 @@ void settle_numbers(const LayoutRows& rows, const LayoutAnswers& answers, TraceD
     layout.decimal = answers.decimal.value_or(commas > points ? ',' : '.');
     if (layout.decimal == '.' && count(Says::point_grouped) > 0) layout.grouping = ',';
     if (layout.decimal == ',' && count(Says::comma_grouped) > 0) layout.grouping = '.';
+    if (answers.grouping) layout.grouping = *answers.grouping;
     if (answers.decimal || commas > 0 || example.empty()) return;
     if (points > 0) {
         layout.grouping = ',';

@@ -151,11 +151,16 @@ Result<void> LogFollow::expect_anew() {
 Result<bool> LogFollow::settle_beginning() {
     const Error other_columns{Failure::refused, "the log was begun anew with other columns", path_, "import the new log"};
     const Result<TraceDetection> found = detect_layout(beginning_, answers_);
-    if (!found) { // no row yet, or rows that the columns of before do not fit
-        const bool rows = detect_layout(beginning_, {}).ok() || beginning_.size() >= static_cast<std::size_t>(most_beginning);
-        return rows ? Result<bool>(other_columns) : Result<bool>(false);
+    const bool alike = found && found.value().questions.empty() && (trace_.signature.empty() || found.value().signature == trace_.signature);
+    if (!alike) {
+        // What there is may be a preface without a row yet: only a log that is read otherwise by itself is another.
+        const Result<TraceDetection> anyhow = detect_layout(beginning_, {});
+        const auto open = [&anyhow](OpenQuestion about) {
+            return std::ranges::any_of(anyhow.value().questions, [about](const LayoutQuestion& question) { return question.about == about; });
+        };
+        const bool rows = anyhow && !open(OpenQuestion::no_time) && !open(OpenQuestion::no_values);
+        return rows || beginning_.size() >= static_cast<std::size_t>(most_beginning) ? Result<bool>(other_columns) : Result<bool>(false);
     }
-    if (!found.value().questions.empty() || (!trace_.signature.empty() && found.value().signature != trace_.signature)) return other_columns;
     feed_from_beginning(found.value().layout);
     return true;
 }

@@ -51,6 +51,7 @@ void take_pair(std::string_view key, std::string_view value, LayoutAnswers& answ
     if (key == "encoding") answers.encoding = member_from<LogEncoding>(value, 4);
     const auto code = number_from(value);
     if (key == "decimal" && code) answers.decimal = static_cast<char>(*code);
+    if (key == "grouping" && code) answers.grouping = static_cast<char>(*code);
     if (key == "delimiter" && code) answers.delimiter = static_cast<char>(*code);
 }
 
@@ -83,6 +84,7 @@ std::string answers_text(const LayoutAnswers& answers) {
     if (answers.time_form) add("time", number_text(static_cast<int>(*answers.time_form)));
     if (answers.encoding) add("encoding", number_text(static_cast<int>(*answers.encoding)));
     if (answers.decimal) add("decimal", number_text(*answers.decimal));
+    if (answers.grouping) add("grouping", number_text(*answers.grouping));
     if (answers.delimiter) add("delimiter", number_text(*answers.delimiter));
     return text;
 }
@@ -108,6 +110,7 @@ LayoutAnswers answers_of(const TraceLayout& layout) {
     answers.time_form = layout.time_form;
     answers.encoding = layout.encoding;
     answers.decimal = layout.decimal;
+    if (layout.grouping != 0) answers.grouping = layout.grouping; // where there was none yet, there may be later
     answers.delimiter = layout.delimiter;
     return answers;
 }

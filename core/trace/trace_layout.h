@@ -74,6 +74,7 @@ struct LayoutAnswers {
     std::vector<Column> columns; ///< when any is named for a role, no other has it; one named `unused` is left alone
     std::optional<DateOrder> date_order;
     std::optional<char> decimal, delimiter;
+    std::optional<char> grouping; ///< of thousands; absent: as detected
     std::optional<LogEncoding> encoding;
     std::optional<TimeForm> time_form;
     std::string energy_unit;     ///< of a register without unit

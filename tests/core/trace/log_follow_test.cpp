@@ -156,6 +156,28 @@ TEST_F(FollowedLog, begun_anew_while_nobody_looked_is_taken_up_where_that_is_all
     EXPECT_EQ(seconds(), counted(0, 12));
 }
 
+TEST_F(FollowedLog, keeps_reading_grouped_thousands_and_waits_through_a_preface) {
+    write("epoch;register (Wh);power (W)\n1810317600;1,234.5;60.5\n1810317601;1,235.5;60.5\n");
+    LogFollow follow = followed(import());
+    append("1810317602;1,236.5;60.5\n");
+    EXPECT_EQ(look(follow), 1);
+    LogFollow again = followed(follow.trace());
+    write("Start;2027-05-14 18:00:00\n");
+    EXPECT_EQ(look(again), 0);
+    append("epoch;register (Wh);power (W)\n");
+    EXPECT_EQ(look(again), 0);
+    append("1810317603;1,237.5;60.5\n");
+    EXPECT_EQ(look(again), 0); // one row after a preface does not tell how many columns there are
+    append("1810317604;1,238.5;60.5\n");
+    EXPECT_EQ(look(again), 2);
+    std::vector<double> wh;
+    ASSERT_TRUE(logbook_.read_samples(follow.trace().uuid, earliest_ms, latest_ms, [&wh](std::span<const TraceSample> some) {
+        for (const TraceSample& sample : some) wh.push_back(sample.register_wh.value_or(0));
+        return true;
+    }));
+    EXPECT_EQ(wh, (std::vector<double>{1234.5, 1235.5, 1236.5, 1237.5, 1238.5}));
+}
+
 TEST_F(FollowedLog, begun_anew_with_other_columns_is_not_read) {
     write(header + rows(0, 10));
     LogFollow follow = followed(import());
