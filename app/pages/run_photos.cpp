@@ -40,7 +40,7 @@ RunPhotos::RunPhotos(Document& document, QWidget* parent)
     undone_strip_->setObjectName(QStringLiteral("undonePhotoStrip"));
     undone_strip_->setAccessibleName(tr("Photos of undone readings"));
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(spacing::grid_px, spacing::half_px, spacing::grid_px, 0);
+    column->setContentsMargins(spacing::grid_px, spacing::half_px, spacing::grid_px, spacing::half_px);
     column->setSpacing(spacing::half_px);
     column->addWidget(offer_);
     column->addWidget(strip_);
