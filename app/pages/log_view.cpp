@@ -158,7 +158,7 @@ void LogView::look() {
     const auto load = document_.load(run_uuid_);
     show_load(load ? load.value() : std::nullopt);
     const UtcMs start_ms = document_.analysis(run_uuid_).energy.start_ms;
-    auto curve = LogCurve::of(document_, traces_, start_ms != 0 ? start_ms : traces_.front().first_ms);
+    auto curve = PowerCurve::of(document_, traces_, start_ms != 0 ? start_ms : traces_.front().first_ms);
     if (!load || !curve) {
         error_->setText(text_of((load ? curve.error() : load.error()).sentence()));
         error_->show();

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "document/document.h"
-#include "pages/log_curve.h"
+#include "pages/power_curve.h"
 
 #include <QWidget>
 
@@ -49,7 +49,7 @@ private:
     std::string run_uuid_;
     std::string seen_; ///< mark_of() what is shown
     std::vector<Trace> traces_;
-    std::optional<LogCurve> curve_;
+    std::optional<PowerCurve> curve_;
     ChartContent content_; ///< of the chart, without points
     std::string curve_of_;    ///< run and first log of the curve
     double whole_from_h_ = 0, whole_to_h_ = 0; ///< what the chart showed unzoomed

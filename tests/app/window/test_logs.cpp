@@ -3,7 +3,7 @@
 
 #include "charts/line_chart.h"
 #include "dialogs/log_form.h"
-#include "pages/log_curve.h"
+#include "pages/power_curve.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -230,7 +230,7 @@ TEST_F(LogsTest, a_long_log_is_drawn_by_its_extremes_and_zooming_in_shows_every_
     show_log_tab();
     auto* chart = find<LineChart>("logChart");
     const auto& overview = chart->content().series[0].points;
-    EXPECT_LE(overview.size(), 2 * LogCurve::coarsest_spans + 2);
+    EXPECT_LE(overview.size(), 2 * PowerCurve::coarsest_spans + 2);
     EXPECT_EQ(std::ranges::max_element(overview, {}, &ChartPoint::y)->y, 900);
     const double from = overview.front().x, width = overview.back().x - from;
     // 0.502 of the whole is where the highest sample stands; finer curves keep it, and in the end it stands among all its neighbours.
@@ -250,7 +250,7 @@ TEST_F(LogsTest, a_long_log_is_drawn_by_its_extremes_and_zooming_in_shows_every_
     const auto seen = std::ranges::count_if(chart->content().series[0].points, [&](const ChartPoint& point) { return point.x >= left && point.x <= right; });
     EXPECT_NEAR(static_cast<double>(seen), 600, 2);
     chart->resetZoom();
-    EXPECT_LE(chart->content().series[0].points.size(), 2 * LogCurve::coarsest_spans + 2);
+    EXPECT_LE(chart->content().series[0].points.size(), 2 * PowerCurve::coarsest_spans + 2);
     EXPECT_EQ(chart->visibleSpan().first, from);
 }
 

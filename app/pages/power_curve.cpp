@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "pages/log_curve.h"
+#include "pages/power_curve.h"
 
 #include "model/run_trace.h"
 
@@ -23,7 +23,7 @@ std::vector<ChartPoint> part_of(const std::vector<ChartPoint>& points, double fr
 } // namespace
 
 /// Points of samples in order of time; with a span, only the lowest and the highest in each.
-class LogCurve::Collector {
+class PowerCurve::Collector {
 public:
     Collector(std::vector<ChartPoint>& points, UtcMs origin_ms, double gap_limit_s, double span_h)
         : points_(points), origin_ms_(origin_ms), gap_h_(gap_limit_s / 3600), span_h_(span_h) {}
@@ -78,8 +78,8 @@ private:
     ChartPoint low_, high_;
 };
 
-Result<LogCurve> LogCurve::of(const Document& document, std::vector<Trace> traces, UtcMs origin_ms) {
-    LogCurve curve;
+Result<PowerCurve> PowerCurve::of(const Document& document, std::vector<Trace> traces, UtcMs origin_ms) {
+    PowerCurve curve;
     curve.origin_ms_ = origin_ms;
     if (traces.empty()) return curve;
     curve.gap_limit_s_ = gap_limit_s(traces);
@@ -108,7 +108,7 @@ Result<LogCurve> LogCurve::of(const Document& document, std::vector<Trace> trace
     return curve;
 }
 
-Result<std::vector<ChartPoint>> LogCurve::in_view(const Document& document, double from_h, double to_h) {
+Result<std::vector<ChartPoint>> PowerCurve::in_view(const Document& document, double from_h, double to_h) {
     const double width_h = to_h - from_h;
     if (whole_kept_ || !(width_h > 0)) return overview();
     const double first_h = from_h - margin * width_h, last_h = to_h + margin * width_h;
@@ -125,7 +125,7 @@ Result<std::vector<ChartPoint>> LogCurve::in_view(const Document& document, doub
     return part_of(read_.points, first_h, last_h);
 }
 
-Result<std::vector<ChartPoint>> LogCurve::samples_between(const Document& document, double from_h, double to_h) const {
+Result<std::vector<ChartPoint>> PowerCurve::samples_between(const Document& document, double from_h, double to_h) const {
     std::vector<ChartPoint> points;
     Collector collector(points, origin_ms_, gap_limit_s_, 0);
     const UtcMs from_ms = origin_ms_ + std::llround(from_h * ms_per_h), to_ms = origin_ms_ + std::llround(to_h * ms_per_h);

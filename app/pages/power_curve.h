@@ -11,7 +11,7 @@ namespace ullage {
 /// The power of a run's logs as curves of several finenesses, whose size does not grow with the logs: of each of 4096 spans of time, and of each
 /// of 4, 16 and 64 times as many, the lowest and the highest sample. A view that is narrower still gets the samples themselves, read from the
 /// logbook.
-class LogCurve {
+class PowerCurve {
 public:
     static constexpr std::size_t coarsest_spans = 4096;
     static constexpr std::size_t finenesses = 4, next_finer = 4;
@@ -19,7 +19,7 @@ public:
 
     /// Reads all samples of `traces` once. x is in hours since `origin_ms`; where the power is not known for longer than the gap limit of the
     /// traces, the curve is interrupted. Errors: those of Document::readSamples.
-    [[nodiscard]] static Result<LogCurve> of(const Document& document, std::vector<Trace> traces, UtcMs origin_ms);
+    [[nodiscard]] static Result<PowerCurve> of(const Document& document, std::vector<Trace> traces, UtcMs origin_ms);
 
     /// The whole curve.
     [[nodiscard]] const std::vector<ChartPoint>& overview() const { return curves_.front(); }
