@@ -2,10 +2,11 @@
 #include "exchange/load_list_file.h"
 
 #include "base/number.h"
+#include "base/utf8.h"
 #include "exchange/csv.h"
 #include "exchange/preface_text.h"
 #include "exchange/sheet_keys.h"
-#include "exchange/utf8.h"
+#include "model/limits.h"
 
 #include <fmt/format.h>
 
@@ -57,10 +58,14 @@ public:
         for (;;) {
             const Result<bool> more = csv.next(row);
             if (!more) return more.error();
-            if (!more.value()) return std::move(list_);
+            if (!more.value()) break;
             if (row.fields.size() == 1 && trimmed(row.fields[0]).empty()) continue;
+            if (list_.appliances.size() == most_appliances)
+                return check_count(fmt::format("line {}", row.line), "appliances", most_appliances + 1, most_appliances).error();
             if (Result<void> done = read_row(row); !done) return done.error();
         }
+        if (Result<void> sound = check(list_); !sound) return sound.error();
+        return std::move(list_);
     }
 
 private:

@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "exchange/preface_text.h"
 #include "exchange/sheet_keys.h"
+#include "model/limits.h"
 #include "pv/module_voltage.h"
 
 #include <fmt/format.h>
@@ -31,12 +32,12 @@ PvKey number_key(std::string_view name, std::string_view help, std::function<Opt
             }};
 }
 
-PvKey limit_key(std::string_view name, std::string_view help, OptionalNumber PvLimits::*member) {
+PvKey limit_key(std::string_view name, std::string_view help, const NumberRange& range, OptionalNumber PvLimits::*member) {
     PvKey key = number_key(name, help, [member](PvSheetText& sheet) -> OptionalNumber& { return sheet.limits.*member; });
-    key.read = [read = key.read, member](PvSheetText& sheet, std::string_view value) -> Result<void> {
+    key.read = [read = key.read, range, member](PvSheetText& sheet, std::string_view value) -> Result<void> {
         if (Result<void> done = read(sheet, value); !done) return done;
-        if (*(sheet.limits.*member) > 0) return {};
-        return pv_error("a limit is above 0", "enter what the unit's label says");
+        if (!(*(sheet.limits.*member) > 0)) return pv_error("a limit is above 0", "enter what the unit's label says");
+        return check_number({}, sheet.limits.*member, range);
     };
     return key;
 }
@@ -114,10 +115,10 @@ const std::vector<PvKey>& pv_keys() {
         sheet_number("hottest_c", "hottest ambient temperature, °C", &PvSheet::hottest_c),
         sheet_number("hottest_cell_c", "hottest cell temperature instead, °C", &PvSheet::hottest_cell_c),
         sheet_number("irradiance_w_m2", "irradiance at the hottest, W/m²; 1000 where not stated", &PvSheet::irradiance_w_m2),
-        limit_key("pv_max_v", "voltage limit of the PV input, V", &PvLimits::max_v),
-        limit_key("pv_max_a", "current limit of the PV input, A", &PvLimits::max_a),
-        limit_key("pv_max_w", "power limit of the PV input, W", &PvLimits::max_w),
-        limit_key("pv_start_v", "lowest voltage at which the PV input starts, V", &PvLimits::start_v),
+        limit_key("pv_max_v", "voltage limit of the PV input, V", voltage_range, &PvLimits::max_v),
+        limit_key("pv_max_a", "current limit of the PV input, A", current_range, &PvLimits::max_a),
+        limit_key("pv_max_w", "power limit of the PV input, W", rated_power_range, &PvLimits::max_w),
+        limit_key("pv_start_v", "lowest voltage at which the PV input starts, V", voltage_range, &PvLimits::start_v),
         words_key("remark", "anything else", [](PvSheetText& sheet) -> std::string& { return sheet.sheet.remark; }),
     };
     return keys;

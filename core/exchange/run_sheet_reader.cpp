@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
+#include "base/utf8.h"
 #include "exchange/csv.h"
 #include "exchange/run_sheet.h"
 #include "exchange/sheet_keys.h"
 #include "exchange/sheet_preface.h"
-#include "exchange/utf8.h"
+#include "model/limits.h"
 
 #include <fmt/format.h>
 
@@ -29,7 +30,7 @@ std::string cell_place(long line, std::size_t column, std::string_view name) {
 }
 
 /// Refuses what is no UTF-8 text at all.
-Result<void> check_text(std::string_view text) {
+Result<void> check_encoding(std::string_view text) {
     if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
         return bad("the file is empty", {}, "choose a run sheet");
     if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF"))
@@ -148,10 +149,14 @@ private:
 
         Reading reading;
         reading.sequence = long(preface_.record.readings.size()) + 1;
+        if (preface_.record.readings.size() == most_readings)
+            return check_count(fmt::format("line {}", row.line), "readings", most_readings + 1, most_readings);
         Result<UtcMs> time = read_time(row);
         if (!time) return at_cell(time.error(), row, SheetColumn::time);
         reading.values.time_ms = time.value();
+        if (Result<void> possible = check_moment({}, time.value()); !possible) return at_cell(possible.error(), row, SheetColumn::time);
         reading.values.remark = field(row, SheetColumn::remark);
+        if (Result<void> good = check_text({}, reading.values.remark, longest_remark); !good) return at_cell(good.error(), row, SheetColumn::remark);
         if (Result<void> done = read_values(row, reading.values); !done) return done;
         preface_.record.readings.push_back(std::move(reading));
         return {};
@@ -173,11 +178,10 @@ private:
             std::optional<double>& value;
             double highest;
         };
-        constexpr double endless = std::numeric_limits<double>::infinity();
         const Cell cells[] = {{SheetColumn::gauge_percent, values.gauge_percent, 100},
-                              {SheetColumn::register_wh, values.register_wh, endless},
-                              {SheetColumn::meter_w, values.meter_w, endless},
-                              {SheetColumn::display_w, values.display_w, endless}};
+                              {SheetColumn::register_wh, values.register_wh, register_range.highest},
+                              {SheetColumn::meter_w, values.meter_w, read_power_range.highest},
+                              {SheetColumn::display_w, values.display_w, read_power_range.highest}};
         for (const Cell& cell : cells) {
             const std::string_view text = trimmed(field(row, cell.column));
             if (text.empty()) continue;
@@ -185,7 +189,7 @@ private:
             if (!number) return at_cell(number.error(), row, cell.column);
             if (number.value() < 0 || number.value() > cell.highest)
                 return at_cell(bad(fmt::format("`{}` is out of range", text), {},
-                                   cell.highest == 100 ? "give 0 to 100" : "give 0 or more"),
+                                   "give 0 to " + exact_text(cell.highest)),
                                row, cell.column);
             cell.value = number.value();
         }
@@ -248,7 +252,7 @@ Error in_source(Error error, const std::string& source) {
 
 Result<SheetImport> read_run_sheet(std::string_view text, const std::string& source) {
     if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
-    if (Result<void> checked = check_text(text); !checked) return in_source(checked.error(), source);
+    if (Result<void> checked = check_encoding(text); !checked) return in_source(checked.error(), source);
     if (Result<void> checked = check_separator(text); !checked) return in_source(checked.error(), source);
     Result<SheetPreface> preface = read_sheet_preface(text);
     if (!preface) return in_source(preface.error(), source);

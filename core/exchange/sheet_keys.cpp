@@ -2,12 +2,12 @@
 #include "exchange/sheet_keys.h"
 
 #include "base/number.h"
+#include "model/limits.h"
 #include "model/tags.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <limits>
 
 namespace ullage {
 
@@ -19,24 +19,18 @@ Error wrong(std::string what, std::string remedy) {
     return Error{Failure::bad_input, std::move(what), {}, std::move(remedy)};
 }
 
-/// The range of a number, in words for the message.
-struct Range {
-    double lowest, highest;
-    std::string_view words;
-};
-constexpr double endless = std::numeric_limits<double>::infinity();
-constexpr double smallest = std::numeric_limits<double>::denorm_min();
-constexpr Range positive{smallest, endless, "a number above 0"};
-constexpr Range not_negative{0, endless, "0 or more"};
-constexpr Range gauge_step{smallest, 100, "above 0 and at most 100"};
-constexpr Range temperature{-273.15, endless, "at least -273.15"};
-
-Result<double> number_in(std::string_view text, const Range& range) {
+Result<double> number_in(std::string_view text, const NumberRange& range) {
     Result<double> number = parse_number(trimmed(text));
     if (!number) return number;
-    if (number.value() < range.lowest || number.value() > range.highest)
-        return wrong(fmt::format("`{}` is out of range", text), fmt::format("give {}", range.words));
+    if (!check_number({}, number.value(), range)) return wrong(fmt::format("`{}` is out of range", text), fmt::format("give {}", range_text(range)));
     return number;
+}
+
+/// Refuses a text that is too long. The key is named by whoever reads it.
+Result<void> put(std::string& place, std::string_view text, std::size_t most) {
+    if (auto good = check_text({}, text, most); !good) return good;
+    place = text;
+    return {};
 }
 
 Meter& meter_of(RunRecord& record) {
@@ -48,7 +42,7 @@ std::string text_of(const Number& number) {
     return number ? exact_text(*number) : std::string();
 }
 
-SheetKey unit_number(std::string_view name, Range range, Number Unit::*member) {
+SheetKey unit_number(std::string_view name, NumberRange range, Number Unit::*member) {
     return {name, [member](const RunRecord& record) { return text_of(record.unit.*member); },
             [member, range](RunRecord& record, std::string_view text) -> Result<void> {
                 const Result<double> number = number_in(text, range);
@@ -58,7 +52,7 @@ SheetKey unit_number(std::string_view name, Range range, Number Unit::*member) {
             }};
 }
 
-SheetKey meter_number(std::string_view name, Range range, Number Meter::*member) {
+SheetKey meter_number(std::string_view name, NumberRange range, Number Meter::*member) {
     return {name,
             [member](const RunRecord& record) {
                 return record.meter ? text_of((*record.meter).*member) : std::string();
@@ -71,22 +65,16 @@ SheetKey meter_number(std::string_view name, Range range, Number Meter::*member)
             }};
 }
 
-SheetKey unit_text(std::string_view name, std::string Unit::*member) {
+SheetKey unit_text(std::string_view name, std::size_t most, std::string Unit::*member) {
     return {name, [member](const RunRecord& record) { return record.unit.*member; },
-            [member](RunRecord& record, std::string_view text) -> Result<void> {
-                record.unit.*member = text;
-                return {};
-            }};
+            [member, most](RunRecord& record, std::string_view text) { return put(record.unit.*member, text, most); }};
 }
 
-SheetKey meter_text(std::string_view name, std::string Meter::*member) {
+SheetKey meter_text(std::string_view name, std::size_t most, std::string Meter::*member) {
     return {
         name,
         [member](const RunRecord& record) { return record.meter ? (*record.meter).*member : std::string(); },
-        [member](RunRecord& record, std::string_view text) -> Result<void> {
-            meter_of(record).*member = text;
-            return {};
-        }};
+        [member, most](RunRecord& record, std::string_view text) { return put(meter_of(record).*member, text, most); }};
 }
 
 /// "`drain`, `no-load drain` or …" for messages.
@@ -106,7 +94,7 @@ SheetKey gauge_step_key() {
     return {"gauge_step_percent",
             [](const RunRecord& record) { return exact_text(record.unit.gauge_step_percent); },
             [](RunRecord& record, std::string_view text) -> Result<void> {
-                const Result<double> number = number_in(text, gauge_step);
+                const Result<double> number = number_in(text, gauge_step_range);
                 if (!number) return number.error();
                 record.unit.gauge_step_percent = number.value();
                 return {};
@@ -130,7 +118,7 @@ SheetKey correction_key() {
                                                                      : std::string();
             },
             [](RunRecord& record, std::string_view text) -> Result<void> {
-                const Result<double> number = number_in(text, positive);
+                const Result<double> number = number_in(text, correction_range);
                 if (!number) return number.error();
                 meter_of(record).correction = number.value();
                 return {};
@@ -190,16 +178,13 @@ SheetKey time_zone_key() {
 
 SheetKey load_key() {
     return {"load", [](const RunRecord& record) { return record.run.load; },
-            [](RunRecord& record, std::string_view text) -> Result<void> {
-                record.run.load = text;
-                return {};
-            }};
+            [](RunRecord& record, std::string_view text) { return put(record.run.load, text, longest_load_text); }};
 }
 
 SheetKey ambient_key() {
     return {"ambient_c", [](const RunRecord& record) { return text_of(record.run.ambient_c); },
             [](RunRecord& record, std::string_view text) -> Result<void> {
-                const Result<double> number = number_in(text, temperature);
+                const Result<double> number = number_in(text, temperature_range);
                 if (!number) return number.error();
                 record.run.ambient_c = number.value();
                 return {};
@@ -222,30 +207,30 @@ SheetKey charge_source_key() {
 
 const std::vector<SheetKey>& sheet_keys() {
     static const std::vector<SheetKey> keys = {
-        unit_text("unit", &Unit::name),
-        unit_text("maker", &Unit::maker),
-        unit_number("rated_energy_wh", positive, &Unit::rated_energy_wh),
-        unit_number("rated_output_w", positive, &Unit::rated_output_w),
-        unit_number("peak_output_w", positive, &Unit::peak_output_w),
-        unit_number("pv_max_v", positive, &Unit::pv_max_v),
-        unit_number("pv_max_a", positive, &Unit::pv_max_a),
-        unit_number("pv_max_w", positive, &Unit::pv_max_w),
-        unit_number("pv_start_v", positive, &Unit::pv_start_v),
-        unit_number("charge_time_h", positive, &Unit::charge_time_h),
-        unit_number("price", not_negative, &Unit::price),
-        unit_number("paid_price", not_negative, &Unit::paid_price),
-        unit_text("currency", &Unit::currency),
-        unit_number("mass_kg", positive, &Unit::mass_kg),
-        unit_number("warranty_years", not_negative, &Unit::warranty_years),
+        unit_text("unit", longest_name, &Unit::name),
+        unit_text("maker", longest_name, &Unit::maker),
+        unit_number("rated_energy_wh", rated_energy_range, &Unit::rated_energy_wh),
+        unit_number("rated_output_w", rated_power_range, &Unit::rated_output_w),
+        unit_number("peak_output_w", rated_power_range, &Unit::peak_output_w),
+        unit_number("pv_max_v", voltage_range, &Unit::pv_max_v),
+        unit_number("pv_max_a", current_range, &Unit::pv_max_a),
+        unit_number("pv_max_w", rated_power_range, &Unit::pv_max_w),
+        unit_number("pv_start_v", voltage_range, &Unit::pv_start_v),
+        unit_number("charge_time_h", charge_time_range, &Unit::charge_time_h),
+        unit_number("price", price_range, &Unit::price),
+        unit_number("paid_price", price_range, &Unit::paid_price),
+        unit_text("currency", longest_short_text, &Unit::currency),
+        unit_number("mass_kg", mass_range, &Unit::mass_kg),
+        unit_number("warranty_years", warranty_range, &Unit::warranty_years),
         gauge_step_key(),
         tags_key(),
-        unit_text("unit_remark", &Unit::remark),
-        meter_text("meter", &Meter::name),
-        meter_number("meter_step_wh", positive, &Meter::step_wh),
-        meter_number("meter_limit_percent", not_negative, &Meter::limit_percent),
-        meter_number("meter_span_wh", positive, &Meter::span_wh),
+        unit_text("unit_remark", longest_remark, &Unit::remark),
+        meter_text("meter", longest_name, &Meter::name),
+        meter_number("meter_step_wh", register_step_range, &Meter::step_wh),
+        meter_number("meter_limit_percent", meter_limit_range, &Meter::limit_percent),
+        meter_number("meter_span_wh", register_span_range, &Meter::span_wh),
         correction_key(),
-        meter_text("meter_remark", &Meter::remark),
+        meter_text("meter_remark", longest_remark, &Meter::remark),
         run_kind_key(),
         started_full_key(),
         run_end_key(),

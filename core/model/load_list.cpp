@@ -2,6 +2,7 @@
 #include "model/load_list.h"
 
 #include "base/number.h"
+#include "model/limits.h"
 
 #include <cmath>
 
@@ -32,12 +33,13 @@ double running_w(const Appliance& appliance) { return appliance.power_w ? *appli
 
 Result<void> check(const Appliance& appliance) {
     if (appliance.name.empty()) return wrong(appliance, "name", "the appliance has no name", "give it a name");
+    if (auto good = check_text("name of an appliance", appliance.name, longest_name); !good) return good;
     if (appliance.power_w && !lies_within(*appliance.power_w, 0, most_w))
-        return wrong(appliance, "power", "the power while on is not above 0 W", "give what it takes while it is on, or leave it empty");
+        return wrong(appliance, "power", "the power while on is not above 0 W and at most " + exact_text(most_w) + " W", "give what it takes while it is on, or leave it empty");
     if (!lies_within(appliance.duty, 0, 1))
         return wrong(appliance, "duty", "the duty is not above 0 and at most 1", "give the share of the time that it is on while in use");
     if (appliance.measured && (!lies_within(appliance.measured->energy_wh, 0, most_wh) || !lies_within(appliance.measured->hours, 0, most_h)))
-        return wrong(appliance, "measured use", "the measured energy or its hours are not above 0", "give both, such as 500 Wh over 24 h");
+        return wrong(appliance, "measured use", "the measured energy or its hours are not above 0, or beyond " + exact_text(most_wh) + " Wh or " + exact_text(most_h) + " h", "give both, such as 500 Wh over 24 h");
     if (!appliance.power_w && !appliance.measured)
         return wrong(appliance, "power", "neither its power nor a measurement is given", "give its power while on, or what it took over some hours");
     if (appliance.power_w && mean_in_use_w(appliance) > *appliance.power_w * (1 + rounding))
@@ -51,7 +53,7 @@ Result<void> check(const Appliance& appliance) {
         return wrong(appliance, "hours at night", "the hours at night are not 0 to the hours per day", "give how many of its hours lie at night");
     if (appliance.start_peak_w &&
         (!lies_within(*appliance.start_peak_w, 0, most_w) || *appliance.start_peak_w < running_w(appliance) * (1 - rounding)))
-        return wrong(appliance, "start", "the peak while it starts is below its power while on",
+        return wrong(appliance, "start", "the peak while it starts is below its power while on, or above " + exact_text(most_w) + " W",
                      "give the highest power of its start, or leave it empty");
     if (appliance.count < 1 || appliance.count > most_alike)
         return wrong(appliance, "how many", "the number of them is not 1 to " + std::to_string(most_alike), "give how many are alike");
@@ -60,6 +62,9 @@ Result<void> check(const Appliance& appliance) {
 
 Result<void> check(const LoadList& list) {
     if (list.name.empty()) return Error{Failure::bad_input, "the load list has no name", "name", "give it a name"};
+    if (auto good = check_text("name", list.name, longest_name); !good) return good;
+    if (auto good = check_text("remark", list.remark, longest_remark); !good) return good;
+    if (auto good = check_count("load list", "appliances", list.appliances.size(), most_appliances); !good) return good;
     for (const Appliance& appliance : list.appliances)
         if (auto sound = check(appliance); !sound) return sound;
     return {};

@@ -52,7 +52,7 @@ struct LoadList {
 /// What no list may hold, as bad_input with the appliance and the field in `where`: no name; neither power nor measurement; a number out of the
 /// range stated above or not finite; a mean measured above the power while on; a start below the power while on.
 [[nodiscard]] Result<void> check(const Appliance& appliance);
-/// The same for each appliance, and a list without a name.
+/// The same for each appliance; a list without a name; texts and lists beyond model/limits.h.
 [[nodiscard]] Result<void> check(const LoadList& list);
 
 } // namespace ullage

@@ -2,8 +2,10 @@
 #include "model/tags.h"
 
 #include "base/number.h"
+#include "model/limits.h"
 
 #include <algorithm>
+#include <unordered_set>
 
 namespace ullage {
 
@@ -26,19 +28,21 @@ Result<std::vector<std::string>> tags_from(std::string_view text) {
         text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
         if (tag.empty()) continue;
         if (tag.size() > longest_tag)
-            return Error{Failure::bad_input, "the tag `" + tag + "` is too long", "tags",
+            return Error{Failure::bad_input, "a tag of " + std::to_string(tag.size()) + " letters is too long", "tags",
                          "give short words of at most " + std::to_string(longest_tag) + " letters with semicolons between them"};
         if (std::ranges::any_of(tag, [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; }))
             return Error{Failure::bad_input, "a tag holds a tab, a line break or another control character", "tags", "give it as one word"};
         tags.push_back(tag);
+        if (tags.size() > most_tags) return check_count("tags", "or more tags", tags.size(), most_tags).error();
     }
     return sorted_tags(std::move(tags));
 }
 
 std::vector<std::string> sorted_tags(std::vector<std::string> tags) {
+    std::unordered_set<std::string> seen;
     std::vector<std::string> kept;
     for (std::string& tag : tags)
-        if (!has_tag(kept, tag)) kept.push_back(std::move(tag));
+        if (seen.insert(folded(tag)).second) kept.push_back(std::move(tag));
     std::ranges::sort(kept);
     return kept;
 }

@@ -12,7 +12,7 @@ namespace ullage {
 inline constexpr std::size_t longest_tag = 40; ///< bytes of UTF-8
 
 /// The tags of a text such as "lent; tent": parted at semicolons and commas, blanks around each dropped, empty ones left out, sorted as
-/// sorted_tags(). Error bad_input: a tag longer than `longest_tag`, or with a control character.
+/// sorted_tags(). Error bad_input: a tag longer than `longest_tag`, or with a control character; more than `most_tags` (model/limits.h).
 [[nodiscard]] Result<std::vector<std::string>> tags_from(std::string_view text);
 
 /// In order of their bytes, each once; two that differ only in the case of ASCII letters are one, spelt as the first of them.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pv/module_voltage.h"
 
+#include "model/limits.h"
+
 #include <cmath>
 
 namespace ullage {
@@ -12,9 +14,9 @@ constexpr int most_modules = 1000;
 
 Error wrong(const char* key, std::string what, std::string remedy) { return {Failure::bad_input, std::move(what), key, std::move(remedy)}; }
 
-Result<void> above_zero(const char* key, const std::optional<double>& value) {
+Result<void> above_zero(const char* key, const std::optional<double>& value, const NumberRange& range) {
     if (value && !(std::isfinite(*value) && *value > 0)) return wrong(key, "the value is not above 0", "enter what the module's label says");
-    return {};
+    return check_number(key, value, range);
 }
 
 Result<void> within(const char* key, const std::optional<double>& value, double lowest, double highest, const char* range) {
@@ -41,10 +43,13 @@ Result<void> sound(const char* key, const std::optional<PvCoefficient>& coeffici
 } // namespace
 
 Result<void> check_pv_sheet(const PvSheet& sheet) {
-    const std::pair<const char*, std::optional<double>> positive[] = {
-        {"voc_v", sheet.voc_v}, {"vmp_v", sheet.vmp_v}, {"isc_a", sheet.isc_a}, {"imp_a", sheet.imp_a}};
-    for (const auto& [key, value] : positive)
-        if (auto good = above_zero(key, value); !good) return good;
+    if (auto good = above_zero("voc_v", sheet.voc_v, voltage_range); !good) return good;
+    if (auto good = above_zero("vmp_v", sheet.vmp_v, voltage_range); !good) return good;
+    if (auto good = above_zero("isc_a", sheet.isc_a, current_range); !good) return good;
+    if (auto good = above_zero("imp_a", sheet.imp_a, current_range); !good) return good;
+    if (auto good = check_text("name", sheet.name, longest_name); !good) return good;
+    if (auto good = check_text("module", sheet.module, longest_name); !good) return good;
+    if (auto good = check_text("remark", sheet.remark, longest_remark); !good) return good;
     if (sheet.voc_v && sheet.vmp_v && *sheet.vmp_v > *sheet.voc_v)
         return wrong("vmp_v", "Vmp lies above Voc", "check whether the two are exchanged");
     if (sheet.isc_a && sheet.imp_a && *sheet.imp_a > *sheet.isc_a)

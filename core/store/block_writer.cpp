@@ -3,8 +3,7 @@
 
 #include "store/rows.h"
 #include "store/trace_codec.h"
-
-#include <cmath>
+#include "store/value_checks.h"
 
 namespace ullage::store {
 
@@ -33,8 +32,7 @@ Result<void> BlockWriter::take(std::span<const TraceSample> samples) {
     for (const TraceSample& sample : samples) {
         if (count_ > 0 && sample.time_ms <= last_ms_)
             return Error{Failure::bad_input, "the samples are not in order of time", {}, "sort the log by time"};
-        for (const auto& value : {sample.register_wh, sample.power_w, sample.voltage_v, sample.current_a})
-            if (value && !std::isfinite(*value)) return Error{Failure::bad_input, "a value is no finite number", {}, {}};
+        if (auto sound = check(sample); !sound) return sound;
         if (count_++ == 0) first_ms_ = sample.time_ms;
         last_ms_ = sample.time_ms;
         block_.push_back(sample);

@@ -22,7 +22,7 @@ public:
     /// For one that has some, to be added to: its last block is filled first. False where that block cannot be read.
     [[nodiscard]] bool go_on(const Trace& trace);
 
-    /// Errors (bad_input): not later than the sample before; a value that is no finite number.
+    /// Errors (bad_input): not later than the sample before; what check(sample) refuses.
     Result<void> take(std::span<const TraceSample> samples);
     /// Writes what is left and fills in what the trace now has.
     void finish(Trace& trace);

@@ -5,6 +5,7 @@
 #include "store/photo_check.h"
 #include "store/photo_queries.h"
 #include "store/reading_queries.h"
+#include "store/value_checks.h"
 
 namespace ullage {
 
@@ -35,6 +36,7 @@ Result<Photo> Logbook::add_photo(const std::string& run_uuid, const std::string&
         added.file_name = photo.file_name;
         added.taken = photo.taken;
         added.added_ms = impl_->clock->now_ms();
+        if (auto sound = store::check(added); !sound) return sound.error();
         store::insert_photo(database, added, *run, photo.bytes);
         return added;
     });

@@ -43,6 +43,7 @@ Result<Reading> Logbook::record(const std::string& run_uuid, const ReadingValues
 Result<Reading> Logbook::amend(const std::string& reading_uuid, const ReadingValues& values,
                                const std::string& reason) {
     if (auto sound = store::check(values); !sound) return sound.error();
+    if (auto sound = store::check_reason(reason); !sound) return sound.error();
     return impl_->change([&]() -> Result<Reading> {
         auto stored = store::find_reading(impl_->database(), reading_uuid);
         if (!stored) return impl_->not_found("reading");
@@ -58,6 +59,7 @@ Result<Reading> Logbook::amend(const std::string& reading_uuid, const ReadingVal
 
 Result<Reading> Logbook::set_withdrawn(const std::string& reading_uuid, bool withdrawn,
                                        const std::string& reason) {
+    if (auto sound = store::check_reason(reason); !sound) return sound.error();
     return impl_->change([&]() -> Result<Reading> {
         auto stored = store::find_reading(impl_->database(), reading_uuid);
         if (!stored) return impl_->not_found("reading");

@@ -131,6 +131,7 @@ Result<std::vector<RunRecord>> Logbook::run_records(const std::string& unit_uuid
 }
 
 Result<void> Logbook::keep_draft(const std::string& run_uuid, const std::string& draft) {
+    if (auto sound = store::check_draft(draft); !sound) return sound;
     return impl_->change([&]() -> Result<void> {
         const auto id = store::run_id(impl_->database(), run_uuid);
         if (!id) return impl_->not_found("run");

@@ -6,6 +6,7 @@
 #include "store/meter_queries.h"
 #include "store/rows.h"
 #include "store/trace_queries.h"
+#include "store/value_checks.h"
 
 #include <SQLiteCpp/Database.h>
 
@@ -55,6 +56,7 @@ Result<Trace> Logbook::add_trace(Trace trace, const TraceSource& source) {
         if (auto refused = obstacle(store::listed_traces(database, run), trace)) return *refused;
         trace.added_ms = impl_->clock->now_ms();
         trace.withdrawn = false;
+        if (auto sound = store::check(trace); !sound) return sound.error();
         store::insert_trace(database, id, trace);
         return trace;
     });
@@ -118,6 +120,7 @@ Result<void> Logbook::read_samples(const std::string& trace_uuid, UtcMs from_ms,
 }
 
 Result<void> Logbook::keep_trace_answers(const std::string& signature, const std::string& answers) {
+    if (auto sound = store::check_trace_answers(signature, answers); !sound) return sound;
     return impl_->change([&]() -> Result<void> {
         SQLite::Statement keep(impl_->database(), "INSERT INTO trace_layouts (signature, answers, kept_ms) VALUES (?1, ?2, ?3) "
                                                   "ON CONFLICT (signature) DO UPDATE SET answers = ?2, kept_ms = ?3");

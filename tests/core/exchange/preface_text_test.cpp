@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/preface_text.h"
-#include "exchange/utf8.h"
+#include "base/utf8.h"
 
 #include <gtest/gtest.h>
 

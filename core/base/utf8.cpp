@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/utf8.h"
+#include "base/utf8.h"
 
 namespace ullage {
 
