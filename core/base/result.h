@@ -9,7 +9,7 @@
 namespace ullage {
 
 /// What sort of thing went wrong; decides nothing but the caller's reaction, the words are in Error.
-enum class Failure { bad_input, not_found, not_a_logbook, newer_version, damaged, read_only, in_use, disk_full, io, refused };
+enum class Failure { bad_input, not_found, not_a_logbook, newer_version, damaged, read_only, in_use, displaced, disk_full, io, refused };
 
 /// A failure that a person can act on: what is wrong, where it is, and what to do about it.
 struct Error {

@@ -2,13 +2,19 @@
 #include "store/database.h"
 
 #include "base/ids.h"
+#include "store/content_check.h"
+#include "store/descriptor_locks.h"
+#include "store/file_header.h"
 #include "store/migrations.h"
 #include "store/snapshot.h"
+#include "store/sound_files.h"
 
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 #include <sqlite3.h>
 
+#include <array>
+#include <unistd.h>
 #include <utility>
 
 namespace ullage::store {
@@ -44,67 +50,133 @@ fs::path real_path(const fs::path& path) {
     return code ? fs::absolute(path) : real;
 }
 
-void set_common_pragmas(SQLite::Database& database) {
-    database.exec("PRAGMA foreign_keys = ON");
-    database.exec("PRAGMA trusted_schema = OFF");
+// A page of a logbook that others may cut short must be in memory to be saved elsewhere; so many a small one has.
+constexpr int cache_kib = 64 * 1024;
+constexpr std::int64_t kept_whole_bytes = 8 * 1024 * 1024;
+
+void keep_in_memory(SQLite::Database& database, std::int64_t size) {
+    database.exec("PRAGMA cache_size = -" + std::to_string(cache_kib));
+    if (size <= kept_whole_bytes) database.execAndGet("PRAGMA quick_check(1)"); // reads every page
 }
+
+Error changed_meanwhile(const fs::path& path) {
+    return {Failure::in_use, "the file changed while it was being opened", path.string(),
+            "wait until the other program has done with it, then open it again"};
+}
+
+std::uint32_t header_counter(int descriptor) {
+    std::array<unsigned char, 28> head{};
+    if (::pread(descriptor, head.data(), head.size(), 0) != static_cast<ssize_t>(head.size())) return 0;
+    return change_counter(head);
+}
+
+constexpr auto longest_wait_for_readers = std::chrono::minutes(1);
 
 } // namespace
 
-Connection::Connection(FileClaim claim, std::unique_ptr<SQLite::Database> database)
-    : claim_(std::move(claim)), database_(std::move(database)) {}
-
 Connection::~Connection() {
-    if (!database_) return;
-    const std::lock_guard door(door_mutex());
-    database_.reset();
-    // Ends the claim while the door is held.
-    const FileClaim ended = std::move(claim_);
+    if (!database_ || descriptor_ < 0) return;
+    try {
+        if (displaced()) {
+            // The files beside the name may be another's by now: they are left alone.
+            sqlite3_db_config(database_->getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+            return;
+        }
+        constexpr int closing_patience_ms = 1000;
+        if (settle(closing_patience_ms)) remember_sound(left_, header_counter(descriptor_));
+    } catch (const SQLite::Exception&) {
+        // What could not be taken into the file stays beside it, for the next opening.
+        sqlite3_db_config(database_->getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+    }
 }
 
 Result<Connection> Connection::record(const fs::path& path) {
-    const std::lock_guard door(door_mutex());
     const fs::path file = real_path(path);
     // All judgement comes before, without writing: a file that is refused has not been touched.
-    if (auto sound = check_logbook(file); !sound) return sound.error();
+    const auto checked = check_logbook(file);
+    if (!checked) return checked.error();
     if (auto obstacle = recording_obstacle(file)) return *obstacle;
-    auto claim = FileClaim::take(file);
-    if (!claim) return claim.error();
 
-    auto database = std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READWRITE, busy_ms);
-    set_common_pragmas(*database);
+    const DescriptorCatch opening(file);
+    Connection connection(std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READWRITE, busy_ms));
+    SQLite::Database& database = connection.database();
+    connection.path_ = fs::absolute(path);
+    connection.check_ = checked.value().check;
+    harden(database);
     // Before the first access, so that the lock is taken with it, and the log needs no shared memory beside
     // the file.
-    database->exec("PRAGMA locking_mode = EXCLUSIVE");
-    if (database->execAndGet("PRAGMA journal_mode = WAL").getString() != "wal")
+    database.exec("PRAGMA locking_mode = EXCLUSIVE");
+    SQLite::Transaction(database, SQLite::TransactionBehavior::EXCLUSIVE).commit();
+    const auto now = state_of(opening.descriptor());
+    if (!now || !now->same_file(checked.value().state)) return changed_meanwhile(path);
+    const bool untouched = now->size == checked.value().state.size && now->modified_ns == checked.value().state.modified_ns;
+    if (!untouched && !checked.value().left_open) return changed_meanwhile(path);
+
+    if (database.execAndGet("PRAGMA journal_mode = WAL").getString() != "wal")
         return Error{Failure::io, "the disk does not allow safe recording", path.string(),
                      "copy the logbook to a disk of this machine"};
-    database->exec("PRAGMA synchronous = FULL");
-    SQLite::Transaction(*database, SQLite::TransactionBehavior::EXCLUSIVE).commit();
-    migrate(*database, newest_version());
-    return Connection(std::move(claim).value(), std::move(database));
+    database.exec("PRAGMA synchronous = FULL");
+    database.exec("PRAGMA wal_autocheckpoint = 0");
+    migrate(database, newest_version());
+    keep_in_memory(database, now->size);
+    // From here on the end of the connection settles; before, it leaves a refused file alone.
+    connection.descriptor_ = opening.descriptor();
+    connection.note_commit();
+    constexpr int opening_patience_ms = 50;
+    connection.left_ = *state_of(connection.descriptor_);
+    connection.settle(opening_patience_ms);
+    return connection;
 }
 
 Result<Connection> Connection::look(const fs::path& path) {
-    const std::lock_guard door(door_mutex());
-    auto snapshot = checked_snapshot(real_path(path));
-    if (!snapshot) return snapshot.error();
-    auto database = std::move(snapshot).value();
-    set_common_pragmas(*database);
-    migrate(*database, newest_version());
-    database->exec("PRAGMA query_only = ON");
-    return Connection({}, std::move(database));
+    auto copy = checked_snapshot(real_path(path));
+    if (!copy) return copy.error();
+    Connection connection(std::move(copy.value().database));
+    connection.check_ = copy.value().check;
+    connection.database().exec("PRAGMA query_only = ON");
+    return connection;
 }
 
 Connection Connection::in_memory() {
     auto database =
         std::make_unique<SQLite::Database>(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-    set_common_pragmas(*database);
+    harden(*database);
     migrate(*database, newest_version());
-    return Connection({}, std::move(database));
+    return Connection(std::move(database));
 }
 
-Result<void> write_copy(SQLite::Database& database, const fs::path& target) {
+std::optional<Error> Connection::displaced() const {
+    if (descriptor_ < 0) return std::nullopt;
+    return displacement(descriptor_, left_, path_);
+}
+
+void Connection::note_commit() {
+    if (!unsettled_since_) unsettled_since_ = std::chrono::steady_clock::now();
+}
+
+bool Connection::settle(int patience_ms) {
+    if (descriptor_ < 0) unsettled_since_.reset();
+    if (!unsettled_since_) return true;
+    const ReaderPause pause(descriptor_, readers_stay_ ? 0 : patience_ms);
+    if (pause.state() == ReaderPause::State::others_read) {
+        readers_stay_ = readers_stay_ || unsettled_for() > longest_wait_for_readers;
+        if (!readers_stay_) return false;
+    } else {
+        readers_stay_ = false;
+    }
+    const int code = sqlite3_wal_checkpoint_v2(database_->getHandle(), "main", SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr);
+    // A checkpoint that stopped half way has written to the file all the same.
+    if (const auto now = state_of(descriptor_)) left_ = *now;
+    if (code != SQLITE_OK) throw SQLite::Exception(database_->getHandle(), code);
+    unsettled_since_.reset();
+    return true;
+}
+
+std::chrono::steady_clock::duration Connection::unsettled_for() const {
+    return unsettled_since_ ? std::chrono::steady_clock::now() - *unsettled_since_ : std::chrono::steady_clock::duration::zero();
+}
+
+Result<void> write_copy(SQLite::Database& database, const fs::path& target, CopyTrust trust) {
     const fs::path absolute = fs::absolute(target).lexically_normal();
     std::error_code code;
     if (fs::exists(fs::symlink_status(absolute, code))) return target_exists_error(target);
@@ -118,6 +190,10 @@ Result<void> write_copy(SQLite::Database& database, const fs::path& target) {
     SQLite::Statement vacuum(database, "VACUUM INTO ?");
     vacuum.bind(1, part.path().string());
     vacuum.exec();
+    if (trust == CopyTrust::check_it)
+        if (auto sound = check_logbook(part.path()); !sound)
+            return Error{Failure::damaged, "not all of the open logbook can be read any more", target.string(),
+                         "restore the logbook from a copy of it; no copy was made"};
     return put_in_place(part.path(), absolute);
 }
 

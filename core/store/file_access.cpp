@@ -5,7 +5,6 @@
 #include <cstdio>
 #include <cstring>
 #include <fcntl.h>
-#include <set>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -14,22 +13,10 @@ namespace ullage::store {
 namespace {
 
 namespace fs = std::filesystem;
-using Identity = std::pair<std::uint64_t, std::uint64_t>;
 
 // SQLite's shared range in a database file (os.h: PENDING_BYTE 0x40000000, SHARED_FIRST +2, SHARED_SIZE 510).
 constexpr off_t shared_first = 0x40000000 + 2;
 constexpr off_t shared_size = 510;
-
-std::set<Identity>& claimed() {
-    static std::set<Identity> identities;
-    return identities;
-}
-
-std::optional<Identity> identity_of(const fs::path& path) {
-    struct stat status {};
-    if (::stat(path.c_str(), &status) != 0) return std::nullopt;
-    return Identity{status.st_dev, status.st_ino};
-}
 
 bool no_write_bit(const fs::path& path) {
     struct stat status {};
@@ -49,30 +36,6 @@ std::string system_words(int number) {
 }
 
 } // namespace
-
-std::mutex& door_mutex() {
-    static std::mutex mutex;
-    return mutex;
-}
-
-FileClaim::~FileClaim() {
-    if (identity_) claimed().erase(*identity_);
-}
-
-Result<FileClaim> FileClaim::take(const fs::path& path) {
-    const auto identity = identity_of(path);
-    if (!identity)
-        return Error{Failure::not_found, "the file has gone", path.string(), "choose another file"};
-    if (!claimed().insert(*identity).second) return in_use_error(path);
-    FileClaim claim;
-    claim.identity_ = identity;
-    return claim;
-}
-
-bool FileClaim::exists(const fs::path& path) {
-    const auto identity = identity_of(path);
-    return identity && claimed().contains(*identity);
-}
 
 Error in_use_error(const fs::path& path) {
     return {Failure::in_use, "the logbook is open elsewhere", path.string(),
@@ -96,17 +59,17 @@ Result<SharedFile> SharedFile::open(const fs::path& path) {
     if (descriptor < 0)
         return Error{Failure::io, "the file cannot be read (" + system_words(errno) + ")", path.string(),
                      "check its permissions"};
-    struct stat details {};
-    ::fstat(descriptor, &details);
-    SharedFile file(descriptor, static_cast<std::size_t>(details.st_size));
+    SharedFile file(descriptor);
     struct flock lock {};
     lock.l_type = F_RDLCK;
     lock.l_whence = SEEK_SET;
     lock.l_start = shared_first;
     lock.l_len = shared_size;
     // Another errno tells that the medium knows no locks, and then nobody can have locked the file.
-    if (::fcntl(descriptor, F_SETLK, &lock) != 0 && (errno == EACCES || errno == EAGAIN))
-        return in_use_error(path);
+    if (::fcntl(descriptor, F_OFD_SETLK, &lock) != 0 && (errno == EACCES || errno == EAGAIN)) return in_use_error(path);
+    const auto state = state_of(descriptor);
+    if (!state) return Error{Failure::io, "the file cannot be read (" + system_words(errno) + ")", path.string(), "check its permissions"};
+    file.state_ = *state;
     return file;
 }
 

@@ -14,6 +14,7 @@ using namespace std::string_view_literals;
 
 // SQLite, "Database File Format", 1.3: offsets of the big-endian fields.
 constexpr auto magic = "SQLite format 3\0"sv;
+constexpr std::size_t change_counter_at = 24;
 constexpr std::size_t user_version_at = 60;
 constexpr std::size_t application_id_at = 68;
 
@@ -25,6 +26,10 @@ std::int32_t big_endian(std::span<const unsigned char> head, std::size_t at) {
 }
 
 } // namespace
+
+std::uint32_t change_counter(std::span<const unsigned char> head) {
+    return static_cast<std::uint32_t>(big_endian(head, change_counter_at));
+}
 
 Error newer_version_error(std::int64_t version, const std::filesystem::path& path) {
     return {Failure::newer_version,

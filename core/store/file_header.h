@@ -22,6 +22,9 @@ inline constexpr std::size_t header_bytes = 100;
 [[nodiscard]] Result<void> check_header(std::span<const unsigned char> head,
                                         const std::filesystem::path& path);
 
+/// The change counter in the header of an SQLite file. Precondition: at least its first 28 bytes.
+[[nodiscard]] std::uint32_t change_counter(std::span<const unsigned char> head);
+
 /// The error for a file that a later version of the program wrote.
 [[nodiscard]] Error newer_version_error(std::int64_t version, const std::filesystem::path& path);
 

@@ -121,8 +121,26 @@ Result<void> Logbook::set_meter_withdrawn(const std::string& uuid, bool withdraw
     });
 }
 
+Result<bool> Logbook::settle() {
+    return impl_->settle();
+}
+
+bool Logbook::settled() const {
+    return impl_->connection.settled();
+}
+
+const OpeningCheck& Logbook::opening_check() const {
+    return impl_->connection.opening_check();
+}
+
 Result<void> Logbook::save_copy(const fs::path& target) const {
-    auto saved = store::guarded(target, [&] { return store::write_copy(impl_->database(), target); });
+    const bool displaced = impl_->connection.displaced().has_value();
+    auto saved = store::guarded(target, [&] {
+        return store::write_copy(impl_->database(), target, displaced ? store::CopyTrust::check_it : store::CopyTrust::as_written);
+    });
+    if (!saved && displaced && saved.error().failure == Failure::damaged)
+        return Error{Failure::damaged, "not all of the open logbook can be read any more", target.string(),
+                     "restore the logbook from a copy of it; no copy was made"};
     if (!saved && saved.error().failure == Failure::disk_full)
         return Error{Failure::disk_full, "the disk is full; no copy was made", target.string(),
                      "free some space or choose another disk"};

@@ -8,6 +8,7 @@
 #include "model/pv_sheet.h"
 #include "model/run_record.h"
 #include "model/trace.h"
+#include "store/opening_check.h"
 
 #include <filesystem>
 #include <functional>
@@ -44,9 +45,9 @@ enum class OpenMode {
 ///
 /// Every failure is a value; a failed call leaves the file as it was. Not thread-safe; one thread at a time.
 /// In mode `look` every change is refused (read_only), and the calls tell what the file said when it was
-/// opened. Text is kept byte for byte; a number that is not finite or a name that is empty is refused
-/// (bad_input). While a file is recorded into, the same process must not open it by other means: closing it
-/// would end the lock. The clock must outlive the logbook. Readings are append-only: changes add versions,
+/// opened. Every change is refused (displaced) once the file at the path is no longer the one that was opened, or another program has
+/// written to it. Text is kept byte for byte; a number that is not finite or a name that is empty is refused
+/// (bad_input). A file that is recorded into may be read by other means, also by this process. The clock must outlive the logbook. Readings are append-only: changes add versions,
 /// nothing is updated in place or deleted (a trigger sees to it); photos and traces too. Units, meters, load lists and runs can be withdrawn and
 /// restored; withdrawn ones are left out of the lists.
 class Logbook {
@@ -151,7 +152,18 @@ public:
     Result<void> keep_draft(const std::string& run_uuid, const std::string& draft);
     Result<std::string> draft(const std::string& run_uuid) const; ///< empty when there is none
 
-    /// A complete copy under another name. Errors: refused when the target exists, io, disk_full.
+    /// Takes what is recorded, and durable in the write-ahead log beside the file, into the file itself, so that a copy of the file alone has it.
+    /// Readings and all that is entered by hand go there before their call returns; half-typed entries, imports and growing logs when they are three
+    /// seconds old and another change comes. Call this every second for the rest. True when all is in the file; false while another program reads
+    /// the file, which must not find half a change. Error (disk_full, io): all of it stays safe in the write-ahead log.
+    Result<bool> settle();
+    /// False while something recorded is only in the write-ahead log.
+    [[nodiscard]] bool settled() const;
+    /// How the file was checked when it was opened.
+    [[nodiscard]] const OpeningCheck& opening_check() const;
+
+    /// A complete copy under another name, also of a file that was removed, renamed or replaced while open, and of what is still known of one that
+    /// was cut short. Errors: refused when the target exists, io, disk_full; damaged when not all of the content can be read any more.
     Result<void> save_copy(const std::filesystem::path& target) const;
 
 private:

@@ -9,13 +9,23 @@
 
 #include <SQLiteCpp/Transaction.h>
 
+#include <chrono>
 #include <filesystem>
 #include <string>
 #include <utility>
 
 namespace ullage {
 
+/// When a change goes from the write-ahead log into the file itself.
+enum class Settling {
+    at_once,       ///< before the call returns, unless another program is just reading the file
+    within_seconds ///< many small changes together: at the latest when the first is three seconds old and another comes, or by Logbook::settle()
+};
+
 struct Logbook::Impl {
+    static constexpr auto batch_time = std::chrono::seconds(3);
+    static constexpr int patience_ms = 60; ///< as long as a person hardly notices
+
     std::filesystem::path path;
     OpenMode mode;
     const Clock* clock;
@@ -30,19 +40,40 @@ struct Logbook::Impl {
         return store::guarded(path, std::move(action));
     }
 
-    /// Runs a change as one durable transaction: a failure, returned or thrown, undoes all of it.
+    /// Runs a change as one durable transaction: a failure, returned or thrown, undoes all of it. Refused where the file is no longer the one that
+    /// was opened. Then the change goes into the file itself, `at_once` or with those of the next seconds.
     template <class Action>
-    auto change(Action action) const -> decltype(action()) {
+    auto change(Action action, Settling settling = Settling::at_once) -> decltype(action()) {
         using Outcome = decltype(action());
         if (mode == OpenMode::look)
             return Outcome(Error{Failure::read_only, "the logbook is open for looking only", path.string(),
                                  "open it for recording first"});
-        return store::guarded(path, [&]() -> Outcome {
+        if (auto displaced = connection.displaced()) return Outcome(*displaced);
+        Outcome outcome = store::guarded(path, [&]() -> Outcome {
             SQLite::Transaction transaction(database(), SQLite::TransactionBehavior::IMMEDIATE);
-            Outcome outcome = action();
-            if (outcome.ok()) transaction.commit();
-            return outcome;
+            Outcome changed = action();
+            if (changed.ok()) transaction.commit();
+            return changed;
         });
+        if (!outcome.ok()) return outcome;
+        connection.note_commit();
+        if (settling == Settling::at_once || connection.unsettled_for() > batch_time) {
+            // The change is durable beside the file already; Logbook::settle() tells what keeps it from the file.
+            [[maybe_unused]] const auto settled = settle();
+        }
+        return outcome;
+    }
+
+    /// See Logbook::settle().
+    Result<bool> settle() {
+        auto settled = store::guarded(path, [&]() -> Result<bool> { return connection.settle(patience_ms); });
+        if (settled) return settled;
+        const Error& fault = settled.error();
+        return Error{fault.failure,
+                     fault.failure == Failure::disk_full ? "the disk is full" : "the disk reported a fault",
+                     path.string(),
+                     "what was recorded last is safe, but in `" + path.filename().string() + "-wal` beside the logbook; " +
+                         (fault.failure == Failure::disk_full ? "free some space" : "check the disk")};
     }
 
     /// The error for a uuid that the logbook does not hold; `kind` is "unit", "meter", "load list", "run", "reading" or "photo".

@@ -103,7 +103,7 @@ Result<RunRecord> Logbook::import(const RunRecord& record) {
         for (const store::ListedRun& listed : store::listed_runs(database, unit_row))
             if (listed.id == run_row) added.number = listed.number;
         return added;
-    });
+    }, Settling::within_seconds);
 }
 
 } // namespace ullage

@@ -137,7 +137,7 @@ Result<void> Logbook::keep_draft(const std::string& run_uuid, const std::string&
         if (!id) return impl_->not_found("run");
         store::write_draft(impl_->database(), *id, draft, impl_->clock->now_ms());
         return {};
-    });
+    }, Settling::within_seconds);
 }
 
 Result<std::string> Logbook::draft(const std::string& run_uuid) const {

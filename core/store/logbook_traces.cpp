@@ -82,7 +82,7 @@ Result<Trace> Logbook::extend_trace(const Trace& known, const TraceGrowth& growt
         if (growth.started_anew) ++trace.started_anew;
         store::grow_trace(database, stored->id, trace);
         return trace;
-    });
+    }, Settling::within_seconds);
 }
 
 Result<std::vector<Trace>> Logbook::traces(const std::string& run_uuid) const {

@@ -2,14 +2,12 @@
 #include "store/snapshot.h"
 
 #include "base/ids.h"
-#include "model/photo.h"
-#include "model/pv_sheet.h"
-#include "model/reading.h"
-#include "model/run.h"
+#include "store/content_check.h"
+#include "store/descriptor_locks.h"
 #include "store/file_access.h"
 #include "store/file_header.h"
 #include "store/migrations.h"
-#include "store/rows.h"
+#include "store/sound_files.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
@@ -17,11 +15,10 @@
 
 #include <algorithm>
 #include <array>
-#include <cstring>
+#include <chrono>
 #include <fstream>
-#include <iterator>
+#include <span>
 #include <string>
-#include <tuple>
 #include <vector>
 
 namespace ullage::store {
@@ -43,11 +40,6 @@ struct Image {
 Error unreadable(const fs::path& path) {
     return {Failure::io, "the file cannot be read to its end", path.string(),
             "check the disk, or take a copy of the file"};
-}
-
-Error damaged(const fs::path& path, const std::string& detail) {
-    return {Failure::damaged, "the logbook is damaged (" + detail + ")", path.string(),
-            "restore it from a copy; nothing was changed"};
 }
 
 Result<Image> image_of(const SharedFile& file, const fs::path& path) {
@@ -127,101 +119,68 @@ std::unique_ptr<SQLite::Database> in_memory(Image image) {
     return database;
 }
 
-using SchemaEntry = std::tuple<std::string, std::string, std::string>;
+/// A file of a kind that this program can check, and what is known of it already.
+struct KnownFile {
+    SharedFile file;
+    std::uint32_t counter = 0;
+    std::vector<fs::path> sides;
+    bool sound = false; ///< closed properly, and found sound as it is now
 
-std::vector<SchemaEntry> schema_of(SQLite::Database& database) {
-    std::vector<SchemaEntry> entries;
-    SQLite::Statement query(database, "SELECT type, name, coalesce(sql, '') FROM sqlite_master "
-                                      "WHERE name NOT LIKE 'sqlite\\_%' ESCAPE '\\' ORDER BY type, name");
-    while (query.executeStep())
-        entries.emplace_back(query.getColumn(0).getString(), query.getColumn(1).getString(),
-                             query.getColumn(2).getString());
-    return entries;
-}
-
-std::vector<SchemaEntry> schema_at(int version) {
-    SQLite::Database fresh(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-    migrate(fresh, version);
-    return schema_of(fresh);
-}
-
-/// Of a file that holds them already: the sheets' choices are known ones.
-Result<void> check_pv_sheets(SQLite::Database& database, const fs::path& path) {
-    if (!database.tableExists("pv_sheets")) return {};
-    SQLite::Statement unknown(database, "SELECT 1 FROM pv_sheets WHERE max(coalesce(voc_per_c_unit, 1), coalesce(vmp_per_c_unit, 1), "
-                                        "coalesce(power_per_c_unit, 1)) > ?1 UNION ALL SELECT 1 FROM runs WHERE charge_source > ?2");
-    Binder(unknown).integer(static_cast<int>(PvPerDegree::milli)).integer(static_cast<int>(*std::prev(std::end(all_charge_sources))));
-    if (unknown.executeStep()) return damaged(path, "a PV sheet or the source of a charge is of an unknown kind");
-    return {};
-}
-
-Result<void> check_content(SQLite::Database& database, const fs::path& path) {
-    const std::string finding = database.execAndGet("PRAGMA quick_check(1)").getString();
-    if (finding != "ok") return damaged(path, finding);
-    // The write-ahead log may have brought another version than the header of the file.
-    const std::int64_t version = database.execAndGet("PRAGMA user_version").getInt64();
-    if (version > newest_version()) return newer_version_error(version, path);
-    if (version < 1) return damaged(path, "it has no version");
-    if (schema_of(database) != schema_at(static_cast<int>(version)))
-        return damaged(path, "its tables are not those of version " + std::to_string(version));
-    SQLite::Statement orphans(database, "PRAGMA foreign_key_check");
-    if (orphans.executeStep())
-        return damaged(path, "a row of " + orphans.getColumn(0).getString() + " has lost its owner");
-    SQLite::Statement unknown(database, "SELECT 1 FROM runs WHERE kind > ?1 OR ended > ?2 "
-                                        "UNION ALL SELECT 1 FROM reading_versions WHERE mark > ?3");
-    Binder(unknown)
-        .integer(static_cast<int>(*std::prev(std::end(all_run_kinds))))
-        .integer(static_cast<int>(*std::prev(std::end(all_run_ends))))
-        .integer(static_cast<int>(*std::prev(std::end(all_mark_kinds))));
-    if (unknown.executeStep()) return damaged(path, "a run or a mark is of an unknown kind");
-    if (Result<void> sheets = check_pv_sheets(database, path); !sheets) return sheets;
-    if (version < 3) return {};
-    SQLite::Statement photos(database, "SELECT 1 FROM photos WHERE format > ?1");
-    Binder(photos).integer(static_cast<int>(PhotoFormat::png));
-    if (photos.executeStep()) return damaged(path, "a photo is of an unknown kind");
-    return {};
-}
-
-Result<std::unique_ptr<SQLite::Database>> checked(Image image, const fs::path& path) {
-    try {
-        auto database = in_memory(std::move(image));
-        if (auto sound = check_content(*database, path); !sound) return sound.error();
-        return database;
-    } catch (const SQLite::Exception& error) {
-        // Nothing but the file's own content can fail here.
-        if (error.getErrorCode() == SQLITE_NOMEM) throw;
-        return damaged(path, error.what());
+    void remember() const {
+        if (sides.empty()) remember_sound(file.state(), counter);
     }
-}
+};
 
-/// The file, opened and of a kind that this program can check.
-Result<SharedFile> known_file(const fs::path& path) {
-    if (FileClaim::exists(path)) return in_use_error(path);
+Result<KnownFile> known_file(const fs::path& path) {
     auto file = SharedFile::open(path);
-    if (!file) return file;
-
+    if (!file) return file.error();
     std::array<unsigned char, header_bytes> head{};
     const std::size_t length = std::min(head.size(), file.value().size());
     if (!file.value().read(head.data(), length)) return unreadable(path);
     if (auto known = check_header({head.data(), length}, path); !known) return known.error();
-    return file;
+    KnownFile known{std::move(file).value(), change_counter(head), side_files(path), false};
+    known.sound = known.sides.empty() && known_sound(known.file.state(), known.counter);
+    return known;
 }
 
-Result<std::unique_ptr<SQLite::Database>> snapshot_of(const SharedFile& file, const fs::path& path) {
-    auto image = image_of(file, path);
-    if (!image) return image.error();
-    if (const auto sides = side_files(path); !sides.empty()) {
-        try {
-            image = recovered(image.value(), sides, path);
-        } catch (const SQLite::Exception& error) {
-            if (const int code = error.getErrorCode(); code == SQLITE_CORRUPT || code == SQLITE_NOTADB)
-                return damaged(path, error.what());
-            throw;
-        }
-        if (!image) return image.error();
-        if (image.value().size < header_bytes) return damaged(path, "nothing is left of it");
+/// Runs a check in which nothing but the file's own content can fail.
+template <class Check>
+auto content_only(const fs::path& path, Check check) -> decltype(check()) {
+    try {
+        return check();
+    } catch (const SQLite::Exception& error) {
+        if (error.getErrorCode() == SQLITE_NOMEM) throw;
+        if (error.getErrorCode() == SQLITE_IOERR || error.getErrorCode() == SQLITE_CANTOPEN) return unreadable(path);
+        return damaged_error(path, error.what());
     }
-    return checked(std::move(image).value(), path);
+}
+
+double seconds_since(std::chrono::steady_clock::time_point start) {
+    return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+}
+
+Result<CheckedCopy> copy_of(const KnownFile& known, const fs::path& path) {
+    const auto start = std::chrono::steady_clock::now();
+    auto image = image_of(known.file, path);
+    if (!image) return image.error();
+    if (!known.sides.empty()) {
+        image = content_only(path, [&] { return recovered(image.value(), known.sides, path); });
+        if (!image) return image.error();
+        if (image.value().size < header_bytes) return damaged_error(path, "nothing is left of it");
+    }
+    return content_only(path, [&]() -> Result<CheckedCopy> {
+        CheckedCopy copy{in_memory(std::move(image).value()), {}};
+        harden(*copy.database);
+        if (auto schema = check_schema(*copy.database, path); !schema) return schema.error();
+        if (!known.sound)
+            if (auto structure = check_structure(*copy.database, path); !structure) return structure.error();
+        migrate(*copy.database, newest_version());
+        if (known.sound) return copy;
+        if (auto values = check_values(*copy.database, path); !values) return values.error();
+        copy.check = {true, seconds_since(start)};
+        known.remember();
+        return copy;
+    });
 }
 
 /// The file as an address that lets SQLite neither write nor lock nor look for side files (SQLite, "Uniform Resource
@@ -239,30 +198,44 @@ std::string resting_address(const fs::path& path) {
 
 } // namespace
 
-Result<void> check_logbook(const fs::path& path) {
-    auto file = known_file(path);
-    if (!file) return file.error();
-    if (!side_files(path).empty()) {
-        const auto snapshot = snapshot_of(file.value(), path);
-        return snapshot ? Result<void>() : Result<void>(snapshot.error());
-    }
-    try {
+Result<CheckedFile> check_logbook(const fs::path& path) {
+    hold_locks_by_descriptor();
+    auto known = known_file(path);
+    if (!known) return known.error();
+    CheckedFile checked{known.value().file.state(), !known.value().sides.empty(), {}};
+    const auto in_copy = [&]() -> Result<CheckedFile> {
+        auto copy = copy_of(known.value(), path);
+        if (!copy) return copy.error();
+        checked.check = copy.value().check;
+        return checked;
+    };
+    if (checked.left_open) return in_copy();
+    const auto start = std::chrono::steady_clock::now();
+    bool older = false;
+    auto sound = content_only(path, [&]() -> Result<void> {
         SQLite::Database resting(resting_address(path), SQLite::OPEN_READONLY | SQLite::OPEN_URI);
-        return check_content(resting, path);
-    } catch (const SQLite::Exception& error) {
-        switch (error.getErrorCode()) {
-        case SQLITE_NOMEM: throw;
-        case SQLITE_IOERR:
-        case SQLITE_CANTOPEN: return unreadable(path);
-        default: return damaged(path, error.what());
-        }
+        harden(resting);
+        if (auto schema = check_schema(resting, path); !schema) return schema;
+        older = resting.execAndGet("PRAGMA user_version").getInt() < newest_version();
+        if (known.value().sound || older) return {};
+        if (auto structure = check_structure(resting, path); !structure) return structure;
+        return check_values(resting, path);
+    });
+    if (!sound) return sound.error();
+    // The values of an older one can be read only once it is migrated, which a file that may be refused must not be.
+    if (older) return in_copy();
+    if (!known.value().sound) {
+        checked.check = {true, seconds_since(start)};
+        known.value().remember();
     }
+    return checked;
 }
 
-Result<std::unique_ptr<SQLite::Database>> checked_snapshot(const fs::path& path) {
-    auto file = known_file(path);
-    if (!file) return file.error();
-    return snapshot_of(file.value(), path);
+Result<CheckedCopy> checked_snapshot(const fs::path& path) {
+    hold_locks_by_descriptor();
+    auto known = known_file(path);
+    if (!known) return known.error();
+    return copy_of(known.value(), path);
 }
 
 } // namespace ullage::store

@@ -41,6 +41,20 @@ TEST(InUse, a_logbook_that_another_process_records_into_is_refused_and_left_alon
     EXPECT_EQ(failure_of(Logbook::open(folder / "a.ullage", OpenMode::record, clock)), std::nullopt);
 }
 
+TEST(InUse, reading_the_open_file_by_other_means_and_closing_it_leaves_it_held) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const std::string run = write_logbook(folder / "a.ullage");
+    const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    // As a file dialog does that looks into files, and a reader of all files of a folder. Locks of the process would end with it.
+    folder_bytes(folder.path());
+    ChildProcess other({ULLAGE_RECORDER, "hold", (folder / "a.ullage").string()});
+    EXPECT_NE(other.line().value_or("ended"), "open");
+    ChildProcess plain({"/usr/bin/sqlite3", (folder / "a.ullage").string(), ".bail on", "UPDATE units SET name = 'x'", "SELECT 'done'"});
+    EXPECT_EQ(plain.line(), std::nullopt) << "another program could write";
+    EXPECT_EQ(take(logbook.units()).at(0).name, sample_unit().name);
+}
+
 TEST(InUse, closing_a_logbook_frees_it_at_once) {
     const TempFolder folder;
     const FakeClock clock;

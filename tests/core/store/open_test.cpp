@@ -23,6 +23,19 @@ void overwrite(const fs::path& path, std::streamoff at, const std::string& bytes
     file << bytes;
 }
 
+/// Puts an object into the schema that no statement could make, its name being kept for SQLite.
+void hide_in_schema(const fs::path& path, const char* type, const char* name, const char* table, const char* sql) {
+    SQLite::Database database(path.string(), SQLite::OPEN_READWRITE);
+    database.exec("PRAGMA writable_schema = ON");
+    SQLite::Statement insert(database, "INSERT INTO sqlite_schema VALUES (?1, ?2, ?3, 0, ?4)");
+    insert.bind(1, type);
+    insert.bind(2, name);
+    insert.bind(3, table);
+    insert.bind(4, sql);
+    insert.exec();
+    database.exec("PRAGMA schema_version = 900");
+}
+
 struct Refusal {
     const char* name;
     Failure failure;
@@ -115,6 +128,68 @@ const Refusal refusals[] = {
      [](const fs::path& path) {
          write_logbook(path);
          edit(path, "UPDATE runs SET kind = 77");
+     }},
+    {"a_hidden_trigger_that_swallows_readings", Failure::damaged,
+     [](const fs::path& path) {
+         write_logbook(path);
+         hide_in_schema(path, "trigger", "sqlite_x", "readings",
+                        "CREATE TRIGGER sqlite_x BEFORE INSERT ON readings BEGIN SELECT RAISE(IGNORE); END");
+     }},
+    {"a_hidden_trigger_that_renames_units", Failure::damaged,
+     [](const fs::path& path) {
+         write_logbook(path);
+         hide_in_schema(path, "trigger", "sqlite_autoindex_units_9", "readings",
+                        "CREATE TRIGGER sqlite_autoindex_units_9 AFTER INSERT ON readings BEGIN UPDATE units SET name = 'x'; END");
+     }},
+    {"a_hidden_view", Failure::damaged,
+     [](const fs::path& path) {
+         write_logbook(path);
+         hide_in_schema(path, "view", "sqlite_v", "sqlite_v", "CREATE VIEW sqlite_v AS SELECT 1");
+     }},
+    {"a_table_more", Failure::damaged,
+     [](const fs::path& path) {
+         write_logbook(path);
+         edit(path, "CREATE TABLE sheets (a)");
+     }},
+    {"a_row_missing_from_an_index", Failure::damaged,
+     [](const fs::path& path) { // which quick_check passes over
+         write_logbook(path);
+         const std::string row = "WHERE name = 'runs_by_unit'";
+         edit(path, ("PRAGMA writable_schema = ON; CREATE TABLE aside AS SELECT * FROM sqlite_schema " + row + "; DELETE FROM sqlite_schema " +
+                     row).c_str());
+         edit(path, "UPDATE runs SET unit_id = unit_id + 0; INSERT INTO units SELECT id + 1, uuid || 'b', name, maker, rated_energy_wh, "
+                    "rated_output_w, peak_output_w, pv_max_v, pv_max_a, pv_max_w, price, currency, mass_kg, warranty_years, "
+                    "gauge_step_percent, remark, withdrawn, created_ms, paid_price, tags, pv_start_v, charge_time_h FROM units; "
+                    "UPDATE runs SET unit_id = unit_id + 1");
+         edit(path, "PRAGMA writable_schema = ON; INSERT INTO sqlite_schema SELECT * FROM aside; DROP TABLE aside");
+         SQLite::Database file(path.string(), SQLite::OPEN_READONLY);
+         ASSERT_EQ(file.execAndGet("PRAGMA quick_check").getString(), "ok");
+     }},
+    {"an_infinite_rated_output", Failure::damaged,
+     [](const fs::path& path) {
+         write_logbook(path);
+         edit(path, "UPDATE units SET rated_output_w = 9e999");
+     }},
+    {"a_negative_rated_energy", Failure::damaged,
+     [](const fs::path& path) {
+         write_logbook(path);
+         edit(path, "UPDATE units SET rated_energy_wh = -5");
+     }},
+    {"an_infinite_register", Failure::damaged,
+     [](const fs::path& path) {
+         write_logbook(path);
+         edit(path, "INSERT INTO reading_versions SELECT reading_id, 2, time_ms, gauge_percent, 9e999, meter_w, display_w, mark, remark, "
+                    "withdrawn, written_ms, reason FROM reading_versions WHERE reading_id = 1");
+     }},
+    {"a_name_that_is_no_text", Failure::damaged,
+     [](const fs::path& path) {
+         write_logbook(path);
+         edit(path, "UPDATE units SET name = CAST(x'ff41' AS TEXT)");
+     }},
+    {"a_remark_beyond_all_bounds", Failure::damaged,
+     [](const fs::path& path) {
+         write_logbook(path);
+         edit(path, "UPDATE units SET remark = printf('%.2000000c', 'x')");
      }},
 };
 

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A process that the tests of the store kill, or that keeps a logbook open for them.
 //   ullage_recorder record FILE RUN N   records readings; after each has returned, prints its uuid
+//   ullage_recorder settled FILE RUN N  as record, but prints a uuid only once it is in the file itself
 //   ullage_recorder attach FILE RUN N   adds waiting photos; after each has returned, prints its uuid
 //   ullage_recorder hold FILE           opens the file for recording, prints "open", waits for the end of its input
-// The first two kill themselves in their N-th action on the disk, opening included: so a failure can be repeated.
+// All but hold kill themselves in their N-th action on the disk, opening included, so that a failure can be repeated; N = 0: never.
 #include "base/clock.h"
 #include "core/store/faulty_disk.h"
 #include "store/logbook.h"
@@ -28,7 +29,7 @@ int main(int count, char** words) {
     const std::string task = count > 2 ? words[1] : "";
     if (task.empty()) return 2;
     test::FaultyDisk disk;
-    if (count > 4) disk.kill_at(std::stol(words[4]));
+    if (count > 4 && std::stol(words[4]) > 0) disk.kill_at(std::stol(words[4]));
     auto logbook = Logbook::open(words[2], OpenMode::record, clock);
     if (!logbook) {
         say(logbook.error().sentence());
@@ -51,6 +52,8 @@ int main(int count, char** words) {
         values.register_wh = static_cast<double>(i);
         values.remark = std::string(200, 'r');
         const auto reading = logbook.value().record(words[3], values);
+        while (task == "settled" && !logbook.value().settled())
+            if (!logbook.value().settle()) return 1;
         if (!reading || !say(reading.value().uuid)) return 1;
     }
     return 2;

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a file from anywhere says is held against the rules that hold at entry.
+#include "base/utf8.h"
+#include "store/content_check.h"
+#include "store/load_list_queries.h"
+#include "store/meter_queries.h"
+#include "store/pv_queries.h"
+#include "store/rows.h"
+#include "store/run_queries.h"
+#include "store/trace_queries.h"
+#include "store/unit_queries.h"
+#include "store/value_checks.h"
+
+#include <SQLiteCpp/Database.h>
+
+#include <string>
+#include <vector>
+
+namespace ullage::store {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+// Beyond what any text of a logbook may have (core/model/limits.h has each one's own bound, which check() applies).
+constexpr int longest_text_bytes = 1'000'000;
+
+/// `error` of a value, as the damage of the file that holds it.
+Error unfit(const Error& error, const std::string& owner, const fs::path& path) {
+    return damaged_error(path, owner + ": " + (error.where.empty() ? "" : error.where + ": ") + error.what);
+}
+
+std::vector<std::pair<std::string, std::string>> text_columns(SQLite::Database& database) {
+    std::vector<std::pair<std::string, std::string>> columns;
+    SQLite::Statement query(database, "SELECT tables.name, columns.name FROM sqlite_schema AS tables, pragma_table_info(tables.name) AS columns "
+                                      "WHERE tables.type = 'table' AND columns.type = 'TEXT'");
+    while (query.executeStep()) columns.emplace_back(query.getColumn(0).getString(), query.getColumn(1).getString());
+    return columns;
+}
+
+Result<void> check_texts(SQLite::Database& database, const fs::path& path) {
+    for (const auto& [table, column] : text_columns(database)) {
+        // Names of our own schema, which check_schema has seen.
+        SQLite::Statement query(database, "SELECT " + column + " FROM " + table + " WHERE " + column + " <> ''");
+        while (query.executeStep()) {
+            const SQLite::Column text = query.getColumn(0);
+            if (text.getBytes() > longest_text_bytes) return damaged_error(path, "a text of " + table + " is too long");
+            if (first_bad_utf8({static_cast<const char*>(text.getBlob()), static_cast<std::size_t>(text.getBytes())}))
+                return damaged_error(path, "a text of " + table + " is no UTF-8");
+        }
+    }
+    return {};
+}
+
+template <class Thing, class Named>
+Result<void> check_each(const std::vector<Thing>& things, const fs::path& path, Named owner_of) {
+    for (const Thing& thing : things)
+        if (const auto sound = store::check(thing); !sound) return unfit(sound.error(), owner_of(thing), path);
+    return {};
+}
+
+Result<void> check_readings(SQLite::Database& database, const fs::path& path) {
+    SQLite::Statement query(database, "SELECT time_ms, gauge_percent, register_wh, meter_w, display_w, mark, remark FROM reading_versions");
+    while (query.executeStep()) {
+        Row row(query);
+        ReadingValues values;
+        values.time_ms = row.integer();
+        values.gauge_percent = row.maybe_real();
+        values.register_wh = row.maybe_real();
+        values.meter_w = row.maybe_real();
+        values.display_w = row.maybe_real();
+        if (const auto mark = row.maybe_integer()) values.mark = static_cast<MarkKind>(*mark);
+        values.remark = row.text();
+        if (const auto sound = check(values); !sound) return unfit(sound.error(), "a reading", path);
+    }
+    return {};
+}
+
+} // namespace
+
+Result<void> check_values(SQLite::Database& database, const fs::path& path) {
+    if (auto texts = check_texts(database, path); !texts) return texts;
+    for (const auto& [id, unit] : all_units(database))
+        if (const auto sound = check(unit); !sound) return unfit(sound.error(), "unit " + unit.name, path);
+    for (const auto& [id, meter] : all_meters(database))
+        if (const auto sound = check(meter); !sound) return unfit(sound.error(), "meter " + meter.name, path);
+    for (const ListedRun& listed : listed_runs(database, std::nullopt))
+        if (const auto sound = check(listed.run); !sound) return unfit(sound.error(), "run " + std::to_string(listed.number), path);
+    const auto named = [](const auto& thing) { return thing.name; };
+    if (auto lists = check_each(listed_load_lists(database), path, named); !lists) return lists;
+    if (auto sheets = check_each(listed_pv_sheets(database), path, named); !sheets) return sheets;
+    const auto of_file = [](const Trace& trace) { return "log " + trace.file_name; };
+    if (auto traces = check_each(listed_traces(database, std::nullopt), path, of_file); !traces) return traces;
+    return check_readings(database, path);
+}
+
+} // namespace ullage::store
