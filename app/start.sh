@@ -20,6 +20,7 @@ if [ -z "$logbook" ]; then
   logbook="$here/.build/sample/travelling-pictures.ullage"
   if [ ! -f "$logbook" ]; then
     "$ullage" import "$logbook" "$here"/sample-data/*.csv
+    "$ullage" import-trace "$here/sample-data/logs/12-pelm-900-drain-logged.csv" --logbook "$logbook" --unit "Pelm 900" --run 4
     "$ullage" import-loads "$here"/sample-data/load-lists/*.csv --logbook "$logbook"
   fi
 fi

@@ -5,12 +5,15 @@
 #include "exchange/load_list_file.h"
 #include "exchange/pv_sheet_text.h"
 #include "exchange/run_sheet.h"
+#include "trace/trace_import.h"
 
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QTemporaryDir>
 
 #include <map>
+#include <optional>
 #include <utility>
 
 // Outside the namespace: the macro declares a function of global scope.
@@ -46,6 +49,24 @@ Result<void> add_sample_load_lists(Document& document, const QDir& lists) {
     return {};
 }
 
+/// The log of a meter that has the name of this run's sheet goes into the run, if there is one.
+Result<void> add_sample_log(Document& document, const QDir& logs, const QString& name, const RunRecord& record) {
+    if (!logs.exists(name)) return {};
+    const QTemporaryDir folder; // a log is read from a file, and what is inside the program is none
+    const QString path = folder.filePath(name);
+    if (!folder.isValid() || !QFile::copy(logs.filePath(name), path))
+        return Error{Failure::io, "the sample log cannot be copied", path.toStdString(), "make room in the folder for temporary files"};
+    TraceReadOptions options;
+    options.zone = record.run.time_zone;
+    const auto preview = preview_trace(path.toStdString(), {}, {}, options);
+    if (!preview) return preview.error();
+    if (const auto open = open_questions(preview.value().detection)) return *open;
+    const auto meter = record.meter ? std::optional(record.meter->uuid) : std::nullopt;
+    const auto brought = document.importTrace(record.run.uuid, meter, path, preview.value().detection, options);
+    if (!brought) return brought.error();
+    return {};
+}
+
 QDir sample_folder() {
     load_sample_sheets();
     return QDir(QStringLiteral(":/ullage/samples"));
@@ -77,8 +98,12 @@ Result<void> open_sample_logbook(Document& document, const QString& path) {
     if (!QDir().mkpath(QFileInfo(path).absolutePath()))
         return Error{Failure::io, "the folder cannot be made", QFileInfo(path).absolutePath().toStdString(), {}};
     if (auto made = document.create(path); !made) return made;
-    for (const auto& [name, record] : sheets.value())
-        if (const auto brought = document.import(record); !brought) return brought.error();
+    const QDir logs(sample_folder().filePath(QStringLiteral("logs")));
+    for (const auto& [name, record] : sheets.value()) {
+        const auto brought = document.import(record);
+        if (!brought) return brought.error();
+        if (const auto logged = add_sample_log(document, logs, name, brought.value()); !logged) return logged;
+    }
     if (auto brought = add_sample_pv_sheets(document, sample_folder()); !brought) return brought;
     if (auto brought = add_sample_load_lists(document, QDir(sample_folder().filePath(QStringLiteral("load-lists")))); !brought) return brought;
     document.undoStack().clear();

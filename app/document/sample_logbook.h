@@ -12,8 +12,8 @@ namespace ullage {
 
 class Document;
 
-/// Opens the sample logbook at `path`. Where there is none yet it is made from the invented run sheets and load lists that come with the
-/// program, and the undo stack starts empty. Errors: as Document::create, open and import.
+/// Opens the sample logbook at `path`. Where there is none yet it is made from the invented run sheets, the log of a meter, PV sheets
+/// and load lists that come with the program, and the undo stack starts empty. Errors: as Document::create, open, import and importTrace.
 Result<void> open_sample_logbook(Document& document, const QString& path);
 
 /// The runs of those sheets without a logbook; a unit or meter is known by its name, a run by its sheet's. Errors: not_found where this build

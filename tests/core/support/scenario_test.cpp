@@ -2,6 +2,7 @@
 #include "support/source_dir.h"
 #include "support/scenario.h"
 #include "support/scenario_claims.h"
+#include "support/scenario_log.h"
 
 #include "exchange/load_list_file.h"
 #include "exchange/run_sheet.h"
@@ -15,6 +16,7 @@
 #include <set>
 #include <sstream>
 #include <string>
+#include <vector>
 
 namespace ullage::test {
 namespace {
@@ -39,6 +41,9 @@ TEST(Scenario, the_sheets_in_sample_data_are_what_the_generator_makes) {
         made.insert(run.file_name);
         EXPECT_EQ(content_of(sample_folder / run.file_name), write_run_sheet(run.record)) << run.file_name;
     }
+    const ScenarioRun logged = sample_logged_run().run;
+    made.insert(logged.file_name);
+    EXPECT_EQ(content_of(sample_folder / logged.file_name), write_run_sheet(logged.simulated.record));
     std::set<std::string> found;
     for (const auto& entry : std::filesystem::directory_iterator(sample_folder))
         if (entry.path().extension() == ".csv") found.insert(entry.path().filename().string());
@@ -51,6 +56,11 @@ TEST(Scenario, the_load_list_in_sample_data_is_what_the_generator_makes) {
     const auto read = read_load_list(write_load_list(list), file);
     ASSERT_TRUE(read.ok()) << read.error().sentence();
     EXPECT_EQ(read.value(), list);
+}
+
+TEST(Scenario, the_log_in_sample_data_is_what_the_generator_makes) {
+    const LoggedRun logged = sample_logged_run();
+    EXPECT_EQ(content_of(sample_folder / "logs" / logged.run.file_name), logged.log);
 }
 
 TEST(Scenario, its_sheets_read_back_as_the_simulated_readings) {
@@ -66,7 +76,9 @@ TEST(Scenario, its_sheets_read_back_as_the_simulated_readings) {
 }
 
 TEST(Scenario, the_readme_tells_the_truth_of_every_run) {
-    EXPECT_NE(content_of(sample_folder / "README.md").find(truth_table(sample_scenario())), std::string::npos)
+    std::vector<ScenarioRun> runs = sample_scenario();
+    runs.push_back(sample_logged_run().run);
+    EXPECT_NE(content_of(sample_folder / "README.md").find(truth_table(runs)), std::string::npos)
         << "print it with make_sample_data and put it into sample-data/README.md";
 }
 

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Writes the run sheets and the load list of the sample scenario into a folder and prints the table of their truth for its README.
+// Writes run sheets, load list and log of the sample scenario into a folder and prints the table of their truth for its README.
 #include "exchange/load_list_file.h"
 #include "exchange/run_sheet.h"
 #include "support/scenario.h"
 #include "support/scenario_claims.h"
+#include "support/scenario_log.h"
 
 #include <filesystem>
 #include <fstream>
@@ -21,13 +22,17 @@ int main(int argc, char** argv) {
     const std::filesystem::path folder(argv[1]);
     std::error_code failure;
     std::filesystem::create_directories(folder / "load-lists", failure);
+    if (!failure) std::filesystem::create_directories(folder / "logs", failure);
     if (failure) {
         std::cerr << folder.string() << ": cannot be made (" << failure.message() << "); name another folder\n";
         return 1;
     }
-    const auto runs = ullage::test::sample_scenario();
+    auto runs = ullage::test::sample_scenario();
+    auto logged = ullage::test::sample_logged_run();
+    std::vector<std::pair<std::filesystem::path, std::string>> files{{folder / "logs" / logged.run.file_name, std::move(logged.log)}};
+    runs.push_back(std::move(logged.run));
     const auto [list_file, list] = ullage::test::sample_load_list();
-    std::vector<std::pair<std::filesystem::path, std::string>> files{{folder / "load-lists" / list_file, ullage::write_load_list(list)}};
+    files.emplace_back(folder / "load-lists" / list_file, ullage::write_load_list(list));
     for (const auto& run : runs) files.emplace_back(folder / run.file_name, ullage::write_run_sheet(run.simulated.record));
     const auto claim_runs = ullage::test::sample_claim_runs();
     for (const auto& run : claim_runs) files.emplace_back(folder / run.file_name, ullage::write_run_sheet(run.record));
