@@ -4,6 +4,7 @@
 #include "pages/main_window.h"
 #include "pictures/pictures_command.h"
 #include "pictures/report_command.h"
+#include "pictures/tour_command.h"
 #include "services/appearance.h"
 #include "services/awake.h"
 #include "services/notifier.h"
@@ -48,10 +49,13 @@ int run_window(int argc, char** argv, const std::vector<std::string>& args) {
     return QApplication::exec();
 }
 
-/// Charts are drawn by Qt, but need no display.
+bool is_drawing_command(const std::string& word) { return word == "pictures" || word == "report" || word == "tour"; }
+
+/// Charts and pages are drawn by Qt, but need no display.
 int run_drawing(int argc, char** argv, const std::vector<std::string>& args) {
     if (!display_is_named()) qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QApplication application(argc, argv);
+    QApplication application(argc, argv);
+    if (args.front() == "tour") return ullage::run_tour_command(application, args, std::cout, std::cerr);
     return args.front() == "report" ? ullage::run_report_command(args, std::cout, std::cerr)
                                     : ullage::run_pictures_command(args, std::cout, std::cerr);
 }
@@ -62,7 +66,7 @@ int main(int argc, char** argv) {
     const std::vector<std::string> args(argv + 1, argv + argc);
     const bool logbook_only = args.size() == 1 && !args.front().empty() && args.front().front() != '-' &&
                               !ullage::is_text_command(args.front());
-    if (!args.empty() && (args.front() == "pictures" || args.front() == "report")) return run_drawing(argc, argv, args);
+    if (!args.empty() && is_drawing_command(args.front())) return run_drawing(argc, argv, args);
     if (!args.empty() && !logbook_only) return ullage::run_text_command(args, std::cout, std::cerr);
     if (!display_is_named()) {
         std::cerr << "ullage: there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`\n";

@@ -186,7 +186,7 @@ bool is_text_command(std::string_view first_argument) {
 int run_text_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
     CLI::App app("Ullage: what a storage unit delivers, against what its label and its gauge say", "ullage");
     app.set_version_flag("--version", "ullage " + std::string(program_version()));
-    app.footer("With drawings: ullage pictures, ullage report; each has a --help of its own.");
+    app.footer("With drawings: ullage pictures, ullage report, ullage tour; each has a --help of its own.");
     app.require_subcommand(1);
     Arguments arguments;
     add_import(app, arguments.import);
