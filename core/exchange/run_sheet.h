@@ -39,8 +39,8 @@ struct SheetImport {
 /// Writes the sheet in its normal form (LF, point as decimal sign, times with offset, all keys that have a
 /// value in fixed order, withdrawn readings left out). read_run_sheet returns an equal record, and writing
 /// that again gives the same bytes. Precondition: texts are UTF-8 without NUL, unit and meter have names, the
-/// zone exists, numbers are within what the reader accepts (claims above 0, gauge 0 to 100, registers and
-/// powers not negative).
+/// zone exists, numbers are within what the reader accepts (model/limits.h; gauge 0 to 100, registers
+/// and powers not negative).
 [[nodiscard]] std::string write_run_sheet(const RunRecord& record);
 
 } // namespace ullage

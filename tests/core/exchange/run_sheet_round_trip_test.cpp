@@ -3,7 +3,6 @@
 
 #include "model/tags.h"
 
-#include <bit>
 #include <cmath>
 #include <random>
 
@@ -53,13 +52,10 @@ public:
     }
 
 private:
-    /// Above 0, from everyday numbers to the ends of the range of doubles.
+    /// Within every range of model/limits.h: everyday numbers, and doubles with all their bits.
     double number() {
         if (coin()) return 0.5 * (1 + below(2000));
-        for (;;) {
-            const double value = std::abs(std::bit_cast<double>(random_()));
-            if (std::isfinite(value) && value > 0) return value;
-        }
+        return std::ldexp(1 + static_cast<double>(random_() >> 12) * 0x1p-52, below(28) - 19);
     }
     std::optional<double> maybe() { return coin() ? std::optional<double>(number()) : std::nullopt; }
 
