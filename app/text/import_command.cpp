@@ -18,37 +18,23 @@ namespace ullage {
 
 namespace {
 
-std::vector<ReadingValues> values_of(const RunRecord& record) {
-    std::vector<ReadingValues> values;
-    for (const Reading& reading : record.readings)
-        if (!reading.withdrawn) values.push_back(reading.values);
-    return values;
-}
-
-/// The run that a sheet would bring in a second time, so that a repeated import adds nothing.
-Result<std::optional<int>> known_as(const Logbook& logbook, const RunRecord& sheet) {
-    const Result<std::vector<RunRecord>> records = logbook.run_records();
-    if (!records) return records.error();
-    const std::vector<ReadingValues> values = values_of(sheet);
-    for (const RunRecord& record : records.value())
-        if (record.unit.name == sheet.unit.name && record.unit.maker == sheet.unit.maker && record.run.kind == sheet.run.kind &&
-            !values.empty() && values_of(record) == values)
-            return std::optional<int>(record.number);
-    return std::optional<int>();
+/// The text of a sheet is given up once it is read: it may be as large as the run.
+Result<SheetImport> sheet_in(const std::string& path) {
+    const Result<std::string> text = read_whole_file(path);
+    if (!text) return text.error();
+    return read_run_sheet(text.value(), path);
 }
 
 Result<std::string> import_sheet(Logbook& logbook, const std::string& path, std::ostream& out) {
-    const Result<std::string> text = read_whole_file(path);
-    if (!text) return text.error();
-    const Result<SheetImport> sheet = read_run_sheet(text.value(), path);
+    const Result<SheetImport> sheet = sheet_in(path);
     if (!sheet) return sheet.error();
     for (const std::string& notice : sheet.value().notices) out << one_line(path + ", " + notice) << '\n';
     const RunRecord& record = sheet.value().record;
-    const Result<std::optional<int>> known = known_as(logbook, record);
+    const Result<std::optional<int>> known = logbook.number_of(record);
     if (!known) return known.error();
     if (known.value())
         return fmt::format("{}: already in the logbook as run {} of {}, left out", path, *known.value(), record.unit.name);
-    const Result<RunRecord> added = logbook.import(record);
+    const Result<ImportedRun> added = logbook.import_run(record);
     if (!added) {
         Error error = added.error();
         error.where = error.where.empty() ? path : path + ", " + error.where;

@@ -9,6 +9,8 @@
 
 #include <fmt/format.h>
 
+#include <sys/stat.h>
+
 #include <algorithm>
 #include <filesystem>
 #include <map>
@@ -34,13 +36,13 @@ Result<std::vector<std::string>> sheets_in(const std::string& folder) {
     return sheets;
 }
 
-Result<RunRecord> import_sheet(Logbook& logbook, const std::string& sheet, std::vector<std::string>& notices) {
+Result<ImportedRun> import_sheet(Logbook& logbook, const std::string& sheet, std::vector<std::string>& notices) {
     const Result<std::string> text = read_whole_file(sheet);
     if (!text) return text.error();
     const Result<SheetImport> import = read_run_sheet(text.value(), sheet);
     if (!import) return import.error();
     for (const std::string& notice : import.value().notices) notices.push_back(sheet + ", " + notice);
-    Result<RunRecord> added = logbook.import(import.value().record);
+    Result<ImportedRun> added = logbook.import_run(import.value().record);
     if (added) return added;
     Error error = added.error();
     error.where = error.where.empty() ? sheet : sheet + ", " + error.where;
@@ -52,7 +54,7 @@ Result<Logbook> logbook_of_sheets(const std::vector<std::string>& sheets, const 
     Result<Logbook> logbook = Logbook::in_memory(clock);
     if (!logbook) return logbook;
     for (const std::string& sheet : sheets)
-        if (const Result<RunRecord> added = import_sheet(logbook.value(), sheet, notices); !added) return added.error();
+        if (const Result<ImportedRun> added = import_sheet(logbook.value(), sheet, notices); !added) return added.error();
     return logbook;
 }
 
@@ -66,12 +68,10 @@ std::string listed(const std::vector<std::string>& names) {
 
 /// Each unit of the records once, as its maker and name may both be shared with others.
 std::vector<std::string> unit_names(const std::vector<RunRecord>& records) {
-    std::vector<std::string> names, uuids;
-    for (const RunRecord& record : records) {
-        if (std::ranges::find(uuids, record.unit.uuid) != uuids.end()) continue;
-        uuids.push_back(record.unit.uuid);
-        names.push_back(record.unit.name);
-    }
+    std::vector<std::string> names;
+    std::set<std::string_view> uuids;
+    for (const RunRecord& record : records)
+        if (uuids.insert(record.unit.uuid).second) names.push_back(record.unit.name);
     return names;
 }
 
@@ -87,10 +87,16 @@ std::string file_name(const std::string& path) {
     return name.empty() ? path : name.string();
 }
 
-/// How the rows of this path are told apart from those of the others.
-std::string name_of(const std::string& path, const std::vector<std::string>& paths) {
-    const std::string name = file_name(path);
-    return std::ranges::count(paths, name, file_name) > 1 ? path : name;
+/// How the rows of these paths are told apart from each other: the name of the file, or the path where two have one name.
+std::vector<std::string> names_of(const std::vector<std::string>& paths) {
+    std::map<std::string, int> how_often;
+    for (const std::string& path : paths) ++how_often[file_name(path)];
+    std::vector<std::string> names;
+    for (const std::string& path : paths) {
+        const std::string name = file_name(path);
+        names.push_back(how_often[name] > 1 ? path : name);
+    }
+    return names;
 }
 
 struct NamedSheet {
@@ -98,7 +104,7 @@ struct NamedSheet {
 };
 
 /// Adds the run sheets that a path names, each file once.
-Result<void> add_sheets(const std::string& path, const std::string& source, std::vector<NamedSheet>& sheets) {
+Result<void> add_sheets(const std::string& path, const std::string& source, std::set<std::pair<dev_t, ino_t>>& known, std::vector<NamedSheet>& sheets) {
     std::vector<std::string> found{path};
     std::error_code ignored;
     if (fs::is_directory(path, ignored)) {
@@ -107,8 +113,9 @@ Result<void> add_sheets(const std::string& path, const std::string& source, std:
         found = std::move(inside).value();
     }
     for (const std::string& sheet : found) {
-        const auto same = [&](const NamedSheet& known) { return fs::equivalent(known.path, sheet, ignored); };
-        if (std::ranges::none_of(sheets, same)) sheets.push_back({sheet, source});
+        struct stat file {};
+        // One that cannot be asked is named by reading it.
+        if (::stat(sheet.c_str(), &file) != 0 || known.emplace(file.st_dev, file.st_ino).second) sheets.push_back({sheet, source});
     }
     return {};
 }
@@ -130,19 +137,18 @@ Result<void> add_runs_of(const std::vector<NamedSheet>& sheets, std::vector<Reco
         }
     std::map<std::string, std::string> source_of; // by run uuid
     for (const NamedSheet& sheet : sheets) {
-        const Result<RunRecord> added = import_sheet(memory.value(), sheet.path, notices);
+        const Result<ImportedRun> added = import_sheet(memory.value(), sheet.path, notices);
         if (!added) return added.error();
-        source_of[added.value().run.uuid] = sheet.source;
+        source_of[added.value().run_uuid] = sheet.source;
     }
     Result<std::vector<RunRecord>> records = memory.value().run_records();
     if (!records) return records.error();
-    const std::size_t logbooks = sources.size();
+    std::map<std::string, std::size_t> place_of; // of a source of sheets, by its name
     for (RunRecord& record : records.value()) {
         const std::string& name = source_of[record.run.uuid];
-        auto place = std::find_if(sources.begin() + static_cast<std::ptrdiff_t>(logbooks), sources.end(),
-                                  [&](const RecordSource& source) { return source.name == name; });
-        if (place == sources.end()) place = sources.insert(place, {name, {}});
-        place->records.push_back(std::move(record));
+        const auto [place, is_new] = place_of.emplace(name, sources.size());
+        if (is_new) sources.push_back({name, {}});
+        sources[place->second].records.push_back(std::move(record));
     }
     return {};
 }
@@ -191,11 +197,16 @@ Result<std::vector<std::optional<LoadStatistics>>> OpenedSource::loads(const std
     std::vector<std::optional<LoadStatistics>> loads(records.size());
     if (of_sheets_) return loads;
     for (std::size_t r = 0; r < records.size(); ++r) {
-        const Result<std::optional<LoadStatistics>> load = load_of_run(logbook_, records[r]);
-        if (!load) return load.error();
-        loads[r] = load.value();
+        const Result<std::optional<LoadStatistics>> of_run = load(records[r]);
+        if (!of_run) return of_run.error();
+        loads[r] = of_run.value();
     }
     return loads;
+}
+
+Result<std::optional<LoadStatistics>> OpenedSource::load(const RunRecord& record) const {
+    if (of_sheets_) return std::optional<LoadStatistics>();
+    return load_of_run(logbook_, record);
 }
 
 Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<std::string>& notices) {
@@ -209,9 +220,12 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
     std::vector<RecordSource> sources;
     std::vector<NamedSheet> sheets;
     const bool one = paths.size() == 1;
-    for (const std::string& path : paths) {
+    const std::vector<std::string> names = names_of(paths);
+    std::set<std::pair<dev_t, ino_t>> known_sheets;
+    for (std::size_t p = 0; p < paths.size(); ++p) {
+        const std::string& path = paths[p];
         if (!one && is_sheets(path)) {
-            if (auto found = add_sheets(path, name_of(path, paths), sheets); !found) return found.error();
+            if (auto found = add_sheets(path, names[p], known_sheets, sheets); !found) return found.error();
             continue;
         }
         const Result<OpenedSource> source = OpenedSource::open(path, notices);
@@ -223,7 +237,7 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
             if (!lists) return lists.error();
             runs.load_lists.insert(runs.load_lists.end(), lists.value().begin(), lists.value().end());
         }
-        sources.push_back({name_of(path, paths), std::move(records).value()});
+        sources.push_back({names[p], std::move(records).value()});
     }
     if (auto added = add_runs_of(sheets, sources, notices); !added) return added.error();
     std::vector<const RecordSource*> all;
@@ -235,25 +249,34 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
     return runs;
 }
 
-Result<std::vector<RunRecord>> chosen_runs(std::vector<RunRecord> records, const std::string& unit, std::optional<int> run) {
-    if (!unit.empty()) {
+Result<std::vector<std::size_t>> chosen_places(const std::vector<RunRecord>& records, const std::string& unit, std::optional<int> run) {
+    std::vector<std::size_t> places;
+    for (std::size_t r = 0; r < records.size(); ++r)
+        if (unit.empty() || records[r].unit.name == unit) places.push_back(r);
+    if (!unit.empty() && places.empty()) {
         const std::vector<std::string> names = unit_names(records);
-        std::erase_if(records, [&](const RunRecord& record) { return record.unit.name != unit; });
-        if (records.empty())
-            return Error{Failure::not_found, fmt::format("there is no run of a unit named `{}`", unit), "--unit",
-                         names.empty() ? std::string("the logbook has no runs yet") : "use one of " + listed(names)};
+        return Error{Failure::not_found, fmt::format("there is no run of a unit named `{}`", unit), "--unit",
+                     names.empty() ? std::string("the logbook has no runs yet") : "use one of " + listed(names)};
     }
-    if (!run) return records;
-    const std::vector<std::string> names = unit_names(records);
-    if (names.size() > 1 && unit.empty())
-        return Error{Failure::bad_input, "several units have runs", "--run", "add --unit with one of " + listed(names)};
+    if (!run) return places;
+    if (unit.empty())
+        if (const std::vector<std::string> names = unit_names(records); names.size() > 1)
+            return Error{Failure::bad_input, "several units have runs", "--run", "add --unit with one of " + listed(names)};
     std::string numbers;
-    for (const RunRecord& record : records) numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", record.number);
-    std::erase_if(records, [&](const RunRecord& record) { return record.number != *run; });
-    if (records.empty())
+    for (const std::size_t r : places) numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", records[r].number);
+    std::erase_if(places, [&](std::size_t r) { return records[r].number != *run; });
+    if (places.empty())
         return Error{Failure::not_found, fmt::format("there is no run {}", *run), "--run",
                      numbers.empty() ? std::string("the logbook has no runs yet") : "use one of " + numbers};
-    return records;
+    return places;
+}
+
+Result<std::vector<RunRecord>> chosen_runs(std::vector<RunRecord> records, const std::string& unit, std::optional<int> run) {
+    const Result<std::vector<std::size_t>> places = chosen_places(records, unit, run);
+    if (!places) return places.error();
+    std::vector<RunRecord> chosen;
+    for (const std::size_t place : places.value()) chosen.push_back(std::move(records[place]));
+    return chosen;
 }
 
 } // namespace ullage

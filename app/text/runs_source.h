@@ -39,6 +39,8 @@ public:
     /// sheets, which carry none. Errors: those of load_of_run.
     [[nodiscard]] Result<std::vector<std::optional<LoadStatistics>>> loads(const std::vector<RunRecord>& records) const;
 
+    [[nodiscard]] Result<std::optional<LoadStatistics>> load(const RunRecord& record) const; ///< the same of one run
+
 private:
     OpenedSource(std::string path, bool of_sheets, std::unique_ptr<Clock> clock, Logbook logbook);
     std::string path_;
@@ -63,8 +65,10 @@ struct SourcedRuns {
 /// path: as runs_from. Precondition: at least one path. Errors: as above; and a claim of a sheet that differs from a logbook's.
 [[nodiscard]] Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::vector<std::string>& notices);
 
-/// The runs of a unit (empty name: of every unit) with a number (absent: every run). Errors name what there is: no such unit,
+/// The places of the runs of a unit (empty name: of every unit) with a number (absent: every run). Errors name what there is: no such unit,
 /// no such run, a run number without a unit where there are several.
+[[nodiscard]] Result<std::vector<std::size_t>> chosen_places(const std::vector<RunRecord>& records, const std::string& unit, std::optional<int> run);
+/// These runs themselves.
 [[nodiscard]] Result<std::vector<RunRecord>> chosen_runs(std::vector<RunRecord> records, const std::string& unit,
                                                          std::optional<int> run);
 

@@ -71,10 +71,13 @@ Result<void> check_separator(std::string_view text) {
 class TableReader {
 public:
     TableReader(std::string_view text, SheetPreface preface)
-        : csv_(text.substr(preface.table_at), preface.table_line), preface_(std::move(preface)) {}
+        : csv_(text.substr(preface.table_at), preface.table_line), preface_(std::move(preface)),
+          lines_(static_cast<std::size_t>(std::ranges::count(text, '\n'))) {}
 
     Result<SheetImport> read() {
         if (Result<void> done = read_header(); !done) return done.error();
+        // As many as there are lines, so that a long sheet is not copied while it grows.
+        preface_.record.readings.reserve(std::min(lines_, most_readings));
         CsvRecord row;
         for (;;) {
             const Result<bool> more = csv_.next(row);
@@ -234,6 +237,7 @@ private:
 
     CsvReader csv_;
     SheetPreface preface_;
+    std::size_t lines_;
     CsvRecord header_;
     std::array<std::size_t, column_count> column_of_ = [] {
         std::array<std::size_t, column_count> columns;

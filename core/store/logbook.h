@@ -35,6 +35,12 @@ struct TraceGrowth {
 /// Sees samples in order of time; false ends the reading.
 using SampleVisitor = std::function<bool(std::span<const TraceSample>)>;
 
+/// What a run that was brought in was given.
+struct ImportedRun {
+    std::string unit_uuid, run_uuid;
+    int number = 1; ///< within the unit
+};
+
 /// How a logbook is opened.
 enum class OpenMode {
     record, ///< for reading and writing; one instance at a time
@@ -146,6 +152,12 @@ public:
     /// leaves unstated agrees (a correction of 1 counts as unstated); one that only the record states does
     /// not. The result carries the uuids given.
     Result<RunRecord> import(const RunRecord& record);
+    /// The same, without a copy of the readings in memory.
+    Result<ImportedRun> import_run(const RunRecord& record);
+    /// The number of a run that has the same readings already, so that a second import can be left out: of a unit of that name and maker, of the
+    /// same kind, withdrawn readings left out. Absent: there is none, or the record has no readings. What a series of imports asks is read once,
+    /// until another call changes the logbook.
+    Result<std::optional<int>> number_of(const RunRecord& record) const;
 
     // Half-typed entry of a run, kept so that an interruption loses nothing; free text owned by the front
     // end.

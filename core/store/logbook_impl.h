@@ -3,6 +3,7 @@
 #pragma once
 
 #include "store/database.h"
+#include "store/import_index.h"
 #include "store/logbook.h"
 #include "store/run_queries.h"
 #include "store/run_traces.h"
@@ -11,6 +12,7 @@
 
 #include <chrono>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <utility>
 
@@ -30,7 +32,8 @@ struct Logbook::Impl {
     OpenMode mode;
     const Clock* clock;
     store::Connection connection;
-    mutable store::RunTraces run_traces;
+    mutable store::RunTraces run_traces{};
+    mutable std::optional<store::ImportIndex> import_index{}; ///< dropped by each change but an import
 
     [[nodiscard]] SQLite::Database& database() const { return connection.database(); }
 
@@ -51,6 +54,7 @@ struct Logbook::Impl {
         if (auto displaced = connection.displaced()) return Outcome(*displaced);
         Outcome outcome = store::guarded(path, [&]() -> Outcome {
             SQLite::Transaction transaction(database(), SQLite::TransactionBehavior::IMMEDIATE);
+            import_index.reset();
             Outcome changed = action();
             if (changed.ok()) transaction.commit();
             return changed;
@@ -75,6 +79,10 @@ struct Logbook::Impl {
                      "what was recorded last is safe, but in `" + path.filename().string() + "-wal` beside the logbook; " +
                          (fault.failure == Failure::disk_full ? "free some space" : "check the disk")};
     }
+
+    /// Brings a record in as Logbook::import does. `added` has the same unit, meter and run, and the same readings or none; it gets what they are
+    /// given.
+    Result<void> bring_in(const RunRecord& record, RunRecord& added);
 
     /// The error for a uuid that the logbook does not hold; `kind` is "unit", "meter", "load list", "run", "reading" or "photo".
     [[nodiscard]] Error not_found(const std::string& kind) const {

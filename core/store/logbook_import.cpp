@@ -9,19 +9,18 @@
 #include "store/value_checks.h"
 
 #include <algorithm>
+#include <numeric>
+#include <utility>
 
 namespace ullage {
 
 namespace {
 
-/// Of the listed records that `is_same` takes for `incoming`: the first that agrees; else the first one's
-/// difference; nothing when there is none.
-template <class Thing, class IsSame>
-Result<std::optional<Thing>> matching(const std::vector<Thing>& listed, const Thing& incoming,
-                                      IsSame is_same) {
+/// Of the listed records of one name: the first that agrees with `incoming`; else the first one's difference; nothing when there is none.
+template <class Thing>
+Result<std::optional<Thing>> matching(const std::vector<Thing>& listed, const Thing& incoming) {
     std::optional<Error> difference;
     for (const Thing& known : listed) {
-        if (!is_same(known)) continue;
         auto agreed = store::agrees(known, incoming);
         if (agreed) return std::optional(known);
         if (!difference) difference = agreed.error();
@@ -44,66 +43,117 @@ void fill(std::string& uuid) {
     if (uuid.empty()) uuid = new_uuid();
 }
 
+/// The places of the readings in order of entry. Its numbers start anew in a logbook, since a sheet leaves withdrawn readings out.
+std::vector<std::size_t> order_of_entry(const std::vector<Reading>& readings) {
+    std::vector<std::size_t> order(readings.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, {}, [&](std::size_t i) { return readings[i].sequence; });
+    return order;
+}
+
+/// Adds the readings of a run that has none; `filled`, where it is given, gets what they were given.
+Result<void> add_readings(SQLite::Database& database, const RunRecord& record, std::int64_t run_row, UtcMs now_ms, const Error& known_already,
+                          std::vector<Reading>* filled) {
+    const auto unnamed = static_cast<std::size_t>(std::ranges::count_if(record.readings, [](const Reading& reading) { return reading.uuid.empty(); }));
+    const std::vector<Uuid> fresh = sorted_uuids(unnamed);
+    std::size_t used = 0;
+    store::ReadingsInserter inserter(database, run_row, now_ms);
+    for (const std::size_t i : order_of_entry(record.readings)) {
+        const Reading& reading = record.readings[i];
+        if (!reading.uuid.empty() && store::find_reading(database, reading.uuid)) return known_already;
+        const std::string uuid = reading.uuid.empty() ? uuid_text(fresh[used++]) : reading.uuid;
+        const long sequence = inserter.add(uuid, reading.values, reading.withdrawn);
+        if (!filled) continue;
+        (*filled)[i].uuid = uuid;
+        (*filled)[i].sequence = sequence;
+        (*filled)[i].version = 1;
+    }
+    return {};
+}
+
 } // namespace
 
-Result<RunRecord> Logbook::import(const RunRecord& record) {
+Result<void> Logbook::Impl::bring_in(const RunRecord& record, RunRecord& added) {
     if (auto sound = check_all(record); !sound) return sound.error();
-    return impl_->change([&]() -> Result<RunRecord> {
-        SQLite::Database& database = impl_->database();
-        const UtcMs now_ms = impl_->clock->now_ms();
-        RunRecord added = record;
+    std::optional<store::ImportIndex> index = std::exchange(import_index, std::nullopt);
+    bool new_unit = false, new_meter = false;
+    std::int64_t unit_row = 0, run_row = 0;
+    const auto done = change([&]() -> Result<void> {
+        const UtcMs now_ms = clock->now_ms();
+        if (!index) index.emplace(database());
 
-        auto unit = matching(store::listed_units(database), record.unit, [&](const Unit& known) {
-            return known.name == record.unit.name && known.maker == record.unit.maker;
-        });
+        auto unit = matching(index->units_of(record.unit.name, record.unit.maker), record.unit);
         if (!unit) return unit.error();
+        new_unit = !unit.value();
         if (unit.value()) {
             added.unit = *unit.value();
         } else {
             fill(added.unit.uuid);
-            if (store::unit_id(database, added.unit.uuid)) return impl_->known_already("unit");
-            store::insert_unit(database, added.unit, now_ms);
+            if (store::unit_id(database(), added.unit.uuid)) return known_already("unit");
+            store::insert_unit(database(), added.unit, now_ms);
         }
 
         added.run.meter_uuid.reset();
         std::optional<std::int64_t> meter_row;
         if (record.meter) {
-            auto meter = matching(store::listed_meters(database), *record.meter,
-                                  [&](const Meter& known) { return known.name == record.meter->name; });
+            auto meter = matching(index->meters_of(record.meter->name), *record.meter);
             if (!meter) return meter.error();
+            new_meter = !meter.value();
             if (meter.value()) {
                 added.meter = *meter.value();
             } else {
                 fill(added.meter->uuid);
-                if (store::meter_id(database, added.meter->uuid)) return impl_->known_already("meter");
-                store::insert_meter(database, *added.meter, now_ms);
+                if (store::meter_id(database(), added.meter->uuid)) return known_already("meter");
+                store::insert_meter(database(), *added.meter, now_ms);
             }
             added.run.meter_uuid = added.meter->uuid;
-            meter_row = store::meter_id(database, added.meter->uuid);
+            meter_row = store::meter_id(database(), added.meter->uuid);
         }
 
         fill(added.run.uuid);
-        if (store::run_id(database, added.run.uuid)) return impl_->known_already("run");
+        if (store::run_id(database(), added.run.uuid)) return known_already("run");
         added.run.unit_uuid = added.unit.uuid;
         if (added.run.created_ms == 0) added.run.created_ms = now_ms;
-        const auto unit_row = store::unit_id(database, added.unit.uuid);
-        const std::int64_t run_row = store::insert_run(database, added.run, *unit_row, meter_row);
-
-        // The order of entry is kept; its numbers start anew, since a sheet leaves withdrawn readings out.
-        std::stable_sort(added.readings.begin(), added.readings.end(),
-                         [](const Reading& a, const Reading& b) { return a.sequence < b.sequence; });
-        for (Reading& reading : added.readings) {
-            if (!reading.uuid.empty() && store::find_reading(database, reading.uuid))
-                return impl_->known_already("reading");
-            fill(reading.uuid);
-            reading.run_uuid = added.run.uuid;
-            store::insert_reading(database, reading, run_row, now_ms);
-        }
-        sort_by_time(added.readings);
-        for (const store::ListedRun& listed : store::listed_runs(database, unit_row))
-            if (listed.id == run_row) added.number = listed.number;
-        return added;
+        unit_row = *store::unit_id(database(), added.unit.uuid);
+        run_row = store::insert_run(database(), added.run, unit_row, meter_row);
+        return add_readings(database(), record, run_row, now_ms, known_already("reading"), added.readings.empty() ? nullptr : &added.readings);
     }, Settling::within_seconds);
+    if (!done) {
+        // What was undone is not in it; a disk that failed may leave anything.
+        if (done.error().failure == Failure::refused) import_index = std::move(index);
+        return done;
+    }
+    return store::guarded(path, [&]() -> Result<void> {
+        if (new_unit) index->add(added.unit);
+        if (new_meter) index->add(*added.meter);
+        added.number = index->add(database(), unit_row, run_row, record, added.run.created_ms);
+        import_index = std::move(index);
+        return {};
+    });
+}
+
+Result<RunRecord> Logbook::import(const RunRecord& record) {
+    RunRecord added = record;
+    if (auto done = impl_->bring_in(record, added); !done) return done.error();
+    for (Reading& reading : added.readings) reading.run_uuid = added.run.uuid;
+    sort_by_time(added.readings);
+    return added;
+}
+
+Result<ImportedRun> Logbook::import_run(const RunRecord& record) {
+    RunRecord added;
+    added.unit = record.unit;
+    added.meter = record.meter;
+    added.run = record.run;
+    if (auto done = impl_->bring_in(record, added); !done) return done.error();
+    return ImportedRun{added.unit.uuid, added.run.uuid, added.number};
+}
+
+Result<std::optional<int>> Logbook::number_of(const RunRecord& record) const {
+    return impl_->read([&]() -> Result<std::optional<int>> {
+        if (!impl_->import_index) impl_->import_index.emplace(impl_->database());
+        return impl_->import_index->number_of(impl_->database(), record);
+    });
 }
 
 } // namespace ullage

@@ -48,6 +48,32 @@ ReadingRow reading_in(SQLite::Statement& statement) {
     return found;
 }
 
+constexpr const char* insert_version_sql = "INSERT INTO reading_versions (reading_id, version, time_ms, gauge_percent, "
+                                           "register_wh, meter_w, display_w, mark, remark, withdrawn, written_ms, reason) "
+                                           "VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)";
+
+void bind_version(SQLite::Statement& insert, std::int64_t reading_id, int version, const ReadingValues& values, bool withdrawn, UtcMs written_ms,
+                  const std::string& reason) {
+    std::optional<std::int64_t> mark;
+    if (values.mark) mark = static_cast<std::int64_t>(*values.mark);
+    Binder binder(insert);
+    binder.integer(reading_id).integer(version).integer(values.time_ms);
+    binder.real(values.gauge_percent).real(values.register_wh).real(values.meter_w).real(values.display_w);
+    binder.integer(mark).text(values.remark).integer(withdrawn).integer(written_ms).text(reason);
+}
+
+/// An empty list for each run with readings, as large as it will get: a list that grows is in memory twice.
+std::map<std::int64_t, std::vector<Reading>> room_for_readings(SQLite::Database& database) {
+    SQLite::Statement query(database, "SELECT run_id, count(*) FROM readings GROUP BY run_id");
+    std::map<std::int64_t, std::vector<Reading>> room;
+    while (query.executeStep()) {
+        Row row(query);
+        const std::int64_t run = row.integer();
+        room[run].reserve(static_cast<std::size_t>(row.integer()));
+    }
+    return room;
+}
+
 /// Every reading in one pass along the file: asking for the newest version of each and for its place in time costs several times as much.
 std::map<std::int64_t, std::vector<Reading>> all_readings_by_run(SQLite::Database& database) {
     // CROSS JOIN keeps the order of the tables, so that the versions come as they lie and need no sorting.
@@ -56,7 +82,7 @@ std::map<std::int64_t, std::vector<Reading>> all_readings_by_run(SQLite::Databas
                                       "gauge_percent, register_wh, meter_w, display_w, mark, remark "
                                       "FROM reading_versions AS versions CROSS JOIN readings ON readings.id = versions.reading_id "
                                       "CROSS JOIN runs ON runs.id = readings.run_id ORDER BY versions.reading_id, version");
-    std::map<std::int64_t, std::vector<Reading>> found;
+    std::map<std::int64_t, std::vector<Reading>> found = room_for_readings(database);
     std::int64_t last_id = -1, last_run = -1;
     std::vector<Reading>* of_run = nullptr;
     while (query.executeStep()) {
@@ -101,22 +127,39 @@ void insert_reading(SQLite::Database& database, Reading& reading, std::int64_t r
 
 void insert_version(SQLite::Database& database, const StoredReading& stored, UtcMs written_ms,
                     const std::string& reason) {
-    const ReadingValues& values = stored.reading.values;
-    std::optional<std::int64_t> mark;
-    if (values.mark) mark = static_cast<std::int64_t>(*values.mark);
-    SQLite::Statement insert(database,
-                             "INSERT INTO reading_versions (reading_id, version, time_ms, gauge_percent, "
-                             "register_wh, meter_w, display_w, mark, remark, withdrawn, written_ms, reason) "
-                             "VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)");
-    Binder binder(insert);
-    binder.integer(stored.id).integer(stored.reading.version).integer(values.time_ms);
-    binder.real(values.gauge_percent).real(values.register_wh).real(values.meter_w).real(values.display_w);
-    binder.integer(mark)
-        .text(values.remark)
-        .integer(stored.reading.withdrawn)
-        .integer(written_ms)
-        .text(reason);
+    SQLite::Statement insert(database, insert_version_sql);
+    bind_version(insert, stored.id, stored.reading.version, stored.reading.values, stored.reading.withdrawn, written_ms, reason);
     insert.exec();
+}
+
+struct ReadingsInserter::Statements {
+    SQLite::Statement reading, version;
+};
+
+ReadingsInserter::ReadingsInserter(SQLite::Database& database, std::int64_t run_id, UtcMs written_ms)
+    : statements_(new Statements{{database, "INSERT INTO readings (uuid, run_id, sequence) VALUES (?1, ?2, ?3)"}, {database, insert_version_sql}}),
+      database_(database), run_id_(run_id), written_ms_(written_ms) {}
+
+ReadingsInserter::~ReadingsInserter() = default;
+
+long ReadingsInserter::add(const std::string& uuid, const ReadingValues& values, bool withdrawn) {
+    Binder(statements_->reading).text(uuid).integer(run_id_).integer(static_cast<std::int64_t>(++sequence_));
+    statements_->reading.exec();
+    statements_->reading.reset();
+    bind_version(statements_->version, database_.getLastInsertRowid(), 1, values, withdrawn, written_ms_, {});
+    statements_->version.exec();
+    statements_->version.reset();
+    return sequence_;
+}
+
+bool has_readings(SQLite::Database& database, std::int64_t run_id, const std::vector<Reading>& readings) {
+    SQLite::Statement query(database, select_readings + "WHERE current.run_id = ?1 AND current.withdrawn = 0" + in_order);
+    Binder(query).integer(run_id);
+    for (const Reading& reading : readings) {
+        if (reading.withdrawn) continue;
+        if (!query.executeStep() || reading_in(query).stored.reading.values != reading.values) return false;
+    }
+    return !query.executeStep();
 }
 
 std::vector<Reading> run_readings(SQLite::Database& database, std::int64_t run_id) {

@@ -6,6 +6,7 @@
 
 #include <cstdint>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,6 +27,24 @@ struct StoredReading {
 /// Adds a reading at the end of its run with its values as version 1, and fills `sequence` and `version`.
 /// Call it within a transaction.
 void insert_reading(SQLite::Database& database, Reading& reading, std::int64_t run_id, UtcMs written_ms);
+/// Adds the readings of a run that has none yet, one after the other, each as version 1. Use it within a transaction.
+class ReadingsInserter {
+public:
+    ReadingsInserter(SQLite::Database& database, std::int64_t run_id, UtcMs written_ms);
+    ~ReadingsInserter();
+    /// The sequence that the reading got: 1, 2, …
+    long add(const std::string& uuid, const ReadingValues& values, bool withdrawn);
+
+private:
+    struct Statements;
+    std::unique_ptr<Statements> statements_;
+    SQLite::Database& database_;
+    std::int64_t run_id_;
+    UtcMs written_ms_;
+    long sequence_ = 0;
+};
+/// Whether the readings of the run that are not withdrawn say the same as those of `readings`, which are in order of time, that are not.
+[[nodiscard]] bool has_readings(SQLite::Database& database, std::int64_t run_id, const std::vector<Reading>& readings);
 /// Adds what `stored` now says as its version `version`.
 void insert_version(SQLite::Database& database, const StoredReading& stored, UtcMs written_ms,
                     const std::string& reason);
