@@ -38,11 +38,15 @@ std::string title_of(const RunRecord& record, const RunAnalysis& analysis) {
     return record.unit.name + ", " + run_title(record, analysis.energy);
 }
 
-/// Index of the register point that belongs to a reading.
-std::optional<std::size_t> point_of(const RegisterTrack& track, std::size_t reading) {
-    const auto at = std::ranges::find(track.points, reading, &RegisterPoint::reading);
-    if (at == track.points.end()) return std::nullopt;
-    return static_cast<std::size_t>(at - track.points.begin());
+/// By reading, the first of `things` that belongs to it; nullptr for one without.
+template <class Thing, class ReadingOf>
+std::vector<const Thing*> by_reading(const std::vector<Thing>& things, std::size_t readings, ReadingOf reading_of) {
+    std::vector<const Thing*> found(readings, nullptr);
+    for (const Thing& thing : things) {
+        const std::size_t reading = reading_of(thing);
+        if (reading < readings && found[reading] == nullptr) found[reading] = &thing;
+    }
+    return found;
 }
 
 std::optional<double> load_since(const RegisterTrack& track, std::size_t point) {
@@ -52,12 +56,9 @@ std::optional<double> load_since(const RegisterTrack& track, std::size_t point) 
     return (track.points[point].delivered_wh - track.points[point - 1].delivered_wh) / hours;
 }
 
-TableCell gauge_error_cell(const RunAnalysis& analysis, std::size_t reading) {
-    for (const GaugeErrorPoint& error : analysis.gauge.errors) {
-        if (error.point >= analysis.energy.points.size() || analysis.energy.points[error.point].reading != reading) continue;
-        return Quantity{"gauge_error_pt", "pt", error.error_pt, error.lower_pt, error.upper_pt, Kind::measured, {}};
-    }
-    return std::string();
+TableCell gauge_error_cell(const GaugeErrorPoint* error) {
+    if (error == nullptr) return std::string();
+    return Quantity{"gauge_error_pt", "pt", error->error_pt, error->lower_pt, error->upper_pt, Kind::measured, {}};
 }
 
 } // namespace
@@ -74,17 +75,22 @@ Table readings_table(const RunRecord& record, const RunAnalysis& analysis) {
                      {"mark", "mark", {}, Content::text, 0},
                      {"remark", "remark", {}, Content::text, 0}};
     const RegisterTrack& track = analysis.energy.track;
+    const auto point_of = by_reading(track.points, record.readings.size(), [](const RegisterPoint& point) { return point.reading; });
+    const auto error_of = by_reading(analysis.gauge.errors, record.readings.size(), [&](const GaugeErrorPoint& error) {
+        return error.point < analysis.energy.points.size() ? analysis.energy.points[error.point].reading : record.readings.size();
+    });
+    table.rows.reserve(record.readings.size());
     for (std::size_t r = 0; r < record.readings.size(); ++r) {
         if (record.readings[r].withdrawn) continue;
         const ReadingValues& values = record.readings[r].values;
-        const auto point = point_of(track, r);
+        const RegisterPoint* point = point_of[r];
         table.rows.push_back({instant_text(values.time_ms, record.run.time_zone),
                               number_cell(table.columns[1], values.gauge_percent),
                               number_cell(table.columns[2], values.register_wh),
-                              number_cell(table.columns[3], point ? std::optional(track.points[*point].delivered_wh)
+                              number_cell(table.columns[3], point ? std::optional(point->delivered_wh)
                                                                   : std::nullopt),
-                              number_cell(table.columns[4], point ? load_since(track, *point) : std::nullopt),
-                              gauge_error_cell(analysis, r),
+                              number_cell(table.columns[4], point ? load_since(track, static_cast<std::size_t>(point - track.points.data())) : std::nullopt),
+                              gauge_error_cell(error_of[r]),
                               values.mark ? std::string(mark_text(*values.mark)) : std::string(),
                               values.remark});
     }

@@ -6,6 +6,7 @@
 #include "exchange/table_xlsx_chart.h"
 #include "exchange/table_unicode.h"
 
+#include <fmt/format.h>
 #include <xlsxwriter.h>
 
 #include <algorithm>
@@ -276,7 +277,8 @@ std::optional<ChartSource> chart_source(const Table& table, const std::vector<Sh
 Result<void> make_xlsx_table(const Table& table, const std::string& path) {
     const std::vector<SheetColumn> columns = sheet_columns(table);
     if (table.rows.size() + table.remarks.size() + 2 > LXW_ROW_MAX || columns.size() > LXW_COL_MAX)
-        return Error{Failure::refused, "the table is larger than a sheet can be", path, "export it as csv"};
+        return Error{Failure::refused, fmt::format("a sheet of a workbook holds {} rows and {} columns, the table has {} and {}", LXW_ROW_MAX, LXW_COL_MAX,
+                                                    table.rows.size() + table.remarks.size() + 2, columns.size()), path, "export it as csv"};
     Book book(path);
     if (!book.get()) return Error{Failure::io, "there is not enough memory for the workbook", path, "export it as csv"};
     const std::string name = sheet_name(table.title);
