@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <string_view>
 #include <utility>
 
 namespace ullage {
@@ -54,17 +56,19 @@ UnitAnalysis analyse_unit(const Unit& unit, UnitFit fit) {
 }
 
 std::vector<UnitAnalysis> analyse_units(const std::vector<RunRecord>& records, const MeasureOptions& options) {
-    std::vector<std::vector<RunRecord>> by_unit;
+    std::vector<std::vector<const RunRecord*>> by_unit;
+    std::map<std::string_view, std::size_t> place_of_unit;
     for (const RunRecord& record : records) {
-        const auto at =
-            std::ranges::find_if(by_unit, [&record](const std::vector<RunRecord>& runs) { return runs.front().unit.uuid == record.unit.uuid; });
-        if (at == by_unit.end())
-            by_unit.push_back({record});
-        else
-            at->push_back(record);
+        const auto [place, is_new] = place_of_unit.emplace(record.unit.uuid, by_unit.size());
+        if (is_new) by_unit.emplace_back();
+        by_unit[place->second].push_back(&record);
     }
     std::vector<UnitAnalysis> analyses;
-    for (const std::vector<RunRecord>& runs : by_unit) analyses.push_back(analyse_unit(runs.front().unit, fit_unit(runs, options)));
+    for (const std::vector<const RunRecord*>& runs : by_unit) {
+        std::vector<EnergyAnalysis> energies;
+        for (const RunRecord* run : runs) energies.push_back(analyse_energy(*run, options));
+        analyses.push_back(analyse_unit(runs.front()->unit, fit_unit(runs, energies, options)));
+    }
     return analyses;
 }
 
