@@ -58,12 +58,51 @@ constexpr std::array<std::string_view, 44> tokens = {",",
 
 } // namespace
 
-std::string Mutator::next() {
+template <class Change>
+std::string Mutator::changed(Change change) {
     std::string text = last_.empty() || pick(4) != 0 ? corpus_[pick(corpus_.size())] : last_;
     for (std::size_t changes = 1 + pick(1 + pick(8)); changes > 0; --changes) change(text);
     if (text.size() > most_bytes) text.resize(most_bytes);
     last_ = text;
     return text;
+}
+
+std::string Mutator::next() {
+    return changed([this](std::string& text) { change(text); });
+}
+
+std::string Mutator::next_bytes() {
+    return changed([this](std::string& bytes) { change_bytes(bytes); });
+}
+
+void Mutator::change_bytes(std::string& bytes) {
+    const std::size_t at = place(bytes);
+    if (bytes.empty()) {
+        bytes.assign(1 + pick(40), static_cast<char>(pick(256)));
+        return;
+    }
+    switch (pick(9)) {
+    case 0: bytes[at] = static_cast<char>(bytes[at] ^ (1 << pick(8))); break;
+    case 1: bytes[at] = static_cast<char>(pick(256)); break;
+    case 2: // the ends of what a length or an offset can be
+        for (std::size_t i = at, size = std::size_t{1} << pick(3), first = pick(2); i < std::min(bytes.size(), at + size); ++i)
+            bytes[i] = static_cast<char>(pick(3) == 0 ? (i == at ? 0x80 : first * 255) : (first ? 0xff : 0));
+        break;
+    case 3: bytes.erase(at, 1 + pick(64)); break;
+    case 4: bytes.resize(at); break;
+    case 5: bytes.insert(at, bytes.substr(place(bytes), 1 + pick(200))); break;
+    case 6: { // a stretch over another
+        const std::string part = bytes.substr(place(bytes), 1 + pick(600));
+        bytes.replace(at, part.size(), part);
+        break;
+    }
+    case 7: { // the rest of another
+        const std::string& other = corpus_[pick(corpus_.size())];
+        if (!other.empty()) bytes = bytes.substr(0, at) + other.substr(pick(other.size()));
+        break;
+    }
+    default: bytes.insert(at, 1 + pick(300), static_cast<char>(pick(4) == 0 ? pick(256) : 0)); break;
+    }
 }
 
 void Mutator::change(std::string& text) {
