@@ -27,7 +27,6 @@
 
 #include <QAction>
 #include <QCloseEvent>
-#include <QCryptographicHash>
 #include <QFileInfo>
 #include <QFrame>
 #include <QHBoxLayout>
@@ -47,13 +46,6 @@ namespace {
 
 constexpr int side_px = 216;
 constexpr int widest_side_px = 420;
-const QString kwh_price_name = QStringLiteral("kwh-price");
-const QString comparison_columns = QStringLiteral("comparisonColumns");
-
-/// Which logbooks were compared beside the one at `path`.
-QString compared_logbooks_name(const QString& path) {
-    return QStringLiteral("comparedWith-") + QString::fromLatin1(QCryptographicHash::hash(path.toUtf8(), QCryptographicHash::Sha1).toHex());
-}
 
 } // namespace
 
@@ -63,15 +55,14 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
       log_follower_(new LogFollower(document, settings, this)), awake_(std::make_unique<Awake>(desktop.inhibitor)),
       tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new QStackedWidget),
       messages_(new MessageBar), reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage),
-      unit_page_(new UnitPage(document)), run_page_(new RunPage(document, reminders_)), meters_page_(new MetersPage(document)),
-      load_lists_page_(new LoadListsPage(document)), comparison_page_(new ComparisonPage(document, prompts)),
-      bench_page_(new BenchPage(document, *reminders_)), pv_page_(new PvPage(document)), sizing_page_(new SizingPage(document)),
       caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel), bench_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     build();
     make_actions();
-    connect_pages();
+    connect_welcome();
+    prepare_pages();
+    connect_logs();
     connect_document();
     watch_bench();
     restore_layout();
@@ -97,9 +88,7 @@ void MainWindow::build() {
     column->setSpacing(0);
     column->addWidget(reminder_bar_);
     column->addWidget(messages_);
-    for (QWidget* page : std::initializer_list<QWidget*>{welcome_page_, unit_page_, run_page_, meters_page_, load_lists_page_, comparison_page_,
-                                                         bench_page_, pv_page_, sizing_page_})
-        pages_->addWidget(page);
+    pages_->addWidget(welcome_page_);
     pages_->setObjectName(QStringLiteral("pagesStack"));
     column->addWidget(pages_, 1);
     column->addWidget(make_status());
@@ -163,7 +152,7 @@ QWidget* MainWindow::make_status() {
     return line;
 }
 
-void MainWindow::connect_pages() {
+void MainWindow::connect_welcome() {
     connect(welcome_page_, &WelcomePage::newLogbookAsked, this, &MainWindow::new_logbook);
     connect(welcome_page_, &WelcomePage::openLogbookAsked, this, &MainWindow::open_logbook);
     connect(welcome_page_, &WelcomePage::sampleLogbookAsked, this, &MainWindow::open_sample);
@@ -171,33 +160,6 @@ void MainWindow::connect_pages() {
     connect(welcome_page_, &WelcomePage::addUnitAsked, this, &MainWindow::add_unit);
     connect(welcome_page_, &WelcomePage::addMeterAsked, this, &MainWindow::add_meter);
     connect(welcome_page_, &WelcomePage::importAsked, this, &MainWindow::import_sheet);
-    connect(unit_page_, &UnitPage::startRunAsked, this, &MainWindow::start_run);
-    connect(unit_page_, &UnitPage::editUnitAsked, this, &MainWindow::edit_unit);
-    connect(unit_page_, &UnitPage::importAsked, this, &MainWindow::import_sheet);
-    connect(unit_page_, &UnitPage::runChosen, this, [this](const QString& run) { showRun(run.toStdString()); });
-    unit_page_->setKwhPriceText(settings_.remembered(kwh_price_name));
-    connect(unit_page_, &UnitPage::kwhPriceTyped, this, [this](const QString& text) { settings_.remember(kwh_price_name, text); });
-    connect(meters_page_, &MetersPage::addMeterAsked, this, &MainWindow::add_meter);
-    connect(meters_page_, &MetersPage::editMeterAsked, this, &MainWindow::edit_meter);
-    connect(meters_page_, &MetersPage::withdrawMeterAsked, this, &MainWindow::withdraw_meter);
-    connect(meters_page_, &MetersPage::meterSelected, this, [this](const QString& meter) { showMeter(meter.toStdString()); });
-    connect_sizing();
-    connect(pv_page_, &PvPage::failed, messages_, &MessageBar::showError);
-    connect(pv_page_, &PvPage::editUnitAsked, this, [this](const QString& unit) { edit_claims(unit.toStdString()); });
-    connect_load_lists();
-    connect(run_page_, &RunPage::editRunRequested, this, &MainWindow::edit_run);
-    comparison_page_->setColumns(settings_.remembered(comparison_columns));
-    connect(comparison_page_, &ComparisonPage::columnsChosen, this,
-            [this](const QString& choice) { settings_.remember(comparison_columns, choice); });
-    connect(comparison_page_, &ComparisonPage::told, messages_, &MessageBar::showNote);
-    connect(comparison_page_, &ComparisonPage::refused, messages_, &MessageBar::showError);
-    connect(comparison_page_, &ComparisonPage::otherLogbooksChosen, this,
-            [this](const QStringList& paths) { settings_.remember(compared_logbooks_name(document_.path()), paths.join(QLatin1Char('\n'))); });
-    connect_logs();
-    connect(run_page_, &RunPage::logApplianceRequested, this, [this](const QString& run) { add_log_appliance(run.toStdString()); });
-    connect(run_page_, &RunPage::attachPhotoRequested, this, &MainWindow::attach_photo);
-    connect(run_page_, &RunPage::photoSaveAsked, this, &MainWindow::save_photo);
-    connect(comparison_page_, &ComparisonPage::runRequested, this, [this](const QString& run) { showRun(run.toStdString()); });
 }
 
 void MainWindow::connect_document() {
@@ -205,7 +167,11 @@ void MainWindow::connect_document() {
     connect(&document_, &Document::closed, this, &MainWindow::logbook_closed);
     for (auto signal : {&Document::unitsChanged, &Document::metersChanged, &Document::runsChanged, &Document::pvSheetsChanged})
         connect(&document_, signal, this, &MainWindow::content_changed);
-    connect(&document_, &Document::failed, messages_, &MessageBar::showError);
+    connect(&document_, &Document::loadListsChanged, this, [this] {
+        content_changed();
+        select_in_tree(); // the page may have taken another list by now
+    });
+    connect(&document_, &Document::failed, this, [this](const QString& sentence) { messages_->showError(sentence); });
     connect(&document_, &Document::saved, this, [this](qint64 time_ms) {
         const auto local = to_local(time_ms, machine_zone());
         saved_label_->setText(tr("saved %1 ✓").arg(QStringLiteral("%1:%2:%3")
@@ -233,7 +199,7 @@ void MainWindow::logbook_opened() {
     tree_->expandAll();
     tree_->setFocus();
     selecting_ = false;
-    comparison_page_->setOtherLogbooks(settings_.remembered(compared_logbooks_name(path)).split(QLatin1Char('\n'), Qt::SkipEmptyParts));
+    if (comparison_page_.isMade()) show_compared_logbooks();
     if (!show_remembered_page()) show_default_page();
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "document/document.h"
+#include "pages/late_page.h"
 
 #include <QHash>
 #include <QMainWindow>
@@ -56,8 +57,8 @@ struct Desktop {
 
 /// The one window: menus, the logbook's tree at the left, a page at the right, cautions and the last saving below.
 ///
-/// All services must outlive the window. Its code stands in several files by meaning: construction and navigation
-/// here, menus in main_window_actions.cpp, running tests and reminders in main_window_bench.cpp, files in main_window_files.cpp, forms in
+/// All services must outlive the window. Its pages are made when they are needed, see LatePage. Its code stands in several files by meaning:
+/// construction and navigation here, how pages are made in main_window_pages.cpp, menus in main_window_actions.cpp, running tests and reminders in main_window_bench.cpp, files in main_window_files.cpp, forms in
 /// main_window_forms.cpp, logs of meters in main_window_logs.cpp, load lists and sizing in main_window_loads.cpp, commands on runs and
 /// other things in main_window_commands.cpp, reports in main_window_reports.cpp, theme, text size and help in main_window_view.cpp.
 class MainWindow final : public QMainWindow {
@@ -88,6 +89,8 @@ public:
     void showSizing(); ///< for the list selected on the page of load lists last
     /// Shows a run with the keyboard in its entry row.
     void enterReading(const std::string& run_uuid);
+    /// Makes the pages that nobody has asked for yet. The window does so by itself, one after the other, once it has been painted.
+    void makeAllPages();
     [[nodiscard]] Reminders& reminders() { return *reminders_; }
     [[nodiscard]] LogFollower& logFollower() { return *log_follower_; }
 
@@ -95,13 +98,14 @@ protected:
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
 
 private:
     // main_window.cpp
     void build();
     QWidget* make_side();
     QWidget* make_status();
-    void connect_pages();
+    void connect_welcome();
     void connect_document();
     void logbook_opened();
     void logbook_closed();
@@ -115,6 +119,18 @@ private:
     void restore_layout();
     void restore_splitters(const QWidget& page); ///< once a page, after it has its size
     [[nodiscard]] std::string current_unit() const; ///< of the unit or run shown; empty elsewhere
+
+    // main_window_pages.cpp
+    void prepare_pages();
+    template <class Page>
+    void page_made(LatePage<Page>& page);
+    void connect_unit_page();
+    void connect_run_page();
+    void connect_meters_page();
+    void connect_comparison_page();
+    void show_compared_logbooks();
+    bool make_next_page(); ///< false where none is left
+    void go_on_making_pages();
 
     // main_window_actions.cpp
     void make_actions();
@@ -172,7 +188,7 @@ private:
 
     // main_window_loads.cpp
     void make_load_list_menu(QMenu& above);
-    void connect_load_lists();
+    void connect_load_lists_page();
     void add_load_list();
     void import_load_list();
     void edit_load_list();
@@ -180,7 +196,7 @@ private:
     void add_appliance();
     void edit_appliance();
     void remove_appliance();
-    void connect_sizing();
+    void connect_sizing_page();
     void export_sizing();
 
     // main_window_commands.cpp
@@ -234,20 +250,21 @@ private:
     MessageBar* messages_;
     ReminderBar* reminder_bar_;
     WelcomePage* welcome_page_;
-    UnitPage* unit_page_;
-    RunPage* run_page_;
-    MetersPage* meters_page_;
-    LoadListsPage* load_lists_page_;
-    ComparisonPage* comparison_page_;
-    BenchPage* bench_page_;
-    PvPage* pv_page_;
-    SizingPage* sizing_page_;
+    LatePage<UnitPage> unit_page_{"unitPage"};
+    LatePage<RunPage> run_page_{"runPage"};
+    LatePage<MetersPage> meters_page_{"metersPage"};
+    LatePage<LoadListsPage> load_lists_page_{"loadListsPage"};
+    LatePage<ComparisonPage> comparison_page_{"comparisonPage"};
+    LatePage<BenchPage> bench_page_{"benchPage"};
+    LatePage<PvPage> pv_page_{"pvPage"};
+    LatePage<SizingPage> sizing_page_{"sizingPage"};
     QLabel *caution_label_, *awake_label_, *saved_label_;
     QTimer* bench_timer_;
     HelpDialog* help_ = nullptr;
     std::string unit_uuid_, run_uuid_, meter_uuid_; ///< what is shown, as far as it is one of these
     QSet<const QWidget*> restored_; ///< pages whose splitters stand as the user left them
     bool selecting_ = false;
+    bool painted_ = false;
 };
 
 } // namespace ullage

@@ -124,11 +124,11 @@ void MainWindow::make_run_menu() {
         const auto name = QStringLiteral("mark%1Action").arg(number);
         auto* made = add_action(marks, name.toLatin1().constData(), sentence_case(text_of(mark_text(mark))),
                                 QStringLiteral("F%1").arg(number + first_mark_key - 1), nullptr);
-        connect(made, &QAction::triggered, run_page_, [this, mark] { run_page_->recordMark(mark); });
+        connect(made, &QAction::triggered, this, [this, mark] { run_page_->recordMark(mark); });
         ++number;
     }
     auto* choose = add_action(marks, "chooseMarkAction", tr("&Choose in the entry row"), "Ctrl+M", nullptr);
-    connect(choose, &QAction::triggered, run_page_, &RunPage::askMark);
+    connect(choose, &QAction::triggered, this, [this] { run_page_->askMark(); });
     menu.addSeparator();
     make_running_menu(menu);
     make_reminder_menu(menu);
@@ -141,17 +141,17 @@ void MainWindow::make_run_menu() {
 
 void MainWindow::add_reading_actions(QMenu& menu) {
     auto* entry = add_action(menu, "enterReadingAction", tr("Enter &reading"), "Ctrl+Return", nullptr);
-    connect(entry, &QAction::triggered, run_page_, &RunPage::focusEntry);
+    connect(entry, &QAction::triggered, this, [this] { run_page_->focusEntry(); });
     auto* amend = add_action(menu, "amendReadingAction", tr("&Amend the last or the chosen reading…"), "F2", nullptr);
-    connect(amend, &QAction::triggered, run_page_, &RunPage::amendChosenOrLast);
+    connect(amend, &QAction::triggered, this, [this] { run_page_->amendChosenOrLast(); });
     auto* withdraw = add_action(menu, "withdrawReadingsAction", tr("Withdraw the &chosen readings"), "Del", nullptr);
     // Only the readings table answers the key: in a text field it deletes a letter.
     withdraw->setShortcutContext(Qt::WidgetShortcut);
-    connect(withdraw, &QAction::triggered, run_page_, &RunPage::withdrawChosen);
+    connect(withdraw, &QAction::triggered, this, [this] { run_page_->withdrawChosen(); });
     add_action(menu, "attachPhotoAction", tr("Attach &photo…"), "Ctrl+Shift+A", &MainWindow::attach_photo)
         ->setIcon(glyph_icon(Glyph::photo));
     auto* paste = add_action(menu, "pastePhotoAction", tr("Paste p&hoto"), "Ctrl+V", nullptr);
-    connect(paste, &QAction::triggered, run_page_, &RunPage::pastePhotos);
+    connect(paste, &QAction::triggered, this, [this] { run_page_->pastePhotos(); });
 }
 
 void MainWindow::make_running_menu(QMenu& menu) {

@@ -43,10 +43,6 @@ const QString page_name = QStringLiteral("page");
 void MainWindow::watch_bench() {
     connect(reminders_, &Reminders::looked, this, &MainWindow::look_at_bench);
     connect(reminder_bar_, &ReminderBar::readingAsked, this, [this](const QString& run) { enterReading(run.toStdString()); });
-    connect(bench_page_, &BenchPage::readingAsked, this, [this](const QString& run) { enterReading(run.toStdString()); });
-    connect(bench_page_, &BenchPage::ruleAsked, this, [this](const QString& run) { edit_rule(run.toStdString()); });
-    connect(bench_page_, &BenchPage::startRunAsked, this, &MainWindow::start_run);
-    connect(run_page_, &RunPage::ruleRequested, this, [this](const QString& run) { edit_rule(run.toStdString()); });
     if (notifier_) {
         notifier_->setClicked([this] {
             setWindowState(windowState() & ~Qt::WindowMinimized);
@@ -164,19 +160,19 @@ bool MainWindow::show_remembered_page() {
     if (parts.size() != 3 || parts[0] != document_.path()) return false;
     const auto uuid = parts[2].toStdString();
     const auto& page = parts[1];
-    if (page == run_page_->objectName() && document_.run(uuid))
+    if (page == run_page_.name() && document_.run(uuid))
         showRun(uuid);
-    else if (page == unit_page_->objectName() && document_.unit(uuid))
+    else if (page == unit_page_.name() && document_.unit(uuid))
         showUnit(uuid);
-    else if (page == bench_page_->objectName())
+    else if (page == bench_page_.name())
         showBench();
-    else if (page == comparison_page_->objectName())
+    else if (page == comparison_page_.name())
         showComparison();
-    else if (page == pv_page_->objectName())
+    else if (page == pv_page_.name())
         showPvInput();
-    else if (page == sizing_page_->objectName())
+    else if (page == sizing_page_.name())
         showSizing();
-    else if (page == load_lists_page_->objectName())
+    else if (page == load_lists_page_.name())
         showLoadList(uuid);
     else
         return false;

@@ -51,7 +51,7 @@ void MainWindow::make_load_list_menu(QMenu& above) {
     add_action(menu, "removeApplianceAction", tr("&Remove appliance"), "Ctrl+Alt+H", &MainWindow::remove_appliance);
 }
 
-void MainWindow::connect_load_lists() {
+void MainWindow::connect_load_lists_page() {
     connect(load_lists_page_, &LoadListsPage::addListAsked, this, &MainWindow::add_load_list);
     connect(load_lists_page_, &LoadListsPage::importListAsked, this, &MainWindow::import_load_list);
     connect(load_lists_page_, &LoadListsPage::editListAsked, this, &MainWindow::edit_load_list);
@@ -59,15 +59,12 @@ void MainWindow::connect_load_lists() {
     connect(load_lists_page_, &LoadListsPage::addApplianceAsked, this, &MainWindow::add_appliance);
     connect(load_lists_page_, &LoadListsPage::editApplianceAsked, this, &MainWindow::edit_appliance);
     connect(load_lists_page_, &LoadListsPage::removeApplianceAsked, this, &MainWindow::remove_appliance);
-    connect(load_lists_page_, &LoadListsPage::listSelected, this, [this] {
+    connect(load_lists_page_, &LoadListsPage::listSelected, this, [this](const QString& list) {
         select_in_tree();
         remember_page();
+        if (sizing_page_.isMade()) sizing_page_->chooseList(list.toStdString());
     });
     connect(load_lists_page_, &LoadListsPage::applianceSelected, this, &MainWindow::update_actions);
-    connect(&document_, &Document::loadListsChanged, this, [this] {
-        content_changed();
-        select_in_tree(); // the page may have taken another list by now
-    });
 }
 
 void MainWindow::showLoadList(const std::string& list_uuid) {
@@ -80,14 +77,13 @@ void MainWindow::showLoadList(const std::string& list_uuid) {
 
 void MainWindow::showLoadLists() { showLoadList(load_lists_page_->selectedList()); }
 
-void MainWindow::connect_sizing() {
+void MainWindow::connect_sizing_page() {
     sizing_page_->setChoicesText(settings_.remembered(sizing_choices_name));
     connect(sizing_page_, &SizingPage::choicesChanged, this, [this](const QString& text) { settings_.remember(sizing_choices_name, text); });
     connect(sizing_page_, &SizingPage::loadListsAsked, this, [this] { showLoadList(sizing_page_->selectedList()); });
     connect(sizing_page_, &SizingPage::reportAsked, this, &MainWindow::make_sizing_report);
     connect(sizing_page_, &SizingPage::exportAsked, this, &MainWindow::export_sizing);
-    connect(load_lists_page_, &LoadListsPage::listSelected, sizing_page_,
-            [this](const QString& list) { sizing_page_->chooseList(list.toStdString()); });
+    if (load_lists_page_.isMade()) sizing_page_->chooseList(load_lists_page_->selectedList());
 }
 
 void MainWindow::showSizing() {

@@ -27,9 +27,6 @@ QString log_files() { return MainWindow::tr("Logs (*.csv *.txt *.log *.tsv *.dat
 } // namespace
 
 void MainWindow::connect_logs() {
-    run_page_->setLogFollower(*log_follower_);
-    connect(run_page_, &RunPage::importLogRequested, this, &MainWindow::import_log);
-    connect(run_page_, &RunPage::followLogRequested, this, &MainWindow::follow_log);
     connect(log_follower_, &LogFollower::ended, messages_, &MessageBar::showError);
     connect(log_follower_, &LogFollower::fellQuiet, this, [this](const QString&, const QString& sentence) {
         messages_->showNote(sentence);

@@ -38,7 +38,7 @@ void MainWindow::set_theme(Theme theme) {
 
 void MainWindow::show_charts(bool shown) {
     settings_.setChartsShown(shown);
-    run_page_->setChartsShown(shown);
+    if (run_page_.isMade()) run_page_->setChartsShown(shown);
 }
 
 void MainWindow::set_text_step(int step) {

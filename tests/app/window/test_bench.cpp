@@ -33,6 +33,7 @@ protected:
     void TearDown() override { window.reset(); } // before what it asks of the desktop
     void show_again() {
         window = std::make_unique<MainWindow>(document, settings, prompts, Desktop{&notifier, &inhibitor});
+        window->makeAllPages();
         window->resize(1280, 800);
         window->show();
         window->activateWindow();

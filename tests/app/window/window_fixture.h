@@ -40,6 +40,7 @@ protected:
 
     void show() {
         window = std::make_unique<MainWindow>(document, settings, prompts);
+        window->makeAllPages(); // as it does by itself once it has been painted
         window->resize(1280, 800);
         window->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
