@@ -117,7 +117,7 @@ private:
     }
 
     std::string drawn_line() {
-        std::string line = lines_.pick(5) == 0 ? std::string(lines_to_spoil[lines_.pick(lines_to_spoil.size())]) : lines_.next();
+        std::string line = lines_.pick(3) != 0 ? std::string(lines_to_spoil[lines_.pick(lines_to_spoil.size())]) : lines_.next();
         for (std::size_t k = lines_.pick(4); k > 0; --k) { // a word for another
             const std::size_t from = line.find('\n', lines_.pick(line.size() + 1));
             if (from == std::string::npos) continue;

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fleet/comparison.h"
 #include "fleet/run_analysis.h"
 #include "fleet/unit_analysis.h"
 #include "fuzz/fuzz_target.h"
@@ -26,7 +25,8 @@ bool all_finite(const Quantity& quantity) { return finite(quantity.value) && fin
 class LogbookFuzz final : public FuzzTarget {
 public:
     LogbookFuzz(std::uint64_t seed, const fs::path& into)
-        : spoiler_(seed, into), folder_(into / "fuzz_logbook"), path_(folder_ / "fuzz.ullage"), what_path_(into / "fuzz_logbook_change"), draw_({"x"}, seed) {
+        : spoiler_(seed, into), folder_(into / "fuzz_logbook"), path_(folder_ / "fuzz.ullage"), what_path_(into / "fuzz_logbook_change"),
+          draw_({"x"}, seed) {
         fs::remove_all(folder_);
         fs::create_directories(folder_);
     }
@@ -45,7 +45,7 @@ public:
                 continue;
             }
             if (spoiled.other_schema) return broken("a file with other tables, views or triggers is opened:\n" + spoiled.what);
-            if (!content_holds(opened.value()))return broken("that was:\n" + spoiled.what);
+            if (!content_holds(opened.value())) return broken("that was:\n" + spoiled.what);
             ++opened_;
         }
         return true;

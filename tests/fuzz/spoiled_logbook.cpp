@@ -65,19 +65,21 @@ void write_full_logbook(const fs::path& path) {
     values.remark = "read again";
     (void)taken(logbook.amend(drain.readings[1].uuid, values, "misread"));
     (void)taken(logbook.set_withdrawn(drain.readings[2].uuid, true, "twice"));
-    (void)taken(logbook.add_photo(drain.run.uuid, drain.readings[0].uuid, {"display.jpg", bare_jpeg(640, 480, 3000), PhotoMoment{clock.now_ms(), true}}));
+    const NewPhoto photo{"display.jpg", bare_jpeg(640, 480, 3000), PhotoMoment{clock.now_ms(), true}};
+    (void)taken(logbook.add_photo(drain.run.uuid, drain.readings[0].uuid, photo));
     (void)taken(logbook.add_photo(drain.run.uuid, {}, {"waits.png", bare_png(), {}}));
     Trace trace;
     trace.run_uuid = drain.run.uuid;
     trace.meter_uuid = drain.run.meter_uuid;
     trace.file_name = "meter.log";
+    trace.signature = "time,Wh";
+    trace.layout = "answers";
     trace.fingerprint = "f";
     trace.size_bytes = 9000;
     std::vector<TraceSample> samples;
     for (int i = 0; i < 5000; ++i)
         samples.push_back({drain.readings.front().values.time_ms + i * 10'000, i * 0.18, 64.0 + i % 5, 230.0, 0.28});
     (void)taken(logbook.add_trace(trace, [&](Trace&, const SampleTaker& take) { return take(samples); }));
-    (void)logbook.keep_trace_answers("time,Wh", "answers");
     (void)taken(logbook.add(taken(read_load_list(texts_of(data / "load-lists", ".csv").front(), "list"))));
     (void)taken(logbook.add(taken(read_pv_sheet(texts_of(data, ".txt").front(), "sheet")).sheet));
     (void)logbook.keep_draft(drain.run.uuid, "gauge=55");
@@ -164,7 +166,8 @@ LogbookSpoiler::Spoiled LogbookSpoiler::spoil_by_sql(const fs::path& path, bool 
 }
 
 std::string LogbookSpoiler::value_change() {
-    static constexpr const char* reals[] = {"9e999", "-9e999", "1e308", "-1e308", "1e-320", "-0.0", "0", "-1", "1e15", "NULL", "100.0001", "0.5", "1e6"};
+    static constexpr const char* reals[] = {"9e999", "-9e999", "1e308", "-1e308",   "1e-320", "-0.0", "0",
+                                            "-1",    "1e15",   "NULL",  "100.0001", "0.5",    "1e6"};
     static constexpr const char* integers[] = {"9223372036854775807", "-9223372036854775808", "0", "-1", "1", "2", "3", "7", "255", "1099511627776",
                                                "NULL", "100000", "-2208988800001"};
     static constexpr const char* texts[] = {"''", "char(0) || 'x'", "cast(x'c328' AS TEXT)", "cast(x'ff' AS TEXT)", "'nan'", "hex(zeroblob(40000))",
