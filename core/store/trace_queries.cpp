@@ -7,6 +7,8 @@
 #include <SQLiteCpp/Database.h>
 
 #include <algorithm>
+#include <functional>
+#include <optional>
 
 namespace ullage::store {
 
@@ -94,10 +96,15 @@ bool visit_samples(SQLite::Database& database, std::int64_t trace_id, UtcMs from
     SQLite::Statement query(database, "SELECT content FROM trace_blocks WHERE trace_id = ?1 AND last_ms >= ?2 AND first_ms <= ?3 ORDER BY first_ms");
     Binder(query).integer(trace_id).integer(from_ms).integer(to_ms);
     std::vector<TraceSample> samples;
+    std::optional<UtcMs> before_ms;
     while (query.executeStep()) {
         const SQLite::Column content = query.getColumn(0);
         samples.clear();
         if (!decode({static_cast<const char*>(content.getBlob()), static_cast<std::size_t>(content.getBytes())}, samples)) return false;
+        // Damage within a block often gives numbers all the same, but hardly times in order.
+        if (before_ms && samples.front().time_ms <= *before_ms) return false;
+        if (std::ranges::adjacent_find(samples, std::ranges::greater_equal{}, &TraceSample::time_ms) != samples.end()) return false;
+        before_ms = samples.back().time_ms;
         const auto first = std::ranges::lower_bound(samples, from_ms, {}, &TraceSample::time_ms);
         const auto last = std::ranges::upper_bound(samples, to_ms, {}, &TraceSample::time_ms);
         if (first < last && !visit({first, last})) return true;

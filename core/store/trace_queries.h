@@ -32,7 +32,7 @@ void insert_trace(SQLite::Database& database, std::int64_t id, const Trace& trac
 /// Writes what may change of a trace that has grown, after its blocks.
 void grow_trace(SQLite::Database& database, std::int64_t id, const Trace& trace);
 /// Hands the samples from `from_ms` to `to_ms` over, block by block in order of time, until `visit` returns false. False where a block cannot be
-/// read.
+/// read, or its times are not in order.
 [[nodiscard]] bool visit_samples(SQLite::Database& database, std::int64_t trace_id, UtcMs from_ms, UtcMs to_ms,
                                  const std::function<bool(std::span<const TraceSample>)>& visit);
 void withdraw_trace(SQLite::Database& database, std::int64_t id, bool withdrawn);

@@ -3,7 +3,9 @@
 #include "store/trace_codec.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
+#include <sqlite3.h>
 
+#include <algorithm>
 #include <cmath>
 #include <random>
 
@@ -96,6 +98,40 @@ TEST(Traces, survive_closing_and_opening_and_are_shown_when_looking) {
         return true;
     }));
     EXPECT_EQ(part, std::vector<TraceSample>(samples.begin() + 4000, samples.begin() + 5001));
+}
+
+TEST(Traces, a_block_whose_times_are_out_of_order_is_damage_and_never_handed_over) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const std::filesystem::path path = folder / "a.ullage";
+    const std::string run = write_logbook(path);
+    std::vector<TraceSample> samples;
+    for (int i = 0; i < 100; ++i) samples.push_back({1'810'000'000'000 + i * 1000, {}, 60.0, {}, {}});
+    {
+        Logbook logbook = take(Logbook::open(path, OpenMode::record, clock));
+        take(add(logbook, run, samples));
+    }
+    std::swap(samples[40].time_ms, samples[41].time_ms);
+    {
+        SQLite::Database database(path, SQLite::OPEN_READWRITE);
+        sqlite3_db_config(database.getHandle(), SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
+        const std::string content = store::encoded(samples);
+        SQLite::Statement update(database, "UPDATE trace_blocks SET content = ?");
+        update.bind(1, content.data(), static_cast<int>(content.size()));
+        ASSERT_EQ(update.exec(), 1);
+    }
+    const auto logbook = Logbook::open(path, OpenMode::look, clock);
+    if (!logbook) { // seen at once
+        EXPECT_EQ(logbook.error().failure, Failure::damaged);
+        return;
+    }
+    const Trace trace = take(logbook.value().traces(run)).front();
+    const auto read = logbook.value().read_samples(trace.uuid, trace.first_ms, trace.last_ms, [](std::span<const TraceSample> some) {
+        EXPECT_TRUE(std::ranges::is_sorted(some, {}, &TraceSample::time_ms));
+        return true;
+    });
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.error().failure, Failure::damaged);
 }
 
 TEST(Traces, a_source_that_fails_leaves_nothing) {
