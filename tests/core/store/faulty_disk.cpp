@@ -26,9 +26,12 @@ long room = endless;
 long syncs = 0;
 bool sync_broken = false;
 long actions_left = endless;
+long actions_done = 0;
+long first_refused = endless;
 
 /// Counts an action; whether it is the one in which the process shall die.
 bool last_action() {
+    ++actions_done;
     return actions_left != endless && --actions_left == 0;
 }
 
@@ -43,6 +46,7 @@ int write(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset
         real_of(file).xWrite(file, bytes, count / 2, offset);
         std::raise(SIGKILL);
     }
+    if (actions_done >= first_refused) return SQLITE_FULL;
     sqlite3_int64 size = 0;
     real_of(file).xFileSize(file, &size);
     const long growth = static_cast<long>(std::max<sqlite3_int64>(0, offset + count - size));
@@ -88,6 +92,8 @@ FaultyDisk::FaultyDisk() {
     sync_broken = false;
     syncs = 0;
     actions_left = endless;
+    actions_done = 0;
+    first_refused = endless;
 }
 
 FaultyDisk::~FaultyDisk() {
@@ -109,6 +115,12 @@ long FaultyDisk::sync_count() const {
 }
 void FaultyDisk::kill_at(long count) {
     actions_left = count;
+}
+void FaultyDisk::fill_at(long count) {
+    first_refused = actions_done + count;
+}
+long FaultyDisk::action_count() const {
+    return actions_done;
 }
 
 } // namespace ullage::test

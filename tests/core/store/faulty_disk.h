@@ -22,6 +22,10 @@ public:
     /// The process kills itself (SIGKILL) in its `count`-th action on the disk from now on: in a write after half of its bytes, or
     /// instead of making content safe.
     void kill_at(long count);
+    /// The disk is full from the `count`-th action from now on: nothing is written any more, what is there can still be made safe.
+    void fill_at(long count);
+    /// Writes and syncs so far.
+    [[nodiscard]] long action_count() const;
 };
 
 } // namespace ullage::test

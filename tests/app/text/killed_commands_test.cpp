@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Commands that bring something in are killed in, or find the disk full from, each of their numbered actions on it: what they have said is there
+// is there, nothing is there by half, the file is sound, and the same command called again does the rest.
+#include "command_fixture.h"
+#include "store/logbook.h"
+#include "support/child_process.h"
+#include "support/fake_clock.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <charconv>
+#include <functional>
+
+namespace ullage::test {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// What a command said until its end, and how many actions on the disk it took; -1 where it did not come to its end.
+struct Watched {
+    std::vector<std::string> lines;
+    int code = -1;
+    long actions = -1;
+
+    [[nodiscard]] bool said(const std::string& part) const {
+        return std::ranges::any_of(lines, [&](const std::string& line) { return line.find(part) != std::string::npos; });
+    }
+};
+
+class FailingDisk : public Commands {
+protected:
+    static Watched watch(const std::string& fault, long action, std::vector<std::string> words) {
+        words.insert(words.begin(), {ULLAGE_COMMANDER, fault, std::to_string(action)});
+        ChildProcess child(words);
+        Watched watched;
+        while (auto line = child.line()) {
+            const std::string ended = "ended ";
+            if (line->starts_with(ended)) {
+                const char* end = line->data() + line->size();
+                const auto code = std::from_chars(line->data() + ended.size(), end, watched.code);
+                std::from_chars(code.ptr + std::string(" after ").size(), end, watched.actions);
+            } else {
+                watched.lines.push_back(*line);
+            }
+        }
+        return watched;
+    }
+
+    /// Empties the folder but for the files named, and puts the logbook there as it was.
+    void lay_out(const std::map<std::string, std::string>& files) const {
+        for (const auto& entry : fs::directory_iterator(folder_.path())) fs::remove_all(entry.path());
+        for (const auto& [name, bytes] : files) std::ofstream(folder_ / name, std::ios::binary) << bytes;
+    }
+
+    static constexpr long most_faults = 30; ///< of a kind; of more actions a spread sample will do
+
+    /// Runs the task undisturbed to count its actions, then once with each fault in each action.
+    void with_every_fault(const std::map<std::string, std::string>& files, const std::vector<std::string>& task,
+                          const std::function<void(const Watched& watched)>& check) {
+        lay_out(files);
+        const Watched undisturbed = watch("none", 0, task);
+        ASSERT_EQ(undisturbed.code, exit_good) << (undisturbed.lines.empty() ? std::string() : undisturbed.lines.back());
+        ASSERT_GT(undisturbed.actions, 3);
+        check(undisturbed);
+        const long step = std::max(1L, undisturbed.actions / most_faults);
+        for (const char* fault : {"killed", "full"})
+            for (long action = 1; action <= undisturbed.actions; action += step) {
+                SCOPED_TRACE(std::string(fault) + " in action " + std::to_string(action));
+                lay_out(files);
+                const Watched watched = watch(fault, action, task);
+                if (std::string(fault) == "killed") {
+                    EXPECT_EQ(watched.code, -1);
+                } else {
+                    EXPECT_GE(watched.code, 0) << "a full disk ended the process";
+                }
+                check(watched);
+                if (HasFatalFailure()) return;
+            }
+    }
+
+    [[nodiscard]] std::string path() const { return folder_ / "bench.ullage"; }
+
+    /// The file as it stands, without the program.
+    void expect_sound() const {
+        SQLite::Database database(path(), SQLite::OPEN_READWRITE);
+        EXPECT_EQ(database.execAndGet("PRAGMA integrity_check").getString(), "ok");
+    }
+
+    FakeClock clock_;
+};
+
+/// Names of files with their bytes.
+std::map<std::string, std::string> bytes_in(const fs::path& folder) {
+    std::map<std::string, std::string> files;
+    for (const auto& entry : fs::directory_iterator(folder)) {
+        std::ifstream in(entry.path(), std::ios::binary);
+        files[entry.path().filename().string()] = {std::istreambuf_iterator<char>(in), {}};
+    }
+    return files;
+}
+
+TEST_F(FailingDisk, import_keeps_each_sheet_that_it_named_and_each_whole_or_not_at_all) {
+    (void)logbook(); // with three runs
+    const std::string four = written("4.csv", drain_sheet("Fourth", 14)), five = written("5.csv", drain_sheet("Specimen", 15, 700));
+    const std::vector<std::string> import{"run", "import", path(), four, five};
+    const auto files = bytes_in(folder_.path());
+    with_every_fault(files, import, [&](const Watched& watched) {
+        {
+            Result<Logbook> opened = Logbook::open(path(), OpenMode::record, clock_);
+            ASSERT_TRUE(opened) << opened.error().sentence();
+            const auto records = opened.value().run_records();
+            ASSERT_TRUE(records);
+            const bool fourth = records.value().size() > 3, fifth = records.value().size() > 4;
+            for (const RunRecord& record : records.value()) EXPECT_EQ(record.readings.size(), 11U);
+            if (watched.said("4.csv: run")) {
+                EXPECT_TRUE(fourth);
+            }
+            if (watched.said("5.csv: run")) {
+                EXPECT_TRUE(fifth);
+            }
+        }
+        expect_sound();
+        EXPECT_EQ(run({"import", path(), four, five}).code, exit_good);
+        Result<Logbook> opened = Logbook::open(path(), OpenMode::look, clock_);
+        ASSERT_TRUE(opened);
+        EXPECT_EQ(opened.value().run_records().value().size(), 5U);
+    });
+}
+
+TEST_F(FailingDisk, import_into_a_new_logbook_leaves_a_sound_one_or_none) {
+    const std::string sheet = written("1.csv", drain_sheet());
+    const auto files = bytes_in(folder_.path());
+    with_every_fault(files, {"run", "import", path(), sheet}, [&](const Watched& watched) {
+        if (watched.said("1.csv: run")) {
+            EXPECT_TRUE(fs::exists(path()));
+        }
+        EXPECT_EQ(run({"import", path(), sheet}).code, exit_good) << "the same call does not do the rest";
+        Result<Logbook> opened = Logbook::open(path(), OpenMode::look, clock_);
+        ASSERT_TRUE(opened) << opened.error().sentence();
+        EXPECT_EQ(opened.value().run_records().value().size(), 1U);
+        expect_sound();
+    });
+}
+
+TEST_F(FailingDisk, import_trace_keeps_all_samples_of_a_log_or_none) {
+    (void)logbook();
+    std::string rows = "time,Wh,W\n";
+    for (int i = 0; i < 6000; ++i)
+        rows += format_iso8601(1'810'000'800'000 + i * 5000LL, "UTC") + ',' + std::to_string(i / 10) + ',' + std::to_string(60 + i % 7) + '\n';
+    const std::string log = written("meter.log", rows);
+    const std::vector<std::string> command{"import-trace", log, "--logbook", path(), "--unit", "Specimen", "--run", "1"};
+    std::vector<std::string> task{"run"};
+    task.insert(task.end(), command.begin(), command.end());
+    const auto files = bytes_in(folder_.path());
+    with_every_fault(files, task, [&](const Watched& watched) {
+        const auto traces = [&] {
+            Result<Logbook> opened = Logbook::open(path(), OpenMode::record, clock_);
+            EXPECT_TRUE(opened);
+            return opened ? opened.value().traces().value() : std::vector<Trace>();
+        };
+        const std::vector<Trace> kept = traces();
+        ASSERT_LE(kept.size(), 1U);
+        if (!kept.empty()) {
+            EXPECT_EQ(kept[0].samples, 6000);
+        }
+        if (watched.code == exit_good) {
+            EXPECT_EQ(kept.size(), 1U);
+        }
+        if (watched.said("nothing was recorded")) {
+            EXPECT_TRUE(kept.empty()) << "said to be lost, and there";
+        }
+        expect_sound();
+        if (kept.empty()) {
+            EXPECT_EQ(run(command).code, exit_good);
+        }
+        EXPECT_EQ(traces().size(), 1U);
+    });
+}
+
+TEST_F(FailingDisk, following_keeps_every_sample_that_it_has_told_of) {
+    (void)logbook();
+    std::string run_uuid;
+    {
+        Result<Logbook> opened = Logbook::open(path(), OpenMode::look, clock_);
+        ASSERT_TRUE(opened);
+        run_uuid = opened.value().run_records().value().front().run.uuid;
+    }
+    const auto files = bytes_in(folder_.path());
+    with_every_fault(files, {"follow", path(), run_uuid, folder_ / "growing.log"}, [&](const Watched& watched) {
+        std::int64_t told = 0;
+        for (const std::string& line : watched.lines)
+            if (line.starts_with("kept ")) told = std::stol(line.substr(5));
+        {
+            Result<Logbook> opened = Logbook::open(path(), OpenMode::record, clock_);
+            ASSERT_TRUE(opened) << opened.error().sentence();
+            const std::vector<Trace> traces = opened.value().traces().value();
+            const std::int64_t kept = traces.empty() ? 0 : traces[0].samples;
+            EXPECT_GE(kept, told);
+            EXPECT_LE(kept, told + 25) << "more than the look that was on its way";
+            std::int64_t read = 0;
+            const auto count = [&read](std::span<const TraceSample> some) {
+                read += static_cast<std::int64_t>(some.size());
+                return true;
+            };
+            for (const Trace& trace : traces) {
+                EXPECT_TRUE(opened.value().read_samples(trace.uuid, trace.first_ms, trace.last_ms, count));
+            }
+            EXPECT_EQ(read, kept);
+        }
+        expect_sound();
+    });
+}
+
+} // namespace
+} // namespace ullage::test
