@@ -17,20 +17,22 @@ namespace {
 
 using namespace test;
 
+/// An empty run of a new logbook; its uuid.
+std::string new_run(const QString& path, const Clock& clock) {
+    Document document(clock);
+    EXPECT_TRUE(document.create(path));
+    Unit unit;
+    unit.name = "Osk 1200";
+    ullage::Run drain;
+    drain.unit_uuid = document.addUnit(unit).value().uuid;
+    return document.addRun(drain).value().uuid;
+}
+
 TEST(KilledTypist, no_reading_that_the_row_has_recorded_is_lost_and_a_half_typed_one_comes_back) {
     const TempFolder folder;
     FakeClock clock;
     const QString path = QString::fromStdString((folder / "bench.ullage").string());
-    std::string run;
-    {
-        Document document(clock);
-        ASSERT_TRUE(document.create(path));
-        Unit unit;
-        unit.name = "Osk 1200";
-        ullage::Run drain;
-        drain.unit_uuid = document.addUnit(unit).value().uuid;
-        run = document.addRun(drain).value().uuid;
-    }
+    const std::string run = new_run(path, clock);
     std::mt19937 random(20271103);
     std::set<std::string> recorded;
     int came_back = 0, typed = 0;
@@ -61,6 +63,36 @@ TEST(KilledTypist, no_reading_that_the_row_has_recorded_is_lost_and_a_half_typed
     EXPECT_GT(recorded.size(), 25U);
     EXPECT_GT(typed, 15);
     EXPECT_GT(came_back, 0);
+}
+
+TEST(TypistOnAFullDisk, every_row_that_was_recorded_is_there_and_the_one_that_was_not_stays_in_the_entry_row_with_the_reason) {
+    FakeClock clock;
+    int refused = 0, recorded = 0;
+    for (long action = 1; action <= 61; action += 4) {
+        SCOPED_TRACE("full from action " + std::to_string(action));
+        const TempFolder folder;
+        const QString path = QString::fromStdString((folder / "bench.ullage").string());
+        const std::string run = new_run(path, clock);
+        ChildProcess typist({ULLAGE_TYPIST, path.toStdString(), run, std::to_string(action), "full"});
+        std::set<std::string> kept;
+        std::string last;
+        while (const auto line = typist.line()) {
+            if (line->starts_with("kept ")) kept.insert(line->substr(5));
+            last = *line;
+        }
+        if (last.starts_with("refused ")) { // else the logbook could not be opened
+            ++refused;
+            EXPECT_TRUE(last.starts_with("refused 1")) << "the row was emptied: " << last;
+            EXPECT_NE(last.find("disk is full"), std::string::npos) << last;
+        }
+        Document document(clock);
+        ASSERT_TRUE(document.open(path));
+        EXPECT_EQ(document.run(run)->readings.size(), kept.size());
+        for (const Reading& reading : document.run(run)->readings) EXPECT_TRUE(kept.contains(reading.uuid));
+        recorded += static_cast<int>(kept.size());
+    }
+    EXPECT_GT(refused, 8);
+    EXPECT_GT(recorded, 20);
 }
 
 } // namespace

@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A window that types readings into the entry row of a run for ever; after each that the row has recorded it prints the reading's uuid, and
 // after each half-typed row that was kept, "half" with what stands in the gauge field. It kills itself in its N-th action on the disk, opening
-// included: so a failure can be repeated.
-//   ullage_typist FILE RUN N
+// included, or finds the disk full from there on: so a failure can be repeated.
+//   ullage_typist FILE RUN N [full]
+// On a full disk it ends with the first row that was not recorded, and prints "refused" with what the row still holds and the page says.
 #include "core/store/faulty_disk.h"
 #include "document/document.h"
 #include "pages/entry_row.h"
 #include "pages/run_page.h"
 
 #include <QApplication>
+#include <QLabel>
 #include <QLineEdit>
 #include <QTest>
 
@@ -30,7 +32,9 @@ int main(int count, char** words) {
     const QApplication application(count, words);
     if (count < 4) return 2;
     test::FaultyDisk disk;
-    disk.kill_at(std::stol(words[3]));
+    const bool full = count > 4 && std::string(words[4]) == "full";
+    if (full) disk.fill_at(std::stol(words[3]));
+    else disk.kill_at(std::stol(words[3]));
     const SystemClock clock;
     Document document(clock);
     const std::string run = words[2];
@@ -43,10 +47,12 @@ int main(int count, char** words) {
     auto* gauge = page.findChild<QLineEdit*>(QStringLiteral("gaugeEdit"));
     auto* reading = page.findChild<QLineEdit*>(QStringLiteral("registerEdit"));
     if (entry == nullptr || gauge == nullptr || reading == nullptr) return 1;
-    QObject::connect(entry, &EntryRow::recorded, [](const QString& uuid) { say("kept " + uuid.toStdString()); });
+    int kept = 0;
+    QObject::connect(entry, &EntryRow::recorded, [&kept](const QString& uuid) { kept += say("kept " + uuid.toStdString()); });
 
     const auto already = static_cast<int>(document.run(run)->readings.size());
     for (int i = already; i < already + 1000; ++i) {
+        const int kept_before = kept;
         gauge->clear();
         QTest::keyClicks(gauge, QString::number(100 - i % 100));
         entry->keepDraft();
@@ -56,6 +62,11 @@ int main(int count, char** words) {
         QTest::keyClick(reading, Qt::Key_Return);
         // A gauge that begins again at 100 is questioned; it stands.
         if (auto* asked = QApplication::focusWidget(); asked != nullptr && !gauge->text().isEmpty()) QTest::keyClick(asked, Qt::Key_K);
+        if (full && kept == kept_before) {
+            const auto* error = page.findChild<QLabel*>(QStringLiteral("entryMessageLabel"));
+            say("refused " + reading->text().toStdString() + ": " + (error != nullptr ? error->text().toStdString() : std::string()));
+            return 0;
+        }
     }
     return 0;
 }
