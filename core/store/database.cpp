@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/database.h"
 
-#include "base/ids.h"
+#include "base/work_folder.h"
 #include "store/content_check.h"
 #include "store/descriptor_locks.h"
 #include "store/file_header.h"
@@ -25,23 +25,6 @@ namespace fs = std::filesystem;
 
 // Long enough for another instance to finish closing, short enough for a person.
 constexpr int busy_ms = 700;
-
-/// Removes an unfinished copy with its journal unless it was kept.
-class Unfinished {
-public:
-    explicit Unfinished(fs::path path) : path_(std::move(path)) {}
-    ~Unfinished() {
-        std::error_code ignored;
-        fs::remove(path_, ignored);
-        fs::remove(path_.string() + "-journal", ignored);
-    }
-    Unfinished(const Unfinished&) = delete;
-    Unfinished& operator=(const Unfinished&) = delete;
-    [[nodiscard]] const fs::path& path() const { return path_; }
-
-private:
-    fs::path path_;
-};
 
 // SQLite puts its side files beside the file that a link leads to.
 fs::path real_path(const fs::path& path) {
@@ -96,6 +79,8 @@ Result<Connection> Connection::record(const fs::path& path) {
     const auto checked = check_logbook(file);
     if (!checked) return checked.error();
     if (auto obstacle = recording_obstacle(file)) return *obstacle;
+    // What a crash left of copies in the making.
+    sweep_work_folders(file.parent_path());
 
     const DescriptorCatch opening(file);
     Connection connection(std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READWRITE, busy_ms));
@@ -186,15 +171,17 @@ Result<void> write_copy(SQLite::Database& database, const fs::path& target, Copy
                          absolute.string() + ending, "choose another name"};
     if (auto obstacle = making_obstacle(absolute.parent_path())) return *obstacle;
 
-    const Unfinished part(absolute.string() + "." + new_uuid() + ".part");
+    const Result<WorkFolder> unfinished = WorkFolder::make(absolute.parent_path());
+    if (!unfinished) return unfinished.error();
+    const fs::path part = unfinished.value() / "logbook";
     SQLite::Statement vacuum(database, "VACUUM INTO ?");
-    vacuum.bind(1, part.path().string());
+    vacuum.bind(1, part.string());
     vacuum.exec();
     if (trust == CopyTrust::check_it)
-        if (auto sound = check_logbook(part.path()); !sound)
+        if (auto sound = check_logbook(part); !sound)
             return Error{Failure::damaged, "not all of the open logbook can be read any more", target.string(),
                          "restore the logbook from a copy of it; no copy was made"};
-    return put_in_place(part.path(), absolute);
+    return put_in_place(part, absolute);
 }
 
 Error error_from(const SQLite::Exception& exception, const fs::path& path) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/snapshot.h"
 
-#include "base/ids.h"
+#include "base/work_folder.h"
 #include "store/content_check.h"
 #include "store/descriptor_locks.h"
 #include "store/file_access.h"
@@ -61,44 +61,25 @@ std::vector<fs::path> side_files(const fs::path& path) {
     return found;
 }
 
-/// A private folder for one recovery.
-class Workshop {
-public:
-    Workshop() : folder_(fs::temp_directory_path() / ("ullage-" + new_uuid())) {
-        fs::create_directory(folder_);
-        fs::permissions(folder_, fs::perms::owner_all);
-    }
-    ~Workshop() {
-        std::error_code ignored;
-        fs::remove_all(folder_, ignored);
-    }
-    Workshop(const Workshop&) = delete;
-    Workshop& operator=(const Workshop&) = delete;
-    [[nodiscard]] fs::path file(const std::string& ending = {}) const {
-        return folder_ / ("logbook" + ending);
-    }
-
-private:
-    fs::path folder_;
-};
-
 /// What the file will say once SQLite has taken in the side files of a crashed writer; tried out on a copy.
 Result<Image> recovered(const Image& image, const std::vector<fs::path>& sides, const fs::path& path) {
     try {
-        const Workshop workshop;
-        std::ofstream out(workshop.file(), std::ios::binary);
+        const Result<WorkFolder> workshop = WorkFolder::make(fs::temp_directory_path());
+        if (!workshop) return workshop.error();
+        const fs::path copied = workshop.value() / "logbook";
+        std::ofstream out(copied, std::ios::binary);
         out.write(reinterpret_cast<const char*>(image.bytes.get()), static_cast<std::streamsize>(image.size));
         if (!out.flush())
             return Error{Failure::io, "there is no room for a temporary copy of the logbook",
-                         workshop.file().string(), "free space there, then open the logbook again"};
+                         copied.string(), "free space there, then open the logbook again"};
         out.close();
         for (const fs::path& side : sides)
-            fs::copy_file(side, workshop.file(side.string().substr(path.string().size())));
+            fs::copy_file(side, copied.string() + side.string().substr(path.string().size()));
         {
-            SQLite::Database copy(workshop.file().string(), SQLite::OPEN_READWRITE);
+            SQLite::Database copy(copied.string(), SQLite::OPEN_READWRITE);
             copy.exec("PRAGMA journal_mode = DELETE");
         }
-        auto file = SharedFile::open(workshop.file());
+        auto file = SharedFile::open(copied);
         if (!file) return file.error();
         return image_of(file.value(), path);
     } catch (const fs::filesystem_error& error) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trace/log_follow.h"
 
-#include "trace/fingerprint.h"
+#include "base/fingerprint.h"
 
 #include <algorithm>
 #include <fstream>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "trace/fingerprint.h"
+#include "base/fingerprint.h"
 
 #include <cstdint>
 #include <iosfwd>

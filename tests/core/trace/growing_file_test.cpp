@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/temp_folder.h"
-#include "trace/fingerprint.h"
+#include "base/fingerprint.h"
 #include "trace/growing_file.h"
 
 #include <gtest/gtest.h>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "trace/fingerprint.h"
+#include "base/fingerprint.h"
 
 #include <fmt/format.h>
 
