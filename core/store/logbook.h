@@ -131,7 +131,7 @@ public:
 
     // Traces. Append-only too: one may grow at its end, and can be withdrawn and restored. The traces of a run are of one meter and do not overlap.
     /// Adds a trace as `source` produces its samples, in one transaction: when anything fails or the source gives up, nothing stays. Memory does
-    /// not grow with the number of samples. `source` must not use the logbook. Errors beside the source's: not_found (run, meter), bad_input (no
+    /// not grow with the number of samples. How the log was read is kept with it for logs of the same header. `source` must not use the logbook. Errors beside the source's: not_found (run, meter), bad_input (no
     /// sample, not in order of time), refused (the run has this file already, a trace of another meter, or one that overlaps).
     Result<Trace> add_trace(Trace trace, const TraceSource& source);
     /// Adds to the end of a trace what its log has gained, in one transaction. `known` is the trace as last returned. Errors: not_found, bad_input
@@ -142,8 +142,7 @@ public:
     Result<void> set_trace_withdrawn(const std::string& trace_uuid, bool withdrawn);
     /// Streams the samples from `from_ms` to `to_ms`, both included. `visit` must not use the logbook.
     Result<void> read_samples(const std::string& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const;
-    /// How logs with this header were read last; texts owned by core/trace.
-    Result<void> keep_trace_answers(const std::string& signature, const std::string& answers);
+    /// How logs with each header (Trace::signature) were read last: Trace::layout, a text owned by core/trace.
     Result<std::map<std::string, std::string>> trace_answers() const;
 
     /// Brings a whole record in as new, in one transaction: unit and meter are matched by name (and maker)

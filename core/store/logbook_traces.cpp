@@ -36,6 +36,13 @@ std::optional<Error> obstacle(const std::vector<Trace>& present, const Trace& ad
     return conflict(present, added);
 }
 
+void keep_answers(SQLite::Database& database, const std::string& signature, const std::string& answers, UtcMs now_ms) {
+    SQLite::Statement keep(database, "INSERT INTO trace_layouts (signature, answers, kept_ms) VALUES (?1, ?2, ?3) "
+                                     "ON CONFLICT (signature) DO UPDATE SET answers = ?2, kept_ms = ?3");
+    store::Binder(keep).text(signature).text(answers).integer(now_ms);
+    keep.exec();
+}
+
 } // namespace
 
 Result<Trace> Logbook::add_trace(Trace trace, const TraceSource& source) {
@@ -58,6 +65,10 @@ Result<Trace> Logbook::add_trace(Trace trace, const TraceSource& source) {
         trace.withdrawn = false;
         if (auto sound = store::check(trace); !sound) return sound.error();
         store::insert_trace(database, id, trace);
+        if (!trace.signature.empty()) {
+            if (auto sound = store::check_trace_answers(trace.signature, trace.layout); !sound) return sound.error();
+            keep_answers(database, trace.signature, trace.layout, trace.added_ms);
+        }
         return trace;
     });
 }
@@ -115,17 +126,6 @@ Result<void> Logbook::read_samples(const std::string& trace_uuid, UtcMs from_ms,
         const auto stored = store::find_trace(impl_->database(), trace_uuid);
         if (!stored) return impl_->not_found("trace");
         if (!store::visit_samples(impl_->database(), stored->id, from_ms, to_ms, visit)) return impl_->damaged_block();
-        return {};
-    });
-}
-
-Result<void> Logbook::keep_trace_answers(const std::string& signature, const std::string& answers) {
-    if (auto sound = store::check_trace_answers(signature, answers); !sound) return sound;
-    return impl_->change([&]() -> Result<void> {
-        SQLite::Statement keep(impl_->database(), "INSERT INTO trace_layouts (signature, answers, kept_ms) VALUES (?1, ?2, ?3) "
-                                                  "ON CONFLICT (signature) DO UPDATE SET answers = ?2, kept_ms = ?3");
-        store::Binder(keep).text(signature).text(answers).integer(impl_->clock->now_ms());
-        keep.exec();
         return {};
     });
 }

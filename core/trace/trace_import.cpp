@@ -159,7 +159,6 @@ Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, co
         return {};
     });
     if (!added) return added.error();
-    if (auto kept = logbook.keep_trace_answers(detection.signature, answers); !kept) return kept.error();
     return ImportedTrace{added.value(), std::move(tally)};
 }
 

@@ -134,6 +134,28 @@ TEST(Traces, a_block_whose_times_are_out_of_order_is_damage_and_never_handed_ove
     EXPECT_EQ(read.error().failure, Failure::damaged);
 }
 
+TEST(Traces, how_a_log_was_read_is_kept_in_the_step_that_adds_its_samples) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const std::string run = write_logbook(folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    Trace trace;
+    trace.run_uuid = run;
+    trace.signature = "time,power";
+    trace.layout = "decimal=comma";
+    const auto add_with = [&](const Result<void>& end) {
+        return logbook.add_trace(trace, [&](Trace& about, const SampleTaker& taker) -> Result<void> {
+            about.fingerprint = "f";
+            if (auto taken = taker(std::vector<TraceSample>{{1000, 1, {}, {}, {}}}); !taken) return taken;
+            return end;
+        });
+    };
+    EXPECT_FALSE(add_with(Error{Failure::disk_full, "no room", {}, {}}).ok());
+    EXPECT_TRUE(take(logbook.trace_answers()).empty());
+    EXPECT_TRUE(add_with({}).ok());
+    EXPECT_EQ(take(logbook.trace_answers()), (std::map<std::string, std::string>{{"time,power", "decimal=comma"}}));
+}
+
 TEST(Traces, a_source_that_fails_leaves_nothing) {
     const TempFolder folder;
     const FakeClock clock;
