@@ -6,6 +6,7 @@
 #include "exchange/csv.h"
 #include "exchange/preface_text.h"
 #include "exchange/sheet_keys.h"
+#include "exchange/spreadsheet_text.h"
 #include "model/limits.h"
 
 #include <fmt/format.h>
@@ -139,7 +140,7 @@ private:
             numbers[column] = read.value();
         }
         Appliance appliance;
-        appliance.name = std::string(field(row, name));
+        appliance.name = std::string(unguarded_text(field(row, name)));
         appliance.power_w = numbers[power_w];
         appliance.duty = numbers[duty].value_or(1);
         if (numbers[measured_wh] || numbers[measured_hours])
@@ -192,7 +193,7 @@ std::string write_load_list(const LoadList& list) {
     append_csv_record(text, {column_names.begin(), column_names.end()});
     for (const Appliance& appliance : list.appliances) {
         const auto& measured = appliance.measured;
-        append_csv_record(text, {appliance.name, text_of(appliance.power_w), exact_text(appliance.duty),
+        append_csv_record(text, {guarded_text(appliance.name), text_of(appliance.power_w), exact_text(appliance.duty),
                                  measured ? exact_text(measured->energy_wh) : "", measured ? exact_text(measured->hours) : "",
                                  exact_text(appliance.hours_per_day), exact_text(appliance.night_hours), text_of(appliance.start_peak_w),
                                  std::to_string(appliance.count), appliance.always_connected ? "yes" : "no"});

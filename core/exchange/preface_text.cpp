@@ -2,6 +2,7 @@
 #include "exchange/preface_text.h"
 
 #include "base/number.h"
+#include "exchange/spreadsheet_text.h"
 
 #include <algorithm>
 #include <iterator>
@@ -15,10 +16,10 @@ struct Escape {
     char letter;
     char meaning;
 };
-constexpr Escape escapes[] = {{'\\', '\\'}, {'n', '\n'}, {'r', '\r'}, {'s', ' '}, {'t', '\t'}, {',', ','}};
+constexpr Escape escapes[] = {{'\\', '\\'}, {'n', '\n'}, {'r', '\r'}, {'s', ' '}, {'t', '\t'}, {',', ','}, {'c', ','}, {'e', ';'}};
 
-/// Backslash, line ends always; blanks at either end; commas only in the run of blanks and commas that ends
-/// the value.
+/// Backslash, line ends always; blanks at either end; commas in the run of blanks and commas that ends the value; commas and
+/// semicolons before what a spreadsheet would run.
 bool needs_escape(std::string_view value, std::size_t at, std::size_t tail_begin) {
     switch (value[at]) {
     case '\\':
@@ -29,7 +30,8 @@ bool needs_escape(std::string_view value, std::size_t at, std::size_t tail_begin
     case '\t':
         return at == 0 || at >= tail_begin;
     case ',':
-        return at >= tail_begin;
+    case ';':
+        return (value[at] == ',' && at >= tail_begin) || looks_like_formula(value.substr(at + 1));
     default:
         return false;
     }
@@ -47,7 +49,9 @@ std::string escaped_preface(std::string_view value) {
             continue;
         }
         text += '\\';
-        text += std::ranges::find(escapes, value[at], &Escape::meaning)->letter;
+        // A spreadsheet that cuts the line at a bare one would run what follows.
+        if (value[at] == ',' && at < tail_begin) text += 'c';
+        else text += std::ranges::find(escapes, value[at], &Escape::meaning)->letter;
     }
     return text;
 }

@@ -11,7 +11,7 @@ namespace ullage {
 /// Values of a run sheet's preface, which stand on one line, without quotes, between blanks that do not count
 /// and before commas that a spreadsheet adds. What could not stand there is written with a backslash:
 ///   \\ backslash   \n line feed   \r carriage return   \s blank, \t tab (at either end)   \, comma (at the
-///   end)
+///   end)   \c comma, \e semicolon (before what a spreadsheet would take for a formula)
 /// Everything else stands for itself; `"`, `#`, `:` and `%` need no escape.
 
 /// `value` in that form. unescaped_preface(escaped_preface(v)) == v for every v.

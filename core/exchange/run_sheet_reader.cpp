@@ -5,6 +5,7 @@
 #include "exchange/run_sheet.h"
 #include "exchange/sheet_keys.h"
 #include "exchange/sheet_preface.h"
+#include "exchange/spreadsheet_text.h"
 #include "model/limits.h"
 
 #include <fmt/format.h>
@@ -158,7 +159,7 @@ private:
         if (!time) return at_cell(time.error(), row, SheetColumn::time);
         reading.values.time_ms = time.value();
         if (Result<void> possible = check_moment({}, time.value()); !possible) return at_cell(possible.error(), row, SheetColumn::time);
-        reading.values.remark = field(row, SheetColumn::remark);
+        reading.values.remark = unguarded_text(field(row, SheetColumn::remark));
         if (Result<void> good = check_text({}, reading.values.remark, longest_remark); !good) return at_cell(good.error(), row, SheetColumn::remark);
         if (Result<void> done = read_values(row, reading.values); !done) return done;
         preface_.record.readings.push_back(std::move(reading));

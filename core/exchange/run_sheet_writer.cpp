@@ -4,6 +4,7 @@
 #include "exchange/preface_text.h"
 #include "exchange/run_sheet.h"
 #include "exchange/sheet_keys.h"
+#include "exchange/spreadsheet_text.h"
 
 #include <algorithm>
 
@@ -30,7 +31,7 @@ std::vector<std::string> row(const ReadingValues& values, const std::string& zon
             cell(values.meter_w),
             cell(values.display_w),
             values.mark ? std::string(mark_text(*values.mark)) : std::string(),
-            values.remark};
+            guarded_text(values.remark)};
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "exchange/html_text.h"
+#include "exchange/spreadsheet_text.h"
 #include "exchange/table_flat.h"
 #include "exchange/table_unicode.h"
 

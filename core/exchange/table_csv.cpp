@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
 #include "exchange/csv.h"
+#include "exchange/spreadsheet_text.h"
 #include "exchange/table_flat.h"
 #include "exchange/table_formats.h"
 

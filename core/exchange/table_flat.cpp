@@ -4,15 +4,11 @@
 #include "exchange/table_printed.h"
 #include "exchange/table_unicode.h"
 
-#include <algorithm>
-
 namespace ullage {
 
 namespace {
 
 using Content = TableColumn::Content;
-
-constexpr std::u32string_view formula_beginnings = U"=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
 
 FlatCell number_or_nothing(const std::optional<double>& number) {
     const auto known = finite(number);
@@ -61,13 +57,5 @@ FlatCell flat_cell(const Table& table, std::size_t row, const FlatColumn& column
 }
 
 bool is_number(Part part) { return part == Part::value || part == Part::lower || part == Part::upper; }
-
-std::string spreadsheet_text(std::string_view text) {
-    std::string clean = clean_text(text);
-    const std::vector<Letter> letters = letters_of(clean);
-    const auto first = std::ranges::find_if(letters, [](const Letter& letter) { return letter.code != U'\''; });
-    const bool formula = first != letters.end() && formula_beginnings.find(first->code) != std::u32string_view::npos;
-    return formula ? "'" + clean : clean;
-}
 
 } // namespace ullage

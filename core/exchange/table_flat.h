@@ -35,9 +35,4 @@ using FlatCell = std::variant<std::monostate, double, std::string>;
 /// True for value, lower and upper.
 [[nodiscard]] bool is_number(Part part);
 
-/// A user's text as a spreadsheet may have it: clean_text() with an apostrophe in front where it would else be run as a formula, that is,
-/// where it begins with = + - @, their full-width forms, tab, CR or LF (OWASP, "CSV Injection"). So that the
-/// apostrophe can be taken off again, a text gets one also where such a character follows apostrophes of its own.
-[[nodiscard]] std::string spreadsheet_text(std::string_view text);
-
 } // namespace ullage

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/table_unicode.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
+#include <cstdint>
 #include <utility>
 
 namespace ullage {
@@ -56,12 +59,24 @@ std::vector<Letter> letters_of(std::string_view text) {
     return letters;
 }
 
+Letter first_letter(std::string_view text) {
+    const Decoded next = decode(text);
+    return {next.letter, text.substr(0, next.bytes)};
+}
+
+std::string shown_escape(char32_t letter) { return fmt::format("\\u{:04X}", static_cast<std::uint32_t>(letter)); }
+
+bool acts_unseen(char32_t letter) {
+    return (letter < 0x20 && !is_space_control(letter)) ||
+           within(letter, {{0x7F, 0x9F}, {0x61C, 0x61C}, {0x200E, 0x200F}, {0x202A, 0x202E}, {0x2066, 0x2069}, {0xFEFF, 0xFEFF}, {0xFFFE, 0xFFFF}});
+}
+
 std::string clean_text(std::string_view text) {
     std::string clean;
     clean.reserve(text.size());
     for_each_letter(text, [&](char32_t letter, std::string_view bytes) {
-        const bool forbidden = (letter < 0x20 && !is_space_control(letter)) || letter == 0xFFFE || letter == 0xFFFF;
-        clean += letter == replacement || forbidden ? std::string_view("\xEF\xBF\xBD") : bytes;
+        if (acts_unseen(letter)) clean += shown_escape(letter);
+        else clean += letter == replacement ? std::string_view("\xEF\xBF\xBD") : bytes;
     });
     return clean;
 }
@@ -70,13 +85,14 @@ std::string one_line(std::string_view text) {
     std::string line;
     bool gap = false;
     for_each_letter(text, [&](char32_t letter, std::string_view bytes) {
-        if (letter < 0x20 || within(letter, {{0x7F, 0x9F}, {0x2028, 0x2029}})) {
+        if (is_space_control(letter) || letter == 0x85 || within(letter, {{0x2028, 0x2029}})) {
             gap = true;
             return;
         }
         if (gap && !line.empty()) line += ' ';
         gap = false;
-        line += letter == replacement ? std::string_view("\xEF\xBF\xBD") : bytes;
+        if (acts_unseen(letter)) line += shown_escape(letter);
+        else line += letter == replacement ? std::string_view("\xEF\xBF\xBD") : bytes;
     });
     return line;
 }

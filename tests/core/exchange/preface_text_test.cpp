@@ -21,6 +21,7 @@ TEST(PrefaceText, what_a_line_cannot_hold_is_escaped) {
     EXPECT_EQ(escaped_preface("a,"), "a\\,");
     EXPECT_EQ(escaped_preface("a, ,"), "a\\,\\s\\,");
     EXPECT_EQ(escaped_preface("C:\\new"), "C:\\\\new");
+    EXPECT_EQ(escaped_preface("a,=1; +2,b"), "a\\c=1\\e +2,b") << "a spreadsheet cuts the line there and would run the rest";
 }
 
 TEST(PrefaceText, padding_is_dropped) {

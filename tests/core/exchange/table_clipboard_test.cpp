@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/table_clipboard.h"
 
-#include "exchange/table_flat.h"
+#include "exchange/spreadsheet_text.h"
 #include "table_samples.h"
 
 #include <gtest/gtest.h>
@@ -24,6 +24,16 @@ TEST(SpreadsheetText, a_formula_gets_an_apostrophe_that_can_be_taken_off_again) 
         EXPECT_EQ(spreadsheet_text(text), "'" + std::string(text));
     for (const char* text : {"", "1=1", "'", "'quoted'", "drain - 64 W", "−5"}) EXPECT_EQ(spreadsheet_text(text), text);
     EXPECT_EQ(spreadsheet_text("'=1"), "''=1") << "else it would read back as =1";
+}
+
+TEST(SpreadsheetText, blanks_that_nobody_sees_do_not_hide_a_formula) {
+    for (const char* text : {" =1", "\u00A0=1", "\uFEFF=1", "\u200B\u3000+1", " \t-1", "' =1", "\u202E@x"}) {
+        EXPECT_TRUE(looks_like_formula(text)) << text;
+        EXPECT_EQ(unguarded_text(guarded_text(text)), text);
+        EXPECT_EQ(guarded_text(text), "'" + std::string(text));
+    }
+    for (const char* text : {"'", "''", "'a", " a=1", "", " "}) EXPECT_EQ(unguarded_text(guarded_text(text)), text);
+    EXPECT_EQ(guarded_text(" a=1"), " a=1");
 }
 
 TEST(TableClipboard, texts_are_no_formulas_and_break_no_row_in_either_form) {
