@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
+#include "base/work_folder.h"
 #include "document/document.h"
 #include "pages/main_window.h"
 #include "pictures/pictures_command.h"
@@ -15,9 +16,13 @@
 #include <QApplication>
 #include <QFile>
 
+#include <fcntl.h>
+
 #include <cstdlib>
+#include <filesystem>
 #include <iostream>
 #include <string>
+#include <system_error>
 #include <vector>
 
 namespace {
@@ -60,9 +65,33 @@ int run_drawing(int argc, char** argv, const std::vector<std::string>& args) {
                                     : ullage::run_pictures_command(args, std::cout, std::cerr);
 }
 
+/// Libraries speak to developers. Those who build the program, or set one of Qt's own variables for it, still hear them.
+void silence_libraries() {
+    if (qEnvironmentVariableIsSet("QT_LOGGING_RULES") || qEnvironmentVariableIsSet("QT_FATAL_WARNINGS")) return;
+    qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& message) {
+        if (type == QtCriticalMsg || type == QtFatalMsg) std::cerr << "ullage: " << message.toStdString() << '\n';
+    });
+}
+
+/// Without the three standard descriptors a file that is opened would become one of them, and words would go into it. In their place stands what
+/// can be neither read nor written, so that a result that goes nowhere is noticed.
+void fill_standard_descriptors() {
+    for (int number = 0; number <= 2; ++number)
+        if (::fcntl(number, F_GETFD) < 0) (void)::open("/dev/null", number == 0 ? O_WRONLY : O_RDONLY); // takes the lowest free number
+}
+
+/// What crashed processes left in the folder for temporary files.
+void sweep_temporary_folder() {
+    std::error_code ignored;
+    if (const std::filesystem::path folder = std::filesystem::temp_directory_path(ignored); !ignored) ullage::sweep_work_folders(folder);
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
+    fill_standard_descriptors();
+    silence_libraries();
+    sweep_temporary_folder();
     const std::vector<std::string> args(argv + 1, argv + argc);
     const bool logbook_only = args.size() == 1 && !args.front().empty() && args.front().front() != '-' &&
                               !ullage::is_text_command(args.front());

@@ -3,6 +3,7 @@
 
 #include "charts/bar_stage.h"
 #include "charts/line_stage.h"
+#include "exchange/whole_file.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 
@@ -10,10 +11,10 @@
 #include <QBuffer>
 #include <QCoreApplication>
 #include <QDir>
+#include <QFile>
 #include <QFileInfo>
 #include <QGraphicsScene>
 #include <QPainter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 
 #include <algorithm>
@@ -74,13 +75,6 @@ void paint_row(QPainter& painter, const QRectF& target, const VesselRowContent& 
 
 QString description_of(const PictureContent& content) {
     return std::visit([](const auto& any) { return any.description; }, content);
-}
-
-Error write_error(const QSaveFile& file) {
-    const bool refused = file.error() == QFileDevice::PermissionsError || file.error() == QFileDevice::OpenError;
-    return Error{refused ? Failure::refused : Failure::io,
-                 "the picture cannot be written: " + file.errorString().toStdString(), file.fileName().toStdString(),
-                 "choose a folder that you may write to and that has room"};
 }
 
 Result<QByteArray> png_bytes(const PictureContent& content, const PictureSpec& spec) {
@@ -159,7 +153,7 @@ Result<QByteArray> svg_picture(const PictureContent& content, const PictureSpec&
     return bytes;
 }
 
-Result<void> write_picture(const PictureContent& content, const QString& path, const PictureSpec& spec) {
+Result<void> write_picture(const PictureContent& content, const QString& path, const PictureSpec& spec, const Replacing& replacing) {
     const QFileInfo info(path);
     const QString end = info.suffix().toLower();
     if (end != QLatin1String("png") && end != QLatin1String("svg"))
@@ -171,10 +165,7 @@ Result<void> write_picture(const PictureContent& content, const QString& path, c
     const auto bytes = end == QLatin1String("png") ? png_bytes(content, spec) : svg_picture(content, spec);
     if (!bytes)
         return bytes.error();
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes.value()) != bytes.value().size() || !file.commit())
-        return write_error(file);
-    return {};
+    return write_whole_file(QFile::encodeName(path).toStdString(), {bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())}, replacing);
 }
 
 } // namespace ullage

@@ -5,6 +5,7 @@
 #include "charts/chart_data.h"
 #include "charts/chart_look.h"
 #include "charts/vessel_row.h"
+#include "exchange/replacing.h"
 
 #include <QByteArray>
 #include <QFont>
@@ -47,7 +48,7 @@ Result<QImage> render_picture(const PictureContent& content, const PictureSpec& 
 Result<QByteArray> svg_picture(const PictureContent& content, const PictureSpec& spec);
 
 /// Writes a PNG or SVG file, as the end of `path` says (.png, .svg). An existing file is replaced only once the new one is
-/// complete. Fails on other ends, on a folder that does not exist, and on what cannot be written.
-Result<void> write_picture(const PictureContent& content, const QString& path, const PictureSpec& spec);
+/// complete, and where `replacing` allows it. Errors: other ends, a folder that does not exist, those of write_whole_file.
+Result<void> write_picture(const PictureContent& content, const QString& path, const PictureSpec& spec, const Replacing& replacing = {});
 
 } // namespace ullage

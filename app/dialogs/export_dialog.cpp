@@ -4,6 +4,7 @@
 #include "dialogs/picture_dialog.h"
 #include "models/table_copy.h"
 #include "services/prompts.h"
+#include "style/file_names.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
@@ -12,6 +13,7 @@
 #include <QClipboard>
 #include <QComboBox>
 #include <QDir>
+#include <QFile>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -149,8 +151,7 @@ QString ExportDialog::fileName(const Form& form) const {
     const ExportSubject& subject = subjects_[subject_];
     QString name = subject.base_name;
     if (form.picture >= 0)
-        name +=
-            QLatin1Char('-') + QString(subject.pictures[static_cast<std::size_t>(form.picture)].first).replace(QLatin1Char(' '), QLatin1Char('-'));
+        name += QLatin1Char('-') + file_stem(subject.pictures[static_cast<std::size_t>(form.picture)].first);
     return name + QLatin1Char('.') + form.ending;
 }
 
@@ -189,9 +190,10 @@ void ExportDialog::save() {
     const Form& form = chosen();
     const QString path = prompts_.fileToSave(this, tr("Export"), fileName(form), form.filter, form.ending, true);
     if (path.isEmpty()) return;
+    const Replacing asked{Replacing::Consent::ordinary, {}};
     const Result<void> written =
-        form.picture < 0 ? write_table(table_, form.format, path.toStdString())
-                         : write_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second, path, picture_spec_);
+        form.picture < 0 ? write_table(table_, form.format, QFile::encodeName(path).toStdString(), asked)
+                         : write_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second, path, picture_spec_, asked);
     if (!written) {
         tell(false, QString::fromStdString(written.error().sentence()));
         return;

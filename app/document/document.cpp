@@ -70,6 +70,7 @@ void Document::close() {
     state_->pv_sheets.clear();
     state_->load_lists.clear();
     state_->book.reset();
+    state_->held = HeldFile();
     emit closed();
 }
 

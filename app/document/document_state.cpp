@@ -42,6 +42,7 @@ Result<void> Document::State::take_over(Logbook opened) {
     unit_fits.clear();
     forecasts.clear();
     book.emplace(std::move(opened));
+    held = HeldFile(book->path());
     units = std::move(new_units).value();
     meters = std::move(new_meters).value();
     pv_sheets = std::move(new_sheets).value();

@@ -3,6 +3,7 @@
 
 #include "document/document.h"
 #include "document/store_command.h"
+#include "exchange/replacing.h"
 
 #include <map>
 #include <memory>
@@ -44,6 +45,7 @@ struct Document::State final : CommandHost {
     Document& document;
     const Clock& clock;
     std::optional<Logbook> book;
+    HeldFile held; ///< keeps exports off the open file
     std::vector<Unit> units;
     std::vector<Meter> meters;
     std::vector<PvSheet> pv_sheets;

@@ -4,11 +4,12 @@
 #include "document/document.h"
 #include "exchange/load_list_file.h"
 #include "exchange/run_sheet.h"
+#include "exchange/whole_file.h"
+#include "style/file_names.h"
 
 #include <QFile>
 #include <QFileInfo>
 #include <QRegularExpression>
-#include <QSaveFile>
 
 #include <utility>
 
@@ -16,19 +17,9 @@ namespace ullage {
 
 namespace {
 
-constexpr qint64 longest_bytes = 64LL << 20;
-
-Error file_error(const QString& path, const std::string& what, const QString& why) {
-    return Error{Failure::io, what + ": " + why.toStdString(), path.toStdString(), {}};
-}
-
 Result<std::string> text_of(const QString& path, const std::string& what) {
-    QFile file(path);
     if (!QFileInfo(path).isFile()) return Error{Failure::not_found, "this is no file", path.toStdString(), "choose a " + what};
-    if (!file.open(QFile::ReadOnly)) return file_error(path, "the file cannot be read", file.errorString());
-    if (file.size() > longest_bytes)
-        return Error{Failure::bad_input, "the file is too long for a " + what, path.toStdString(), "choose another file"};
-    return file.readAll().toStdString();
+    return read_whole_file(QFile::encodeName(path).toStdString());
 }
 
 } // namespace
@@ -60,26 +51,16 @@ Result<ImportedSheet> import_sheet_file(Document& document, const QString& path)
 }
 
 Result<void> export_sheet_file(const Document& document, const std::string& run_uuid, const QString& path) {
-    const auto text = write_run_sheet(*document.run(run_uuid));
-    QSaveFile file(path);
-    if (!file.open(QFile::WriteOnly)) return file_error(path, "the file cannot be written", file.errorString());
-    const auto size = static_cast<qint64>(text.size());
-    if (file.write(text.data(), size) != size || !file.commit())
-        return file_error(path, "the file could not be written", file.errorString());
-    return {};
+    return write_whole_file(QFile::encodeName(path).toStdString(), write_run_sheet(*document.run(run_uuid)), {Replacing::Consent::ordinary, {}});
 }
 
 QString sheet_file_name(const Document& document, const std::string& run_uuid) {
-    static const QRegularExpression others(QStringLiteral("[^\\p{L}\\p{N}]+"), QRegularExpression::UseUnicodePropertiesOption);
     const auto* record = document.run(run_uuid);
     const auto kind = run_kind_text(record->run.kind);
-    auto name = QStringLiteral("%1 %2 %3")
-                    .arg(QString::fromStdString(record->unit.name),
-                         QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())))
-                    .arg(record->number)
-                    .toLower();
-    name.replace(others, QStringLiteral("-"));
-    return name + QStringLiteral(".csv");
+    // Kind and number stay, however long the name is.
+    return file_stem(QString::fromStdString(record->unit.name)) + QLatin1Char('-') +
+           file_stem(QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()))) + QLatin1Char('-') + QString::number(record->number) +
+           QStringLiteral(".csv");
 }
 
 } // namespace ullage

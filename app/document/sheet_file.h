@@ -28,7 +28,8 @@ Result<ImportedSheet> import_sheet_file(Document& document, const QString& path)
 /// Reads a load list from a file (exchange/load_list_file.h) and adds it. Errors besides: a list of that name is there already.
 Result<LoadList> import_load_list_file(Document& document, const QString& path);
 
-/// Writes a run as a run sheet, whole or not at all. Precondition: the run is in the document.
+/// Writes a run as a run sheet, whole or not at all; somebody was asked whether a file of this name may be replaced. Errors: those of
+/// write_whole_file. Precondition: the run is in the document.
 Result<void> export_sheet_file(const Document& document, const std::string& run_uuid, const QString& path);
 
 /// "osk-1200-drain-2.csv": a file name for a run. Precondition: the run is in the document.

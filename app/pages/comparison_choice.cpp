@@ -137,7 +137,7 @@ void ComparisonChoice::setLoadLists(const std::vector<LoadList>& lists) {
     list_combo_->clear();
     bool kept = false;
     for (const auto& [uuid, load] : list_loads_) {
-        list_combo_->addItem(tr("%1, %2 W").arg(QString::fromStdString(load.name)).arg(load.mean_w(), 0, 'f', 0));
+        list_combo_->addItem(tr("%1, %2 W").arg(QString::fromStdString(load.name), QString::number(load.mean_w(), 'f', 0)));
         if (uuid != chosen) continue;
         list_combo_->setCurrentIndex(list_combo_->count() - 1);
         kept = true;

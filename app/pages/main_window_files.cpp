@@ -13,11 +13,13 @@
 #include "pages/welcome_page.h"
 #include "services/prompts.h"
 #include "services/settings.h"
+#include "style/file_names.h"
 
 #include <QAction>
 #include <QDir>
 #include <QDragEnterEvent>
 #include <QDropEvent>
+#include <QFile>
 #include <QFileInfo>
 #include <QMenu>
 #include <QMimeData>
@@ -145,14 +147,14 @@ void MainWindow::attach_photo() {
 void MainWindow::save_photo(const Photo& photo, PhotoDialog* dialog) {
     const QString ending = photo.format == PhotoFormat::png ? QStringLiteral("png") : QStringLiteral("jpg");
     const QString filter = photo.format == PhotoFormat::png ? tr("PNG (*.png);;All files (*)") : tr("JPEG (*.jpg *.jpeg);;All files (*)");
-    const auto name = QFileInfo(QString::fromStdString(photo.file_name)).fileName(); // a name from elsewhere must not choose the folder
+    const QString other = photo.format == PhotoFormat::png ? QString() : QStringLiteral("jpeg");
+    const QString name = safe_file_name(QString::fromStdString(photo.file_name), tr("photo"), ending, other);
     const auto path =
-        prompts_.fileToSave(dialog, tr("Save photo"), QDir(start_folder()).filePath(name.isEmpty() ? tr("photo") + QLatin1Char('.') + ending : name),
-                            filter, ending, true);
+        prompts_.fileToSave(dialog, tr("Save photo"), QDir(start_folder()).filePath(name), filter, ending, true);
     if (path.isEmpty()) return;
     settings_.setFolderOf(path);
     const auto bytes = document_.photoBytes(photo.uuid);
-    const auto written = bytes ? write_whole_file(path.toStdString(), bytes.value()) : Result<void>(bytes.error());
+    const auto written = bytes ? write_whole_file(QFile::encodeName(path).toStdString(), bytes.value(), {Replacing::Consent::ordinary, {}}) : Result<void>(bytes.error());
     if (!written)
         dialog->refuse(QString::fromStdString(written.error().sentence()));
     else

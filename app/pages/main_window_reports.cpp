@@ -46,7 +46,7 @@ Result<void> write_run(const Document& document, const std::string& run_uuid, co
     const Result<ReportedRun> run = reported(document, run_uuid);
     if (!run) return run.error();
     const MadeReport made = make_run_report(run.value(), document.unitFit(run.value().record->unit.uuid), options_now(document));
-    return write_report(made.report, made.pictures, path, look);
+    return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
 }
 
 /// What the page shows, of whatever logbooks; as tested where `load` is absent.
@@ -67,7 +67,7 @@ Result<void> write_comparison(const Document& document, ComparisonPage& page, co
         if (known.insert(row.unit.uuid).second) units.push_back(analyse_unit(row.unit, comparison.fits[row.fit]));
     }
     const MadeReport made = make_comparison_report(comparison, compare_at(comparison, load), runs, units, options_now(document), page.band());
-    return write_report(made.report, made.pictures, path, look);
+    return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
 }
 
 /// The pointer says that work goes on: drawing can only be done where the window lives.
@@ -84,7 +84,7 @@ public:
 void MainWindow::make_run_report() {
     const auto* record = document_.run(run_uuid_);
     if (!record) return;
-    const QString what = tr("%1 run %2").arg(QString::fromStdString(record->unit.name)).arg(record->number);
+    const QString what = tr("%1 run %2").arg(QString::fromStdString(record->unit.name), QString::number(record->number));
     ask_for_report(what, *new ReportForm(what, paper_of(QLocale()), {}, this),
                    [this, run = run_uuid_](const QString& path, const ReportLook& look) { return write_run(document_, run, path, look); });
 }
@@ -117,7 +117,7 @@ void MainWindow::make_sizing_report() {
     const QString what = tr("sizing for %1").arg(QString::fromStdString(sizing_page_->sizing().list.name));
     const auto write = [this, sizing = sizing_page_->sizing()](const QString& path, const ReportLook& look) {
         const MadeReport made = make_sizing_report_of(sizing, options_now(document_));
-        return write_report(made.report, made.pictures, path, look);
+        return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
     };
     ask_for_report(what, *new ReportForm(what, paper_of(QLocale()), {}, this), write);
 }
@@ -128,7 +128,7 @@ void MainWindow::make_pv_report() {
     const QString what = tr("PV check %1").arg(QString::fromStdString(sheet->sheet.name));
     ask_for_report(what, *new ReportForm(what, paper_of(QLocale()), {}, this), [this, sheet = *sheet](const QString& path, const ReportLook& look) {
         const MadeReport made = make_pv_report_of(sheet, options_now(document_));
-        return write_report(made.report, made.pictures, path, look);
+        return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
     });
 }
 

@@ -72,7 +72,7 @@ void MainWindow::save_shown_picture() {
                                                  filter, ending, true);
         if (path.isEmpty()) return;
         settings_.setFolderOf(path);
-        if (const auto written = write_picture(content, path, form->spec()); !written) {
+        if (const auto written = write_picture(content, path, form->spec(), {Replacing::Consent::ordinary, {}}); !written) {
             form->refuse(QString::fromStdString(written.error().sentence()));
             return;
         }

@@ -21,7 +21,7 @@ constexpr QSize picture_px(72, 54);
 constexpr int uuid_role = Qt::UserRole;
 
 QIcon thumbnail(Document& document, const Photo& photo, qreal ratio) {
-    const QString key = QStringLiteral("photo %1 %2").arg(QString::fromStdString(photo.uuid)).arg(ratio);
+    const QString key = QStringLiteral("photo %1 %2").arg(QString::fromStdString(photo.uuid), QString::number(ratio));
     QPixmap pixmap;
     if (!QPixmapCache::find(key, &pixmap)) {
         const auto bytes = document.photoBytes(photo.uuid);

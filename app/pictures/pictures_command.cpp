@@ -2,25 +2,32 @@
 #include "pictures/pictures_command.h"
 
 #include "charts/picture.h"
+#include "exchange/table_unicode.h"
 #include "fleet/comparison.h"
 #include "fleet/known_depths.h"
 #include "fleet/unit_analysis.h"
 #include "pages/comparison_overlays.h"
 #include "pages/comparison_pictures.h"
 #include "pages/run_charts.h"
+#include "style/file_names.h"
+#include "text/command_options.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/runs_source.h"
 
 #include <CLI/CLI.hpp>
+#include <fmt/format.h>
 
 #include <QDir>
-#include <QRegularExpression>
+#include <QFile>
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <optional>
 #include <ostream>
+#include <string>
+#include <utility>
 
 namespace ullage {
 
@@ -28,15 +35,23 @@ namespace {
 
 constexpr double units_per_inch = 96, mm_per_inch = 25.4; // a unit of a drawing is a CSS pixel
 
-/// Beyond the limits of a picture a side is cut to what an int holds; check_image() refuses it.
-int units(double mm) { return static_cast<int>(std::round(std::min(mm / mm_per_inch * units_per_inch, 1e6))); }
+constexpr double most_mm = 5000;                           // a drawing of 18 898 units
 
-/// "Osk 1200, run 2" as part of a file name.
-QString file_stem(const RunRecord& record) {
-    const QString name = QString::fromStdString(record.unit.name).toLower();
-    return QString(name).replace(QRegularExpression(QStringLiteral("[^\\w]+"), QRegularExpression::UseUnicodePropertiesOption), QStringLiteral("-")) +
-           QStringLiteral("-run-%1").arg(record.number);
-}
+int units(double mm) { return static_cast<int>(std::round(mm / mm_per_inch * units_per_inch)); }
+
+/// Stems of the runs' pictures: a unit has one of its own, whatever others are called.
+class RunStems {
+public:
+    QString of(const RunRecord& record) {
+        QString& stem = stems_[record.unit.uuid];
+        if (stem.isEmpty()) stem = names_.next(QString::fromStdString(record.unit.name));
+        return stem + QStringLiteral("-run-") + QString::number(record.number);
+    }
+
+private:
+    FileStems names_;
+    std::map<std::string, QString> stems_; ///< by uuid of the unit
+};
 
 struct Picture {
     QString stem;
@@ -45,13 +60,15 @@ struct Picture {
 
 void add_runs(std::vector<Picture>& pictures, const std::vector<RunRecord>& records) {
     const std::vector<UnitAnalysis> units = analyse_units(records);
+    RunStems stems;
     for (const RunRecord& record : records) {
+        const QString stem = stems.of(record);
         const RunAnalysis analysis = analyse_run(record);
         const UnitFit& fit = std::ranges::find_if(units, [&record](const UnitAnalysis& each) { return each.unit.uuid == record.unit.uuid; })->fit;
-        pictures.push_back({file_stem(record) + QStringLiteral("-energy"), energy_chart(record, analysis).content});
+        pictures.push_back({stem + QStringLiteral("-energy"), energy_chart(record, analysis).content});
         pictures.push_back(
-            {file_stem(record) + QStringLiteral("-gauge-error"), gauge_error_chart(record, analysis, known_depths(record, analysis, fit)).content});
-        pictures.push_back({file_stem(record) + QStringLiteral("-load"), load_chart(record, analysis).content});
+            {stem + QStringLiteral("-gauge-error"), gauge_error_chart(record, analysis, known_depths(record, analysis, fit)).content});
+        pictures.push_back({stem + QStringLiteral("-load"), load_chart(record, analysis).content});
     }
 }
 
@@ -72,7 +89,7 @@ void add_comparison(std::vector<Picture>& pictures, const std::vector<RunRecord>
 
 int run_pictures_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
     std::string source, folder;
-    bool dark = false, print = false, comparison_only = false;
+    bool dark = false, for_paper = false, force = false, comparison_only = false;
     std::optional<double> at_load_w;
     double duty_percent = 100;
     double width_mm = 254, height_mm = 143, dots_per_inch = 192;
@@ -81,19 +98,20 @@ int run_pictures_command(std::span<const std::string> args, std::ostream& out, s
     command->add_option("LOGBOOK", source, "logbook, run sheet (.csv), or folder of run sheets")->required();
     command->add_option("--into", folder, "folder for the pictures, made when missing")->required();
     command->add_flag("--dark", dark, "in the colours for dim surroundings");
-    command->add_flag("--print", print, "on white, for paper");
+    command->add_flag("--print", for_paper, "on white, for paper");
     command->add_flag("--comparison-only", comparison_only, "leave out the charts of the runs");
-    auto* load = command->add_option("--at-load", at_load_w, "also the comparison at this common load, W")->check(CLI::PositiveNumber);
-    command->add_option("--duty", duty_percent, "share of the time that the load is on, %")->check(CLI::Range(0.1, 100.0))->needs(load);
-    command->add_option("--width-mm", width_mm, "width of a picture, 254 unless told")->check(CLI::PositiveNumber);
-    command->add_option("--height-mm", height_mm, "height of a picture, 143 unless told")->check(CLI::PositiveNumber);
-    command->add_option("--dots-per-inch", dots_per_inch, "sharpness of PNG, 192 unless told")->check(CLI::PositiveNumber);
+    auto* load = command->add_option("--at-load", at_load_w, "also the comparison at this common load, W")->check(above_zero());
+    command->add_option("--duty", duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
+    command->add_option("--width-mm", width_mm, "width of a picture, 254 unless told")->check(between(1, most_mm));
+    command->add_option("--height-mm", height_mm, "height of a picture, 143 unless told")->check(between(1, most_mm));
+    command->add_option("--dots-per-inch", dots_per_inch, "sharpness of PNG, 192 unless told")->check(between(1, 9600));
+    add_force_option(*command, force);
+    check_numbers(app);
     app.require_subcommand(1);
     try {
         app.parse(std::vector<std::string>(args.rbegin(), args.rend())); // the library takes them from the back
     } catch (const CLI::CallForHelp&) {
-        out << command->help();
-        return exit_good;
+        return print(command->help(), out, err);
     } catch (const CLI::ParseError& error) {
         err << "ullage: " << error.what() << "; see ullage pictures --help\n";
         return exit_usage;
@@ -102,24 +120,30 @@ int run_pictures_command(std::span<const std::string> args, std::ostream& out, s
     PictureSpec spec;
     spec.size = QSize(units(width_mm), units(height_mm));
     spec.scale = dots_per_inch / units_per_inch;
-    spec.palette = dark && !print ? dark_palette() : light_palette();
-    if (print) spec.ground = QColor(Qt::white);
+    spec.palette = dark && !for_paper ? dark_palette() : light_palette();
+    if (for_paper) spec.ground = QColor(Qt::white);
     if (const Result<void> checked = check_image(spec); !checked) return refuse(err, checked.error());
     std::vector<std::string> notices;
     const Result<std::vector<RunRecord>> records = runs_from(source, notices);
     if (!records) return refuse(err, records.error());
-    const QDir into(QString::fromStdString(folder));
+    const QDir into(QFile::decodeName(folder.c_str()));
     if (!into.mkpath(QStringLiteral(".")))
         return refuse(err, {Failure::io, "the folder cannot be made", folder, "choose a folder that you may write to"});
     std::vector<Picture> pictures;
     if (!comparison_only) add_runs(pictures, records.value());
     add_comparison(pictures, records.value(), at_load_w ? std::optional(CommonLoad{*at_load_w, duty_percent / 100, {}}) : std::nullopt);
+    // All names are asked for before the first picture is written.
+    const Replacing replacing = replacing_of(force, {source});
+    std::vector<std::pair<const Picture*, QString>> files;
     for (const Picture& picture : pictures)
-        for (const char* ending : {".png", ".svg"})
-            if (const Result<void> written = write_picture(picture.content, into.filePath(picture.stem + QLatin1String(ending)), spec); !written)
-                return refuse(err, written.error());
-    out << pictures.size() * 2 << " pictures are in " << folder << '\n';
-    return exit_good;
+        for (const char* ending : {".png", ".svg"}) {
+            files.emplace_back(&picture, into.filePath(picture.stem + QLatin1String(ending)));
+            const Result<OutputTarget> free = output_target(QFile::encodeName(files.back().second).toStdString(), replacing);
+            if (!free) return refuse(err, free.error());
+        }
+    for (const auto& [picture, path] : files)
+        if (const Result<void> written = write_picture(picture->content, path, spec, replacing); !written) return refuse(err, written.error());
+    return print(fmt::format("{} pictures are in {}\n", files.size(), one_line(folder)), out, err);
 }
 
 } // namespace ullage

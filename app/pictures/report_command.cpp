@@ -6,12 +6,15 @@
 #include "fleet/curve_projection.h"
 #include "pages/report_making.h"
 #include "report/report_file.h"
+#include "text/command_options.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/runs_source.h"
 #include "text/sizing_source.h"
 
 #include <CLI/CLI.hpp>
+
+#include <QFile>
 
 #include <algorithm>
 #include <charconv>
@@ -26,7 +29,7 @@ namespace {
 
 struct Arguments {
     std::string source, run, output, paper, locale;
-    bool compare = false, every_drain = false;
+    bool compare = false, every_drain = false, force = false;
     std::optional<double> at_load_w;
     double duty_percent = 100;
     std::string size, pv;
@@ -54,10 +57,11 @@ void add_options(CLI::App& command, Arguments& arguments) {
     command.add_flag("--every-drain", arguments.every_drain, "in a comparison: a row for each drain instead of one for each unit")->needs(compare);
     auto* load =
         command.add_option("--at-load", arguments.at_load_w, "in a comparison: common load, W; a unit that cannot be moved there stands as tested")
-            ->check(CLI::PositiveNumber)
+            ->check(above_zero())
             ->needs(compare);
-    command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(CLI::Range(0.1, 100.0))->needs(load);
+    command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
     command.add_option("--output", arguments.output, "file to write; its ending, .pdf or .html, chooses the form");
+    add_force_option(command, arguments.force);
     command.add_option("--paper", arguments.paper, "a4 or letter")->check(CLI::IsMember({"a4", "letter"}));
     command.add_option("--locale", arguments.locale, "whose decimal sign is written, e.g. de_DE or en_US");
 }
@@ -79,11 +83,14 @@ ReportedRun reported(const RunRecord& record, const UnitFit& fit, const std::opt
     return {&record, &analyses.back(), histories};
 }
 
-int write(const MadeReport& made, const std::string& path, const ReportLook& look, std::ostream& out, std::ostream& err) {
-    if (const Result<void> written = write_report(made.report, made.pictures, QString::fromStdString(path), look); !written)
+/// Writes the report where it was asked for, else to `own_name` in the working folder.
+int write(const MadeReport& made, const Arguments& arguments, const std::string& own_name, const ReportLook& look, std::ostream& out,
+          std::ostream& err) {
+    const std::string path = arguments.output.empty() ? own_name : arguments.output;
+    const Replacing replacing = replacing_of(arguments.force, {arguments.source, arguments.size, arguments.pv});
+    if (const Result<void> written = write_report(made.report, made.pictures, QFile::decodeName(path.c_str()), look, replacing); !written)
         return refuse(err, written.error());
-    out << "the report stands in " << path << '\n';
-    return exit_good;
+    return print("the report stands in " + one_line(path) + '\n', out, err);
 }
 
 int report_run(const Arguments& arguments, const OpenedSource& source, const std::vector<RunRecord>& records, const ReportOptions& options,
@@ -103,8 +110,8 @@ int report_run(const Arguments& arguments, const OpenedSource& source, const std
     std::deque<RunAnalysis> analyses;
     const UnitFit fit = fit_unit(of_unit);
     const MadeReport made = make_run_report(reported(record, fit, histories.value().front(), analyses), fit, options);
-    const QString stem = report_file_stem(QStringLiteral("%1 run %2").arg(QString::fromStdString(record.unit.name)).arg(record.number));
-    return write(made, arguments.output.empty() ? stem.toStdString() + ".pdf" : arguments.output, look, out, err);
+    const QString stem = report_file_stem(QStringLiteral("%1 run %2").arg(QString::fromStdString(record.unit.name), QString::number(record.number)));
+    return write(made, arguments, stem.toStdString() + ".pdf", look, out, err);
 }
 
 int report_comparison(const Arguments& arguments, const OpenedSource& source, const std::vector<RunRecord>& records, const ReportOptions& options,
@@ -126,7 +133,7 @@ int report_comparison(const Arguments& arguments, const OpenedSource& source, co
     std::optional<CommonLoad> load;
     if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};
     return write(make_comparison_report(comparison, compare_at(comparison, load), runs, units, options),
-                 arguments.output.empty() ? "comparison-report.pdf" : arguments.output, look, out, err);
+                 arguments, "comparison-report.pdf", look, out, err);
 }
 
 int report_sizing(const Arguments& arguments, const ReportOptions& options, const ReportLook& look, std::ostream& out, std::ostream& err) {
@@ -134,8 +141,7 @@ int report_sizing(const Arguments& arguments, const ReportOptions& options, cons
     const Result<Sizing> sizing = sizing_from(arguments.source, arguments.size, {}, arguments.choices, notices);
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
     if (!sizing) return refuse(err, sizing.error());
-    const std::string path = arguments.output.empty() ? "sizing-report.pdf" : arguments.output;
-    return write(make_sizing_report_of(sizing.value(), options), path, look, out, err);
+    return write(make_sizing_report_of(sizing.value(), options), arguments, "sizing-report.pdf", look, out, err);
 }
 
 int report_pv(const Arguments& arguments, const ReportOptions& options, const ReportLook& look, std::ostream& out, std::ostream& err) {
@@ -147,8 +153,7 @@ int report_pv(const Arguments& arguments, const ReportOptions& options, const Re
     else asked.sheet_name = arguments.pv;
     const Result<PvSheetText> sheet = asked_pv_sheet(asked);
     if (!sheet) return refuse(err, sheet.error());
-    const std::string path = arguments.output.empty() ? "pv-check-report.pdf" : arguments.output;
-    return write(make_pv_report_of(sheet.value(), options), path, look, out, err);
+    return write(make_pv_report_of(sheet.value(), options), arguments, "pv-check-report.pdf", look, out, err);
 }
 
 } // namespace
@@ -158,12 +163,12 @@ int run_report_command(std::span<const std::string> args, std::ostream& out, std
     CLI::App app("Write a test report as PDF or HTML", "ullage");
     CLI::App* command = app.add_subcommand("report", "Write the report of one run, the comparison, a sizing or a PV check as PDF or HTML");
     add_options(*command, arguments);
+    check_numbers(app);
     app.require_subcommand(1);
     try {
         app.parse(std::vector<std::string>(args.rbegin(), args.rend())); // the library takes them from the back
     } catch (const CLI::CallForHelp&) {
-        out << command->help();
-        return exit_good;
+        return print(command->help(), out, err);
     } catch (const CLI::ParseError& error) {
         return wrong_usage(err, error.what());
     }

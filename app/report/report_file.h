@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "exchange/replacing.h"
 #include "report/report_look.h"
 
 #include <QByteArray>
@@ -19,9 +20,10 @@ namespace ullage {
 
 /// Writes the one or the other, as the end of `path` says (.pdf, .html, .htm), whole or not at all. Errors: another end; those above;
 /// those of write_whole_file.
-[[nodiscard]] Result<void> write_report(const Report& report, const ReportPictures& pictures, const QString& path, const ReportLook& look);
+[[nodiscard]] Result<void> write_report(const Report& report, const ReportPictures& pictures, const QString& path, const ReportLook& look,
+                                        const Replacing& replacing = {});
 
-/// "osk-1200-run-2-report": a file name without its end, of letters, digits and hyphens.
+/// "osk-1200-run-2-report": a file name without its end (style/file_names.h).
 [[nodiscard]] QString report_file_stem(const QString& name);
 
 } // namespace ullage

@@ -201,8 +201,7 @@ void LogFollower::judge_quiet(Followed& log) {
     emit changed(run);
     if (quiet && record)
         emit fellQuiet(run, tr("%1: its log %2 has had no new row for %3 min. Is the meter still logging?")
-                                .arg(text_of(record->unit.name), text_of(trace.file_name))
-                                .arg(silence_ms / 60'000));
+                                .arg(text_of(record->unit.name), text_of(trace.file_name), QString::number(silence_ms / 60'000)));
 }
 
 void LogFollower::announce() {

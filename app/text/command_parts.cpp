@@ -13,10 +13,10 @@ int refuse(std::ostream& err, const Error& error) {
     return exit_bad_input;
 }
 
-int print(const std::string& text, std::ostream& out, std::ostream& err) {
+int print(const std::string& text, std::ostream& out, std::ostream& err, const std::string& but) {
     out << text << std::flush;
     if (out) return exit_good;
-    return refuse(err, {Failure::io, "the result could not be written", "standard output", "check where it goes to"});
+    return refuse(err, {Failure::io, "the result could not be written", "standard output", "check where it goes to" + (but.empty() ? but : "; " + but)});
 }
 
 } // namespace ullage

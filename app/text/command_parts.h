@@ -93,6 +93,7 @@ struct ExportSheetArguments {
     std::string unit;
     int run = 0;
     std::string output; ///< empty: standard output
+    bool force = false; ///< replacing_of()
 };
 [[nodiscard]] int export_sheet_command(const ExportSheetArguments& arguments, std::ostream& out, std::ostream& err);
 
@@ -133,7 +134,7 @@ struct ImportTraceArguments {
 /// "ullage: SENTENCE" on one line of `err`; returns the exit code for bad input.
 int refuse(std::ostream& err, const Error& error);
 
-/// Writes a result to `out` and checks that it went through.
-int print(const std::string& text, std::ostream& out, std::ostream& err);
+/// Writes a result to `out` and checks that it went through. `but`: what is done all the same, for the message.
+int print(const std::string& text, std::ostream& out, std::ostream& err, const std::string& but = {});
 
 } // namespace ullage

@@ -5,6 +5,7 @@
 #include "exchange/pv_sheet_text.h"
 #include "exchange/table_unicode.h"
 #include "fleet/fair_comparison.h"
+#include "text/command_options.h"
 #include "text/command_parts.h"
 #include "text/sizing_source.h"
 
@@ -48,7 +49,7 @@ void add_import_trace(CLI::App& app, ImportTraceArguments& arguments) {
     command->add_option("FILE", arguments.file, "log file: rows of text with a time and a register or power")->required();
     command->add_option("--logbook", arguments.logbook, "logbook file")->required();
     command->add_option("--unit", arguments.unit, "name of the unit");
-    command->add_option("--run", arguments.run, "number of the run")->required()->check(CLI::PositiveNumber);
+    command->add_option("--run", arguments.run, "number of the run")->required()->check(above_zero());
     command->add_option("--meter", arguments.meter, "meter that wrote the log; that of the run where not given");
     command->add_option("--map", arguments.map, "columns, counted from 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A")
         ->delimiter(',');
@@ -66,13 +67,13 @@ void add_import_trace(CLI::App& app, ImportTraceArguments& arguments) {
         command->add_option("--offset", arguments.offset, "added to the times of the log, [-]h:mm:ss: how far the meter's clock was behind");
     command->add_option("--clock-offset", arguments.clock_offset, "the same in seconds, or `estimate`: from the hand readings of the run")
         ->excludes(offset);
-    command->add_option("--gap-limit", arguments.gap_limit_s, "longest time between rows that is no gap, s")->check(CLI::PositiveNumber);
+    command->add_option("--gap-limit", arguments.gap_limit_s, "longest time between rows that is no gap, s")->check(above_zero());
     CLI::Option* preview = command->add_flag("--preview", arguments.preview, "say what would be taken, import nothing");
     CLI::Option* follow =
         command->add_flag("--follow", arguments.follow, "another program is still writing it: go on taking what it gains, until interrupted");
     follow->excludes(preview);
     command->add_option("--until-quiet", arguments.quiet_s, "end following when the log has gained nothing for so long, s")
-        ->check(CLI::PositiveNumber)
+        ->check(above_zero())
         ->needs(follow);
 }
 
@@ -81,16 +82,17 @@ void add_analyse(CLI::App& app, AnalyseArguments& arguments) {
         app.add_subcommand("analyse", "Say what each run shows, and when one still running should end (as of its last reading)");
     command->add_option("LOGBOOK", arguments.logbook, runs_help)->required();
     command->add_option("--unit", arguments.unit, "only runs of this unit");
-    command->add_option("--run", arguments.run, "only this run of the unit")->check(CLI::PositiveNumber);
+    command->add_option("--run", arguments.run, "only this run of the unit")->check(above_zero());
     command->add_option("--format", arguments.format, "text or json")->check(CLI::IsMember({"text", "json"}));
     command
         ->add_option("--kwh-price", arguments.kwh_price, "price of a kWh, in the currency of the unit, for the cost of what a unit takes for itself")
-        ->check(CLI::NonNegativeNumber);
+        ->check(zero_or_more());
 }
 
 void add_output(CLI::App& command, TableOutput& output) {
     command.add_option("--format", output.format, "form of the table")->check(CLI::IsMember(table_format_names()));
     command.add_option("--output", output.path, "file to write; its ending chooses the format where none is given");
+    add_force_option(command, output.force);
 }
 
 void add_compare(CLI::App& app, CompareArguments& arguments) {
@@ -98,8 +100,8 @@ void add_compare(CLI::App& app, CompareArguments& arguments) {
     command->add_option("LOGBOOK", arguments.sources, "logbooks, run sheets (.csv) and folders of run sheets, one or several")->required();
     command->add_flag("--every-drain", arguments.every_drain, "a row for each drain instead of one for each unit");
     auto* load = command->add_option("--at-load", arguments.at_load_w, "common load, W: units are moved to it where their drains allow")
-                     ->check(CLI::PositiveNumber);
-    command->add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(CLI::Range(0.1, 100.0))->needs(load);
+                     ->check(above_zero());
+    command->add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
     command->add_option("--load-list", arguments.load_list, "common load from a load list: its name in the logbook, or a file (.csv)")
         ->excludes(load);
     auto* pairs = command->add_flag("--pairs", arguments.pairs, "the differences between units: resolved by these meters or not");
@@ -144,7 +146,7 @@ void add_readings(CLI::App& app, ReadingsArguments& arguments) {
     CLI::App* command = app.add_subcommand("export-readings", "Write the readings of one run or of all runs as a table");
     command->add_option("LOGBOOK", arguments.logbook, runs_help)->required();
     command->add_option("--unit", arguments.unit, "only runs of this unit");
-    command->add_option("--run", arguments.run, "only this run of the unit")->check(CLI::PositiveNumber);
+    command->add_option("--run", arguments.run, "only this run of the unit")->check(above_zero());
     command->add_flag("--intervals", arguments.intervals, "the intervals between readings instead of the readings");
     add_output(*command, arguments.output);
 }
@@ -153,8 +155,9 @@ void add_export_sheet(CLI::App& app, ExportSheetArguments& arguments) {
     CLI::App* command = app.add_subcommand("export-sheet", "Write one run as a run sheet");
     command->add_option("LOGBOOK", arguments.logbook, runs_help)->required();
     command->add_option("--unit", arguments.unit, "name of the unit")->required();
-    command->add_option("--run", arguments.run, "number of the run")->required()->check(CLI::PositiveNumber);
+    command->add_option("--run", arguments.run, "number of the run")->required()->check(above_zero());
     command->add_option("--output", arguments.output, "file to write");
+    add_force_option(*command, arguments.force);
 }
 
 void add_pv_check(CLI::App& app, PvCheckArguments& arguments) {
@@ -199,6 +202,7 @@ int run_text_command(std::span<const std::string> args, std::ostream& out, std::
     add_import_loads(app, arguments.import_loads);
     add_loads(app, arguments.loads);
     add_size(app, arguments.size);
+    check_numbers(app);
     try {
         app.parse(std::vector<std::string>(args.rbegin(), args.rend())); // the library takes them from the back
     } catch (const CLI::CallForHelp&) {

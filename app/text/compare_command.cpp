@@ -13,6 +13,7 @@
 #include <iterator>
 #include <optional>
 #include <ostream>
+#include <utility>
 
 namespace ullage {
 
@@ -77,7 +78,9 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
     } else {
         table = without_unused(table);
     }
-    return put_table(table, format.value(), arguments.output, out, err);
+    std::vector<std::string> inputs = arguments.sources;
+    inputs.push_back(arguments.load_list);
+    return put_table(table, format.value(), arguments.output, std::move(inputs), out, err);
 }
 
 } // namespace ullage

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/run_sheet.h"
 #include "exchange/whole_file.h"
+#include "text/command_options.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/runs_source.h"
@@ -20,9 +21,8 @@ int export_sheet_command(const ExportSheetArguments& arguments, std::ostream& ou
                             "rename one of them"});
     const std::string sheet = write_run_sheet(chosen.value().front());
     if (arguments.output.empty()) return print(sheet, out, err);
-    if (const Result<void> written = write_whole_file(arguments.output, sheet); !written)
-        return refuse(err, written.error());
-    return exit_good;
+    const Result<void> written = write_whole_file(arguments.output, sheet, replacing_of(arguments.force, {arguments.logbook}));
+    return written ? exit_good : refuse(err, written.error());
 }
 
 } // namespace ullage

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/follow_command.h"
 
+#include "base/number.h"
 #include "exchange/table_unicode.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
@@ -111,7 +112,10 @@ int take_rest(Logbook& logbook, const Trace& trace, const std::string& path, con
     if (!begun) return refuse(err, begun.error());
     const Interrupts interrupts;
     const Result<FollowLook> seen = look_at_all(begun.value(), logbook);
-    if (!seen) return refuse(err, seen.error());
+    if (!seen) {
+        (void)print(state_text(begun.value(), zone), out, err); // what was taken before stays
+        return refuse(err, seen.error());
+    }
     return print(fmt::format("The run has this log already; {} added{}\n",
                              count_text(static_cast<long>(seen.value().samples), "new sample", "new samples"),
                              left_out_text(seen.value().rows_left_out)) +

@@ -57,7 +57,7 @@ int import_command(const ImportArguments& arguments, std::ostream& out, std::ost
         if (done) out << one_line(done.value()) << '\n';
         else code = refuse(err, done.error());
     }
-    const int printed = print({}, out, err);
+    const int printed = print({}, out, err, "what could be imported is in the logbook");
     return code == exit_good ? printed : code;
 }
 

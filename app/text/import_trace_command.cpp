@@ -202,7 +202,8 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
         fmt::format("{}: {} from {} to {}, into run {} of {}{}", trace.file_name, count_text(static_cast<long>(trace.samples), "sample", "samples"),
                     format_iso8601(trace.first_ms, zone), format_iso8601(trace.last_ms, zone), record.value().number, record.value().unit.name,
                     meter.value() ? ", meter " + meter.value()->name : ", no meter named");
-    const int printed = print(tally_text(done.value().tally, zone) + one_line(summary) + '\n', out, err);
+    const int printed =
+        print(tally_text(done.value().tally, zone) + one_line(summary) + '\n', out, err, "the samples are in the logbook");
     return arguments.follow && printed == exit_good ? follow_trace(logbook.value(), trace, follow, out, err) : printed;
 }
 

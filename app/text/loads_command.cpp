@@ -3,7 +3,6 @@
 #include "base/number.h"
 #include "exchange/load_list_file.h"
 #include "exchange/table_unicode.h"
-#include "exchange/whole_file.h"
 #include "store/logbook.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
@@ -48,7 +47,7 @@ int import_loads_command(const ImportLoadsArguments& arguments, std::ostream& ou
         if (done) out << one_line(done.value()) << '\n';
         else code = refuse(err, done.error());
     }
-    const int printed = print({}, out, err);
+    const int printed = print({}, out, err, "what could be imported is in the logbook");
     return code == exit_good ? printed : code;
 }
 
@@ -62,23 +61,21 @@ int loads_command(const LoadsArguments& arguments, std::ostream& out, std::ostre
         (void)refuse(err, format.error());
         return exit_usage;
     }
+    const std::vector<std::string> inputs{arguments.file, arguments.logbook};
     if (!arguments.file.empty()) {
         const Result<LoadList> list = load_list_of_file(arguments.file);
         if (!list) return refuse(err, list.error());
-        return put_table(load_list_table(list.value()), format.value(), arguments.output, out, err);
+        return put_table(load_list_table(list.value()), format.value(), arguments.output, inputs, out, err);
     }
     const Result<std::vector<LoadList>> lists = load_lists_of_logbook(arguments.logbook);
     if (!lists) return refuse(err, lists.error());
     if (!arguments.list.empty()) {
         const Result<LoadList> list = load_list_named(lists.value(), arguments.list, arguments.logbook);
         if (!list) return refuse(err, list.error());
-        if (!arguments.sheet) return put_table(load_list_table(list.value()), format.value(), arguments.output, out, err);
-        const std::string text = write_load_list(list.value());
-        if (arguments.output.path.empty()) return print(text, out, err);
-        if (const Result<void> written = write_whole_file(arguments.output.path, text); !written) return refuse(err, written.error());
-        return exit_good;
+        if (!arguments.sheet) return put_table(load_list_table(list.value()), format.value(), arguments.output, inputs, out, err);
+        return put_text(write_load_list(list.value()), arguments.output, inputs, out, err);
     }
-    return put_table(load_lists_table(lists.value()), format.value(), arguments.output, out, err);
+    return put_table(load_lists_table(lists.value()), format.value(), arguments.output, inputs, out, err);
 }
 
 } // namespace ullage

@@ -41,7 +41,7 @@ int readings_command(const ReadingsArguments& arguments, std::ostream& out, std:
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
     const bool one_run = arguments.run.has_value() && chosen.value().size() == 1;
     const Table table = table_of(arguments.intervals ? RunTable::intervals : RunTable::readings, one_run, chosen.value());
-    return put_table(table, format.value(), arguments.output, out, err);
+    return put_table(table, format.value(), arguments.output, {arguments.logbook}, out, err);
 }
 
 } // namespace ullage

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/sizing_output.h"
 #include "exchange/table_unicode.h"
-#include "exchange/whole_file.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/sizing_source.h"
@@ -22,14 +21,6 @@ Result<Table> one_table(const SizeArguments& arguments, const Sizing& sizing) {
     return sizing_months_table(sizing);
 }
 
-/// The whole sizing as text or JSON.
-int put_whole(const std::string& text, const SizeArguments& arguments, std::ostream& out, std::ostream& err) {
-    if (arguments.output.path.empty()) return print(text, out, err);
-    if (const Result<void> written = write_whole_file(arguments.output.path, text); !written)
-        return refuse(err, written.error());
-    return exit_good;
-}
-
 } // namespace
 
 int size_command(const SizeArguments& arguments, std::ostream& out, std::ostream& err) {
@@ -44,13 +35,14 @@ int size_command(const SizeArguments& arguments, std::ostream& out, std::ostream
     for (const std::string& notice : notices)
         err << "ullage: " << one_line(notice) << '\n';
     if (!sizing) return refuse(err, sizing.error());
+    const std::vector<std::string> inputs{arguments.source, arguments.load_list};
     if (arguments.table.empty() && format.value() == TableFormat::text)
-        return put_whole(sizing_text(sizing.value()), arguments, out, err);
+        return put_text(sizing_text(sizing.value()), arguments.output, inputs, out, err);
     if (arguments.table.empty() && format.value() == TableFormat::json)
-        return put_whole(sizing_json(sizing.value()), arguments, out, err);
+        return put_text(sizing_json(sizing.value()), arguments.output, inputs, out, err);
     const Result<Table> table = one_table(arguments, sizing.value());
     if (!table) return refuse(err, table.error());
-    return put_table(table.value(), format.value(), arguments.output, out, err);
+    return put_table(table.value(), format.value(), arguments.output, inputs, out, err);
 }
 
 } // namespace ullage

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/table_output.h"
 
+#include "exchange/whole_file.h"
+#include "text/command_options.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
 
 #include <filesystem>
+#include <utility>
 
 namespace ullage {
 
@@ -17,10 +20,17 @@ Result<TableFormat> asked_format(const TableOutput& output) {
     return format;
 }
 
-int put_table(const Table& table, TableFormat format, const TableOutput& output, std::ostream& out, std::ostream& err) {
+int put_table(const Table& table, TableFormat format, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out,
+              std::ostream& err) {
     if (output.path.empty()) return print(table_text(table, format), out, err);
-    if (const Result<void> written = write_table(table, format, output.path); !written) return refuse(err, written.error());
-    return exit_good;
+    const Result<void> written = write_table(table, format, output.path, replacing_of(output.force, std::move(inputs)));
+    return written ? exit_good : refuse(err, written.error());
+}
+
+int put_text(const std::string& text, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out, std::ostream& err) {
+    if (output.path.empty()) return print(text, out, err);
+    const Result<void> written = write_whole_file(output.path, text, replacing_of(output.force, std::move(inputs)));
+    return written ? exit_good : refuse(err, written.error());
 }
 
 } // namespace ullage

@@ -5,6 +5,7 @@
 
 #include <iosfwd>
 #include <string>
+#include <vector>
 
 namespace ullage {
 
@@ -12,12 +13,17 @@ namespace ullage {
 struct TableOutput {
     std::string format; ///< empty: by the ending of `path`, else text
     std::string path;   ///< empty: standard output
+    bool force = false; ///< replaces what it would not otherwise (replacing_of())
 };
 
 /// The format asked for. Errors: an unknown name; xlsx without a file.
 [[nodiscard]] Result<TableFormat> asked_format(const TableOutput& output);
 
-/// Writes the table where it was asked for; returns the exit code. A CSV file gets its description beside it.
-[[nodiscard]] int put_table(const Table& table, TableFormat format, const TableOutput& output, std::ostream& out, std::ostream& err);
+/// Writes the table where it was asked for; returns the exit code. A CSV file gets its description beside it. `inputs`: what the command reads.
+[[nodiscard]] int put_table(const Table& table, TableFormat format, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out,
+                            std::ostream& err);
+
+/// The same with a text that is ready.
+[[nodiscard]] int put_text(const std::string& text, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out, std::ostream& err);
 
 } // namespace ullage

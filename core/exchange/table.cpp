@@ -72,13 +72,22 @@ std::string table_text(const Table& table, TableFormat format) {
     return {};
 }
 
-Result<void> write_table(const Table& table, TableFormat format, const std::string& path) {
+Result<void> write_table(const Table& table, TableFormat format, const std::string& path, const Replacing& replacing) {
     if (format == TableFormat::xlsx)
-        return replace_file(path, [&](const std::string& temporary) { return make_xlsx_table(table, temporary); });
-    Result<void> written = write_whole_file(path, table_text(table, format));
-    if (!written || format != TableFormat::csv) return written;
+        return replace_file(path, replacing, [&](const std::string& temporary) { return make_xlsx_table(table, temporary); });
+    if (format != TableFormat::csv) return write_whole_file(path, table_text(table, format), replacing);
+    // Nobody was asked about the file beside it.
+    Replacing beside = replacing;
+    if (beside.consent == Replacing::Consent::ordinary) beside.consent = Replacing::Consent::own;
+    const std::string description = csv_metadata_path(path);
+    if (const Result<OutputTarget> free = output_target(description, beside); !free) {
+        Error error = free.error();
+        error.what = "the description of the table cannot stand beside it: " + error.what;
+        return error;
+    }
+    if (Result<void> written = write_whole_file(path, table_text(table, format), replacing); !written) return written;
     const std::string file_name = std::filesystem::path(path).filename().string();
-    if (Result<void> described = write_whole_file(csv_metadata_path(path), csv_metadata(table, file_name)); !described) {
+    if (Result<void> described = write_whole_file(description, csv_metadata(table, file_name), beside); !described) {
         Error error = described.error();
         error.what = "the table is written, but its description is not: " + error.what;
         return error;

@@ -3,6 +3,7 @@
 
 #include "base/quantity.h"
 #include "base/result.h"
+#include "exchange/replacing.h"
 
 #include <optional>
 #include <string>
@@ -49,15 +50,15 @@ enum class TableFormat { text, csv, markdown, html, xlsx, json, latex };
 [[nodiscard]] std::optional<TableFormat> table_format_of_ending(std::string_view ending);
 
 /// UTF-8 text of the table; empty for xlsx, which is no text. Texts from users are escaped for the format; in CSV a text that a spreadsheet would
-/// take for a formula gets an apostrophe in front (spreadsheet_text() in exchange/table_flat.h).
+/// take for a formula gets an apostrophe in front (exchange/spreadsheet_text.h).
 [[nodiscard]] std::string table_text(const Table& table, TableFormat format);
 
 /// Where the description of a CSV file stands: the file's path with "-metadata.json" (W3C Model for Tabular Data and Metadata on
 /// the Web, 2015, 5.3).
 [[nodiscard]] std::string csv_metadata_path(const std::string& csv_path);
 
-/// Writes the table to a file, whole or not at all (temporary file and rename). With CSV its description follows at
-/// csv_metadata_path(); where that fails the table stands and the error says so. Errors: io, disk_full, refused (not a regular file).
-[[nodiscard]] Result<void> write_table(const Table& table, TableFormat format, const std::string& path);
+/// Writes the table to a file, whole or not at all (replace_file()). With CSV its description follows at csv_metadata_path(), where it may take
+/// the place of a file of our own only unless forced; where it fails the table stands and the error says so. Errors: those of replace_file().
+[[nodiscard]] Result<void> write_table(const Table& table, TableFormat format, const std::string& path, const Replacing& replacing = {});
 
 } // namespace ullage

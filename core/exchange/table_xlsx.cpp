@@ -5,14 +5,18 @@
 #include "exchange/table_printed.h"
 #include "exchange/table_xlsx_chart.h"
 #include "exchange/table_unicode.h"
+#include "exchange/workbook_check.h"
 
+#include <fcntl.h>
 #include <fmt/format.h>
+#include <unistd.h>
 #include <xlsxwriter.h>
 
 #include <algorithm>
 #include <cerrno>
 #include <cmath>
 #include <cstdio>
+#include <filesystem>
 #include <map>
 #include <sstream>
 #include <utility>
@@ -73,18 +77,63 @@ std::string sheet_name(const std::string& title) {
     return name.empty() || lower == "history" || lower == "method" || lower == "chart" ? "Table" : name;
 }
 
+/// Keeps what the library prints off the standard error, since what went wrong is said in our words.
+class QuietStandardError {
+public:
+    QuietStandardError() : kept_(::dup(STDERR_FILENO)) {
+        const int nowhere = ::open("/dev/null", O_WRONLY | O_CLOEXEC);
+        if (kept_ >= 0 && nowhere >= 0) (void)::dup2(nowhere, STDERR_FILENO);
+        if (nowhere >= 0) ::close(nowhere);
+    }
+    ~QuietStandardError() {
+        if (kept_ < 0) return;
+        (void)::dup2(kept_, STDERR_FILENO);
+        ::close(kept_);
+    }
+    QuietStandardError(const QuietStandardError&) = delete;
+    QuietStandardError& operator=(const QuietStandardError&) = delete;
+
+private:
+    int kept_;
+};
+
 /// The workbook under construction; libxlsxwriter owns sheets and formats and frees them with the workbook.
 class Book {
 public:
-    explicit Book(const std::string& path) : book_(workbook_new(path.c_str())) {}
+    /// Its temporary files lie beside it, where they go when it is given up and where there is room if there is any for the workbook.
+    explicit Book(const std::string& path) {
+        std::string folder = std::filesystem::path(path).parent_path().string();
+        if (folder.empty()) folder = ".";
+        lxw_workbook_options options{};
+        options.tmpdir = folder.data();
+        book_ = workbook_new_opt(path.c_str(), &options);
+    }
     ~Book() {
+        const QuietStandardError quiet;
         if (book_) (void)workbook_close(book_);
     }
     Book(const Book&) = delete;
     Book& operator=(const Book&) = delete;
 
     [[nodiscard]] lxw_workbook* get() const { return book_; }
-    lxw_error close() { return workbook_close(std::exchange(book_, nullptr)); }
+    /// What the library says of one step counts at the end.
+    void take(lxw_error error) {
+        if (error_ == LXW_NO_ERROR) error_ = error;
+    }
+    /// The same of a cell, which is written to `sheet` once.
+    void take_cell(const lxw_worksheet* sheet, lxw_error error) {
+        take(error);
+        ++cells_[sheet];
+    }
+    [[nodiscard]] std::size_t cells(const lxw_worksheet* sheet) const {
+        const auto found = cells_.find(sheet);
+        return found == cells_.end() ? 0 : found->second;
+    }
+    lxw_error close() {
+        const QuietStandardError quiet;
+        take(workbook_close(std::exchange(book_, nullptr)));
+        return error_;
+    }
 
     lxw_format* head(bool right) {
         lxw_format*& format = heads_[right];
@@ -122,7 +171,9 @@ public:
     }
 
 private:
-    lxw_workbook* book_;
+    lxw_workbook* book_ = nullptr;
+    lxw_error error_ = LXW_NO_ERROR;
+    std::map<const lxw_worksheet*, std::size_t> cells_;
     lxw_format* date_ = nullptr;
     std::map<bool, lxw_format*> heads_;
     std::map<std::pair<int, bool>, lxw_format*> numbers_;
@@ -139,10 +190,10 @@ std::string with_line_feeds(std::string text) {
 }
 
 /// Texts always go in as strings, so that none is taken for a formula or a link.
-void put_text(lxw_worksheet* sheet, lxw_row_t row, lxw_col_t column, std::string_view text, lxw_format* format) {
+void put_text(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t column, std::string_view text, lxw_format* format) {
     const std::string clean = with_line_feeds(clean_text(text));
     const std::string cell(clipped_utf16(clean, longest_text));
-    if (!cell.empty()) worksheet_write_string(sheet, row, column, cell.c_str(), format);
+    if (!cell.empty()) book.take_cell(sheet, worksheet_write_string(sheet, row, column, cell.c_str(), format));
 }
 
 /// What the rounding rule of JCGM 100:2008 7.2.6 allows, else what the column says.
@@ -157,7 +208,7 @@ void put_date(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, con
     lxw_datetime date{};
     if (!text || std::sscanf(text->c_str(), "%4d-%2d-%2dT%2d:%2d:%lf", &date.year, &date.month, &date.day, &date.hour, &date.min, &date.sec) != 6)
         return;
-    if (date.year >= 1900) worksheet_write_datetime(sheet, row, at, &date, book.date());
+    if (date.year >= 1900) book.take_cell(sheet, worksheet_write_datetime(sheet, row, at, &date, book.date()));
 }
 
 void put_cell(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, const Table& table, std::size_t r, const SheetColumn& column) {
@@ -171,9 +222,9 @@ void put_cell(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, con
     const FlatCell flat = flat_cell(table, r, column.flat);
     // A number that is not there leaves its cell empty: the sheet format knows no NaN.
     if (const auto* number = std::get_if<double>(&flat))
-        worksheet_write_number(sheet, row, at, *number, book.number(decimals_of(of, std::get<Quantity>(cell)), soft));
+        book.take_cell(sheet, worksheet_write_number(sheet, row, at, *number, book.number(decimals_of(of, std::get<Quantity>(cell)), soft)));
     else if (const auto* text = std::get_if<std::string>(&flat))
-        put_text(sheet, row, at, *text, book.text(soft, false));
+        put_text(book, sheet, row, at, *text, book.text(soft, false));
 }
 
 /// Lines of the tallest head, broken at blanks. A sheet made by a program keeps one line for it unless told.
@@ -232,11 +283,11 @@ void fill_method(Book& book, lxw_worksheet* sheet, const Table& table) {
     worksheet_set_column(sheet, 1, 1, text_width, nullptr);
     worksheet_set_landscape(sheet);
     worksheet_fit_to_pages(sheet, 1, 0);
-    put_text(sheet, 0, 0, table.title, book.head(false));
+    put_text(book, sheet, 0, 0, table.title, book.head(false));
     lxw_row_t row = 1;
     for (const auto& [heading, text] : table.method) {
-        put_text(sheet, row, 0, heading, book.text(false, true));
-        put_text(sheet, row, 1, text, book.text(false, true));
+        put_text(book, sheet, row, 0, heading, book.text(false, true));
+        put_text(book, sheet, row, 1, text, book.text(false, true));
         // Readers of the sheet that do not fit rows to wrapped texts would draw them over each other.
         worksheet_set_row(sheet, row, line_height * static_cast<double>(1 + text.size() / (text_width * 9 / 10)), nullptr);
         ++row;
@@ -291,20 +342,21 @@ Result<void> make_xlsx_table(const Table& table, const std::string& path) {
     for (std::size_t s = 0; s < columns.size(); ++s) {
         const auto at = static_cast<lxw_col_t>(s);
         worksheet_set_column(sheet, at, at, width_of(columns[s]), nullptr);
-        put_text(sheet, 0, at, columns[s].head(), book.head(columns[s].right()));
+        put_text(book, sheet, 0, at, columns[s].head(), book.head(columns[s].right()));
         for (std::size_t r = 0; r < table.rows.size(); ++r) put_cell(book, sheet, static_cast<lxw_row_t>(r + 1), at, table, r, columns[s]);
     }
     const bool as_wide_as_page = fits_on_a_page(columns);
     set_up_print(sheet, as_wide_as_page);
     auto row = static_cast<lxw_row_t>(table.rows.size() + 2);
     // Not in a column that each page repeats.
-    for (const std::string& remark : table.remarks) put_text(sheet, row++, as_wide_as_page ? 0 : 1, remark, book.text(true, false));
+    for (const std::string& remark : table.remarks) put_text(book, sheet, row++, as_wide_as_page ? 0 : 1, remark, book.text(true, false));
     if (const auto source = chart_source(table, columns, name)) put_chart(book.get(), sheet, *source, as_wide_as_page, row + 1);
     fill_method(book, method, table);
 
+    const std::size_t cells[]{book.cells(sheet), book.cells(method)};
     errno = 0;
     const lxw_error error = book.close();
-    if (error == LXW_NO_ERROR) return {};
+    if (error == LXW_NO_ERROR) return check_workbook(path, cells);
     if (errno == ENOSPC || errno == EDQUOT)
         return Error{Failure::disk_full, "there is no room left on the disk", path, "make room or choose another place"};
     return Error{Failure::io, std::string("cannot be written: ") + lxw_strerror(error), path,

@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/whole_file.h"
 
-#include "base/ids.h"
+#include "base/work_folder.h"
+#include "exchange/written_files.h"
 
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
+#include <cstdio>
 #include <cstring>
 #include <filesystem>
 #include <fstream>
@@ -47,58 +49,70 @@ private:
     int number_;
 };
 
-/// Removes the temporary file unless it was renamed away.
-struct Remover {
-    std::string path;
-    ~Remover() {
-        std::error_code ignored;
-        fs::remove(path, ignored);
-    }
-};
-
 Result<void> flush_to_disk(const std::string& path, int flags, const std::string& shown) {
     const Descriptor file(::open(path.c_str(), flags | O_CLOEXEC));
     if (!file.open() || ::fsync(file.number()) != 0) return system_error(errno, shown);
     return {};
 }
 
+bool has_no_write_bit(const fs::path& path) {
+    struct stat status {};
+    return ::stat(path.c_str(), &status) == 0 && (status.st_mode & (S_IWUSR | S_IWGRP | S_IWOTH)) == 0;
+}
+
+/// Moves the finished file to its place. Where there was none, one that came in the meantime is not replaced.
+Result<void> give_name(const std::string& temporary, const OutputTarget& target, const std::string& shown) {
+    int moved = -1;
+    if (!target.exists) {
+        moved = ::renameat2(AT_FDCWD, temporary.c_str(), AT_FDCWD, target.path.c_str(), RENAME_NOREPLACE);
+        if (moved != 0 && errno == EEXIST)
+            return Error{Failure::refused, "a file of this name has just come into being", shown, "look at it, then try again"};
+    }
+    // A file system without that promise says EINVAL.
+    if (moved != 0 && (target.exists || errno == EINVAL)) moved = ::rename(temporary.c_str(), target.path.c_str());
+    return moved == 0 ? Result<void>() : system_error(errno, shown);
+}
+
 } // namespace
 
-Result<void> replace_file(const std::string& path, const std::function<Result<void>(const std::string&)>& make) {
-    if (path.empty())
-        return Error{Failure::refused, "no file name is given", {}, "name a file"};
-    std::error_code trouble;
-    const fs::file_status status = fs::status(path, trouble);
-    const bool exists = fs::exists(status);
-    if (exists && !fs::is_regular_file(status))
-        return Error{Failure::refused, fs::is_directory(status) ? "this is a folder" : "this is no regular file", path,
-                     "choose another file name"};
-    const fs::path target = exists ? fs::canonical(path, trouble) : fs::path(path);
-    if (trouble && exists) return system_error(trouble.value(), path);
+Result<void> replace_file(const std::string& path, const Replacing& replacing,
+                          const std::function<Result<void>(const std::string& temporary)>& make) {
+    const Result<OutputTarget> output = output_target(path, replacing);
+    if (!output) return output.error();
+    const fs::path& target = output.value().path;
     const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
-    // Asked ahead, so that no library gets to complain in words of its own.
+    // Asked ahead, so that no library gets to complain in words of its own; an administrator's account has access everywhere.
     if (::access(folder.c_str(), W_OK | X_OK) != 0) return system_error(errno, path);
-    const Remover temporary{(folder / (".ullage-" + new_uuid() + ".part")).string()};
-
-    if (Result<void> made = make(temporary.path); !made) {
-        Error error = made.error();
-        if (error.where.empty() || error.where == temporary.path) error.where = path;
+    if (has_no_write_bit(folder)) return system_error(EACCES, path);
+    sweep_work_folders(folder);
+    const Result<WorkFolder> work = WorkFolder::make(folder);
+    if (!work) {
+        Error error = work.error();
+        error.where = path;
         return error;
     }
-    if (exists) {
+    const std::string temporary = (work.value() / "file").string();
+
+    if (Result<void> made = make(temporary); !made) {
+        Error error = made.error();
+        if (error.where.empty() || error.where == temporary) error.where = path;
+        return error;
+    }
+    if (output.value().exists) {
         struct stat old {};
         // A file keeps its permissions; where that fails the new file has the usual ones.
-        if (::stat(target.c_str(), &old) == 0) (void)::chmod(temporary.path.c_str(), old.st_mode & 0777);
+        if (::stat(target.c_str(), &old) == 0) (void)::chmod(temporary.c_str(), old.st_mode & 0777);
     }
-    if (Result<void> flushed = flush_to_disk(temporary.path, O_RDONLY, path); !flushed) return flushed;
-    if (::rename(temporary.path.c_str(), target.c_str()) != 0) return system_error(errno, path);
+    if (Result<void> flushed = flush_to_disk(temporary, O_RDONLY, path); !flushed) return flushed;
+    remember_written(temporary);
+    if (Result<void> named = give_name(temporary, output.value(), path); !named) return named;
     // The file is in place whatever this says: some file systems cannot flush a folder.
     (void)flush_to_disk(folder.string(), O_RDONLY | O_DIRECTORY, path);
     return {};
 }
 
-Result<void> write_whole_file(const std::string& path, std::string_view bytes) {
-    return replace_file(path, [&](const std::string& temporary) -> Result<void> {
+Result<void> write_whole_file(const std::string& path, std::string_view bytes, const Replacing& replacing) {
+    return replace_file(path, replacing, [&](const std::string& temporary) -> Result<void> {
         const Descriptor file(::open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666));
         if (!file.open()) return system_error(errno, path);
         std::string_view rest = bytes;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "exchange/replacing.h"
 
 #include <functional>
 #include <string>
@@ -9,15 +10,16 @@
 
 namespace ullage {
 
-/// Makes or replaces a file whole or not at all: `make` writes a temporary file in the same folder, whose path it is
-/// given; that is flushed to the disk and renamed onto `path`. A link is followed, so that its target is replaced. When anything
-/// fails, `path` is as it was and the temporary file is gone. Errors: refused (`path` is a folder or no regular file), disk_full,
-/// io, and those of `make`.
-[[nodiscard]] Result<void> replace_file(const std::string& path,
+/// Makes or replaces a file whole or not at all: `make` writes a temporary file, whose path it is given, in a folder of its own beside the
+/// target (base/work_folder.h); that is flushed to the disk and renamed onto the target. A link is followed, so that its target is replaced.
+/// What may be replaced `replacing` says. When anything fails, `path` is as it was and the temporary folder is gone; what earlier
+/// crashes left in the folder goes too. Every file that the program writes apart from logbooks comes about here. Errors: those of
+/// output_target(), disk_full, io, and those of `make`.
+[[nodiscard]] Result<void> replace_file(const std::string& path, const Replacing& replacing,
                                         const std::function<Result<void>(const std::string& temporary)>& make);
 
 /// replace_file with given bytes.
-[[nodiscard]] Result<void> write_whole_file(const std::string& path, std::string_view bytes);
+[[nodiscard]] Result<void> write_whole_file(const std::string& path, std::string_view bytes, const Replacing& replacing = {});
 
 /// The whole content of a regular file. Errors: not_found, io, refused (a folder, no regular file, or more than 64 MiB, which no
 /// run sheet has).

@@ -18,7 +18,7 @@ int main(int argc, char** argv) {
     qunsetenv("QT_SCALE_FACTOR");
     // Settings and data of the tests must not touch those of whoever runs them.
     const QTemporaryDir home;
-    for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME", "XDG_RUNTIME_DIR"})
+    for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME", "XDG_STATE_HOME", "XDG_RUNTIME_DIR"})
         qputenv(name, home.path().toLocal8Bit());
     testing::InitGoogleTest(&argc, argv);
     const QApplication application(argc, argv);

@@ -2,6 +2,9 @@
 // What the comparison page and the command for pictures give to other programs.
 #include "comparison_fixture.h"
 
+#include <filesystem>
+#include <fstream>
+
 namespace ullage::test {
 
 TEST_F(ComparisonPageTest, every_form_is_saved_with_the_numbers_of_the_table) {
@@ -133,6 +136,25 @@ TEST(PicturesCommand, writes_the_charts_of_every_run_and_of_the_comparison) {
     EXPECT_TRUE(files.contains(QStringLiteral("osk-1200-run-2-gauge-error.svg")));
 }
 
+TEST(PicturesCommand, units_whose_names_would_give_one_file_have_pictures_of_their_own) {
+    TempFolder folder;
+    std::ostringstream out, err;
+    std::vector<std::string> names{"A/B", "A B", "a-b", "..", std::string(400, 'n'), "50%00 %1", "CON"};
+    std::filesystem::create_directory(folder / "sheets");
+    for (const std::string& name : names)
+        std::ofstream(folder / ("sheets/" + std::to_string(&name - names.data()) + ".csv"))
+            << "# unit: " << name << "\n# rated_energy_wh: 1000\n# run: drain\n# time_zone: UTC\ntime,gauge_percent,register_wh\n"
+            << "2027-05-14T08:00Z,100,0\n2027-05-14T12:00Z,50,400\n2027-05-14T16:00Z,0,800\n";
+    const std::vector<std::string> args{"pictures", folder / "sheets", "--into", folder / "p"};
+    ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
+    const QStringList made = QDir(QString::fromStdString(folder / "p")).entryList({QStringLiteral("*-run-1-energy.svg")}, QDir::Files | QDir::Hidden);
+    EXPECT_EQ(made.size(), static_cast<qsizetype>(names.size())) << made.join(' ').toStdString();
+    EXPECT_EQ(run_pictures_command(args, out, err), 0) << "they are known again: " << err.str();
+    std::ofstream(folder / "p/a-b-run-1-load.svg") << "a drawing of somebody";
+    EXPECT_EQ(run_pictures_command(args, out, err), 1);
+    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures", folder / "sheets", "--into", folder / "p", "--force"}, out, err), 0);
+}
+
 TEST(PicturesCommand, the_comparison_alone_can_be_drawn_at_one_load_too) {
     TempFolder folder;
     std::ostringstream out, err;
@@ -162,7 +184,8 @@ TEST(PicturesCommand, pictures_have_the_size_and_ground_asked_for) {
     EXPECT_EQ(image.size(), QSize(1200, 600)); // 4 by 2 inches
     EXPECT_EQ(image.pixelColor(1, 1), QColor(Qt::white));
     std::ostringstream refused;
-    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures", sheet, "--into", folder / "q", "--width-mm", "1e9"}, out, refused), 1);
+    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures", sheet, "--into", folder / "q", "--width-mm", "1e9"}, out, refused), 2);
+    EXPECT_EQ(refused.str(), "ullage: --width-mm: `1e9` is no number from 1 to 5000; see ullage pictures --help\n");
     EXPECT_FALSE(QDir(QString::fromStdString(folder / "q")).exists());
 }
 

@@ -40,6 +40,22 @@ TEST_F(WindowTest, a_new_logbook_over_an_existing_file_is_refused_and_the_file_k
     EXPECT_EQ(kept.readAll(), "mine");
 }
 
+TEST_F(WindowTest, nothing_that_is_saved_takes_the_place_of_a_logbook) {
+    new_logbook("other.ullage");
+    new_logbook();
+    drop({write("tarrow.csv", sheet())});
+    ASSERT_TRUE(QFile::link(file("bench.ullage"), file("link.csv")));
+    for (const char* target : {"bench.ullage", "other.ullage", "link.csv"}) {
+        QFile before(file(target));
+        const qint64 size = before.size();
+        prompts.to_save = file(target);
+        trigger("exportSheetAction");
+        EXPECT_TRUE(message().contains(target)) << message().toStdString();
+        EXPECT_EQ(QFile(file(target)).size(), size);
+    }
+    EXPECT_TRUE(document.isOpen());
+}
+
 TEST_F(WindowTest, recent_files_stand_latest_first_and_open_again) {
     new_logbook("one.ullage");
     new_logbook("two.ullage");
