@@ -6,7 +6,7 @@
 #include "pages/sizing_page.h"
 #include "pages/unit_page.h"
 
-#include <QComboBox>
+#include <QLabel>
 #include <QStackedWidget>
 #include <QTableView>
 
@@ -24,7 +24,7 @@ protected:
         Meter socket;
         socket.name = "Socket meter A";
         ASSERT_TRUE(document.addMeter(socket));
-        Run drain;
+        ullage::Run drain;
         drain.unit_uuid = unit;
         run = document.addRun(drain).value().uuid;
         LoadList list;
