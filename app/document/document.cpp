@@ -28,6 +28,9 @@ Document::Document(const Clock& clock, QObject* parent)
         if (put_back == State::PutBack::redo) undo_stack_.redo();
         if (put_back == State::PutBack::undo) undo_stack_.undo();
     });
+    constexpr int tend_ms = 1000;
+    connect(&tend_timer_, &QTimer::timeout, this, &Document::tendFile);
+    tend_timer_.start(tend_ms);
 }
 
 Document::~Document() {
@@ -45,7 +48,7 @@ Result<void> Document::create(const QString& path) {
 
 Result<void> Document::open(const QString& path) {
     std::error_code unknown;
-    if (state_->book && std::filesystem::equivalent(state_->book->path(), file_path(path), unknown)) {
+    if (state_->book && !displaced() && std::filesystem::equivalent(state_->book->path(), file_path(path), unknown)) {
         emit opened();
         return {};
     }
@@ -83,6 +86,23 @@ QString Document::path() const {
 Result<void> Document::saveCopy(const QString& target) const {
     if (!state_->book) return State::nothing_open();
     return state_->book->save_copy(file_path(target));
+}
+
+std::optional<Error> Document::displaced() const { return state_->book ? state_->book->displaced() : std::nullopt; }
+
+const OpeningCheck& Document::openingCheck() const { return state_->book->opening_check(); }
+
+void Document::tendFile() {
+    if (!state_->book || state_->importing) return;
+    if (const auto displaced = state_->book->displaced()) {
+        if (!std::exchange(state_->displaced_told, true)) emit displacedFound(QString::fromStdString(displaced->sentence()));
+        return;
+    }
+    if (state_->book->settled()) return;
+    const auto settled = state_->book->settle();
+    const std::string sentence = settled ? std::string() : settled.error().sentence();
+    if (const bool news = !sentence.empty() && sentence != state_->unsettled_told; news) emit failed(QString::fromStdString(sentence));
+    state_->unsettled_told = sentence;
 }
 
 const Clock& Document::clock() const { return state_->clock; }

@@ -11,6 +11,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QTimer>
 #include <QUndoStack>
 
 #include <map>
@@ -40,6 +41,10 @@ public:
     [[nodiscard]] bool isOpen() const;
     [[nodiscard]] QString path() const;
     Result<void> saveCopy(const QString& target) const;
+    /// See Logbook::displaced(): while it says why, nothing can be recorded, and saveCopy() saves what is open.
+    [[nodiscard]] std::optional<Error> displaced() const;
+    /// How the open logbook was checked. Precondition: isOpen().
+    [[nodiscard]] const OpeningCheck& openingCheck() const;
 
     [[nodiscard]] const Clock& clock() const;
     [[nodiscard]] QUndoStack& undoStack();
@@ -141,12 +146,17 @@ signals:
     void readingsChanged(const QString& runUuid); ///< readings of one run changed: redraw it
     void photosChanged(const QString& runUuid);   ///< a photo of the run was added, tied to a reading, withdrawn or restored
     void saved(qint64 timeMs);                   ///< something has just reached the disk
-    void failed(const QString& sentence);        ///< an undo or redo could not be done
+    void failed(const QString& sentence);        ///< an undo or redo could not be done, or what is recorded cannot reach the file itself
+    void displacedFound(const QString& sentence); ///< the open file was removed, replaced or changed by others; said once
 
 private:
+    /// Takes what is recorded into the file itself, and sees whether the file is still the one that was opened.
+    void tendFile();
+
     struct State;
     std::unique_ptr<State> state_;
     QUndoStack undo_stack_;
+    QTimer tend_timer_;
 };
 
 } // namespace ullage

@@ -38,6 +38,8 @@ Result<void> Document::State::take_over(Logbook opened) {
     auto new_records = opened.run_records();
     if (!new_records) return new_records.error();
     document.undo_stack_.clear();
+    displaced_told = false;
+    unsettled_told.clear();
     analyses.clear();
     unit_fits.clear();
     forecasts.clear();

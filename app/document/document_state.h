@@ -57,6 +57,8 @@ struct Document::State final : CommandHost {
     std::map<std::string, UnitFit> unit_fits;       ///< of units that were asked for since the last change
     std::map<std::string, RunForecast> forecasts;   ///< of runs that were asked for since the last change
     bool importing = false;
+    bool displaced_told = false;
+    std::string unsettled_told; ///< what kept the last entries from the file, so that it is said once
     enum class PutBack { nothing, undo, redo } put_back = PutBack::nothing;
 };
 

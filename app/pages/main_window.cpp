@@ -11,6 +11,7 @@
 #include "pages/message_bar.h"
 #include "pages/meters_page.h"
 #include "pages/pv_page.h"
+#include "pages/displaced_bar.h"
 #include "pages/reminder_bar.h"
 #include "pages/run_page.h"
 #include "pages/sizing_page.h"
@@ -54,7 +55,7 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
       reminders_(new Reminders(document, settings, desktop.notifier, this)),
       log_follower_(new LogFollower(document, settings, this)), awake_(std::make_unique<Awake>(desktop.inhibitor)),
       tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new QStackedWidget),
-      messages_(new MessageBar), reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage),
+      messages_(new MessageBar), displaced_bar_(new DisplacedBar), reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage),
       caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel), bench_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
@@ -87,6 +88,7 @@ void MainWindow::build() {
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(reminder_bar_);
+    column->addWidget(displaced_bar_);
     column->addWidget(messages_);
     pages_->addWidget(welcome_page_);
     pages_->setObjectName(QStringLiteral("pagesStack"));
@@ -172,6 +174,11 @@ void MainWindow::connect_document() {
         select_in_tree(); // the page may have taken another list by now
     });
     connect(&document_, &Document::failed, this, [this](const QString& sentence) { messages_->showError(sentence); });
+    connect(&document_, &Document::displacedFound, this, [this](const QString& sentence) {
+        saved_label_->clear();
+        displaced_bar_->tell(sentence);
+    });
+    connect(displaced_bar_, &DisplacedBar::saveAsked, this, &MainWindow::save_elsewhere);
     connect(&document_, &Document::saved, this, [this](qint64 time_ms) {
         const auto local = to_local(time_ms, machine_zone());
         saved_label_->setText(tr("saved %1 ✓").arg(QStringLiteral("%1:%2:%3")
@@ -187,7 +194,9 @@ void MainWindow::logbook_opened() {
     settings_.setLastFile(path);
     settings_.setFolderOf(path);
     saved_label_->clear();
+    displaced_bar_->dismiss();
     messages_->dismiss();
+    tell_opening_check();
     setWindowTitle(tr("%1 – Ullage").arg(QFileInfo(path).completeBaseName()));
     unit_uuid_.clear();
     run_uuid_.clear();
@@ -206,6 +215,7 @@ void MainWindow::logbook_opened() {
 void MainWindow::logbook_closed() {
     setWindowTitle(tr("Ullage"));
     saved_label_->clear();
+    displaced_bar_->dismiss();
     unit_uuid_.clear();
     run_uuid_.clear();
     meter_uuid_.clear();

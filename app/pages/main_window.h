@@ -25,6 +25,7 @@ namespace ullage {
 
 class Awake;
 class BenchPage;
+class DisplacedBar;
 class ComparisonPage;
 class HelpDialog;
 class Inhibitor;
@@ -160,6 +161,9 @@ private:
     void open_logbook();
     void open_sample();
     void save_copy();
+    /// Saves what is open under another name and opens that, with what is half typed; for a file that others took away.
+    void save_elsewhere();
+    void tell_opening_check();
     void close_logbook();
     void import_sheet();
     void export_sheet();
@@ -248,6 +252,7 @@ private:
     QSplitter* splitter_;
     QStackedWidget* pages_;
     MessageBar* messages_;
+    DisplacedBar* displaced_bar_;
     ReminderBar* reminder_bar_;
     WelcomePage* welcome_page_;
     LatePage<UnitPage> unit_page_{"unitPage"};

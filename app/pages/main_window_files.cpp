@@ -83,6 +83,32 @@ void MainWindow::save_copy() {
     if (saved) messages_->showNote(tr("A copy stands in %1.").arg(QDir::toNativeSeparators(path)));
 }
 
+void MainWindow::save_elsewhere() {
+    const QFileInfo current(document_.path());
+    const auto suggested = QDir(start_folder()).filePath(tr("%1 rescued.ullage").arg(current.completeBaseName()));
+    const auto path = prompts_.fileToSave(this, tr("Save the open logbook elsewhere"), suggested, logbook_filter(), QStringLiteral("ullage"), false);
+    if (path.isEmpty()) return;
+    const std::string run = run_uuid_;
+    const QString draft = run_page_.isMade() ? run_page_->draft() : QString();
+    if (const auto saved = document_.saveCopy(path); !saved) return tell(saved);
+    if (const auto opened = document_.open(path); !opened) return tell(opened);
+    if (document_.run(run)) {
+        tell(document_.keepDraft(run, draft));
+        showRun(run);
+        enterReading(run);
+    }
+    messages_->showNote(tr("You now record in %1.").arg(QDir::toNativeSeparators(path)));
+}
+
+void MainWindow::tell_opening_check() {
+    constexpr double worth_telling_s = 1;
+    const OpeningCheck& check = document_.openingCheck();
+    if (check.full && check.seconds >= worth_telling_s)
+        messages_->showNote(tr("The logbook was checked from end to end, which took %1 s. It is done when a file was not closed properly or comes from "
+                               "elsewhere.")
+                                .arg(check.seconds, 0, 'f', 1));
+}
+
 void MainWindow::close_logbook() {
     settings_.setLastFile({});
     messages_->dismiss();

@@ -246,6 +246,10 @@ void RunPage::endRun(RunEnd end) {
     if (const auto done = document_.updateRun(run); !done) showError(QString::fromStdString(done.error().sentence()));
 }
 
+QString RunPage::draft() const {
+    return entry_->texts().draft();
+}
+
 void RunPage::showError(const QString& sentence) {
     error_label_->setText(sentence);
     error_bar_->show();

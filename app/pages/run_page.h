@@ -51,6 +51,8 @@ public:
 
     /// Shows which logs are followed, and offers it. It must outlive the page.
     void setLogFollower(LogFollower& follower);
+    /// What is half typed in the entry row, as its run keeps it; to be taken along into another logbook.
+    [[nodiscard]] QString draft() const;
     /// Without charts the readings and what they say have the whole page.
     void setChartsShown(bool shown);
 

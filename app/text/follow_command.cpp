@@ -9,6 +9,7 @@
 #include "trace/log_follow.h"
 
 #include <fmt/format.h>
+#include <utility>
 
 #include <chrono>
 #include <csignal>
@@ -79,6 +80,7 @@ int follow_trace(Logbook& logbook, const Trace& trace, const FollowArguments& ar
     if (const int code = print("Following the log; interrupt (Ctrl+C) to end\n", out, err); code != exit_good) return code;
     auto grown_at = Steady::now(), said_at = grown_at - say_every;
     bool gone = false;
+    bool settling_told = false;
     while (interrupted == 0) {
         const Result<FollowLook> seen = look_at_all(follow, logbook);
         if (!seen) {
@@ -102,6 +104,8 @@ int follow_trace(Logbook& logbook, const Trace& trace, const FollowArguments& ar
             if (const int code = print(said, out, err); code != exit_good) return code;
         }
         if (arguments.quiet_s && std::chrono::duration<double>(now - grown_at).count() >= *arguments.quiet_s) break;
+        // At the latest a second after they came the rows are in the file itself.
+        if (const auto settled = logbook.settle(); !settled && !std::exchange(settling_told, true)) refuse(err, settled.error());
         std::this_thread::sleep_for(look_every);
     }
     return print("Ended. " + state_text(follow, arguments.zone), out, err);

@@ -166,6 +166,10 @@ Result<OpenedSource> OpenedSource::open(const std::string& path, std::vector<std
     if (!sheets) return sheets.error();
     Result<Logbook> logbook = of_sheets ? logbook_of_sheets(sheets.value(), *clock, notices) : Logbook::open(path, OpenMode::look, *clock);
     if (!logbook) return logbook.error();
+    constexpr double worth_telling_s = 1;
+    if (const OpeningCheck& check = logbook.value().opening_check(); check.full && check.seconds >= worth_telling_s)
+        notices.push_back(fmt::format("{}: checked from end to end, as it comes from elsewhere or was not closed properly; that took {:.1f} s", path,
+                                      check.seconds));
     return OpenedSource(path, of_sheets, std::move(clock), std::move(logbook).value());
 }
 

@@ -14,6 +14,8 @@
 #include <sqlite3.h>
 
 #include <iterator>
+#include <map>
+#include <mutex>
 #include <string>
 #include <tuple>
 #include <vector>
@@ -36,10 +38,15 @@ std::vector<SchemaEntry> schema_of(SQLite::Database& database) {
     return entries;
 }
 
-std::vector<SchemaEntry> schema_at(int version) {
+/// What the migrations make, once made kept.
+const std::vector<SchemaEntry>& schema_at(int version) {
+    static std::mutex door;
+    static std::map<int, std::vector<SchemaEntry>> made;
+    const std::lock_guard held(door);
+    if (const auto found = made.find(version); found != made.end()) return found->second;
     SQLite::Database fresh(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
     migrate(fresh, version);
-    return schema_of(fresh);
+    return made[version] = schema_of(fresh);
 }
 
 /// Of a file that holds them already: the sheets' choices are known ones.

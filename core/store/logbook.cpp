@@ -129,6 +129,10 @@ bool Logbook::settled() const {
     return impl_->connection.settled();
 }
 
+std::optional<Error> Logbook::displaced() const {
+    return impl_->connection.displaced();
+}
+
 const OpeningCheck& Logbook::opening_check() const {
     return impl_->connection.opening_check();
 }

@@ -14,6 +14,7 @@
 #include <functional>
 #include <map>
 #include <memory>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -170,6 +171,9 @@ public:
     Result<bool> settle();
     /// False while something recorded is only in the write-ahead log.
     [[nodiscard]] bool settled() const;
+    /// Why the file at the path is no longer the one that was opened, or as it was left by this program; nothing while all is well. Two questions to
+    /// the system, so it may be asked every second.
+    [[nodiscard]] std::optional<Error> displaced() const;
     /// How the file was checked when it was opened.
     [[nodiscard]] const OpeningCheck& opening_check() const;
 
