@@ -7,7 +7,9 @@ sh "$here/resources/install-packages.sh"
 sh "$here/tests/check-arrows.sh"
 
 XDG_RUNTIME_DIR="${XDG_RUNTIME_DIR:-$here/.build/runtime}"
-export XDG_RUNTIME_DIR QT_QPA_PLATFORM=offscreen
+# What the program remembers of files between its runs stays among the builds.
+XDG_STATE_HOME="$here/.build/state"
+export XDG_RUNTIME_DIR XDG_STATE_HOME QT_QPA_PLATFORM=offscreen
 mkdir -p "$XDG_RUNTIME_DIR"
 chmod 700 "$XDG_RUNTIME_DIR"
 

@@ -34,7 +34,7 @@ fs::path real_path(const fs::path& path) {
 }
 
 // A page of a logbook that others may cut short must be in memory to be saved elsewhere; so many a small one has.
-constexpr int cache_kib = 64 * 1024;
+constexpr int cache_kib = 32 * 1024;
 constexpr std::int64_t kept_whole_bytes = 8 * 1024 * 1024;
 
 void keep_in_memory(SQLite::Database& database, std::int64_t size) {

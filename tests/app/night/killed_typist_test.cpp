@@ -68,7 +68,7 @@ TEST(KilledTypist, no_reading_that_the_row_has_recorded_is_lost_and_a_half_typed
 TEST(TypistOnAFullDisk, every_row_that_was_recorded_is_there_and_the_one_that_was_not_stays_in_the_entry_row_with_the_reason) {
     FakeClock clock;
     int refused = 0, recorded = 0;
-    for (long action = 1; action <= 61; action += 4) {
+    for (long action = 1; action <= 121; action += 8) {
         SCOPED_TRACE("full from action " + std::to_string(action));
         const TempFolder folder;
         const QString path = QString::fromStdString((folder / "bench.ullage").string());
