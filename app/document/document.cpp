@@ -5,6 +5,7 @@
 #include "fleet/curve_projection.h"
 
 #include <QFile>
+#include <QFileInfo>
 
 #include <algorithm>
 #include <filesystem>
@@ -95,7 +96,8 @@ const OpeningCheck& Document::openingCheck() const { return state_->book->openin
 void Document::tendFile() {
     if (!state_->book || state_->importing) return;
     if (const auto displaced = state_->book->displaced()) {
-        if (!std::exchange(state_->displaced_told, true)) emit displacedFound(QString::fromStdString(displaced->sentence()));
+        if (std::exchange(state_->displaced_told, true)) return;
+        emit displacedFound(QStringLiteral("%1: %2").arg(QFileInfo(path()).fileName(), QString::fromStdString(displaced->what)));
         return;
     }
     if (state_->book->settled()) return;
