@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "bench/large_logbook.h"
+#include "support/large_logbook.h"
 
 #include "store/logbook.h"
 #include "support/simulator.h"
@@ -13,7 +13,6 @@ namespace ullage::test {
 
 namespace {
 
-constexpr double readings_a_run = 30;
 constexpr int meters = 3;
 
 MeterSetup meter_number(int number) {
@@ -47,7 +46,7 @@ RunSetup unit_number(int number, Random& random) {
 
 } // namespace
 
-Result<void> make_large_logbook(const std::filesystem::path& path, int units, int runs_each) {
+Result<void> make_large_logbook(const std::filesystem::path& path, int units, int runs_each, int readings_each) {
     const SystemClock clock;
     // In memory no reading waits for a disk; the copy is the same file.
     auto logbook = Logbook::in_memory(clock);
@@ -73,7 +72,7 @@ Result<void> make_large_logbook(const std::filesystem::path& path, int units, in
             const double load_w = share * *setup.unit.rated_output_w;
             setup.load = LoadProfile::constant(load_w);
             setup.load_words = std::to_string(static_cast<int>(load_w)) + " W";
-            setup.tester.interval_h = setup.physics.run_time_h(load_w) / readings_a_run;
+            setup.tester.interval_h = setup.physics.run_time_h(load_w) / readings_each;
             setup.start_ms = first_ms + 4 * day_ms * run;
             RunRecord record = simulate_run(setup, static_cast<std::uint64_t>(1000 * unit + run)).record;
             record.run.unit_uuid = setup.unit.uuid;
