@@ -2,7 +2,6 @@
 #include "document/document.h"
 
 #include "document/document_state.h"
-#include "fleet/curve_projection.h"
 
 #include <QFile>
 #include <QFileInfo>
@@ -42,22 +41,36 @@ Document::~Document() {
 Result<void> Document::create(const QString& path) {
     auto made = Logbook::create(file_path(path), state_->clock);
     if (!made) return made.error();
-    if (auto taken = state_->take_over(std::move(made).value()); !taken) return taken;
-    emit opened();
+    auto content = read_content(made.value());
+    if (!content) return content.error();
+    adopt({std::move(made).value(), std::move(content).value()});
     return {};
 }
 
 Result<void> Document::open(const QString& path) {
-    std::error_code unknown;
-    if (state_->book && !displaced() && std::filesystem::equivalent(state_->book->path(), file_path(path), unknown)) {
+    if (isOpenAt(path)) {
         emit opened();
         return {};
     }
-    auto found = Logbook::open(file_path(path), OpenMode::record, state_->clock);
+    auto found = open_logbook(path, state_->clock);
     if (!found) return found.error();
-    if (auto taken = state_->take_over(std::move(found).value()); !taken) return taken;
-    emit opened();
+    adopt(std::move(found).value());
     return {};
+}
+
+void Document::adopt(OpenedLogbook found) {
+    state_->take_over(std::move(found));
+    emit opened();
+}
+
+bool Document::isOpenAt(const QString& path) const {
+    std::error_code unknown;
+    return isOpen() && !displaced() && std::filesystem::equivalent(state_->path, file_path(path), unknown);
+}
+
+void Document::State::keep_late_drafts() {
+    for (const auto& [run_uuid, draft] : std::exchange(late_drafts, {}))
+        if (const auto kept = document.keepDraft(run_uuid, draft); !kept) emit document.failed(QString::fromStdString(kept.error().sentence()));
 }
 
 void Document::close() {
@@ -78,10 +91,10 @@ void Document::close() {
     emit closed();
 }
 
-bool Document::isOpen() const { return state_->book.has_value(); }
+bool Document::isOpen() const { return state_->book.has_value() || state_->lent; }
 
 QString Document::path() const {
-    return state_->book ? QFile::decodeName(QByteArray::fromStdString(state_->book->path().string())) : QString();
+    return isOpen() ? QFile::decodeName(QByteArray::fromStdString(state_->path.string())) : QString();
 }
 
 Result<void> Document::saveCopy(const QString& target) const {
@@ -134,6 +147,11 @@ const RunRecord* Document::run(const std::string& run_uuid) const {
     return at == state_->record_at.end() ? nullptr : state_->records[at->second].get();
 }
 
+std::shared_ptr<const RunRecord> Document::sharedRun(const std::string& run_uuid) const {
+    const auto at = state_->record_at.find(run_uuid);
+    return at == state_->record_at.end() ? nullptr : state_->records[at->second];
+}
+
 const Unit* Document::unit(const std::string& uuid) const {
     const auto found = std::find_if(state_->units.begin(), state_->units.end(),
                                     [&uuid](const Unit& candidate) { return candidate.uuid == uuid; });
@@ -146,44 +164,22 @@ const Meter* Document::meter(const std::string& uuid) const {
     return found == state_->meters.end() ? nullptr : &*found;
 }
 
-const RunAnalysis& Document::analysis(const std::string& run_uuid) const {
-    if (const auto kept = state_->analyses.find(run_uuid); kept != state_->analyses.end()) return kept->second;
-    const RunRecord& record = *run(run_uuid);
-    RunAnalysis analysis = analyse_run(record);
-    // Only a projection asks what the unit's other runs say.
-    if (analysis.energy.usable_fraction.kind == Kind::projected) project_through_curve(record, unitFit(record.unit.uuid), analysis);
-    return state_->analyses.emplace(run_uuid, std::move(analysis)).first->second;
-}
-
-const UnitFit& Document::unitFit(const std::string& unit_uuid) const {
-    if (const auto kept = state_->unit_fits.find(unit_uuid); kept != state_->unit_fits.end()) return kept->second;
-    const std::vector<const RunRecord*> records = runs(unit_uuid);
-    const MeasureOptions options;
-    std::vector<EnergyAnalysis> energies;
-    for (const RunRecord* record : records) energies.push_back(analyse_energy(*record, options));
-    return state_->unit_fits.emplace(unit_uuid, fit_unit(records, energies, options)).first->second;
-}
-
-const RunForecast& Document::forecast(const std::string& run_uuid, UtcMs now_ms) const {
-    const RunRecord& record = *run(run_uuid);
-    const auto kept = state_->forecasts.find(run_uuid);
-    constexpr UtcMs minute_ms = 60'000;
-    if (kept != state_->forecasts.end() && kept->second.as_of_ms / minute_ms == now_ms / minute_ms) return kept->second;
-    RunForecast made = forecast_run(record, analysis(run_uuid).energy, unitFit(record.unit.uuid), now_ms);
-    return state_->forecasts.insert_or_assign(run_uuid, std::move(made)).first->second;
-}
-
 Result<std::vector<ReadingVersion>> Document::history(const std::string& reading_uuid) const {
     if (!state_->book) return State::nothing_open();
     return state_->book->history(reading_uuid);
 }
 
 Result<void> Document::keepDraft(const std::string& run_uuid, const QString& draft) {
+    if (state_->lent) {
+        state_->late_drafts[run_uuid] = draft;
+        return {};
+    }
     if (!state_->book) return State::nothing_open();
     return state_->book->keep_draft(run_uuid, draft.toStdString());
 }
 
 QString Document::draft(const std::string& run_uuid) const {
+    if (const auto late = state_->late_drafts.find(run_uuid); late != state_->late_drafts.end()) return late->second;
     if (!state_->book) return {};
     const auto kept = state_->book->draft(run_uuid);
     return kept ? QString::fromStdString(kept.value()) : QString();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "document/logbook_content.h"
 #include "fleet/between_runs.h"
 #include "fleet/run_analysis.h"
 #include "fleet/forecast.h"
@@ -14,6 +15,7 @@
 #include <QTimer>
 #include <QUndoStack>
 
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -37,8 +39,11 @@ public:
 
     Result<void> create(const QString& path); ///< makes and opens a new logbook, closing the one before
     Result<void> open(const QString& path);   ///< on failure the logbook before stays open
+    /// Takes over what open_logbook() has opened and read, in another thread perhaps, closing the one before.
+    void adopt(OpenedLogbook opened);
     void close();
     [[nodiscard]] bool isOpen() const;
+    [[nodiscard]] bool isOpenAt(const QString& path) const; ///< this file is the open one, whatever it is called, and not displaced
     [[nodiscard]] QString path() const;
     Result<void> saveCopy(const QString& target) const;
     /// See Logbook::displaced(): while it says why, nothing can be recorded, and saveCopy() saves what is open.
@@ -59,6 +64,7 @@ public:
     /// All of them, to be kept: what another thread works on stays as it is when the logbook changes; an unchanged run is the same object.
     [[nodiscard]] const std::vector<std::shared_ptr<const RunRecord>>& sharedRuns() const;
     [[nodiscard]] const RunRecord* run(const std::string& run_uuid) const; ///< null when there is none
+    [[nodiscard]] std::shared_ptr<const RunRecord> sharedRun(const std::string& run_uuid) const;
     [[nodiscard]] const Unit* unit(const std::string& uuid) const;
     [[nodiscard]] const Meter* meter(const std::string& uuid) const;
     [[nodiscard]] const std::vector<LoadList>& loadLists() const; ///< in order of name
@@ -72,6 +78,14 @@ public:
     /// Forecast of a run as of `now_ms` from its analysis and its unit's fit, kept until the next change or another minute. Precondition: as
     /// analysis(). Valid until the next call for the run.
     [[nodiscard]] const RunForecast& forecast(const std::string& run_uuid, UtcMs now_ms) const;
+    /// How many readings unitFit() of these units, and with `with_runs` analysis() of their runs, would have to go through.
+    [[nodiscard]] std::size_t readingsToAnalyse(const std::vector<std::string>& unit_uuids, bool with_runs) const;
+    /// Works at a task, in another thread perhaps, and returns when it has ended.
+    using DoBeside = std::function<void(const std::function<void()>& work)>;
+    /// Computes these by `beside`, so that they are there when they are asked for. `goes_on` is asked before each unit, with how many are done. What
+    /// changed meanwhile is computed when it is asked for.
+    void analyseBeside(const std::vector<std::string>& unit_uuids, bool with_runs, const DoBeside& beside,
+                       const std::function<bool(std::size_t)>& goes_on);
     Result<std::vector<ReadingVersion>> history(const std::string& reading_uuid) const;
 
     // Undoable commands.
@@ -100,6 +114,11 @@ public:
     Result<void> withdrawReading(const std::string& reading_uuid, const QString& reason);
     /// Imports a run sheet's record; undoing withdraws the run.
     Result<RunRecord> import(const RunRecord& record);
+    /// As import() for many, each with an undo step of its own. The work is given to `beside`, which may do it in another thread and returns when it
+    /// has ended; until then nobody else reaches the logbook, and commands to it are refused. `goes_on` is asked there before each record; when
+    /// it says no, the records before stay. An outcome for each record that was taken up.
+    std::vector<Result<RunRecord>> importAll(const std::vector<RunRecord>& records, const DoBeside& beside,
+                                             const std::function<bool(std::size_t)>& goes_on);
 
     // Photos. Nothing of them is held here: lists and bytes are read from the file each time.
     /// Keeps a photo with a reading of the run, or waiting for the next one when `reading_uuid` is empty; the time that its
@@ -115,7 +134,9 @@ public:
     /// to the document comes of them.
     Result<ImportedTrace> importTrace(const std::string& run_uuid, const std::optional<std::string>& meter_uuid, const QString& path,
                                       const TraceDetection& detection, const TraceReadOptions& options);
-    [[nodiscard]] bool isImporting() const; ///< an import that lets events through is under way
+    /// Work that lets events through, such as an import, is under way: nobody may change the logbook of his own accord, as who follows logs does.
+    [[nodiscard]] bool isImporting() const;
+    void setHeld(bool held);
     Result<void> withdrawTrace(const Trace& trace);
     /// The log of the run that this file continues, or is: see trace_continued_by().
     Result<std::optional<Trace>> traceContinuedBy(const std::string& run_uuid, const QString& path) const;

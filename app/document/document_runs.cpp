@@ -26,6 +26,20 @@ QString edit_words(const Run& before, const Run& after) {
     return after.end == RunEnd::still_running ? QStringLiteral("reopen run") : QStringLiteral("end run");
 }
 
+Result<void> read_after_import(const Logbook& book, const std::vector<std::string>& unit_uuids, LogbookContent& content,
+                               std::map<std::string, SharedRuns>& runs) {
+    auto units = book.units();
+    if (!units) return units.error();
+    content.units = std::move(units).value();
+    auto meters = book.meters();
+    if (!meters) return meters.error();
+    content.meters = std::move(meters).value();
+    auto read = read_runs_of(book, unit_uuids);
+    if (!read) return read.error();
+    runs = std::move(read).value();
+    return {};
+}
+
 } // namespace
 
 Result<Run> Document::addRun(Run run) {
@@ -35,6 +49,7 @@ Result<Run> Document::addRun(Run run) {
     Change change;
     change.runs = true;
     const auto& stored = added.value();
+    change.units_of_runs = {stored.unit_uuid};
     state_->push(QStringLiteral("start %1").arg(kind_word(stored.kind)), change, run_withdrawn(stored.uuid, false),
                  run_withdrawn(stored.uuid, true));
     return added;
@@ -49,6 +64,7 @@ Result<void> Document::updateRun(const Run& run) {
     if (auto updated = state_->book->update(run); !updated) return updated;
     Change change;
     change.runs = true;
+    change.units_of_runs = {current->unit.uuid, run.unit_uuid};
     change.readings.push_back(run.uuid);
     state_->push(edit_words(before, run), change, [run](Logbook& book) { return book.update(run); },
                  [before](Logbook& book) { return book.update(before); });
@@ -60,23 +76,66 @@ Result<void> Document::withdrawRun(const std::string& uuid) {
     const auto* current = run(uuid);
     if (!current) return State::no_such("run");
     const auto kind = current->run.kind;
+    const std::string unit_uuid = current->unit.uuid;
     if (auto done = state_->book->set_run_withdrawn(uuid, true); !done) return done;
     Change change;
     change.runs = true;
+    change.units_of_runs = {unit_uuid};
     state_->push(QStringLiteral("withdraw %1").arg(kind_word(kind)), change, run_withdrawn(uuid, true),
                  run_withdrawn(uuid, false));
     return {};
 }
 
 Result<RunRecord> Document::import(const RunRecord& record) {
-    if (!state_->book) return State::nothing_open();
-    auto brought = state_->book->import(record);
-    if (!brought) return brought;
+    auto brought = importAll({record}, [](const std::function<void()>& work) { work(); },
+                             [](std::size_t) { return true; });
+    return std::move(brought.front());
+}
+
+std::vector<Result<RunRecord>> Document::importAll(const std::vector<RunRecord>& records, const DoBeside& beside,
+                                                   const std::function<bool(std::size_t)>& goes_on) {
+    std::vector<Result<RunRecord>> brought;
+    if (!state_->book) {
+        brought.assign(records.size(), Result<RunRecord>(State::nothing_open()));
+        return brought;
+    }
     Change change;
     change.units = change.meters = change.runs = true;
-    const auto& uuid = brought.value().run.uuid;
-    state_->push(QStringLiteral("import %1 of %2").arg(kind_word(record.run.kind), QString::fromStdString(record.unit.name)),
-                 change, run_withdrawn(uuid, false), run_withdrawn(uuid, true));
+    LogbookContent fresh;
+    std::map<std::string, SharedRuns> fresh_runs;
+    Result<void> outcome;
+    {
+        State::Lending lending(*state_);
+        Logbook& book = *lending.book;
+        beside([&] {
+            for (std::size_t i = 0; i < records.size() && goes_on(i); ++i) {
+                brought.push_back(book.import(records[i]));
+                if (brought.back()) change.units_of_runs.push_back(brought.back().value().unit.uuid);
+            }
+            if (change.units_of_runs.empty()) return;
+            outcome = read_after_import(book, change.units_of_runs, fresh, fresh_runs);
+        });
+    }
+    state_->keep_late_drafts();
+    if (change.units_of_runs.empty()) return brought;
+    for (const auto& each : brought) {
+        if (!each) continue;
+        const RunRecord& record = each.value();
+        Change own;
+        own.units = own.meters = own.runs = true;
+        own.units_of_runs = {record.unit.uuid};
+        const QString words = QStringLiteral("import %1 of %2").arg(kind_word(record.run.kind), QString::fromStdString(record.unit.name));
+        undo_stack_.push(new StoreCommand(*state_, words, own, run_withdrawn(record.run.uuid, false), run_withdrawn(record.run.uuid, true)));
+    }
+    state_->forget(change);
+    if (outcome) {
+        state_->units = std::move(fresh.units);
+        state_->meters = std::move(fresh.meters);
+        state_->put_runs(fresh_runs);
+    } else {
+        emit failed(QString::fromStdString(outcome.error().sentence()));
+    }
+    state_->announce(change, true);
     return brought;
 }
 

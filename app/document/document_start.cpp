@@ -23,6 +23,7 @@ Result<Run> Document::startRun(Run run, const std::optional<ReadingValues>& firs
         if (const auto hidden = state_->book->set_run_withdrawn(uuid, true); !hidden) {
             Change change;
             change.runs = true;
+            change.units_of_runs = {before.uuid};
             state_->applied(change);
         }
         return error;
@@ -36,6 +37,7 @@ Result<Run> Document::startRun(Run run, const std::optional<ReadingValues>& firs
     Change change;
     change.units = step_changes;
     change.runs = true;
+    change.units_of_runs = {before.uuid};
     if (step_changes)
         for (const auto* record : runs(before.uuid)) change.readings.push_back(record->run.uuid);
     change.readings.push_back(uuid);

@@ -4,6 +4,7 @@
 #include "document/same_record.h"
 
 #include <algorithm>
+#include <set>
 #include <utility>
 
 namespace ullage {
@@ -26,31 +27,21 @@ Error Document::State::no_such(const char* what) {
     return Error{Failure::not_found, std::string("this ") + what + " is no longer in the logbook", {}, {}};
 }
 
-Result<void> Document::State::take_over(Logbook opened) {
-    auto new_units = opened.units();
-    if (!new_units) return new_units.error();
-    auto new_meters = opened.meters();
-    if (!new_meters) return new_meters.error();
-    auto new_sheets = opened.pv_sheets();
-    if (!new_sheets) return new_sheets.error();
-    auto new_load_lists = opened.load_lists();
-    if (!new_load_lists) return new_load_lists.error();
-    auto new_records = opened.run_records();
-    if (!new_records) return new_records.error();
+void Document::State::take_over(OpenedLogbook opened) {
     document.undo_stack_.clear();
     displaced_told = false;
     unsettled_told.clear();
     analyses.clear();
     unit_fits.clear();
     forecasts.clear();
-    book.emplace(std::move(opened));
-    held = HeldFile(book->path());
-    units = std::move(new_units).value();
-    meters = std::move(new_meters).value();
-    pv_sheets = std::move(new_sheets).value();
-    load_lists = std::move(new_load_lists).value();
-    keep_runs(std::move(new_records).value());
-    return {};
+    path = opened.book.path();
+    book.emplace(std::move(opened.book));
+    held = HeldFile(path);
+    units = std::move(opened.content.units);
+    meters = std::move(opened.content.meters);
+    pv_sheets = std::move(opened.content.pv_sheets);
+    load_lists = std::move(opened.content.load_lists);
+    keep_runs(std::move(opened.content.runs));
 }
 
 void Document::State::push(const QString& text, const Change& change, StoreCommand::Step apply,
@@ -59,17 +50,32 @@ void Document::State::push(const QString& text, const Change& change, StoreComma
     applied(change);
 }
 
-void Document::State::applied(const Change& change) {
-    bool runs = change.runs;
-    // Each of these may reach a unit's fit: its claims bound it, its meters weigh it, its runs and their readings make it.
-    if (change.units || change.meters || runs || !change.readings.empty()) {
+void Document::State::forget(const Change& change) {
+    if (change.runs && change.units_of_runs.empty()) {
         unit_fits.clear();
         forecasts.clear();
-        // A projection rests on the unit's other runs.
-        std::erase_if(analyses, [](const auto& entry) {
-            return entry.second.energy.usable_fraction.kind == Kind::projected || !entry.second.curve_run_uuid.empty();
-        });
+        analyses.clear();
+        return;
     }
+    // A unit's fit rests on its claims, its runs and their meters, which its runs carry with them; forecasts and projections rest on it.
+    std::set<std::string> units_changed(change.units_of_runs.begin(), change.units_of_runs.end());
+    for (const auto& uuid : change.readings)
+        if (const auto* record = document.run(uuid)) units_changed.insert(record->unit.uuid);
+    for (const auto& uuid : units_changed) {
+        unit_fits.erase(uuid);
+        for (const auto* record : document.runs(uuid)) {
+            forecasts.erase(record->run.uuid);
+            const auto known = analyses.find(record->run.uuid);
+            if (known == analyses.end()) continue;
+            const RunAnalysis& analysis = known->second;
+            if (analysis.energy.usable_fraction.kind == Kind::projected || !analysis.curve_run_uuid.empty()) analyses.erase(known);
+        }
+    }
+    for (const auto& uuid : change.readings) analyses.erase(uuid);
+}
+
+void Document::State::applied(const Change& change) {
+    forget(change);
     Result<void> outcome;
     const auto also = [&outcome](Result<void> step) {
         if (outcome && !step) outcome = std::move(step);
@@ -78,20 +84,24 @@ void Document::State::applied(const Change& change) {
     if (change.meters) also(read_meters());
     if (change.pv_sheets) also(read_pv_sheets());
     if (change.load_lists) also(read_load_lists());
-    for (const auto& uuid : change.readings) analyses.erase(uuid);
-    if (!runs) {
+    std::vector<std::string> reordered; ///< units
+    if (!change.runs) {
         for (const auto& uuid : change.readings) {
             const auto* before = document.run(uuid);
             const auto moment = before ? first_moment(*before) : std::nullopt;
             also(read_run(uuid));
             const auto* after = document.run(uuid);
             // The first reading decides the order and numbers of a unit's runs.
-            runs = runs || (after && first_moment(*after) != moment);
+            if (after && first_moment(*after) != moment) reordered.push_back(after->unit.uuid);
         }
     }
-    if (runs) also(read_runs());
+    if (change.runs) also(read_runs(change.units_of_runs));
+    else if (!reordered.empty()) also(read_runs(reordered));
     if (!outcome) emit document.failed(QString::fromStdString(outcome.error().sentence()));
+    announce(change, change.runs || !reordered.empty());
+}
 
+void Document::State::announce(const Change& change, bool runs) {
     if (change.units) emit document.unitsChanged();
     if (change.meters) emit document.metersChanged();
     if (change.pv_sheets) emit document.pvSheetsChanged();
@@ -114,7 +124,11 @@ Change Document::State::change_of_runs(bool (*uses)(const RunRecord&, const std:
     Change change;
     change.runs = true;
     for (const auto& record : records)
-        if (uses(*record, uuid)) change.readings.push_back(record->run.uuid);
+        if (uses(*record, uuid)) {
+            change.readings.push_back(record->run.uuid);
+            if (change.units_of_runs.empty() || change.units_of_runs.back() != record->unit.uuid) change.units_of_runs.push_back(record->unit.uuid);
+        }
+    change.runs = !change.readings.empty();
     return change;
 }
 
@@ -146,10 +160,16 @@ Result<void> Document::State::read_pv_sheets() {
     return {};
 }
 
-Result<void> Document::State::read_runs() {
-    auto read = book->run_records();
-    if (!read) return read.error();
-    keep_runs(std::move(read).value());
+Result<void> Document::State::read_runs(const std::vector<std::string>& unit_uuids) {
+    if (unit_uuids.empty()) {
+        auto read = read_content(*book);
+        if (!read) return read.error();
+        keep_runs(std::move(read.value().runs));
+    } else {
+        const auto read = read_runs_of(*book, unit_uuids);
+        if (!read) return read.error();
+        put_runs(read.value());
+    }
     std::erase_if(analyses, [this](const auto& entry) { return !record_at.contains(entry.first); });
     return {};
 }
@@ -163,15 +183,28 @@ Result<void> Document::State::read_run(const std::string& run_uuid) {
     return {};
 }
 
-void Document::State::keep_runs(std::vector<RunRecord> read) {
-    std::vector<std::shared_ptr<const RunRecord>> kept;
-    kept.reserve(read.size());
-    for (RunRecord& record : read) {
-        const auto before = record_at.find(record.run.uuid);
-        const bool same = before != record_at.end() && same_record(*records[before->second], record);
-        kept.push_back(same ? records[before->second] : std::make_shared<const RunRecord>(std::move(record)));
+void Document::State::put_runs(const std::map<std::string, SharedRuns>& fresh) {
+    SharedRuns all;
+    all.reserve(records.size());
+    for (const Unit& unit : units) {
+        if (const auto found = fresh.find(unit.uuid); found != fresh.end()) {
+            all.insert(all.end(), found->second.begin(), found->second.end());
+        } else if (const auto known = records_of.find(unit.uuid); known != records_of.end()) {
+            const auto first = records.begin() + static_cast<std::ptrdiff_t>(known->second.first);
+            all.insert(all.end(), first, first + static_cast<std::ptrdiff_t>(known->second.second));
+        }
     }
-    records = std::move(kept);
+    keep_runs(std::move(all));
+}
+
+void Document::State::keep_runs(SharedRuns read) {
+    for (auto& record : read) {
+        const auto before = record_at.find(record->run.uuid);
+        if (before == record_at.end()) continue;
+        const auto& known = records[before->second];
+        if (known != record && same_record(*known, *record)) record = known;
+    }
+    records = std::move(read);
     record_at.clear();
     records_of.clear();
     for (std::size_t i = 0; i < records.size(); ++i) {

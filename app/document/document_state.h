@@ -2,9 +2,11 @@
 #pragma once
 
 #include "document/document.h"
+#include "document/logbook_content.h"
 #include "document/store_command.h"
 #include "exchange/replacing.h"
 
+#include <filesystem>
 #include <map>
 #include <memory>
 #include <optional>
@@ -22,8 +24,8 @@ struct Document::State final : CommandHost {
     void applied(const Change& change) override;
     void refused(const Error& error, bool forward, bool try_again) override;
 
-    /// Takes over an opened file with all its content; on failure nothing changes.
-    Result<void> take_over(Logbook opened);
+    /// Takes over an opened file with all its content.
+    void take_over(OpenedLogbook opened);
     /// Puts a command that the store has just taken on the stack and announces it.
     void push(const QString& text, const Change& change, StoreCommand::Step apply, StoreCommand::Step revert);
     /// The error of a command without a logbook.
@@ -37,20 +39,27 @@ struct Document::State final : CommandHost {
     Result<void> read_meters();
     Result<void> read_pv_sheets();
     Result<void> read_load_lists();
-    Result<void> read_runs();
+    /// Reads the runs of these units anew, of all where there are none.
+    Result<void> read_runs(const std::vector<std::string>& unit_uuids);
     Result<void> read_run(const std::string& run_uuid);
-    /// Takes over all runs as read; those that are as they were stay the same objects.
-    void keep_runs(std::vector<RunRecord> read);
+    /// Puts these units' runs in the place of those known. `units` is up to date already.
+    void put_runs(const std::map<std::string, SharedRuns>& fresh);
+    /// Takes over all runs; those that are as they were stay the same objects.
+    void keep_runs(SharedRuns read);
+    /// What rests on what changed is computed anew when it is asked for.
+    void forget(const Change& change);
+    void announce(const Change& change, bool runs);
 
     Document& document;
     const Clock& clock;
     std::optional<Logbook> book;
     HeldFile held; ///< keeps exports off the open file
+    std::filesystem::path path; ///< of the book, also while it is lent
     std::vector<Unit> units;
     std::vector<Meter> meters;
     std::vector<PvSheet> pv_sheets;
     std::vector<LoadList> load_lists;
-    std::vector<std::shared_ptr<const RunRecord>> records; ///< in the order of Document::runs(); replaced, never altered
+    SharedRuns records; ///< in the order of Document::runs()
     std::map<std::string, std::size_t> record_at;   ///< run uuid to place in `records`
     std::map<std::string, std::pair<std::size_t, std::size_t>> records_of; ///< unit uuid to its first place in `records` and how many
     std::map<std::string, RunAnalysis> analyses;    ///< of runs that were asked for since their last change
@@ -59,6 +68,22 @@ struct Document::State final : CommandHost {
     bool importing = false;
     bool displaced_told = false;
     std::string unsettled_told; ///< what kept the last entries from the file, so that it is said once
+    bool lent = false; ///< the logbook is with another thread, and `book` is empty
+    std::map<std::string, QString> late_drafts; ///< drafts to be kept when it is back, by run uuid
+    /// While it lives the logbook is out of everybody's reach but its holder's, who may be another thread.
+    struct Lending {
+        explicit Lending(State& state_) : state(state_), book(std::exchange(state_.book, std::nullopt)) { state.lent = state.importing = true; }
+        ~Lending() {
+            state.book = std::move(book);
+            state.lent = state.importing = false;
+        }
+        Lending(const Lending&) = delete;
+        Lending& operator=(const Lending&) = delete;
+
+        State& state;
+        std::optional<Logbook> book;
+    };
+    void keep_late_drafts();
     enum class PutBack { nothing, undo, redo } put_back = PutBack::nothing;
 };
 

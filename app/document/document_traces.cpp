@@ -39,6 +39,8 @@ Result<ImportedTrace> Document::importTrace(const std::string& run_uuid, const s
 
 bool Document::isImporting() const { return state_->importing; }
 
+void Document::setHeld(bool held) { state_->importing = held; }
+
 Result<void> Document::withdrawTrace(const Trace& trace) {
     if (!state_->book) return State::nothing_open();
     if (const auto done = state_->book->set_trace_withdrawn(trace.uuid, true); !done) return done;

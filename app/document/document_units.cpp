@@ -60,6 +60,7 @@ Result<void> Document::withdrawUnit(const std::string& uuid) {
     if (auto done = state_->book->set_unit_withdrawn(uuid, true); !done) return done;
     Change change;
     change.units = change.runs = true;
+    change.units_of_runs = {uuid};
     state_->push(named("withdraw unit", name), change, unit_withdrawn(uuid, true), unit_withdrawn(uuid, false));
     return {};
 }

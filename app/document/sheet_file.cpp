@@ -3,7 +3,6 @@
 
 #include "document/document.h"
 #include "exchange/load_list_file.h"
-#include "exchange/run_sheet.h"
 #include "exchange/whole_file.h"
 #include "style/file_names.h"
 
@@ -40,14 +39,10 @@ Result<LoadList> import_load_list_file(Document& document, const QString& path) 
     return document.addLoadList(std::move(list).value());
 }
 
-Result<ImportedSheet> import_sheet_file(Document& document, const QString& path) {
+Result<SheetImport> read_sheet_file(const QString& path) {
     const auto text = text_of(path, "run sheet");
     if (!text) return text.error();
-    const auto sheet = read_run_sheet(text.value(), QFileInfo(path).fileName().toStdString());
-    if (!sheet) return sheet.error();
-    const auto brought = document.import(sheet.value().record);
-    if (!brought) return brought.error();
-    return ImportedSheet{brought.value().run.uuid, sheet.value().notices};
+    return read_run_sheet(text.value(), QFileInfo(path).fileName().toStdString());
 }
 
 Result<void> export_sheet_file(const Document& document, const std::string& run_uuid, const QString& path) {

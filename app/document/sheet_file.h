@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "exchange/run_sheet.h"
 #include "model/load_list.h"
 
 #include <QString>
@@ -13,14 +14,8 @@ namespace ullage {
 
 class Document;
 
-/// What came of importing one run sheet.
-struct ImportedSheet {
-    std::string run_uuid;
-    std::vector<std::string> notices; ///< what a person should be told
-};
-
-/// Reads a run sheet from a file and imports it. Files over 64 MB are refused: no run sheet is that long.
-Result<ImportedSheet> import_sheet_file(Document& document, const QString& path);
+/// Reads a run sheet from a file; any thread. Files over 64 MB are refused: no run sheet is that long.
+Result<SheetImport> read_sheet_file(const QString& path);
 
 /// Whether a file looks like a run sheet: among its first lines is one that names a unit. A log of a meter has none.
 [[nodiscard]] bool is_run_sheet_file(const QString& path);

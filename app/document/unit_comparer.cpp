@@ -82,12 +82,19 @@ void UnitComparer::forgetJoined() {
     analyses_.clear();
 }
 
+Result<OtherLogbook> UnitComparer::look_into(const QString& path) const {
+    if (!reader_) return look_into_logbook(path, document_.clock());
+    auto read = reader_(path);
+    if (!read) return Error{Failure::refused, "reading this logbook was cancelled; its units are not compared", path.toStdString(), {}};
+    return std::move(*read);
+}
+
 Result<void> UnitComparer::addLogbook(const QString& path) {
     if (document_.isOpen() && same_file(path, document_.path()))
         return Error{Failure::refused, "this logbook is the one that is open; its units are compared already", path.toStdString(), {}};
     if (std::ranges::any_of(logbooks_, [&](const OtherLogbook& known) { return known.trouble.isEmpty() && same_file(known.path, path); }))
         return Error{Failure::refused, "the units of this logbook are compared already", path.toStdString(), {}};
-    auto read = look_into_logbook(path, document_.clock());
+    auto read = look_into(path);
     if (!read) return read.error();
     std::erase_if(logbooks_, [&](const OtherLogbook& known) { return same_file(known.path, path); });
     logbooks_.push_back(std::move(read).value());
@@ -103,13 +110,14 @@ void UnitComparer::removeLogbook(const QString& path) {
 }
 
 void UnitComparer::setLogbooks(const QStringList& paths) {
-    logbooks_.clear();
+    std::vector<OtherLogbook> logbooks;
     for (const QString& path : paths) {
         if (document_.isOpen() && same_file(path, document_.path())) continue;
-        auto read = look_into_logbook(path, document_.clock());
-        if (read) logbooks_.push_back(std::move(read).value());
-        else logbooks_.push_back({path, QString::fromStdString(read.error().sentence()), {}, {}});
+        auto read = look_into(path);
+        if (read) logbooks.push_back(std::move(read).value());
+        else logbooks.push_back({path, QString::fromStdString(read.error().sentence()), {}, {}});
     }
+    logbooks_ = std::move(logbooks);
     forgetJoined();
     emit logbooksChanged();
 }
@@ -153,7 +161,7 @@ const UnitComparer::Joined& UnitComparer::joined() {
     return *joined_;
 }
 
-std::vector<UnitComparer::SharedRuns> UnitComparer::waiting(CompareRows rows) {
+std::vector<SharedRuns> UnitComparer::waiting(CompareRows rows) {
     std::vector<SharedRuns> found;
     const KeptUnits& known = kept(rows);
     for (const SharedRuns& runs : joined().units) {

@@ -11,10 +11,12 @@
 
 #include <array>
 #include <cstddef>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 class QTimer;
@@ -32,7 +34,10 @@ public:
 
     /// The logbooks beside the document's own, in order of adding; one that could not be read says why and brings nothing.
     [[nodiscard]] const std::vector<OtherLogbook>& logbooks() const { return logbooks_; }
-    /// Reads one more. Errors: refused where it is the open one or is there already; as look_into_logbook.
+    /// How a logbook is read: by look_into_logbook, unless set, such as in a thread of its own. Nothing where that was cancelled.
+    using Reader = std::function<std::optional<Result<OtherLogbook>>(const QString& path)>;
+    void setReader(Reader reader) { reader_ = std::move(reader); }
+    /// Reads one more. Errors: refused where it is the open one, is there already or its reading was cancelled; as look_into_logbook.
     Result<void> addLogbook(const QString& path);
     void removeLogbook(const QString& path);
     /// Reads these in place of those before, such as after a start of the program.
@@ -67,7 +72,6 @@ signals:
     void failed(const QString& sentence); ///< comparing gave up; ended() follows
 
 private:
-    using SharedRuns = std::vector<std::shared_ptr<const RunRecord>>;
     struct Joined;
     struct Work;
     /// What a unit's runs gave, for as long as they stay as they are.
@@ -85,7 +89,10 @@ private:
     void keep(CompareRows rows, const std::vector<SharedRuns>& units, std::vector<std::optional<ComparedUnit>> compared);
     void finish(const Work* work);
 
+    [[nodiscard]] Result<OtherLogbook> look_into(const QString& path) const;
+
     Document& document_;
+    Reader reader_;
     std::vector<OtherLogbook> logbooks_;
     std::unique_ptr<Joined> joined_;
     std::array<KeptUnits, 2> kept_;

@@ -12,9 +12,11 @@
 #include "pages/comparison_choice.h"
 #include "pages/comparison_overlays.h"
 #include "pages/page_head.h"
+#include "services/background_work.h"
 
 #include <QButtonGroup>
 #include <QComboBox>
+#include <QFileInfo>
 #include <QLabel>
 #include <QPushButton>
 #include <QSortFilterProxyModel>
@@ -42,6 +44,10 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
       table_(new QTableView(this)), bars_(new BarChart(this)), pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)),
       errors_(new LineChart(this)), fractions_(new LineChart(this)), refresh_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("comparisonPage"));
+    comparer_.setReader([this](const QString& path) {
+        return result_beside(this, tr("Reading %1").arg(QFileInfo(path).fileName()),
+                             [&](WorkProgress&) { return look_into_logbook(path, document_.clock()); });
+    });
     sorted_->setSourceModel(model_);
     sorted_->setSortRole(SortRole);
     build();
@@ -87,10 +93,9 @@ void ComparisonPage::refresh() {
     stale_ = true;
     if (!isVisible()) return;
     stale_ = false;
-    if (const QStringList paths = std::exchange(other_logbooks_, {}); !paths.isEmpty()) {
-        comparer_.setLogbooks(paths); // which comes back here
-        for (const OtherLogbook& other : comparer_.logbooks())
-            if (!other.trouble.isEmpty()) emit refused(other.trouble);
+    if (!other_logbooks_.isEmpty()) {
+        // Reading lets events through, which a page that is about to be shown must not.
+        QTimer::singleShot(0, this, &ComparisonPage::readOtherLogbooks);
         return;
     }
     const std::size_t waiting = comparer_.waitingUnits(rows());
@@ -112,6 +117,14 @@ void ComparisonPage::refresh() {
     }
     if (stopped_ && !comparer_.isWorking()) comparing_bar_->showStopped(static_cast<int>(waiting));
     else comparer_.start(rows());
+}
+
+void ComparisonPage::readOtherLogbooks() {
+    const QStringList paths = std::exchange(other_logbooks_, {});
+    if (paths.isEmpty()) return;
+    comparer_.setLogbooks(paths); // which comes back to refresh()
+    for (const OtherLogbook& other : comparer_.logbooks())
+        if (!other.trouble.isEmpty()) emit refused(other.trouble);
 }
 
 void ComparisonPage::showComparison() {

@@ -45,6 +45,7 @@ public:
 
     /// Brings the page up to date at once where it is in sight, else when it comes in sight.
     void refresh();
+    void readOtherLogbooks();
     /// Compares the units of these logbooks too; each that cannot be read is told by refused().
     void addLogbooks(const QStringList& paths);
     /// The same from an earlier session, read when the page comes in sight; nothing is chosen by it.

@@ -18,6 +18,7 @@
 #include "pages/unit_page.h"
 #include "pages/welcome_page.h"
 #include "services/awake.h"
+#include "services/background_work.h"
 #include "services/log_follower.h"
 #include "services/notifier.h"
 #include "services/reminders.h"
@@ -47,6 +48,7 @@ namespace {
 
 constexpr int side_px = 216;
 constexpr int widest_side_px = 420;
+constexpr std::size_t most_analysed_at_once = 2000; ///< readings that are analysed while the window waits
 
 } // namespace
 
@@ -269,8 +271,29 @@ void MainWindow::row_chosen(const QModelIndex& index) {
     }
 }
 
+bool MainWindow::analyse_first(const std::vector<std::string>& unit_uuids, bool with_runs) {
+    const std::size_t readings = document_.readingsToAnalyse(unit_uuids, with_runs);
+    if (readings <= most_analysed_at_once) return true;
+    bool cancelled = false;
+    WorkProgress* analysing = nullptr;
+    document_.analyseBeside(
+        unit_uuids, with_runs,
+        [&](const std::function<void()>& work) {
+            work_beside(this, tr("Analysing %1 readings").arg(readings), [&](WorkProgress& progress) {
+                analysing = &progress;
+                work();
+                cancelled = progress.cancelled();
+            });
+        },
+        [&](std::size_t done) {
+            analysing->at(static_cast<std::int64_t>(done), static_cast<std::int64_t>(unit_uuids.size()));
+            return !analysing->cancelled();
+        });
+    return !cancelled;
+}
+
 void MainWindow::showUnit(const std::string& unit_uuid) {
-    if (!document_.unit(unit_uuid)) return;
+    if (!document_.unit(unit_uuid) || !analyse_first({unit_uuid}, true)) return select_in_tree();
     unit_uuid_ = unit_uuid;
     run_uuid_.clear();
     unit_page_->showUnit(unit_uuid);
@@ -281,6 +304,9 @@ void MainWindow::showUnit(const std::string& unit_uuid) {
 
 void MainWindow::showRun(const std::string& run_uuid) {
     const auto* record = document_.run(run_uuid);
+    if (!record) return;
+    if (const std::string unit = record->unit.uuid; !analyse_first({unit}, true)) return select_in_tree();
+    record = document_.run(run_uuid);
     if (!record) return;
     unit_uuid_ = record->unit.uuid;
     const bool other = run_uuid_ != run_uuid || pages_->currentWidget() != run_page_;

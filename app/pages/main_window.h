@@ -11,6 +11,7 @@
 #include <functional>
 #include <memory>
 #include <string>
+#include <vector>
 
 class QActionGroup;
 class QLabel;
@@ -111,6 +112,8 @@ private:
     void logbook_opened();
     void logbook_closed();
     void content_changed();
+    /// Computes what pages show of these units beside the window, where there is much of it; false where that was cancelled.
+    [[nodiscard]] bool analyse_first(const std::vector<std::string>& unit_uuids, bool with_runs);
     void row_chosen(const QModelIndex& index);
     void select_in_tree();
     void show_default_page();

@@ -11,6 +11,7 @@
 #include "pages/message_bar.h"
 #include "pages/run_page.h"
 #include "pages/welcome_page.h"
+#include "services/background_work.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "style/file_names.h"
@@ -35,6 +36,30 @@ QStringList log_suffixes() {
 }
 QString sheet_filter() { return MainWindow::tr("Run sheets (*.csv);;All files (*)"); }
 
+/// Run sheets that could be read, place for place, and why others could not.
+struct ReadSheets {
+    QStringList paths;
+    std::vector<RunRecord> records;
+    std::vector<std::vector<std::string>> notices;
+    QStringList refusals;
+};
+
+ReadSheets read_sheets(const QStringList& paths, WorkProgress& progress) {
+    ReadSheets read;
+    for (qsizetype i = 0; i < paths.size() && !progress.cancelled(); ++i) {
+        progress.at(i, paths.size());
+        auto sheet = read_sheet_file(paths[i]);
+        if (!sheet) {
+            read.refusals << QString::fromStdString(sheet.error().sentence());
+            continue;
+        }
+        read.paths << paths[i];
+        read.records.push_back(std::move(sheet.value().record));
+        read.notices.push_back(std::move(sheet.value().notices));
+    }
+    return read;
+}
+
 } // namespace
 
 QString MainWindow::start_folder() const {
@@ -54,7 +79,13 @@ void MainWindow::open_logbook() {
 }
 
 void MainWindow::openLogbook(const QString& path) {
-    const auto opened = document_.open(path);
+    // Opening the open one again shows it anew.
+    if (document_.isOpenAt(path)) return tell(document_.open(path));
+    auto found = result_beside(this, tr("Opening %1").arg(QFileInfo(path).fileName()),
+                               [&](WorkProgress&) { return ullage::open_logbook(path, document_.clock()); });
+    if (!found) return messages_->showNote(tr("%1 was not opened.").arg(QFileInfo(path).fileName()));
+    const Result<void> opened = *found ? Result<void>() : Result<void>(found->error());
+    if (*found) document_.adopt(std::move(*found).value());
     if (!opened && opened.error().failure == Failure::not_found) {
         settings_.removeRecentFile(path);
         welcome_page_->setRecentFiles(settings_.recentFiles());
@@ -136,18 +167,47 @@ void MainWindow::importSheets(const QStringList& paths) {
         messages_->showError(tr("A run sheet needs a logbook to go into: choose Logbook, New or Open first."));
         return;
     }
+    ReadSheets sheets;
+    const QString words = paths.size() == 1 ? tr("Importing %1").arg(QFileInfo(paths.constFirst()).fileName())
+                                            : tr("Importing %1 run sheets").arg(paths.size());
+    bool stopped = false;
+    work_beside(this, words, [&](WorkProgress& progress) {
+        sheets = read_sheets(paths, progress);
+        stopped = progress.cancelled();
+    });
+    if (stopped) return messages_->showNote(tr("Nothing was imported."));
+    for (const QString& refusal : sheets.refusals) messages_->showError(refusal);
+    if (sheets.records.empty()) return;
+    WorkProgress* importing = nullptr;
+    const auto brought = document_.importAll(
+        sheets.records,
+        [&](const std::function<void()>& work) {
+            work_beside(this, words, [&](WorkProgress& progress) {
+                importing = &progress;
+                work();
+            });
+        },
+        [&](std::size_t done) {
+            importing->at(static_cast<std::int64_t>(done), static_cast<std::int64_t>(sheets.records.size()));
+            return !importing->cancelled();
+        });
     std::string shown;
-    for (const auto& path : paths) {
-        const auto imported = import_sheet_file(document_, path);
-        if (!imported) {
-            messages_->showError(QString::fromStdString(imported.error().sentence()));
+    std::size_t whole = 0;
+    for (std::size_t i = 0; i < brought.size(); ++i) {
+        if (!brought[i]) {
+            messages_->showError(QString::fromStdString(brought[i].error().sentence()));
             continue;
         }
-        shown = imported.value().run_uuid;
-        settings_.setFolderOf(path);
-        for (const auto& notice : imported.value().notices)
-            messages_->showNote(QStringLiteral("%1, %2").arg(QFileInfo(path).fileName(), QString::fromStdString(notice)));
+        ++whole;
+        shown = brought[i].value().run.uuid;
+        for (const auto& notice : sheets.notices[i])
+            messages_->showNote(QStringLiteral("%1, %2").arg(QFileInfo(sheets.paths[static_cast<qsizetype>(i)]).fileName(), QString::fromStdString(notice)));
     }
+    if (whole > 0) settings_.setFolderOf(paths.constFirst());
+    if (brought.size() < sheets.records.size())
+        messages_->showNote(tr("Stopped: %1 of %2 run sheets are in the logbook, each whole; Edit, Undo takes them out one by one.")
+                                .arg(whole)
+                                .arg(paths.size()));
     if (!shown.empty()) showRun(shown);
 }
 

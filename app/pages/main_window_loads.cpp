@@ -88,6 +88,10 @@ void MainWindow::connect_sizing_page() {
 
 void MainWindow::showSizing() {
     if (!document_.isOpen()) return;
+    std::vector<std::string> units;
+    if (!document_.loadLists().empty())
+        for (const Unit& unit : document_.units()) units.push_back(unit.uuid);
+    if (!analyse_first(units, false)) return select_in_tree();
     pages_->setCurrentWidget(sizing_page_);
     sizing_page_->refresh();
     select_in_tree();

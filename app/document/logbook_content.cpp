@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "document/logbook_content.h"
+
+#include <QFile>
+
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+SharedRuns shared_runs(std::vector<RunRecord> records) {
+    SharedRuns runs;
+    runs.reserve(records.size());
+    for (RunRecord& record : records) runs.push_back(std::make_shared<const RunRecord>(std::move(record)));
+    return runs;
+}
+
+} // namespace
+
+Result<OpenedLogbook> open_logbook(const QString& path, const Clock& clock) {
+    auto book = Logbook::open(QFile::encodeName(path).toStdString(), OpenMode::record, clock);
+    if (!book) return book.error();
+    auto content = read_content(book.value());
+    if (!content) return content.error();
+    return OpenedLogbook{std::move(book).value(), std::move(content).value()};
+}
+
+Result<LogbookContent> read_content(const Logbook& book) {
+    auto units = book.units();
+    if (!units) return units.error();
+    auto meters = book.meters();
+    if (!meters) return meters.error();
+    auto pv_sheets = book.pv_sheets();
+    if (!pv_sheets) return pv_sheets.error();
+    auto load_lists = book.load_lists();
+    if (!load_lists) return load_lists.error();
+    auto records = book.run_records();
+    if (!records) return records.error();
+    return LogbookContent{std::move(units).value(), std::move(meters).value(), std::move(pv_sheets).value(), std::move(load_lists).value(),
+                          shared_runs(std::move(records).value())};
+}
+
+Result<std::map<std::string, SharedRuns>> read_runs_of(const Logbook& book, const std::vector<std::string>& unit_uuids) {
+    std::map<std::string, SharedRuns> runs;
+    for (const std::string& uuid : unit_uuids) {
+        if (runs.contains(uuid)) continue;
+        auto records = book.run_records(uuid);
+        if (!records) return records.error();
+        runs.emplace(uuid, shared_runs(std::move(records).value()));
+    }
+    return runs;
+}
+
+} // namespace ullage

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "store/logbook.h"
+
+#include <QString>
+
+#include <map>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// Runs that several threads may hold: replaced, never altered.
+using SharedRuns = std::vector<std::shared_ptr<const RunRecord>>;
+
+/// All that a document keeps of a logbook, without what is withdrawn.
+struct LogbookContent {
+    std::vector<Unit> units;
+    std::vector<Meter> meters;
+    std::vector<PvSheet> pv_sheets;
+    std::vector<LoadList> load_lists;
+    SharedRuns runs; ///< those of a unit stand together, the units in the order of `units`
+};
+
+/// A file open for recording with what it holds, on its way to a document.
+struct OpenedLogbook {
+    Logbook book;
+    LogbookContent content;
+};
+
+/// Opens and reads a whole logbook; any thread. Errors: those of Logbook::open and of its lists.
+[[nodiscard]] Result<OpenedLogbook> open_logbook(const QString& path, const Clock& clock);
+
+/// The content of an open file. Errors: those of its lists.
+[[nodiscard]] Result<LogbookContent> read_content(const Logbook& book);
+
+/// The runs of these units by unit uuid; a unit without runs has none there.
+[[nodiscard]] Result<std::map<std::string, SharedRuns>> read_runs_of(const Logbook& book, const std::vector<std::string>& unit_uuids);
+
+} // namespace ullage
