@@ -32,8 +32,8 @@ QLabel* words_label(const char* name, const QString& words) {
 
 } // namespace
 
-PhotoDialog::PhotoDialog(const Photo& photo, QImage image, const std::string& zone, QWidget* parent)
-    : QDialog(parent), image_(std::move(image)), scroll_(new QScrollArea), picture_label_(new QLabel),
+PhotoDialog::PhotoDialog(const Photo& photo, ShownPhoto shown, const std::string& zone, QWidget* parent)
+    : QDialog(parent), shown_(std::move(shown)), scroll_(new QScrollArea), picture_label_(new QLabel),
       message_label_(words_label("photoMessageLabel", {})) {
     setObjectName(QStringLiteral("photoDialog"));
     const QString name = QString::fromStdString(photo.file_name);
@@ -54,7 +54,9 @@ PhotoDialog::PhotoDialog(const Photo& photo, QImage image, const std::string& zo
     auto* name_label = words_label("photoNameLabel", name);
     column->addWidget(name_label);
     QString about = photo_size_words(photo.size_bytes);
-    if (!image_.isNull()) about += tr(", %1 x %2 pixels").arg(image_.width()).arg(image_.height());
+    if (shown_.whole.isValid()) about += tr(", %1 x %2 pixels").arg(shown_.whole.width()).arg(shown_.whole.height());
+    if (!shown_.image.isNull() && shown_.image.width() < shown_.whole.width())
+        about += tr(", shown at %1 % of its size; Save photo writes it whole").arg(qRound(100.0 * shown_.image.width() / shown_.whole.width()));
     about += photo.taken ? tr(", taken %1").arg(photo_moment_words(*photo.taken, zone)) : tr(", no time in it");
     auto* about_label = words_label("photoAboutLabel", about);
     set_text_style(*about_label, Tone::soft, TextSize::caption);
@@ -88,8 +90,12 @@ PhotoDialog::PhotoDialog(const Photo& photo, QImage image, const std::string& zo
     buttons->addWidget(close);
     column->addLayout(buttons);
 
-    if (image_.isNull()) {
-        picture_label_->setText(tr("This picture is damaged and cannot be shown. Its file is kept in the logbook as it came."));
+    if (shown_.image.isNull()) {
+        picture_label_->setText(
+            shown_.too_large
+                ? tr("This picture is too large to be shown here: it would take more than %1 MB of memory. Save photo writes it to a file, whole.")
+                      .arg(photo_memory_mb)
+                : tr("This picture is damaged and cannot be shown. Its file is kept in the logbook as it came."));
         picture_label_->adjustSize();
         fit_button_->setEnabled(false);
         whole_button_->setEnabled(false);
@@ -133,11 +139,13 @@ void PhotoDialog::showWhole() {
 void PhotoDialog::show_picture() {
     fit_button_->setChecked(fitted_);
     whole_button_->setChecked(!fitted_);
-    if (image_.isNull()) return;
+    if (shown_.image.isNull()) return;
     const qreal ratio = devicePixelRatioF();
     const QSize room = scroll_->maximumViewportSize() * ratio;
-    const bool smaller = fitted_ && (image_.width() > room.width() || image_.height() > room.height());
-    QPixmap shown = QPixmap::fromImage(smaller ? image_.scaled(room, Qt::KeepAspectRatio, Qt::SmoothTransformation) : image_);
+    const bool smaller = fitted_ && (shown_.image.width() > room.width() || shown_.image.height() > room.height());
+    QPixmap shown = QPixmap::fromImage(
+        smaller ? shown_.fitted.scaled(shown_.image.size().scaled(room, Qt::KeepAspectRatio), Qt::IgnoreAspectRatio, Qt::SmoothTransformation)
+                : shown_.image);
     shown.setDevicePixelRatio(ratio);
     picture_label_->setPixmap(shown);
     picture_label_->adjustSize();

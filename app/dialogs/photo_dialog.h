@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "model/photo.h"
+#include "dialogs/photo_image.h"
 
 #include <QDialog>
-#include <QImage>
 
 #include <string>
 
@@ -16,14 +15,14 @@ namespace ullage {
 
 enum class Tone;
 
-/// A photo in full size: fitted to the window (F) or one picture point to one of the screen (1), with its name, size and the
+/// A photo in full size: fitted to the window (F) or one picture point to one of the screen (1; of a photo over photo_shown_pixels, which is halved, as large as it was decoded), with its name, size and the
 /// camera's time below. It never touches the store: on withdrawAsked() the caller withdraws the photo and closes the
 /// dialog, or calls refuse(); on saveAsked() it writes the photo's bytes to a file and calls tell() or refuse().
 class PhotoDialog final : public QDialog {
     Q_OBJECT
 public:
-    /// A null `image` stands for a picture that cannot be shown, and the dialog says so. Times are written in `zone`.
-    PhotoDialog(const Photo& photo, QImage image, const std::string& zone, QWidget* parent = nullptr);
+    /// A picture that cannot be shown is a null image, and the dialog says so. Times are written in `zone`.
+    PhotoDialog(const Photo& photo, ShownPhoto shown, const std::string& zone, QWidget* parent = nullptr);
 
     void refuse(const QString& sentence);
     void tell(const QString& sentence); ///< what has been done
@@ -46,7 +45,7 @@ private:
     void show_message(const QString& sentence, Tone tone);
     QPushButton* add_zoom(const QString& words, const char* name, Qt::Key key, void (PhotoDialog::*does)());
 
-    QImage image_;
+    ShownPhoto shown_;
     bool fitted_ = true;
     QScrollArea* scroll_;
     QLabel *picture_label_, *message_label_;

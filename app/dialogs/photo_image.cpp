@@ -1,39 +1,84 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "dialogs/photo_image.h"
 
-#include "model/photo.h"
-
 #include <QBuffer>
 #include <QByteArray>
 #include <QImageReader>
 
-#include <algorithm>
+#include <utility>
 
 namespace ullage {
 
 namespace {
 
-/// Enough for the most pixels that a logbook takes, 8 bytes each at the deepest PNG.
-constexpr int allocation_mb = static_cast<int>(photo_limit_pixels * 8 / 1'000'000);
+/// Bytes that come to an end when nobody wants them any more: no decoder can be stopped otherwise.
+class StoppableBuffer final : public QBuffer {
+public:
+    StoppableBuffer(QByteArray* bytes, const std::atomic<bool>* cancelled) : QBuffer(bytes), cancelled_(cancelled) {}
+
+protected:
+    qint64 readData(char* data, qint64 most) override { return cancelled_ != nullptr && *cancelled_ ? -1 : QBuffer::readData(data, most); }
+
+private:
+    const std::atomic<bool>* cancelled_;
+};
+
+std::int64_t pixels_of(QSize size) { return std::int64_t{size.width()} * size.height(); }
+
+QSize halved_to(QSize size, std::int64_t most_pixels) {
+    // JPEG is decoded at a half, a quarter or an eighth for less than the whole costs.
+    while (pixels_of(size) > most_pixels) size = {(size.width() + 1) / 2, (size.height() + 1) / 2};
+    return size;
+}
+
+bool needs_too_much(QSize whole, QImage::Format format) {
+    const int bytes_each = format == QImage::Format_Invalid ? 4 : QImage::toPixelFormat(format).bitsPerPixel() / 8;
+    return pixels_of(whole) * bytes_each > std::int64_t{photo_memory_mb} << 20;
+}
+
+/// As the screen wants it, so that showing it copies nothing.
+QImage for_screen(QImage image) {
+    const QImage::Format format = image.hasAlphaChannel() ? QImage::Format_ARGB32_Premultiplied : QImage::Format_RGB32;
+    return std::move(image).convertToFormat(format); // in place where it can be
+}
 
 } // namespace
 
-QImage photo_image(const std::string& bytes, QSize within) {
+ShownPhoto photo_image(const std::string& bytes, PhotoFormat format, QSize within, const std::atomic<bool>* cancelled) {
+    static const bool limited = [] {
+        QImageReader::setAllocationLimit(photo_memory_mb);
+        return true;
+    }();
+    static_cast<void>(limited);
     QByteArray content = QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size()));
-    QBuffer buffer(&content);
+    StoppableBuffer buffer(&content, cancelled);
     if (!buffer.open(QIODevice::ReadOnly)) return {};
-    if (QImageReader::allocationLimit() < allocation_mb) QImageReader::setAllocationLimit(allocation_mb);
-    QImageReader reader(&buffer);
-    reader.setDecideFormatFromContent(true);
+    QImageReader reader(&buffer, format == PhotoFormat::png ? "png" : "jpeg");
+    reader.setAutoDetectImageFormat(false);
+    reader.setDecideFormatFromContent(false);
     reader.setAutoTransform(true);
-    const QSize whole = reader.size();
-    if (within.isValid() && whole.isValid()) {
+    ShownPhoto photo;
+    const QSize stored = reader.size();
+    const bool upright = reader.transformation().testFlag(QImageIOHandler::TransformationRotate90);
+    if (stored.isValid()) {
+        photo.whole = upright ? stored.transposed() : stored;
+        QSize wanted = halved_to(stored, photo_shown_pixels);
         // The size asked for is that before turning.
-        const QSize room = reader.transformation().testFlag(QImageIOHandler::TransformationRotate90) ? within.transposed() : within;
-        const QSize fitted = whole.scaled(room, Qt::KeepAspectRatio);
-        if (fitted.width() < whole.width()) reader.setScaledSize(fitted.expandedTo({1, 1}));
+        if (within.isValid()) wanted = stored.scaled(upright ? within.transposed() : within, Qt::KeepAspectRatio).expandedTo({1, 1});
+        if (wanted.width() < stored.width()) reader.setScaledSize(wanted);
     }
-    return reader.read();
+    const QImage::Format decoded = reader.imageFormat();
+    photo.image = reader.read();
+    if (cancelled != nullptr && *cancelled) photo.image = {};
+    if (photo.image.isNull()) {
+        photo.too_large = stored.isValid() && needs_too_much(stored, decoded);
+        return photo;
+    }
+    photo.image = for_screen(std::move(photo.image));
+    photo.fitted = photo.image;
+    if (const QSize size = halved_to(photo.image.size(), photo_fitted_pixels); size != photo.image.size())
+        photo.fitted = photo.image.scaled(size, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+    return photo;
 }
 
 } // namespace ullage

@@ -4,14 +4,19 @@
 #include "dialogs/photo_dialog.h"
 #include "dialogs/photo_image.h"
 #include "dialogs/photo_words.h"
+#include "services/background_work.h"
 #include "style/icons.h"
 #include "style/spacing.h"
 
 #include <QAction>
+#include <QCoreApplication>
 #include <QKeyEvent>
 #include <QPixmapCache>
+#include <QPointer>
+#include <QThreadPool>
 
 #include <algorithm>
+#include <utility>
 
 namespace ullage {
 
@@ -20,18 +25,8 @@ namespace {
 constexpr QSize picture_px(72, 54);
 constexpr int uuid_role = Qt::UserRole;
 
-QIcon thumbnail(Document& document, const Photo& photo, qreal ratio) {
-    const QString key = QStringLiteral("photo %1 %2").arg(QString::fromStdString(photo.uuid), QString::number(ratio));
-    QPixmap pixmap;
-    if (!QPixmapCache::find(key, &pixmap)) {
-        const auto bytes = document.photoBytes(photo.uuid);
-        const QImage image = bytes ? photo_image(bytes.value(), picture_px * ratio) : QImage();
-        if (image.isNull()) return glyph_icon(Glyph::fault, GlyphTone::fault);
-        pixmap = QPixmap::fromImage(image);
-        pixmap.setDevicePixelRatio(ratio);
-        QPixmapCache::insert(key, pixmap);
-    }
-    return QIcon(pixmap);
+QString cache_key(const Photo& photo, qreal ratio) {
+    return QStringLiteral("photo %1 %2").arg(QString::fromStdString(photo.uuid), QString::number(ratio));
 }
 
 } // namespace
@@ -93,8 +88,35 @@ void PhotoStrip::fill() {
 }
 
 void PhotoStrip::load_next() {
+    if (decoding_ || next_ >= count()) return;
+    const Photo& photo = photos_[static_cast<std::size_t>(next_)];
+    const QString key = cache_key(photo, devicePixelRatioF());
+    if (QPixmap known; QPixmapCache::find(key, &known)) return set_icon(QIcon(known));
+    auto bytes = document_.photoBytes(photo.uuid);
+    if (!bytes) return set_icon(glyph_icon(Glyph::fault, GlyphTone::fault));
+    decoding_ = true;
+    const QSize within = picture_px * devicePixelRatioF();
+    // The strip may be gone, or show other photos, by the time that the picture stands.
+    QThreadPool::globalInstance()->start([strip = QPointer<PhotoStrip>(this), key, within, format = photo.format, content = std::move(bytes).value()] {
+        const QImage image = photo_image(content, format, within).image;
+        QMetaObject::invokeMethod(QCoreApplication::instance(), [strip, key, image] {
+            if (strip) strip->set_picture(key, image);
+        }, Qt::QueuedConnection);
+    });
+}
+
+void PhotoStrip::set_picture(const QString& key, const QImage& image) {
+    decoding_ = false;
+    QPixmap pixmap = QPixmap::fromImage(image);
+    pixmap.setDevicePixelRatio(devicePixelRatioF());
+    if (!image.isNull()) QPixmapCache::insert(key, pixmap);
     if (next_ >= count()) return;
-    item(next_)->setIcon(thumbnail(document_, photos_[static_cast<std::size_t>(next_)], devicePixelRatioF()));
+    if (cache_key(photos_[static_cast<std::size_t>(next_)], devicePixelRatioF()) != key) return load_next(); // others stand here now
+    set_icon(image.isNull() ? glyph_icon(Glyph::fault, GlyphTone::fault) : QIcon(pixmap));
+}
+
+void PhotoStrip::set_icon(const QIcon& icon) {
+    item(next_)->setIcon(icon);
     if (++next_ < count()) load_timer_.start();
 }
 
@@ -106,17 +128,24 @@ void PhotoStrip::openPhoto(const QString& photoUuid) {
         emit refused(QString::fromStdString(bytes.error().sentence()));
         return;
     }
-    auto* dialog = new PhotoDialog(*photo, photo_image(bytes.value()), zone_, window());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    // Copies: while the picture is decoded the strip may be given other photos.
+    const Photo opened = *photo;
     const auto place = photo - photos_.begin();
-    if (place < notes_.size()) dialog->tell(tr("This photo is %1.").arg(notes_[place]));
-    connect(dialog, &PhotoDialog::withdrawAsked, this, [this, dialog, uuid = photo->uuid] {
+    const QString note = place < notes_.size() ? notes_[place] : QString();
+    auto shown = result_beside(this, tr("Reading photo %1").arg(QString::fromStdString(opened.file_name)), [&](WorkProgress& progress) {
+        return photo_image(bytes.value(), opened.format, {}, &progress.cancelling());
+    });
+    if (!shown) return;
+    auto* dialog = new PhotoDialog(opened, std::move(*shown), zone_, window());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    if (!note.isEmpty()) dialog->tell(tr("This photo is %1.").arg(note));
+    connect(dialog, &PhotoDialog::withdrawAsked, this, [this, dialog, uuid = opened.uuid] {
         if (const auto done = document_.withdrawPhoto(uuid); !done)
             dialog->refuse(QString::fromStdString(done.error().sentence()));
         else
             dialog->accept();
     });
-    connect(dialog, &PhotoDialog::saveAsked, this, [this, dialog, shown = *photo] { emit saveAsked(shown, dialog); });
+    connect(dialog, &PhotoDialog::saveAsked, this, [this, dialog, opened] { emit saveAsked(opened, dialog); });
     dialog->open();
 }
 

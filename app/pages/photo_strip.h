@@ -12,8 +12,8 @@
 
 namespace ullage {
 
-/// A row of small pictures. A click, Enter or Space opens one in full size, Delete withdraws it. Pictures are read one at a
-/// time between other events, so that a page with many of them opens at once.
+/// A row of small pictures. A click, Enter or Space opens one in full size, Delete withdraws it. Pictures are decoded one
+/// at a time in a thread of its own, so that a page with many of them opens at once.
 class PhotoStrip final : public QListWidget {
     Q_OBJECT
 public:
@@ -24,7 +24,7 @@ public:
     /// Opens a photo of the row in a window of its own.
     void openPhoto(const QString& photoUuid);
     /// Whether every small picture stands.
-    [[nodiscard]] bool loaded() const { return !load_timer_.isActive(); }
+    [[nodiscard]] bool loaded() const { return next_ >= count(); }
 
 signals:
     /// The open photo is wanted as a file; `dialog` shows what comes of it.
@@ -38,6 +38,8 @@ protected:
 private:
     void fill();
     void load_next();
+    void set_picture(const QString& key, const QImage& image);
+    void set_icon(const QIcon& icon);
     void withdraw(const QString& photo_uuid);
 
     Document& document_;
@@ -45,7 +47,8 @@ private:
     std::string zone_;
     QStringList notes_;
     QTimer load_timer_;
-    int next_ = 0;
+    int next_ = 0;         ///< whose picture is awaited
+    bool decoding_ = false;
 };
 
 } // namespace ullage

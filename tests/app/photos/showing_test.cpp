@@ -6,6 +6,7 @@
 #include "models/readings_model.h"
 #include "support/photo_bytes.h"
 
+#include <QBuffer>
 #include <QAbstractItemModelTester>
 #include <QLabel>
 #include <QPushButton>
@@ -132,11 +133,11 @@ TEST_F(PhotosTest, a_photo_taken_upright_is_shown_upright) {
                               big_endian(3, 2) + big_endian(1, 4) + big_endian(6, 2) + big_endian(0, 2) +
                               big_endian(0, 4);
     const std::string upright = jpeg_with_exif(camera_jpeg(""), block);
-    EXPECT_EQ(photo_image(upright).size(), QSize(480, 640));
-    EXPECT_EQ(photo_image(upright, {72, 54}).size(), QSize(40, 54));
-    EXPECT_EQ(photo_image(camera_jpeg(""), {72, 54}).size(), QSize(72, 54));
-    EXPECT_EQ(photo_image(camera_jpeg("", {20, 10}), {72, 54}).size(), QSize(20, 10));
-    EXPECT_TRUE(photo_image("no picture").isNull());
+    EXPECT_EQ(photo_image(upright, PhotoFormat::jpeg).image.size(), QSize(480, 640));
+    EXPECT_EQ(photo_image(upright, PhotoFormat::jpeg, {72, 54}).image.size(), QSize(40, 54));
+    EXPECT_EQ(photo_image(camera_jpeg(""), PhotoFormat::jpeg, {72, 54}).image.size(), QSize(72, 54));
+    EXPECT_EQ(photo_image(camera_jpeg("", {20, 10}), PhotoFormat::jpeg, {72, 54}).image.size(), QSize(20, 10));
+    EXPECT_TRUE(photo_image("no picture", PhotoFormat::png).image.isNull());
 }
 
 TEST_F(PhotosTest, the_keyboard_reaches_the_photos_between_table_and_entry) {
@@ -147,6 +148,28 @@ TEST_F(PhotosTest, the_keyboard_reaches_the_photos_between_table_and_entry) {
     EXPECT_EQ(focusName(), QStringLiteral("readingPhotoStrip"));
     press(Qt::Key_Tab);
     EXPECT_EQ(focusName(), QStringLiteral("gaugeEdit"));
+}
+
+TEST_F(PhotosTest, a_photo_of_many_pixels_is_halved_while_it_is_decoded_and_says_its_own_size) {
+    const ShownPhoto shown = photo_image(camera_jpeg("", {6000, 5000}), PhotoFormat::jpeg);
+    EXPECT_EQ(shown.whole, QSize(6000, 5000));
+    EXPECT_EQ(shown.image.size(), QSize(3000, 2500));
+    EXPECT_LE(std::int64_t{shown.fitted.width()} * shown.fitted.height(), photo_fitted_pixels);
+}
+
+TEST_F(PhotosTest, a_photo_is_decoded_as_the_format_it_is_kept_under_and_as_no_other) {
+    QByteArray png;
+    QBuffer buffer(&png);
+    buffer.open(QIODevice::WriteOnly);
+    QImage(40, 30, QImage::Format_RGB32).save(&buffer, "PNG");
+    EXPECT_EQ(photo_image(png.toStdString(), PhotoFormat::png).image.size(), QSize(40, 30));
+    EXPECT_TRUE(photo_image(png.toStdString(), PhotoFormat::jpeg).image.isNull());
+    EXPECT_TRUE(photo_image(camera_jpeg(""), PhotoFormat::png).image.isNull());
+}
+
+TEST_F(PhotosTest, decoding_that_nobody_waits_for_any_more_gives_no_picture) {
+    const std::atomic<bool> cancelled = true;
+    EXPECT_TRUE(photo_image(camera_jpeg(""), PhotoFormat::jpeg, {}, &cancelled).image.isNull());
 }
 
 } // namespace ullage::test

@@ -81,7 +81,7 @@ TEST_F(PhotosTest, a_picture_on_the_clipboard_is_pasted_as_png) {
     ASSERT_EQ(photos().size(), 1U) << error().toStdString();
     EXPECT_EQ(photos()[0].format, PhotoFormat::png);
     EXPECT_EQ(photos()[0].reading_uuid, readings()[1].uuid);
-    EXPECT_EQ(photo_image(document.photoBytes(photos()[0].uuid).value()).convertToFormat(QImage::Format_RGB32), scene());
+    EXPECT_EQ(photo_image(document.photoBytes(photos()[0].uuid).value(), photos()[0].format).image.convertToFormat(QImage::Format_RGB32), scene());
 }
 
 TEST_F(PhotosTest, pasting_in_a_field_pastes_text_as_ever_and_a_picture_as_a_photo_of_the_entry) {
