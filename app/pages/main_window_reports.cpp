@@ -9,12 +9,13 @@
 #include "pages/report_making.h"
 #include "pages/sizing_page.h"
 #include "report/report_file.h"
+#include "services/background_work.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 
-#include <QApplication>
 #include <QDir>
 #include <QLocale>
+#include <QScopeGuard>
 
 #include <optional>
 #include <set>
@@ -23,7 +24,7 @@ namespace ullage {
 
 namespace {
 
-constexpr std::size_t most_reported_rows = 100; ///< of a comparison, drawn while the window waits
+constexpr std::size_t most_reported_rows = 100; ///< of a comparison
 
 /// A run of the document with the histories of its changed readings.
 Result<ReportedRun> reported(const Document& document, const std::string& run_uuid) {
@@ -63,21 +64,13 @@ Result<void> write_comparison(const Document& document, ComparisonPage& page, co
             return Error{Failure::not_found, "a run of the comparison is no longer in its logbook", row.unit.name, "open the comparison page again"};
         auto histories = comparer.histories(row.run.uuid);
         if (!histories) return histories.error();
+        if (!look.goes_on()) return report_given_up();
         runs.push_back({record, &comparer.analysis(row.run.uuid), std::move(histories).value()});
         if (known.insert(row.unit.uuid).second) units.push_back(analyse_unit(row.unit, comparison.fits[row.fit]));
     }
     const MadeReport made = make_comparison_report(comparison, compare_at(comparison, load), runs, units, options_now(document), page.band());
     return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
 }
-
-/// The pointer says that work goes on: drawing can only be done where the window lives.
-class WaitingPointer {
-public:
-    WaitingPointer() { QApplication::setOverrideCursor(Qt::WaitCursor); }
-    ~WaitingPointer() { QApplication::restoreOverrideCursor(); }
-    WaitingPointer(const WaitingPointer&) = delete;
-    WaitingPointer& operator=(const WaitingPointer&) = delete;
-};
 
 } // namespace
 
@@ -142,8 +135,14 @@ void MainWindow::ask_for_report(const QString& what, ReportForm& asking,
         const QString path = prompts_.fileToSave(this, tr("Make report"), suggested, filter, ending, true);
         if (path.isEmpty()) return;
         settings_.setFolderOf(path);
-        const WaitingPointer waiting;
-        if (const Result<void> written = write(path, {form->paper(), decimal_sign_of(QLocale())}); !written) {
+        Result<void> written;
+        // What the report is made of must stay as it is while events get through.
+        document_.setHeld(true);
+        const auto released = qScopeGuard([this] { document_.setHeld(false); });
+        work_in_turns(form, tr("Making the report"), [&](WorkProgress&, const std::function<bool()>& turn) {
+            written = write(path, {form->paper(), decimal_sign_of(QLocale()), turn});
+        });
+        if (!written) {
             form->refuse(QString::fromStdString(written.error().sentence()));
             return;
         }

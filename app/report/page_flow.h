@@ -6,6 +6,9 @@
 
 #include <QString>
 
+#include <functional>
+#include <utility>
+
 class QPainter;
 class QPdfWriter;
 
@@ -44,6 +47,10 @@ public:
     void text(const QString& text, PrintSize size, const QColor& colour, double indent = 0, const QList<TextAccent>& accents = {});
     void rule(double thickness_mm = 0.15);
 
+    /// See ReportLook::turn; once it has said no, what is set does not matter any more.
+    void setTurn(std::function<bool()> turn) { turn_ = std::move(turn); }
+    [[nodiscard]] bool goesOn() { return goes_on_ = goes_on_ && (!turn_ || turn_()); }
+
 private:
     void head_and_foot();
 
@@ -52,6 +59,8 @@ private:
     QString running_, foot_;
     int total_pages_, page_ = 1;
     double left_, width_, top_, bottom_, y_;
+    std::function<bool()> turn_;
+    bool goes_on_ = true;
 };
 
 } // namespace ullage

@@ -19,7 +19,7 @@ namespace ullage {
 [[nodiscard]] Result<QByteArray> report_pdf(const Report& report, const ReportPictures& pictures, const ReportLook& look);
 
 /// Writes the one or the other, as the end of `path` says (.pdf, .html, .htm), whole or not at all. Errors: another end; those above;
-/// those of write_whole_file.
+/// those of write_whole_file; given up by look.turn.
 [[nodiscard]] Result<void> write_report(const Report& report, const ReportPictures& pictures, const QString& path, const ReportLook& look,
                                         const Replacing& replacing = {});
 

@@ -187,6 +187,7 @@ Result<QByteArray> report_html(const Report& report, const ReportPictures& pictu
     for (const ReportBlock* block : shown_blocks(report, pictures)) {
         std::visit(writer, *block);
         if (writer.failure) return *writer.failure;
+        if (!look.goes_on()) return report_given_up();
     }
     return (out + QStringLiteral("</main>\n</body>\n</html>\n")).toUtf8();
 }

@@ -7,6 +7,7 @@
 #include <QLocale>
 #include <QString>
 
+#include <functional>
 #include <map>
 #include <string>
 #include <string_view>
@@ -23,7 +24,14 @@ using ReportPictures = std::map<std::string, PictureContent>;
 struct ReportLook {
     Paper paper = Paper::a4;
     char decimal_sign = '.'; ///< within drawings; texts of a Report have theirs already
+    /// Called after each small piece of work, where there is one; false gives the report up.
+    std::function<bool()> turn = {};
+
+    [[nodiscard]] bool goes_on() const { return !turn || turn(); }
 };
+
+/// Why a report that was given up does not stand anywhere.
+[[nodiscard]] Error report_given_up();
 
 /// Letter where the locale measures as the United States do, else A4.
 [[nodiscard]] Paper paper_of(const QLocale& locale);

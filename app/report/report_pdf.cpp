@@ -173,6 +173,7 @@ Result<int> set_report(PageFlow& flow, const Report& report, const ReportPicture
         }
         std::visit(setter, *blocks[at]);
         if (setter.failure) return *setter.failure;
+        if (!flow.goesOn()) return report_given_up();
     }
     return flow.page();
 }
@@ -191,12 +192,14 @@ Result<QByteArray> report_pdf(const Report& report, const ReportPictures& pictur
     writer.setTitle(shown(report.title));
     writer.setCreator(program);
     PageFlow counted(writer, nullptr, {}, {}, 0);
+    counted.setTurn(look.turn);
     const Result<int> pages = set_report(counted, report, pictures);
     if (!pages) return pages.error();
     QPainter painter;
     if (!painter.begin(&writer)) return Error{Failure::io, "the report could not be put into PDF form", "report", "try HTML instead"};
     const QString foot = QCoreApplication::translate("report", "%1; measurements of one specimen, not a safety certification").arg(program);
     PageFlow flow(writer, &painter, shown(report.title), foot, pages.value());
+    flow.setTurn(look.turn);
     const Result<int> set = set_report(flow, report, pictures);
     painter.end();
     if (!set) return set.error();

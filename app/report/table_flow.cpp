@@ -95,7 +95,7 @@ public:
 
     void set() {
         set_head();
-        for (std::size_t r = 0; r < table_.rows.size(); ++r) set_row(row(r));
+        for (std::size_t r = 0; r < table_.rows.size() && flow_.goesOn(); ++r) set_row(row(r));
     }
 
 private:
