@@ -4,7 +4,7 @@
 #include "base/number.h"
 
 #include <algorithm>
-#include <iterator>
+#include <utility>
 
 namespace ullage {
 
@@ -15,7 +15,7 @@ ReadingsModel::ReadingsModel(Document& document, QObject* parent) : QAbstractTab
     connect(&document, &Document::photosChanged, this, [this](const QString& run) {
         if (run != run_uuid_) return;
         countPhotos();
-        if (!rows_.empty()) emit dataChanged(index(0, ReadingsRow::remark), index(rowCount() - 1, ReadingsRow::remark));
+        if (rows_.size() > 0) emit dataChanged(index(0, ReadingsRow::remark), index(rowCount() - 1, ReadingsRow::remark));
     });
     for (auto signal : {&Document::runsChanged, &Document::unitsChanged, &Document::metersChanged, &Document::opened,
                         &Document::closed})
@@ -27,11 +27,8 @@ void ReadingsModel::setRun(const QString& runUuid) {
     beginResetModel();
     run_uuid_ = runUuid;
     countPhotos();
-    rows_.clear();
-    if (const RunRecord* record = document_.run(runUuid.toStdString())) {
-        rows_ = readings_rows(*record, document_.analysis(runUuid.toStdString()));
-        time_zone_ = record->run.time_zone;
-    }
+    rows_ = freshRows();
+    put_together_.reset();
     endResetModel();
 }
 
@@ -44,34 +41,45 @@ void ReadingsModel::countPhotos() {
         if (photo.reading_uuid) ++photo_counts_[QString::fromStdString(*photo.reading_uuid)];
 }
 
+ReadingsRows ReadingsModel::freshRows() {
+    const auto record = document_.sharedRun(run_uuid_.toStdString());
+    if (!record) return {};
+    time_zone_ = record->run.time_zone;
+    return {record, document_.analysis(record->run.uuid)};
+}
+
 void ReadingsModel::refresh() {
-    std::vector<ReadingsRow> fresh;
-    if (const RunRecord* record = document_.run(run_uuid_.toStdString())) {
-        fresh = readings_rows(*record, document_.analysis(run_uuid_.toStdString()));
-        time_zone_ = record->run.time_zone;
-    }
-    const auto same = [](const ReadingsRow& a, const ReadingsRow& b) { return a.uuid == b.uuid && a.day == b.day; };
-    const auto head = std::mismatch(rows_.begin(), rows_.end(), fresh.begin(), fresh.end(), same);
-    const auto first = static_cast<int>(head.first - rows_.begin());
-    const int shorter = static_cast<int>(std::min(rows_.size(), fresh.size()));
-    int tail = 0; // rows at the end that stay
-    while (tail < shorter - first && same(rows_[rows_.size() - 1 - static_cast<std::size_t>(tail)],
-                                          fresh[fresh.size() - 1 - static_cast<std::size_t>(tail)]))
-        ++tail;
-    const int old_end = static_cast<int>(rows_.size()) - tail;
-    const int new_end = static_cast<int>(fresh.size()) - tail;
+    ReadingsRows fresh = freshRows();
+    put_together_.reset();
+    const std::size_t shorter = std::min(rows_.size(), fresh.size());
+    std::size_t first = 0, tail = 0; // rows at the beginning and at the end that stay
+    while (first < shorter && ReadingsRows::same(rows_, first, fresh, first)) ++first;
+    while (tail < shorter - first && ReadingsRows::same(rows_, rows_.size() - 1 - tail, fresh, fresh.size() - 1 - tail)) ++tail;
+    const std::size_t old_end = rows_.size() - tail, new_end = fresh.size() - tail;
     if (old_end > first) {
-        beginRemoveRows({}, first, old_end - 1);
-        rows_.erase(rows_.begin() + first, rows_.begin() + old_end);
+        beginRemoveRows({}, static_cast<int>(first), static_cast<int>(old_end) - 1);
+        rows_.erase(first, old_end);
         endRemoveRows();
     }
     if (new_end > first) {
-        beginInsertRows({}, first, new_end - 1);
-        rows_.insert(rows_.begin() + first, fresh.begin() + first, fresh.begin() + new_end);
+        beginInsertRows({}, static_cast<int>(first), static_cast<int>(new_end) - 1);
+        rows_ = std::move(fresh);
+        put_together_.reset();
         endInsertRows();
+    } else {
+        rows_ = std::move(fresh);
+        put_together_.reset();
     }
-    rows_ = std::move(fresh);
-    if (!rows_.empty()) emit dataChanged(index(0, 0), index(rowCount() - 1, ReadingsRow::column_count - 1));
+    if (rows_.size() > 0) emit dataChanged(index(0, 0), index(rowCount() - 1, ReadingsRow::column_count - 1));
+}
+
+const ReadingsRow& ReadingsModel::rowAt(int row) const {
+    const auto at = static_cast<std::size_t>(row);
+    if (put_together_ != at) {
+        row_ = rows_.row(at);
+        put_together_ = at;
+    }
+    return row_;
 }
 
 int ReadingsModel::rowCount(const QModelIndex& parent) const {
@@ -82,7 +90,7 @@ int ReadingsModel::columnCount(const QModelIndex& parent) const { return parent.
 
 QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
-    const ReadingsRow& row = rows_[static_cast<std::size_t>(index.row())];
+    const ReadingsRow& row = rowAt(index.row());
     const ReadingsRow::Cell& cell = row.cells[index.column()];
     const auto counted = index.column() == ReadingsRow::remark ? photo_counts_.find(row.uuid) : photo_counts_.end();
     const int photos = counted == photo_counts_.end() ? 0 : counted->second;
@@ -146,12 +154,12 @@ Qt::ItemFlags ReadingsModel::flags(const QModelIndex& index) const {
 
 int ReadingsModel::rowOf(const QString& readingUuid) const {
     if (readingUuid.isEmpty()) return -1;
-    const auto found = std::ranges::find(rows_, readingUuid, &ReadingsRow::uuid);
-    return found == rows_.end() ? -1 : static_cast<int>(found - rows_.begin());
+    const auto found = rows_.rowOf(readingUuid.toStdString());
+    return found ? static_cast<int>(*found) : -1;
 }
 
 QString ReadingsModel::uuidAt(int row) const {
-    return row >= 0 && row < rowCount() ? rows_[static_cast<std::size_t>(row)].uuid : QString();
+    return row >= 0 && row < rowCount() ? rows_.uuidAt(static_cast<std::size_t>(row)) : QString();
 }
 
 } // namespace ullage

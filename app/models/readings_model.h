@@ -39,18 +39,23 @@ public:
 
     /// Row of a reading, -1 when it is not shown.
     [[nodiscard]] int rowOf(const QString& readingUuid) const;
+    [[nodiscard]] bool isDay(int row) const { return rows_.isDay(static_cast<std::size_t>(row)); }
     /// The reading of a row; empty in a day row.
     [[nodiscard]] QString uuidAt(int row) const;
 
 private:
     void refresh();
+    [[nodiscard]] ReadingsRows freshRows();
+    [[nodiscard]] const ReadingsRow& rowAt(int row) const;
     void countPhotos();
     [[nodiscard]] QString history(const QString& reading_uuid) const;
 
     Document& document_;
     QString run_uuid_;
     std::string time_zone_;
-    std::vector<ReadingsRow> rows_;
+    ReadingsRows rows_;
+    mutable std::optional<std::size_t> put_together_; ///< the row that `row_` holds: a view asks for one cell after the other
+    mutable ReadingsRow row_;
     std::map<QString, int> photo_counts_; ///< by reading
 };
 

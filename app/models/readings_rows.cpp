@@ -7,8 +7,12 @@
 #include "style/words.h"
 
 #include <algorithm>
+#include <cmath>
+#include <limits>
 #include <map>
 #include <set>
+#include <tuple>
+#include <utility>
 
 namespace ullage {
 
@@ -22,7 +26,7 @@ QString day_of(UtcMs time_ms, const std::string& zone) {
     return QStringLiteral("%1 %2").arg(QLatin1String(weekdays[weekday]), text_of(day_text(time_ms, zone)));
 }
 
-QString signed_text(double value, int decimals) {
+QString with_sign(double value, int decimals) {
     QString text = text_of(fixed_text(value, decimals));
     if (text.startsWith(QLatin1Char('-'))) return text.replace(0, 1, QChar(0x2212));
     return text.toDouble() > 0 ? QLatin1Char('+') + text : text;
@@ -45,28 +49,70 @@ QString powers_text(const ReadingValues& values) {
     return shown.join(QStringLiteral(", "));
 }
 
-/// What an analysis says of each reading, by its place in the record.
-struct Derived {
-    std::map<std::size_t, double> delivered_wh, interpolated_wh, load_w, error_pt;
-    std::map<std::string, const Mend*> mends;
+/// A value for each reading, by its place in the record; absent ones are not a number.
+using Values = std::vector<double>;
+
+std::optional<double> known(const Values& values, std::size_t at) {
+    return at < values.size() && !std::isnan(values[at]) ? std::optional(values[at]) : std::nullopt;
+}
+
+} // namespace
+
+/// What an analysis says of each reading.
+struct ReadingsRows::Derived {
+    Values delivered_wh, interpolated_wh, load_w, error_pt;
+    std::map<std::string, Mend> mends;
     std::set<std::string> doubtful;
     int decimals = 0;
 
     Derived(const RunRecord& record, const RunAnalysis& analysis) : decimals(decimals_of_step(register_step_wh(record))) {
+        for (Values* values : {&delivered_wh, &interpolated_wh, &load_w, &error_pt})
+            values->assign(record.readings.size(), std::numeric_limits<double>::quiet_NaN());
+        // A point that is no reading, such as the end of a log, is out of range.
+        const auto put = [](Values& values, std::size_t at, double value) {
+            if (at < values.size()) values[at] = value;
+        };
         const EnergyAnalysis& energy = analysis.energy;
-        for (const RegisterPoint& point : energy.track.points) delivered_wh[point.reading] = point.delivered_wh;
-        for (const PairedPoint& point : energy.points) interpolated_wh[point.reading] = point.delivered_wh;
-        for (const LoadStep& step : load_steps(energy.track, record.run.end)) load_w[step.to_reading] = step.mean_w;
-        for (const GaugeErrorPoint& point : analysis.gauge.errors)
-            error_pt[energy.points[point.point].reading] = point.error_pt;
-        for (const Mend& mend : energy.track.mends) mends[mend.reading_uuid] = &mend;
+        for (const RegisterPoint& point : energy.track.points) put(delivered_wh, point.reading, point.delivered_wh);
+        for (const PairedPoint& point : energy.points) put(interpolated_wh, point.reading, point.delivered_wh);
+        for (const LoadStep& step : load_steps(energy.track, record.run.end)) put(load_w, step.to_reading, step.mean_w);
+        for (const GaugeErrorPoint& point : analysis.gauge.errors) put(error_pt, energy.points[point.point].reading, point.error_pt);
+        for (const Mend& mend : energy.track.mends) mends.insert_or_assign(mend.reading_uuid, mend);
         for (const Finding& finding : analysis.gauge.findings)
             for (const std::string& uuid : doubtful_readings(finding)) doubtful.insert(uuid);
     }
 };
 
-ReadingsRow row_of(const Reading& reading, std::size_t at, const Derived& derived, const std::string& zone) {
+ReadingsRows::ReadingsRows(std::shared_ptr<const RunRecord> record, const RunAnalysis& analysis)
+    : record_(std::move(record)), derived_(std::make_shared<Derived>(*record_, analysis)) {
+    const std::string& zone = record_->run.time_zone;
+    std::optional<std::tuple<int, int, int>> day;
+    for (std::size_t i = 0; i < record_->readings.size(); ++i) {
+        const Reading& reading = record_->readings[i];
+        if (reading.withdrawn) continue;
+        const auto local = to_local(reading.values.time_ms, zone);
+        if (const std::tuple own(local.year, local.month, local.day); day != own) {
+            day = own;
+            days_.push_back(day_of(reading.values.time_ms, zone));
+            entries_.push_back(-static_cast<std::int32_t>(days_.size()));
+        }
+        entries_.push_back(static_cast<std::int32_t>(i));
+    }
+}
+
+ReadingsRow ReadingsRows::row(std::size_t at_row) const {
     using Row = ReadingsRow;
+    if (isDay(at_row)) {
+        const QString& day = days_[static_cast<std::size_t>(-1 - entries_[at_row])];
+        Row heading;
+        heading.day = day;
+        heading.cells[Row::time] = {day, Row::Emphasis::soft, {}};
+        return heading;
+    }
+    const auto at = static_cast<std::size_t>(entries_[at_row]);
+    const Reading& reading = record_->readings[at];
+    const Derived& derived = *derived_;
+    const std::string& zone = record_->run.time_zone;
     const ReadingValues& values = reading.values;
     Row row;
     row.uuid = QString::fromStdString(reading.uuid);
@@ -77,50 +123,45 @@ ReadingsRow row_of(const Reading& reading, std::size_t at, const Derived& derive
     if (values.register_wh) {
         Row::Cell& cell = row.cells[Row::register_value];
         cell.text = number(*values.register_wh);
-        if (!derived.delivered_wh.contains(at)) cell.emphasis = Row::Emphasis::left_out;
+        if (!known(derived.delivered_wh, at)) cell.emphasis = Row::Emphasis::left_out;
         if (const auto mend = derived.mends.find(reading.uuid); mend != derived.mends.end())
             cell.hint = QStringLiteral("assumed: %1. %2")
-                            .arg(text_of(mend_text(mend->second->kind)), QString::fromStdString(mend->second->reason));
+                            .arg(text_of(mend_text(mend->second.kind)), QString::fromStdString(mend->second.reason));
     }
-    if (const auto known = derived.delivered_wh.find(at); known != derived.delivered_wh.end()) {
-        row.cells[Row::delivered].text = text_of(fixed_text(known->second, derived.decimals));
-    } else if (const auto between = derived.interpolated_wh.find(at); between != derived.interpolated_wh.end()) {
-        row.cells[Row::delivered] = {text_of(fixed_text(between->second, derived.decimals)), Row::Emphasis::soft,
+    if (const auto delivered = known(derived.delivered_wh, at)) {
+        row.cells[Row::delivered].text = text_of(fixed_text(*delivered, derived.decimals));
+    } else if (const auto between = known(derived.interpolated_wh, at)) {
+        row.cells[Row::delivered] = {text_of(fixed_text(*between, derived.decimals)), Row::Emphasis::soft,
                                      QStringLiteral("interpolated between the register readings around it")};
     }
     Row::Cell& load = row.cells[Row::load];
     load.hint = powers_text(values);
-    if (const auto step = derived.load_w.find(at); step != derived.load_w.end()) {
-        load.text = text_of(fixed_text(step->second, step->second < 10 ? 1 : 0));
+    if (const auto mean_w = known(derived.load_w, at)) {
+        load.text = text_of(fixed_text(*mean_w, *mean_w < 10 ? 1 : 0));
     } else if (values.meter_w) {
         load.text = number(*values.meter_w);
         load.emphasis = Row::Emphasis::soft;
     }
-    if (const auto error = derived.error_pt.find(at); error != derived.error_pt.end())
-        row.cells[Row::error].text = signed_text(error->second, 1);
+    if (const auto error_pt = known(derived.error_pt, at)) row.cells[Row::error].text = with_sign(*error_pt, 1);
     row.cells[Row::remark] = {remark_text(values), Row::Emphasis::soft, remark_text(values)};
     return row;
 }
 
-} // namespace
+QString ReadingsRows::uuidAt(std::size_t at) const {
+    return isDay(at) ? QString() : QString::fromStdString(record_->readings[static_cast<std::size_t>(entries_[at])].uuid);
+}
 
-std::vector<ReadingsRow> readings_rows(const RunRecord& record, const RunAnalysis& analysis) {
-    const Derived derived(record, analysis);
-    std::vector<ReadingsRow> rows;
-    QString day;
-    for (std::size_t i = 0; i < record.readings.size(); ++i) {
-        const Reading& reading = record.readings[i];
-        if (reading.withdrawn) continue;
-        if (const QString own = day_of(reading.values.time_ms, record.run.time_zone); own != day) {
-            day = own;
-            ReadingsRow heading;
-            heading.day = day;
-            heading.cells[ReadingsRow::time] = {day, ReadingsRow::Emphasis::soft, {}};
-            rows.push_back(heading);
-        }
-        rows.push_back(row_of(reading, i, derived, record.run.time_zone));
-    }
-    return rows;
+std::optional<std::size_t> ReadingsRows::rowOf(const std::string& reading_uuid) const {
+    for (std::size_t at = 0; at < entries_.size(); ++at)
+        if (!isDay(at) && record_->readings[static_cast<std::size_t>(entries_[at])].uuid == reading_uuid) return at;
+    return std::nullopt;
+}
+
+bool ReadingsRows::same(const ReadingsRows& one, std::size_t at, const ReadingsRows& other, std::size_t other_at) {
+    const std::int32_t a = one.entries_[at], b = other.entries_[other_at];
+    if ((a < 0) != (b < 0)) return false;
+    if (a < 0) return one.days_[static_cast<std::size_t>(-1 - a)] == other.days_[static_cast<std::size_t>(-1 - b)];
+    return one.record_->readings[static_cast<std::size_t>(a)].uuid == other.record_->readings[static_cast<std::size_t>(b)].uuid;
 }
 
 QStringList history_lines(const std::vector<ReadingVersion>& versions, const std::string& zone) {

@@ -6,6 +6,11 @@
 #include <QString>
 #include <QStringList>
 
+#include <cstddef>
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace ullage {
@@ -28,8 +33,30 @@ struct ReadingsRow {
     Cell cells[column_count];
 };
 
-/// Rows of the readings that are not withdrawn, with what the analysis derived at each.
-[[nodiscard]] std::vector<ReadingsRow> readings_rows(const RunRecord& record, const RunAnalysis& analysis);
+/// Rows of the readings that are not withdrawn, with what the analysis derived at each, under a heading for each local day. What a row says is put
+/// together when it is asked for, since nobody looks at all the rows of a long run.
+class ReadingsRows {
+public:
+    ReadingsRows() = default;
+    ReadingsRows(std::shared_ptr<const RunRecord> record, const RunAnalysis& analysis);
+
+    [[nodiscard]] std::size_t size() const { return entries_.size(); }
+    [[nodiscard]] ReadingsRow row(std::size_t at) const;
+    [[nodiscard]] bool isDay(std::size_t at) const { return entries_[at] < 0; }
+    [[nodiscard]] QString uuidAt(std::size_t at) const; ///< of the reading; empty in a day's heading
+    [[nodiscard]] std::optional<std::size_t> rowOf(const std::string& reading_uuid) const;
+    /// Whether two rows stand for the same reading or day.
+    [[nodiscard]] static bool same(const ReadingsRows& one, std::size_t at, const ReadingsRows& other, std::size_t other_at);
+    void erase(std::size_t first, std::size_t last) { entries_.erase(entries_.begin() + std::ptrdiff_t(first), entries_.begin() + std::ptrdiff_t(last)); }
+
+private:
+    struct Derived;
+
+    std::shared_ptr<const RunRecord> record_;
+    std::shared_ptr<const Derived> derived_;
+    std::vector<std::int32_t> entries_; ///< the reading, or -1 less the day
+    std::vector<QString> days_;
+};
 
 /// "14 May 18:04: 69 %, 431 Wh (misread)": what a reading said from when on, and why it was changed; one line a version.
 [[nodiscard]] QStringList history_lines(const std::vector<ReadingVersion>& versions, const std::string& zone);

@@ -39,6 +39,8 @@ TableModel::TableModel(QObject* parent) : QAbstractTableModel(parent) {}
 void TableModel::setTable(Table table) {
     beginResetModel();
     table_ = std::move(table);
+    cell_units_.clear();
+    for (std::size_t column = 0; column < table_.columns.size(); ++column) cell_units_.push_back(unit_of_cells(table_, column));
     endResetModel();
 }
 
@@ -63,7 +65,7 @@ QVariant TableModel::data(const QModelIndex& index, int role) const {
     if (const auto* quantity = std::get_if<Quantity>(&cell)) {
         const QVariant shown = quantity_data(*quantity, role, column.decimals);
         const bool own_unit = role == Qt::DisplayRole && column.unit.empty() && quantity->value &&
-                              unit_of_cells(table_, static_cast<std::size_t>(index.column())).isEmpty();
+                              cell_units_[static_cast<std::size_t>(index.column())].isEmpty();
         return own_unit ? QVariant(shown.toString() + QLatin1Char(' ') + QString::fromStdString(quantity->unit)) : shown;
     }
     const QString text = QString::fromStdString(std::get<std::string>(cell));
@@ -79,7 +81,7 @@ QVariant TableModel::headerData(int section, Qt::Orientation orientation, int ro
         return int((column.content == TableColumn::Content::text ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
     if (role == Qt::DisplayRole) {
         const QString title = in_short_lines(QString::fromStdString(column.title));
-        const QString unit = column.unit.empty() ? unit_of_cells(table_, static_cast<std::size_t>(section)) : QString::fromStdString(column.unit);
+        const QString unit = column.unit.empty() ? cell_units_[static_cast<std::size_t>(section)] : QString::fromStdString(column.unit);
         return unit.isEmpty() || unit == QLatin1String("1") ? title : title + QLatin1Char('\n') + unit;
     }
     return {};

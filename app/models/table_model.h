@@ -4,6 +4,9 @@
 #include "exchange/table.h"
 
 #include <QAbstractTableModel>
+#include <QString>
+
+#include <vector>
 
 namespace ullage {
 
@@ -26,6 +29,7 @@ public:
 
 private:
     Table table_;
+    std::vector<QString> cell_units_; ///< of each column, see unit_of_cells
 };
 
 } // namespace ullage

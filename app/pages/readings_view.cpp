@@ -87,7 +87,7 @@ QStringList ReadingsView::selectedReadings() const {
 void ReadingsView::spanDays() {
     clearSpans();
     for (int row = 0; row < model_.rowCount(); ++row)
-        if (model_.index(row, 0).data(ReadingsModel::DayRole).toBool()) setSpan(row, 0, 1, ReadingsRow::column_count);
+        if (model_.isDay(row)) setSpan(row, 0, 1, ReadingsRow::column_count);
 }
 
 int ReadingsView::textWidth(int column) const {

@@ -15,6 +15,8 @@
 namespace ullage {
 namespace {
 
+constexpr int rows_measured = 100; ///< for the width of a column; a table may have a million
+
 // Style sheet rules with properties are looked up when a widget is polished, so a later change needs a new polish.
 void set_role(QWidget& widget, const char* name, const QVariant& value) {
     if (widget.property(name) == value)
@@ -133,6 +135,7 @@ void make_table(QTableView& table) {
     table.verticalHeader()->hide();
     table.verticalHeader()->setDefaultSectionSize(QFontMetrics(table.font()).height() + 9);
     table.horizontalHeader()->setHighlightSections(false);
+    table.horizontalHeader()->setResizeContentsPrecision(rows_measured);
     table.setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     table.setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
 }
