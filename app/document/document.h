@@ -117,7 +117,7 @@ public:
     /// As import() for many, each with an undo step of its own. The work is given to `beside`, which may do it in another thread and returns when it
     /// has ended; until then nobody else reaches the logbook, and commands to it are refused. `goes_on` is asked there before each record; when
     /// it says no, the records before stay. An outcome for each record that was taken up.
-    std::vector<Result<RunRecord>> importAll(const std::vector<RunRecord>& records, const DoBeside& beside,
+    std::vector<Result<ImportedRun>> importAll(const std::vector<RunRecord>& records, const DoBeside& beside,
                                              const std::function<bool(std::size_t)>& goes_on);
 
     // Photos. Nothing of them is held here: lists and bytes are read from the file each time.

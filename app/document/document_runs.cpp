@@ -89,14 +89,15 @@ Result<void> Document::withdrawRun(const std::string& uuid) {
 Result<RunRecord> Document::import(const RunRecord& record) {
     auto brought = importAll({record}, [](const std::function<void()>& work) { work(); },
                              [](std::size_t) { return true; });
-    return std::move(brought.front());
+    if (!brought.front()) return brought.front().error();
+    return *run(brought.front().value().run_uuid);
 }
 
-std::vector<Result<RunRecord>> Document::importAll(const std::vector<RunRecord>& records, const DoBeside& beside,
+std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord>& records, const DoBeside& beside,
                                                    const std::function<bool(std::size_t)>& goes_on) {
-    std::vector<Result<RunRecord>> brought;
+    std::vector<Result<ImportedRun>> brought;
     if (!state_->book) {
-        brought.assign(records.size(), Result<RunRecord>(State::nothing_open()));
+        brought.assign(records.size(), Result<ImportedRun>(State::nothing_open()));
         return brought;
     }
     Change change;
@@ -109,8 +110,8 @@ std::vector<Result<RunRecord>> Document::importAll(const std::vector<RunRecord>&
         Logbook& book = *lending.book;
         beside([&] {
             for (std::size_t i = 0; i < records.size() && goes_on(i); ++i) {
-                brought.push_back(book.import(records[i]));
-                if (brought.back()) change.units_of_runs.push_back(brought.back().value().unit.uuid);
+                brought.push_back(book.import_run(records[i]));
+                if (brought.back()) change.units_of_runs.push_back(brought.back().value().unit_uuid);
             }
             if (change.units_of_runs.empty()) return;
             outcome = read_after_import(book, change.units_of_runs, fresh, fresh_runs);
@@ -118,14 +119,14 @@ std::vector<Result<RunRecord>> Document::importAll(const std::vector<RunRecord>&
     }
     state_->keep_late_drafts();
     if (change.units_of_runs.empty()) return brought;
-    for (const auto& each : brought) {
-        if (!each) continue;
-        const RunRecord& record = each.value();
+    for (std::size_t i = 0; i < brought.size(); ++i) {
+        if (!brought[i]) continue;
+        const ImportedRun& run = brought[i].value();
         Change own;
         own.units = own.meters = own.runs = true;
-        own.units_of_runs = {record.unit.uuid};
-        const QString words = QStringLiteral("import %1 of %2").arg(kind_word(record.run.kind), QString::fromStdString(record.unit.name));
-        undo_stack_.push(new StoreCommand(*state_, words, own, run_withdrawn(record.run.uuid, false), run_withdrawn(record.run.uuid, true)));
+        own.units_of_runs = {run.unit_uuid};
+        const QString words = QStringLiteral("import %1 of %2").arg(kind_word(records[i].run.kind), QString::fromStdString(records[i].unit.name));
+        undo_stack_.push(new StoreCommand(*state_, words, own, run_withdrawn(run.run_uuid, false), run_withdrawn(run.run_uuid, true)));
     }
     state_->forget(change);
     if (outcome) {

@@ -199,7 +199,7 @@ void MainWindow::importSheets(const QStringList& paths) {
             continue;
         }
         ++whole;
-        shown = brought[i].value().run.uuid;
+        shown = brought[i].value().run_uuid;
         for (const auto& notice : sheets.notices[i])
             messages_->showNote(QStringLiteral("%1, %2").arg(QFileInfo(sheets.paths[static_cast<qsizetype>(i)]).fileName(), QString::fromStdString(notice)));
     }

@@ -43,11 +43,11 @@ TEST_F(DocumentTest, many_records_imported_in_another_thread_are_announced_once_
     EXPECT_EQ(events.count("runs"), 1);
     ASSERT_EQ(document.runs().size(), 3U);
     EXPECT_EQ(document.units().size(), 2U);
-    EXPECT_EQ(document.run(brought[2].value().run.uuid)->number, 1) << "runs of a unit are numbered by their first reading";
-    EXPECT_EQ(document.run(brought[0].value().run.uuid)->number, 2);
+    EXPECT_EQ(document.run(brought[2].value().run_uuid)->number, 1) << "runs of a unit are numbered by their first reading";
+    EXPECT_EQ(document.run(brought[0].value().run_uuid)->number, 2);
     document.undoStack().undo();
-    EXPECT_EQ(document.run(brought[2].value().run.uuid), nullptr);
-    EXPECT_EQ(document.run(brought[0].value().run.uuid)->number, 1);
+    EXPECT_EQ(document.run(brought[2].value().run_uuid), nullptr);
+    EXPECT_EQ(document.run(brought[0].value().run_uuid)->number, 1);
     document.undoStack().undo();
     EXPECT_EQ(document.runs().size(), 1U);
     document.undoStack().redo();
