@@ -48,24 +48,16 @@ RunSetup unit_number(int number, Random& random) {
 
 Result<void> make_large_logbook(const std::filesystem::path& path, int units, int runs_each, int readings_each) {
     const SystemClock clock;
-    // In memory no reading waits for a disk; the copy is the same file.
+    // In memory no run waits for a disk; the copy is the same file.
     auto logbook = Logbook::in_memory(clock);
     if (!logbook) return logbook.error();
     Random random(5);
     constexpr UtcMs day_ms = 86'400'000;
     std::vector<MeterSetup> setups;
-    for (int number = 0; number < meters; ++number) {
-        setups.push_back(meter_number(number));
-        auto added = logbook.value().add(setups.back().meter);
-        if (!added) return added.error();
-        setups.back().meter = std::move(added).value();
-    }
+    for (int number = 0; number < meters; ++number) setups.push_back(meter_number(number));
     for (int unit = 0; unit < units; ++unit) {
         RunSetup setup = unit_number(unit, random);
         setup.meter = setups[static_cast<std::size_t>(unit % meters)];
-        auto added = logbook.value().add(setup.unit);
-        if (!added) return added.error();
-        setup.unit = std::move(added).value();
         const UtcMs first_ms = setup.start_ms;
         for (int run = 0; run < runs_each; ++run) {
             const double share = 0.03 * std::pow(20.0, runs_each > 1 ? static_cast<double>(run) / (runs_each - 1) : 0.5);
@@ -75,12 +67,7 @@ Result<void> make_large_logbook(const std::filesystem::path& path, int units, in
             setup.tester.interval_h = setup.physics.run_time_h(load_w) / readings_each;
             setup.start_ms = first_ms + 4 * day_ms * run;
             RunRecord record = simulate_run(setup, static_cast<std::uint64_t>(1000 * unit + run)).record;
-            record.run.unit_uuid = setup.unit.uuid;
-            record.run.meter_uuid = setup.meter->meter.uuid;
-            const auto begun = logbook.value().add(record.run);
-            if (!begun) return begun.error();
-            for (const Reading& reading : record.readings)
-                if (const auto noted = logbook.value().record(begun.value().uuid, reading.values); !noted) return noted.error();
+            if (const auto brought = logbook.value().import_run(record); !brought) return brought.error();
         }
     }
     return logbook.value().save_copy(path);
