@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The promise that actions in the window do not keep it from turning for longer than 100 ms, on a logbook of 1,000 units. It is no test of speed: what
+// takes longer has to be done beside the window.
+#include "window_fixture.h"
+
+#include "support/large_logbook.h"
+#include "support_qt/turn_watch.h"
+
+#include <QFile>
+
+namespace ullage {
+
+using test::TurnWatch;
+using test::WindowTest;
+
+namespace {
+
+constexpr double most_ms = 100;
+
+} // namespace
+
+class TurnTest : public WindowTest {
+protected:
+    static void SetUpTestSuite() {
+        static const test::TempFolder kept;
+        made_ = QString::fromStdString((kept / "large.ullage").string());
+        const auto made = test::make_large_logbook(made_.toStdString(), 1000, 3, 12);
+        ASSERT_TRUE(made) << made.error().sentence();
+    }
+
+    void SetUp() override {
+        WindowTest::SetUp();
+        ASSERT_TRUE(QFile::copy(made_, file("large.ullage")));
+        expect_turning("open a logbook", [&] { window->openLogbook(file("large.ullage")); });
+        ASSERT_TRUE(document.isOpen()) << message().toStdString();
+        ASSERT_EQ(document.units().size(), 1000U);
+    }
+
+    void expect_turning(const char* what, const std::function<void()>& action) { EXPECT_LT(watch_.longest_ms(action), most_ms) << what; }
+    void expect_turning(const char* action_name) {
+        expect_turning(action_name, [&] { trigger(action_name); });
+    }
+
+    TurnWatch watch_;
+    static inline QString made_;
+};
+
+TEST_F(TurnTest, the_window_turns_while_pages_are_opened_and_units_and_runs_switched) {
+    const std::string unit = document.units()[500].uuid, meter = document.meters()[0].uuid;
+    const std::string run = document.runs()[1500]->run.uuid, other_run = document.runs()[1700]->run.uuid;
+    expect_turning("a unit", [&] { window->showUnit(unit); });
+    expect_turning("a run", [&] { window->showRun(run); });
+    expect_turning("another run", [&] { window->showRun(other_run); });
+    expect_turning("a meter", [&] { window->showMeter(meter); });
+    for (const char* page : {"benchAction", "loadListsAction", "sizingAction", "pvInputAction"}) expect_turning(page);
+    expect_turning("closeLogbookAction");
+}
+
+TEST_F(TurnTest, the_window_turns_while_readings_are_recorded_and_commands_undone) {
+    const std::string run = document.runs()[1500]->run.uuid;
+    window->showRun(run);
+    ReadingValues last = document.run(run)->readings.back().values, first = document.run(run)->readings.front().values;
+    last.time_ms += 60'000;
+    first.time_ms -= 60'000;
+    expect_turning("record a reading", [&] { EXPECT_TRUE(document.record(run, last)); });
+    expect_turning("undoAction");
+    expect_turning("redoAction");
+    expect_turning("record one before all others", [&] { EXPECT_TRUE(document.record(run, first)); });
+    expect_turning("undoAction");
+    expect_turning("withdrawRunAction");
+    expect_turning("undoAction");
+    expect_turning("add a unit", [&] { add_unit(); });
+}
+
+TEST_F(TurnTest, the_window_turns_while_a_run_sheet_is_imported_and_a_copy_saved) {
+    const QString path = write("tarrow.csv", sheet());
+    expect_turning("import a run sheet", [&] { window->importSheets({path}); });
+    EXPECT_EQ(document.units().size(), 1001U);
+    expect_turning("undoAction");
+    prompts.to_save = file("copy.ullage");
+    expect_turning("saveCopyAction");
+}
+
+} // namespace ullage
