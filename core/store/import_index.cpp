@@ -9,6 +9,7 @@
 #include <SQLiteCpp/Database.h>
 
 #include <algorithm>
+#include <string>
 
 namespace ullage::store {
 
@@ -56,9 +57,12 @@ ImportIndex::RunsOfUnit& ImportIndex::runs_of(SQLite::Database& database, std::i
     const auto [place, is_new] = runs_.try_emplace(unit_id);
     RunsOfUnit& runs = place->second;
     if (!is_new) return runs;
-    SQLite::Statement query(database, "SELECT runs.id, kind, created_ms, count(time_ms), min(time_ms) FROM runs "
-                                      "LEFT JOIN current_readings AS current ON current.run_id = runs.id AND current.withdrawn = 0 "
-                                      "WHERE unit_id = ?1 AND runs.withdrawn = 0 GROUP BY runs.id");
+    // Run by run, since a join with the view of all readings would read every run of the logbook for each unit.
+    const std::string standing = "FROM readings JOIN reading_versions AS versions ON versions.reading_id = readings.id "
+                                 "WHERE readings.run_id = runs.id AND versions.withdrawn = 0 AND version = "
+                                 "(SELECT max(version) FROM reading_versions WHERE reading_id = readings.id)";
+    SQLite::Statement query(database, "SELECT runs.id, kind, created_ms, (SELECT count(*) " + standing + "), (SELECT min(time_ms) " + standing +
+                                          ") FROM runs WHERE unit_id = ?1 AND withdrawn = 0");
     Binder(query).integer(unit_id);
     while (query.executeStep()) {
         Row row(query);
