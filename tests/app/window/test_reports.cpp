@@ -107,7 +107,7 @@ TEST_F(WindowTest, units_of_another_logbook_stand_in_the_report_and_are_remember
     show();
     window->openLastLogbook();
     ASSERT_EQ(page(), QStringLiteral("comparisonPage"));
-    EXPECT_EQ(find<QTableView>("comparisonView")->model()->rowCount(), 2);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return find<QTableView>("comparisonView")->model()->rowCount() == 2; }));
     prompts.to_open = {file("bench.ullage")};
     trigger("addComparedLogbooksAction");
     EXPECT_TRUE(message().contains(QStringLiteral("the one that is open"))) << message().toStdString();
