@@ -8,10 +8,8 @@ sh "$here/resources/install-packages.sh"
 
 build="$here/.build/program"
 [ -f "$build/build.ninja" ] || cmake -S "$here" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DULLAGE_UNITY=ON >/dev/null
-if ! ninja -C "$build" -n ullage | grep -q 'no work to do'; then
-  echo "ullage: building, this takes some minutes the first time"
-  ninja -C "$build" ullage
-fi
+[ -x "$build/app/ullage" ] || echo "ullage: building, this takes some minutes the first time"
+ninja -C "$build" ullage
 ullage="$build/app/ullage"
 
 logbook="${1:-}"

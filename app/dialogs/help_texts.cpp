@@ -17,7 +17,7 @@ QString row(const QString& left, const QString& right) {
 
 KeyList words_of_the_job() {
     return {
-        {tr("logbook"), tr("one file with everything below; it ends in .ullage")},
+        {tr("logbook"), tr("one file with everything below; it ends in .ullage and may be copied at any time")},
         {tr("unit"), tr("a battery storage unit under test, with what its maker claims")},
         {tr("tag"), tr("a short word of yours at a unit, to find it by: the comparison can show the units of one tag")},
         {tr("meter"), tr("the external energy meter between the unit's socket and the load")},

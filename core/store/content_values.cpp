@@ -5,6 +5,7 @@
 #include "store/load_list_queries.h"
 #include "store/meter_queries.h"
 #include "store/pv_queries.h"
+#include "store/reading_queries.h"
 #include "store/rows.h"
 #include "store/run_queries.h"
 #include "store/trace_queries.h"
@@ -63,15 +64,7 @@ Result<void> check_readings(SQLite::Database& database, const fs::path& path) {
     SQLite::Statement query(database, "SELECT time_ms, gauge_percent, register_wh, meter_w, display_w, mark, remark FROM reading_versions");
     while (query.executeStep()) {
         Row row(query);
-        ReadingValues values;
-        values.time_ms = row.integer();
-        values.gauge_percent = row.maybe_real();
-        values.register_wh = row.maybe_real();
-        values.meter_w = row.maybe_real();
-        values.display_w = row.maybe_real();
-        if (const auto mark = row.maybe_integer()) values.mark = static_cast<MarkKind>(*mark);
-        values.remark = row.text();
-        if (const auto sound = check(values); !sound) return unfit(sound.error(), "a reading", path);
+        if (const auto sound = check(values_in(row)); !sound) return unfit(sound.error(), "a reading", path);
     }
     return {};
 }

@@ -165,8 +165,9 @@ Result<void> write_copy(SQLite::Database& database, const fs::path& target, Copy
     const fs::path absolute = fs::absolute(target).lexically_normal();
     std::error_code code;
     if (fs::exists(fs::symlink_status(absolute, code))) return target_exists_error(target);
+    // An empty one holds nothing: it stays where an open logbook was moved away.
     for (const char* ending : {"-wal", "-journal"})
-        if (fs::exists(absolute.string() + ending, code))
+        if (fs::file_size(absolute.string() + ending, code) > 0 && !code)
             return Error{Failure::refused, "the remains of another logbook of this name lie in the folder",
                          absolute.string() + ending, "choose another name"};
     if (auto obstacle = making_obstacle(absolute.parent_path())) return *obstacle;

@@ -21,7 +21,7 @@ FileState from(const struct stat& status) {
 }
 
 Error displaced(const std::string& what, const std::filesystem::path& path) {
-    return {Failure::displaced, what + "; nothing was recorded", path.string(),
+    return {Failure::displaced, what + "; nothing more is recorded", path.string(),
             "save the open logbook under another name and go on there; what you entered stays in its fields"};
 }
 

@@ -16,18 +16,6 @@ const std::string select_readings = "SELECT current.id, current.run_id, current.
 
 const std::string in_order = " ORDER BY current.run_id, time_ms, sequence";
 
-ReadingValues values_in(Row& row) {
-    ReadingValues values;
-    values.time_ms = row.integer();
-    values.gauge_percent = row.maybe_real();
-    values.register_wh = row.maybe_real();
-    values.meter_w = row.maybe_real();
-    values.display_w = row.maybe_real();
-    if (const auto mark = row.maybe_integer()) values.mark = static_cast<MarkKind>(*mark);
-    values.remark = row.text();
-    return values;
-}
-
 struct ReadingRow {
     std::int64_t run_id = 0;
     StoredReading stored;
@@ -101,6 +89,18 @@ std::map<std::int64_t, std::vector<Reading>> all_readings_by_run(SQLite::Databas
 }
 
 } // namespace
+
+ReadingValues values_in(Row& row) {
+    ReadingValues values;
+    values.time_ms = row.integer();
+    values.gauge_percent = row.maybe_real();
+    values.register_wh = row.maybe_real();
+    values.meter_w = row.maybe_real();
+    values.display_w = row.maybe_real();
+    if (const auto mark = row.maybe_integer()) values.mark = static_cast<MarkKind>(*mark);
+    values.remark = row.text();
+    return values;
+}
 
 std::optional<StoredReading> find_reading(SQLite::Database& database, const std::string& uuid) {
     SQLite::Statement query(database, select_readings + "WHERE current.uuid = ?1");

@@ -17,11 +17,15 @@ class Database;
 
 namespace ullage::store {
 
+class Row;
+
 struct StoredReading {
     std::int64_t id = 0;
     Reading reading;
 };
 
+/// Reads the next seven columns: time_ms, gauge_percent, register_wh, meter_w, display_w, mark, remark.
+[[nodiscard]] ReadingValues values_in(Row& row);
 /// The reading as it stands.
 [[nodiscard]] std::optional<StoredReading> find_reading(SQLite::Database& database, const std::string& uuid);
 /// Adds a reading at the end of its run with its values as version 1, and fills `sequence` and `version`.

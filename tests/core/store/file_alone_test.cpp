@@ -182,6 +182,19 @@ TEST_P(Displaced, a_file_that_others_take_away_or_change_takes_no_more_readings_
 
 INSTANTIATE_TEST_SUITE_P(Files, Displaced, testing::ValuesIn(mishaps), [](const auto& mishap) { return std::string(mishap.param.name); });
 
+TEST(DisplacedLogbook, what_is_left_where_it_was_moved_away_does_not_keep_a_new_one_from_that_name) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const fs::path path = folder / "a.ullage";
+    write_logbook(path);
+    {
+        const Logbook logbook = take(Logbook::open(path, OpenMode::record, clock));
+        fs::rename(path, folder / "moved.ullage");
+    }
+    EXPECT_EQ(failure_of(Logbook::create(path, clock)), std::nullopt);
+    EXPECT_EQ(failure_of(Logbook::open(folder / "moved.ullage", OpenMode::record, clock)), std::nullopt);
+}
+
 TEST(DisplacedLogbook, a_link_that_was_turned_to_another_file_is_noticed) {
     const TempFolder folder;
     const FakeClock clock;
