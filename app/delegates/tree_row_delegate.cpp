@@ -9,6 +9,7 @@
 #include "style/theme.h"
 
 #include <QAbstractItemView>
+#include <QApplication>
 #include <QPainter>
 
 namespace ullage {
@@ -71,15 +72,22 @@ QFont font_of(Row kind) {
 } // namespace
 
 QSize TreeRowDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
-    // Rows span the pane whatever they say, and a run's title costs its analysis: a tree of thousands asks for all heights at once.
-    const auto kind = kind_of(index);
-    const int text_px = QFontMetrics(font_of(kind)).height();
-    switch (kind) {
-    case Row::section: return {0, text_px + spacing::group_gap_px};
-    case Row::unit: return {0, qMax(vessel_size.height(), text_px) + spacing::grid_px};
-    case Row::bench: return {0, text_px + 2 * spacing::grid_px};
-    default: return {0, text_px + 11};
+    // Rows span the pane whatever they say, and a run's title costs its analysis.
+    if (const QFont font = QApplication::font(); font != measured_font_) {
+        measured_font_ = font;
+        heights_px_.clear();
     }
+    const Row kind = kind_of(index);
+    if (const auto known = heights_px_.find(static_cast<int>(kind)); known != heights_px_.end()) return {0, known->second};
+    int height_px = QFontMetrics(font_of(kind)).height();
+    switch (kind) {
+    case Row::section: height_px += spacing::group_gap_px; break;
+    case Row::unit: height_px = qMax(vessel_size.height(), height_px) + spacing::grid_px; break;
+    case Row::bench: height_px += 2 * spacing::grid_px; break;
+    default: height_px += 11;
+    }
+    heights_px_.emplace(static_cast<int>(kind), height_px);
+    return {0, height_px};
 }
 
 void TreeRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {

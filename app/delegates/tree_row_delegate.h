@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QFont>
 #include <QStyledItemDelegate>
+
+#include <map>
 
 namespace ullage {
 
@@ -14,6 +17,10 @@ public:
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+
+private:
+    mutable QFont measured_font_;     ///< the application's, by which the heights were measured
+    mutable std::map<int, int> heights_px_; ///< by kind of row: a tree of thousands asks for all of them at once
 };
 
 } // namespace ullage

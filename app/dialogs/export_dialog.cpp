@@ -2,7 +2,8 @@
 #include "dialogs/export_dialog.h"
 
 #include "dialogs/picture_dialog.h"
-#include "models/table_copy.h"
+#include "services/table_copy.h"
+#include "services/background_work.h"
 #include "services/prompts.h"
 #include "style/file_names.h"
 #include "style/roles.h"
@@ -14,6 +15,7 @@
 #include <QComboBox>
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -24,13 +26,21 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace ullage {
 
 namespace {
 
 constexpr int png_scale = 2;              ///< sharp in print and on dense screens
-constexpr qsizetype most_shown = 200'000; ///< characters of a preview; a long run's table has millions
+constexpr std::size_t most_previewed = 500; ///< rows; a long run's table has a million
+
+/// The first rows of a table that is longer than a preview.
+Table beginning_of(const Table& table) {
+    Table beginning{table.title, table.columns, {}, table.remarks, table.method};
+    beginning.rows.assign(table.rows.begin(), table.rows.begin() + static_cast<std::ptrdiff_t>(most_previewed));
+    return beginning;
+}
 
 } // namespace
 
@@ -112,8 +122,15 @@ QWidget* ExportDialog::build_buttons() {
 }
 
 void ExportDialog::choose_subject(int subject) {
-    subject_ = static_cast<std::size_t>(std::max(0, subject));
-    table_ = subjects_[subject_].table();
+    const auto wanted = static_cast<std::size_t>(std::max(0, subject));
+    std::optional<Table> table = subjects_[wanted].table(isVisible() ? this : parentWidget());
+    if (!table) {
+        const QSignalBlocker quiet(subject_combo_);
+        subject_combo_->setCurrentIndex(static_cast<int>(subject_));
+        return;
+    }
+    subject_ = wanted;
+    table_ = std::move(*table);
     forms_.clear();
     const auto offer = [this](TableFormat format, const QString& name, const QString& kind) {
         const std::string_view ending = table_format_ending(format);
@@ -162,8 +179,11 @@ void ExportDialog::preview() {
     if (form.picture < 0) {
         // A workbook is no text: its content is that of the text table, with a sheet for the method and a chart.
         const bool workbook = is_workbook(form);
-        QString text = QString::fromStdString(table_text(table_, workbook ? TableFormat::text : form.format));
-        if (text.size() > most_shown) text = text.left(most_shown) + tr("\n… and more, which Save and Copy take whole");
+        const TableFormat shown_format = workbook ? TableFormat::text : form.format;
+        const bool longer = table_.rows.size() > most_previewed;
+        QString text = QString::fromStdString(table_text(longer ? beginning_of(table_) : table_, shown_format));
+        if (longer)
+            text += tr("\n… the first %1 rows of %2; Save and Copy take all of them").arg(most_previewed).arg(table_.rows.size());
         text_preview_->setPlainText(
             (workbook ? tr("A workbook with this table, a sheet on the method and a chart; Copy takes the cells:\n\n") : QString()) + text);
         previews_->setCurrentWidget(text_preview_);
@@ -191,9 +211,14 @@ void ExportDialog::save() {
     const QString path = prompts_.fileToSave(this, tr("Export"), fileName(form), form.filter, form.ending, true);
     if (path.isEmpty()) return;
     const Replacing asked{Replacing::Consent::ordinary, {}};
-    const Result<void> written =
-        form.picture < 0 ? write_table(table_, form.format, QFile::encodeName(path).toStdString(), asked)
-                         : write_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second, path, picture_spec_, asked);
+    Result<void> written;
+    if (form.picture >= 0)
+        written = write_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second, path, picture_spec_, asked);
+    else
+        work_beside(
+            this, tr("Writing %1").arg(QFileInfo(path).fileName()),
+            [&](WorkProgress&) { written = write_table(table_, form.format, QFile::encodeName(path).toStdString(), asked); },
+            Cancelling::not_possible);
     if (!written) {
         tell(false, QString::fromStdString(written.error().sentence()));
         return;
@@ -208,12 +233,13 @@ void ExportDialog::save() {
 void ExportDialog::copy() {
     const Form& form = chosen();
     if (is_workbook(form)) {
-        if (!copy_table(table_)) {
-            tell(false, tr("The table has no rows to copy."));
-            return;
-        }
+        if (table_.rows.empty()) return tell(false, tr("The table has no rows to copy."));
+        if (!copy_table(table_, this)) return tell(false, tr("Nothing was copied."));
     } else if (form.picture < 0) {
-        QApplication::clipboard()->setText(QString::fromStdString(table_text(table_, form.format)));
+        const auto text = result_beside(this, tr("Copying the table"),
+                                        [&](WorkProgress&) { return QString::fromStdString(table_text(table_, form.format)); });
+        if (!text) return tell(false, tr("Nothing was copied."));
+        QApplication::clipboard()->setText(*text);
     } else {
         const auto image = render_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second, picture_spec_);
         if (!image) {

@@ -8,6 +8,7 @@
 #include <QString>
 
 #include <functional>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -26,7 +27,8 @@ class Prompts;
 struct ExportSubject {
     QString name;                 ///< "Readings of this run"
     QString base_name;            ///< suggested file name without ending
-    std::function<Table()> table; ///< asked when the subject is chosen
+    /// Asked when the subject is chosen, with the window that waits; nothing where the person cancelled it.
+    std::function<std::optional<Table>(QWidget* window)> table;
     std::vector<std::pair<QString, PictureContent>> pictures; ///< with their names
 };
 
@@ -60,7 +62,7 @@ private:
     [[nodiscard]] QString fileName(const Form& form) const;
 
     std::vector<ExportSubject> subjects_;
-    std::size_t subject_ = 0;
+    std::size_t subject_ = 0; ///< the one that `table_` is of
     Table table_;
     PictureSpec picture_spec_;
     Prompts& prompts_;

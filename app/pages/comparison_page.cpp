@@ -13,10 +13,13 @@
 #include "pages/comparison_overlays.h"
 #include "pages/page_head.h"
 #include "services/background_work.h"
+#include "style/spacing.h"
 
 #include <QButtonGroup>
 #include <QComboBox>
+#include <QEvent>
 #include <QFileInfo>
+#include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
 #include <QSortFilterProxyModel>
@@ -175,6 +178,34 @@ void ComparisonPage::showPairs() {
     pairs_model_->setPairs(shown_names, compare_pairs(comparison_, fair_, paired_, pairFigure()));
     pairs_label_->setText(tr("Of %1 rows the %2 with the largest usable fraction; filter to see others.").arg(names.size()).arg(most_paired));
     pairs_label_->setVisible(names.size() > most_paired);
+    fitPairs();
+}
+
+void ComparisonPage::fitPairs() {
+    // By the longest text of each column: measuring all of them at every change of style would hold up the window.
+    const QFontMetrics text(pairs_->font()), head(pairs_->horizontalHeader()->font());
+    const int margin = 4 * spacing::grid_px;
+    for (int column = 0; column < pairs_model_->columnCount(); ++column) {
+        QString longest;
+        for (int row = 0; row < pairs_model_->rowCount(); ++row)
+            for (const QString& line : pairs_model_->index(row, column).data().toString().split(QLatin1Char('\n')))
+                if (line.size() > longest.size()) longest = line;
+        QFont bold = pairs_->font();
+        bold.setBold(true);
+        const int name = head.horizontalAdvance(pairs_model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
+        pairs_->horizontalHeader()->resizeSection(column, std::max(QFontMetrics(bold).horizontalAdvance(longest), name) + margin);
+    }
+    pairs_->verticalHeader()->setDefaultSectionSize(2 * text.height() + spacing::grid_px);
+}
+
+void ComparisonPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() != QEvent::StyleChange && event->type() != QEvent::FontChange) return;
+    QTimer::singleShot(0, this, [this] {
+        if (!isVisible()) return;
+        fitColumns();
+        fitPairs();
+    });
 }
 
 void ComparisonPage::showPictures() {

@@ -78,6 +78,7 @@ signals:
     void runRequested(const QString& runUuid);
 
 protected:
+    void changeEvent(QEvent* event) override;
     void showEvent(QShowEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
@@ -94,7 +95,9 @@ private:
     QTabWidget* buildTabs();
     QWidget* buildPairs();
     void showTable();
+    void fitColumns();
     void fitWideColumns();
+    void fitPairs();
     void showPairs();
     [[nodiscard]] PairFigure pairFigure() const;
     void showPictures();

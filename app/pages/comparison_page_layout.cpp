@@ -216,8 +216,6 @@ QWidget* ComparisonPage::buildPairs() {
     make_table(*pairs_);
     pairs_->setSelectionBehavior(QAbstractItemView::SelectItems);
     pairs_->verticalHeader()->show();
-    pairs_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    pairs_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     column->addWidget(pairs_, 1);
     return part;
 }

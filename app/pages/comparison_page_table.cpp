@@ -5,7 +5,7 @@
 #include "delegates/quantity_delegate.h"
 #include "dialogs/export_dialog.h"
 #include "exchange/comparison_table.h"
-#include "models/table_copy.h"
+#include "services/table_copy.h"
 #include "models/table_model.h"
 #include "style/roles.h"
 
@@ -71,6 +71,10 @@ void ComparisonPage::showTable() {
     arrangeColumns();
     const auto& columns = model_->table().columns;
     for (std::size_t i = 0; i < columns.size(); ++i) table_->setColumnHidden(static_cast<int>(i), isColumnHidden(columns[i].key));
+    fitColumns();
+}
+
+void ComparisonPage::fitColumns() {
     // Without the room that each head keeps for the sort indicator all columns fit into the smallest window.
     table_->horizontalHeader()->setSortIndicatorShown(false);
     table_->resizeColumnsToContents();
@@ -147,7 +151,7 @@ Table ComparisonPage::shownTable(bool chosen_only) const {
 
 void ComparisonPage::copyTable() {
     if (!isComplete()) return;
-    if (copy_table(shownTable(false))) emit told(tr("The table is on the clipboard, ready to be pasted into a spreadsheet."));
+    if (copy_table(shownTable(false), this)) emit told(tr("The table is on the clipboard, ready to be pasted into a spreadsheet."));
 }
 
 void ComparisonPage::chooseColumns(const QPoint& place) {
@@ -176,10 +180,10 @@ void ComparisonPage::chooseColumns(const QPoint& place) {
 void ComparisonPage::exportComparison() {
     if (!isComplete() || comparison_.rows.empty()) return;
     std::vector<ExportSubject> subjects;
-    subjects.push_back({tr("Comparison"), QStringLiteral("comparison"), [this] { return without_unused(shownTable(false)); },
+    subjects.push_back({tr("Comparison"), QStringLiteral("comparison"), [this](QWidget*) { return without_unused(shownTable(false)); },
                         {{tr("vessels"), comparison_vessels(comparison_, fair_, band())},
                          {tr("usable fraction"), comparison_bars(comparison_, fair_, band())}}});
-    subjects.push_back({tr("Differences between units"), QStringLiteral("differences"), [this] {
+    subjects.push_back({tr("Differences between units"), QStringLiteral("differences"), [this](QWidget*) {
                             return comparison_.rows.size() <= most_exported_paired ? pairs_table(comparison_, fair_, pairFigure())
                                                                                    : pairs_table(comparison_, fair_, paired_, pairFigure());
                         },

@@ -9,6 +9,8 @@ namespace ullage {
 
 namespace {
 
+constexpr std::size_t most_bars = 60; ///< thinner ones could not be told apart
+
 QString percent_text(double fraction) { return QString::number(fraction, 'f', 2); }
 
 QString empty_words() {
@@ -62,7 +64,12 @@ BarContent comparison_bars(const Comparison& comparison, const FairComparison& f
         content.bands.push_back({band.lower_fraction, band.upper_fraction,
                                  tr("commonly seen, %1 to %2").arg(percent_text(band.lower_fraction), percent_text(band.upper_fraction))});
     content.empty_text = empty_words();
-    for (const std::size_t i : fair_order(fair)) {
+    std::vector<std::size_t> shown = fair_order(fair);
+    if (shown.size() > most_bars) {
+        content.axis.title += tr("; the first %1 of %2 rows").arg(most_bars).arg(shown.size());
+        shown.resize(most_bars);
+    }
+    for (const std::size_t i : shown) {
         const ComparisonRow& row = comparison.rows[i];
         const FairRow& at = fair.rows[i];
         const std::string_view kind = fair.load ? standing_text(at.standing) : kind_text(at.usable_fraction.kind);

@@ -18,7 +18,7 @@
 #include "pages/unit_page.h"
 #include "pages/welcome_page.h"
 #include "services/awake.h"
-#include "services/background_work.h"
+#include "services/analyse_units.h"
 #include "services/log_follower.h"
 #include "services/notifier.h"
 #include "services/reminders.h"
@@ -272,24 +272,8 @@ void MainWindow::row_chosen(const QModelIndex& index) {
 }
 
 bool MainWindow::analyse_first(const std::vector<std::string>& unit_uuids, bool with_runs) {
-    const std::size_t readings = document_.readingsToAnalyse(unit_uuids, with_runs);
-    if (readings <= most_analysed_at_once) return true;
-    bool cancelled = false;
-    WorkProgress* analysing = nullptr;
-    document_.analyseBeside(
-        unit_uuids, with_runs,
-        [&](const std::function<void()>& work) {
-            work_beside(this, tr("Analysing %1 readings").arg(readings), [&](WorkProgress& progress) {
-                analysing = &progress;
-                work();
-                cancelled = progress.cancelled();
-            });
-        },
-        [&](std::size_t done) {
-            analysing->at(static_cast<std::int64_t>(done), static_cast<std::int64_t>(unit_uuids.size()));
-            return !analysing->cancelled();
-        });
-    return !cancelled;
+    return document_.readingsToAnalyse(unit_uuids, with_runs) <= most_analysed_at_once ||
+           analyse_units_beside(document_, unit_uuids, with_runs, this);
 }
 
 void MainWindow::showUnit(const std::string& unit_uuid) {

@@ -106,11 +106,11 @@ void MainWindow::export_sizing() {
     for (std::size_t unit = 0; unit < sizing.units.size(); ++unit)
         if (sizing.courses[unit]) charts.emplace_back(QString::fromStdString(sizing.units[unit].unit.name), sizing_chart(sizing, unit));
     std::vector<ExportSubject> subjects;
-    subjects.push_back({tr("Units"), QStringLiteral("sizing"), [sizing] { return sizing_table(sizing); }, std::move(charts)});
-    subjects.push_back({tr("PV array and battery by rule"), QStringLiteral("sizing-rules"), [sizing] { return sizing_rules_table(sizing); }, {}});
-    subjects.push_back({tr("Charge by the hour"), QStringLiteral("sizing-course"), [sizing] { return sizing_course_table(sizing); }, {}});
+    subjects.push_back({tr("Units"), QStringLiteral("sizing"), [sizing](QWidget*) { return sizing_table(sizing); }, std::move(charts)});
+    subjects.push_back({tr("PV array and battery by rule"), QStringLiteral("sizing-rules"), [sizing](QWidget*) { return sizing_rules_table(sizing); }, {}});
+    subjects.push_back({tr("Charge by the hour"), QStringLiteral("sizing-course"), [sizing](QWidget*) { return sizing_course_table(sizing); }, {}});
     if (!sizing.months.empty())
-        subjects.push_back({tr("Months"), QStringLiteral("sizing-months"), [sizing] { return sizing_months_table(sizing); }, {}});
+        subjects.push_back({tr("Months"), QStringLiteral("sizing-months"), [sizing](QWidget*) { return sizing_months_table(sizing); }, {}});
     auto* dialog = new ExportDialog(std::move(subjects), prompts_, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();

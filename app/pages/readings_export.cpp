@@ -6,19 +6,32 @@
 #include "exchange/comparison_table.h"
 #include "fleet/known_depths.h"
 #include "pages/run_charts.h"
+#include "services/analyse_units.h"
+#include "services/background_work.h"
 #include "style/words.h"
 
+#include <QCoreApplication>
 #include <QFileInfo>
+#include <QScopeGuard>
+
+#include <optional>
 
 namespace ullage {
 
 namespace {
 
-Table all_runs(const Document& document, RunTable which) {
+std::optional<Table> all_runs(Document& document, RunTable which, QWidget* window) {
+    // What the table is made of must stay as it is while events get through.
+    document.setHeld(true);
+    const auto released = qScopeGuard([&] { document.setHeld(false); });
+    std::vector<std::string> units;
+    for (const Unit& unit : document.units()) units.push_back(unit.uuid);
+    if (!analyse_units_beside(document, units, true, window)) return {};
     const std::vector<const RunRecord*> records = document.runs();
     std::vector<const RunAnalysis*> analyses;
     for (const RunRecord* record : records) analyses.push_back(&document.analysis(record->run.uuid));
-    return table_of_runs(which, records, analyses);
+    const QString words = QCoreApplication::translate("ullage::ReadingsExport", "Putting the table together");
+    return result_beside(window, words, [&](WorkProgress&) { return table_of_runs(which, records, analyses); });
 }
 
 Table one_run(const Document& document, const std::string& run_uuid, RunTable which) {
@@ -51,19 +64,19 @@ Table chosen_readings(const Document& document, const std::string& run_uuid, con
     return with_rows(std::move(table), rows);
 }
 
-std::vector<ExportSubject> readings_subjects(const Document& document, const std::string& run_uuid) {
+std::vector<ExportSubject> readings_subjects(Document& document, const std::string& run_uuid) {
     std::vector<ExportSubject> subjects;
     if (const RunRecord* record = document.run(run_uuid)) {
         const QString stem = QFileInfo(sheet_file_name(document, run_uuid)).completeBaseName();
         subjects.push_back({tr("Readings of this run"), stem + QStringLiteral("-readings"),
-                            [&document, run_uuid] { return one_run(document, run_uuid, RunTable::readings); },
+                            [&document, run_uuid](QWidget*) { return one_run(document, run_uuid, RunTable::readings); },
                             charts_of(document, *record)});
         subjects.push_back({tr("Intervals of this run"), stem + QStringLiteral("-intervals"),
-                            [&document, run_uuid] { return one_run(document, run_uuid, RunTable::intervals); }, {}});
+                            [&document, run_uuid](QWidget*) { return one_run(document, run_uuid, RunTable::intervals); }, {}});
     }
-    subjects.push_back({tr("Readings of all runs"), QStringLiteral("readings"), [&document] { return all_runs(document, RunTable::readings); }, {}});
+    subjects.push_back({tr("Readings of all runs"), QStringLiteral("readings"), [&document](QWidget* window) { return all_runs(document, RunTable::readings, window); }, {}});
     subjects.push_back(
-        {tr("Intervals of all runs"), QStringLiteral("intervals"), [&document] { return all_runs(document, RunTable::intervals); }, {}});
+        {tr("Intervals of all runs"), QStringLiteral("intervals"), [&document](QWidget* window) { return all_runs(document, RunTable::intervals, window); }, {}});
     return subjects;
 }
 

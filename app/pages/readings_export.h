@@ -17,6 +17,6 @@ class Document;
 
 /// What there is to export of readings: where `run_uuid` is known its readings and intervals with its charts, then the readings and the
 /// intervals of all runs. `document` must outlive the subjects.
-[[nodiscard]] std::vector<ExportSubject> readings_subjects(const Document& document, const std::string& run_uuid);
+[[nodiscard]] std::vector<ExportSubject> readings_subjects(Document& document, const std::string& run_uuid);
 
 } // namespace ullage

@@ -3,16 +3,21 @@
 
 #include "measure/load_steps.h"
 #include "models/finding_stretch.h"
+#include "pages/thinned_points.h"
 #include "style/words.h"
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
+#include <map>
+#include <string_view>
 
 namespace ullage {
 
 namespace {
 
 constexpr double least_difference_pt = 0.1;
+constexpr std::size_t most_drawn = 2000; ///< points of a curve: two for each column of pixels of a wide window
 
 /// Builds one chart of a run; x is hours since the first reading.
 class Builder {
@@ -29,17 +34,30 @@ public:
     /// A point of `series` that stands for reading `at` of the record, or (no_reading) for the last sample of a log.
     void add(ChartSeries& series, double x, double y, std::size_t at) {
         series.points.push_back({x, y});
-        if (at == no_reading) {
-            series.notes.push_back(tr("last sample of the log"));
-            chart.readings[series.id].push_back({});
-            return;
-        }
-        const Reading& reading = record_.readings[at];
-        series.notes.push_back(text_of(clock_text(reading.values.time_ms, record_.run.time_zone)));
-        chart.readings[series.id].push_back(QString::fromStdString(reading.uuid));
+        stands_for_.push_back(at);
     }
 
+    /// Takes over a series whose points have been added; the next one begins. What so many points say is told only for those that are drawn.
     void finish(ChartSeries series) {
+        const std::vector<std::size_t> drawn = points_to_draw(series.points, most_drawn);
+        const bool has_band = series.band.size() == series.points.size();
+        std::vector<QString>& readings = chart.readings[series.id];
+        for (std::size_t place = 0; place < drawn.size(); ++place) {
+            series.points[place] = series.points[drawn[place]];
+            if (has_band) series.band[place] = series.band[drawn[place]];
+            const std::size_t at = stands_for_[drawn[place]];
+            if (at == no_reading) {
+                series.notes.push_back(tr("last sample of the log"));
+                readings.push_back({});
+                continue;
+            }
+            const Reading& reading = record_.readings[at];
+            series.notes.push_back(text_of(clock_text(reading.values.time_ms, record_.run.time_zone)));
+            readings.push_back(QString::fromStdString(reading.uuid));
+        }
+        series.points.resize(drawn.size());
+        if (has_band) series.band.resize(drawn.size());
+        stands_for_.clear();
         if (!series.points.empty()) chart.content.series.push_back(std::move(series));
     }
 
@@ -47,18 +65,23 @@ public:
 
 private:
     void shade() {
-        std::map<std::string, double> at;
-        for (const Reading& reading : record_.readings) at[reading.uuid] = hours(reading.values.time_ms);
+        std::map<std::string_view, std::optional<double>> ends;
+        for (const Finding& finding : analysis_.gauge.findings)
+            if (names_a_stretch(finding))
+                for (const std::string& uuid : {std::cref(finding.readings.front()), std::cref(finding.readings.back())}) ends[uuid];
+        if (ends.empty()) return;
+        for (const Reading& reading : record_.readings)
+            if (const auto end = ends.find(reading.uuid); end != ends.end()) end->second = hours(reading.values.time_ms);
         for (const Finding& finding : analysis_.gauge.findings) {
-            if (!names_a_stretch(finding) || !at.contains(finding.readings.front()) || !at.contains(finding.readings.back()))
-                continue;
-            chart.content.regions.push_back({at[finding.readings.front()], at[finding.readings.back()],
-                                             text_of(finding_key(finding.kind)), RegionRole::doubt});
+            if (!names_a_stretch(finding)) continue;
+            const auto from = ends[finding.readings.front()], to = ends[finding.readings.back()];
+            if (from && to) chart.content.regions.push_back({*from, *to, text_of(finding_key(finding.kind)), RegionRole::doubt});
         }
     }
 
     const RunRecord& record_;
     const RunAnalysis& analysis_;
+    std::vector<std::size_t> stands_for_; ///< of the series at work, point for point
 };
 
 ChartSeries series_of(const char* id, const QString& name, CurveColour colour, Marker marker) {

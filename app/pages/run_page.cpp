@@ -5,7 +5,7 @@
 #include "fleet/known_depths.h"
 #include "measure/mend_acceptance.h"
 #include "models/readings_model.h"
-#include "models/table_copy.h"
+#include "services/table_copy.h"
 #include "pages/due_figures.h"
 #include "pages/entry_row.h"
 #include "pages/findings_view.h"

@@ -33,7 +33,7 @@ constexpr int bar_steps = 1000;
 /// What is done, and its Cancel.
 class WorkDialog final : public QDialog {
 public:
-    WorkDialog(QWidget* parent, const QString& words, WorkProgress& progress)
+    WorkDialog(QWidget* parent, const QString& words, WorkProgress& progress, Cancelling cancelling = Cancelling::offered)
         : QDialog(parent), progress_(progress), words_(new QLabel(words)), bar_(new QProgressBar) {
         setObjectName(QStringLiteral("workDialog"));
         setWindowTitle(QCoreApplication::applicationName());
@@ -50,6 +50,7 @@ public:
         auto* buttons = new QDialogButtonBox;
         cancel_ = buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
         cancel_->setObjectName(QStringLiteral("cancelWorkButton"));
+        cancel_->setVisible(cancelling == Cancelling::offered);
         connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
         auto* column = new QVBoxLayout(this);
         column->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px, spacing::page_margin_px, spacing::page_margin_px);
@@ -65,6 +66,7 @@ public:
 
     /// Also by Escape; the dialog stays until the work has heeded it.
     void reject() override {
+        if (cancel_->isHidden()) return;
         progress_.cancel();
         cancel_->setEnabled(false);
         words_->setText(tr("Stopping…"));
@@ -116,7 +118,7 @@ private:
 
 } // namespace
 
-void work_beside(QWidget* window, const QString& words, const std::function<void(WorkProgress& progress)>& work) {
+void work_beside(QWidget* window, const QString& words, const std::function<void(WorkProgress& progress)>& work, Cancelling cancelling) {
     WorkProgress progress;
     QEventLoop loop;
     std::promise<void> promised;
@@ -131,7 +133,7 @@ void work_beside(QWidget* window, const QString& words, const std::function<void
         QMetaObject::invokeMethod(&loop, &QEventLoop::quit, Qt::QueuedConnection);
     });
     if (ended.wait_for(unnoticed) != std::future_status::ready) {
-        WorkDialog dialog(window ? window->window() : QApplication::activeWindow(), words, progress);
+        WorkDialog dialog(window ? window->window() : QApplication::activeWindow(), words, progress, cancelling);
         const InputGate gate(dialog);
         QTimer looking;
         QObject::connect(&looking, &QTimer::timeout, &dialog, &WorkDialog::look);

@@ -36,11 +36,15 @@ private:
     std::atomic<bool> cancelled_{false};
 };
 
+/// Whether Cancel is offered; work that cannot be stopped halfway, such as the writing of one file, does not offer it.
+enum class Cancelling { offered, not_possible };
+
 /// Does `work` in a thread of its own and returns when it has ended. Meanwhile the window paints and its timers run, but it takes no input; what
 /// takes longer than a moment shows `words`, how far it is, and Cancel. The work must touch nothing that the window's timers touch too, such as
 /// the document; it is handed plain values and gives some back. Cancelled work still returns, soon if it looks at `progress`. What the work
 /// throws is thrown here. `window` is the one that waits; null stands for the active one.
-void work_beside(QWidget* window, const QString& words, const std::function<void(WorkProgress& progress)>& work);
+void work_beside(QWidget* window, const QString& words, const std::function<void(WorkProgress& progress)>& work,
+                 Cancelling cancelling = Cancelling::offered);
 
 /// As work_beside() for what can only be done where the window lives, such as drawing: the work is done here, and calls `turn` after each small
 /// piece, which lets events through now and then; it returns false once the work was cancelled.

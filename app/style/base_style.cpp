@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "style/base_style.h"
 
+#include "style/theme.h"
+
 #include <QAbstractItemView>
 #include <QPainter>
 #include <QStyleFactory>
@@ -8,8 +10,7 @@
 
 namespace ullage {
 
-BaseStyle::BaseStyle(const Palette& palette)
-    : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))), palette_(palette) {}
+BaseStyle::BaseStyle() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
 
 int BaseStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
     switch (metric) {
@@ -33,7 +34,7 @@ void BaseStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opti
         if (qobject_cast<const QAbstractItemView*>(widget)) {
             painter->save();
             painter->setRenderHint(QPainter::Antialiasing, false);
-            painter->setPen(palette_.accent);
+            painter->setPen(current_palette().accent);
             painter->setBrush(Qt::NoBrush);
             painter->drawRect(option->rect.adjusted(0, 0, -1, -1));
             painter->restore();
@@ -58,18 +59,18 @@ void BaseStyle::drawCheck(const QStyleOption& option, QPainter& painter, bool ro
         painter.setOpacity(painter.opacity() * 0.5);
     const bool live = option.state.testFlag(State_HasFocus) || option.state.testFlag(State_MouseOver);
     const bool filled = on || partly;
-    painter.setPen(QPen(filled || live ? palette_.accent : palette_.soft, live ? 1.8 : 1.2));
-    painter.setBrush(filled ? palette_.accent : palette_.panel);
+    painter.setPen(QPen(filled || live ? current_palette().accent : current_palette().soft, live ? 1.8 : 1.2));
+    painter.setBrush(filled ? current_palette().accent : current_palette().panel);
     if (round)
         painter.drawEllipse(box);
     else
         painter.drawRoundedRect(box, 3, 3);
     if (round && on) {
         painter.setPen(Qt::NoPen);
-        painter.setBrush(palette_.on_accent);
+        painter.setBrush(current_palette().on_accent);
         painter.drawEllipse(box.center(), side * 0.2, side * 0.2);
     } else if (filled) {
-        painter.setPen(QPen(palette_.on_accent, side * 0.13, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        painter.setPen(QPen(current_palette().on_accent, side * 0.13, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
         const auto at = [&box, side](double x, double y) { return box.topLeft() + QPointF(x * side, y * side); };
         if (partly)
             painter.drawLine(at(0.26, 0.5), at(0.74, 0.5));

@@ -1,19 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "style/palette.h"
-
 #include <QProxyStyle>
 
 namespace ullage {
 
 /// Fusion with what a style sheet cannot say: room beside a cell's text, a thin frame around the current cell, and flat
-/// check boxes and radio buttons. It leaves the background of cells to their model, which a style sheet would not.
+/// check boxes and radio buttons, in the colours of current_palette(). It leaves the background of cells to their model, which a style sheet
+/// would not.
 class BaseStyle : public QProxyStyle {
     Q_OBJECT
 
 public:
-    explicit BaseStyle(const Palette& palette);
+    BaseStyle();
 
     int pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const override;
     void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
@@ -21,8 +20,6 @@ public:
 
 private:
     void drawCheck(const QStyleOption& option, QPainter& painter, bool round) const;
-
-    const Palette& palette_;
 };
 
 } // namespace ullage

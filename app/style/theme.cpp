@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QEvent>
 #include <QPalette>
+#include <QPointer>
 #include <QStyle>
 #include <QStyleFactory>
 
@@ -25,6 +26,7 @@ struct State {
     std::optional<bool> dark_at_start; // the desktop's own palette, read before ours covers it
     bool platform_dark = false;        // what the platform last answered
     bool applying = false;
+    QPointer<QStyle> style; // the application's
 };
 
 State& state() {
@@ -41,6 +43,15 @@ bool platform_is_dark() {
     const std::unique_ptr<QStyle> fusion(QStyleFactory::create(QStringLiteral("Fusion")));
     return fusion && looks_dark(fusion->standardPalette());
 }
+
+/// While it lives, widgets are not told that their style changes, which would have each lay itself out.
+class Unseen final : public QObject {
+public:
+    explicit Unseen(QApplication& application) { application.installEventFilter(this); }
+
+protected:
+    bool eventFilter(QObject*, QEvent* event) override { return event->type() == QEvent::StyleChange; }
+};
 
 QPalette widget_palette(const Palette& p) {
     QPalette q;
@@ -104,8 +115,16 @@ void apply_theme(QApplication& application, Theme theme) {
     s.platform_dark = platform_is_dark();
     const bool dark = theme == Theme::dark || (theme == Theme::system && desktop_is_dark());
     s.palette = dark ? &dark_palette() : &light_palette();
-    application.setStyleSheet(QString());
-    QApplication::setStyle(new BaseStyle(*s.palette));
+    // Each of these goes through every widget there is, so the style stays: it asks for the colours whenever it draws. Changing a style sheet for
+    // another is slower by far than taking it off first; what is between the two nobody sees.
+    {
+        const Unseen unseen(application);
+        application.setStyleSheet(QString());
+    }
+    if (!s.style) {
+        s.style = new BaseStyle;
+        QApplication::setStyle(s.style);
+    }
     QApplication::setPalette(widget_palette(*s.palette));
     application.setStyleSheet(style_sheet(*s.palette, QApplication::font()));
     s.applying = false;

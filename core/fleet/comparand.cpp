@@ -37,7 +37,7 @@ double normal_part(double half_width, double rectangular, double coverage) {
     if (half_width_of_sum(rectangular, 0, coverage) >= half_width) return 0;
     for (int i = 0; i < 60; ++i) {
         const double middle = (low + high) / 2;
-        (half_width_of_sum(rectangular, middle, coverage) < half_width ? low : high) = middle;
+        (coverage_of_sum(rectangular, middle, half_width) > coverage ? low : high) = middle;
     }
     return (low + high) / 2;
 }
@@ -82,28 +82,41 @@ std::optional<Comparand> comparand_of(const Comparison& comparison, const FairCo
     return result;
 }
 
-double difference_half_width(const Comparand& x, double a, const Comparand& y, double b, double coverage) {
-    std::map<std::string, double> gains;
-    for (const auto& [meter, half_width] : x.gain_half_width_wh) gains[meter] += a * half_width;
-    for (const auto& [meter, half_width] : y.gain_half_width_wh) gains[meter] -= b * half_width;
-    double largest = 0, others = 0;
-    for (const auto& [meter, signed_part] : gains) {
-        const double part = std::abs(signed_part);
-        others += std::min(part, largest) * std::min(part, largest) / 3;
-        largest = std::max(part, largest);
+namespace {
+
+/// What the uncertainty of a difference is made of: its widest rectangle, and the standard deviation of the rest.
+struct Spread {
+    double rectangular = 0, rest_sd = 0;
+};
+
+Spread spread_of_difference(const Comparand& x, double a, const Comparand& y, double b) {
+    Spread spread;
+    double others = 0;
+    const auto take = [&](double signed_part) {
+        const double part = std::abs(signed_part), narrower = std::min(part, spread.rectangular);
+        others += narrower * narrower / 3;
+        spread.rectangular = std::max(part, spread.rectangular);
+    };
+    for (const auto& [meter, half_width] : x.gain_half_width_wh) {
+        const auto same = y.gain_half_width_wh.find(meter);
+        take(a * half_width - (same == y.gain_half_width_wh.end() ? 0.0 : b * same->second));
     }
-    const double variance = std::pow(a * x.independent_wh, 2) + std::pow(b * y.independent_wh, 2) + others;
-    return half_width_of_sum(largest, std::sqrt(variance), coverage);
+    for (const auto& [meter, half_width] : y.gain_half_width_wh)
+        if (!x.gain_half_width_wh.contains(meter)) take(b * half_width);
+    spread.rest_sd = std::sqrt(std::pow(a * x.independent_wh, 2) + std::pow(b * y.independent_wh, 2) + others);
+    return spread;
 }
 
-bool exceeds_half_width(double difference, const Comparand& x, double a, const Comparand& y, double b, double coverage) {
-    // Rectangle and normal together reach no further than one after the other, and no gain cancels in the bound.
-    double gains = 0;
-    for (const auto& [meter, half_width] : x.gain_half_width_wh) gains += std::abs(a * half_width);
-    for (const auto& [meter, half_width] : y.gain_half_width_wh) gains += std::abs(b * half_width);
-    const double factor = coverage_factor(coverage, INFINITY);
-    const double most = std::max(1.0, factor / std::sqrt(3.0)) * gains + factor * std::hypot(a * x.independent_wh, b * y.independent_wh);
-    return std::abs(difference) > 1.001 * most || std::abs(difference) > difference_half_width(x, a, y, b, coverage);
+} // namespace
+
+double difference_half_width(const Comparand& x, double a, const Comparand& y, double b, double coverage) {
+    const Spread spread = spread_of_difference(x, a, y, b);
+    return half_width_of_sum(spread.rectangular, spread.rest_sd, coverage);
+}
+
+bool is_beyond_half_width(double difference, const Comparand& x, double a, const Comparand& y, double b, const BeyondHalfWidth& beyond) {
+    const Spread spread = spread_of_difference(x, a, y, b);
+    return beyond(std::abs(difference), spread.rectangular, spread.rest_sd);
 }
 
 bool share_a_meter(const Comparand& x, const Comparand& y) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "fleet/fair_comparison.h"
+#include "numerics/monte_carlo.h"
 
 #include <map>
 #include <optional>
@@ -23,8 +24,8 @@ struct Comparand {
 /// Half-width of the interval of a·x − b·y.
 [[nodiscard]] double difference_half_width(const Comparand& x, double a, const Comparand& y, double b, double coverage);
 
-/// True when |difference| exceeds difference_half_width; that is only sought where an upper bound of it leaves the question open.
-[[nodiscard]] bool exceeds_half_width(double difference, const Comparand& x, double a, const Comparand& y, double b, double coverage);
+/// True when |difference| exceeds difference_half_width() of the coverage that `beyond` was made for.
+[[nodiscard]] bool is_beyond_half_width(double difference, const Comparand& x, double a, const Comparand& y, double b, const BeyondHalfWidth& beyond);
 
 /// True when both owe something to one meter.
 [[nodiscard]] bool share_a_meter(const Comparand& x, const Comparand& y);

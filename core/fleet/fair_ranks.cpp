@@ -24,26 +24,34 @@ std::string why_unranked(const FairComparison& fair, const FairRow& row) {
 /// The usable fractions that have a rank, as compare_pair holds them against each other.
 class Ranked {
 public:
-    Ranked(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& order) : comparison_(comparison) {
+    Ranked(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& order) {
         std::string why;
         for (const std::size_t row : order) {
-            rows_.push_back(&comparison.rows[row]);
-            comparands_.push_back(comparand_of(comparison, fair, row, why));
+            const ComparisonRow& compared = comparison.rows[row];
+            Side side{comparand_of(comparison, fair, row, why), 0, 0, 0};
+            if (side.comparand) {
+                side.per_wh = 1 / *compared.unit.rated_energy_wh;
+                side.fraction = side.comparand->energy_wh * side.per_wh;
+                side.coverage = comparison.fits[compared.fit].options.coverage;
+            }
+            sides_.push_back(std::move(side));
         }
     }
 
-    [[nodiscard]] bool resolved(std::size_t one, std::size_t other) const {
-        const auto &x = comparands_[one], &y = comparands_[other];
-        if (!x || !y) return false;
-        const double one_wh = *rows_[one]->unit.rated_energy_wh, other_wh = *rows_[other]->unit.rated_energy_wh;
-        const double difference = x->energy_wh / one_wh - y->energy_wh / other_wh;
-        return exceeds_half_width(difference, *x, 1 / one_wh, *y, 1 / other_wh, comparison_.fits[rows_[one]->fit].options.coverage);
+    [[nodiscard]] bool resolved(std::size_t one, std::size_t other) {
+        const Side &x = sides_[one], &y = sides_[other];
+        if (!x.comparand || !y.comparand) return false;
+        if (!beyond_ || beyond_->coverage() != x.coverage) beyond_.emplace(x.coverage);
+        return is_beyond_half_width(x.fraction - y.fraction, *x.comparand, x.per_wh, *y.comparand, y.per_wh, *beyond_);
     }
 
 private:
-    const Comparison& comparison_;
-    std::vector<const ComparisonRow*> rows_;
-    std::vector<std::optional<Comparand>> comparands_;
+    struct Side {
+        std::optional<Comparand> comparand;
+        double per_wh = 0, fraction = 0, coverage = 0; ///< 1 / rated energy; usable fraction; coverage of its interval
+    };
+    std::vector<Side> sides_;
+    std::optional<BeyondHalfWidth> beyond_; ///< there are as many pairs as rows squared
 };
 
 bool has_unit_twice(const Comparison& comparison) {
@@ -74,7 +82,7 @@ std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairCompari
     }
     const auto fraction = [&fair](std::size_t row) { return *fair.rows[row].usable_fraction.value; };
     std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) { return fraction(a) > fraction(b); });
-    const Ranked ranked(comparison, fair, order);
+    Ranked ranked(comparison, fair, order);
     for (std::size_t first = 0; first < order.size();) {
         // A group ends where no unit up to there is unresolved from a later one.
         std::size_t last = first;

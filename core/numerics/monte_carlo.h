@@ -42,6 +42,22 @@ struct Propagation {
 /// times the limit when the rectangular part dominates.
 [[nodiscard]] double half_width_of_sum(double rectangular, double normal_sd, double coverage = 0.95);
 
+/// Probability that such a sum lies within -half_width .. half_width, of which half_width_of_sum() is the inverse. Arguments are not negative.
+[[nodiscard]] double coverage_of_sum(double rectangular, double normal_sd, double half_width);
+
+/// Whether distances lie beyond half_width_of_sum() of one coverage, for so many questions that solving for each would take long. The answers are
+/// those of coverage_of_sum(); a table of half-widths, which rise with the rectangle's share, settles most of them.
+class BeyondHalfWidth {
+public:
+    explicit BeyondHalfWidth(double coverage);
+    [[nodiscard]] bool operator()(double distance, double rectangular, double normal_sd) const;
+    [[nodiscard]] double coverage() const { return coverage_; }
+
+private:
+    double coverage_;
+    std::vector<double> half_widths_; ///< for a standard deviation of 1, at equal steps of a / (1 + a)
+};
+
 /// One draw of an input from an engine, portable across standard libraries: inverse rectangular, sum of two rectangular
 /// (JCGM 101:2008, 6.4.5) and Box-Muller (C.4). Takes one number of the engine for a rectangular input, else two.
 [[nodiscard]] double draw(const Input& input, std::mt19937_64& engine);

@@ -55,4 +55,26 @@ double half_width_of_sum(double rectangular, double normal_sd, double coverage) 
     return normal_sd * z;
 }
 
+double coverage_of_sum(double rectangular, double normal_sd, double half_width) {
+    const double r = rectangular / normal_sd;
+    if (normal_sd == 0 || std::isinf(r)) return rectangular == 0 ? 1 : std::min(1.0, half_width / rectangular);
+    return covered(half_width / normal_sd, r);
+}
+
+BeyondHalfWidth::BeyondHalfWidth(double coverage) : coverage_(coverage) {
+    constexpr int steps = 256;
+    for (int step = 0; step < steps; ++step) half_widths_.push_back(half_width_of_sum(step / static_cast<double>(steps - step), 1, coverage));
+}
+
+bool BeyondHalfWidth::operator()(double distance, double rectangular, double normal_sd) const {
+    constexpr double last_digits = 1e-9; // more than the table can be wrong by
+    const double share = rectangular / (rectangular + normal_sd) * static_cast<double>(half_widths_.size());
+    if (share >= 0 && share < static_cast<double>(half_widths_.size() - 1)) {
+        const auto below = static_cast<std::size_t>(share);
+        if (distance > half_widths_[below + 1] * normal_sd * (1 + last_digits)) return true;
+        if (distance < half_widths_[below] * normal_sd * (1 - last_digits)) return false;
+    }
+    return coverage_of_sum(rectangular, normal_sd, distance) > coverage_;
+}
+
 } // namespace ullage

@@ -6,7 +6,12 @@
 #include "support/large_logbook.h"
 #include "support_qt/turn_watch.h"
 
+#include <QDialog>
 #include <QFile>
+#include <QFileInfo>
+#include <QListWidget>
+#include <QTabWidget>
+#include <QTableView>
 
 namespace ullage {
 
@@ -22,7 +27,8 @@ constexpr double most_ms = 100;
 class TurnTest : public WindowTest {
 protected:
     static void SetUpTestSuite() {
-        static const test::TempFolder kept;
+        static const test::TempFolder kept; // for all suites of these tests
+        if (!made_.isEmpty()) return;
         made_ = QString::fromStdString((kept / "large.ullage").string());
         const auto made = test::make_large_logbook(made_.toStdString(), 1000, 3, 12);
         ASSERT_TRUE(made) << made.error().sentence();
@@ -79,6 +85,71 @@ TEST_F(TurnTest, the_window_turns_while_a_run_sheet_is_imported_and_a_copy_saved
     expect_turning("undoAction");
     prompts.to_save = file("copy.ullage");
     expect_turning("saveCopyAction");
+}
+
+/// The comparison of all units, with what waits for it done.
+class ComparisonTurnTest : public TurnTest {
+protected:
+    void SetUp() override {
+        TurnTest::SetUp();
+        expect_settling("show the comparison", [&] { trigger("comparisonAction"); });
+    }
+
+    /// The action, until the page is complete again.
+    void expect_settling(const char* what, const std::function<void()>& action) {
+        EXPECT_LT(watch_.longest_ms(action, [&] { return find<QPushButton>("copyTableButton")->isEnabled(); }), most_ms) << what;
+    }
+};
+
+TEST_F(ComparisonTurnTest, the_window_turns_while_units_are_compared_sorted_and_filtered) {
+    auto* table = find<QTableView>("comparisonView");
+    EXPECT_EQ(table->model()->rowCount(), 1000);
+    expect_settling("every drain", [&] { click("everyDrainButton"); });
+    EXPECT_EQ(table->model()->rowCount(), 3000);
+    expect_settling("one row a unit", [&] { click("onePerUnitButton"); });
+    for (int column = 1; column < 6; ++column)
+        expect_turning("sort", [&] { table->sortByColumn(column, column % 2 ? Qt::AscendingOrder : Qt::DescendingOrder); });
+    expect_settling("filter", [&] { type("filterEdit", QStringLiteral("0007")); });
+    expect_settling("no filter", [&] { type("filterEdit", {}); });
+    auto* tabs = find<QTabWidget>("comparisonTabs");
+    for (int tab = 0; tab < tabs->count(); ++tab) expect_turning("a tab", [&] { tabs->setCurrentIndex(tab); });
+    expect_settling("at one load", [&] { click("atLoadButton"); });
+}
+
+TEST_F(ComparisonTurnTest, the_window_turns_while_the_comparison_is_copied_and_a_unit_of_it_changes) {
+    expect_settling("copy", [&] { trigger("copyComparisonAction"); });
+    const std::string run = document.runs()[1500]->run.uuid;
+    ReadingValues late = document.run(run)->readings.back().values;
+    late.time_ms += 60'000;
+    expect_settling("a reading recorded", [&] { EXPECT_TRUE(document.record(run, late)); });
+    ASSERT_TRUE(QFile::copy(made_, file("other.ullage")));
+    prompts.to_open = {file("other.ullage")};
+    expect_settling("add units of another logbook", [&] { trigger("addComparedLogbooksAction"); });
+}
+
+TEST_F(ComparisonTurnTest, the_window_turns_while_its_looks_change) {
+    for (const char* look : {"largerTextAction", "usualTextAction", "darkThemeAction", "lightThemeAction"}) expect_turning(look);
+    expect_turning("sizing", [&] { trigger("sizingAction"); });
+}
+
+TEST_F(TurnTest, the_window_turns_while_readings_are_exported_and_reports_made) {
+    expect_turning("exportReadingsAction");
+    auto* dialog = find<QDialog>("exportDialog");
+    ASSERT_TRUE(dialog);
+    auto* forms = find<QListWidget>("formsList");
+    for (int form = 0; form < forms->count(); ++form) expect_turning("preview", [&] { forms->setCurrentRow(form); });
+    forms->setCurrentRow(0);
+    prompts.to_save = file("readings.csv");
+    expect_turning("save as CSV", [&] { click("saveButton"); });
+    EXPECT_GT(QFileInfo(prompts.to_save).size(), 1'000'000);
+    expect_turning("copy", [&] { click("copyButton"); });
+    dialog->close();
+
+    window->showRun(document.runs()[1500]->run.uuid);
+    trigger("runReportAction");
+    prompts.to_save = file("run.pdf");
+    expect_turning("a report", [&] { click("submitButton"); });
+    EXPECT_TRUE(QFile::exists(prompts.to_save));
 }
 
 } // namespace ullage

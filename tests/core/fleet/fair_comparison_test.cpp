@@ -242,5 +242,17 @@ TEST(FairPairs, the_interval_of_a_difference_agrees_with_propagating_the_common_
     EXPECT_NEAR(difference_half_width({0, 0, {{"m", 1.0}}}, 1, {0, 0, {{"m", 1.0}}}, -1, 0.95), 0.95 * 2, 1e-9);
 }
 
+TEST(FairPairs, a_difference_is_resolved_just_beyond_its_half_width) {
+    const Comparand sides[] = {{0, 3, {{"meter", 9.0}}}, {0, 4, {{"meter", 6.0}, {"another", 2.0}}}, {0, 0, {{"meter", 5.0}}}, {0, 2, {}}};
+    const BeyondHalfWidth beyond(0.95);
+    for (const Comparand& x : sides)
+        for (const Comparand& y : sides)
+            for (const double b : {0.7, -0.7}) {
+                const double half = difference_half_width(x, 1, y, b, 0.95);
+                EXPECT_TRUE(is_beyond_half_width(-1.000001 * half, x, 1, y, b, beyond));
+                EXPECT_FALSE(is_beyond_half_width(0.999999 * half, x, 1, y, b, beyond));
+            }
+}
+
 } // namespace
 } // namespace ullage::test

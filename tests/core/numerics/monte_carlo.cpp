@@ -147,6 +147,31 @@ TEST(HalfWidthOfSum, it_agrees_with_drawing_the_sum) {
     }
 }
 
+TEST(HalfWidthOfSum, the_coverage_of_a_sum_is_the_inverse_of_its_half_width) {
+    for (const double coverage : {0.5, 0.9, 0.95, 0.99})
+        for (const auto& [rectangular, normal_sd] : {std::pair(2.0, 0.7), std::pair(0.7, 2.0), std::pair(0.001, 1.0), std::pair(5.0, 0.01), std::pair(0.0, 3.0)})
+            EXPECT_NEAR(coverage_of_sum(rectangular, normal_sd, half_width_of_sum(rectangular, normal_sd, coverage)), coverage, 1e-12);
+    EXPECT_DOUBLE_EQ(coverage_of_sum(10, 0, 4), 0.4);
+    EXPECT_EQ(coverage_of_sum(10, 0, 11), 1);
+    EXPECT_EQ(coverage_of_sum(0, 0, 0), 1);
+}
+
+TEST(HalfWidthOfSum, the_table_of_half_widths_answers_as_solving_does) {
+    for (const double coverage : {0.5, 0.95}) {
+        const BeyondHalfWidth beyond(coverage);
+        for (double rectangular = 0; rectangular < 40; rectangular = rectangular * 1.3 + 0.003) {
+            const double half = half_width_of_sum(rectangular, 0.4, coverage);
+            EXPECT_TRUE(beyond(half * (1 + 1e-7), rectangular, 0.4)) << rectangular;
+            EXPECT_FALSE(beyond(half * (1 - 1e-7), rectangular, 0.4)) << rectangular;
+        }
+    }
+    const BeyondHalfWidth beyond(0.95);
+    EXPECT_TRUE(beyond(9.6, 10, 0));
+    EXPECT_FALSE(beyond(9.4, 10, 0));
+    EXPECT_FALSE(beyond(0, 0, 1));
+    EXPECT_TRUE(beyond(1, 0, 0));
+}
+
 TEST(HalfWidthOfSum, it_scales_and_rises_with_every_part) {
     EXPECT_NEAR(half_width_of_sum(30, 20), 10 * half_width_of_sum(3, 2), 1e-12);
     EXPECT_LT(half_width_of_sum(3, 2), half_width_of_sum(3.1, 2));

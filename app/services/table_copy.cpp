@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "models/table_copy.h"
+#include "services/table_copy.h"
 
 #include "exchange/table_clipboard.h"
+#include "services/background_work.h"
 
 #include <QAction>
 #include <QApplication>
@@ -11,15 +12,21 @@
 #include <QWidget>
 
 #include <memory>
+#include <utility>
 
 namespace ullage {
 
-bool copy_table(const Table& table) {
+bool copy_table(const Table& table, QWidget* window) {
     if (table.rows.empty()) return false;
-    const ClipboardTable clip = clipboard_table(table, QLocale::system().decimalPoint() == QLatin1String(",") ? ',' : '.');
+    const char decimal_sign = QLocale::system().decimalPoint() == QLatin1String(",") ? ',' : '.';
+    const auto texts = result_beside(window, QCoreApplication::translate("ullage::TableCopy", "Copying the table"), [&](WorkProgress&) {
+        const ClipboardTable clip = clipboard_table(table, decimal_sign);
+        return std::pair(QString::fromStdString(clip.text), QString::fromStdString(clip.html));
+    });
+    if (!texts) return false;
     auto data = std::make_unique<QMimeData>();
-    data->setText(QString::fromStdString(clip.text));
-    data->setHtml(QString::fromStdString(clip.html));
+    data->setText(texts->first);
+    data->setHtml(texts->second);
     QApplication::clipboard()->setMimeData(data.release());
     return true;
 }
@@ -29,7 +36,7 @@ void offer_table_copy(QWidget& view, std::function<Table()> rows) {
     copy->setObjectName(QStringLiteral("copyRowsAction"));
     copy->setShortcut(QKeySequence::Copy);
     copy->setShortcutContext(Qt::WidgetWithChildrenShortcut);
-    QObject::connect(copy, &QAction::triggered, &view, [rows = std::move(rows)] { copy_table(rows()); });
+    QObject::connect(copy, &QAction::triggered, &view, [rows = std::move(rows), &view] { copy_table(rows(), &view); });
     view.addAction(copy);
     view.setContextMenuPolicy(Qt::ActionsContextMenu);
 }
