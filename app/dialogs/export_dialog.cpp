@@ -144,7 +144,7 @@ void ExportDialog::choose_subject(int subject) {
     offer(TableFormat::json, QStringLiteral("JSON"), QStringLiteral("JSON"));
     offer(TableFormat::latex, QStringLiteral("LaTeX"), tr("LaTeX table"));
     int picture = 0;
-    for (const auto& [name, content] : subjects_[subject_].pictures) {
+    for (const auto& [name, picture_content] : subjects_[subject_].pictures) {
         forms_.push_back({tr("Picture of %1, PNG").arg(name), QStringLiteral("png"), tr("PNG picture (*.png)"), picture, TableFormat::text});
         forms_.push_back({tr("Picture of %1, SVG").arg(name), QStringLiteral("svg"), tr("SVG picture (*.svg)"), picture, TableFormat::text});
         ++picture;
@@ -191,7 +191,7 @@ void ExportDialog::preview() {
     }
     PictureSpec shown = picture_spec_;
     shown.scale = std::min<double>(shown.scale, png_scale);
-    const auto image = render_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second, shown);
+    const auto image = render_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second(), shown);
     if (!image) {
         tell(false, QString::fromStdString(image.error().sentence()));
         return;
@@ -213,7 +213,7 @@ void ExportDialog::save() {
     const Replacing asked{Replacing::Consent::ordinary, {}};
     Result<void> written;
     if (form.picture >= 0)
-        written = write_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second, path, picture_spec_, asked);
+        written = write_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second(), path, picture_spec_, asked);
     else
         work_beside(
             this, tr("Writing %1").arg(QFileInfo(path).fileName()),
@@ -241,7 +241,7 @@ void ExportDialog::copy() {
         if (!text) return tell(false, tr("Nothing was copied."));
         QApplication::clipboard()->setText(*text);
     } else {
-        const auto image = render_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second, picture_spec_);
+        const auto image = render_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second(), picture_spec_);
         if (!image) {
             tell(false, QString::fromStdString(image.error().sentence()));
             return;

@@ -29,7 +29,8 @@ struct ExportSubject {
     QString base_name;            ///< suggested file name without ending
     /// Asked when the subject is chosen, with the window that waits; nothing where the person cancelled it.
     std::function<std::optional<Table>(QWidget* window)> table;
-    std::vector<std::pair<QString, PictureContent>> pictures; ///< with their names
+    /// With their names; asked when one is looked at, copied or saved.
+    std::vector<std::pair<QString, std::function<PictureContent()>>> pictures;
 };
 
 /// Export with a preview: a table in every format and pictures as PNG and SVG in chosen size and colours. Save asks for the file and says

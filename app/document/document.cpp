@@ -97,9 +97,15 @@ QString Document::path() const {
     return isOpen() ? QFile::decodeName(QByteArray::fromStdString(state_->path.string())) : QString();
 }
 
-Result<void> Document::saveCopy(const QString& target) const {
+Result<void> Document::saveCopy(const QString& target, const DoBeside& beside) {
     if (!state_->book) return State::nothing_open();
-    return state_->book->save_copy(file_path(target));
+    Result<void> saved;
+    {
+        State::Lending lending(*state_);
+        beside([&] { saved = lending.book->save_copy(file_path(target)); });
+    }
+    state_->keep_late_drafts();
+    return saved;
 }
 
 std::optional<Error> Document::displaced() const { return state_->book ? state_->book->displaced() : std::nullopt; }

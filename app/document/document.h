@@ -45,7 +45,10 @@ public:
     [[nodiscard]] bool isOpen() const;
     [[nodiscard]] bool isOpenAt(const QString& path) const; ///< this file is the open one, whatever it is called, and not displaced
     [[nodiscard]] QString path() const;
-    Result<void> saveCopy(const QString& target) const;
+    /// Works at a task, in another thread perhaps, and returns when it has ended.
+    using DoBeside = std::function<void(const std::function<void()>& work)>;
+    /// Writes all that the open logbook holds to a file of its own, by `beside`; until it has ended nobody else reaches the logbook.
+    Result<void> saveCopy(const QString& target, const DoBeside& beside = [](const std::function<void()>& work) { work(); });
     /// See Logbook::displaced(): while it says why, nothing can be recorded, and saveCopy() saves what is open.
     [[nodiscard]] std::optional<Error> displaced() const;
     /// How the open logbook was checked. Precondition: isOpen().
@@ -80,8 +83,7 @@ public:
     [[nodiscard]] const RunForecast& forecast(const std::string& run_uuid, UtcMs now_ms) const;
     /// How many readings unitFit() of these units, and with `with_runs` analysis() of their runs, would have to go through.
     [[nodiscard]] std::size_t readingsToAnalyse(const std::vector<std::string>& unit_uuids, bool with_runs) const;
-    /// Works at a task, in another thread perhaps, and returns when it has ended.
-    using DoBeside = std::function<void(const std::function<void()>& work)>;
+    static constexpr std::size_t most_analysed_at_once = 2000; ///< readings for which the window may wait
     /// Computes these by `beside`, so that they are there when they are asked for. `goes_on` is asked before each unit, with how many are done. What
     /// changed meanwhile is computed when it is asked for.
     void analyseBeside(const std::vector<std::string>& unit_uuids, bool with_runs, const DoBeside& beside,

@@ -115,6 +115,7 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
             }
             if (change.units_of_runs.empty()) return;
             outcome = read_after_import(book, change.units_of_runs, fresh, fresh_runs);
+            if (const auto settled = book.settle(); !settled && outcome) outcome = settled.error();
         });
     }
     state_->keep_late_drafts();

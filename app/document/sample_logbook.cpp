@@ -8,6 +8,7 @@
 #include "trace/trace_import.h"
 
 #include <QDir>
+#include <QEventLoop>
 #include <QFile>
 #include <QFileInfo>
 #include <QTemporaryDir>
@@ -91,13 +92,16 @@ Result<std::vector<std::pair<QString, RunRecord>>> sample_sheets() {
 
 } // namespace
 
-Result<void> open_sample_logbook(Document& document, const QString& path) {
-    if (QFileInfo::exists(path)) return document.open(path);
+Result<void> make_sample_logbook(const QString& path, const Clock& clock) {
+    if (QFileInfo::exists(path)) return {};
     const auto sheets = sample_sheets();
     if (!sheets) return sheets.error();
     if (!QDir().mkpath(QFileInfo(path).absolutePath()))
         return Error{Failure::io, "the folder cannot be made", QFileInfo(path).absolutePath().toStdString(), {}};
-    if (auto made = document.create(path); !made) return made;
+    const QEventLoop timers;    // the document has some, which a thread without one would complain of
+    const QTemporaryDir folder; // half a sample would be taken for the whole of it at the next start
+    Document document(clock);
+    if (auto made = document.create(folder.filePath(QStringLiteral("sample.ullage"))); !made) return made;
     const QDir logs(sample_folder().filePath(QStringLiteral("logs")));
     for (const auto& [name, record] : sheets.value()) {
         const auto brought = document.import(record);
@@ -106,8 +110,7 @@ Result<void> open_sample_logbook(Document& document, const QString& path) {
     }
     if (auto brought = add_sample_pv_sheets(document, sample_folder()); !brought) return brought;
     if (auto brought = add_sample_load_lists(document, QDir(sample_folder().filePath(QStringLiteral("load-lists")))); !brought) return brought;
-    document.undoStack().clear();
-    return {};
+    return document.saveCopy(path);
 }
 
 Result<std::vector<RunRecord>> sample_runs() {

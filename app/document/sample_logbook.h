@@ -10,11 +10,11 @@
 
 namespace ullage {
 
-class Document;
+class Clock;
 
-/// Opens the sample logbook at `path`. Where there is none yet it is made from the invented run sheets, the log of a meter, PV sheets
-/// and load lists that come with the program, and the undo stack starts empty. Errors: as Document::create, open, import and importTrace.
-Result<void> open_sample_logbook(Document& document, const QString& path);
+/// Makes the sample logbook at `path`, where there is none yet, from the invented run sheets, the log of a meter, PV sheets and load lists that come
+/// with the program. Whole or not at all; any thread. Errors: as Document::create, import, importTrace and saveCopy.
+Result<void> make_sample_logbook(const QString& path, const Clock& clock);
 
 /// The runs of those sheets without a logbook; a unit or meter is known by its name, a run by its sheet's. Errors: not_found where this build
 /// holds none, those of read_run_sheet.

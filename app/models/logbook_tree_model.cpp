@@ -6,6 +6,8 @@
 #include <utility>
 #include <vector>
 
+#include <algorithm>
+
 namespace ullage {
 
 struct LogbookTreeModel::Node {
@@ -133,6 +135,10 @@ QModelIndex LogbookTreeModel::indexOf(Row kind, const std::string& uuid) const {
     return found ? index_of(*found) : QModelIndex();
 }
 
+bool LogbookTreeModel::waits_for_analysis(const std::string& unit_uuid) const {
+    return document_.readingsToAnalyse({unit_uuid}, true) > Document::most_analysed_at_once;
+}
+
 QString LogbookTreeModel::title(const Node& node) const {
     switch (node.kind) {
     case Row::section:
@@ -147,7 +153,12 @@ QString LogbookTreeModel::title(const Node& node) const {
     }
     case Row::run: {
         const auto* record = document_.run(node.uuid);
-        return record ? QString::fromStdString(run_title(*record, document_.analysis(node.uuid).energy)) : QString();
+        if (!record) return {};
+        if (!waits_for_analysis(record->unit.uuid)) return QString::fromStdString(run_title(*record, document_.analysis(node.uuid).energy));
+        EnergyAnalysis day_alone;
+        const auto first = std::ranges::find(record->readings, false, &Reading::withdrawn);
+        if (first != record->readings.end()) day_alone.start_ms = first->values.time_ms;
+        return QString::fromStdString(run_title(*record, day_alone));
     }
     case Row::load_list: {
         const auto* list = document_.loadList(node.uuid);
@@ -174,6 +185,7 @@ QString LogbookTreeModel::tool_tip(const Node& node) const {
 }
 
 std::optional<double> LogbookTreeModel::delivered_wh(const std::string& unit_uuid) const {
+    if (waits_for_analysis(unit_uuid)) return {};
     // The run that says most: a measured usable fraction before others, then the later one.
     std::optional<double> delivered;
     bool measured = false;

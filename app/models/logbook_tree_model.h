@@ -52,6 +52,8 @@ private:
     [[nodiscard]] QModelIndex index_of(const Node& node) const;
     [[nodiscard]] QString title(const Node& node) const;
     [[nodiscard]] QString tool_tip(const Node& node) const;
+    /// Its runs are so long that painting must not begin to analyse them; that is done when the unit is shown.
+    [[nodiscard]] bool waits_for_analysis(const std::string& unit_uuid) const;
     [[nodiscard]] std::optional<double> delivered_wh(const std::string& unit_uuid) const;
     void rebuild();
     void run_changed(const QString& run_uuid);

@@ -181,8 +181,8 @@ void ComparisonPage::exportComparison() {
     if (!isComplete() || comparison_.rows.empty()) return;
     std::vector<ExportSubject> subjects;
     subjects.push_back({tr("Comparison"), QStringLiteral("comparison"), [this](QWidget*) { return without_unused(shownTable(false)); },
-                        {{tr("vessels"), comparison_vessels(comparison_, fair_, band())},
-                         {tr("usable fraction"), comparison_bars(comparison_, fair_, band())}}});
+                        {{tr("vessels"), [this]() -> PictureContent { return comparison_vessels(comparison_, fair_, band()); }},
+                         {tr("usable fraction"), [this]() -> PictureContent { return comparison_bars(comparison_, fair_, band()); }}}});
     subjects.push_back({tr("Differences between units"), QStringLiteral("differences"), [this](QWidget*) {
                             return comparison_.rows.size() <= most_exported_paired ? pairs_table(comparison_, fair_, pairFigure())
                                                                                    : pairs_table(comparison_, fair_, paired_, pairFigure());

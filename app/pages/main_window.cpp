@@ -48,7 +48,6 @@ namespace {
 
 constexpr int side_px = 216;
 constexpr int widest_side_px = 420;
-constexpr std::size_t most_analysed_at_once = 2000; ///< readings that are analysed while the window waits
 
 } // namespace
 
@@ -272,8 +271,10 @@ void MainWindow::row_chosen(const QModelIndex& index) {
 }
 
 bool MainWindow::analyse_first(const std::vector<std::string>& unit_uuids, bool with_runs) {
-    return document_.readingsToAnalyse(unit_uuids, with_runs) <= most_analysed_at_once ||
-           analyse_units_beside(document_, unit_uuids, with_runs, this);
+    if (document_.readingsToAnalyse(unit_uuids, with_runs) <= Document::most_analysed_at_once) return true;
+    const bool analysed = analyse_units_beside(document_, unit_uuids, with_runs, this);
+    tree_->viewport()->update(); // what was delivered is known now
+    return analysed;
 }
 
 void MainWindow::showUnit(const std::string& unit_uuid) {

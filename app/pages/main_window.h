@@ -3,6 +3,7 @@
 
 #include "document/document.h"
 #include "pages/late_page.h"
+#include "services/background_work.h"
 
 #include <QHash>
 #include <QMainWindow>
@@ -10,6 +11,7 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -166,6 +168,8 @@ private:
     void save_copy();
     /// Saves what is open under another name and opens that, with what is half typed; for a file that others took away.
     void save_elsewhere();
+    Result<void> save_beside(const QString& path);
+    std::optional<Result<void>> open_beside(const QString& path, Cancelling cancelling); ///< nothing where it was cancelled
     void tell_opening_check();
     void close_logbook();
     void import_sheet();

@@ -78,19 +78,31 @@ void MainWindow::open_logbook() {
     if (!files.isEmpty()) openLogbook(files.constFirst());
 }
 
+std::optional<Result<void>> MainWindow::open_beside(const QString& path, Cancelling cancelling) {
+    std::optional<Result<OpenedLogbook>> found;
+    bool cancelled = false;
+    work_beside(
+        this, tr("Opening %1").arg(QFileInfo(path).fileName()),
+        [&](WorkProgress& progress) {
+            found.emplace(ullage::open_logbook(path, document_.clock()));
+            cancelled = progress.cancelled();
+        },
+        cancelling);
+    if (cancelled) return std::nullopt;
+    if (!*found) return Result<void>(found->error());
+    document_.adopt(std::move(*found).value());
+    return Result<void>();
+}
+
 void MainWindow::openLogbook(const QString& path) {
     // Opening the open one again shows it anew.
-    if (document_.isOpenAt(path)) return tell(document_.open(path));
-    auto found = result_beside(this, tr("Opening %1").arg(QFileInfo(path).fileName()),
-                               [&](WorkProgress&) { return ullage::open_logbook(path, document_.clock()); });
-    if (!found) return messages_->showNote(tr("%1 was not opened.").arg(QFileInfo(path).fileName()));
-    const Result<void> opened = *found ? Result<void>() : Result<void>(found->error());
-    if (*found) document_.adopt(std::move(*found).value());
-    if (!opened && opened.error().failure == Failure::not_found) {
+    const auto opened = document_.isOpenAt(path) ? std::optional(document_.open(path)) : open_beside(path, Cancelling::offered);
+    if (!opened) return messages_->showNote(tr("%1 was not opened.").arg(QFileInfo(path).fileName()));
+    if (!*opened && opened->error().failure == Failure::not_found) {
         settings_.removeRecentFile(path);
         welcome_page_->setRecentFiles(settings_.recentFiles());
     }
-    tell(opened);
+    tell(*opened);
 }
 
 void MainWindow::openLastLogbook() {
@@ -100,8 +112,20 @@ void MainWindow::openLastLogbook() {
 
 void MainWindow::open_sample() {
     const QDir home(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
-    tell(open_sample_logbook(document_, home.filePath(QStringLiteral("sample.ullage"))));
-    if (document_.isOpen()) show_default_page();
+    const QString path = home.filePath(QStringLiteral("sample.ullage"));
+    Result<void> made;
+    if (!QFileInfo::exists(path))
+        work_beside(this, tr("Making the sample logbook"), [&](WorkProgress&) { made = make_sample_logbook(path, document_.clock()); },
+                    Cancelling::not_possible);
+    if (!made) return tell(made);
+    openLogbook(path);
+    if (document_.isOpenAt(path)) show_default_page();
+}
+
+Result<void> MainWindow::save_beside(const QString& path) {
+    return document_.saveCopy(path, [&](const std::function<void()>& work) {
+        work_beside(this, tr("Saving %1").arg(QFileInfo(path).fileName()), [&](WorkProgress&) { work(); }, Cancelling::not_possible);
+    });
 }
 
 void MainWindow::save_copy() {
@@ -109,7 +133,7 @@ void MainWindow::save_copy() {
     const auto suggested = current.dir().filePath(tr("%1 copy.ullage").arg(current.completeBaseName()));
     const auto path = prompts_.fileToSave(this, tr("Save a copy"), suggested, logbook_filter(), QStringLiteral("ullage"), false);
     if (path.isEmpty()) return;
-    const auto saved = document_.saveCopy(path);
+    const auto saved = save_beside(path);
     tell(saved);
     if (saved) messages_->showNote(tr("A copy stands in %1.").arg(QDir::toNativeSeparators(path)));
 }
@@ -121,7 +145,7 @@ void MainWindow::save_elsewhere() {
     if (path.isEmpty()) return;
     const std::string run = run_uuid_;
     const QString draft = run_page_.isMade() ? run_page_->draft() : QString();
-    if (const auto saved = document_.saveCopy(path); !saved) return tell(saved);
+    if (const auto saved = save_beside(path); !saved) return tell(saved);
     if (const auto opened = document_.open(path); !opened) return tell(opened);
     if (document_.run(run)) {
         tell(document_.keepDraft(run, draft));

@@ -102,9 +102,9 @@ void MainWindow::export_sizing() {
     showSizing();
     if (!sizing_page_->hasSizing()) return;
     const Sizing& sizing = sizing_page_->sizing();
-    std::vector<std::pair<QString, PictureContent>> charts;
+    std::vector<std::pair<QString, std::function<PictureContent()>>> charts;
     for (std::size_t unit = 0; unit < sizing.units.size(); ++unit)
-        if (sizing.courses[unit]) charts.emplace_back(QString::fromStdString(sizing.units[unit].unit.name), sizing_chart(sizing, unit));
+        if (sizing.courses[unit]) charts.emplace_back(QString::fromStdString(sizing.units[unit].unit.name), [sizing, unit]() -> PictureContent { return sizing_chart(sizing, unit); });
     std::vector<ExportSubject> subjects;
     subjects.push_back({tr("Units"), QStringLiteral("sizing"), [sizing](QWidget*) { return sizing_table(sizing); }, std::move(charts)});
     subjects.push_back({tr("PV array and battery by rule"), QStringLiteral("sizing-rules"), [sizing](QWidget*) { return sizing_rules_table(sizing); }, {}});

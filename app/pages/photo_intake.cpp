@@ -2,6 +2,7 @@
 #include "pages/photo_intake.h"
 
 #include "dialogs/photo_words.h"
+#include "services/background_work.h"
 #include "style/words.h"
 
 #include <QBuffer>
@@ -13,6 +14,7 @@
 #include <QUrl>
 
 #include <algorithm>
+#include <utility>
 
 namespace ullage {
 
@@ -70,17 +72,28 @@ bool holds_picture_files(const QMimeData& mime) {
 
 bool holds_pictures(const QMimeData& mime) { return mime.hasUrls() ? holds_picture_files(mime) : mime.hasImage(); }
 
-PhotoIntake photos_from_files(const QStringList& paths) {
-    PhotoIntake intake;
-    for (const QString& path : paths) intake.push_back(photo_from_file(path));
-    return intake;
+PhotoIntake photos_from_files(const QStringList& paths, QWidget* window) {
+    auto read = result_beside(window, tr("Reading photos"), [&](WorkProgress& progress) {
+        PhotoIntake intake;
+        for (const QString& path : paths) {
+            if (progress.cancelled()) break;
+            progress.at(static_cast<std::int64_t>(intake.size()), paths.size());
+            intake.push_back(photo_from_file(path));
+        }
+        return intake;
+    });
+    return read ? std::move(*read) : PhotoIntake();
 }
 
-PhotoIntake photos_from(const QMimeData& mime) {
-    if (!mime.hasUrls()) return {photo_from_image(qvariant_cast<QImage>(mime.imageData()))};
+PhotoIntake photos_from(const QMimeData& mime, QWidget* window) {
+    if (!mime.hasUrls()) {
+        const auto image = qvariant_cast<QImage>(mime.imageData());
+        auto read = result_beside(window, tr("Reading photos"), [&](WorkProgress&) { return PhotoIntake{photo_from_image(image)}; });
+        return read ? std::move(*read) : PhotoIntake();
+    }
     QStringList paths;
     for (const QUrl& url : mime.urls()) paths << url.toLocalFile();
-    return photos_from_files(paths);
+    return photos_from_files(paths, window);
 }
 
 } // namespace ullage

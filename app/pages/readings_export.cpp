@@ -20,6 +20,8 @@ namespace ullage {
 
 namespace {
 
+QString table_words() { return QCoreApplication::translate("ullage::ReadingsExport", "Putting the table together"); }
+
 std::optional<Table> all_runs(Document& document, RunTable which, QWidget* window) {
     // What the table is made of must stay as it is while events get through.
     document.setHeld(true);
@@ -30,8 +32,7 @@ std::optional<Table> all_runs(Document& document, RunTable which, QWidget* windo
     const std::vector<const RunRecord*> records = document.runs();
     std::vector<const RunAnalysis*> analyses;
     for (const RunRecord* record : records) analyses.push_back(&document.analysis(record->run.uuid));
-    const QString words = QCoreApplication::translate("ullage::ReadingsExport", "Putting the table together");
-    return result_beside(window, words, [&](WorkProgress&) { return table_of_runs(which, records, analyses); });
+    return result_beside(window, table_words(), [&](WorkProgress&) { return table_of_runs(which, records, analyses); });
 }
 
 Table one_run(const Document& document, const std::string& run_uuid, RunTable which) {
@@ -41,11 +42,26 @@ Table one_run(const Document& document, const std::string& run_uuid, RunTable wh
     return which == RunTable::readings ? readings_table(*record, analysis) : intervals_table(*record, analysis);
 }
 
-std::vector<std::pair<QString, PictureContent>> charts_of(const Document& document, const RunRecord& record) {
-    const RunAnalysis& analysis = document.analysis(record.run.uuid);
-    return {{tr("energy"), energy_chart(record, analysis).content},
-            {tr("gauge error"), gauge_error_chart(record, analysis, known_depths(record, analysis, document.unitFit(record.unit.uuid))).content},
-            {tr("load"), load_chart(record, analysis).content}};
+std::optional<Table> one_run_beside(Document& document, const std::string& run_uuid, RunTable which, QWidget* window) {
+    document.setHeld(true);
+    const auto released = qScopeGuard([&] { document.setHeld(false); });
+    if (document.run(run_uuid)) (void)document.analysis(run_uuid); // which only the window's thread may ask for the first time
+    return result_beside(window, table_words(), [&](WorkProgress&) { return one_run(document, run_uuid, which); });
+}
+
+std::vector<std::pair<QString, std::function<PictureContent()>>> charts_of(const Document& document, const std::string& run_uuid) {
+    const auto chart = [&](const QString& name, PictureContent (*made)(const RunRecord&, const RunAnalysis&, const UnitFit&)) {
+        return std::pair(name, std::function([&document, run_uuid, made]() -> PictureContent {
+                             const RunRecord* record = document.run(run_uuid);
+                             if (!record) return ChartContent{};
+                             return made(*record, document.analysis(run_uuid), document.unitFit(record->unit.uuid));
+                         }));
+    };
+    return {chart(tr("energy"), [](const RunRecord& run, const RunAnalysis& all, const UnitFit&) { return PictureContent(energy_chart(run, all).content); }),
+            chart(tr("gauge error"), [](const RunRecord& run, const RunAnalysis& all, const UnitFit& fit) {
+                return PictureContent(gauge_error_chart(run, all, known_depths(run, all, fit)).content);
+            }),
+            chart(tr("load"), [](const RunRecord& run, const RunAnalysis& all, const UnitFit&) { return PictureContent(load_chart(run, all).content); })};
 }
 
 } // namespace
@@ -66,13 +82,13 @@ Table chosen_readings(const Document& document, const std::string& run_uuid, con
 
 std::vector<ExportSubject> readings_subjects(Document& document, const std::string& run_uuid) {
     std::vector<ExportSubject> subjects;
-    if (const RunRecord* record = document.run(run_uuid)) {
+    if (document.run(run_uuid)) {
         const QString stem = QFileInfo(sheet_file_name(document, run_uuid)).completeBaseName();
         subjects.push_back({tr("Readings of this run"), stem + QStringLiteral("-readings"),
-                            [&document, run_uuid](QWidget*) { return one_run(document, run_uuid, RunTable::readings); },
-                            charts_of(document, *record)});
+                            [&document, run_uuid](QWidget* window) { return one_run_beside(document, run_uuid, RunTable::readings, window); },
+                            charts_of(document, run_uuid)});
         subjects.push_back({tr("Intervals of this run"), stem + QStringLiteral("-intervals"),
-                            [&document, run_uuid](QWidget*) { return one_run(document, run_uuid, RunTable::intervals); }, {}});
+                            [&document, run_uuid](QWidget* window) { return one_run_beside(document, run_uuid, RunTable::intervals, window); }, {}});
     }
     subjects.push_back({tr("Readings of all runs"), QStringLiteral("readings"), [&document](QWidget* window) { return all_runs(document, RunTable::readings, window); }, {}});
     subjects.push_back(

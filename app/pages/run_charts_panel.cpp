@@ -16,6 +16,12 @@
 
 namespace ullage {
 
+namespace {
+
+constexpr std::size_t most_filled_at_once = 20'000; ///< readings
+
+} // namespace
+
 RunChartsPanel::RunChartsPanel(QWidget* parent)
     : QTabWidget(parent), intervals_model_(new IntervalsModel(this)), intervals_view_(new QTableView(this)),
       budget_(new BudgetView(this)) {
@@ -29,6 +35,11 @@ RunChartsPanel::RunChartsPanel(QWidget* parent)
     addPlot(load_, "loadChart", tr("Load"));
     addIntervals();
     addTab(budget_, tr("Budget"));
+    fill_timer_.setSingleShot(true);
+    connect(&fill_timer_, &QTimer::timeout, this, &RunChartsPanel::fillNext);
+    connect(this, &QTabWidget::currentChanged, this, [this](int tab) {
+        if (stale_.contains(tab)) fillNext();
+    });
 }
 
 void RunChartsPanel::addPlot(Plot& plot, const char* name, const QString& title) {
@@ -60,17 +71,36 @@ void RunChartsPanel::styleIntervals() {
     intervals_view_->horizontalHeader()->setSectionResizeMode(IntervalsModel::SpanColumn, QHeaderView::Stretch);
 }
 
-void RunChartsPanel::setRun(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths,
-                            const RunForecast* forecast) {
-    energy_.run = energy_chart(record, analysis, forecast);
-    error_.run = gauge_error_chart(record, analysis, depths);
-    load_.run = load_chart(record, analysis);
-    for (Plot* plot : {&energy_, &error_, &load_}) {
-        plot->chart->setContent(plot->run.content);
-        highlight(*plot);
-    }
-    intervals_model_->setRun(record, analysis);
-    budget_->setEnergy(analysis.energy);
+void RunChartsPanel::setRun(std::function<Shown()> shown) {
+    shown_ = std::move(shown);
+    const Shown now = shown_();
+    if (!now.record) return;
+    for (int tab = 0; tab < count(); ++tab) stale_.insert(tab);
+    if (now.record->readings.size() > most_filled_at_once) return fill_timer_.start();
+    while (!stale_.empty()) fill(*stale_.begin(), now);
+}
+
+void RunChartsPanel::fillNext() {
+    if (stale_.empty()) return;
+    const Shown now = shown_();
+    if (!now.record) return;
+    fill(stale_.contains(currentIndex()) ? currentIndex() : *stale_.begin(), now);
+    if (!stale_.empty()) fill_timer_.start();
+}
+
+void RunChartsPanel::fill(int tab, const Shown& shown) {
+    stale_.erase(tab);
+    const auto draw = [&](Plot& plot, RunChart run) {
+        plot.run = std::move(run);
+        plot.chart->setContent(plot.run.content);
+        highlight(plot);
+    };
+    const QWidget* page = widget(tab);
+    if (page == energy_.chart) draw(energy_, energy_chart(*shown.record, *shown.analysis, shown.forecast));
+    else if (page == error_.chart) draw(error_, gauge_error_chart(*shown.record, *shown.analysis, shown.depths));
+    else if (page == load_.chart) draw(load_, load_chart(*shown.record, *shown.analysis));
+    else if (page == intervals_view_) intervals_model_->setRun(*shown.record, *shown.analysis);
+    else if (page == budget_) budget_->setEnergy(shown.analysis->energy);
 }
 
 void RunChartsPanel::setHighlighted(const QStringList& readingUuids) {

@@ -5,6 +5,11 @@
 
 #include <QStringList>
 #include <QTabWidget>
+#include <QTimer>
+
+#include <functional>
+#include <memory>
+#include <set>
 
 class QTableView;
 
@@ -21,9 +26,16 @@ class RunChartsPanel final : public QTabWidget {
 public:
     explicit RunChartsPanel(QWidget* parent = nullptr);
 
-    /// `depths`: known_depths of the run; `forecast` of a running run, else null.
-    void setRun(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths,
-                const RunForecast* forecast = nullptr);
+    /// What the charts show of a run.
+    struct Shown {
+        std::shared_ptr<const RunRecord> record;
+        const RunAnalysis* analysis = nullptr;
+        std::vector<ReferenceDepth> depths = {}; ///< known_depths() of the run
+        const RunForecast* forecast = nullptr;   ///< of a running run, else null
+    };
+    /// Draws the run that `shown` gives; nothing where it gives no record. The tabs of a long run are drawn in turns of their own, that in sight first,
+    /// for which it is asked again.
+    void setRun(std::function<Shown()> shown);
     void setHighlighted(const QStringList& readingUuids);
     /// Width from which the charts can be read beside a table, pixels.
     [[nodiscard]] int neededWidth() const;
@@ -41,6 +53,8 @@ private:
     };
     void addPlot(Plot& plot, const char* name, const QString& title);
     void addIntervals();
+    void fill(int tab, const Shown& shown);
+    void fillNext();
     void highlight(Plot& plot);
     void styleIntervals();
 
@@ -49,6 +63,9 @@ private:
     QTableView* intervals_view_;
     BudgetView* budget_;
     std::vector<QString> highlighted_;
+    std::function<Shown()> shown_;
+    std::set<int> stale_; ///< tabs that still show what was before
+    QTimer fill_timer_;
 };
 
 } // namespace ullage

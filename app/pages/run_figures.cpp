@@ -65,11 +65,12 @@ StripFigure elapsed(const RunRecord& record, const RunAnalysis& analysis, const 
 
 StripFigure gauge(const RunRecord& record) {
     StripFigure figure{QStringLiteral("gauge"), tr("gauge"), dash(), {}, {}};
-    for (const Reading& reading : record.readings)
-        if (!reading.withdrawn && reading.values.gauge_percent) {
-            figure.value = text_of(exact_text(*reading.values.gauge_percent));
-            figure.rest = QStringLiteral("%");
-        }
+    const auto last = std::ranges::find_if(record.readings.rbegin(), record.readings.rend(), [](const Reading& reading) {
+        return !reading.withdrawn && reading.values.gauge_percent;
+    });
+    if (last == record.readings.rend()) return figure;
+    figure.value = text_of(exact_text(*last->values.gauge_percent));
+    figure.rest = QStringLiteral("%");
     return figure;
 }
 
@@ -78,13 +79,15 @@ StripFigure load(const RunRecord& record, const RunAnalysis& analysis) {
     const bool charge = record.run.kind == RunKind::charge;
     StripFigure figure{QStringLiteral("load"), charge ? tr("mean power") : tr("mean load"), dash(), {}, {}};
     if (running) figure.label = charge ? tr("mean power, since last") : tr("mean load, since last");
-    const auto steps = load_steps(analysis.energy.track, record.run.end);
     const Quantity& mean = analysis.energy.mean_load_w;
     figure.hint = QString::fromStdString(mean.reason);
     if (!mean.value) return figure;
     const auto watts = [](double value) { return text_of(fixed_text(value, value < 10 ? 1 : 0)); };
     figure.value = watts(*mean.value);
-    figure.rest = running && !steps.empty() ? tr("W, %1 W").arg(watts(steps.back().mean_w)) : QStringLiteral("W");
+    figure.rest = QStringLiteral("W");
+    if (!running) return figure;
+    const auto steps = load_steps(analysis.energy.track, record.run.end);
+    if (!steps.empty()) figure.rest = tr("W, %1 W").arg(watts(steps.back().mean_w));
     return figure;
 }
 

@@ -40,6 +40,17 @@ const Reading* reading_of(const RunRecord& record, const std::string& uuid) {
     return nullptr;
 }
 
+RunChartsPanel::Shown shown_in_charts(const Document& document, const std::string& uuid) {
+    RunChartsPanel::Shown shown{document.sharedRun(uuid)};
+    if (!shown.record) return shown;
+    shown.analysis = &document.analysis(uuid);
+    // Only a full drain has depths.
+    if (!shown.analysis->gauge.depths.empty())
+        shown.depths = known_depths(*shown.record, *shown.analysis, document.unitFit(shown.record->unit.uuid));
+    if (shown.record->run.end == RunEnd::still_running) shown.forecast = &document.forecast(uuid, document.clock().now_ms());
+    return shown;
+}
+
 } // namespace
 
 RunPage::RunPage(Document& document, const Reminders* reminders, QWidget* parent)
@@ -118,12 +129,8 @@ void RunPage::refresh() {
     const RunAnalysis& analysis = document_.analysis(run_uuid_.toStdString());
     head_->setRun(*record);
     log_->setRun(run_uuid_);
-    // Only a full drain has depths.
-    std::vector<ReferenceDepth> depths;
-    if (!analysis.gauge.depths.empty()) depths = known_depths(*record, analysis, document_.unitFit(record->unit.uuid));
     const bool running = record->run.end == RunEnd::still_running;
-    charts_->setRun(*record, analysis, depths,
-                    running ? &document_.forecast(run_uuid_.toStdString(), document_.clock().now_ms()) : nullptr);
+    charts_->setRun([this] { return shown_in_charts(document_, run_uuid_.toStdString()); });
     show_tested(*usable_, *record, analysis.energy);
     // While a run goes on nobody asks where the energy went.
     std::optional<LossSplit> split;

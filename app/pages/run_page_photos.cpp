@@ -39,14 +39,17 @@ QString RunPage::photoTargetWords() const {
     return row.isValid() ? tr("the reading of %1").arg(row.data().toString()) : tr("the next reading");
 }
 
-void RunPage::attachPhotos(const QStringList& files) { photos_->attach(photos_from_files(files), photoTarget()); }
+void RunPage::attachPhotos(const QStringList& files) {
+    const QString target = photoTarget();
+    photos_->attach(photos_from_files(files, this), target);
+}
 
 void RunPage::pastePhotos() {
     const QMimeData* held = QApplication::clipboard()->mimeData();
     if (held == nullptr || !holds_pictures(*held))
-        showError(tr("The clipboard holds no picture; copy a photo or its file first."));
-    else
-        photos_->attach(photos_from(*held), photoTarget());
+        return showError(tr("The clipboard holds no picture; copy a photo or its file first."));
+    const QString target = photoTarget();
+    photos_->attach(photos_from(*held, this), target);
 }
 
 void RunPage::dragEnterEvent(QDragEnterEvent* event) {
@@ -59,7 +62,8 @@ void RunPage::dropEvent(QDropEvent* event) {
     // The source keeps its file whatever it proposed: a move would take it away from the tester.
     event->setDropAction(Qt::CopyAction);
     event->accept();
-    photos_->attach(photos_from(*event->mimeData()), photoTargetAt(event->position().toPoint()));
+    const QString target = photoTargetAt(event->position().toPoint());
+    photos_->attach(photos_from(*event->mimeData(), this), target);
 }
 
 } // namespace ullage

@@ -8,6 +8,7 @@
 #include <QEvent>
 #include <QPalette>
 #include <QPointer>
+#include <QScrollArea>
 #include <QStyle>
 #include <QStyleFactory>
 
@@ -44,13 +45,22 @@ bool platform_is_dark() {
     return fusion && looks_dark(fusion->standardPalette());
 }
 
-/// While it lives, widgets are not told that their style changes, which would have each lay itself out.
+/// While it lives, these widgets are not told that their style changes, which would have each lay itself out.
 class Unseen final : public QObject {
 public:
-    explicit Unseen(QApplication& application) { application.installEventFilter(this); }
+    enum class Who { everybody, hidden_scroll_areas };
+    Unseen(QApplication& application, Who who) : who_(who) { application.installEventFilter(this); }
 
 protected:
-    bool eventFilter(QObject*, QEvent* event) override { return event->type() == QEvent::StyleChange; }
+    bool eventFilter(QObject* target, QEvent* event) override {
+        if (event->type() != QEvent::StyleChange) return false;
+        if (who_ == Who::everybody) return true;
+        const auto* area = qobject_cast<QScrollArea*>(target);
+        return area && !area->isVisible();
+    }
+
+private:
+    Who who_;
 };
 
 QPalette widget_palette(const Palette& p) {
@@ -118,7 +128,7 @@ void apply_theme(QApplication& application, Theme theme) {
     // Each of these goes through every widget there is, so the style stays: it asks for the colours whenever it draws. Changing a style sheet for
     // another is slower by far than taking it off first; what is between the two nobody sees.
     {
-        const Unseen unseen(application);
+        const Unseen between(application, Unseen::Who::everybody);
         application.setStyleSheet(QString());
     }
     if (!s.style) {
@@ -126,7 +136,11 @@ void apply_theme(QApplication& application, Theme theme) {
         QApplication::setStyle(s.style);
     }
     QApplication::setPalette(widget_palette(*s.palette));
-    application.setStyleSheet(style_sheet(*s.palette, QApplication::font()));
+    {
+        // They are laid out when they are shown.
+        const Unseen behind(application, Unseen::Who::hidden_scroll_areas);
+        application.setStyleSheet(style_sheet(*s.palette, QApplication::font()));
+    }
     s.applying = false;
     emit ThemeNotifier::instance().themeChanged();
 }

@@ -5,8 +5,11 @@
 #include "numerics/distributions.h"
 #include "numerics/monte_carlo.h"
 
+#include <boost/math/tools/toms748_solve.hpp>
+
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 
 namespace ullage {
 namespace {
@@ -33,12 +36,12 @@ Comparand moved(const UnitFit& fit, const CommonLoad& load, double energy_wh) {
 
 /// The normal part that makes an interval of this half-width together with a rectangle: half_width_of_sum turned round.
 double normal_part(double half_width, double rectangular, double coverage) {
-    double low = 0, high = half_width;
     if (half_width_of_sum(rectangular, 0, coverage) >= half_width) return 0;
-    for (int i = 0; i < 60; ++i) {
-        const double middle = (low + high) / 2;
-        (coverage_of_sum(rectangular, middle, half_width) > coverage ? low : high) = middle;
-    }
+    if (rectangular == 0) return half_width / coverage_factor(coverage, INFINITY);
+    std::uintmax_t steps = 100;
+    const auto too_wide = [&](double normal_sd) { return coverage - coverage_of_sum(rectangular, normal_sd, half_width); };
+    const auto [low, high] =
+        boost::math::tools::toms748_solve(too_wide, 0.0, half_width, too_wide(0), too_wide(half_width), boost::math::tools::eps_tolerance<double>(45), steps);
     return (low + high) / 2;
 }
 

@@ -82,7 +82,8 @@ void lay_out(const test::TempFolder& folder, void (*show)(MainWindow&, const Doc
     Document document(clock);
     Settings settings(QString::fromStdString((folder / "settings.ini").string()));
     DialogPrompts prompts;
-    (void)open_sample_logbook(document, logbook);
+    (void)make_sample_logbook(logbook, clock);
+    (void)document.open(logbook);
     MainWindow window(document, settings, prompts);
     if (show) show(window, document);
     document.close();
