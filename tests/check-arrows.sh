@@ -1,6 +1,7 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Refuses an include that points against the arrows between rooms, and Qt anywhere in core.
+# Refuses an include that points against the arrows between rooms. A room is a folder whose CMakeLists.txt calls ullage_room(NAME ROOT ROOMS...); it may
+# include its own headers and those of the rooms that it names, or that these name in turn.
 set -eu
 cd "$(dirname "$0")/.."
 bad=0
@@ -8,39 +9,41 @@ refuse() {
   echo "arrow check: $1" >&2
   bad=1
 }
-allowed() {
-  case $1 in
-    base) echo "base" ;;
-    model) echo "base model" ;;
-    pv) echo "base model pv" ;;
-    numerics) echo "base numerics" ;;
-    store) echo "base model store" ;;
-    measure) echo "base model numerics measure" ;;
-    gauge) echo "base model numerics measure gauge" ;;
-    fleet) echo "base model numerics measure gauge fleet" ;;
-    sizing) echo "base model numerics measure gauge fleet sizing" ;;
-    exchange) echo "base model pv numerics measure gauge fleet sizing exchange" ;;
-    trace) echo "base model numerics store measure trace" ;;
-  esac
-}
-for room in base model pv numerics store measure gauge fleet sizing exchange trace; do
-  may=" $(allowed "$room") "
-  for file in core/"$room"/*.h core/"$room"/*.cpp; do
-    for target in $(sed -n 's,^#include "\([a-z_]*\)/.*",\1,p' "$file"); do
-      case "$may" in *" $target "*) ;; *) refuse "$file may not include from $target" ;; esac
-    done
-    if grep -qE '^#include <Q[A-Za-z]' "$file"; then refuse "$file names Qt"; fi
-  done
-done
-# What writes reports knows drawings and style, but neither document nor window.
-for file in app/report/*.h app/report/*.cpp; do
-  for target in $(sed -n 's,^#include "\([a-z_]*\)/.*",\1,p' "$file"); do
-    case " report charts style base model numerics measure gauge fleet sizing exchange " in *" $target "*) ;; *) refuse "$file may not include from $target" ;; esac
-  done
-done
-for file in $(grep -rl '#include "report/' app/style app/charts app/text app/document app/services app/models app/delegates || true); do
-  refuse "$file may not include from report"
-done
+
+arrows=$(mktemp)
+includes=$(mktemp)
+trap 'rm -f "$arrows" "$includes"' EXIT
+find core app -name CMakeLists.txt | while read -r list; do
+  sed -n "s|^ullage_room(\([a-z_]*\) \([a-z]*\) *\(.*\))|$(dirname "$list") \1 \3|p" "$list"
+done >"$arrows"
+grep -rn --include=*.h --include=*.cpp -E '^#include "[a-z_]+/' core app | sed 's|^\([^:]*\)/[^/:]*:[0-9]*:#include "\(.*\)/[^/"]*".*|\1 \2|' | sort | uniq >"$includes"
+
+# Folder of the file, folder of the header (below core or app).
+awk -v arrows="$arrows" '
+  BEGIN {
+    while ((getline line < arrows) > 0) {
+      n = split(line, word, " ")
+      below = word[1]; sub(/^[a-z]+\//, "", below)
+      room[below] = word[2]; known[word[2]] = 1
+      for (i = 3; i <= n; ++i) if (sub(/^ullage_/, "", word[i])) may[word[2], word[i]] = 1
+    }
+    # What a room may use its users may use too.
+    do {
+      again = 0
+      for (a in known) for (b in known) if ((a, b) in may) for (c in known) if ((b, c) in may && !((a, c) in may)) { may[a, c] = 1; again = 1 }
+    } while (again)
+    for (a in known) if ((a, a) in may) print "the rooms are in a circle at " a
+  }
+  {
+    from = $1; sub(/^[a-z]+\/?/, "", from)
+    if (from == "" || !(from in room)) next
+    if (!($2 in room)) { print $1 " includes from " $2 ", which is no room"; next }
+    if (room[from] != room[$2] && !((room[from], room[$2]) in may)) print $1 " may not include from " $2
+  }' "$includes" >"$arrows.found"
+while read -r words; do refuse "$words"; done <"$arrows.found"
+rm -f "$arrows.found"
+
+for file in $(grep -rlE '^#include <Q[A-Za-z]' core --include=*.h --include=*.cpp || true); do refuse "$file names Qt"; done
 # Qt Charts stays behind one adapter, the store behind the document.
 for file in $(grep -rlE '#include <Q(t?Charts?|.*Series|.*Axis|Chart)' app --include=*.h --include=*.cpp || true); do
   case $file in app/charts/*) ;; *) refuse "$file names Qt Charts outside app/charts" ;; esac

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "dialogs/form_dialog.h"
-#include "fleet/reading_due.h"
+#include "forecast/reading_due.h"
 
 namespace ullage {
 

@@ -3,7 +3,7 @@
 
 #include "base/clock.h"
 #include "dialogs/form_dialog.h"
-#include "fleet/reading_due.h"
+#include "forecast/reading_due.h"
 #include "model/meter.h"
 #include "model/reading.h"
 #include "model/run.h"

@@ -2,9 +2,9 @@
 #pragma once
 
 #include "document/logbook_content.h"
-#include "fleet/between_runs.h"
-#include "fleet/run_analysis.h"
-#include "fleet/forecast.h"
+#include "unit/between_runs.h"
+#include "run_analysis/run_analysis.h"
+#include "forecast/forecast.h"
 #include "measure/load_statistics.h"
 #include "store/logbook.h"
 #include "trace/log_follow.h"

@@ -2,7 +2,7 @@
 // What the runs say, computed once after each change, and beside the window where it takes long.
 #include "document/document.h"
 #include "document/document_state.h"
-#include "fleet/curve_projection.h"
+#include "unit/curve_projection.h"
 
 #include <algorithm>
 #include <utility>

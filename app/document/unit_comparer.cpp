@@ -2,8 +2,8 @@
 #include "document/unit_comparer.h"
 
 #include "document/same_record.h"
-#include "fleet/curve_projection.h"
-#include "fleet/joined_records.h"
+#include "unit/curve_projection.h"
+#include "comparison/joined_records.h"
 
 #include <QDir>
 #include <QFile>

@@ -4,7 +4,7 @@
 #include "document/document.h"
 #include "document/other_logbook.h"
 #include "exchange/report_content.h"
-#include "fleet/comparison.h"
+#include "comparison/comparison.h"
 
 #include <QObject>
 #include <QStringList>
@@ -23,7 +23,7 @@ class QTimer;
 
 namespace ullage {
 
-/// The units of the document, and of other logbooks looked into beside it, side by side (core/fleet/joined_records.h says what then counts as one
+/// The units of the document, and of other logbooks looked into beside it, side by side (core/comparison/joined_records.h says what then counts as one
 /// unit). Each unit is compared once after a change of its own runs; many of them at once in threads of their own, while the window goes on.
 /// Lives in the GUI thread; the document must outlive it.
 class UnitComparer final : public QObject {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "fleet/run_analysis.h"
+#include "run_analysis/run_analysis.h"
 
 #include <QWidget>
 

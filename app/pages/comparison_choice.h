@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "fleet/fair_comparison.h"
+#include "comparison/fair_comparison.h"
 #include "model/load_list.h"
 
 #include <QWidget>

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "charts/chart_data.h"
-#include "fleet/fair_comparison.h"
+#include "comparison/fair_comparison.h"
 
 #include <functional>
 

@@ -3,7 +3,7 @@
 
 #include "charts/chart_data.h"
 #include "charts/vessel_row.h"
-#include "fleet/fair_comparison.h"
+#include "comparison/fair_comparison.h"
 #include "sizing/sizing_choices.h"
 
 namespace ullage {

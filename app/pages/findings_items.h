@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "fleet/loss_split.h"
-#include "fleet/run_analysis.h"
+#include "unit/loss_split.h"
+#include "run_analysis/run_analysis.h"
 
 #include <QString>
 #include <QStringList>

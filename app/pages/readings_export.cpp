@@ -4,7 +4,7 @@
 #include "document/document.h"
 #include "document/sheet_file.h"
 #include "exchange/comparison_table.h"
-#include "fleet/known_depths.h"
+#include "unit/known_depths.h"
 #include "pages/run_charts.h"
 #include "services/analyse_units.h"
 #include "services/background_work.h"

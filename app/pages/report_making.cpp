@@ -2,8 +2,8 @@
 #include "pages/report_making.h"
 
 #include "exchange/report_numbers.h"
-#include "fleet/known_depths.h"
-#include "fleet/loss_split.h"
+#include "unit/known_depths.h"
+#include "unit/loss_split.h"
 #include "pages/pv_chart.h"
 #include "pages/run_charts.h"
 #include "pages/sizing_chart.h"

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "charts/chart_data.h"
-#include "fleet/forecast.h"
-#include "fleet/run_analysis.h"
+#include "forecast/forecast.h"
+#include "run_analysis/run_analysis.h"
 
 #include <QString>
 

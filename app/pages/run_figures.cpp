@@ -2,7 +2,7 @@
 #include "pages/run_figures.h"
 
 #include "base/number.h"
-#include "fleet/charge_run.h"
+#include "run_analysis/charge_run.h"
 #include "measure/load_steps.h"
 #include "style/numbers.h"
 #include "style/words.h"

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "fleet/forecast.h"
-#include "fleet/run_analysis.h"
+#include "forecast/forecast.h"
+#include "run_analysis/run_analysis.h"
 #include "pages/result_strip.h"
 
 #include <optional>

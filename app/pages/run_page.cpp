@@ -2,7 +2,7 @@
 #include "pages/run_page.h"
 
 #include "dialogs/amend_dialog.h"
-#include "fleet/known_depths.h"
+#include "unit/known_depths.h"
 #include "measure/mend_acceptance.h"
 #include "models/readings_model.h"
 #include "services/table_copy.h"

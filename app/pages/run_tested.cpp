@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/run_tested.h"
 
-#include "fleet/charge_run.h"
-#include "fleet/output_run.h"
+#include "run_analysis/charge_run.h"
+#include "run_analysis/output_run.h"
 #include "pages/usable_view.h"
 #include "style/words.h"
 

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "charts/chart_data.h"
-#include "fleet/between_runs_predict.h"
-#include "fleet/gauge_drift.h"
+#include "unit/between_runs_predict.h"
+#include "unit/gauge_drift.h"
 
 #include <vector>
 

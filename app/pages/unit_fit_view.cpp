@@ -3,7 +3,7 @@
 
 #include "charts/line_chart.h"
 #include "exchange/quantity_title.h"
-#include "fleet/gauge_drift_words.h"
+#include "unit/gauge_drift_words.h"
 #include "pages/page_parts.h"
 #include "style/roles.h"
 #include "style/spacing.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "fleet/unit_analysis.h"
+#include "unit/unit_analysis.h"
 #include "pages/unit_charts.h"
 
 #include <QFrame>

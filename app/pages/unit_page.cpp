@@ -4,7 +4,7 @@
 #include "base/number.h"
 #include "charts/vessel_row.h"
 #include "delegates/quantity_delegate.h"
-#include "fleet/loss_split.h"
+#include "unit/loss_split.h"
 #include "models/unit_runs_model.h"
 #include "pages/claims_view.h"
 #include "pages/page_parts.h"

@@ -3,9 +3,9 @@
 
 #include "charts/picture.h"
 #include "exchange/table_unicode.h"
-#include "fleet/comparison.h"
-#include "fleet/known_depths.h"
-#include "fleet/unit_analysis.h"
+#include "comparison/comparison.h"
+#include "unit/known_depths.h"
+#include "unit/unit_analysis.h"
 #include "pages/comparison_overlays.h"
 #include "pages/comparison_pictures.h"
 #include "pages/run_charts.h"

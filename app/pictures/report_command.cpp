@@ -3,7 +3,7 @@
 
 #include "base/clock.h"
 #include "exchange/table_unicode.h"
-#include "fleet/curve_projection.h"
+#include "unit/curve_projection.h"
 #include "pages/report_making.h"
 #include "report/report_file.h"
 #include "text/command_options.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "fleet/reading_due.h"
+#include "forecast/reading_due.h"
 #include "model/run.h"
 
 #include <QString>

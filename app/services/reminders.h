@@ -2,8 +2,8 @@
 #pragma once
 
 #include "document/document.h"
-#include "fleet/forecast.h"
-#include "fleet/reading_due.h"
+#include "forecast/forecast.h"
+#include "forecast/reading_due.h"
 
 #include <QObject>
 #include <QString>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/comparison_table.h"
 #include "exchange/table_unicode.h"
-#include "fleet/curve_projection.h"
+#include "unit/curve_projection.h"
 #include "text/analysis_text.h"
 #include "text/claims_text.h"
 #include "text/command_parts.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "fleet/loss_split.h"
+#include "unit/loss_split.h"
 
 #include <string>
 

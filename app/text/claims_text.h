@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "fleet/claims.h"
+#include "claims/claims.h"
 
 #include <string>
 

@@ -4,7 +4,7 @@
 #include "base/version.h"
 #include "exchange/pv_sheet_text.h"
 #include "exchange/table_unicode.h"
-#include "fleet/fair_comparison.h"
+#include "comparison/fair_comparison.h"
 #include "text/command_options.h"
 #include "text/command_parts.h"
 #include "text/sizing_source.h"

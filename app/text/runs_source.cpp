@@ -3,7 +3,7 @@
 
 #include "exchange/run_sheet.h"
 #include "exchange/whole_file.h"
-#include "fleet/joined_records.h"
+#include "comparison/joined_records.h"
 #include "text/load_lists_source.h"
 #include "trace/run_load.h"
 

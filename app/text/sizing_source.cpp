@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/sizing_source.h"
 
-#include "fleet/comparison.h"
+#include "comparison/comparison.h"
 #include "text/load_lists_source.h"
 #include "text/runs_source.h"
 

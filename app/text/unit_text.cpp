@@ -4,7 +4,7 @@
 #include "exchange/table.h"
 #include "exchange/table_unicode.h"
 #include "exchange/unit_tables.h"
-#include "fleet/gauge_drift_words.h"
+#include "unit/gauge_drift_words.h"
 #include "text/quantities_text.h"
 
 #include <fmt/format.h>

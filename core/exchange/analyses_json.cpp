@@ -6,7 +6,7 @@
 #include "exchange/forecast_json.h"
 #include "exchange/quantity_json.h"
 #include "exchange/unit_analysis_json.h"
-#include "fleet/loss_split.h"
+#include "unit/loss_split.h"
 
 #include <algorithm>
 

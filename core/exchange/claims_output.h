@@ -3,7 +3,7 @@
 
 #include "exchange/quantity_json.h"
 #include "exchange/table.h"
-#include "fleet/claims.h"
+#include "claims/claims.h"
 
 namespace ullage {
 

@@ -2,10 +2,10 @@
 #pragma once
 
 #include "exchange/table.h"
-#include "fleet/claims.h"
-#include "fleet/comparison.h"
-#include "fleet/fair_comparison.h"
-#include "fleet/unit_analysis.h"
+#include "claims/claims.h"
+#include "comparison/comparison.h"
+#include "comparison/fair_comparison.h"
+#include "unit/unit_analysis.h"
 #include "measure/load_statistics.h"
 
 namespace ullage {

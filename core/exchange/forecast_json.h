@@ -2,7 +2,7 @@
 #pragma once
 
 #include "exchange/quantity_json.h"
-#include "fleet/forecast.h"
+#include "forecast/forecast.h"
 
 namespace ullage {
 

@@ -2,9 +2,9 @@
 #pragma once
 
 #include "exchange/table_printed.h"
-#include "fleet/comparison.h"
-#include "fleet/fair_comparison.h"
-#include "fleet/unit_analysis.h"
+#include "comparison/comparison.h"
+#include "comparison/fair_comparison.h"
+#include "unit/unit_analysis.h"
 
 #include <optional>
 #include <string>

@@ -4,7 +4,7 @@
 #include "exchange/quantity_title.h"
 #include "exchange/report_parts.h"
 #include "exchange/safety_words.h"
-#include "fleet/loss_split.h"
+#include "unit/loss_split.h"
 
 #include <fmt/format.h>
 

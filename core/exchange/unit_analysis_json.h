@@ -2,7 +2,7 @@
 #pragma once
 
 #include "exchange/quantity_json.h"
-#include "fleet/unit_analysis.h"
+#include "unit/unit_analysis.h"
 
 namespace ullage {
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "exchange/table.h"
-#include "fleet/unit_analysis.h"
+#include "unit/unit_analysis.h"
 
 namespace ullage {
 

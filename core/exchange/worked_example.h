@@ -2,7 +2,7 @@
 #pragma once
 
 #include "base/result.h"
-#include "fleet/fair_comparison.h"
+#include "comparison/fair_comparison.h"
 #include "model/run_record.h"
 
 #include <string>

@@ -6,7 +6,7 @@
 
 namespace ullage {
 
-/// What a full unit holds and how it spends it, seen from the socket: E*, P* and c of core/fleet/between_runs.h.
+/// What a full unit holds and how it spends it, seen from the socket: E*, P* and c of core/unit/between_runs.h.
 struct UnitContent {
     double deliverable_wh = 0;   ///< E*, at no time cost
     double own_w = 0;            ///< P*, while the output is on; at least 0

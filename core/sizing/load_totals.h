@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "fleet/common_load.h"
+#include "unit/common_load.h"
 #include "model/load_list.h"
 
 #include <optional>

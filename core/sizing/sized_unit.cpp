@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Notation: L Wh a day, H hours of output on a day, N units side by side, E*, P*, c as in
-// core/fleet/between_runs.h.
+// core/unit/between_runs.h.
 #include "sizing/sized_unit.h"
 
 #include "base/number.h"
-#include "fleet/between_runs_predict.h"
+#include "unit/between_runs_predict.h"
 #include "sizing/order_of_use.h"
 #include "sizing/stand_alone_rules.h"
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "fleet/between_runs.h"
-#include "fleet/claims.h"
+#include "unit/between_runs.h"
+#include "claims/claims.h"
 #include "sizing/day_of_use.h"
 #include "sizing/sizing_choices.h"
 
@@ -55,7 +55,7 @@ struct SizedUnit {
 
 /// Sizes one unit for a list. `fit` is that of all its runs; `claims`, where given, those of the same runs.
 ///
-/// days = E*/(L + P*·H + c·S), with L Wh a day, H hours of output on and S = ∫P² dt of a day: the balance of core/fleet/between_runs.h over whole
+/// days = E*/(L + P*·H + c·S), with L Wh a day, H hours of output on and S = ∫P² dt of a day: the balance of core/unit/between_runs.h over whole
 /// days. Interval: that of predict_under(), and besides what the list does not say: whether appliances run together or apart (H from
 /// LoadTotals::hours_on to hours_on_most, S from all together to a steady power), at which hour the unit begins, full, and in which order things are
 /// used (OrderOfUse). What a unit takes while its output is off is not counted. Means over drains: a single one scatters by

@@ -2,7 +2,7 @@
 // One million paired readings: the whole analysis of a run against GSL's weighted line fit alone over the same arrays, and the memory that
 // the analysis needs beyond its input. A benchmark, no test: it reports and never fails. ratio_to_gsl is the best of several analyses in memory that
 // the process has touched before, as GSL's arrays are too; ratio_first is the first one, for which the system has to hand out every page.
-#include "fleet/run_analysis.h"
+#include "run_analysis/run_analysis.h"
 
 #include <benchmark/benchmark.h>
 #include <gsl/gsl_fit.h>

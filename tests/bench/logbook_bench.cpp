@@ -5,7 +5,7 @@
 // under the temporary folder, in some 500 MB.
 #include "exchange/comparison_table.h"
 #include "exchange/run_sheet.h"
-#include "fleet/run_analysis.h"
+#include "run_analysis/run_analysis.h"
 #include "store/logbook.h"
 #include "support/fake_clock.h"
 #include "support/temp_folder.h"

@@ -3,7 +3,7 @@
 // the size of the file, and the analysis of a run's samples against one pass that sums the same column in SQLite. A benchmark, no test: it reports
 // ratios of one run and never fails. Usage: bench_trace [ROWS] (default 1 000 000); it works in a folder of its own under the temporary folder, in
 // some 500 MB.
-#include "fleet/run_analysis.h"
+#include "run_analysis/run_analysis.h"
 #include "support/fake_clock.h"
 #include "support/temp_folder.h"
 #include "trace/run_load.h"

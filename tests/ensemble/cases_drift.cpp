@@ -2,8 +2,8 @@
 #include "ensemble/cases.h"
 #include "ensemble/specimen.h"
 
-#include "fleet/curve_projection.h"
-#include "fleet/unit_analysis.h"
+#include "unit/curve_projection.h"
+#include "unit/unit_analysis.h"
 
 #include <algorithm>
 #include <functional>

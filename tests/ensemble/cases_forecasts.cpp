@@ -2,7 +2,7 @@
 #include "ensemble/cases.h"
 #include "ensemble/specimen.h"
 
-#include "fleet/forecast.h"
+#include "forecast/forecast.h"
 
 #include <cmath>
 #include <string>

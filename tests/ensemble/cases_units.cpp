@@ -2,7 +2,7 @@
 #include "ensemble/cases.h"
 #include "ensemble/specimen.h"
 
-#include "fleet/between_runs_predict.h"
+#include "unit/between_runs_predict.h"
 
 #include <functional>
 #include <string>

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "ensemble/report.h"
-#include "fleet/run_analysis.h"
+#include "run_analysis/run_analysis.h"
 #include "support/simulator.h"
 
 #include <cstdint>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fleet/run_analysis.h"
-#include "fleet/unit_analysis.h"
+#include "run_analysis/run_analysis.h"
+#include "unit/unit_analysis.h"
 #include "fuzz/fuzz_target.h"
 #include "fuzz/spoiled_logbook.h"
 #include "store/logbook.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/run_sheet.h"
-#include "fleet/run_analysis.h"
+#include "run_analysis/run_analysis.h"
 #include "fuzz/fuzz_target.h"
 #include "fuzz/mutator.h"
 #include "support/simulated_log.h"

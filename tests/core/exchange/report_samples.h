@@ -2,7 +2,7 @@
 #pragma once
 
 #include "exchange/report_content.h"
-#include "fleet/run_analysis.h"
+#include "run_analysis/run_analysis.h"
 #include "support/record_builder.h"
 
 #include <string>

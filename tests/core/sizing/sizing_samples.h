@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "fleet/between_runs.h"
+#include "unit/between_runs.h"
 #include "sizing/sizing.h"
 
 #include <string>

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "run_analysis/charge_run.h"
+#include "run_analysis/output_run.h"
+#include "run_analysis/pv_charge.h"
+#include "unit/standby_draw.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace ullage {
+
+enum class ClaimVerdict { holds, does_not_hold, not_reached, not_resolved, not_tested };
+/// "holds", "does not hold", "not reached", "not resolved", "not tested".
+[[nodiscard]] std::string_view claim_verdict_text(ClaimVerdict verdict);
+
+/// One claim of the maker against what the runs say.
+struct ClaimCheck {
+    std::string key;    ///< "rated_energy_wh", "rated_output_w", "peak_output_w", "charge_time_h", "pv_max_w"
+    std::string title;
+    std::string unit;
+    std::optional<double> claimed; ///< absent: not stated
+    Quantity measured;
+    ClaimVerdict verdict = ClaimVerdict::not_tested;
+    std::string evidence;          ///< a sentence with the run
+    std::vector<std::string> run_uuids;
+};
+
+/// All that the runs of one unit say of its claims beside the usable fraction.
+struct UnitClaims {
+    std::vector<ClaimCheck> checks;
+    RoundTrip round_trip;           ///< panels that charged together close no cycle
+    std::vector<PvCharge> pv_charges;
+    StandingDraws draws;
+};
+
+/// Rated energy: the largest delivered from full to cut-off; `holds` where its lower end reaches the claim, else `not reached`, since energy inside
+/// the battery that never reaches the socket is not measured. Outputs: see analyse_output(), a held run before a tripped one before one that did not
+/// reach. Charge time: the shortest charge from cut-off (or a gauge of at most one step) to full that is not from PV. PV power: the highest power of
+/// charges from PV, of all panels of one together; `holds` where it reaches the claim, else `not reached`. `records`: the runs of one unit in order
+/// of time; `fit` that of the same runs.
+[[nodiscard]] UnitClaims check_claims(const Unit& unit, const std::vector<RunRecord>& records, const UnitFit& fit,
+                                      const std::optional<EnergyPrice>& price = {}, const MeasureOptions& options = {});
+
+} // namespace ullage

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "comparison/fair_comparison.h"
+
+#include "base/number.h"
+#include "unit/between_runs_predict.h"
+#include "numerics/monte_carlo.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace ullage {
+namespace {
+
+constexpr double same_load_share = 0.05; ///< see compare_at
+
+const DrainSummary* drain_at(const UnitFit& fit, const CommonLoad& load) {
+    const DrainSummary* nearest = nullptr;
+    for (const DrainSummary& drain : fit.drains) {
+        if (!drain.used || drain.mean_load_w <= 0) continue;
+        const double off = std::abs(drain.mean_load_w / load.mean_w() - 1);
+        if (off <= same_load_share && (!nearest || off < std::abs(nearest->mean_load_w / load.mean_w() - 1))) nearest = &drain;
+    }
+    return nearest;
+}
+
+FairRow as_tested(const ComparisonRow& row, std::string reason) {
+    FairRow at;
+    at.deliverable_wh = row.delivered_wh;
+    at.deliverable_wh.key = "deliverable_wh";
+    at.usable_fraction = row.usable_fraction;
+    at.run_time_h = row.duration_h;
+    at.run_time_h.key = "run_time_h";
+    at.reason = std::move(reason);
+    at.run_uuid = row.run.uuid;
+    return at;
+}
+
+Quantity fraction_of(const Unit& unit, const Quantity& energy_wh) {
+    const double rated_wh = unit.rated_energy_wh.value_or(0);
+    if (rated_wh <= 0) return not_known("usable_fraction", "1", "the rated energy of the unit is not stated");
+    Quantity result = energy_wh;
+    result.key = "usable_fraction";
+    result.unit = "1";
+    for (std::optional<double>* part : {&result.value, &result.lower, &result.upper})
+        if (*part) **part /= rated_wh;
+    return result;
+}
+
+FairRow from_drain(const Unit& unit, const DrainSummary& drain, const MeasureOptions& options) {
+    FairRow at;
+    at.standing = Standing::tested_there;
+    at.reason = drain.title + " had this load";
+    std::optional<double> half;
+    if (drain.gain_limit_percent)
+        half = half_width_of_sum(*drain.gain_limit_percent / 100 * drain.delivered_wh, drain.independent_wh, options.coverage);
+    at.deliverable_wh = known("deliverable_wh", "Wh", drain.delivered_wh, half, Kind::measured,
+                              half ? "" : "no interval: the error limit of the meter is not stated");
+    at.usable_fraction = fraction_of(unit, at.deliverable_wh);
+    at.run_time_h = known("run_time_h", "h", drain.hours, std::nullopt, Kind::measured);
+    at.run_uuid = drain.run_uuid;
+    return at;
+}
+
+FairRow row_at(const ComparisonRow& row, const UnitFit& fit, const std::optional<CommonLoad>& load) {
+    if (!load) return as_tested(row, "as tested");
+    const LoadPrediction predicted = predict_under(fit, row.unit, *load);
+    if (predicted.deliverable_wh.value) {
+        FairRow at;
+        at.standing = Standing::moved;
+        at.deliverable_wh = predicted.deliverable_wh;
+        at.usable_fraction = predicted.usable_fraction;
+        at.run_time_h = predicted.run_time_h;
+        at.reason = predicted.deliverable_wh.reason;
+        return at;
+    }
+    if (const DrainSummary* drain = drain_at(fit, *load)) return from_drain(row.unit, *drain, fit.options);
+    return as_tested(row, predicted.deliverable_wh.reason);
+}
+
+/// Row numbers by usable fraction, largest first; rows without one last.
+std::vector<std::size_t> order_of(const std::vector<std::optional<double>>& fractions) {
+    std::vector<std::size_t> order(fractions.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) { return fractions[a].value_or(-1) > fractions[b].value_or(-1); });
+    return order;
+}
+
+std::string load_of(const ComparisonRow& row) {
+    return row.mean_load_w.value ? fixed_text(*row.mean_load_w.value, 0) + " W" : std::string("a load that is not known");
+}
+
+/// Names the first two rows that change places, and why they do.
+std::optional<std::string> change_of_order(const Comparison& comparison, const FairComparison& fair) {
+    std::vector<std::optional<double>> tested, moved;
+    for (const ComparisonRow& row : comparison.rows) tested.push_back(row.usable_fraction.value);
+    for (const FairRow& row : fair.rows) moved.push_back(row.usable_fraction.value);
+    const auto order = order_of(tested);
+    for (std::size_t place = 0; place + 1 < order.size(); ++place)
+        for (std::size_t later = place + 1; later < order.size(); ++later) {
+            const std::size_t a = order[place], b = order[later];
+            if (!tested[a] || !tested[b] || !moved[a] || !moved[b] || *moved[b] <= *moved[a] || *tested[a] <= *tested[b]) continue;
+            const ComparisonRow &first = comparison.rows[a], &second = comparison.rows[b];
+            if (first.unit.uuid == second.unit.uuid) continue;
+            return "As tested " + first.unit.name + " stands before " + second.unit.name + "; at " + common_load_text(*fair.load) +
+                   " it is the other way round: " + first.unit.name + " was drained at " + load_of(first) + ", " + second.unit.name + " at " +
+                   load_of(second) + ". The longer a drain takes, the more of the content feeds the unit itself.";
+        }
+    return std::nullopt;
+}
+
+} // namespace
+
+std::string_view standing_text(Standing standing) {
+    switch (standing) {
+    case Standing::moved: return "moved to this load";
+    case Standing::tested_there: return "tested at this load";
+    case Standing::as_tested: return "as tested";
+    }
+    return "as tested";
+}
+
+FairComparison compare_at(const Comparison& comparison, const std::optional<CommonLoad>& load) {
+    FairComparison fair;
+    fair.load = load;
+    for (const ComparisonRow& row : comparison.rows) {
+        FairRow at = row_at(row, comparison.fits[row.fit], load);
+        at.price_per_delivered_kwh = price_per_kwh("price_per_delivered_kwh", row.unit, at.deliverable_wh);
+        at.paid_per_delivered_kwh = paid_per_kwh("paid_per_delivered_kwh", row.unit, at.deliverable_wh);
+        at.wh_per_kg = energy_per_kg(row.unit, at.deliverable_wh);
+        if (load && at.standing == Standing::as_tested)
+            fair.remarks.push_back(row.unit.name + " is shown as tested, at " + load_of(row) + ": " + at.reason + ".");
+        fair.rows.push_back(std::move(at));
+    }
+    if (load)
+        if (auto words = change_of_order(comparison, fair)) fair.remarks.insert(fair.remarks.begin(), std::move(*words));
+    return fair;
+}
+
+} // namespace ullage

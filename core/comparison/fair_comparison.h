@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "unit/common_load.h"
+#include "comparison/comparison.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace ullage {
+
+/// How a unit comes to stand at the common load.
+enum class Standing {
+    moved,        ///< by what all its drains say together
+    tested_there, ///< a drain of its own had this load, within 5 %
+    as_tested,    ///< it cannot be moved: its figures are those of its own load
+};
+
+/// "moved to this load", "tested at this load", "as tested".
+[[nodiscard]] std::string_view standing_text(Standing standing);
+
+/// One row of a Comparison at the common load.
+struct FairRow {
+    Standing standing = Standing::as_tested;
+    Quantity deliverable_wh;  ///< "deliverable_wh"
+    Quantity usable_fraction; ///< "usable_fraction"
+    Quantity run_time_h;      ///< "run_time_h"
+    Quantity price_per_delivered_kwh, paid_per_delivered_kwh, wh_per_kg;
+    std::string reason;       ///< which drains it rests on, or why the unit is shown as tested
+    std::string run_uuid;     ///< the drain that it rests on; empty where moved
+};
+
+/// Figures in which two units can be held against each other.
+enum class PairFigure { usable_fraction, deliverable_wh, wh_per_kg, price_per_delivered_kwh };
+inline constexpr PairFigure all_pair_figures[] = {PairFigure::usable_fraction, PairFigure::deliverable_wh, PairFigure::wh_per_kg,
+                                                  PairFigure::price_per_delivered_kwh};
+/// The key of the figure, as in FairRow: "price_per_delivered_kwh".
+[[nodiscard]] std::string_view pair_figure_key(PairFigure figure);
+
+/// Whether two units differ by more than their meters can tell.
+struct PairVerdict {
+    std::size_t first = 0, second = 0; ///< rows of the comparison
+    Quantity difference;               ///< "difference": first − second, with its interval; `not known` with the reason
+    bool resolved = false;             ///< the interval does not hold 0
+    bool shared_meter = false;         ///< the gain of one meter cancels, at least in part
+    std::string sentence;              ///< "resolved: Osk 1200 − Pelm 900 = 0.14 ± 0.02 …"
+};
+
+/// Units at one load. Rows stand in the order of the Comparison that they were made from.
+struct FairComparison {
+    std::optional<CommonLoad> load; ///< absent: as tested
+    std::vector<FairRow> rows;
+    std::vector<std::string> remarks; ///< who cannot be moved; where the order differs from that as tested, and why
+};
+
+/// Puts every row of `comparison` at `load` (as tested when absent). A unit whose drains give E* and P* is moved by predict_under();
+/// else a full drain of it within 5 % of the load stands for it (5 % of load moves D by under 1 % while the no-load draw is below a sixth of
+/// the load); else its figures stay as tested, marked with the reason. With CompareRows::every_drain each row is moved by its unit.
+[[nodiscard]] FairComparison compare_at(const Comparison& comparison, const std::optional<CommonLoad>& load);
+
+/// The difference of two rows of `fair` in one figure. Interval: each meter's gain is rectangular (largest convolved, the rest as normal, as
+/// half_width_along); what both units owe to one meter's gain is taken together with its sign, so for the usable fraction only
+/// a·|f1 − f2| of a shared gain is left; the rest is independent; figures from a single drain carry the repeatability of drains
+/// besides. Price per kWh by its slope. `not known`: one of the figures is not measured or projected with an interval, the currencies differ,
+/// two rows are of one unit, or one of them stands as tested beside a common load. Source: JCGM 100:2008, 5.2 (correlated inputs) and F.1.2.3.
+[[nodiscard]] PairVerdict compare_pair(const Comparison& comparison, const FairComparison& fair, std::size_t first, std::size_t second,
+                                       PairFigure figure = PairFigure::usable_fraction);
+
+/// The place of each row by its usable fraction, "rank": 1 for the best, as a plain number without interval. Units that these meters do not resolve
+/// from each other share a place (the best that any of them has), and so do those between them; the reason says how many share it. `not known`:
+/// no interval, a unit that stands as tested beside a common load, or several rows of one unit. Grows with the square of the number of rows.
+[[nodiscard]] std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairComparison& fair);
+
+/// The rows with the largest usable fraction first, those without one last. Beside a common load the rows that stand as tested follow all others:
+/// theirs is the fraction at another load.
+[[nodiscard]] std::vector<std::size_t> fair_order(const FairComparison& fair);
+
+/// Every pair of the rows, first < second, in the order of rows. Grows with the square of their number.
+[[nodiscard]] std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair,
+                                                     PairFigure figure = PairFigure::usable_fraction);
+/// The same of these rows alone, in their order.
+[[nodiscard]] std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& rows,
+                                                     PairFigure figure);
+
+} // namespace ullage

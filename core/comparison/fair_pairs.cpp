@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Differences between units: x = f1(D1) − f2(D2), each f proportional to the energy D or, for a price, to 1/D.
+#include "base/number.h"
+#include "comparison/comparand.h"
+
+#include <cmath>
+#include <numeric>
+#include <utility>
+
+namespace ullage {
+namespace {
+
+/// A figure as a function of the deliverable energy: its value and its slope there.
+struct Figure {
+    double value = 0, slope = 0;
+};
+
+std::optional<Figure> figure_of(const Unit& unit, double energy_wh, PairFigure figure, std::string& why) {
+    switch (figure) {
+    case PairFigure::deliverable_wh: return Figure{energy_wh, 1};
+    case PairFigure::usable_fraction:
+        if (unit.rated_energy_wh.value_or(0) > 0) return Figure{energy_wh / *unit.rated_energy_wh, 1 / *unit.rated_energy_wh};
+        why = "the rated energy of " + unit.name + " is not stated";
+        return std::nullopt;
+    case PairFigure::wh_per_kg:
+        if (unit.mass_kg.value_or(0) > 0) return Figure{energy_wh / *unit.mass_kg, 1 / *unit.mass_kg};
+        why = "the mass of " + unit.name + " is not stated";
+        return std::nullopt;
+    case PairFigure::price_per_delivered_kwh:
+        if (unit.price.value_or(0) > 0 && energy_wh > 0) return Figure{1000 * *unit.price / energy_wh, -1000 * *unit.price / (energy_wh * energy_wh)};
+        why = "the price of " + unit.name + " is not stated";
+        return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+std::string unit_of(PairFigure figure, const Unit& unit) {
+    switch (figure) {
+    case PairFigure::usable_fraction: return "1";
+    case PairFigure::deliverable_wh: return "Wh";
+    case PairFigure::wh_per_kg: return "Wh/kg";
+    case PairFigure::price_per_delivered_kwh: return (unit.currency.empty() ? std::string("price") : unit.currency) + "/kWh";
+    }
+    return "1";
+}
+
+PairVerdict unresolved(PairVerdict verdict, const std::string& unit, const std::string& why) {
+    verdict.difference = not_known("difference", unit, why);
+    verdict.sentence = "not known: " + why;
+    return verdict;
+}
+
+/// A row that is compared with several others: its energy is taken apart but once.
+class Side {
+public:
+    Side(const Comparison& comparison, const FairComparison& fair, std::size_t row) : comparand_(comparand_of(comparison, fair, row, why_)) {}
+
+    /// Null where it has no interval; `why` then says so.
+    [[nodiscard]] const Comparand* comparand(std::string& why) const {
+        if (!comparand_) why = why_;
+        return comparand_ ? &*comparand_ : nullptr;
+    }
+
+private:
+    std::string why_; // before what writes to it
+    std::optional<Comparand> comparand_;
+};
+
+PairVerdict compare_sides(const Comparison& comparison, const FairComparison& fair, std::size_t first, const Side& one_side, std::size_t second,
+                          const Side& other_side, PairFigure figure) {
+    PairVerdict verdict;
+    verdict.first = first;
+    verdict.second = second;
+    const Unit &one = comparison.rows[first].unit, &other = comparison.rows[second].unit;
+    const std::string unit = unit_of(figure, one);
+    if (one.uuid == other.uuid) return unresolved(std::move(verdict), unit, "both rows are of one unit");
+    if (unit != unit_of(figure, other)) return unresolved(std::move(verdict), unit, "the prices are in different currencies");
+    if (fair.load)
+        for (const std::size_t row : {first, second})
+            if (fair.rows[row].standing == Standing::as_tested)
+                return unresolved(std::move(verdict), unit, comparison.rows[row].unit.name + " stands as tested, at another load");
+    std::string why;
+    const Comparand* x = one_side.comparand(why);
+    if (!x) return unresolved(std::move(verdict), unit, why);
+    const Comparand* y = other_side.comparand(why);
+    if (!y) return unresolved(std::move(verdict), unit, why);
+    const auto f = figure_of(one, x->energy_wh, figure, why);
+    if (!f) return unresolved(std::move(verdict), unit, why);
+    const auto g = figure_of(other, y->energy_wh, figure, why);
+    if (!g) return unresolved(std::move(verdict), unit, why);
+
+    const double difference = f->value - g->value;
+    const double half = difference_half_width(*x, f->slope, *y, g->slope, comparison.fits[comparison.rows[first].fit].options.coverage);
+    const bool projected = fair.rows[first].deliverable_wh.kind == Kind::projected || fair.rows[second].deliverable_wh.kind == Kind::projected;
+    verdict.difference = known("difference", unit, difference, half, projected ? Kind::projected : Kind::measured);
+    verdict.shared_meter = share_a_meter(*x, *y);
+    verdict.resolved = std::abs(difference) > half;
+    verdict.sentence = std::string(verdict.resolved ? "resolved: " : "not resolved by these meters: ") + one.name + " − " + other.name + " = " +
+                       quantity_text(verdict.difference, 3) +
+                       (verdict.shared_meter ? ", the error of the shared meter's gain cancels as far as both are alike" : "");
+    return verdict;
+}
+
+} // namespace
+
+std::string_view pair_figure_key(PairFigure figure) {
+    switch (figure) {
+    case PairFigure::usable_fraction: return "usable_fraction";
+    case PairFigure::deliverable_wh: return "deliverable_wh";
+    case PairFigure::wh_per_kg: return "wh_per_kg";
+    case PairFigure::price_per_delivered_kwh: return "price_per_delivered_kwh";
+    }
+    return "usable_fraction";
+}
+
+PairVerdict compare_pair(const Comparison& comparison, const FairComparison& fair, std::size_t first, std::size_t second, PairFigure figure) {
+    return compare_sides(comparison, fair, first, Side(comparison, fair, first), second, Side(comparison, fair, second), figure);
+}
+
+std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& rows,
+                                       PairFigure figure) {
+    std::vector<Side> sides;
+    for (const std::size_t row : rows) sides.emplace_back(comparison, fair, row);
+    std::vector<PairVerdict> pairs;
+    for (std::size_t first = 0; first < rows.size(); ++first)
+        for (std::size_t second = first + 1; second < rows.size(); ++second)
+            pairs.push_back(compare_sides(comparison, fair, rows[first], sides[first], rows[second], sides[second], figure));
+    return pairs;
+}
+
+std::vector<PairVerdict> compare_pairs(const Comparison& comparison, const FairComparison& fair, PairFigure figure) {
+    std::vector<std::size_t> rows(comparison.rows.size());
+    std::iota(rows.begin(), rows.end(), std::size_t{0});
+    return compare_pairs(comparison, fair, rows, figure);
+}
+
+} // namespace ullage

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "comparison/comparand.h"
+
+#include <algorithm>
+#include <numeric>
+#include <optional>
+#include <set>
+#include <string>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+/// Why a row has no rank; empty where it has one.
+std::string why_unranked(const FairComparison& fair, const FairRow& row) {
+    if (fair.load && row.standing == Standing::as_tested) return "it stands as tested, at another load";
+    const Quantity& fraction = row.usable_fraction;
+    if (!fraction.value || !fraction.lower || (fraction.kind != Kind::measured && fraction.kind != Kind::projected))
+        return "its usable fraction has no interval to rank it by";
+    return {};
+}
+
+/// The usable fractions that have a rank, as compare_pair holds them against each other.
+class Ranked {
+public:
+    Ranked(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& order) {
+        std::string why;
+        for (const std::size_t row : order) {
+            const ComparisonRow& compared = comparison.rows[row];
+            Side side{comparand_of(comparison, fair, row, why), 0, 0, 0};
+            if (side.comparand) {
+                side.per_wh = 1 / *compared.unit.rated_energy_wh;
+                side.fraction = side.comparand->energy_wh * side.per_wh;
+                side.coverage = comparison.fits[compared.fit].options.coverage;
+            }
+            sides_.push_back(std::move(side));
+        }
+    }
+
+    [[nodiscard]] bool resolved(std::size_t one, std::size_t other) {
+        const Side &x = sides_[one], &y = sides_[other];
+        if (!x.comparand || !y.comparand) return false;
+        if (!beyond_ || beyond_->coverage() != x.coverage) beyond_.emplace(x.coverage);
+        return is_beyond_half_width(x.fraction - y.fraction, *x.comparand, x.per_wh, *y.comparand, y.per_wh, *beyond_);
+    }
+
+private:
+    struct Side {
+        std::optional<Comparand> comparand;
+        double per_wh = 0, fraction = 0, coverage = 0; ///< 1 / rated energy; usable fraction; coverage of its interval
+    };
+    std::vector<Side> sides_;
+    std::optional<BeyondHalfWidth> beyond_; ///< there are as many pairs as rows squared
+};
+
+bool has_unit_twice(const Comparison& comparison) {
+    std::set<std::string> units;
+    return std::ranges::any_of(comparison.rows, [&units](const ComparisonRow& row) { return !units.insert(row.unit.uuid).second; });
+}
+
+} // namespace
+
+std::vector<std::size_t> fair_order(const FairComparison& fair) {
+    std::vector<std::size_t> order(fair.rows.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, {}, [&fair](std::size_t row) {
+        const bool apart = fair.load && fair.rows[row].standing == Standing::as_tested;
+        return std::pair(apart, -fair.rows[row].usable_fraction.value.value_or(-1));
+    });
+    return order;
+}
+
+std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairComparison& fair) {
+    const bool drains = has_unit_twice(comparison);
+    std::vector<Quantity> ranks;
+    std::vector<std::size_t> order;
+    for (const FairRow& row : fair.rows) {
+        std::string why = drains ? "ranks are those of units, not of single drains" : why_unranked(fair, row);
+        if (why.empty()) order.push_back(ranks.size());
+        ranks.push_back(not_known("rank", "1", std::move(why)));
+    }
+    const auto fraction = [&fair](std::size_t row) { return *fair.rows[row].usable_fraction.value; };
+    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) { return fraction(a) > fraction(b); });
+    Ranked ranked(comparison, fair, order);
+    for (std::size_t first = 0; first < order.size();) {
+        // A group ends where no unit up to there is unresolved from a later one.
+        std::size_t last = first;
+        for (std::size_t one = first; one <= last; ++one)
+            for (std::size_t other = order.size() - 1; other > last; --other)
+                if (!ranked.resolved(one, other)) last = other;
+        const std::size_t alike = last - first + 1;
+        for (std::size_t place = first; place <= last; ++place)
+            ranks[order[place]] = known("rank", "1", static_cast<double>(first + 1), std::nullopt, Kind::measured,
+                                        alike > 1 ? "shared by " + std::to_string(alike) + " units that these meters do not tell apart"
+                                                  : "told apart from every other unit that has a rank");
+        first = last + 1;
+    }
+    return ranks;
+}
+
+} // namespace ullage

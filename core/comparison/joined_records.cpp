@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "comparison/joined_records.h"
+
+#include "base/number.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <tuple>
+#include <unordered_map>
+#include <utility>
+
+namespace ullage {
+namespace {
+
+/// Readings and their amendments: of two copies of a run the one that was worked on longer has more.
+long entries_of(const RunRecord& record) {
+    long entries = 0;
+    for (const Reading& reading : record.readings) entries += reading.version;
+    return entries;
+}
+
+std::vector<ReadingValues> values_of(const RunRecord& record) {
+    std::vector<ReadingValues> values;
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn) values.push_back(reading.values);
+    return values;
+}
+
+/// What two runs must at least have in common to be one, cheap to look up.
+using Outline = std::tuple<std::string, std::string, RunKind, UtcMs, std::size_t>;
+
+Outline outline_of(const RunRecord& record) {
+    const auto kept = [](const Reading& reading) { return !reading.withdrawn; };
+    const auto first = std::ranges::find_if(record.readings, kept);
+    const auto count = static_cast<std::size_t>(std::ranges::count_if(record.readings, kept));
+    return {record.unit.name, record.unit.maker, record.run.kind, first == record.readings.end() ? 0 : first->values.time_ms, count};
+}
+
+class Joiner {
+public:
+    explicit Joiner(JoinedRecords& joined) : joined_(joined) {}
+
+    void take(const RunRecord& record, const std::string& source) {
+        learn(record);
+        if (const auto known = by_uuid_.find(record.run.uuid); known != by_uuid_.end()) {
+            const RunRecord*& kept = joined_.runs[known->second];
+            std::string& kept_source = joined_.source_of[record.run.uuid];
+            ++counted_once_[{kept_source, source}];
+            if (entries_of(record) <= entries_of(*kept)) return;
+            kept = &record;
+            kept_source = source;
+            return;
+        }
+        const Outline outline = outline_of(record);
+        const auto [from, to] = by_outline_.equal_range(outline);
+        for (auto like = from; like != to; ++like) {
+            const RunRecord& kept = *joined_.runs[like->second];
+            const std::string& kept_source = joined_.source_of[kept.run.uuid];
+            if (std::get<4>(outline) == 0 || kept_source == source || values_of(kept) != values_of(record)) continue;
+            ++counted_once_[{kept_source, source}];
+            return;
+        }
+        by_uuid_.emplace(record.run.uuid, joined_.runs.size());
+        by_outline_.emplace(outline, joined_.runs.size());
+        joined_.runs.push_back(&record);
+        joined_.source_of[record.run.uuid] = source;
+    }
+
+    void finish() {
+        for (const RunRecord*& record : joined_.runs) {
+            const Unit& unit = *units_.at(record->unit.uuid);
+            const bool other_unit = !(unit == record->unit);
+            const Meter* meter = record->meter ? meters_.at(record->meter->uuid) : nullptr;
+            const bool other_meter = meter != nullptr && !(*meter == *record->meter);
+            if (!other_unit && !other_meter) continue;
+            if (other_unit) told_.insert("the claims of " + unit.name + " differ between the logbooks; those of the first one hold");
+            if (other_meter) told_.insert("what is stated of the meter " + meter->name + " differs between the logbooks; the first one holds");
+            RunRecord& copy = joined_.altered.emplace_back(*record);
+            copy.unit = unit;
+            if (meter != nullptr) copy.meter = *meter;
+            record = &copy;
+        }
+        for (const auto& [places, count] : counted_once_)
+            joined_.notices.push_back(count_text(count, "run is", "runs are") + " both in " + places.first + " and in " + places.second +
+                                      "; counted once");
+        joined_.notices.insert(joined_.notices.end(), told_.begin(), told_.end());
+    }
+
+private:
+    void learn(const RunRecord& record) {
+        units_.emplace(record.unit.uuid, &record.unit);
+        if (record.meter) meters_.emplace(record.meter->uuid, &*record.meter);
+    }
+
+    JoinedRecords& joined_;
+    std::unordered_map<std::string, std::size_t> by_uuid_;
+    std::multimap<Outline, std::size_t> by_outline_;
+    std::unordered_map<std::string, const Unit*> units_;
+    std::unordered_map<std::string, const Meter*> meters_;
+    std::map<std::pair<std::string, std::string>, long> counted_once_;
+    std::set<std::string> told_;
+};
+
+} // namespace
+
+JoinedRecords join_runs(const std::vector<RunSource>& sources) {
+    JoinedRecords joined;
+    if (sources.size() == 1) {
+        joined.runs = sources.front().runs;
+        return joined;
+    }
+    Joiner joiner(joined);
+    for (const RunSource& source : sources)
+        for (const RunRecord* record : source.runs) joiner.take(*record, source.name);
+    joiner.finish();
+    return joined;
+}
+
+JoinedRecords join_records(const std::vector<const RecordSource*>& sources) {
+    std::vector<RunSource> by_address;
+    for (const RecordSource* source : sources) {
+        RunSource& made = by_address.emplace_back(RunSource{source->name, {}});
+        for (const RunRecord& record : source->records) made.runs.push_back(&record);
+    }
+    return join_runs(by_address);
+}
+
+} // namespace ullage

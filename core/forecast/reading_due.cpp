@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forecast/reading_due.h"
+
+#include "base/number.h"
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace ullage {
+namespace {
+
+constexpr double most_min = 60.0 * 24 * 366; ///< longer intervals are none
+
+bool sensible(const std::optional<double>& value, bool zero_too) {
+    return value && std::isfinite(*value) && (zero_too ? *value >= 0 : *value > 0) && *value <= most_min;
+}
+
+UtcMs minutes(double count) { return static_cast<UtcMs>(std::llround(count * 60'000)); }
+
+std::string min_text(double count) { return exact_text(std::round(count * 10) / 10) + " min"; }
+
+ReadingDue by_gauge(const RunForecast& forecast, double drop_pt) {
+    if (const auto time = gauge_drop_time(forecast, drop_pt))
+        return {time->estimate_ms, DueBecause::gauge_drop, "the gauge should have fallen by " + exact_text(drop_pt) + " points"};
+    if (!forecast.gauge_speed) return {{}, DueBecause::nothing, forecast.gauge_reason};
+    if (drop_pt <= forecast.gauge_speed->shown_percent)
+        return {{}, DueBecause::nothing,
+                "the gauge falls so slowly that " + exact_text(drop_pt) + " points less may be more than a year away"};
+    return {{}, DueBecause::nothing, "the gauge cannot fall by another " + exact_text(drop_pt) + " points"};
+}
+
+ReadingDue by_cut_off(const RunForecast& forecast, double before_min) {
+    if (!forecast.cut_off) return {{}, DueBecause::nothing, forecast.cut_off_reason};
+    const UtcMs due_ms = forecast.cut_off->lower_ms - minutes(before_min);
+    if (due_ms <= *forecast.last_reading_ms)
+        return {{}, DueBecause::nothing, "the reading before the forecast cut-off has been taken"};
+    return {due_ms, DueBecause::cut_off, min_text(before_min) + " before the earliest cut-off forecast"};
+}
+
+} // namespace
+
+ReadingDue next_reading_due(const RunRecord& record, const RunForecast& forecast, const ReadingRule& rule) {
+    if (record.run.end != RunEnd::still_running) return {{}, DueBecause::nothing, "the run has ended"};
+    if (!forecast.last_reading_ms) return {{}, DueBecause::nothing, "there are no readings yet"};
+    std::vector<ReadingDue> parts;
+    if (sensible(rule.every_min, false))
+        parts.push_back({*forecast.last_reading_ms + minutes(*rule.every_min), DueBecause::interval,
+                         min_text(*rule.every_min) + " after the last reading"});
+    if (sensible(rule.gauge_drop_pt, false)) parts.push_back(by_gauge(forecast, *rule.gauge_drop_pt));
+    if (sensible(rule.before_cut_off_min, true)) parts.push_back(by_cut_off(forecast, *rule.before_cut_off_min));
+    if (parts.empty()) return {{}, DueBecause::nothing, "no reminder is set"};
+    ReadingDue first = parts.front();
+    for (const ReadingDue& part : parts)
+        if (part.due_ms && (!first.due_ms || *part.due_ms < *first.due_ms)) first = part;
+    return first;
+}
+
+std::optional<double> overdue_min(const ReadingDue& due, UtcMs now_ms) {
+    if (!due.due_ms) return std::nullopt;
+    return std::max(0.0, hours_between(*due.due_ms, now_ms) * 60);
+}
+
+} // namespace ullage

@@ -1,0 +1,258 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "run_analysis/output_run.h"
+
+#include "base/number.h"
+#include "numerics/monte_carlo.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace ullage {
+
+namespace {
+
+using End = OutputStep::End;
+
+constexpr double coarsest_hold_step = 0.05; ///< of a step's energy, one register step
+
+std::string span_text(double hours) {
+    if (hours <= 0) return "less than a minute";
+    return hours < 1 ? fixed_text(60 * hours, 0) + " min" : fixed_text(hours, 1) + " h";
+}
+
+/// Readings of one step, in order of time; the last may carry the mark that ended it.
+struct OutputSpan {
+    std::vector<const Reading*> readings;
+    End end = End::run_ended;
+    bool ended_by_mark = false;
+};
+
+std::vector<OutputSpan> spans(const RunRecord& record, OutputRun& run) {
+    std::vector<OutputSpan> all;
+    OutputSpan open;
+    bool on = true;
+    const auto close = [&](End end, bool by_mark) {
+        open.end = end;
+        open.ended_by_mark = by_mark;
+        if (!open.readings.empty()) all.push_back(open);
+        open = {};
+    };
+    for (const Reading& reading : record.readings) {
+        if (reading.withdrawn) continue;
+        const auto mark = reading.values.mark;
+        if (mark == MarkKind::output_tripped || mark == MarkKind::cut_off) {
+            if (mark == MarkKind::output_tripped) ++run.trips;
+            if (!on) continue;
+            open.readings.push_back(&reading);
+            close(mark == MarkKind::output_tripped ? End::tripped : End::cut_off, true);
+            on = false;
+            continue;
+        }
+        if (mark == MarkKind::output_reset) {
+            ++run.resets;
+            on = true;
+        }
+        if (!on) continue;
+        if (mark == MarkKind::load_changed && !open.readings.empty()) {
+            open.readings.push_back(&reading);
+            close(End::load_changed, true);
+        }
+        open.readings.push_back(&reading);
+    }
+    const bool running = record.run.end == RunEnd::still_running;
+    if (on) close(running ? End::still_running : End::run_ended, false);
+    return all;
+}
+
+std::optional<double> delivered_at(const RegisterTrack& track, UtcMs time_ms) {
+    std::optional<double> found;
+    for (const RegisterPoint& point : track.points)
+        if (point.time_ms == time_ms) found = point.delivered_wh;
+    return found;
+}
+
+struct Stretch {
+    double wh = 0, hours = 0;
+};
+
+/// The longest stretch within the span between two register readings.
+std::optional<Stretch> metered(const OutputSpan& span, const RegisterTrack& track) {
+    std::optional<double> first, last;
+    UtcMs from_ms = 0, to_ms = 0;
+    for (const Reading* reading : span.readings) {
+        const auto wh = delivered_at(track, reading->values.time_ms);
+        if (!wh || (!track.log && !reading->values.register_wh)) continue;
+        if (!first) {
+            first = wh;
+            from_ms = reading->values.time_ms;
+        }
+        last = wh;
+        to_ms = reading->values.time_ms;
+    }
+    if (!first || to_ms <= from_ms) return std::nullopt;
+    return Stretch{*last - *first, hours_between(from_ms, to_ms)};
+}
+
+/// Watts that the meter showed while the step stood.
+std::vector<double> noted_watts(const OutputSpan& span) {
+    std::vector<double> noted;
+    for (std::size_t i = 0; i < span.readings.size(); ++i) {
+        const ReadingValues& values = span.readings[i]->values;
+        // The row of a changed load shows the new load, so it does not tell of the step that it ends.
+        const bool of_next = i + 1 == span.readings.size() && i > 0 && span.end == End::load_changed;
+        if (values.meter_w && *values.meter_w > 0 && !of_next) noted.push_back(*values.meter_w);
+    }
+    return noted;
+}
+
+/// Load and the standard uncertainty of everything but the meter's gain.
+struct Load {
+    double watts = 0, u_w = 0;
+    std::string basis;
+};
+
+std::optional<Load> by_register(const OutputSpan& span, const EnergyAnalysis& energy, const MeasureOptions& options) {
+    const auto stretch = metered(span, energy.track);
+    if (!stretch || energy.register_step_wh > coarsest_hold_step * stretch->wh) return std::nullopt;
+    const double watts = stretch->wh / stretch->hours;
+    const double u_step = energy.register_step_wh / std::sqrt(6.0) / stretch->hours;
+    // Two noted moments, each rectangular.
+    const double u_moments = watts * options.moment_doubt_min / 60 * std::sqrt(2.0 / 3) / stretch->hours;
+    return Load{watts, std::hypot(u_step, u_moments), "energy over time"};
+}
+
+std::optional<Load> by_notes(const std::vector<double>& noted) {
+    if (noted.empty()) return std::nullopt;
+    double sum = 0;
+    for (const double watts : noted) sum += watts;
+    const auto [low, high] = std::ranges::minmax_element(noted);
+    return Load{sum / static_cast<double>(noted.size()), (*high - *low) / std::sqrt(12.0),
+                fmt::format("{} of watts; the meter's limit of energy is taken for that of power",
+                            count_text(static_cast<long>(noted.size()), "note", "notes"))};
+}
+
+Quantity load_of(const OutputSpan& span, const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+    constexpr const char* key = "step_load_w";
+    const std::vector<double> noted = noted_watts(span);
+    const std::optional<Load> metered_load = by_register(span, energy, options), noted_load = by_notes(noted);
+    if (!metered_load && !noted_load) return not_known(key, "W", "the step has neither watts noted nor energy that its register resolves");
+    // One note says nothing of what came between, so it stands back unless the step is too short for energy over time.
+    const bool notes_tell = noted_load && (!metered_load || ((noted.size() > 1 || metered_load->u_w > coarsest_hold_step * metered_load->watts) &&
+                                                             noted_load->u_w < metered_load->u_w));
+    const Load& load = notes_tell ? *noted_load : *metered_load;
+    std::optional<double> half;
+    if (record.meter && record.meter->limit_percent)
+        half = half_width_of_sum(load.watts * *record.meter->limit_percent / 100, load.u_w, options.coverage);
+    return known(key, "W", load.watts, half, Kind::measured,
+                 half ? load.basis : load.basis + "; no interval, as the meter's error limit is not stated");
+}
+
+OutputStep step_of(const OutputSpan& span, const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+    OutputStep step;
+    step.from_h = hours_between(energy.start_ms, span.readings.front()->values.time_ms);
+    step.to_h = hours_between(energy.start_ms, span.readings.back()->values.time_ms);
+    step.end = span.end;
+    step.watts = load_of(span, record, energy, options);
+    std::optional<double> first, last;
+    for (const Reading* reading : span.readings)
+        if (reading->values.gauge_percent) {
+            if (!first) first = reading->values.gauge_percent;
+            last = reading->values.gauge_percent;
+        }
+    if (first) step.gauge_used_pt = *first - *last;
+    return step;
+}
+
+bool higher(const OutputStep& a, const OutputStep& b) { return a.watts.value.value_or(0) > b.watts.value.value_or(0); }
+
+void decide(const RunRecord& record, OutputRun& run) {
+    const double least_h = record.run.kind == RunKind::sustained_output ? sustained_hold_h : 0;
+    const bool sustained = record.run.kind == RunKind::sustained_output;
+    std::optional<std::size_t> held, tripped, beyond, highest;
+    for (std::size_t s = 0; s < run.steps.size(); ++s) {
+        const OutputStep& step = run.steps[s];
+        if (!step.watts.value) continue;
+        if (!highest || higher(step, run.steps[*highest])) highest = s;
+        if (!run.claimed_w) continue;
+        const double upper = step.watts.upper.value_or(*step.watts.value), lower = step.watts.lower.value_or(*step.watts.value);
+        const bool reaches = upper >= *run.claimed_w;
+        // A peak is claimed for a moment: one that stood between two readings was carried, whatever came after.
+        const bool stood = step.hours() > 0 && step.hours() >= least_h && (step.end != End::tripped || !sustained);
+        if (reaches && stood && (!held || step.hours() > run.steps[*held].hours())) held = s;
+        if (step.end != End::tripped) continue;
+        if (lower > *run.claimed_w)
+            beyond = s;
+        else if (!(reaches && stood))
+            tripped = s;
+    }
+    if (!highest) {
+        run.sentence = "No step of this run has a known load: note the watts, or the register at both ends of a step.";
+        return;
+    }
+    const auto load = [&](std::size_t s) { return quantity_text(run.steps[s].watts, 0); };
+    if (!run.claimed_w) {
+        run.deciding = highest;
+        run.sentence =
+            fmt::format("The claim is not stated; the highest load was {} for {}.", load(*highest), span_text(run.steps[*highest].hours()));
+        return;
+    }
+    const std::string claim = exact_text(*run.claimed_w) + " W";
+    if (tripped) {
+        run.outcome = OutputOutcome::tripped;
+        run.deciding = tripped;
+        run.sentence = fmt::format("Tripped at {} after {}; {} are claimed.", load(*tripped), span_text(run.steps[*tripped].hours()), claim);
+    } else if (held) {
+        run.outcome = OutputOutcome::held;
+        run.deciding = held;
+        run.sentence = fmt::format("Held {} for {}; {} are claimed.", load(*held), span_text(run.steps[*held].hours()), claim);
+        if (*run.steps[*held].watts.value < *run.claimed_w) run.sentence += " The claim lies within the uncertainty.";
+        if (beyond) run.sentence += fmt::format(" It tripped at {}, above the claim.", load(*beyond));
+    } else if (beyond) {
+        run.outcome = OutputOutcome::tripped;
+        run.deciding = beyond;
+        run.beyond_claim = true;
+        run.sentence =
+            fmt::format("Tripped at {}, above the {} claimed; a load at the claim was not held long enough to tell.", load(*beyond), claim);
+    } else {
+        run.outcome = OutputOutcome::not_reached;
+        run.deciding = highest;
+        const bool too_short = run.steps[*highest].watts.upper.value_or(*run.steps[*highest].watts.value) >= *run.claimed_w;
+        run.sentence = fmt::format("Not reached: the highest load was {} for {}; {} are claimed{}.", load(*highest),
+                                   span_text(run.steps[*highest].hours()), claim, too_short ? ", to be held for 15 min at least" : "");
+    }
+}
+
+} // namespace
+
+std::string_view output_end_text(End end) {
+    switch (end) {
+    case End::load_changed: return "load changed";
+    case End::tripped: return "tripped";
+    case End::cut_off: return "cut-off";
+    case End::run_ended: return "run ended";
+    case End::still_running: return "still running";
+    }
+    return "run ended";
+}
+
+std::string_view output_outcome_text(OutputOutcome outcome) {
+    switch (outcome) {
+    case OutputOutcome::held: return "held";
+    case OutputOutcome::tripped: return "tripped";
+    case OutputOutcome::not_reached: return "not reached";
+    case OutputOutcome::not_known: return "not known";
+    }
+    return "not known";
+}
+
+OutputRun analyse_output(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+    OutputRun run;
+    run.claimed_w = record.run.kind == RunKind::peak_output ? record.unit.peak_output_w : record.unit.rated_output_w;
+    for (const OutputSpan& span : spans(record, run)) run.steps.push_back(step_of(span, record, energy, options));
+    decide(record, run);
+    return run;
+}
+
+} // namespace ullage

@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "run_analysis/round_trip.h"
+
+#include "base/number.h"
+#include "measure/usable.h"
+#include "numerics/monte_carlo.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace ullage {
+
+namespace {
+
+constexpr double cycle_full_percent = 100;
+constexpr double least_span_pt = 20;
+
+struct GaugeEnds {
+    double first = 0, last = 0;
+};
+
+std::optional<GaugeEnds> gauge_ends(const RunRecord& record) {
+    std::optional<GaugeEnds> ends;
+    for (const Reading& reading : record.readings) {
+        if (reading.withdrawn || !reading.values.gauge_percent) continue;
+        if (!ends) ends = GaugeEnds{*reading.values.gauge_percent, 0};
+        ends->last = *reading.values.gauge_percent;
+    }
+    return ends;
+}
+
+bool ended_by_cut_off(const RunRecord& record) { return record.run.end == RunEnd::cut_off_seen || record.run.end == RunEnd::found_off; }
+bool delivers(const RunRecord& record) { return record.run.kind != RunKind::charge; }
+
+/// Energy known and whole, over some time.
+bool counts(const RunRecord& record, const EnergyAnalysis& energy) {
+    return record.run.end != RunEnd::still_running && energy.track.usable() && !energy.track.energy_may_be_missing && energy.track.total_wh() > 0;
+}
+
+bool charged_full(const RunRecord& record) {
+    const auto ends = gauge_ends(record);
+    return record.run.kind == RunKind::charge && ends && ends->last >= cycle_full_percent;
+}
+
+UtcMs last_ms(const RunRecord& record) {
+    UtcMs last = 0;
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn) last = reading.values.time_ms;
+    return last;
+}
+
+class Finder {
+public:
+    Finder(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies)
+        : records_(records), energies_(energies), used_(records.size()) {}
+
+    std::vector<RoundTripCycle> cycles() {
+        for (std::size_t c = 0; c < records_.size(); ++c) {
+            if (records_[c].run.kind != RunKind::charge || !counts(records_[c], energies_[c])) continue;
+            const bool before = c > 0, after = c + 1 < records_.size();
+            if (charged_full(records_[c]) && before && ended_by_cut_off(records_[c - 1]) && delivers(records_[c - 1]) && after && drained(c + 1))
+                add(c, c + 1, "from cut-off to full and back", 0);
+            else if (charged_full(records_[c]) && before && drained(c - 1))
+                add(c, c - 1, "from full to cut-off and back", 0);
+            else if (!(before && equal_ends(c, c - 1)) && after)
+                (void)equal_ends(c, c + 1);
+        }
+        return found_;
+    }
+
+private:
+    [[nodiscard]] bool drained(std::size_t d) const { return !used_[d] && is_full_drain(records_[d]) && counts(records_[d], energies_[d]); }
+
+    bool equal_ends(std::size_t c, std::size_t d) {
+        if (used_[d] || records_[d].run.kind != RunKind::drain || !counts(records_[d], energies_[d])) return false;
+        const auto charge = gauge_ends(records_[c]), drain = gauge_ends(records_[d]);
+        if (!charge || !drain || drain->first - drain->last < least_span_pt) return false;
+        const double step = records_[c].unit.gauge_step_percent;
+        if (std::abs(charge->first - drain->last) >= step / 2 || std::abs(charge->last - drain->first) >= step / 2) return false;
+        // Two ends, each the difference of two readings with the gauge's step.
+        const double u_ends = step / std::sqrt(3.0) / (drain->first - drain->last);
+        add(c, d, fmt::format("from {} to {} % and back by the gauge", exact_text(drain->last), exact_text(drain->first)), u_ends);
+        return true;
+    }
+
+    void add(std::size_t c, std::size_t d, std::string ends, double u_ends) {
+        RoundTripCycle cycle;
+        cycle.charge_uuid = records_[c].run.uuid;
+        cycle.drain_uuid = records_[d].run.uuid;
+        cycle.charge_number = records_[c].number;
+        cycle.drain_number = records_[d].number;
+        cycle.charged_wh = energies_[c].track.total_wh();
+        cycle.delivered_wh = energies_[d].track.total_wh();
+        cycle.u_charged_wh = energies_[c].budget.independent_wh;
+        cycle.u_delivered_wh = energies_[d].budget.independent_wh;
+        cycle.u_ends = u_ends;
+        cycle.charge_meter = records_[c].run.meter_uuid.value_or(std::string());
+        cycle.drain_meter = records_[d].run.meter_uuid.value_or(std::string());
+        if (records_[c].meter) cycle.charge_limit_percent = records_[c].meter->limit_percent;
+        if (records_[d].meter) cycle.drain_limit_percent = records_[d].meter->limit_percent;
+        cycle.source = records_[c].run.charge_source;
+        cycle.ends = std::move(ends);
+        const std::size_t first = std::min(c, d), second = std::max(c, d);
+        cycle.between_h = std::max(0.0, hours_between(last_ms(records_[first]), energies_[second].start_ms));
+        used_[c] = used_[d] = true;
+        found_.push_back(std::move(cycle));
+    }
+
+    const std::vector<RunRecord>& records_;
+    const std::vector<EnergyAnalysis>& energies_;
+    std::vector<bool> used_;
+    std::vector<RoundTripCycle> found_;
+};
+
+struct MeterShare {
+    double share = 0; ///< of the delivered less of the charged energy
+    std::optional<double> limit_percent;
+};
+
+/// Absent where a meter that counts has no stated limit.
+std::optional<double> half_width(const std::vector<RoundTripCycle>& cycles, double charged_wh, double delivered_wh, double coverage) {
+    std::map<std::string, MeterShare> meters;
+    double variance = 0;
+    for (const RoundTripCycle& cycle : cycles) {
+        meters[cycle.drain_meter].share += cycle.delivered_wh / delivered_wh;
+        meters[cycle.drain_meter].limit_percent = cycle.drain_limit_percent;
+        meters[cycle.charge_meter].share -= cycle.charged_wh / charged_wh;
+        meters[cycle.charge_meter].limit_percent = cycle.charge_limit_percent;
+        variance += std::pow(cycle.u_delivered_wh / delivered_wh, 2) + std::pow(cycle.u_charged_wh / charged_wh, 2) +
+                    std::pow(cycle.u_ends * cycle.delivered_wh / delivered_wh, 2);
+    }
+    double largest = 0;
+    for (const auto& [uuid, meter] : meters) {
+        if (std::abs(meter.share) < 1e-12) continue;
+        if (!meter.limit_percent) return std::nullopt;
+        const double part = std::abs(meter.share) * *meter.limit_percent / 100;
+        variance += std::pow(std::min(part, largest), 2) / 3;
+        largest = std::max(largest, part);
+    }
+    return delivered_wh / charged_wh * half_width_of_sum(largest, std::sqrt(variance), coverage);
+}
+
+std::string boundary_words(const std::vector<RoundTripCycle>& cycles) {
+    const auto all = [&](std::optional<ChargeSource> source) {
+        return std::ranges::all_of(cycles, [&](const auto& each) { return each.source == source; });
+    };
+    std::string from = all(ChargeSource::wall) ? "AC at the wall"
+                       : all(ChargeSource::pv) ? "DC at the PV input"
+                                               : "the charging meter (its place is not stated for every charge)";
+    double between_h = 0;
+    for (const RoundTripCycle& cycle : cycles) between_h += cycle.between_h;
+    return fmt::format("From {} to AC at the socket; the charger, the unit's own draw and {} h of standing between the runs are inside.", from,
+                       fixed_text(between_h, 1));
+}
+
+} // namespace
+
+RoundTrip round_trip_of(std::vector<RoundTripCycle> cycles, const MeasureOptions& options) {
+    constexpr const char* key = "round_trip_efficiency";
+    RoundTrip trip;
+    trip.cycles = std::move(cycles);
+    if (trip.cycles.empty()) {
+        trip.efficiency = not_known(key, "1", "no closed cycle: charge to full after a cut-off with the energy metered, and drain to cut-off again");
+        trip.sentence = "Round trip not known: " + trip.efficiency.reason + ".";
+        return trip;
+    }
+    double charged_wh = 0, delivered_wh = 0;
+    bool one_meter = true;
+    for (const RoundTripCycle& cycle : trip.cycles) {
+        charged_wh += cycle.charged_wh;
+        delivered_wh += cycle.delivered_wh;
+        one_meter = one_meter && !cycle.charge_meter.empty() && cycle.charge_meter == cycle.drain_meter &&
+                    cycle.charge_meter == trip.cycles.front().charge_meter;
+    }
+    const auto half = half_width(trip.cycles, charged_wh, delivered_wh, options.coverage);
+    std::string reason = count_text(static_cast<long>(trip.cycles.size()), "closed cycle", "closed cycles") + ", " + trip.cycles.front().ends;
+    if (trip.cycles.size() > 1) reason += " and others";
+    if (std::ranges::any_of(trip.cycles, [](const auto& each) { return each.u_ends > 0; }))
+        reason += "; assumes that equal gauge readings mean equal energy stored";
+    reason += one_meter ? "; one meter measured both, so its gain cancels" : "; different meters, so their gains do not cancel";
+    if (!half) reason += "; no interval, as the error limit of a meter is not stated";
+    trip.efficiency = known(key, "1", delivered_wh / charged_wh, half, Kind::measured, std::move(reason));
+    trip.boundary = boundary_words(trip.cycles);
+    trip.sentence = fmt::format("Round trip {}: {} Wh out of {} Wh in.", quantity_text(trip.efficiency, 3), fixed_text(delivered_wh, 0),
+                                fixed_text(charged_wh, 0));
+    return trip;
+}
+
+RoundTrip round_trip(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options) {
+    return round_trip_of(Finder(records, energies).cycles(), options);
+}
+
+} // namespace ullage

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "unit/drain_summary.h"
+
+#include "run_analysis/run_analysis.h"
+#include "gauge/drain_series.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace ullage {
+namespace {
+
+/// Why the run is no drain from full to cut-off; empty when it is.
+std::string not_full_to_cut_off(const Run& run) {
+    if (run.kind != RunKind::drain && run.kind != RunKind::no_load_drain)
+        return "a " + std::string(run_kind_text(run.kind)) + " run is no drain";
+    if (!run.started_full) return "whether it started full is not stated";
+    if (!*run.started_full) return "it did not start full";
+    if (run.end == RunEnd::still_running) return "it is still running";
+    if (run.end == RunEnd::stopped_by_tester) return "it was stopped before the cut-off";
+    return {};
+}
+
+double squared_w2h(const RegisterTrack& track, UtcMs end_ms, double mean_load_w) {
+    double sum = 0;
+    for (std::size_t i = 1; i < track.points.size(); ++i) {
+        const RegisterPoint& a = track.points[i - 1];
+        const RegisterPoint& b = track.points[i];
+        const double energy_wh = b.delivered_wh - a.delivered_wh;
+        const bool on_throughout = b.time_ms <= end_ms && b.time_ms > a.time_ms;
+        sum += energy_wh * (on_throughout ? energy_wh / hours_between(a.time_ms, b.time_ms) : mean_load_w);
+    }
+    return sum;
+}
+
+void name_meter(const RunRecord& record, const RegisterTrack& track, DrainSummary& drain) {
+    // Nothing was delivered, so no gain error can show.
+    if (drain.delivered_wh == 0) return;
+    const bool swapped = std::ranges::any_of(track.mends, [](const Mend& mend) { return mend.kind == MendKind::marked_swap; });
+    // Two meters in one run share their gain error with no other run.
+    if (swapped || !record.meter) drain.meter_key = "run " + record.run.uuid;
+    else drain.meter_key = record.meter->uuid.empty() ? record.meter->name : record.meter->uuid;
+    drain.meter_name = record.meter ? record.meter->name : "a meter that is not stated";
+    if (record.meter) drain.gain_limit_percent = record.meter->limit_percent;
+}
+
+/// Fills T and its uncertainty; gives the reason when the run has none.
+std::string fill_hours(const EnergyAnalysis& energy, const MeasureOptions& options, DrainSummary& drain) {
+    if (!energy.duration_h.value) return energy.duration_h.reason;
+    const double duration_h = *energy.duration_h.value;
+    const auto end_ms = energy.start_ms + static_cast<UtcMs>(std::llround(duration_h * ms_per_hour));
+    const bool stayed_off = std::ranges::any_of(energy.output_off, [end_ms](const OffSpan& off) {
+        return off.from_ms <= end_ms && (off.to_ms > end_ms || !off.was_reset);
+    });
+    if (stayed_off) return "the output tripped and nothing says that it was switched on again; mark when it was";
+    drain.hours = duration_h - tripped_hours(energy, end_ms);
+    // Two noted moments, each rectangular.
+    drain.u_hours = options.moment_doubt_min / 60 * std::sqrt(2.0 / 3.0);
+    if (energy.duration_h.kind == Kind::bracket) drain.u_hours = energy.duration_h.half_width().value_or(0) / std::sqrt(3.0);
+    return drain.hours > 0 ? "" : "no time passed with the output on";
+}
+
+std::string fill_energy(const RunRecord& record, const EnergyAnalysis& energy, DrainSummary& drain) {
+    const bool idle = record.run.kind == RunKind::no_load_drain;
+    if (!energy.track.usable()) {
+        if (idle && energy.track.points.empty()) return {};
+        return "fewer than two register readings";
+    }
+    if (energy.track.energy_may_be_missing) return energy.track.missing_reason;
+    drain.delivered_wh = energy.track.total_wh();
+    drain.independent_wh = energy.budget.independent_wh;
+    return idle || drain.delivered_wh > 0 ? "" : "nothing was delivered";
+}
+
+} // namespace
+
+DrainSummary summarise_drain(const RunRecord& record, const MeasureOptions& options) {
+    return summarise_drain(record, analyse_energy(record, options), options);
+}
+
+DrainSummary summarise_drain(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+    DrainSummary drain;
+    drain.run_uuid = record.run.uuid;
+    drain.run_number = record.number;
+    drain.title = run_title(record, energy);
+    drain.kind = record.run.kind;
+    drain.start_ms = energy.start_ms;
+    drain.reason = not_full_to_cut_off(record.run);
+    const std::string no_hours = fill_hours(energy, options, drain);
+    const std::string no_energy = fill_energy(record, energy, drain);
+    for (const std::string& reason : {no_hours, no_energy})
+        if (drain.reason.empty()) drain.reason = reason;
+    drain.used = drain.reason.empty();
+    if (!drain.used) return drain;
+    drain.mean_load_w = drain.delivered_wh / drain.hours;
+    const auto end_ms = energy.start_ms + static_cast<UtcMs>(std::llround(*energy.duration_h.value * ms_per_hour));
+    drain.squared_w2h = energy.track.log ? energy.track.log->square_w2h.back() : squared_w2h(energy.track, end_ms, drain.mean_load_w);
+    name_meter(record, energy.track, drain);
+    if (drain.kind != RunKind::drain) return drain;
+    Result<GaugeCurve> curve = read_gauge_curve(record, energy, drain.hours, drain.u_hours, options);
+    if (curve) drain.gauge_curve = std::move(curve).value();
+    else drain.no_curve_reason = curve.error().what;
+    return drain;
+}
+
+} // namespace ullage

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "gauge_curves/gauge_curve.h"
+#include "measure/options.h"
+#include "model/run_record.h"
+
+#include <optional>
+#include <string>
+
+namespace ullage {
+
+/// What one run says to a fit over the runs of its unit. Numbers are 0 where the run does not give them (`used` is then false).
+struct DrainSummary {
+    std::string run_uuid;
+    int run_number = 1;
+    std::string title;                        ///< as in lists, see run_title
+    RunKind kind = RunKind::drain;
+    UtcMs start_ms = 0;
+    double hours = 0;                         ///< T, hours of output on: to cut-off, less stretches marked as tripped
+    double u_hours = 0;                       ///< standard uncertainty of T; rectangular over its bracket for a run found off
+    double delivered_wh = 0;                  ///< D
+    double independent_wh = 0;                ///< standard uncertainty of D without the meter's gain and without repeatability
+    double mean_load_w = 0;                   ///< D / T
+    double squared_w2h = 0;                   ///< Q = ∫P² dt, see summarise_drain
+    double u_wh = 0;                          ///< standard uncertainty that the fit gave this drain; 0 before a fit
+    std::optional<double> residual_wh;        ///< what it delivered beyond the fit
+    std::string meter_key;                    ///< drains with one key share one gain error; empty: no meter took part
+    std::string meter_name;
+    std::optional<double> gain_limit_percent; ///< of that meter, half-width
+    bool used = false;
+    std::string reason;                       ///< why it is not used
+    std::optional<GaugeCurve> gauge_curve;    ///< of a used drain whose gauge was read often enough
+    std::string no_curve_reason;              ///< why there is none; empty for a no-load drain
+};
+
+/// Reduces a run to the terms of the balance between runs. Used are drains and no-load drains that started full and ended by
+/// cut-off and whose energy was read completely. A no-load drain without register readings counts as 0 Wh. Q is formed from the
+/// register's interval means, Q = sum of dE²/dt, so a load that cycles inside an interval is averaged and Q is then a lower
+/// bound; the interval in which an output found off went dark counts with the run's mean load. Never fails: a run that cannot
+/// take part says why.
+[[nodiscard]] DrainSummary summarise_drain(const RunRecord& record, const MeasureOptions& options = {});
+
+/// The same from the run's analysed energy: `energy` is analyse_energy(record, options).
+[[nodiscard]] DrainSummary summarise_drain(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options);
+
+} // namespace ullage

@@ -1,0 +1,289 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forecast/forecast.h"
+
+#include "support/record_builder.h"
+#include "support/simulator.h"
+
+#include <gtest/gtest.h>
+
+#include <string>
+
+namespace ullage::test {
+namespace {
+
+constexpr UtcMs hour_ms = 3'600'000;
+
+/// A running drain at 80 W that would last ten hours, with a gauge that tells the truth, read each half hour up to `hours`.
+RecordBuilder steady_until(double hours) {
+    RecordBuilder builder;
+    builder.record().run.end = RunEnd::still_running;
+    for (double t = 0; t <= hours + 1e-9; t += 0.5) builder.at(t, 100 - 10 * t, 80 * t);
+    return builder;
+}
+
+/// The same run to its end, as an earlier drain.
+RunRecord earlier_drain(double lasts_h = 10) {
+    RecordBuilder builder;
+    for (int i = 0; i < 10; ++i) builder.at(lasts_h * i / 10, 100 - 10 * i, 80 * lasts_h * i / 10);
+    builder.at(lasts_h, 0, 80 * lasts_h, MarkKind::cut_off);
+    builder.record().run.uuid = "earlier";
+    return builder.record();
+}
+
+RunForecast forecast_of(const RunRecord& record, const UnitFit& fit = fit_unit({})) {
+    return forecast_at_last_reading(record, analyse_energy(record), fit);
+}
+
+double width_h(const ExpectedTime& time) { return hours_between(time.lower_ms, time.upper_ms); }
+
+TEST(Forecast, a_steady_drain_is_expected_to_end_where_its_gauge_runs_out) {
+    const RunForecast forecast = forecast_of(steady_until(6).record());
+    ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
+    EXPECT_EQ(forecast.basis, ForecastBasis::trend);
+    EXPECT_GE(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(6));
+    EXPECT_LT(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(10));
+    EXPECT_GT(forecast.cut_off->upper_ms, RecordBuilder::moment_ms(10));
+    EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(10), forecast.cut_off->estimate_ms), 0, 0.6);
+    EXPECT_NE(forecast.cut_off_reason.find("not for one that sticks"), std::string::npos) << forecast.cut_off_reason;
+}
+
+TEST(Forecast, the_range_narrows_toward_the_end) {
+    double before_h = 1e9;
+    for (const double hours : {2.0, 4.0, 6.0, 8.0, 9.0}) {
+        const RunForecast forecast = forecast_of(steady_until(hours).record());
+        ASSERT_TRUE(forecast.cut_off) << hours;
+        EXPECT_LT(width_h(*forecast.cut_off), before_h) << hours;
+        before_h = width_h(*forecast.cut_off);
+    }
+}
+
+TEST(Forecast, a_label_limits_how_long_it_may_last) {
+    RecordBuilder builder = steady_until(2);
+    builder.record().unit.rated_energy_wh = 850;
+    const RunForecast limited = forecast_of(builder.record());
+    builder.record().unit.rated_energy_wh.reset();
+    const RunForecast unlimited = forecast_of(builder.record());
+    ASSERT_TRUE(limited.cut_off && unlimited.cut_off);
+    EXPECT_LT(limited.cut_off->upper_ms, unlimited.cut_off->upper_ms);
+    EXPECT_LE(limited.cut_off->upper_ms, RecordBuilder::moment_ms(850 * 1.1 * 1.01 / 80 + 0.1));
+}
+
+TEST(Forecast, an_earlier_drain_of_like_load_tells_far_more_than_the_gauge) {
+    const RunRecord record = steady_until(4).record();
+    const RunForecast alone = forecast_of(record);
+    const RunForecast with = forecast_of(record, fit_unit({earlier_drain()}));
+    ASSERT_TRUE(alone.cut_off && with.cut_off);
+    EXPECT_EQ(with.basis, ForecastBasis::both);
+    EXPECT_LT(width_h(*with.cut_off), 0.25 * width_h(*alone.cut_off));
+    EXPECT_LT(with.cut_off->lower_ms, RecordBuilder::moment_ms(10));
+    EXPECT_GT(with.cut_off->upper_ms, RecordBuilder::moment_ms(10));
+}
+
+TEST(Forecast, an_earlier_drain_tells_before_the_gauge_has_moved) {
+    RecordBuilder builder;
+    builder.record().run.end = RunEnd::still_running;
+    builder.at(0, 100, 0).at(0.5, 100, 40).at(1, 100, 80);
+    const RunForecast forecast = forecast_of(builder.record(), fit_unit({earlier_drain()}));
+    ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
+    EXPECT_EQ(forecast.basis, ForecastBasis::earlier_drains);
+    EXPECT_FALSE(forecast.gauge_speed);
+    EXPECT_FALSE(forecast.gauge_reason.empty());
+}
+
+TEST(Forecast, where_gauge_and_earlier_drains_disagree_the_range_holds_both) {
+    RecordBuilder builder; // 80 W for three hours, and the gauge is nearly down: an aged unit, or a gauge gone wrong
+    builder.record().run.end = RunEnd::still_running;
+    for (int i = 0; i <= 6; ++i) builder.at(0.5 * i, 100 - 15 * i, 40 * i);
+    const RunForecast forecast = forecast_of(builder.record(), fit_unit({earlier_drain(20)}));
+    ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
+    EXPECT_EQ(forecast.basis, ForecastBasis::disagreeing);
+    EXPECT_LT(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(4));
+    EXPECT_GT(forecast.cut_off->upper_ms, RecordBuilder::moment_ms(19));
+    EXPECT_NE(forecast.cut_off_reason.find("disagree"), std::string::npos);
+}
+
+TEST(Forecast, readings_after_the_asked_moment_are_not_looked_at) {
+    const RunRecord whole = steady_until(8).record(), half = steady_until(4).record();
+    const RunForecast as_of = forecast_run(whole, analyse_energy(whole), fit_unit({}), RecordBuilder::moment_ms(4));
+    const RunForecast then = forecast_of(half);
+    ASSERT_TRUE(as_of.cut_off && then.cut_off);
+    EXPECT_EQ(as_of.cut_off->lower_ms, then.cut_off->lower_ms);
+    EXPECT_EQ(as_of.cut_off->upper_ms, then.cut_off->upper_ms);
+    EXPECT_EQ(as_of.last_reading_ms, RecordBuilder::moment_ms(4));
+}
+
+TEST(Forecast, an_output_seen_on_later_than_the_last_register_reading_moves_the_lower_end) {
+    RecordBuilder builder = steady_until(8);
+    builder.at(9.5, 5, {});
+    const RunForecast forecast = forecast_of(builder.record());
+    ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
+    EXPECT_GE(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(9.5));
+    ASSERT_FALSE(forecast.advice.empty());
+}
+
+TEST(Forecast, after_a_step_of_the_load_it_allows_for_both_loads_and_says_what_it_cannot_foresee) {
+    RecordBuilder builder; // 200 W for 1.5 h, then 50 W
+    builder.record().run.end = RunEnd::still_running;
+    for (int i = 0; i <= 3; ++i) builder.at(0.5 * i, 100 - 12 * i, 100 * i);
+    for (int i = 1; i <= 4; ++i) builder.at(1.5 + 0.5 * i, 64 - 3.0 * i, 300 + 25 * i);
+    const RunForecast forecast = forecast_of(builder.record());
+    ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
+    EXPECT_NE(forecast.cut_off_reason.find("stays near 50 W"), std::string::npos) << forecast.cut_off_reason;
+    EXPECT_NE(forecast.cut_off_reason.find("a step yet to come cannot be foreseen"), std::string::npos);
+    // At 50 W some 430 Wh last 8.7 h; at the mean of 114 W under 4 h.
+    EXPECT_GT(forecast.cut_off->upper_ms, RecordBuilder::moment_ms(3.5 + 8));
+    EXPECT_LT(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(3.5 + 4.5));
+}
+
+TEST(Forecast, without_a_register_time_stands_for_energy) {
+    RecordBuilder builder;
+    builder.record().run.end = RunEnd::still_running;
+    for (int i = 0; i <= 12; ++i) builder.at(0.5 * i, 100 - 5 * i, {});
+    const RunForecast forecast = forecast_of(builder.record());
+    ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
+    EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(10), forecast.cut_off->estimate_ms), 0, 0.8);
+    EXPECT_NE(forecast.cut_off_reason.find("time alone"), std::string::npos);
+    EXPECT_NE(forecast.advice.front().sentence.find("register has not been read"), std::string::npos)
+        << forecast.advice.front().sentence;
+}
+
+TEST(Forecast, a_run_noted_by_time_alone_is_forecast_by_the_hours_that_it_has_run) {
+    RecordBuilder builder;
+    builder.record().run.end = RunEnd::still_running;
+    for (int i = 0; i <= 7; ++i) builder.at(i, {}, {});
+    RecordBuilder idle;
+    idle.record().run.kind = RunKind::no_load_drain;
+    idle.record().run.uuid = "earlier";
+    idle.at(0, 100, {}).at(19, 0, {}, MarkKind::cut_off);
+    builder.record().run.kind = RunKind::no_load_drain;
+    const RunForecast by_time = forecast_of(builder.record(), fit_unit({idle.record(), earlier_drain()}));
+    ASSERT_TRUE(by_time.cut_off) << by_time.cut_off_reason;
+    EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(19), by_time.cut_off->estimate_ms), 0, 1);
+}
+
+struct Refusal {
+    const char* words;
+    RunRecord record;
+};
+
+TEST(Forecast, refuses_with_the_reason_what_has_no_cut_off_to_forecast) {
+    RecordBuilder charge = steady_until(4), ended = steady_until(4), tripped = steady_until(4), empty, still = steady_until(0),
+                  idle, flat;
+    charge.record().run.kind = RunKind::charge;
+    ended.record().run.end = RunEnd::stopped_by_tester;
+    tripped.at(4.5, 55, 360, MarkKind::output_tripped);
+    for (RecordBuilder* builder : {&empty, &idle, &flat}) builder->record().run.end = RunEnd::still_running;
+    idle.at(0, 100, 5).at(1, 90, 5).at(2, 80, 5);
+    flat.at(0, 100, 0).at(1, 100, 80);
+    const Refusal refusals[] = {{"charge run", charge.record()},    {"has ended", ended.record()},
+                                {"tripped", tripped.record()},      {"no readings", empty.record()},
+                                {"together twice", still.record()}, {"nothing has been delivered", idle.record()},
+                                {"has not fallen", flat.record()}};
+    for (const Refusal& refusal : refusals) {
+        const RunForecast forecast = forecast_of(refusal.record);
+        EXPECT_FALSE(forecast.cut_off) << refusal.words;
+        EXPECT_NE(forecast.cut_off_reason.find(refusal.words), std::string::npos)
+            << refusal.words << ": " << forecast.cut_off_reason;
+    }
+}
+
+TEST(Forecast, the_next_gauge_step_lies_a_step_or_less_ahead) {
+    const RunForecast forecast = forecast_of(steady_until(4).record()); // 60 %, 10 points an hour
+    ASSERT_TRUE(forecast.gauge_speed && forecast.next_step);
+    EXPECT_EQ(forecast.next_step_percent, 59);
+    EXPECT_NEAR(forecast.gauge_speed->estimate_pt_per_h, 10, 0.01);
+    EXPECT_GE(forecast.next_step->lower_ms, RecordBuilder::moment_ms(4));
+    EXPECT_LT(forecast.next_step->upper_ms, RecordBuilder::moment_ms(4.15));
+    const auto drop = gauge_drop_time(forecast, 20);
+    ASSERT_TRUE(drop);
+    EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(6), drop->estimate_ms), 0, 0.1);
+    EXPECT_LT(drop->lower_ms, RecordBuilder::moment_ms(5.95));
+    EXPECT_GT(drop->upper_ms, RecordBuilder::moment_ms(5.98));
+}
+
+TEST(Forecast, without_a_next_gauge_step_it_says_whether_there_is_none_or_it_is_too_far_away) {
+    RecordBuilder slow; // a no-load drain of a very frugal unit: a point in 200 days
+    slow.record().run.end = RunEnd::still_running;
+    slow.record().run.kind = RunKind::no_load_drain;
+    slow.at(0, 100, 0).at(24.0 * 200, 99, 0);
+    const RunForecast far = forecast_of(slow.record());
+    ASSERT_TRUE(far.gauge_speed) << far.gauge_reason;
+    EXPECT_FALSE(far.next_step);
+    EXPECT_EQ(far.gauge_reason, "the gauge falls so slowly that its next step may be more than a year away");
+
+    const RunForecast empty = forecast_of(steady_until(10).record()); // the gauge shows 0 %
+    ASSERT_TRUE(empty.gauge_speed) << empty.gauge_reason;
+    EXPECT_FALSE(empty.next_step);
+    EXPECT_EQ(empty.gauge_reason, "the gauge has no lower value to show");
+}
+
+TEST(Forecast, a_drop_below_empty_or_of_nothing_has_no_time) {
+    const RunForecast forecast = forecast_of(steady_until(4).record());
+    EXPECT_FALSE(gauge_drop_time(forecast, 61));
+    EXPECT_TRUE(gauge_drop_time(forecast, 60));
+    EXPECT_FALSE(gauge_drop_time(forecast, 0));
+    EXPECT_FALSE(gauge_drop_time(forecast, -5));
+    EXPECT_FALSE(gauge_drop_time(RunForecast{}, 5));
+}
+
+TEST(Forecast, advice_names_the_channel_left_out_and_the_pair_that_tells_most) {
+    RecordBuilder builder = steady_until(4);
+    builder.at(5, 50, {});
+    const RunForecast forecast = forecast_of(builder.record());
+    ASSERT_GE(forecast.advice.size(), 3U);
+    EXPECT_EQ(forecast.advice[0].sentence,
+              "The register has not been read since 06:00 (1 h 0 min), the gauge has: read both together.");
+    EXPECT_NE(forecast.advice[1].sentence.find("Read register and gauge together near 20 %"), std::string::npos)
+        << forecast.advice[1].sentence;
+    ASSERT_TRUE(forecast.advice[1].at_ms);
+    EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(8), *forecast.advice[1].at_ms), 0, 0.3);
+    EXPECT_NE(forecast.advice[2].sentence.find("Read often from"), std::string::npos) << forecast.advice[2].sentence;
+}
+
+TEST(Forecast, a_cut_off_past_its_range_is_the_first_thing_to_look_at) {
+    const RunRecord record = steady_until(9).record();
+    const RunForecast forecast = forecast_run(record, analyse_energy(record), fit_unit({}), RecordBuilder::moment_ms(30));
+    ASSERT_TRUE(forecast.cut_off);
+    EXPECT_NE(forecast.advice.front().sentence.find("look whether the output is still on"), std::string::npos);
+    EXPECT_EQ(expected_hours_text(*forecast.cut_off, forecast.as_of_ms), "expected earlier");
+}
+
+TEST(Forecast, ranges_read_as_clock_times_and_hours) {
+    const UtcMs now = RecordBuilder::start_ms; // 11 May, 02:00
+    const ExpectedTime soon{now + 3 * hour_ms, now + 4 * hour_ms, now + hour_ms * 9 / 2};
+    EXPECT_EQ(expected_clock_text(soon, now, "UTC"), "05:00 to 06:30");
+    EXPECT_EQ(expected_hours_text(soon, now), "in 3.0 to 4.5 h");
+    const ExpectedTime later{now + 20 * hour_ms, now + 24 * hour_ms, now + 30 * hour_ms};
+    EXPECT_EQ(expected_clock_text(later, now, "UTC"), "11 May 22:00 to 12 May 08:00");
+    EXPECT_EQ(expected_hours_text(later, now), "in 20 to 30 h");
+    EXPECT_EQ(expected_hours_text({now + 19 * hour_ms, now + 19 * hour_ms, now + 19 * hour_ms + hour_ms / 3}, now), "in 19.0 to 19.3 h");
+    const ExpectedTime minutes{now + hour_ms / 4, now + hour_ms / 3, now + hour_ms / 2};
+    EXPECT_EQ(expected_hours_text(minutes, now), "in 15 to 30 min");
+    EXPECT_EQ(expected_hours_text(soon, now + 3 * hour_ms), "within 1.5 h");
+}
+
+/// The ensemble holds all kinds of gauges and loads against the range (tests/ensemble); this is the same in small.
+TEST(Forecast, the_range_covers_simulated_drains_with_bent_gauges) {
+    int covered = 0;
+    constexpr int runs = 30;
+    for (int seed = 0; seed < runs; ++seed) {
+        RunSetup setup;
+        setup.unit.rated_energy_wh = 1050;
+        setup.unit.rated_output_w = 1200;
+        setup.load = LoadProfile::constant(64);
+        setup.meter->meter.step_wh = 1;
+        setup.meter->meter.limit_percent = 1;
+        setup.gauge.bend_pt = -12 + 24.0 * seed / (runs - 1);
+        setup.tester.end = RunEnd::still_running;
+        setup.tester.stop_after_h = 0.6 * Discharge(setup.physics, setup.load).end_hours();
+        const SimulatedRun run = simulate_run(setup, static_cast<std::uint64_t>(seed) + 1);
+        const RunForecast forecast = forecast_of(run.record);
+        ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
+        const UtcMs truth = setup.start_ms + static_cast<UtcMs>(run.truth.cut_off_hours * ms_per_hour);
+        covered += forecast.cut_off->lower_ms <= truth && truth <= forecast.cut_off->upper_ms;
+    }
+    EXPECT_GE(covered, 26); // 95 %; fewer than 26 of 30 has a chance below 0.5 %
+}
+
+} // namespace
+} // namespace ullage::test
