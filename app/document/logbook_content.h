@@ -12,9 +12,6 @@
 
 namespace ullage {
 
-/// Runs that several threads may hold: replaced, never altered.
-using SharedRuns = std::vector<std::shared_ptr<const RunRecord>>;
-
 /// All that a document keeps of a logbook, without what is withdrawn.
 struct LogbookContent {
     std::vector<Unit> units;

@@ -33,12 +33,6 @@ bool same_runs(const std::vector<std::shared_ptr<const RunRecord>>& a, const std
     return std::ranges::equal(a, b, [](const auto& one, const auto& other) { return one == other || same_record(*one, *other); });
 }
 
-UnitRuns addresses_of(const std::vector<std::shared_ptr<const RunRecord>>& runs) {
-    UnitRuns addresses;
-    for (const auto& run : runs) addresses.push_back(run.get());
-    return addresses;
-}
-
 } // namespace
 
 /// The runs of all logbooks, by unit.

@@ -69,9 +69,9 @@ QString joined_lines(const std::vector<std::string>& lines) {
 }
 
 /// Claims of outputs are only looked at where a run has tested them.
-bool tests_output(const std::vector<RunRecord>& records) {
-    for (const RunRecord& record : records)
-        if (record.run.kind == RunKind::sustained_output || record.run.kind == RunKind::peak_output)
+bool tests_output(const UnitRuns& records) {
+    for (const RunRecord* record : records)
+        if (record->run.kind == RunKind::sustained_output || record->run.kind == RunKind::peak_output)
             return true;
     return false;
 }
@@ -239,9 +239,7 @@ void SizingPage::refresh() {
     std::deque<UnitClaims> claims;
     std::vector<UnitToSize> units;
     for (const Unit& unit : document_.units()) {
-        std::vector<RunRecord> records;
-        for (const RunRecord* record : document_.runs(unit.uuid))
-            records.push_back(*record);
+        const UnitRuns records = document_.runs(unit.uuid);
         const UnitFit& fit = document_.unitFit(unit.uuid);
         const bool tested = tests_output(records);
         if (tested) claims.push_back(check_claims(unit, records, fit));

@@ -264,11 +264,9 @@ void UnitPage::fill_fit(const Unit& unit) {
 void UnitPage::fill_tested() {
     const auto* unit = document_.unit(unit_uuid_);
     if (!unit || below_->currentIndex() != 1) return;
-    std::vector<RunRecord> records;
-    for (const auto* record : document_.runs(unit_uuid_)) records.push_back(*record);
     std::optional<EnergyPrice> price;
     if (const auto per_kwh = tested_->kwhPrice()) price = EnergyPrice{*per_kwh, unit->currency};
-    tested_->setClaims(check_claims(*unit, records, document_.unitFit(unit_uuid_), price), QString::fromStdString(unit->currency));
+    tested_->setClaims(check_claims(*unit, document_.runs(unit_uuid_), document_.unitFit(unit_uuid_), price), QString::fromStdString(unit->currency));
 }
 
 void UnitPage::setKwhPriceText(const QString& text) { tested_->setKwhPriceText(text); }

@@ -54,7 +54,7 @@ Analysed analysed(std::vector<RunRecord> all, const std::vector<std::size_t>& ch
     for (const std::vector<RunRecord>& runs : by_unit) {
         const Unit& unit = runs.front().unit;
         result.units.push_back(analyse_unit(unit, fit_unit(runs)));
-        result.claims.push_back(check_claims(unit, runs, result.units.back().fit, price_of(unit, arguments)));
+        result.claims.push_back(check_claims(unit, addresses_of(runs), result.units.back().fit, price_of(unit, arguments)));
     }
     for (std::size_t u = 0; u < by_unit.size(); ++u)
         for (RunRecord& record : by_unit[u]) {

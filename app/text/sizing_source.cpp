@@ -57,7 +57,7 @@ Result<Sizing> sizing_from(const std::string& source, const std::string& load_li
         for (const RunRecord& record : records.value())
             if (record.unit.uuid == each.uuid) of_unit.push_back(record);
         fits.push_back(fit_unit(of_unit));
-        claims.push_back(of_unit.empty() ? UnitClaims() : check_claims(each, of_unit, fits.back()));
+        claims.push_back(of_unit.empty() ? UnitClaims() : check_claims(each, addresses_of(of_unit), fits.back()));
         to_size.push_back({&each, &fits.back(), &claims.back()});
     }
     return size_for(list.value(), to_size, choices);

@@ -30,7 +30,7 @@ ClaimCheck claim(const char* key, const char* title, const char* unit, std::opti
 
 class Checker {
 public:
-    Checker(const Unit& unit, const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies,
+    Checker(const Unit& unit, const UnitRuns& records, const std::vector<EnergyAnalysis>& energies,
             const std::vector<PvCharge>& pv_charges, const MeasureOptions& options)
         : unit_(unit), records_(records), energies_(energies), pv_charges_(pv_charges), options_(options) {}
 
@@ -44,10 +44,10 @@ private:
             claim("rated_energy_wh", "rated energy", "Wh", unit_.rated_energy_wh, "there is no drain from full to cut-off with its energy known");
         for (std::size_t r = 0; r < records_.size(); ++r) {
             const Quantity& delivered = energies_[r].delivered_wh;
-            if (!is_full_drain(records_[r]) || !delivered.value || (check.measured.value && *check.measured.value >= *delivered.value)) continue;
+            if (!is_full_drain(*records_[r]) || !delivered.value || (check.measured.value && *check.measured.value >= *delivered.value)) continue;
             check.measured = delivered;
-            check.run_uuids = {records_[r].run.uuid};
-            check.evidence = run_words(records_[r], energies_[r]) + ": delivered at the socket from full to cut-off at this load.";
+            check.run_uuids = {records_[r]->run.uuid};
+            check.evidence = run_words(*records_[r], energies_[r]) + ": delivered at the socket from full to cut-off at this load.";
         }
         if (!check.measured.value || !check.claimed) return check;
         const bool reached = check.measured.lower.value_or(*check.measured.value) >= *check.claimed;
@@ -63,8 +63,8 @@ private:
                  : claim("rated_output_w", "rated output", "W", unit_.rated_output_w, "there is no sustained-output run with a known load");
         int best = -1;
         for (std::size_t r = 0; r < records_.size(); ++r) {
-            if (records_[r].run.kind != kind) continue;
-            const OutputRun run = analyse_output(records_[r], energies_[r], options_);
+            if (records_[r]->run.kind != kind) continue;
+            const OutputRun run = analyse_output(*records_[r], energies_[r], options_);
             const int rank = run.outcome == OutputOutcome::held          ? 3
                              : run.outcome == OutputOutcome::tripped     ? 2
                              : run.outcome == OutputOutcome::not_reached ? 1
@@ -73,8 +73,8 @@ private:
             best = rank;
             check.measured = run.steps[*run.deciding].watts;
             check.measured.key = check.key;
-            check.run_uuids = {records_[r].run.uuid};
-            check.evidence = run_words(records_[r], energies_[r]) + ": " + run.sentence;
+            check.run_uuids = {records_[r]->run.uuid};
+            check.evidence = run_words(*records_[r], energies_[r]) + ": " + run.sentence;
             check.verdict = run.outcome == OutputOutcome::held                            ? ClaimVerdict::holds
                             : run.outcome == OutputOutcome::tripped && run.beyond_claim   ? ClaimVerdict::not_resolved
                             : run.outcome == OutputOutcome::tripped                       ? ClaimVerdict::does_not_hold
@@ -86,8 +86,8 @@ private:
 
     /// From the unit's cut-off, or from a gauge that shows no more than one step.
     bool from_empty(std::size_t r, const ChargeRun& charge) const {
-        const bool after_cut_off = r > 0 && records_[r - 1].run.kind != RunKind::charge &&
-                                   (records_[r - 1].run.end == RunEnd::cut_off_seen || records_[r - 1].run.end == RunEnd::found_off);
+        const bool after_cut_off = r > 0 && records_[r - 1]->run.kind != RunKind::charge &&
+                                   (records_[r - 1]->run.end == RunEnd::cut_off_seen || records_[r - 1]->run.end == RunEnd::found_off);
         return after_cut_off || (charge.first_gauge_percent && *charge.first_gauge_percent <= unit_.gauge_step_percent);
     }
 
@@ -95,13 +95,13 @@ private:
         ClaimCheck check =
             claim("charge_time_h", "charge time", "h", unit_.charge_time_h, "there is no charge from cut-off to full that is not from PV");
         for (std::size_t r = 0; r < records_.size(); ++r) {
-            if (records_[r].run.kind != RunKind::charge || records_[r].run.charge_source == ChargeSource::pv) continue;
-            const ChargeRun charge = analyse_charge(records_[r], energies_[r], options_);
+            if (records_[r]->run.kind != RunKind::charge || records_[r]->run.charge_source == ChargeSource::pv) continue;
+            const ChargeRun charge = analyse_charge(*records_[r], energies_[r], options_);
             const Quantity& time = charge.charge_time_h;
             if (!from_empty(r, charge) || time.kind != Kind::bracket || (check.measured.value && *check.measured.value <= *time.value)) continue;
             check.measured = time;
-            check.run_uuids = {records_[r].run.uuid};
-            check.evidence = run_words(records_[r], energies_[r]) + ": " + charge.sentence;
+            check.run_uuids = {records_[r]->run.uuid};
+            check.evidence = run_words(*records_[r], energies_[r]) + ": " + charge.sentence;
         }
         if (!check.measured.value || !check.claimed) return check;
         check.verdict = *check.measured.upper <= *check.claimed  ? ClaimVerdict::holds
@@ -126,7 +126,7 @@ private:
     }
 
     const Unit& unit_;
-    const std::vector<RunRecord>& records_;
+    const UnitRuns& records_;
     const std::vector<EnergyAnalysis>& energies_;
     const std::vector<PvCharge>& pv_charges_;
     const MeasureOptions& options_;
@@ -145,17 +145,17 @@ std::string_view claim_verdict_text(ClaimVerdict verdict) {
     return "not tested";
 }
 
-UnitClaims check_claims(const Unit& unit, const std::vector<RunRecord>& records, const UnitFit& fit, const std::optional<EnergyPrice>& price,
+UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit& fit, const std::optional<EnergyPrice>& price,
                         const MeasureOptions& options) {
     std::vector<EnergyAnalysis> energies;
-    for (const RunRecord& record : records) energies.push_back(analyse_energy(record, options));
+    for (const RunRecord* record : records) energies.push_back(analyse_energy(*record, options));
     UnitClaims claims;
     claims.pv_charges = pv_charges(records, energies, options);
     claims.checks = Checker(unit, records, energies, claims.pv_charges, options).checks();
     // The energy of one panel of several is not what the unit took.
     for (const PvCharge& charge : claims.pv_charges)
         for (std::size_t r = 0; r < records.size() && charge.panels.size() > 1; ++r)
-            if (std::ranges::count(charge.panels, records[r].run.uuid, &PanelShare::run_uuid) > 0)
+            if (std::ranges::count(charge.panels, records[r]->run.uuid, &PanelShare::run_uuid) > 0)
                 energies[r].track.energy_may_be_missing = true;
     claims.round_trip = round_trip(records, energies, options);
     claims.draws = own_draws(records, energies, fit, claims.round_trip, price);

@@ -41,7 +41,7 @@ struct UnitClaims {
 /// reach. Charge time: the shortest charge from cut-off (or a gauge of at most one step) to full that is not from PV. PV power: the highest power of
 /// charges from PV, of all panels of one together; `holds` where it reaches the claim, else `not reached`. `records`: the runs of one unit in order
 /// of time; `fit` that of the same runs.
-[[nodiscard]] UnitClaims check_claims(const Unit& unit, const std::vector<RunRecord>& records, const UnitFit& fit,
+[[nodiscard]] UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit& fit,
                                       const std::optional<EnergyPrice>& price = {}, const MeasureOptions& options = {});
 
 } // namespace ullage

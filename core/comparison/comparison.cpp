@@ -146,11 +146,9 @@ void add_claims(std::vector<ComparisonRow>& rows, const UnitRuns& runs, const Un
     said.held_output_w = not_known("held_output_w", "W", "no sustained output run");
     said.held_peak_output_w = not_known("held_peak_output_w", "W", "no peak output run");
     said.standby_draw_w = not_known("standby_draw_w", "W", "no standby run");
-    // Most logbooks hold drains alone, and a claim costs copies of all runs.
+    // Most logbooks hold drains alone.
     if (!std::ranges::all_of(runs, only_drains)) {
-        std::vector<RunRecord> records;
-        for (const RunRecord* run : runs) records.push_back(*run);
-        const UnitClaims claims = check_claims(runs.front()->unit, records, fit, {}, options);
+        const UnitClaims claims = check_claims(runs.front()->unit, runs, fit, {}, options);
         const auto take = [&claims](Quantity& into, std::string_view claim) {
             const auto check = std::ranges::find(claims.checks, claim, &ClaimCheck::key);
             if (check == claims.checks.end()) return;

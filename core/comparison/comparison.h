@@ -54,9 +54,6 @@ struct Comparison {
     bool several_sources = false;     ///< runs of more than one logbook, or of logbooks and run sheets, see name_sources
 };
 
-/// The runs of one unit, in the order in which they were given. The records must outlive it.
-using UnitRuns = std::vector<const RunRecord*>;
-
 /// The records by unit (uuid), in order of first appearance.
 [[nodiscard]] std::vector<UnitRuns> runs_by_unit(const std::vector<RunRecord>& records);
 [[nodiscard]] std::vector<UnitRuns> runs_by_unit(const std::vector<const RunRecord*>& records);

@@ -73,12 +73,6 @@ struct Report {
     std::vector<ReportBlock> blocks;
 };
 
-/// Every version of a reading that has more than one, oldest first.
-struct ReadingHistory {
-    std::string reading_uuid;
-    std::vector<ReadingVersion> versions;
-};
-
 /// A run that a report shows; both pointers must outlive the making of the report and are not null.
 struct ReportedRun {
     const RunRecord* record = nullptr;

@@ -61,6 +61,12 @@ struct ReadingVersion {
     std::string reason; ///< empty for version 1
 };
 
+/// Every version of a reading that has more than one, oldest first.
+struct ReadingHistory {
+    std::string reading_uuid;
+    std::vector<ReadingVersion> versions;
+};
+
 /// Sorts by time, ties by sequence.
 void sort_by_time(std::vector<Reading>& readings);
 

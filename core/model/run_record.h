@@ -7,6 +7,7 @@
 #include "model/run_trace.h"
 #include "model/unit.h"
 
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -22,5 +23,13 @@ struct RunRecord {
     std::optional<RunTrace> trace; ///< of the logs of a meter, where the run has some; sheets carry none
     int number = 1; ///< 1, 2, … within the unit, in order of the first reading
 };
+
+/// Runs by address, such as those of one unit; the records must outlive them.
+using UnitRuns = std::vector<const RunRecord*>;
+/// Runs that several threads may hold: replaced, never altered.
+using SharedRuns = std::vector<std::shared_ptr<const RunRecord>>;
+
+[[nodiscard]] UnitRuns addresses_of(const std::vector<RunRecord>& records);
+[[nodiscard]] UnitRuns addresses_of(const SharedRuns& runs);
 
 } // namespace ullage

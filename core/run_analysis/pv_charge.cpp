@@ -129,12 +129,12 @@ std::string words_of_charge(const PvCharge& charge) {
 
 } // namespace
 
-std::vector<PvCharge> pv_charges(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options) {
+std::vector<PvCharge> pv_charges(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options) {
     std::vector<std::vector<PvRun>> groups;
     for (std::size_t r = 0; r < records.size(); ++r) {
-        const Run& run = records[r].run;
+        const Run& run = records[r]->run;
         if (run.kind != RunKind::charge || run.charge_source != ChargeSource::pv || energies[r].track.points.size() < 2) continue;
-        const PvRun added{&records[r], &energies[r]};
+        const PvRun added{records[r], &energies[r]};
         const auto together = std::ranges::find_if(groups, [&added](const std::vector<PvRun>& group) {
             return std::ranges::any_of(group, [&added](const PvRun& other) { return overlap(other, added); });
         });

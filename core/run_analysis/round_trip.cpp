@@ -54,16 +54,16 @@ UtcMs last_ms(const RunRecord& record) {
 
 class Finder {
 public:
-    Finder(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies)
+    Finder(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies)
         : records_(records), energies_(energies), used_(records.size()) {}
 
     std::vector<RoundTripCycle> cycles() {
         for (std::size_t c = 0; c < records_.size(); ++c) {
-            if (records_[c].run.kind != RunKind::charge || !counts(records_[c], energies_[c])) continue;
+            if (records_[c]->run.kind != RunKind::charge || !counts(*records_[c], energies_[c])) continue;
             const bool before = c > 0, after = c + 1 < records_.size();
-            if (charged_full(records_[c]) && before && ended_by_cut_off(records_[c - 1]) && delivers(records_[c - 1]) && after && drained(c + 1))
+            if (charged_full(*records_[c]) && before && ended_by_cut_off(*records_[c - 1]) && delivers(*records_[c - 1]) && after && drained(c + 1))
                 add(c, c + 1, "from cut-off to full and back", 0);
-            else if (charged_full(records_[c]) && before && drained(c - 1))
+            else if (charged_full(*records_[c]) && before && drained(c - 1))
                 add(c, c - 1, "from full to cut-off and back", 0);
             else if (!(before && equal_ends(c, c - 1)) && after)
                 (void)equal_ends(c, c + 1);
@@ -72,13 +72,13 @@ public:
     }
 
 private:
-    [[nodiscard]] bool drained(std::size_t d) const { return !used_[d] && is_full_drain(records_[d]) && counts(records_[d], energies_[d]); }
+    [[nodiscard]] bool drained(std::size_t d) const { return !used_[d] && is_full_drain(*records_[d]) && counts(*records_[d], energies_[d]); }
 
     bool equal_ends(std::size_t c, std::size_t d) {
-        if (used_[d] || records_[d].run.kind != RunKind::drain || !counts(records_[d], energies_[d])) return false;
-        const auto charge = gauge_ends(records_[c]), drain = gauge_ends(records_[d]);
+        if (used_[d] || records_[d]->run.kind != RunKind::drain || !counts(*records_[d], energies_[d])) return false;
+        const auto charge = gauge_ends(*records_[c]), drain = gauge_ends(*records_[d]);
         if (!charge || !drain || drain->first - drain->last < least_span_pt) return false;
-        const double step = records_[c].unit.gauge_step_percent;
+        const double step = records_[c]->unit.gauge_step_percent;
         if (std::abs(charge->first - drain->last) >= step / 2 || std::abs(charge->last - drain->first) >= step / 2) return false;
         // Two ends, each the difference of two readings with the gauge's step.
         const double u_ends = step / std::sqrt(3.0) / (drain->first - drain->last);
@@ -88,28 +88,28 @@ private:
 
     void add(std::size_t c, std::size_t d, std::string ends, double u_ends) {
         RoundTripCycle cycle;
-        cycle.charge_uuid = records_[c].run.uuid;
-        cycle.drain_uuid = records_[d].run.uuid;
-        cycle.charge_number = records_[c].number;
-        cycle.drain_number = records_[d].number;
+        cycle.charge_uuid = records_[c]->run.uuid;
+        cycle.drain_uuid = records_[d]->run.uuid;
+        cycle.charge_number = records_[c]->number;
+        cycle.drain_number = records_[d]->number;
         cycle.charged_wh = energies_[c].track.total_wh();
         cycle.delivered_wh = energies_[d].track.total_wh();
         cycle.u_charged_wh = energies_[c].budget.independent_wh;
         cycle.u_delivered_wh = energies_[d].budget.independent_wh;
         cycle.u_ends = u_ends;
-        cycle.charge_meter = records_[c].run.meter_uuid.value_or(std::string());
-        cycle.drain_meter = records_[d].run.meter_uuid.value_or(std::string());
-        if (records_[c].meter) cycle.charge_limit_percent = records_[c].meter->limit_percent;
-        if (records_[d].meter) cycle.drain_limit_percent = records_[d].meter->limit_percent;
-        cycle.source = records_[c].run.charge_source;
+        cycle.charge_meter = records_[c]->run.meter_uuid.value_or(std::string());
+        cycle.drain_meter = records_[d]->run.meter_uuid.value_or(std::string());
+        if (records_[c]->meter) cycle.charge_limit_percent = records_[c]->meter->limit_percent;
+        if (records_[d]->meter) cycle.drain_limit_percent = records_[d]->meter->limit_percent;
+        cycle.source = records_[c]->run.charge_source;
         cycle.ends = std::move(ends);
         const std::size_t first = std::min(c, d), second = std::max(c, d);
-        cycle.between_h = std::max(0.0, hours_between(last_ms(records_[first]), energies_[second].start_ms));
+        cycle.between_h = std::max(0.0, hours_between(last_ms(*records_[first]), energies_[second].start_ms));
         used_[c] = used_[d] = true;
         found_.push_back(std::move(cycle));
     }
 
-    const std::vector<RunRecord>& records_;
+    const UnitRuns& records_;
     const std::vector<EnergyAnalysis>& energies_;
     std::vector<bool> used_;
     std::vector<RoundTripCycle> found_;
@@ -189,7 +189,7 @@ RoundTrip round_trip_of(std::vector<RoundTripCycle> cycles, const MeasureOptions
     return trip;
 }
 
-RoundTrip round_trip(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options) {
+RoundTrip round_trip(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options) {
     return round_trip_of(Finder(records, energies).cycles(), options);
 }
 

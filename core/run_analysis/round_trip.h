@@ -39,7 +39,7 @@ struct RoundTrip {
 ///
 /// Interval: the gain of meter m counts with its share of the delivered less its share of the charged energy, so that it cancels where one meter
 /// did both; the largest of those rectangular parts is convolved with all others. Without a limit of a meter that counts there is no interval.
-[[nodiscard]] RoundTrip round_trip(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies,
+[[nodiscard]] RoundTrip round_trip(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies,
                                    const MeasureOptions& options = {});
 
 /// The same from given cycles.

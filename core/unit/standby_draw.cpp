@@ -98,7 +98,7 @@ void complete(StandingDraw& draw, bool at_charger, const RoundTrip& trip, const 
 
 } // namespace
 
-StandingDraws own_draws(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit, const RoundTrip& trip,
+StandingDraws own_draws(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit, const RoundTrip& trip,
                    const std::optional<EnergyPrice>& price) {
     StandingDraws draws;
     draws.output_on.draw_w = fit.no_load_draw_w;
@@ -106,14 +106,14 @@ StandingDraws own_draws(const std::vector<RunRecord>& records, const std::vector
         not_known("standby_draw_w", "W", "no standby run: leave the unit full with its output off for days, reading the gauge, then charge it");
     bool at_charger = false;
     for (std::size_t r = 0; r < records.size(); ++r) {
-        if (records[r].run.kind == RunKind::no_load_drain && !fit.no_load_draw_w.value)
-            draws.output_on.draw_w = by_gauge("no_load_draw_w", records[r]);
-        if (records[r].run.kind != RunKind::standby) continue;
+        if (records[r]->run.kind == RunKind::no_load_drain && !fit.no_load_draw_w.value)
+            draws.output_on.draw_w = by_gauge("no_load_draw_w", *records[r]);
+        if (records[r]->run.kind != RunKind::standby) continue;
         std::optional<Quantity> recharge;
-        if (r + 1 < records.size()) recharge = by_recharge(records[r], energies[r], records[r + 1], energies[r + 1]);
+        if (r + 1 < records.size()) recharge = by_recharge(*records[r], energies[r], *records[r + 1], energies[r + 1]);
         if (!recharge && at_charger) continue; // a metered answer goes before a later one of the gauge
         at_charger = recharge.has_value();
-        draws.output_off.draw_w = recharge ? *recharge : by_gauge("standby_draw_w", records[r]);
+        draws.output_off.draw_w = recharge ? *recharge : by_gauge("standby_draw_w", *records[r]);
     }
     complete(draws.output_on, false, trip, price);
     complete(draws.output_off, at_charger, trip, price);

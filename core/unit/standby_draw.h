@@ -33,7 +33,7 @@ struct StandingDraw {
 struct StandingDraws {
     StandingDraw output_on, output_off;
 };
-[[nodiscard]] StandingDraws own_draws(const std::vector<RunRecord>& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit,
+[[nodiscard]] StandingDraws own_draws(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit,
                                       const RoundTrip& trip, const std::optional<EnergyPrice>& price);
 
 } // namespace ullage

@@ -49,7 +49,7 @@ std::vector<EnergyAnalysis> energies_of(const std::vector<RunRecord>& records) {
 }
 
 UnitClaims claims_of(const std::vector<RunRecord>& records, std::optional<EnergyPrice> price = {}) {
-    return check_claims(records.front().unit, records, fit_unit(records), price);
+    return check_claims(records.front().unit, addresses_of(records), fit_unit(records), price);
 }
 
 const ClaimCheck& check(const UnitClaims& claims, const std::string& key) { return *std::ranges::find(claims.checks, key, &ClaimCheck::key); }
@@ -62,7 +62,7 @@ TEST(RoundTrips, three_cycles_give_the_ratio_of_the_sums_and_not_the_mean_of_the
         records.push_back(charge(day_h * (2 * i + 1), 2 * i + 2, charged_wh[i]));
         records.push_back(drain(day_h * (2 * i + 2), 2 * i + 3, delivered_wh[i]));
     }
-    const RoundTrip trip = round_trip(records, energies_of(records));
+    const RoundTrip trip = round_trip(addresses_of(records), energies_of(records));
     ASSERT_EQ(trip.cycles.size(), 3u);
     EXPECT_NEAR(*trip.efficiency.value, 0.852813853, 1e-9);
     EXPECT_GT(std::abs(*trip.efficiency.value - 0.852837001), 1e-5);
@@ -72,24 +72,24 @@ TEST(RoundTrips, three_cycles_give_the_ratio_of_the_sums_and_not_the_mean_of_the
 
 TEST(RoundTrips, the_gain_of_one_meter_cancels_and_that_of_two_does_not) {
     std::vector<RunRecord> records{drain(0, 1, 970), charge(day_h, 2, 1150), drain(2 * day_h, 3, 980)};
-    const double shared = *round_trip(records, energies_of(records)).efficiency.half_width();
+    const double shared = *round_trip(addresses_of(records), energies_of(records)).efficiency.half_width();
     EXPECT_LT(shared / 0.852, 0.002) << "two register steps of 1 Wh";
     records[1].meter->uuid = "other";
     records[1].run.meter_uuid = "other";
-    const RoundTrip apart = round_trip(records, energies_of(records));
+    const RoundTrip apart = round_trip(addresses_of(records), energies_of(records));
     // Two rectangular limits of 1 %: a triangle of 2 %, 95 % within 2 (1 - sqrt 0.05) = 1.55 %; the larger one convolved with the other as normal
     // gives 1.6 %.
     EXPECT_NEAR(*apart.efficiency.half_width() / *apart.efficiency.value, 0.0155, 0.001);
     EXPECT_NE(apart.efficiency.reason.find("do not cancel"), std::string::npos);
     records[1].meter->limit_percent.reset();
-    const RoundTrip unknown = round_trip(records, energies_of(records));
+    const RoundTrip unknown = round_trip(addresses_of(records), energies_of(records));
     EXPECT_TRUE(unknown.efficiency.value);
     EXPECT_FALSE(unknown.efficiency.half_width());
 }
 
 TEST(RoundTrips, a_full_drain_and_the_charge_after_it_close_a_cycle_at_full) {
     const std::vector<RunRecord> records{drain(0, 1, 980), charge(day_h, 2, 1150)};
-    const RoundTrip trip = round_trip(records, energies_of(records));
+    const RoundTrip trip = round_trip(addresses_of(records), energies_of(records));
     ASSERT_EQ(trip.cycles.size(), 1u);
     EXPECT_EQ(trip.cycles[0].ends, "from full to cut-off and back");
     EXPECT_NEAR(trip.cycles[0].between_h, 14, 1e-9);
@@ -97,23 +97,23 @@ TEST(RoundTrips, a_full_drain_and_the_charge_after_it_close_a_cycle_at_full) {
 
 TEST(RoundTrips, equal_gauge_ends_close_a_cycle_and_say_what_they_assume) {
     std::vector<RunRecord> records{drain(0, 1, 490, 90, 40), charge(day_h, 2, 580, 40, 90)};
-    const RoundTrip trip = round_trip(records, energies_of(records));
+    const RoundTrip trip = round_trip(addresses_of(records), energies_of(records));
     ASSERT_EQ(trip.cycles.size(), 1u);
     EXPECT_EQ(trip.cycles[0].ends, "from 40 to 90 % and back by the gauge");
     EXPECT_NE(trip.efficiency.reason.find("assumes that equal gauge readings"), std::string::npos);
     // Each end is the difference of two readings with a step of 1 pt: u = 1/sqrt 3 of 50 pt, 1.15 %.
     EXPECT_NEAR(*trip.efficiency.half_width() / *trip.efficiency.value, 1.96 / std::sqrt(3.0) / 50, 0.002);
     records[1] = charge(day_h, 2, 580, 40, 85);
-    EXPECT_EQ(round_trip(records, energies_of(records)).efficiency.kind, Kind::not_known);
+    EXPECT_EQ(round_trip(addresses_of(records), energies_of(records)).efficiency.kind, Kind::not_known);
 }
 
 TEST(RoundTrips, an_open_cycle_or_one_with_energy_missing_tells_nothing) {
     std::vector<RunRecord> records{drain(0, 1, 980, 100, 30), charge(day_h, 2, 1150, 30, 100)};
     records[0].readings[1].values.register_wh = 900;
     records[0].readings[2].values.register_wh = 100; // reset without a mark
-    EXPECT_EQ(round_trip(records, energies_of(records)).cycles.size(), 0u);
+    EXPECT_EQ(round_trip(addresses_of(records), energies_of(records)).cycles.size(), 0u);
     const std::vector<RunRecord> alone{charge(0, 1, 1150)};
-    const RoundTrip none = round_trip(alone, energies_of(alone));
+    const RoundTrip none = round_trip(addresses_of(alone), energies_of(alone));
     EXPECT_EQ(none.efficiency.kind, Kind::not_known);
     EXPECT_NE(none.sentence.find("no closed cycle"), std::string::npos);
 }
@@ -305,7 +305,7 @@ TEST(OwnDraw, the_cost_of_an_output_left_on_holds_the_loss_of_the_round_trip_whe
     EXPECT_NEAR(*first.draws.output_on.cost_per_day, 0.48 * 0.5, 1e-9);
     EXPECT_NE(first.draws.output_on.basis.find("without the charging loss"), std::string::npos);
     const std::vector<RunRecord> more{placed(idle.record(), 0, 1), charge(3 * day_h, 2, 1200), drain(4 * day_h, 3, 960)};
-    const UnitClaims second = check_claims(more.front().unit, more, UnitFit{}, EnergyPrice{0.5, "EUR"});
+    const UnitClaims second = check_claims(more.front().unit, addresses_of(more), UnitFit{}, EnergyPrice{0.5, "EUR"});
     EXPECT_NEAR(*second.round_trip.efficiency.value, 0.8, 1e-9);
     EXPECT_NEAR(*second.draws.output_on.cost_per_day, 0.48 * 0.5 / 0.8, 1e-9);
 }

@@ -28,7 +28,7 @@ const std::vector<RunRecord>& osk_runs() {
 }
 
 const UnitClaims& osk_claims() {
-    static const UnitClaims claims = check_claims(osk_runs().front().unit, osk_runs(), fit_unit(osk_runs()), EnergyPrice{0.30, "EUR"});
+    static const UnitClaims claims = check_claims(osk_runs().front().unit, addresses_of(osk_runs()), fit_unit(osk_runs()), EnergyPrice{0.30, "EUR"});
     return claims;
 }
 

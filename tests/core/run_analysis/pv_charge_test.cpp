@@ -35,7 +35,7 @@ RunRecord panel(int number, const std::string& name, const std::string& meter, c
 
 UnitClaims claims_of(std::vector<RunRecord> records, double pv_max_w = 400) {
     for (RunRecord& record : records) record.unit.pv_max_w = pv_max_w;
-    return check_claims(records.front().unit, records, fit_unit(records));
+    return check_claims(records.front().unit, addresses_of(records), fit_unit(records));
 }
 
 const ClaimCheck& pv_claim(const UnitClaims& claims) { return *std::ranges::find(claims.checks, "pv_max_w", &ClaimCheck::key); }

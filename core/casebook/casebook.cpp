@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "casebook/casebook.h"
+
+#include "unit/curve_projection.h"
+
+#include <utility>
+
+namespace ullage {
+
+/// A run and what it says. A run that changes is another object and gets another case.
+struct Casebook::RunCase {
+    std::shared_ptr<const RunRecord> record;
+    std::shared_ptr<UnitCase> unit;
+    std::shared_ptr<const RunAnalysis> own;       ///< of the run alone
+    std::shared_ptr<const RunAnalysis> projected; ///< with what its unit's other runs say; only for a projection
+    std::shared_ptr<const RunForecast> forecast;
+};
+
+/// The runs of a unit and what they say together. A unit any of whose runs changes gets another case.
+struct Casebook::UnitCase {
+    SharedRuns runs;
+    std::shared_ptr<const UnitFit> fit;
+    std::shared_ptr<const UnitAnalysis> analysis;
+};
+
+namespace {
+
+/// Only a projection asks what the unit's other runs say.
+bool is_projection(const RunAnalysis& analysis) { return analysis.energy.usable_fraction.kind == Kind::projected; }
+
+} // namespace
+
+Casebook::Casebook(HistorySource histories, MeasureOptions options) : histories_(std::move(histories)), options_(std::move(options)) {}
+
+void Casebook::set_runs(SharedRuns runs) {
+    std::map<std::string, SharedRuns> by_unit;
+    for (const auto& run : runs) by_unit[run->unit.uuid].push_back(run);
+    const std::lock_guard lock(mutex_);
+    std::map<std::string, std::shared_ptr<UnitCase>> units;
+    std::map<std::string, std::shared_ptr<RunCase>> cases;
+    for (auto& [uuid, of_unit] : by_unit) {
+        const auto before = units_.find(uuid);
+        const bool same = before != units_.end() && before->second->runs == of_unit;
+        const std::shared_ptr<UnitCase> unit = same ? before->second : std::make_shared<UnitCase>(UnitCase{std::move(of_unit), {}, {}});
+        for (const auto& record : unit->runs) {
+            const auto known = cases_.find(record->run.uuid);
+            const bool same_run = known != cases_.end() && known->second->record == record;
+            if (same && same_run) cases.emplace(record->run.uuid, known->second);
+            else cases.emplace(record->run.uuid, std::make_shared<RunCase>(RunCase{record, unit, same_run ? known->second->own : nullptr, {}, {}}));
+        }
+        units.emplace(uuid, unit);
+    }
+    runs_ = std::move(runs);
+    units_ = std::move(units);
+    cases_ = std::move(cases);
+}
+
+SharedRuns Casebook::runs() const {
+    const std::lock_guard lock(mutex_);
+    return runs_;
+}
+
+SharedRuns Casebook::runs_of(const std::string& unit_uuid) const {
+    const auto unit = unit_case(unit_uuid);
+    return unit ? unit->runs : SharedRuns();
+}
+
+std::shared_ptr<const RunRecord> Casebook::run(const std::string& run_uuid) const {
+    const auto run = run_case(run_uuid);
+    return run ? run->record : nullptr;
+}
+
+std::shared_ptr<Casebook::UnitCase> Casebook::unit_case(const std::string& unit_uuid) const {
+    const std::lock_guard lock(mutex_);
+    const auto found = units_.find(unit_uuid);
+    return found == units_.end() ? nullptr : found->second;
+}
+
+std::shared_ptr<Casebook::RunCase> Casebook::run_case(const std::string& run_uuid) const {
+    const std::lock_guard lock(mutex_);
+    const auto found = cases_.find(run_uuid);
+    return found == cases_.end() ? nullptr : found->second;
+}
+
+namespace {
+
+/// What is kept, else what `work_out` gives, which is then kept. Where another thread was first, what it has kept.
+template <class Answer, class WorkOut>
+std::shared_ptr<const Answer> kept_or(std::mutex& mutex, std::shared_ptr<const Answer>& kept, const WorkOut& work_out) {
+    {
+        const std::lock_guard lock(mutex);
+        if (kept) return kept;
+    }
+    auto made = std::make_shared<const Answer>(work_out());
+    const std::lock_guard lock(mutex);
+    if (!kept) kept = std::move(made);
+    return kept;
+}
+
+} // namespace
+
+std::shared_ptr<const RunAnalysis> Casebook::own_analysis(RunCase& run) const {
+    return kept_or(mutex_, run.own, [&] { return analyse_run(*run.record, options_); });
+}
+
+std::shared_ptr<const RunAnalysis> Casebook::analysis(const std::string& run_uuid) const {
+    const auto run = run_case(run_uuid);
+    if (!run) return nullptr;
+    auto own = own_analysis(*run);
+    if (!is_projection(*own)) return own;
+    return kept_or(mutex_, run->projected, [&] {
+        RunAnalysis projected = *own;
+        project_through_curve(*run->record, *fit_of(*run->unit), projected);
+        return projected;
+    });
+}
+
+std::shared_ptr<const UnitFit> Casebook::fit_of(UnitCase& unit) const {
+    return kept_or(mutex_, unit.fit, [&] {
+        std::vector<EnergyAnalysis> energies;
+        for (const auto& record : unit.runs) {
+            const auto run = run_case(record->run.uuid);
+            std::shared_ptr<const RunAnalysis> known;
+            if (run && run->record == record) {
+                const std::lock_guard lock(mutex_);
+                known = run->own;
+            }
+            energies.push_back(known ? known->energy : analyse_energy(*record, options_));
+        }
+        return fit_unit(addresses_of(unit.runs), energies, options_);
+    });
+}
+
+std::shared_ptr<const UnitFit> Casebook::fit(const std::string& unit_uuid) const {
+    const auto unit = unit_case(unit_uuid);
+    return unit ? fit_of(*unit) : nullptr;
+}
+
+std::shared_ptr<const UnitAnalysis> Casebook::unit_analysis(const std::string& unit_uuid) const {
+    const auto unit = unit_case(unit_uuid);
+    if (!unit) return nullptr;
+    const auto fit = fit_of(*unit);
+    return kept_or(mutex_, unit->analysis, [&] { return analyse_unit(unit->runs.front()->unit, *fit); });
+}
+
+std::shared_ptr<const RunForecast> Casebook::forecast(const std::string& run_uuid, UtcMs now_ms) const {
+    constexpr UtcMs minute_ms = 60'000;
+    const auto run = run_case(run_uuid);
+    if (!run) return nullptr;
+    {
+        const std::lock_guard lock(mutex_);
+        if (run->forecast && run->forecast->as_of_ms / minute_ms == now_ms / minute_ms) return run->forecast;
+    }
+    const auto own = own_analysis(*run);
+    auto made = std::make_shared<const RunForecast>(forecast_run(*run->record, own->energy, *fit_of(*run->unit), now_ms, options_));
+    const std::lock_guard lock(mutex_);
+    return run->forecast = std::move(made);
+}
+
+std::shared_ptr<const RunForecast> Casebook::forecast_at_last_reading(const std::string& run_uuid) const {
+    const auto run = run_case(run_uuid);
+    if (!run) return nullptr;
+    const auto own = own_analysis(*run);
+    return std::make_shared<const RunForecast>(ullage::forecast_at_last_reading(*run->record, own->energy, *fit_of(*run->unit), options_));
+}
+
+std::optional<UnitClaims> Casebook::claims(const std::string& unit_uuid, const std::optional<EnergyPrice>& price) const {
+    const auto unit = unit_case(unit_uuid);
+    if (!unit) return std::nullopt;
+    return check_claims(unit->runs.front()->unit, addresses_of(unit->runs), *fit_of(*unit), price, options_);
+}
+
+Result<std::optional<std::vector<ReadingHistory>>> Casebook::histories(const std::string& run_uuid) const {
+    std::optional<std::vector<ReadingHistory>> found;
+    const auto record = run(run_uuid);
+    if (!record || !histories_) return found;
+    found.emplace();
+    for (const Reading& reading : record->readings) {
+        if (reading.version < 2) continue;
+        auto versions = histories_(reading.uuid);
+        if (!versions) return versions.error();
+        found->push_back({reading.uuid, std::move(versions).value()});
+    }
+    return found;
+}
+
+std::size_t Casebook::readings_to_analyse(const std::vector<std::string>& unit_uuids, bool with_runs) const {
+    std::size_t readings = 0;
+    const std::lock_guard lock(mutex_);
+    for (const std::string& uuid : unit_uuids) {
+        const auto unit = units_.find(uuid);
+        if (unit == units_.end()) continue;
+        for (const auto& record : unit->second->runs)
+            if (!unit->second->fit || (with_runs && !cases_.at(record->run.uuid)->own)) readings += record->readings.size();
+    }
+    return readings;
+}
+
+} // namespace ullage
