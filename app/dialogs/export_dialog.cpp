@@ -30,7 +30,19 @@ namespace ullage {
 namespace {
 
 constexpr int png_scale = 2;              ///< sharp in print and on dense screens
-constexpr qsizetype most_shown = 200'000; ///< characters of a preview; a long run's table has millions
+constexpr std::size_t most_shown = 200'000; ///< bytes of a preview; a long run's table has millions
+
+/// The beginning of the table, of which no more is made than is shown.
+QString beginning_of(const StreamedTable& table, TableFormat format) {
+    std::string text;
+    const bool whole = table_text(table, format, [&text](std::string_view piece) {
+        text += piece;
+        return text.size() <= most_shown;
+    });
+    if (whole) return QString::fromStdString(text);
+    text.resize(text.rfind('\n', most_shown) + 1); // at the end of a line, so that no character is cut
+    return QString::fromStdString(text) + ExportDialog::tr("… and more, which Save and Copy take whole");
+}
 
 } // namespace
 
@@ -162,10 +174,9 @@ void ExportDialog::preview() {
     if (form.picture < 0) {
         // A workbook is no text: its content is that of the text table, with a sheet for the method and a chart.
         const bool workbook = is_workbook(form);
-        QString text = QString::fromStdString(table_text(table_, workbook ? TableFormat::text : form.format));
-        if (text.size() > most_shown) text = text.left(most_shown) + tr("\n… and more, which Save and Copy take whole");
         text_preview_->setPlainText(
-            (workbook ? tr("A workbook with this table, a sheet on the method and a chart; Copy takes the cells:\n\n") : QString()) + text);
+            (workbook ? tr("A workbook with this table, a sheet on the method and a chart; Copy takes the cells:\n\n") : QString()) +
+            beginning_of(table_, workbook ? TableFormat::text : form.format));
         previews_->setCurrentWidget(text_preview_);
         return;
     }

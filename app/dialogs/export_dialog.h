@@ -26,7 +26,7 @@ class Prompts;
 struct ExportSubject {
     QString name;                 ///< "Readings of this run"
     QString base_name;            ///< suggested file name without ending
-    std::function<Table()> table; ///< asked when the subject is chosen
+    std::function<StreamedTable()> table; ///< asked when the subject is chosen
     std::vector<std::pair<QString, PictureContent>> pictures; ///< with their names
 };
 
@@ -61,7 +61,7 @@ private:
 
     std::vector<ExportSubject> subjects_;
     std::size_t subject_ = 0;
-    Table table_;
+    StreamedTable table_;
     PictureSpec picture_spec_;
     Prompts& prompts_;
     std::vector<Form> forms_;

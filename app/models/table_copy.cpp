@@ -14,8 +14,8 @@
 
 namespace ullage {
 
-bool copy_table(const Table& table) {
-    if (table.rows.empty()) return false;
+bool copy_table(const StreamedTable& table) {
+    if (table.row_count == 0) return false;
     const ClipboardTable clip = clipboard_table(table, QLocale::system().decimalPoint() == QLatin1String(",") ? ',' : '.');
     auto data = std::make_unique<QMimeData>();
     data->setText(QString::fromStdString(clip.text));

@@ -11,7 +11,7 @@ namespace ullage {
 
 /// Puts a table on the clipboard as spreadsheets take it: tab-separated text and HTML in one object, numbers in full precision with the
 /// desktop's decimal sign (exchange/table_clipboard.h). A table without rows leaves the clipboard as it is and gives false.
-bool copy_table(const Table& table);
+bool copy_table(const StreamedTable& table);
 
 /// Adds "Copy rows" (Ctrl+C while `view` has the keyboard) to the menu under the right button, after what stands there. `rows` gives the
 /// table at that moment; it lives as long as `view`.

@@ -10,22 +10,50 @@
 
 #include <QFileInfo>
 
+#include <memory>
+#include <utility>
+
 namespace ullage {
 
 namespace {
 
-Table all_runs(const Document& document, RunTable which) {
-    const std::vector<const RunRecord*> records = document.runs();
-    std::vector<const RunAnalysis*> analyses;
-    for (const RunRecord* record : records) analyses.push_back(&document.analysis(record->run.uuid));
-    return table_of_runs(which, records, analyses);
+/// Runs as they were when they were asked for, whatever becomes of the document while a table of them is shown.
+struct KeptRuns {
+    std::vector<std::shared_ptr<const RunRecord>> records;
+    std::vector<RunAnalysis> analyses;
+
+    KeptRuns(const Document& document, const std::vector<std::string>& uuids) {
+        for (const std::string& uuid : uuids) {
+            records.push_back(document.sharedRun(uuid));
+            analyses.push_back(document.analysis(uuid));
+        }
+    }
+};
+
+StreamedTable keeping(StreamedTable table, std::shared_ptr<const KeptRuns> kept) {
+    table.each_row = [kept = std::move(kept), rows = std::move(table.each_row)](const RowTaker& take) { return rows(take); };
+    return table;
 }
 
-Table one_run(const Document& document, const std::string& run_uuid, RunTable which) {
-    const RunRecord* record = document.run(run_uuid);
-    if (!record) return {};
-    const RunAnalysis& analysis = document.analysis(run_uuid);
-    return which == RunTable::readings ? readings_table(*record, analysis) : intervals_table(*record, analysis);
+StreamedTable all_runs(const Document& document, RunTable which) {
+    std::vector<std::string> uuids;
+    for (const RunRecord* record : document.runs()) uuids.push_back(record->run.uuid);
+    auto kept = std::make_shared<const KeptRuns>(document, uuids);
+    std::vector<const RunRecord*> records;
+    std::vector<const RunAnalysis*> analyses;
+    for (std::size_t r = 0; r < uuids.size(); ++r) {
+        records.push_back(kept->records[r].get());
+        analyses.push_back(&kept->analyses[r]);
+    }
+    return keeping(table_of_runs(which, records, analyses), std::move(kept));
+}
+
+StreamedTable one_run(const Document& document, const std::string& run_uuid, RunTable which) {
+    if (!document.run(run_uuid)) return {};
+    auto kept = std::make_shared<const KeptRuns>(document, std::vector{run_uuid});
+    const RunRecord& record = *kept->records.front();
+    const RunAnalysis& analysis = kept->analyses.front();
+    return keeping(table_of_run(which, record, analysis), std::move(kept));
 }
 
 std::vector<std::pair<QString, PictureContent>> charts_of(const Document& document, const RunRecord& record) {
@@ -38,7 +66,7 @@ std::vector<std::pair<QString, PictureContent>> charts_of(const Document& docume
 } // namespace
 
 Table chosen_readings(const Document& document, const std::string& run_uuid, const QStringList& reading_uuids) {
-    Table table = one_run(document, run_uuid, RunTable::readings);
+    Table table = collected(one_run(document, run_uuid, RunTable::readings));
     const RunRecord* record = document.run(run_uuid);
     if (!record || reading_uuids.isEmpty()) return table;
     std::vector<std::size_t> rows;
