@@ -135,7 +135,6 @@ Result<void> Logbook::Impl::bring_in(const RunRecord& record, RunRecord& added) 
 Result<RunRecord> Logbook::import(const RunRecord& record) {
     RunRecord added = record;
     if (auto done = impl_->bring_in(record, added); !done) return done.error();
-    for (Reading& reading : added.readings) reading.run_uuid = added.run.uuid;
     sort_by_time(added.readings);
     return added;
 }
