@@ -33,13 +33,18 @@ namespace ullage {
 namespace {
 
 constexpr int png_scale = 2;              ///< sharp in print and on dense screens
-constexpr std::size_t most_previewed = 500; ///< rows; a long run's table has a million
+constexpr std::size_t most_shown = 200'000; ///< bytes of a preview; a long run's table has millions
 
-/// The first rows of a table that is longer than a preview.
-Table beginning_of(const Table& table) {
-    Table beginning{table.title, table.columns, {}, table.remarks, table.method};
-    beginning.rows.assign(table.rows.begin(), table.rows.begin() + static_cast<std::ptrdiff_t>(most_previewed));
-    return beginning;
+/// The beginning of the table, of which no more is made than is shown.
+QString beginning_of(const StreamedTable& table, TableFormat format) {
+    std::string text;
+    const bool whole = table_text(table, format, [&text](std::string_view piece) {
+        text += piece;
+        return text.size() <= most_shown;
+    });
+    if (whole) return QString::fromStdString(text);
+    text.resize(text.rfind('\n', most_shown) + 1); // at the end of a line, so that no character is cut
+    return QString::fromStdString(text) + ExportDialog::tr("… and more, which Save and Copy take whole");
 }
 
 } // namespace
@@ -123,7 +128,7 @@ QWidget* ExportDialog::build_buttons() {
 
 void ExportDialog::choose_subject(int subject) {
     const auto wanted = static_cast<std::size_t>(std::max(0, subject));
-    std::optional<Table> table = subjects_[wanted].table(isVisible() ? this : parentWidget());
+    std::optional<StreamedTable> table = subjects_[wanted].table(isVisible() ? this : parentWidget());
     if (!table) {
         const QSignalBlocker quiet(subject_combo_);
         subject_combo_->setCurrentIndex(static_cast<int>(subject_));
@@ -179,13 +184,12 @@ void ExportDialog::preview() {
     if (form.picture < 0) {
         // A workbook is no text: its content is that of the text table, with a sheet for the method and a chart.
         const bool workbook = is_workbook(form);
-        const TableFormat shown_format = workbook ? TableFormat::text : form.format;
-        const bool longer = table_.rows.size() > most_previewed;
-        QString text = QString::fromStdString(table_text(longer ? beginning_of(table_) : table_, shown_format));
-        if (longer)
-            text += tr("\n… the first %1 rows of %2; Save and Copy take all of them").arg(most_previewed).arg(table_.rows.size());
+        const auto text = result_beside(isVisible() ? this : parentWidget(), tr("Putting the table together"), [&](WorkProgress&) {
+            return beginning_of(table_, workbook ? TableFormat::text : form.format);
+        });
         text_preview_->setPlainText(
-            (workbook ? tr("A workbook with this table, a sheet on the method and a chart; Copy takes the cells:\n\n") : QString()) + text);
+            (workbook ? tr("A workbook with this table, a sheet on the method and a chart; Copy takes the cells:\n\n") : QString()) +
+            text.value_or(QString()));
         previews_->setCurrentWidget(text_preview_);
         return;
     }
@@ -233,7 +237,7 @@ void ExportDialog::save() {
 void ExportDialog::copy() {
     const Form& form = chosen();
     if (is_workbook(form)) {
-        if (table_.rows.empty()) return tell(false, tr("The table has no rows to copy."));
+        if (table_.row_count == 0) return tell(false, tr("The table has no rows to copy."));
         if (!copy_table(table_, this)) return tell(false, tr("Nothing was copied."));
     } else if (form.picture < 0) {
         const auto text = result_beside(this, tr("Copying the table"),

@@ -28,7 +28,7 @@ struct ExportSubject {
     QString name;                 ///< "Readings of this run"
     QString base_name;            ///< suggested file name without ending
     /// Asked when the subject is chosen, with the window that waits; nothing where the person cancelled it.
-    std::function<std::optional<Table>(QWidget* window)> table;
+    std::function<std::optional<StreamedTable>(QWidget* window)> table;
     /// With their names; asked when one is looked at, copied or saved.
     std::vector<std::pair<QString, std::function<PictureContent()>>> pictures;
 };
@@ -64,7 +64,7 @@ private:
 
     std::vector<ExportSubject> subjects_;
     std::size_t subject_ = 0; ///< the one that `table_` is of
-    Table table_;
+    StreamedTable table_;
     PictureSpec picture_spec_;
     Prompts& prompts_;
     std::vector<Form> forms_;

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "dialogs/photo_image.h"
 
+#include "model/jpeg_head.h"
+
 #include <QBuffer>
 #include <QByteArray>
 #include <QImageReader>
 
+#include <algorithm>
 #include <utility>
 
 namespace ullage {
@@ -31,9 +34,17 @@ QSize halved_to(QSize size, std::int64_t most_pixels) {
     return size;
 }
 
+constexpr std::int64_t photo_memory_bytes = std::int64_t{photo_memory_mb} << 20;
+
 bool needs_too_much(QSize whole, QImage::Format format) {
     const int bytes_each = format == QImage::Format_Invalid ? 4 : QImage::toPixelFormat(format).bitsPerPixel() / 8;
-    return pixels_of(whole) * bytes_each > std::int64_t{photo_memory_mb} << 20;
+    return pixels_of(whole) * bytes_each > photo_memory_bytes;
+}
+
+/// What the decoder of such a picture holds besides the picture, at whatever size that is decoded.
+std::int64_t bytes_beside(const std::string& bytes, PhotoFormat format) {
+    const auto head = format == PhotoFormat::jpeg ? jpeg_head(bytes) : std::nullopt;
+    return head ? head->coefficient_bytes : 0;
 }
 
 /// As the screen wants it, so that showing it copies nothing.
@@ -62,7 +73,13 @@ ShownPhoto photo_image(const std::string& bytes, PhotoFormat format, QSize withi
     const bool upright = reader.transformation().testFlag(QImageIOHandler::TransformationRotate90);
     if (stored.isValid()) {
         photo.whole = upright ? stored.transposed() : stored;
-        QSize wanted = halved_to(stored, photo_shown_pixels);
+        constexpr std::int64_t bytes_of_pixel = 4;
+        const std::int64_t room = (photo_memory_bytes - bytes_beside(bytes, format)) / bytes_of_pixel;
+        if (room < photo_fitted_pixels) {
+            photo.too_large = true;
+            return photo;
+        }
+        QSize wanted = halved_to(stored, std::min(photo_shown_pixels, room));
         // The size asked for is that before turning.
         if (within.isValid()) wanted = stored.scaled(upright ? within.transposed() : within, Qt::KeepAspectRatio).expandedTo({1, 1});
         if (wanted.width() < stored.width()) reader.setScaledSize(wanted);

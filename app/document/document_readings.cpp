@@ -56,13 +56,13 @@ Result<Reading> Document::record(const std::string& run_uuid, const ReadingValue
 
 Result<Reading> Document::amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason) {
     if (!state_->book) return State::nothing_open();
-    const auto* current = state_->reading(reading_uuid);
-    if (!current) return State::no_such("reading");
-    const auto before = current->values;
+    const auto current = state_->place_of_reading(reading_uuid);
+    if (!current.record) return State::no_such("reading");
+    const auto before = current.reading->values;
+    const auto run_uuid = current.record->run.uuid;
     const auto why = reason.toStdString();
     auto changed = state_->book->amend(reading_uuid, values, why);
     if (!changed) return changed;
-    const auto& run_uuid = changed.value().run_uuid;
     state_->push(QStringLiteral("amend %1").arg(reading_words(*this, run_uuid, values)), in_run(run_uuid),
                  amended(reading_uuid, values, why.empty() ? "redone" : why), amended(reading_uuid, before, "undone"));
     return changed;
@@ -70,13 +70,14 @@ Result<Reading> Document::amend(const std::string& reading_uuid, const ReadingVa
 
 Result<void> Document::withdrawReading(const std::string& reading_uuid, const QString& reason) {
     if (!state_->book) return State::nothing_open();
+    const auto current = state_->place_of_reading(reading_uuid);
+    if (!current.record) return State::no_such("reading");
+    const auto run_uuid = current.record->run.uuid;
     const auto why = reason.toStdString();
     const auto done = state_->book->set_withdrawn(reading_uuid, true, why);
     if (!done) return done.error();
-    const auto& reading = done.value();
-    state_->push(QStringLiteral("withdraw %1").arg(reading_words(*this, reading.run_uuid, reading.values)),
-                 in_run(reading.run_uuid), reading_withdrawn(reading_uuid, true, why.empty() ? "redone" : why),
-                 reading_withdrawn(reading_uuid, false, "undone"));
+    state_->push(QStringLiteral("withdraw %1").arg(reading_words(*this, run_uuid, done.value().values)), in_run(run_uuid),
+                 reading_withdrawn(reading_uuid, true, why.empty() ? "redone" : why), reading_withdrawn(reading_uuid, false, "undone"));
     return {};
 }
 

@@ -132,11 +132,11 @@ Change Document::State::change_of_runs(bool (*uses)(const RunRecord&, const std:
     return change;
 }
 
-const Reading* Document::State::reading(const std::string& uuid) const {
+Document::State::ReadingPlace Document::State::place_of_reading(const std::string& uuid) const {
     for (const auto& record : records)
         for (const auto& candidate : record->readings)
-            if (candidate.uuid == uuid) return &candidate;
-    return nullptr;
+            if (candidate.uuid == uuid) return {record.get(), &candidate};
+    return {};
 }
 
 Result<void> Document::State::read_units() {

@@ -33,7 +33,11 @@ struct Document::State final : CommandHost {
     [[nodiscard]] static Error no_such(const char* what);
     /// What an altered run, or the runs that use an altered unit or meter, bring with them.
     [[nodiscard]] Change change_of_runs(bool (*uses)(const RunRecord&, const std::string&), const std::string& uuid) const;
-    [[nodiscard]] const Reading* reading(const std::string& uuid) const;
+    struct ReadingPlace {
+        const RunRecord* record = nullptr; ///< null where no run has it
+        const Reading* reading = nullptr;
+    };
+    [[nodiscard]] ReadingPlace place_of_reading(const std::string& uuid) const;
 
     Result<void> read_units();
     Result<void> read_meters();

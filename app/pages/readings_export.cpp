@@ -7,46 +7,57 @@
 #include "unit/known_depths.h"
 #include "pages/run_charts.h"
 #include "services/analyse_units.h"
-#include "services/background_work.h"
 #include "style/words.h"
 
-#include <QCoreApplication>
 #include <QFileInfo>
-#include <QScopeGuard>
 
+#include <memory>
 #include <optional>
+#include <utility>
 
 namespace ullage {
 
 namespace {
 
-QString table_words() { return QCoreApplication::translate("ullage::ReadingsExport", "Putting the table together"); }
+/// Runs as they were when they were asked for, whatever becomes of the document while a table of them is shown.
+struct KeptRuns {
+    std::vector<std::shared_ptr<const RunRecord>> records;
+    std::vector<RunAnalysis> analyses;
 
-std::optional<Table> all_runs(Document& document, RunTable which, QWidget* window) {
-    // What the table is made of must stay as it is while events get through.
-    document.setHeld(true);
-    const auto released = qScopeGuard([&] { document.setHeld(false); });
-    std::vector<std::string> units;
+    KeptRuns(const Document& document, const std::vector<std::string>& uuids) {
+        for (const std::string& uuid : uuids) {
+            records.push_back(document.sharedRun(uuid));
+            analyses.push_back(document.analysis(uuid));
+        }
+    }
+};
+
+StreamedTable keeping(StreamedTable table, std::shared_ptr<const KeptRuns> kept) {
+    table.each_row = [kept = std::move(kept), rows = std::move(table.each_row)](const RowTaker& take) { return rows(take); };
+    return table;
+}
+
+std::optional<StreamedTable> all_runs(Document& document, RunTable which, QWidget* window) {
+    std::vector<std::string> units, uuids;
     for (const Unit& unit : document.units()) units.push_back(unit.uuid);
     if (!analyse_units_beside(document, units, true, window)) return {};
-    const std::vector<const RunRecord*> records = document.runs();
+    for (const RunRecord* record : document.runs()) uuids.push_back(record->run.uuid);
+    auto kept = std::make_shared<const KeptRuns>(document, uuids);
+    std::vector<const RunRecord*> records;
     std::vector<const RunAnalysis*> analyses;
-    for (const RunRecord* record : records) analyses.push_back(&document.analysis(record->run.uuid));
-    return result_beside(window, table_words(), [&](WorkProgress&) { return table_of_runs(which, records, analyses); });
+    for (std::size_t r = 0; r < uuids.size(); ++r) {
+        records.push_back(kept->records[r].get());
+        analyses.push_back(&kept->analyses[r]);
+    }
+    return keeping(table_of_runs(which, records, analyses), std::move(kept));
 }
 
-Table one_run(const Document& document, const std::string& run_uuid, RunTable which) {
-    const RunRecord* record = document.run(run_uuid);
-    if (!record) return {};
-    const RunAnalysis& analysis = document.analysis(run_uuid);
-    return which == RunTable::readings ? readings_table(*record, analysis) : intervals_table(*record, analysis);
-}
-
-std::optional<Table> one_run_beside(Document& document, const std::string& run_uuid, RunTable which, QWidget* window) {
-    document.setHeld(true);
-    const auto released = qScopeGuard([&] { document.setHeld(false); });
-    if (document.run(run_uuid)) (void)document.analysis(run_uuid); // which only the window's thread may ask for the first time
-    return result_beside(window, table_words(), [&](WorkProgress&) { return one_run(document, run_uuid, which); });
+StreamedTable one_run(const Document& document, const std::string& run_uuid, RunTable which) {
+    if (!document.run(run_uuid)) return {};
+    auto kept = std::make_shared<const KeptRuns>(document, std::vector{run_uuid});
+    const RunRecord& record = *kept->records.front();
+    const RunAnalysis& analysis = kept->analyses.front();
+    return keeping(table_of_run(which, record, analysis), std::move(kept));
 }
 
 std::vector<std::pair<QString, std::function<PictureContent()>>> charts_of(const Document& document, const std::string& run_uuid) {
@@ -67,7 +78,7 @@ std::vector<std::pair<QString, std::function<PictureContent()>>> charts_of(const
 } // namespace
 
 Table chosen_readings(const Document& document, const std::string& run_uuid, const QStringList& reading_uuids) {
-    Table table = one_run(document, run_uuid, RunTable::readings);
+    Table table = collected(one_run(document, run_uuid, RunTable::readings));
     const RunRecord* record = document.run(run_uuid);
     if (!record || reading_uuids.isEmpty()) return table;
     std::vector<std::size_t> rows;
@@ -85,10 +96,10 @@ std::vector<ExportSubject> readings_subjects(Document& document, const std::stri
     if (document.run(run_uuid)) {
         const QString stem = QFileInfo(sheet_file_name(document, run_uuid)).completeBaseName();
         subjects.push_back({tr("Readings of this run"), stem + QStringLiteral("-readings"),
-                            [&document, run_uuid](QWidget* window) { return one_run_beside(document, run_uuid, RunTable::readings, window); },
+                            [&document, run_uuid](QWidget*) { return one_run(document, run_uuid, RunTable::readings); },
                             charts_of(document, run_uuid)});
         subjects.push_back({tr("Intervals of this run"), stem + QStringLiteral("-intervals"),
-                            [&document, run_uuid](QWidget* window) { return one_run_beside(document, run_uuid, RunTable::intervals, window); }, {}});
+                            [&document, run_uuid](QWidget*) { return one_run(document, run_uuid, RunTable::intervals); }, {}});
     }
     subjects.push_back({tr("Readings of all runs"), QStringLiteral("readings"), [&document](QWidget* window) { return all_runs(document, RunTable::readings, window); }, {}});
     subjects.push_back(

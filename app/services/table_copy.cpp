@@ -16,8 +16,8 @@
 
 namespace ullage {
 
-bool copy_table(const Table& table, QWidget* window) {
-    if (table.rows.empty()) return false;
+bool copy_table(const StreamedTable& table, QWidget* window) {
+    if (table.row_count == 0) return false;
     const char decimal_sign = QLocale::system().decimalPoint() == QLatin1String(",") ? ',' : '.';
     const auto texts = result_beside(window, QCoreApplication::translate("ullage::TableCopy", "Copying the table"), [&](WorkProgress&) {
         const ClipboardTable clip = clipboard_table(table, decimal_sign);

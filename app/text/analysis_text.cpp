@@ -85,7 +85,7 @@ std::string analysis_text(const RunRecord& record, const RunAnalysis& analysis, 
     std::string text = heading(record, analysis) + quantities_text(analysis.quantities) + (of_log.empty() ? "" : '\n' + one_line(of_log) + '\n') +
                        mends_text(record, analysis.energy.track.mends) + budget_text(analysis.energy.budget);
     if (!analysis.energy.intervals.empty()) {
-        Table intervals = intervals_table(record, analysis);
+        StreamedTable intervals = table_of_run(RunTable::intervals, record, analysis);
         intervals.title = "Intervals";
         text += '\n' + table_text(intervals, TableFormat::text);
     }

@@ -11,11 +11,9 @@ namespace ullage {
 
 namespace {
 
-Table table_of(RunTable which, bool one_run, const std::vector<RunRecord>& records) {
-    std::vector<RunAnalysis> analyses;
-    for (const RunRecord& record : records) analyses.push_back(analyse_run(record));
-    if (one_run)
-        return which == RunTable::readings ? readings_table(records.front(), analyses.front()) : intervals_table(records.front(), analyses.front());
+/// Its rows are made as they are asked for.
+StreamedTable table_of(RunTable which, bool one_run, const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses) {
+    if (one_run) return table_of_run(which, records.front(), analyses.front());
     std::vector<const RunRecord*> runs;
     std::vector<const RunAnalysis*> results;
     for (std::size_t r = 0; r < records.size(); ++r) {
@@ -40,8 +38,10 @@ int readings_command(const ReadingsArguments& arguments, std::ostream& out, std:
     if (!chosen) return refuse(err, chosen.error());
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
     const bool one_run = arguments.run.has_value() && chosen.value().size() == 1;
-    const Table table = table_of(arguments.intervals ? RunTable::intervals : RunTable::readings, one_run, chosen.value());
-    return put_table(table, format.value(), arguments.output, {arguments.logbook}, out, err);
+    std::vector<RunAnalysis> analyses;
+    for (const RunRecord& record : chosen.value()) analyses.push_back(analyse_run(record));
+    const RunTable which = arguments.intervals ? RunTable::intervals : RunTable::readings;
+    return put_table(table_of(which, one_run, chosen.value(), analyses), format.value(), arguments.output, {arguments.logbook}, out, err);
 }
 
 } // namespace ullage

@@ -7,6 +7,8 @@
 #include "text/commands.h"
 
 #include <filesystem>
+#include <ostream>
+#include <string_view>
 #include <utility>
 
 namespace ullage {
@@ -20,9 +22,12 @@ Result<TableFormat> asked_format(const TableOutput& output) {
     return format;
 }
 
-int put_table(const Table& table, TableFormat format, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out,
+int put_table(const StreamedTable& table, TableFormat format, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out,
               std::ostream& err) {
-    if (output.path.empty()) return print(table_text(table, format), out, err);
+    if (output.path.empty()) {
+        (void)table_text(table, format, [&out](std::string_view piece) { return static_cast<bool>(out << piece); });
+        return print({}, out, err); // tells whether all of it went through
+    }
     const Result<void> written = write_table(table, format, output.path, replacing_of(output.force, std::move(inputs)));
     return written ? exit_good : refuse(err, written.error());
 }

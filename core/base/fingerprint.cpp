@@ -41,12 +41,17 @@ void Fingerprint::add(std::string_view bytes) {
     rest_size_ = bytes.size();
 }
 
-std::string Fingerprint::text() const {
+Fingerprint::Sums Fingerprint::sums() const {
     std::uint64_t sums[2] = {sums_[0], sums_[1]};
     std::uint64_t rest = rest_size_;
     for (std::size_t i = 0; i < rest_size_; ++i) rest = rest << 8 | static_cast<unsigned char>(rest_[i]);
     if (rest != 0) mix(sums, rest);
-    return fmt::format("{:016x}{:016x}", sums[0], sums[1]);
+    return {sums[0], sums[1]};
+}
+
+std::string Fingerprint::text() const {
+    const auto [first, second] = sums();
+    return fmt::format("{:016x}{:016x}", first, second);
 }
 
 } // namespace ullage

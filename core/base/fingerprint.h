@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -12,8 +13,12 @@ namespace ullage {
 /// not matter. Stored in logbooks: never change what it gives.
 class Fingerprint {
 public:
+    using Sums = std::array<std::uint64_t, 2>;
+
     void add(std::string_view bytes);
-    /// Of all bytes added so far, 32 hexadecimal digits.
+    /// Of all bytes added so far.
+    [[nodiscard]] Sums sums() const;
+    /// The same as 32 hexadecimal digits.
     [[nodiscard]] std::string text() const;
 
 private:

@@ -164,19 +164,20 @@ Result<UtcMs> from_local(const LocalTime& local, std::string_view zone, Doubled 
 }
 
 Result<UtcMs> parse_iso8601(std::string_view text, std::string_view zone, Doubled doubled) {
-    const Error form =
-        time_error(fmt::format("`{}` is no date and time", text),
-                   "write it like 2027-05-14T18:00, with Z or an offset such as +02:00 if need be");
+    const auto other_form = [text] {
+        return time_error(fmt::format("`{}` is no date and time", text),
+                          "write it like 2027-05-14T18:00, with Z or an offset such as +02:00 if need be");
+    };
     LocalTime local;
     std::size_t at = 0;
-    if (!date_and_time(text, at, local)) return form;
+    if (!date_and_time(text, at, local)) return other_form();
     if (at == text.size()) return from_local(local, zone, doubled);
     std::optional<int> east_minutes;
     if (text[at] == '+' || text[at] == '-')
         east_minutes = offset_part(text, at);
     else if (character(text, at, "Zz") && at == text.size())
         east_minutes = 0;
-    if (!east_minutes) return form;
+    if (!east_minutes) return other_form();
     const Result<UtcMs> as_utc = as_if_utc(local);
     if (!as_utc) return as_utc;
     return within_limits(as_utc.value() - *east_minutes * 60'000LL);

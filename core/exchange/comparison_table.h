@@ -48,10 +48,13 @@ inline constexpr std::size_t most_exported_paired = 300;
 /// Which table of each run.
 enum class RunTable { readings, intervals };
 
+/// readings_table() or intervals_table(), its rows made as they are asked for: `record` and `analysis` must outlive it.
+[[nodiscard]] StreamedTable table_of_run(RunTable which, const RunRecord& record, const RunAnalysis& analysis);
+
 /// The tables of several runs as one, in their order, with unit, maker and number of the run in front of each row. Remarks name their
-/// run. `analyses` are those of `records`, as many.
-[[nodiscard]] Table table_of_runs(RunTable which, const std::vector<const RunRecord*>& records,
-                                  const std::vector<const RunAnalysis*>& analyses);
+/// run. `analyses` are those of `records`, as many; both must outlive the table, which makes its rows as they are asked for.
+[[nodiscard]] StreamedTable table_of_runs(RunTable which, const std::vector<const RunRecord*>& records,
+                                          const std::vector<const RunAnalysis*>& analyses);
 
 /// JSON text of one or several analyses (as many as both lists have): {"program", "version", "runs": [{unit, run, title, kind,
 /// ended, quantities: [{key, unit_label, run, value, lower, upper, unit, kind, reason}], gauge_verdict, findings: [{kind, weight,

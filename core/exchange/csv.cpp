@@ -57,17 +57,20 @@ Result<void> CsvReader::plain_field(std::string& field) {
 }
 
 Result<bool> CsvReader::next(CsvRecord& record) {
-    record.fields.clear();
     record.line = line_;
-    if (at_ >= text_.size()) return false;
-    for (;;) {
-        std::string field;
+    // Fields of the record before are used again, with the memory that they have.
+    std::size_t count = 0;
+    while (at_ < text_.size() || count > 0) {
+        if (count == record.fields.size()) record.fields.emplace_back();
+        std::string& field = record.fields[count++];
+        field.clear();
         const bool quoted = at_ < text_.size() && text_[at_] == '"';
         if (Result<void> read = quoted ? quoted_field(field) : plain_field(field); !read) return read.error();
-        record.fields.push_back(std::move(field));
         if (at_line_end()) break;
         ++at_; // the comma
     }
+    record.fields.resize(count);
+    if (count == 0) return false;
     if (at_ < text_.size()) {
         at_ += text_[at_] == '\r' ? 2 : 1;
         ++line_;

@@ -216,8 +216,8 @@ private:
         const std::string& zone = preface_.record.run.time_zone;
         if (text.empty()) return bad("the row has no time", {}, "give date and time, like 2027-05-14T18:00");
         const Result<UtcMs> earlier = parse_iso8601(text, zone, Doubled::earlier);
-        if (!earlier) return earlier;
-        if (!preface_.zone_given && is_local(text))
+        if (!earlier || !is_local(text)) return earlier;
+        if (!preface_.zone_given)
             return bad(fmt::format("`{}` has no offset, and the sheet names no time zone", text), {},
                        "add Z or an offset such as +02:00, or a line `# time_zone: NAME`");
         const Result<UtcMs> later = parse_iso8601(text, zone, Doubled::later);

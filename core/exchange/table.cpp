@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <filesystem>
 #include <iterator>
+#include <memory>
 #include <utility>
 
 namespace ullage {
@@ -26,10 +27,31 @@ constexpr FormatName format_names[] = {{TableFormat::text, "text", "txt", ""},  
 } // namespace
 
 Table with_rows(Table table, const std::vector<std::size_t>& rows) {
-    std::vector<std::vector<TableCell>> chosen;
+    std::vector<TableRow> chosen;
     for (const std::size_t row : rows) chosen.push_back(table.rows[row]);
     table.rows = std::move(chosen);
     return table;
+}
+
+StreamedTable::StreamedTable(const Table& table) : TableHead(table), row_count(table.rows.size()) {
+    each_row = [&rows = table.rows](const RowTaker& take) { return std::ranges::all_of(rows, take); };
+}
+
+StreamedTable::StreamedTable(Table&& table) : TableHead(table), row_count(table.rows.size()) {
+    each_row = [rows = std::make_shared<const std::vector<TableRow>>(std::move(table.rows))](const RowTaker& take) {
+        return std::ranges::all_of(*rows, take);
+    };
+}
+
+Table collected(const StreamedTable& table) {
+    Table all;
+    static_cast<TableHead&>(all) = table;
+    all.rows.reserve(table.row_count);
+    table.each_row([&all](const TableRow& row) {
+        all.rows.push_back(row);
+        return true;
+    });
+    return all;
 }
 
 std::string csv_metadata_path(const std::string& csv_path) { return csv_path + "-metadata.json"; }
@@ -59,23 +81,34 @@ std::optional<TableFormat> table_format_of_ending(std::string_view ending) {
     return std::nullopt;
 }
 
-std::string table_text(const Table& table, TableFormat format) {
+bool table_text(const StreamedTable& table, TableFormat format, const TextTaker& take) {
+    TextPieces out(take);
     switch (format) {
-    case TableFormat::text: return plain_table(table);
-    case TableFormat::csv: return csv_table(table);
-    case TableFormat::markdown: return markdown_table(table);
-    case TableFormat::html: return html_table(table);
-    case TableFormat::json: return json_table(table);
-    case TableFormat::latex: return latex_table(table);
+    case TableFormat::text: plain_table(table, out); break;
+    case TableFormat::csv: csv_table(table, out); break;
+    case TableFormat::markdown: markdown_table(table, out); break;
+    case TableFormat::html: html_table(table, out); break;
+    case TableFormat::json: json_table(table, out); break;
+    case TableFormat::latex: latex_table(table, out); break;
     case TableFormat::xlsx: break;
     }
-    return {};
+    return out.finish();
 }
 
-Result<void> write_table(const Table& table, TableFormat format, const std::string& path, const Replacing& replacing) {
+std::string table_text(const StreamedTable& table, TableFormat format) {
+    std::string text;
+    (void)table_text(table, format, [&text](std::string_view piece) {
+        text += piece;
+        return true;
+    });
+    return text;
+}
+
+Result<void> write_table(const StreamedTable& table, TableFormat format, const std::string& path, const Replacing& replacing) {
     if (format == TableFormat::xlsx)
         return replace_file(path, replacing, [&](const std::string& temporary) { return make_xlsx_table(table, temporary); });
-    if (format != TableFormat::csv) return write_whole_file(path, table_text(table, format), replacing);
+    const auto text = [&](const TextTaker& take) { return table_text(table, format, take); };
+    if (format != TableFormat::csv) return write_whole_file(path, text, replacing);
     // Nobody was asked about the file beside it.
     Replacing beside = replacing;
     if (beside.consent == Replacing::Consent::ordinary) beside.consent = Replacing::Consent::own;
@@ -85,7 +118,7 @@ Result<void> write_table(const Table& table, TableFormat format, const std::stri
         error.what = "the description of the table cannot stand beside it: " + error.what;
         return error;
     }
-    if (Result<void> written = write_whole_file(path, table_text(table, format), replacing); !written) return written;
+    if (Result<void> written = write_whole_file(path, text, replacing); !written) return written;
     const std::string file_name = std::filesystem::path(path).filename().string();
     if (Result<void> described = write_whole_file(description, csv_metadata(table, file_name), beside); !described) {
         Error error = described.error();

@@ -33,7 +33,7 @@ std::string tab_field(const std::string& text) {
 
 } // namespace
 
-ClipboardTable clipboard_table(const Table& table, char decimal_sign) {
+ClipboardTable clipboard_table(const StreamedTable& table, char decimal_sign) {
     const std::vector<FlatColumn> columns = flat_columns(table);
     ClipboardTable clip;
     clip.html = "<meta charset=\"utf-8\"/>\n<table>\n";
@@ -48,8 +48,10 @@ ClipboardTable clipboard_table(const Table& table, char decimal_sign) {
         clip.html += "</tr>\n";
     };
     add_row("th", [](const FlatColumn& column) { return spreadsheet_text(column.title); });
-    for (std::size_t r = 0; r < table.rows.size(); ++r)
-        add_row("td", [&](const FlatColumn& column) { return shown(flat_cell(table, r, column), decimal_sign); });
+    table.each_row([&](const TableRow& row) {
+        add_row("td", [&](const FlatColumn& column) { return shown(flat_cell(table, row, column), decimal_sign); });
+        return true;
+    });
     clip.html += "</table>\n";
     return clip;
 }

@@ -16,6 +16,6 @@ struct ClipboardTable {
 /// The flat columns of the table (exchange/table_flat.h) under their titles. Numbers are in full precision with `decimal_sign` ('.' or
 /// ','), which should be the desktop's, as spreadsheets read what is pasted by its rules. No text becomes a formula or
 /// breaks a row.
-[[nodiscard]] ClipboardTable clipboard_table(const Table& table, char decimal_sign = '.');
+[[nodiscard]] ClipboardTable clipboard_table(const StreamedTable& table, char decimal_sign = '.');
 
 } // namespace ullage

@@ -30,18 +30,17 @@ void append_line(std::string& out, std::vector<std::string>& fields) {
 
 } // namespace
 
-std::string csv_table(const Table& table) {
-    std::string out;
+void csv_table(const StreamedTable& table, TextPieces& out) {
     const std::vector<FlatColumn> columns = flat_columns(table);
     std::vector<std::string> fields;
     for (const FlatColumn& column : columns) fields.push_back(column.key);
-    append_line(out, fields);
-    for (std::size_t r = 0; r < table.rows.size(); ++r) {
+    append_line(out.text(), fields);
+    table.each_row([&](const TableRow& row) {
         fields.clear();
-        for (const FlatColumn& column : columns) fields.push_back(field_text(flat_cell(table, r, column)));
-        append_line(out, fields);
-    }
-    return out;
+        for (const FlatColumn& column : columns) fields.push_back(field_text(flat_cell(table, row, column)));
+        append_line(out.text(), fields);
+        return out.pass_on();
+    });
 }
 
 } // namespace ullage

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/number.h"
 #include "base/version.h"
+#include "exchange/distinct_rows.h"
 #include "exchange/quantity_json.h"
 #include "exchange/table_flat.h"
 #include "exchange/table_formats.h"
@@ -10,7 +10,6 @@
 #include <fmt/format.h>
 
 #include <cctype>
-#include <set>
 
 namespace ullage {
 
@@ -54,7 +53,7 @@ std::string meaning_of(const TableColumn& column, Part part) {
     return {};
 }
 
-Json column_json(const Table& table, const FlatColumn& flat) {
+Json column_json(const TableHead& table, const FlatColumn& flat) {
     const TableColumn& column = table.columns[flat.column];
     // The key stands in the header line, so it has to be among the titles.
     Json titles = Json::array({flat.key});
@@ -66,7 +65,7 @@ Json column_json(const Table& table, const FlatColumn& flat) {
 }
 
 /// The identifying columns where they tell all rows apart, else none.
-Json primary_key(const Table& table) {
+Json primary_key(const StreamedTable& table) {
     Json key = Json::array();
     std::vector<std::size_t> columns;
     for (std::size_t c = 0; c < table.columns.size(); ++c) {
@@ -74,23 +73,12 @@ Json primary_key(const Table& table) {
         key.push_back(table.columns[c].key);
         columns.push_back(c);
     }
-    std::set<std::vector<std::string>> seen;
-    for (const auto& row : table.rows) {
-        std::vector<std::string> values;
-        for (const std::size_t c : columns) {
-            const TableCell& cell = cell_at(row, c);
-            const auto* quantity = std::get_if<Quantity>(&cell);
-            if (!quantity) values.push_back(std::get<std::string>(cell));
-            else values.push_back(quantity->value ? exact_text(*quantity->value) : std::string());
-        }
-        if (!seen.insert(std::move(values)).second) return Json::array();
-    }
-    return key;
+    return tell_rows_apart(table, columns) ? key : Json::array();
 }
 
 } // namespace
 
-std::string csv_metadata(const Table& table, const std::string& file_name) {
+std::string csv_metadata(const StreamedTable& table, const std::string& file_name) {
     Json json{{"@context", {"http://www.w3.org/ns/csvw", {{"@language", "en"}}}}, {"url", url_of(file_name)}};
     json["dc:title"] = table.title;
     json["dc:creator"] = "Ullage " + std::string(program_version());

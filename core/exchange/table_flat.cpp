@@ -19,7 +19,7 @@ FlatCell text_or_nothing(std::string text) { return text.empty() ? FlatCell() : 
 
 } // namespace
 
-std::vector<FlatColumn> flat_columns(const Table& table) {
+std::vector<FlatColumn> flat_columns(const TableHead& table) {
     std::vector<FlatColumn> columns;
     for (std::size_t c = 0; c < table.columns.size(); ++c) {
         const TableColumn& column = table.columns[c];
@@ -39,8 +39,8 @@ std::vector<FlatColumn> flat_columns(const Table& table) {
     return columns;
 }
 
-FlatCell flat_cell(const Table& table, std::size_t row, const FlatColumn& column) {
-    const TableCell& cell = cell_at(table.rows[row], column.column);
+FlatCell flat_cell(const TableHead& table, const TableRow& row, const FlatColumn& column) {
+    const TableCell& cell = cell_at(row, column.column);
     const auto* quantity = std::get_if<Quantity>(&cell);
     if (!quantity)
         return column.part == Part::text || column.part == Part::value ? text_or_nothing(std::get<std::string>(cell)) : FlatCell();

@@ -27,10 +27,10 @@ struct FlatColumn {
 /// Nothing, a finite number in full precision, or a text that is not empty.
 using FlatCell = std::variant<std::monostate, double, std::string>;
 
-[[nodiscard]] std::vector<FlatColumn> flat_columns(const Table& table);
+[[nodiscard]] std::vector<FlatColumn> flat_columns(const TableHead& table);
 
-/// One part of the cell in `row`. Numbers that are absent or not finite are nothing.
-[[nodiscard]] FlatCell flat_cell(const Table& table, std::size_t row, const FlatColumn& column);
+/// One part of a cell of `row`. Numbers that are absent or not finite are nothing.
+[[nodiscard]] FlatCell flat_cell(const TableHead& table, const TableRow& row, const FlatColumn& column);
 
 /// True for value, lower and upper.
 [[nodiscard]] bool is_number(Part part);

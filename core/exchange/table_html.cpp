@@ -123,46 +123,51 @@ void append_cell(std::string& out, const PrintedCell& cell, const std::string& d
 /// Columns from which on a table is printed in small letters, so that it is as wide as an A4 or letter page, landscape.
 constexpr std::size_t many_columns = 16;
 
-void append_table(std::string& out, const Table& table, const PrintedTable& printed) {
-    out += fmt::format("<div class=\"scroll\">\n<table{} aria-labelledby=\"title\">\n<thead>\n<tr>\n",
-                       printed.heads.size() >= many_columns ? " class=\"many\"" : "");
-    for (std::size_t c = 0; c < printed.heads.size(); ++c)
-        out += fmt::format("<th scope=\"col\"{}{}>{}</th>\n", printed.right[c] ? " class=\"number\"" : "",
-                           printed.right[c] || table.columns[c].instant ? " data-sort=\"number\"" : "", html_text(printed.heads[c]));
-    out += "</tr>\n</thead>\n<tbody>\n";
-    for (std::size_t r = 0; r < printed.rows.size(); ++r) {
-        out += "<tr>\n";
-        for (std::size_t c = 0; c < printed.heads.size(); ++c)
-            append_cell(out, printed.rows[r][c], data_of(table.columns[c], cell_at(table.rows[r], c), printed.rows[r][c]), printed.right[c], c == 0);
-        out += "</tr>\n";
-    }
-    out += "</tbody>\n</table>\n</div>\n";
+bool append_table(TextPieces& out, const StreamedTable& table, RowPrinter& printer) {
+    const std::vector<bool>& right = printer.right();
+    std::string& head = out.text();
+    head += fmt::format("<div class=\"scroll\">\n<table{} aria-labelledby=\"title\">\n<thead>\n<tr>\n",
+                        right.size() >= many_columns ? " class=\"many\"" : "");
+    for (std::size_t c = 0; c < right.size(); ++c)
+        head += fmt::format("<th scope=\"col\"{}{}>{}</th>\n", right[c] ? " class=\"number\"" : "",
+                            right[c] || table.columns[c].instant ? " data-sort=\"number\"" : "", html_text(printer.heads()[c]));
+    head += "</tr>\n</thead>\n<tbody>\n";
+    const bool whole = table.each_row([&](const TableRow& row) {
+        const std::vector<PrintedCell>& cells = printer.print(row);
+        std::string& text = out.text();
+        text += "<tr>\n";
+        for (std::size_t c = 0; c < right.size(); ++c) append_cell(text, cells[c], data_of(table.columns[c], cell_at(row, c), cells[c]), right[c], c == 0);
+        text += "</tr>\n";
+        return out.pass_on();
+    });
+    out.text() += "</tbody>\n</table>\n</div>\n";
+    return whole;
 }
 
 } // namespace
 
-std::string html_table(const Table& table) {
-    const PrintedTable printed = printed_table(table);
+void html_table(const StreamedTable& table, TextPieces& out) {
+    RowPrinter printer(table);
     const std::string title = html_text(table.title.empty() ? "Table" : table.title);
-    std::string out = "<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n"
-                      "<meta charset=\"utf-8\"/>\n"
-                      "<meta http-equiv=\"Content-Security-Policy\" "
-                      "content=\"default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'\"/>\n"
-                      "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n";
-    out += "<title>" + title + "</title>\n<style>" + std::string(style) + "</style>\n</head>\n<body>\n<main>\n<h1 id=\"title\">" + title +
-           "</h1>\n";
-    append_table(out, table, printed);
-    for (std::size_t n = 0; n < printed.notes.size(); ++n)
-        out += fmt::format("<p class=\"notes\" id=\"note-{0}\"><sup>{0}</sup> {1}</p>\n", n + 1, html_text(printed.notes[n]));
-    for (const std::string& remark : table.remarks) out += "<p>" + html_text(remark) + "</p>\n";
+    out.text() += "<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n"
+                  "<meta charset=\"utf-8\"/>\n"
+                  "<meta http-equiv=\"Content-Security-Policy\" "
+                  "content=\"default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'\"/>\n"
+                  "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n";
+    out.text() += "<title>" + title + "</title>\n<style>" + std::string(style) + "</style>\n</head>\n<body>\n<main>\n<h1 id=\"title\">" + title +
+                  "</h1>\n";
+    if (!append_table(out, table, printer)) return;
+    std::string& foot = out.text();
+    for (std::size_t n = 0; n < printer.notes().size(); ++n)
+        foot += fmt::format("<p class=\"notes\" id=\"note-{0}\"><sup>{0}</sup> {1}</p>\n", n + 1, html_text(printer.notes()[n]));
+    for (const std::string& remark : table.remarks) foot += "<p>" + html_text(remark) + "</p>\n";
     if (!table.method.empty()) {
-        out += "<section id=\"method\">\n<h2>Method</h2>\n";
+        foot += "<section id=\"method\">\n<h2>Method</h2>\n";
         for (const auto& [heading, text] : table.method)
-            out += "<h3>" + html_text(heading) + "</h3>\n<p>" + html_text(text) + "</p>\n";
-        out += "</section>\n";
+            foot += "<h3>" + html_text(heading) + "</h3>\n<p>" + html_text(text) + "</p>\n";
+        foot += "</section>\n";
     }
-    out += "</main>\n<script>" + std::string(script) + "</script>\n</body>\n</html>\n";
-    return out;
+    foot += "</main>\n<script>" + std::string(script) + "</script>\n</body>\n</html>\n";
 }
 
 } // namespace ullage

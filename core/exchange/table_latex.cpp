@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/version.h"
+#include "exchange/distinct_rows.h"
 #include "exchange/latex_text.h"
 #include "exchange/table_formats.h"
 #include "exchange/table_printed.h"
@@ -9,7 +10,6 @@
 
 #include <algorithm>
 #include <numeric>
-#include <set>
 
 namespace ullage {
 
@@ -24,63 +24,76 @@ constexpr double column_gap = 2.4; ///< characters: twice 5 pt
 
 using Columns = std::vector<std::size_t>;
 
-std::size_t body_width(const PrintedTable& printed, std::size_t column) {
-    std::size_t width = narrowest_head;
-    for (const auto& row : printed.rows) width = std::max(width, display_width(row[column].text()));
-    return width;
-}
+/// The table as far as it is asked for again and again.
+struct Setting {
+    const StreamedTable& table;
+    RowPrinter printer;
+    std::vector<std::size_t> body; ///< by column, characters of the widest cell
 
-std::vector<std::string> head_parts(const PrintedTable& printed, std::size_t column) {
-    return broken_head(printed.heads[column], std::min(body_width(printed, column), widest_text));
+    explicit Setting(const StreamedTable& of) : table(of), printer(of), body(of.columns.size(), narrowest_head) {
+        table.each_row([this](const TableRow& row) {
+            const std::vector<PrintedCell>& cells = printer.print(row);
+            for (std::size_t c = 0; c < body.size(); ++c) body[c] = std::max(body[c], display_width(cells[c].text()));
+            return true;
+        });
+    }
+};
+
+std::vector<std::string> head_parts(const Setting& setting, std::size_t column) {
+    return broken_head(setting.printer.heads()[column], std::min(setting.body[column], widest_text));
 }
 
 /// In characters, with the gap to the next.
-double set_width(const PrintedTable& printed, std::size_t column) {
-    std::size_t width = std::min(body_width(printed, column), widest_text);
-    for (const std::string& part : head_parts(printed, column)) width = std::max(width, display_width(part));
+double set_width(const Setting& setting, std::size_t column) {
+    std::size_t width = std::min(setting.body[column], widest_text);
+    for (const std::string& part : head_parts(setting, column)) width = std::max(width, display_width(part));
     return static_cast<double>(width) + column_gap;
 }
 
-double set_width(const PrintedTable& printed, const Columns& columns) {
+double set_width(const Setting& setting, const Columns& columns) {
     double width = 0;
-    for (const std::size_t c : columns) width += set_width(printed, c);
+    for (const std::size_t c : columns) width += set_width(setting, c);
     return width;
 }
 
-bool tell_rows_apart(const PrintedTable& printed, const Columns& columns) {
-    std::set<std::vector<std::string>> seen;
-    for (const auto& row : printed.rows) {
-        std::vector<std::string> names;
-        for (const std::size_t c : columns) names.push_back(row[c].text());
-        if (!seen.insert(std::move(names)).second) return false;
-    }
-    return true;
+/// Whether rows differ in what is printed of these columns.
+bool tell_rows_apart_in_print(Setting& setting, const Columns& columns) {
+    DistinctRows rows;
+    std::vector<std::string> names(columns.size());
+    std::vector<std::string_view> views(columns.size());
+    setting.table.each_row([&](const TableRow& row) {
+        const std::vector<PrintedCell>& cells = setting.printer.print(row);
+        for (std::size_t c = 0; c < columns.size(); ++c) views[c] = names[c] = cells[columns[c]].text();
+        rows.add(views);
+        return true;
+    });
+    return rows.all_differ();
 }
 
 /// The columns in parts that each fit the page. A table that fits a page in landscape stays whole; of a wider one each part fits it upright and
 /// begins with as many identifying columns as tell its rows apart, where they leave room for others.
-std::vector<Columns> parts_of(const Table& table, const PrintedTable& printed) {
-    Columns all(printed.heads.size());
+std::vector<Columns> parts_of(Setting& setting) {
+    Columns all(setting.body.size());
     std::iota(all.begin(), all.end(), std::size_t{0});
-    if (set_width(printed, all) <= landscape_line) return {all};
+    if (set_width(setting, all) <= landscape_line) return {all};
     Columns lead;
     for (const std::size_t c : all)
-        if (table.columns[c].identifies && (lead.empty() || !tell_rows_apart(printed, lead))) lead.push_back(c);
+        if (setting.table.columns[c].identifies && (lead.empty() || !tell_rows_apart_in_print(setting, lead))) lead.push_back(c);
     // A name that came in on the way may say nothing more: the maker, where the run is needed too.
     for (std::size_t i = lead.size(); i-- > 1;) {
         Columns fewer = lead;
         fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(i));
-        if (tell_rows_apart(printed, fewer)) lead = std::move(fewer);
+        if (tell_rows_apart_in_print(setting, fewer)) lead = std::move(fewer);
     }
-    if (lead.size() > 1 && set_width(printed, lead) > upright_line * 2 / 3) lead.resize(1);
+    if (lead.size() > 1 && set_width(setting, lead) > upright_line * 2 / 3) lead.resize(1);
     std::vector<Columns> parts{lead};
-    double width = set_width(printed, lead);
+    double width = set_width(setting, lead);
     for (const std::size_t c : all) {
         if (std::ranges::find(lead, c) != lead.end()) continue;
-        const double more = set_width(printed, c);
+        const double more = set_width(setting, c);
         if (width + more > upright_line && parts.back().size() > lead.size()) {
             parts.push_back(lead);
-            width = set_width(printed, lead);
+            width = set_width(setting, lead);
         }
         parts.back().push_back(c);
         width += more;
@@ -88,25 +101,26 @@ std::vector<Columns> parts_of(const Table& table, const PrintedTable& printed) {
     return parts;
 }
 
-std::string column_kinds(const PrintedTable& printed, const Columns& columns) {
+std::string column_kinds(const Setting& setting, const Columns& columns) {
+    const std::vector<bool>& right = setting.printer.right();
     std::string kinds = "@{}";
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const std::size_t c = columns[i];
         // Room for the mark of a note, which stands over the gap after a number.
-        if (i > 0 && printed.right[columns[i - 1]] && !printed.right[c]) kinds += "@{\\hspace{1.6em}}";
-        if (printed.right[c]) kinds += 'r';
-        else kinds += body_width(printed, c) > widest_text ? ">{\\raggedright\\arraybackslash}p{12em}" : "l";
+        if (i > 0 && right[columns[i - 1]] && !right[c]) kinds += "@{\\hspace{1.6em}}";
+        if (right[c]) kinds += 'r';
+        else kinds += setting.body[c] > widest_text ? ">{\\raggedright\\arraybackslash}p{12em}" : "l";
     }
     return kinds + "@{}";
 }
 
 /// A head stands on as many lines as keep its column as narrow as its cells.
-std::string head_line(const PrintedTable& printed, const Columns& columns) {
+std::string head_line(const Setting& setting, const Columns& columns) {
     std::string line;
     for (const std::size_t c : columns) {
-        const char side = printed.right[c] ? 'r' : 'l';
+        const char side = setting.printer.right()[c] ? 'r' : 'l';
         std::string lines;
-        for (const std::string& part : head_parts(printed, c)) lines += (lines.empty() ? "" : "\\\\") + latex_text(part);
+        for (const std::string& part : head_parts(setting, c)) lines += (lines.empty() ? "" : "\\\\") + latex_text(part);
         line += fmt::format("{}\\begin{{tabular}}[b]{{@{{}}{}@{{}}}}{}\\end{{tabular}}", line.empty() ? "" : "\n & ", side, lines);
     }
     return line + " \\\\\n";
@@ -119,7 +133,7 @@ std::string cell_text(const PrintedCell& cell, bool right) {
     return text;
 }
 
-std::string preface(const Table& table) {
+std::string preface(const TableHead& table) {
     return "% " + one_line(table.title) + "\n% Written by Ullage " + std::string(program_version()) +
            ". Bring it into a document with \\input; the preamble needs:\n"
            "%   \\usepackage[T1]{fontenc}\n"
@@ -131,38 +145,42 @@ std::string preface(const Table& table) {
 }
 
 /// "% columns: unit, delivered_wh": the keys of the other forms.
-std::string keys_line(const Table& table, const Columns& columns) {
+std::string keys_line(const TableHead& table, const Columns& columns) {
     std::string line;
     for (const std::size_t c : columns) line += (line.empty() ? "% columns: " : ", ") + one_line(table.columns[c].key);
     return line + '\n';
 }
 
-std::string one_part(const Table& table, const PrintedTable& printed, const Columns& columns, const std::string& caption) {
-    std::string out = keys_line(table, columns) + "\\begin{longtable}{" + column_kinds(printed, columns) + "}\n";
-    const std::string heads = "\\toprule\n" + head_line(printed, columns) + "\\midrule\n";
-    out += "\\caption{" + latex_text(caption) + "}\\\\\n" + heads + "\\endfirsthead\n" + heads + "\\endhead\n\\bottomrule\n\\endfoot\n";
-    for (const auto& row : printed.rows) {
-        for (std::size_t i = 0; i < columns.size(); ++i) out += (i == 0 ? "" : " & ") + cell_text(row[columns[i]], printed.right[columns[i]]);
-        out += " \\\\\n";
-    }
-    return out + "\\end{longtable}\n";
+bool append_part(TextPieces& out, Setting& setting, const Columns& columns, const std::string& caption) {
+    out.text() += keys_line(setting.table, columns) + "\\begin{longtable}{" + column_kinds(setting, columns) + "}\n";
+    const std::string heads = "\\toprule\n" + head_line(setting, columns) + "\\midrule\n";
+    out.text() += "\\caption{" + latex_text(caption) + "}\\\\\n" + heads + "\\endfirsthead\n" + heads + "\\endhead\n\\bottomrule\n\\endfoot\n";
+    const bool whole = setting.table.each_row([&](const TableRow& row) {
+        const std::vector<PrintedCell>& cells = setting.printer.print(row);
+        for (std::size_t i = 0; i < columns.size(); ++i)
+            out.text() += (i == 0 ? "" : " & ") + cell_text(cells[columns[i]], setting.printer.right()[columns[i]]);
+        out.text() += " \\\\\n";
+        return out.pass_on();
+    });
+    out.text() += "\\end{longtable}\n";
+    return whole;
 }
 
 } // namespace
 
-std::string latex_table(const Table& table) {
-    const PrintedTable printed = printed_table(table);
-    std::string out = preface(table) + std::string(latex_letter_definition) + "\\begingroup\\footnotesize\\setlength{\\tabcolsep}{5pt}\n";
-    const std::vector<Columns> parts = parts_of(table, printed);
+void latex_table(const StreamedTable& table, TextPieces& out) {
+    Setting setting(table);
+    out.text() += preface(table) + std::string(latex_letter_definition) + "\\begingroup\\footnotesize\\setlength{\\tabcolsep}{5pt}\n";
+    const std::vector<Columns> parts = parts_of(setting);
     for (std::size_t p = 0; p < parts.size(); ++p)
-        out +=
-            one_part(table, printed, parts[p], parts.size() == 1 ? table.title : fmt::format("{}, part {} of {}", table.title, p + 1, parts.size()));
-    for (std::size_t n = 0; n < printed.notes.size(); ++n)
-        out += fmt::format("\\par\\noindent\\textsuperscript{{{}}}~{}\n", n + 1, latex_text(printed.notes[n]));
-    for (const std::string& remark : table.remarks) out += "\\par\\noindent " + latex_text(remark) + '\n';
-    for (const auto& [heading, text] : table.method)
-        out += "\\par\\noindent\\textbf{" + latex_text(heading) + ".} " + latex_text(text) + '\n';
-    return out + "\\par\\endgroup\n";
+        if (!append_part(out, setting, parts[p], parts.size() == 1 ? table.title : fmt::format("{}, part {} of {}", table.title, p + 1, parts.size())))
+            return;
+    std::string& foot = out.text();
+    const std::vector<std::string>& notes = setting.printer.notes();
+    for (std::size_t n = 0; n < notes.size(); ++n) foot += fmt::format("\\par\\noindent\\textsuperscript{{{}}}~{}\n", n + 1, latex_text(notes[n]));
+    for (const std::string& remark : table.remarks) foot += "\\par\\noindent " + latex_text(remark) + '\n';
+    for (const auto& [heading, text] : table.method) foot += "\\par\\noindent\\textbf{" + latex_text(heading) + ".} " + latex_text(text) + '\n';
+    foot += "\\par\\endgroup\n";
 }
 
 } // namespace ullage

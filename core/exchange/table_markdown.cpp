@@ -43,34 +43,36 @@ std::string escaped_line(std::string_view text) {
 
 } // namespace
 
-std::string markdown_table(const Table& table) {
-    const PrintedTable printed = printed_table(table);
-    std::string out;
-    if (!table.title.empty()) out += "# " + escaped(table.title) + "\n\n";
+void markdown_table(const StreamedTable& table, TextPieces& out) {
+    RowPrinter printer(table);
+    if (!table.title.empty()) out.text() += "# " + escaped(table.title) + "\n\n";
     std::string rule = "|";
-    out += '|';
-    for (std::size_t c = 0; c < printed.heads.size(); ++c) {
-        out += ' ' + escaped(printed.heads[c]) + " |";
-        rule += printed.right[c] ? " ---: |" : " --- |";
+    out.text() += '|';
+    for (std::size_t c = 0; c < printer.heads().size(); ++c) {
+        out.text() += ' ' + escaped(printer.heads()[c]) + " |";
+        rule += printer.right()[c] ? " ---: |" : " --- |";
     }
-    out += '\n' + rule + '\n';
-    for (const auto& row : printed.rows) {
-        out += '|';
-        for (const PrintedCell& cell : row) {
-            out += ' ' + escaped(cell.text());
-            if (cell.note != 0) out += fmt::format(" <sup>{}</sup>", cell.note);
-            out += " |";
+    out.text() += '\n' + rule + '\n';
+    const bool whole = table.each_row([&](const TableRow& row) {
+        std::string& line = out.text();
+        line += '|';
+        for (const PrintedCell& cell : printer.print(row)) {
+            line += ' ' + escaped(cell.text());
+            if (cell.note != 0) line += fmt::format(" <sup>{}</sup>", cell.note);
+            line += " |";
         }
-        out += '\n';
-    }
-    if (!printed.notes.empty()) out += '\n';
-    for (std::size_t n = 0; n < printed.notes.size(); ++n)
-        out += fmt::format("<sup>{}</sup> {}  \n", n + 1, escaped(printed.notes[n]));
-    if (!table.remarks.empty()) out += '\n';
-    for (const std::string& remark : table.remarks) out += "- " + escaped_line(remark) + '\n';
-    if (!table.method.empty()) out += "\n## Method\n";
-    for (const auto& [heading, text] : table.method) out += "\n**" + escaped(heading) + ".** " + escaped(text) + '\n';
-    return out;
+        line += '\n';
+        return out.pass_on();
+    });
+    if (!whole) return;
+    std::string& foot = out.text();
+    if (!printer.notes().empty()) foot += '\n';
+    for (std::size_t n = 0; n < printer.notes().size(); ++n)
+        foot += fmt::format("<sup>{}</sup> {}  \n", n + 1, escaped(printer.notes()[n]));
+    if (!table.remarks.empty()) foot += '\n';
+    for (const std::string& remark : table.remarks) foot += "- " + escaped_line(remark) + '\n';
+    if (!table.method.empty()) foot += "\n## Method\n";
+    for (const auto& [heading, text] : table.method) foot += "\n**" + escaped(heading) + ".** " + escaped(text) + '\n';
 }
 
 } // namespace ullage

@@ -38,11 +38,11 @@ std::string without_trailing_spaces(std::string line) {
     return line + '\n';
 }
 
-void append_heads(std::string& out, const PrintedTable& printed, const std::vector<Widths>& widths) {
+void append_heads(std::string& out, const RowPrinter& printer, const std::vector<Widths>& widths) {
     std::vector<std::vector<std::string>> heads;
     std::size_t height = 0;
-    for (std::size_t c = 0; c < printed.heads.size(); ++c) {
-        heads.push_back(broken_head(printed.heads[c], widths[c].whole()));
+    for (std::size_t c = 0; c < printer.heads().size(); ++c) {
+        heads.push_back(broken_head(printer.heads()[c], widths[c].whole()));
         height = std::max(height, heads.back().size());
     }
     for (std::size_t h = 0; h < height; ++h) {
@@ -50,7 +50,7 @@ void append_heads(std::string& out, const PrintedTable& printed, const std::vect
         for (std::size_t c = 0; c < heads.size(); ++c) {
             const std::size_t above = height - heads[c].size();
             const std::string word = h < above ? std::string() : heads[c][h - above];
-            line += padded(padded(word, printed.right[c] ? widths[c].body : 0, printed.right[c]), widths[c].whole(), false);
+            line += padded(padded(word, printer.right()[c] ? widths[c].body : 0, printer.right()[c]), widths[c].whole(), false);
             line += gap;
         }
         out += without_trailing_spaces(std::move(line));
@@ -60,37 +60,46 @@ void append_heads(std::string& out, const PrintedTable& printed, const std::vect
     out += without_trailing_spaces(std::move(rule));
 }
 
+std::vector<Widths> widths_of(const StreamedTable& table, RowPrinter& printer) {
+    std::vector<Widths> widths(printer.heads().size());
+    for (std::size_t c = 0; c < widths.size(); ++c) widths[c].body = widest_word(printer.heads()[c]);
+    table.each_row([&](const TableRow& row) {
+        const std::vector<PrintedCell>& cells = printer.print(row);
+        for (std::size_t c = 0; c < widths.size(); ++c) {
+            widths[c].body = std::max(widths[c].body, display_width(cells[c].text()));
+            widths[c].mark = std::max(widths[c].mark, mark_of(cells[c]).size());
+        }
+        return true;
+    });
+    return widths;
+}
+
 } // namespace
 
-std::string plain_table(const Table& table) {
-    const PrintedTable printed = printed_table(table);
-    std::vector<Widths> widths(printed.heads.size());
-    for (std::size_t c = 0; c < widths.size(); ++c) {
-        for (const auto& row : printed.rows) {
-            widths[c].body = std::max(widths[c].body, display_width(row[c].text()));
-            widths[c].mark = std::max(widths[c].mark, mark_of(row[c]).size());
-        }
-        widths[c].body = std::max(widths[c].body, widest_word(printed.heads[c]));
-    }
-    std::string out;
-    if (!table.title.empty()) out += one_line(table.title) + "\n\n";
-    append_heads(out, printed, widths);
-    for (const auto& row : printed.rows) {
+void plain_table(const StreamedTable& table, TextPieces& out) {
+    RowPrinter printer(table);
+    const std::vector<Widths> widths = widths_of(table, printer);
+    if (!table.title.empty()) out.text() += one_line(table.title) + "\n\n";
+    append_heads(out.text(), printer, widths);
+    const bool whole = table.each_row([&](const TableRow& row) {
+        const std::vector<PrintedCell>& cells = printer.print(row);
         std::string line;
         for (std::size_t c = 0; c < widths.size(); ++c) {
-            line += padded(row[c].text(), widths[c].body, printed.right[c]);
-            line += padded(mark_of(row[c]), widths[c].mark, false);
+            line += padded(cells[c].text(), widths[c].body, printer.right()[c]);
+            line += padded(mark_of(cells[c]), widths[c].mark, false);
             line += gap;
         }
-        out += without_trailing_spaces(std::move(line));
-    }
-    if (!printed.notes.empty()) out += '\n';
-    for (std::size_t n = 0; n < printed.notes.size(); ++n) out += fmt::format("[{}] {}\n", n + 1, printed.notes[n]);
-    if (!table.remarks.empty()) out += '\n';
-    for (const std::string& remark : table.remarks) out += one_line(remark) + '\n';
-    if (!table.method.empty()) out += '\n';
-    for (const auto& [heading, text] : table.method) out += one_line(heading) + ": " + one_line(text) + '\n';
-    return out;
+        out.text() += without_trailing_spaces(std::move(line));
+        return out.pass_on();
+    });
+    if (!whole) return;
+    std::string& foot = out.text();
+    if (!printer.notes().empty()) foot += '\n';
+    for (std::size_t n = 0; n < printer.notes().size(); ++n) foot += fmt::format("[{}] {}\n", n + 1, printer.notes()[n]);
+    if (!table.remarks.empty()) foot += '\n';
+    for (const std::string& remark : table.remarks) foot += one_line(remark) + '\n';
+    if (!table.method.empty()) foot += '\n';
+    for (const auto& [heading, text] : table.method) foot += one_line(heading) + ": " + one_line(text) + '\n';
 }
 
 } // namespace ullage

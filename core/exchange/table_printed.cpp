@@ -10,13 +10,6 @@ namespace ullage {
 
 namespace {
 
-int note_number(std::vector<std::string>& notes, std::string note) {
-    const auto known = std::ranges::find(notes, note);
-    if (known != notes.end()) return static_cast<int>(known - notes.begin()) + 1;
-    notes.push_back(std::move(note));
-    return static_cast<int>(notes.size());
-}
-
 /// What has to be said below the table: how far a value is known when it is not measured, and the reason given.
 std::string note_of(const Quantity& quantity) {
     const std::string reason = one_line(quantity.reason);
@@ -25,43 +18,28 @@ std::string note_of(const Quantity& quantity) {
     return reason.empty() ? kind : kind + ": " + reason;
 }
 
-PrintedCell printed_quantity(const TableColumn& column, Quantity quantity, std::vector<std::string>& notes) {
-    PrintedCell cell;
-    quantity.value = finite(quantity.value);
-    quantity.lower = finite(quantity.lower);
-    quantity.upper = finite(quantity.upper);
-    // A stated number is what it is; only a result or a gap has something to explain.
-    const bool plain = column.content == TableColumn::Content::number && quantity.value && quantity.kind == Kind::measured;
-    const std::string note = plain ? std::string() : note_of(quantity);
-    if (!note.empty()) cell.note = note_number(notes, note);
-    const std::string unit = quantity.unit == column.unit || quantity.unit == "1" ? std::string() : one_line(quantity.unit);
-    quantity.unit.clear();
-    cell.value = quantity_text(quantity, column.decimals);
-    const auto sign = cell.value.find(" ± ");
-    if (sign != std::string::npos) {
-        cell.interval = cell.value.substr(sign + 1);
-        cell.value.resize(sign);
-    }
-    if (quantity.kind != Kind::not_known) {
-        cell.sort_number = quantity.value ? quantity.value : quantity.lower ? quantity.lower : quantity.upper;
-        if (cell.sort_number && !unit.empty()) (cell.interval.empty() ? cell.value : cell.interval) += ' ' + unit;
-    }
-    return cell;
-}
-
-/// The column with the unit that all its cells share, where it has none of its own.
-TableColumn with_common_unit(const Table& table, std::size_t at) {
-    TableColumn column = table.columns[at];
-    if (!has_own_units(column)) return column;
-    std::string common;
-    for (const auto& row : table.rows) {
-        const auto* quantity = std::get_if<Quantity>(&cell_at(row, at));
-        if (!quantity || quantity->unit.empty() || quantity->unit == common) continue;
-        if (!common.empty()) return column;
-        common = quantity->unit;
-    }
-    column.unit = common;
-    return column;
+/// The columns, each with the unit that all its cells share where it has none of its own.
+std::vector<TableColumn> with_common_units(const StreamedTable& table) {
+    std::vector<TableColumn> columns = table.columns;
+    std::vector<std::size_t> open; ///< whose cells agree so far
+    for (std::size_t c = 0; c < columns.size(); ++c)
+        if (has_own_units(columns[c])) open.push_back(c);
+    if (open.empty()) return columns;
+    table.each_row([&](const TableRow& row) {
+        std::erase_if(open, [&](std::size_t c) {
+            const auto* quantity = std::get_if<Quantity>(&cell_at(row, c));
+            std::string& common = columns[c].unit;
+            if (!quantity || quantity->unit.empty() || quantity->unit == common) return false;
+            if (common.empty()) {
+                common = quantity->unit;
+                return false;
+            }
+            common.clear();
+            return true;
+        });
+        return !open.empty();
+    });
+    return columns;
 }
 
 } // namespace
@@ -88,7 +66,7 @@ std::vector<std::string> broken_head(const std::string& head, std::size_t width)
     return lines;
 }
 
-const TableCell& cell_at(const std::vector<TableCell>& row, std::size_t column) {
+const TableCell& cell_at(const TableRow& row, std::size_t column) {
     static const TableCell empty = std::string();
     return column < row.size() ? row[column] : empty;
 }
@@ -101,24 +79,62 @@ bool has_own_units(const TableColumn& column) {
     return column.content != TableColumn::Content::text && column.unit.empty();
 }
 
-PrintedTable printed_table(const Table& table) {
+RowPrinter::RowPrinter(const StreamedTable& table) : columns_(with_common_units(table)), cells_(columns_.size()) {
+    for (const TableColumn& column : columns_) {
+        heads_.push_back(column_head(column));
+        right_.push_back(column.content != TableColumn::Content::text);
+    }
+}
+
+int RowPrinter::note_number(const std::string& note) {
+    const auto [place, is_new] = note_numbers_.try_emplace(note, static_cast<int>(notes_.size()) + 1);
+    if (is_new) notes_.push_back(note);
+    return place->second;
+}
+
+PrintedCell RowPrinter::printed_quantity(const TableColumn& column, Quantity quantity) {
+    PrintedCell cell;
+    quantity.value = finite(quantity.value);
+    quantity.lower = finite(quantity.lower);
+    quantity.upper = finite(quantity.upper);
+    // A stated number is what it is; only a result or a gap has something to explain.
+    const bool plain = column.content == TableColumn::Content::number && quantity.value && quantity.kind == Kind::measured;
+    const std::string note = plain ? std::string() : note_of(quantity);
+    if (!note.empty()) cell.note = note_number(note);
+    const std::string unit = quantity.unit == column.unit || quantity.unit == "1" ? std::string() : one_line(quantity.unit);
+    quantity.unit.clear();
+    cell.value = quantity_text(quantity, column.decimals);
+    const auto sign = cell.value.find(" ± ");
+    if (sign != std::string::npos) {
+        cell.interval = cell.value.substr(sign + 1);
+        cell.value.resize(sign);
+    }
+    if (quantity.kind != Kind::not_known) {
+        cell.sort_number = quantity.value ? quantity.value : quantity.lower ? quantity.lower : quantity.upper;
+        if (cell.sort_number && !unit.empty()) (cell.interval.empty() ? cell.value : cell.interval) += ' ' + unit;
+    }
+    return cell;
+}
+
+const std::vector<PrintedCell>& RowPrinter::print(const TableRow& row) {
+    for (std::size_t c = 0; c < columns_.size(); ++c) {
+        const TableCell& cell = cell_at(row, c);
+        if (const auto* quantity = std::get_if<Quantity>(&cell)) cells_[c] = printed_quantity(columns_[c], *quantity);
+        else cells_[c] = {one_line(std::get<std::string>(cell)), {}, 0, {}};
+    }
+    return cells_;
+}
+
+PrintedTable printed_table(const StreamedTable& table) {
+    RowPrinter printer(table);
     PrintedTable printed;
-    std::vector<TableColumn> columns;
-    for (std::size_t c = 0; c < table.columns.size(); ++c) {
-        columns.push_back(with_common_unit(table, c));
-        printed.heads.push_back(column_head(columns.back()));
-        printed.right.push_back(columns.back().content != TableColumn::Content::text);
-    }
-    for (const auto& row : table.rows) {
-        auto& cells = printed.rows.emplace_back();
-        for (std::size_t c = 0; c < table.columns.size(); ++c) {
-            const TableCell& cell = cell_at(row, c);
-            if (const auto* quantity = std::get_if<Quantity>(&cell))
-                cells.push_back(printed_quantity(columns[c], *quantity, printed.notes));
-            else
-                cells.push_back({one_line(std::get<std::string>(cell)), {}, 0, {}});
-        }
-    }
+    table.each_row([&](const TableRow& row) {
+        printed.rows.push_back(printer.print(row));
+        return true;
+    });
+    printed.heads = printer.heads();
+    printed.right = printer.right();
+    printed.notes = printer.notes();
     return printed;
 }
 

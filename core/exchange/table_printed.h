@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 namespace ullage {
@@ -28,9 +29,34 @@ struct PrintedTable {
     std::vector<std::string> notes; ///< "projected: assumes …"; note 1 comes first; each text once
 };
 
-/// Prints each cell. A unit that all cells of a column share stands in its head; a cell whose unit is not that of its column carries its own. A row
-/// that is shorter than the columns is filled with empty cells; surplus cells are left out.
-[[nodiscard]] PrintedTable printed_table(const Table& table);
+/// Prints a table row by row. A unit that all cells of a column share stands in its head; a cell whose unit is not that of its column carries its
+/// own. A row that is shorter than the columns is filled with empty cells; surplus cells are left out.
+class RowPrinter {
+public:
+    /// Goes through the rows once where a column has no unit of its own.
+    explicit RowPrinter(const StreamedTable& table);
+
+    [[nodiscard]] const std::vector<std::string>& heads() const { return heads_; }
+    [[nodiscard]] const std::vector<bool>& right() const { return right_; }
+    /// The row's cells, for the time until the next.
+    [[nodiscard]] const std::vector<PrintedCell>& print(const TableRow& row);
+    /// Of all rows printed so far; a row that is printed again adds none.
+    [[nodiscard]] const std::vector<std::string>& notes() const { return notes_; }
+
+private:
+    [[nodiscard]] int note_number(const std::string& note);
+    [[nodiscard]] PrintedCell printed_quantity(const TableColumn& column, Quantity quantity);
+
+    std::vector<TableColumn> columns_;
+    std::vector<std::string> heads_;
+    std::vector<bool> right_;
+    std::vector<std::string> notes_;
+    std::unordered_map<std::string, int> note_numbers_;
+    std::vector<PrintedCell> cells_;
+};
+
+/// All of it in memory.
+[[nodiscard]] PrintedTable printed_table(const StreamedTable& table);
 
 /// "delivered energy (Wh)"; without unit or for a fraction (unit "1") the title alone.
 [[nodiscard]] std::string column_head(const TableColumn& column);
@@ -39,7 +65,7 @@ struct PrintedTable {
 [[nodiscard]] std::vector<std::string> broken_head(const std::string& head, std::size_t width);
 
 /// The cell of a row and column; an empty text where the row is too short.
-[[nodiscard]] const TableCell& cell_at(const std::vector<TableCell>& row, std::size_t column);
+[[nodiscard]] const TableCell& cell_at(const TableRow& row, std::size_t column);
 
 /// The number when it is there and finite.
 [[nodiscard]] std::optional<double> finite(const std::optional<double>& number);

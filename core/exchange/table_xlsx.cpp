@@ -40,7 +40,7 @@ struct SheetColumn {
     [[nodiscard]] std::string head() const { return date ? flat.title + ", local" : flat.title; }
 };
 
-std::vector<SheetColumn> sheet_columns(const Table& table) {
+std::vector<SheetColumn> sheet_columns(const TableHead& table) {
     std::vector<SheetColumn> columns;
     for (FlatColumn& flat : flat_columns(table)) {
         const bool instant = flat.part == Part::text && table.columns[flat.column].instant;
@@ -100,12 +100,14 @@ private:
 /// The workbook under construction; libxlsxwriter owns sheets and formats and frees them with the workbook.
 class Book {
 public:
-    /// Its temporary files lie beside it, where they go when it is given up and where there is room if there is any for the workbook.
-    explicit Book(const std::string& path) {
+    /// Its temporary files lie beside it, where they go when it is given up and where there is room if there is any for the workbook. With
+    /// `row_by_row` its cells do not stay in memory: those of a row are written before any of the next.
+    Book(const std::string& path, bool row_by_row) {
         std::string folder = std::filesystem::path(path).parent_path().string();
         if (folder.empty()) folder = ".";
         lxw_workbook_options options{};
         options.tmpdir = folder.data();
+        options.constant_memory = row_by_row ? LXW_TRUE : LXW_FALSE;
         book_ = workbook_new_opt(path.c_str(), &options);
     }
     ~Book() {
@@ -120,6 +122,7 @@ public:
     void take(lxw_error error) {
         if (error_ == LXW_NO_ERROR) error_ = error;
     }
+    [[nodiscard]] bool good() const { return error_ == LXW_NO_ERROR; }
     /// The same of a cell, which is written to `sheet` once.
     void take_cell(const lxw_worksheet* sheet, lxw_error error) {
         take(error);
@@ -211,15 +214,15 @@ void put_date(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, con
     if (date.year >= 1900) book.take_cell(sheet, worksheet_write_datetime(sheet, row, at, &date, book.date()));
 }
 
-void put_cell(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, const Table& table, std::size_t r, const SheetColumn& column) {
+void put_cell(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, const TableHead& table, const TableRow& cells, const SheetColumn& column) {
     const TableColumn& of = table.columns[column.flat.column];
-    const TableCell& cell = cell_at(table.rows[r], column.flat.column);
+    const TableCell& cell = cell_at(cells, column.flat.column);
     if (column.date) {
         put_date(book, sheet, row, at, cell);
         return;
     }
     const bool soft = column.flat.part != Part::value && column.flat.part != Part::text;
-    const FlatCell flat = flat_cell(table, r, column.flat);
+    const FlatCell flat = flat_cell(table, cells, column.flat);
     // A number that is not there leaves its cell empty: the sheet format knows no NaN.
     if (const auto* number = std::get_if<double>(&flat))
         book.take_cell(sheet, worksheet_write_number(sheet, row, at, *number, book.number(decimals_of(of, std::get<Quantity>(cell)), soft)));
@@ -277,7 +280,7 @@ void put_chart(lxw_workbook* book, lxw_worksheet* sheet, const ChartSource& sour
     add_interval_chart(book, sheet, source, row);
 }
 
-void fill_method(Book& book, lxw_worksheet* sheet, const Table& table) {
+void fill_method(Book& book, lxw_worksheet* sheet, const TableHead& table) {
     constexpr std::size_t text_width = 100; // characters
     worksheet_set_column(sheet, 0, 0, 28, nullptr);
     worksheet_set_column(sheet, 1, 1, text_width, nullptr);
@@ -294,43 +297,60 @@ void fill_method(Book& book, lxw_worksheet* sheet, const Table& table) {
     }
 }
 
-/// The first quantity column with a number in it, as columns of the sheet; categories are the first text column.
-std::optional<ChartSource> chart_source(const Table& table, const std::vector<SheetColumn>& columns, const std::string& sheet) {
-    ChartSource source;
-    source.sheet = sheet;
-    source.last_row = table.rows.size();
-    for (std::size_t s = 0; s < columns.size(); ++s) {
-        const FlatColumn& flat = columns[s].flat;
-        const TableColumn& column = table.columns[flat.column];
-        if (flat.part == Part::text && !source.category) source.category = s;
-        if (flat.part != Part::value || column.content != Content::quantity) continue;
-        bool any = false;
-        for (const auto& row : table.rows) {
-            const auto* quantity = std::get_if<Quantity>(&cell_at(row, flat.column));
+/// What the chart asks of the rows: which quantity columns have a number, and which one below zero.
+class ChartNumbers {
+public:
+    explicit ChartNumbers(const TableHead& table) : any_(table.columns.size()), below_zero_(table.columns.size()) {
+        for (std::size_t c = 0; c < table.columns.size(); ++c)
+            if (table.columns[c].content == Content::quantity) columns_.push_back(c);
+    }
+
+    void take(const TableRow& row) {
+        for (const std::size_t c : columns_) {
+            const auto* quantity = std::get_if<Quantity>(&cell_at(row, c));
             if (!quantity) continue;
             for (const auto& number : {finite(quantity->value), finite(quantity->lower), finite(quantity->upper)}) {
-                any = any || number.has_value();
-                source.below_zero = source.below_zero || (number && *number < 0);
+                if (number) any_[c] = true;
+                if (number && *number < 0) below_zero_[c] = true;
             }
         }
-        if (!any) continue;
-        source.value = s;
-        source.lower = s + (has_own_units(column) ? 2 : 1);
-        source.upper = source.lower + 1;
-        source.title = flat.title;
-        return source;
     }
-    return std::nullopt;
-}
+
+    /// The first quantity column with a number in it, as columns of the sheet; categories are the first text column.
+    [[nodiscard]] std::optional<ChartSource> source(const StreamedTable& table, const std::vector<SheetColumn>& columns, const std::string& sheet) const {
+        ChartSource source;
+        source.sheet = sheet;
+        source.last_row = table.row_count;
+        for (std::size_t s = 0; s < columns.size(); ++s) {
+            const FlatColumn& flat = columns[s].flat;
+            if (flat.part == Part::text && !source.category) source.category = s;
+            if (flat.part != Part::value || !any_[flat.column]) continue;
+            source.value = s;
+            source.lower = s + (has_own_units(table.columns[flat.column]) ? 2 : 1);
+            source.upper = source.lower + 1;
+            source.title = flat.title;
+            source.below_zero = below_zero_[flat.column];
+            return source;
+        }
+        return std::nullopt;
+    }
+
+private:
+    std::vector<std::size_t> columns_;
+    std::vector<bool> any_, below_zero_;
+};
+
+/// From so many rows on a workbook is written row by row: its cells would take some kilobytes of memory each row.
+constexpr std::size_t most_rows_in_memory = 10'000;
 
 } // namespace
 
-Result<void> make_xlsx_table(const Table& table, const std::string& path) {
+Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path) {
     const std::vector<SheetColumn> columns = sheet_columns(table);
-    if (table.rows.size() + table.remarks.size() + 2 > LXW_ROW_MAX || columns.size() > LXW_COL_MAX)
+    if (table.row_count + table.remarks.size() + 2 > LXW_ROW_MAX || columns.size() > LXW_COL_MAX)
         return Error{Failure::refused, fmt::format("a sheet of a workbook holds {} rows and {} columns, the table has {} and {}", LXW_ROW_MAX, LXW_COL_MAX,
-                                                    table.rows.size() + table.remarks.size() + 2, columns.size()), path, "export it as csv"};
-    Book book(path);
+                                                    table.row_count + table.remarks.size() + 2, columns.size()), path, "export it as csv"};
+    Book book(path, table.row_count > most_rows_in_memory);
     if (!book.get()) return Error{Failure::io, "there is not enough memory for the workbook", path, "export it as csv"};
     const std::string name = sheet_name(table.title);
     lxw_worksheet* sheet = workbook_add_worksheet(book.get(), name.c_str());
@@ -343,14 +363,21 @@ Result<void> make_xlsx_table(const Table& table, const std::string& path) {
         const auto at = static_cast<lxw_col_t>(s);
         worksheet_set_column(sheet, at, at, width_of(columns[s]), nullptr);
         put_text(book, sheet, 0, at, columns[s].head(), book.head(columns[s].right()));
-        for (std::size_t r = 0; r < table.rows.size(); ++r) put_cell(book, sheet, static_cast<lxw_row_t>(r + 1), at, table, r, columns[s]);
     }
+    lxw_row_t row = 1;
+    ChartNumbers numbers(table);
+    table.each_row([&](const TableRow& cells) {
+        for (std::size_t s = 0; s < columns.size(); ++s) put_cell(book, sheet, row, static_cast<lxw_col_t>(s), table, cells, columns[s]);
+        numbers.take(cells);
+        ++row;
+        return book.good();
+    });
     const bool as_wide_as_page = fits_on_a_page(columns);
     set_up_print(sheet, as_wide_as_page);
-    auto row = static_cast<lxw_row_t>(table.rows.size() + 2);
+    ++row;
     // Not in a column that each page repeats.
     for (const std::string& remark : table.remarks) put_text(book, sheet, row++, as_wide_as_page ? 0 : 1, remark, book.text(true, false));
-    if (const auto source = chart_source(table, columns, name)) put_chart(book.get(), sheet, *source, as_wide_as_page, row + 1);
+    if (const auto source = numbers.source(table, columns, name)) put_chart(book.get(), sheet, *source, as_wide_as_page, row + 1);
     fill_method(book, method, table);
 
     const std::size_t cells[]{book.cells(sheet), book.cells(method)};

@@ -111,18 +111,28 @@ Result<void> replace_file(const std::string& path, const Replacing& replacing,
     return {};
 }
 
-Result<void> write_whole_file(const std::string& path, std::string_view bytes, const Replacing& replacing) {
+Result<void> write_whole_file(const std::string& path, const std::function<bool(const TextTaker& take)>& write, const Replacing& replacing) {
     return replace_file(path, replacing, [&](const std::string& temporary) -> Result<void> {
         const Descriptor file(::open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666));
         if (!file.open()) return system_error(errno, path);
-        std::string_view rest = bytes;
-        while (!rest.empty()) {
-            const ssize_t written = ::write(file.number(), rest.data(), rest.size());
-            if (written < 0 && errno != EINTR) return system_error(errno, path);
-            if (written > 0) rest.remove_prefix(static_cast<std::size_t>(written));
-        }
-        return {};
+        int trouble = 0;
+        const bool whole = write([&](std::string_view rest) {
+            while (!rest.empty()) {
+                const ssize_t written = ::write(file.number(), rest.data(), rest.size());
+                if (written < 0 && errno != EINTR) {
+                    trouble = errno;
+                    return false;
+                }
+                if (written > 0) rest.remove_prefix(static_cast<std::size_t>(written));
+            }
+            return true;
+        });
+        return whole ? Result<void>() : system_error(trouble, path);
     });
+}
+
+Result<void> write_whole_file(const std::string& path, std::string_view bytes, const Replacing& replacing) {
+    return write_whole_file(path, [bytes](const TextTaker& take) { return take(bytes); }, replacing);
 }
 
 Result<std::string> read_whole_file(const std::string& path) {

@@ -3,6 +3,7 @@
 
 #include "base/result.h"
 #include "exchange/replacing.h"
+#include "exchange/text_pieces.h"
 
 #include <functional>
 #include <string>
@@ -17,6 +18,10 @@ namespace ullage {
 /// output_target(), disk_full, io, and those of `make`.
 [[nodiscard]] Result<void> replace_file(const std::string& path, const Replacing& replacing,
                                         const std::function<Result<void>(const std::string& temporary)>& make);
+
+/// replace_file with what `write` gives away piece by piece; it returns false when a piece was not taken.
+[[nodiscard]] Result<void> write_whole_file(const std::string& path, const std::function<bool(const TextTaker& take)>& write,
+                                            const Replacing& replacing = {});
 
 /// replace_file with given bytes.
 [[nodiscard]] Result<void> write_whole_file(const std::string& path, std::string_view bytes, const Replacing& replacing = {});

@@ -40,10 +40,9 @@ struct ReadingValues {
     bool operator==(const ReadingValues&) const = default;
 };
 
-/// A reading as it stands now. `sequence` is the order of entry within its run and breaks ties of time.
+/// A reading as it stands now, one of the RunRecord that holds it: there may be a million, so that none names its run. `sequence` is the order of entry within its run and breaks ties of time.
 struct Reading {
     std::string uuid;
-    std::string run_uuid;
     long sequence = 0;
     ReadingValues values;
     int version = 1;        ///< 1 as entered; each amendment, withdrawal or restoration adds one

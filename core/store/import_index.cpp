@@ -92,16 +92,13 @@ std::optional<int> ImportIndex::number_of(SQLite::Database& database, const RunR
     return std::nullopt;
 }
 
-int ImportIndex::add(SQLite::Database& database, std::int64_t unit_id, std::int64_t run_id, const RunRecord& record, UtcMs created_ms) {
-    const bool known_unit = runs_.contains(unit_id);
-    RunsOfUnit& runs = runs_of(database, unit_id);
+int ImportIndex::add(std::int64_t unit_id, std::int64_t run_id, const RunRecord& record, UtcMs created_ms) {
+    RunsOfUnit& runs = runs_.at(unit_id);
     const auto [count, first_ms] = standing_readings(record.readings);
     const Place place{count > 0 ? first_ms : created_ms, created_ms, run_id};
-    if (known_unit) { // else it has just been read with the others
-        runs.shown.insert(std::ranges::lower_bound(runs.shown, place), place);
-        if (count > 0) runs.alike.emplace(Likeness{static_cast<std::int64_t>(record.run.kind), count, first_ms}, place);
-    }
-    return number_at(runs.shown, place);
+    const auto at = runs.shown.insert(std::ranges::lower_bound(runs.shown, place), place);
+    if (count > 0) runs.alike.emplace(Likeness{static_cast<std::int64_t>(record.run.kind), count, first_ms}, place);
+    return static_cast<int>(at - runs.shown.begin()) + 1;
 }
 
 } // namespace ullage::store

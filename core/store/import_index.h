@@ -37,8 +37,10 @@ public:
 
     void add(const Unit& unit);
     void add(const Meter& meter);
+    /// Has the runs of a unit ready. To be called before one is added, whose readings would else be read again.
+    void know_runs_of(SQLite::Database& database, std::int64_t unit_id) { (void)runs_of(database, unit_id); }
     /// A run with only the readings of `record`, none of them withdrawn, that has just been added. Its number.
-    int add(SQLite::Database& database, std::int64_t unit_id, std::int64_t run_id, const RunRecord& record, UtcMs created_ms);
+    int add(std::int64_t unit_id, std::int64_t run_id, const RunRecord& record, UtcMs created_ms);
 
 private:
     using Place = std::tuple<UtcMs, UtcMs, std::int64_t>; ///< first reading (else creation), creation, row id: the order of a unit's runs

@@ -43,8 +43,10 @@ void fill(std::string& uuid) {
     if (uuid.empty()) uuid = new_uuid();
 }
 
-/// The places of the readings in order of entry. Its numbers start anew in a logbook, since a sheet leaves withdrawn readings out.
+/// The places of the readings in order of entry, empty where they stand in it. Its numbers start anew in a logbook, since a sheet leaves withdrawn
+/// readings out.
 std::vector<std::size_t> order_of_entry(const std::vector<Reading>& readings) {
+    if (std::ranges::is_sorted(readings, {}, &Reading::sequence)) return {};
     std::vector<std::size_t> order(readings.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::ranges::stable_sort(order, {}, [&](std::size_t i) { return readings[i].sequence; });
@@ -58,7 +60,9 @@ Result<void> add_readings(SQLite::Database& database, const RunRecord& record, s
     const std::vector<Uuid> fresh = sorted_uuids(unnamed);
     std::size_t used = 0;
     store::ReadingsInserter inserter(database, run_row, now_ms);
-    for (const std::size_t i : order_of_entry(record.readings)) {
+    const std::vector<std::size_t> order = order_of_entry(record.readings);
+    for (std::size_t entry = 0; entry < record.readings.size(); ++entry) {
+        const std::size_t i = order.empty() ? entry : order[entry];
         const Reading& reading = record.readings[i];
         if (!reading.uuid.empty() && store::find_reading(database, reading.uuid)) return known_already;
         const std::string uuid = reading.uuid.empty() ? uuid_text(fresh[used++]) : reading.uuid;
@@ -115,6 +119,7 @@ Result<void> Logbook::Impl::bring_in(const RunRecord& record, RunRecord& added) 
         added.run.unit_uuid = added.unit.uuid;
         if (added.run.created_ms == 0) added.run.created_ms = now_ms;
         unit_row = *store::unit_id(database(), added.unit.uuid);
+        index->know_runs_of(database(), unit_row);
         run_row = store::insert_run(database(), added.run, unit_row, meter_row);
         return add_readings(database(), record, run_row, now_ms, known_already("reading"), added.readings.empty() ? nullptr : &added.readings);
     }, Settling::within_seconds);
@@ -126,7 +131,7 @@ Result<void> Logbook::Impl::bring_in(const RunRecord& record, RunRecord& added) 
     return store::guarded(path, [&]() -> Result<void> {
         if (new_unit) index->add(added.unit);
         if (new_meter) index->add(*added.meter);
-        added.number = index->add(database(), unit_row, run_row, record, added.run.created_ms);
+        added.number = index->add(unit_row, run_row, record, added.run.created_ms);
         import_index = std::move(index);
         return {};
     });
@@ -135,7 +140,6 @@ Result<void> Logbook::Impl::bring_in(const RunRecord& record, RunRecord& added) 
 Result<RunRecord> Logbook::import(const RunRecord& record) {
     RunRecord added = record;
     if (auto done = impl_->bring_in(record, added); !done) return done.error();
-    for (Reading& reading : added.readings) reading.run_uuid = added.run.uuid;
     sort_by_time(added.readings);
     return added;
 }

@@ -20,7 +20,7 @@ Result<Photo> Logbook::add_photo(const std::string& run_uuid, const std::string&
         if (!reading_uuid.empty()) {
             const auto reading = store::find_reading(database, reading_uuid);
             if (!reading) return impl_->not_found("reading");
-            if (reading->reading.run_uuid != run_uuid)
+            if (reading->run_uuid != run_uuid)
                 return Error{Failure::refused, "the reading is of another run", photo.file_name, "choose a reading of this run"};
             added.reading_uuid = reading_uuid;
         }

@@ -10,10 +10,10 @@ namespace ullage {
 
 namespace {
 
-/// Ties a waiting photo to a reading. Refused when it does not wait.
-Result<void> tie(SQLite::Database& database, const std::string& photo_uuid, const Reading& reading, UtcMs now_ms) {
+/// Ties a waiting photo to a reading of the run. Refused when it does not wait.
+Result<void> tie(SQLite::Database& database, const std::string& photo_uuid, const std::string& run_uuid, const Reading& reading, UtcMs now_ms) {
     auto stored = store::find_photo(database, photo_uuid);
-    if (!stored || stored->photo.run_uuid != reading.run_uuid || stored->photo.withdrawn || stored->photo.reading_uuid)
+    if (!stored || stored->photo.run_uuid != run_uuid || stored->photo.withdrawn || stored->photo.reading_uuid)
         return Error{Failure::refused, "a photo no longer waits for this entry; nothing was recorded", {}, "look at the photos, then record again"};
     stored->photo.reading_uuid = reading.uuid;
     ++stored->photo.version;
@@ -31,11 +31,10 @@ Result<Reading> Logbook::record(const std::string& run_uuid, const ReadingValues
         if (!run) return impl_->not_found("run");
         Reading reading;
         reading.uuid = new_uuid();
-        reading.run_uuid = run_uuid;
         reading.values = values;
         store::insert_reading(impl_->database(), reading, *run, impl_->clock->now_ms());
         for (const std::string& photo_uuid : photo_uuids)
-            if (auto tied = tie(impl_->database(), photo_uuid, reading, impl_->clock->now_ms()); !tied) return tied.error();
+            if (auto tied = tie(impl_->database(), photo_uuid, run_uuid, reading, impl_->clock->now_ms()); !tied) return tied.error();
         return reading;
     });
 }

@@ -2,6 +2,7 @@
 #include "store/photo_check.h"
 
 #include "base/number.h"
+#include "model/jpeg_head.h"
 
 #include <boost/crc.hpp>
 
@@ -30,30 +31,9 @@ std::int64_t big_endian(std::string_view bytes, std::size_t at, int count) {
 constexpr std::string_view jpeg_start = "\xff\xd8\xff";
 constexpr std::string_view png_signature = "\x89PNG\r\n\x1a\n";
 
-/// The markers SOF0 to SOF15, without DHT, JPG and DAC, which stand among them (ITU-T T.81, table B.1).
-bool starts_frame(std::int64_t marker) {
-    return marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc;
-}
-
-/// From the frame header; nothing where it is not reached through whole segments.
 std::optional<Size> jpeg_size(std::string_view bytes) {
-    std::size_t at = 2;
-    for (;;) {
-        if (at + 4 > bytes.size() || byte_at(bytes, at) != 0xff) return std::nullopt;
-        const std::int64_t marker = byte_at(bytes, at + 1);
-        if (marker == 0xff) { // a fill byte
-            ++at;
-            continue;
-        }
-        const auto length = static_cast<std::size_t>(big_endian(bytes, at + 2, 2));
-        // A scan, or the image's end, before any frame header.
-        if (marker == 0xda || marker == 0xd9 || length < 2 || at + 2 + length > bytes.size()) return std::nullopt;
-        if (starts_frame(marker)) {
-            if (length < 8) return std::nullopt;
-            return Size{big_endian(bytes, at + 7, 2), big_endian(bytes, at + 5, 2)};
-        }
-        at += 2 + length;
-    }
+    const auto head = jpeg_head(bytes);
+    return head ? std::optional(Size{head->width, head->height}) : std::nullopt;
 }
 
 /// From the IHDR chunk; nothing where it is cut off or its CRC does not fit.

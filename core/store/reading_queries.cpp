@@ -9,10 +9,10 @@ namespace ullage::store {
 
 namespace {
 
-const std::string select_readings = "SELECT current.id, current.run_id, current.uuid, runs.uuid, sequence, "
-                                    "version, current.withdrawn, time_ms, "
-                                    "gauge_percent, register_wh, meter_w, display_w, mark, remark "
-                                    "FROM current_readings AS current JOIN runs ON runs.id = current.run_id ";
+const std::string reading_columns = "current.id, current.run_id, current.uuid, sequence, version, current.withdrawn, time_ms, "
+                                    "gauge_percent, register_wh, meter_w, display_w, mark, remark";
+const std::string from_readings = " FROM current_readings AS current ";
+const std::string with_runs = "JOIN runs ON runs.id = current.run_id ";
 
 const std::string in_order = " ORDER BY current.run_id, time_ms, sequence";
 
@@ -21,14 +21,13 @@ struct ReadingRow {
     StoredReading stored;
 };
 
-ReadingRow reading_in(SQLite::Statement& statement) {
-    Row row(statement);
+/// The next columns, reading_columns.
+ReadingRow reading_in(Row& row) {
     ReadingRow found;
     found.stored.id = row.integer();
     found.run_id = row.integer();
     Reading& reading = found.stored.reading;
     reading.uuid = row.text();
-    reading.run_uuid = row.text();
     reading.sequence = static_cast<long>(row.integer());
     reading.version = static_cast<int>(row.integer());
     reading.withdrawn = row.flag();
@@ -65,16 +64,15 @@ std::map<std::int64_t, std::vector<Reading>> room_for_readings(SQLite::Database&
 /// Every reading in one pass along the file: asking for the newest version of each and for its place in time costs several times as much.
 std::map<std::int64_t, std::vector<Reading>> all_readings_by_run(SQLite::Database& database) {
     // CROSS JOIN keeps the order of the tables, so that the versions come as they lie and need no sorting.
-    SQLite::Statement query(database, "SELECT readings.id, readings.run_id, readings.uuid, runs.uuid, sequence, "
-                                      "version, versions.withdrawn, time_ms, "
+    SQLite::Statement query(database, "SELECT readings.id, readings.run_id, readings.uuid, sequence, version, versions.withdrawn, time_ms, "
                                       "gauge_percent, register_wh, meter_w, display_w, mark, remark "
-                                      "FROM reading_versions AS versions CROSS JOIN readings ON readings.id = versions.reading_id "
-                                      "CROSS JOIN runs ON runs.id = readings.run_id ORDER BY versions.reading_id, version");
+                                      "FROM reading_versions AS versions CROSS JOIN readings ON readings.id = versions.reading_id ORDER BY versions.reading_id, version");
     std::map<std::int64_t, std::vector<Reading>> found = room_for_readings(database);
     std::int64_t last_id = -1, last_run = -1;
     std::vector<Reading>* of_run = nullptr;
     while (query.executeStep()) {
-        ReadingRow row = reading_in(query);
+        Row columns(query);
+        ReadingRow row = reading_in(columns);
         if (row.stored.id == last_id) {
             of_run->back() = std::move(row.stored.reading); // a later version takes the place of the one before
             continue;
@@ -103,10 +101,13 @@ ReadingValues values_in(Row& row) {
 }
 
 std::optional<StoredReading> find_reading(SQLite::Database& database, const std::string& uuid) {
-    SQLite::Statement query(database, select_readings + "WHERE current.uuid = ?1");
+    SQLite::Statement query(database, "SELECT " + reading_columns + ", runs.uuid" + from_readings + with_runs + "WHERE current.uuid = ?1");
     Binder(query).text(uuid);
     if (!query.executeStep()) return std::nullopt;
-    return reading_in(query).stored;
+    Row row(query);
+    StoredReading found = reading_in(row).stored;
+    found.run_uuid = row.text();
+    return found;
 }
 
 void insert_reading(SQLite::Database& database, Reading& reading, std::int64_t run_id, UtcMs written_ms) {
@@ -153,32 +154,37 @@ long ReadingsInserter::add(const std::string& uuid, const ReadingValues& values,
 }
 
 bool has_readings(SQLite::Database& database, std::int64_t run_id, const std::vector<Reading>& readings) {
-    SQLite::Statement query(database, select_readings + "WHERE current.run_id = ?1 AND current.withdrawn = 0" + in_order);
+    SQLite::Statement query(database, "SELECT " + reading_columns + from_readings + "WHERE current.run_id = ?1 AND current.withdrawn = 0" + in_order);
     Binder(query).integer(run_id);
     for (const Reading& reading : readings) {
         if (reading.withdrawn) continue;
-        if (!query.executeStep() || reading_in(query).stored.reading.values != reading.values) return false;
+        if (!query.executeStep()) return false;
+        Row row(query);
+        if (reading_in(row).stored.reading.values != reading.values) return false;
     }
     return !query.executeStep();
 }
 
 std::vector<Reading> run_readings(SQLite::Database& database, std::int64_t run_id) {
-    SQLite::Statement query(database, select_readings + "WHERE current.run_id = ?1" + in_order);
+    SQLite::Statement query(database, "SELECT " + reading_columns + from_readings + "WHERE current.run_id = ?1" + in_order);
     Binder(query).integer(run_id);
     std::vector<Reading> readings;
-    while (query.executeStep())
-        readings.push_back(reading_in(query).stored.reading);
+    while (query.executeStep()) {
+        Row row(query);
+        readings.push_back(std::move(reading_in(row).stored.reading));
+    }
     return readings;
 }
 
 std::map<std::int64_t, std::vector<Reading>> readings_by_run(SQLite::Database& database,
                                                              std::optional<std::int64_t> unit_id) {
     if (!unit_id) return all_readings_by_run(database);
-    SQLite::Statement query(database, select_readings + "WHERE runs.unit_id = ?1" + in_order);
+    SQLite::Statement query(database, "SELECT " + reading_columns + from_readings + with_runs + "WHERE runs.unit_id = ?1" + in_order);
     Binder(query).integer(*unit_id);
     std::map<std::int64_t, std::vector<Reading>> found;
     while (query.executeStep()) {
-        ReadingRow row = reading_in(query);
+        Row columns(query);
+        ReadingRow row = reading_in(columns);
         found[row.run_id].push_back(std::move(row.stored.reading));
     }
     return found;

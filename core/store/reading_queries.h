@@ -22,6 +22,7 @@ class Row;
 struct StoredReading {
     std::int64_t id = 0;
     Reading reading;
+    std::string run_uuid{}; ///< only where one reading was asked for
 };
 
 /// Reads the next seven columns: time_ms, gauge_percent, register_wh, meter_w, display_w, mark, remark.

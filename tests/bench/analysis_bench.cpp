@@ -81,7 +81,6 @@ RunRecord long_run(std::size_t count) {
         }
         Reading& reading = record.readings[i];
         reading.uuid = "00000000-0000-4000-8000-" + std::to_string(100'000'000'000 + i);
-        reading.run_uuid = record.run.uuid;
         reading.sequence = static_cast<long>(i) + 1;
         reading.values.time_ms = 1'810'310'400'000 + static_cast<UtcMs>(static_cast<double>(i) * step_ms);
         reading.values.gauge_percent = std::floor(100 * (1 - stored_share) + 0.5);

@@ -25,6 +25,26 @@ inline std::string bare_jpeg(int width = 8, int height = 8, std::size_t filler =
            big_endian(static_cast<std::uint32_t>(width), 2) + "\x01\x01\x11\x00"s + std::string(filler, 'x') + "\xff\xd9"s;
 }
 
+/// A JPEG segment (ITU-T T.81, B.1.1.4): marker, length, parameters.
+inline std::string jpeg_segment(char marker, const std::string& parameters) {
+    return std::string("\xff") + marker + big_endian(static_cast<std::uint32_t>(parameters.size() + 2), 2) + parameters;
+}
+
+/// A grey JPEG of three components that a decoder takes (ITU-T T.81, B.2), whose frame has this marker, luminance sampled twice as finely each way, and
+/// whose one scan holds the DC coefficients of the first `scanned` components. Nothing but the headers and a few bits: a decoder fills up the rest.
+inline std::string grey_jpeg(char frame_marker, int width, int height, int scanned = 3) {
+    using namespace std::string_literals;
+    const auto number = [](int value, int count) { return big_endian(static_cast<std::uint32_t>(value), count); };
+    const bool progressive = frame_marker == '\xc2';
+    std::string scan = number(scanned, 1);
+    for (int component = 1; component <= scanned; ++component) scan += number(component, 1) + '\0';
+    scan += progressive ? "\0\0\0"s : "\0\x3f\0"s;
+    const std::string one_code = "\1"s + std::string(15, '\0') + '\0'; // the code 0, which says: no difference, or no coefficient left
+    return "\xff\xd8"s + jpeg_segment('\xdb', '\0' + std::string(64, '\1')) +
+           jpeg_segment(frame_marker, "\x08"s + number(height, 2) + number(width, 2) + "\x03\x01\x22\x00\x02\x11\x00\x03\x11\x00"s) +
+           jpeg_segment('\xc4', "\x00"s + one_code + "\x10"s + one_code) + jpeg_segment('\xda', scan) + std::string(16, '\0') + "\xff\xd9"s;
+}
+
 inline std::string png_chunk(const std::string& type, const std::string& data) {
     boost::crc_32_type crc;
     crc.process_bytes((type + data).data(), type.size() + data.size());

@@ -31,7 +31,6 @@ public:
         Reading reading;
         reading.sequence = static_cast<long>(record_.readings.size()) + 1;
         reading.uuid = "r" + std::to_string(reading.sequence);
-        reading.run_uuid = "run";
         reading.values.time_ms = moment_ms(hours);
         reading.values.gauge_percent = gauge_percent;
         reading.values.register_wh = register_wh;

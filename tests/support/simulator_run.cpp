@@ -160,7 +160,6 @@ private:
                                                 : std::max(event.noted_ms, readings.back().values.time_ms);
         Reading reading;
         reading.uuid = identifiers_.uuid();
-        reading.run_uuid = result_.record.run.uuid;
         reading.sequence = static_cast<long>(readings.size()) + 1;
         reading.values.time_ms = noted_ms;
         reading.values.mark = planned.mark;

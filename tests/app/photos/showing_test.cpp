@@ -157,6 +157,19 @@ TEST_F(PhotosTest, a_photo_of_many_pixels_is_halved_while_it_is_decoded_and_says
     EXPECT_LE(std::int64_t{shown.fitted.width()} * shown.fitted.height(), photo_fitted_pixels);
 }
 
+TEST_F(PhotosTest, a_jpeg_whose_decoder_keeps_all_of_it_is_shown_within_the_memory_of_one_picture_or_not_at_all) {
+    // libjpeg keeps 3 bytes a pixel of such a picture, whatever size is asked for: 300 MB.
+    const ShownPhoto huge = photo_image(grey_jpeg('\xc2', 10'000, 10'000), PhotoFormat::jpeg);
+    EXPECT_TRUE(huge.too_large);
+    EXPECT_TRUE(huge.image.isNull());
+    EXPECT_EQ(huge.whole, QSize(10'000, 10'000));
+    EXPECT_TRUE(photo_image(grey_jpeg('\xc0', 10'000, 10'000, 1), PhotoFormat::jpeg, {72, 54}).too_large) << "a scan for each component";
+    // 216 MB leave room for 13 megapixels, so 18 are halved once more.
+    EXPECT_EQ(photo_image(grey_jpeg('\xc2', 9000, 8000), PhotoFormat::jpeg).image.size(), QSize(2250, 2000));
+    EXPECT_EQ(photo_image(grey_jpeg('\xc2', 3000, 2000), PhotoFormat::jpeg).image.size(), QSize(3000, 2000));
+    EXPECT_EQ(photo_image(grey_jpeg('\xc0', 10'000, 10'000), PhotoFormat::jpeg).image.size(), QSize(5000, 5000)) << "one scan is decoded as it comes";
+}
+
 TEST_F(PhotosTest, a_photo_is_decoded_as_the_format_it_is_kept_under_and_as_no_other) {
     QByteArray png;
     QBuffer buffer(&png);

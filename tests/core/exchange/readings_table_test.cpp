@@ -44,8 +44,8 @@ TEST(TableOfRuns, every_row_says_which_run_it_is_of_and_remarks_do_too) {
 }
 
 TEST(TableOfRuns, no_runs_give_the_columns_without_rows) {
-    const Table table = table_of_runs(RunTable::intervals, {}, {});
-    EXPECT_TRUE(table.rows.empty());
+    const StreamedTable table = table_of_runs(RunTable::intervals, {}, {});
+    EXPECT_TRUE(collected(table).rows.empty());
     EXPECT_EQ(table.columns.size(), 12u);
     EXPECT_EQ(table_text(table, TableFormat::csv).find("unit,maker,run,from,to,hours"), 0u);
 }

@@ -37,7 +37,7 @@ inline Table scenario_table_of_runs(RunTable which) {
         records.push_back(&scenario.records[r]);
         analyses.push_back(&scenario.analyses[r]);
     }
-    return table_of_runs(which, records, analyses);
+    return collected(table_of_runs(which, records, analyses));
 }
 
 /// Every kind of table that the program exports, and one whose texts attack each format.

@@ -39,7 +39,7 @@ inline std::string xml_decoded(std::string text) {
 }
 
 /// All cells with content of a sheet (numbered from 1), by address such as "B2". Knows what a plain workbook needs:
-/// shared strings and numbers; anything else, such as a formula, is in the raw XML only.
+/// shared strings, strings in their cells and numbers; anything else, such as a formula, is in the raw XML only.
 inline std::map<std::string, XlsxCell> xlsx_cells(const std::string& path, int sheet) {
     std::vector<std::string> strings;
     const std::string shared = xlsx_member(path, "xl/sharedStrings.xml");
@@ -55,6 +55,11 @@ inline std::map<std::string, XlsxCell> xlsx_cells(const std::string& path, int s
         const std::string cell = between(xml, "<c r=\"", "</c>", at);
         if (at == std::string::npos) break;
         std::size_t value_at = 0;
+        if (cell.substr(0, cell.find('>')).find("t=\"inlineStr\"") != std::string::npos) {
+            value_at = cell.find("<t");
+            cells[cell.substr(0, cell.find('"'))] = {true, xml_decoded(between(cell, ">", "</t>", value_at))};
+            continue;
+        }
         const std::string value = between(cell, "<v>", "</v>", value_at);
         const bool is_text = cell.substr(0, cell.find('>')).find("t=\"s\"") != std::string::npos;
         cells[cell.substr(0, cell.find('"'))] = {is_text, is_text ? strings.at(std::stoul(value)) : value};

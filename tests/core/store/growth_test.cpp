@@ -82,6 +82,20 @@ TEST_F(Growth, an_import_and_a_reading_of_a_long_sheet_cost_in_proportion_to_its
     EXPECT_LT(static_cast<double>(reading[1]), in_proportion * static_cast<double>(reading[0]));
 }
 
+TEST_F(Growth, the_first_run_of_a_unit_costs_no_more_than_a_later_one) {
+    std::array<std::int64_t, 2> cost{}; // of a unit that is new, and of one whose runs are known
+    for (const bool known : {false, true}) {
+        Logbook logbook = take(Logbook::in_memory(clock));
+        if (known) take(logbook.import_run(sheet(0, 1, 3)));
+        const RunRecord run = sheet(1, 1, 800);
+        instructions = 0;
+        EXPECT_EQ(take(logbook.number_of(run)), std::nullopt);
+        take(logbook.import_run(run));
+        cost[known] = instructions;
+    }
+    EXPECT_LT(static_cast<double>(cost[0]), 1.05 * static_cast<double>(cost[1])) << "else its readings are read again as soon as they are there";
+}
+
 TEST_F(Growth, what_is_known_of_a_series_of_imports_is_forgotten_when_anything_else_changes) {
     Logbook logbook = take(Logbook::in_memory(clock));
     const RunRecord first = sheet(0, 1, 3), second = sheet(1, 1, 3);
