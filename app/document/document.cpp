@@ -76,9 +76,7 @@ void Document::State::keep_late_drafts() {
 void Document::close() {
     if (!state_->book) return;
     undo_stack_.clear();
-    state_->analyses.clear();
-    state_->unit_fits.clear();
-    state_->forecasts.clear();
+    state_->casebook.set_runs({});
     state_->records.clear();
     state_->record_at.clear();
     state_->records_of.clear();

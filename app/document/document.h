@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "casebook/casebook.h"
 #include "document/logbook_content.h"
-#include "unit/between_runs.h"
-#include "run_analysis/run_analysis.h"
-#include "forecast/forecast.h"
 #include "measure/load_statistics.h"
 #include "store/logbook.h"
 #include "trace/log_follow.h"
@@ -72,6 +70,8 @@ public:
     [[nodiscard]] const Meter* meter(const std::string& uuid) const;
     [[nodiscard]] const std::vector<LoadList>& loadLists() const; ///< in order of name
     [[nodiscard]] const LoadList* loadList(const std::string& uuid) const;
+    /// What all runs say, for whoever asks more than the window's thread may wait for; any thread, as long as the document lives.
+    [[nodiscard]] const Casebook& casebook() const;
     /// Analysis of a run, a projection through an earlier run's gauge curve where there is one; computed once after each
     /// change. Precondition: run(run_uuid) is not null.
     [[nodiscard]] const RunAnalysis& analysis(const std::string& run_uuid) const;

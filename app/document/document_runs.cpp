@@ -129,7 +129,6 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
         const QString words = QStringLiteral("import %1 of %2").arg(kind_word(records[i].run.kind), QString::fromStdString(records[i].unit.name));
         undo_stack_.push(new StoreCommand(*state_, words, own, run_withdrawn(run.run_uuid, false), run_withdrawn(run.run_uuid, true)));
     }
-    state_->forget(change);
     if (outcome) {
         state_->units = std::move(fresh.units);
         state_->meters = std::move(fresh.meters);

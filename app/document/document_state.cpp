@@ -4,7 +4,6 @@
 #include "document/same_record.h"
 
 #include <algorithm>
-#include <set>
 #include <utility>
 
 namespace ullage {
@@ -31,9 +30,6 @@ void Document::State::take_over(OpenedLogbook opened) {
     document.undo_stack_.clear();
     displaced_told = false;
     unsettled_told.clear();
-    analyses.clear();
-    unit_fits.clear();
-    forecasts.clear();
     path = opened.book.path();
     book.emplace(std::move(opened.book));
     held = HeldFile(path);
@@ -50,32 +46,7 @@ void Document::State::push(const QString& text, const Change& change, StoreComma
     applied(change);
 }
 
-void Document::State::forget(const Change& change) {
-    if (change.runs && change.units_of_runs.empty()) {
-        unit_fits.clear();
-        forecasts.clear();
-        analyses.clear();
-        return;
-    }
-    // A unit's fit rests on its claims, its runs and their meters, which its runs carry with them; forecasts and projections rest on it.
-    std::set<std::string> units_changed(change.units_of_runs.begin(), change.units_of_runs.end());
-    for (const auto& uuid : change.readings)
-        if (const auto* record = document.run(uuid)) units_changed.insert(record->unit.uuid);
-    for (const auto& uuid : units_changed) {
-        unit_fits.erase(uuid);
-        for (const auto* record : document.runs(uuid)) {
-            forecasts.erase(record->run.uuid);
-            const auto known = analyses.find(record->run.uuid);
-            if (known == analyses.end()) continue;
-            const RunAnalysis& analysis = known->second;
-            if (analysis.energy.usable_fraction.kind == Kind::projected || !analysis.curve_run_uuid.empty()) analyses.erase(known);
-        }
-    }
-    for (const auto& uuid : change.readings) analyses.erase(uuid);
-}
-
 void Document::State::applied(const Change& change) {
-    forget(change);
     Result<void> outcome;
     const auto also = [&outcome](Result<void> step) {
         if (outcome && !step) outcome = std::move(step);
@@ -170,7 +141,6 @@ Result<void> Document::State::read_runs(const std::vector<std::string>& unit_uui
         if (!read) return read.error();
         put_runs(read.value());
     }
-    std::erase_if(analyses, [this](const auto& entry) { return !record_at.contains(entry.first); });
     return {};
 }
 
@@ -180,6 +150,7 @@ Result<void> Document::State::read_run(const std::string& run_uuid) {
     auto read = book->run_record(run_uuid);
     if (!read) return read.error();
     records[at->second] = std::make_shared<const RunRecord>(std::move(read).value());
+    casebook.set_runs(records);
     return {};
 }
 
@@ -212,6 +183,7 @@ void Document::State::keep_runs(SharedRuns read) {
         // Runs of a unit stand together.
         ++records_of.try_emplace(records[i]->unit.uuid, i, 0).first->second.second;
     }
+    casebook.set_runs(records);
 }
 
 } // namespace ullage

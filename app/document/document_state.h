@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "casebook/casebook.h"
 #include "document/document.h"
 #include "document/logbook_content.h"
 #include "document/store_command.h"
@@ -50,8 +51,6 @@ struct Document::State final : CommandHost {
     void put_runs(const std::map<std::string, SharedRuns>& fresh);
     /// Takes over all runs; those that are as they were stay the same objects.
     void keep_runs(SharedRuns read);
-    /// What rests on what changed is computed anew when it is asked for.
-    void forget(const Change& change);
     void announce(const Change& change, bool runs);
 
     Document& document;
@@ -66,9 +65,7 @@ struct Document::State final : CommandHost {
     SharedRuns records; ///< in the order of Document::runs()
     std::map<std::string, std::size_t> record_at;   ///< run uuid to place in `records`
     std::map<std::string, std::pair<std::size_t, std::size_t>> records_of; ///< unit uuid to its first place in `records` and how many
-    std::map<std::string, RunAnalysis> analyses;    ///< of runs that were asked for since their last change
-    std::map<std::string, UnitFit> unit_fits;       ///< of units that were asked for since the last change
-    std::map<std::string, RunForecast> forecasts;   ///< of runs that were asked for since the last change
+    Casebook casebook{[this](const std::string& reading_uuid) { return document.history(reading_uuid); }}; ///< what `records` say
     bool importing = false;
     bool displaced_told = false;
     std::string unsettled_told; ///< what kept the last entries from the file, so that it is said once

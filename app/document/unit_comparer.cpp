@@ -2,7 +2,6 @@
 #include "document/unit_comparer.h"
 
 #include "document/same_record.h"
-#include "unit/curve_projection.h"
 #include "comparison/joined_records.h"
 
 #include <QDir>
@@ -40,7 +39,7 @@ struct UnitComparer::Joined {
     std::vector<SharedRuns> units;
     std::map<std::string, std::string> source_of;
     std::vector<std::string> notices;
-    std::unordered_map<std::string, std::shared_ptr<const RunRecord>> runs; ///< by uuid
+    Casebook casebook; ///< of all of them
 };
 
 /// Units on their way through the threads. It holds their runs, so that the document may go on.
@@ -73,7 +72,6 @@ UnitComparer::~UnitComparer() = default;
 
 void UnitComparer::forgetJoined() {
     joined_.reset();
-    analyses_.clear();
 }
 
 Result<OtherLogbook> UnitComparer::look_into(const QString& path) const {
@@ -143,15 +141,17 @@ const UnitComparer::Joined& UnitComparer::joined() {
     const auto together = std::make_shared<JoinedRecords>(join_runs(sources));
     joined_->source_of = together->source_of;
     joined_->notices = together->notices;
+    SharedRuns all;
     for (const UnitRuns& runs : runs_by_unit(together->runs)) {
         SharedRuns& unit = joined_->units.emplace_back();
         for (const RunRecord* run : runs) {
             const auto found = shared.find(run);
             // A run whose unit is known otherwise elsewhere is a copy, which the joined records own.
             unit.push_back(found != shared.end() ? found->second : std::shared_ptr<const RunRecord>(together, run));
-            joined_->runs.emplace(run->run.uuid, unit.back());
+            all.push_back(unit.back());
         }
     }
+    joined_->casebook.set_runs(std::move(all));
     return *joined_;
 }
 
@@ -219,26 +219,14 @@ void UnitComparer::finish(const Work* work) {
 
 const std::vector<std::string>& UnitComparer::notices() { return joined().notices; }
 
-const RunRecord* UnitComparer::run(const std::string& run_uuid) {
-    const auto found = joined().runs.find(run_uuid);
-    return found == joined().runs.end() ? nullptr : found->second.get();
+const Casebook& UnitComparer::casebook() {
+    // What the document's own casebook has worked out need not be worked out again.
+    return joined().source_of.empty() ? document_.casebook() : joined().casebook;
 }
 
-const RunAnalysis& UnitComparer::analysis(const std::string& run_uuid) {
-    if (joined().source_of.empty()) return document_.analysis(run_uuid);
-    if (const auto known = analyses_.find(run_uuid); known != analyses_.end()) return known->second;
-    const RunRecord& record = *run(run_uuid);
-    RunAnalysis analysis = analyse_run(record);
-    if (analysis.energy.usable_fraction.kind == Kind::projected) {
-        // Only a projection asks what the unit's other runs say.
-        std::vector<RunRecord> runs;
-        for (const SharedRuns& unit : joined().units)
-            if (unit.front()->unit.uuid == record.unit.uuid)
-                for (const auto& other : unit) runs.push_back(*other);
-        project_through_curve(record, fit_unit(runs), analysis);
-    }
-    return analyses_.emplace(run_uuid, std::move(analysis)).first->second;
-}
+const RunRecord* UnitComparer::run(const std::string& run_uuid) { return casebook().run(run_uuid).get(); }
+
+const RunAnalysis& UnitComparer::analysis(const std::string& run_uuid) { return *casebook().analysis(run_uuid); }
 
 Result<std::vector<ReadingHistory>> UnitComparer::histories(const std::string& run_uuid) {
     std::vector<ReadingHistory> histories;

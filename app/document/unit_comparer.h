@@ -57,6 +57,8 @@ public:
     /// Sentences on runs that several logbooks hold, and on claims that differ between them.
     [[nodiscard]] const std::vector<std::string>& notices();
 
+    /// What the runs of all logbooks say. Valid until the next change of anything.
+    [[nodiscard]] const Casebook& casebook();
     /// A run of any of the logbooks; null when there is none.
     [[nodiscard]] const RunRecord* run(const std::string& run_uuid);
     /// Its analysis, a projection through the gauge curve of an earlier run of its unit where there is one. Precondition: run() is not null. Valid
@@ -96,7 +98,6 @@ private:
     std::vector<OtherLogbook> logbooks_;
     std::unique_ptr<Joined> joined_;
     std::array<KeptUnits, 2> kept_;
-    std::map<std::string, RunAnalysis> analyses_; ///< while there are other logbooks; the document has its own
     std::unique_ptr<Work> work_;
     QTimer* progress_timer_;
 };

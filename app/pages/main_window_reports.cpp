@@ -28,14 +28,9 @@ constexpr std::size_t most_reported_rows = 100; ///< of a comparison
 
 /// A run of the document with the histories of its changed readings.
 Result<ReportedRun> reported(const Document& document, const std::string& run_uuid) {
-    ReportedRun run{document.run(run_uuid), &document.analysis(run_uuid), std::vector<ReadingHistory>()};
-    for (const Reading& reading : run.record->readings) {
-        if (reading.version < 2) continue;
-        auto versions = document.history(reading.uuid);
-        if (!versions) return versions.error();
-        run.histories->push_back({reading.uuid, std::move(versions).value()});
-    }
-    return run;
+    auto histories = document.casebook().histories(run_uuid);
+    if (!histories) return histories.error();
+    return ReportedRun{document.run(run_uuid), &document.analysis(run_uuid), std::move(histories).value()};
 }
 
 ReportOptions options_now(const Document& document) {

@@ -22,12 +22,12 @@ namespace {
 /// Runs as they were when they were asked for, whatever becomes of the document while a table of them is shown.
 struct KeptRuns {
     std::vector<std::shared_ptr<const RunRecord>> records;
-    std::vector<RunAnalysis> analyses;
+    std::vector<std::shared_ptr<const RunAnalysis>> analyses;
 
     KeptRuns(const Document& document, const std::vector<std::string>& uuids) {
         for (const std::string& uuid : uuids) {
             records.push_back(document.sharedRun(uuid));
-            analyses.push_back(document.analysis(uuid));
+            analyses.push_back(document.casebook().analysis(uuid));
         }
     }
 };
@@ -47,7 +47,7 @@ std::optional<StreamedTable> all_runs(Document& document, RunTable which, QWidge
     std::vector<const RunAnalysis*> analyses;
     for (std::size_t r = 0; r < uuids.size(); ++r) {
         records.push_back(kept->records[r].get());
-        analyses.push_back(&kept->analyses[r]);
+        analyses.push_back(kept->analyses[r].get());
     }
     return keeping(table_of_runs(which, records, analyses), std::move(kept));
 }
@@ -56,7 +56,7 @@ StreamedTable one_run(const Document& document, const std::string& run_uuid, Run
     if (!document.run(run_uuid)) return {};
     auto kept = std::make_shared<const KeptRuns>(document, std::vector{run_uuid});
     const RunRecord& record = *kept->records.front();
-    const RunAnalysis& analysis = kept->analyses.front();
+    const RunAnalysis& analysis = *kept->analyses.front();
     return keeping(table_of_run(which, record, analysis), std::move(kept));
 }
 

@@ -58,23 +58,22 @@ struct Picture {
     PictureContent content;
 };
 
-void add_runs(std::vector<Picture>& pictures, const std::vector<RunRecord>& records) {
-    const std::vector<UnitAnalysis> units = analyse_units(records);
+void add_runs(std::vector<Picture>& pictures, const Casebook& casebook) {
     RunStems stems;
-    for (const RunRecord& record : records) {
-        const QString stem = stems.of(record);
-        const RunAnalysis analysis = analyse_run(record);
-        const UnitFit& fit = std::ranges::find_if(units, [&record](const UnitAnalysis& each) { return each.unit.uuid == record.unit.uuid; })->fit;
-        pictures.push_back({stem + QStringLiteral("-energy"), energy_chart(record, analysis).content});
+    for (const auto& record : casebook.runs()) {
+        const QString stem = stems.of(*record);
+        const auto analysis = casebook.analysis(record->run.uuid);
+        const auto fit = casebook.fit(record->unit.uuid);
+        pictures.push_back({stem + QStringLiteral("-energy"), energy_chart(*record, *analysis).content});
         pictures.push_back(
-            {stem + QStringLiteral("-gauge-error"), gauge_error_chart(record, analysis, known_depths(record, analysis, fit)).content});
-        pictures.push_back({stem + QStringLiteral("-load"), load_chart(record, analysis).content});
+            {stem + QStringLiteral("-gauge-error"), gauge_error_chart(*record, *analysis, known_depths(*record, *analysis, *fit)).content});
+        pictures.push_back({stem + QStringLiteral("-load"), load_chart(*record, *analysis).content});
     }
 }
 
 /// As tested, against load, and at `load` where there is one.
-void add_comparison(std::vector<Picture>& pictures, const std::vector<RunRecord>& records, const std::optional<CommonLoad>& load) {
-    const Comparison comparison = compare_as_tested(records);
+void add_comparison(std::vector<Picture>& pictures, const UnitRuns& runs, const std::optional<CommonLoad>& load) {
+    const Comparison comparison = compare_as_tested(runs, CompareRows::one_per_unit);
     const FairComparison fair = compare_at(comparison, load);
     pictures.push_back({QStringLiteral("comparison-vessels"), comparison_vessels(comparison)});
     pictures.push_back({QStringLiteral("comparison-usable-fraction"), comparison_bars(comparison)});
@@ -124,14 +123,16 @@ int run_pictures_command(std::span<const std::string> args, std::ostream& out, s
     if (for_paper) spec.ground = QColor(Qt::white);
     if (const Result<void> checked = check_image(spec); !checked) return refuse(err, checked.error());
     std::vector<std::string> notices;
-    const Result<std::vector<RunRecord>> records = runs_from(source, notices);
-    if (!records) return refuse(err, records.error());
+    const Result<OpenedSource> opened = OpenedSource::open(source, notices);
+    if (!opened) return refuse(err, opened.error());
+    const Result<std::unique_ptr<Casebook>> casebook = opened.value().casebook();
+    if (!casebook) return refuse(err, casebook.error());
     const QDir into(QFile::decodeName(folder.c_str()));
     if (!into.mkpath(QStringLiteral(".")))
         return refuse(err, {Failure::io, "the folder cannot be made", folder, "choose a folder that you may write to"});
     std::vector<Picture> pictures;
-    if (!comparison_only) add_runs(pictures, records.value());
-    add_comparison(pictures, records.value(), at_load_w ? std::optional(CommonLoad{*at_load_w, duty_percent / 100, {}}) : std::nullopt);
+    if (!comparison_only) add_runs(pictures, *casebook.value());
+    add_comparison(pictures, addresses_of(casebook.value()->runs()), at_load_w ? std::optional(CommonLoad{*at_load_w, duty_percent / 100, {}}) : std::nullopt);
     // All names are asked for before the first picture is written.
     const Replacing replacing = replacing_of(force, {source});
     std::vector<std::pair<const Picture*, QString>> files;

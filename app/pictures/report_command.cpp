@@ -3,7 +3,6 @@
 
 #include "base/clock.h"
 #include "exchange/table_unicode.h"
-#include "unit/curve_projection.h"
 #include "pages/report_making.h"
 #include "report/report_file.h"
 #include "text/command_options.h"
@@ -18,10 +17,10 @@
 
 #include <algorithm>
 #include <charconv>
-#include <deque>
 #include <filesystem>
 #include <optional>
 #include <ostream>
+#include <set>
 
 namespace ullage {
 
@@ -75,12 +74,11 @@ bool read_run(const std::string& text, std::string& unit, int& number) {
     return trouble == std::errc() && end == digits.data() + digits.size() && number > 0;
 }
 
-/// A run of the records with its analysis, which `analyses` keeps; `fit` is that of its unit.
-ReportedRun reported(const RunRecord& record, const UnitFit& fit, const std::optional<std::vector<ReadingHistory>>& histories,
-                     std::deque<RunAnalysis>& analyses) {
-    analyses.push_back(analyse_run(record));
-    project_through_curve(record, fit, analyses.back());
-    return {&record, &analyses.back(), histories};
+/// A run with what it says, which the casebook keeps. Errors: those of its histories.
+Result<ReportedRun> reported(const Casebook& casebook, const std::string& run_uuid) {
+    auto histories = casebook.histories(run_uuid);
+    if (!histories) return histories.error();
+    return ReportedRun{casebook.run(run_uuid).get(), casebook.analysis(run_uuid).get(), std::move(histories).value()};
 }
 
 /// Writes the report where it was asked for, else to `own_name` in the working folder.
@@ -93,42 +91,35 @@ int write(const MadeReport& made, const Arguments& arguments, const std::string&
     return print("the report stands in " + one_line(path) + '\n', out, err);
 }
 
-int report_run(const Arguments& arguments, const OpenedSource& source, const std::vector<RunRecord>& records, const ReportOptions& options,
-               const ReportLook& look, std::ostream& out, std::ostream& err) {
+int report_run(const Arguments& arguments, const Casebook& casebook, const ReportOptions& options, const ReportLook& look, std::ostream& out,
+               std::ostream& err) {
     std::string unit;
     int number = 0;
     if (!read_run(arguments.run, unit, number)) return wrong_usage(err, "`" + arguments.run + "` names no run; write UNIT/N, e.g. \"Osk 1200/2\"");
-    const Result<std::vector<RunRecord>> chosen = chosen_runs(records, unit, number);
+    const Result<UnitRuns> chosen = chosen_runs(addresses_of(casebook.runs()), unit, number);
     if (!chosen) return refuse(err, chosen.error());
     if (chosen.value().size() > 1)
         return refuse(err, {Failure::bad_input, "several units are named `" + unit + "`", "--run", "give the units names of their own"});
-    const auto histories = source.histories(chosen.value());
-    if (!histories) return refuse(err, histories.error());
-    const RunRecord& record = chosen.value().front();
-    std::vector<RunRecord> of_unit = records;
-    std::erase_if(of_unit, [&record](const RunRecord& each) { return each.unit.uuid != record.unit.uuid; });
-    std::deque<RunAnalysis> analyses;
-    const UnitFit fit = fit_unit(of_unit);
-    const MadeReport made = make_run_report(reported(record, fit, histories.value().front(), analyses), fit, options);
+    const RunRecord& record = *chosen.value().front();
+    const Result<ReportedRun> run = reported(casebook, record.run.uuid);
+    if (!run) return refuse(err, run.error());
+    const MadeReport made = make_run_report(run.value(), *casebook.fit(record.unit.uuid), options);
     const QString stem = report_file_stem(QStringLiteral("%1 run %2").arg(QString::fromStdString(record.unit.name), QString::number(record.number)));
     return write(made, arguments, stem.toStdString() + ".pdf", look, out, err);
 }
 
-int report_comparison(const Arguments& arguments, const OpenedSource& source, const std::vector<RunRecord>& records, const ReportOptions& options,
-                      const ReportLook& look, std::ostream& out, std::ostream& err) {
-    const Comparison comparison = compare_as_tested(records, arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit);
-    const auto histories = source.histories(records);
-    if (!histories) return refuse(err, histories.error());
-    std::deque<RunAnalysis> analyses;
+int report_comparison(const Arguments& arguments, const Casebook& casebook, const ReportOptions& options, const ReportLook& look, std::ostream& out,
+                      std::ostream& err) {
+    const SharedRuns all = casebook.runs();
+    const Comparison comparison = compare_as_tested(addresses_of(all), arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit);
     std::vector<ReportedRun> runs;
-    std::vector<UnitAnalysis> units = analyse_units(records);
-    std::erase_if(units, [&comparison](const UnitAnalysis& unit) {
-        return std::ranges::none_of(comparison.rows, [&unit](const ComparisonRow& row) { return row.unit.uuid == unit.unit.uuid; });
-    });
+    std::vector<UnitAnalysis> units;
+    std::set<std::string> known;
     for (const ComparisonRow& row : comparison.rows) {
-        const auto at = std::ranges::find_if(records, [&row](const RunRecord& record) { return record.run.uuid == row.run.uuid; });
-        if (at == records.end()) continue;
-        runs.push_back(reported(*at, comparison.fits[row.fit], histories.value()[static_cast<std::size_t>(at - records.begin())], analyses));
+        const Result<ReportedRun> run = reported(casebook, row.run.uuid);
+        if (!run) return refuse(err, run.error());
+        runs.push_back(run.value());
+        if (known.insert(row.unit.uuid).second) units.push_back(*casebook.unit_analysis(row.unit.uuid));
     }
     std::optional<CommonLoad> load;
     if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};
@@ -186,11 +177,11 @@ int run_report_command(std::span<const std::string> args, std::ostream& out, std
     std::vector<std::string> notices;
     const Result<OpenedSource> source = OpenedSource::open(arguments.source, notices);
     if (!source) return refuse(err, source.error());
-    const Result<std::vector<RunRecord>> records = source.value().runs();
-    if (!records) return refuse(err, records.error());
+    const Result<std::unique_ptr<Casebook>> casebook = source.value().casebook();
+    if (!casebook) return refuse(err, casebook.error());
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
-    return arguments.compare ? report_comparison(arguments, source.value(), records.value(), options, look, out, err)
-                             : report_run(arguments, source.value(), records.value(), options, look, out, err);
+    return arguments.compare ? report_comparison(arguments, *casebook.value(), options, look, out, err)
+                             : report_run(arguments, *casebook.value(), options, look, out, err);
 }
 
 } // namespace ullage

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/comparison_table.h"
 #include "exchange/table_unicode.h"
-#include "unit/curve_projection.h"
 #include "text/analysis_text.h"
 #include "text/claims_text.h"
 #include "text/command_parts.h"
@@ -11,9 +10,9 @@
 #include "text/trace_text.h"
 #include "text/unit_text.h"
 
-#include <map>
+#include <algorithm>
 #include <ostream>
-#include <set>
+#include <utility>
 
 namespace ullage {
 
@@ -24,92 +23,65 @@ std::optional<EnergyPrice> price_of(const Unit& unit, const AnalyseArguments& ar
     return EnergyPrice{*arguments.kwh_price, unit.currency};
 }
 
-/// The chosen runs and all that is said of them. A run may hold a million readings: none is held twice.
-struct Analysed {
-    std::vector<RunRecord> records;
-    std::vector<RunAnalysis> analyses;            ///< of each record
-    std::vector<std::size_t> unit_of;             ///< of each record, into `units`
-    std::vector<UnitAnalysis> units;
-    std::vector<UnitClaims> claims;               ///< of each unit
+/// The chosen runs, those of a unit together, and what their traces say of the load.
+struct Chosen {
+    std::vector<std::string> run_uuids;
+    std::vector<std::optional<LoadStatistics>> loads;
 };
 
-/// The units of the chosen runs, each from all its runs: what one run says of its losses rests on the others too.
-Analysed analysed(std::vector<RunRecord> all, const std::vector<std::size_t>& chosen, const AnalyseArguments& arguments) {
-    Analysed result;
-    std::map<std::string, std::size_t> place_of_unit;
-    for (const std::size_t place : chosen) place_of_unit.emplace(all[place].unit.uuid, 0);
-    std::vector<std::vector<RunRecord>> by_unit;
-    std::set<std::string> wanted; // runs
-    for (const std::size_t place : chosen) wanted.insert(all[place].run.uuid);
-    std::set<std::string> met;
-    for (RunRecord& record : all) {
-        const auto unit = place_of_unit.find(record.unit.uuid);
-        if (unit == place_of_unit.end()) continue;
-        if (met.insert(record.unit.uuid).second) {
-            unit->second = by_unit.size();
-            by_unit.emplace_back();
-        }
-        by_unit[unit->second].push_back(std::move(record));
+std::string text_of(const Casebook& casebook, const Chosen& chosen, const AnalyseArguments& arguments) {
+    std::string text;
+    for (std::size_t r = 0; r < chosen.run_uuids.size(); ++r) {
+        const auto record = casebook.run(chosen.run_uuids[r]);
+        const auto analysis = casebook.analysis(record->run.uuid);
+        const std::string& unit_uuid = record->unit.uuid;
+        if (!text.empty()) text += '\n';
+        text += analysis_text(*record, *analysis, split_losses(*record, *analysis, *casebook.fit(unit_uuid))) + tested_text(*record, analysis->energy);
+        if (chosen.loads[r]) text += load_text(*chosen.loads[r]);
+        if (record->run.end == RunEnd::still_running)
+            text += forecast_text(*casebook.forecast_at_last_reading(record->run.uuid), record->run.time_zone);
+        const bool last_of_unit = r + 1 == chosen.run_uuids.size() || casebook.run(chosen.run_uuids[r + 1])->unit.uuid != unit_uuid;
+        if (!last_of_unit || arguments.run) continue;
+        const std::optional<EnergyPrice> price = price_of(record->unit, arguments);
+        text += '\n' + unit_text(*casebook.unit_analysis(unit_uuid)) + unit_claims_text(*casebook.claims(unit_uuid, price), price);
     }
-    for (const std::vector<RunRecord>& runs : by_unit) {
-        const Unit& unit = runs.front().unit;
-        result.units.push_back(analyse_unit(unit, fit_unit(runs)));
-        result.claims.push_back(check_claims(unit, addresses_of(runs), result.units.back().fit, price_of(unit, arguments)));
-    }
-    for (std::size_t u = 0; u < by_unit.size(); ++u)
-        for (RunRecord& record : by_unit[u]) {
-            if (!wanted.contains(record.run.uuid)) continue;
-            result.unit_of.push_back(u);
-            result.records.push_back(std::move(record));
-        }
-    by_unit.clear();
-    for (std::size_t r = 0; r < result.records.size(); ++r) {
-        result.analyses.push_back(analyse_run(result.records[r]));
-        project_through_curve(result.records[r], result.units[result.unit_of[r]].fit, result.analyses.back());
-    }
-    return result;
+    return text;
 }
 
 } // namespace
 
 int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::ostream& err) {
     std::vector<std::string> notices;
-    std::vector<RunRecord> all;
-    std::vector<std::size_t> chosen;
-    std::vector<std::optional<LoadStatistics>> loads;
+    Casebook casebook;
+    Chosen chosen;
     { // The logbook, which may be as large as its runs, is let go before they are analysed.
         const Result<OpenedSource> source = OpenedSource::open(arguments.logbook, notices);
         if (!source) return refuse(err, source.error());
         Result<std::vector<RunRecord>> records = source.value().runs();
         if (!records) return refuse(err, records.error());
-        all = std::move(records).value();
-        const Result<std::vector<std::size_t>> places = chosen_places(all, arguments.unit, arguments.run);
-        if (!places) return refuse(err, places.error());
-        chosen = places.value();
-        for (const std::size_t place : chosen) {
-            const Result<std::optional<LoadStatistics>> load = source.value().load(all[place]);
-            if (!load) return refuse(err, load.error());
-            loads.push_back(load.value());
-        }
+        casebook.set_runs(shared(std::move(records).value()));
+        const SharedRuns all = casebook.runs();
+        const Result<UnitRuns> runs = chosen_runs(addresses_of(all), arguments.unit, arguments.run);
+        if (!runs) return refuse(err, runs.error());
+        std::vector<std::string> units; // in order of first appearance
+        for (const RunRecord* run : runs.value())
+            if (std::ranges::find(units, run->unit.uuid) == units.end()) units.push_back(run->unit.uuid);
+        SharedRuns needed; // what one run says of its losses rests on the others of its unit too
+        for (const std::string& unit : units)
+            for (const auto& run : casebook.runs_of(unit)) {
+                needed.push_back(run);
+                if (std::ranges::find(runs.value(), run.get()) == runs.value().end()) continue;
+                const Result<std::optional<LoadStatistics>> load = source.value().load(*run);
+                if (!load) return refuse(err, load.error());
+                chosen.run_uuids.push_back(run->run.uuid);
+                chosen.loads.push_back(load.value());
+            }
+        casebook.set_runs(std::move(needed));
     }
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
-    const Analysed result = analysed(std::move(all), chosen, arguments);
-    const auto& [records, analyses, unit_of, units, claims] = result;
-    if (arguments.format == "json") return print(analyses_json(records, analyses, units, claims, loads), out, err);
-    if (analyses.empty()) return print("There are no runs yet. Add one with: ullage import LOGBOOK SHEET\n", out, err);
-    std::string text;
-    for (std::size_t r = 0; r < analyses.size(); ++r) {
-        const RunRecord& record = records[r];
-        const UnitAnalysis& unit = units[unit_of[r]];
-        if (!text.empty()) text += '\n';
-        text += analysis_text(record, analyses[r], split_losses(record, analyses[r], unit.fit)) + tested_text(record, analyses[r].energy);
-        if (loads[r]) text += load_text(*loads[r]);
-        if (record.run.end == RunEnd::still_running)
-            text += forecast_text(forecast_at_last_reading(record, analyses[r].energy, unit.fit), record.run.time_zone);
-        const bool last_of_unit = r + 1 == analyses.size() || unit_of[r + 1] != unit_of[r];
-        if (last_of_unit && !arguments.run) text += '\n' + unit_text(unit) + unit_claims_text(claims[unit_of[r]], price_of(unit.unit, arguments));
-    }
-    return print(text, out, err);
+    if (arguments.format == "json") return print(analyses_json(casebook, chosen.run_uuids, arguments.kwh_price, chosen.loads), out, err);
+    if (chosen.run_uuids.empty()) return print("There are no runs yet. Add one with: ullage import LOGBOOK SHEET\n", out, err);
+    return print(text_of(casebook, chosen, arguments), out, err);
 }
 
 } // namespace ullage

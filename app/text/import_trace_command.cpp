@@ -118,12 +118,12 @@ Result<std::optional<Meter>> meter_of(const Logbook& logbook, const std::string&
 }
 
 Result<RunRecord> run_of(const Logbook& logbook, const ImportTraceArguments& arguments) {
-    Result<std::vector<RunRecord>> records = logbook.run_records();
+    const Result<std::vector<RunRecord>> records = logbook.run_records();
     if (!records) return records.error();
-    const Result<std::vector<RunRecord>> chosen = chosen_runs(std::move(records).value(), arguments.unit, arguments.run);
+    const Result<UnitRuns> chosen = chosen_runs(addresses_of(records.value()), arguments.unit, arguments.run);
     if (!chosen) return chosen.error();
     if (chosen.value().size() > 1) return Error{Failure::bad_input, "units of several makers have this name and run", "--unit", "rename one of them"};
-    return chosen.value().front();
+    return *chosen.value().front();
 }
 
 /// How an open question is answered here.

@@ -9,22 +9,6 @@
 
 namespace ullage {
 
-namespace {
-
-/// Its rows are made as they are asked for.
-StreamedTable table_of(RunTable which, bool one_run, const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses) {
-    if (one_run) return table_of_run(which, records.front(), analyses.front());
-    std::vector<const RunRecord*> runs;
-    std::vector<const RunAnalysis*> results;
-    for (std::size_t r = 0; r < records.size(); ++r) {
-        runs.push_back(&records[r]);
-        results.push_back(&analyses[r]);
-    }
-    return table_of_runs(which, runs, results);
-}
-
-} // namespace
-
 int readings_command(const ReadingsArguments& arguments, std::ostream& out, std::ostream& err) {
     const Result<TableFormat> format = asked_format(arguments.output);
     if (!format) {
@@ -32,16 +16,20 @@ int readings_command(const ReadingsArguments& arguments, std::ostream& out, std:
         return exit_usage;
     }
     std::vector<std::string> notices;
-    Result<std::vector<RunRecord>> records = runs_from(arguments.logbook, notices);
-    if (!records) return refuse(err, records.error());
-    const Result<std::vector<RunRecord>> chosen = chosen_runs(std::move(records).value(), arguments.unit, arguments.run);
+    const Result<OpenedSource> source = OpenedSource::open(arguments.logbook, notices);
+    if (!source) return refuse(err, source.error());
+    const Result<std::unique_ptr<Casebook>> casebook = source.value().casebook();
+    if (!casebook) return refuse(err, casebook.error());
+    const Result<UnitRuns> chosen = chosen_runs(addresses_of(casebook.value()->runs()), arguments.unit, arguments.run);
     if (!chosen) return refuse(err, chosen.error());
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
-    const bool one_run = arguments.run.has_value() && chosen.value().size() == 1;
-    std::vector<RunAnalysis> analyses;
-    for (const RunRecord& record : chosen.value()) analyses.push_back(analyse_run(record));
+    const UnitRuns& runs = chosen.value();
+    std::vector<const RunAnalysis*> analyses; // which the casebook keeps
+    for (const RunRecord* run : runs) analyses.push_back(casebook.value()->analysis(run->run.uuid).get());
     const RunTable which = arguments.intervals ? RunTable::intervals : RunTable::readings;
-    return put_table(table_of(which, one_run, chosen.value(), analyses), format.value(), arguments.output, {arguments.logbook}, out, err);
+    const bool one_run = arguments.run.has_value() && runs.size() == 1;
+    const StreamedTable table = one_run ? table_of_run(which, *runs.front(), *analyses.front()) : table_of_runs(which, runs, analyses);
+    return put_table(table, format.value(), arguments.output, {arguments.logbook}, out, err);
 }
 
 } // namespace ullage

@@ -67,11 +67,11 @@ std::string listed(const std::vector<std::string>& names) {
 }
 
 /// Each unit of the records once, as its maker and name may both be shared with others.
-std::vector<std::string> unit_names(const std::vector<RunRecord>& records) {
+std::vector<std::string> unit_names(const UnitRuns& runs) {
     std::vector<std::string> names;
     std::set<std::string_view> uuids;
-    for (const RunRecord& record : records)
-        if (uuids.insert(record.unit.uuid).second) names.push_back(record.unit.name);
+    for (const RunRecord* record : runs)
+        if (uuids.insert(record->unit.uuid).second) names.push_back(record->unit.name);
     return names;
 }
 
@@ -182,19 +182,14 @@ Result<std::vector<LoadList>> OpenedSource::load_lists() const {
     return logbook_.load_lists();
 }
 
-Result<std::vector<std::optional<std::vector<ReadingHistory>>>> OpenedSource::histories(const std::vector<RunRecord>& records) const {
-    std::vector<std::optional<std::vector<ReadingHistory>>> all(records.size());
-    if (of_sheets_) return all;
-    for (std::size_t r = 0; r < records.size(); ++r) {
-        auto& histories = all[r].emplace();
-        for (const Reading& reading : records[r].readings) {
-            if (reading.version < 2) continue;
-            Result<std::vector<ReadingVersion>> versions = logbook_.history(reading.uuid);
-            if (!versions) return versions.error();
-            histories.push_back({reading.uuid, std::move(versions).value()});
-        }
-    }
-    return all;
+Result<std::unique_ptr<Casebook>> OpenedSource::casebook() const {
+    Result<std::vector<RunRecord>> records = runs();
+    if (!records) return records.error();
+    Casebook::HistorySource histories;
+    if (!of_sheets_) histories = [this](const std::string& reading_uuid) { return logbook_.history(reading_uuid); };
+    auto casebook = std::make_unique<Casebook>(std::move(histories));
+    casebook->set_runs(shared(std::move(records).value()));
+    return casebook;
 }
 
 Result<std::vector<std::optional<LoadStatistics>>> OpenedSource::loads(const std::vector<RunRecord>& records) const {
@@ -253,34 +248,25 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
     return runs;
 }
 
-Result<std::vector<std::size_t>> chosen_places(const std::vector<RunRecord>& records, const std::string& unit, std::optional<int> run) {
-    std::vector<std::size_t> places;
-    for (std::size_t r = 0; r < records.size(); ++r)
-        if (unit.empty() || records[r].unit.name == unit) places.push_back(r);
-    if (!unit.empty() && places.empty()) {
-        const std::vector<std::string> names = unit_names(records);
-        return Error{Failure::not_found, fmt::format("there is no run of a unit named `{}`", unit), "--unit",
-                     names.empty() ? std::string("the logbook has no runs yet") : "use one of " + listed(names)};
+Result<UnitRuns> chosen_runs(UnitRuns runs, const std::string& unit, std::optional<int> run) {
+    if (!unit.empty()) {
+        const std::vector<std::string> names = unit_names(runs);
+        std::erase_if(runs, [&](const RunRecord* record) { return record->unit.name != unit; });
+        if (runs.empty())
+            return Error{Failure::not_found, fmt::format("there is no run of a unit named `{}`", unit), "--unit",
+                         names.empty() ? std::string("the logbook has no runs yet") : "use one of " + listed(names)};
     }
-    if (!run) return places;
+    if (!run) return runs;
     if (unit.empty())
-        if (const std::vector<std::string> names = unit_names(records); names.size() > 1)
+        if (const std::vector<std::string> names = unit_names(runs); names.size() > 1)
             return Error{Failure::bad_input, "several units have runs", "--run", "add --unit with one of " + listed(names)};
     std::string numbers;
-    for (const std::size_t r : places) numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", records[r].number);
-    std::erase_if(places, [&](std::size_t r) { return records[r].number != *run; });
-    if (places.empty())
+    for (const RunRecord* record : runs) numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", record->number);
+    std::erase_if(runs, [&](const RunRecord* record) { return record->number != *run; });
+    if (runs.empty())
         return Error{Failure::not_found, fmt::format("there is no run {}", *run), "--run",
                      numbers.empty() ? std::string("the logbook has no runs yet") : "use one of " + numbers};
-    return places;
-}
-
-Result<std::vector<RunRecord>> chosen_runs(std::vector<RunRecord> records, const std::string& unit, std::optional<int> run) {
-    const Result<std::vector<std::size_t>> places = chosen_places(records, unit, run);
-    if (!places) return places.error();
-    std::vector<RunRecord> chosen;
-    for (const std::size_t place : places.value()) chosen.push_back(std::move(records[place]));
-    return chosen;
+    return runs;
 }
 
 } // namespace ullage

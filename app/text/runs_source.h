@@ -3,7 +3,7 @@
 
 #include "base/clock.h"
 #include "base/result.h"
-#include "exchange/report_content.h"
+#include "casebook/casebook.h"
 #include "measure/load_statistics.h"
 #include "model/load_list.h"
 #include "model/run_record.h"
@@ -32,9 +32,8 @@ public:
     [[nodiscard]] Result<std::vector<Unit>> units() const;
     /// Those of a logbook. Error (bad_input): a run sheet or a folder, which hold none.
     [[nodiscard]] Result<std::vector<LoadList>> load_lists() const;
-    /// What was amended, withdrawn or restored among the readings of each of these runs of the source, in their order. Absent for each run of
-    /// run sheets, which keep no history. Errors: those of Logbook::history.
-    [[nodiscard]] Result<std::vector<std::optional<std::vector<ReadingHistory>>>> histories(const std::vector<RunRecord>& records) const;
+    /// What the runs of the source say; histories of readings only of a logbook. The source must outlive it. Errors: those of runs().
+    [[nodiscard]] Result<std::unique_ptr<Casebook>> casebook() const;
     /// What the traces of each of these runs of the source say of the load, in their order; absent where there is no trace of power, and for run
     /// sheets, which carry none. Errors: those of load_of_run.
     [[nodiscard]] Result<std::vector<std::optional<LoadStatistics>>> loads(const std::vector<RunRecord>& records) const;
@@ -65,11 +64,8 @@ struct SourcedRuns {
 /// path: as runs_from. Precondition: at least one path. Errors: as above; and a claim of a sheet that differs from a logbook's.
 [[nodiscard]] Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::vector<std::string>& notices);
 
-/// The places of the runs of a unit (empty name: of every unit) with a number (absent: every run). Errors name what there is: no such unit,
-/// no such run, a run number without a unit where there are several.
-[[nodiscard]] Result<std::vector<std::size_t>> chosen_places(const std::vector<RunRecord>& records, const std::string& unit, std::optional<int> run);
-/// These runs themselves.
-[[nodiscard]] Result<std::vector<RunRecord>> chosen_runs(std::vector<RunRecord> records, const std::string& unit,
-                                                         std::optional<int> run);
+/// Of these runs those of a unit (empty name: of every unit) with a number (absent: every run). Errors name what there is: no such unit, no such run,
+/// a run number without a unit where there are several.
+[[nodiscard]] Result<UnitRuns> chosen_runs(UnitRuns runs, const std::string& unit, std::optional<int> run);
 
 } // namespace ullage

@@ -36,8 +36,8 @@ Result<Sizing> sizing_from(const std::string& source, const std::string& load_li
     if (!opened) return opened.error();
     const Result<LoadList> list = asked_list(opened.value(), source, load_list);
     if (!list) return list.error();
-    const Result<std::vector<RunRecord>> records = opened.value().runs();
-    if (!records) return records.error();
+    const Result<std::unique_ptr<Casebook>> casebook = opened.value().casebook();
+    if (!casebook) return casebook.error();
     Result<std::vector<Unit>> units = opened.value().units();
     if (!units) return units.error();
     if (!unit.empty()) {
@@ -49,16 +49,13 @@ Result<Sizing> sizing_from(const std::string& source, const std::string& load_li
             return Error{Failure::not_found, "there is no unit named `" + unit + "`", source,
                          "use one of " + known};
     }
-    std::deque<UnitFit> fits;
+    const UnitFit without_runs = fit_unit(std::vector<RunRecord>());
     std::deque<UnitClaims> claims;
     std::vector<UnitToSize> to_size;
     for (const Unit& each : units.value()) {
-        std::vector<RunRecord> of_unit;
-        for (const RunRecord& record : records.value())
-            if (record.unit.uuid == each.uuid) of_unit.push_back(record);
-        fits.push_back(fit_unit(of_unit));
-        claims.push_back(of_unit.empty() ? UnitClaims() : check_claims(each, addresses_of(of_unit), fits.back()));
-        to_size.push_back({&each, &fits.back(), &claims.back()});
+        const auto fit = casebook.value()->fit(each.uuid); // which the casebook keeps
+        claims.push_back(casebook.value()->claims(each.uuid).value_or(UnitClaims()));
+        to_size.push_back({&each, fit ? fit.get() : &without_runs, &claims.back()});
     }
     return size_for(list.value(), to_size, choices);
 }

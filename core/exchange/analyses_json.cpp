@@ -124,20 +124,21 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
 
 } // namespace
 
-std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses,
-                          const std::vector<UnitAnalysis>& units, const std::vector<UnitClaims>& claims,
+std::string analyses_json(const Casebook& casebook, const std::vector<std::string>& run_uuids, const std::optional<double>& price_per_kwh,
                           const std::vector<std::optional<LoadStatistics>>& loads) {
     Json json{{"program", "ullage"}, {"version", std::string(program_version())}, {"runs", Json::array()}, {"units", Json::array()}};
-    const UnitFit nothing = fit_unit({});
-    const std::size_t runs = std::min(records.size(), analyses.size());
-    for (std::size_t r = 0; r < runs; ++r) {
-        const auto unit = std::ranges::find_if(units, [&](const UnitAnalysis& each) { return each.unit.uuid == records[r].unit.uuid; });
-        json["runs"].push_back(
-            run_json(records[r], analyses[r], unit == units.end() ? nothing : unit->fit, r < loads.size() ? loads[r] : std::nullopt));
+    std::vector<std::string> units; // in order of first appearance
+    for (std::size_t r = 0; r < run_uuids.size(); ++r) {
+        const auto record = casebook.run(run_uuids[r]);
+        json["runs"].push_back(run_json(*record, *casebook.analysis(run_uuids[r]), *casebook.fit(record->unit.uuid), r < loads.size() ? loads[r] : std::nullopt));
+        if (std::ranges::find(units, record->unit.uuid) == units.end()) units.push_back(record->unit.uuid);
     }
-    for (std::size_t u = 0; u < units.size(); ++u) {
-        Json unit = unit_analysis_json(units[u]);
-        unit["claims"] = u < claims.size() ? unit_claims_json(claims[u]) : Json(nullptr);
+    for (const std::string& uuid : units) {
+        const auto analysis = casebook.unit_analysis(uuid);
+        Json unit = unit_analysis_json(*analysis);
+        std::optional<EnergyPrice> price;
+        if (price_per_kwh) price = EnergyPrice{*price_per_kwh, analysis->unit.currency};
+        unit["claims"] = unit_claims_json(*casebook.claims(uuid, price));
         json["units"].push_back(std::move(unit));
     }
     return json_text(json);

@@ -3,6 +3,7 @@
 
 #include "exchange/table.h"
 #include "claims/claims.h"
+#include "casebook/casebook.h"
 #include "comparison/comparison.h"
 #include "comparison/fair_comparison.h"
 #include "unit/unit_analysis.h"
@@ -56,17 +57,16 @@ enum class RunTable { readings, intervals };
 [[nodiscard]] StreamedTable table_of_runs(RunTable which, const std::vector<const RunRecord*>& records,
                                           const std::vector<const RunAnalysis*>& analyses);
 
-/// JSON text of one or several analyses (as many as both lists have): {"program", "version", "runs": [{unit, run, title, kind,
+/// JSON text of these runs of the casebook, and of their units: {"program", "version", "runs": [{unit, run, title, kind,
 /// ended, quantities: [{key, unit_label, run, value, lower, upper, unit, kind, reason}], gauge_verdict, findings: [{kind, weight,
 /// sentence, evidence, readings: [{uuid, time}], size, size_unit, statistic_name, statistic, threshold}], mends: [{kind,
 /// reading, reason, missing_wh}], budget: {lines: [{source, shape, correlation, standard_wh, share}], combined_standard_wh,
 /// half_width_wh, half_width_method}, loss_split: {quantities, sentence}, losses_sentence, least_gauge_error_sentence, forecast (of a run still
-/// running, else null)}], "units": see unit_analysis_json}. Absent numbers are null; never NaN. The loss split takes the no-load draw from the
-/// analysis of the run's unit in `units`, where that is given and knows it. A run has `charge` or `output` besides where it tests that, else null,
-/// and a unit its `claims` (those of `claims` at the same place, else null): see claims_output.h. `loads`: what a trace says of the load of each run,
-/// in the order of records; empty for none.
-[[nodiscard]] std::string analyses_json(const std::vector<RunRecord>& records, const std::vector<RunAnalysis>& analyses,
-                                        const std::vector<UnitAnalysis>& units = {}, const std::vector<UnitClaims>& claims = {},
+/// running, else null)}], "units": see unit_analysis_json}. Absent numbers are null; never NaN. A run has `charge` or `output` besides where it tests that, else null, and a unit its `claims`, with costs at
+/// `price_per_kwh` in its own currency: see claims_output.h. `loads`: what a trace says of the load of each run, in the order of `run_uuids`; empty
+/// for none. Precondition: the casebook has these runs.
+[[nodiscard]] std::string analyses_json(const Casebook& casebook, const std::vector<std::string>& run_uuids,
+                                        const std::optional<double>& price_per_kwh = {},
                                         const std::vector<std::optional<LoadStatistics>>& loads = {});
 
 } // namespace ullage

@@ -31,5 +31,6 @@ using SharedRuns = std::vector<std::shared_ptr<const RunRecord>>;
 
 [[nodiscard]] UnitRuns addresses_of(const std::vector<RunRecord>& records);
 [[nodiscard]] UnitRuns addresses_of(const SharedRuns& runs);
+[[nodiscard]] SharedRuns shared(std::vector<RunRecord> records); ///< without a copy
 
 } // namespace ullage
