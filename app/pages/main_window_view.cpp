@@ -13,6 +13,7 @@
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "style/theme.h"
+#include "style/words.h"
 
 #include <QAction>
 #include <QApplication>
@@ -73,7 +74,7 @@ void MainWindow::save_shown_picture() {
         if (path.isEmpty()) return;
         settings_.setFolderOf(path);
         if (const auto written = write_picture(content, path, form->spec(), {Replacing::Consent::ordinary, {}}); !written) {
-            form->refuse(QString::fromStdString(written.error().sentence()));
+            form->refuse(text_of(written.error().sentence()));
             return;
         }
         form->accept();
