@@ -43,8 +43,9 @@ void MainWindow::show_charts(bool shown) {
 }
 
 void MainWindow::set_text_step(int step) {
+    const int before = settings_.textStep();
     settings_.setTextStep(step);
-    apply_appearance(*qApp, settings_);
+    if (settings_.textStep() != before) apply_appearance(*qApp, settings_); // else it is at its limit
 }
 
 void MainWindow::larger_text() { set_text_step(settings_.textStep() + 1); }

@@ -103,7 +103,7 @@ protected:
         }
     }
 
-    static constexpr std::size_t most_faults = 48;
+    static constexpr std::size_t most_kills = 48, most_full = 24;
 
     FakeClock clock_;
     TempFolder folder_;
@@ -125,7 +125,7 @@ void expect_whole(const WatchedProcess& watched, const Told& told) {
 
 TEST_F(WindowOnAFailingDisk, killed_in_any_kind_of_action_loses_nothing_that_it_had_confirmed_and_a_half_typed_row_comes_back) {
     const FaultsTried tried = try_numbered_faults(
-        {"killed"}, most_faults, [this](const std::string& fault, long action) { return evening(fault, action); },
+        {"killed"}, most_kills, [this](const std::string& fault, long action) { return evening(fault, action); },
         [this](const std::string& name, const WatchedProcess& watched) {
             SCOPED_TRACE(name + ", " + watched.killed_in);
             const Told told(watched.lines);
@@ -140,7 +140,7 @@ TEST_F(WindowOnAFailingDisk, killed_in_any_kind_of_action_loses_nothing_that_it_
 TEST_F(WindowOnAFailingDisk, full_from_any_kind_of_action_keeps_what_it_had_confirmed_and_leaves_the_rest_in_its_field_with_the_reason) {
     std::map<std::string, int> refused;
     try_numbered_faults(
-        {"full"}, most_faults, [this](const std::string& fault, long action) { return evening(fault, action); },
+        {"full"}, most_full, [this](const std::string& fault, long action) { return evening(fault, action); },
         [&](const std::string& name, const WatchedProcess& watched) {
             SCOPED_TRACE(name);
             EXPECT_GE(watched.code, 0) << "a full disk ended the window";

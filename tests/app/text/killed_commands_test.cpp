@@ -23,7 +23,7 @@ protected:
         for (const auto& [name, bytes] : files) std::ofstream(folder_ / name, std::ios::binary) << bytes;
     }
 
-    static constexpr std::size_t most_faults = 30; ///< of a kind
+    static constexpr std::size_t most_faults = 24; ///< of a kind
 
     /// Runs the task undisturbed, then with each fault in each of its actions.
     void with_every_fault(const std::map<std::string, std::string>& files, const std::vector<std::string>& task,
