@@ -22,7 +22,7 @@ QString stated(const std::optional<double>& value, const QString& unit) {
     return unit.isEmpty() ? digits : QStringLiteral("%1 %2").arg(digits, unit);
 }
 
-QString pv_limits(const Unit& unit) {
+QString pv_limits_text(const Unit& unit) {
     QStringList parts;
     if (unit.pv_max_v) parts << stated(unit.pv_max_v, QStringLiteral("V"));
     if (unit.pv_max_a) parts << stated(unit.pv_max_a, QStringLiteral("A"));
@@ -43,7 +43,7 @@ QList<ClaimText> unit_claims(const Unit& unit) {
         {tr("price paid"), stated(unit.paid_price, text_of(unit.currency))},
         {tr("mass"), stated(unit.mass_kg, QStringLiteral("kg"))},
         {tr("warranty"), stated(unit.warranty_years, tr("years"))},
-        {tr("PV input, at most"), pv_limits(unit)},
+        {tr("PV input, at most"), pv_limits_text(unit)},
         {tr("gauge step"), stated(unit.gauge_step_percent, QStringLiteral("%"))},
         {tr("tags"), text_of(tags_text(unit.tags, ", "))},
     };

@@ -16,7 +16,7 @@
 namespace ullage::test {
 namespace {
 
-/// In its scope files are opened as by somebody else, also where the tests are run by an administrator.
+/// In its scope files are opened as by somebody else, also where the tests are run by an administrator, and by threads that begin in it.
 class AsNobody {
 public:
     AsNobody() { ::setfsuid(65534); }
@@ -26,7 +26,7 @@ public:
 };
 
 std::string refusal(const QString& path) {
-    const PhotoIntake taken = photos_from_files({path});
+    const PhotoIntake taken = photos_from_files({path}, nullptr);
     return taken.size() == 1 && !taken[0] ? taken[0].error().sentence() : std::string();
 }
 
