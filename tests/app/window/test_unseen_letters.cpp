@@ -58,7 +58,7 @@ protected:
         unit.name = hidden("Osk");
         unit.maker = hidden("Maker");
         unit.remark = hidden("remark of a unit");
-        unit.tags = {hidden("tag")};
+        unit.tags = {"tag" + override_mark}; // a control character is refused there
         unit.rated_energy_wh = 1000;
         unit_ = document.addUnit(unit).value();
         Meter meter;
