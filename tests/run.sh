@@ -18,7 +18,8 @@ run() {
   shift
   cmake -S "$here" -B "$build" -G Ninja -DULLAGE_TESTS=ON -DULLAGE_UNITY=ON "$@" >/dev/null
   ninja -C "$build"
-  ctest --test-dir "$build" --output-on-failure --no-tests=error -j 2
+  # Three at once on two processors: many wait for the disk.
+  ctest --test-dir "$build" --output-on-failure --no-tests=error -j 3
 }
 # Core tests run once, under sanitizers, and so does the whole program as users call it; its object files tell whether every class name has one
 # definition. -O1: the ensembles of simulated runs would take minutes without.

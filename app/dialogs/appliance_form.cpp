@@ -3,6 +3,7 @@
 
 #include "dialogs/field_text.h"
 #include "exchange/entry_text.h"
+#include "style/words.h"
 
 #include <QComboBox>
 #include <QLineEdit>
@@ -20,8 +21,8 @@ std::function<Result<double>(std::string_view)> hours_a_day(const char* what) {
 } // namespace
 
 ApplianceForm::ApplianceForm(const Appliance& appliance, const std::string& list_name, QWidget* parent)
-    : FormDialog(appliance.name.empty() ? tr("Add appliance to %1").arg(QString::fromStdString(list_name))
-                                        : tr("Appliance %1").arg(QString::fromStdString(appliance.name)),
+    : FormDialog(appliance.name.empty() ? tr("Add appliance to %1").arg(text_of(list_name))
+                                        : tr("Appliance %1").arg(text_of(appliance.name)),
                  appliance.name.empty() ? tr("Add appliance") : tr("Save appliance"), parent),
       appliance_(appliance) {
     setObjectName(QStringLiteral("applianceForm"));

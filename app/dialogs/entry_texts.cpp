@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "exchange/entry_text.h"
+#include "style/words.h"
 
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -72,7 +73,7 @@ EntryTexts EntryTexts::of(const ReadingValues& values, const std::string& zone) 
 EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string& zone) {
     ReadingValues values;
     const auto moment = parse_moment(texts.time.trimmed().toStdString(), now_ms, zone);
-    if (!moment) return refused(EntryField::time, QStringLiteral("time: ") + QString::fromStdString(moment.error().sentence()));
+    if (!moment) return refused(EntryField::time, QStringLiteral("time: ") + text_of(moment.error().sentence()));
     values.time_ms = moment.value();
     for (const NumberField& part : number_fields) {
         const QString text = (texts.*part.text).trimmed();
@@ -80,7 +81,7 @@ EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string
         const auto parsed = part.parse(text.toStdString());
         if (!parsed)
             return refused(part.field, QStringLiteral("%1: %2").arg(QLatin1String(part.name),
-                                                                   QString::fromStdString(parsed.error().sentence())));
+                                                                   text_of(parsed.error().sentence())));
         values.*part.value = parsed.value();
     }
     values.mark = texts.mark;

@@ -9,6 +9,7 @@
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
+#include "style/words.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -197,7 +198,7 @@ void ExportDialog::preview() {
     shown.scale = std::min<double>(shown.scale, png_scale);
     const auto image = render_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second(), shown);
     if (!image) {
-        tell(false, QString::fromStdString(image.error().sentence()));
+        tell(false, text_of(image.error().sentence()));
         return;
     }
     picture_preview_->setPixmap(QPixmap::fromImage(
@@ -224,7 +225,7 @@ void ExportDialog::save() {
             [&](WorkProgress&) { written = write_table(table_, form.format, QFile::encodeName(path).toStdString(), asked); },
             Cancelling::not_possible);
     if (!written) {
-        tell(false, QString::fromStdString(written.error().sentence()));
+        tell(false, text_of(written.error().sentence()));
         return;
     }
     const QString shown = QDir::toNativeSeparators(path);
@@ -247,7 +248,7 @@ void ExportDialog::copy() {
     } else {
         const auto image = render_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second(), picture_spec_);
         if (!image) {
-            tell(false, QString::fromStdString(image.error().sentence()));
+            tell(false, text_of(image.error().sentence()));
             return;
         }
         QApplication::clipboard()->setImage(image.value());

@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -208,7 +209,7 @@ std::optional<double> FormDialog::number(QLineEdit* field, const Parser& parse) 
     if (typed.isEmpty()) return std::nullopt;
     const auto parsed = parse(typed.toStdString());
     if (parsed) return parsed.value();
-    explain(field, QString::fromStdString(parsed.error().sentence()));
+    explain(field, text_of(parsed.error().sentence()));
     return std::nullopt;
 }
 

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "dialogs/load_list_form.h"
 
+#include "style/words.h"
+
 #include <QLineEdit>
 
 namespace ullage {
 
 LoadListForm::LoadListForm(const LoadList& list, QWidget* parent)
-    : FormDialog(list.uuid.empty() ? tr("Add load list") : tr("Load list %1").arg(QString::fromStdString(list.name)),
+    : FormDialog(list.uuid.empty() ? tr("Add load list") : tr("Load list %1").arg(text_of(list.name)),
                  list.uuid.empty() ? tr("Add load list") : tr("Save load list"), parent),
       list_(list) {
     setObjectName(QStringLiteral("loadListForm"));

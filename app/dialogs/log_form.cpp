@@ -122,7 +122,7 @@ void LogForm::add_choices() {
     register_unit_->addItem(tr("as the log has it"));
     for (const char* unit : {"Wh", "kWh"}) register_unit_->addItem(QLatin1String(unit), QLatin1String(unit));
     zone_ = addLine(QStringLiteral("logZone"), tr("Time &zone"));
-    zone_->setText(text_of(record_.run.time_zone));
+    zone_->setText(QString::fromStdString(record_.run.time_zone));
     start_ = addLine(QStringLiteral("logStart"), tr("&Start of the log"), tr("first reading of the run"));
     offset_ = addLine(QStringLiteral("offset"), tr("Cl&ock is behind by"), tr("hours:minutes:seconds, 0:00:00 if it is right"));
     estimate_->setObjectName(QStringLiteral("estimateLabel"));

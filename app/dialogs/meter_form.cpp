@@ -3,13 +3,14 @@
 
 #include "dialogs/field_text.h"
 #include "exchange/entry_text.h"
+#include "style/words.h"
 
 #include <QLineEdit>
 
 namespace ullage {
 
 MeterForm::MeterForm(const Meter& meter, QWidget* parent)
-    : FormDialog(meter.uuid.empty() ? tr("Add meter") : tr("Meter %1").arg(QString::fromStdString(meter.name)),
+    : FormDialog(meter.uuid.empty() ? tr("Add meter") : tr("Meter %1").arg(text_of(meter.name)),
                  meter.uuid.empty() ? tr("Add meter") : tr("Save meter"), parent),
       meter_(meter) {
     setObjectName(QStringLiteral("meterForm"));

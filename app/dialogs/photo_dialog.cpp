@@ -5,6 +5,7 @@
 #include "style/icons.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -36,7 +37,7 @@ PhotoDialog::PhotoDialog(const Photo& photo, ShownPhoto shown, const std::string
     : QDialog(parent), shown_(std::move(shown)), scroll_(new QScrollArea), picture_label_(new QLabel),
       message_label_(words_label("photoMessageLabel", {})) {
     setObjectName(QStringLiteral("photoDialog"));
-    const QString name = QString::fromStdString(photo.file_name);
+    const QString name = text_of(photo.file_name);
     setWindowTitle(tr("Photo %1").arg(name));
     picture_label_->setObjectName(QStringLiteral("photoPictureLabel"));
     picture_label_->setAlignment(Qt::AlignCenter);

@@ -28,7 +28,7 @@ QString photo_size_words(std::int64_t size_bytes) {
 
 QString photo_words(const Photo& photo, const std::string& zone) {
     const QString taken = photo.taken ? tr("taken %1").arg(photo_moment_words(*photo.taken, zone)) : tr("no time in it");
-    return QStringLiteral("%1, %2, %3").arg(QString::fromStdString(photo.file_name), photo_size_words(photo.size_bytes), taken);
+    return QStringLiteral("%1, %2, %3").arg(text_of(photo.file_name), photo_size_words(photo.size_bytes), taken);
 }
 
 QString photo_limits_words() {

@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "dialogs/field_text.h"
+#include "style/words.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -94,7 +95,7 @@ void PictureDialog::read() {
     chosen.palette = colours == Colours::dark ? dark_palette() : light_palette();
     chosen.ground = colours == Colours::print ? std::optional(QColor(Qt::white)) : std::nullopt;
     if (!side(*width_) || !side(*height_)) return;
-    if (const auto checked = check_image(chosen); !checked) explain(width_, QString::fromStdString(checked.error().sentence()));
+    if (const auto checked = check_image(chosen); !checked) explain(width_, text_of(checked.error().sentence()));
     else spec_ = chosen;
 }
 

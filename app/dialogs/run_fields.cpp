@@ -26,7 +26,7 @@ void choose_data(QComboBox& combo, const QVariant& value) {
 
 void fill_meter_choice(QComboBox& combo, const std::vector<Meter>& meters, const std::optional<std::string>& chosen) {
     combo.addItem(meters.empty() ? tr("none yet: gauge only") : tr("none"), QString());
-    for (const auto& meter : meters) combo.addItem(QString::fromStdString(meter.name), QString::fromStdString(meter.uuid));
+    for (const auto& meter : meters) combo.addItem(text_of(meter.name), QString::fromStdString(meter.uuid));
     choose_data(combo, QString::fromStdString(chosen.value_or(std::string())));
 }
 

@@ -26,7 +26,7 @@ RunForm::RunForm(const Run& run, const std::vector<Unit>& units, const std::vect
     source_ = addChoice(QStringLiteral("chargeSource"), tr("&Charged from"));
     zone_ = addChoice(QStringLiteral("timeZone"), tr("&Time zone"));
 
-    for (const auto& unit : units) unit_->addItem(QString::fromStdString(unit.name), QString::fromStdString(unit.uuid));
+    for (const auto& unit : units) unit_->addItem(text_of(unit.name), QString::fromStdString(unit.uuid));
     choose_data(*unit_, QString::fromStdString(run_.unit_uuid));
     unit_->setEnabled(false); // a run stays with the specimen that it tested
     for (const auto kind : all_run_kinds) kind_->addItem(text_of(run_kind_text(kind)), static_cast<int>(kind));

@@ -9,6 +9,7 @@
 #include "exchange/entry_text.h"
 #include "services/reading_rules.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QAbstractButton>
 #include <QButtonGroup>
@@ -119,7 +120,7 @@ void StartForm::add_fields(const std::vector<Meter>& meters) {
     ambient_ = addLine(QStringLiteral("ambient"), tr("&Ambient temperature"), tr("18 °C"));
     zone_ = addChoice(QStringLiteral("timeZone"), tr("&Time zone"));
 
-    for (const auto& each : units_) unit_->addItem(QString::fromStdString(each.name), QString::fromStdString(each.uuid));
+    for (const auto& each : units_) unit_->addItem(text_of(each.name), QString::fromStdString(each.uuid));
     choose_data(*unit_, QString::fromStdString(habits_.unit_uuid));
     fill_meter_choice(*meter_, meters, habits_.meter_uuid);
     // The job is to meter; "none" is one key away.

@@ -4,6 +4,7 @@
 #include "dialogs/field_text.h"
 #include "exchange/entry_text.h"
 #include "model/tags.h"
+#include "style/words.h"
 
 #include <QLineEdit>
 #include <QRegularExpression>
@@ -11,7 +12,7 @@
 namespace ullage {
 
 UnitForm::UnitForm(const Unit& unit, QWidget* parent)
-    : FormDialog(unit.uuid.empty() ? tr("Add unit") : tr("Claims of %1").arg(QString::fromStdString(unit.name)),
+    : FormDialog(unit.uuid.empty() ? tr("Add unit") : tr("Claims of %1").arg(text_of(unit.name)),
                  unit.uuid.empty() ? tr("Add unit") : tr("Save claims"), parent),
       unit_(unit) {
     setObjectName(QStringLiteral("unitForm"));
@@ -66,7 +67,7 @@ void UnitForm::read() {
     read_price();
     auto tags = tags_from(text(tags_));
     if (tags) unit_.tags = std::move(tags).value();
-    else explain(tags_, QString::fromStdString(tags.error().sentence()));
+    else explain(tags_, text_of(tags.error().sentence()));
 }
 
 void UnitForm::read_claims() {

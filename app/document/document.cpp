@@ -2,6 +2,7 @@
 #include "document/document.h"
 
 #include "document/document_state.h"
+#include "style/words.h"
 
 #include <QFile>
 #include <QFileInfo>
@@ -70,7 +71,7 @@ bool Document::isOpenAt(const QString& path) const {
 
 void Document::State::keep_late_drafts() {
     for (const auto& [run_uuid, draft] : std::exchange(late_drafts, {}))
-        if (const auto kept = document.keepDraft(run_uuid, draft); !kept) emit document.failed(QString::fromStdString(kept.error().sentence()));
+        if (const auto kept = document.keepDraft(run_uuid, draft); !kept) emit document.failed(text_of(kept.error().sentence()));
 }
 
 void Document::close() {
@@ -114,13 +115,13 @@ void Document::tendFile() {
     if (!state_->book || state_->importing) return;
     if (const auto displaced = state_->book->displaced()) {
         if (std::exchange(state_->displaced_told, true)) return;
-        emit displacedFound(QStringLiteral("%1: %2").arg(QFileInfo(path()).fileName(), QString::fromStdString(displaced->what)));
+        emit displacedFound(QStringLiteral("%1: %2").arg(QFileInfo(path()).fileName(), text_of(displaced->what)));
         return;
     }
     if (state_->book->settled()) return;
     const auto settled = state_->book->settle();
     const std::string sentence = settled ? std::string() : settled.error().sentence();
-    if (const bool news = !sentence.empty() && sentence != state_->unsettled_told; news) emit failed(QString::fromStdString(sentence));
+    if (const bool news = !sentence.empty() && sentence != state_->unsettled_told; news) emit failed(text_of(sentence));
     state_->unsettled_told = sentence;
 }
 

@@ -2,6 +2,7 @@
 // Commands on load lists.
 #include "document/document.h"
 #include "document/document_state.h"
+#include "style/words.h"
 
 #include <algorithm>
 #include <utility>
@@ -21,7 +22,7 @@ Change of_load_lists() {
 }
 
 QString list_words(const char* verb, const std::string& name) {
-    return QStringLiteral("%1 %2").arg(QString::fromLatin1(verb), QString::fromStdString(name));
+    return QStringLiteral("%1 %2").arg(QString::fromLatin1(verb), text_of(name));
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 // PV sheets and the commands on them.
 #include "document/document.h"
 #include "document/document_state.h"
+#include "style/words.h"
 
 #include <algorithm>
 #include <utility>
@@ -15,7 +16,7 @@ StoreCommand::Step sheet_withdrawn(const std::string& uuid, bool withdrawn) {
 }
 
 QString named(const char* verb, const PvSheet& sheet) {
-    return QStringLiteral("%1 PV sheet %2").arg(QString::fromLatin1(verb), QString::fromStdString(sheet.name));
+    return QStringLiteral("%1 PV sheet %2").arg(QString::fromLatin1(verb), text_of(sheet.name));
 }
 
 Change of_sheets() {

@@ -2,6 +2,7 @@
 // Commands on runs.
 #include "document/document.h"
 #include "document/document_state.h"
+#include "style/words.h"
 
 #include <utility>
 
@@ -126,7 +127,7 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
         Change own;
         own.units = own.meters = own.runs = true;
         own.units_of_runs = {run.unit_uuid};
-        const QString words = QStringLiteral("import %1 of %2").arg(kind_word(records[i].run.kind), QString::fromStdString(records[i].unit.name));
+        const QString words = QStringLiteral("import %1 of %2").arg(kind_word(records[i].run.kind), text_of(records[i].unit.name));
         undo_stack_.push(new StoreCommand(*state_, words, own, run_withdrawn(run.run_uuid, false), run_withdrawn(run.run_uuid, true)));
     }
     if (outcome) {
@@ -134,7 +135,7 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
         state_->meters = std::move(fresh.meters);
         state_->put_runs(fresh_runs);
     } else {
-        emit failed(QString::fromStdString(outcome.error().sentence()));
+        emit failed(text_of(outcome.error().sentence()));
     }
     state_->announce(change, true);
     return brought;

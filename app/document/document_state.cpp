@@ -2,6 +2,7 @@
 #include "document/document_state.h"
 
 #include "document/same_record.h"
+#include "style/words.h"
 
 #include <algorithm>
 #include <utility>
@@ -68,7 +69,7 @@ void Document::State::applied(const Change& change) {
     }
     if (change.runs) also(read_runs(change.units_of_runs));
     else if (!reordered.empty()) also(read_runs(reordered));
-    if (!outcome) emit document.failed(QString::fromStdString(outcome.error().sentence()));
+    if (!outcome) emit document.failed(text_of(outcome.error().sentence()));
     announce(change, change.runs || !reordered.empty());
 }
 
@@ -87,7 +88,7 @@ void Document::State::announce(const Change& change, bool runs) {
 
 void Document::State::refused(const Error& error, bool forward, bool try_again) {
     if (try_again) put_back = forward ? PutBack::undo : PutBack::redo;
-    emit document.failed(QString::fromStdString(error.sentence()));
+    emit document.failed(text_of(error.sentence()));
 }
 
 Change Document::State::change_of_runs(bool (*uses)(const RunRecord&, const std::string&),

@@ -2,6 +2,7 @@
 // Commands on units and meters.
 #include "document/document.h"
 #include "document/document_state.h"
+#include "style/words.h"
 
 #include <utility>
 
@@ -21,7 +22,7 @@ StoreCommand::Step meter_withdrawn(const std::string& uuid, bool withdrawn) {
 }
 
 QString named(const char* verb, const std::string& name) {
-    return QStringLiteral("%1 %2").arg(QString::fromLatin1(verb), QString::fromStdString(name));
+    return QStringLiteral("%1 %2").arg(QString::fromLatin1(verb), text_of(name));
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "models/budget_model.h"
 
 #include "base/number.h"
+#include "style/words.h"
 
 #include <utility>
 
@@ -33,9 +34,9 @@ QVariant BudgetModel::data(const QModelIndex& index, int role) const {
         return QVariant::fromValue(Qt::AlignVCenter | (is_number(index.column()) ? Qt::AlignRight : Qt::AlignLeft));
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     switch (index.column()) {
-    case SourceColumn: return QString::fromStdString(line.source);
-    case ShapeColumn: return QString::fromStdString(line.shape);
-    case CorrelationColumn: return QString::fromStdString(line.correlation);
+    case SourceColumn: return text_of(line.source);
+    case ShapeColumn: return text_of(line.shape);
+    case CorrelationColumn: return text_of(line.correlation);
     case StandardColumn: return QString::fromStdString(fixed_text(line.standard_wh, 2));
     case ShareColumn: return QString::fromStdString(fixed_text(100 * line.share, 1));
     default: return {};

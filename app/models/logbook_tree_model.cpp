@@ -2,6 +2,7 @@
 #include "models/logbook_tree_model.h"
 
 #include "base/number.h"
+#include "style/words.h"
 
 #include <utility>
 #include <vector>
@@ -149,25 +150,25 @@ QString LogbookTreeModel::title(const Node& node) const {
     case Row::sizing: return tr("Sizing");
     case Row::unit: {
         const auto* unit = document_.unit(node.uuid);
-        return unit ? QString::fromStdString(unit->name) : QString();
+        return unit ? text_of(unit->name) : QString();
     }
     case Row::run: {
         const auto* record = document_.run(node.uuid);
         if (!record) return {};
-        if (!waits_for_analysis(record->unit.uuid)) return QString::fromStdString(run_title(*record, document_.analysis(node.uuid).energy));
+        if (!waits_for_analysis(record->unit.uuid)) return text_of(run_title(*record, document_.analysis(node.uuid).energy));
         EnergyAnalysis day_alone;
         const auto first = std::ranges::find(record->readings, false, &Reading::withdrawn);
         if (first != record->readings.end()) day_alone.start_ms = first->values.time_ms;
-        return QString::fromStdString(run_title(*record, day_alone));
+        return text_of(run_title(*record, day_alone));
     }
     case Row::load_list: {
         const auto* list = document_.loadList(node.uuid);
-        return list ? QString::fromStdString(list->name) : QString();
+        return list ? text_of(list->name) : QString();
     }
     case Row::meter: {
         const auto* meter = document_.meter(node.uuid);
         if (!meter) return {};
-        const auto name = QString::fromStdString(meter->name);
+        const auto name = text_of(meter->name);
         if (!meter->limit_percent) return name;
         return tr("%1, ±%2 %").arg(name, QString::fromStdString(exact_text(*meter->limit_percent)));
     }
@@ -180,7 +181,7 @@ QString LogbookTreeModel::tool_tip(const Node& node) const {
     const auto* record = document_.run(node.uuid);
     if (!record) return {};
     const auto state = run_end_text(record->run.end);
-    return tr("%1, %2: %3").arg(QString::fromStdString(record->unit.name), title(node),
+    return tr("%1, %2: %3").arg(text_of(record->unit.name), title(node),
                                 QString::fromUtf8(state.data(), static_cast<qsizetype>(state.size())));
 }
 

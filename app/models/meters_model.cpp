@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "models/quantity_cell.h"
+#include "style/words.h"
 
 #include <algorithm>
 
@@ -51,7 +52,7 @@ QVariant MetersModel::data(const QModelIndex& index, int role) const {
         return tr("Without an error limit no interval can be given for delivered energy.");
     if (role != Qt::DisplayRole) return {};
     switch (index.column()) {
-    case NameColumn: return QString::fromStdString(meter.name);
+    case NameColumn: return text_of(meter.name);
     case StepColumn: return stated(meter.step_wh);
     case LimitColumn: return stated(meter.limit_percent);
     case SpanColumn: return stated(meter.span_wh);
@@ -62,7 +63,7 @@ QVariant MetersModel::data(const QModelIndex& index, int role) const {
             return record->run.meter_uuid == meter.uuid;
         }));
     }
-    case RemarkColumn: return QString::fromStdString(meter.remark);
+    case RemarkColumn: return text_of(meter.remark);
     default: return {};
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/pairs_model.h"
 
+#include "style/words.h"
+
 #include <QFont>
 
 #include <algorithm>
@@ -25,7 +27,7 @@ void PairsModel::setPairs(const std::vector<std::string>& names, const std::vect
     beginResetModel();
     names_.clear();
     pairs_.clear();
-    for (const std::string& name : names) names_.push_back(QString::fromStdString(name));
+    for (const std::string& name : names) names_.push_back(text_of(name));
     auto pair = pairs.begin();
     for (int first = 0; first < static_cast<int>(names.size()); ++first)
         for (int second = first + 1; second < static_cast<int>(names.size()) && pair != pairs.end(); ++second)
@@ -49,7 +51,7 @@ QVariant PairsModel::data(const QModelIndex& index, int role) const {
         if (*shown.value > 0) words.prepend(QLatin1Char('+'));
         return words + QLatin1Char('\n') + (pair.resolved ? tr("resolved") : tr("not resolved"));
     }
-    case Qt::ToolTipRole: return QString::fromStdString(pair.sentence);
+    case Qt::ToolTipRole: return text_of(pair.sentence);
     case Qt::TextAlignmentRole: return int(Qt::AlignCenter);
     case Qt::FontRole: {
         QFont font;

@@ -35,7 +35,7 @@ QVariant quantity_data(const Quantity& quantity, int role, int fallback_decimals
     case Qt::ToolTipRole: {
         const auto kind = text_of(kind_text(quantity.kind));
         if (quantity.reason.empty()) return kind;
-        return QStringLiteral("%1: %2").arg(kind, QString::fromStdString(quantity.reason));
+        return QStringLiteral("%1: %2").arg(kind, text_of(quantity.reason));
     }
     case SortRole: return quantity.value ? QVariant(*quantity.value) : QVariant();
     case SoftRole: return quantity.kind == Kind::not_known;

@@ -2,6 +2,7 @@
 #include "models/readings_model.h"
 
 #include "base/number.h"
+#include "style/words.h"
 
 #include <algorithm>
 #include <utility>
@@ -120,7 +121,7 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
 
 QString ReadingsModel::history(const QString& reading_uuid) const {
     const auto versions = document_.history(reading_uuid.toStdString());
-    if (!versions) return QString::fromStdString(versions.error().sentence());
+    if (!versions) return text_of(versions.error().sentence());
     return history_lines(versions.value(), time_zone_).join(QLatin1Char('\n'));
 }
 

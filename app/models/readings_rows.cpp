@@ -38,7 +38,7 @@ int decimals_of_step(double step_wh) { return step_wh >= 1.0 ? 0 : step_wh >= 0.
 QString remark_text(const ReadingValues& values) {
     QStringList words;
     if (values.mark) words << text_of(mark_text(*values.mark));
-    if (!values.remark.empty()) words << QString::fromStdString(values.remark);
+    if (!values.remark.empty()) words << text_of(values.remark);
     return words.join(QStringLiteral(", "));
 }
 
@@ -126,7 +126,7 @@ ReadingsRow ReadingsRows::row(std::size_t at_row) const {
         if (!known(derived.delivered_wh, at)) cell.emphasis = Row::Emphasis::left_out;
         if (const auto mend = derived.mends.find(reading.uuid); mend != derived.mends.end())
             cell.hint = QStringLiteral("assumed: %1. %2")
-                            .arg(text_of(mend_text(mend->second.kind)), QString::fromStdString(mend->second.reason));
+                            .arg(text_of(mend_text(mend->second.kind)), text_of(mend->second.reason));
     }
     if (const auto delivered = known(derived.delivered_wh, at)) {
         row.cells[Row::delivered].text = text_of(fixed_text(*delivered, derived.decimals));
@@ -178,7 +178,7 @@ QStringList history_lines(const std::vector<ReadingVersion>& versions, const std
         QString line = QStringLiteral("%1 %2: %3").arg(text_of(day_text(version.written_ms, zone)),
                                                        text_of(clock_text(version.written_ms, zone)),
                                                        version.withdrawn ? QStringLiteral("withdrawn") : said);
-        if (!version.reason.empty()) line += QStringLiteral(" (%1)").arg(QString::fromStdString(version.reason));
+        if (!version.reason.empty()) line += QStringLiteral(" (%1)").arg(text_of(version.reason));
         lines << line;
     }
     return lines;

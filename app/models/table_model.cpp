@@ -2,6 +2,7 @@
 #include "models/table_model.h"
 
 #include "models/quantity_cell.h"
+#include "style/words.h"
 
 #include <algorithm>
 
@@ -66,9 +67,9 @@ QVariant TableModel::data(const QModelIndex& index, int role) const {
         const QVariant shown = quantity_data(*quantity, role, column.decimals);
         const bool own_unit = role == Qt::DisplayRole && column.unit.empty() && quantity->value &&
                               cell_units_[static_cast<std::size_t>(index.column())].isEmpty();
-        return own_unit ? QVariant(shown.toString() + QLatin1Char(' ') + QString::fromStdString(quantity->unit)) : shown;
+        return own_unit ? QVariant(shown.toString() + QLatin1Char(' ') + text_of(quantity->unit)) : shown;
     }
-    const QString text = QString::fromStdString(std::get<std::string>(cell));
+    const QString text = text_of(std::get<std::string>(cell));
     if (role == Qt::DisplayRole || role == Qt::ToolTipRole || role == SortRole) return text;
     if (role == Qt::TextAlignmentRole) return int(Qt::AlignLeft | Qt::AlignVCenter);
     return {};
@@ -80,8 +81,8 @@ QVariant TableModel::headerData(int section, Qt::Orientation orientation, int ro
     if (role == Qt::TextAlignmentRole)
         return int((column.content == TableColumn::Content::text ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
     if (role == Qt::DisplayRole) {
-        const QString title = in_short_lines(QString::fromStdString(column.title));
-        const QString unit = column.unit.empty() ? cell_units_[static_cast<std::size_t>(section)] : QString::fromStdString(column.unit);
+        const QString title = in_short_lines(text_of(column.title));
+        const QString unit = column.unit.empty() ? cell_units_[static_cast<std::size_t>(section)] : text_of(column.unit);
         return unit.isEmpty() || unit == QLatin1String("1") ? title : title + QLatin1Char('\n') + unit;
     }
     return {};

@@ -85,9 +85,9 @@ QVariant UnitRunsModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::ToolTipRole && index.column() == RunColumn) return part_in_fit(document_.unitFit(unit_uuid_), uuid);
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     switch (index.column()) {
-    case RunColumn: return QString::fromStdString(run_title(*record, analysis.energy));
+    case RunColumn: return text_of(run_title(*record, analysis.energy));
     case EndColumn: return text_of(run_end_text(record->run.end));
-    case GaugeColumn: return QString::fromStdString(analysis.gauge.verdict);
+    case GaugeColumn: return text_of(analysis.gauge.verdict);
     default: return {};
     }
 }

@@ -9,6 +9,7 @@
 #include "services/reminders.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QEvent>
 #include <QGridLayout>
@@ -33,7 +34,7 @@ BenchEntry entry_of(const RunRecord& record, const Document& document, const Rem
     const auto state = reminders.state(uuid);
     BenchEntry entry;
     entry.run_uuid = QString::fromStdString(uuid);
-    entry.unit = QString::fromStdString(record.unit.name);
+    entry.unit = text_of(record.unit.name);
     entry.about = run_about(record);
     if (number <= most_keys) entry.keys = QStringLiteral("Ctrl+%1").arg(number);
     const auto& analysis = document.analysis(uuid);

@@ -5,6 +5,7 @@
 #include "models/budget_model.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QEvent>
 #include <QHeaderView>
@@ -77,7 +78,7 @@ void BudgetView::setEnergy(const EnergyAnalysis& energy) {
                         .arg(QString::fromStdString(fixed_text(*budget.half_width_wh, decimals_for(*budget.half_width_wh))));
         if (!budget.half_width_method.empty())
             text += (budget.half_width_wh ? QStringLiteral(" (%1).") : QStringLiteral(" %1."))
-                        .arg(QString::fromStdString(budget.half_width_method));
+                        .arg(text_of(budget.half_width_method));
     }
     sum_label_->setText(text);
     fitRows();

@@ -41,13 +41,13 @@ Words words_of(const DueState& state, UtcMs now_ms) {
 } // namespace
 
 QString due_words(const DueState& state, UtcMs now_ms) {
-    if (!state.at_ms) return QString::fromStdString(state.due.why);
+    if (!state.at_ms) return text_of(state.due.why);
     const auto words = words_of(state, now_ms);
     return (words.value + QLatin1Char(' ') + words.rest).trimmed();
 }
 
 StripFigure due_figure(const DueState& state, UtcMs now_ms) {
-    StripFigure figure{QStringLiteral("due"), tr("next reading"), QString(QChar(0x2013)), {}, QString::fromStdString(state.due.why)};
+    StripFigure figure{QStringLiteral("due"), tr("next reading"), QString(QChar(0x2013)), {}, text_of(state.due.why)};
     if (!state.at_ms) {
         figure.rest = state.asked ? tr("not yet") : tr("no reminder");
         return figure;

@@ -6,6 +6,7 @@
 #include "pages/photo_intake.h"
 #include "pages/waiting_photos.h"
 #include "style/roles.h"
+#include "style/words.h"
 
 #include <QAccessible>
 #include <QApplication>
@@ -176,7 +177,7 @@ void EntryRow::record() {
         return;
     }
     QStringList sentences;
-    for (const Doubt& doubt : doubts) sentences << QString::fromStdString(doubt.sentence);
+    for (const Doubt& doubt : doubts) sentences << text_of(doubt.sentence);
     QString question = sentences.join(QStringLiteral("; "));
     question[0] = question[0].toUpper();
     questioned_ = entry.values;
@@ -201,7 +202,7 @@ void EntryRow::answer(QuestionBar::Answer answer) {
 void EntryRow::write(const ReadingValues& values) {
     const auto noted = document_.record(run_uuid_.toStdString(), values, photos_->uuids());
     if (!noted) {
-        showMessage(tr("Not recorded. %1").arg(QString::fromStdString(noted.error().sentence())));
+        showMessage(tr("Not recorded. %1").arg(text_of(noted.error().sentence())));
         focusGauge();
         return;
     }
@@ -225,7 +226,7 @@ void EntryRow::keepDraft() {
     const QString draft = texts().draft();
     if (draft == document_.draft(run_uuid_.toStdString())) return;
     if (const auto kept = document_.keepDraft(run_uuid_.toStdString(), draft); !kept && message().isEmpty())
-        showMessage(tr("What is typed here is not on the disk. %1").arg(QString::fromStdString(kept.error().sentence())));
+        showMessage(tr("What is typed here is not on the disk. %1").arg(text_of(kept.error().sentence())));
 }
 
 void EntryRow::showNow() {

@@ -25,7 +25,7 @@ QString image_html(const PictureContent& content, int width_px) {
     spec.scale = sharp_scale;
     spec.palette = current_palette();
     const auto image = render_picture(content, spec);
-    if (!image) return paragraph(QString::fromStdString(image.error().sentence()).toHtmlEscaped());
+    if (!image) return paragraph(text_of(image.error().sentence()).toHtmlEscaped());
     QByteArray png;
     QBuffer buffer(&png);
     buffer.open(QIODevice::WriteOnly);
@@ -61,12 +61,12 @@ std::optional<PictureContent> example_picture(const WorkedExample& example, cons
 QString worked_example_html(int width_px) {
     const auto records = sample_runs();
     const auto example = records ? worked_example(records.value()) : Result<WorkedExample>(records.error());
-    if (!example) return paragraph(QString::fromStdString(example.error().sentence()).toHtmlEscaped());
+    if (!example) return paragraph(text_of(example.error().sentence()).toHtmlEscaped());
     QString html = paragraph(tr("Three units of the sample logbook (Logbook, Open the sample logbook) as the comparison page shows them. Units and "
                                 "readings are invented; the figures are worked out as you read."));
     for (const ExampleStep& step : example.value().steps) {
-        html += QStringLiteral("<h3>%1</h3>").arg(QString::fromStdString(step.title).toHtmlEscaped());
-        for (const std::string& sentence : step.sentences) html += paragraph(QString::fromStdString(sentence).toHtmlEscaped());
+        html += QStringLiteral("<h3>%1</h3>").arg(text_of(step.title).toHtmlEscaped());
+        for (const std::string& sentence : step.sentences) html += paragraph(text_of(sentence).toHtmlEscaped());
         if (const auto picture = example_picture(example.value(), step)) html += image_html(*picture, width_px);
     }
     return html + meanings_html();

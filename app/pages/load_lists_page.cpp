@@ -8,6 +8,7 @@
 #include "pages/page_parts.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -197,13 +198,13 @@ void LoadListsPage::showAppliances() {
     fit_list_columns(*appliances_);
     if (list && place) appliances_->setCurrentIndex(appliances_model_->index(static_cast<int>(*place), 0));
     refreshing_ = false;
-    list_title_->setText(list ? QString::fromStdString(list->name) : QString());
+    list_title_->setText(list ? text_of(list->name) : QString());
     const bool any = list && !list->appliances.empty();
     appliances_->setVisible(any);
     no_appliances_->setVisible(!any);
     QStringList words;
     if (any)
-        for (const std::string& remark : table.remarks) words << QString::fromStdString(remark);
+        for (const std::string& remark : table.remarks) words << text_of(remark);
     totals_->setText(words.join(QLatin1Char('\n')));
     totals_->setVisible(!words.isEmpty());
     setChosen();

@@ -21,6 +21,7 @@
 #include "services/notifier.h"
 #include "services/reminders.h"
 #include "services/settings.h"
+#include "style/words.h"
 
 #include <QAction>
 #include <QLabel>
@@ -76,7 +77,7 @@ void MainWindow::name_running_tests() {
         entry->setEnabled(there);
         if (!there) continue;
         const auto& record = *open[i];
-        QStringList parts{QString::fromStdString(record.unit.name), run_about(record)};
+        QStringList parts{text_of(record.unit.name), run_about(record)};
         std::optional<double> gauge_percent;
         for (const auto& reading : record.readings)
             if (!reading.withdrawn && reading.values.gauge_percent) gauge_percent = reading.values.gauge_percent;
@@ -110,7 +111,7 @@ void MainWindow::enterReading(const std::string& run_uuid) {
 void MainWindow::edit_rule(const std::string& run_uuid) {
     const auto* record = document_.run(run_uuid);
     if (!record) return;
-    const auto title = QStringLiteral("%1, %2").arg(QString::fromStdString(record->unit.name), run_about(*record));
+    const auto title = QStringLiteral("%1, %2").arg(text_of(record->unit.name), run_about(*record));
     auto* form = new ReminderForm(title, reminders_->rule(run_uuid), this);
     connect(form, &FormDialog::submitted, this, [this, form, run_uuid] {
         reminders_->setRule(run_uuid, form->rule());
@@ -124,7 +125,7 @@ void MainWindow::snooze(int minutes) {
     const auto* calling = reminders_->mostOverdue();
     const auto* record = calling ? calling : document_.run(run_uuid_);
     if (!record || reminders_->snooze(record->run.uuid, minutes)) return;
-    const QString unit = QString::fromStdString(record->unit.name);
+    const QString unit = text_of(record->unit.name);
     const auto at_ms = reminders_->state(record->run.uuid).at_ms;
     const auto minutes_left = at_ms ? (*at_ms - document_.clock().now_ms() + 59'999) / 60'000 : 0;
     messages_->showNote(at_ms ? tr("Nothing to put off: the next reading of %1 is due only in %2 minutes.").arg(unit, QString::number(minutes_left))

@@ -6,6 +6,7 @@
 #include "pages/message_bar.h"
 #include "pages/readings_export.h"
 #include "pages/run_page.h"
+#include "style/words.h"
 
 #include <QStackedWidget>
 
@@ -13,13 +14,13 @@ namespace ullage {
 
 void MainWindow::tell(const Result<void>& outcome) {
     messages_->dismiss();
-    if (!outcome) messages_->showError(QString::fromStdString(outcome.error().sentence()));
+    if (!outcome) messages_->showError(text_of(outcome.error().sentence()));
 }
 
 void MainWindow::withdraw_unit() {
     const auto* unit = document_.unit(current_unit());
     if (!unit) return;
-    const auto name = QString::fromStdString(unit->name);
+    const auto name = text_of(unit->name);
     const auto done = document_.withdrawUnit(unit->uuid);
     tell(done);
     if (done) messages_->showNote(tr("%1 and its runs are withdrawn; Edit, Undo brings them back.").arg(name));

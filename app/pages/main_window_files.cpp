@@ -15,6 +15,7 @@
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "style/file_names.h"
+#include "style/words.h"
 
 #include <QAction>
 #include <QDir>
@@ -50,7 +51,7 @@ ReadSheets read_sheets(const QStringList& paths, WorkProgress& progress) {
         progress.at(i, paths.size());
         auto sheet = read_sheet_file(paths[i]);
         if (!sheet) {
-            read.refusals << QString::fromStdString(sheet.error().sentence());
+            read.refusals << text_of(sheet.error().sentence());
             continue;
         }
         read.paths << paths[i];
@@ -219,13 +220,13 @@ void MainWindow::importSheets(const QStringList& paths) {
     std::size_t whole = 0;
     for (std::size_t i = 0; i < brought.size(); ++i) {
         if (!brought[i]) {
-            messages_->showError(QString::fromStdString(brought[i].error().sentence()));
+            messages_->showError(text_of(brought[i].error().sentence()));
             continue;
         }
         ++whole;
         shown = brought[i].value().run_uuid;
         for (const auto& notice : sheets.notices[i])
-            messages_->showNote(QStringLiteral("%1, %2").arg(QFileInfo(sheets.paths[static_cast<qsizetype>(i)]).fileName(), QString::fromStdString(notice)));
+            messages_->showNote(QStringLiteral("%1, %2").arg(QFileInfo(sheets.paths[static_cast<qsizetype>(i)]).fileName(), text_of(notice)));
     }
     if (whole > 0) settings_.setFolderOf(paths.constFirst());
     if (brought.size() < sheets.records.size())
@@ -266,7 +267,7 @@ void MainWindow::save_photo(const Photo& photo, PhotoDialog* dialog) {
     const auto bytes = document_.photoBytes(photo.uuid);
     const auto written = bytes ? write_whole_file(QFile::encodeName(path).toStdString(), bytes.value(), {Replacing::Consent::ordinary, {}}) : Result<void>(bytes.error());
     if (!written)
-        dialog->refuse(QString::fromStdString(written.error().sentence()));
+        dialog->refuse(text_of(written.error().sentence()));
     else
         dialog->tell(tr("The photo stands in %1.").arg(QDir::toNativeSeparators(path)));
 }

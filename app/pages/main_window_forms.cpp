@@ -11,6 +11,7 @@
 #include "pages/run_page.h"
 #include "pages/start_habits.h"
 #include "services/reminders.h"
+#include "style/words.h"
 
 #include <QStackedWidget>
 
@@ -22,7 +23,7 @@ namespace {
 template <class T>
 bool settle(FormDialog& form, const Result<T>& outcome) {
     if (!outcome) {
-        form.refuse(QString::fromStdString(outcome.error().sentence()));
+        form.refuse(text_of(outcome.error().sentence()));
         return false;
     }
     form.accept();

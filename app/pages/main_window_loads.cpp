@@ -14,6 +14,7 @@
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "style/icons.h"
+#include "style/words.h"
 
 #include <QAction>
 #include <QMenu>
@@ -29,7 +30,7 @@ const QString sizing_choices_name = QStringLiteral("sizing-choices");
 template <class T>
 bool close_after(FormDialog& form, const Result<T>& outcome) {
     if (outcome) form.accept();
-    else form.refuse(QString::fromStdString(outcome.error().sentence()));
+    else form.refuse(text_of(outcome.error().sentence()));
     return outcome.ok();
 }
 
@@ -104,7 +105,7 @@ void MainWindow::export_sizing() {
     const Sizing& sizing = sizing_page_->sizing();
     std::vector<std::pair<QString, std::function<PictureContent()>>> charts;
     for (std::size_t unit = 0; unit < sizing.units.size(); ++unit)
-        if (sizing.courses[unit]) charts.emplace_back(QString::fromStdString(sizing.units[unit].unit.name), [sizing, unit]() -> PictureContent { return sizing_chart(sizing, unit); });
+        if (sizing.courses[unit]) charts.emplace_back(text_of(sizing.units[unit].unit.name), [sizing, unit]() -> PictureContent { return sizing_chart(sizing, unit); });
     std::vector<ExportSubject> subjects;
     subjects.push_back({tr("Units"), QStringLiteral("sizing"), [sizing](QWidget*) { return sizing_table(sizing); }, std::move(charts)});
     subjects.push_back({tr("PV array and battery by rule"), QStringLiteral("sizing-rules"), [sizing](QWidget*) { return sizing_rules_table(sizing); }, {}});
@@ -134,7 +135,7 @@ void MainWindow::import_load_list() {
     for (const QString& path : files) {
         const auto imported = import_load_list_file(document_, path);
         if (imported) shown = imported.value().uuid;
-        else messages_->showError(QString::fromStdString(imported.error().sentence()));
+        else messages_->showError(text_of(imported.error().sentence()));
     }
     settings_.setFolderOf(files.constFirst());
     if (!shown.empty()) showLoadList(shown);

@@ -46,7 +46,7 @@ void MainWindow::importLog(const QString& path) {
     messages_->dismiss();
     auto kept = document_.traceAnswers();
     if (!kept) {
-        messages_->showError(QString::fromStdString(kept.error().sentence()));
+        messages_->showError(text_of(kept.error().sentence()));
         return;
     }
     settings_.setFolderOf(path);
@@ -120,7 +120,7 @@ void MainWindow::add_log_appliance(const std::string& run_uuid) {
         with_one_more.appliances.push_back(form->appliance());
         const auto done = document_.updateLoadList(with_one_more);
         if (!done) {
-            form->refuse(QString::fromStdString(done.error().sentence()));
+            form->refuse(text_of(done.error().sentence()));
             return;
         }
         form->accept();

@@ -13,6 +13,7 @@
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "style/theme.h"
+#include "style/words.h"
 
 #include <QAction>
 #include <QApplication>
@@ -42,8 +43,9 @@ void MainWindow::show_charts(bool shown) {
 }
 
 void MainWindow::set_text_step(int step) {
+    const int before = settings_.textStep();
     settings_.setTextStep(step);
-    apply_appearance(*qApp, settings_);
+    if (settings_.textStep() != before) apply_appearance(*qApp, settings_); // else it is at its limit
 }
 
 void MainWindow::larger_text() { set_text_step(settings_.textStep() + 1); }
@@ -73,7 +75,7 @@ void MainWindow::save_shown_picture() {
         if (path.isEmpty()) return;
         settings_.setFolderOf(path);
         if (const auto written = write_picture(content, path, form->spec(), {Replacing::Consent::ordinary, {}}); !written) {
-            form->refuse(QString::fromStdString(written.error().sentence()));
+            form->refuse(text_of(written.error().sentence()));
             return;
         }
         form->accept();

@@ -46,8 +46,13 @@ Result<NewPhoto> photo_from_file(const QString& path) {
     QFile file(path);
     QByteArray bytes;
     if (file.open(QIODevice::ReadOnly)) bytes = file.read(photo_limit_bytes + 1);
-    if (file.error() != QFileDevice::NoError)
-        return refused(Failure::io, tr("the file cannot be read (%1)").arg(file.errorString()), tr("check its permissions"));
+    switch (file.error()) {
+    case QFileDevice::NoError: break;
+    case QFileDevice::OpenError:
+    case QFileDevice::PermissionsError: return refused(Failure::io, tr("the file cannot be opened"), tr("check that you may read it"));
+    case QFileDevice::ResourceError: return refused(Failure::io, tr("too many files are open"), tr("close other programs and try again"));
+    default: return refused(Failure::io, tr("the file cannot be read to its end"), tr("check the disk or card that it is on, or copy it elsewhere"));
+    }
     return NewPhoto{info.fileName().toStdString(), bytes.toStdString(), {}};
 }
 

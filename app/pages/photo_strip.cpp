@@ -7,6 +7,7 @@
 #include "services/background_work.h"
 #include "style/icons.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QAction>
 #include <QCoreApplication>
@@ -125,14 +126,14 @@ void PhotoStrip::openPhoto(const QString& photoUuid) {
     if (photo == photos_.end()) return;
     const auto bytes = document_.photoBytes(photo->uuid);
     if (!bytes) {
-        emit refused(QString::fromStdString(bytes.error().sentence()));
+        emit refused(text_of(bytes.error().sentence()));
         return;
     }
     // Copies: while the picture is decoded the strip may be given other photos.
     const Photo opened = *photo;
     const auto place = photo - photos_.begin();
     const QString note = place < notes_.size() ? notes_[place] : QString();
-    auto shown = result_beside(this, tr("Reading photo %1").arg(QString::fromStdString(opened.file_name)), [&](WorkProgress& progress) {
+    auto shown = result_beside(this, tr("Reading photo %1").arg(text_of(opened.file_name)), [&](WorkProgress& progress) {
         return photo_image(bytes.value(), opened.format, {}, &progress.cancelling());
     });
     if (!shown) return;
@@ -141,7 +142,7 @@ void PhotoStrip::openPhoto(const QString& photoUuid) {
     if (!note.isEmpty()) dialog->tell(tr("This photo is %1.").arg(note));
     connect(dialog, &PhotoDialog::withdrawAsked, this, [this, dialog, uuid = opened.uuid] {
         if (const auto done = document_.withdrawPhoto(uuid); !done)
-            dialog->refuse(QString::fromStdString(done.error().sentence()));
+            dialog->refuse(text_of(done.error().sentence()));
         else
             dialog->accept();
     });
@@ -151,7 +152,7 @@ void PhotoStrip::openPhoto(const QString& photoUuid) {
 
 void PhotoStrip::withdraw(const QString& photo_uuid) {
     if (const auto done = document_.withdrawPhoto(photo_uuid.toStdString()); !done)
-        emit refused(QString::fromStdString(done.error().sentence()));
+        emit refused(text_of(done.error().sentence()));
 }
 
 void PhotoStrip::keyPressEvent(QKeyEvent* event) {

@@ -144,12 +144,12 @@ void PvForm::fill(const PvSheet& sheet, const std::vector<Unit>& units) {
     PvSheetText text;
     text.sheet = sheet;
     for (const Field& field : fields_) {
-        field.edit->setText(text_of(key_of(field.key).text(text)));
+        field.edit->setText(QString::fromStdString(key_of(field.key).text(text)));
         field.edit->setCursorPosition(0);
     }
     unit_->clear();
     unit_->addItem(tr("none chosen"), QString());
-    for (const Unit& unit : units) unit_->addItem(QString::fromStdString(unit.name), QString::fromStdString(unit.uuid));
+    for (const Unit& unit : units) unit_->addItem(text_of(unit.name), QString::fromStdString(unit.uuid));
     unit_->setCurrentIndex(std::max(0, unit_->findData(QString::fromStdString(sheet.unit_uuid))));
     cells_->setCurrentIndex(sheet.crystalline_silicon ? 0 : 1);
     filling_ = false;

@@ -72,7 +72,7 @@ QString limits_words(const Unit* unit) {
     if (limits.max_v) parts << tr("at most %1").arg(figure(limits.max_v, QStringLiteral("V")));
     if (limits.max_a) parts << figure(limits.max_a, QStringLiteral("A"));
     if (limits.max_w) parts << figure(limits.max_w, QStringLiteral("W"));
-    const QString name = QString::fromStdString(unit->name);
+    const QString name = text_of(unit->name);
     return parts.isEmpty() ? tr("No limit of the PV input of %1 is stated; enter what its label says.").arg(name)
                            : tr("PV input of %1: %2").arg(name, parts.join(QStringLiteral(", ")));
 }
@@ -201,7 +201,7 @@ void PvPage::refresh() {
     const auto& sheets = document_.pvSheets();
     if (!document_.pvSheet(uuid_)) uuid_ = sheets.empty() ? std::string() : sheets.front().uuid;
     sheets_->clear();
-    for (const PvSheet& sheet : sheets) sheets_->addItem(QString::fromStdString(sheet.name), QString::fromStdString(sheet.uuid));
+    for (const PvSheet& sheet : sheets) sheets_->addItem(text_of(sheet.name), QString::fromStdString(sheet.uuid));
     sheets_->setCurrentIndex(sheets_->findData(QString::fromStdString(uuid_)));
     sheets_->setVisible(!sheets.empty());
     withdraw_->setEnabled(!sheets.empty());

@@ -7,6 +7,7 @@
 #include "pages/pv_chart.h"
 #include "pages/run_charts.h"
 #include "pages/sizing_chart.h"
+#include "style/words.h"
 
 #include <algorithm>
 
@@ -58,7 +59,7 @@ VesselRowContent run_vessel(const ReportedRun& run, const UnitFit& unit_fit) {
     const RunRecord& record = *run.record;
     const Quantity& delivered = run.analysis->energy.delivered_wh;
     VesselColumn column;
-    column.name = QString::fromStdString(record.unit.name);
+    column.name = text_of(record.unit.name);
     column.value_text = QString::fromStdString(quantity_text(delivered, 0));
     column.vessel.rated_wh = record.unit.rated_energy_wh.value_or(0);
     column.vessel.delivered_wh = delivered.value;

@@ -26,7 +26,7 @@ const Reading* last_reading(const RunRecord& record) {
 
 /// Value and rest of a quantity: "936" and "± 9 Wh"; brackets and limits keep their words in the value.
 void put(StripFigure& figure, const Quantity& quantity, int decimals) {
-    figure.hint = QString::fromStdString(quantity.reason);
+    figure.hint = text_of(quantity.reason);
     if (quantity.kind == Kind::not_known) {
         figure.value = dash();
         figure.rest = tr("not known");
@@ -51,7 +51,7 @@ StripFigure elapsed(const RunRecord& record, const RunAnalysis& analysis, const 
     }
     const Quantity& duration = analysis.energy.duration_h;
     figure.label = tr("lasted");
-    figure.hint = QString::fromStdString(duration.reason);
+    figure.hint = text_of(duration.reason);
     if (duration.kind == Kind::bracket && duration.lower && duration.upper) {
         figure.value = shown_duration(*duration.lower);
         figure.rest = tr("to %1").arg(shown_duration(*duration.upper));
@@ -80,7 +80,7 @@ StripFigure load(const RunRecord& record, const RunAnalysis& analysis) {
     StripFigure figure{QStringLiteral("load"), charge ? tr("mean power") : tr("mean load"), dash(), {}, {}};
     if (running) figure.label = charge ? tr("mean power, since last") : tr("mean load, since last");
     const Quantity& mean = analysis.energy.mean_load_w;
-    figure.hint = QString::fromStdString(mean.reason);
+    figure.hint = text_of(mean.reason);
     if (!mean.value) return figure;
     const auto watts = [](double value) { return text_of(fixed_text(value, value < 10 ? 1 : 0)); };
     figure.value = watts(*mean.value);

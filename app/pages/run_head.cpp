@@ -24,12 +24,12 @@ QString run_about(const RunRecord& record) {
     const auto first = std::ranges::find_if(record.readings, [](const Reading& reading) { return !reading.withdrawn; });
     if (first != record.readings.end()) parts << text_of(day_text(first->values.time_ms, record.run.time_zone));
     if (record.meter) {
-        QString meter = QString::fromStdString(record.meter->name);
+        QString meter = text_of(record.meter->name);
         if (record.meter->limit_percent)
             meter += QStringLiteral(" %1%2 %").arg(QChar(0x00B1)).arg(text_of(exact_text(*record.meter->limit_percent)));
         parts << meter;
     }
-    if (!record.run.load.empty()) parts << QString::fromStdString(record.run.load);
+    if (!record.run.load.empty()) parts << text_of(record.run.load);
     return parts.join(QStringLiteral(", "));
 }
 
@@ -126,7 +126,7 @@ void RunHead::applyFonts() {
 
 void RunHead::setRun(const RunRecord& record) {
     running_ = record.run.end == RunEnd::still_running;
-    title_label_->setText(QString::fromStdString(record.unit.name));
+    title_label_->setText(text_of(record.unit.name));
     about_label_->setText(run_about(record));
     state_label_->setText(running_ ? tr("running") : text_of(run_end_text(record.run.end)));
     end_action_->setVisible(running_);

@@ -22,6 +22,7 @@
 #include "pages/run_tested.h"
 #include "pages/usable_view.h"
 #include "services/reminders.h"
+#include "style/words.h"
 
 #include <QAction>
 #include <QLabel>
@@ -199,7 +200,7 @@ void RunPage::amend(const QString& readingUuid) {
     if (reading == nullptr) return;
     const auto history = document_.history(reading->uuid);
     const QStringList lines = history ? history_lines(history.value(), record->run.time_zone)
-                                      : QStringList{QString::fromStdString(history.error().sentence())};
+                                      : QStringList{text_of(history.error().sentence())};
     auto* dialog = new AmendDialog(reading->values, lines, document_.clock().now_ms(), record->run.time_zone, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, &AmendDialog::submitted, this, [this, dialog, uuid = reading->uuid] {
@@ -207,7 +208,7 @@ void RunPage::amend(const QString& readingUuid) {
         if (amended)
             dialog->accept();
         else
-            dialog->refuse(QString::fromStdString(amended.error().sentence()));
+            dialog->refuse(text_of(amended.error().sentence()));
     });
     // After the dialog the keyboard is where the next reading is typed.
     connect(dialog, &QDialog::finished, this, [this] {
@@ -220,7 +221,7 @@ void RunPage::amend(const QString& readingUuid) {
 void RunPage::withdrawChosen() {
     for (const QString& uuid : readings_->selectedReadings())
         if (const auto done = document_.withdrawReading(uuid.toStdString(), {}); !done) {
-            showError(QString::fromStdString(done.error().sentence()));
+            showError(text_of(done.error().sentence()));
             return;
         }
 }
@@ -233,14 +234,14 @@ void RunPage::acceptAssumption(const QString& readingUuid) {
         if (mend.reading_uuid != reading->uuid) continue;
         const auto acceptance = accept_mend(mend, *reading);
         if (!acceptance) continue;
-        const QString reason = QString::fromStdString(acceptance->reason);
+        const QString reason = text_of(acceptance->reason);
         std::optional<Error> error;
         if (acceptance->withdraw) {
             if (const auto done = document_.withdrawReading(reading->uuid, reason); !done) error = done.error();
         } else if (const auto done = document_.amend(reading->uuid, acceptance->values, reason); !done) {
             error = done.error();
         }
-        if (error) showError(QString::fromStdString(error->sentence()));
+        if (error) showError(text_of(error->sentence()));
         return;
     }
 }
@@ -250,7 +251,7 @@ void RunPage::endRun(RunEnd end) {
     if (record == nullptr) return;
     Run run = record->run;
     run.end = end;
-    if (const auto done = document_.updateRun(run); !done) showError(QString::fromStdString(done.error().sentence()));
+    if (const auto done = document_.updateRun(run); !done) showError(text_of(done.error().sentence()));
 }
 
 QString RunPage::draft() const {

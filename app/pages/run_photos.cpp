@@ -8,6 +8,7 @@
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
+#include "style/words.h"
 
 #include <QAccessible>
 #include <QFrame>
@@ -129,7 +130,7 @@ void RunPhotos::refresh() {
     const RunRecord* run = document_.run(run_uuid_.toStdString());
     if (run != nullptr) {
         auto found = document_.photos(run->run.uuid);
-        if (!found) emit refused(QString::fromStdString(found.error().sentence()));
+        if (!found) emit refused(text_of(found.error().sentence()));
         if (found)
             for (Photo& photo : found.value()) {
                 if (!photo.reading_uuid) continue;
@@ -166,7 +167,7 @@ void RunPhotos::attach(const PhotoIntake& intake, const QString& readingUuid) {
         auto added = photo ? document_.addPhoto(run_uuid_.toStdString(), readingUuid.toStdString(), photo.value())
                            : Result<Photo>(photo.error());
         if (!added) {
-            refusals << QString::fromStdString(added.error().sentence());
+            refusals << text_of(added.error().sentence());
             continue;
         }
         any = true;
@@ -204,7 +205,7 @@ void RunPhotos::take_time() {
     values.time_ms = offered_ms_;
     const auto amended = document_.amend(owner->uuid, values, QStringLiteral("time of the photo"));
     if (!amended) {
-        emit refused(QString::fromStdString(amended.error().sentence()));
+        emit refused(text_of(amended.error().sentence()));
         return;
     }
     const QString moved = offered_to_;

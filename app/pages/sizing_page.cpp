@@ -225,7 +225,7 @@ void SizingPage::refresh() {
     if (!document_.loadList(list_uuid_)) list_uuid_ = lists.empty() ? std::string() : lists.front().uuid;
     lists_->clear();
     for (const LoadList& list : lists)
-        lists_->addItem(QString::fromStdString(list.name), QString::fromStdString(list.uuid));
+        lists_->addItem(text_of(list.name), QString::fromStdString(list.uuid));
     lists_->setCurrentIndex(lists_->findData(QString::fromStdString(list_uuid_)));
     lists_->setVisible(!lists.empty());
     const LoadList* list = document_.loadList(list_uuid_);
@@ -266,7 +266,7 @@ void SizingPage::refresh() {
     rule_words_->setText(joined_lines(sizing_rules_table(sizing_).remarks));
     assumed_->setText(joined_lines(sizing_.remarks));
     totals_->setText(tr("%1 takes %2 Wh a day, %3 W when all of it runs, %4 W at most.")
-                         .arg(QString::fromStdString(list->name), shown_number(sizing_.totals.daily_wh, 0),
+                         .arg(text_of(list->name), shown_number(sizing_.totals.daily_wh, 0),
                               shown_number(sizing_.totals.running_w, 0),
                               shown_number(sizing_.totals.peak_w, 0)));
     show_unit();
@@ -292,13 +292,13 @@ std::size_t SizingPage::chosen_unit() const {
 
 void SizingPage::show_unit() {
     const std::size_t unit = chosen_unit();
-    QString words = QString::fromStdString(course_sentence(sizing_, unit));
+    QString words = text_of(course_sentence(sizing_, unit));
     if (unit < sizing_.units.size()) {
         const SizedUnit& sized = sizing_.units[unit];
         std::vector<std::string> remarks = sized.remarks;
         if (!sized.days.reason.empty()) remarks.push_back("Days of autonomy: " + sized.days.reason);
         for (const std::string& remark : remarks)
-            words += (words.isEmpty() ? QString() : QStringLiteral("\n")) + QString::fromStdString(remark);
+            words += (words.isEmpty() ? QString() : QStringLiteral("\n")) + text_of(remark);
     }
     course_->setText(words);
     chart_->setContent(sizing_chart(sizing_, unit));

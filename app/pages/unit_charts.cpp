@@ -106,7 +106,7 @@ ChartSeries error_curve(const char* id, const DrainSummary& drain, CurveColour c
         const double depth_percent = 100 * curve.points[i].delivered_wh / curve.total_wh;
         const double error_pt = curve.error_pt(i), half_pt = curve.error_half_width_pt(i, coverage);
         series.points.push_back({depth_percent, error_pt});
-        series.notes.push_back(QString::fromStdString(drain.title));
+        series.notes.push_back(text_of(drain.title));
         series.band.push_back({depth_percent, error_pt - half_pt, error_pt + half_pt});
     }
     return series;
@@ -206,7 +206,7 @@ QString off_chart_text(const UnitFit& fit) {
     QStringList runs;
     for (const DrainSummary& drain : fit.drains)
         if (drain.used && drain.mean_load_w < lowest_load_w)
-            runs << tr("run %1, %2").arg(drain.run_number).arg(QString::fromStdString(drain.title));
+            runs << tr("run %1, %2").arg(drain.run_number).arg(text_of(drain.title));
     return runs.isEmpty() ? QString()
                           : tr("Not on the charts, as a load below %1 W has no place on their axis, but in the curves: %2.")
                                 .arg(lowest_load_w, 0, 'g', 3)

@@ -22,7 +22,7 @@ QString stated(const std::optional<double>& value, const QString& unit) {
     return unit.isEmpty() ? digits : QStringLiteral("%1 %2").arg(digits, unit);
 }
 
-QString pv_limits(const Unit& unit) {
+QString pv_limits_text(const Unit& unit) {
     QStringList parts;
     if (unit.pv_max_v) parts << stated(unit.pv_max_v, QStringLiteral("V"));
     if (unit.pv_max_a) parts << stated(unit.pv_max_a, QStringLiteral("A"));
@@ -39,13 +39,13 @@ QList<ClaimText> unit_claims(const Unit& unit) {
         {tr("rated output"), stated(unit.rated_output_w, QStringLiteral("W"))},
         {tr("peak output"), stated(unit.peak_output_w, QStringLiteral("W"))},
         {tr("charge time"), stated(unit.charge_time_h, QStringLiteral("h"))},
-        {tr("price"), stated(unit.price, QString::fromStdString(unit.currency))},
-        {tr("price paid"), stated(unit.paid_price, QString::fromStdString(unit.currency))},
+        {tr("price"), stated(unit.price, text_of(unit.currency))},
+        {tr("price paid"), stated(unit.paid_price, text_of(unit.currency))},
         {tr("mass"), stated(unit.mass_kg, QStringLiteral("kg"))},
         {tr("warranty"), stated(unit.warranty_years, tr("years"))},
-        {tr("PV input, at most"), pv_limits(unit)},
+        {tr("PV input, at most"), pv_limits_text(unit)},
         {tr("gauge step"), stated(unit.gauge_step_percent, QStringLiteral("%"))},
-        {tr("tags"), QString::fromStdString(tags_text(unit.tags, ", "))},
+        {tr("tags"), text_of(tags_text(unit.tags, ", "))},
     };
 }
 
@@ -58,7 +58,7 @@ std::optional<TellingRun> telling_run(const Document& document, const std::strin
         const bool this_measured = energy.usable_fraction.kind == Kind::measured;
         if (!energy.delivered_wh.value || (measured && !this_measured)) continue;
         measured = this_measured;
-        const auto title = QString::fromStdString(run_title(*record, energy));
+        const auto title = text_of(run_title(*record, energy));
         const auto source = record->run.end == RunEnd::still_running ? tr("so far, %1")
                             : this_measured                          ? tr("from full to cut-off, %1")
                                                                      : tr("not the whole unit, %1");

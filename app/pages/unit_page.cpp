@@ -13,6 +13,7 @@
 #include "style/numbers.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QFrame>
 #include <QGridLayout>
@@ -185,11 +186,11 @@ void UnitPage::refresh() {
     const auto* unit = document_.unit(unit_uuid_);
     if (!unit) return;
     const auto runs = document_.runs(unit_uuid_);
-    title_->setText(QString::fromStdString(unit->name));
+    title_->setText(text_of(unit->name));
     QStringList about;
-    if (!unit->maker.empty()) about << QString::fromStdString(unit->maker);
+    if (!unit->maker.empty()) about << text_of(unit->maker);
     about << QString::fromStdString(count_text(static_cast<long>(runs.size()), "run", "runs"));
-    if (!unit->remark.empty()) about << QString::fromStdString(unit->remark);
+    if (!unit->remark.empty()) about << text_of(unit->remark);
     about_->setText(about.join(QStringLiteral(", ")));
     about_->setToolTip(about_->text());
     fill_claims(*unit);
@@ -230,7 +231,7 @@ void UnitPage::fill_claims(const Unit& unit) {
 void UnitPage::fill_vessel(const Unit& unit) {
     const auto told = telling_run(document_, unit.uuid);
     VesselRowContent content;
-    content.description = tr("Vessel of %1").arg(QString::fromStdString(unit.name));
+    content.description = tr("Vessel of %1").arg(text_of(unit.name));
     VesselColumn column;
     vessel_->setToolTip({});
     column.vessel.rated_wh = unit.rated_energy_wh.value_or(0);
@@ -241,7 +242,7 @@ void UnitPage::fill_vessel(const Unit& unit) {
         // Hatched only where the drains know the draw: a vessel has no room for "if".
         const auto split = split_losses(*document_.run(told->run_uuid), document_.analysis(told->run_uuid), document_.unitFit(unit.uuid));
         if (!split.draw_from_this_run) column.vessel.no_load_taken_wh = split.no_load_taken_wh.value;
-        vessel_->setToolTip(QString::fromStdString(split.sentence));
+        vessel_->setToolTip(text_of(split.sentence));
     }
     content.columns.push_back(column);
     vessel_->setContent(content);
@@ -256,7 +257,7 @@ void UnitPage::fill_fit(const Unit& unit) {
     for (const auto& drain : fit.drains) {
         if (!drain.used) continue;
         const auto& energy = document_.analysis(drain.run_uuid).energy;
-        drains.push_back({QString::fromStdString(drain.title), drain.mean_load_w, energy.delivered_wh, energy.usable_fraction, energy.duration_h});
+        drains.push_back({text_of(drain.title), drain.mean_load_w, energy.delivered_wh, energy.usable_fraction, energy.duration_h});
     }
     fit_->setUnit(analyse_unit(unit, fit), drains);
 }

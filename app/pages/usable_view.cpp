@@ -2,6 +2,7 @@
 #include "pages/usable_view.h"
 
 #include "style/roles.h"
+#include "style/words.h"
 
 #include <QEvent>
 #include <QLabel>
@@ -44,7 +45,7 @@ void UsableView::setFraction(const Quantity& fraction) {
     kind_label_->setText(name_kind ? tr("usable fraction, %1").arg(QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())))
                                    : tr("usable fraction"));
     value_label_->setText(QString::fromStdString(quantity_text(fraction, 2)));
-    reason_label_->setText(QString::fromStdString(fraction.reason));
+    reason_label_->setText(text_of(fraction.reason));
     reason_label_->setVisible(!fraction.reason.empty());
     setToolTip({});
     setAccessibleName(kind_label_->text() + QStringLiteral(": ") + value_label_->text());

@@ -7,6 +7,7 @@
 #include "style/icons.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -62,7 +63,7 @@ void WaitingPhotos::refresh() {
     const RunRecord* run = document_.run(run_uuid_.toStdString());
     if (run != nullptr) {
         auto found = document_.photos(run->run.uuid);
-        if (!found) emit refused(QString::fromStdString(found.error().sentence()));
+        if (!found) emit refused(text_of(found.error().sentence()));
         if (found)
             for (Photo& photo : found.value())
                 if (!photo.reading_uuid) photos_.push_back(std::move(photo));

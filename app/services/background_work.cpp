@@ -30,11 +30,27 @@ constexpr int bar_every_ms = 100;
 constexpr int turn_every_ms = 20;
 constexpr int bar_steps = 1000;
 
+/// The words with places to break a line within each that is long, such as a file's name: else what does not fit in one line is cut off.
+QString breakable(const QString& words) {
+    constexpr int most_unbroken = 12;
+    QString text;
+    int unbroken = 0;
+    for (const QChar letter : words) {
+        unbroken = letter.isSpace() ? 0 : unbroken + 1;
+        if (unbroken > most_unbroken && !letter.isLowSurrogate() && !letter.isMark()) {
+            text += QChar(0x200B); // zero width space
+            unbroken = 1;
+        }
+        text += letter;
+    }
+    return text;
+}
+
 /// What is done, and its Cancel.
 class WorkDialog final : public QDialog {
 public:
     WorkDialog(QWidget* parent, const QString& words, WorkProgress& progress, Cancelling cancelling = Cancelling::offered)
-        : QDialog(parent), progress_(progress), words_(new QLabel(words)), bar_(new QProgressBar) {
+        : QDialog(parent), progress_(progress), words_(new QLabel(breakable(words))), bar_(new QProgressBar) {
         setObjectName(QStringLiteral("workDialog"));
         setWindowTitle(QCoreApplication::applicationName());
         setWindowModality(Qt::ApplicationModal);
@@ -42,6 +58,7 @@ public:
         words_->setObjectName(QStringLiteral("workLabel"));
         words_->setTextFormat(Qt::PlainText);
         words_->setWordWrap(true);
+        words_->setAccessibleName(words);
         words_->setMinimumWidth(32 * fontMetrics().averageCharWidth());
         bar_->setObjectName(QStringLiteral("workBar"));
         bar_->setTextVisible(false);
@@ -70,6 +87,7 @@ public:
         progress_.cancel();
         cancel_->setEnabled(false);
         words_->setText(tr("Stopping…"));
+        words_->setAccessibleName(words_->text());
     }
 
 private:

@@ -4,6 +4,7 @@
 #include "services/notifier.h"
 #include "services/reading_rules.h"
 #include "services/settings.h"
+#include "style/words.h"
 
 #include <QStringList>
 
@@ -26,7 +27,7 @@ UtcMs start_of(const RunRecord& record) {
 }
 
 QString sentence(const std::string& clause) {
-    auto text = QString::fromStdString(clause);
+    auto text = text_of(clause);
     if (!text.isEmpty()) text[0] = text[0].toUpper();
     return text;
 }
@@ -123,7 +124,7 @@ void Reminders::tick() {
         if (const auto last = announced_.find(uuid); last != announced_.end() && last->second == *now.at_ms) continue;
         announced_[uuid] = *now.at_ms;
         if (notifier_) {
-            notifier_->notify(tr("%1: a reading is due").arg(QString::fromStdString(record->unit.name)),
+            notifier_->notify(tr("%1: a reading is due").arg(text_of(record->unit.name)),
                               (now.snoozed ? tr("You asked to be called again") : sentence(now.due.why)) + QLatin1Char('.'));
             if (settings_.reminderSound()) notifier_->sound();
         }

@@ -88,12 +88,12 @@ std::optional<Comparand> comparand_of(const Comparison& comparison, const FairCo
 namespace {
 
 /// What the uncertainty of a difference is made of: its widest rectangle, and the standard deviation of the rest.
-struct Spread {
+struct DifferenceSpread {
     double rectangular = 0, rest_sd = 0;
 };
 
-Spread spread_of_difference(const Comparand& x, double a, const Comparand& y, double b) {
-    Spread spread;
+DifferenceSpread spread_of_difference(const Comparand& x, double a, const Comparand& y, double b) {
+    DifferenceSpread spread;
     double others = 0;
     const auto take = [&](double signed_part) {
         const double part = std::abs(signed_part), narrower = std::min(part, spread.rectangular);
@@ -113,12 +113,12 @@ Spread spread_of_difference(const Comparand& x, double a, const Comparand& y, do
 } // namespace
 
 double difference_half_width(const Comparand& x, double a, const Comparand& y, double b, double coverage) {
-    const Spread spread = spread_of_difference(x, a, y, b);
+    const DifferenceSpread spread = spread_of_difference(x, a, y, b);
     return half_width_of_sum(spread.rectangular, spread.rest_sd, coverage);
 }
 
 bool is_beyond_half_width(double difference, const Comparand& x, double a, const Comparand& y, double b, const BeyondHalfWidth& beyond) {
-    const Spread spread = spread_of_difference(x, a, y, b);
+    const DifferenceSpread spread = spread_of_difference(x, a, y, b);
     return beyond(std::abs(difference), spread.rectangular, spread.rest_sd);
 }
 

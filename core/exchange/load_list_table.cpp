@@ -17,7 +17,7 @@ TableColumn text_column(const char* key, const char* title, bool identifies = fa
     return column;
 }
 
-TableColumn number_column(const char* key, const char* title, const char* unit, int decimals) {
+TableColumn figure_column(const char* key, const char* title, const char* unit, int decimals) {
     return {key, title, unit, Content::number, decimals};
 }
 
@@ -44,14 +44,14 @@ Table load_list_table(const LoadList& list) {
     Table table;
     table.title = "Load list " + list.name;
     table.columns = {text_column("name", "appliance"),
-                     number_column("how_many", "how many", "1", 0),
-                     number_column("power_w", "power while on", "W", 0),
-                     number_column("mean_in_use_w", "mean in use", "W", 1),
-                     number_column("hours_per_day", "hours per day", "h", 1),
-                     number_column("night_hours", "of these at night", "h", 1),
-                     number_column("start_peak_w", "highest at start", "W", 0),
-                     number_column("daily_wh", "energy per day", "Wh", 0),
-                     number_column("night_wh", "of this at night", "Wh", 0),
+                     figure_column("how_many", "how many", "1", 0),
+                     figure_column("power_w", "power while on", "W", 0),
+                     figure_column("mean_in_use_w", "mean in use", "W", 1),
+                     figure_column("hours_per_day", "hours per day", "h", 1),
+                     figure_column("night_hours", "of these at night", "h", 1),
+                     figure_column("start_peak_w", "highest at start", "W", 0),
+                     figure_column("daily_wh", "energy per day", "Wh", 0),
+                     figure_column("night_wh", "of this at night", "Wh", 0),
                      text_column("always_connected", "always connected")};
     for (std::size_t i = 0; i < list.appliances.size(); ++i) {
         const Appliance& one = list.appliances[i];
@@ -78,16 +78,16 @@ Table load_lists_table(const std::vector<LoadList>& lists) {
     Table table;
     table.title = "Load lists";
     table.columns = {text_column("list", "load list", true),
-                     number_column("appliances", "appliances", "1", 0),
-                     number_column("daily_wh", "energy per day", "Wh", 0),
-                     number_column("mean_w", "mean over the day", "W", 1),
-                     number_column("hours_on_h", "output on", "h", 1),
-                     number_column("mean_on_w", "mean while on", "W", 1),
-                     number_column("duty", "duty while on", "1", 3),
-                     number_column("running_w", "all running", "W", 0),
-                     number_column("peak_w", "at most", "W", 0),
-                     number_column("day_share", "share by day", "1", 3),
-                     number_column("night_share", "share at night", "1", 3)};
+                     figure_column("appliances", "appliances", "1", 0),
+                     figure_column("daily_wh", "energy per day", "Wh", 0),
+                     figure_column("mean_w", "mean over the day", "W", 1),
+                     figure_column("hours_on_h", "output on", "h", 1),
+                     figure_column("mean_on_w", "mean while on", "W", 1),
+                     figure_column("duty", "duty while on", "1", 3),
+                     figure_column("running_w", "all running", "W", 0),
+                     figure_column("peak_w", "at most", "W", 0),
+                     figure_column("day_share", "share by day", "1", 3),
+                     figure_column("night_share", "share at night", "1", 3)};
     for (const LoadList& list : lists) {
         const LoadTotals totals = load_totals(list);
         int count = 0;

@@ -13,7 +13,7 @@ namespace ullage {
 namespace {
 
 constexpr std::int64_t kept_bytes = 256;
-constexpr std::size_t piece_bytes = std::size_t{1} << 20;
+constexpr std::size_t late_bytes = std::size_t{1} << 20;
 
 } // namespace
 
@@ -112,7 +112,7 @@ Result<void> GrowingFile::switch_file(Piece& piece) {
         return opened ? Result<void>() : Result<void>(opened.error());
     }
     const int after = std::exchange(descriptor_, before);
-    const auto late = read(taken_bytes_, piece_bytes); // written between the last look at it and its renaming
+    const auto late = read(taken_bytes_, late_bytes); // written between the last look at it and its renaming
     if (late && end_of_lines(late.value(), encoding_) > 0) {
         ::close(after);
         piece.more = true;

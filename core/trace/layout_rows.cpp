@@ -21,8 +21,6 @@ Fields fields_of(std::string_view line, char delimiter) {
 
 std::size_t readable(const Fields& fields) { return static_cast<std::size_t>(std::ranges::count_if(fields, is_data_cell)); }
 
-bool is_comment(std::string_view line) { return line.starts_with('#') || line.starts_with("//"); }
-
 /// A row of data has a time or a value: half of its cells or more can be read and not all of them are empty.
 bool is_data_row(const Fields& fields) {
     const auto filled = std::ranges::count_if(fields, [](const std::string& cell) { return !says_nothing(cell); });
@@ -74,6 +72,8 @@ bool is_units_row(const Fields& fields) {
 }
 
 } // namespace
+
+bool is_comment(std::string_view line) { return line.starts_with('#') || line.starts_with("//"); }
 
 bool is_data_cell(std::string_view cell) {
     if (says_nothing(cell)) return true;

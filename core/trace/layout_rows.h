@@ -5,6 +5,7 @@
 #include "trace/trace_layout.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace ullage {
@@ -19,6 +20,9 @@ struct LayoutRows {
     long first_data_line = 1;
     std::string header_line;
 };
+
+/// A line that says something about the log: it begins with # or //.
+[[nodiscard]] bool is_comment(std::string_view line);
 
 /// A cell that a row of data could hold: a number, with a unit or without, a moment, a date, a time of day, or nothing.
 [[nodiscard]] bool is_data_cell(std::string_view cell);

@@ -10,7 +10,7 @@
 namespace ullage {
 namespace {
 
-constexpr std::int64_t piece_bytes = std::int64_t{1} << 20;
+constexpr std::int64_t compared_bytes = std::int64_t{1} << 20;
 constexpr std::int64_t most_beginning = std::int64_t{1} << 18;
 
 Result<std::ifstream> opened_log(const std::string& path) {
@@ -24,7 +24,7 @@ template <class Take>
 Result<bool> each_piece(std::ifstream& file, std::int64_t size, const Take& take) {
     std::string piece;
     for (std::int64_t at = 0; at < size;) {
-        piece.resize(static_cast<std::size_t>(std::min(size - at, piece_bytes)));
+        piece.resize(static_cast<std::size_t>(std::min(size - at, compared_bytes)));
         file.read(piece.data(), static_cast<std::streamsize>(piece.size()));
         if (file.gcount() < static_cast<std::streamsize>(piece.size())) return false;
         at += file.gcount();

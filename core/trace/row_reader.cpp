@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trace/row_reader.h"
 
+#include "trace/layout_rows.h"
+
 #include <algorithm>
 
 namespace ullage {
@@ -11,8 +13,6 @@ constexpr std::size_t most_text = 80;
 constexpr long rows_between_progress = 8192;
 
 using Trouble = std::optional<RowTrouble>;
-
-bool is_comment(std::string_view line) { return line.front() == '#' || line.starts_with("//"); }
 
 } // namespace
 

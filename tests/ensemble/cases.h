@@ -7,6 +7,8 @@
 
 namespace ullage::test {
 
+inline constexpr double most_curvature = 0.05; ///< of simulated losses, over the rated output, as in fit_unit
+
 // Each adds its cases to the report, `seeds` simulated runs (or units) to each case; every case has seeds of its own.
 
 /// Honest gauges under all loads: energy, fraction, duration, mean load, the losses seen within one run; coarse meters; partial runs; found off.

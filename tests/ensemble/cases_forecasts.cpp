@@ -11,7 +11,6 @@
 namespace ullage::test {
 namespace {
 
-constexpr double most_curvature = 0.05; ///< over the rated output, as in fit_unit
 constexpr std::array<double, 5> shares{0.2, 0.4, 0.6, 0.8, 0.9};
 
 /// Kinds of gauge with their faults drawn by the seed; sizes as they are common (see forecast_trend.h).

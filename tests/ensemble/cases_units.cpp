@@ -11,8 +11,6 @@
 namespace ullage::test {
 namespace {
 
-constexpr double most_curvature = 0.05; ///< over the rated output, as in fit_unit
-
 /// Over all units within the bounds of the quadratic loss fit_unit covers a little more than 95 %; see its header.
 Band unit_band() {
     Band band;

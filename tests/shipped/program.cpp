@@ -50,12 +50,13 @@ std::string without_platform_note(std::string text) {
 
 } // namespace
 
-Program::Program(const TempFolder& home, const std::vector<std::string>& args, const std::map<std::string, std::string>& environment) {
+Program::Program(const TempFolder& home, const std::vector<std::string>& args, const std::map<std::string, std::string>& environment,
+                 const std::string& output) {
     static std::atomic<int> count = 0;
     const char* program = std::getenv("ULLAGE_PROGRAM");
     if (!program) throw std::runtime_error("ULLAGE_PROGRAM names no program; run this through ctest");
     const std::string stem = (home / ("process-" + std::to_string(++count))).string();
-    out_path_ = stem + ".out";
+    out_path_ = output.empty() ? stem + ".out" : output;
     err_path_ = stem + ".err";
     std::vector<std::string> words{program}, lines = environment_of(home, environment);
     words.insert(words.end(), args.begin(), args.end());
@@ -88,12 +89,15 @@ Ended Program::end() {
     Ended end;
     if (WIFEXITED(status_)) end.code = WEXITSTATUS(status_);
     if (WIFSIGNALED(status_)) end.signal = WTERMSIG(status_);
-    end.out = bytes_of(out_path_);
+    if (std::filesystem::is_regular_file(out_path_)) end.out = bytes_of(out_path_);
     end.err = without_platform_note(bytes_of(err_path_));
     return end;
 }
 
-Ended run_program(const TempFolder& home, const std::vector<std::string>& args) { return Program(home, args).end(); }
+Ended run_program(const TempFolder& home, const std::vector<std::string>& args, const std::map<std::string, std::string>& environment,
+                  const std::string& output) {
+    return Program(home, args, environment, output).end();
+}
 
 std::string bytes_of(const std::string& path) {
     std::ifstream file(path, std::ios::binary);

@@ -21,8 +21,9 @@ struct Ended {
 /// Each has the settings, the home and the temporary folder that stand in `home`.
 class Program {
 public:
-    /// Starts the program. Further variables of its environment may be given.
-    Program(const TempFolder& home, const std::vector<std::string>& args, const std::map<std::string, std::string>& environment = {});
+    /// Starts the program. Further variables of its environment may be given, and where its standard output goes.
+    Program(const TempFolder& home, const std::vector<std::string>& args, const std::map<std::string, std::string>& environment = {},
+            const std::string& output = {});
     /// Kills what has not ended.
     ~Program();
     Program(const Program&) = delete;
@@ -41,7 +42,8 @@ private:
 };
 
 /// The program from start to end.
-[[nodiscard]] Ended run_program(const TempFolder& home, const std::vector<std::string>& args);
+[[nodiscard]] Ended run_program(const TempFolder& home, const std::vector<std::string>& args, const std::map<std::string, std::string>& environment = {},
+                                const std::string& output = {});
 
 /// All bytes of a file; empty where there is none.
 [[nodiscard]] std::string bytes_of(const std::string& path);

@@ -3,13 +3,34 @@
 #include "photos_fixture.h"
 
 #include "dialogs/photo_image.h"
+#include "pages/photo_intake.h"
 #include "pages/waiting_photos.h"
 
 #include <QApplication>
 #include <QClipboard>
 #include <QTest>
 
+#include <sys/fsuid.h>
+#include <sys/stat.h>
+
 namespace ullage::test {
+namespace {
+
+/// In its scope files are opened as by somebody else, also where the tests are run by an administrator, and by threads that begin in it.
+class AsNobody {
+public:
+    AsNobody() { ::setfsuid(65534); }
+    ~AsNobody() { ::setfsuid(::geteuid()); }
+    AsNobody(const AsNobody&) = delete;
+    AsNobody& operator=(const AsNobody&) = delete;
+};
+
+std::string refusal(const QString& path) {
+    const PhotoIntake taken = photos_from_files({path}, nullptr);
+    return taken.size() == 1 && !taken[0] ? taken[0].error().sentence() : std::string();
+}
+
+} // namespace
 
 TEST_F(PhotosTest, a_photo_dropped_on_a_row_is_attached_to_that_reading_and_shown) {
     view->selectReadings({uuid(0)});
@@ -150,6 +171,20 @@ TEST_F(PhotosTest, other_files_are_left_to_the_window) {
     words.setText(QStringLiteral("lamp on"));
     drop(words, view->viewport(), rowOf(2));
     EXPECT_FALSE(accepted);
+}
+
+TEST_F(PhotosTest, a_file_that_cannot_be_read_is_refused_in_words_of_ours) {
+    const QString path = write("display.jpg", camera_jpeg(""));
+    ::chmod(folder.path().c_str(), 0711);
+    ::chmod(path.toStdString().c_str(), 0);
+    {
+        const AsNobody nobody;
+        EXPECT_EQ(refusal(path), "display.jpg: the file cannot be opened; check that you may read it");
+    }
+    ::chmod(path.toStdString().c_str(), 0600);
+    EXPECT_EQ(refusal(path), "");
+    // Reading the first page of a process's memory fails, whoever tries: proc(5).
+    EXPECT_EQ(refusal(QStringLiteral("/proc/self/mem")), "mem: the file cannot be read to its end; check the disk or card that it is on, or copy it elsewhere");
 }
 
 } // namespace ullage::test

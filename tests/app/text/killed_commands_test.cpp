@@ -3,12 +3,11 @@
 // is there, nothing is there by half, the file is sound, and the same command called again does the rest.
 #include "command_fixture.h"
 #include "store/logbook.h"
-#include "support/child_process.h"
 #include "support/fake_clock.h"
+#include "support/watched_process.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
-#include <charconv>
 #include <functional>
 
 namespace ullage::test {
@@ -16,66 +15,39 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// What a command said until its end, and how many actions on the disk it took; -1 where it did not come to its end.
-struct Watched {
-    std::vector<std::string> lines;
-    int code = -1;
-    long actions = -1;
-
-    [[nodiscard]] bool said(const std::string& part) const {
-        return std::ranges::any_of(lines, [&](const std::string& line) { return line.find(part) != std::string::npos; });
-    }
-};
-
 class FailingDisk : public Commands {
 protected:
-    static Watched watch(const std::string& fault, long action, std::vector<std::string> words) {
-        words.insert(words.begin(), {ULLAGE_COMMANDER, fault, std::to_string(action)});
-        ChildProcess child(words);
-        Watched watched;
-        while (auto line = child.line()) {
-            const std::string ended = "ended ";
-            if (line->starts_with(ended)) {
-                const char* end = line->data() + line->size();
-                const auto code = std::from_chars(line->data() + ended.size(), end, watched.code);
-                std::from_chars(code.ptr + std::string(" after ").size(), end, watched.actions);
-            } else {
-                watched.lines.push_back(*line);
-            }
-        }
-        return watched;
-    }
-
     /// Empties the folder but for the files named, and puts the logbook there as it was.
     void lay_out(const std::map<std::string, std::string>& files) const {
         for (const auto& entry : fs::directory_iterator(folder_.path())) fs::remove_all(entry.path());
         for (const auto& [name, bytes] : files) std::ofstream(folder_ / name, std::ios::binary) << bytes;
     }
 
-    static constexpr long most_faults = 30; ///< of a kind; of more actions a spread sample will do
+    static constexpr std::size_t most_faults = 24; ///< of a kind
 
-    /// Runs the task undisturbed to count its actions, then once with each fault in each action.
+    /// Runs the task undisturbed, then with each fault in each of its actions.
     void with_every_fault(const std::map<std::string, std::string>& files, const std::vector<std::string>& task,
-                          const std::function<void(const Watched& watched)>& check) {
-        lay_out(files);
-        const Watched undisturbed = watch("none", 0, task);
-        ASSERT_EQ(undisturbed.code, exit_good) << (undisturbed.lines.empty() ? std::string() : undisturbed.lines.back());
-        ASSERT_GT(undisturbed.actions, 3);
-        check(undisturbed);
-        const long step = std::max(1L, undisturbed.actions / most_faults);
-        for (const char* fault : {"killed", "full"})
-            for (long action = 1; action <= undisturbed.actions; action += step) {
-                SCOPED_TRACE(std::string(fault) + " in action " + std::to_string(action));
-                lay_out(files);
-                const Watched watched = watch(fault, action, task);
-                if (std::string(fault) == "killed") {
-                    EXPECT_EQ(watched.code, -1);
-                } else {
-                    EXPECT_GE(watched.code, 0) << "a full disk ended the process";
-                }
-                check(watched);
-                if (HasFatalFailure()) return;
+                          const std::function<void(const WatchedProcess& watched)>& check) {
+        const auto run_with = [&](const std::string& fault, long action) {
+            lay_out(files);
+            std::vector<std::string> words{ULLAGE_COMMANDER, fault, std::to_string(action)};
+            words.insert(words.end(), task.begin(), task.end());
+            return watch(words);
+        };
+        const FaultsTried tried = try_numbered_faults({"killed", "full"}, most_faults, run_with, [&](const std::string& name, const WatchedProcess& watched) {
+            SCOPED_TRACE(name);
+            if (name == "undisturbed") {
+                EXPECT_EQ(watched.code, exit_good) << (watched.lines.empty() ? std::string() : watched.lines.back());
+                EXPECT_GT(watched.actions.size(), 3U);
+            } else if (name.starts_with("killed")) {
+                EXPECT_EQ(watched.code, -1);
+            } else {
+                EXPECT_GE(watched.code, 0) << "a full disk ended the process";
             }
+            check(watched);
+            return !HasFatalFailure();
+        });
+        EXPECT_EQ(tried.died_in, tried.kinds) << "a kind of action in which no process was killed";
     }
 
     [[nodiscard]] std::string path() const { return folder_ / "bench.ullage"; }
@@ -104,7 +76,7 @@ TEST_F(FailingDisk, import_keeps_each_sheet_that_it_named_and_each_whole_or_not_
     const std::string four = written("4.csv", drain_sheet("Fourth", 14)), five = written("5.csv", drain_sheet("Specimen", 15, 700));
     const std::vector<std::string> import{"run", "import", path(), four, five};
     const auto files = bytes_in(folder_.path());
-    with_every_fault(files, import, [&](const Watched& watched) {
+    with_every_fault(files, import, [&](const WatchedProcess& watched) {
         {
             Result<Logbook> opened = Logbook::open(path(), OpenMode::record, clock_);
             ASSERT_TRUE(opened) << opened.error().sentence();
@@ -130,7 +102,7 @@ TEST_F(FailingDisk, import_keeps_each_sheet_that_it_named_and_each_whole_or_not_
 TEST_F(FailingDisk, import_into_a_new_logbook_leaves_a_sound_one_or_none) {
     const std::string sheet = written("1.csv", drain_sheet());
     const auto files = bytes_in(folder_.path());
-    with_every_fault(files, {"run", "import", path(), sheet}, [&](const Watched& watched) {
+    with_every_fault(files, {"run", "import", path(), sheet}, [&](const WatchedProcess& watched) {
         if (watched.said("1.csv: run")) {
             EXPECT_TRUE(fs::exists(path()));
         }
@@ -152,7 +124,7 @@ TEST_F(FailingDisk, import_trace_keeps_all_samples_of_a_log_or_none) {
     std::vector<std::string> task{"run"};
     task.insert(task.end(), command.begin(), command.end());
     const auto files = bytes_in(folder_.path());
-    with_every_fault(files, task, [&](const Watched& watched) {
+    with_every_fault(files, task, [&](const WatchedProcess& watched) {
         const auto traces = [&] {
             Result<Logbook> opened = Logbook::open(path(), OpenMode::record, clock_);
             EXPECT_TRUE(opened);
@@ -186,7 +158,7 @@ TEST_F(FailingDisk, following_keeps_every_sample_that_it_has_told_of) {
         run_uuid = opened.value().run_records().value().front().run.uuid;
     }
     const auto files = bytes_in(folder_.path());
-    with_every_fault(files, {"follow", path(), run_uuid, folder_ / "growing.log"}, [&](const Watched& watched) {
+    with_every_fault(files, {"follow", path(), run_uuid, folder_ / "growing.log"}, [&](const WatchedProcess& watched) {
         std::int64_t told = 0;
         for (const std::string& line : watched.lines)
             if (line.starts_with("kept ")) told = std::stol(line.substr(5));

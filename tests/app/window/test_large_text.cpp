@@ -13,12 +13,14 @@ namespace {
 class LargeTextTest : public WindowTest {
 protected:
     void SetUp() override {
+        // Before the window is made: to put large text on all of its parts takes seconds. That the text grows under it, WindowTest shows.
+        settings.setTextStep(Settings::most_text_step);
+        apply_appearance(*qApp, settings);
         WindowTest::SetUp();
         new_logbook();
         add_unit();
         add_meter();
         start_run();
-        for (int i = 0; i < 12; ++i) trigger("largerTextAction");
     }
     void TearDown() override {
         settings.setTextStep(0);
@@ -88,7 +90,8 @@ TEST_F(LargeTextTest, a_page_too_low_for_a_table_over_a_chart_makes_the_readings
     trigger("chartsAction"); // without charts nothing is in the way
     EXPECT_TRUE(find<QWidget>("readingsView")->isVisible());
     trigger("chartsAction");
-    for (int i = 0; i < 12; ++i) trigger("smallerTextAction");
+    trigger("usualTextAction");
+    for (int i = 0; i < -Settings::least_text_step; ++i) trigger("smallerTextAction");
     window->resize(1600, 1000);
     EXPECT_TRUE(QTest::qWaitFor([&] { return tabs->indexOf(find<QWidget>("tableWidget")) < 0; }));
     EXPECT_TRUE(find<QWidget>("readingsView")->isVisible());

@@ -33,7 +33,7 @@ RunRecord panel(int number, const std::string& name, const std::string& meter, c
     return record;
 }
 
-UnitClaims claims_of(std::vector<RunRecord> records, double pv_max_w = 400) {
+UnitClaims pv_claims_of(std::vector<RunRecord> records, double pv_max_w = 400) {
     for (RunRecord& record : records) record.unit.pv_max_w = pv_max_w;
     return check_claims(records.front().unit, addresses_of(records), fit_unit(records));
 }
@@ -46,7 +46,7 @@ double half_width(const Quantity& quantity) { return (*quantity.upper - *quantit
 
 TEST(PvCharges, panels_that_charge_together_have_each_its_energy_and_a_total_whose_peak_is_of_one_time) {
     // The east panel is best in the morning, the west panel in the afternoon: their peaks do not fall together.
-    const UnitClaims claims = claims_of({panel(1, "east", "a", {200, 180, 120, 60}), panel(2, "west", "b", {60, 130, 180, 190})});
+    const UnitClaims claims = pv_claims_of({panel(1, "east", "a", {200, 180, 120, 60}), panel(2, "west", "b", {60, 130, 180, 190})});
     ASSERT_EQ(claims.pv_charges.size(), 1U);
     const PvCharge& charge = claims.pv_charges[0];
     ASSERT_EQ(charge.panels.size(), 2U);
@@ -65,8 +65,8 @@ TEST(PvCharges, panels_that_charge_together_have_each_its_energy_and_a_total_who
 
 TEST(PvCharges, gains_of_two_meters_partly_cancel_and_those_of_one_add) {
     const std::vector<double> watts{200, 200, 200};
-    const Quantity two = claims_of({panel(1, "", "a", watts), panel(2, "", "b", watts)}).pv_charges[0].charged_wh;
-    const Quantity one = claims_of({panel(1, "", "a", watts), panel(2, "", "a", watts)}).pv_charges[0].charged_wh;
+    const Quantity two = pv_claims_of({panel(1, "", "a", watts), panel(2, "", "b", watts)}).pv_charges[0].charged_wh;
+    const Quantity one = pv_claims_of({panel(1, "", "a", watts), panel(2, "", "a", watts)}).pv_charges[0].charged_wh;
     // Two rectangular gains of 6 Wh each: their sum is triangular, of half-width 12 Wh, with 95 % within (1 - sqrt(0.05)) of it (JCGM
     // 101:2008, 6.4.5). The convolution of one with the other as normal comes to 0.3 Wh of that, the register's step to less.
     EXPECT_NEAR(half_width(two), 12 * (1 - std::sqrt(0.05)), 0.4);
@@ -76,7 +76,7 @@ TEST(PvCharges, gains_of_two_meters_partly_cancel_and_those_of_one_add) {
 TEST(PvCharges, charges_after_one_another_are_each_their_own_and_a_charge_from_the_wall_is_none) {
     RunRecord wall = panel(3, "", "a", {300, 300}, 60);
     wall.run.charge_source = ChargeSource::wall;
-    const UnitClaims claims = claims_of({panel(1, "", "a", {200, 200}), panel(2, "", "a", {210, 190}, 33), wall});
+    const UnitClaims claims = pv_claims_of({panel(1, "", "a", {200, 200}), panel(2, "", "a", {210, 190}, 33), wall});
     ASSERT_EQ(claims.pv_charges.size(), 2U);
     EXPECT_EQ(claims.pv_charges[0].panels.size(), 1U);
     EXPECT_NEAR(*pv_claim(claims).measured.value, 210, 1e-6);
@@ -92,16 +92,16 @@ TEST(PvCharges, one_panel_of_several_closes_no_round_trip) {
     std::vector<RunRecord> records{before, panel(2, "", "a", watts, 12), panel(3, "", "b", watts, 12)};
     for (RunRecord& record : records)
         if (record.run.kind == RunKind::charge) record.readings.back().values.gauge_percent = 100;
-    EXPECT_TRUE(claims_of(records).round_trip.cycles.empty());
+    EXPECT_TRUE(pv_claims_of(records).round_trip.cycles.empty());
     records.pop_back();
-    EXPECT_EQ(claims_of(records).round_trip.cycles.size(), 1U) << "the same with one panel alone";
+    EXPECT_EQ(pv_claims_of(records).round_trip.cycles.size(), 1U) << "the same with one panel alone";
 }
 
 TEST(PvCharges, without_an_error_limit_there_is_no_interval_and_missing_energy_leaves_the_total_open) {
     std::vector<RunRecord> records{panel(1, "", "a", {200, 200}), panel(2, "", "b", {200, 200})};
     records[1].meter->limit_percent.reset();
-    EXPECT_FALSE(claims_of(records).pv_charges[0].charged_wh.upper);
-    EXPECT_NEAR(*claims_of(records).pv_charges[0].charged_wh.value, 800, 1e-9);
+    EXPECT_FALSE(pv_claims_of(records).pv_charges[0].charged_wh.upper);
+    EXPECT_NEAR(*pv_claims_of(records).pv_charges[0].charged_wh.value, 800, 1e-9);
 }
 
 } // namespace ullage

@@ -7,6 +7,9 @@
 #include <array>
 #include <csignal>
 #include <limits>
+#include <map>
+#include <unistd.h>
+#include <vector>
 
 namespace ullage::test {
 
@@ -28,11 +31,27 @@ bool sync_broken = false;
 long actions_left = endless;
 long actions_done = 0;
 long first_refused = endless;
+std::map<const sqlite3_file*, const char*> file_kinds;
+std::string step;
+std::vector<std::string> action_names;
+bool telling = false; ///< the process is watched
+
+const char* kind_of(int flags) {
+    if (flags & SQLITE_OPEN_WAL) return "log";
+    if (flags & SQLITE_OPEN_MAIN_DB) return "logbook";
+    if (flags & (SQLITE_OPEN_MAIN_JOURNAL | SQLITE_OPEN_SUPER_JOURNAL)) return "journal";
+    return "other file";
+}
 
 /// Counts an action; whether it is the one in which the process shall die.
-bool last_action() {
+bool last_action(const char* verb, const sqlite3_file* file) {
     ++actions_done;
-    return actions_left != endless && --actions_left == 0;
+    const bool last = actions_left != endless && --actions_left == 0;
+    if (telling) {
+        action_names.push_back(step + ": " + verb + ' ' + file_kinds[file]);
+        if (last) say_line("killed in " + action_names.back());
+    }
+    return last;
 }
 
 const sqlite3_io_methods& real_of(const sqlite3_file* file) {
@@ -42,7 +61,7 @@ const sqlite3_io_methods& real_of(const sqlite3_file* file) {
 }
 
 int write(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset) {
-    if (last_action()) {
+    if (last_action("write", file)) {
         real_of(file).xWrite(file, bytes, count / 2, offset);
         std::raise(SIGKILL);
     }
@@ -56,7 +75,7 @@ int write(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset
 }
 
 int sync(sqlite3_file* file, int flags) {
-    if (last_action()) std::raise(SIGKILL);
+    if (last_action("sync", file)) std::raise(SIGKILL);
     if (sync_broken) return SQLITE_IOERR_FSYNC;
     ++syncs;
     return real_of(file).xSync(file, flags);
@@ -65,6 +84,7 @@ int sync(sqlite3_file* file, int flags) {
 int open(sqlite3_vfs*, const char* name, sqlite3_file* file, int flags, int* out_flags) {
     const int code = real_vfs->xOpen(real_vfs, name, file, flags, out_flags);
     if (code != SQLITE_OK || !file->pMethods) return code;
+    file_kinds[file] = kind_of(flags);
     for (Methods& set : method_sets) {
         if (set.real && set.real != file->pMethods) continue;
         if (!set.real) {
@@ -94,6 +114,10 @@ FaultyDisk::FaultyDisk() {
     actions_left = endless;
     actions_done = 0;
     first_refused = endless;
+    file_kinds.clear();
+    step.clear();
+    action_names.clear();
+    telling = false;
 }
 
 FaultyDisk::~FaultyDisk() {
@@ -121,6 +145,24 @@ void FaultyDisk::fill_at(long count) {
 }
 long FaultyDisk::action_count() const {
     return actions_done;
+}
+void FaultyDisk::set_fault(const std::string& fault, long count) {
+    telling = true;
+    if (fault == "killed") kill_at(count);
+    if (fault == "full") fill_at(count);
+}
+void FaultyDisk::begin_step(const std::string& name) {
+    step = name;
+    say_line("step " + name);
+}
+void FaultyDisk::say_end(int code) const {
+    for (const std::string& name : action_names) say_line("action " + name);
+    say_line("ended " + std::to_string(code));
+}
+
+bool say_line(const std::string& line) {
+    const std::string text = line + '\n';
+    return ::write(STDOUT_FILENO, text.data(), text.size()) == static_cast<ssize_t>(text.size());
 }
 
 } // namespace ullage::test

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <string>
+
 namespace ullage::test {
 
 /// Stands between SQLite and the disk for its scope (as SQLite's default VFS), for files opened meanwhile:
@@ -26,6 +28,17 @@ public:
     void fill_at(long count);
     /// Writes and syncs so far.
     [[nodiscard]] long action_count() const;
+
+    // For a process that a test watches (support/watched_process.h):
+    /// "killed", as kill_at(), or "full", as fill_at(); "none" sets no fault. Before it dies the process says "killed in" and what that action was.
+    void set_fault(const std::string& fault, long count);
+    /// What the process does from now on, as part of the names of its actions.
+    void begin_step(const std::string& name);
+    /// Says of each action so far what it was, and that the process ends with this code.
+    void say_end(int code) const;
 };
+
+/// Writes a line to standard output at once, so that a kill leaves no half line; false where that failed.
+bool say_line(const std::string& line);
 
 } // namespace ullage::test

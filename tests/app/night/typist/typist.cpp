@@ -1,72 +1,163 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A window that types readings into the entry row of a run for ever; after each that the row has recorded it prints the reading's uuid, and
-// after each half-typed row that was kept, "half" with what stands in the gauge field. It kills itself in its N-th action on the disk, opening
-// included, or finds the disk full from there on: so a failure can be repeated.
-//   ullage_typist FILE RUN N [full]
-// On a full disk it ends with the first row that was not recorded, and prints "refused" with what the row still holds and the page says.
+// An evening at the window, by its keys and menus, on a disk that fails: a logbook is opened, readings are typed and recorded, one is amended, one
+// withdrawn, the run ended, the window closed. No timer runs, so that each action on the disk has the same number every time.
+//   ullage_typist FAULT N LOGBOOK RUN SETTINGS
+// FAULT and N are those of FaultyDisk::set_fault(). Said is what the person at the window would know: "half GAUGE" when a half-typed row is kept,
+// "kept UUID GAUGE", "amended UUID GAUGE", "withdrawn UUID" and "run ended". Where the window does not do what it is asked, "refused STEP FIELD: WORDS" with
+// what still stands in the gauge field and all that the window says, which ends the evening.
 #include "core/store/faulty_disk.h"
 #include "document/document.h"
 #include "pages/entry_row.h"
-#include "pages/run_page.h"
+#include "pages/main_window.h"
+#include "pages/readings_view.h"
+#include "services/prompts.h"
+#include "services/settings.h"
+#include "support/fake_clock.h"
 
+#include <QAction>
 #include <QApplication>
+#include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
 #include <QTest>
 
+#include <algorithm>
+#include <optional>
 #include <string>
-#include <unistd.h>
 
 namespace {
 
-// One write call a line, so that a kill leaves no half line.
-bool say(const std::string& line) {
-    const std::string text = line + "\n";
-    return ::write(STDOUT_FILENO, text.data(), text.size()) == static_cast<ssize_t>(text.size());
-}
+using namespace ullage;
+
+class NoPrompts final : public Prompts {
+public:
+    QStringList filesToOpen(QWidget*, const QString&, const QString&, const QString&, bool) override { return {}; }
+    QString fileToSave(QWidget*, const QString&, const QString&, const QString&, const QString&, bool) override { return {}; }
+};
+
+class Evening {
+public:
+    Evening(test::FaultyDisk& disk, const QString& settings) : disk_(disk), settings_(settings) { window_.resize(1280, 800); }
+
+    /// All of it; the code with which the process ends.
+    int spend(const QString& logbook, const std::string& run) {
+        run_ = run;
+        const bool done = open(logbook) && record(98, 4010) && record(97, 4020) && amend(96) && record(95, 4040) && withdraw() && record(94, 4050) && end();
+        step("close");
+        window_.close();
+        document_.close();
+        return done ? 0 : 1;
+    }
+
+private:
+    void step(const char* name) {
+        step_ = name;
+        disk_.begin_step(name);
+    }
+
+    bool refused() {
+        QString words;
+        for (const QLabel* label : window_.findChildren<QLabel*>())
+            if (label->isVisible()) words += label->text().simplified() + QLatin1Char(' ');
+        const auto* field = window_.findChild<QLineEdit*>(step_ == "amend" ? QStringLiteral("amendGaugeEdit") : QStringLiteral("gaugeEdit"));
+        test::say_line("refused " + step_ + ' ' + (field ? field->text().toStdString() : std::string()) + ": " + words.toStdString());
+        return false;
+    }
+
+    bool open(const QString& logbook) {
+        step("open");
+        window_.show();
+        window_.openLogbook(logbook);
+        if (!document_.run(run_)) return refused();
+        window_.enterReading(run_);
+        auto* entry = window_.findChild<EntryRow*>();
+        QObject::connect(entry, &EntryRow::recorded, [this](const QString& uuid) { recorded_ = uuid.toStdString(); });
+        return true;
+    }
+
+    static void type(QLineEdit& field, int number) {
+        field.selectAll();
+        QTest::keyClicks(&field, QString::number(number));
+    }
+
+    bool record(int gauge, int register_wh) {
+        clock_.advance_hours(1);
+        auto* gauge_edit = window_.findChild<QLineEdit*>(QStringLiteral("gaugeEdit"));
+        auto* register_edit = window_.findChild<QLineEdit*>(QStringLiteral("registerEdit"));
+        step("type");
+        type(*gauge_edit, gauge);
+        window_.findChild<EntryRow*>()->keepDraft(); // as its timer does
+        test::say_line("half " + gauge_edit->text().toStdString());
+        step("record");
+        recorded_.reset();
+        type(*register_edit, register_wh);
+        QTest::keyClick(register_edit, Qt::Key_Return);
+        if (!recorded_) return refused();
+        test::say_line("kept " + *recorded_ + ' ' + std::to_string(gauge));
+        return true;
+    }
+
+    /// The reading that was entered last and still stands.
+    [[nodiscard]] const Reading& last() const {
+        const auto& readings = document_.run(run_)->readings;
+        return *std::find_if(readings.rbegin(), readings.rend(), [](const Reading& reading) { return !reading.withdrawn; });
+    }
+
+    bool amend(int gauge) {
+        step("amend");
+        const std::string uuid = last().uuid;
+        window_.action(QStringLiteral("amendReadingAction"))->trigger();
+        auto* dialog = window_.findChild<QDialog*>(QStringLiteral("amendDialog"));
+        auto* field = dialog->findChild<QLineEdit*>(QStringLiteral("amendGaugeEdit"));
+        type(*field, gauge);
+        QTest::keyClick(field, Qt::Key_Return);
+        if (dialog->isVisible()) return refused();
+        test::say_line("amended " + uuid + ' ' + std::to_string(gauge));
+        QApplication::sendPostedEvents();
+        return true;
+    }
+
+    bool withdraw() {
+        step("withdraw");
+        const std::string uuid = last().uuid;
+        auto* readings = window_.findChild<ReadingsView*>();
+        readings->selectReadings({QString::fromStdString(uuid)});
+        window_.action(QStringLiteral("withdrawReadingsAction"))->trigger();
+        if (last().uuid == uuid) return refused();
+        test::say_line("withdrawn " + uuid);
+        return true;
+    }
+
+    bool end() {
+        step("end");
+        window_.action(QStringLiteral("endStoppedAction"))->trigger();
+        if (document_.run(run_)->run.end == RunEnd::still_running) return refused();
+        test::say_line("run ended");
+        return true;
+    }
+
+    test::FaultyDisk& disk_;
+    test::FakeClock clock_;
+    Settings settings_;
+    NoPrompts prompts_;
+    Document document_{clock_};
+    MainWindow window_{document_, settings_, prompts_};
+    std::string run_, step_;
+    std::optional<std::string> recorded_;
+};
 
 } // namespace
 
 int main(int count, char** words) {
-    using namespace ullage;
     const QApplication application(count, words);
-    if (count < 4) return 2;
+    if (count < 6) return 2;
     test::FaultyDisk disk;
-    const bool full = count > 4 && std::string(words[4]) == "full";
-    if (full) disk.fill_at(std::stol(words[3]));
-    else disk.kill_at(std::stol(words[3]));
-    const SystemClock clock;
-    Document document(clock);
-    const std::string run = words[2];
-    if (const auto opened = document.open(QString::fromLocal8Bit(words[1])); !opened || document.run(run) == nullptr) return 1;
-    RunPage page(document);
-    page.resize(1000, 700);
-    page.showRun(QString::fromStdString(run));
-    page.show();
-    auto* entry = page.findChild<EntryRow*>();
-    auto* gauge = page.findChild<QLineEdit*>(QStringLiteral("gaugeEdit"));
-    auto* reading = page.findChild<QLineEdit*>(QStringLiteral("registerEdit"));
-    if (entry == nullptr || gauge == nullptr || reading == nullptr) return 1;
-    int kept = 0;
-    QObject::connect(entry, &EntryRow::recorded, [&kept](const QString& uuid) { kept += say("kept " + uuid.toStdString()); });
-
-    const auto already = static_cast<int>(document.run(run)->readings.size());
-    for (int i = already; i < already + 1000; ++i) {
-        const int kept_before = kept;
-        gauge->clear();
-        QTest::keyClicks(gauge, QString::number(100 - i % 100));
-        entry->keepDraft();
-        if (!say("half " + gauge->text().toStdString())) return 1;
-        reading->clear();
-        QTest::keyClicks(reading, QString::number(1000 + i));
-        QTest::keyClick(reading, Qt::Key_Return);
-        // A gauge that begins again at 100 is questioned; it stands.
-        if (auto* asked = QApplication::focusWidget(); asked != nullptr && !gauge->text().isEmpty()) QTest::keyClick(asked, Qt::Key_K);
-        if (full && kept == kept_before) {
-            const auto* error = page.findChild<QLabel*>(QStringLiteral("entryMessageLabel"));
-            say("refused " + reading->text().toStdString() + ": " + (error != nullptr ? error->text().toStdString() : std::string()));
-            return 0;
-        }
+    disk.set_fault(words[1], std::stol(words[2]));
+    int code = 0;
+    {
+        Evening evening(disk, QString::fromLocal8Bit(words[5]));
+        code = evening.spend(QString::fromLocal8Bit(words[3]), words[4]);
     }
-    return 0;
+    disk.say_end(code);
+    return code;
 }

@@ -2,8 +2,8 @@
 // Commands on a disk that fails, for the tests to watch.
 //   ullage_commander FAULT N run COMMAND ARGUMENT…           a command of the program
 //   ullage_commander FAULT N follow LOGBOOK RUN LOG          follows a log that gains rows; after each look prints "kept" and the samples in the trace
-// FAULT: "killed" (SIGKILL in the N-th action on the disk, opening included), "full" (the disk is full from then on) or "none". An orderly end prints
-// "ended CODE after COUNT actions". Every line is written at once, so that what a person would have seen is known.
+// FAULT: "killed" (SIGKILL in the N-th action on the disk, opening included), "full" (the disk is full from then on) or "none". Every line is written
+// at once, so that what a person would have seen is known.
 #include "base/clock.h"
 #include "core/store/faulty_disk.h"
 #include "text/commands.h"
@@ -38,7 +38,7 @@ void add_rows(const std::string& path, int& rows) {
     for (int i = 0; i < rows_a_look; ++i, ++rows) log << format_iso8601(first_ms + rows * step_ms, "UTC") << ',' << rows << ",60\n";
 }
 
-int follow(const std::string& path, const std::string& run, const std::string& log) {
+int follow(test::FaultyDisk& disk, const std::string& path, const std::string& run, const std::string& log) {
     const SystemClock clock;
     int rows = 0;
     std::ofstream(log) << "time,Wh,W\n";
@@ -53,6 +53,7 @@ int follow(const std::string& path, const std::string& run, const std::string& l
     say(fmt::format("kept {}", imported.value().trace.samples));
     Result<LogFollow> following = LogFollow::begin(logbook.value(), imported.value().trace, log, true);
     if (!following) return problem(following.error());
+    disk.begin_step("look");
     for (int look = 0; look < looks; ++look) {
         add_rows(log, rows);
         for (bool more = true; more;) {
@@ -71,12 +72,12 @@ int main(int count, char** words) {
     if (count < 5) return exit_usage;
     const std::string fault = words[1], task = words[3];
     test::FaultyDisk disk;
-    if (fault == "killed") disk.kill_at(std::stol(words[2]));
-    if (fault == "full") disk.fill_at(std::stol(words[2]));
+    disk.set_fault(fault, std::stol(words[2]));
     std::cout << std::unitbuf;
+    disk.begin_step("import");
     const int code = task == "run"                    ? run_text_command(std::vector<std::string>(words + 4, words + count), std::cout, std::cout)
-                     : task == "follow" && count > 6 ? follow(words[4], words[5], words[6])
+                     : task == "follow" && count > 6 ? follow(disk, words[4], words[5], words[6])
                                                       : exit_usage;
-    say(fmt::format("ended {} after {} actions", code, disk.action_count()));
+    disk.say_end(code);
     return code;
 }
