@@ -1,7 +1,7 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Refuses an include that points against the arrows between rooms. A room is a folder whose CMakeLists.txt calls ullage_room(NAME ROOT ROOMS...); it may
-# include its own headers and those of the rooms that it names, or that these name in turn.
+# include the headers that lie in the rooms it names, or that these name in turn. Headers in a folder inside a room are that room's own affair.
 set -eu
 cd "$(dirname "$0")/.."
 bad=0
@@ -10,16 +10,20 @@ refuse() {
   bad=1
 }
 
-arrows=$(mktemp)
-includes=$(mktemp)
-trap 'rm -f "$arrows" "$includes"' EXIT
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
 find core app -name CMakeLists.txt | while read -r list; do
   sed -n "s|^ullage_room(\([a-z_]*\) \([a-z]*\) *\(.*\))|$(dirname "$list") \1 \3|p" "$list"
-done >"$arrows"
-grep -rn --include=*.h --include=*.cpp -E '^#include "[a-z_]+/' core app | sed 's|^\([^:]*\)/[^/:]*:[0-9]*:#include "\(.*\)/[^/"]*".*|\1 \2|' | sort | uniq >"$includes"
-
-# Folder of the file, folder of the header (below core or app).
-awk -v arrows="$arrows" '
+done >"$work/arrows"
+# Folder of the file, folder of the header below core or app.
+grep -rn --include=*.h --include=*.cpp -E '^#include "[a-z_]+/' core app |
+  sed 's|^\([^:]*\)/[^/:]*:[0-9]*:#include "\(.*\)/[^/"]*".*|\1 \2|' | sort | uniq |
+  awk -v arrows="$work/arrows" '
+  # The room that a folder lies in, empty for none.
+  function room_of(folder) {
+    while (folder != "" && !(folder in room)) if (!sub(/\/[^\/]*$/, "", folder)) folder = ""
+    return folder
+  }
   BEGIN {
     while ((getline line < arrows) > 0) {
       n = split(line, word, " ")
@@ -36,12 +40,14 @@ awk -v arrows="$arrows" '
   }
   {
     from = $1; sub(/^[a-z]+\/?/, "", from)
-    if (from == "" || !(from in room)) next
-    if (!($2 in room)) { print $1 " includes from " $2 ", which is no room"; next }
-    if (room[from] != room[$2] && !((room[from], room[$2]) in may)) print $1 " may not include from " $2
-  }' "$includes" >"$arrows.found"
-while read -r words; do refuse "$words"; done <"$arrows.found"
-rm -f "$arrows.found"
+    from = room_of(from); to = room_of($2)
+    if (from == "") next
+    if (to == "") { print $1 " includes from " $2 ", which is no room"; next }
+    if (from == to) next
+    if (!((room[from], room[to]) in may)) print $1 " may not include from " $2
+    else if (to != $2) print $1 " may not include from " $2 ", which is private to " to
+  }' >"$work/found"
+while read -r words; do refuse "$words"; done <"$work/found"
 
 for file in $(grep -rlE '^#include <Q[A-Za-z]' core --include=*.h --include=*.cpp || true); do refuse "$file names Qt"; done
 # Qt Charts stays behind one adapter, the store behind the document.

@@ -3,7 +3,7 @@
 
 #include "charts/bar_stage.h"
 #include "charts/line_stage.h"
-#include "exchange/whole_file.h"
+#include "formats/files/whole_file.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 

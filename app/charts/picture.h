@@ -5,7 +5,7 @@
 #include "charts/chart_data.h"
 #include "charts/chart_look.h"
 #include "charts/vessel_row.h"
-#include "exchange/replacing.h"
+#include "formats/files/replacing.h"
 
 #include <QByteArray>
 #include <QFont>

@@ -2,7 +2,7 @@
 #include "dialogs/appliance_form.h"
 
 #include "dialogs/field_text.h"
-#include "exchange/entry_text.h"
+#include "formats/entry/entry_text.h"
 #include "style/words.h"
 
 #include <QComboBox>

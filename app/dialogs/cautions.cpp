@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "dialogs/cautions.h"
 
-#include "exchange/safety_words.h"
+#include "formats/text/safety_words.h"
 #include "style/words.h"
 
 namespace ullage {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The cautions of core/exchange/safety_words.h in the language of the person at the screen.
+// The cautions of core/formats/text/safety_words.h in the language of the person at the screen.
 #pragma once
 
 #include "model/run.h"

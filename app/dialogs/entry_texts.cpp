@@ -2,7 +2,7 @@
 #include "dialogs/entry_texts.h"
 
 #include "base/number.h"
-#include "exchange/entry_text.h"
+#include "formats/entry/entry_text.h"
 #include "style/words.h"
 
 #include <QJsonDocument>

@@ -36,7 +36,7 @@ struct EntryReading {
     QString message; ///< one sentence; empty when there are values
 };
 
-/// Reads the fields as a tester types them (see exchange/entry_text.h), seen from `now_ms` in `zone`. A row that says
+/// Reads the fields as a tester types them (see formats/entry/entry_text.h), seen from `now_ms` in `zone`. A row that says
 /// nothing but a time is refused.
 [[nodiscard]] EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string& zone);
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "charts/picture.h"
-#include "exchange/table.h"
+#include "formats/tables/table.h"
 
 #include <QDialog>
 #include <QString>

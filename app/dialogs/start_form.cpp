@@ -6,7 +6,7 @@
 #include "dialogs/entry_texts.h"
 #include "dialogs/field_text.h"
 #include "dialogs/run_fields.h"
-#include "exchange/entry_text.h"
+#include "formats/entry/entry_text.h"
 #include "services/reading_rules.h"
 #include "style/spacing.h"
 #include "style/words.h"

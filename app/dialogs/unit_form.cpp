@@ -2,7 +2,7 @@
 #include "dialogs/unit_form.h"
 
 #include "dialogs/field_text.h"
-#include "exchange/entry_text.h"
+#include "formats/entry/entry_text.h"
 #include "model/tags.h"
 #include "style/words.h"
 

@@ -124,7 +124,7 @@ public:
 
     // Photos. Nothing of them is held here: lists and bytes are read from the file each time.
     /// Keeps a photo with a reading of the run, or waiting for the next one when `reading_uuid` is empty; the time that its
-    /// camera wrote is read from it (see exchange/photo_time.h). Undoing withdraws it. Errors: as Logbook::add_photo.
+    /// camera wrote is read from it (see formats/entry/photo_time.h). Undoing withdraws it. Errors: as Logbook::add_photo.
     Result<Photo> addPhoto(const std::string& run_uuid, const std::string& reading_uuid, NewPhoto photo);
     Result<void> withdrawPhoto(const std::string& photo_uuid);
     /// The photos of a run that are not withdrawn, in order of adding. Errors: as Logbook::photos.

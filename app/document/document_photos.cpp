@@ -2,7 +2,7 @@
 // Photos of readings.
 #include "document/document.h"
 #include "document/document_state.h"
-#include "exchange/photo_time.h"
+#include "formats/entry/photo_time.h"
 
 #include <algorithm>
 #include <utility>

@@ -5,7 +5,7 @@
 #include "document/document.h"
 #include "document/logbook_content.h"
 #include "document/store_command.h"
-#include "exchange/replacing.h"
+#include "formats/files/replacing.h"
 
 #include <filesystem>
 #include <map>

@@ -2,9 +2,9 @@
 #include "document/sample_logbook.h"
 
 #include "document/document.h"
-#include "exchange/load_list_file.h"
-#include "exchange/pv_sheet_text.h"
-#include "exchange/run_sheet.h"
+#include "formats/sheets/load_list_file.h"
+#include "formats/sheets/pv_sheet_text.h"
+#include "formats/sheets/run_sheet.h"
 #include "trace/trace_import.h"
 
 #include <QDir>

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "base/result.h"
-#include "exchange/run_sheet.h"
+#include "formats/sheets/run_sheet.h"
 #include "model/load_list.h"
 
 #include <QString>
@@ -20,7 +20,7 @@ Result<SheetImport> read_sheet_file(const QString& path);
 /// Whether a file looks like a run sheet: among its first lines is one that names a unit. A log of a meter has none.
 [[nodiscard]] bool is_run_sheet_file(const QString& path);
 
-/// Reads a load list from a file (exchange/load_list_file.h) and adds it. Errors besides: a list of that name is there already.
+/// Reads a load list from a file (formats/sheets/load_list_file.h) and adds it. Errors besides: a list of that name is there already.
 Result<LoadList> import_load_list_file(Document& document, const QString& path);
 
 /// Writes a run as a run sheet, whole or not at all; somebody was asked whether a file of this name may be replaced. Errors: those of

@@ -3,7 +3,7 @@
 
 #include "document/document.h"
 #include "document/other_logbook.h"
-#include "exchange/report_content.h"
+#include "formats/report/report_content.h"
 #include "comparison/comparison.h"
 
 #include <QObject>

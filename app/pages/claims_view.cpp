@@ -2,7 +2,7 @@
 #include "pages/claims_view.h"
 
 #include "base/number.h"
-#include "exchange/quantity_title.h"
+#include "formats/text/quantity_title.h"
 #include "pages/page_parts.h"
 #include "style/numbers.h"
 #include "style/roles.h"

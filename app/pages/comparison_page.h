@@ -3,7 +3,7 @@
 
 #include "document/document.h"
 #include "document/unit_comparer.h"
-#include "exchange/table.h"
+#include "formats/tables/table.h"
 #include "comparison/fair_comparison.h"
 #include "pages/column_order.h"
 #include "pages/comparison_pictures.h"

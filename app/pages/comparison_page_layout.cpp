@@ -5,7 +5,7 @@
 #include "charts/bar_chart.h"
 #include "charts/line_chart.h"
 #include "charts/vessel_row.h"
-#include "exchange/quantity_title.h"
+#include "formats/text/quantity_title.h"
 #include "models/pairs_model.h"
 #include "models/table_model.h"
 #include "pages/comparing_bar.h"

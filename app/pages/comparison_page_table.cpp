@@ -4,7 +4,7 @@
 
 #include "delegates/quantity_delegate.h"
 #include "dialogs/export_dialog.h"
-#include "exchange/comparison_table.h"
+#include "formats/results/comparison_table.h"
 #include "services/table_copy.h"
 #include "models/table_model.h"
 #include "style/roles.h"

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "charts/picture.h"
-#include "exchange/worked_example.h"
+#include "formats/report/worked_example.h"
 
 #include <QString>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/findings_items.h"
 
-#include "exchange/quantity_title.h"
+#include "formats/text/quantity_title.h"
 #include "measure/mend_acceptance.h"
 #include "style/words.h"
 

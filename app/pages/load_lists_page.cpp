@@ -3,7 +3,8 @@
 
 #include "base/number.h"
 #include "delegates/quantity_delegate.h"
-#include "exchange/load_list_file.h"
+#include "formats/results/load_list_table.h"
+#include "formats/sheets/load_list_file.h"
 #include "models/table_model.h"
 #include "pages/page_parts.h"
 #include "style/roles.h"

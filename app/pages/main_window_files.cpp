@@ -6,7 +6,7 @@
 #include "dialogs/photo_words.h"
 #include "document/sample_logbook.h"
 #include "document/sheet_file.h"
-#include "exchange/whole_file.h"
+#include "formats/files/whole_file.h"
 #include "pages/comparison_page.h"
 #include "pages/message_bar.h"
 #include "pages/run_page.h"

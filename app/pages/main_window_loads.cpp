@@ -6,7 +6,7 @@
 #include "dialogs/export_dialog.h"
 #include "dialogs/load_list_form.h"
 #include "document/sheet_file.h"
-#include "exchange/sizing_output.h"
+#include "formats/results/sizing_output.h"
 #include "pages/load_lists_page.h"
 #include "pages/message_bar.h"
 #include "pages/sizing_chart.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "exchange/pv_sheet_text.h"
+#include "formats/sheets/pv_sheet_text.h"
 #include "model/unit.h"
 
 #include <QWidget>

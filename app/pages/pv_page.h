@@ -2,7 +2,7 @@
 #pragma once
 
 #include "document/document.h"
-#include "exchange/pv_sheet_text.h"
+#include "formats/sheets/pv_sheet_text.h"
 
 #include <QWidget>
 

@@ -3,7 +3,7 @@
 
 #include "document/document.h"
 #include "document/sheet_file.h"
-#include "exchange/comparison_table.h"
+#include "formats/results/comparison_table.h"
 #include "unit/known_depths.h"
 #include "pages/run_charts.h"
 #include "services/analyse_units.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/report_making.h"
 
-#include "exchange/report_numbers.h"
+#include "formats/report/report_numbers.h"
 #include "unit/known_depths.h"
 #include "unit/loss_split.h"
 #include "pages/pv_chart.h"

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "exchange/report_content.h"
-#include "exchange/report_sizing.h"
+#include "formats/report/report_content.h"
+#include "formats/report/report_sizing.h"
 #include "pages/comparison_pictures.h"
 #include "report/report_look.h"
 

@@ -2,7 +2,7 @@
 #include "pages/unit_fit_view.h"
 
 #include "charts/line_chart.h"
-#include "exchange/quantity_title.h"
+#include "formats/text/quantity_title.h"
 #include "unit/gauge_drift_words.h"
 #include "pages/page_parts.h"
 #include "style/roles.h"

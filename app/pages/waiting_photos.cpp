@@ -2,7 +2,7 @@
 #include "pages/waiting_photos.h"
 
 #include "dialogs/photo_words.h"
-#include "exchange/entry_text.h"
+#include "formats/entry/entry_text.h"
 #include "pages/photo_strip.h"
 #include "style/icons.h"
 #include "style/roles.h"

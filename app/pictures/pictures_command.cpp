@@ -2,7 +2,7 @@
 #include "pictures/pictures_command.h"
 
 #include "charts/picture.h"
-#include "exchange/table_unicode.h"
+#include "formats/text/table_unicode.h"
 #include "comparison/comparison.h"
 #include "unit/known_depths.h"
 #include "unit/unit_analysis.h"

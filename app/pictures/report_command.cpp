@@ -2,7 +2,7 @@
 #include "pictures/report_command.h"
 
 #include "base/clock.h"
-#include "exchange/table_unicode.h"
+#include "formats/text/table_unicode.h"
 #include "pages/report_making.h"
 #include "report/report_file.h"
 #include "text/command_options.h"

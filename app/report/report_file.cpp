@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "report/report_file.h"
 
-#include "exchange/whole_file.h"
+#include "formats/files/whole_file.h"
 #include "style/file_names.h"
 
 #include <QFile>

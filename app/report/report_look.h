@@ -2,7 +2,7 @@
 #pragma once
 
 #include "charts/picture.h"
-#include "exchange/report_content.h"
+#include "formats/report/report_content.h"
 
 #include <QLocale>
 #include <QString>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "exchange/report_content.h"
+#include "formats/report/report_content.h"
 #include "report/page_flow.h"
 
 namespace ullage {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "services/table_copy.h"
 
-#include "exchange/table_clipboard.h"
+#include "formats/tables/table_clipboard.h"
 #include "services/background_work.h"
 
 #include <QAction>

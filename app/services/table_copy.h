@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "exchange/table.h"
+#include "formats/tables/table.h"
 
 #include <functional>
 
@@ -10,7 +10,7 @@ class QWidget;
 namespace ullage {
 
 /// Puts a table on the clipboard as spreadsheets take it: tab-separated text and HTML in one object, numbers in full precision with the
-/// desktop's decimal sign (exchange/table_clipboard.h). The texts are made beside `window`, which waits. A table without rows, and cancelling, leave the
+/// desktop's decimal sign (formats/tables/table_clipboard.h). The texts are made beside `window`, which waits. A table without rows, and cancelling, leave the
 /// clipboard as it is and give false.
 bool copy_table(const StreamedTable& table, QWidget* window);
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "style/words.h"
 
-#include "exchange/table_unicode.h"
+#include "formats/text/table_unicode.h"
 
 #include <algorithm>
 

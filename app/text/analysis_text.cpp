@@ -2,8 +2,8 @@
 #include "text/analysis_text.h"
 
 #include "base/number.h"
-#include "exchange/comparison_table.h"
-#include "exchange/table_unicode.h"
+#include "formats/results/comparison_table.h"
+#include "formats/text/table_unicode.h"
 #include "text/quantities_text.h"
 
 #include <fmt/format.h>

@@ -2,8 +2,8 @@
 #include "text/claims_text.h"
 
 #include "base/number.h"
-#include "exchange/claims_output.h"
-#include "exchange/table_unicode.h"
+#include "formats/results/claims_output.h"
+#include "formats/text/table_unicode.h"
 #include "text/quantities_text.h"
 
 #include <fmt/format.h>

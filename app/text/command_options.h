@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "exchange/replacing.h"
+#include "formats/files/replacing.h"
 
 #include <CLI/CLI.hpp>
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "base/result.h"
-#include "exchange/pv_sheet_text.h"
+#include "formats/sheets/pv_sheet_text.h"
 #include "model/run_record.h"
 #include "sizing/sizing_choices.h"
 #include "text/table_output.h"
@@ -101,7 +101,7 @@ struct PvCheckArguments {
     std::string sheet;      ///< a PV sheet file; empty: none
     std::string logbook;    ///< whose units and PV sheets may be named; empty: none
     std::string sheet_name; ///< of a PV sheet of the logbook; empty: none
-    std::vector<std::pair<std::string, std::string>> values; ///< keys of exchange/pv_sheet_text.h with values, which go before the sheet's
+    std::vector<std::pair<std::string, std::string>> values; ///< keys of formats/sheets/pv_sheet_text.h with values, which go before the sheet's
     std::string format = "text";
 };
 /// The sheet that is asked for, with the limits of its unit where the logbook has it. Errors name file and field.

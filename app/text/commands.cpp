@@ -2,8 +2,8 @@
 #include "text/commands.h"
 
 #include "base/version.h"
-#include "exchange/pv_sheet_text.h"
-#include "exchange/table_unicode.h"
+#include "formats/sheets/pv_sheet_text.h"
+#include "formats/text/table_unicode.h"
 #include "comparison/fair_comparison.h"
 #include "text/command_options.h"
 #include "text/command_parts.h"

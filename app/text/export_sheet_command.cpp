@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/run_sheet.h"
-#include "exchange/whole_file.h"
+#include "formats/sheets/run_sheet.h"
+#include "formats/files/whole_file.h"
 #include "text/command_options.h"
 #include "text/command_parts.h"
 #include "text/commands.h"

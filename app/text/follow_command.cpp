@@ -2,7 +2,7 @@
 #include "text/follow_command.h"
 
 #include "base/number.h"
-#include "exchange/table_unicode.h"
+#include "formats/text/table_unicode.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/trace_text.h"

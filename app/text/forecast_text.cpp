@@ -2,7 +2,7 @@
 #include "text/forecast_text.h"
 
 #include "base/number.h"
-#include "exchange/table_unicode.h"
+#include "formats/text/table_unicode.h"
 
 #include <fmt/format.h>
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
 #include "base/number.h"
-#include "exchange/run_sheet.h"
-#include "exchange/table_unicode.h"
-#include "exchange/whole_file.h"
+#include "formats/sheets/run_sheet.h"
+#include "formats/text/table_unicode.h"
+#include "formats/files/whole_file.h"
 #include "store/logbook.h"
 #include "text/command_parts.h"
 #include "text/commands.h"

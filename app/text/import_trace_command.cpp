@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
 #include "base/number.h"
-#include "exchange/table_unicode.h"
+#include "formats/text/table_unicode.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/follow_command.h"

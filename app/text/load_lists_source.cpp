@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/load_lists_source.h"
 
-#include "exchange/load_list_file.h"
-#include "exchange/sheet_keys.h"
-#include "exchange/whole_file.h"
+#include "formats/sheets/load_list_file.h"
+#include "formats/text/sheet_keys.h"
+#include "formats/files/whole_file.h"
 
 #include <filesystem>
 

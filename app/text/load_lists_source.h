@@ -14,7 +14,7 @@ namespace ullage {
 /// The logbook at `path`, made where there is no file. Errors: those of Logbook::create and Logbook::open.
 [[nodiscard]] Result<Logbook> opened_or_made(const std::string& path, const Clock& clock);
 
-/// The load list that a file holds (exchange/load_list_file.h). Errors name the file.
+/// The load list that a file holds (formats/sheets/load_list_file.h). Errors name the file.
 [[nodiscard]] Result<LoadList> load_list_of_file(const std::string& path);
 
 /// All load lists of a logbook, opened for looking only. Errors: those of Logbook::open; a run sheet or a folder, which hold none.

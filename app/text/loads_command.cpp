@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
 #include "base/number.h"
-#include "exchange/load_list_file.h"
-#include "exchange/table_unicode.h"
+#include "formats/results/load_list_table.h"
+#include "formats/sheets/load_list_file.h"
+#include "formats/text/table_unicode.h"
 #include "store/logbook.h"
 #include "text/command_parts.h"
 #include "text/commands.h"

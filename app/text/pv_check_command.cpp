@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
-#include "exchange/pv_sheet_text.h"
-#include "exchange/table_unicode.h"
-#include "exchange/whole_file.h"
+#include "formats/sheets/pv_sheet_text.h"
+#include "formats/text/table_unicode.h"
+#include "formats/files/whole_file.h"
 #include "pv/module_voltage.h"
 #include "store/logbook.h"
 #include "text/command_parts.h"

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/quantities_text.h"
 
-#include "exchange/quantity_title.h"
-#include "exchange/table.h"
+#include "formats/text/quantity_title.h"
+#include "formats/tables/table.h"
 
 namespace ullage {
 

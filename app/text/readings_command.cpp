@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/comparison_table.h"
-#include "exchange/table_unicode.h"
+#include "formats/results/comparison_table.h"
+#include "formats/text/table_unicode.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/runs_source.h"

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/runs_source.h"
 
-#include "exchange/run_sheet.h"
-#include "exchange/whole_file.h"
+#include "formats/sheets/run_sheet.h"
+#include "formats/files/whole_file.h"
 #include "comparison/joined_records.h"
 #include "text/load_lists_source.h"
 #include "trace/run_load.h"

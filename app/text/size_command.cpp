@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/sizing_output.h"
-#include "exchange/table_unicode.h"
+#include "formats/results/sizing_output.h"
+#include "formats/text/table_unicode.h"
 #include "text/command_parts.h"
 #include "text/commands.h"
 #include "text/sizing_source.h"

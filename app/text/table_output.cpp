@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/table_output.h"
 
-#include "exchange/whole_file.h"
+#include "formats/files/whole_file.h"
 #include "text/command_options.h"
 #include "text/command_parts.h"
 #include "text/commands.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "exchange/table.h"
+#include "formats/tables/table.h"
 
 #include <iosfwd>
 #include <string>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "text/unit_text.h"
 
-#include "exchange/table.h"
-#include "exchange/table_unicode.h"
-#include "exchange/unit_tables.h"
+#include "formats/tables/table.h"
+#include "formats/text/table_unicode.h"
+#include "formats/results/unit_tables.h"
 #include "unit/gauge_drift_words.h"
 #include "text/quantities_text.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Differences between units: x = f1(D1) − f2(D2), each f proportional to the energy D or, for a price, to 1/D.
 #include "base/number.h"
-#include "comparison/comparand.h"
+#include "comparison/inside/comparand.h"
 
 #include <cmath>
 #include <numeric>

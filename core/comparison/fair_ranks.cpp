@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "comparison/comparand.h"
+#include "comparison/inside/comparand.h"
 
 #include <algorithm>
 #include <numeric>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forecast/forecast.h"
 
-#include "forecast/forecast_advice.h"
-#include "forecast/forecast_cut_off.h"
-#include "forecast/forecast_gauge.h"
+#include "forecast/inside/forecast_advice.h"
+#include "forecast/inside/forecast_cut_off.h"
+#include "forecast/inside/forecast_gauge.h"
 #include "gauge/drain_series.h"
 #include "gauge/feasibility.h"
 

@@ -2,10 +2,10 @@
 #include "gauge/gauge_analysis.h"
 
 #include "base/number.h"
-#include "gauge/error_curve.h"
-#include "gauge/findings.h"
+#include "gauge/inside/error_curve.h"
+#include "gauge/findings/findings.h"
 #include "gauge/findings_within.h"
-#include "gauge/gauge_line.h"
+#include "gauge/inside/gauge_line.h"
 
 #include <algorithm>
 #include <cmath>

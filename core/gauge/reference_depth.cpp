@@ -2,7 +2,7 @@
 #include "gauge/reference_depth.h"
 
 #include "gauge/drain_series.h"
-#include "gauge/error_curve.h"
+#include "gauge/inside/error_curve.h"
 #include "numerics/monte_carlo.h"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 #include "base/number.h"
 #include "measure/budget.h"
 #include "measure/energy_analysis.h"
-#include "measure/log_energy.h"
+#include "measure/inside/log_energy.h"
 
 #include <algorithm>
 #include <cmath>

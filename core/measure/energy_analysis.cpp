@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/energy_analysis.h"
 
-#include "measure/log_track.h"
+#include "measure/inside/log_track.h"
 #include "measure/usable.h"
 
 #include <algorithm>

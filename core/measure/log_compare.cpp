@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
 #include "measure/budget.h"
-#include "measure/log_check.h"
-#include "measure/log_energy.h"
-#include "measure/log_track.h"
+#include "measure/inside/log_check.h"
+#include "measure/inside/log_energy.h"
+#include "measure/inside/log_track.h"
 
 #include <algorithm>
 #include <cmath>

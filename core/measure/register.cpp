@@ -3,7 +3,7 @@
 
 #include "base/number.h"
 #include "measure/budget.h"
-#include "measure/register_path.h"
+#include "measure/inside/register_path.h"
 #include "measure/run_scan.h"
 
 #include <algorithm>

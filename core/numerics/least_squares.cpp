@@ -3,7 +3,7 @@
 // Matrix Computations, 5.5), then corrected once with residuals in long double (Bjorck 1967), which matters for polynomials.
 #include "numerics/least_squares.h"
 
-#include "numerics/sample_check.h"
+#include "numerics/inside/sample_check.h"
 
 #include <Eigen/Core>
 #include <Eigen/QR>

@@ -4,7 +4,7 @@
 // b = sum W beta V / sum W beta U until it stands still, a = Ybar - b Xbar; errors from the adjusted points x = Xbar + beta.
 // Variances instead of York's weights 1/s^2, so that a point exact in one direction needs no infinity.
 #include "numerics/line_fit.h"
-#include "numerics/sample_check.h"
+#include "numerics/inside/sample_check.h"
 
 #include <algorithm>
 #include <cmath>

@@ -4,7 +4,7 @@
 // Sums are kept in long double: the intercept is a small difference of large numbers (NIST Norris loses 3 digits there).
 #include "numerics/line_fit.h"
 
-#include "numerics/sample_check.h"
+#include "numerics/inside/sample_check.h"
 
 #include <algorithm>
 #include <cmath>

@@ -3,7 +3,7 @@
 // rank M1 = (N - C)/2 and M2 + 1 = (N + C)/2 + 1, C = z sqrt(var S), var S Kendall's variance with ties in x and y.
 #include "numerics/distributions.h"
 #include "numerics/line_fit.h"
-#include "numerics/sample_check.h"
+#include "numerics/inside/sample_check.h"
 
 #include <algorithm>
 #include <cmath>

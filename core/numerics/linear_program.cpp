@@ -4,7 +4,7 @@
 // t with A x - t <= b, t >= 0, which always exists, tells which.
 #include "numerics/linear_program.h"
 
-#include "numerics/dual_simplex.h"
+#include "numerics/inside/dual_simplex.h"
 
 #include <algorithm>
 #include <cmath>

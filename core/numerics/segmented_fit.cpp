@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "numerics/segmented_fit.h"
 
-#include "numerics/break_profile.h"
+#include "numerics/inside/break_profile.h"
 #include "numerics/distributions.h"
 #include "numerics/least_squares.h"
 #include "numerics/line_fit.h"
-#include "numerics/sample_check.h"
+#include "numerics/inside/sample_check.h"
 
 #include <algorithm>
 #include <cmath>

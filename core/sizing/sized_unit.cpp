@@ -5,7 +5,7 @@
 
 #include "base/number.h"
 #include "unit/between_runs_predict.h"
-#include "sizing/order_of_use.h"
+#include "sizing/inside/order_of_use.h"
 #include "sizing/stand_alone_rules.h"
 
 #include <algorithm>

@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a file from anywhere says is held against the rules that hold at entry.
 #include "base/utf8.h"
-#include "store/content_check.h"
-#include "store/load_list_queries.h"
-#include "store/meter_queries.h"
-#include "store/pv_queries.h"
-#include "store/reading_queries.h"
-#include "store/rows.h"
-#include "store/run_queries.h"
-#include "store/trace_queries.h"
-#include "store/unit_queries.h"
-#include "store/value_checks.h"
+#include "store/inside/content_check.h"
+#include "store/queries/load_list_queries.h"
+#include "store/queries/meter_queries.h"
+#include "store/queries/pv_queries.h"
+#include "store/queries/reading_queries.h"
+#include "store/queries/rows.h"
+#include "store/queries/run_queries.h"
+#include "store/queries/trace_queries.h"
+#include "store/queries/unit_queries.h"
+#include "store/inside/value_checks.h"
 
 #include <SQLiteCpp/Database.h>
 

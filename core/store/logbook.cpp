@@ -3,10 +3,10 @@
 #include "store/logbook.h"
 
 #include "base/ids.h"
-#include "store/logbook_impl.h"
-#include "store/meter_queries.h"
-#include "store/unit_queries.h"
-#include "store/value_checks.h"
+#include "store/inside/logbook_impl.h"
+#include "store/queries/meter_queries.h"
+#include "store/queries/unit_queries.h"
+#include "store/inside/value_checks.h"
 
 namespace ullage {
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/ids.h"
-#include "store/agreement.h"
+#include "store/inside/agreement.h"
 #include "store/logbook.h"
-#include "store/logbook_impl.h"
-#include "store/meter_queries.h"
-#include "store/reading_queries.h"
-#include "store/unit_queries.h"
-#include "store/value_checks.h"
+#include "store/inside/logbook_impl.h"
+#include "store/queries/meter_queries.h"
+#include "store/queries/reading_queries.h"
+#include "store/queries/unit_queries.h"
+#include "store/inside/value_checks.h"
 
 #include <algorithm>
 #include <numeric>

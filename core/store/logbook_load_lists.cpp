@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/ids.h"
-#include "store/load_list_queries.h"
+#include "store/queries/load_list_queries.h"
 #include "store/logbook.h"
-#include "store/logbook_impl.h"
+#include "store/inside/logbook_impl.h"
 
 namespace ullage {
 

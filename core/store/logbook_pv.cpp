@@ -2,10 +2,10 @@
 // PV sheets of a logbook.
 #include "base/ids.h"
 #include "store/logbook.h"
-#include "store/logbook_impl.h"
-#include "store/pv_queries.h"
-#include "store/unit_queries.h"
-#include "store/value_checks.h"
+#include "store/inside/logbook_impl.h"
+#include "store/queries/pv_queries.h"
+#include "store/queries/unit_queries.h"
+#include "store/inside/value_checks.h"
 
 namespace ullage {
 

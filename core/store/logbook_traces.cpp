@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/ids.h"
-#include "store/block_writer.h"
+#include "store/inside/block_writer.h"
 #include "store/logbook.h"
-#include "store/logbook_impl.h"
-#include "store/meter_queries.h"
-#include "store/rows.h"
-#include "store/trace_queries.h"
-#include "store/value_checks.h"
+#include "store/inside/logbook_impl.h"
+#include "store/queries/meter_queries.h"
+#include "store/queries/rows.h"
+#include "store/queries/trace_queries.h"
+#include "store/inside/value_checks.h"
 
 #include <SQLiteCpp/Database.h>
 

@@ -3,7 +3,7 @@
 
 #include "base/number.h"
 #include "measure/budget.h"
-#include "trace/clock_evidence.h"
+#include "trace/inside/clock_evidence.h"
 #include "trace/trace_import.h"
 
 #include <fmt/format.h>

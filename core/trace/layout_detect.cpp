@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "trace/layout_columns.h"
-#include "trace/layout_rows.h"
+#include "trace/inside/layout_columns.h"
+#include "trace/inside/layout_rows.h"
 #include "trace/trace_layout.h"
 
 #include <fmt/format.h>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "trace/layout_columns.h"
+#include "trace/inside/layout_columns.h"
 
 #include <fmt/format.h>
 

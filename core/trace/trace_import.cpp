@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trace/trace_import.h"
 
-#include "trace/file_beginning.h"
+#include "trace/inside/file_beginning.h"
 #include "trace/growing_file.h"
 
 #include <fmt/format.h>

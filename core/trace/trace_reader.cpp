@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trace/trace_reader.h"
 
-#include "trace/row_reader.h"
+#include "trace/inside/row_reader.h"
 
 namespace ullage {
 

@@ -2,7 +2,7 @@
 #include "unit/between_runs.h"
 
 #include "base/number.h"
-#include "unit/between_runs_words.h"
+#include "unit/inside/between_runs_words.h"
 #include "unit/usual_draw.h"
 #include "numerics/distributions.h"
 #include "numerics/monte_carlo.h"

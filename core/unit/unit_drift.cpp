@@ -2,7 +2,7 @@
 #include "unit/unit_drift.h"
 
 #include "base/number.h"
-#include "unit/between_runs_words.h"
+#include "unit/inside/between_runs_words.h"
 #include "unit/usual_draw.h"
 #include "numerics/distributions.h"
 

@@ -3,8 +3,8 @@
 // WAL, synchronous=FULL), export to a file in each format and analysis against plain SQLite reading the same rows, and the peak memory of each. A benchmark, no test: it
 // reports ratios of one run and never fails. Usage: bench_logbook [READINGS [SHEETS]] (default 1 000 000 and 1000); it works in a folder of its own
 // under the temporary folder, in some 3 GB.
-#include "exchange/comparison_table.h"
-#include "exchange/run_sheet.h"
+#include "formats/results/comparison_table.h"
+#include "formats/sheets/run_sheet.h"
 #include "run_analysis/run_analysis.h"
 #include "store/logbook.h"
 #include "support/fake_clock.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/run_sheet.h"
+#include "formats/sheets/run_sheet.h"
 #include "fuzz/fuzz_target.h"
 #include "fuzz/mutator.h"
 #include "store/logbook.h"

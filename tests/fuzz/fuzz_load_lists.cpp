@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/load_list_file.h"
+#include "formats/results/load_list_table.h"
+#include "formats/sheets/load_list_file.h"
 #include "fuzz/fuzz_target.h"
 #include "fuzz/mutator.h"
 #include "sizing/load_totals.h"

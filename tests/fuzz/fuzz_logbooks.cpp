@@ -4,7 +4,7 @@
 #include "fuzz/fuzz_target.h"
 #include "fuzz/spoiled_logbook.h"
 #include "store/logbook.h"
-#include "store/value_checks.h"
+#include "store/inside/value_checks.h"
 #include "support/fake_clock.h"
 
 #include <fmt/format.h>

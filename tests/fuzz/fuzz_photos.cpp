@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/photo_time.h"
+#include "formats/entry/photo_time.h"
 #include "fuzz/fuzz_target.h"
 #include "fuzz/mutator.h"
-#include "store/photo_check.h"
+#include "store/inside/photo_check.h"
 #include "support/photo_bytes.h"
 
 #include <fmt/format.h>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "exchange/pv_sheet_text.h"
+#include "formats/sheets/pv_sheet_text.h"
 #include "fuzz/fuzz_target.h"
 #include "fuzz/mutator.h"
 #include "support/source_dir.h"

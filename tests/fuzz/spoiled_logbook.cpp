@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fuzz/spoiled_logbook.h"
 
-#include "exchange/load_list_file.h"
-#include "exchange/pv_sheet_text.h"
-#include "exchange/run_sheet.h"
+#include "formats/sheets/load_list_file.h"
+#include "formats/sheets/pv_sheet_text.h"
+#include "formats/sheets/run_sheet.h"
 #include "fuzz/fuzz_target.h"
 #include "store/logbook.h"
 #include "support/fake_clock.h"

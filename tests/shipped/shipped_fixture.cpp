@@ -4,7 +4,7 @@
 #include "support/source_dir.h"
 
 #include "base/clock.h"
-#include "exchange/pv_sheet_text.h"
+#include "formats/sheets/pv_sheet_text.h"
 #include "store/logbook.h"
 
 #include <algorithm>

@@ -10,7 +10,7 @@
 #include "charts/vessel_row.h"
 #include "dialogs/export_dialog.h"
 #include "dialogs/picture_dialog.h"
-#include "exchange/run_sheet.h"
+#include "formats/sheets/run_sheet.h"
 #include "models/table_model.h"
 #include "pictures/pictures_command.h"
 #include "services/prompts.h"

@@ -2,7 +2,7 @@
 #include "document_fixture.h"
 
 #include "document/unit_comparer.h"
-#include "exchange/run_sheet.h"
+#include "formats/sheets/run_sheet.h"
 
 #include <QFile>
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/text/command_fixture.h"
-#include "core/exchange/command_output.h"
+#include "core/formats/command_output.h"
 #include "pictures/report_command.h"
 #include "store/logbook.h"
 #include "support/fake_clock.h"

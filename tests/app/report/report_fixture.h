@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/exchange/command_output.h"
-#include "core/exchange/report_samples.h"
+#include "core/formats/command_output.h"
+#include "core/formats/report_samples.h"
 #include "pages/report_making.h"
 #include "report/report_file.h"
 #include "support/temp_folder.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/source_dir.h"
 #include "dialogs/amend_dialog.h"
-#include "exchange/run_sheet.h"
+#include "formats/sheets/run_sheet.h"
 #include "pages/findings_view.h"
 #include "pages/readings_view.h"
 #include "run_page_fixture.h"

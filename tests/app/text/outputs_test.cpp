@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What every command that writes has in common.
 #include "command_fixture.h"
-#include "exchange/table.h"
+#include "formats/tables/table.h"
 #include "support/source_dir.h"
 
 #include <cstdlib>

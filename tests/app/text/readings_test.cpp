@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command_fixture.h"
 
-#include "exchange/csv.h"
+#include "formats/text/csv.h"
 
 #include <nlohmann/json.hpp>
 

@@ -2,7 +2,7 @@
 #include "window_fixture.h"
 
 #include "dialogs/photo_dialog.h"
-#include "exchange/run_sheet.h"
+#include "formats/sheets/run_sheet.h"
 #include "pages/photo_strip.h"
 #include "support/photo_bytes.h"
 

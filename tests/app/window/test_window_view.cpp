@@ -2,7 +2,7 @@
 #include "window_fixture.h"
 
 #include "base/version.h"
-#include "exchange/safety_words.h"
+#include "formats/text/safety_words.h"
 #include "pages/message_bar.h"
 #include "services/appearance.h"
 #include "style/theme.h"

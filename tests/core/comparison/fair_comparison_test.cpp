@@ -3,7 +3,7 @@
 
 #include "core/unit/between_runs_samples.h"
 #include "unit/between_runs_predict.h"
-#include "comparison/comparand.h"
+#include "comparison/inside/comparand.h"
 #include "numerics/monte_carlo.h"
 #include "support/scenario.h"
 

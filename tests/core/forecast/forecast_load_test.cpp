@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "forecast/forecast_load.h"
-#include "forecast/forecast_trend.h"
-#include "forecast/weighted_quantile.h"
+#include "forecast/inside/forecast_load.h"
+#include "forecast/inside/forecast_trend.h"
+#include "forecast/inside/weighted_quantile.h"
 
 #include <gtest/gtest.h>
 

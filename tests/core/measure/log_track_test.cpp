@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/gauge/cell_b0005.h"
 #include "measure/energy_analysis.h"
-#include "measure/log_energy.h"
+#include "measure/inside/log_energy.h"
 #include "support/record_builder.h"
 #include "support/simulated_log.h"
 

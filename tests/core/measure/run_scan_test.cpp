@@ -2,7 +2,7 @@
 #include "measure/run_scan.h"
 
 #include "measure/energy_analysis.h"
-#include "measure/register_path.h"
+#include "measure/inside/register_path.h"
 #include "support/record_builder.h"
 
 #include <gtest/gtest.h>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sizing/sizing_samples.h"
-#include "sizing/order_of_use.h"
+#include "sizing/inside/order_of_use.h"
 
 #include <gtest/gtest.h>
 

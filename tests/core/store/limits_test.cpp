@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "model/limits.h"
 #include "samples.h"
-#include "store/value_checks.h"
+#include "store/inside/value_checks.h"
 
 #include <limits>
 

@@ -3,7 +3,7 @@
 // with us.
 #include "support/source_dir.h"
 #include "samples.h"
-#include "store/migrations.h"
+#include "store/migrations/migrations.h"
 #include "support/photo_bytes.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>

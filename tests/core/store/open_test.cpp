@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Which files are opened, which are refused, and that refusing leaves no trace.
 #include "samples.h"
-#include "store/file_header.h"
+#include "store/inside/file_header.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "samples.h"
-#include "store/trace_codec.h"
+#include "store/inside/trace_codec.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <sqlite3.h>

@@ -4,8 +4,8 @@
 #include "support/scenario_claims.h"
 #include "support/scenario_log.h"
 
-#include "exchange/load_list_file.h"
-#include "exchange/run_sheet.h"
+#include "formats/sheets/load_list_file.h"
+#include "formats/sheets/run_sheet.h"
 
 #include <gtest/gtest.h>
 

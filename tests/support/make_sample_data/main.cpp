@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Writes run sheets, load list and log of the sample scenario into a folder and prints the table of their truth for its README.
-#include "exchange/load_list_file.h"
-#include "exchange/run_sheet.h"
+#include "formats/sheets/load_list_file.h"
+#include "formats/sheets/run_sheet.h"
 #include "support/scenario.h"
 #include "support/scenario_claims.h"
 #include "support/scenario_log.h"

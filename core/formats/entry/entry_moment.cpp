@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/number.h"
+#include "formats/entry/entry_text.h"
+#include "formats/entry/inside/plain_entry.h"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <charconv>
+#include <string>
+#include <tuple>
+#include <vector>
+
+namespace ullage {
+
+namespace {
+
+constexpr UtcMs minute_ms = 60'000;
+constexpr UtcMs ahead_ms = 10 * minute_ms;
+constexpr long longest_ago_minutes = 366L * 24 * 60;
+/// The longest stretch without a 29 February is eight years (1896 to 1904).
+constexpr int years_back = 8;
+
+constexpr std::array<std::string_view, 12> months = {"january",   "february", "march",    "april",
+                                                     "may",       "june",     "july",     "august",
+                                                     "september", "october",  "november", "december"};
+
+Error no_moment(std::string_view text) {
+    return Error{Failure::bad_input,
+                 fmt::format("`{}` is no moment", text),
+                 {},
+                 "type a time such as 02:40, -10m, yesterday 23:50, 14 May 23:50 or 2027-05-14T18:00, or "
+                 "nothing for now"};
+}
+
+/// A whole number of `least` to `most` digits that makes up all of `text`.
+std::optional<int> whole(std::string_view text, std::size_t least, std::size_t most) {
+    if (text.size() < least || text.size() > most) return std::nullopt;
+    if (text.find_first_not_of("0123456789") != std::string_view::npos) return std::nullopt;
+    int value = 0;
+    std::from_chars(text.data(), text.data() + text.size(), value);
+    return value;
+}
+
+std::vector<std::string_view> split(std::string_view text, char separator) {
+    std::vector<std::string_view> parts;
+    for (;;) {
+        const auto at = text.find(separator);
+        parts.push_back(text.substr(0, at));
+        if (at == std::string_view::npos) return parts;
+        text.remove_prefix(at + 1);
+    }
+}
+
+/// Words between any number of blanks.
+std::vector<std::string_view> words_of(std::string_view text) {
+    std::vector<std::string_view> words;
+    for (std::string_view word : split(text, ' '))
+        if (!word.empty()) words.push_back(word);
+    return words;
+}
+
+/// `2:40`, `02:40` or `02:40:30` put into `time`; from_local judges the numbers.
+bool take_clock(std::string_view text, LocalTime& time) {
+    const auto parts = split(text, ':');
+    if (parts.size() < 2 || parts.size() > 3) return false;
+    const auto hour = whole(parts[0], 1, 2), minute = whole(parts[1], 2, 2);
+    const auto second = parts.size() == 3 ? whole(parts[2], 2, 2) : std::optional<int>(0);
+    if (!hour || !minute || !second) return false;
+    time.hour = *hour, time.minute = *minute, time.second = *second, time.millisecond = 0;
+    return true;
+}
+
+std::optional<int> month_from(std::string_view text) {
+    if (text.size() < 3) return std::nullopt;
+    for (std::size_t i = 0; i < months.size(); ++i)
+        if (months[i].starts_with(text)) return int(i) + 1;
+    return std::nullopt;
+}
+
+/// A local day and its neighbours, counted at noon, which no zone skips without skipping the day.
+LocalTime day_before(const LocalTime& day) {
+    LocalTime noon = day;
+    noon.hour = 12, noon.minute = noon.second = noon.millisecond = 0;
+    const Result<UtcMs> there = from_local(noon, "UTC");
+    return there ? to_local(there.value() - 24 * 60 * minute_ms, "UTC") : day;
+}
+
+class MomentReader {
+public:
+    MomentReader(UtcMs now_ms, std::string_view zone)
+        : now_ms_(now_ms - ((now_ms % 1000) + 1000) % 1000), limit_ms_(now_ms + ahead_ms), zone_(zone) {}
+
+    Result<UtcMs> read(std::string_view typed, std::string_view original) const {
+        if (typed.empty() || typed == "now") return now_ms_;
+        if (typed.front() == '-') return ago(typed.substr(1), original);
+        if (typed.ends_with(" ago")) return ago(typed.substr(0, typed.size() - 4), original);
+        if (typed.size() > 4 && typed[4] == '-') return iso(typed);
+        const auto words = words_of(typed);
+        LocalTime time;
+        if (!take_clock(words.back(), time)) return no_moment(original);
+        if (words.size() == 1) return latest_clock(time);
+        if (words.size() == 2 && words[0] == "today") return on_day(to_local(now_ms_, zone_), time);
+        if (words.size() == 2 && words[0] == "yesterday")
+            return on_day(day_before(to_local(now_ms_, zone_)), time);
+        if (words.size() == 3 || words.size() == 4) return on_date(words, time, original);
+        return no_moment(original);
+    }
+
+private:
+    /// The instant of a local time: of two the later if it is past.
+    Result<UtcMs> resolved(const LocalTime& time) const {
+        const Result<UtcMs> later = from_local(time, zone_, Doubled::later);
+        if (!later || later.value() <= limit_ms_) return later;
+        return from_local(time, zone_, Doubled::earlier);
+    }
+
+    Result<UtcMs> on_day(const LocalTime& day, LocalTime time) const {
+        time.year = day.year, time.month = day.month, time.day = day.day;
+        return resolved(time);
+    }
+
+    Result<UtcMs> latest_clock(const LocalTime& time) const {
+        const LocalTime limit = to_local(limit_ms_, zone_);
+        const Result<UtcMs> today = on_day(limit, time);
+        if (today && today.value() <= limit_ms_) return today;
+        const bool to_come =
+            std::tie(time.hour, time.minute, time.second) > std::tie(limit.hour, limit.minute, limit.second);
+        if (!today && !to_come) return today; // skipped earlier today
+        return on_day(day_before(limit), time);
+    }
+
+    /// `h` and `m` (or `min`) with their numbers.
+    Result<UtcMs> ago(std::string_view text, std::string_view original) const {
+        long minutes = 0;
+        bool hours_given = false, minutes_given = false;
+        text = trimmed(text);
+        if (text.empty()) return no_moment(original);
+        while (!text.empty()) {
+            const auto digits_end = text.find_first_not_of("0123456789");
+            const auto number = whole(text.substr(0, digits_end), 1, 6);
+            if (!number || digits_end == std::string_view::npos) return no_moment(original);
+            text = trimmed(text.substr(digits_end));
+            const std::string_view unit = text.substr(0, text.find_first_of("0123456789 "));
+            text = trimmed(text.substr(unit.size()));
+            if (unit == "h" && !hours_given && !minutes_given) {
+                minutes += *number * 60L;
+                hours_given = true;
+            } else if ((unit == "m" || unit == "min") && !minutes_given) {
+                minutes += *number;
+                minutes_given = true;
+            } else {
+                return no_moment(original);
+            }
+        }
+        if (minutes > longest_ago_minutes)
+            return Error{Failure::bad_input,
+                         fmt::format("`{}` is more than a year ago", original),
+                         {},
+                         "type date and time"};
+        return now_ms_ - minutes * minute_ms;
+    }
+
+    Result<UtcMs> iso(std::string_view typed) const {
+        const Result<UtcMs> later = parse_iso8601(typed, zone_, Doubled::later);
+        if (!later || later.value() <= limit_ms_) return later;
+        return parse_iso8601(typed, zone_, Doubled::earlier);
+    }
+
+    /// Day, month and perhaps year before the time of day.
+    Result<UtcMs> on_date(const std::vector<std::string_view>& words, LocalTime time,
+                          std::string_view original) const {
+        const auto day = whole(words[0], 1, 2);
+        const auto month = month_from(words[1]);
+        if (!day || !month) return no_moment(original);
+        time.day = *day, time.month = *month;
+        if (words.size() == 4) {
+            const auto year = whole(words[2], 4, 4);
+            if (!year) return no_moment(original);
+            time.year = *year;
+            return resolved(time);
+        }
+        const int this_year = to_local(limit_ms_, zone_).year;
+        Result<UtcMs> first_try = no_moment(original);
+        for (int back = 0; back <= years_back; ++back) {
+            time.year = this_year - back;
+            const Result<UtcMs> found = resolved(time);
+            if (back == 0) first_try = found;
+            if (found && found.value() <= limit_ms_) return found;
+            // Only 29 February is looked for in earlier years; a skipped time or an impossible date is told
+            // at once.
+            const bool leap_day = *month == 2 && *day == 29;
+            if (!found && !leap_day) return found;
+        }
+        return first_try;
+    }
+
+    UtcMs now_ms_;
+    UtcMs limit_ms_;
+    std::string_view zone_;
+};
+
+} // namespace
+
+Result<UtcMs> parse_moment(std::string_view text, UtcMs now_ms, std::string_view zone) {
+    const std::string typed = plain_entry(text);
+    return MomentReader(now_ms, zone).read(typed, text);
+}
+
+} // namespace ullage

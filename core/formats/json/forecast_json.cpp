@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "formats/json/forecast_json.h"
+
+namespace ullage {
+
+namespace {
+
+Json time_json(const std::optional<UtcMs>& time_ms, const std::string& zone) {
+    if (!time_ms) return nullptr;
+    return format_iso8601(*time_ms, zone);
+}
+
+Json range_json(const ExpectedTime& time, const std::string& zone) {
+    return {{"lower", format_iso8601(time.lower_ms, zone)},
+            {"estimate", format_iso8601(time.estimate_ms, zone)},
+            {"upper", format_iso8601(time.upper_ms, zone)}};
+}
+
+} // namespace
+
+Json forecast_json(const RunForecast& forecast, const std::string& zone) {
+    Json json{{"as_of", nullptr},           {"cut_off", nullptr},
+              {"basis", nullptr},           {"reason", forecast.cut_off_reason},
+              {"next_gauge_step", nullptr}, {"gauge_reason", forecast.gauge_reason},
+              {"advice", Json::array()}};
+    if (forecast.last_reading_ms) json["as_of"] = format_iso8601(forecast.as_of_ms, zone);
+    if (forecast.cut_off) {
+        json["cut_off"] = range_json(*forecast.cut_off, zone);
+        json["basis"] = std::string(forecast_basis_text(forecast.basis));
+    }
+    if (forecast.next_step) {
+        Json step{{"gauge_percent", number_json(forecast.next_step_percent)}};
+        step.update(range_json(*forecast.next_step, zone));
+        json["next_gauge_step"] = std::move(step);
+    }
+    for (const ReadingAdvice& advice : forecast.advice)
+        json["advice"].push_back({{"at", time_json(advice.at_ms, zone)}, {"sentence", advice.sentence}});
+    return json;
+}
+
+} // namespace ullage

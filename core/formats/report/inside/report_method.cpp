@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "formats/report/inside/report_method.h"
+
+#include "formats/results/table_method.h"
+
+#include <algorithm>
+
+namespace ullage {
+
+std::vector<std::pair<std::string, std::string>> report_method() {
+    std::vector<std::pair<std::string, std::string>> parts = comparison_method();
+    std::string sources;
+    const auto own = std::ranges::find(parts, std::string("Sources"), &std::pair<std::string, std::string>::first);
+    if (own != parts.end()) {
+        sources = own->second + ' ';
+        parts.erase(own);
+    }
+    std::erase_if(parts, [](const auto& part) { return part.first == "What the figures are"; }); // stands among the cautions
+    parts.insert(
+        parts.end(),
+        {{"Gauge against meter",
+          "Every gauge reading is paired with the energy delivered by that moment. In a drain from full to cut-off the gauge error is the gauge "
+          "less the share of the delivered energy that is still to come; in any other run the label's energy stands for the whole. "
+          "Delivered against gauge-implied energy is fitted as a straight line with uncertainties in both (York and others 2004)."},
+         {"Findings",
+          "An honest gauge falls between two readings by a share between that of the energy and that of the time, whatever the unit's own "
+          "draw is; only what lies outside, beyond gauge step and uncertainty, is called a fault. The least gauge error is the smallest "
+          "worst error over every physically possible unit: a small linear programme."},
+         {"Where the energy goes",
+          "While the output is on the unit itself consumes power: the no-load loss of IEC 61683. Within one run it is told from energy per "
+          "point only if the gauge is linear in stored energy and the load varied. Over several full drains delivered energy "
+          "falls with the hours of output on, which needs no gauge: D = E* − P*·T − c·Q, the loss polynomial of Schmidt and Sauer (1996) "
+          "seen from the socket."},
+         {"Sources",
+          sources +
+              "IEC 61683: Photovoltaic systems, power conditioners, procedure for measuring efficiency. D. York, N. Evensen, M. "
+              "Martinez, J. Delgado: Unified equations for the slope, intercept and standard errors of the best straight line, American Journal of "
+              "Physics 72, 2004, 367. H. Schmidt, D. U. Sauer: Wechselrichter-Wirkungsgrade, Sonnenenergie 4, 1996 (title from memory)."}});
+    return parts;
+}
+
+} // namespace ullage

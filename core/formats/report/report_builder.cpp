@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "formats/report/inside/report_parts.h"
+
+#include "base/version.h"
+#include "formats/text/quantity_title.h"
+
+#include <fmt/format.h>
+
+namespace ullage {
+
+ReportBuilder::ReportBuilder(const std::vector<ReportedRun>& runs, const ReportOptions& options) {
+    form.decimal_sign = options.decimal_sign;
+    for (const ReportedRun& run : runs) {
+        const RunRecord& record = *run.record;
+        form.names.insert(form.names.end(), {record.unit.name, record.unit.maker, record.run.load});
+        if (record.meter) form.names.push_back(record.meter->name);
+    }
+    // A name that is only digits ("12") would keep numbers from their form.
+    std::erase_if(form.names, [](const std::string& name) { return name.find_first_not_of("0123456789., ") == std::string::npos; });
+    report.made = fmt::format("made {}, {} ({}) by Ullage {}", date_text(options.made_ms, options.zone), clock_text(options.made_ms, options.zone),
+                              zone_exists(options.zone) ? options.zone : "UTC", program_version());
+}
+
+void ReportBuilder::paragraph(std::string_view text, std::string lead) {
+    if (!text.empty()) report.blocks.emplace_back(ReportParagraph{std::move(lead), form.apply(text)});
+}
+
+void ReportBuilder::picture(std::string key, std::string caption) {
+    report.blocks.emplace_back(ReportPicture{std::move(key), std::move(caption)});
+}
+
+void ReportBuilder::table(const Table& table) {
+    if (table.rows.empty()) return;
+    ReportTable block{table.title, printed_in_form(table, form), {}};
+    for (const std::string& remark : table.remarks) block.remarks.push_back(form.apply(remark));
+    report.blocks.emplace_back(std::move(block));
+}
+
+std::string report_picture_key(const std::string& what, const std::string& run_uuid) { return what + ':' + run_uuid; }
+
+std::string run_name(const ReportedRun& run) {
+    return run.record->unit.name + ", " + run_title(*run.record, run.analysis->energy);
+}
+
+std::string value_text(const Quantity& quantity) { return quantity_text(quantity, quantity_decimals(quantity.key)); }
+
+ReportFigure figure_of(const Quantity& quantity, const NumberForm& form) {
+    Quantity bare = quantity;
+    bare.unit.clear();
+    ReportFigure figure;
+    figure.title = quantity_title(quantity.key);
+    figure.value = form.apply(quantity_text(bare, quantity_decimals(quantity.key)));
+    if (const auto sign = figure.value.find(" ± "); sign != std::string::npos) {
+        figure.interval = figure.value.substr(sign + 1);
+        figure.value.resize(sign);
+    }
+    if (quantity.kind != Kind::not_known && quantity.unit != "1") figure.unit = quantity.unit;
+    // "not known" and "at least" stand in the value already.
+    if (quantity.kind != Kind::not_known && quantity.kind != Kind::at_least) figure.note = kind_text(quantity.kind);
+    return figure;
+}
+
+} // namespace ullage

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "formats/report/worked_example.h"
+
+#include "base/number.h"
+#include "formats/text/quantity_title.h"
+#include "formats/report/report_numbers.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace ullage {
+
+namespace {
+
+constexpr double example_load_w = 120;    ///< between the tested loads of both units that change places
+constexpr double close_load_w = 180;      ///< the third unit was tested there
+constexpr const char *first_name = "Osk 1200", *second_name = "Pelm 900", *third_name = "Tarrow 2k";
+
+std::string text_of(const Quantity& quantity) { return quantity_text(quantity, quantity_decimals(quantity.key)); }
+
+std::string about(const Quantity& quantity, int decimals) { return fixed_text(quantity.value.value_or(0), decimals); }
+
+const ComparisonRow* row_of(const Comparison& comparison, const char* name) {
+    const auto at = std::ranges::find(comparison.rows, name, [](const ComparisonRow& row) { return row.unit.name; });
+    return at == comparison.rows.end() ? nullptr : &*at;
+}
+
+std::size_t place_of(const Comparison& comparison, const ComparisonRow* row) { return static_cast<std::size_t>(row - comparison.rows.data()); }
+
+/// What the two fractions differ by, and whether that is resolved.
+std::string verdict(const Comparison& comparison, const FairComparison& fair, std::size_t one, std::size_t other) {
+    const PairVerdict pair = compare_pair(comparison, fair, one, other);
+    const std::optional<double> half = pair.difference.half_width(), first = fair.rows[one].usable_fraction.half_width(),
+                                second = fair.rows[other].usable_fraction.half_width();
+    const bool cancels = pair.shared_meter && half && first && second && *half < std::hypot(*first, *second);
+    return fmt::format("{} less {} is {}: {}{}", comparison.rows[one].unit.name, comparison.rows[other].unit.name, text_of(pair.difference),
+                       pair.resolved ? "its interval does not hold 0, so the difference is resolved."
+                                     : "its interval holds 0, so the pair is not resolved by these meters and neither may be called better.",
+                       cancels ? " Its ± is less than those of the two fractions suggest: one meter measured both, and the error of its gain cancels."
+                               : "");
+}
+
+ExampleStep tested_step(const Comparison& tested, const ComparisonRow& first, const ComparisonRow& second) {
+    const FairComparison as_tested = compare_at(tested, std::nullopt);
+    ExampleStep step{"As tested", {}, "as-tested"};
+    for (const ComparisonRow* row : {&first, &second})
+        step.sentences.push_back(fmt::format("{} was drained at {} W for {} h and delivered {} of {} Wh rated: usable fraction {}.", row->unit.name,
+                                             about(row->mean_load_w, 0), about(row->duration_h, 1), text_of(row->delivered_wh),
+                                             about(row->rated_wh, 0), text_of(row->usable_fraction)));
+    step.sentences.push_back(verdict(tested, as_tested, place_of(tested, &first), place_of(tested, &second)));
+    return step;
+}
+
+ExampleStep slow_step(const ComparisonRow& fast, const ComparisonRow& slow) {
+    const double longer_h = slow.duration_h.value.value_or(0) - fast.duration_h.value.value_or(0);
+    const double draw_w = slow.no_load_draw_w.value.value_or(0);
+    ExampleStep step{"Why a slow drain delivers less", {}, "against-load"};
+    step.sentences.push_back(fmt::format("{} delivered {} in {} h at {} W, but {} in {} h at {} W.", first_name, text_of(fast.delivered_wh),
+                                         about(fast.duration_h, 1), about(fast.mean_load_w, 0), text_of(slow.delivered_wh), about(slow.duration_h, 1),
+                                         about(slow.mean_load_w, 0)));
+    step.sentences.push_back(
+        fmt::format("While its output is on, a unit also feeds itself. The run times of all drains of {} give a no-load draw of {}. The slow drain "
+                    "lasted {} h longer, in which that draw takes about {} Wh; it delivered {} Wh less.",
+                    first_name, text_of(slow.no_load_draw_w), fixed_text(longer_h, 1), fixed_text(draw_w * longer_h, 0),
+                    fixed_text(fast.delivered_wh.value.value_or(0) - slow.delivered_wh.value.value_or(0), 0)));
+    step.sentences.push_back("So a usable fraction belongs to the load of its run, and units are ranked at one load.");
+    return step;
+}
+
+ExampleStep moved_step(const WorkedExample& example, std::size_t first, std::size_t second, std::size_t third) {
+    const FairComparison& fair = example.fair;
+    ExampleStep step{"At one load", {}, "at-load"};
+    for (const std::size_t row : {first, second})
+        step.sentences.push_back(fmt::format("At {} {} would deliver {} in {} h: usable fraction {} ({}).", common_load_text(*fair.load),
+                                             example.tested.rows[row].unit.name, text_of(fair.rows[row].deliverable_wh),
+                                             about(fair.rows[row].run_time_h, 1), text_of(fair.rows[row].usable_fraction),
+                                             kind_text(fair.rows[row].usable_fraction.kind)));
+    step.sentences.push_back(verdict(example.tested, fair, first, second));
+    if (!fair.remarks.empty()) step.sentences.push_back(fair.remarks.front());
+    if (fair.rows[third].standing == Standing::as_tested)
+        step.sentences.push_back(fmt::format("{} cannot be moved and stands as tested: {}.", third_name, fair.rows[third].reason));
+    return step;
+}
+
+ExampleStep close_step(const Comparison& tested, std::size_t first, std::size_t third) {
+    const FairComparison close = compare_at(tested, CommonLoad{close_load_w, 1, {}});
+    ExampleStep step{"What these meters leave open", {}, {}};
+    step.sentences.push_back(fmt::format("At {} {} can stand beside {} ({} and {}). {} Meters with a smaller error limit would narrow it.",
+                                         common_load_text(*close.load), third_name, first_name, text_of(close.rows[third].usable_fraction),
+                                         text_of(close.rows[first].usable_fraction), verdict(tested, close, first, third)));
+    return step;
+}
+
+} // namespace
+
+Result<WorkedExample> worked_example(const std::vector<RunRecord>& records) {
+    WorkedExample example{compare_as_tested(records), compare_as_tested(records, CompareRows::every_drain), {}, {}};
+    const ComparisonRow *first = row_of(example.tested, first_name), *second = row_of(example.tested, second_name),
+                        *third = row_of(example.tested, third_name);
+    const ComparisonRow *fast = nullptr, *slow = nullptr;
+    for (const ComparisonRow& row : example.drains.rows) {
+        if (row.unit.name != first_name || row.usable_fraction.kind != Kind::measured || !row.mean_load_w.value || !row.duration_h.value) continue;
+        if (!fast || *row.mean_load_w.value > *fast->mean_load_w.value) fast = &row;
+        if (!slow || *row.mean_load_w.value < *slow->mean_load_w.value) slow = &row;
+    }
+    if (!first || !second || !third || !fast || fast == slow)
+        return Error{Failure::not_found, "the units and drains of the worked example are not all there", "sample data",
+                     "use the sample data that come with the program"};
+    example.fair = compare_at(example.tested, CommonLoad{example_load_w, 1, {}});
+    const std::size_t a = place_of(example.tested, first), b = place_of(example.tested, second), c = place_of(example.tested, third);
+    example.steps = {tested_step(example.tested, *first, *second), slow_step(*fast, *slow), moved_step(example, a, b, c),
+                     close_step(example.tested, a, c)};
+    const NumberForm form; // true minus signs
+    for (ExampleStep& step : example.steps)
+        for (std::string& sentence : step.sentences) sentence = form.apply(sentence);
+    return example;
+}
+
+} // namespace ullage

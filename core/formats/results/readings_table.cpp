@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "formats/results/comparison_table.h"
+
+#include "base/instant.h"
+#include "base/number.h"
+#include "formats/results/table_method.h"
+
+#include <algorithm>
+#include <cstddef>
+
+namespace ullage {
+
+namespace {
+
+using Content = TableColumn::Content;
+
+TableColumn number_column(std::string key, std::string title, std::string unit, int decimals) {
+    return {std::move(key), std::move(title), std::move(unit), Content::number, decimals};
+}
+
+/// A plain number; an empty text where there is none, as most readings note only some of the parts.
+TableCell number_cell(const TableColumn& column, std::optional<double> value) {
+    if (!value) return std::string();
+    return known(column.key, column.unit, *value, std::nullopt, Kind::measured);
+}
+
+TableColumn instant_column(std::string key, std::string title) {
+    return {std::move(key), std::move(title), {}, Content::text, 0, true, true};
+}
+
+/// ISO 8601 with seconds also where they are 0, as xsd:dateTimeStamp asks.
+std::string instant_text(UtcMs time_ms, const std::string& zone) {
+    constexpr std::size_t minutes_end = std::string_view("2027-05-14T18:00").size();
+    std::string text = format_iso8601(time_ms, zone);
+    if (text.size() > minutes_end && text[minutes_end] != ':') text.insert(minutes_end, ":00");
+    return text;
+}
+
+std::string title_of(const RunRecord& record, const RunAnalysis& analysis) {
+    return record.unit.name + ", " + run_title(record, analysis.energy);
+}
+
+/// By reading, the first of `things` that belongs to it; nullptr for one without.
+template <class Thing, class ReadingOf>
+std::vector<const Thing*> by_reading(const std::vector<Thing>& things, std::size_t readings, ReadingOf reading_of) {
+    std::vector<const Thing*> found(readings, nullptr);
+    for (const Thing& thing : things) {
+        const std::size_t reading = reading_of(thing);
+        if (reading < readings && found[reading] == nullptr) found[reading] = &thing;
+    }
+    return found;
+}
+
+std::optional<double> load_since(const RegisterTrack& track, std::size_t point) {
+    if (point == 0) return std::nullopt;
+    const double hours = hours_between(track.points[point - 1].time_ms, track.points[point].time_ms);
+    if (hours <= 0) return std::nullopt;
+    return (track.points[point].delivered_wh - track.points[point - 1].delivered_wh) / hours;
+}
+
+TableCell gauge_error_cell(const GaugeErrorPoint* error) {
+    if (error == nullptr) return std::string();
+    return Quantity{"gauge_error_pt", "pt", error->error_pt, error->lower_pt, error->upper_pt, Kind::measured, {}};
+}
+
+std::vector<TableColumn> readings_columns() {
+    return {instant_column("time", "time"),
+            number_column("gauge_percent", "gauge", "%", 0),
+            number_column("register_wh", "register", "Wh", 1),
+            number_column("delivered_wh", "delivered", "Wh", 1),
+            number_column("load_since_w", "load since", "W", 1),
+            {"gauge_error_pt", "gauge error", "pt", Content::quantity, 1},
+            {"mark", "mark", {}, Content::text, 0},
+            {"remark", "remark", {}, Content::text, 0}};
+}
+
+std::vector<TableColumn> intervals_columns() {
+    return {instant_column("from", "from"),
+            instant_column("to", "to"),
+            number_column("hours", "time", "h", 2),
+            number_column("gauge_drop_pt", "gauge drop", "pt", 1),
+            number_column("gauge_implied_wh", "gauge-implied", "Wh", 1),
+            number_column("delivered_wh", "delivered", "Wh", 1),
+            number_column("ratio", "delivered / gauge-implied", "1", 3),
+            number_column("mean_w", "mean load", "W", 1),
+            number_column("wh_per_point", "energy per point", "Wh/pt", 2)};
+}
+
+bool each_reading(const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis, const RowTaker& take) {
+    const std::vector<TableColumn> columns = readings_columns();
+    const RegisterTrack& track = analysis.energy.track;
+    const auto point_of = by_reading(track.points, record.readings.size(), [](const RegisterPoint& point) { return point.reading; });
+    const auto error_of = by_reading(analysis.gauge.errors, record.readings.size(), [&](const GaugeErrorPoint& error) {
+        return error.point < analysis.energy.points.size() ? analysis.energy.points[error.point].reading : record.readings.size();
+    });
+    TableRow row = lead;
+    row.resize(lead.size() + columns.size());
+    const auto cells = row.begin() + static_cast<std::ptrdiff_t>(lead.size());
+    for (std::size_t r = 0; r < record.readings.size(); ++r) {
+        if (record.readings[r].withdrawn) continue;
+        const ReadingValues& values = record.readings[r].values;
+        const RegisterPoint* point = point_of[r];
+        cells[0] = instant_text(values.time_ms, record.run.time_zone);
+        cells[1] = number_cell(columns[1], values.gauge_percent);
+        cells[2] = number_cell(columns[2], values.register_wh);
+        cells[3] = number_cell(columns[3], point ? std::optional(point->delivered_wh) : std::nullopt);
+        cells[4] = number_cell(columns[4], point ? load_since(track, static_cast<std::size_t>(point - track.points.data())) : std::nullopt);
+        cells[5] = gauge_error_cell(error_of[r]);
+        cells[6] = values.mark ? std::string(mark_text(*values.mark)) : std::string();
+        cells[7] = values.remark;
+        if (!take(row)) return false;
+    }
+    return true;
+}
+
+bool each_interval(const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis, const RowTaker& take) {
+    const std::vector<TableColumn> columns = intervals_columns();
+    const auto& points = analysis.energy.points;
+    TableRow row = lead;
+    row.resize(lead.size() + columns.size());
+    const auto cells = row.begin() + static_cast<std::ptrdiff_t>(lead.size());
+    for (const IntervalRow& interval : analysis.energy.intervals) {
+        if (interval.from >= points.size() || interval.to >= points.size()) continue;
+        cells[0] = instant_text(points[interval.from].time_ms, record.run.time_zone);
+        cells[1] = instant_text(points[interval.to].time_ms, record.run.time_zone);
+        cells[2] = number_cell(columns[2], interval.hours);
+        cells[3] = number_cell(columns[3], interval.gauge_drop_pt);
+        cells[4] = number_cell(columns[4], interval.gauge_implied_wh);
+        cells[5] = number_cell(columns[5], interval.delivered_wh);
+        cells[6] = number_cell(columns[6], interval.ratio);
+        cells[7] = number_cell(columns[7], interval.mean_w);
+        cells[8] = number_cell(columns[8], interval.wh_per_point);
+        if (!take(row)) return false;
+    }
+    return true;
+}
+
+std::size_t count_of_rows(RunTable which, const RunRecord& record, const RunAnalysis& analysis) {
+    if (which == RunTable::readings) return static_cast<std::size_t>(std::ranges::count(record.readings, false, &Reading::withdrawn));
+    const std::size_t points = analysis.energy.points.size();
+    return static_cast<std::size_t>(std::ranges::count_if(
+        analysis.energy.intervals, [points](const IntervalRow& interval) { return interval.from < points && interval.to < points; }));
+}
+
+bool each_row_of(RunTable which, const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis, const RowTaker& take) {
+    return which == RunTable::readings ? each_reading(lead, record, analysis, take) : each_interval(lead, record, analysis, take);
+}
+
+std::vector<std::string> remarks_of(RunTable which, const RunAnalysis& analysis) {
+    if (which == RunTable::intervals || analysis.gauge.errors.empty()) return {};
+    return {"Gauge error against " + std::string(error_basis_text(analysis.gauge.basis)) + "."};
+}
+
+std::string title_begin(RunTable which) { return which == RunTable::readings ? "Readings of " : "Intervals of "; }
+
+StreamedTable bare_table(RunTable which) {
+    StreamedTable table;
+    table.columns = which == RunTable::readings ? readings_columns() : intervals_columns();
+    table.method = which == RunTable::readings ? readings_method() : intervals_method();
+    return table;
+}
+
+} // namespace
+
+StreamedTable table_of_run(RunTable which, const RunRecord& record, const RunAnalysis& analysis) {
+    StreamedTable table = bare_table(which);
+    table.title = title_begin(which) + title_of(record, analysis);
+    table.remarks = remarks_of(which, analysis);
+    table.row_count = count_of_rows(which, record, analysis);
+    table.each_row = [which, &record, &analysis](const RowTaker& take) { return each_row_of(which, {}, record, analysis, take); };
+    return table;
+}
+
+StreamedTable table_of_runs(RunTable which, const std::vector<const RunRecord*>& records, const std::vector<const RunAnalysis*>& analyses) {
+    StreamedTable table = bare_table(which);
+    table.columns.insert(table.columns.begin(), {{"unit", "unit", {}, Content::text, 0, true},
+                                                 {"maker", "maker", {}, Content::text, 0, true},
+                                                 {"run", "run", "1", Content::number, 0, true}});
+    table.title = title_begin(which) + count_text(static_cast<long>(records.size()), "run", "runs");
+    for (std::size_t r = 0; r < records.size(); ++r) {
+        const RunRecord& record = *records[r];
+        table.row_count += count_of_rows(which, record, *analyses[r]);
+        for (const std::string& remark : remarks_of(which, *analyses[r]))
+            table.remarks.push_back(record.unit.name + ", run " + std::to_string(record.number) + ": " + remark);
+    }
+    table.each_row = [which, records, analyses](const RowTaker& take) {
+        for (std::size_t r = 0; r < records.size(); ++r) {
+            const RunRecord& record = *records[r];
+            const TableRow lead{record.unit.name, record.unit.maker, known("run", "1", record.number, std::nullopt, Kind::measured)};
+            if (!each_row_of(which, lead, record, *analyses[r], take)) return false;
+        }
+        return true;
+    };
+    return table;
+}
+
+Table readings_table(const RunRecord& record, const RunAnalysis& analysis) { return collected(table_of_run(RunTable::readings, record, analysis)); }
+
+Table intervals_table(const RunRecord& record, const RunAnalysis& analysis) { return collected(table_of_run(RunTable::intervals, record, analysis)); }
+
+} // namespace ullage

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "formats/tables/table.h"
+#include "sizing/sizing.h"
+
+#include <string>
+
+namespace ullage {
+
+/// The units of a sizing: unit, maker, rated_wh, basis, days_of_autonomy, lasts_h, run_time_h, days_output_left_on, units_least, units_sure, output,
+/// peak, units_by_rule, remark.
+[[nodiscard]] Table sizing_table(const Sizing& sizing);
+
+/// The months whose sun is stated: month, sun_hours, daily_wh, need_wh, margin_wh, array_to_load.
+[[nodiscard]] Table sizing_months_table(const Sizing& sizing);
+
+/// PV array and battery by the published rules, step by step: step, value, from.
+[[nodiscard]] Table sizing_rules_table(const Sizing& sizing);
+
+/// State of charge hour by hour: unit, hour, with_pv_percent, without_pv_percent.
+[[nodiscard]] Table sizing_course_table(const Sizing& sizing);
+
+/// All of it as text for a terminal; the courses as sentences.
+[[nodiscard]] std::string sizing_text(const Sizing& sizing);
+
+/// {"program", "version", "load_list", "totals", "choices", "units": [{unit, basis, quantities, units_needed: {least, sure, reason}, output, peak,
+/// units_by_rule, remarks, course}], "array", "months", "battery", "remarks", "cautions"}; see DEVELOPERS.md.
+[[nodiscard]] std::string sizing_json(const Sizing& sizing);
+
+/// What the course of one unit says: when it falls empty without and with PV, what is not served, what PV is left over. Empty without a course.
+[[nodiscard]] std::string course_sentence(const Sizing& sizing, std::size_t unit);
+
+/// "1 day", "2.5 days".
+[[nodiscard]] std::string days_text(double days);
+
+/// "January".
+[[nodiscard]] std::string month_name(int month);
+
+} // namespace ullage

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "formats/results/table_method.h"
+
+namespace ullage {
+
+std::vector<std::pair<std::string, std::string>> comparison_method() {
+    return {
+        {"Delivered energy",
+         "The difference of the external meter's register from the first to the last reading of the run, times the meter's "
+         "correction factor. Marked zeroings and exchanges of the meter and rollovers of its register are joined; whatever else was "
+         "assumed about the register is listed with the run."},
+        {"Usable fraction", "Delivered energy from full to cut-off, divided by the rated energy, which is the maker's claim and carries no "
+                            "uncertainty. It holds at the load and duration of the run: a slower drain feeds the unit's own consumption for longer."},
+        {"At one load",
+         "Where a common load is named, a unit is moved to it by D = E* - P* T - c Q, fitted to all its full drains (E*: deliverable at no time "
+         "cost, P*: no-load draw seen from the socket, T: hours of output on, Q: the squared load over time). A unit whose drains do not tell E* "
+         "from P* stands as tested and says so."},
+        {"Differences",
+         "A difference between two units counts as resolved when its 95 % interval does not hold 0. The gain of a meter that measured both is "
+         "counted once and cancels as far as the figures are alike; gains of different meters do not (JCGM 100:2008, 5.2)."},
+        {"Interval", "After ± stands half the width of an interval meant to cover 95 %. The meter's error limit counts as a rectangular "
+                     "distribution common to all its readings; register steps, interpolation and noted times count as independent "
+                     "(JCGM 100:2008, 4.3 and 5.1). The half-width comes from the distribution of their sum (JCGM 101:2008). Figures are "
+                     "rounded so that the half-width keeps two significant digits (JCGM 100:2008, 7.2.6)."},
+        {"Kinds", "measured: from full to the unit's own cut-off. projected: extended from part of a drain on the assumption named. at least: "
+                  "energy may be missing. bracket: between two limits, nothing said within. not known: the reason says what is lacking."},
+        {"Sources", "JCGM 100:2008, Guide to the expression of uncertainty in measurement. JCGM 101:2008, Supplement 1: propagation of "
+                    "distributions using a Monte Carlo method."},
+        {"What the figures are", "Results are measurements of one specimen, not a safety certification."},
+    };
+}
+
+std::vector<std::pair<std::string, std::string>> readings_method() {
+    return {
+        {"Readings", "As the tester noted them, amended ones as they stand now, withdrawn ones left out. An empty cell was not noted. Times "
+                     "are local with their offset from UTC (ISO 8601)."},
+        {"Delivered", "The difference of the external meter's register since the first reading, times the meter's correction factor, with marked "
+                      "zeroings, exchanges and rollovers joined. Load since: that difference from one register reading to the next, over time."},
+        {"Gauge error", "Gauge minus what is truly left, in percentage points; its limits come from the gauge's and the register's steps, the "
+                        "noted times and the meter's error limit, and are meant to cover 95 % (JCGM 100:2008, 5.1)."},
+        {"What the figures are", "Results are measurements of one specimen, not a safety certification."},
+    };
+}
+
+std::vector<std::pair<std::string, std::string>> intervals_method() {
+    return {
+        {"Intervals", "From one reading of gauge and register to the next. Times are local with their offset from UTC (ISO 8601)."},
+        {"Gauge-implied", "Rated energy times the fall of the gauge; empty where the rated energy is not stated."},
+        {"Delivered", "The difference of the external meter's register, times the meter's correction factor, with marked zeroings, exchanges and "
+                      "rollovers joined. Mean load: that over the time. Energy per point: that over the fall of the gauge."},
+        {"What the figures are", "Results are measurements of one specimen, not a safety certification."},
+    };
+}
+
+} // namespace ullage

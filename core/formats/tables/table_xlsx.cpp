@@ -1,0 +1,393 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/number.h"
+#include "formats/tables/inside/table_flat.h"
+#include "formats/tables/inside/table_formats.h"
+#include "formats/tables/table_printed.h"
+#include "formats/tables/inside/table_xlsx_chart.h"
+#include "formats/text/table_unicode.h"
+#include "formats/tables/inside/workbook_check.h"
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <unistd.h>
+#include <xlsxwriter.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <cmath>
+#include <cstdio>
+#include <filesystem>
+#include <map>
+#include <sstream>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+using Content = TableColumn::Content;
+
+constexpr std::size_t longest_text = 32'767; // characters in a cell, in UTF-16 code units
+constexpr std::size_t longest_name = 31;     // characters in the name of a sheet
+constexpr lxw_color_t soft_ink = 0x66717B;
+
+/// A column of the sheet: a flat one, or the local date and time of a column of instants as a number that a spreadsheet counts with.
+struct SheetColumn {
+    FlatColumn flat;
+    bool date = false;
+
+    [[nodiscard]] bool right() const { return date || is_number(flat.part); }
+    [[nodiscard]] std::string head() const { return date ? flat.title + ", local" : flat.title; }
+};
+
+std::vector<SheetColumn> sheet_columns(const TableHead& table) {
+    std::vector<SheetColumn> columns;
+    for (FlatColumn& flat : flat_columns(table)) {
+        const bool instant = flat.part == Part::text && table.columns[flat.column].instant;
+        columns.push_back({flat});
+        if (instant) columns.push_back({std::move(flat), true});
+    }
+    return columns;
+}
+
+constexpr double line_height = 15; // points
+
+double width_of(const SheetColumn& column) {
+    if (column.date) return 18;
+    switch (column.flat.part) {
+    case Part::text: return 20;
+    case Part::value: return 14;
+    case Part::lower:
+    case Part::upper:
+    case Part::kind: return 12;
+    case Part::unit: return 10;
+    case Part::reason: return 32;
+    }
+    return 12;
+}
+
+/// A sheet's name may be neither empty nor "History" nor that of another sheet, may hold none of []:*?/\ and neither begin nor end
+/// with an apostrophe.
+std::string sheet_name(const std::string& title) {
+    std::string name = one_line(title);
+    std::ranges::replace_if(name, [](char c) { return std::string_view("[]:*?/\\'").find(c) != std::string_view::npos; }, ' ');
+    name = std::string(trimmed(clipped_utf16(trimmed(name), longest_name)));
+    std::string lower = name;
+    std::ranges::transform(lower, lower.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
+    return name.empty() || lower == "history" || lower == "method" || lower == "chart" ? "Table" : name;
+}
+
+/// Keeps what the library prints off the standard error, since what went wrong is said in our words.
+class QuietStandardError {
+public:
+    QuietStandardError() : kept_(::dup(STDERR_FILENO)) {
+        const int nowhere = ::open("/dev/null", O_WRONLY | O_CLOEXEC);
+        if (kept_ >= 0 && nowhere >= 0) (void)::dup2(nowhere, STDERR_FILENO);
+        if (nowhere >= 0) ::close(nowhere);
+    }
+    ~QuietStandardError() {
+        if (kept_ < 0) return;
+        (void)::dup2(kept_, STDERR_FILENO);
+        ::close(kept_);
+    }
+    QuietStandardError(const QuietStandardError&) = delete;
+    QuietStandardError& operator=(const QuietStandardError&) = delete;
+
+private:
+    int kept_;
+};
+
+/// The workbook under construction; libxlsxwriter owns sheets and formats and frees them with the workbook.
+class Book {
+public:
+    /// Its temporary files lie beside it, where they go when it is given up and where there is room if there is any for the workbook. With
+    /// `row_by_row` its cells do not stay in memory: those of a row are written before any of the next.
+    Book(const std::string& path, bool row_by_row) {
+        std::string folder = std::filesystem::path(path).parent_path().string();
+        if (folder.empty()) folder = ".";
+        lxw_workbook_options options{};
+        options.tmpdir = folder.data();
+        options.constant_memory = row_by_row ? LXW_TRUE : LXW_FALSE;
+        book_ = workbook_new_opt(path.c_str(), &options);
+    }
+    ~Book() {
+        const QuietStandardError quiet;
+        if (book_) (void)workbook_close(book_);
+    }
+    Book(const Book&) = delete;
+    Book& operator=(const Book&) = delete;
+
+    [[nodiscard]] lxw_workbook* get() const { return book_; }
+    /// What the library says of one step counts at the end.
+    void take(lxw_error error) {
+        if (error_ == LXW_NO_ERROR) error_ = error;
+    }
+    [[nodiscard]] bool good() const { return error_ == LXW_NO_ERROR; }
+    /// The same of a cell, which is written to `sheet` once.
+    void take_cell(const lxw_worksheet* sheet, lxw_error error) {
+        take(error);
+        ++cells_[sheet];
+    }
+    [[nodiscard]] std::size_t cells(const lxw_worksheet* sheet) const {
+        const auto found = cells_.find(sheet);
+        return found == cells_.end() ? 0 : found->second;
+    }
+    lxw_error close() {
+        const QuietStandardError quiet;
+        take(workbook_close(std::exchange(book_, nullptr)));
+        return error_;
+    }
+
+    lxw_format* head(bool right) {
+        lxw_format*& format = heads_[right];
+        if (format) return format;
+        format = workbook_add_format(book_);
+        format_set_bold(format);
+        format_set_text_wrap(format);
+        format_set_bottom(format, LXW_BORDER_THIN);
+        format_set_align(format, LXW_ALIGN_VERTICAL_BOTTOM);
+        format_set_align(format, right ? LXW_ALIGN_RIGHT : LXW_ALIGN_LEFT);
+        return format;
+    }
+    lxw_format* number(int decimals, bool soft) {
+        lxw_format*& format = numbers_[{decimals, soft}];
+        if (format) return format;
+        format = workbook_add_format(book_);
+        format_set_num_format(format, ("0" + (decimals > 0 ? "." + std::string(decimals, '0') : "")).c_str());
+        if (soft) format_set_font_color(format, soft_ink);
+        return format;
+    }
+    lxw_format* date() {
+        if (date_) return date_;
+        date_ = workbook_add_format(book_);
+        format_set_num_format(date_, "yyyy-mm-dd hh:mm:ss");
+        return date_;
+    }
+    lxw_format* text(bool soft, bool wrapped) {
+        lxw_format*& format = texts_[{soft, wrapped}];
+        if (format) return format;
+        format = workbook_add_format(book_);
+        if (soft) format_set_font_color(format, soft_ink);
+        if (wrapped) format_set_text_wrap(format);
+        format_set_align(format, LXW_ALIGN_VERTICAL_TOP);
+        return format;
+    }
+
+private:
+    lxw_workbook* book_ = nullptr;
+    lxw_error error_ = LXW_NO_ERROR;
+    std::map<const lxw_worksheet*, std::size_t> cells_;
+    lxw_format* date_ = nullptr;
+    std::map<bool, lxw_format*> heads_;
+    std::map<std::pair<int, bool>, lxw_format*> numbers_;
+    std::map<std::pair<bool, bool>, lxw_format*> texts_;
+};
+
+/// Lines in a cell end in LF.
+std::string with_line_feeds(std::string text) {
+    for (auto at = text.find('\r'); at != std::string::npos; at = text.find('\r', at)) {
+        if (at + 1 < text.size() && text[at + 1] == '\n') text.erase(at, 1);
+        else text[at] = '\n';
+    }
+    return text;
+}
+
+/// Texts always go in as strings, so that none is taken for a formula or a link.
+void put_text(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t column, std::string_view text, lxw_format* format) {
+    const std::string clean = with_line_feeds(clean_text(text));
+    const std::string cell(clipped_utf16(clean, longest_text));
+    if (!cell.empty()) book.take_cell(sheet, worksheet_write_string(sheet, row, column, cell.c_str(), format));
+}
+
+/// What the rounding rule of JCGM 100:2008 7.2.6 allows, else what the column says.
+int decimals_of(const TableColumn& column, const Quantity& quantity) {
+    const auto half_width = finite(quantity.half_width());
+    return half_width && *half_width > 0 ? std::min(decimals_for(*half_width), 10) : std::clamp(column.decimals, 0, 10);
+}
+
+/// The wall clock of an ISO 8601 instant as a date. Dates before 1900 have no number in a sheet; they stay texts.
+void put_date(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, const TableCell& cell) {
+    const auto* text = std::get_if<std::string>(&cell);
+    lxw_datetime date{};
+    if (!text || std::sscanf(text->c_str(), "%4d-%2d-%2dT%2d:%2d:%lf", &date.year, &date.month, &date.day, &date.hour, &date.min, &date.sec) != 6)
+        return;
+    if (date.year >= 1900) book.take_cell(sheet, worksheet_write_datetime(sheet, row, at, &date, book.date()));
+}
+
+void put_cell(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, const TableHead& table, const TableRow& cells, const SheetColumn& column) {
+    const TableColumn& of = table.columns[column.flat.column];
+    const TableCell& cell = cell_at(cells, column.flat.column);
+    if (column.date) {
+        put_date(book, sheet, row, at, cell);
+        return;
+    }
+    const bool soft = column.flat.part != Part::value && column.flat.part != Part::text;
+    const FlatCell flat = flat_cell(table, cells, column.flat);
+    // A number that is not there leaves its cell empty: the sheet format knows no NaN.
+    if (const auto* number = std::get_if<double>(&flat))
+        book.take_cell(sheet, worksheet_write_number(sheet, row, at, *number, book.number(decimals_of(of, std::get<Quantity>(cell)), soft)));
+    else if (const auto* text = std::get_if<std::string>(&flat))
+        put_text(book, sheet, row, at, *text, book.text(soft, false));
+}
+
+/// Lines of the tallest head, broken at blanks. A sheet made by a program keeps one line for it unless told.
+double head_lines(const std::vector<SheetColumn>& columns) {
+    constexpr double bold_share = 0.85; // bold letters are wider than those that a column's width counts
+    double most = 1;
+    for (const SheetColumn& column : columns) {
+        const double room = bold_share * width_of(column);
+        double lines = 1, used = 0;
+        std::istringstream words(column.head());
+        for (std::string word; words >> word;) {
+            const auto length = static_cast<double>(word.size());
+            if (used > 0 && used + 1 + length > room) {
+                ++lines;
+                used = 0;
+            }
+            used += (used > 0 ? 1 : 0) + length;
+        }
+        most = std::max(most, lines);
+    }
+    return most;
+}
+
+/// Whether the table is printed as wide as a page, so that it can still be read.
+bool fits_on_a_page(const std::vector<SheetColumn>& columns) {
+    constexpr double widest_on_a_page = 220; // characters
+    double width = 0;
+    for (const SheetColumn& column : columns) width += width_of(column);
+    return width <= widest_on_a_page;
+}
+
+/// On paper: landscape, the head on each page; as wide as the page, or else the first column on each page.
+void set_up_print(lxw_worksheet* sheet, bool as_wide_as_page) {
+    worksheet_set_landscape(sheet);
+    worksheet_repeat_rows(sheet, 0, 0);
+    if (as_wide_as_page) worksheet_fit_to_pages(sheet, 1, 0);
+    else worksheet_repeat_columns(sheet, 0, 0);
+}
+
+/// The chart stands below the table; where the table goes over several pages side by side on a sheet of its own, as the column that is repeated
+/// on each page would bring its edge along and the pages would cut it.
+void put_chart(lxw_workbook* book, lxw_worksheet* sheet, const ChartSource& source, bool below, lxw_row_t row) {
+    if (!below) {
+        sheet = workbook_add_worksheet(book, "Chart");
+        if (!sheet) return;
+        worksheet_set_landscape(sheet);
+        worksheet_fit_to_pages(sheet, 1, 1);
+        row = 0;
+    }
+    add_interval_chart(book, sheet, source, row);
+}
+
+void fill_method(Book& book, lxw_worksheet* sheet, const TableHead& table) {
+    constexpr std::size_t text_width = 100; // characters
+    worksheet_set_column(sheet, 0, 0, 28, nullptr);
+    worksheet_set_column(sheet, 1, 1, text_width, nullptr);
+    worksheet_set_landscape(sheet);
+    worksheet_fit_to_pages(sheet, 1, 0);
+    put_text(book, sheet, 0, 0, table.title, book.head(false));
+    lxw_row_t row = 1;
+    for (const auto& [heading, text] : table.method) {
+        put_text(book, sheet, row, 0, heading, book.text(false, true));
+        put_text(book, sheet, row, 1, text, book.text(false, true));
+        // Readers of the sheet that do not fit rows to wrapped texts would draw them over each other.
+        worksheet_set_row(sheet, row, line_height * static_cast<double>(1 + text.size() / (text_width * 9 / 10)), nullptr);
+        ++row;
+    }
+}
+
+/// What the chart asks of the rows: which quantity columns have a number, and which one below zero.
+class ChartNumbers {
+public:
+    explicit ChartNumbers(const TableHead& table) : any_(table.columns.size()), below_zero_(table.columns.size()) {
+        for (std::size_t c = 0; c < table.columns.size(); ++c)
+            if (table.columns[c].content == Content::quantity) columns_.push_back(c);
+    }
+
+    void take(const TableRow& row) {
+        for (const std::size_t c : columns_) {
+            const auto* quantity = std::get_if<Quantity>(&cell_at(row, c));
+            if (!quantity) continue;
+            for (const auto& number : {finite(quantity->value), finite(quantity->lower), finite(quantity->upper)}) {
+                if (number) any_[c] = true;
+                if (number && *number < 0) below_zero_[c] = true;
+            }
+        }
+    }
+
+    /// The first quantity column with a number in it, as columns of the sheet; categories are the first text column.
+    [[nodiscard]] std::optional<ChartSource> source(const StreamedTable& table, const std::vector<SheetColumn>& columns, const std::string& sheet) const {
+        ChartSource source;
+        source.sheet = sheet;
+        source.last_row = table.row_count;
+        for (std::size_t s = 0; s < columns.size(); ++s) {
+            const FlatColumn& flat = columns[s].flat;
+            if (flat.part == Part::text && !source.category) source.category = s;
+            if (flat.part != Part::value || !any_[flat.column]) continue;
+            source.value = s;
+            source.lower = s + (has_own_units(table.columns[flat.column]) ? 2 : 1);
+            source.upper = source.lower + 1;
+            source.title = flat.title;
+            source.below_zero = below_zero_[flat.column];
+            return source;
+        }
+        return std::nullopt;
+    }
+
+private:
+    std::vector<std::size_t> columns_;
+    std::vector<bool> any_, below_zero_;
+};
+
+/// From so many rows on a workbook is written row by row: its cells would take some kilobytes of memory each row.
+constexpr std::size_t most_rows_in_memory = 10'000;
+
+} // namespace
+
+Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path) {
+    const std::vector<SheetColumn> columns = sheet_columns(table);
+    if (table.row_count + table.remarks.size() + 2 > LXW_ROW_MAX || columns.size() > LXW_COL_MAX)
+        return Error{Failure::refused, fmt::format("a sheet of a workbook holds {} rows and {} columns, the table has {} and {}", LXW_ROW_MAX, LXW_COL_MAX,
+                                                    table.row_count + table.remarks.size() + 2, columns.size()), path, "export it as csv"};
+    Book book(path, table.row_count > most_rows_in_memory);
+    if (!book.get()) return Error{Failure::io, "there is not enough memory for the workbook", path, "export it as csv"};
+    const std::string name = sheet_name(table.title);
+    lxw_worksheet* sheet = workbook_add_worksheet(book.get(), name.c_str());
+    lxw_worksheet* method = workbook_add_worksheet(book.get(), "Method");
+    if (!sheet || !method) return Error{Failure::io, "the workbook cannot be made", path, "export it as csv"};
+    worksheet_freeze_panes(sheet, 1, columns.empty() || columns.front().flat.part != Part::text ? 0 : 1);
+
+    worksheet_set_row(sheet, 0, line_height * head_lines(columns), nullptr);
+    for (std::size_t s = 0; s < columns.size(); ++s) {
+        const auto at = static_cast<lxw_col_t>(s);
+        worksheet_set_column(sheet, at, at, width_of(columns[s]), nullptr);
+        put_text(book, sheet, 0, at, columns[s].head(), book.head(columns[s].right()));
+    }
+    lxw_row_t row = 1;
+    ChartNumbers numbers(table);
+    table.each_row([&](const TableRow& cells) {
+        for (std::size_t s = 0; s < columns.size(); ++s) put_cell(book, sheet, row, static_cast<lxw_col_t>(s), table, cells, columns[s]);
+        numbers.take(cells);
+        ++row;
+        return book.good();
+    });
+    const bool as_wide_as_page = fits_on_a_page(columns);
+    set_up_print(sheet, as_wide_as_page);
+    ++row;
+    // Not in a column that each page repeats.
+    for (const std::string& remark : table.remarks) put_text(book, sheet, row++, as_wide_as_page ? 0 : 1, remark, book.text(true, false));
+    if (const auto source = numbers.source(table, columns, name)) put_chart(book.get(), sheet, *source, as_wide_as_page, row + 1);
+    fill_method(book, method, table);
+
+    const std::size_t cells[]{book.cells(sheet), book.cells(method)};
+    errno = 0;
+    const lxw_error error = book.close();
+    if (error == LXW_NO_ERROR) return check_workbook(path, cells);
+    if (errno == ENOSPC || errno == EDQUOT)
+        return Error{Failure::disk_full, "there is no room left on the disk", path, "make room or choose another place"};
+    return Error{Failure::io, std::string("cannot be written: ") + lxw_strerror(error), path,
+                 "check that the folder exists and may be written to"};
+}
+
+} // namespace ullage

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/number.h"
+#include "gauge/feasibility.h"
+#include "gauge/findings/findings.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <optional>
+#include <string>
+
+namespace ullage {
+namespace {
+
+constexpr double least_rest_steps = 5;
+
+/// What a stretch between two paired points holds.
+struct Stretch {
+    double fall_pt = 0, wh = 0, hours = 0;
+};
+
+Stretch stretch(const GaugeEvidence& evidence, std::size_t from, std::size_t to) {
+    const PairedPoint& a = evidence.energy.points[from];
+    const PairedPoint& b = evidence.energy.points[to];
+    return {a.gauge_percent - b.gauge_percent, b.delivered_wh - a.delivered_wh, b.hours - a.hours};
+}
+
+/// The most energy that one point of the gauge can stand for, seen from the socket; infinite where the label does not say.
+double most_wh_per_point(const GaugeEvidence& evidence) {
+    const double rated_wh = evidence.record.unit.rated_energy_wh.value_or(0);
+    const auto& meter = evidence.record.meter;
+    if (rated_wh <= 0 || !meter || !meter->limit_percent) return std::numeric_limits<double>::infinity();
+    return most_of_label * rated_wh * (1 + *meter->limit_percent / 100) / 100;
+}
+
+/// How far an honest gauge may have fallen over a part of the run, going by the rest of it; absent where the rest is too short to go by.
+std::optional<double> most_honest_fall_pt(const GaugeEvidence& evidence, const Stretch& part) {
+    const Stretch rest{evidence.fall_pt - part.fall_pt, evidence.delivered_wh - part.wh, evidence.hours - part.hours};
+    if (rest.fall_pt < least_rest_steps * evidence.step_pt || rest.wh <= 0 || rest.hours <= 0) return std::nullopt;
+    const double without_draw_pt = rest.fall_pt * part.wh / rest.wh;
+    // fall = rest.fall (wh + P t) / (rest.wh + P rest.t) moves one way only with the draw P: the ends of its range are the extremes.
+    double with_draw_pt = rest.fall_pt * part.hours / rest.hours;
+    if (const double wh_per_point = most_wh_per_point(evidence); std::isfinite(wh_per_point)) {
+        const double most_w = std::max(0.0, (rest.fall_pt * wh_per_point - rest.wh) / rest.hours);
+        with_draw_pt = rest.fall_pt * (part.wh + most_w * part.hours) / (rest.wh + most_w * rest.hours);
+    }
+    return std::max(without_draw_pt, with_draw_pt);
+}
+
+/// How far a fall lies beyond the steepest honest one.
+struct Excess {
+    double most_pt = 0, beyond_pt = 0, threshold_pt = 0;
+};
+
+std::optional<Excess> excess(const GaugeEvidence& evidence, std::size_t from, std::size_t to) {
+    const Stretch part = stretch(evidence, from, to);
+    const std::optional<double> most_pt = most_honest_fall_pt(evidence, part);
+    if (!most_pt) return std::nullopt;
+    const double honest_pt = (1 + honest_slope_spread) * *most_pt;
+    return Excess{*most_pt, part.fall_pt - honest_pt, 2 * evidence.step_pt + 3 * evidence.u_fall_pt(from, to)};
+}
+
+/// Whether the whole later register could have flowed between the two readings.
+bool could_have_been_zeroed(const GaugeEvidence& evidence, const RegisterPoint& before, const RegisterPoint& after, double limit_w) {
+    const double hours = hours_between(before.time_ms, after.time_ms) + evidence.options.moment_doubt_min / 60;
+    return before.register_wh > 0 && after.register_wh >= before.register_wh && after.register_wh <= limit_w * hours;
+}
+
+bool is_mended(const GaugeEvidence& evidence, const RegisterPoint& after) {
+    const std::string& uuid = evidence.record.readings[after.reading].uuid;
+    return std::ranges::any_of(evidence.energy.track.mends, [&](const Mend& mend) { return mend.reading_uuid == uuid; });
+}
+
+/// The doubt about two neighbouring register readings, when there is one.
+std::optional<Finding> judge(const GaugeEvidence& evidence, const RegisterPoint& before, const RegisterPoint& after) {
+    const std::vector<PairedPoint>& points = evidence.energy.points;
+    const auto past = std::ranges::upper_bound(points, before.reading, {}, &PairedPoint::reading);
+    const auto at = std::ranges::lower_bound(points, after.reading, {}, &PairedPoint::reading);
+    if (past == points.begin() || at == points.end()) return std::nullopt;
+    const auto from = static_cast<std::size_t>(past - points.begin()) - 1, to = static_cast<std::size_t>(at - points.begin());
+    const std::optional<Excess> fall = excess(evidence, from, to);
+    const Stretch part = stretch(evidence, from, to);
+    if (!fall || fall->beyond_pt <= fall->threshold_pt || part.fall_pt < jump_steepness * (1 + honest_slope_spread) * fall->most_pt)
+        return std::nullopt;
+    // A gauge that had stood still before only catches up. Where the rest is too short to go by, nothing speaks against a reset.
+    if (const std::optional<Excess> since_start = excess(evidence, 0, to); since_start && since_start->beyond_pt <= since_start->threshold_pt)
+        return std::nullopt;
+    const double correction = evidence.record.meter ? evidence.record.meter->correction : 1.0;
+    const double wh_per_point = (evidence.delivered_wh - part.wh) / (evidence.fall_pt - part.fall_pt);
+    const double implied_wh = part.fall_pt * wh_per_point;
+    const double most_implied_wh = (1 + honest_slope_spread) * (part.fall_pt + 2 * evidence.step_pt) * wh_per_point;
+    if (most_implied_wh < correction * after.register_wh) return std::nullopt;
+
+    const double missing_wh = correction * before.register_wh;
+    Finding finding{FindingKind::hidden_reset};
+    finding.sentence = "Between " + evidence.clock_at(from) + " and " + evidence.clock_at(to) + " the register rose by only " +
+                       fixed_text(part.wh, 0) + " Wh while the gauge fell by " + points_text(part.fall_pt) + ", as after some " +
+                       fixed_text(implied_wh, 0) + " Wh: the register may have been zeroed unseen and have passed its old value again, so that " +
+                       fixed_text(missing_wh, 0) + " Wh or more are missing, or the gauge jumped; this run cannot tell which.";
+    finding.evidence = "fell by " + fixed_text(fall->beyond_pt, 1) +
+                       " pt more than the steepest honest gauge, going by the rest of the run; doubted beyond " + fixed_text(fall->threshold_pt, 1) +
+                       " pt where the whole later register could have flowed in the gap";
+    finding.readings = {evidence.reading_uuid(from), evidence.reading_uuid(to)};
+    finding.size = missing_wh;
+    finding.size_unit = "Wh";
+    finding.statistic_name = "fall beyond the steepest honest one, pt";
+    finding.statistic = fall->beyond_pt;
+    finding.threshold = fall->threshold_pt;
+    return finding;
+}
+
+} // namespace
+
+void find_hidden_reset(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
+    // A log is read so often that no reset hides in it.
+    if (evidence.record.run.kind != RunKind::drain || evidence.energy.track.log || !evidence.judgeable()) return;
+    const std::vector<RegisterPoint>& track = evidence.energy.track.points;
+    const double limit_w = believable_load_w(evidence.record.unit, evidence.options);
+    for (std::size_t i = 1; i < track.size(); ++i) {
+        if (!could_have_been_zeroed(evidence, track[i - 1], track[i], limit_w) || is_mended(evidence, track[i])) continue;
+        std::optional<Finding> finding = judge(evidence, track[i - 1], track[i]);
+        if (!finding) continue;
+        // The same fall told as a jump of the gauge would convict it of what the register may have done.
+        std::erase_if(findings, [&](const Finding& other) { return other.kind == FindingKind::jump && other.readings == finding->readings; });
+        findings.push_back(std::move(*finding));
+    }
+}
+
+} // namespace ullage

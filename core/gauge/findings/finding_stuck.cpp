@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/number.h"
+#include "gauge/feasibility.h"
+#include "gauge/findings/findings.h"
+
+#include <algorithm>
+
+namespace ullage {
+namespace {
+
+void judge(const GaugeEvidence& evidence, std::size_t from, std::size_t to, std::vector<Finding>& findings) {
+    const double gauge = evidence.energy.points[from].gauge_percent;
+    if (gauge <= bottom_percent) return;
+    const GaugeEvidence::Fall honest = evidence.honest_fall(from, to);
+    const double missed_pt = (1 - honest_slope_spread) * honest.least_pt;
+    const double threshold_pt = 2 * evidence.step_pt + 3 * evidence.u_fall_pt(from, to);
+    if (missed_pt <= threshold_pt) return;
+
+    const double delivered_wh = evidence.energy.points[to].delivered_wh - evidence.energy.points[from].delivered_wh;
+    const bool at_start = from == 0 && evidence.record.run.started_full.value_or(false);
+    const double rated_wh = evidence.record.unit.rated_energy_wh.value_or(0);
+    const bool impossible_for_label =
+        rated_wh > 0 && 100 * delivered_wh / (most_of_label * rated_wh) > evidence.step_pt + 3 * evidence.u_fall_pt(from, to);
+    Finding finding{at_start ? FindingKind::held_at_full : FindingKind::stuck};
+    finding.weight = missed_pt >= fault_from_pt || impossible_for_label ? Weight::fault : Weight::doubt;
+    finding.sentence = "Gauge " + std::string(at_start ? "held" : "stuck") + " at " + gauge_text(gauge) + " from " +
+                       evidence.clock_at(from) + " to " + evidence.clock_at(to) + " while " + fixed_text(delivered_wh, 0) +
+                       " Wh were delivered (about " + points_text(honest.by_energy_pt) + ").";
+    finding.evidence = "an honest gauge would have fallen by at least " + fixed_text(missed_pt, 1) +
+                       " pt, whatever the no-load draw; convicted beyond " + fixed_text(threshold_pt, 1) + " pt";
+    finding.readings = evidence.reading_uuids(from, to);
+    finding.size = honest.by_energy_pt;
+    finding.size_unit = "pt";
+    finding.statistic_name = "least honest fall, pt";
+    finding.statistic = missed_pt;
+    finding.threshold = threshold_pt;
+    findings.push_back(std::move(finding));
+}
+
+} // namespace
+
+void find_stuck(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
+    if (!evidence.judgeable()) return;
+    const std::vector<PairedPoint>& points = evidence.energy.points;
+    std::size_t from = 0;
+    for (const std::size_t next : evidence.energy.gauge_changes) {
+        if (next - 1 > from) judge(evidence, from, next - 1, findings);
+        from = next;
+    }
+    if (points.size() - 1 > from) judge(evidence, from, points.size() - 1, findings);
+}
+
+} // namespace ullage

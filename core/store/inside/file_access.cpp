@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/inside/file_access.h"
+
+#include <cerrno>
+#include <cstdio>
+#include <cstring>
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace ullage::store {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+// SQLite's shared range in a database file (os.h: PENDING_BYTE 0x40000000, SHARED_FIRST +2, SHARED_SIZE 510).
+constexpr off_t shared_first = 0x40000000 + 2;
+constexpr off_t shared_size = 510;
+
+bool no_write_bit(const fs::path& path) {
+    struct stat status {};
+    return ::stat(path.c_str(), &status) == 0 && (status.st_mode & (S_IWUSR | S_IWGRP | S_IWOTH)) == 0;
+}
+
+bool write_through(const fs::path& path, int flags) {
+    const int descriptor = ::open(path.c_str(), flags | O_CLOEXEC);
+    if (descriptor < 0) return false;
+    const bool done = ::fsync(descriptor) == 0;
+    ::close(descriptor);
+    return done;
+}
+
+std::string system_words(int number) {
+    return std::strerror(number);
+}
+
+} // namespace
+
+Error in_use_error(const fs::path& path) {
+    return {Failure::in_use, "the logbook is open elsewhere", path.string(),
+            "close it there first; only one window or command can use a logbook at a time"};
+}
+
+Result<SharedFile> SharedFile::open(const fs::path& path) {
+    std::error_code code;
+    const fs::file_status status = fs::status(path, code);
+    if (status.type() == fs::file_type::not_found)
+        return Error{Failure::not_found, "there is no such file", path.string(),
+                     "check the name and the folder"};
+    if (code)
+        return Error{Failure::io, "the file cannot be reached (" + code.message() + ")", path.string(),
+                     "check the permissions of its folder"};
+    if (status.type() != fs::file_type::regular)
+        return Error{Failure::not_a_logbook,
+                     status.type() == fs::file_type::directory ? "this is a folder" : "this is no file",
+                     path.string(), "choose a .ullage file"};
+    const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0)
+        return Error{Failure::io, "the file cannot be read (" + system_words(errno) + ")", path.string(),
+                     "check its permissions"};
+    SharedFile file(descriptor);
+    struct flock lock {};
+    lock.l_type = F_RDLCK;
+    lock.l_whence = SEEK_SET;
+    lock.l_start = shared_first;
+    lock.l_len = shared_size;
+    // Another errno tells that the medium knows no locks, and then nobody can have locked the file.
+    if (::fcntl(descriptor, F_OFD_SETLK, &lock) != 0 && (errno == EACCES || errno == EAGAIN)) return in_use_error(path);
+    const auto state = state_of(descriptor);
+    if (!state) return Error{Failure::io, "the file cannot be read (" + system_words(errno) + ")", path.string(), "check its permissions"};
+    file.state_ = *state;
+    return file;
+}
+
+SharedFile::~SharedFile() {
+    if (descriptor_ >= 0) ::close(descriptor_);
+}
+
+bool SharedFile::read(unsigned char* target, std::size_t count) const {
+    std::size_t done = 0;
+    while (done < count) {
+        const ssize_t got = ::pread(descriptor_, target + done, count - done, static_cast<off_t>(done));
+        if (got < 0 && errno == EINTR) continue;
+        if (got <= 0) return false;
+        done += static_cast<std::size_t>(got);
+    }
+    return true;
+}
+
+std::optional<Error> recording_obstacle(const fs::path& path) {
+    const fs::path folder = path.parent_path();
+    if (no_write_bit(path) || ::access(path.c_str(), W_OK) != 0)
+        return Error{
+            Failure::read_only, "the file is read-only", path.string(),
+            "make it writable, or save a copy elsewhere and record there; it can be looked at as it is"};
+    if (no_write_bit(folder) || ::access(folder.c_str(), W_OK) != 0)
+        return Error{Failure::read_only, "the folder is read-only", folder.string(),
+                     "make it writable, or save a copy elsewhere and record there; the logbook can be looked "
+                     "at as it is"};
+    return std::nullopt;
+}
+
+std::optional<Error> making_obstacle(const fs::path& folder) {
+    std::error_code code;
+    if (!fs::is_directory(folder, code))
+        return Error{Failure::io, "there is no such folder", folder.string(),
+                     "make the folder first, or choose another"};
+    if (no_write_bit(folder) || ::access(folder.c_str(), W_OK | X_OK) != 0) {
+        const bool medium = errno == EROFS;
+        return Error{medium ? Failure::read_only : Failure::io, "no file can be made in this folder",
+                     folder.string(), "choose a folder that you may write to"};
+    }
+    return std::nullopt;
+}
+
+Result<void> put_in_place(const fs::path& file, const fs::path& target) {
+    if (!write_through(file, O_RDWR))
+        return Error{Failure::io, "the file could not be written to the disk (" + system_words(errno) + ")",
+                     target.string(), "check the disk, or choose another folder"};
+    int moved = ::renameat2(AT_FDCWD, file.c_str(), AT_FDCWD, target.c_str(), RENAME_NOREPLACE);
+    if (moved != 0 && errno == EINVAL) { // a file system without that promise: ask first
+        std::error_code code;
+        if (fs::exists(target, code)) return target_exists_error(target);
+        moved = ::rename(file.c_str(), target.c_str());
+    }
+    if (moved != 0 && errno == EEXIST) return target_exists_error(target);
+    if (moved != 0)
+        return Error{Failure::io, "the file could not be given its name (" + system_words(errno) + ")",
+                     target.string(), "choose another name or folder"};
+    // Some file systems cannot write a folder through; the file's content is safe all the same.
+    [[maybe_unused]] const bool entry_written = write_through(target.parent_path(), O_RDONLY | O_DIRECTORY);
+    return {};
+}
+
+Error target_exists_error(const fs::path& target) {
+    return {Failure::refused, "a file of this name exists already", target.string(), "choose another name"};
+}
+
+} // namespace ullage::store

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Private to the room store: what the files that implement Logbook share.
+#pragma once
+
+#include "store/inside/database.h"
+#include "store/inside/import_index.h"
+#include "store/logbook.h"
+#include "store/queries/run_queries.h"
+#include "store/inside/run_traces.h"
+
+#include <SQLiteCpp/Transaction.h>
+
+#include <chrono>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <utility>
+
+namespace ullage {
+
+/// When a change goes from the write-ahead log into the file itself.
+enum class Settling {
+    at_once,       ///< before the call returns, unless another program is just reading the file
+    within_seconds ///< many small changes together: at the latest when the first is three seconds old and another comes, or by Logbook::settle()
+};
+
+struct Logbook::Impl {
+    static constexpr auto batch_time = std::chrono::seconds(3);
+    static constexpr int patience_ms = 60; ///< as long as a person hardly notices
+
+    std::filesystem::path path;
+    OpenMode mode;
+    const Clock* clock;
+    store::Connection connection;
+    mutable store::RunTraces run_traces{};
+    mutable std::optional<store::ImportIndex> import_index{}; ///< dropped by each change but an import
+
+    [[nodiscard]] SQLite::Database& database() const { return connection.database(); }
+
+    /// Runs a query, its exceptions becoming errors.
+    template <class Action>
+    auto read(Action action) const -> decltype(action()) {
+        return store::guarded(path, std::move(action));
+    }
+
+    /// Runs a change as one durable transaction: a failure, returned or thrown, undoes all of it. Refused where the file is no longer the one that
+    /// was opened. Then the change goes into the file itself, `at_once` or with those of the next seconds.
+    template <class Action>
+    auto change(Action action, Settling settling = Settling::at_once) -> decltype(action()) {
+        using Outcome = decltype(action());
+        if (mode == OpenMode::look)
+            return Outcome(Error{Failure::read_only, "the logbook is open for looking only", path.string(),
+                                 "open it for recording first"});
+        if (auto displaced = connection.displaced()) return Outcome(*displaced);
+        Outcome outcome = store::guarded(path, [&]() -> Outcome {
+            SQLite::Transaction transaction(database(), SQLite::TransactionBehavior::IMMEDIATE);
+            import_index.reset();
+            Outcome changed = action();
+            if (changed.ok()) transaction.commit();
+            return changed;
+        });
+        if (!outcome.ok()) return outcome;
+        connection.note_commit();
+        if (settling == Settling::at_once || connection.unsettled_for() > batch_time) {
+            // The change is durable beside the file already; Logbook::settle() tells what keeps it from the file.
+            [[maybe_unused]] const auto settled = settle();
+        }
+        return outcome;
+    }
+
+    /// See Logbook::settle().
+    Result<bool> settle() {
+        auto settled = store::guarded(path, [&]() -> Result<bool> { return connection.settle(patience_ms); });
+        if (settled) return settled;
+        const Error& fault = settled.error();
+        return Error{fault.failure,
+                     fault.failure == Failure::disk_full ? "the disk is full" : "the disk reported a fault",
+                     path.string(),
+                     "what was recorded last is safe, but in `" + path.filename().string() + "-wal` beside the logbook; " +
+                         (fault.failure == Failure::disk_full ? "free some space" : "check the disk")};
+    }
+
+    /// Brings a record in as Logbook::import does. `added` has the same unit, meter and run, and the same readings or none; it gets what they are
+    /// given.
+    Result<void> bring_in(const RunRecord& record, RunRecord& added);
+
+    /// The error for a uuid that the logbook does not hold; `kind` is "unit", "meter", "load list", "run", "reading" or "photo".
+    [[nodiscard]] Error not_found(const std::string& kind) const {
+        return {Failure::not_found, "the logbook has no such " + kind, path.string(),
+                "it may have been chosen from another logbook"};
+    }
+    [[nodiscard]] Error damaged_block() const {
+        return {Failure::damaged, "a block of samples cannot be read", path.string(), "restore the logbook from a copy"};
+    }
+    [[nodiscard]] Error known_already(const std::string& kind) const {
+        return {Failure::refused, "the logbook has this " + kind + " already", path.string(),
+                "nothing was added"};
+    }
+};
+
+} // namespace ullage

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Private to the room store.
+#pragma once
+
+#include "base/result.h"
+#include "store/inside/file_state.h"
+#include "store/opening_check.h"
+
+#include <filesystem>
+#include <memory>
+
+namespace SQLite {
+class Database;
+}
+
+namespace ullage::store {
+
+/// A logbook in memory, of the newest version and bound by harden().
+struct CheckedCopy {
+    std::unique_ptr<SQLite::Database> database;
+    OpeningCheck check;
+};
+
+/// A copy of a logbook file in memory, with what a crashed writer left beside it, migrated, after every check: header and schema always; structure and
+/// values (content_check.h) unless the file was closed properly and found sound as it is. The file and its folder are only read.
+///
+/// Errors: not_found, not_a_logbook, newer_version, damaged, in_use, io. Throws SQLite::Exception where the memory is used up.
+[[nodiscard]] Result<CheckedCopy> checked_snapshot(const std::filesystem::path& path);
+
+/// A file that passed the same checks.
+struct CheckedFile {
+    FileState state;        ///< as it was when it was checked
+    bool left_open = false; ///< a writer that crashed left something beside it, which was taken into account
+    OpeningCheck check;
+};
+
+/// The same checks without keeping a copy: a file that was closed properly is read where it lies, page by page, so that
+/// photos in it cost no memory. Errors as above.
+[[nodiscard]] Result<CheckedFile> check_logbook(const std::filesystem::path& path);
+
+} // namespace ullage::store

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "formats/text/latex_text.h"
+#include "latex_reader.h"
+#include "sample_tables.h"
+
+#include <algorithm>
+
+namespace ullage::test {
+namespace {
+
+// The ten characters that LaTeX reserves: L. Lamport, LaTeX: A Document Preparation System, 2nd edition, 2.2.1 (from memory).
+TEST(LatexText, no_character_of_a_text_is_a_command) {
+    EXPECT_EQ(latex_text("\\ { } $ & # ^ _ ~ %"),
+              "\\textbackslash{} \\{ \\} \\$ \\& \\# \\textasciicircum{} \\_ \\textasciitilde{} \\%");
+    EXPECT_EQ(latex_text("\\input{/etc/passwd}"), "\\textbackslash{}input\\{/etc/passwd\\}");
+    EXPECT_EQ(latex_text("<a|b> \"c\" `d`"),
+              "\\textless{}a\\textbar{}b\\textgreater{} \\textquotedbl{}c\\textquotedbl{} \\textasciigrave{}d\\textasciigrave{}");
+}
+
+TEST(LatexText, every_printable_ascii_text_comes_back) {
+    std::string all;
+    for (char c = ' '; c < 0x7F; ++c) all += c;
+    all += "--- '' ,, !` ?` << >>";
+    EXPECT_EQ(LatexReader(latex_text(all)).plain(), all);
+}
+
+TEST(LatexText, signs_of_measurement_become_commands_that_pdflatex_knows) {
+    EXPECT_EQ(latex_text("±"), "$\\pm$");
+    EXPECT_EQ(latex_text("−5 °C"), "$-$5 \\textdegree{}C");
+    EXPECT_EQ(latex_text("2 × 3 ≤ 7 µs → 4 Ω…"), "2 $\\times$ 3 $\\leq$ 7 $\\mu$s $\\rightarrow$ 4 $\\Omega$\\ldots{}");
+    EXPECT_EQ(latex_text("5–6 “x” €"), "5\\textendash{}6 \\textquotedblleft{}x\\textquotedblright{} \\texteuro{}");
+}
+
+TEST(LatexText, letters_of_europe_stay_and_others_carry_their_number) {
+    EXPECT_EQ(latex_text("café Łódź Ærø"), "café Łódź Ærø");
+    EXPECT_EQ(latex_text("電"), "\\ullageletter{96FB}{電}");
+    EXPECT_EQ(latex_text("\xF0\x9F\x94\x8B"), "\\ullageletter{1F50B}{\xF0\x9F\x94\x8B}");
+}
+
+TEST(LatexText, a_text_cannot_be_taken_for_an_option_of_the_row_before) {
+    // After \\ TeX looks for * and [ (The LaTeX Companion, on tabular; from memory).
+    EXPECT_EQ(latex_text("[2em] *"), "{[}2em{]} {*}");
+}
+
+TEST(LatexText, lines_become_blanks_and_controls_are_shown) { EXPECT_EQ(latex_text("a\n\\\\b\x01%c"), "a \\textbackslash{}\\textbackslash{}b\\textbackslash{}u0001\\%c"); }
+
+TEST(LatexText, a_minus_before_a_digit_is_a_minus_and_numbers_do_not_break) {
+    EXPECT_EQ(latex_number_text("-17.5 ± 2.0"), "$-$17.5~$\\pm$~2.0");
+    EXPECT_EQ(latex_number_text("-3 to -1"), "$-$3~to~$-$1");
+}
+
+TEST(TableLatex, names_its_packages_and_holds_head_rows_notes_and_method) {
+    const std::string text = table_text(hostile_table(), TableFormat::latex);
+    for (const char* part :
+         {"\\usepackage{array,booktabs,longtable}", "\\usepackage[T1]{fontenc}", "\\caption{Hostile \\& \\textless{}odd\\textgreater{} {[}units{]}}",
+          "\\toprule", "\\midrule", "\\bottomrule", "\\endfirsthead", "\\endhead", "937~$\\pm$~19", "0.781~$\\pm$~0.016",
+          "not~known\\rlap{\\textsuperscript{", "\\par\\noindent\\textbf{How \\& why.} Divided; see {*}JCGM 100:2008{*}, a \\textless{} b."})
+        EXPECT_NE(text.find(part), std::string::npos) << part;
+    EXPECT_NE(text.find("{@{}"), std::string::npos);
+}
+
+TEST(TableLatex, every_environment_and_brace_is_closed) {
+    for (const Table& table : every_table()) {
+        const std::string text = table_text(table, TableFormat::latex);
+        for (const char* name : {"longtable", "tabular"}) {
+            long open = 0;
+            for (const auto& [word, step] : {std::pair{"\\begin{", 1L}, std::pair{"\\end{", -1L}})
+                for (std::size_t at = text.find(word + std::string(name)); at != std::string::npos; at = text.find(word + std::string(name), at + 1))
+                    open += step;
+            EXPECT_EQ(open, 0) << name;
+        }
+        long depth = 0;
+        for (std::size_t i = 0; i < text.size(); ++i) {
+            if (text[i] == '\\') ++i;
+            else if (text[i] == '{') ++depth;
+            else if (text[i] == '}') --depth;
+            ASSERT_GE(depth, 0) << text.substr(0, i);
+        }
+        EXPECT_EQ(depth, 0) << table.title;
+    }
+}
+
+TEST(TableLatex, a_table_too_wide_for_a_page_stands_in_parts_that_each_name_their_rows) {
+    Table wide;
+    wide.title = "Wide";
+    wide.columns = {{"unit", "unit", {}, TableColumn::Content::text, 0, true}, {"run", "run", {}, TableColumn::Content::text, 0, true}};
+    for (int c = 0; c < 20; ++c) wide.columns.push_back({"c" + std::to_string(c), "figure " + std::to_string(c), {}, TableColumn::Content::text, 0});
+    for (const char* unit : {"Alder", "Birch"}) {
+        auto& row = wide.rows.emplace_back();
+        row.emplace_back(unit);
+        row.emplace_back("drain");
+        for (int c = 0; c < 20; ++c) row.emplace_back("text of ten");
+    }
+    const std::string text = table_text(wide, TableFormat::latex);
+    std::size_t parts = 0;
+    for (std::size_t at = text.find("% columns: "); at != std::string::npos; at = text.find("% columns: ", at + 1), ++parts) {
+        const std::string keys = text.substr(at, text.find('\n', at) - at);
+        EXPECT_TRUE(keys.starts_with("% columns: unit, ")) << keys;
+        EXPECT_LE(std::ranges::count(keys, ','), 5) << "five columns of 11 characters with their gaps are 67 of 76: " << keys;
+    }
+    EXPECT_GE(parts, 4u);
+    EXPECT_NE(text.find("\\caption{Wide, part 1 of " + std::to_string(parts) + "}"), std::string::npos) << text;
+    // The name of the unit tells the rows apart, so that the run is not repeated; where it does not, it is.
+    EXPECT_EQ(text.find("% columns: unit, run, c0"), text.rfind("% columns: unit, run"));
+    wide.rows[1][0] = std::string("Alder");
+    wide.rows[1][1] = std::string("another");
+    const std::string both = table_text(wide, TableFormat::latex);
+    EXPECT_NE(both.find("% columns: unit, run, "), both.rfind("% columns: unit, run, "));
+    wide.columns.insert(wide.columns.begin() + 1, {"maker", "maker", {}, TableColumn::Content::text, 0, true});
+    for (auto& row : wide.rows) row.insert(row.begin() + 1, std::string("Works"));
+    const std::string made = table_text(wide, TableFormat::latex);
+    EXPECT_NE(made.rfind("% columns: unit, run, "), std::string::npos) << "the maker tells nothing apart";
+}
+
+} // namespace
+} // namespace ullage::test
