@@ -2,7 +2,7 @@
 #include "base/clock.h"
 #include "base/work_folder.h"
 #include "document/document.h"
-#include "pages/main_window.h"
+#include "window/main_window.h"
 #include "pictures/pictures_command.h"
 #include "pictures/report_command.h"
 #include "pictures/tour_command.h"

@@ -3,7 +3,7 @@
 
 #include "base/clock.h"
 #include "formats/text/table_unicode.h"
-#include "pages/report_making.h"
+#include "chart_content/report_making.h"
 #include "report/report_file.h"
 #include "text/command_options.h"
 #include "text/command_parts.h"

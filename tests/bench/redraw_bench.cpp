@@ -2,7 +2,7 @@
 // What a reading costs at the bench: the durable commit alone, and the same until the window with the run page of 30 readings has painted what
 // changed. The ratio compares the second with twice the first and one frame of 1/60 s. A benchmark, no test: it reports and never fails.
 #include "document/document.h"
-#include "pages/run_page.h"
+#include "pages/run/run_page.h"
 #include "support/temp_folder.h"
 
 #include <benchmark/benchmark.h>

@@ -6,7 +6,7 @@
 #include "base/clock.h"
 #include "document/document.h"
 #include "document/sample_logbook.h"
-#include "pages/main_window.h"
+#include "window/main_window.h"
 #include "services/appearance.h"
 #include "services/prompts.h"
 #include "services/settings.h"

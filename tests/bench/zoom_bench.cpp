@@ -3,7 +3,7 @@
 // run down to the narrowest view that there is. A benchmark, no test: it reports and never fails.
 #include "charts/line_chart.h"
 #include "document/document.h"
-#include "pages/log_view.h"
+#include "pages/run/log_view.h"
 #include "support/temp_folder.h"
 
 #include <benchmark/benchmark.h>

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "support/source_dir.h"
-#include "pages/comparison_page.h"
+#include "pages/comparison/comparison_page.h"
 
 #include "charts/bar_chart.h"
 #include "charts/line_chart.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "comparison_fixture.h"
 
-#include "pages/comparing_bar.h"
+#include "pages/comparison/comparing_bar.h"
 
 namespace ullage::test {
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The worked example that help and README tell is what the program works out.
 #include "document/sample_logbook.h"
-#include "pages/example_page.h"
+#include "window/example_page.h"
 #include "support/source_dir.h"
 #include "text/commands.h"
 

@@ -3,7 +3,7 @@
 // amended later, a photo, and the program closed and opened again at four in the morning. The readings follow an invented drain that is linear
 // in time, so that the delivered energy at the end is known to the watt-hour.
 #include "app/window/window_fixture.h"
-#include "pages/entry_row.h"
+#include "pages/run/entry_row.h"
 
 #include <QAction>
 #include <QBuffer>

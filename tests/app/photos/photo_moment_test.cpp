@@ -2,7 +2,7 @@
 // The time that a camera wrote, offered for an entry or a reading.
 #include "photos_fixture.h"
 
-#include "pages/waiting_photos.h"
+#include "pages/run/waiting_photos.h"
 
 #include <QLabel>
 #include <QPushButton>

@@ -3,8 +3,8 @@
 
 #include "app/runpage/run_page_fixture.h"
 #include "dialogs/photo_dialog.h"
-#include "pages/photo_strip.h"
-#include "pages/readings_view.h"
+#include "pages/run/photo_strip.h"
+#include "pages/run/readings_view.h"
 
 #include <QImage>
 #include <QMimeData>

@@ -3,8 +3,8 @@
 #include "photos_fixture.h"
 
 #include "dialogs/photo_image.h"
-#include "pages/photo_intake.h"
-#include "pages/waiting_photos.h"
+#include "pages/run/photo_intake.h"
+#include "pages/run/waiting_photos.h"
 
 #include <QApplication>
 #include <QClipboard>

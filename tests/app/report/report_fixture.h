@@ -3,7 +3,7 @@
 
 #include "core/formats/command_output.h"
 #include "core/formats/report_samples.h"
-#include "pages/report_making.h"
+#include "chart_content/report_making.h"
 #include "report/report_file.h"
 #include "support/temp_folder.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "run_page_fixture.h"
 
-#include "pages/question_bar.h"
+#include "pages/parts/question_bar.h"
 #include "style/theme.h"
 
 #include <QApplication>

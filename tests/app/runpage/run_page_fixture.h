@@ -3,8 +3,8 @@
 
 #include "document/document.h"
 #include "models/readings_model.h"
-#include "pages/entry_row.h"
-#include "pages/run_page.h"
+#include "pages/run/entry_row.h"
+#include "pages/run/run_page.h"
 #include "support/fake_clock.h"
 #include "support/temp_folder.h"
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "pages/findings_view.h"
+#include "pages/run/findings_view.h"
 #include "run_page_fixture.h"
 
 #include <QPushButton>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "dialogs/amend_dialog.h"
-#include "pages/readings_view.h"
+#include "pages/run/readings_view.h"
 #include "run_page_fixture.h"
 
 #include <QAction>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "pages/findings_items.h"
-#include "pages/run_charts.h"
-#include "pages/run_figures.h"
-#include "pages/run_head.h"
+#include "pages/run/findings_items.h"
+#include "chart_content/run_charts.h"
+#include "pages/parts/run_figures.h"
+#include "pages/parts/run_head.h"
 #include "run_page_fixture.h"
 
 #include <algorithm>

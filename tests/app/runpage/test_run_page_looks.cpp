@@ -2,8 +2,8 @@
 #include "support/source_dir.h"
 #include "dialogs/amend_dialog.h"
 #include "formats/sheets/run_sheet.h"
-#include "pages/findings_view.h"
-#include "pages/readings_view.h"
+#include "pages/run/findings_view.h"
+#include "pages/run/readings_view.h"
 #include "run_page_fixture.h"
 #include "style/theme.h"
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "charts/line_chart.h"
-#include "pages/findings_view.h"
-#include "pages/readings_view.h"
-#include "pages/run_charts_panel.h"
+#include "pages/run/findings_view.h"
+#include "pages/run/readings_view.h"
+#include "pages/run/run_charts_panel.h"
 #include "run_page_fixture.h"
 
 #include <QSignalSpy>

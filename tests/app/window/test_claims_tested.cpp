@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window_fixture.h"
 
-#include "pages/main_window.h"
+#include "window/main_window.h"
 
 #include <QLabel>
 #include <QTabWidget>

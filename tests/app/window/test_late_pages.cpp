@@ -2,9 +2,9 @@
 // Pages are made when they are needed: each must know the logbook that was opened before it was there.
 #include "window_fixture.h"
 
-#include "pages/run_page.h"
-#include "pages/sizing_page.h"
-#include "pages/unit_page.h"
+#include "pages/run/run_page.h"
+#include "pages/sizing/sizing_page.h"
+#include "pages/unit/unit_page.h"
 
 #include <QLabel>
 #include <QStackedWidget>

@@ -4,7 +4,7 @@
 #include "dialogs/appliance_form.h"
 #include "models/logbook_tree_model.h"
 #include "models/table_model.h"
-#include "pages/comparison_page.h"
+#include "pages/comparison/comparison_page.h"
 
 #include <QComboBox>
 #include <QHeaderView>

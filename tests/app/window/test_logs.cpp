@@ -3,7 +3,7 @@
 
 #include "charts/line_chart.h"
 #include "dialogs/log_form.h"
-#include "pages/power_curve.h"
+#include "pages/run/power_curve.h"
 
 #include <QComboBox>
 #include <QLabel>

@@ -2,7 +2,7 @@
 #include "window_fixture.h"
 
 #include "charts/line_chart.h"
-#include "pages/pv_verdict.h"
+#include "pages/pv/pv_verdict.h"
 
 #include <QAction>
 #include <QComboBox>

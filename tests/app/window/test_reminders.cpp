@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fake_desktop.h"
-#include "pages/due_figures.h"
+#include "pages/parts/due_figures.h"
 #include "services/reminders.h"
 #include "services/settings.h"
 #include "support/fake_clock.h"

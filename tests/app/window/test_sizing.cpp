@@ -3,7 +3,7 @@
 
 #include "charts/line_chart.h"
 #include "models/table_model.h"
-#include "pages/sizing_page.h"
+#include "pages/sizing/sizing_page.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>

@@ -3,8 +3,8 @@
 
 #include "charts/line_chart.h"
 #include "models/unit_runs_model.h"
-#include "pages/unit_fit_view.h"
-#include "pages/unit_page.h"
+#include "pages/unit/unit_fit_view.h"
+#include "pages/unit/unit_page.h"
 
 #include <QAbstractItemModelTester>
 #include <QLabel>

@@ -3,7 +3,7 @@
 
 #include "dialogs/photo_dialog.h"
 #include "formats/sheets/run_sheet.h"
-#include "pages/photo_strip.h"
+#include "pages/run/photo_strip.h"
 #include "support/photo_bytes.h"
 
 #include <QBuffer>

@@ -3,7 +3,7 @@
 
 #include "base/version.h"
 #include "formats/text/safety_words.h"
-#include "pages/message_bar.h"
+#include "window/message_bar.h"
 #include "services/appearance.h"
 #include "style/theme.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window_fixture.h"
 
-#include "pages/message_bar.h"
+#include "window/message_bar.h"
 
 #include <QDragEnterEvent>
 #include <QDropEvent>

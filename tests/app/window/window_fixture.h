@@ -2,7 +2,7 @@
 #pragma once
 
 #include "document/document.h"
-#include "pages/main_window.h"
+#include "window/main_window.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "support/fake_clock.h"

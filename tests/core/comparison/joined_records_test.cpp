@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "between_runs_samples.h"
+#include "core/unit/between_runs_samples.h"
 
 #include "comparison/fair_comparison.h"
 #include "comparison/joined_records.h"

@@ -7,9 +7,9 @@
 // what still stands in the gauge field and all that the window says, which ends the evening.
 #include "core/store/faulty_disk.h"
 #include "document/document.h"
-#include "pages/entry_row.h"
-#include "pages/main_window.h"
-#include "pages/readings_view.h"
+#include "pages/run/entry_row.h"
+#include "window/main_window.h"
+#include "pages/run/readings_view.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "support/fake_clock.h"

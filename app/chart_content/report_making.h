@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "formats/report/report_content.h"
+#include "formats/report/report_sizing.h"
+#include "chart_content/comparison_pictures.h"
+#include "report/report_look.h"
+
+namespace ullage {
+
+/// A report with its drawings, ready for write_report().
+struct MadeReport {
+    Report report;
+    ReportPictures pictures;
+};
+
+/// Report and drawings of one run; see run_report().
+[[nodiscard]] MadeReport make_run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportOptions& options);
+
+/// Report and drawings of a comparison at the common load of `fair`, where it has one; see comparison_report(). `band` is what is expected.
+[[nodiscard]] MadeReport make_comparison_report(const Comparison& comparison, const FairComparison& fair, const std::vector<ReportedRun>& runs,
+                                                const std::vector<UnitAnalysis>& units, const ReportOptions& options,
+                                                const ExpectationBand& band = {});
+
+/// Report and drawings of a sizing; see sizing_report().
+[[nodiscard]] MadeReport make_sizing_report_of(const Sizing& sizing, const ReportOptions& options);
+
+/// Report and drawing of a PV input check; the limits are those of `sheet`. See pv_report().
+[[nodiscard]] MadeReport make_pv_report_of(const PvSheetText& sheet, const ReportOptions& options);
+
+} // namespace ullage

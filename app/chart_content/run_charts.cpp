@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "chart_content/run_charts.h"
+
+#include "measure/load_steps.h"
+#include "models/finding_stretch.h"
+#include "chart_content/thinned_points.h"
+#include "style/words.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <map>
+#include <string_view>
+
+namespace ullage {
+
+namespace {
+
+constexpr double least_difference_pt = 0.1;
+constexpr std::size_t most_drawn = 2000; ///< points of a curve: two for each column of pixels of a wide window
+
+/// Builds one chart of a run; x is hours since the first reading.
+class Builder {
+public:
+    Builder(const RunRecord& record, const RunAnalysis& analysis) : record_(record), analysis_(analysis) {
+        chart.content.x.title = tr("hours since start");
+        chart.content.x.unit = QStringLiteral("h");
+        chart.content.x.minimum = 0.0;
+        shade();
+    }
+
+    [[nodiscard]] double hours(UtcMs time_ms) const { return hours_between(analysis_.energy.start_ms, time_ms); }
+
+    /// A point of `series` that stands for reading `at` of the record, or (no_reading) for the last sample of a log.
+    void add(ChartSeries& series, double x, double y, std::size_t at) {
+        series.points.push_back({x, y});
+        stands_for_.push_back(at);
+    }
+
+    /// Takes over a series whose points have been added; the next one begins. What so many points say is told only for those that are drawn.
+    void finish(ChartSeries series) {
+        const std::vector<std::size_t> drawn = points_to_draw(series.points, most_drawn);
+        const bool has_band = series.band.size() == series.points.size();
+        std::vector<QString>& readings = chart.readings[series.id];
+        for (std::size_t place = 0; place < drawn.size(); ++place) {
+            series.points[place] = series.points[drawn[place]];
+            if (has_band) series.band[place] = series.band[drawn[place]];
+            const std::size_t at = stands_for_[drawn[place]];
+            if (at == no_reading) {
+                series.notes.push_back(tr("last sample of the log"));
+                readings.push_back({});
+                continue;
+            }
+            const Reading& reading = record_.readings[at];
+            series.notes.push_back(text_of(clock_text(reading.values.time_ms, record_.run.time_zone)));
+            readings.push_back(QString::fromStdString(reading.uuid));
+        }
+        series.points.resize(drawn.size());
+        if (has_band) series.band.resize(drawn.size());
+        stands_for_.clear();
+        if (!series.points.empty()) chart.content.series.push_back(std::move(series));
+    }
+
+    RunChart chart;
+
+private:
+    void shade() {
+        std::map<std::string_view, std::optional<double>> ends;
+        for (const Finding& finding : analysis_.gauge.findings)
+            if (names_a_stretch(finding))
+                for (const std::string& uuid : {std::cref(finding.readings.front()), std::cref(finding.readings.back())}) ends[uuid];
+        if (ends.empty()) return;
+        for (const Reading& reading : record_.readings)
+            if (const auto end = ends.find(reading.uuid); end != ends.end()) end->second = hours(reading.values.time_ms);
+        for (const Finding& finding : analysis_.gauge.findings) {
+            if (!names_a_stretch(finding)) continue;
+            const auto from = ends[finding.readings.front()], to = ends[finding.readings.back()];
+            if (from && to) chart.content.regions.push_back({*from, *to, text_of(finding_key(finding.kind)), RegionRole::doubt});
+        }
+    }
+
+    const RunRecord& record_;
+    const RunAnalysis& analysis_;
+    std::vector<std::size_t> stands_for_; ///< of the series at work, point for point
+};
+
+ChartSeries series_of(const char* id, const QString& name, CurveColour colour, Marker marker) {
+    ChartSeries series;
+    series.id = QLatin1String(id);
+    series.name = name;
+    series.colour = colour;
+    series.marker = marker;
+    return series;
+}
+
+ChartSeries delivered_series(Builder& builder, const RunRecord& record, const RunAnalysis& analysis) {
+    const QString name = record.run.kind == RunKind::charge ? tr("energy in") : tr("delivered");
+    ChartSeries series = series_of("delivered", name, CurveColour::delivered, Marker::circle);
+    const EnergyAnalysis& energy = analysis.energy;
+    const double total_wh = energy.track.total_wh();
+    const double gain = total_wh > 0 ? energy.budget.gain_half_width_wh / total_wh : 0.0;
+    for (const RegisterPoint& point : energy.track.points) {
+        const double x = builder.hours(point.time_ms);
+        builder.add(series, x, point.delivered_wh, point.reading);
+        if (gain > 0) series.band.push_back({x, point.delivered_wh * (1 - gain), point.delivered_wh * (1 + gain)});
+    }
+    return series;
+}
+
+ChartSeries gauge_implied_series(Builder& builder, const RunRecord& record, double rated_wh) {
+    ChartSeries series = series_of("gauge_implied", tr("gauge-implied"), CurveColour::gauge_implied, Marker::square);
+    const double sign = record.run.kind == RunKind::charge ? -1 : 1; // a charge raises the gauge
+    std::optional<double> first_percent;
+    for (std::size_t i = 0; i < record.readings.size(); ++i) {
+        const Reading& reading = record.readings[i];
+        if (reading.withdrawn || !reading.values.gauge_percent) continue;
+        if (!first_percent) first_percent = reading.values.gauge_percent;
+        builder.add(series, builder.hours(reading.values.time_ms),
+                    sign * rated_wh * (*first_percent - *reading.values.gauge_percent) / 100.0, i);
+    }
+    return series;
+}
+
+void shade_cut_off(Builder& builder, const RunForecast& forecast) {
+    constexpr double most_times_so_far = 3;
+    const double so_far = builder.hours(*forecast.last_reading_ms);
+    const double from = builder.hours(forecast.cut_off->lower_ms), to = builder.hours(forecast.cut_off->upper_ms);
+    const double end = std::min(to, most_times_so_far * so_far);
+    if (end <= so_far) return;
+    builder.chart.content.x.maximum = end;
+    if (from < end) builder.chart.content.regions.push_back({from, end, tr("cut-off expected"), RegionRole::grey});
+}
+
+/// Whether the two depths are two curves to the eye; under a steady load they are one.
+bool depths_differ(const std::vector<ReferenceDepth>& depths) {
+    return std::ranges::any_of(depths, [](const ReferenceDepth& depth) {
+        return depth.stored_percent && std::abs(depth.stored_percent->value - depth.delivered_percent.value) >= least_difference_pt;
+    });
+}
+
+ChartSeries stored_error_series(Builder& builder, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths) {
+    ChartSeries series = series_of("stored_error", tr("by stored depth"), CurveColour::good, Marker::diamond);
+    for (const ReferenceDepth& depth : depths) {
+        if (!depth.stored_error_pt) continue;
+        builder.add(series, depth.hours, depth.stored_error_pt->value, analysis.energy.points[depth.point].reading);
+        series.band.push_back({depth.hours, depth.stored_error_pt->lower, depth.stored_error_pt->upper});
+    }
+    return series;
+}
+
+ChartSeries noted_power(Builder& builder, const RunRecord& record, std::optional<double> ReadingValues::*power, ChartSeries series) {
+    series.line = CurveLine::none;
+    for (std::size_t i = 0; i < record.readings.size(); ++i) {
+        const Reading& reading = record.readings[i];
+        if (!reading.withdrawn && reading.values.*power)
+            builder.add(series, builder.hours(reading.values.time_ms), *(reading.values.*power), i);
+    }
+    return series;
+}
+
+} // namespace
+
+QString RunChart::readingAt(const QString& series_id, int index) const {
+    const auto found = readings.find(series_id);
+    if (found == readings.end() || index < 0 || index >= static_cast<int>(found->second.size())) return {};
+    return found->second[static_cast<std::size_t>(index)];
+}
+
+std::vector<int> RunChart::pointsOf(const QString& series_id, const std::vector<QString>& wanted) const {
+    std::vector<int> points;
+    const auto found = readings.find(series_id);
+    if (found == readings.end()) return points;
+    for (std::size_t i = 0; i < found->second.size(); ++i)
+        if (std::ranges::find(wanted, found->second[i]) != wanted.end()) points.push_back(static_cast<int>(i));
+    return points;
+}
+
+RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, const RunForecast* forecast) {
+    Builder builder(record, analysis);
+    ChartContent& content = builder.chart.content;
+    content.y.title = tr("energy / Wh");
+    content.y.unit = QStringLiteral("Wh");
+    content.y.include_zero = true;
+    content.description = tr("Gauge-implied and delivered energy against hours since the start");
+    content.empty_text = tr("No energy yet: record the meter's register at the start, then again and again.");
+    const auto rated_wh = record.unit.rated_energy_wh;
+    if (rated_wh) {
+        builder.finish(gauge_implied_series(builder, record, *rated_wh));
+        content.horizontal_lines.push_back({*rated_wh, tr("rated %1").arg(*rated_wh, 0, 'g', 6)});
+    }
+    builder.finish(delivered_series(builder, record, analysis));
+    if (forecast != nullptr && forecast->cut_off && !content.series.empty()) shade_cut_off(builder, *forecast);
+    return builder.chart;
+}
+
+RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths) {
+    Builder builder(record, analysis);
+    ChartContent& content = builder.chart.content;
+    const bool both = depths_differ(depths);
+    content.y.title = both ? tr("gauge error / pt") : tr("gauge error / pt, against %1").arg(text_of(error_basis_text(analysis.gauge.basis)));
+    content.y.unit = QStringLiteral("pt");
+    content.y.include_zero = true;
+    content.description = tr("Gauge error in percentage points against hours since the start");
+    content.empty_text = tr("No gauge error yet: it needs readings of gauge and register, and the unit's rated energy or a "
+                            "drain from full to cut-off.");
+    ChartSeries series = series_of("error", both ? tr("by delivered depth") : tr("gauge error"), CurveColour::error, Marker::triangle);
+    for (const GaugeErrorPoint& point : analysis.gauge.errors) {
+        builder.add(series, point.hours, point.error_pt, analysis.energy.points[point.point].reading);
+        series.band.push_back({point.hours, point.lower_pt, point.upper_pt});
+    }
+    if (!series.points.empty()) content.horizontal_lines.push_back({0.0, {}});
+    builder.finish(std::move(series));
+    if (both) builder.finish(stored_error_series(builder, analysis, depths));
+    return builder.chart;
+}
+
+RunChart load_chart(const RunRecord& record, const RunAnalysis& analysis) {
+    Builder builder(record, analysis);
+    ChartContent& content = builder.chart.content;
+    content.y.title = tr("load / W");
+    content.y.unit = QStringLiteral("W");
+    content.y.include_zero = true;
+    content.description = tr("Mean load between register readings against hours since the start");
+    content.empty_text = tr("No load yet: it follows from two readings of the meter's register.");
+    ChartSeries load = series_of("load", tr("mean load"), CurveColour::delivered, Marker::circle);
+    load.steps = true;
+    const auto steps = load_steps(analysis.energy.track, record.run.end);
+    // A step stands for the reading at its end, where the table shows its load too.
+    for (const LoadStep& step : steps) builder.add(load, builder.hours(step.from_ms), step.mean_w, step.to_reading);
+    if (!steps.empty()) builder.add(load, builder.hours(steps.back().to_ms), steps.back().mean_w, steps.back().to_reading);
+    builder.finish(std::move(load));
+    builder.finish(noted_power(builder, record, &ReadingValues::meter_w,
+                               series_of("meter_w", tr("meter"), CurveColour::good, Marker::diamond)));
+    builder.finish(noted_power(builder, record, &ReadingValues::display_w,
+                               series_of("display_w", tr("unit's display"), CurveColour::vermilion, Marker::triangle)));
+    return builder.chart;
+}
+
+} // namespace ullage

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+#include "document/unit_comparer.h"
+#include "formats/tables/table.h"
+#include "comparison/fair_comparison.h"
+#include "pages/comparison/column_order.h"
+#include "chart_content/comparison_pictures.h"
+
+#include <QWidget>
+
+#include <string>
+#include <vector>
+
+class QButtonGroup;
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QSortFilterProxyModel;
+class QTabWidget;
+class QTableView;
+class QTimer;
+
+namespace ullage {
+
+class BarChart;
+class ComparingBar;
+class ComparisonChoice;
+class LineChart;
+class PageHead;
+class PairsModel;
+class Prompts;
+class TableModel;
+class VesselRow;
+
+/// Units side by side, as tested or at one load: vessels at one height scale, the table with columns of the tester's choice, and as tabs the
+/// bars with error bars, which differences are resolved, and curves of several units in one picture. Follows the document while it is in sight; many
+/// units are compared in threads of their own, with progress.
+class ComparisonPage final : public QWidget {
+    Q_OBJECT
+public:
+    /// `prompts` asks for the file of an export and must outlive the page.
+    ComparisonPage(Document& document, Prompts& prompts, QWidget* parent = nullptr);
+
+    /// Brings the page up to date at once where it is in sight, else when it comes in sight.
+    void refresh();
+    void readOtherLogbooks();
+    /// Compares the units of these logbooks too; each that cannot be read is told by refused().
+    void addLogbooks(const QStringList& paths);
+    /// The same from an earlier session, read when the page comes in sight; nothing is chosen by it.
+    void setOtherLogbooks(const QStringList& paths);
+    /// What the page compares with; its runs may be of other logbooks.
+    [[nodiscard]] UnitComparer& comparer() { return comparer_; }
+    /// Whether what is shown is all there is; while units are still being compared, or stopped, it says so by told().
+    [[nodiscard]] bool isComplete();
+    /// Opens the export dialog.
+    void exportComparison();
+    /// Puts the whole table, in the order shown, on the clipboard and says so by told().
+    void copyTable();
+    [[nodiscard]] CompareRows rows() const;
+    /// Columns chosen and ordered before, as columnsChosen() told them.
+    void setColumns(const QString& choice);
+    /// What is shown now: the units wanted, at one load or as tested, and what is expected of them.
+    [[nodiscard]] const Comparison& comparison() const { return comparison_; }
+    [[nodiscard]] const FairComparison& fair() const { return fair_; }
+    [[nodiscard]] ExpectationBand band() const;
+
+signals:
+    /// Something that the person should be told.
+    void told(const QString& sentence);
+    void refused(const QString& sentence);
+    /// The person has added a logbook or left one out; for setOtherLogbooks().
+    void otherLogbooksChosen(const QStringList& paths);
+    /// The person has chosen or moved columns; the text is for setColumns().
+    void columnsChosen(const QString& choice);
+    /// A row was opened: show that run.
+    void runRequested(const QString& runUuid);
+
+protected:
+    void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void build();
+    void showComparison();
+    void tellChosenLogbooks();
+    void openRow(int row);
+    QWidget* buildHead();
+    QWidget* buildVessels();
+    void buildTable();
+    /// The table with rows and columns in the order shown, hidden columns too; `chosen_only` the selected rows, where there are any.
+    [[nodiscard]] Table shownTable(bool chosen_only) const;
+    QTabWidget* buildTabs();
+    QWidget* buildPairs();
+    void showTable();
+    void fitColumns();
+    void fitWideColumns();
+    void fitPairs();
+    void showPairs();
+    [[nodiscard]] PairFigure pairFigure() const;
+    void showPictures();
+    void showWords();
+    void chooseColumns(const QPoint& place); ///< the menu of the table's heads
+    void arrangeColumns();
+    void columnMoved();
+    [[nodiscard]] std::vector<std::string> columnsInOrder() const;
+    [[nodiscard]] bool isColumnHidden(const std::string& key) const;
+
+    Document& document_;
+    Prompts& prompts_;
+    UnitComparer comparer_;
+    QStringList other_logbooks_; ///< to be read when the page comes in sight
+    bool stale_ = true;          ///< something has changed while the page was out of sight
+    bool complete_ = true;       ///< every unit is compared
+    bool stopped_ = false;       ///< the person has stopped the comparing
+    Comparison comparison_;      ///< what is wanted of all
+    FairComparison fair_;
+    std::vector<std::size_t> paired_; ///< rows that are held against each other
+    ColumnChoice columns_chosen_;
+    bool arranging_ = false; ///< columns are moved by the program
+    ComparisonChoice* choice_;
+    ComparingBar* comparing_bar_;
+    TableModel* model_;
+    PairsModel* pairs_model_;
+    QSortFilterProxyModel* sorted_;
+    PageHead* head_ = nullptr;
+    QLabel *about_label_, *remarks_label_, *pairs_label_;
+    QButtonGroup* rows_group_;
+    QPushButton *copy_button_, *export_button_;
+    VesselRow* vessels_;
+    QTableView* table_;
+    BarChart* bars_;
+    QTableView* pairs_;
+    QComboBox* figure_combo_; ///< the figure in which units are held against each other
+    LineChart *errors_, *fractions_;
+    QTimer* refresh_timer_;
+};
+
+} // namespace ullage

@@ -1,0 +1,223 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How the comparison page is laid out.
+#include "pages/comparison/comparison_page.h"
+
+#include "charts/bar_chart.h"
+#include "charts/line_chart.h"
+#include "charts/vessel_row.h"
+#include "formats/text/quantity_title.h"
+#include "models/pairs_model.h"
+#include "models/table_model.h"
+#include "pages/comparison/comparing_bar.h"
+#include "pages/comparison/comparison_choice.h"
+#include "pages/comparison/other_logbooks_line.h"
+#include "pages/parts/page_head.h"
+#include "pages/parts/page_parts.h"
+#include "pages/parts/vessel_key.h"
+#include "style/roles.h"
+#include "style/spacing.h"
+
+#include <QButtonGroup>
+#include <QComboBox>
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QSplitter>
+#include <QTabWidget>
+#include <QTableView>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+constexpr int key_width_px = 300;
+constexpr int least_table_lines = 8; ///< of text: the heads, two units and the scroll bar
+constexpr int least_levels_lines = 30; ///< of text: vessels, table and pictures; a page with less room scrolls
+constexpr int many_rows = 200;            ///< from which on what is typed may settle before the page follows
+constexpr int settle_ms = 250;
+
+/// Remarks and key: never less high than their lines, which a scroll area would not ask for.
+class WordsColumn final : public QWidget {
+public:
+    using QWidget::QWidget;
+    [[nodiscard]] QSize minimumSizeHint() const override { return {key_width_px, layout()->totalHeightForWidth(key_width_px)}; }
+};
+
+} // namespace
+
+void ComparisonPage::build() {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
+    column->setSpacing(spacing::grid_px + 2);
+    column->addWidget(buildHead());
+    // With large text the line is wider than a small screen: it scrolls rather than hold the window wide.
+    QScrollArea* choice_area = scrolling(*choice_, this);
+    choice_area->setObjectName(QStringLiteral("choiceArea"));
+    choice_area->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    choice_area->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    connect(choice_area->horizontalScrollBar(), &QScrollBar::rangeChanged, choice_area, [this, choice_area](int, int most) {
+        choice_area->setMinimumHeight(choice_->sizeHint().height() + (most > 0 ? choice_area->horizontalScrollBar()->sizeHint().height() : 0));
+    });
+    column->addWidget(choice_area);
+    // While a filter is being typed, very many rows need not follow each letter.
+    refresh_timer_->setSingleShot(true);
+    connect(refresh_timer_, &QTimer::timeout, this, &ComparisonPage::refresh);
+    connect(choice_, &ComparisonChoice::changed, this, [this] {
+        stale_ = true;
+        if (model_->rowCount() > many_rows) refresh_timer_->start(settle_ms);
+        else refresh();
+    });
+    auto* others = new OtherLogbooksLine(comparer_, this);
+    connect(others, &OtherLogbooksLine::removeAsked, this, [this](const QString& path) {
+        comparer_.removeLogbook(path);
+        tellChosenLogbooks();
+    });
+    column->addWidget(others);
+    column->addWidget(comparing_bar_);
+    buildTable();
+    auto* levels = new QSplitter(Qt::Vertical, this);
+    levels->setObjectName(QStringLiteral("comparisonSplitter"));
+    levels->setChildrenCollapsible(false);
+    levels->addWidget(buildVessels());
+    QFrame* table_panel = new_panel(levels);
+    auto* table_column = new QVBoxLayout(table_panel);
+    table_column->setContentsMargins(1, 1, 1, 1);
+    table_column->addWidget(table_);
+    levels->addWidget(table_panel);
+    levels->addWidget(buildTabs());
+    levels->setStretchFactor(0, 4);
+    levels->setStretchFactor(1, 3);
+    levels->setStretchFactor(2, 3);
+    keep_lines(*table_, least_table_lines);
+    keep_lines(*levels, least_levels_lines);
+    column->addWidget(scrolling(*levels, this), 1);
+}
+
+QWidget* ComparisonPage::buildHead() {
+    auto* words = new QWidget(this);
+    auto* words_line = new QHBoxLayout(words);
+    words_line->setContentsMargins(0, 0, 0, 0);
+    words_line->setSpacing(spacing::grid_px);
+    auto* title = new QLabel(tr("Comparison"), words);
+    set_text_style(*title, Tone::ink, TextSize::title);
+    set_text_style(*about_label_, Tone::soft);
+    about_label_->setObjectName(QStringLiteral("comparisonAboutLabel"));
+    words_line->addWidget(title);
+    words_line->addWidget(about_label_, 1);
+    auto* buttons = new QWidget(this);
+    auto* line = new QHBoxLayout(buttons);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->setSpacing(spacing::grid_px);
+    auto* rows_label = new QLabel(tr("rows"), buttons);
+    set_text_style(*rows_label, Tone::soft);
+    line->addWidget(rows_label);
+    const std::pair<CompareRows, QString> choices[] = {{CompareRows::one_per_unit, tr("one for each unit")},
+                                                       {CompareRows::every_drain, tr("every drain")}};
+    for (const auto& [rows, name] : choices) {
+        auto* button = new QPushButton(name, buttons);
+        button->setCheckable(true);
+        button->setObjectName(rows == CompareRows::one_per_unit ? QStringLiteral("onePerUnitButton") : QStringLiteral("everyDrainButton"));
+        rows_group_->addButton(button, static_cast<int>(rows));
+        line->addWidget(button);
+    }
+    rows_group_->button(static_cast<int>(CompareRows::one_per_unit))->setChecked(true);
+    connect(rows_group_, &QButtonGroup::idClicked, this, &ComparisonPage::refresh);
+    copy_button_->setObjectName(QStringLiteral("copyTableButton"));
+    copy_button_->setToolTip(tr("The table with every column, for a spreadsheet"));
+    connect(copy_button_, &QPushButton::clicked, this, &ComparisonPage::copyTable);
+    line->addWidget(copy_button_);
+    export_button_->setObjectName(QStringLiteral("exportButton"));
+    make_primary(*export_button_);
+    connect(export_button_, &QPushButton::clicked, this, &ComparisonPage::exportComparison);
+    line->addWidget(export_button_);
+    head_ = new PageHead(words, buttons, this);
+    return head_;
+}
+
+QWidget* ComparisonPage::buildVessels() {
+    QFrame* frame = new_panel(this);
+    auto* line = new QHBoxLayout(frame);
+    line->setContentsMargins(spacing::grid_px, spacing::grid_px, spacing::page_margin_px, spacing::grid_px);
+    line->setSpacing(spacing::page_margin_px);
+    vessels_->setObjectName(QStringLiteral("vesselsWidget"));
+    line->addWidget(scrolling(*vessels_, frame), 1);
+    auto* rule = new QFrame(frame);
+    make_rule(*rule, true);
+    line->addWidget(rule);
+    // What is remarked on the units comes first; the key below it is soon known by heart and may be scrolled to.
+    auto* words = new WordsColumn(frame);
+    auto* side = new QVBoxLayout(words);
+    side->setContentsMargins(0, 0, 0, 0);
+    remarks_label_->setObjectName(QStringLiteral("comparisonRemarksLabel"));
+    remarks_label_->setWordWrap(true);
+    remarks_label_->setTextFormat(Qt::PlainText);
+    remarks_label_->setFixedWidth(key_width_px);
+    set_text_style(*remarks_label_, Tone::soft, TextSize::caption);
+    side->addWidget(remarks_label_);
+    side->addSpacing(spacing::grid_px);
+    auto* key = new VesselKey(words);
+    key->setFixedWidth(key_width_px);
+    side->addWidget(key);
+    side->addStretch();
+    QScrollArea* side_scroll = scrolling(*words, frame);
+    side_scroll->setObjectName(QStringLiteral("vesselWordsArea"));
+    side_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    side_scroll->setFixedWidth(key_width_px + 2 * spacing::page_margin_px);
+    line->addWidget(side_scroll);
+    return frame;
+}
+
+QTabWidget* ComparisonPage::buildTabs() {
+    auto* tabs = new QTabWidget(this);
+    tabs->setObjectName(QStringLiteral("comparisonTabs"));
+    tabs->setAccessibleName(tr("Pictures of the comparison"));
+    tabs->addTab(scrolling(*bars_, tabs), tr("Usable fraction"));
+    tabs->addTab(buildPairs(), tr("Differences"));
+    fractions_->setObjectName(QStringLiteral("fractionsChart"));
+    tabs->addTab(fractions_, tr("Against load"));
+    errors_->setObjectName(QStringLiteral("errorsChart"));
+    tabs->addTab(errors_, tr("Gauge errors"));
+    return tabs;
+}
+
+QWidget* ComparisonPage::buildPairs() {
+    auto* part = new QWidget(this);
+    auto* column = new QVBoxLayout(part);
+    column->setContentsMargins(spacing::grid_px, spacing::half_px, 0, 0);
+    column->setSpacing(spacing::half_px);
+    auto* line = new QHBoxLayout;
+    auto* label = new QLabel(tr("how far the row's unit exceeds the column's in"), part);
+    set_text_style(*label, Tone::soft);
+    figure_combo_->setObjectName(QStringLiteral("pairFigureCombo"));
+    figure_combo_->setAccessibleName(tr("Figure in which units are held against each other"));
+    for (const PairFigure figure : all_pair_figures)
+        figure_combo_->addItem(QString::fromStdString(quantity_title(pair_figure_key(figure))), static_cast<int>(figure));
+    connect(figure_combo_, &QComboBox::currentIndexChanged, this, &ComparisonPage::showPairs);
+    label->setBuddy(figure_combo_);
+    line->addWidget(label);
+    line->addWidget(figure_combo_);
+    pairs_label_->setObjectName(QStringLiteral("pairsLabel"));
+    pairs_label_->setWordWrap(true);
+    set_text_style(*pairs_label_, Tone::soft, TextSize::caption);
+    line->addSpacing(spacing::page_margin_px);
+    line->addWidget(pairs_label_, 1);
+    column->addLayout(line);
+    pairs_->setObjectName(QStringLiteral("pairsView"));
+    pairs_->setAccessibleName(tr("Differences between units"));
+    pairs_->setModel(pairs_model_);
+    make_table(*pairs_);
+    pairs_->setSelectionBehavior(QAbstractItemView::SelectItems);
+    pairs_->verticalHeader()->show();
+    column->addWidget(pairs_, 1);
+    return part;
+}
+
+} // namespace ullage

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/parts/usable_view.h"
+
+#include "style/roles.h"
+#include "style/words.h"
+
+#include <QEvent>
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace ullage {
+
+UsableView::UsableView(QWidget* parent)
+    : QWidget(parent), kind_label_(new QLabel(this)), value_label_(new QLabel(this)), reason_label_(new QLabel(this)) {
+    setObjectName(QStringLiteral("usableWidget"));
+    kind_label_->setObjectName(QStringLiteral("usableKindLabel"));
+    value_label_->setObjectName(QStringLiteral("usableFractionLabel"));
+    reason_label_->setObjectName(QStringLiteral("usableReasonLabel"));
+    reason_label_->setWordWrap(true);
+    reason_label_->setTextFormat(Qt::PlainText);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    column->addWidget(kind_label_);
+    column->addWidget(value_label_);
+    column->addWidget(reason_label_);
+    column->addStretch();
+    applyFonts();
+}
+
+void UsableView::applyFonts() {
+    set_text_style(*kind_label_, Tone::soft, TextSize::body);
+    set_text_style(*value_label_, Tone::ink, TextSize::figure);
+    QFont large = text_font(TextSize::figure);
+    if (large.pointSizeF() > 0) large.setPointSizeF(large.pointSizeF() * 1.2);
+    value_label_->setFont(large);
+    set_text_style(*reason_label_, Tone::soft, TextSize::caption);
+}
+
+void UsableView::setFraction(const Quantity& fraction) {
+    const bool known = fraction.kind != Kind::not_known;
+    const std::string_view kind = kind_text(fraction.kind);
+    // "at least" stands in the value itself.
+    const bool name_kind = known && fraction.kind != Kind::at_least;
+    kind_label_->setText(name_kind ? tr("usable fraction, %1").arg(QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())))
+                                   : tr("usable fraction"));
+    value_label_->setText(QString::fromStdString(quantity_text(fraction, 2)));
+    reason_label_->setText(text_of(fraction.reason));
+    reason_label_->setVisible(!fraction.reason.empty());
+    setToolTip({});
+    setAccessibleName(kind_label_->text() + QStringLiteral(": ") + value_label_->text());
+}
+
+void UsableView::setTested(const QString& what, const QString& outcome, const QString& sentence, const QString& details) {
+    kind_label_->setText(what);
+    value_label_->setText(outcome);
+    reason_label_->setText(sentence);
+    reason_label_->setVisible(!sentence.isEmpty());
+    setToolTip(details);
+    setAccessibleName(what + QStringLiteral(": ") + outcome);
+}
+
+void UsableView::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange) applyFonts();
+}
+
+} // namespace ullage

@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/run/entry_row.h"
+
+#include "measure/entry_doubts.h"
+#include "pages/parts/page_parts.h"
+#include "pages/run/photo_intake.h"
+#include "pages/run/waiting_photos.h"
+#include "style/roles.h"
+#include "style/words.h"
+
+#include <QAccessible>
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QDragEnterEvent>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMimeData>
+#include <QPushButton>
+#include <QScopedValueRollback>
+#include <QToolButton>
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+constexpr int draft_delay_ms = 300;
+
+/// Whether pasting here means a photo. A field takes text where there is any, but a copied file also offers its name as text.
+bool paste_means_photo() {
+    const QMimeData* held = QApplication::clipboard()->mimeData();
+    if (held == nullptr) return false;
+    return holds_picture_files(*held) || (!held->hasText() && holds_pictures(*held));
+}
+
+} // namespace
+
+EntryRow::EntryRow(Document& document, QWidget* parent)
+    : QWidget(parent), document_(document), mark_combo_(new QComboBox(this)), more_button_(new QToolButton(this)),
+      record_button_(new QPushButton(tr("Record"), this)), extras_(new QWidget(this)), message_label_(new QLabel(this)),
+      question_bar_(new QuestionBar(this)), photos_(new WaitingPhotos(document, this)) {
+    setObjectName(QStringLiteral("entryRow"));
+    buildFields();
+    buildRows();
+    orderTabs();
+    draft_timer_.setSingleShot(true);
+    draft_timer_.setInterval(draft_delay_ms);
+    connect(&draft_timer_, &QTimer::timeout, this, &EntryRow::keepDraft);
+    minute_timer_.setSingleShot(true);
+    connect(&minute_timer_, &QTimer::timeout, this, &EntryRow::showNow);
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget* before, QWidget* after) {
+        if (before != nullptr && isAncestorOf(before) && (after == nullptr || !isAncestorOf(after))) keepDraft();
+    });
+    setRun({});
+}
+
+void EntryRow::hideEvent(QHideEvent* event) {
+    keepDraft();
+    QWidget::hideEvent(event);
+}
+
+bool EntryRow::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::DragEnter && holds_pictures(*static_cast<QDragEnterEvent*>(event)->mimeData())) {
+        // A field would take the file's name as text; unanswered, the drag goes on to the page.
+        event->ignore();
+        return true;
+    }
+    if (event->type() == QEvent::KeyPress) {
+        if (static_cast<QKeyEvent*>(event)->matches(QKeySequence::Paste) && paste_means_photo()) {
+            emit photoPasteAsked();
+            return true;
+        }
+        switch (static_cast<QKeyEvent*>(event)->key()) {
+        case Qt::Key_Return:
+        case Qt::Key_Enter: record(); return true;
+        case Qt::Key_Escape: clear(); return true;
+        default: break;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void EntryRow::setRun(const QString& runUuid) {
+    keepDraft();
+    run_uuid_ = runUuid;
+    const bool known = document_.run(runUuid.toStdString()) != nullptr;
+    setEnabled(known);
+    questioned_.reset();
+    question_bar_->drop();
+    showMessage({});
+    photos_->setRun(runUuid);
+    setTexts(known ? EntryTexts::from_draft(document_.draft(runUuid.toStdString())) : EntryTexts());
+    showNow();
+}
+
+EntryTexts EntryRow::texts() const {
+    EntryTexts texts{time_edit_->text(),    gauge_edit_->text(),   register_edit_->text(), watts_edit_->text(),
+                     display_edit_->text(), remark_edit_->text(), {}};
+    if (const QVariant mark = mark_combo_->currentData(); mark.isValid()) texts.mark = static_cast<MarkKind>(mark.toInt());
+    return texts;
+}
+
+void EntryRow::setTexts(const EntryTexts& texts) {
+    const QScopedValueRollback filling(filling_, true);
+    time_edit_->setText(texts.time);
+    gauge_edit_->setText(texts.gauge);
+    register_edit_->setText(texts.register_value);
+    watts_edit_->setText(texts.watts);
+    display_edit_->setText(texts.display_watts);
+    remark_edit_->setText(texts.remark);
+    mark_combo_->setCurrentIndex(texts.mark ? std::max(0, mark_combo_->findData(static_cast<int>(*texts.mark))) : 0);
+    setUnfolded(texts.mark.has_value() || !texts.display_watts.isEmpty());
+}
+
+QString EntryRow::message() const { return message_label_->isHidden() ? QString() : message_label_->text(); }
+
+void EntryRow::takeTime(const QString& text) {
+    time_edit_->selectAll();
+    time_edit_->insert(text); // so that Ctrl+Z in the field brings back what stood there
+    time_edit_->setFocus(Qt::OtherFocusReason);
+}
+
+void EntryRow::edited() {
+    photos_->setTimeText(time_edit_->text());
+    if (filling_) return;
+    questioned_.reset();
+    question_bar_->drop();
+    showMessage({});
+    draft_timer_.start();
+}
+
+void EntryRow::showMessage(const QString& message, QWidget* field) {
+    for (const EntryField each : {EntryField::time, EntryField::gauge, EntryField::register_value, EntryField::watts,
+                                  EntryField::display_watts, EntryField::mark, EntryField::remark})
+        set_wrong(*widgetOf(each), widgetOf(each) == field && !message.isEmpty());
+    message_label_->setText(message);
+    message_label_->setVisible(!message.isEmpty());
+    if (message.isEmpty()) return;
+    message_label_->setAccessibleName(message);
+    QAccessibleEvent alert(message_label_, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
+    if (field != nullptr) field->setFocus(Qt::OtherFocusReason);
+}
+
+QWidget* EntryRow::widgetOf(EntryField field) const {
+    switch (field) {
+    case EntryField::time: return time_edit_;
+    case EntryField::gauge: return gauge_edit_;
+    case EntryField::register_value: return register_edit_;
+    case EntryField::watts: return watts_edit_;
+    case EntryField::display_watts: return display_edit_;
+    case EntryField::mark: return mark_combo_;
+    case EntryField::remark: return remark_edit_;
+    }
+    return gauge_edit_;
+}
+
+void EntryRow::record() {
+    const RunRecord* run = document_.run(run_uuid_.toStdString());
+    if (run == nullptr) {
+        showMessage(tr("This run is no longer in the open logbook; what you typed stands here until you choose another run."));
+        return;
+    }
+    const UtcMs now_ms = document_.clock().now_ms();
+    const EntryReading entry = read_entry(texts(), now_ms, run->run.time_zone);
+    if (!entry.values) {
+        showMessage(entry.message, widgetOf(entry.field));
+        return;
+    }
+    showMessage({});
+    const auto doubts = entry_doubts(*run, *entry.values, now_ms);
+    if (doubts.empty()) {
+        write(*entry.values);
+        return;
+    }
+    QStringList sentences;
+    for (const Doubt& doubt : doubts) sentences << text_of(doubt.sentence);
+    QString question = sentences.join(QStringLiteral("; "));
+    question[0] = question[0].toUpper();
+    questioned_ = entry.values;
+    const bool fell = std::ranges::any_of(doubts, [](const Doubt& d) { return d.kind == DoubtKind::register_fell; });
+    question_bar_->ask(question + tr(". Is that right?"), fell && !texts().mark);
+    keepDraft();
+}
+
+void EntryRow::answer(QuestionBar::Answer answer) {
+    if (!questioned_) return;
+    ReadingValues values = *questioned_;
+    questioned_.reset();
+    switch (answer) {
+    case QuestionBar::Answer::correct: focusGauge(); return;
+    case QuestionBar::Answer::zeroed: values.mark = MarkKind::meter_zeroed; break;
+    case QuestionBar::Answer::swapped: values.mark = MarkKind::meter_swapped; break;
+    case QuestionBar::Answer::keep: break;
+    }
+    write(values);
+}
+
+void EntryRow::write(const ReadingValues& values) {
+    const auto noted = document_.record(run_uuid_.toStdString(), values, photos_->uuids());
+    if (!noted) {
+        showMessage(tr("Not recorded. %1").arg(text_of(noted.error().sentence())));
+        focusGauge();
+        return;
+    }
+    clear();
+    emit recorded(QString::fromStdString(noted.value().uuid));
+}
+
+void EntryRow::clear() {
+    questioned_.reset();
+    question_bar_->drop();
+    showMessage({});
+    setTexts({});
+    keepDraft();
+    showNow();
+    focusGauge();
+}
+
+void EntryRow::keepDraft() {
+    draft_timer_.stop();
+    if (run_uuid_.isEmpty() || document_.run(run_uuid_.toStdString()) == nullptr) return;
+    const QString draft = texts().draft();
+    if (draft == document_.draft(run_uuid_.toStdString())) return;
+    if (const auto kept = document_.keepDraft(run_uuid_.toStdString(), draft); !kept && message().isEmpty())
+        showMessage(tr("What is typed here is not on the disk. %1").arg(text_of(kept.error().sentence())));
+}
+
+void EntryRow::showNow() {
+    const RunRecord* run = document_.run(run_uuid_.toStdString());
+    const UtcMs now_ms = document_.clock().now_ms();
+    time_edit_->setPlaceholderText(
+        run == nullptr ? QString() : QString::fromStdString(clock_text(now_ms, run->run.time_zone)));
+    minute_timer_.start(ms_to_next_minute(now_ms));
+}
+
+void EntryRow::focusGauge() {
+    gauge_edit_->setFocus(Qt::OtherFocusReason);
+    gauge_edit_->selectAll();
+}
+
+void EntryRow::recordMark(MarkKind mark) {
+    auto marked = texts();
+    marked.mark = mark;
+    setTexts(marked);
+    edited();
+    record();
+}
+
+void EntryRow::askMark() {
+    setUnfolded(true);
+    mark_combo_->setFocus(Qt::OtherFocusReason);
+    mark_combo_->showPopup();
+}
+
+} // namespace ullage

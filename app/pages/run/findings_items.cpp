@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/run/findings_items.h"
+
+#include "formats/text/quantity_title.h"
+#include "measure/mend_acceptance.h"
+#include "style/words.h"
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+/// With a capital at the beginning and a full stop at the end.
+QString sentence(QString text) {
+    if (text.isEmpty()) return text;
+    text[0] = text[0].toUpper();
+    if (!text.endsWith(QLatin1Char('.'))) text += QLatin1Char('.');
+    return text;
+}
+
+FindingItem::Sort sort_of(Weight weight) {
+    switch (weight) {
+    case Weight::fault: return FindingItem::Sort::fault;
+    case Weight::doubt: return FindingItem::Sort::doubt;
+    case Weight::note: return FindingItem::Sort::note;
+    }
+    return FindingItem::Sort::note;
+}
+
+QString mend_name(MendKind kind) {
+    const std::string_view text = mend_text(kind);
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+void add_unknown(std::vector<FindingItem>& items, const QString& name, const Quantity& quantity) {
+    if (quantity.kind != Kind::not_known || quantity.reason.empty()) return;
+    items.push_back({FindingItem::Sort::not_known, sentence(name + QStringLiteral(": ") + text_of(quantity.reason)), {}, {}});
+}
+
+/// A sentence of the core, unless an item says it already.
+void add_said(std::vector<FindingItem>& items, const std::string& text, bool known) {
+    const QString said = sentence(text_of(text));
+    const auto same = [&said](const FindingItem& item) { return item.sentence == said; };
+    if (said.isEmpty() || std::any_of(items.begin(), items.end(), same)) return;
+    items.push_back({known ? FindingItem::Sort::note : FindingItem::Sort::not_known, said, {}, {}});
+}
+
+/// Whether a straight gauge explains the readings; slope and Wh per gauge point stand below as its evidence.
+void add_line_test(std::vector<FindingItem>& items, const RunAnalysis& analysis) {
+    QStringList evidence;
+    for (const char* key : {"line_slope", "wh_per_gauge_point"}) {
+        const auto quantity = std::ranges::find(analysis.quantities, key, &Quantity::key);
+        if (quantity == analysis.quantities.end() || !quantity->value) continue;
+        const QString text = text_of(quantity_text(*quantity, quantity_decimals(key)));
+        evidence << (quantity->key == "line_slope" ? tr("slope %1, delivered per gauge-implied energy").arg(text)
+                                                   : tr("%1 %2").arg(text, text_of(quantity->reason)));
+    }
+    items.push_back({FindingItem::Sort::note, sentence(text_of(analysis.gauge.line->sentence)), evidence.join(QStringLiteral("; ")), {}});
+}
+
+} // namespace
+
+QString finding_word(FindingItem::Sort sort) {
+    switch (sort) {
+    case FindingItem::Sort::fault: return tr("fault");
+    case FindingItem::Sort::doubt: return tr("doubt");
+    case FindingItem::Sort::note: return tr("note");
+    case FindingItem::Sort::assumed: return tr("assumed");
+    case FindingItem::Sort::not_known: return tr("not known");
+    }
+    return {};
+}
+
+std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::optional<LossSplit>& split, RunKind kind) {
+    std::vector<FindingItem> items;
+    for (const Finding& finding : analysis.gauge.findings) {
+        QStringList readings;
+        for (const std::string& uuid : finding.readings) readings << text_of(uuid);
+        items.push_back({sort_of(finding.weight), sentence(text_of(finding.sentence)), text_of(finding.evidence), readings});
+    }
+    const bool drains = kind == RunKind::drain || kind == RunKind::no_load_drain;
+    if (drains && analysis.gauge.findings.empty() && !analysis.energy.points.empty() && !analysis.gauge.verdict.empty())
+        items.push_back({FindingItem::Sort::note, sentence(tr("Gauge: %1").arg(text_of(analysis.gauge.verdict))), {}, {}});
+    if (!analysis.energy.log_sentence.empty()) items.push_back({FindingItem::Sort::note, text_of(analysis.energy.log_sentence), {}, {}});
+    for (const Mend& mend : analysis.energy.track.mends) {
+        FindingItem item{FindingItem::Sort::assumed, sentence(QStringLiteral("%1: %2").arg(mend_name(mend.kind), text_of(mend.reason))),
+                         {}, {text_of(mend.reading_uuid)}};
+        item.acceptable = can_be_accepted(mend.kind);
+        if (mend.missing_wh) item.evidence = tr("about %1 Wh may be missing").arg(*mend.missing_wh, 0, 'f', 0);
+        items.push_back(std::move(item));
+    }
+    // Before the first reading nothing is known, and saying so in four lines helps nobody.
+    if (analysis.energy.points.empty() && analysis.energy.track.points.empty()) return items;
+    add_unknown(items, tr("Delivered energy"), analysis.energy.delivered_wh);
+    if (!drains) {
+        const std::string_view name = run_kind_text(kind);
+        items.push_back({FindingItem::Sort::not_known,
+                         tr("Usable fraction, the gauge's errors and losses: a %1 run does not tell them; make a drain.")
+                             .arg(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()))),
+                         {}, {}});
+        return items;
+    }
+    add_unknown(items, tr("Usable fraction"), analysis.energy.usable_fraction);
+    add_unknown(items, tr("Wh per gauge point"), analysis.energy.wh_per_gauge_point);
+    if (!analysis.gauge.line && !analysis.gauge.line_reason.empty())
+        items.push_back({FindingItem::Sort::not_known,
+                         sentence(tr("Whether a straight gauge fits: %1").arg(text_of(analysis.gauge.line_reason))), {}, {}});
+    if (analysis.gauge.line) add_line_test(items, analysis);
+    if (split) add_said(items, split->sentence, split->rest_wh.kind != Kind::not_known);
+    add_said(items, analysis.gauge.losses.sentence, analysis.gauge.losses.known());
+    add_said(items, analysis.gauge.feasibility.sentence, analysis.gauge.feasibility.least_error_pt.kind != Kind::not_known);
+    return items;
+}
+
+} // namespace ullage

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/run/findings_view.h"
+
+#include "pages/run/finding_tag.h"
+#include "style/roles.h"
+#include "style/spacing.h"
+#include "style/theme.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QPushButton>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace ullage {
+
+FindingRow::FindingRow(const FindingItem& item, QWidget* parent)
+    : QFrame(parent), item_(item), sentence_label_(new QLabel(this)), evidence_label_(new QLabel(this)) {
+    setObjectName(QStringLiteral("findingRow"));
+    setAccessibleName(finding_word(item.sort) + QStringLiteral(": ") + item.sentence);
+    setAccessibleDescription(item.evidence);
+    if (!item.readings.isEmpty()) {
+        setFocusPolicy(Qt::StrongFocus);
+        setCursor(Qt::PointingHandCursor);
+        setToolTip(tr("Select its readings in table and chart"));
+    }
+    auto* line = new QHBoxLayout(this);
+    line->setContentsMargins(spacing::half_px, 2, spacing::half_px, 2);
+    line->setSpacing(spacing::grid_px + 2);
+    line->addWidget(new FindingTag(item.sort, this), 0, Qt::AlignTop);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(0);
+    for (QLabel* label : {sentence_label_, evidence_label_}) {
+        label->setTextFormat(Qt::PlainText);
+        label->setWordWrap(true);
+        words->addWidget(label);
+    }
+    sentence_label_->setText(item.sentence);
+    evidence_label_->setText(item.evidence);
+    evidence_label_->setVisible(!item.evidence.isEmpty());
+    line->addLayout(words, 1);
+    if (item.acceptable) {
+        auto* accept = new QPushButton(tr("Accept"), this);
+        accept->setObjectName(QStringLiteral("acceptButton"));
+        accept->setAccessibleName(tr("Accept: %1").arg(item.sentence));
+        accept->setToolTip(tr("Write this into the reading, with its reason in the history; undo brings the old value back"));
+        make_quiet(*accept);
+        connect(accept, &QPushButton::clicked, this, &FindingRow::accepted);
+        line->addWidget(accept, 0, Qt::AlignTop);
+    }
+    applyFonts();
+}
+
+void FindingRow::applyFonts() {
+    set_text_style(*sentence_label_, Tone::ink, TextSize::body);
+    set_text_style(*evidence_label_, Tone::soft, TextSize::small);
+}
+
+void FindingRow::changeEvent(QEvent* event) {
+    QFrame::changeEvent(event);
+    if (event->type() == QEvent::StyleChange) applyFonts();
+}
+
+void FindingRow::setSelected(bool selected) {
+    selected_ = selected;
+    update();
+}
+
+void FindingRow::mouseReleaseEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton && rect().contains(event->position().toPoint())) emit activated();
+}
+
+void FindingRow::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_Space:
+    case Qt::Key_Return:
+    case Qt::Key_Enter: emit activated(); return;
+    default: QFrame::keyPressEvent(event);
+    }
+}
+
+void FindingRow::paintEvent(QPaintEvent*) {
+    if (!selected_ && !hasFocus()) return;
+    const Palette& palette = current_palette();
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(hasFocus() ? QPen(palette.accent) : QPen(Qt::NoPen));
+    painter.setBrush(selected_ ? palette.selection : QColor(Qt::transparent));
+    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), spacing::small_radius_px, spacing::small_radius_px);
+}
+
+FindingsView::FindingsView(QWidget* parent) : QScrollArea(parent) {
+    setObjectName(QStringLiteral("findingsView"));
+    setAccessibleName(tr("Findings"));
+    setWidgetResizable(true);
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    viewport()->setAutoFillBackground(false);
+    setFocusPolicy(Qt::NoFocus);
+    rebuild();
+}
+
+void FindingsView::setItems(const std::vector<FindingItem>& items, const QString& empty_text) {
+    if (items == items_ && empty_text == empty_text_) return;
+    items_ = items;
+    empty_text_ = empty_text;
+    rebuild();
+}
+
+void FindingsView::rebuild() {
+    rows_.clear();
+    auto* content = new QWidget;
+    content->setAutoFillBackground(false);
+    auto* column = new QVBoxLayout(content);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    for (const FindingItem& item : items_) {
+        auto* row = new FindingRow(item, content);
+        connect(row, &FindingRow::activated, this, [this, row] { select(row); });
+        connect(row, &FindingRow::accepted, this, [this, row] {
+            // The list is rebuilt by what follows: the row must not be in use then.
+            const QString reading = row->item().readings.value(0);
+            QTimer::singleShot(0, this, [this, reading] { emit assumptionAccepted(reading); });
+        });
+        column->addWidget(row);
+        rows_.push_back(row);
+    }
+    if (items_.empty() && !empty_text_.isEmpty()) {
+        auto* nothing = new QLabel(empty_text_, content);
+        nothing->setWordWrap(true);
+        set_text_style(*nothing, Tone::soft, TextSize::body);
+        column->addWidget(nothing);
+    }
+    column->addStretch();
+    setWidget(content);
+    content->setAutoFillBackground(false);
+}
+
+void FindingsView::clearSelection() {
+    for (FindingRow* row : rows_) row->setSelected(false);
+}
+
+void FindingsView::select(FindingRow* chosen) {
+    for (FindingRow* row : rows_) row->setSelected(row == chosen && !row->item().readings.isEmpty());
+    if (!chosen->item().readings.isEmpty()) emit readingsSelected(chosen->item().readings);
+}
+
+void FindingsView::keyPressEvent(QKeyEvent* event) {
+    const int step = event->key() == Qt::Key_Down ? 1 : event->key() == Qt::Key_Up ? -1 : 0;
+    const auto at = std::ranges::find_if(rows_, [](const FindingRow* row) { return row->hasFocus(); });
+    if (step == 0 || at == rows_.end()) {
+        QScrollArea::keyPressEvent(event);
+        return;
+    }
+    for (auto next = static_cast<int>(at - rows_.begin()) + step; next >= 0 && next < static_cast<int>(rows_.size()); next += step) {
+        FindingRow* row = rows_[static_cast<std::size_t>(next)];
+        if (row->focusPolicy() == Qt::NoFocus) continue;
+        row->setFocus(Qt::TabFocusReason);
+        ensureWidgetVisible(row);
+        return;
+    }
+}
+
+} // namespace ullage

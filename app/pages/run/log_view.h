@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/document.h"
+#include "pages/run/power_curve.h"
+
+#include <QWidget>
+
+class QGridLayout;
+class QLabel;
+class QPushButton;
+
+namespace ullage {
+
+class LineChart;
+class LogFollower;
+class LogList;
+
+/// What the logs of a run show: power over time, and the load's own figures. Reads them when it is in sight and they have changed.
+class LogView final : public QWidget {
+    Q_OBJECT
+public:
+    explicit LogView(Document& document, QWidget* parent = nullptr);
+
+    void setRun(const QString& run_uuid);
+    /// Shows which logs are followed, and offers it. It must outlive the view.
+    void setFollower(LogFollower& follower);
+    [[nodiscard]] QWidget* chart() const;
+
+signals:
+    void importAsked();
+    void followAsked(const QString& trace_uuid); ///< a file is wanted that continues this log
+    void applianceAsked(); ///< the load is wanted as a line of a load list
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void look();
+    void show_logs();
+    void show_load(const std::optional<LoadStatistics>& load);
+    void show_curve();
+    void show_span(double from_h, double to_h);
+    void withdraw(int place);
+    [[nodiscard]] std::string mark_of(const std::vector<Trace>& traces) const; ///< what tells one state from another
+
+    Document& document_;
+    LogFollower* follower_ = nullptr;
+    std::string run_uuid_;
+    std::string seen_; ///< mark_of() what is shown
+    std::vector<Trace> traces_;
+    std::optional<PowerCurve> curve_;
+    ChartContent content_; ///< of the chart, without points
+    std::string curve_of_;    ///< run and first log of the curve
+    double whole_from_h_ = 0, whole_to_h_ = 0; ///< what the chart showed unzoomed
+    bool showing_ = false;
+    LineChart* chart_;
+    QLabel *empty_, *error_;
+    LogList* logs_;
+    QWidget* figures_box_;
+    QGridLayout* figures_;
+    QPushButton *import_, *appliance_;
+};
+
+} // namespace ullage

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "chart_content/run_charts.h"
+
+#include <QStringList>
+#include <QTabWidget>
+#include <QTimer>
+
+#include <functional>
+#include <memory>
+#include <set>
+
+class QTableView;
+
+namespace ullage {
+
+class BudgetView;
+class IntervalsModel;
+class LineChart;
+
+/// What a run says as pictures and tables, one a tab: energy, gauge error, load, intervals, budget. Clicking a point or an
+/// interval announces its readings; readings chosen elsewhere are highlighted in every chart.
+class RunChartsPanel final : public QTabWidget {
+    Q_OBJECT
+public:
+    explicit RunChartsPanel(QWidget* parent = nullptr);
+
+    /// What the charts show of a run.
+    struct Shown {
+        std::shared_ptr<const RunRecord> record;
+        const RunAnalysis* analysis = nullptr;
+        std::vector<ReferenceDepth> depths = {}; ///< known_depths() of the run
+        const RunForecast* forecast = nullptr;   ///< of a running run, else null
+    };
+    /// Draws the run that `shown` gives; nothing where it gives no record. The tabs of a long run are drawn in turns of their own, that in sight first,
+    /// for which it is asked again.
+    void setRun(std::function<Shown()> shown);
+    void setHighlighted(const QStringList& readingUuids);
+    /// Width from which the charts can be read beside a table, pixels.
+    [[nodiscard]] int neededWidth() const;
+
+signals:
+    void readingsChosen(const QStringList& readingUuids);
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    struct Plot {
+        LineChart* chart = nullptr;
+        RunChart run;
+    };
+    void addPlot(Plot& plot, const char* name, const QString& title);
+    void addIntervals();
+    void fill(int tab, const Shown& shown);
+    void fillNext();
+    void highlight(Plot& plot);
+    void styleIntervals();
+
+    Plot energy_, error_, load_;
+    IntervalsModel* intervals_model_;
+    QTableView* intervals_view_;
+    BudgetView* budget_;
+    std::vector<QString> highlighted_;
+    std::function<Shown()> shown_;
+    std::set<int> stale_; ///< tabs that still show what was before
+    QTimer fill_timer_;
+};
+
+} // namespace ullage

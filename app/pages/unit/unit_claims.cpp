@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/unit/unit_claims.h"
+
+#include "base/number.h"
+#include "model/tags.h"
+#include "style/numbers.h"
+#include "style/words.h"
+
+#include <algorithm>
+
+namespace ullage {
+
+namespace {
+
+/// Claims are shown with the digits that the maker printed.
+QString stated(const std::optional<double>& value, const QString& unit) {
+    if (!value) return {};
+    const auto exact = exact_text(*value);
+    const auto point = exact.find('.');
+    const int decimals = point == std::string::npos ? 0 : static_cast<int>(exact.size() - point - 1);
+    const auto digits = shown_number(value, std::min(decimals, 3));
+    return unit.isEmpty() ? digits : QStringLiteral("%1 %2").arg(digits, unit);
+}
+
+QString pv_limits_text(const Unit& unit) {
+    QStringList parts;
+    if (unit.pv_max_v) parts << stated(unit.pv_max_v, QStringLiteral("V"));
+    if (unit.pv_max_a) parts << stated(unit.pv_max_a, QStringLiteral("A"));
+    if (unit.pv_max_w) parts << stated(unit.pv_max_w, QStringLiteral("W"));
+    if (unit.pv_start_v) parts << tr("from %1").arg(stated(unit.pv_start_v, QStringLiteral("V")));
+    return parts.join(QStringLiteral(", "));
+}
+
+} // namespace
+
+QList<ClaimText> unit_claims(const Unit& unit) {
+    return {
+        {tr("rated energy"), stated(unit.rated_energy_wh, QStringLiteral("Wh"))},
+        {tr("rated output"), stated(unit.rated_output_w, QStringLiteral("W"))},
+        {tr("peak output"), stated(unit.peak_output_w, QStringLiteral("W"))},
+        {tr("charge time"), stated(unit.charge_time_h, QStringLiteral("h"))},
+        {tr("price"), stated(unit.price, text_of(unit.currency))},
+        {tr("price paid"), stated(unit.paid_price, text_of(unit.currency))},
+        {tr("mass"), stated(unit.mass_kg, QStringLiteral("kg"))},
+        {tr("warranty"), stated(unit.warranty_years, tr("years"))},
+        {tr("PV input, at most"), pv_limits_text(unit)},
+        {tr("gauge step"), stated(unit.gauge_step_percent, QStringLiteral("%"))},
+        {tr("tags"), text_of(tags_text(unit.tags, ", "))},
+    };
+}
+
+std::optional<TellingRun> telling_run(const Document& document, const std::string& unit_uuid) {
+    std::optional<TellingRun> told;
+    bool measured = false;
+    for (const auto* record : document.runs(unit_uuid)) {
+        if (record->run.kind != RunKind::drain) continue;
+        const auto& energy = document.analysis(record->run.uuid).energy;
+        const bool this_measured = energy.usable_fraction.kind == Kind::measured;
+        if (!energy.delivered_wh.value || (measured && !this_measured)) continue;
+        measured = this_measured;
+        const auto title = text_of(run_title(*record, energy));
+        const auto source = record->run.end == RunEnd::still_running ? tr("so far, %1")
+                            : this_measured                          ? tr("from full to cut-off, %1")
+                                                                     : tr("not the whole unit, %1");
+        told = TellingRun{record->run.uuid, energy.delivered_wh, source.arg(title)};
+    }
+    return told;
+}
+
+} // namespace ullage

@@ -1,0 +1,283 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/unit/unit_page.h"
+
+#include "base/number.h"
+#include "charts/vessel_row.h"
+#include "delegates/quantity_delegate.h"
+#include "unit/loss_split.h"
+#include "models/unit_runs_model.h"
+#include "pages/unit/claims_view.h"
+#include "pages/parts/page_parts.h"
+#include "pages/unit/unit_claims.h"
+#include "pages/unit/unit_fit_view.h"
+#include "style/numbers.h"
+#include "style/roles.h"
+#include "style/spacing.h"
+#include "style/words.h"
+
+#include <QFrame>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QTabBar>
+#include <QTabWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace ullage {
+
+namespace {
+
+constexpr int vessel_panel_px = 260;
+/// Lines of text that the levels need at least; a page with less room scrolls.
+constexpr int fit_lines = 12, runs_lines = 5;
+
+} // namespace
+
+UnitPage::UnitPage(Document& document, QWidget* parent)
+    : QWidget(parent), document_(document), model_(new UnitRunsModel(document, this)), title_(new QLabel), about_(new QLabel),
+      empty_(new QLabel), claims_(new QGridLayout), fit_(new UnitFitView), vessel_(new VesselRow), vessel_words_(new QLabel), runs_(new QTableView),
+      below_(new QTabWidget), tested_(new ClaimsView) {
+    setObjectName(QStringLiteral("unitPage"));
+    auto* top = new QHBoxLayout;
+    top->setSpacing(spacing::panel_gap_px);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(spacing::grid_px + 2);
+    left->addWidget(make_claims());
+    left->addWidget(fit_, 1);
+    top->addLayout(left, 1);
+    auto* picture = new QFrame;
+    make_panel(*picture);
+    picture->setFixedWidth(vessel_panel_px);
+    auto* picture_column = new QVBoxLayout(picture);
+    picture_column->setContentsMargins(spacing::grid_px, spacing::grid_px, spacing::grid_px, spacing::panel_gap_px);
+    picture_column->addWidget(vessel_, 1);
+    vessel_words_->setWordWrap(true);
+    vessel_words_->setAlignment(Qt::AlignHCenter);
+    set_text_style(*vessel_words_, Tone::soft, TextSize::caption);
+    picture_column->addWidget(vessel_words_);
+    top->addWidget(picture);
+
+    auto* content = new QWidget;
+    auto* levels = new QVBoxLayout(content);
+    levels->setContentsMargins(0, 0, 0, 0);
+    levels->setSpacing(spacing::grid_px + 2);
+    levels->addLayout(top, 3);
+    levels->addWidget(make_runs(), 1);
+    auto* page = new QVBoxLayout(this);
+    page->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
+    page->setSpacing(spacing::grid_px + 2);
+    page->addWidget(make_head());
+    page->addWidget(scrolling(*content, this), 1);
+    keep_lines(*fit_, fit_lines);
+    keep_lines(*runs_, runs_lines);
+
+    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged})
+        connect(&document_, signal, this, &UnitPage::refresh);
+    connect(&document_, &Document::readingsChanged, this, [this](const QString& run) {
+        const auto* record = document_.run(run.toStdString());
+        if (record && record->unit.uuid == unit_uuid_) refresh();
+    });
+}
+
+QWidget* UnitPage::make_head() {
+    auto* head = new QWidget;
+    title_->setObjectName(QStringLiteral("unitNameLabel"));
+    title_->setTextFormat(Qt::PlainText);
+    about_->setObjectName(QStringLiteral("unitAboutLabel"));
+    about_->setTextFormat(Qt::PlainText);
+    about_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    set_text_style(*title_, Tone::ink, TextSize::title);
+    set_text_style(*about_, Tone::soft);
+    auto* import = new_button("importSheetButton", tr("Import run sheet"));
+    auto* edit = new_button("editUnitButton", tr("Edit claims"));
+    auto* start = new_button("startRunButton", tr("Start run"));
+    make_primary(*start);
+    connect(import, &QPushButton::clicked, this, &UnitPage::importAsked);
+    connect(edit, &QPushButton::clicked, this, &UnitPage::editUnitAsked);
+    connect(start, &QPushButton::clicked, this, &UnitPage::startRunAsked);
+    auto* line = new QHBoxLayout(head);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->setSpacing(spacing::panel_gap_px);
+    line->addWidget(title_, 0, Qt::AlignBaseline);
+    line->addWidget(about_, 1, Qt::AlignBaseline);
+    for (auto* action : {import, edit, start}) line->addWidget(action);
+    return head;
+}
+
+QWidget* UnitPage::make_claims() {
+    auto* panel = new QFrame;
+    panel->setObjectName(QStringLiteral("claimsPanel"));
+    make_panel(*panel);
+    auto* head = new QLabel(tr("What the maker claims"));
+    set_text_style(*head, Tone::soft, TextSize::group);
+    claims_->setHorizontalSpacing(spacing::group_gap_px);
+    claims_->setVerticalSpacing(spacing::grid_px);
+    auto* column = new QVBoxLayout(panel);
+    column->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px, spacing::panel_gap_px);
+    column->setSpacing(spacing::panel_gap_px);
+    column->addWidget(head);
+    column->addLayout(claims_);
+    column->addStretch();
+    return panel;
+}
+
+QWidget* UnitPage::make_runs() {
+    auto* panel = new QFrame;
+    make_panel(*panel);
+    runs_->setObjectName(QStringLiteral("runsTable"));
+    runs_->setAccessibleName(tr("runs of this unit"));
+    runs_->setModel(model_);
+    runs_->setItemDelegate(new QuantityDelegate(runs_));
+    runs_->setSelectionMode(QAbstractItemView::SingleSelection);
+    runs_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    runs_->setTabKeyNavigation(false);
+    make_table(*runs_);
+    runs_->horizontalHeader()->setStretchLastSection(true);
+    connect(runs_, &QTableView::activated, this,
+            [this](const QModelIndex& index) { emit runChosen(index.data(UnitRunsModel::UuidRole).toString()); });
+    empty_->setObjectName(QStringLiteral("noRunsLabel"));
+    empty_->setText(tr("No runs yet. With the unit full and the meter between its socket and the load, choose Start run; a run "
+                       "noted elsewhere comes in with Import run sheet."));
+    empty_->setWordWrap(true);
+    empty_->setAlignment(Qt::AlignCenter);
+    empty_->setMargin(spacing::group_gap_px);
+    set_text_style(*empty_, Tone::soft);
+    auto* column = new QVBoxLayout(panel);
+    column->setContentsMargins(1, 1, 1, 1);
+    column->addWidget(runs_);
+    column->addWidget(empty_);
+    auto* scroll = new QScrollArea;
+    scroll->setObjectName(QStringLiteral("testedScroll"));
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setWidget(tested_);
+    scroll->viewport()->setAutoFillBackground(false);
+    tested_->setAutoFillBackground(false);
+    below_->setObjectName(QStringLiteral("unitBelowTabs"));
+    below_->setAccessibleName(tr("Runs, and claims tested"));
+    below_->tabBar()->setExpanding(false);
+    below_->addTab(panel, tr("Runs"));
+    below_->addTab(scroll, tr("Claims tested"));
+    connect(below_, &QTabWidget::currentChanged, this, [this](int tab) {
+        // The claims with their evidence need the room of the curves; what they show is worked out only when somebody looks.
+        fit_->setVisible(tab == 0);
+        auto* page = static_cast<QVBoxLayout*>(layout());
+        page->setStretch(1, tab == 0 ? 3 : 0);
+        fill_tested();
+    });
+    connect(tested_, &ClaimsView::priceChanged, this, [this] {
+        fill_tested();
+        emit kwhPriceTyped(tested_->kwhPriceText());
+    });
+    return below_;
+}
+
+void UnitPage::showUnit(const std::string& unit_uuid) {
+    unit_uuid_ = unit_uuid;
+    model_->setUnit(unit_uuid);
+    refresh();
+}
+
+void UnitPage::refresh() {
+    const auto* unit = document_.unit(unit_uuid_);
+    if (!unit) return;
+    const auto runs = document_.runs(unit_uuid_);
+    title_->setText(text_of(unit->name));
+    QStringList about;
+    if (!unit->maker.empty()) about << text_of(unit->maker);
+    about << QString::fromStdString(count_text(static_cast<long>(runs.size()), "run", "runs"));
+    if (!unit->remark.empty()) about << text_of(unit->remark);
+    about_->setText(about.join(QStringLiteral(", ")));
+    about_->setToolTip(about_->text());
+    fill_claims(*unit);
+    fill_vessel(*unit);
+    fill_fit(*unit);
+    fill_tested();
+    runs_->setVisible(!runs.empty());
+    empty_->setVisible(runs.empty());
+    arrange_columns();
+}
+
+void UnitPage::fill_claims(const Unit& unit) {
+    while (auto* item = claims_->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    constexpr int columns = 5;
+    int at = 0;
+    for (const auto& claim : unit_claims(unit)) {
+        auto* name = new QLabel(claim.name);
+        set_text_style(*name, Tone::soft, TextSize::caption);
+        auto* value = new QLabel(claim.value.isEmpty() ? tr("not stated") : claim.value);
+        value->setTextFormat(Qt::PlainText);
+        value->setWordWrap(true);
+        set_text_style(*value, claim.value.isEmpty() ? Tone::soft : Tone::ink);
+        auto* pair = new QWidget;
+        auto* lines = new QVBoxLayout(pair);
+        lines->setContentsMargins(0, 0, 0, 0);
+        lines->setSpacing(2);
+        lines->addWidget(name);
+        lines->addWidget(value);
+        claims_->addWidget(pair, at / columns, at % columns, Qt::AlignTop);
+        ++at;
+    }
+    for (int column = 0; column < columns; ++column) claims_->setColumnStretch(column, 1);
+}
+
+void UnitPage::fill_vessel(const Unit& unit) {
+    const auto told = telling_run(document_, unit.uuid);
+    VesselRowContent content;
+    content.description = tr("Vessel of %1").arg(text_of(unit.name));
+    VesselColumn column;
+    vessel_->setToolTip({});
+    column.vessel.rated_wh = unit.rated_energy_wh.value_or(0);
+    if (told) {
+        column.vessel.delivered_wh = told->delivered.value;
+        column.vessel.lower_wh = told->delivered.lower;
+        column.vessel.upper_wh = told->delivered.upper;
+        // Hatched only where the drains know the draw: a vessel has no room for "if".
+        const auto split = split_losses(*document_.run(told->run_uuid), document_.analysis(told->run_uuid), document_.unitFit(unit.uuid));
+        if (!split.draw_from_this_run) column.vessel.no_load_taken_wh = split.no_load_taken_wh.value;
+        vessel_->setToolTip(text_of(split.sentence));
+    }
+    content.columns.push_back(column);
+    vessel_->setContent(content);
+    vessel_words_->setText(!unit.rated_energy_wh ? tr("No rated energy is stated, so there is nothing to fill.")
+                           : told               ? told->words
+                                                : tr("Empty until a drain has been noted."));
+}
+
+void UnitPage::fill_fit(const Unit& unit) {
+    const auto& fit = document_.unitFit(unit.uuid);
+    std::vector<MeasuredDrain> drains;
+    for (const auto& drain : fit.drains) {
+        if (!drain.used) continue;
+        const auto& energy = document_.analysis(drain.run_uuid).energy;
+        drains.push_back({text_of(drain.title), drain.mean_load_w, energy.delivered_wh, energy.usable_fraction, energy.duration_h});
+    }
+    fit_->setUnit(analyse_unit(unit, fit), drains);
+}
+
+void UnitPage::fill_tested() {
+    const auto* unit = document_.unit(unit_uuid_);
+    if (!unit || below_->currentIndex() != 1) return;
+    std::optional<EnergyPrice> price;
+    if (const auto per_kwh = tested_->kwhPrice()) price = EnergyPrice{*per_kwh, unit->currency};
+    tested_->setClaims(check_claims(*unit, document_.runs(unit_uuid_), document_.unitFit(unit_uuid_), price), QString::fromStdString(unit->currency));
+}
+
+void UnitPage::setKwhPriceText(const QString& text) { tested_->setKwhPriceText(text); }
+
+void UnitPage::arrange_columns() {
+    // The last column takes what is left.
+    for (int column = 0; column + 1 < UnitRunsModel::ColumnCount; ++column) {
+        runs_->resizeColumnToContents(column);
+        runs_->setColumnWidth(column, runs_->columnWidth(column) + spacing::grid_px);
+    }
+}
+
+} // namespace ullage

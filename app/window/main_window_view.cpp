@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How things look, and help.
+#include "window/main_window.h"
+
+#include "charts/picture_copy.h"
+#include "dialogs/help_dialog.h"
+#include "dialogs/help_texts.h"
+#include "dialogs/picture_dialog.h"
+#include "window/example_page.h"
+#include "window/message_bar.h"
+#include "pages/run/run_page.h"
+#include "services/appearance.h"
+#include "services/prompts.h"
+#include "services/settings.h"
+#include "style/theme.h"
+#include "style/words.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QDir>
+#include <QMenu>
+#include <QMenuBar>
+#include <QStackedWidget>
+
+#include <functional>
+
+namespace ullage {
+
+namespace {
+
+constexpr int example_width_px = 536; ///< within the help window
+
+} // namespace
+
+void MainWindow::set_theme(Theme theme) {
+    settings_.setTheme(theme);
+    apply_appearance(*qApp, settings_);
+}
+
+void MainWindow::show_charts(bool shown) {
+    settings_.setChartsShown(shown);
+    if (run_page_.isMade()) run_page_->setChartsShown(shown);
+}
+
+void MainWindow::set_text_step(int step) {
+    const int before = settings_.textStep();
+    settings_.setTextStep(step);
+    if (settings_.textStep() != before) apply_appearance(*qApp, settings_); // else it is at its limit
+}
+
+void MainWindow::larger_text() { set_text_step(settings_.textStep() + 1); }
+void MainWindow::smaller_text() { set_text_step(settings_.textStep() - 1); }
+void MainWindow::usual_text() { set_text_step(0); }
+
+void MainWindow::copy_shown_picture() {
+    if (const auto* drawing = drawing_in_sight(*pages_->currentWidget()))
+        tell(copy_picture(*drawing));
+    else
+        messages_->showNote(tr("No picture is in sight here; choose a run, a unit or the comparison."));
+}
+
+void MainWindow::save_shown_picture() {
+    const auto* drawing = drawing_in_sight(*pages_->currentWidget());
+    if (!drawing) {
+        messages_->showNote(tr("No picture is in sight here; choose a run, a unit or the comparison."));
+        return;
+    }
+    // What is drawn at this moment: readings may come in while the form is open.
+    auto* form = new PictureDialog(shown_spec(*drawing), this, PictureDialog::Purpose::save);
+    connect(form, &FormDialog::submitted, this, [this, form, content = *shown_picture(*drawing)] {
+        const QString ending = form->ending();
+        const QString filter = ending == QLatin1String("png") ? tr("PNG (*.png)") : tr("SVG (*.svg)");
+        const QString path = prompts_.fileToSave(this, tr("Save picture"), QDir(start_folder()).filePath(tr("picture") + QLatin1Char('.') + ending),
+                                                 filter, ending, true);
+        if (path.isEmpty()) return;
+        settings_.setFolderOf(path);
+        if (const auto written = write_picture(content, path, form->spec(), {Replacing::Consent::ordinary, {}}); !written) {
+            form->refuse(text_of(written.error().sentence()));
+            return;
+        }
+        form->accept();
+        messages_->dismiss();
+        messages_->showNote(tr("The picture stands in %1.").arg(QDir::toNativeSeparators(path)));
+    });
+    form->open();
+}
+
+HelpDialog& MainWindow::help() {
+    if (!help_) help_ = new HelpDialog(this);
+    return *help_;
+}
+
+void MainWindow::show_keys_and_words() {
+    KeyList keys{{tr("store the reading in the entry row"), tr("Enter")},
+                 {tr("next or previous field"), tr("Tab, Shift+Tab")},
+                 {tr("clear the entry row"), tr("Esc")},
+                 {tr("answer a doubt: keep, correct, reset, swapped"), tr("K, C, Z, W")},
+                 {tr("copy the chosen rows of the readings or the comparison for a spreadsheet"), tr("Ctrl+C")},
+                 {tr("open, withdraw the chosen photo"), tr("Enter, Delete")},
+                 {tr("take the time of a photo that waits for the reading"), tr("Alt+T")}};
+    // Menus in their order, so that the table reads as they do.
+    const std::function<void(const QList<QAction*>&)> add = [&](const QList<QAction*>& entries) {
+        for (const auto* entry : entries) {
+            if (entry->menu()) {
+                add(entry->menu()->actions());
+            } else if (!entry->shortcut().isEmpty()) {
+                const auto base = entry->objectName() == QLatin1String("undoAction")   ? tr("Undo")
+                                  : entry->objectName() == QLatin1String("redoAction") ? tr("Redo")
+                                  : entry->property("helpText").isValid()              ? entry->property("helpText").toString()
+                                                                                       : entry->text();
+                keys.append({QString(base).remove(QLatin1Char('&')).remove(QChar(0x2026)),
+                             entry->shortcut().toString(QKeySequence::NativeText)});
+            }
+        }
+    };
+    add(menuBar()->actions());
+    help().showPage(tr("Keys and words"), keys_and_words_html(keys));
+}
+
+void MainWindow::show_example() { help().showPage(tr("Worked example"), worked_example_html(example_width_px)); }
+void MainWindow::show_method() { help().showPage(tr("Method"), method_html()); }
+void MainWindow::show_cautions() { help().showPage(tr("Cautions"), cautions_html()); }
+void MainWindow::show_about() { help().showPage(tr("About Ullage"), about_html()); }
+
+} // namespace ullage

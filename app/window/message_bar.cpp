@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/message_bar.h"
+
+#include "style/icons.h"
+#include "style/roles.h"
+#include "style/spacing.h"
+
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace ullage {
+
+MessageBar::MessageBar(QWidget* parent) : QWidget(parent), chip_(new QLabel), words_(new QLabel) {
+    setObjectName(QStringLiteral("messageBar"));
+    auto* panel = new QFrame;
+    make_panel(*panel);
+    words_->setObjectName(QStringLiteral("messageLabel"));
+    words_->setWordWrap(true);
+    words_->setTextFormat(Qt::PlainText);
+    words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    auto* dismiss_button = new QToolButton;
+    dismiss_button->setObjectName(QStringLiteral("dismissButton"));
+    dismiss_button->setIcon(glyph_icon(Glyph::close));
+    dismiss_button->setToolTip(tr("Dismiss"));
+    dismiss_button->setAccessibleName(tr("dismiss the message"));
+    make_quiet(*dismiss_button);
+    connect(dismiss_button, &QToolButton::clicked, this, &MessageBar::dismiss);
+    auto* line = new QHBoxLayout(panel);
+    line->setContentsMargins(spacing::panel_gap_px, spacing::half_px, spacing::half_px, spacing::half_px);
+    line->setSpacing(spacing::grid_px);
+    line->addWidget(chip_);
+    line->addWidget(words_, 1);
+    line->addWidget(dismiss_button, 0, Qt::AlignTop);
+    // The margin belongs to the bar, so that it leaves with it.
+    auto* around = new QVBoxLayout(this);
+    around->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px, 0);
+    around->addWidget(panel);
+    hide();
+}
+
+void MessageBar::showError(const QString& sentence) { add(sentence, true); }
+
+void MessageBar::showNote(const QString& sentence) { add(sentence, false); }
+
+void MessageBar::dismiss() {
+    words_->clear();
+    error_ = false;
+    hide();
+}
+
+QString MessageBar::message() const { return words_->text(); }
+
+void MessageBar::add(const QString& sentence, bool error) {
+    auto lines = words_->text().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    lines.removeAll(sentence);
+    lines.append(sentence);
+    constexpr int most_lines = 6;
+    while (lines.size() > most_lines) lines.removeFirst();
+    error_ = error_ || error;
+    chip_->setText(error_ ? tr("not done") : tr("note"));
+    make_chip(*chip_, error_ ? Chip::fault : Chip::note);
+    words_->setText(lines.join(QLatin1Char('\n')));
+    words_->setAccessibleName(words_->text());
+    show();
+}
+
+} // namespace ullage

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/start_habits.h"
+
+#include "services/reading_rules.h"
+#include "services/settings.h"
+#include "style/words.h"
+
+#include <string_view>
+
+namespace ullage {
+
+namespace {
+
+const QString meter_name = QStringLiteral("start/meter");
+const QString load_name = QStringLiteral("start/load");
+const QString zone_name = QStringLiteral("start/zone");
+
+QString kind_name(const std::string& unit_uuid) { return QStringLiteral("start/kind/%1").arg(QString::fromStdString(unit_uuid)); }
+QString rule_name(RunKind kind) { return QStringLiteral("start/rule/%1").arg(static_cast<int>(kind)); }
+
+} // namespace
+
+StartHabits start_habits(const Settings& settings, const Document& document) {
+    StartHabits habits;
+    const auto meter = settings.remembered(meter_name).toStdString();
+    if (document.meter(meter)) habits.meter_uuid = meter;
+    habits.load = settings.remembered(load_name).toStdString();
+    habits.time_zone = settings.remembered(zone_name).toStdString();
+    for (const auto& unit : document.units())
+        if (const auto kind = run_kind_from(settings.remembered(kind_name(unit.uuid)).toStdString())) habits.kind_of_unit[unit.uuid] = *kind;
+    for (const auto kind : all_run_kinds)
+        if (const auto kept = settings.remembered(rule_name(kind)); !kept.isEmpty()) habits.rule_of_kind[kind] = rule_from_kept(kept);
+    return habits;
+}
+
+void keep_start_habits(Settings& settings, const RunStart& start) {
+    settings.remember(meter_name, QString::fromStdString(start.run.meter_uuid.value_or(std::string())));
+    if (start.run.kind != RunKind::no_load_drain && start.run.kind != RunKind::standby)
+        settings.remember(load_name, QString::fromStdString(start.run.load));
+    settings.remember(zone_name, QString::fromStdString(start.run.time_zone));
+    settings.remember(kind_name(start.run.unit_uuid), text_of(run_kind_text(start.run.kind)));
+    settings.remember(rule_name(start.run.kind), kept_rule(start.rule));
+}
+
+} // namespace ullage
