@@ -3,21 +3,20 @@
 #include "base/work_folder.h"
 #include "document/document.h"
 #include "window/main_window.h"
-#include "pictures/pictures_command.h"
-#include "pictures/report_command.h"
-#include "pictures/tour_command.h"
+#include "cli/drawing/drawing_commands.h"
 #include "services/appearance.h"
 #include "services/awake.h"
 #include "services/notifier.h"
 #include "services/prompts.h"
 #include "services/settings.h"
-#include "text/commands.h"
+#include "cli/text/commands.h"
 
 #include <QApplication>
 #include <QFile>
 
 #include <fcntl.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 #include <iostream>
@@ -54,15 +53,18 @@ int run_window(int argc, char** argv, const std::vector<std::string>& args) {
     return QApplication::exec();
 }
 
-bool is_drawing_command(const std::string& word) { return word == "pictures" || word == "report" || word == "tour"; }
+/// All commands, as the help lists them.
+std::vector<ullage::Command> all_commands() {
+    std::vector<ullage::Command> commands = ullage::text_commands();
+    commands.insert(commands.end(), ullage::drawing_commands().begin(), ullage::drawing_commands().end());
+    return commands;
+}
 
 /// Charts and pages are drawn by Qt, but need no display.
 int run_drawing(int argc, char** argv, const std::vector<std::string>& args) {
     if (!display_is_named()) qputenv("QT_QPA_PLATFORM", "offscreen");
-    QApplication application(argc, argv);
-    if (args.front() == "tour") return ullage::run_tour_command(application, args, std::cout, std::cerr);
-    return args.front() == "report" ? ullage::run_report_command(args, std::cout, std::cerr)
-                                    : ullage::run_pictures_command(args, std::cout, std::cerr);
+    const QApplication application(argc, argv);
+    return ullage::run_command(args, all_commands(), std::cout, std::cerr);
 }
 
 /// Libraries speak to developers. Those who build the program, or set one of Qt's own variables for it, still hear them.
@@ -93,10 +95,10 @@ int main(int argc, char** argv) {
     silence_libraries();
     sweep_temporary_folder();
     const std::vector<std::string> args(argv + 1, argv + argc);
-    const bool logbook_only = args.size() == 1 && !args.front().empty() && args.front().front() != '-' &&
-                              !ullage::is_text_command(args.front());
-    if (!args.empty() && is_drawing_command(args.front())) return run_drawing(argc, argv, args);
-    if (!args.empty() && !logbook_only) return ullage::run_text_command(args, std::cout, std::cerr);
+    const std::string first = args.empty() ? std::string() : args.front();
+    if (std::ranges::count(ullage::drawing_commands(), first, &ullage::Command::name) > 0) return run_drawing(argc, argv, args);
+    const bool logbook_only = args.size() == 1 && !first.empty() && first.front() != '-' && !ullage::names_command(first, ullage::text_commands());
+    if (!args.empty() && !logbook_only) return ullage::run_command(args, all_commands(), std::cout, std::cerr);
     if (!display_is_named()) {
         std::cerr << "ullage: there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`\n";
         return ullage::exit_bad_input;

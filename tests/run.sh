@@ -1,6 +1,7 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Installs what is missing, builds, and runs every test: those of core, and the whole program, under address and undefined-behaviour sanitizers.
+# With the name of a folder of tests, such as `store`, `unit` or `window`, it builds and runs those alone.
 set -eu
 here=$(cd "$(dirname "$0")/.." && pwd)
 sh "$here/resources/install-packages.sh"
@@ -13,16 +14,39 @@ export XDG_RUNTIME_DIR XDG_STATE_HOME QT_QPA_PLATFORM=offscreen
 mkdir -p "$XDG_RUNTIME_DIR"
 chmod 700 "$XDG_RUNTIME_DIR"
 
-run() {
+configure() {
   build="$here/.build/$1"
   shift
   cmake -S "$here" -B "$build" -G Ninja -DULLAGE_TESTS=ON -DULLAGE_UNITY=ON "$@" >/dev/null
+}
+# Core tests run once, under sanitizers, and so does the whole program as users call it; its object files tell whether every class name has one
+# definition. -O1: the ensembles of simulated runs would take minutes without.
+configure_sanitized() {
+  configure sanitized -DCMAKE_BUILD_TYPE=Debug -DULLAGE_SANITIZE=ON -DULLAGE_ONE_DEFINITION=ON -DCMAKE_CXX_FLAGS_DEBUG="-O1 -g1"
+}
+# The rest, on libraries and program as app/start.sh builds them.
+configure_tests() { configure tests -DCMAKE_BUILD_TYPE=Release -DULLAGE_CORE_TESTS=OFF; }
+run() {
   ninja -C "$build"
   # Three at once on two processors: many wait for the disk.
   ctest --test-dir "$build" --output-on-failure --no-tests=error -j 3
 }
-# Core tests run once, under sanitizers, and so does the whole program as users call it; its object files tell whether every class name has one
-# definition. -O1: the ensembles of simulated runs would take minutes without.
-run sanitized -DCMAKE_BUILD_TYPE=Debug -DULLAGE_SANITIZE=ON -DULLAGE_ONE_DEFINITION=ON -DCMAKE_CXX_FLAGS_DEBUG="-O1 -g1"
-# The rest, on libraries and program as app/start.sh builds them.
-run tests -DCMAKE_BUILD_TYPE=Release -DULLAGE_CORE_TESTS=OFF
+run_one() {
+  ninja -C "$build" "test_$(basename "$1")"
+  ctest --test-dir "$build/tests/$1" --output-on-failure --no-tests=error -j 3
+}
+
+if [ $# -gt 0 ]; then
+  for folder in "core/$1" "$1" "app/$1"; do
+    [ -f "$here/tests/$folder/CMakeLists.txt" ] || continue
+    case $folder in core/*|published) configure_sanitized ;; *) configure_tests ;; esac
+    run_one "$folder"
+    exit
+  done
+  echo "tests/run.sh: there is no folder of tests called $1; see tests/core and tests/app" >&2
+  exit 2
+fi
+configure_sanitized
+run
+configure_tests
+run

@@ -5,7 +5,7 @@
 #include "store/logbook.h"
 #include "support/photo_bytes.h"
 #include "support/source_dir.h"
-#include "text/commands.h"
+#include "cli/text/commands.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -73,7 +73,7 @@ public:
         std::ostringstream out, err;
         int code = -1;
         try {
-            code = run_text_command(words, out, err);
+            code = run_command(words, text_commands(), out, err);
         } catch (const std::exception& thrown) {
             return broken(std::string("a command throws: ") + thrown.what());
         }

@@ -130,7 +130,7 @@ TEST(PicturesCommand, writes_the_charts_of_every_run_and_of_the_comparison) {
     const std::string into = (folder / "pictures").string();
     std::ostringstream out, err;
     const std::vector<std::string> args{"pictures", (test::source_dir() / "sample-data").string(), "--into", into};
-    ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
+    ASSERT_EQ(run_command(args, drawing_commands(), out, err), 0) << err.str();
     const QStringList files = QDir(QString::fromStdString(into)).entryList(QDir::Files);
     EXPECT_EQ(files.size(), 2 * (3 * 12 + 3));
     EXPECT_TRUE(files.contains(QStringLiteral("osk-1200-run-2-gauge-error.svg")));
@@ -146,13 +146,13 @@ TEST(PicturesCommand, units_whose_names_would_give_one_file_have_pictures_of_the
             << "# unit: " << name << "\n# rated_energy_wh: 1000\n# run: drain\n# time_zone: UTC\ntime,gauge_percent,register_wh\n"
             << "2027-05-14T08:00Z,100,0\n2027-05-14T12:00Z,50,400\n2027-05-14T16:00Z,0,800\n";
     const std::vector<std::string> args{"pictures", folder / "sheets", "--into", folder / "p"};
-    ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
+    ASSERT_EQ(run_command(args, drawing_commands(), out, err), 0) << err.str();
     const QStringList made = QDir(QString::fromStdString(folder / "p")).entryList({QStringLiteral("*-run-1-energy.svg")}, QDir::Files | QDir::Hidden);
     EXPECT_EQ(made.size(), static_cast<qsizetype>(names.size())) << made.join(' ').toStdString();
-    EXPECT_EQ(run_pictures_command(args, out, err), 0) << "they are known again: " << err.str();
+    EXPECT_EQ(run_command(args, drawing_commands(), out, err), 0) << "they are known again: " << err.str();
     std::ofstream(folder / "p/a-b-run-1-load.svg") << "a drawing of somebody";
-    EXPECT_EQ(run_pictures_command(args, out, err), 1);
-    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures", folder / "sheets", "--into", folder / "p", "--force"}, out, err), 0);
+    EXPECT_EQ(run_command(args, drawing_commands(), out, err), 1);
+    EXPECT_EQ(run_command(std::vector<std::string>{"pictures", folder / "sheets", "--into", folder / "p", "--force"}, drawing_commands(), out, err), 0);
 }
 
 TEST(PicturesCommand, the_comparison_alone_can_be_drawn_at_one_load_too) {
@@ -160,7 +160,7 @@ TEST(PicturesCommand, the_comparison_alone_can_be_drawn_at_one_load_too) {
     std::ostringstream out, err;
     const std::vector<std::string> args{"pictures", (source_dir() / "sample-data").string(), "--into", folder / "p", "--comparison-only", "--at-load",
                                         "120"};
-    ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
+    ASSERT_EQ(run_command(args, drawing_commands(), out, err), 0) << err.str();
     const QDir made(QString::fromStdString(folder / "p"));
     EXPECT_EQ(made.entryList({QStringLiteral("*.svg")}, QDir::Files),
               (QStringList{"comparison-against-load.svg", "comparison-at-load-usable-fraction.svg", "comparison-at-load-vessels.svg",
@@ -179,21 +179,21 @@ TEST(PicturesCommand, pictures_have_the_size_and_ground_asked_for) {
     std::ostringstream out, err;
     const std::vector<std::string> args{"pictures",    sheet,  "--into",          folder / "p", "--width-mm", "101.6",
                                         "--height-mm", "50.8", "--dots-per-inch", "300",        "--print"};
-    ASSERT_EQ(run_pictures_command(args, out, err), 0) << err.str();
+    ASSERT_EQ(run_command(args, drawing_commands(), out, err), 0) << err.str();
     const QImage image(QString::fromStdString(folder / "p/comparison-vessels.png"));
     EXPECT_EQ(image.size(), QSize(1200, 600)); // 4 by 2 inches
     EXPECT_EQ(image.pixelColor(1, 1), QColor(Qt::white));
     std::ostringstream refused;
-    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures", sheet, "--into", folder / "q", "--width-mm", "1e9"}, out, refused), 2);
+    EXPECT_EQ(run_command(std::vector<std::string>{"pictures", sheet, "--into", folder / "q", "--width-mm", "1e9"}, drawing_commands(), out, refused), 2);
     EXPECT_EQ(refused.str(), "ullage: --width-mm: `1e9` is no number from 1 to 5000; see ullage pictures --help\n");
     EXPECT_FALSE(QDir(QString::fromStdString(folder / "q")).exists());
 }
 
 TEST(PicturesCommand, refuses_bad_input_and_wrong_usage_in_one_line) {
     std::ostringstream out, err;
-    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures", "/no/such/logbook.ullage", "--into", "/tmp"}, out, err), 1);
+    EXPECT_EQ(run_command(std::vector<std::string>{"pictures", "/no/such/logbook.ullage", "--into", "/tmp"}, drawing_commands(), out, err), 1);
     EXPECT_EQ(std::ranges::count(err.str(), '\n'), 1);
-    EXPECT_EQ(run_pictures_command(std::vector<std::string>{"pictures"}, out, err), 2);
+    EXPECT_EQ(run_command(std::vector<std::string>{"pictures"}, drawing_commands(), out, err), 2);
 }
 
 } // namespace ullage::test

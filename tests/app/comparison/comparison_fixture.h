@@ -12,7 +12,7 @@
 #include "dialogs/picture_dialog.h"
 #include "formats/sheets/run_sheet.h"
 #include "models/table_model.h"
-#include "pictures/pictures_command.h"
+#include "cli/drawing/drawing_commands.h"
 #include "services/prompts.h"
 #include "support/fake_clock.h"
 #include "support/scenario.h"

@@ -3,7 +3,7 @@
 #include "document/sample_logbook.h"
 #include "window/example_page.h"
 #include "support/source_dir.h"
-#include "text/commands.h"
+#include "cli/text/commands.h"
 
 #include <gtest/gtest.h>
 
@@ -38,7 +38,7 @@ WorkedExample example() {
 std::string printed(std::vector<std::string> args) {
     std::ostringstream out, err;
     args.insert(args.begin(), {"compare", (source_dir() / "sample-data").string()});
-    EXPECT_EQ(run_text_command(args, out, err), exit_good) << err.str();
+    EXPECT_EQ(run_command(args, text_commands(), out, err), exit_good) << err.str();
     return out.str();
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/text/command_fixture.h"
 #include "core/formats/command_output.h"
-#include "pictures/report_command.h"
+#include "cli/drawing/drawing_commands.h"
 #include "store/logbook.h"
 #include "support/fake_clock.h"
 #include "support/open_count.h"
@@ -16,7 +16,7 @@ protected:
         args.insert(args.begin(), "report");
         std::ostringstream out, err;
         Outcome outcome;
-        outcome.code = run_report_command(args, out, err);
+        outcome.code = run_command(args, drawing_commands(), out, err);
         outcome.out = out.str();
         outcome.err = err.str();
         return outcome;

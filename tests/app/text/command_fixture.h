@@ -2,7 +2,7 @@
 #pragma once
 
 #include "support/temp_folder.h"
-#include "text/commands.h"
+#include "cli/text/commands.h"
 
 #include <gtest/gtest.h>
 
@@ -44,7 +44,7 @@ protected:
     static Outcome run(const std::vector<std::string>& args) {
         std::ostringstream out, err;
         Outcome outcome;
-        outcome.code = run_text_command(args, out, err);
+        outcome.code = run_command(args, text_commands(), out, err);
         outcome.out = out.str();
         outcome.err = err.str();
         return outcome;

@@ -31,7 +31,7 @@ protected:
         std::ofstream out("/dev/full");
         std::ostringstream err;
         Outcome outcome;
-        outcome.code = run_text_command(words, out, err);
+        outcome.code = run_command(words, text_commands(), out, err);
         outcome.err = err.str();
         return outcome;
     }
@@ -101,10 +101,10 @@ TEST_F(Outputs, no_option_takes_what_is_no_ordinary_number) {
             expect_one_line(outcome.err);
             EXPECT_LT(outcome.err.size(), 250u) << outcome.err;
         }
-    EXPECT_EQ(run({"compare", book, "--at-load", "nan"}).err, "ullage: --at-load: `nan` is no number; write one such as 431 or 0.5; see ullage --help\n");
+    EXPECT_EQ(run({"compare", book, "--at-load", "nan"}).err, "ullage: --at-load: `nan` is no number; write one such as 431 or 0.5; see ullage compare --help\n");
     EXPECT_EQ(run({"compare", book, "--at-load", "1e308"}).err,
               "ullage: --at-load: `1e308` is far beyond anything that is measured; the most is 1000000000; see ullage --help\n");
-    EXPECT_EQ(run({"compare", book, "--at-load", "0"}).err, "ullage: --at-load: `0` is no number above 0; see ullage --help\n");
+    EXPECT_EQ(run({"compare", book, "--at-load", "0"}).err, "ullage: --at-load: `0` is no number above 0; see ullage compare --help\n");
     for (const char* number : {"nan", "inf", "1e400"}) {
         EXPECT_EQ(run({"pv-check", "--voc-v", number}).code, exit_bad_input) << number;
         EXPECT_EQ(run({"import-trace", list, "--logbook", book, "--unit", "Other", "--run", "1", "--clock-offset", number}).code, exit_bad_input) << number;

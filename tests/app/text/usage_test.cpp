@@ -50,10 +50,10 @@ TEST_F(Usage, wrong_usage_ends_in_2_with_one_line) {
 }
 
 TEST_F(Usage, the_first_argument_tells_whether_a_window_is_wanted) {
-    EXPECT_TRUE(is_text_command("compare"));
-    EXPECT_TRUE(is_text_command("--version"));
-    EXPECT_FALSE(is_text_command("bench.ullage"));
-    EXPECT_FALSE(is_text_command(""));
+    EXPECT_TRUE(names_command("compare", text_commands()));
+    EXPECT_TRUE(names_command("--version", text_commands()));
+    EXPECT_FALSE(names_command("bench.ullage", text_commands()));
+    EXPECT_FALSE(names_command("", text_commands()));
 }
 
 TEST_F(Usage, a_logbook_that_is_not_there_or_none_is_said_in_one_line) {
@@ -78,7 +78,7 @@ TEST_F(Usage, a_result_that_cannot_be_written_is_an_error) {
     std::ostringstream out, err;
     out.setstate(std::ios::badbit);
     const std::vector<std::string> args{"compare", path};
-    EXPECT_EQ(run_text_command(args, out, err), exit_bad_input);
+    EXPECT_EQ(run_command(args, text_commands(), out, err), exit_bad_input);
     expect_one_line(err.str());
 }
 

@@ -6,7 +6,7 @@
 // at once, so that what a person would have seen is known.
 #include "base/clock.h"
 #include "core/store/faulty_disk.h"
-#include "text/commands.h"
+#include "cli/text/commands.h"
 #include "trace/log_follow.h"
 #include "trace/trace_import.h"
 
@@ -75,7 +75,7 @@ int main(int count, char** words) {
     disk.set_fault(fault, std::stol(words[2]));
     std::cout << std::unitbuf;
     disk.begin_step("import");
-    const int code = task == "run"                    ? run_text_command(std::vector<std::string>(words + 4, words + count), std::cout, std::cout)
+    const int code = task == "run"                    ? run_command(std::vector<std::string>(words + 4, words + count), text_commands(), std::cout, std::cout)
                      : task == "follow" && count > 6 ? follow(disk, words[4], words[5], words[6])
                                                       : exit_usage;
     disk.say_end(code);

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/drawing/drawing_commands.h"
+
+namespace ullage {
+
+const std::vector<Command>& drawing_commands() {
+    static const std::vector<Command> commands{
+        {"pictures", "Write the charts of every run and of the comparison as PNG and SVG", read_pictures},
+        {"report", "Write the report of one run, the comparison, a sizing or a PV check as PDF or HTML", read_report},
+        {"tour", "Open the window on a logbook, show every page and tab of it in turn, and end; records nothing", read_tour}};
+    return commands;
+}
+
+} // namespace ullage

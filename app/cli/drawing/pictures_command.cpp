@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/drawing/drawing_commands.h"
+
+#include "charts/picture.h"
+#include "formats/text/table_unicode.h"
+#include "comparison/comparison.h"
+#include "unit/known_depths.h"
+#include "unit/unit_analysis.h"
+#include "chart_content/comparison_overlays.h"
+#include "chart_content/comparison_pictures.h"
+#include "chart_content/run_charts.h"
+#include "style/file_names.h"
+#include "cli/text/command_options.h"
+#include "cli/text/command_parts.h"
+#include "cli/text/commands.h"
+#include "cli/text/runs_source.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <QDir>
+#include <QFile>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <memory>
+#include <optional>
+#include <ostream>
+#include <string>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+constexpr double units_per_inch = 96, mm_per_inch = 25.4; // a unit of a drawing is a CSS pixel
+
+constexpr double most_mm = 5000;                           // a drawing of 18 898 units
+
+int units(double mm) { return static_cast<int>(std::round(mm / mm_per_inch * units_per_inch)); }
+
+/// Stems of the runs' pictures: a unit has one of its own, whatever others are called.
+class RunStems {
+public:
+    QString of(const RunRecord& record) {
+        QString& stem = stems_[record.unit.uuid];
+        if (stem.isEmpty()) stem = names_.next(QString::fromStdString(record.unit.name));
+        return stem + QStringLiteral("-run-") + QString::number(record.number);
+    }
+
+private:
+    FileStems names_;
+    std::map<std::string, QString> stems_; ///< by uuid of the unit
+};
+
+struct Picture {
+    QString stem;
+    PictureContent content;
+};
+
+void add_runs(std::vector<Picture>& pictures, const Casebook& casebook) {
+    RunStems stems;
+    for (const auto& record : casebook.runs()) {
+        const QString stem = stems.of(*record);
+        const auto analysis = casebook.analysis(record->run.uuid);
+        const auto fit = casebook.fit(record->unit.uuid);
+        pictures.push_back({stem + QStringLiteral("-energy"), energy_chart(*record, *analysis).content});
+        pictures.push_back(
+            {stem + QStringLiteral("-gauge-error"), gauge_error_chart(*record, *analysis, known_depths(*record, *analysis, *fit)).content});
+        pictures.push_back({stem + QStringLiteral("-load"), load_chart(*record, *analysis).content});
+    }
+}
+
+/// As tested, against load, and at `load` where there is one.
+void add_comparison(std::vector<Picture>& pictures, const UnitRuns& runs, const std::optional<CommonLoad>& load) {
+    const Comparison comparison = compare_as_tested(runs, CompareRows::one_per_unit);
+    const FairComparison fair = compare_at(comparison, load);
+    pictures.push_back({QStringLiteral("comparison-vessels"), comparison_vessels(comparison)});
+    pictures.push_back({QStringLiteral("comparison-usable-fraction"), comparison_bars(comparison)});
+    if (const ChartContent against_load = fraction_overlay(comparison, fair); !against_load.series.empty())
+        pictures.push_back({QStringLiteral("comparison-against-load"), against_load});
+    if (!load) return;
+    pictures.push_back({QStringLiteral("comparison-at-load-vessels"), comparison_vessels(comparison, fair)});
+    pictures.push_back({QStringLiteral("comparison-at-load-usable-fraction"), comparison_bars(comparison, fair)});
+}
+
+struct PicturesArguments {
+    std::string source, folder;
+    bool dark = false, for_paper = false, force = false, comparison_only = false;
+    std::optional<double> at_load_w;
+    double duty_percent = 100;
+    double width_mm = 254, height_mm = 143, dots_per_inch = 192;
+};
+
+void add_options(CLI::App& command, PicturesArguments& arguments) {
+    command.add_option("LOGBOOK", arguments.source, "logbook, run sheet (.csv), or folder of run sheets")->required();
+    command.add_option("--into", arguments.folder, "folder for the pictures, made when missing")->required();
+    command.add_flag("--dark", arguments.dark, "in the colours for dim surroundings");
+    command.add_flag("--print", arguments.for_paper, "on white, for paper");
+    command.add_flag("--comparison-only", arguments.comparison_only, "leave out the charts of the runs");
+    auto* load = command.add_option("--at-load", arguments.at_load_w, "also the comparison at this common load, W")->check(above_zero());
+    command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
+    command.add_option("--width-mm", arguments.width_mm, "width of a picture, 254 unless told")->check(between(1, most_mm));
+    command.add_option("--height-mm", arguments.height_mm, "height of a picture, 143 unless told")->check(between(1, most_mm));
+    command.add_option("--dots-per-inch", arguments.dots_per_inch, "sharpness of PNG, 192 unless told")->check(between(1, 9600));
+    add_force_option(command, arguments.force);
+}
+
+int pictures_command(const PicturesArguments& arguments, std::ostream& out, std::ostream& err) {
+    PictureSpec spec;
+    spec.size = QSize(units(arguments.width_mm), units(arguments.height_mm));
+    spec.scale = arguments.dots_per_inch / units_per_inch;
+    spec.palette = arguments.dark && !arguments.for_paper ? dark_palette() : light_palette();
+    if (arguments.for_paper) spec.ground = QColor(Qt::white);
+    if (const Result<void> checked = check_image(spec); !checked) return refuse(err, checked.error());
+    std::vector<std::string> notices;
+    const Result<OpenedSource> opened = OpenedSource::open(arguments.source, notices);
+    if (!opened) return refuse(err, opened.error());
+    const Result<std::unique_ptr<Casebook>> casebook = opened.value().casebook();
+    if (!casebook) return refuse(err, casebook.error());
+    const QDir into(QFile::decodeName(arguments.folder.c_str()));
+    if (!into.mkpath(QStringLiteral(".")))
+        return refuse(err, {Failure::io, "the arguments.folder cannot be made", arguments.folder, "choose a arguments.folder that you may write to"});
+    std::vector<Picture> pictures;
+    if (!arguments.comparison_only) add_runs(pictures, *casebook.value());
+    add_comparison(pictures, addresses_of(casebook.value()->runs()), arguments.at_load_w ? std::optional(CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}}) : std::nullopt);
+    // All names are asked for before the first picture is written.
+    const Replacing replacing = replacing_of(arguments.force, {arguments.source});
+    std::vector<std::pair<const Picture*, QString>> files;
+    for (const Picture& picture : pictures)
+        for (const char* ending : {".png", ".svg"}) {
+            files.emplace_back(&picture, into.filePath(picture.stem + QLatin1String(ending)));
+            const Result<OutputTarget> free = output_target(QFile::encodeName(files.back().second).toStdString(), replacing);
+            if (!free) return refuse(err, free.error());
+        }
+    for (const auto& [picture, path] : files)
+        if (const Result<void> written = write_picture(picture->content, path, spec, replacing); !written) return refuse(err, written.error());
+    return print(fmt::format("{} pictures are in {}\n", files.size(), one_line(arguments.folder)), out, err);
+}
+
+} // namespace
+
+Command::Run read_pictures(CLI::App& command) {
+    const auto arguments = std::make_shared<PicturesArguments>();
+    add_options(command, *arguments);
+    return [arguments](std::ostream& out, std::ostream& err) { return pictures_command(*arguments, out, err); };
+}
+
+} // namespace ullage

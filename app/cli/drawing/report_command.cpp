@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/drawing/drawing_commands.h"
+
+#include "base/clock.h"
+#include "formats/text/table_unicode.h"
+#include "chart_content/report_making.h"
+#include "report/report_file.h"
+#include "cli/text/command_options.h"
+#include "cli/text/command_parts.h"
+#include "cli/text/commands.h"
+#include "cli/text/runs_source.h"
+#include "cli/text/sizing_source.h"
+
+#include <CLI/CLI.hpp>
+
+#include <QFile>
+
+#include <algorithm>
+#include <charconv>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <ostream>
+#include <set>
+
+namespace ullage {
+
+namespace {
+
+struct ReportArguments {
+    std::string source, run, output, paper, locale;
+    bool compare = false, every_drain = false, force = false;
+    std::optional<double> at_load_w;
+    double duty_percent = 100;
+    std::string size, pv;
+    SizingChoices choices;
+};
+
+int wrong_usage(std::ostream& err, const std::string& what) {
+    err << "ullage: " << one_line(what) << "; see ullage report --help\n";
+    return exit_usage;
+}
+
+void add_options(CLI::App& command, ReportArguments& arguments) {
+    command.add_option("LOGBOOK", arguments.source, "logbook, run sheet (.csv), or folder of run sheets")->required();
+    auto* run = command.add_option("--run", arguments.run, "the run to report, UNIT/N; the number alone where there is one unit");
+    auto* compare = command.add_flag("--compare", arguments.compare, "report the comparison of the units, as tested or at one load");
+    run->excludes(compare);
+    auto* size = command.add_option("--size", arguments.size, "report the sizing for this load list: its name in the logbook, or a file (.csv)")
+                     ->excludes(run)
+                     ->excludes(compare);
+    command.add_option("--pv", arguments.pv, "report the PV input check of this sheet: its name in the logbook, or a file")
+        ->excludes(run)
+        ->excludes(compare)
+        ->excludes(size);
+    add_sizing_options(command, arguments.choices);
+    command.add_flag("--every-drain", arguments.every_drain, "in a comparison: a row for each drain instead of one for each unit")->needs(compare);
+    auto* load =
+        command.add_option("--at-load", arguments.at_load_w, "in a comparison: common load, W; a unit that cannot be moved there stands as tested")
+            ->check(above_zero())
+            ->needs(compare);
+    command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
+    command.add_option("--output", arguments.output, "file to write; its ending, .pdf or .html, chooses the form");
+    add_force_option(command, arguments.force);
+    command.add_option("--paper", arguments.paper, "a4 or letter")->check(CLI::IsMember({"a4", "letter"}));
+    command.add_option("--locale", arguments.locale, "whose decimal sign is written, e.g. de_DE or en_US");
+}
+
+/// "UNIT/N" or "N": the unit's name may hold strokes of its own.
+bool read_run(const std::string& text, std::string& unit, int& number) {
+    const std::size_t stroke = text.rfind('/');
+    const std::string digits = stroke == std::string::npos ? text : text.substr(stroke + 1);
+    unit = stroke == std::string::npos ? std::string() : text.substr(0, stroke);
+    const auto [end, trouble] = std::from_chars(digits.data(), digits.data() + digits.size(), number);
+    return trouble == std::errc() && end == digits.data() + digits.size() && number > 0;
+}
+
+/// A run with what it says, which the casebook keeps. Errors: those of its histories.
+Result<ReportedRun> reported(const Casebook& casebook, const std::string& run_uuid) {
+    auto histories = casebook.histories(run_uuid);
+    if (!histories) return histories.error();
+    return ReportedRun{casebook.run(run_uuid).get(), casebook.analysis(run_uuid).get(), std::move(histories).value()};
+}
+
+/// Writes the report where it was asked for, else to `own_name` in the working folder.
+int write(const MadeReport& made, const ReportArguments& arguments, const std::string& own_name, const ReportLook& look, std::ostream& out,
+          std::ostream& err) {
+    const std::string path = arguments.output.empty() ? own_name : arguments.output;
+    const Replacing replacing = replacing_of(arguments.force, {arguments.source, arguments.size, arguments.pv});
+    if (const Result<void> written = write_report(made.report, made.pictures, QFile::decodeName(path.c_str()), look, replacing); !written)
+        return refuse(err, written.error());
+    return print("the report stands in " + one_line(path) + '\n', out, err);
+}
+
+int report_run(const ReportArguments& arguments, const Casebook& casebook, const ReportOptions& options, const ReportLook& look, std::ostream& out,
+               std::ostream& err) {
+    std::string unit;
+    int number = 0;
+    if (!read_run(arguments.run, unit, number)) return wrong_usage(err, "`" + arguments.run + "` names no run; write UNIT/N, e.g. \"Osk 1200/2\"");
+    const Result<UnitRuns> chosen = chosen_runs(addresses_of(casebook.runs()), unit, number);
+    if (!chosen) return refuse(err, chosen.error());
+    if (chosen.value().size() > 1)
+        return refuse(err, {Failure::bad_input, "several units are named `" + unit + "`", "--run", "give the units names of their own"});
+    const RunRecord& record = *chosen.value().front();
+    const Result<ReportedRun> run = reported(casebook, record.run.uuid);
+    if (!run) return refuse(err, run.error());
+    const MadeReport made = make_run_report(run.value(), *casebook.fit(record.unit.uuid), options);
+    const QString stem = report_file_stem(QStringLiteral("%1 run %2").arg(QString::fromStdString(record.unit.name), QString::number(record.number)));
+    return write(made, arguments, stem.toStdString() + ".pdf", look, out, err);
+}
+
+int report_comparison(const ReportArguments& arguments, const Casebook& casebook, const ReportOptions& options, const ReportLook& look, std::ostream& out,
+                      std::ostream& err) {
+    const SharedRuns all = casebook.runs();
+    const Comparison comparison = compare_as_tested(addresses_of(all), arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit);
+    std::vector<ReportedRun> runs;
+    std::vector<UnitAnalysis> units;
+    std::set<std::string> known;
+    for (const ComparisonRow& row : comparison.rows) {
+        const Result<ReportedRun> run = reported(casebook, row.run.uuid);
+        if (!run) return refuse(err, run.error());
+        runs.push_back(run.value());
+        if (known.insert(row.unit.uuid).second) units.push_back(*casebook.unit_analysis(row.unit.uuid));
+    }
+    std::optional<CommonLoad> load;
+    if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};
+    return write(make_comparison_report(comparison, compare_at(comparison, load), runs, units, options),
+                 arguments, "comparison-report.pdf", look, out, err);
+}
+
+int report_sizing(const ReportArguments& arguments, const ReportOptions& options, const ReportLook& look, std::ostream& out, std::ostream& err) {
+    std::vector<std::string> notices;
+    const Result<Sizing> sizing = sizing_from(arguments.source, arguments.size, {}, arguments.choices, notices);
+    for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
+    if (!sizing) return refuse(err, sizing.error());
+    return write(make_sizing_report_of(sizing.value(), options), arguments, "sizing-report.pdf", look, out, err);
+}
+
+int report_pv(const ReportArguments& arguments, const ReportOptions& options, const ReportLook& look, std::ostream& out, std::ostream& err) {
+    std::error_code ignored;
+    PvCheckArguments asked;
+    const bool sheets = std::filesystem::is_directory(arguments.source, ignored) || std::filesystem::path(arguments.source).extension() == ".csv";
+    if (!sheets) asked.logbook = arguments.source;
+    if (std::filesystem::is_regular_file(arguments.pv, ignored)) asked.sheet = arguments.pv;
+    else asked.sheet_name = arguments.pv;
+    const Result<PvSheetText> sheet = asked_pv_sheet(asked);
+    if (!sheet) return refuse(err, sheet.error());
+    return write(make_pv_report_of(sheet.value(), options), arguments, "pv-check-report.pdf", look, out, err);
+}
+
+int report_command(const ReportArguments& arguments, std::ostream& out, std::ostream& err) {
+    if (arguments.run.empty() && !arguments.compare && arguments.size.empty() && arguments.pv.empty())
+        return wrong_usage(err, "choose --run UNIT/N, --compare, --size LIST or --pv SHEET");
+    const QLocale locale = arguments.locale.empty() ? QLocale::system() : QLocale(QString::fromStdString(arguments.locale));
+    if (!arguments.locale.empty() && locale.language() == QLocale::C && arguments.locale != "C")
+        return wrong_usage(err, "`" + arguments.locale + "` is no locale; use a name such as de_DE or en_US");
+    const Paper paper = arguments.paper.empty() ? paper_of(locale) : arguments.paper == "letter" ? Paper::letter : Paper::a4;
+
+    const ReportOptions options{decimal_sign_of(locale), SystemClock().now_ms(), machine_zone()};
+    const ReportLook look{paper, options.decimal_sign};
+    if (!arguments.size.empty()) return report_sizing(arguments, options, look, out, err);
+    if (!arguments.pv.empty()) return report_pv(arguments, options, look, out, err);
+    std::vector<std::string> notices;
+    const Result<OpenedSource> source = OpenedSource::open(arguments.source, notices);
+    if (!source) return refuse(err, source.error());
+    const Result<std::unique_ptr<Casebook>> casebook = source.value().casebook();
+    if (!casebook) return refuse(err, casebook.error());
+    for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
+    return arguments.compare ? report_comparison(arguments, *casebook.value(), options, look, out, err)
+                             : report_run(arguments, *casebook.value(), options, look, out, err);
+}
+
+} // namespace
+
+Command::Run read_report(CLI::App& command) {
+    const auto arguments = std::make_shared<ReportArguments>();
+    add_options(command, *arguments);
+    return [arguments](std::ostream& out, std::ostream& err) { return report_command(*arguments, out, err); };
+}
+
+} // namespace ullage

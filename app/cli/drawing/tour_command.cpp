@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/drawing/drawing_commands.h"
+
+#include "base/clock.h"
+#include "document/document.h"
+#include "models/logbook_tree_model.h"
+#include "window/main_window.h"
+#include "window/message_bar.h"
+#include "services/appearance.h"
+#include "services/prompts.h"
+#include "services/settings.h"
+#include "cli/text/command_parts.h"
+#include "cli/text/commands.h"
+
+#include <CLI/CLI.hpp>
+
+#include <QApplication>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QStackedWidget>
+#include <QTabWidget>
+#include <QTemporaryDir>
+#include <QTreeView>
+
+#include <algorithm>
+#include <memory>
+#include <optional>
+#include <ostream>
+
+namespace ullage {
+
+namespace {
+
+constexpr int settling_ms = 25; ///< for layouts and texts that follow in a later turn of the event loop
+constexpr QSize tour_size(1280, 800);
+
+/// Shows the pages one after the other; `into` is empty where no picture is wanted.
+class Tour {
+public:
+    Tour(MainWindow& window, QString into, std::ostream& out) : window_(window), into_(std::move(into)), out_(out) {}
+
+    /// Follows the tree from top to bottom. Errors: io, a picture that cannot be written.
+    Result<void> walk() {
+        const auto* pages = window_.findChild<QStackedWidget*>(QStringLiteral("pagesStack"));
+        auto* tree = window_.findChild<QTreeView*>(QStringLiteral("logbookTree"));
+        for (QModelIndex row = tree->model()->index(0, 0); row.isValid(); row = tree->indexBelow(row)) {
+            if (!(row.flags() & Qt::ItemIsSelectable)) continue;
+            tree->setCurrentIndex(row);
+            settle();
+            QStringList place{row.data().toString()};
+            if (const QString above = row.parent().data().toString(); row.data(LogbookTreeModel::RowRole).toInt() == int(LogbookTreeModel::Row::run))
+                place.prepend(above);
+            if (const auto shown = show(*pages->currentWidget(), place); !shown) return shown;
+        }
+        return {};
+    }
+
+private:
+    void settle() {
+        QElapsedTimer since;
+        since.start();
+        do QCoreApplication::processEvents(QEventLoop::AllEvents, settling_ms);
+        while (since.elapsed() < settling_ms);
+    }
+
+    /// The tabs in sight that stand in no other tab below `part`.
+    static QList<QTabWidget*> outer_tabs(const QWidget& part) {
+        QList<QTabWidget*> outer;
+        for (QTabWidget* tabs : part.findChildren<QTabWidget*>()) {
+            if (!tabs->isVisible()) continue;
+            if (std::ranges::none_of(outer, [tabs](const QTabWidget* other) { return other->isAncestorOf(tabs); })) outer.push_back(tabs);
+        }
+        return outer;
+    }
+
+    Result<void> show(const QWidget& part, const QStringList& place) {
+        const QList<QTabWidget*> all = outer_tabs(part);
+        if (all.isEmpty()) return keep(place);
+        for (QTabWidget* tabs : all) {
+            const int before = tabs->currentIndex();
+            for (int tab = 0; tab < tabs->count(); ++tab) {
+                if (!tabs->isTabVisible(tab) || !tabs->isTabEnabled(tab)) continue;
+                tabs->setCurrentIndex(tab);
+                settle();
+                if (const auto shown = show(*tabs->widget(tab), place + QStringList{tabs->tabText(tab).remove(QLatin1Char('&'))}); !shown) return shown;
+            }
+            tabs->setCurrentIndex(before);
+        }
+        return {};
+    }
+
+    Result<void> keep(const QStringList& place) {
+        const QPixmap picture = window_.grab(); // paints the page also where no one looks
+        const QString number = QStringLiteral("%1").arg(++pages_, 3, 10, QLatin1Char('0'));
+        out_ << number.toStdString() << "  " << place.join(QStringLiteral(", ")).toStdString() << '\n';
+        if (const QString says = window_.findChild<MessageBar*>()->message(); !says.isEmpty()) out_ << "     says: " << says.toStdString() << '\n';
+        if (into_.isEmpty()) return {};
+        const QString path = QDir(into_).filePath(number + QStringLiteral(".png"));
+        if (picture.save(path, "PNG")) return {};
+        return Error{Failure::io, "the picture cannot be written", path.toStdString(), "check the disk and the folder's permissions"};
+    }
+
+    MainWindow& window_;
+    QString into_;
+    std::ostream& out_;
+    int pages_ = 0;
+};
+
+/// A folder to fill: nothing in it is replaced, so it must be new or empty.
+Result<void> empty_folder(const QString& folder) {
+    if (QDir(folder).exists() && !QDir(folder).isEmpty(QDir::AllEntries | QDir::Hidden | QDir::System | QDir::NoDotAndDotDot))
+        return Error{Failure::refused, "the folder is not empty", folder.toStdString(), "name a new one"};
+    if (!QDir().mkpath(folder)) return Error{Failure::io, "the folder cannot be made", folder.toStdString(), {}};
+    return {};
+}
+
+struct TourArguments {
+    std::string source, folder;
+};
+
+int tour_command(const TourArguments& arguments, std::ostream& out, std::ostream& err) {
+    const QString into = QFile::decodeName(arguments.folder.c_str());
+    if (!into.isEmpty())
+        if (const auto made = empty_folder(into); !made) return refuse(err, made.error());
+    const QTemporaryDir own; // the user's settings stay as they are
+    Settings settings(own.filePath(QStringLiteral("settings.ini")));
+    apply_appearance(*qApp, settings);
+    const SystemClock clock;
+    Document document(clock);
+    DialogPrompts prompts;
+    MainWindow window(document, settings, prompts);
+    window.resize(tour_size);
+    window.show();
+    window.openLogbook(QFile::decodeName(arguments.source.c_str()));
+    if (!document.isOpen()) {
+        err << "ullage: " << window.findChild<MessageBar*>()->message().toStdString() << '\n';
+        return exit_bad_input;
+    }
+    if (const auto walked = Tour(window, into, out).walk(); !walked) return refuse(err, walked.error());
+    return exit_good;
+}
+
+} // namespace
+
+Command::Run read_tour(CLI::App& command) {
+    const auto arguments = std::make_shared<TourArguments>();
+    command.add_option("LOGBOOK", arguments->source, "logbook file")->required();
+    command.add_option("--into", arguments->folder, "a new or empty folder: write a PNG of each page into it");
+    return [arguments](std::ostream& out, std::ostream& err) { return tour_command(*arguments, out, err); };
+}
+
+} // namespace ullage

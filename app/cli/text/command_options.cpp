@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/text/command_options.h"
+
+#include "base/number.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <cstdlib>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+/// As the library will read it; nan where it is no number at all.
+double option_number(const std::string& text) {
+    char* end = nullptr;
+    const double number = std::strtod(text.c_str(), &end);
+    return text.empty() || *end != '\0' ? std::nan("") : number;
+}
+
+std::string odd_number(const std::string& text) {
+    const double number = option_number(text);
+    if (std::isnan(number)) return fmt::format("`{}` is no number; write one such as 431 or 0.5", text);
+    if (std::abs(number) <= largest_option) return {};
+    return fmt::format("`{}` is far beyond anything that is measured; the most is {}", text, exact_text(largest_option));
+}
+
+/// Says `words` of a number for which `good` does not hold.
+template <class Good>
+CLI::Validator number_check(Good good, std::string words) {
+    return {[good, words = std::move(words)](std::string& text) {
+                return good(option_number(text)) ? std::string() : fmt::format("`{}` is no number {}", text, words);
+            },
+            std::string()};
+}
+
+} // namespace
+
+void check_numbers(CLI::App& app) {
+    for (CLI::Option* option : app.get_options())
+        // A transformation goes before the checks of the option itself, whose words are for numbers.
+        if (option->get_type_name().find("FLOAT") != std::string::npos) option->transform(CLI::Validator(odd_number, std::string()));
+    for (CLI::App* command : app.get_subcommands([](CLI::App*) { return true; })) check_numbers(*command);
+}
+
+CLI::Validator above_zero() {
+    return number_check([](double number) { return number > 0; }, "above 0");
+}
+
+CLI::Validator zero_or_more() {
+    return number_check([](double number) { return number >= 0; }, "from 0 up");
+}
+
+CLI::Validator between(double lowest, double highest) {
+    return number_check([=](double number) { return number >= lowest && number <= highest; },
+                        fmt::format("from {} to {}", exact_text(lowest), exact_text(highest)));
+}
+
+void add_force_option(CLI::App& command, bool& force) {
+    command.add_flag("--force", force, "replace also a file that this program did not write as it is, an input of this call, or a logbook that nobody uses");
+}
+
+Replacing replacing_of(bool force, std::vector<std::string> inputs) {
+    return {force ? Replacing::Consent::any : Replacing::Consent::own, std::move(inputs)};
+}
+
+} // namespace ullage

@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/text/commands.h"
+
+#include "formats/sheets/pv_sheet_text.h"
+#include "comparison/fair_comparison.h"
+#include "cli/text/command_options.h"
+#include "cli/text/command_parts.h"
+#include "cli/text/sizing_source.h"
+
+#include <CLI/CLI.hpp>
+
+#include <memory>
+#include <ostream>
+
+namespace ullage {
+
+namespace {
+
+constexpr const char* runs_help = "logbook, run sheet (.csv), or folder of run sheets";
+
+void add_import(CLI::App& command, ImportArguments& arguments) {
+    command.add_option("LOGBOOK", arguments.logbook, "logbook file")->required();
+    command.add_option("SHEET", arguments.sheets, "run sheets, each whole or not at all")->required();
+}
+
+void add_import_trace(CLI::App& command, ImportTraceArguments& arguments) {
+    command.add_option("FILE", arguments.file, "log file: rows of text with a time and a register or power")->required();
+    command.add_option("--logbook", arguments.logbook, "logbook file")->required();
+    command.add_option("--unit", arguments.unit, "name of the unit");
+    command.add_option("--run", arguments.run, "number of the run")->required()->check(above_zero());
+    command.add_option("--meter", arguments.meter, "meter that wrote the log; that of the run where not given");
+    command.add_option("--map", arguments.map, "columns, counted from 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A")
+        ->delimiter(',');
+    command.add_option("--date-order", arguments.date_order, "day-first, month-first or year-first")
+        ->check(CLI::IsMember({"day-first", "month-first", "year-first"}));
+    command.add_option("--times", arguments.times, "what h:mm:ss means: clock (time of day) or elapsed")->check(CLI::IsMember({"clock", "elapsed"}));
+    command.add_option("--decimal", arguments.decimal, "decimal sign: comma or point")->check(CLI::IsMember({"comma", "point"}));
+    command.add_option("--delimiter", arguments.delimiter, "tab, semicolon, bar, comma or blanks")
+        ->check(CLI::IsMember({"tab", "semicolon", "bar", "comma", "blanks"}));
+    command.add_option("--register-unit", arguments.register_unit, "unit of a register that names none: Wh, kWh or J")
+        ->check(CLI::IsMember({"Wh", "kWh", "J"}));
+    command.add_option("--zone", arguments.zone, "time zone of times without an offset; that of the run where not given");
+    command.add_option("--start", arguments.start, "when the log was started, for times that count from the start or name no date");
+    CLI::Option* offset =
+        command.add_option("--offset", arguments.offset, "added to the times of the log, [-]h:mm:ss: how far the meter's clock was behind");
+    command.add_option("--clock-offset", arguments.clock_offset, "the same in seconds, or `estimate`: from the hand readings of the run")
+        ->excludes(offset);
+    command.add_option("--gap-limit", arguments.gap_limit_s, "longest time between rows that is no gap, s")->check(above_zero());
+    CLI::Option* preview = command.add_flag("--preview", arguments.preview, "say what would be taken, import nothing");
+    CLI::Option* follow =
+        command.add_flag("--follow", arguments.follow, "another program is still writing it: go on taking what it gains, until interrupted");
+    follow->excludes(preview);
+    command.add_option("--until-quiet", arguments.quiet_s, "end following when the log has gained nothing for so long, s")
+        ->check(above_zero())
+        ->needs(follow);
+}
+
+void add_analyse(CLI::App& command, AnalyseArguments& arguments) {
+    command.add_option("LOGBOOK", arguments.logbook, runs_help)->required();
+    command.add_option("--unit", arguments.unit, "only runs of this unit");
+    command.add_option("--run", arguments.run, "only this run of the unit")->check(above_zero());
+    command.add_option("--format", arguments.format, "text or json")->check(CLI::IsMember({"text", "json"}));
+    command
+        .add_option("--kwh-price", arguments.kwh_price, "price of a kWh, in the currency of the unit, for the cost of what a unit takes for itself")
+        ->check(zero_or_more());
+}
+
+void add_output(CLI::App& command, TableOutput& output) {
+    command.add_option("--format", output.format, "form of the table")->check(CLI::IsMember(table_format_names()));
+    command.add_option("--output", output.path, "file to write; its ending chooses the format where none is given");
+    add_force_option(command, output.force);
+}
+
+void add_compare(CLI::App& command, CompareArguments& arguments) {
+    command.add_option("LOGBOOK", arguments.sources, "logbooks, run sheets (.csv) and folders of run sheets, one or several")->required();
+    command.add_flag("--every-drain", arguments.every_drain, "a row for each drain instead of one for each unit");
+    auto* load = command.add_option("--at-load", arguments.at_load_w, "common load, W: units are moved to it where their drains allow")
+                     ->check(above_zero());
+    command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
+    command.add_option("--load-list", arguments.load_list, "common load from a load list: its name in the logbook, or a file (.csv)")
+        ->excludes(load);
+    auto* pairs = command.add_flag("--pairs", arguments.pairs, "the differences between units: resolved by these meters or not");
+    std::vector<std::string> figures;
+    for (const PairFigure figure : all_pair_figures) figures.emplace_back(pair_figure_key(figure));
+    command.add_option("--pairs-of", arguments.pairs_of, "figure that is compared")->check(CLI::IsMember(figures))->needs(pairs);
+    command.add_option("--columns", arguments.columns, "keys of the columns wanted, in order")->delimiter(',')->allow_extra_args(false);
+    command.add_option("--maker", arguments.makers, "only units of this maker")->allow_extra_args(false);
+    command.add_option("--tag", arguments.tags, "only units with this tag; named several times: with every one of them")->allow_extra_args(false);
+    command.add_option("--least-wh", arguments.least_wh, "only units rated at this or more, Wh");
+    command.add_option("--most-wh", arguments.most_wh, "only units rated at this or less, Wh");
+    add_output(command, arguments.output);
+}
+
+void add_import_loads(CLI::App& command, ImportLoadsArguments& arguments) {
+    command.add_option("FILE", arguments.files, "load lists (.csv), each whole or not at all")->required();
+    command.add_option("--logbook", arguments.logbook, "logbook file")->required();
+}
+
+void add_loads(CLI::App& command, LoadsArguments& arguments) {
+    auto* file = command.add_option("FILE", arguments.file, "load list (.csv)");
+    auto* logbook = command.add_option("--logbook", arguments.logbook, "logbook file")->excludes(file);
+    auto* list = command.add_option("--list", arguments.list, "only this list of the logbook, with its appliances")->needs(logbook);
+    command.add_flag("--sheet", arguments.sheet, "the list as a file that import-loads takes")->needs(list);
+    add_output(command, arguments.output);
+}
+
+void add_size(CLI::App& command, SizeArguments& arguments) {
+    command.add_option("LOGBOOK", arguments.source, runs_help)->required();
+    command.add_option("--load-list", arguments.load_list, "a load list: its name in the logbook, or a file (.csv)")->required();
+    command.add_option("--unit", arguments.unit, "only this unit");
+    add_sizing_options(command, arguments.choices);
+    command.add_option("--table", arguments.table, "one table instead of all: units, months, rules or course")
+        ->check(CLI::IsMember({"units", "months", "rules", "course"}));
+    add_output(command, arguments.output);
+}
+
+void add_readings(CLI::App& command, ReadingsArguments& arguments) {
+    command.add_option("LOGBOOK", arguments.logbook, runs_help)->required();
+    command.add_option("--unit", arguments.unit, "only runs of this unit");
+    command.add_option("--run", arguments.run, "only this run of the unit")->check(above_zero());
+    command.add_flag("--intervals", arguments.intervals, "the intervals between readings instead of the readings");
+    add_output(command, arguments.output);
+}
+
+void add_export_sheet(CLI::App& command, ExportSheetArguments& arguments) {
+    command.add_option("LOGBOOK", arguments.logbook, runs_help)->required();
+    command.add_option("--unit", arguments.unit, "name of the unit")->required();
+    command.add_option("--run", arguments.run, "number of the run")->required()->check(above_zero());
+    command.add_option("--output", arguments.output, "file to write");
+    add_force_option(command, arguments.force);
+}
+
+void add_pv_check(CLI::App& command, PvCheckArguments& arguments) {
+    command.add_option("SHEET", arguments.sheet, "PV sheet: a file of lines `key: value`; the keys are the options below with _ for -");
+    command.add_option("--logbook", arguments.logbook, "logbook that holds the unit, or the sheet")->type_name("LOGBOOK");
+    command.add_option("--sheet-name", arguments.sheet_name, "a PV sheet of the logbook instead of a file")->needs("--logbook")->excludes("SHEET");
+    for (const PvKey& key : pv_keys())
+        command
+            .add_option_function<std::string>(
+                pv_option(std::string(key.name)),
+                [&arguments, name = std::string(key.name)](const std::string& value) { arguments.values.emplace_back(name, value); },
+                std::string(key.help))
+            ->type_name("VALUE");
+    command.add_option("--format", arguments.format, "text or json")->check(CLI::IsMember({"text", "json"}));
+}
+
+/// A row of the table: `add` adds the options, `run` is the command itself.
+template <class Arguments>
+Command row(std::string_view name, std::string_view summary, void (*add)(CLI::App&, Arguments&),
+            int (*run)(const Arguments&, std::ostream&, std::ostream&)) {
+    return {name, summary, [add, run](CLI::App& command) -> Command::Run {
+                const auto arguments = std::make_shared<Arguments>();
+                add(command, *arguments);
+                return [arguments, run](std::ostream& out, std::ostream& err) { return run(*arguments, out, err); };
+            }};
+}
+
+} // namespace
+
+const std::vector<Command>& text_commands() {
+    static const std::vector<Command> commands{
+        row("import", "Bring run sheets into a logbook, made when missing", add_import, import_command),
+        row("import-trace", "Bring the log of a meter into a run; how it is read is detected and said", add_import_trace, import_trace_command),
+        row("analyse", "Say what each run shows, and when one still running should end (as of its last reading)", add_analyse, analyse_command),
+        row("compare", "Compare the units of one or several logbooks, as tested or at one load", add_compare, compare_command),
+        row("export-readings", "Write the readings of one run or of all runs as a table", add_readings, readings_command),
+        row("export-sheet", "Write one run as a run sheet", add_export_sheet, export_sheet_command),
+        row("pv-check", "Check a PV string against the PV input of a unit: cold, hot, current, power", add_pv_check, pv_check_command),
+        row("import-loads", "Bring load lists into a logbook, made when missing", add_import_loads, import_loads_command),
+        row("loads", "Say what load lists take: of one file, or all of a logbook", add_loads, loads_command),
+        row("size", "Say how long each unit carries a load list, how many are needed, and which PV array", add_size, size_command)};
+    return commands;
+}
+
+} // namespace ullage

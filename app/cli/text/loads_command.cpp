@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/clock.h"
+#include "base/number.h"
+#include "formats/results/load_list_table.h"
+#include "formats/sheets/load_list_file.h"
+#include "formats/text/table_unicode.h"
+#include "store/logbook.h"
+#include "cli/text/command_parts.h"
+#include "cli/text/commands.h"
+#include "cli/text/load_lists_source.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <ostream>
+
+namespace ullage {
+
+namespace {
+
+Result<std::string> import_list(Logbook& logbook, const std::string& path) {
+    const Result<LoadList> list = load_list_of_file(path);
+    if (!list) return list.error();
+    const Result<std::vector<LoadList>> known = logbook.load_lists();
+    if (!known) return known.error();
+    for (const LoadList& other : known.value())
+        if (other.name == list.value().name && other.appliances == list.value().appliances)
+            return fmt::format("{}: load list {} is in the logbook already, left out", path, other.name);
+    const Result<LoadList> added = logbook.add(list.value());
+    if (!added) {
+        Error error = added.error();
+        error.where = path;
+        return error;
+    }
+    return fmt::format("{}: load list {} with {}", path, list.value().name,
+                       count_text(static_cast<long>(list.value().appliances.size()), "line", "lines"));
+}
+
+} // namespace
+
+int import_loads_command(const ImportLoadsArguments& arguments, std::ostream& out, std::ostream& err) {
+    const SystemClock clock;
+    Result<Logbook> logbook = opened_or_made(arguments.logbook, clock);
+    if (!logbook) return refuse(err, logbook.error());
+    int code = exit_good;
+    for (const std::string& file : arguments.files) {
+        const Result<std::string> done = import_list(logbook.value(), file);
+        if (done) out << one_line(done.value()) << '\n';
+        else code = refuse(err, done.error());
+    }
+    const int printed = print({}, out, err, "what could be imported is in the logbook");
+    return code == exit_good ? printed : code;
+}
+
+int loads_command(const LoadsArguments& arguments, std::ostream& out, std::ostream& err) {
+    if (arguments.file.empty() == arguments.logbook.empty()) {
+        (void)refuse(err, {Failure::bad_input, "name a load list (.csv) or a logbook, one of the two", "loads", "see ullage loads --help"});
+        return exit_usage;
+    }
+    const Result<TableFormat> format = asked_format(arguments.output);
+    if (!format) {
+        (void)refuse(err, format.error());
+        return exit_usage;
+    }
+    const std::vector<std::string> inputs{arguments.file, arguments.logbook};
+    if (!arguments.file.empty()) {
+        const Result<LoadList> list = load_list_of_file(arguments.file);
+        if (!list) return refuse(err, list.error());
+        return put_table(load_list_table(list.value()), format.value(), arguments.output, inputs, out, err);
+    }
+    const Result<std::vector<LoadList>> lists = load_lists_of_logbook(arguments.logbook);
+    if (!lists) return refuse(err, lists.error());
+    if (!arguments.list.empty()) {
+        const Result<LoadList> list = load_list_named(lists.value(), arguments.list, arguments.logbook);
+        if (!list) return refuse(err, list.error());
+        if (!arguments.sheet) return put_table(load_list_table(list.value()), format.value(), arguments.output, inputs, out, err);
+        return put_text(write_load_list(list.value()), arguments.output, inputs, out, err);
+    }
+    return put_table(load_lists_table(lists.value()), format.value(), arguments.output, inputs, out, err);
+}
+
+} // namespace ullage

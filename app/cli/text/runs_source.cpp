@@ -1,0 +1,272 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/text/runs_source.h"
+
+#include "formats/sheets/run_sheet.h"
+#include "formats/files/whole_file.h"
+#include "comparison/joined_records.h"
+#include "cli/text/load_lists_source.h"
+#include "trace/run_load.h"
+
+#include <fmt/format.h>
+
+#include <sys/stat.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <map>
+#include <set>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+Result<std::vector<std::string>> sheets_in(const std::string& folder) {
+    std::vector<std::string> sheets;
+    std::error_code trouble;
+    for (fs::directory_iterator entry(folder, trouble), end; !trouble && entry != end; entry.increment(trouble))
+        if (entry->path().extension() == ".csv") sheets.push_back(entry->path().string());
+    if (trouble)
+        return Error{Failure::io, "the folder cannot be read: " + trouble.message(), folder, "check its permissions"};
+    if (sheets.empty())
+        return Error{Failure::not_found, "the folder holds no run sheet", folder, "name a logbook or a folder with .csv run sheets"};
+    std::ranges::sort(sheets);
+    return sheets;
+}
+
+Result<ImportedRun> import_sheet(Logbook& logbook, const std::string& sheet, std::vector<std::string>& notices) {
+    const Result<std::string> text = read_whole_file(sheet);
+    if (!text) return text.error();
+    const Result<SheetImport> import = read_run_sheet(text.value(), sheet);
+    if (!import) return import.error();
+    for (const std::string& notice : import.value().notices) notices.push_back(sheet + ", " + notice);
+    Result<ImportedRun> added = logbook.import_run(import.value().record);
+    if (added) return added;
+    Error error = added.error();
+    error.where = error.where.empty() ? sheet : sheet + ", " + error.where;
+    return error;
+}
+
+/// The sheets in a logbook in memory.
+Result<Logbook> logbook_of_sheets(const std::vector<std::string>& sheets, const Clock& clock, std::vector<std::string>& notices) {
+    Result<Logbook> logbook = Logbook::in_memory(clock);
+    if (!logbook) return logbook;
+    for (const std::string& sheet : sheets)
+        if (const Result<ImportedRun> added = import_sheet(logbook.value(), sheet, notices); !added) return added.error();
+    return logbook;
+}
+
+/// "`a`, `b` and 3 more".
+std::string listed(const std::vector<std::string>& names) {
+    constexpr std::size_t most = 8;
+    std::string text;
+    for (std::size_t i = 0; i < std::min(names.size(), most); ++i) text += (i > 0 ? ", `" : "`") + names[i] + '`';
+    return names.size() > most ? fmt::format("{} and {} more", text, names.size() - most) : text;
+}
+
+/// Each unit of the records once, as its maker and name may both be shared with others.
+std::vector<std::string> unit_names(const UnitRuns& runs) {
+    std::vector<std::string> names;
+    std::set<std::string_view> uuids;
+    for (const RunRecord* record : runs)
+        if (uuids.insert(record->unit.uuid).second) names.push_back(record->unit.name);
+    return names;
+}
+
+bool is_sheets(const std::string& path) {
+    std::error_code ignored;
+    return fs::is_directory(path, ignored) || fs::path(path).extension() == ".csv";
+}
+
+/// Name of the file or folder, without what a folder's path may end in.
+std::string file_name(const std::string& path) {
+    const fs::path whole = fs::path(path).lexically_normal();
+    const fs::path name = whole.has_filename() ? whole.filename() : whole.parent_path().filename();
+    return name.empty() ? path : name.string();
+}
+
+/// How the rows of these paths are told apart from each other: the name of the file, or the path where two have one name.
+std::vector<std::string> names_of(const std::vector<std::string>& paths) {
+    std::map<std::string, int> how_often;
+    for (const std::string& path : paths) ++how_often[file_name(path)];
+    std::vector<std::string> names;
+    for (const std::string& path : paths) {
+        const std::string name = file_name(path);
+        names.push_back(how_often[name] > 1 ? path : name);
+    }
+    return names;
+}
+
+struct NamedSheet {
+    std::string path, source;
+};
+
+/// Adds the run sheets that a path names, each file once.
+Result<void> add_sheets(const std::string& path, const std::string& source, std::set<std::pair<dev_t, ino_t>>& known, std::vector<NamedSheet>& sheets) {
+    std::vector<std::string> found{path};
+    std::error_code ignored;
+    if (fs::is_directory(path, ignored)) {
+        Result<std::vector<std::string>> inside = sheets_in(path);
+        if (!inside) return inside.error();
+        found = std::move(inside).value();
+    }
+    for (const std::string& sheet : found) {
+        struct stat file {};
+        // One that cannot be asked is named by reading it.
+        if (::stat(sheet.c_str(), &file) != 0 || known.emplace(file.st_dev, file.st_ino).second) sheets.push_back({sheet, source});
+    }
+    return {};
+}
+
+/// Adds the runs of the sheets, a source for each name. Their units and meters are those of the logbooks in `sources` where an import would take
+/// them for the same.
+Result<void> add_runs_of(const std::vector<NamedSheet>& sheets, std::vector<RecordSource>& sources, std::vector<std::string>& notices) {
+    if (sheets.empty()) return {};
+    const SystemClock clock;
+    Result<Logbook> memory = Logbook::in_memory(clock);
+    if (!memory) return memory.error();
+    std::set<std::string> known;
+    for (const RecordSource& logbook : sources)
+        for (const RunRecord& record : logbook.records) {
+            if (known.insert(record.unit.uuid).second)
+                if (const auto added = memory.value().add(record.unit); !added) return added.error();
+            if (record.meter && known.insert(record.meter->uuid).second)
+                if (const auto added = memory.value().add(*record.meter); !added) return added.error();
+        }
+    std::map<std::string, std::string> source_of; // by run uuid
+    for (const NamedSheet& sheet : sheets) {
+        const Result<ImportedRun> added = import_sheet(memory.value(), sheet.path, notices);
+        if (!added) return added.error();
+        source_of[added.value().run_uuid] = sheet.source;
+    }
+    Result<std::vector<RunRecord>> records = memory.value().run_records();
+    if (!records) return records.error();
+    std::map<std::string, std::size_t> place_of; // of a source of sheets, by its name
+    for (RunRecord& record : records.value()) {
+        const std::string& name = source_of[record.run.uuid];
+        const auto [place, is_new] = place_of.emplace(name, sources.size());
+        if (is_new) sources.push_back({name, {}});
+        sources[place->second].records.push_back(std::move(record));
+    }
+    return {};
+}
+
+} // namespace
+
+OpenedSource::OpenedSource(std::string path, bool of_sheets, std::unique_ptr<Clock> clock, Logbook logbook)
+    : path_(std::move(path)), of_sheets_(of_sheets), clock_(std::move(clock)), logbook_(std::move(logbook)) {}
+
+Result<OpenedSource> OpenedSource::open(const std::string& path, std::vector<std::string>& notices) {
+    auto clock = std::make_unique<SystemClock>();
+    const bool of_sheets = is_sheets(path);
+    std::error_code ignored;
+    Result<std::vector<std::string>> sheets = fs::is_directory(path, ignored) ? sheets_in(path) : std::vector<std::string>{path};
+    if (!sheets) return sheets.error();
+    Result<Logbook> logbook = of_sheets ? logbook_of_sheets(sheets.value(), *clock, notices) : Logbook::open(path, OpenMode::look, *clock);
+    if (!logbook) return logbook.error();
+    constexpr double worth_telling_s = 1;
+    if (const OpeningCheck& check = logbook.value().opening_check(); check.full && check.seconds >= worth_telling_s)
+        notices.push_back(fmt::format("{}: checked from end to end, as it comes from elsewhere or was not closed properly; that took {:.1f} s", path,
+                                      check.seconds));
+    return OpenedSource(path, of_sheets, std::move(clock), std::move(logbook).value());
+}
+
+Result<std::vector<RunRecord>> OpenedSource::runs() const { return logbook_.run_records(); }
+
+Result<std::vector<Unit>> OpenedSource::units() const { return logbook_.units(); }
+
+Result<std::vector<LoadList>> OpenedSource::load_lists() const {
+    if (of_sheets_) return no_load_lists(path_);
+    return logbook_.load_lists();
+}
+
+Result<std::unique_ptr<Casebook>> OpenedSource::casebook() const {
+    Result<std::vector<RunRecord>> records = runs();
+    if (!records) return records.error();
+    Casebook::HistorySource histories;
+    if (!of_sheets_) histories = [this](const std::string& reading_uuid) { return logbook_.history(reading_uuid); };
+    auto casebook = std::make_unique<Casebook>(std::move(histories));
+    casebook->set_runs(shared(std::move(records).value()));
+    return casebook;
+}
+
+Result<std::vector<std::optional<LoadStatistics>>> OpenedSource::loads(const std::vector<RunRecord>& records) const {
+    std::vector<std::optional<LoadStatistics>> loads(records.size());
+    if (of_sheets_) return loads;
+    for (std::size_t r = 0; r < records.size(); ++r) {
+        const Result<std::optional<LoadStatistics>> of_run = load(records[r]);
+        if (!of_run) return of_run.error();
+        loads[r] = of_run.value();
+    }
+    return loads;
+}
+
+Result<std::optional<LoadStatistics>> OpenedSource::load(const RunRecord& record) const {
+    if (of_sheets_) return std::optional<LoadStatistics>();
+    return load_of_run(logbook_, record);
+}
+
+Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<std::string>& notices) {
+    const Result<OpenedSource> source = OpenedSource::open(path, notices);
+    if (!source) return source.error();
+    return source.value().runs();
+}
+
+Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::vector<std::string>& notices) {
+    SourcedRuns runs;
+    std::vector<RecordSource> sources;
+    std::vector<NamedSheet> sheets;
+    const bool one = paths.size() == 1;
+    const std::vector<std::string> names = names_of(paths);
+    std::set<std::pair<dev_t, ino_t>> known_sheets;
+    for (std::size_t p = 0; p < paths.size(); ++p) {
+        const std::string& path = paths[p];
+        if (!one && is_sheets(path)) {
+            if (auto found = add_sheets(path, names[p], known_sheets, sheets); !found) return found.error();
+            continue;
+        }
+        const Result<OpenedSource> source = OpenedSource::open(path, notices);
+        if (!source) return source.error();
+        Result<std::vector<RunRecord>> records = source.value().runs();
+        if (!records) return records.error();
+        if (!is_sheets(path)) {
+            const Result<std::vector<LoadList>> lists = source.value().load_lists();
+            if (!lists) return lists.error();
+            runs.load_lists.insert(runs.load_lists.end(), lists.value().begin(), lists.value().end());
+        }
+        sources.push_back({names[p], std::move(records).value()});
+    }
+    if (auto added = add_runs_of(sheets, sources, notices); !added) return added.error();
+    std::vector<const RecordSource*> all;
+    for (const RecordSource& source : sources) all.push_back(&source);
+    JoinedRecords joined = join_records(all);
+    notices.insert(notices.end(), joined.notices.begin(), joined.notices.end());
+    for (const RunRecord* record : joined.runs) runs.records.push_back(*record);
+    runs.source_of = std::move(joined.source_of);
+    return runs;
+}
+
+Result<UnitRuns> chosen_runs(UnitRuns runs, const std::string& unit, std::optional<int> run) {
+    if (!unit.empty()) {
+        const std::vector<std::string> names = unit_names(runs);
+        std::erase_if(runs, [&](const RunRecord* record) { return record->unit.name != unit; });
+        if (runs.empty())
+            return Error{Failure::not_found, fmt::format("there is no run of a unit named `{}`", unit), "--unit",
+                         names.empty() ? std::string("the logbook has no runs yet") : "use one of " + listed(names)};
+    }
+    if (!run) return runs;
+    if (unit.empty())
+        if (const std::vector<std::string> names = unit_names(runs); names.size() > 1)
+            return Error{Failure::bad_input, "several units have runs", "--run", "add --unit with one of " + listed(names)};
+    std::string numbers;
+    for (const RunRecord* record : runs) numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", record->number);
+    std::erase_if(runs, [&](const RunRecord* record) { return record->number != *run; });
+    if (runs.empty())
+        return Error{Failure::not_found, fmt::format("there is no run {}", *run), "--run",
+                     numbers.empty() ? std::string("the logbook has no runs yet") : "use one of " + numbers};
+    return runs;
+}
+
+} // namespace ullage

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/text/table_output.h"
+
+#include "formats/files/whole_file.h"
+#include "cli/text/command_options.h"
+#include "cli/text/command_parts.h"
+#include "cli/text/commands.h"
+
+#include <filesystem>
+#include <ostream>
+#include <string_view>
+#include <utility>
+
+namespace ullage {
+
+Result<TableFormat> asked_format(const TableOutput& output) {
+    Result<TableFormat> format = output.format.empty()
+                                     ? table_format_of_ending(std::filesystem::path(output.path).extension().string()).value_or(TableFormat::text)
+                                     : table_format_from(output.format);
+    if (format && format.value() == TableFormat::xlsx && output.path.empty())
+        return Error{Failure::bad_input, "xlsx is no text for a terminal", "--format", "name a file with --output"};
+    return format;
+}
+
+int put_table(const StreamedTable& table, TableFormat format, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out,
+              std::ostream& err) {
+    if (output.path.empty()) {
+        (void)table_text(table, format, [&out](std::string_view piece) { return static_cast<bool>(out << piece); });
+        return print({}, out, err); // tells whether all of it went through
+    }
+    const Result<void> written = write_table(table, format, output.path, replacing_of(output.force, std::move(inputs)));
+    return written ? exit_good : refuse(err, written.error());
+}
+
+int put_text(const std::string& text, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out, std::ostream& err) {
+    if (output.path.empty()) return print(text, out, err);
+    const Result<void> written = write_whole_file(output.path, text, replacing_of(output.force, std::move(inputs)));
+    return written ? exit_good : refuse(err, written.error());
+}
+
+} // namespace ullage
