@@ -23,6 +23,7 @@ public:
     }
     [[nodiscard]] const QString& name() const { return name_; }
     [[nodiscard]] bool isMade() const { return page_ != nullptr; }
+    [[nodiscard]] const QWidget* widget() const { return widget_; } ///< null while it is not made
 
     Page* get() {
         if (!page_) {

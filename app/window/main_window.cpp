@@ -256,18 +256,8 @@ void MainWindow::content_changed() {
 void MainWindow::row_chosen(const QModelIndex& index) {
     if (selecting_ || !index.isValid()) return;
     const auto uuid = index.data(LogbookTreeModel::UuidRole).toString().toStdString();
-    switch (tree_model_->rowKind(index)) {
-    case LogbookTreeModel::Row::unit: return showUnit(uuid);
-    case LogbookTreeModel::Row::run: return showRun(uuid);
-    case LogbookTreeModel::Row::meter: return showMeter(uuid);
-    case LogbookTreeModel::Row::load_list: return showLoadList(uuid);
-    case LogbookTreeModel::Row::comparison: return showComparison();
-    case LogbookTreeModel::Row::bench: return showBench();
-    case LogbookTreeModel::Row::pv_input: return showPvInput();
-    case LogbookTreeModel::Row::sizing: return showSizing();
-    case LogbookTreeModel::Row::section:
-    case LogbookTreeModel::Row::hint: return;
-    }
+    const auto entry = std::ranges::find(page_table_, tree_model_->rowKind(index), &PageEntry::row);
+    if (entry != page_table_.end()) entry->show(uuid);
 }
 
 bool MainWindow::analyse_first(const std::vector<std::string>& unit_uuids, bool with_runs) {
@@ -321,17 +311,8 @@ void MainWindow::showComparison() {
 }
 
 void MainWindow::select_in_tree() {
-    using Row = LogbookTreeModel::Row;
-    const auto* page = pages_->currentWidget();
-    const auto index = page == run_page_          ? tree_model_->indexOf(Row::run, run_uuid_)
-                       : page == unit_page_       ? tree_model_->indexOf(Row::unit, unit_uuid_)
-                       : page == meters_page_     ? tree_model_->indexOf(Row::meter, meter_uuid_)
-                       : page == load_lists_page_ ? tree_model_->indexOf(Row::load_list, load_lists_page_->selectedList())
-                       : page == comparison_page_ ? tree_model_->indexOf(Row::comparison)
-                       : page == bench_page_      ? tree_model_->indexOf(Row::bench)
-                       : page == pv_page_         ? tree_model_->indexOf(Row::pv_input)
-                       : page == sizing_page_     ? tree_model_->indexOf(Row::sizing)
-                                                  : QModelIndex();
+    const PageEntry* page = current_page();
+    const auto index = page ? tree_model_->indexOf(page->row, page->uuid()) : QModelIndex();
     selecting_ = true;
     tree_->setCurrentIndex(index);
     selecting_ = false;

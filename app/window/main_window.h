@@ -3,6 +3,7 @@
 
 #include "document/document.h"
 #include "window/late_page.h"
+#include "window/page_entry.h"
 #include "services/background_work.h"
 
 #include <QHash>
@@ -35,7 +36,6 @@ class Inhibitor;
 class LoadListsPage;
 class LogFollower;
 class LogForm;
-class LogbookTreeModel;
 class MessageBar;
 class MetersPage;
 class PhotoDialog;
@@ -128,8 +128,15 @@ private:
 
     // main_window_pages.cpp
     void prepare_pages();
+    /// Enters a page into the table of pages; what its parts mean: PageEntry. `connect_page` is called once it is made.
+    template <class Page, class Make, class Show, class Uuid, class IsThere>
+    void add_page(LatePage<Page>& page, LogbookTreeModel::Row row, Make make, void (MainWindow::*connect_page)(), Show show, Uuid uuid,
+                  IsThere is_there);
     template <class Page>
     void page_made(LatePage<Page>& page);
+    [[nodiscard]] const PageEntry* current_page() const; ///< null for the welcome page
+    void connect_bench_page();
+    void connect_pv_page();
     void connect_unit_page();
     void connect_run_page();
     void connect_meters_page();
@@ -258,6 +265,7 @@ private:
     QTreeView* tree_;
     QSplitter* splitter_;
     QStackedWidget* pages_;
+    std::vector<PageEntry> page_table_;
     MessageBar* messages_;
     DisplacedBar* displaced_bar_;
     ReminderBar* reminder_bar_;

@@ -147,36 +147,18 @@ void MainWindow::enter_due_reading() {
 
 void MainWindow::remember_page() {
     if (!document_.isOpen()) return;
-    const auto* page = pages_->currentWidget();
-    if (page == welcome_page_) return; // what stands there while a logbook is being opened was not chosen
-    const auto uuid = page == run_page_          ? run_uuid_
-                      : page == unit_page_       ? unit_uuid_
-                      : page == load_lists_page_ ? load_lists_page_->selectedList()
-                                                 : std::string();
-    settings_.remember(page_name, QStringList{document_.path(), page->objectName(), QString::fromStdString(uuid)}.join(QLatin1Char('\n')));
+    const PageEntry* page = current_page();
+    if (!page) return; // what stands there while a logbook is being opened was not chosen
+    settings_.remember(page_name, QStringList{document_.path(), page->name, QString::fromStdString(page->uuid())}.join(QLatin1Char('\n')));
 }
 
 bool MainWindow::show_remembered_page() {
     const auto parts = settings_.remembered(page_name).split(QLatin1Char('\n'));
     if (parts.size() != 3 || parts[0] != document_.path()) return false;
     const auto uuid = parts[2].toStdString();
-    const auto& page = parts[1];
-    if (page == run_page_.name() && document_.run(uuid))
-        showRun(uuid);
-    else if (page == unit_page_.name() && document_.unit(uuid))
-        showUnit(uuid);
-    else if (page == bench_page_.name())
-        showBench();
-    else if (page == comparison_page_.name())
-        showComparison();
-    else if (page == pv_page_.name())
-        showPvInput();
-    else if (page == sizing_page_.name())
-        showSizing();
-    else if (page == load_lists_page_.name())
-        showLoadList(uuid);
-    else
-        return false;
+    const auto entry = std::ranges::find(page_table_, parts[1], &PageEntry::name);
+    if (entry == page_table_.end() || !entry->is_there(uuid)) return false;
+    entry->show(uuid);
     return true;
 }
 

@@ -17,6 +17,10 @@
 #include <QStackedWidget>
 #include <QTimer>
 
+#include <algorithm>
+#include <type_traits>
+#include <utility>
+
 namespace ullage {
 
 namespace {
@@ -33,41 +37,46 @@ QString compared_logbooks_name(const QString& path) {
 } // namespace
 
 void MainWindow::prepare_pages() {
-    unit_page_.comeFrom([this] { return new UnitPage(document_); }, [this] {
-        page_made(unit_page_);
-        connect_unit_page();
+    using Row = LogbookTreeModel::Row;
+    const auto nothing = [] { return std::string(); };
+    const auto always = [](const std::string&) { return true; };
+    // The likeliest first: in this order they are made in quiet moments.
+    add_page(run_page_, Row::run, [this] { return new RunPage(document_, reminders_); }, &MainWindow::connect_run_page, &MainWindow::showRun,
+             [this] { return run_uuid_; }, [this](const std::string& uuid) { return document_.run(uuid) != nullptr; });
+    add_page(unit_page_, Row::unit, [this] { return new UnitPage(document_); }, &MainWindow::connect_unit_page, &MainWindow::showUnit,
+             [this] { return unit_uuid_; }, [this](const std::string& uuid) { return document_.unit(uuid) != nullptr; });
+    add_page(comparison_page_, Row::comparison, [this] { return new ComparisonPage(document_, prompts_); }, &MainWindow::connect_comparison_page,
+             [this](const std::string&) { showComparison(); }, nothing, always);
+    add_page(bench_page_, Row::bench, [this] { return new BenchPage(document_, *reminders_); }, &MainWindow::connect_bench_page,
+             [this](const std::string&) { showBench(); }, nothing, always);
+    add_page(sizing_page_, Row::sizing, [this] { return new SizingPage(document_); }, &MainWindow::connect_sizing_page,
+             [this](const std::string&) { showSizing(); }, nothing, always);
+    add_page(load_lists_page_, Row::load_list, [this] { return new LoadListsPage(document_); }, &MainWindow::connect_load_lists_page,
+             &MainWindow::showLoadList, [this] { return load_lists_page_->selectedList(); }, always);
+    add_page(pv_page_, Row::pv_input, [this] { return new PvPage(document_); }, &MainWindow::connect_pv_page,
+             [this](const std::string&) { showPvInput(); }, nothing, always);
+    add_page(meters_page_, Row::meter, [this] { return new MetersPage(document_); }, &MainWindow::connect_meters_page, &MainWindow::showMeter,
+             [this] { return meter_uuid_; }, [this](const std::string& uuid) { return document_.meter(uuid) != nullptr; });
+}
+
+template <class Page, class Make, class Show, class Uuid, class IsThere>
+void MainWindow::add_page(LatePage<Page>& page, LogbookTreeModel::Row row, Make make, void (MainWindow::*connect_page)(), Show show,
+                          Uuid uuid, IsThere is_there) {
+    page.comeFrom(std::move(make), [this, &page, connect_page] {
+        page_made(page);
+        (this->*connect_page)();
     });
-    run_page_.comeFrom([this] { return new RunPage(document_, reminders_); }, [this] {
-        page_made(run_page_);
-        connect_run_page();
-    });
-    meters_page_.comeFrom([this] { return new MetersPage(document_); }, [this] {
-        page_made(meters_page_);
-        connect_meters_page();
-    });
-    load_lists_page_.comeFrom([this] { return new LoadListsPage(document_); }, [this] {
-        page_made(load_lists_page_);
-        connect_load_lists_page();
-    });
-    comparison_page_.comeFrom([this] { return new ComparisonPage(document_, prompts_); }, [this] {
-        page_made(comparison_page_);
-        connect_comparison_page();
-    });
-    bench_page_.comeFrom([this] { return new BenchPage(document_, *reminders_); }, [this] {
-        page_made(bench_page_);
-        connect(bench_page_, &BenchPage::readingAsked, this, [this](const QString& run) { enterReading(run.toStdString()); });
-        connect(bench_page_, &BenchPage::ruleAsked, this, [this](const QString& run) { edit_rule(run.toStdString()); });
-        connect(bench_page_, &BenchPage::startRunAsked, this, &MainWindow::start_run);
-    });
-    pv_page_.comeFrom([this] { return new PvPage(document_); }, [this] {
-        page_made(pv_page_);
-        connect(pv_page_, &PvPage::failed, messages_, &MessageBar::showError);
-        connect(pv_page_, &PvPage::editUnitAsked, this, [this](const QString& unit) { edit_claims(unit.toStdString()); });
-    });
-    sizing_page_.comeFrom([this] { return new SizingPage(document_); }, [this] {
-        page_made(sizing_page_);
-        connect_sizing_page();
-    });
+    page_table_.push_back({page.name(), row, [&page] { return page.widget(); }, [&page] { (void)page.get(); },
+                           [this, show](const std::string& shown) {
+                               if constexpr (std::is_member_function_pointer_v<Show>) (this->*show)(shown);
+                               else show(shown);
+                           },
+                           uuid, is_there});
+}
+
+const PageEntry* MainWindow::current_page() const {
+    const auto found = std::ranges::find_if(page_table_, [page = pages_->currentWidget()](const PageEntry& entry) { return page && entry.widget() == page; });
+    return found == page_table_.end() ? nullptr : &*found;
 }
 
 template <class Page>
@@ -76,6 +85,17 @@ void MainWindow::page_made(LatePage<Page>& page) {
     // The window answers an event of the document after its pages, since it may show one of them then.
     document_.disconnect(this);
     connect_document();
+}
+
+void MainWindow::connect_bench_page() {
+    connect(bench_page_, &BenchPage::readingAsked, this, [this](const QString& run) { enterReading(run.toStdString()); });
+    connect(bench_page_, &BenchPage::ruleAsked, this, [this](const QString& run) { edit_rule(run.toStdString()); });
+    connect(bench_page_, &BenchPage::startRunAsked, this, &MainWindow::start_run);
+}
+
+void MainWindow::connect_pv_page() {
+    connect(pv_page_, &PvPage::failed, messages_, &MessageBar::showError);
+    connect(pv_page_, &PvPage::editUnitAsked, this, [this](const QString& unit) { edit_claims(unit.toStdString()); });
 }
 
 void MainWindow::connect_unit_page() {
@@ -124,10 +144,10 @@ void MainWindow::show_compared_logbooks() {
 }
 
 bool MainWindow::make_next_page() {
-    // The likeliest first.
-    const auto make = [](auto& page) { return !page.isMade() && page.get(); };
-    return make(run_page_) || make(unit_page_) || make(comparison_page_) || make(bench_page_) || make(sizing_page_) || make(load_lists_page_) ||
-           make(pv_page_) || make(meters_page_);
+    const auto next = std::ranges::find_if(page_table_, [](const PageEntry& entry) { return entry.widget() == nullptr; });
+    if (next == page_table_.end()) return false;
+    next->make();
+    return true;
 }
 
 void MainWindow::makeAllPages() {

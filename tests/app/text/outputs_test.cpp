@@ -103,7 +103,7 @@ TEST_F(Outputs, no_option_takes_what_is_no_ordinary_number) {
         }
     EXPECT_EQ(run({"compare", book, "--at-load", "nan"}).err, "ullage: --at-load: `nan` is no number; write one such as 431 or 0.5; see ullage compare --help\n");
     EXPECT_EQ(run({"compare", book, "--at-load", "1e308"}).err,
-              "ullage: --at-load: `1e308` is far beyond anything that is measured; the most is 1000000000; see ullage --help\n");
+              "ullage: --at-load: `1e308` is far beyond anything that is measured; the most is 1000000000; see ullage compare --help\n");
     EXPECT_EQ(run({"compare", book, "--at-load", "0"}).err, "ullage: --at-load: `0` is no number above 0; see ullage compare --help\n");
     for (const char* number : {"nan", "inf", "1e400"}) {
         EXPECT_EQ(run({"pv-check", "--voc-v", number}).code, exit_bad_input) << number;

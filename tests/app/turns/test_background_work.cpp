@@ -276,7 +276,7 @@ class LongReportTest : public WindowTest {
 protected:
     void SetUp() override {
         WindowTest::SetUp();
-        const auto made = make_large_logbook(file("many.ullage").toStdString(), 40, 3, 40);
+        const auto made = make_large_logbook(file("many.ullage").toStdString(), 100, 1, 400); // as many rows as a report may have
         ASSERT_TRUE(made) << made.error().sentence();
         window->openLogbook(file("many.ullage"));
         ASSERT_TRUE(document.isOpen()) << message().toStdString();
@@ -303,7 +303,7 @@ TEST_F(LongReportTest, cancelling_a_report_leaves_no_file_nor_a_changed_one_and_
                 QTest::mouseClick(dialog.findChild<QPushButton*>(QStringLiteral("cancelWorkButton")), Qt::LeftButton);
             });
             click("submitButton");
-            EXPECT_TRUE(seen.done()) << "the report was made before anybody could cancel it";
+            ASSERT_TRUE(seen.done()) << "the report was made before anybody could cancel it";
             EXPECT_EQ(find<QComboBox>("paperCombo")->currentText(), paper) << "a key reached the form";
             EXPECT_TRUE(window->isVisible());
             EXPECT_EQ(files(), before);
