@@ -281,7 +281,7 @@ protected:
         window->openLogbook(file("many.ullage"));
         ASSERT_TRUE(document.isOpen()) << message().toStdString();
         trigger("comparisonAction");
-        ASSERT_TRUE(QTest::qWaitFor([this] { return enabled("comparisonReportAction"); }, 60'000));
+        ASSERT_TRUE(QTest::qWaitFor([this] { return enabled("comparisonReportAction") && find<QPushButton>("copyTableButton")->isEnabled(); }, 60'000));
     }
     [[nodiscard]] QStringList files() const {
         return QDir(QString::fromStdString(folder.path().string())).entryList(QDir::AllEntries | QDir::Hidden | QDir::System | QDir::NoDotAndDotDot);
