@@ -2,7 +2,7 @@
 #include "dialogs/log_form.h"
 
 #include "base/number.h"
-#include "dialogs/odd_rows_table.h"
+#include "dialogs/skipped_rows_table.h"
 #include "style/roles.h"
 #include "style/words.h"
 #include "trace/clock_offset.h"
@@ -74,7 +74,7 @@ QString offset_words(UtcMs offset_ms) {
 LogForm::LogForm(const RunRecord& record, const std::vector<Meter>& meters, QString path, std::map<std::string, std::string> kept, QWidget* parent)
     : FormDialog(tr("Import log %1").arg(QFileInfo(path).fileName()), tr("Import log"), parent), record_(record), path_(std::move(path)),
       kept_(std::move(kept)), found_(addParagraph(QStringLiteral("found"), {})), questions_(new QLabel), doubts_(new QLabel), estimate_(new QLabel),
-      rows_(rows_table(this)), odd_rows_(new_odd_rows_table(this)), progress_(new QProgressBar) {
+      rows_(rows_table(this)), skipped_rows_(new_skipped_rows_table(this)), progress_(new QProgressBar) {
     setObjectName(QStringLiteral("logForm"));
     questions_->setObjectName(QStringLiteral("questionsLabel"));
     questions_->setWordWrap(true);
@@ -85,7 +85,7 @@ LogForm::LogForm(const RunRecord& record, const std::vector<Meter>& meters, QStr
     doubts_->setWordWrap(true);
     set_text_style(*doubts_, Tone::soft, TextSize::caption);
     addWide(doubts_);
-    addWide(odd_rows_);
+    addWide(skipped_rows_);
     follow_ = new QCheckBox(tr("&Follow it: another program is still writing this file"));
     follow_->setObjectName(QStringLiteral("followCheck"));
     addWide(follow_);
@@ -202,8 +202,8 @@ void LogForm::look() {
     clearTroubles();
     show_found();
     show_rows();
-    show_odd_rows(*odd_rows_, preview_.tally, options_.zone);
-    odd_rows_->setVisible(odd_rows_->rowCount() > 0);
+    show_skipped_rows(*skipped_rows_, preview_.tally, options_.zone);
+    skipped_rows_->setVisible(skipped_rows_->rowCount() > 0);
     fit();
 }
 
@@ -293,8 +293,8 @@ void LogForm::check_whole() {
         return;
     }
     clearTroubles();
-    show_odd_rows(*odd_rows_, tally.value(), options_.zone);
-    odd_rows_->setVisible(odd_rows_->rowCount() > 0);
+    show_skipped_rows(*skipped_rows_, tally.value(), options_.zone);
+    skipped_rows_->setVisible(skipped_rows_->rowCount() > 0);
     doubts_->setText(tr("The whole log: %1").arg(tally_words(tally.value())));
     doubts_->show();
     fit();
@@ -357,14 +357,14 @@ void LogForm::set_busy(bool busy) {
 
 void LogForm::showImported(const TraceTally& tally) {
     set_busy(false);
-    show_odd_rows(*odd_rows_, tally, options_.zone);
-    if (odd_rows_->rowCount() == 0) {
+    show_skipped_rows(*skipped_rows_, tally, options_.zone);
+    if (skipped_rows_->rowCount() == 0) {
         accept();
         return;
     }
     found_->setText(
         tr("Imported. %1. What was left out or taken with a doubt, the first hundred of each kind:").arg(tally_words(tally)).toHtmlEscaped());
-    odd_rows_->show();
+    skipped_rows_->show();
     findChild<QScrollArea*>(QStringLiteral("fieldsScroll"))->verticalScrollBar()->setValue(0);
     for (QWidget* part : {static_cast<QWidget*>(rows_), static_cast<QWidget*>(doubts_),
                           static_cast<QWidget*>(findChild<QPushButton*>(QStringLiteral("submitButton")))})

@@ -67,7 +67,7 @@ private:
     std::optional<UtcMs> estimated_ms_;      ///< what the offset field held after an estimate
     std::optional<double> estimated_u_s_;
     QLabel *found_, *questions_, *doubts_, *estimate_;
-    QTableWidget *rows_, *odd_rows_;
+    QTableWidget *rows_, *skipped_rows_;
     QComboBox *meter_, *delimiter_, *decimal_, *date_order_, *times_, *register_unit_;
     QLineEdit *zone_, *start_, *offset_;
     QCheckBox* follow_;

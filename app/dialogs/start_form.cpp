@@ -58,16 +58,16 @@ std::string plain(const QString& text) { return text.trimmed().toStdString(); }
 
 } // namespace
 
-StartForm::StartForm(const StartHabits& habits, const std::vector<Unit>& units, const std::vector<Meter>& meters, const Clock& clock,
+StartForm::StartForm(const RunDefaults& defaults, const std::vector<Unit>& units, const std::vector<Meter>& meters, const Clock& clock,
                      QWidget* parent)
-    : FormDialog(tr("Start run"), tr("Start run"), parent), habits_(habits), units_(units), clock_(clock),
+    : FormDialog(tr("Start run"), tr("Start run"), parent), defaults_(defaults), units_(units), clock_(clock),
       presets_(new QButtonGroup(this)) {
     setObjectName(QStringLiteral("startForm"));
-    if (!zone_exists(habits_.time_zone)) habits_.time_zone = machine_zone();
+    if (!zone_exists(defaults_.time_zone)) defaults_.time_zone = machine_zone();
     add_presets();
     add_fields(meters);
-    const auto known = habits_.kind_of_unit.find(unit().uuid);
-    apply_preset(known == habits_.kind_of_unit.end() ? RunKind::drain : known->second);
+    const auto known = defaults_.kind_of_unit.find(unit().uuid);
+    apply_preset(known == defaults_.kind_of_unit.end() ? RunKind::drain : known->second);
     unit_chosen();
     setMinimumWidth(fontMetrics().averageCharWidth() * form_letters);
     gauge_->setFocus();
@@ -121,13 +121,13 @@ void StartForm::add_fields(const std::vector<Meter>& meters) {
     zone_ = addChoice(QStringLiteral("timeZone"), tr("&Time zone"));
 
     for (const auto& each : units_) unit_->addItem(text_of(each.name), QString::fromStdString(each.uuid));
-    choose_data(*unit_, QString::fromStdString(habits_.unit_uuid));
-    fill_meter_choice(*meter_, meters, habits_.meter_uuid);
+    choose_data(*unit_, QString::fromStdString(defaults_.unit_uuid));
+    fill_meter_choice(*meter_, meters, defaults_.meter_uuid);
     // The job is to meter; "none" is one key away.
-    if (!habits_.meter_uuid && !meters.empty()) meter_->setCurrentIndex(1);
+    if (!defaults_.meter_uuid && !meters.empty()) meter_->setCurrentIndex(1);
     fill_full_choice(*full_, std::nullopt);
     fill_charge_source_choice(*source_, std::nullopt);
-    fill_zone_choice(*zone_, habits_.time_zone);
+    fill_zone_choice(*zone_, defaults_.time_zone);
     connect(unit_, &QComboBox::currentIndexChanged, this, &StartForm::unit_chosen);
     connect(full_, &QComboBox::activated, this, [this] { full_by_hand_ = true; });
 }
@@ -139,8 +139,8 @@ const Unit& StartForm::unit() const {
 
 void StartForm::unit_chosen() {
     if (!gauge_step_->isModified()) gauge_step_->setText(field_text(unit().gauge_step_percent, QStringLiteral("%")));
-    const auto known = habits_.kind_of_unit.find(unit().uuid);
-    if (!kind_by_hand_ && known != habits_.kind_of_unit.end()) apply_preset(known->second);
+    const auto known = defaults_.kind_of_unit.find(unit().uuid);
+    if (!kind_by_hand_ && known != defaults_.kind_of_unit.end()) apply_preset(known->second);
 }
 
 void StartForm::apply_preset(RunKind kind) {
@@ -153,12 +153,12 @@ void StartForm::apply_preset(RunKind kind) {
     for (const auto& caution : cautions(kind)) list += QStringLiteral("<li>%1</li>").arg(caution.toHtmlEscaped());
     cautions_label_->setText(tr("<b>Before you start</b>") + QStringLiteral("<ul style='margin:4px 0 0 -24px'>%1</ul>").arg(list));
     if (!full_by_hand_) choose_data(*full_, preset.started_full ? 1 : 0);
-    if (!load_->isModified()) load_->setText(preset.load.isEmpty() ? QString::fromStdString(habits_.load) : preset.load);
+    if (!load_->isModified()) load_->setText(preset.load.isEmpty() ? QString::fromStdString(defaults_.load) : preset.load);
     load_->setPlaceholderText(kind == RunKind::charge ? tr("the charger or the panels, in your words")
                                                       : tr("what is plugged in, in your words"));
     source_->setEnabled(kind == RunKind::charge);
-    const auto kept = habits_.rule_of_kind.find(kind);
-    const auto rule = kept == habits_.rule_of_kind.end() ? usual_rule(kind) : kept->second;
+    const auto kept = defaults_.rule_of_kind.find(kind);
+    const auto rule = kept == defaults_.rule_of_kind.end() ? usual_rule(kind) : kept->second;
     if (!every_->isModified()) every_->setText(minutes_text(rule.every_min));
     if (!drop_->isModified()) drop_->setText(field_text(rule.gauge_drop_pt));
     if (!before_->isModified()) before_->setText(minutes_text(rule.before_cut_off_min));

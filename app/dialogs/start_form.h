@@ -19,7 +19,7 @@ class QButtonGroup;
 namespace ullage {
 
 /// What the form that starts a run begins with: the choices of last time.
-struct StartHabits {
+struct RunDefaults {
     std::string unit_uuid;
     std::optional<std::string> meter_uuid;
     std::string load;
@@ -42,7 +42,7 @@ class StartForm final : public FormDialog {
     Q_OBJECT
 public:
     /// Precondition: `units` is not empty. The clock must outlive the form; it says what "now" is when the form is submitted.
-    StartForm(const StartHabits& habits, const std::vector<Unit>& units, const std::vector<Meter>& meters, const Clock& clock,
+    StartForm(const RunDefaults& defaults, const std::vector<Unit>& units, const std::vector<Meter>& meters, const Clock& clock,
               QWidget* parent = nullptr);
 
     /// As submitted.
@@ -60,7 +60,7 @@ private:
     void read_rule();
     [[nodiscard]] const Unit& unit() const;
 
-    StartHabits habits_;
+    RunDefaults defaults_;
     std::vector<Unit> units_;
     const Clock& clock_;
     RunStart start_;

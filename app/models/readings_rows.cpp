@@ -61,7 +61,7 @@ std::optional<double> known(const Values& values, std::size_t at) {
 /// What an analysis says of each reading.
 struct ReadingsRows::Derived {
     Values delivered_wh, interpolated_wh, load_w, error_pt;
-    std::map<std::string, Mend> mends;
+    std::map<std::string, RegisterCorrection> register_corrections;
     std::set<std::string> doubtful;
     int decimals = 0;
 
@@ -77,7 +77,7 @@ struct ReadingsRows::Derived {
         for (const PairedPoint& point : energy.points) put(interpolated_wh, point.reading, point.delivered_wh);
         for (const LoadStep& step : load_steps(energy.track, record.run.end)) put(load_w, step.to_reading, step.mean_w);
         for (const GaugeErrorPoint& point : analysis.gauge.errors) put(error_pt, energy.points[point.point].reading, point.error_pt);
-        for (const Mend& mend : energy.track.mends) mends.insert_or_assign(mend.reading_uuid, mend);
+        for (const RegisterCorrection& register_correction : energy.track.register_corrections) register_corrections.insert_or_assign(register_correction.reading_uuid, register_correction);
         for (const Finding& finding : analysis.gauge.findings)
             for (const std::string& uuid : doubtful_readings(finding)) doubtful.insert(uuid);
     }
@@ -124,9 +124,9 @@ ReadingsRow ReadingsRows::row(std::size_t at_row) const {
         Row::Cell& cell = row.cells[Row::register_value];
         cell.text = number(*values.register_wh);
         if (!known(derived.delivered_wh, at)) cell.emphasis = Row::Emphasis::left_out;
-        if (const auto mend = derived.mends.find(reading.uuid); mend != derived.mends.end())
+        if (const auto register_correction = derived.register_corrections.find(reading.uuid); register_correction != derived.register_corrections.end())
             cell.hint = QStringLiteral("assumed: %1. %2")
-                            .arg(text_of(mend_text(mend->second.kind)), text_of(mend->second.reason));
+                            .arg(text_of(register_correction_text(register_correction->second.kind)), text_of(register_correction->second.reason));
     }
     if (const auto delivered = known(derived.delivered_wh, at)) {
         row.cells[Row::delivered].text = text_of(fixed_text(*delivered, derived.decimals));

@@ -49,7 +49,7 @@ public:
     [[nodiscard]] QString folder() const;
     void setFolderOf(const QString& file);
 
-    /// A text kept under a name of the caller's choice, such as a habit; empty at first.
+    /// A text kept under a name of the caller's choice, such as a default; empty at first.
     [[nodiscard]] QString remembered(const QString& name) const;
     void remember(const QString& name, const QString& text);
 

@@ -9,7 +9,7 @@
 #include "window/message_bar.h"
 #include "pages/pv/pv_page.h"
 #include "pages/run/run_page.h"
-#include "window/start_habits.h"
+#include "window/run_defaults.h"
 #include "services/reminders.h"
 #include "style/words.h"
 
@@ -93,17 +93,17 @@ void MainWindow::start_run() {
         messages_->showError(tr("A run needs a unit: choose Edit, Add unit first."));
         return;
     }
-    auto habits = start_habits(settings_, document_);
-    habits.unit_uuid = current_unit().empty() ? document_.units().front().uuid : current_unit();
+    auto defaults = run_defaults(settings_, document_);
+    defaults.unit_uuid = current_unit().empty() ? document_.units().front().uuid : current_unit();
     // The next run of a unit is most often noted with the meter of its last one.
-    const auto earlier = document_.runs(habits.unit_uuid);
-    if (!earlier.empty()) habits.meter_uuid = earlier.back()->run.meter_uuid;
-    auto* form = new StartForm(habits, document_.units(), document_.meters(), document_.clock(), this);
+    const auto earlier = document_.runs(defaults.unit_uuid);
+    if (!earlier.empty()) defaults.meter_uuid = earlier.back()->run.meter_uuid;
+    auto* form = new StartForm(defaults, document_.units(), document_.meters(), document_.clock(), this);
     connect(form, &FormDialog::submitted, this, [this, form] {
         const auto& start = form->start();
         const auto added = document_.startRun(start.run, start.first, start.gauge_step_percent);
         if (!settle(*form, added)) return;
-        keep_start_habits(settings_, start);
+        keep_run_defaults(settings_, start);
         reminders_->setRule(added.value().uuid, start.rule);
         showRun(added.value().uuid);
         run_page_->focusEntry();

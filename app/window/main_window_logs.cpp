@@ -4,7 +4,7 @@
 
 #include "dialogs/appliance_form.h"
 #include "dialogs/log_form.h"
-#include "dialogs/odd_rows_table.h"
+#include "dialogs/skipped_rows_table.h"
 #include "pages/sizing/load_lists_page.h"
 #include "window/message_bar.h"
 #include "pages/run/run_page.h"

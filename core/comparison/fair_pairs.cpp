@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Differences between units: x = f1(D1) − f2(D2), each f proportional to the energy D or, for a price, to 1/D.
 #include "base/number.h"
-#include "comparison/inside/comparand.h"
+#include "comparison/inside/compared_energy.h"
 
 #include <cmath>
 #include <numeric>
@@ -53,17 +53,17 @@ PairVerdict unresolved(PairVerdict verdict, const std::string& unit, const std::
 /// A row that is compared with several others: its energy is taken apart but once.
 class Side {
 public:
-    Side(const Comparison& comparison, const FairComparison& fair, std::size_t row) : comparand_(comparand_of(comparison, fair, row, why_)) {}
+    Side(const Comparison& comparison, const FairComparison& fair, std::size_t row) : compared_energy_(compared_energy_of(comparison, fair, row, why_)) {}
 
     /// Null where it has no interval; `why` then says so.
-    [[nodiscard]] const Comparand* comparand(std::string& why) const {
-        if (!comparand_) why = why_;
-        return comparand_ ? &*comparand_ : nullptr;
+    [[nodiscard]] const ComparedEnergy* compared_energy(std::string& why) const {
+        if (!compared_energy_) why = why_;
+        return compared_energy_ ? &*compared_energy_ : nullptr;
     }
 
 private:
     std::string why_; // before what writes to it
-    std::optional<Comparand> comparand_;
+    std::optional<ComparedEnergy> compared_energy_;
 };
 
 PairVerdict compare_sides(const Comparison& comparison, const FairComparison& fair, std::size_t first, const Side& one_side, std::size_t second,
@@ -80,9 +80,9 @@ PairVerdict compare_sides(const Comparison& comparison, const FairComparison& fa
             if (fair.rows[row].standing == Standing::as_tested)
                 return unresolved(std::move(verdict), unit, comparison.rows[row].unit.name + " stands as tested, at another load");
     std::string why;
-    const Comparand* x = one_side.comparand(why);
+    const ComparedEnergy* x = one_side.compared_energy(why);
     if (!x) return unresolved(std::move(verdict), unit, why);
-    const Comparand* y = other_side.comparand(why);
+    const ComparedEnergy* y = other_side.compared_energy(why);
     if (!y) return unresolved(std::move(verdict), unit, why);
     const auto f = figure_of(one, x->energy_wh, figure, why);
     if (!f) return unresolved(std::move(verdict), unit, why);

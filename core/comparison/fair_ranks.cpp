@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "comparison/inside/comparand.h"
+#include "comparison/inside/compared_energy.h"
 
 #include <algorithm>
 #include <numeric>
@@ -28,10 +28,10 @@ public:
         std::string why;
         for (const std::size_t row : order) {
             const ComparisonRow& compared = comparison.rows[row];
-            Side side{comparand_of(comparison, fair, row, why), 0, 0, 0};
-            if (side.comparand) {
+            Side side{compared_energy_of(comparison, fair, row, why), 0, 0, 0};
+            if (side.compared_energy) {
                 side.per_wh = 1 / *compared.unit.rated_energy_wh;
-                side.fraction = side.comparand->energy_wh * side.per_wh;
+                side.fraction = side.compared_energy->energy_wh * side.per_wh;
                 side.coverage = comparison.fits[compared.fit].options.coverage;
             }
             sides_.push_back(std::move(side));
@@ -40,14 +40,14 @@ public:
 
     [[nodiscard]] bool resolved(std::size_t one, std::size_t other) {
         const Side &x = sides_[one], &y = sides_[other];
-        if (!x.comparand || !y.comparand) return false;
+        if (!x.compared_energy || !y.compared_energy) return false;
         if (!beyond_ || beyond_->coverage() != x.coverage) beyond_.emplace(x.coverage);
-        return is_beyond_half_width(x.fraction - y.fraction, *x.comparand, x.per_wh, *y.comparand, y.per_wh, *beyond_);
+        return is_beyond_half_width(x.fraction - y.fraction, *x.compared_energy, x.per_wh, *y.compared_energy, y.per_wh, *beyond_);
     }
 
 private:
     struct Side {
-        std::optional<Comparand> comparand;
+        std::optional<ComparedEnergy> compared_energy;
         double per_wh = 0, fraction = 0, coverage = 0; ///< 1 / rated energy; usable fraction; coverage of its interval
     };
     std::vector<Side> sides_;

@@ -17,19 +17,19 @@ constexpr double load_window_h = 10.0 / 60.0;    ///< over less the noted minute
 std::string wh_text(double wh) { return exact_text(std::round(wh * 1000) / 1000) + " Wh"; }
 
 /// Readings entered after one of a later moment.
-std::vector<Mend> late_entries(const RunRecord& record) {
-    std::vector<Mend> mends;
+std::vector<RegisterCorrection> late_entries(const RunRecord& record) {
+    std::vector<RegisterCorrection> register_corrections;
     long lowest_after = -1;
     for (std::size_t i = record.readings.size(); i-- > 0;) {
         const Reading& reading = record.readings[i];
         if (reading.withdrawn) continue;
         if (lowest_after >= 0 && reading.sequence > lowest_after)
-            mends.push_back({MendKind::late_entry, reading.uuid,
+            register_corrections.push_back({RegisterCorrectionKind::late_entry, reading.uuid,
                              "entered after readings of later moments; put in its place by its time", {}});
         lowest_after = lowest_after < 0 ? reading.sequence : std::min(lowest_after, reading.sequence);
     }
-    std::ranges::reverse(mends);
-    return mends;
+    std::ranges::reverse(register_corrections);
+    return register_corrections;
 }
 
 class Unwrapper {
@@ -55,7 +55,7 @@ private:
 
     void add_typing_error(std::size_t index) {
         const RegisterNode& node = nodes_[index];
-        track_.mends.push_back({MendKind::typing_error, reading_of(node).uuid,
+        track_.register_corrections.push_back({RegisterCorrectionKind::typing_error, reading_of(node).uuid,
                                 wh_text(node.register_wh) + " fits neither its neighbours nor a reset; left out as a typing error", {}});
     }
 
@@ -99,14 +99,14 @@ private:
         case Step::plain: gained_wh = node.register_wh - before->register_wh; break;
         case Step::rollover:
             gained_wh = node.register_wh - before->register_wh + rules_.span_wh.value_or(0);
-            add({MendKind::rollover, reading_of(node).uuid,
+            add({RegisterCorrectionKind::rollover, reading_of(node).uuid,
                  "the register fell from " + wh_text(before->register_wh) + " to " + wh_text(node.register_wh) +
                      ", which its span of " + wh_text(rules_.span_wh.value_or(0)) + " explains", {}});
             break;
         case Step::reset:
             gained_wh = node.register_wh;
             start_segment(true);
-            add({MendKind::unmarked_reset, reading_of(node).uuid,
+            add({RegisterCorrectionKind::unmarked_reset, reading_of(node).uuid,
                  "the register fell from " + wh_text(before->register_wh) + " to " + wh_text(node.register_wh) +
                      " without a mark; read as a reset, since the load after it is believable",
                  missing_by_reset(*before, node)});
@@ -115,14 +115,14 @@ private:
             const RegisterNode& marked = marked_node(before_index, kept.node);
             gained_wh = node.register_wh;
             start_segment(true);
-            add({MendKind::marked_zero, reading_of(node).uuid, "the meter was zeroed at " + moment(marked.mark_ms),
+            add({RegisterCorrectionKind::marked_zero, reading_of(node).uuid, "the meter was zeroed at " + moment(marked.mark_ms),
                  missing_between(before->time_ms, marked.mark_ms)});
             break;
         }
         case Step::swapped: {
             const RegisterNode& marked = marked_node(before_index, kept.node);
             start_segment(false);
-            add({MendKind::marked_swap, reading_of(node).uuid,
+            add({RegisterCorrectionKind::marked_swap, reading_of(node).uuid,
                  "another meter took over at " + moment(marked.mark_ms) + "; its register starts at " + wh_text(node.register_wh),
                  missing_between(before->time_ms, node.time_ms)});
             break;
@@ -152,7 +152,7 @@ private:
         if (from_zero) ++track_.zero_starts;
     }
 
-    void add(Mend mend) { track_.mends.push_back(std::move(mend)); }
+    void add(RegisterCorrection register_correction) { track_.register_corrections.push_back(std::move(register_correction)); }
 
     const RunRecord& record_;
     const std::vector<RegisterNode>& nodes_;
@@ -223,16 +223,16 @@ void fill_short_gaps(const PathRules& rules, RegisterTrack& track) {
 
 } // namespace
 
-std::string_view mend_text(MendKind kind) {
+std::string_view register_correction_text(RegisterCorrectionKind kind) {
     switch (kind) {
-    case MendKind::marked_zero: return "meter zeroed";
-    case MendKind::marked_swap: return "meter swapped";
-    case MendKind::rollover: return "rollover";
-    case MendKind::unmarked_reset: return "reset without a mark";
-    case MendKind::typing_error: return "typing error";
-    case MendKind::duplicate: return "entered twice";
-    case MendKind::late_entry: return "entered late";
-    case MendKind::against_log: return "differs from the log";
+    case RegisterCorrectionKind::marked_zero: return "meter zeroed";
+    case RegisterCorrectionKind::marked_swap: return "meter swapped";
+    case RegisterCorrectionKind::rollover: return "rollover";
+    case RegisterCorrectionKind::unmarked_reset: return "reset without a mark";
+    case RegisterCorrectionKind::typing_error: return "typing error";
+    case RegisterCorrectionKind::duplicate: return "entered twice";
+    case RegisterCorrectionKind::late_entry: return "entered late";
+    case RegisterCorrectionKind::against_log: return "differs from the log";
     }
     return "";
 }
@@ -259,10 +259,10 @@ RegisterTrack unwrap_register(const RunRecord& record, RunScan& scan, const Meas
         Unwrapper(record, nodes, rules, track).walk(plausible_path(nodes, rules));
     }
     for (const std::size_t reading : scan.duplicates)
-        track.mends.push_back({MendKind::duplicate, record.readings[reading].uuid,
+        track.register_corrections.push_back({RegisterCorrectionKind::duplicate, record.readings[reading].uuid,
                                "the same moment and register were entered twice; counted once", {}});
     if (!scan.entered_in_order)
-        for (Mend& mend : late_entries(record)) track.mends.push_back(std::move(mend));
+        for (RegisterCorrection& register_correction : late_entries(record)) track.register_corrections.push_back(std::move(register_correction));
     check_ends(record, scan, rules, track);
     fill_short_gaps(rules, track);
     return track;

@@ -12,7 +12,7 @@
 namespace ullage {
 
 /// What was assumed of a register reading that does not simply continue the one before.
-enum class MendKind {
+enum class RegisterCorrectionKind {
     marked_zero,     ///< the tester marked that the meter was zeroed
     marked_swap,     ///< the tester marked that another meter took over
     rollover,        ///< the register passed its span
@@ -25,14 +25,14 @@ enum class MendKind {
 
 /// "meter zeroed", "meter swapped", "rollover", "reset without a mark", "typing error", "entered twice", "entered late", "differs from
 /// the log".
-[[nodiscard]] std::string_view mend_text(MendKind kind);
+[[nodiscard]] std::string_view register_correction_text(RegisterCorrectionKind kind);
 
 /// A gap without register as short as this has a place in the budget: notes go to the minute.
 inline constexpr double complete_within_h = 2.0 / 60.0;
 
 /// One assumption about the register, for the tester to accept or to correct.
-struct Mend {
-    MendKind kind;
+struct RegisterCorrection {
+    RegisterCorrectionKind kind;
     std::string reading_uuid;
     std::string reason;               ///< one sentence with the numbers that decided it
     std::optional<double> missing_wh; ///< estimate of energy that no reading covers, when there may be such
@@ -70,7 +70,7 @@ struct LogUse {
 /// The register of a run, unwrapped.
 struct RegisterTrack {
     std::vector<RegisterPoint> points; ///< in order of time, only readings that were used
-    std::vector<Mend> mends;
+    std::vector<RegisterCorrection> register_corrections;
     std::size_t segments = 0;          ///< stretches between resets; each adds two register readings to the budget
     std::size_t zero_starts = 0;       ///< segments whose start is a register set to exactly 0
     bool energy_may_be_missing = false; ///< inside, or before the first or after the last register reading

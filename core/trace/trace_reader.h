@@ -38,7 +38,7 @@ inline constexpr std::size_t row_troubles = 14;
 /// True for a trouble that leaves the row out.
 [[nodiscard]] bool leaves_out(RowTrouble trouble);
 
-struct OddRow {
+struct SkippedRow {
     long line = 0;
     RowTrouble trouble = RowTrouble::fields;
     std::string text; ///< the beginning of the row as it stands
@@ -53,7 +53,7 @@ struct TraceGap {
 struct TraceTally {
     long rows = 0, taken = 0;
     std::array<long, row_troubles> counts{}; ///< by RowTrouble
-    std::vector<OddRow> odd_rows;            ///< the first 100 of each trouble, in order of line
+    std::vector<SkippedRow> skipped_rows;            ///< the first 100 of each trouble, in order of line
     std::vector<TraceGap> gaps;              ///< the first 100; all are counted
     std::optional<double> interval_s;        ///< usual time between rows: the median of the first 64
     double gap_limit_s = 0;                  ///< longer times are gaps

@@ -37,7 +37,7 @@ double squared_w2h(const RegisterTrack& track, UtcMs end_ms, double mean_load_w)
 void name_meter(const RunRecord& record, const RegisterTrack& track, DrainSummary& drain) {
     // Nothing was delivered, so no gain error can show.
     if (drain.delivered_wh == 0) return;
-    const bool swapped = std::ranges::any_of(track.mends, [](const Mend& mend) { return mend.kind == MendKind::marked_swap; });
+    const bool swapped = std::ranges::any_of(track.register_corrections, [](const RegisterCorrection& register_correction) { return register_correction.kind == RegisterCorrectionKind::marked_swap; });
     // Two meters in one run share their gain error with no other run.
     if (swapped || !record.meter) drain.meter_key = "run " + record.run.uuid;
     else drain.meter_key = record.meter->uuid.empty() ? record.meter->name : record.meter->uuid;

@@ -64,8 +64,8 @@ void run_case(const std::string& name, std::uint64_t offset, std::uint64_t seeds
     }
 }
 
-bool has_mend(const RunAnalysis& analysis, MendKind kind) {
-    return std::ranges::any_of(analysis.energy.track.mends, [kind](const Mend& mend) { return mend.kind == kind; });
+bool has_correction(const RunAnalysis& analysis, RegisterCorrectionKind kind) {
+    return std::ranges::any_of(analysis.energy.track.register_corrections, [kind](const RegisterCorrection& register_correction) { return register_correction.kind == kind; });
 }
 
 void resets_and_swaps(std::uint64_t seeds, Report& report) {
@@ -90,7 +90,7 @@ void resets_and_swaps(std::uint64_t seeds, Report& report) {
         setup.meter->start_wh = std::floor(random.uniform(500, 5000));
         setup.faults = {{.kind = FaultKind::reset_without_mark, .hours = end_h * random.uniform(0.15, 0.85)}};
     }, at_least_band(), report, [&report](const SimulatedRun&, const RunAnalysis& analysis) {
-        report.planted("zeroed without a mark", "reset", has_mend(analysis, MendKind::unmarked_reset));
+        report.planted("zeroed without a mark", "reset", has_correction(analysis, RegisterCorrectionKind::unmarked_reset));
     });
 }
 
@@ -170,15 +170,15 @@ void rollovers_and_slips(std::uint64_t seeds, Report& report) {
         setup.meter->meter.span_wh = 10'000;
         setup.meter->start_wh = std::floor(random.uniform(9'300, 9'990));
     }, {}, report, [&report](const SimulatedRun&, const RunAnalysis& analysis) {
-        report.planted("rolls over at 10 000 Wh", "rollover", has_mend(analysis, MendKind::rollover));
+        report.planted("rolls over at 10 000 Wh", "rollover", has_correction(analysis, RegisterCorrectionKind::rollover));
     });
     run_case("a typing error", 312'000'000, seeds, [](RunSetup& setup, Random& random, double end_h) {
         setup.faults = {{.kind = FaultKind::typing_error, .hours = end_h * random.uniform(0.05, 0.85), .least_wh = 100}};
     }, {}, report, [&report](const SimulatedRun& run, const RunAnalysis& analysis) {
         if (run.truth.faults.empty()) return; // no reading was left to spoil
         const std::string& uuid = run.record.readings[run.truth.faults.front().after].uuid;
-        const bool found = std::ranges::any_of(analysis.energy.track.mends, [&](const Mend& mend) {
-            return mend.kind == MendKind::typing_error && mend.reading_uuid == uuid;
+        const bool found = std::ranges::any_of(analysis.energy.track.register_corrections, [&](const RegisterCorrection& register_correction) {
+            return register_correction.kind == RegisterCorrectionKind::typing_error && register_correction.reading_uuid == uuid;
         });
         report.planted("a typing error", "typing error", found);
     });

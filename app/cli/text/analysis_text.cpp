@@ -26,15 +26,15 @@ std::string heading(const RunRecord& record, const RunAnalysis& analysis) {
     return line + '\n' + std::string(display_width(line), '=') + '\n' + one_line(about) + '\n';
 }
 
-std::string mends_text(const RunRecord& record, const std::vector<Mend>& mends) {
-    if (mends.empty()) return {};
+std::string mends_text(const RunRecord& record, const std::vector<RegisterCorrection>& register_corrections) {
+    if (register_corrections.empty()) return {};
     std::string text = "\nAssumed of the register\n";
-    for (const Mend& mend : mends) {
-        const auto at = std::ranges::find(record.readings, mend.reading_uuid, &Reading::uuid);
+    for (const RegisterCorrection& register_correction : register_corrections) {
+        const auto at = std::ranges::find(record.readings, register_correction.reading_uuid, &Reading::uuid);
         std::string line;
         if (at != record.readings.end()) line += format_iso8601(at->values.time_ms, record.run.time_zone) + ' ';
-        line += fmt::format("{}: {}", mend_text(mend.kind), mend.reason);
-        if (mend.missing_wh) line += fmt::format(" (about {} Wh may be missing)", fixed_text(*mend.missing_wh, 0));
+        line += fmt::format("{}: {}", register_correction_text(register_correction.kind), register_correction.reason);
+        if (register_correction.missing_wh) line += fmt::format(" (about {} Wh may be missing)", fixed_text(*register_correction.missing_wh, 0));
         text += "  " + one_line(line) + '\n';
     }
     return text;
@@ -83,7 +83,7 @@ std::string findings_text(const GaugeAnalysis& gauge) {
 std::string analysis_text(const RunRecord& record, const RunAnalysis& analysis, const LossSplit& split) {
     const std::string& of_log = analysis.energy.log_sentence;
     std::string text = heading(record, analysis) + quantities_text(analysis.quantities) + (of_log.empty() ? "" : '\n' + one_line(of_log) + '\n') +
-                       mends_text(record, analysis.energy.track.mends) + budget_text(analysis.energy.budget);
+                       mends_text(record, analysis.energy.track.register_corrections) + budget_text(analysis.energy.budget);
     if (!analysis.energy.intervals.empty()) {
         StreamedTable intervals = table_of_run(RunTable::intervals, record, analysis);
         intervals.title = "Intervals";

@@ -56,7 +56,7 @@ std::string tally_text(const TraceTally& tally, const std::string& zone) {
         if (tally.count(trouble) == 0 || trouble == RowTrouble::gap) continue;
         text += fmt::format("  {} {}: {}\n", tally.count(trouble), leaves_out(trouble) ? "left out" : "taken with a doubt", trouble_text(trouble));
         std::size_t shown = 0;
-        for (const OddRow& row : tally.odd_rows)
+        for (const SkippedRow& row : tally.skipped_rows)
             if (row.trouble == trouble && shown++ < shown_rows) text += one_line(fmt::format("    line {}: {}", row.line, row.text)) + '\n';
     }
     if (tally.count(RowTrouble::gap) > 0) {

@@ -2,7 +2,7 @@
 #include "pages/run/findings_items.h"
 
 #include "formats/text/quantity_title.h"
-#include "measure/mend_acceptance.h"
+#include "measure/register_correction_acceptance.h"
 #include "style/words.h"
 
 #include <algorithm>
@@ -28,8 +28,8 @@ FindingItem::Sort sort_of(Weight weight) {
     return FindingItem::Sort::note;
 }
 
-QString mend_name(MendKind kind) {
-    const std::string_view text = mend_text(kind);
+QString correction_name(RegisterCorrectionKind kind) {
+    const std::string_view text = register_correction_text(kind);
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
@@ -83,11 +83,11 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
     if (drains && analysis.gauge.findings.empty() && !analysis.energy.points.empty() && !analysis.gauge.verdict.empty())
         items.push_back({FindingItem::Sort::note, sentence(tr("Gauge: %1").arg(text_of(analysis.gauge.verdict))), {}, {}});
     if (!analysis.energy.log_sentence.empty()) items.push_back({FindingItem::Sort::note, text_of(analysis.energy.log_sentence), {}, {}});
-    for (const Mend& mend : analysis.energy.track.mends) {
-        FindingItem item{FindingItem::Sort::assumed, sentence(QStringLiteral("%1: %2").arg(mend_name(mend.kind), text_of(mend.reason))),
-                         {}, {text_of(mend.reading_uuid)}};
-        item.acceptable = can_be_accepted(mend.kind);
-        if (mend.missing_wh) item.evidence = tr("about %1 Wh may be missing").arg(*mend.missing_wh, 0, 'f', 0);
+    for (const RegisterCorrection& register_correction : analysis.energy.track.register_corrections) {
+        FindingItem item{FindingItem::Sort::assumed, sentence(QStringLiteral("%1: %2").arg(correction_name(register_correction.kind), text_of(register_correction.reason))),
+                         {}, {text_of(register_correction.reading_uuid)}};
+        item.acceptable = can_be_accepted(register_correction.kind);
+        if (register_correction.missing_wh) item.evidence = tr("about %1 Wh may be missing").arg(*register_correction.missing_wh, 0, 'f', 0);
         items.push_back(std::move(item));
     }
     // Before the first reading nothing is known, and saying so in four lines helps nobody.

@@ -3,7 +3,7 @@
 
 #include "dialogs/amend_dialog.h"
 #include "unit/known_depths.h"
-#include "measure/mend_acceptance.h"
+#include "measure/register_correction_acceptance.h"
 #include "models/readings_model.h"
 #include "services/table_copy.h"
 #include "pages/parts/due_figures.h"
@@ -230,9 +230,9 @@ void RunPage::acceptAssumption(const QString& readingUuid) {
     const RunRecord* record = document_.run(run_uuid_.toStdString());
     const Reading* reading = record == nullptr ? nullptr : reading_of(*record, readingUuid.toStdString());
     if (reading == nullptr) return;
-    for (const Mend& mend : document_.analysis(run_uuid_.toStdString()).energy.track.mends) {
-        if (mend.reading_uuid != reading->uuid) continue;
-        const auto acceptance = accept_mend(mend, *reading);
+    for (const RegisterCorrection& register_correction : document_.analysis(run_uuid_.toStdString()).energy.track.register_corrections) {
+        if (register_correction.reading_uuid != reading->uuid) continue;
+        const auto acceptance = accept_register_correction(register_correction, *reading);
         if (!acceptance) continue;
         const QString reason = text_of(acceptance->reason);
         std::optional<Error> error;

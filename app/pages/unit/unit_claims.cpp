@@ -49,8 +49,8 @@ QList<ClaimText> unit_claims(const Unit& unit) {
     };
 }
 
-std::optional<TellingRun> telling_run(const Document& document, const std::string& unit_uuid) {
-    std::optional<TellingRun> told;
+std::optional<RepresentativeRun> representative_run(const Document& document, const std::string& unit_uuid) {
+    std::optional<RepresentativeRun> told;
     bool measured = false;
     for (const auto* record : document.runs(unit_uuid)) {
         if (record->run.kind != RunKind::drain) continue;
@@ -62,7 +62,7 @@ std::optional<TellingRun> telling_run(const Document& document, const std::strin
         const auto source = record->run.end == RunEnd::still_running ? tr("so far, %1")
                             : this_measured                          ? tr("from full to cut-off, %1")
                                                                      : tr("not the whole unit, %1");
-        told = TellingRun{record->run.uuid, energy.delivered_wh, source.arg(title)};
+        told = RepresentativeRun{record->run.uuid, energy.delivered_wh, source.arg(title)};
     }
     return told;
 }

@@ -21,13 +21,13 @@ struct ClaimText {
 [[nodiscard]] QList<ClaimText> unit_claims(const Unit& unit);
 
 /// The drain that says most about a unit: a measured usable fraction before any other, the latest before earlier ones.
-struct TellingRun {
+struct RepresentativeRun {
     std::string run_uuid;
     Quantity delivered; ///< "delivered_wh"
     QString words;      ///< where the value comes from: "measured, drain 14 May, 64 W"
 };
 
 /// Absent without a drain of known delivered energy.
-[[nodiscard]] std::optional<TellingRun> telling_run(const Document& document, const std::string& unit_uuid);
+[[nodiscard]] std::optional<RepresentativeRun> representative_run(const Document& document, const std::string& unit_uuid);
 
 } // namespace ullage

@@ -229,7 +229,7 @@ void UnitPage::fill_claims(const Unit& unit) {
 }
 
 void UnitPage::fill_vessel(const Unit& unit) {
-    const auto told = telling_run(document_, unit.uuid);
+    const auto told = representative_run(document_, unit.uuid);
     VesselRowContent content;
     content.description = tr("Vessel of %1").arg(text_of(unit.name));
     VesselColumn column;

@@ -33,7 +33,7 @@ std::string local_text(UtcMs time_ms, const std::string& zone, bool with_offset)
 std::set<std::string> readings_spoken_of(const RunAnalysis& analysis) {
     constexpr std::size_t long_stretch = 12;
     std::set<std::string> uuids;
-    for (const Mend& mend : analysis.energy.track.mends) uuids.insert(mend.reading_uuid);
+    for (const RegisterCorrection& register_correction : analysis.energy.track.register_corrections) uuids.insert(register_correction.reading_uuid);
     for (const Finding& finding : analysis.gauge.findings) {
         if (finding.readings.empty()) continue;
         if (finding.readings.size() <= long_stretch) uuids.insert(finding.readings.begin(), finding.readings.end());
@@ -74,11 +74,11 @@ void add_assumed_of_register(ReportBuilder& builder, const ReportedRun& run) {
                      {"what", "read as", {}, Content::text, 0},
                      {"reason", "reason", {}, Content::text, 0},
                      {"missing_wh", "may be missing", "Wh", Content::number, 0}};
-    for (const Mend& mend : run.analysis->energy.track.mends) {
-        const auto at = std::ranges::find(record.readings, mend.reading_uuid, &Reading::uuid);
+    for (const RegisterCorrection& register_correction : run.analysis->energy.track.register_corrections) {
+        const auto at = std::ranges::find(record.readings, register_correction.reading_uuid, &Reading::uuid);
         table.rows.push_back({at == record.readings.end() ? std::string() : local_text(at->values.time_ms, record.run.time_zone, false),
-                              std::string(mend_text(mend.kind)), builder.form.apply(mend.reason),
-                              mend.missing_wh ? TableCell(plain("Wh", *mend.missing_wh)) : TableCell(std::string())});
+                              std::string(register_correction_text(register_correction.kind)), builder.form.apply(register_correction.reason),
+                              register_correction.missing_wh ? TableCell(plain("Wh", *register_correction.missing_wh)) : TableCell(std::string())});
     }
     builder.table(table);
 }

@@ -51,13 +51,13 @@ Json findings_json(const RunRecord& record, const std::vector<Finding>& findings
     return list;
 }
 
-Json mends_json(const RunRecord& record, const std::vector<Mend>& mends) {
+Json register_corrections_json(const RunRecord& record, const std::vector<RegisterCorrection>& register_corrections) {
     Json list = Json::array();
-    for (const Mend& mend : mends)
-        list.push_back({{"kind", std::string(mend_text(mend.kind))},
-                        {"reading", reading_json(record, mend.reading_uuid)},
-                        {"reason", mend.reason},
-                        {"missing_wh", number_json(mend.missing_wh)}});
+    for (const RegisterCorrection& register_correction : register_corrections)
+        list.push_back({{"kind", std::string(register_correction_text(register_correction.kind))},
+                        {"reading", reading_json(record, register_correction.reading_uuid)},
+                        {"reason", register_correction.reason},
+                        {"missing_wh", number_json(register_correction.missing_wh)}});
     return list;
 }
 
@@ -111,7 +111,7 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
             {"gauge_verdict", analysis.gauge.verdict},
             {"findings", findings_json(record, analysis.gauge.findings)},
             {"log_sentence", analysis.energy.log_sentence},
-            {"mends", mends_json(record, analysis.energy.track.mends)},
+            {"register_corrections", register_corrections_json(record, analysis.energy.track.register_corrections)},
             {"budget", budget_json(analysis.energy.budget)},
             {"loss_split", loss_split_json(record, split_losses(record, analysis, unit_fit))},
             {"forecast", open_run_json(record, analysis, unit_fit)},

@@ -59,7 +59,7 @@ enum class RunTable { readings, intervals };
 
 /// JSON text of these runs of the casebook, and of their units: {"program", "version", "runs": [{unit, run, title, kind,
 /// ended, quantities: [{key, unit_label, run, value, lower, upper, unit, kind, reason}], gauge_verdict, findings: [{kind, weight,
-/// sentence, evidence, readings: [{uuid, time}], size, size_unit, statistic_name, statistic, threshold}], mends: [{kind,
+/// sentence, evidence, readings: [{uuid, time}], size, size_unit, statistic_name, statistic, threshold}], register_corrections: [{kind,
 /// reading, reason, missing_wh}], budget: {lines: [{source, shape, correlation, standard_wh, share}], combined_standard_wh,
 /// half_width_wh, half_width_method}, loss_split: {quantities, sentence}, losses_sentence, least_gauge_error_sentence, forecast (of a run still
 /// running, else null)}], "units": see unit_analysis_json}. Absent numbers are null; never NaN. A run has `charge` or `output` besides where it tests that, else null, and a unit its `claims`, with costs at

@@ -66,9 +66,9 @@ bool could_have_been_zeroed(const GaugeEvidence& evidence, const RegisterPoint& 
     return before.register_wh > 0 && after.register_wh >= before.register_wh && after.register_wh <= limit_w * hours;
 }
 
-bool is_mended(const GaugeEvidence& evidence, const RegisterPoint& after) {
+bool is_corrected(const GaugeEvidence& evidence, const RegisterPoint& after) {
     const std::string& uuid = evidence.record.readings[after.reading].uuid;
-    return std::ranges::any_of(evidence.energy.track.mends, [&](const Mend& mend) { return mend.reading_uuid == uuid; });
+    return std::ranges::any_of(evidence.energy.track.register_corrections, [&](const RegisterCorrection& register_correction) { return register_correction.reading_uuid == uuid; });
 }
 
 /// The doubt about two neighbouring register readings, when there is one.
@@ -117,7 +117,7 @@ void find_hidden_reset(const GaugeEvidence& evidence, std::vector<Finding>& find
     const std::vector<RegisterPoint>& track = evidence.energy.track.points;
     const double limit_w = believable_load_w(evidence.record.unit, evidence.options);
     for (std::size_t i = 1; i < track.size(); ++i) {
-        if (!could_have_been_zeroed(evidence, track[i - 1], track[i], limit_w) || is_mended(evidence, track[i])) continue;
+        if (!could_have_been_zeroed(evidence, track[i - 1], track[i], limit_w) || is_corrected(evidence, track[i])) continue;
         std::optional<Finding> finding = judge(evidence, track[i - 1], track[i]);
         if (!finding) continue;
         // The same fall told as a jump of the gauge would convict it of what the register may have done.

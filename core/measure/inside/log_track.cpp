@@ -93,7 +93,7 @@ private:
 /// The energy of the log, and what the track takes over from it.
 struct Dense {
     LogCurve energy_wh, square_w2h;
-    RegisterTrack track; ///< mends, segments, what is missing, and LogUse without its points
+    RegisterTrack track; ///< register corrections, segments, what is missing, and LogUse without its points
 };
 
 /// Squares of the mean loads over stretches in which the register moves far enough.
@@ -135,15 +135,15 @@ std::optional<Dense> by_register(const RunRecord& record, const RunScan& scan, c
     } else {
         dense.square_w2h = register_squares(dense.energy_wh, use.step_wh * correction);
     }
-    std::erase_if(dense.track.mends, [&use](const Mend& mend) {
-        const bool glitch = mend.kind == MendKind::typing_error && mend.reading_uuid.starts_with(of_log);
+    std::erase_if(dense.track.register_corrections, [&use](const RegisterCorrection& register_correction) {
+        const bool glitch = register_correction.kind == RegisterCorrectionKind::typing_error && register_correction.reading_uuid.starts_with(of_log);
         use.left_out += glitch ? 1 : 0;
         return glitch;
     });
-    for (Mend& mend : dense.track.mends)
-        if (mend.reading_uuid.starts_with(of_log)) {
-            mend.reading_uuid.erase(0, of_log.size());
-            mend.reason = "in the log: " + mend.reason;
+    for (RegisterCorrection& register_correction : dense.track.register_corrections)
+        if (register_correction.reading_uuid.starts_with(of_log)) {
+            register_correction.reading_uuid.erase(0, of_log.size());
+            register_correction.reason = "in the log: " + register_correction.reason;
         }
     dense.track.log = std::move(use);
     return dense;

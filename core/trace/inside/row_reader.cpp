@@ -118,7 +118,7 @@ Result<std::optional<RowTrouble>> RowReader::take(std::string_view line) {
 
 void RowReader::note(RowTrouble trouble, std::string_view line) {
     if (++tally_.counts[static_cast<std::size_t>(trouble)] <= most_listed_rows)
-        tally_.odd_rows.push_back({lines_.line_number(), trouble, std::string(line.substr(0, most_text))});
+        tally_.skipped_rows.push_back({lines_.line_number(), trouble, std::string(line.substr(0, most_text))});
 }
 
 } // namespace ullage

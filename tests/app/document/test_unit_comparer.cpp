@@ -39,9 +39,9 @@ protected:
         const Unit added = other.addUnit(unit).value();
         drain(other, added, 600);
         const Reading last = other.runs().front()->readings.back();
-        ReadingValues mended = last.values;
-        mended.remark = "read again";
-        EXPECT_TRUE(other.amend(last.uuid, mended, QStringLiteral("a remark")));
+        ReadingValues corrected = last.values;
+        corrected.remark = "read again";
+        EXPECT_TRUE(other.amend(last.uuid, corrected, QStringLiteral("a remark")));
         return file(name);
     }
 

@@ -11,7 +11,7 @@ using test::RunPageTest;
 
 namespace {
 
-class AcceptMendTest : public RunPageTest {
+class AcceptRegisterCorrectionTest : public RunPageTest {
 protected:
     /// Five readings at 64 W of which the fourth has a wrong register.
     void SetUp() override {
@@ -28,7 +28,7 @@ protected:
     }
 };
 
-TEST_F(AcceptMendTest, accepting_a_typing_error_takes_the_value_out_with_its_reason_and_undo_brings_it_back) {
+TEST_F(AcceptRegisterCorrectionTest, accepting_a_typing_error_takes_the_value_out_with_its_reason_and_undo_brings_it_back) {
     auto* button = find<QPushButton>("acceptButton");
     ASSERT_NE(button, nullptr);
     QTest::mouseClick(button, Qt::LeftButton);
@@ -38,14 +38,14 @@ TEST_F(AcceptMendTest, accepting_a_typing_error_takes_the_value_out_with_its_rea
     ASSERT_TRUE(history.ok());
     EXPECT_EQ(history.value().size(), 2u);
     EXPECT_NE(history.value().back().reason.find("typing error"), std::string::npos);
-    EXPECT_TRUE(document.analysis(run.uuid).energy.track.mends.empty());
+    EXPECT_TRUE(document.analysis(run.uuid).energy.track.register_corrections.empty());
     EXPECT_EQ(page->findChild<QPushButton*>(QStringLiteral("acceptButton")), nullptr);
 
     document.undoStack().undo();
     EXPECT_EQ(record().readings[3].values.register_wh, 454);
 }
 
-TEST_F(AcceptMendTest, a_full_disk_leaves_the_reading_and_says_so) {
+TEST_F(AcceptRegisterCorrectionTest, a_full_disk_leaves_the_reading_and_says_so) {
     auto* button = find<QPushButton>("acceptButton");
     ASSERT_NE(button, nullptr);
     {

@@ -137,7 +137,7 @@ TEST_F(AnalyseCommand, what_was_assumed_of_the_register_is_said) {
     ASSERT_EQ(text.code, exit_good) << text.err;
     EXPECT_NE(text.out.find("Assumed of the register\n  2027-05-11T11:00Z typing error: "), std::string::npos) << text.out;
     const Json json = Json::parse(run({"analyse", path, "--format", "json"}).out);
-    EXPECT_EQ(json.at("runs")[0].at("mends")[0].at("kind"), "typing error");
+    EXPECT_EQ(json.at("runs")[0].at("register_corrections")[0].at("kind"), "typing error");
 }
 
 TEST_F(AnalyseCommand, a_run_number_without_a_unit_is_refused_where_there_are_several) {

@@ -129,7 +129,7 @@ TEST_F(LogsTest, rows_left_out_are_listed_with_line_and_reason_before_the_form_c
     ask_for(write("meter.csv", text));
     click("submitButton");
     ASSERT_TRUE(form_open());
-    auto* rows = find<QTableWidget>("oddRowsTable");
+    auto* rows = find<QTableWidget>("skippedRowsTable");
     ASSERT_EQ(rows->rowCount(), 1);
     EXPECT_TRUE(rows->item(0, 1)->text().startsWith(QLatin1String("left out: "))) << rows->item(0, 1)->text().toStdString();
     EXPECT_EQ(rows->item(0, 2)->text().toStdString(), "garbled");

@@ -33,13 +33,13 @@ protected:
         b.uuid = "b";
         b.name = "Socket meter B";
         meters = {a, b};
-        habits.unit_uuid = "osk";
-        habits.time_zone = "Europe/Paris";
+        defaults.unit_uuid = "osk";
+        defaults.time_zone = "Europe/Paris";
     }
     ~StartForms() override { delete form; }
 
     void open() {
-        form = new StartForm(habits, units, meters, clock);
+        form = new StartForm(defaults, units, meters, clock);
         QObject::connect(form, &FormDialog::submitted, [this] { ++submitted; });
         form->open();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(form));
@@ -74,7 +74,7 @@ protected:
     }
 
     test::FakeClock clock;
-    StartHabits habits;
+    RunDefaults defaults;
     std::vector<Unit> units;
     std::vector<Meter> meters;
     QPointer<StartForm> form;
@@ -149,12 +149,12 @@ TEST_F(StartForms, a_charge_says_where_its_energy_comes_from_and_no_other_run_do
 }
 
 TEST_F(StartForms, the_choices_of_last_time_stand_in_the_form) {
-    habits.meter_uuid = "b";
-    habits.load = "projector";
-    habits.time_zone = "Africa/Nairobi";
-    habits.kind_of_unit["osk"] = RunKind::sustained_output;
-    habits.kind_of_unit["pelm"] = RunKind::charge;
-    habits.rule_of_kind[RunKind::sustained_output] = {std::nullopt, 5, std::nullopt};
+    defaults.meter_uuid = "b";
+    defaults.load = "projector";
+    defaults.time_zone = "Africa/Nairobi";
+    defaults.kind_of_unit["osk"] = RunKind::sustained_output;
+    defaults.kind_of_unit["pelm"] = RunKind::charge;
+    defaults.rule_of_kind[RunKind::sustained_output] = {std::nullopt, 5, std::nullopt};
     open();
     EXPECT_TRUE(find<QPushButton>("sustainedPresetButton")->isChecked());
     EXPECT_EQ(find<QComboBox>("meterCombo")->currentText(), "Socket meter B");
@@ -163,12 +163,12 @@ TEST_F(StartForms, the_choices_of_last_time_stand_in_the_form) {
     EXPECT_EQ(text("dropEdit"), "5");
     EXPECT_EQ(find<QComboBox>("timeZoneCombo")->currentText(), "Africa/Nairobi");
     choose("unitCombo", "Pelm 900");
-    EXPECT_TRUE(find<QPushButton>("chargePresetButton")->isChecked()) << "each unit has its own habit";
+    EXPECT_TRUE(find<QPushButton>("chargePresetButton")->isChecked()) << "each unit has its own run_default";
     EXPECT_EQ(text("gaugeStepEdit"), "20 %");
 }
 
 TEST_F(StartForms, a_preset_chosen_by_hand_outlives_the_choice_of_another_unit) {
-    habits.kind_of_unit["pelm"] = RunKind::charge;
+    defaults.kind_of_unit["pelm"] = RunKind::charge;
     open();
     preset("peakPresetButton");
     choose("unitCombo", "Pelm 900");

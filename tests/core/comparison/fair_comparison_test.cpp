@@ -3,7 +3,7 @@
 
 #include "core/unit/between_runs_samples.h"
 #include "unit/between_runs_predict.h"
-#include "comparison/inside/comparand.h"
+#include "comparison/inside/compared_energy.h"
 #include "numerics/monte_carlo.h"
 #include "support/scenario.h"
 
@@ -229,7 +229,7 @@ TEST(FairPairs, what_has_no_interval_or_no_price_is_not_known_with_its_reason) {
 // JCGM 100:2008, 5.2.2 example: what ten resistors owe to one standard adds up linearly (1 ohm), not as the root of squares (0.32 ohm); with
 // the sign turned it cancels. Against the Monte Carlo of JCGM 101:2008 with the common gain as one input.
 TEST(FairPairs, the_interval_of_a_difference_agrees_with_propagating_the_common_gain_once) {
-    Comparand x{900, 3, {{"meter", 9.0}}}, y{600, 4, {{"meter", 6.0}, {"another", 2.0}}};
+    ComparedEnergy x{900, 3, {{"meter", 9.0}}}, y{600, 4, {{"meter", 6.0}, {"another", 2.0}}};
     const double a = 1.0 / 1200, b = 1.0 / 900;
     const std::array inputs{Input{Shape::rectangular, 1}, Input{Shape::rectangular, 1}, Input{Shape::normal, 3},
                             Input{Shape::normal, 4}};
@@ -243,10 +243,10 @@ TEST(FairPairs, the_interval_of_a_difference_agrees_with_propagating_the_common_
 }
 
 TEST(FairPairs, a_difference_is_resolved_just_beyond_its_half_width) {
-    const Comparand sides[] = {{0, 3, {{"meter", 9.0}}}, {0, 4, {{"meter", 6.0}, {"another", 2.0}}}, {0, 0, {{"meter", 5.0}}}, {0, 2, {}}};
+    const ComparedEnergy sides[] = {{0, 3, {{"meter", 9.0}}}, {0, 4, {{"meter", 6.0}, {"another", 2.0}}}, {0, 0, {{"meter", 5.0}}}, {0, 2, {}}};
     const BeyondHalfWidth beyond(0.95);
-    for (const Comparand& x : sides)
-        for (const Comparand& y : sides)
+    for (const ComparedEnergy& x : sides)
+        for (const ComparedEnergy& y : sides)
             for (const double b : {0.7, -0.7}) {
                 const double half = difference_half_width(x, 1, y, b, 0.95);
                 EXPECT_TRUE(is_beyond_half_width(-1.000001 * half, x, 1, y, b, beyond));

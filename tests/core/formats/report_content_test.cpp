@@ -135,7 +135,7 @@ TEST(RunReport, a_thinned_table_of_readings_keeps_every_row_of_which_there_is_so
     record.readings[703].values.gauge_percent = 99;   // a rebound, which is a finding
     for (const std::size_t r : {777, 778}) record.readings[r].values.mark = r == 777 ? MarkKind::output_tripped : MarkKind::output_reset;
     const ReportSample sample(record);
-    ASSERT_FALSE(sample.analysis.energy.track.mends.empty());
+    ASSERT_FALSE(sample.analysis.energy.track.register_corrections.empty());
     ASSERT_FALSE(sample.analysis.gauge.findings.empty());
     const Report report = run_report(sample.run(), sample.fit(), options);
     const std::string readings = chapter_text(report, "Readings");

@@ -78,10 +78,10 @@ TEST(LogTrack, registers_noted_by_hand_that_agree_are_counted_and_one_that_does_
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_NEAR(*energy.delivered_wh.value, 800, 1);
     EXPECT_NE(energy.log_sentence.find("10 of 11 registers noted by hand agree with the log"), std::string::npos) << energy.log_sentence;
-    ASSERT_EQ(energy.track.mends.size(), 1u);
-    EXPECT_EQ(energy.track.mends[0].kind, MendKind::against_log);
-    EXPECT_EQ(energy.track.mends[0].reading_uuid, "r5");
-    EXPECT_NE(energy.track.mends[0].reason.find("602 Wh was noted, the log says 620 Wh"), std::string::npos) << energy.track.mends[0].reason;
+    ASSERT_EQ(energy.track.register_corrections.size(), 1u);
+    EXPECT_EQ(energy.track.register_corrections[0].kind, RegisterCorrectionKind::against_log);
+    EXPECT_EQ(energy.track.register_corrections[0].reading_uuid, "r5");
+    EXPECT_NE(energy.track.register_corrections[0].reason.find("602 Wh was noted, the log says 620 Wh"), std::string::npos) << energy.track.register_corrections[0].reason;
 }
 
 TEST(LogTrack, a_log_that_most_hand_readings_contradict_is_not_used) {
@@ -119,9 +119,9 @@ TEST(LogTrack, a_register_that_is_zeroed_within_the_log_goes_on) {
         const EnergyAnalysis energy = analyse_energy(run.record());
         EXPECT_NEAR(*energy.delivered_wh.value, 800, 2) << marked;
         EXPECT_EQ(energy.delivered_wh.kind, Kind::measured) << energy.track.missing_reason;
-        ASSERT_EQ(energy.track.mends.size(), 1u);
-        EXPECT_EQ(energy.track.mends[0].kind, marked ? MendKind::marked_zero : MendKind::unmarked_reset);
-        EXPECT_EQ(energy.track.mends[0].reading_uuid, "r7");
+        ASSERT_EQ(energy.track.register_corrections.size(), 1u);
+        EXPECT_EQ(energy.track.register_corrections[0].kind, marked ? RegisterCorrectionKind::marked_zero : RegisterCorrectionKind::unmarked_reset);
+        EXPECT_EQ(energy.track.register_corrections[0].reading_uuid, "r7");
         EXPECT_EQ(energy.track.segments, 2u);
     }
 }
@@ -140,7 +140,7 @@ TEST(LogTrack, rows_of_a_register_that_show_0_for_a_moment_are_left_out) {
     give_log(run.record(), samples);
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_NEAR(*energy.delivered_wh.value, 800, 1);
-    EXPECT_TRUE(energy.track.mends.empty());
+    EXPECT_TRUE(energy.track.register_corrections.empty());
     EXPECT_NE(energy.log_sentence.find("2 values of its register fitted nothing"), std::string::npos) << energy.log_sentence;
 }
 

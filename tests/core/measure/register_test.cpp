@@ -11,18 +11,18 @@ namespace {
 using test::RecordBuilder;
 
 /// Kinds of the assumptions made, in order.
-std::vector<MendKind> kinds(const RegisterTrack& track) {
-    std::vector<MendKind> result;
-    for (const Mend& mend : track.mends) result.push_back(mend.kind);
+std::vector<RegisterCorrectionKind> kinds(const RegisterTrack& track) {
+    std::vector<RegisterCorrectionKind> result;
+    for (const RegisterCorrection& register_correction : track.register_corrections) result.push_back(register_correction.kind);
     return result;
 }
 
-TEST(Register, a_register_that_only_grows_needs_no_mend) {
+TEST(Register, a_register_that_only_grows_needs_no_correction) {
     RecordBuilder run;
     run.at(0, 100, 4312).at(1, 93, 4376).at(2, 87, 4440).at(3, 80, 4503);
     const RegisterTrack track = unwrap_register(run.record());
     EXPECT_DOUBLE_EQ(track.total_wh(), 191);
-    EXPECT_TRUE(track.mends.empty());
+    EXPECT_TRUE(track.register_corrections.empty());
     EXPECT_FALSE(track.energy_may_be_missing);
     EXPECT_EQ(track.segments, 1u);
     EXPECT_EQ(track.zero_starts, 0u);
@@ -40,7 +40,7 @@ TEST(Register, a_marked_zero_right_after_a_reading_loses_nothing) {
     run.at(0, 100, 500).at(1, 93, 564).at(1.01, {}, 0, MarkKind::meter_zeroed).at(2, 87, 63).at(3, 80, 127);
     const RegisterTrack track = unwrap_register(run.record());
     EXPECT_DOUBLE_EQ(track.total_wh(), 64 + 127);
-    EXPECT_EQ(kinds(track), std::vector{MendKind::marked_zero});
+    EXPECT_EQ(kinds(track), std::vector{RegisterCorrectionKind::marked_zero});
     EXPECT_FALSE(track.energy_may_be_missing);
     EXPECT_EQ(track.segments, 2u);
     EXPECT_EQ(track.zero_starts, 1u);
@@ -52,9 +52,9 @@ TEST(Register, a_marked_zero_long_after_the_last_reading_says_what_may_be_missin
     const RegisterTrack track = unwrap_register(run.record());
     EXPECT_DOUBLE_EQ(track.total_wh(), 64 + 128);
     EXPECT_TRUE(track.missing_inside);
-    ASSERT_EQ(track.mends.size(), 1u);
-    ASSERT_TRUE(track.mends[0].missing_wh.has_value());
-    EXPECT_NEAR(*track.mends[0].missing_wh, 64, 2);
+    ASSERT_EQ(track.register_corrections.size(), 1u);
+    ASSERT_TRUE(track.register_corrections[0].missing_wh.has_value());
+    EXPECT_NEAR(*track.register_corrections[0].missing_wh, 64, 2);
 }
 
 TEST(Register, a_mark_without_a_register_value_zeroes_it_for_the_next_reading) {
@@ -62,7 +62,7 @@ TEST(Register, a_mark_without_a_register_value_zeroes_it_for_the_next_reading) {
     run.at(0, 100, 500).at(1, 93, 564).at(1.02, {}, {}, MarkKind::meter_zeroed).at(2, 87, 63);
     const RegisterTrack track = unwrap_register(run.record());
     EXPECT_DOUBLE_EQ(track.total_wh(), 64 + 63);
-    EXPECT_EQ(kinds(track), std::vector{MendKind::marked_zero});
+    EXPECT_EQ(kinds(track), std::vector{RegisterCorrectionKind::marked_zero});
 }
 
 TEST(Register, a_swapped_meter_starts_from_its_own_register) {
@@ -70,7 +70,7 @@ TEST(Register, a_swapped_meter_starts_from_its_own_register) {
     run.at(0, 100, 500).at(1, 93, 564).at(1.02, {}, 91234, MarkKind::meter_swapped).at(2, 87, 91297);
     const RegisterTrack track = unwrap_register(run.record());
     EXPECT_DOUBLE_EQ(track.total_wh(), 64 + 63);
-    EXPECT_EQ(kinds(track), std::vector{MendKind::marked_swap});
+    EXPECT_EQ(kinds(track), std::vector{RegisterCorrectionKind::marked_swap});
 }
 
 TEST(Register, a_rollover_is_read_where_the_span_explains_it) {
@@ -79,7 +79,7 @@ TEST(Register, a_rollover_is_read_where_the_span_explains_it) {
     run.at(0, 100, 99900).at(1, 93, 99964).at(2, 87, 28).at(3, 80, 92);
     const RegisterTrack track = unwrap_register(run.record());
     EXPECT_DOUBLE_EQ(track.total_wh(), 64 + 64 + 64);
-    EXPECT_EQ(kinds(track), std::vector{MendKind::rollover});
+    EXPECT_EQ(kinds(track), std::vector{RegisterCorrectionKind::rollover});
     EXPECT_FALSE(track.energy_may_be_missing);
 }
 
@@ -88,28 +88,28 @@ TEST(Register, a_drop_to_zero_without_a_mark_is_proposed_as_reset_and_energy_is_
     run.at(0, 100, 500).at(1, 93, 564).at(2, 87, 12).at(3, 80, 76).at(4, 74, 140);
     const RegisterTrack track = unwrap_register(run.record());
     EXPECT_DOUBLE_EQ(track.total_wh(), 64 + 140);
-    EXPECT_EQ(kinds(track), std::vector{MendKind::unmarked_reset});
+    EXPECT_EQ(kinds(track), std::vector{RegisterCorrectionKind::unmarked_reset});
     EXPECT_TRUE(track.missing_inside);
-    EXPECT_NEAR(track.mends[0].missing_wh.value_or(0), 52, 2);
+    EXPECT_NEAR(track.register_corrections[0].missing_wh.value_or(0), 52, 2);
 }
 
 TEST(Register, a_mistyped_reading_is_left_out_not_taken_for_a_reset) {
     RecordBuilder low;
     low.at(0, 100, 4312).at(1, 93, 4376).at(2, 87, 444).at(3, 80, 4504).at(4, 74, 4568);
     EXPECT_DOUBLE_EQ(unwrap_register(low.record()).total_wh(), 256);
-    EXPECT_EQ(kinds(unwrap_register(low.record())), std::vector{MendKind::typing_error});
+    EXPECT_EQ(kinds(unwrap_register(low.record())), std::vector{RegisterCorrectionKind::typing_error});
 
     RecordBuilder high;
     high.at(0, 100, 4312).at(1, 93, 4376).at(2, 87, 44440).at(3, 80, 4504).at(4, 74, 4568);
     EXPECT_DOUBLE_EQ(unwrap_register(high.record()).total_wh(), 256);
-    EXPECT_EQ(kinds(unwrap_register(high.record())), std::vector{MendKind::typing_error});
+    EXPECT_EQ(kinds(unwrap_register(high.record())), std::vector{RegisterCorrectionKind::typing_error});
 }
 
 TEST(Register, a_mistyped_first_reading_is_left_out) {
     RecordBuilder run;
     run.at(0, 100, 43120).at(1, 93, 4376).at(2, 87, 4440).at(3, 80, 4504);
     const RegisterTrack track = unwrap_register(run.record());
-    EXPECT_EQ(kinds(track), std::vector{MendKind::typing_error});
+    EXPECT_EQ(kinds(track), std::vector{RegisterCorrectionKind::typing_error});
     EXPECT_DOUBLE_EQ(track.total_wh(), 128);
     EXPECT_TRUE(track.energy_may_be_missing) << "energy before the first good register reading is not covered";
 }
@@ -118,7 +118,7 @@ TEST(Register, the_same_reading_entered_twice_counts_once) {
     RecordBuilder run;
     run.at(0, 100, 4312).at(1, 93, 4376).at(1, 93, 4376).at(2, 87, 4440);
     const RegisterTrack track = unwrap_register(run.record());
-    EXPECT_EQ(kinds(track), std::vector{MendKind::duplicate});
+    EXPECT_EQ(kinds(track), std::vector{RegisterCorrectionKind::duplicate});
     EXPECT_EQ(track.points.size(), 3u);
     EXPECT_DOUBLE_EQ(track.total_wh(), 128);
 }
@@ -128,8 +128,8 @@ TEST(Register, a_reading_entered_late_is_put_in_its_place_and_said) {
     run.at(0, 100, 4312).at(2, 87, 4440).at(1, 93, 4376).at(3, 80, 4504);
     sort_by_time(run.record().readings);
     const RegisterTrack track = unwrap_register(run.record());
-    EXPECT_EQ(kinds(track), std::vector{MendKind::late_entry});
-    EXPECT_EQ(track.mends[0].reading_uuid, "r3");
+    EXPECT_EQ(kinds(track), std::vector{RegisterCorrectionKind::late_entry});
+    EXPECT_EQ(track.register_corrections[0].reading_uuid, "r3");
     EXPECT_DOUBLE_EQ(track.total_wh(), 192);
 }
 
@@ -138,7 +138,7 @@ TEST(Register, a_withdrawn_reading_takes_no_part) {
     run.at(0, 100, 4312).at(1, 93, 9999).at(2, 87, 4440);
     run.record().readings[1].withdrawn = true;
     const RegisterTrack track = unwrap_register(run.record());
-    EXPECT_TRUE(track.mends.empty());
+    EXPECT_TRUE(track.register_corrections.empty());
     EXPECT_DOUBLE_EQ(track.total_wh(), 128);
 }
 

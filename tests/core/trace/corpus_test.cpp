@@ -34,7 +34,7 @@ void expect_rows(const ExpectedLog& expected, const TracePreview& preview) {
         const auto trouble = static_cast<RowTrouble>(t);
         if (tally.value().count(trouble) == 0 || trouble == RowTrouble::gap) continue;
         odd.push_back(std::string(leaves_out(trouble) ? "left out: " : "doubt: ") + trouble_key(trouble) + " " + std::to_string(tally.value().count(trouble)));
-        EXPECT_TRUE(std::ranges::any_of(tally.value().odd_rows, [&](const OddRow& row) { return row.trouble == trouble && row.line > 0; }));
+        EXPECT_TRUE(std::ranges::any_of(tally.value().skipped_rows, [&](const SkippedRow& row) { return row.trouble == trouble && row.line > 0; }));
     }
     std::vector<std::string> named = expected.odd();
     std::ranges::sort(odd);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "window/start_habits.h"
+#include "window/run_defaults.h"
 
 #include "services/reading_rules.h"
 #include "services/settings.h"
@@ -20,20 +20,20 @@ QString rule_name(RunKind kind) { return QStringLiteral("start/rule/%1").arg(sta
 
 } // namespace
 
-StartHabits start_habits(const Settings& settings, const Document& document) {
-    StartHabits habits;
+RunDefaults run_defaults(const Settings& settings, const Document& document) {
+    RunDefaults defaults;
     const auto meter = settings.remembered(meter_name).toStdString();
-    if (document.meter(meter)) habits.meter_uuid = meter;
-    habits.load = settings.remembered(load_name).toStdString();
-    habits.time_zone = settings.remembered(zone_name).toStdString();
+    if (document.meter(meter)) defaults.meter_uuid = meter;
+    defaults.load = settings.remembered(load_name).toStdString();
+    defaults.time_zone = settings.remembered(zone_name).toStdString();
     for (const auto& unit : document.units())
-        if (const auto kind = run_kind_from(settings.remembered(kind_name(unit.uuid)).toStdString())) habits.kind_of_unit[unit.uuid] = *kind;
+        if (const auto kind = run_kind_from(settings.remembered(kind_name(unit.uuid)).toStdString())) defaults.kind_of_unit[unit.uuid] = *kind;
     for (const auto kind : all_run_kinds)
-        if (const auto kept = settings.remembered(rule_name(kind)); !kept.isEmpty()) habits.rule_of_kind[kind] = rule_from_kept(kept);
-    return habits;
+        if (const auto kept = settings.remembered(rule_name(kind)); !kept.isEmpty()) defaults.rule_of_kind[kind] = rule_from_kept(kept);
+    return defaults;
 }
 
-void keep_start_habits(Settings& settings, const RunStart& start) {
+void keep_run_defaults(Settings& settings, const RunStart& start) {
     settings.remember(meter_name, QString::fromStdString(start.run.meter_uuid.value_or(std::string())));
     if (start.run.kind != RunKind::no_load_drain && start.run.kind != RunKind::standby)
         settings.remember(load_name, QString::fromStdString(start.run.load));

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "dialogs/odd_rows_table.h"
+#include "dialogs/skipped_rows_table.h"
 
 #include "base/instant.h"
 #include "base/number.h"
@@ -19,7 +19,7 @@ namespace {
 
 constexpr int shown_at_once = 6;
 
-QString odd(const char* text) { return QCoreApplication::translate("OddRows", text); }
+QString odd(const char* text) { return QCoreApplication::translate("SkippedRows", text); }
 
 void add_row(QTableWidget& table, const QString& line, const QString& trouble, const QString& text) {
     const int row = table.rowCount();
@@ -34,9 +34,9 @@ void add_row(QTableWidget& table, const QString& line, const QString& trouble, c
 
 } // namespace
 
-QTableWidget* new_odd_rows_table(QWidget* parent) {
+QTableWidget* new_skipped_rows_table(QWidget* parent) {
     auto* table = new QTableWidget(0, 3, parent);
-    table->setObjectName(QStringLiteral("oddRowsTable"));
+    table->setObjectName(QStringLiteral("skippedRowsTable"));
     table->setAccessibleName(odd("Rows left out or taken with a doubt"));
     table->setHorizontalHeaderLabels({odd("line"), odd("what was done"), odd("the row as it stands")});
     make_table(*table);
@@ -47,9 +47,9 @@ QTableWidget* new_odd_rows_table(QWidget* parent) {
     return table;
 }
 
-void show_odd_rows(QTableWidget& table, const TraceTally& tally, const std::string& zone) {
+void show_skipped_rows(QTableWidget& table, const TraceTally& tally, const std::string& zone) {
     table.setRowCount(0);
-    for (const OddRow& row : tally.odd_rows) {
+    for (const SkippedRow& row : tally.skipped_rows) {
         if (row.trouble == RowTrouble::gap) continue;
         add_row(table, QLocale().toString(static_cast<qlonglong>(row.line)),
                 (leaves_out(row.trouble) ? odd("left out: %1") : odd("taken: %1")).arg(text_of(trouble_text(row.trouble))), text_of(row.text));

@@ -10,9 +10,9 @@ class Settings;
 
 /// The choices of last time, from the settings: meter, load, zone, each unit's kind of run, each kind's reminders. A meter that is no longer in
 /// the logbook is left out; `unit_uuid` stays empty.
-[[nodiscard]] StartHabits start_habits(const Settings& settings, const Document& document);
+[[nodiscard]] RunDefaults run_defaults(const Settings& settings, const Document& document);
 
-/// Keeps the choices of a run that was started. The load of a no-load drain is no habit.
-void keep_start_habits(Settings& settings, const RunStart& start);
+/// Keeps the choices of a run that was started. The load of a no-load drain is not kept.
+void keep_run_defaults(Settings& settings, const RunStart& start);
 
 } // namespace ullage

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "comparison/inside/comparand.h"
+#include "comparison/inside/compared_energy.h"
 
 #include "unit/between_runs_predict.h"
 #include "numerics/distributions.h"
@@ -15,7 +15,7 @@ namespace ullage {
 namespace {
 
 /// D = P·T is linear in 1/T to first order: dD = −(D·T)·d(1/T).
-Comparand moved(const UnitFit& fit, const CommonLoad& load, double energy_wh) {
+ComparedEnergy moved(const UnitFit& fit, const CommonLoad& load, double energy_wh) {
     const UnitParameters& p = *fit.parameters;
     const std::array<double, 3> slope = rate_gradient(p, load);
     const double run_time_h = energy_wh / load.mean_w();
@@ -24,7 +24,7 @@ Comparand moved(const UnitFit& fit, const CommonLoad& load, double energy_wh) {
         for (std::size_t i = 0; i < 3; ++i) sum += slope[i] * shift[i];
         return -energy_wh * run_time_h * sum;
     };
-    Comparand result;
+    ComparedEnergy result;
     result.energy_wh = energy_wh;
     double variance = 0;
     for (std::size_t i = 0; i < 3; ++i)
@@ -52,7 +52,7 @@ const DrainSummary* drain_of(const UnitFit& fit, const std::string& run_uuid) {
 
 } // namespace
 
-std::optional<Comparand> comparand_of(const Comparison& comparison, const FairComparison& fair, std::size_t row, std::string& why) {
+std::optional<ComparedEnergy> compared_energy_of(const Comparison& comparison, const FairComparison& fair, std::size_t row, std::string& why) {
     const ComparisonRow& tested = comparison.rows[row];
     const FairRow& at = fair.rows[row];
     const UnitFit& fit = comparison.fits[tested.fit];
@@ -71,7 +71,7 @@ std::optional<Comparand> comparand_of(const Comparison& comparison, const FairCo
     }
     if (at.standing == Standing::moved) return moved(fit, *fair.load, *energy.value);
 
-    Comparand result;
+    ComparedEnergy result;
     result.energy_wh = *energy.value;
     const DrainSummary* drain = drain_of(fit, at.run_uuid);
     double rectangular = 0;
@@ -92,7 +92,7 @@ struct DifferenceSpread {
     double rectangular = 0, rest_sd = 0;
 };
 
-DifferenceSpread spread_of_difference(const Comparand& x, double a, const Comparand& y, double b) {
+DifferenceSpread spread_of_difference(const ComparedEnergy& x, double a, const ComparedEnergy& y, double b) {
     DifferenceSpread spread;
     double others = 0;
     const auto take = [&](double signed_part) {
@@ -112,17 +112,17 @@ DifferenceSpread spread_of_difference(const Comparand& x, double a, const Compar
 
 } // namespace
 
-double difference_half_width(const Comparand& x, double a, const Comparand& y, double b, double coverage) {
+double difference_half_width(const ComparedEnergy& x, double a, const ComparedEnergy& y, double b, double coverage) {
     const DifferenceSpread spread = spread_of_difference(x, a, y, b);
     return half_width_of_sum(spread.rectangular, spread.rest_sd, coverage);
 }
 
-bool is_beyond_half_width(double difference, const Comparand& x, double a, const Comparand& y, double b, const BeyondHalfWidth& beyond) {
+bool is_beyond_half_width(double difference, const ComparedEnergy& x, double a, const ComparedEnergy& y, double b, const BeyondHalfWidth& beyond) {
     const DifferenceSpread spread = spread_of_difference(x, a, y, b);
     return beyond(std::abs(difference), spread.rectangular, spread.rest_sd);
 }
 
-bool share_a_meter(const Comparand& x, const Comparand& y) {
+bool share_a_meter(const ComparedEnergy& x, const ComparedEnergy& y) {
     return std::ranges::any_of(x.gain_half_width_wh, [&](const auto& gain) { return y.gain_half_width_wh.contains(gain.first); });
 }
 
