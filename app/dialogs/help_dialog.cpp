@@ -3,14 +3,59 @@
 
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/theme.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollBar>
+#include <QTextBlock>
 #include <QTextBrowser>
+#include <QTextCursor>
+#include <QTextTable>
 #include <QVBoxLayout>
 
 namespace ullage {
+
+namespace {
+
+constexpr QSize markdown_size(920, 700); ///< within a screen of 1280x800
+constexpr double cell_padding_px = 5;
+constexpr double table_gap_px = 4;
+constexpr double heading_gap_px = 16;
+
+/// A heading stands apart from what is above it and is smaller than the title of the page.
+void dress(const QTextBlock& heading) {
+    QTextBlockFormat apart;
+    apart.setTopMargin(heading_gap_px);
+    QTextCharFormat smaller;
+    smaller.setProperty(QTextFormat::FontSizeAdjustment, heading.blockFormat().headingLevel() == 2 ? 1 : 0);
+    QTextCursor words(heading);
+    words.mergeBlockFormat(apart);
+    words.select(QTextCursor::BlockUnderCursor);
+    words.mergeCharFormat(smaller);
+}
+
+/// Lines between the cells and a ground below the heads, in the colours of the theme: Markdown says nothing of either.
+void dress(QTextTable& table) {
+    QTextTableFormat format = table.format();
+    format.setBorder(1);
+    format.setBorderCollapse(true);
+    format.setBorderStyle(QTextFrameFormat::BorderStyle_Solid);
+    format.setBorderBrush(current_palette().line);
+    format.setTopMargin(table_gap_px);
+    format.setCellSpacing(0);
+    format.setCellPadding(cell_padding_px);
+    table.setFormat(format);
+    for (int column = 0; column < table.columns(); ++column) {
+        QTextTableCell cell = table.cellAt(0, column);
+        QTextCharFormat head = cell.format();
+        head.setBackground(current_palette().selection);
+        cell.setFormat(head);
+    }
+}
+
+} // namespace
 
 HelpDialog::HelpDialog(QWidget* parent) : QDialog(parent), title_(new QLabel), text_(new QTextBrowser) {
     setObjectName(QStringLiteral("helpDialog"));
@@ -32,12 +77,38 @@ HelpDialog::HelpDialog(QWidget* parent) : QDialog(parent), title_(new QLabel), t
     column->addWidget(text_, 1);
     column->addLayout(buttons);
     resize(640, 560);
+    connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, [this] {
+        if (markdown_.isEmpty()) return;
+        const int place = text_->verticalScrollBar()->value();
+        renderMarkdown();
+        text_->verticalScrollBar()->setValue(place);
+    });
 }
 
 void HelpDialog::showPage(const QString& title, const QString& html) {
+    markdown_.clear();
+    text_->setHtml(html);
+    comeUp(title);
+}
+
+void HelpDialog::showMarkdown(const QString& title, const QString& markdown) {
+    markdown_ = markdown;
+    renderMarkdown();
+    resize(size().expandedTo(markdown_size));
+    comeUp(title);
+}
+
+void HelpDialog::renderMarkdown() {
+    text_->setMarkdown(markdown_);
+    for (QTextFrame* frame : text_->document()->rootFrame()->childFrames())
+        if (auto* table = qobject_cast<QTextTable*>(frame)) dress(*table);
+    for (QTextBlock block = text_->document()->begin(); block.isValid(); block = block.next())
+        if (block.blockFormat().headingLevel() > 0) dress(block);
+}
+
+void HelpDialog::comeUp(const QString& title) {
     setWindowTitle(title);
     title_->setText(title);
-    text_->setHtml(html);
     show();
     raise();
     activateWindow();

@@ -16,10 +16,16 @@ public:
 
     /// Shows another page.
     void showPage(const QString& title, const QString& html);
+    /// Shows another page that is written in Markdown, with room for its tables.
+    void showMarkdown(const QString& title, const QString& markdown);
 
 private:
+    void renderMarkdown();
+    void comeUp(const QString& title);
+
     QLabel* title_;
     QTextBrowser* text_;
+    QString markdown_; ///< what is shown; empty where that is HTML
 };
 
 } // namespace ullage

@@ -2,6 +2,8 @@
 // The menus and which of their entries can be chosen.
 #include "window/main_window.h"
 
+#include "dialogs/help_dialog.h"
+#include "dialogs/help_pages.h"
 #include "pages/sizing/load_lists_page.h"
 #include "pages/meters/meters_page.h"
 #include "pages/pv/pv_page.h"
@@ -252,6 +254,15 @@ void MainWindow::make_help_menu() {
         ->setIcon(glyph_icon(Glyph::help));
     add_action(menu, "exampleAction", tr("&Worked example"), "Ctrl+Alt+X", &MainWindow::show_example);
     add_action(menu, "methodAction", tr("&Method"), "Shift+F1", &MainWindow::show_method);
+    menu.addSeparator();
+    for (const HelpPage& page : help_pages()) {
+        auto* made = add_action(menu, page.action, page.entry, QString::fromLatin1(page.keys), nullptr);
+        connect(made, &QAction::triggered, this, [this, page] {
+            const HelpText text = help_text(page);
+            help().showMarkdown(text.title, text.markdown);
+        });
+    }
+    menu.addSeparator();
     add_action(menu, "cautionsAction", tr("&Cautions"), "Ctrl+F1", &MainWindow::show_cautions);
     add_action(menu, "aboutAction", tr("&About Ullage"), "Ctrl+Shift+F1", &MainWindow::show_about);
 }

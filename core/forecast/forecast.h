@@ -76,7 +76,7 @@ struct RunForecast {
 ///
 /// Assumes that the load goes on as it was: a step yet to come, a gauge that sticks or jumps and a unit that has aged since its
 /// earlier drains are beyond it. Source: the program's own derivation, common practice where forecast_trend.h says so. Accuracy:
-/// simulated in tests/ensemble/cases_forecasts.cpp; the figures stand in DEVELOPERS.md.
+/// simulated in tests/ensemble/cases_forecasts.cpp; the figures stand in resources/help/figures.md.
 ///
 /// Gauge speed: from the readings of the last 8 points' fall, at the load expected next; next_step: gauge_drop_time by one step.
 /// Refused, with a reason: a run of another kind or ended, one without readings, an output that is off (cut-off seen, or tripped

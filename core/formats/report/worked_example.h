@@ -24,7 +24,7 @@ struct WorkedExample {
     std::vector<ExampleStep> steps;
 };
 
-/// The example that help and README tell. Every figure comes from `records`, those of the sample data. Error (not_found): one of its units, or a
+/// The example that help tells. Every figure comes from `records`, those of the sample data. Error (not_found): one of its units, or a
 /// drain that the example rests on, is not among them.
 [[nodiscard]] Result<WorkedExample> worked_example(const std::vector<RunRecord>& records);
 

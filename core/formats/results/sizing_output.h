@@ -25,7 +25,7 @@ namespace ullage {
 [[nodiscard]] std::string sizing_text(const Sizing& sizing);
 
 /// {"program", "version", "load_list", "totals", "choices", "units": [{unit, basis, quantities, units_needed: {least, sure, reason}, output, peak,
-/// units_by_rule, remarks, course}], "array", "months", "battery", "remarks", "cautions"}; see DEVELOPERS.md.
+/// units_by_rule, remarks, course}], "array", "months", "battery", "remarks", "cautions"}; see resources/help/json.md.
 [[nodiscard]] std::string sizing_json(const Sizing& sizing);
 
 /// What the course of one unit says: when it falls empty without and with PV, what is not served, what PV is left over. Empty without a course.

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The worked example that help and README tell is what the program works out.
+// The worked example that help tells, in the program and in resources/help, is what the program works out.
 #include "document/sample_logbook.h"
 #include "window/example_page.h"
 #include "support/source_dir.h"
@@ -42,11 +42,11 @@ std::string printed(std::vector<std::string> args) {
     return out.str();
 }
 
-TEST(WorkedExample, the_readme_tells_it_word_for_word) {
-    const std::string readme = on_one_line(file_text(source_dir() / "README.md"));
+TEST(WorkedExample, the_page_in_the_repository_tells_it_word_for_word) {
+    const std::string page = on_one_line(file_text(source_dir() / "resources/help/example.md"));
     for (const ExampleStep& step : example().steps) {
-        EXPECT_NE(readme.find(step.title), std::string::npos) << step.title;
-        for (const std::string& sentence : step.sentences) EXPECT_NE(readme.find(on_one_line(sentence)), std::string::npos) << sentence;
+        EXPECT_NE(page.find(step.title), std::string::npos) << step.title;
+        for (const std::string& sentence : step.sentences) EXPECT_NE(page.find(on_one_line(sentence)), std::string::npos) << sentence;
     }
 }
 
@@ -112,12 +112,13 @@ TEST(WorkedExample, the_page_of_help_holds_sentences_and_drawings_that_can_be_de
     EXPECT_EQ(drawn, 3);
 }
 
-TEST(WorkedExample, the_pictures_that_the_readme_shows_are_there) {
-    const QString readme = QString::fromStdString(file_text(source_dir() / "README.md"));
+TEST(WorkedExample, the_pictures_of_the_page_in_the_repository_are_there) {
+    const std::filesystem::path folder = source_dir() / "resources/help";
+    const QString text = QString::fromStdString(file_text(folder / "example.md"));
     static const QRegularExpression link(QStringLiteral("!\\[[^\\]]+\\]\\(([^)]+)\\)"));
     int found = 0;
-    for (auto each = link.globalMatch(readme); each.hasNext(); ++found) {
-        const std::filesystem::path path = source_dir() / each.next().captured(1).toStdString();
+    for (auto each = link.globalMatch(text); each.hasNext(); ++found) {
+        const std::filesystem::path path = folder / each.next().captured(1).toStdString();
         EXPECT_FALSE(QImage(QString::fromStdString(path.string())).isNull()) << path;
     }
     EXPECT_EQ(found, 3);
