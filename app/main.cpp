@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
 #include "base/work_folder.h"
-#include "document/document.h"
-#include "window/main_window.h"
 #include "cli/drawing/drawing_commands.h"
+#include "cli/text/commands.h"
+#include "document/document.h"
 #include "services/appearance.h"
 #include "services/awake.h"
 #include "services/notifier.h"
 #include "services/prompts.h"
 #include "services/settings.h"
-#include "cli/text/commands.h"
+#include "window/main_window.h"
 
 #include <QApplication>
 #include <QFile>
@@ -46,10 +46,8 @@ int run_window(int argc, char** argv, const std::vector<std::string>& args) {
     ullage::DesktopInhibitor inhibitor;
     ullage::MainWindow window(document, settings, prompts, {&notifier, &inhibitor});
     window.show();
-    if (args.empty())
-        window.openLastLogbook();
-    else
-        window.openLogbook(QFile::decodeName(args.front().c_str()));
+    if (args.empty()) window.openLastLogbook();
+    else window.openLogbook(QFile::decodeName(args.front().c_str()));
     return QApplication::exec();
 }
 

@@ -20,11 +20,11 @@ struct Look {
 
 /// Neighbours differ in colour and in shape.
 constexpr std::array<Look, most_overlaid> looks{{{CurveColour::delivered, Marker::circle},
-                                                {CurveColour::gauge_implied, Marker::square},
-                                                {CurveColour::error, Marker::triangle},
-                                                {CurveColour::good, Marker::diamond},
-                                                {CurveColour::vermilion, Marker::circle},
-                                                {CurveColour::ink, Marker::square}}};
+                                                 {CurveColour::gauge_implied, Marker::square},
+                                                 {CurveColour::error, Marker::triangle},
+                                                 {CurveColour::good, Marker::diamond},
+                                                 {CurveColour::vermilion, Marker::circle},
+                                                 {CurveColour::ink, Marker::square}}};
 
 ChartSeries series_of(const ComparisonRow& row, std::size_t place, const char* part) {
     ChartSeries series;
@@ -111,8 +111,7 @@ ChartContent fraction_overlay(const Comparison& comparison, const FairComparison
         if (!sorted.points.empty()) content.series.push_back(std::move(sorted));
         ++place;
     }
-    if (fair.load && !content.series.empty())
-        content.vertical_lines.push_back({fair.load->mean_w(), tr("compared here"), CurveColour::accent});
+    if (fair.load && !content.series.empty()) content.vertical_lines.push_back({fair.load->mean_w(), tr("compared here"), CurveColour::accent});
     return content;
 }
 

@@ -13,9 +13,7 @@ constexpr std::size_t most_bars = 60; ///< thinner ones could not be told apart
 
 QString percent_text(double fraction) { return QString::number(fraction, 'f', 2); }
 
-QString empty_words() {
-    return tr("No drain to compare yet. Record a drain of each unit, from full to the cut-off, or import run sheets.");
-}
+QString empty_words() { return tr("No drain to compare yet. Record a drain of each unit, from full to the cut-off, or import run sheets."); }
 
 } // namespace
 

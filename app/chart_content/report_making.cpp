@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "chart_content/report_making.h"
 
-#include "formats/report/report_numbers.h"
-#include "unit/known_depths.h"
-#include "unit/loss_split.h"
 #include "chart_content/pv_chart.h"
 #include "chart_content/run_charts.h"
 #include "chart_content/sizing_chart.h"
+#include "formats/report/report_numbers.h"
 #include "style/words.h"
+#include "unit/known_depths.h"
+#include "unit/loss_split.h"
 
 #include <algorithm>
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "chart_content/comparison_pictures.h"
 #include "formats/report/report_content.h"
 #include "formats/report/report_sizing.h"
-#include "chart_content/comparison_pictures.h"
 #include "report/report_look.h"
 
 namespace ullage {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "chart_content/run_charts.h"
 
+#include "chart_content/thinned_points.h"
 #include "measure/load_steps.h"
 #include "models/finding_stretch.h"
-#include "chart_content/thinned_points.h"
 #include "style/words.h"
 
 #include <algorithm>
@@ -115,8 +115,7 @@ ChartSeries gauge_implied_series(Builder& builder, const RunRecord& record, doub
         const Reading& reading = record.readings[i];
         if (reading.withdrawn || !reading.values.gauge_percent) continue;
         if (!first_percent) first_percent = reading.values.gauge_percent;
-        builder.add(series, builder.hours(reading.values.time_ms),
-                    sign * rated_wh * (*first_percent - *reading.values.gauge_percent) / 100.0, i);
+        builder.add(series, builder.hours(reading.values.time_ms), sign * rated_wh * (*first_percent - *reading.values.gauge_percent) / 100.0, i);
     }
     return series;
 }
@@ -152,8 +151,7 @@ ChartSeries noted_power(Builder& builder, const RunRecord& record, std::optional
     series.line = CurveLine::none;
     for (std::size_t i = 0; i < record.readings.size(); ++i) {
         const Reading& reading = record.readings[i];
-        if (!reading.withdrawn && reading.values.*power)
-            builder.add(series, builder.hours(reading.values.time_ms), *(reading.values.*power), i);
+        if (!reading.withdrawn && reading.values.*power) builder.add(series, builder.hours(reading.values.time_ms), *(reading.values.*power), i);
     }
     return series;
 }
@@ -229,8 +227,7 @@ RunChart load_chart(const RunRecord& record, const RunAnalysis& analysis) {
     for (const LoadStep& step : steps) builder.add(load, builder.hours(step.from_ms), step.mean_w, step.to_reading);
     if (!steps.empty()) builder.add(load, builder.hours(steps.back().to_ms), steps.back().mean_w, steps.back().to_reading);
     builder.finish(std::move(load));
-    builder.finish(noted_power(builder, record, &ReadingValues::meter_w,
-                               series_of("meter_w", tr("meter"), CurveColour::good, Marker::diamond)));
+    builder.finish(noted_power(builder, record, &ReadingValues::meter_w, series_of("meter_w", tr("meter"), CurveColour::good, Marker::diamond)));
     builder.finish(noted_power(builder, record, &ReadingValues::display_w,
                                series_of("display_w", tr("unit's display"), CurveColour::vermilion, Marker::triangle)));
     return builder.chart;

@@ -89,8 +89,7 @@ ChartContent on_load_axis(const UnitFit& fit, const Unit& unit, std::optional<do
     content.x.logarithmic = true;
     content.x.minimum = lowest_load_w;
     content.x.maximum = highest_load(fit, unit);
-    if (next_load_w)
-        content.vertical_lines.push_back({*next_load_w, tr("next: %1 W").arg(*next_load_w, 0, 'g', 3), CurveColour::accent});
+    if (next_load_w) content.vertical_lines.push_back({*next_load_w, tr("next: %1 W").arg(*next_load_w, 0, 'g', 3), CurveColour::accent});
     content.empty_text = tr("No drain from full to cut-off yet: make one at any load.");
     return content;
 }
@@ -190,8 +189,8 @@ ChartContent gauge_drift_chart(const UnitFit& fit, const GaugeDrift& drift) {
         content.series = {error_curve("earlier", fit.drains[lead.earlier], CurveColour::error, Marker::triangle, fit.options.coverage),
                           error_curve("later", fit.drains[lead.later], CurveColour::good, Marker::diamond, fit.options.coverage)};
         if (lead.curve_moved)
-            content.vertical_lines.push_back({lead.curve.depth_percent,
-                                              tr("%1 pt").arg(QString::fromStdString(signed_text(lead.curve.size_pt, 1))), CurveColour::accent});
+            content.vertical_lines.push_back(
+                {lead.curve.depth_percent, tr("%1 pt").arg(QString::fromStdString(signed_text(lead.curve.size_pt, 1))), CurveColour::accent});
     } else {
         const DrainSummary* last = nullptr;
         for (const DrainSummary& drain : fit.drains)
@@ -205,8 +204,7 @@ ChartContent gauge_drift_chart(const UnitFit& fit, const GaugeDrift& drift) {
 QString off_chart_text(const UnitFit& fit) {
     QStringList runs;
     for (const DrainSummary& drain : fit.drains)
-        if (drain.used && drain.mean_load_w < lowest_load_w)
-            runs << tr("run %1, %2").arg(drain.run_number).arg(text_of(drain.title));
+        if (drain.used && drain.mean_load_w < lowest_load_w) runs << tr("run %1, %2").arg(drain.run_number).arg(text_of(drain.title));
     return runs.isEmpty() ? QString()
                           : tr("Not on the charts, as a load below %1 W has no place on their axis, but in the curves: %2.")
                                 .arg(lowest_load_w, 0, 'g', 3)

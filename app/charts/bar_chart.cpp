@@ -40,8 +40,7 @@ void BarView::mouseMoveEvent(QMouseEvent* event) { event->accept(); }
 void BarView::mouseReleaseEvent(QMouseEvent* event) {
     event->accept();
     const int row = event->button() == Qt::LeftButton ? stage_.row_at(event->position()) : -1;
-    if (row >= 0)
-        emit clicked(row);
+    if (row >= 0) emit clicked(row);
 }
 
 void BarView::mouseDoubleClickEvent(QMouseEvent* event) { event->accept(); }
@@ -49,8 +48,7 @@ void BarView::mouseDoubleClickEvent(QMouseEvent* event) { event->accept(); }
 void BarView::contextMenuEvent(QContextMenuEvent* event) { event->ignore(); }
 
 bool BarView::viewportEvent(QEvent* event) {
-    if (event->type() != QEvent::ToolTip)
-        return QChartView::viewportEvent(event);
+    if (event->type() != QEvent::ToolTip) return QChartView::viewportEvent(event);
     const auto* help = static_cast<QHelpEvent*>(event);
     const int row = stage_.row_at(help->pos());
     if (row < 0) {
@@ -59,8 +57,7 @@ bool BarView::viewportEvent(QEvent* event) {
     }
     const ChartBar& bar = stage_.content().bars[static_cast<std::size_t>(row)];
     QString text = bar.name + QLatin1Char('\n') + stage_.layout().value_texts[static_cast<std::size_t>(row)];
-    if (!bar.note.isEmpty())
-        text += QLatin1Char('\n') + bar.note;
+    if (!bar.note.isEmpty()) text += QLatin1Char('\n') + bar.note;
     QToolTip::showText(help->globalPos(), text, viewport());
     return true;
 }
@@ -72,8 +69,7 @@ BarChart::BarChart(QWidget* parent) : QWidget(parent), view_(new BarView(this)) 
     box->addWidget(view_);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     view_->stage().set_look(screen_look(*this));
-    connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this,
-            [this] { view_->stage().set_look(screen_look(*this)); });
+    connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, [this] { view_->stage().set_look(screen_look(*this)); });
     connect(view_, &BarView::clicked, this, &BarChart::barClicked);
     offer_copy(*this);
 }
@@ -91,8 +87,7 @@ const BarContent& BarChart::content() const { return view_->stage().content(); }
 
 QRectF BarChart::rowPlace(int row) const {
     const BarLayout& layout = view_->stage().layout();
-    const QRectF place(0, layout.row_middle(static_cast<std::size_t>(row)) - layout.row_height / 2, view_->width(),
-                       layout.row_height);
+    const QRectF place(0, layout.row_middle(static_cast<std::size_t>(row)) - layout.row_height / 2, view_->width(), layout.row_height);
     return {view_->mapTo(this, place.topLeft()), place.size()};
 }
 
@@ -107,8 +102,7 @@ QSize BarChart::minimumSizeHint() const {
 }
 
 void BarChart::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::FontChange)
-        view_->stage().set_look(screen_look(*this));
+    if (event->type() == QEvent::FontChange) view_->stage().set_look(screen_look(*this));
     QWidget::changeEvent(event);
 }
 

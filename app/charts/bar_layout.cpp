@@ -16,18 +16,15 @@ using spacing::grid_px;
 using spacing::half_px;
 
 QString text_of_value(const ChartBar& bar, const BarContent& content, double step) {
-    if (!bar.value_text.isEmpty())
-        return bar.value_text;
-    if (!bar.value || !std::isfinite(*bar.value))
-        return shown_number(std::nullopt, 0);
+    if (!bar.value_text.isEmpty()) return bar.value_text;
+    if (!bar.value || !std::isfinite(*bar.value)) return shown_number(std::nullopt, 0);
     if (bar.lower && bar.upper && *bar.upper > *bar.lower) {
         const double below = *bar.value - *bar.lower;
         const double above = *bar.upper - *bar.value;
         const double half_width = (below + above) / 2;
         const ValueText text = shown_value(bar.value, half_width, content.axis.unit, 0);
         // "±" would be a lie about an interval that is not symmetric; the error bar shows that one.
-        if (std::fabs(above - below) <= 0.1 * half_width)
-            return text.plain();
+        if (std::fabs(above - below) <= 0.1 * half_width) return text.plain();
         return ValueText{text.value, {}, text.unit}.plain();
     }
     const QString digits = tick_text(*bar.value, step / 10);
@@ -49,24 +46,20 @@ TickScale value_scale(const BarContent& content, int most) {
         }
     };
     for (const ChartBar& bar : content.bars)
-        for (const auto& value : {bar.value, bar.lower, bar.upper})
-            take(value);
+        for (const auto& value : {bar.value, bar.lower, bar.upper}) take(value);
     for (const ChartHorizontalBand& band : content.bands) {
         take(band.lower);
         take(band.upper);
     }
     take(content.axis.minimum);
     take(content.axis.maximum);
-    if (lo == hi)
-        hi = 1;
+    if (lo == hi) hi = 1;
     return linear_ticks(lo, hi, most, true);
 }
 
 } // namespace
 
-double BarLayout::pixel_x(double value) const {
-    return plot.left() + (value - scale.minimum) / (scale.maximum - scale.minimum) * plot.width();
-}
+double BarLayout::pixel_x(double value) const { return plot.left() + (value - scale.minimum) / (scale.maximum - scale.minimum) * plot.width(); }
 
 double BarLayout::row_middle(std::size_t row) const { return plot.top() + row_height * (static_cast<double>(row) + 0.5); }
 
@@ -78,12 +71,11 @@ BarLayout bar_layout(const BarContent& content, const ChartLook& look, const QSi
     for (const ChartBar& bar : content.bars)
         name_width = std::max({name_width, names.horizontalAdvance(bar.name), small.horizontalAdvance(bar.note)});
     double value_width = 0;
-    for (const ChartBar& bar : content.bars)
-        value_width = std::max(value_width, names.horizontalAdvance(text_of_value(bar, content, 1)));
+    for (const ChartBar& bar : content.bars) value_width = std::max(value_width, names.horizontalAdvance(text_of_value(bar, content, 1)));
     const double name_room = size.width() * 0.72 - value_width - 5 * grid_px;
     name_width = std::min(name_width + 2, std::clamp(name_room, size.width() * 0.2, size.width() * 0.36));
-    const bool named_band = std::any_of(content.bands.begin(), content.bands.end(),
-                                        [](const ChartHorizontalBand& band) { return !band.label.isEmpty(); });
+    const bool named_band =
+        std::any_of(content.bands.begin(), content.bands.end(), [](const ChartHorizontalBand& band) { return !band.label.isEmpty(); });
     const double left = half_px + name_width + grid_px + half_px;
     const double top = grid_px + (named_band ? small.height() : 0);
     const double bottom = half_px + 2 + small.height() + (content.axis.title.isEmpty() ? half_px : small.height() + 2) + half_px;
@@ -98,8 +90,7 @@ BarLayout bar_layout(const BarContent& content, const ChartLook& look, const QSi
             layout.value_texts.push_back(text_of_value(bar, content, layout.scale.step));
             const double share = (layout.pixel_x(far_end(bar)) - left) / layout.plot.width();
             const double room = size.width() - left - 2 * grid_px - half_px - names.horizontalAdvance(layout.value_texts.back());
-            if (share > 0.02)
-                width = std::min(width, room / share);
+            if (share > 0.02) width = std::min(width, room / share);
         }
         width = std::max({width, 40.0, size.width() * 0.25});
         layout.plot.setWidth(width);

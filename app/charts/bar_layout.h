@@ -16,7 +16,7 @@ struct BarLayout {
     QRectF plot;
     TickScale scale;
     double row_height = 0;
-    bool notes = false;              ///< whether a row has room for a note under the name
+    bool notes = false;               ///< whether a row has room for a note under the name
     std::vector<QString> value_texts; ///< one a bar
 
     [[nodiscard]] double pixel_x(double value) const;

@@ -46,8 +46,8 @@ void paint_axis(QPainter& painter, const BarContent& content, const ChartLook& l
         painter.drawText(QRectF(x - width / 2, plot.bottom() + tick_px + 2, width, metrics.height()), Qt::AlignCenter, text);
     }
     painter.setRenderHint(QPainter::Antialiasing, true);
-    painter.drawText(QRectF(plot.left(), plot.bottom() + tick_px + 2 + metrics.height(), plot.width(), metrics.height() + 2),
-                     Qt::AlignCenter, metrics.elidedText(content.axis.title, Qt::ElideRight, plot.width()));
+    painter.drawText(QRectF(plot.left(), plot.bottom() + tick_px + 2 + metrics.height(), plot.width(), metrics.height() + 2), Qt::AlignCenter,
+                     metrics.elidedText(content.axis.title, Qt::ElideRight, plot.width()));
 }
 
 void paint_names(QPainter& painter, const BarContent& content, const ChartLook& look, const BarLayout& layout) {
@@ -63,8 +63,7 @@ void paint_names(QPainter& painter, const BarContent& content, const ChartLook& 
         painter.setPen(look.palette.ink);
         painter.drawText(QRectF(half_px, top, width, names.height()), Qt::AlignRight | Qt::AlignVCenter,
                          names.elidedText(bar.name, Qt::ElideRight, width));
-        if (!note)
-            continue;
+        if (!note) continue;
         painter.setFont(axis_font(look));
         painter.setPen(look.palette.soft);
         painter.drawText(QRectF(half_px, top + names.height(), width, small.height()), Qt::AlignRight | Qt::AlignVCenter,
@@ -74,8 +73,7 @@ void paint_names(QPainter& painter, const BarContent& content, const ChartLook& 
 
 } // namespace
 
-void paint_behind_bars(QPainter& painter, const BarContent& content, const ChartLook& look, const BarLayout& layout,
-                       const QSizeF& size) {
+void paint_behind_bars(QPainter& painter, const BarContent& content, const ChartLook& look, const BarLayout& layout, const QSizeF& size) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(QRectF(QPointF(), size), look.ground);
@@ -83,8 +81,7 @@ void paint_behind_bars(QPainter& painter, const BarContent& content, const Chart
         painter.setFont(look.font);
         painter.setPen(look.palette.soft);
         const double margin = 3.0 * grid_px;
-        painter.drawText(QRectF(QPointF(), size).adjusted(margin, margin, -margin, -margin),
-                         Qt::AlignCenter | Qt::TextWordWrap, content.empty_text);
+        painter.drawText(QRectF(QPointF(), size).adjusted(margin, margin, -margin, -margin), Qt::AlignCenter | Qt::TextWordWrap, content.empty_text);
     } else {
         painter.setFont(axis_font(look));
         paint_bands(painter, content, look, layout);
@@ -94,8 +91,7 @@ void paint_behind_bars(QPainter& painter, const BarContent& content, const Chart
     painter.restore();
 }
 
-void paint_before_bars(QPainter& painter, const BarContent& content, const ChartLook& look, const BarLayout& layout,
-                       const QSizeF& size) {
+void paint_before_bars(QPainter& painter, const BarContent& content, const ChartLook& look, const BarLayout& layout, const QSizeF& size) {
     const QFontMetricsF metrics(look.font);
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
@@ -113,8 +109,7 @@ void paint_before_bars(QPainter& painter, const BarContent& content, const Chart
             pen.setCapStyle(Qt::FlatCap);
             painter.setPen(pen);
             painter.drawLine(QPointF(from, middle), QPointF(to, middle));
-            for (const double x : {from, to})
-                painter.drawLine(QPointF(x, middle - cap), QPointF(x, middle + cap));
+            for (const double x : {from, to}) painter.drawLine(QPointF(x, middle - cap), QPointF(x, middle + cap));
             end = std::max(end, to);
         }
         painter.setPen(bar.value ? look.palette.ink : look.palette.soft);

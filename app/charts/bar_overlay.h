@@ -8,11 +8,9 @@ class QPainter;
 namespace ullage {
 
 /// Paints what lies behind the bars: ground, expectation bands, grid, names, notes, axis.
-void paint_behind_bars(QPainter& painter, const BarContent& content, const ChartLook& look, const BarLayout& layout,
-                       const QSizeF& size);
+void paint_behind_bars(QPainter& painter, const BarContent& content, const ChartLook& look, const BarLayout& layout, const QSizeF& size);
 
 /// Paints what lies before the bars: error bars and values.
-void paint_before_bars(QPainter& painter, const BarContent& content, const ChartLook& look, const BarLayout& layout,
-                       const QSizeF& size);
+void paint_before_bars(QPainter& painter, const BarContent& content, const ChartLook& look, const BarLayout& layout, const QSizeF& size);
 
 } // namespace ullage

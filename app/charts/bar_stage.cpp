@@ -12,8 +12,7 @@
 
 namespace ullage {
 
-BarStage::BarStage(QChart& chart)
-    : chart_(chart), values_(new QValueAxis), rows_(new QBarCategoryAxis), series_(new QHorizontalStackedBarSeries) {
+BarStage::BarStage(QChart& chart) : chart_(chart), values_(new QValueAxis), rows_(new QBarCategoryAxis), series_(new QHorizontalStackedBarSeries) {
     strip_chart(chart_);
     chart_.legend()->hide();
     chart_.addSeries(series_);
@@ -23,12 +22,8 @@ BarStage::BarStage(QChart& chart)
     series_->attachAxis(rows_);
     values_->setVisible(false);
     rows_->setVisible(false);
-    behind_ = new PaintedItem(chart_, 0.5, [this](QPainter& painter) {
-        paint_behind_bars(painter, content_, look_, layout_, size_);
-    });
-    before_ = new PaintedItem(chart_, 200, [this](QPainter& painter) {
-        paint_before_bars(painter, content_, look_, layout_, size_);
-    });
+    behind_ = new PaintedItem(chart_, 0.5, [this](QPainter& painter) { paint_behind_bars(painter, content_, look_, layout_, size_); });
+    before_ = new PaintedItem(chart_, 200, [this](QPainter& painter) { paint_before_bars(painter, content_, look_, layout_, size_); });
 }
 
 void BarStage::set_content(BarContent content) {
@@ -49,8 +44,7 @@ void BarStage::set_size(const QSizeF& size) {
 }
 
 int BarStage::row_at(const QPointF& place) const {
-    if (content_.bars.empty() || place.y() < layout_.plot.top() || place.y() >= layout_.plot.bottom())
-        return -1;
+    if (content_.bars.empty() || place.y() < layout_.plot.top() || place.y() >= layout_.plot.bottom()) return -1;
     const auto row = static_cast<int>((place.y() - layout_.plot.top()) / layout_.row_height);
     return std::min(row, static_cast<int>(content_.bars.size()) - 1);
 }
@@ -58,15 +52,13 @@ int BarStage::row_at(const QPointF& place) const {
 void BarStage::rebuild_bars() {
     series_->clear();
     rows_->clear();
-    if (content_.bars.empty())
-        return;
+    if (content_.bars.empty()) return;
     // A set has one colour, so there is a set for each colour, with nothing where a bar has another. Qt Charts counts
     // rows from the bottom, we from the top.
     std::map<CurveColour, QBarSet*> sets;
     const auto count = static_cast<int>(content_.bars.size());
     QStringList names;
-    for (int row = 0; row < count; ++row)
-        names << QString::number(row);
+    for (int row = 0; row < count; ++row) names << QString::number(row);
     for (const ChartBar& bar : content_.bars) {
         auto& set = sets[bar.colour];
         if (!set) {
@@ -78,12 +70,10 @@ void BarStage::rebuild_bars() {
     }
     for (int row = 0; row < count; ++row) {
         const ChartBar& bar = content_.bars[static_cast<std::size_t>(row)];
-        if (bar.value && std::isfinite(*bar.value))
-            sets[bar.colour]->replace(count - 1 - row, *bar.value);
+        if (bar.value && std::isfinite(*bar.value)) sets[bar.colour]->replace(count - 1 - row, *bar.value);
     }
     rows_->append(names);
-    for (const auto& [colour, set] : sets)
-        series_->append(set);
+    for (const auto& [colour, set] : sets) series_->append(set);
     rows_->setRange(names.first(), names.last());
 }
 

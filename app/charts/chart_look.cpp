@@ -8,9 +8,7 @@
 
 namespace ullage {
 
-ChartLook screen_look(const QWidget& widget) {
-    return {current_palette(), current_palette().panel, tabular(widget.font())};
-}
+ChartLook screen_look(const QWidget& widget) { return {current_palette(), current_palette().panel, tabular(widget.font())}; }
 
 QColor curve_colour(CurveColour colour, const Palette& palette) {
     switch (colour) {
@@ -36,15 +34,11 @@ QColor region_colour(RegionRole role, const ChartLook& look) {
     return look.ground;
 }
 
-QColor expectation_colour(const ChartLook& look) {
-    return blended(look.palette.soft, look.ground, look.palette.dark ? 0.18 : 0.16);
-}
+QColor expectation_colour(const ChartLook& look) { return blended(look.palette.soft, look.ground, look.palette.dark ? 0.18 : 0.16); }
 
 QFont scaled_font(QFont font, double factor) {
-    if (font.pointSizeF() > 0)
-        font.setPointSizeF(font.pointSizeF() * factor);
-    else
-        font.setPixelSize(qMax(1, qRound(font.pixelSize() * factor)));
+    if (font.pointSizeF() > 0) font.setPointSizeF(font.pointSizeF() * factor);
+    else font.setPixelSize(qMax(1, qRound(font.pixelSize() * factor)));
     return font;
 }
 

@@ -25,16 +25,13 @@ void add_to(Column& column, const std::vector<ChartPoint>& points, std::size_t i
         column.gap = index;
         return;
     }
-    if (!column.lowest || y < points[*column.lowest].y)
-        column.lowest = index;
-    if (!column.highest || y > points[*column.highest].y)
-        column.highest = index;
+    if (!column.lowest || y < points[*column.lowest].y) column.lowest = index;
+    if (!column.highest || y > points[*column.highest].y) column.highest = index;
 }
 
 void flush(const Column& column, std::vector<std::size_t>& kept) {
-    std::array<std::size_t, 5> chosen{column.first, column.lowest.value_or(column.first),
-                                      column.highest.value_or(column.first), column.gap.value_or(column.first),
-                                      column.last};
+    std::array<std::size_t, 5> chosen{column.first, column.lowest.value_or(column.first), column.highest.value_or(column.first),
+                                      column.gap.value_or(column.first), column.last};
     std::sort(chosen.begin(), chosen.end());
     const auto end = std::unique(chosen.begin(), chosen.end());
     kept.insert(kept.end(), chosen.begin(), end);
@@ -50,11 +47,9 @@ std::vector<std::size_t> visible_indices(const std::vector<ChartPoint>& points, 
     const auto end = std::upper_bound(begin, points.end(), to, x_before);
     const auto first = static_cast<std::size_t>(begin - points.begin());
     const auto past = static_cast<std::size_t>(end - points.begin());
-    if (first > 0)
-        kept.push_back(first - 1);
+    if (first > 0) kept.push_back(first - 1);
     if (past - first <= decimation_limit || !(to > from)) {
-        for (std::size_t n = first; n < past; ++n)
-            kept.push_back(n);
+        for (std::size_t n = first; n < past; ++n) kept.push_back(n);
     } else {
         const double per_column = (to - from) / std::max(1, columns);
         long long at = -1;
@@ -62,8 +57,7 @@ std::vector<std::size_t> visible_indices(const std::vector<ChartPoint>& points, 
         for (std::size_t n = first; n < past; ++n) {
             const auto here = static_cast<long long>((points[n].x - from) / per_column);
             if (here != at) {
-                if (at >= 0)
-                    flush(column, kept);
+                if (at >= 0) flush(column, kept);
                 at = here;
                 column = Column{n, n, {}, {}, {}};
             }
@@ -71,8 +65,7 @@ std::vector<std::size_t> visible_indices(const std::vector<ChartPoint>& points, 
         }
         flush(column, kept);
     }
-    if (past < points.size())
-        kept.push_back(past);
+    if (past < points.size()) kept.push_back(past);
     return kept;
 }
 

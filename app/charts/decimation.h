@@ -15,7 +15,6 @@ inline constexpr std::size_t decimation_limit = 4000;
 /// side, and inside either all (up to decimation_limit) or of each pixel column the first, lowest, highest and last,
 /// in ascending order without repeats. Points whose y is not finite are kept, at most one a column: they interrupt the
 /// curve. Precondition: points ascend in x; columns >= 1.
-[[nodiscard]] std::vector<std::size_t> visible_indices(const std::vector<ChartPoint>& points, double from, double to,
-                                                       int columns);
+[[nodiscard]] std::vector<std::size_t> visible_indices(const std::vector<ChartPoint>& points, double from, double to, int columns);
 
 } // namespace ullage

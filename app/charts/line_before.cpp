@@ -18,13 +18,10 @@ namespace {
 
 using spacing::half_px;
 
-bool in_plot(const QRectF& plot, const QPointF& place) {
-    return plot.adjusted(-0.5, -0.5, 0.5, 0.5).contains(place);
-}
+bool in_plot(const QRectF& plot, const QPointF& place) { return plot.adjusted(-0.5, -0.5, 0.5, 0.5).contains(place); }
 
 std::optional<QPointF> place_of(const LineLayout& layout, const ChartPoint& point) {
-    if (!layout.axes.map(point.x, point.y))
-        return std::nullopt;
+    if (!layout.axes.map(point.x, point.y)) return std::nullopt;
     return QPointF(layout.pixel_x(point.x), layout.pixel_y(point.y));
 }
 
@@ -33,33 +30,27 @@ void paint_error_bars(QPainter& painter, const ChartSeries& series, const QColor
     painter.setPen(QPen(colour, 1.4));
     for (const ChartBandPoint& point : series.band) {
         const double x = layout.pixel_x(point.x);
-        if (!layout.axes.map(point.x, point.upper) || x < plot.left() - 0.5 || x > plot.right() + 0.5)
-            continue;
+        if (!layout.axes.map(point.x, point.upper) || x < plot.left() - 0.5 || x > plot.right() + 0.5) continue;
         const double upper = std::clamp(layout.pixel_y(point.upper), plot.top(), plot.bottom());
         const double lower = std::clamp(layout.pixel_y(point.lower), plot.top(), plot.bottom());
         painter.drawLine(QPointF(x, upper), QPointF(x, lower));
-        for (const double y : {upper, lower})
-            painter.drawLine(QPointF(x - 3, y), QPointF(x + 3, y));
+        for (const double y : {upper, lower}) painter.drawLine(QPointF(x - 3, y), QPointF(x + 3, y));
     }
 }
 
 void paint_points(QPainter& painter, const ChartSeries& series, const ChartLook& look, const LineLayout& layout,
                   const std::vector<std::size_t>& visible, const std::set<std::size_t>* highlighted) {
     const QColor colour = curve_colour(series.colour, look.palette);
-    if (series.band_shape == BandShape::bars)
-        paint_error_bars(painter, series, colour, layout);
+    if (series.band_shape == BandShape::bars) paint_error_bars(painter, series, colour, layout);
     if (visible.size() <= most_markers)
         for (const std::size_t index : visible)
             if (const auto place = place_of(layout, series.points[index]); place && in_plot(layout.plot, *place))
                 paint_marker(painter, series.marker, *place, marker_px, colour, look.ground);
-    if (!highlighted)
-        return;
+    if (!highlighted) return;
     for (const std::size_t index : *highlighted) {
-        if (index >= series.points.size())
-            continue;
+        if (index >= series.points.size()) continue;
         const auto place = place_of(layout, series.points[index]);
-        if (!place || !in_plot(layout.plot, *place))
-            continue;
+        if (!place || !in_plot(layout.plot, *place)) continue;
         painter.setPen(Qt::NoPen);
         QColor halo = colour;
         halo.setAlphaF(0.25F);
@@ -75,8 +66,7 @@ void paint_lines_across(QPainter& painter, const ChartContent& content, const Ch
     const QRectF& plot = layout.plot;
     for (const ChartHorizontalLine& line : content.horizontal_lines) {
         const double y = layout.pixel_y(line.value);
-        if (y < plot.top() - 0.5 || y > plot.bottom() + 0.5)
-            continue;
+        if (y < plot.top() - 0.5 || y > plot.bottom() + 0.5) continue;
         QPen dots(look.palette.ink, 1.4);
         dots.setDashPattern({1.4, 2.2});
         dots.setCapStyle(Qt::FlatCap);
@@ -85,8 +75,7 @@ void paint_lines_across(QPainter& painter, const ChartContent& content, const Ch
     }
     for (const ChartVerticalLine& line : content.vertical_lines) {
         const double x = layout.pixel_x(line.value);
-        if (x < plot.left() - 0.5 || x > plot.right() + 0.5)
-            continue;
+        if (x < plot.left() - 0.5 || x > plot.right() + 0.5) continue;
         const QColor colour = curve_colour(line.colour, look.palette);
         QPen dots(colour, 1.2);
         dots.setDashPattern({1.4, 2.4});
@@ -127,12 +116,11 @@ void paint_labels(QPainter& painter, const ChartLook& look, const LineLayout& la
     painter.setFont(plain);
 }
 
-void paint_readout(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout,
-                   const ChartHit& hit, const QSizeF& size) {
+void paint_readout(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout, const ChartHit& hit,
+                   const QSizeF& size) {
     const ChartSeries& series = content.series[hit.series];
     const auto place = place_of(layout, series.points[hit.index]);
-    if (!place)
-        return;
+    if (!place) return;
     const QColor colour = curve_colour(series.colour, look.palette);
     const Marker shape = series.marker == Marker::none ? Marker::circle : series.marker;
     paint_marker(painter, shape, *place, marker_px * 1.15, colour, colour);
@@ -141,13 +129,10 @@ void paint_readout(QPainter& painter, const ChartContent& content, const ChartLo
     const QSizeF inner = metrics.boundingRect(QRectF(0, 0, size.width() * 0.6, size.height()), Qt::TextWordWrap, text).size();
     const QSizeF outer(inner.width() + 18, inner.height() + 10);
     double left = place->x() + 12;
-    if (left + outer.width() > size.width() - 2)
-        left = place->x() - 12 - outer.width();
+    if (left + outer.width() > size.width() - 2) left = place->x() - 12 - outer.width();
     double top = place->y() - outer.height() - 10;
-    if (top < 2)
-        top = place->y() + 12;
-    const QRectF box(std::max(2.0, left), std::clamp(top, 2.0, std::max(2.0, size.height() - outer.height() - 2)),
-                     outer.width(), outer.height());
+    if (top < 2) top = place->y() + 12;
+    const QRectF box(std::max(2.0, left), std::clamp(top, 2.0, std::max(2.0, size.height() - outer.height() - 2)), outer.width(), outer.height());
     painter.setPen(QPen(look.palette.line, 1));
     painter.setBrush(blended(look.palette.ink, look.ground, look.palette.dark ? 0.06 : 0.02));
     painter.drawRoundedRect(box, spacing::small_radius_px, spacing::small_radius_px);
@@ -169,21 +154,17 @@ QString readout_text(const ChartContent& content, const LineLayout& layout, cons
     };
     QString name = series.name;
     for (const ChartSeries& other : content.series)
-        if (name.isEmpty() && group_of(other) == group_of(series))
-            name = other.name;
+        if (name.isEmpty() && group_of(other) == group_of(series)) name = other.name;
     QStringList lines;
-    if (!name.isEmpty())
-        lines << name;
+    if (!name.isEmpty()) lines << name;
     lines << text(point.x, layout.x, content.x.unit) + QStringLiteral(",  ") + text(point.y, layout.y, content.y.unit);
-    if (hit.index < series.notes.size() && !series.notes[hit.index].isEmpty())
-        lines << series.notes[hit.index];
+    if (hit.index < series.notes.size() && !series.notes[hit.index].isEmpty()) lines << series.notes[hit.index];
     return lines.join(QLatin1Char('\n'));
 }
 
 void paint_before_lines(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout,
                         const VisibleIndices& visible, const LineState& state, const QSizeF& size) {
-    if (layout.empty)
-        return;
+    if (layout.empty) return;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(axis_font(look));
@@ -191,11 +172,9 @@ void paint_before_lines(QPainter& painter, const ChartContent& content, const Ch
     paint_lines_across(painter, content, look, layout, metrics);
     for (std::size_t n = 0; n < content.series.size() && n < visible.size(); ++n) {
         const ChartSeries& series = content.series[n];
-        if (state.hidden.contains(group_of(series)))
-            continue;
+        if (state.hidden.contains(group_of(series))) continue;
         const auto chosen = state.highlighted.find(series.id);
-        paint_points(painter, series, look, layout, visible[n],
-                     chosen == state.highlighted.end() ? nullptr : &chosen->second);
+        paint_points(painter, series, look, layout, visible[n], chosen == state.highlighted.end() ? nullptr : &chosen->second);
     }
     paint_labels(painter, look, layout);
     if (state.selecting) {
@@ -204,8 +183,7 @@ void paint_before_lines(QPainter& painter, const ChartContent& content, const Ch
         const auto [a, b] = std::minmax(state.selecting->first, state.selecting->second);
         painter.fillRect(QRectF(a, layout.plot.top(), b - a, layout.plot.height()), wash);
     }
-    if (state.hovered)
-        paint_readout(painter, content, look, layout, *state.hovered, size);
+    if (state.hovered) paint_readout(painter, content, look, layout, *state.hovered, size);
     painter.restore();
 }
 

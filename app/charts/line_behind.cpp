@@ -26,9 +26,7 @@ void paint_regions(QPainter& painter, const ChartContent& content, const ChartLo
     for (const ChartRegion& region : content.regions) {
         const double from = std::clamp(layout.pixel_x(region.from), plot.left(), plot.right());
         const double to = std::clamp(layout.pixel_x(region.to), plot.left(), plot.right());
-        if (to > from)
-            painter.fillRect(QRectF(from, plot.top(), std::max(1.0, to - from), plot.height()),
-                             region_colour(region.role, look));
+        if (to > from) painter.fillRect(QRectF(from, plot.top(), std::max(1.0, to - from), plot.height()), region_colour(region.role, look));
     }
 }
 
@@ -41,8 +39,7 @@ void paint_grid(QPainter& painter, const ChartLook& look, const LineLayout& layo
         painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
         painter.setPen(look.palette.soft);
         const QString text = tick_text(value, layout.y.step);
-        painter.drawText(QRectF(0, y - metrics.height() / 2, plot.left() - 2 * half_px, metrics.height()),
-                         Qt::AlignRight | Qt::AlignVCenter, text);
+        painter.drawText(QRectF(0, y - metrics.height() / 2, plot.left() - 2 * half_px, metrics.height()), Qt::AlignRight | Qt::AlignVCenter, text);
     }
     painter.setPen(QPen(look.palette.line, 1));
     painter.drawLine(plot.bottomLeft(), plot.bottomRight());
@@ -53,17 +50,14 @@ void paint_grid(QPainter& painter, const ChartLook& look, const LineLayout& layo
         painter.drawLine(QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + mark_px));
         const QString text = tick_text(value, layout.x.step);
         const double width = metrics.horizontalAdvance(text);
-        if (x - width / 2 < free_from)
-            continue;
+        if (x - width / 2 < free_from) continue;
         free_from = x + width / 2 + metrics.averageCharWidth();
-        painter.drawText(QRectF(x - width / 2 - 2, plot.bottom() + mark_px + 2, width + 4, metrics.height()),
-                         Qt::AlignCenter, text);
+        painter.drawText(QRectF(x - width / 2 - 2, plot.bottom() + mark_px + 2, width + 4, metrics.height()), Qt::AlignCenter, text);
     }
     painter.setRenderHint(QPainter::Antialiasing, true);
 }
 
-void paint_titles(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout,
-                  const QFontMetricsF& metrics) {
+void paint_titles(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout, const QFontMetricsF& metrics) {
     const QRectF& plot = layout.plot;
     painter.setPen(look.palette.soft);
     const double below = plot.bottom() + mark_px + 2 + metrics.height();
@@ -73,8 +67,7 @@ void paint_titles(QPainter& painter, const ChartContent& content, const ChartLoo
     painter.translate(half_px, plot.center().y());
     painter.rotate(-90);
     const double room = plot.height() + metrics.height();
-    painter.drawText(QRectF(-room / 2, 0, room, metrics.height()), Qt::AlignCenter,
-                     metrics.elidedText(content.y.title, Qt::ElideRight, room));
+    painter.drawText(QRectF(-room / 2, 0, room, metrics.height()), Qt::AlignCenter, metrics.elidedText(content.y.title, Qt::ElideRight, room));
     painter.restore();
 }
 
@@ -85,30 +78,25 @@ void paint_region_names(QPainter& painter, const ChartContent& content, const Ch
     // Neighbours whose names would touch take turns between two lines.
     double taken_until[2] = {-1e9, -1e9};
     std::vector<const ChartRegion*> ordered;
-    for (const ChartRegion& region : content.regions)
-        ordered.push_back(&region);
+    for (const ChartRegion& region : content.regions) ordered.push_back(&region);
     std::stable_sort(ordered.begin(), ordered.end(), [](const auto* a, const auto* b) { return a->from < b->from; });
     for (const ChartRegion* region : ordered) {
         const double from = std::max(layout.pixel_x(region->from), plot.left());
         const double to = std::min(layout.pixel_x(region->to), plot.right());
-        if (to <= from || region->label.isEmpty())
-            continue;
+        if (to <= from || region->label.isEmpty()) continue;
         const QString text = metrics.elidedText(region->label, Qt::ElideRight, plot.width() / 2);
         const double width = metrics.horizontalAdvance(text);
         const double left = std::clamp((from + to - width) / 2, plot.left(), std::max(plot.left(), plot.right() - width));
         const int row = left >= taken_until[0] ? 0 : left >= taken_until[1] ? 1 : -1;
-        if (row < 0)
-            continue;
+        if (row < 0) continue;
         taken_until[row] = left + width + metrics.averageCharWidth();
-        painter.drawText(QRectF(left, plot.top() + 2 + row * metrics.height(), width + 2, metrics.height()),
-                         Qt::AlignCenter, text);
+        painter.drawText(QRectF(left, plot.top() + 2 + row * metrics.height(), width + 2, metrics.height()), Qt::AlignCenter, text);
     }
 }
 
 } // namespace
 
-void paint_behind_lines(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout,
-                        const QSizeF& size) {
+void paint_behind_lines(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout, const QSizeF& size) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(QRectF(QPointF(), size), look.ground);
@@ -116,8 +104,7 @@ void paint_behind_lines(QPainter& painter, const ChartContent& content, const Ch
         painter.setFont(look.font);
         painter.setPen(look.palette.soft);
         const double margin = 3.0 * spacing::grid_px;
-        painter.drawText(QRectF(QPointF(), size).adjusted(margin, margin, -margin, -margin),
-                         Qt::AlignCenter | Qt::TextWordWrap, content.empty_text);
+        painter.drawText(QRectF(QPointF(), size).adjusted(margin, margin, -margin, -margin), Qt::AlignCenter | Qt::TextWordWrap, content.empty_text);
         painter.restore();
         return;
     }

@@ -21,8 +21,7 @@ LineChart::LineChart(QWidget* parent) : QWidget(parent), view_(new LineView(this
     setFocusProxy(view_);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     view_->stage().set_look(screen_look(*this));
-    connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this,
-            [this] { view_->stage().set_look(screen_look(*this)); });
+    connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, [this] { view_->stage().set_look(screen_look(*this)); });
     connect(view_, &LineView::clicked, this, &LineChart::pointClicked);
     connect(view_, &LineView::hovered, this, &LineChart::pointHovered);
     connect(view_, &LineView::spanChanged, this, &LineChart::visibleSpanChanged);
@@ -46,14 +45,12 @@ const ChartContent& LineChart::content() const { return view_->stage().content()
 void LineChart::setHighlighted(const QString& series_id, const std::vector<int>& indices) {
     std::set<std::size_t> chosen;
     for (const int index : indices)
-        if (index >= 0)
-            chosen.insert(static_cast<std::size_t>(index));
+        if (index >= 0) chosen.insert(static_cast<std::size_t>(index));
     view_->stage().set_highlighted(series_id, std::move(chosen));
 }
 
 void LineChart::setGroupVisible(const QString& group, bool visible) {
-    if (isGroupVisible(group) != visible)
-        view_->toggle(group);
+    if (isGroupVisible(group) != visible) view_->toggle(group);
 }
 
 bool LineChart::isGroupVisible(const QString& group) const { return !view_->stage().state().hidden.contains(group); }
@@ -62,8 +59,7 @@ void LineChart::zoomTo(double from, double to) {
     const LineLayout& layout = view_->stage().layout();
     const double lo = std::max(std::min(from, to), layout.whole.from);
     const double hi = std::min(std::max(from, to), layout.whole.to);
-    if (layout.empty || !(hi > lo))
-        return;
+    if (layout.empty || !(hi > lo)) return;
     view_->apply_window(zoomed_window({lo, hi}, layout.whole, lo, 1, 0, layout.axes.x_logarithmic));
 }
 
@@ -86,8 +82,7 @@ QRectF LineChart::plotArea() const {
 
 QRectF LineChart::labelPlace(const QString& group) const {
     for (const ChartLabel& label : view_->stage().layout().labels)
-        if (!group.isEmpty() && label.group == group)
-            return {view_->mapTo(this, label.place.topLeft()), label.place.size()};
+        if (!group.isEmpty() && label.group == group) return {view_->mapTo(this, label.place.topLeft()), label.place.size()};
     return {};
 }
 
@@ -101,8 +96,7 @@ QSize LineChart::sizeHint() const { return {40 * fontMetrics().averageCharWidth(
 QSize LineChart::minimumSizeHint() const { return {240, 120}; }
 
 void LineChart::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::FontChange)
-        view_->stage().set_look(screen_look(*this));
+    if (event->type() == QEvent::FontChange) view_->stage().set_look(screen_look(*this));
     QWidget::changeEvent(event);
 }
 

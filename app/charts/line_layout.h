@@ -58,12 +58,12 @@ struct LineLayout {
 /// Lays `content` out in `size`. `window`: the zoomed span of x, or absent for all. `hidden`: groups switched off;
 /// they keep their labels and do not count for the scales. Labels beside the plot never overlap one another as long
 /// as the plot is high enough for all of them.
-[[nodiscard]] LineLayout line_layout(const ChartContent& content, const ChartLook& look, const QSizeF& size,
-                                     const std::optional<ChartWindow>& window, const QSet<QString>& hidden);
+[[nodiscard]] LineLayout line_layout(const ChartContent& content, const ChartLook& look, const QSizeF& size, const std::optional<ChartWindow>& window,
+                                     const QSet<QString>& hidden);
 
 /// A span moved by `share` of its width, or scaled by `factor` around `centre`, on an axis that may be logarithmic;
 /// kept within `whole` and not narrower than 1/10000 of it. Absent when the result is the whole.
-[[nodiscard]] std::optional<ChartWindow> zoomed_window(const ChartWindow& from, const ChartWindow& whole, double centre,
-                                                       double factor, double share, bool logarithmic);
+[[nodiscard]] std::optional<ChartWindow> zoomed_window(const ChartWindow& from, const ChartWindow& whole, double centre, double factor, double share,
+                                                       bool logarithmic);
 
 } // namespace ullage

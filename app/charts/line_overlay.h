@@ -36,8 +36,7 @@ using VisibleIndices = std::vector<std::vector<std::size_t>>;
 inline constexpr std::size_t most_markers = 160;
 
 /// Paints what lies behind the curves: ground, regions, bands, grid, tick labels, titles.
-void paint_behind_lines(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout,
-                        const QSizeF& size);
+void paint_behind_lines(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout, const QSizeF& size);
 
 /// Paints what lies before the curves: error bars, markers, lines across, names, highlights, readout.
 void paint_before_lines(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout,

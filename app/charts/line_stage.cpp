@@ -22,8 +22,7 @@ constexpr std::size_t longest_of_qt = most_markers;
 
 std::vector<std::size_t> every_index(std::size_t count) {
     std::vector<std::size_t> indices(count);
-    for (std::size_t n = 0; n < count; ++n)
-        indices[n] = n;
+    for (std::size_t n = 0; n < count; ++n) indices[n] = n;
     return indices;
 }
 
@@ -37,13 +36,10 @@ LineStage::LineStage(QChart& chart) : chart_(chart), x_axis_(new QValueAxis), y_
     chart_.addAxis(y_axis_, Qt::AlignLeft);
     x_axis_->setVisible(false);
     y_axis_->setVisible(false);
-    behind_ = new PaintedItem(chart_, 0.5, [this](QPainter& painter) {
-        paint_behind_lines(painter, content_, look_, layout_, size_);
-    });
+    behind_ = new PaintedItem(chart_, 0.5, [this](QPainter& painter) { paint_behind_lines(painter, content_, look_, layout_, size_); });
     curves_ = new PaintedItem(chart_, 100, [this](QPainter& painter) { paint_curves(painter); });
-    before_ = new PaintedItem(chart_, 200, [this](QPainter& painter) {
-        paint_before_lines(painter, content_, look_, layout_, visible_, state_, size_);
-    });
+    before_ =
+        new PaintedItem(chart_, 200, [this](QPainter& painter) { paint_before_lines(painter, content_, look_, layout_, visible_, state_, size_); });
 }
 
 void LineStage::set_content(ChartContent content) {
@@ -70,19 +66,15 @@ void LineStage::set_window(const std::optional<ChartWindow>& window) {
 }
 
 void LineStage::set_hidden(const QString& group, bool hidden) {
-    if (hidden)
-        state_.hidden.insert(group);
-    else
-        state_.hidden.remove(group);
+    if (hidden) state_.hidden.insert(group);
+    else state_.hidden.remove(group);
     state_.hovered.reset();
     refresh();
 }
 
 void LineStage::set_highlighted(const QString& series_id, std::set<std::size_t> indices) {
-    if (indices.empty())
-        state_.highlighted.erase(series_id);
-    else
-        state_.highlighted[series_id] = std::move(indices);
+    if (indices.empty()) state_.highlighted.erase(series_id);
+    else state_.highlighted[series_id] = std::move(indices);
     before_->update();
 }
 
@@ -101,15 +93,12 @@ std::optional<ChartHit> LineStage::nearest(const QPointF& place, double reach) c
     double best_distance = reach * reach;
     for (std::size_t s = 0; s < content_.series.size() && s < visible_.size(); ++s) {
         const ChartSeries& series = content_.series[s];
-        if (state_.hidden.contains(group_of(series)))
-            continue;
+        if (state_.hidden.contains(group_of(series))) continue;
         for (const std::size_t index : visible_[s]) {
             const ChartPoint& point = series.points[index];
-            if (!layout_.axes.map(point.x, point.y))
-                continue;
+            if (!layout_.axes.map(point.x, point.y)) continue;
             const QPointF at(layout_.pixel_x(point.x), layout_.pixel_y(point.y));
-            if (!layout_.plot.adjusted(-1, -1, 1, 1).contains(at))
-                continue;
+            if (!layout_.plot.adjusted(-1, -1, 1, 1).contains(at)) continue;
             const QPointF away = at - place;
             const double distance = QPointF::dotProduct(away, away);
             // Of points at one place the later series lies on top.
@@ -124,13 +113,11 @@ std::optional<ChartHit> LineStage::nearest(const QPointF& place, double reach) c
 
 void LineStage::set_in_sight(bool in_sight) {
     in_sight_ = in_sight;
-    if (in_sight_)
-        catch_up();
+    if (in_sight_) catch_up();
 }
 
 void LineStage::catch_up() {
-    if (!std::exchange(behind_the_layout_, false))
-        return;
+    if (!std::exchange(behind_the_layout_, false)) return;
     draw();
 }
 
@@ -139,11 +126,9 @@ void LineStage::refresh() {
     visible_.assign(content_.series.size(), {});
     for (std::size_t n = 0; n < content_.series.size(); ++n)
         if (const ChartSeries& series = content_.series[n]; !state_.hidden.contains(group_of(series)))
-            visible_[n] = visible_indices(series.points, layout_.x.minimum, layout_.x.maximum,
-                                          std::max(1, static_cast<int>(layout_.plot.width())));
+            visible_[n] = visible_indices(series.points, layout_.x.minimum, layout_.x.maximum, std::max(1, static_cast<int>(layout_.plot.width())));
     behind_the_layout_ = true;
-    if (in_sight_)
-        catch_up();
+    if (in_sight_) catch_up();
 }
 
 void LineStage::draw() {
@@ -159,18 +144,13 @@ void LineStage::draw() {
     const bool any_dense = std::ranges::any_of(visible_, [](const auto& indices) { return indices.size() > longest_of_qt; });
     for (std::size_t n = 0; n < content_.series.size(); ++n) {
         const ChartSeries& series = content_.series[n];
-        if (state_.hidden.contains(group_of(series)))
-            continue;
-        if (series.band_shape == BandShape::area)
-            draw_band(series, next_area);
-        if (series.line != CurveLine::none)
-            draw_curve(series, visible_[n], any_dense, next_line);
+        if (state_.hidden.contains(group_of(series))) continue;
+        if (series.band_shape == BandShape::area) draw_band(series, next_area);
+        if (series.line != CurveLine::none) draw_curve(series, visible_[n], any_dense, next_line);
     }
     for (; next_line < lines_.size(); ++next_line)
-        if (lines_[next_line]->count() > 0)
-            lines_[next_line]->clear();
-    for (; next_area < areas_.size(); ++next_area)
-        areas_[next_area]->setVisible(false);
+        if (lines_[next_line]->count() > 0) lines_[next_line]->clear();
+    for (; next_area < areas_.size(); ++next_area) areas_[next_area]->setVisible(false);
     for (PaintedItem* item : {behind_, curves_, before_}) {
         item->set_size(size_);
         item->update();
@@ -188,8 +168,7 @@ void LineStage::draw_curve(const ChartSeries& series, const std::vector<std::siz
     if (ourselves) {
         const QTransform to_pixels = layout_.to_pixels();
         for (QList<QPointF>& piece : pieces)
-            for (QPointF& point : piece)
-                point = to_pixels.map(point);
+            for (QPointF& point : piece) point = to_pixels.map(point);
         dense_.push_back({pen, std::move(pieces)});
         return;
     }
@@ -201,13 +180,11 @@ void LineStage::draw_curve(const ChartSeries& series, const std::vector<std::siz
 }
 
 void LineStage::paint_curves(QPainter& painter) const {
-    if (dense_.empty())
-        return;
+    if (dense_.empty()) return;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setClipRect(layout_.plot.adjusted(-0.5, -0.5, 0.5, 0.5), Qt::IntersectClip); // half a line on the plot's edge shows
-    for (const DenseCurve& curve : dense_)
-        paint_dense_curve(painter, curve);
+    for (const DenseCurve& curve : dense_) paint_dense_curve(painter, curve);
     painter.restore();
 }
 
@@ -215,11 +192,9 @@ void LineStage::draw_band(const ChartSeries& series, std::size_t& next_area) {
     // Upper and lower edge must have the same points, so the band is thinned by its upper edge and cut by hand.
     std::vector<ChartPoint> upper_edge;
     upper_edge.reserve(series.band.size());
-    for (const ChartBandPoint& point : series.band)
-        upper_edge.push_back({point.x, point.upper});
+    for (const ChartBandPoint& point : series.band) upper_edge.push_back({point.x, point.upper});
     const auto indices = upper_edge.size() > decimation_limit
-                             ? visible_indices(upper_edge, layout_.x.minimum, layout_.x.maximum,
-                                               std::max(1, static_cast<int>(layout_.plot.width())))
+                             ? visible_indices(upper_edge, layout_.x.minimum, layout_.x.maximum, std::max(1, static_cast<int>(layout_.plot.width())))
                              : every_index(upper_edge.size());
     const QRectF window = layout_.axis_window();
     QList<QPointF> upper;
@@ -239,19 +214,15 @@ void LineStage::draw_band(const ChartSeries& series, std::size_t& next_area) {
         const ChartBandPoint& point = series.band[index];
         const auto high = layout_.axes.map(point.x, point.upper);
         const auto low = layout_.axes.map(point.x, point.lower);
-        if (!high || !low)
-            continue;
+        if (!high || !low) continue;
         if (before && high->x() > before->first.x()) {
             for (const double edge : {window.left(), window.right()})
-                if (before->first.x() < edge && high->x() > edge)
-                    cut_at(edge, *high, *low);
+                if (before->first.x() < edge && high->x() > edge) cut_at(edge, *high, *low);
         }
-        if (high->x() >= window.left() && high->x() <= window.right())
-            add(*high, *low);
+        if (high->x() >= window.left() && high->x() <= window.right()) add(*high, *low);
         before = {*high, *low};
     }
-    if (upper.size() < 2)
-        return;
+    if (upper.size() < 2) return;
     QAreaSeries& area = area_at(next_area++);
     QColor fill = curve_colour(series.colour, look_.palette);
     fill.setAlphaF(look_.palette.dark ? 0.24F : 0.18F);

@@ -13,7 +13,7 @@
 namespace ullage {
 namespace {
 
-constexpr double reach_px = 14;   // how near a point the pointer must be
+constexpr double reach_px = 14;    // how near a point the pointer must be
 constexpr double wheel_step = 1.2; // zoom for one notch
 
 } // namespace
@@ -64,10 +64,8 @@ void LineView::paintEvent(QPaintEvent* event) {
 
 void LineView::zoom(double factor, double share, double centre) {
     const LineLayout& layout = stage_.layout();
-    if (layout.empty)
-        return;
-    apply_window(zoomed_window({layout.x.minimum, layout.x.maximum}, layout.whole, centre, factor, share,
-                               layout.axes.x_logarithmic));
+    if (layout.empty) return;
+    apply_window(zoomed_window({layout.x.minimum, layout.x.maximum}, layout.whole, centre, factor, share, layout.axes.x_logarithmic));
 }
 
 void LineView::wheelEvent(QWheelEvent* event) {
@@ -87,10 +85,8 @@ void LineView::mousePressEvent(QMouseEvent* event) {
     pressed_at_ = event->position();
     window_at_press_ = {stage_.layout().x.minimum, stage_.layout().x.maximum};
     const bool left = event->button() == Qt::LeftButton;
-    if (event->button() == Qt::MiddleButton || (left && event->modifiers().testFlag(Qt::ShiftModifier)))
-        drag_ = Drag::pan;
-    else if (left)
-        drag_ = Drag::press;
+    if (event->button() == Qt::MiddleButton || (left && event->modifiers().testFlag(Qt::ShiftModifier))) drag_ = Drag::pan;
+    else if (left) drag_ = Drag::press;
 }
 
 void LineView::mouseMoveEvent(QMouseEvent* event) {
@@ -105,8 +101,7 @@ void LineView::mouseMoveEvent(QMouseEvent* event) {
         stage_.set_selecting(std::pair(pressed_at_.x(), std::clamp(place.x(), layout.plot.left(), layout.plot.right())));
     } else if (drag_ == Drag::pan && stage_.window()) {
         const double share = (pressed_at_.x() - place.x()) / layout.plot.width();
-        apply_window(zoomed_window(window_at_press_, layout.whole, window_at_press_.from, 1, share,
-                                   layout.axes.x_logarithmic));
+        apply_window(zoomed_window(window_at_press_, layout.whole, window_at_press_.from, 1, share, layout.axes.x_logarithmic));
     } else if (drag_ == Drag::none) {
         hover(place);
     }
@@ -125,8 +120,7 @@ void LineView::mouseReleaseEvent(QMouseEvent* event) {
             apply_window(zoomed_window(wanted, layout.whole, wanted.from, 1, 0, layout.axes.x_logarithmic));
         return;
     }
-    if (drag != Drag::press || event->button() != Qt::LeftButton)
-        return;
+    if (drag != Drag::press || event->button() != Qt::LeftButton) return;
     if (const ChartLabel* label = label_at(event->position()); label && !label->group.isEmpty()) {
         toggle(QString(label->group)); // a copy: the layout is rebuilt meanwhile
         return;
@@ -138,8 +132,7 @@ void LineView::mouseReleaseEvent(QMouseEvent* event) {
 void LineView::mouseDoubleClickEvent(QMouseEvent* event) {
     event->accept();
     drag_ = Drag::none;
-    if (event->button() == Qt::LeftButton)
-        apply_window(std::nullopt);
+    if (event->button() == Qt::LeftButton) apply_window(std::nullopt);
 }
 
 void LineView::contextMenuEvent(QContextMenuEvent* event) { event->ignore(); }
@@ -172,21 +165,16 @@ void LineView::hover(const QPointF& place) {
     setCursor(label && !label->group.isEmpty() ? Qt::PointingHandCursor : Qt::ArrowCursor);
     const auto hit = label ? std::nullopt : stage_.nearest(place, reach_px);
     const auto& before = stage_.state().hovered;
-    const bool same = hit.has_value() == before.has_value() &&
-                      (!hit || (hit->series == before->series && hit->index == before->index));
-    if (same)
-        return;
+    const bool same = hit.has_value() == before.has_value() && (!hit || (hit->series == before->series && hit->index == before->index));
+    if (same) return;
     stage_.set_hovered(hit);
-    if (hit)
-        emit hovered(stage_.content().series[hit->series].id, static_cast<int>(hit->index));
-    else
-        emit hovered(QString(), -1);
+    if (hit) emit hovered(stage_.content().series[hit->series].id, static_cast<int>(hit->index));
+    else emit hovered(QString(), -1);
 }
 
 const ChartLabel* LineView::label_at(const QPointF& place) const {
     for (const ChartLabel& label : stage_.layout().labels)
-        if (label.place.adjusted(-3, 0, 3, 0).contains(place))
-            return &label;
+        if (label.place.adjusted(-3, 0, 3, 0).contains(place)) return &label;
     return nullptr;
 }
 

@@ -6,10 +6,8 @@
 
 namespace ullage {
 
-void paint_marker(QPainter& painter, Marker marker, const QPointF& centre, double size, const QColor& outline,
-                  const QColor& fill) {
-    if (marker == Marker::none)
-        return;
+void paint_marker(QPainter& painter, Marker marker, const QPointF& centre, double size, const QColor& outline, const QColor& fill) {
+    if (marker == Marker::none) return;
     const double r = size / 2;
     QPen pen(outline, 1.8);
     pen.setJoinStyle(Qt::MiterJoin);
@@ -24,12 +22,11 @@ void paint_marker(QPainter& painter, Marker marker, const QPointF& centre, doubl
         break;
     }
     case Marker::triangle:
-        painter.drawPolygon(QPolygonF({centre + QPointF(0, -1.25 * r), centre + QPointF(1.15 * r, 0.8 * r),
-                                       centre + QPointF(-1.15 * r, 0.8 * r)}));
+        painter.drawPolygon(QPolygonF({centre + QPointF(0, -1.25 * r), centre + QPointF(1.15 * r, 0.8 * r), centre + QPointF(-1.15 * r, 0.8 * r)}));
         break;
     case Marker::diamond:
-        painter.drawPolygon(QPolygonF({centre + QPointF(0, -1.25 * r), centre + QPointF(1.25 * r, 0),
-                                       centre + QPointF(0, 1.25 * r), centre + QPointF(-1.25 * r, 0)}));
+        painter.drawPolygon(QPolygonF(
+            {centre + QPointF(0, -1.25 * r), centre + QPointF(1.25 * r, 0), centre + QPointF(0, 1.25 * r), centre + QPointF(-1.25 * r, 0)}));
         break;
     }
 }

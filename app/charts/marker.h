@@ -14,7 +14,6 @@ namespace ullage {
 inline constexpr double marker_px = 7.5;
 
 /// Draws `marker` around `centre`; shapes of one `size` cover about the same area. Does nothing for Marker::none.
-void paint_marker(QPainter& painter, Marker marker, const QPointF& centre, double size, const QColor& outline,
-                  const QColor& fill);
+void paint_marker(QPainter& painter, Marker marker, const QPointF& centre, double size, const QColor& outline, const QColor& fill);
 
 } // namespace ullage

@@ -36,8 +36,7 @@ ChartLook look_of(const PictureSpec& spec) {
 Result<void> check(const PictureSpec& spec) {
     if (spec.size.width() < 1 || spec.size.height() < 1 || spec.size.width() > longest_side || spec.size.height() > longest_side)
         return Error{Failure::bad_input,
-                     "a picture of " + std::to_string(spec.size.width()) + " by " + std::to_string(spec.size.height()) +
-                         " cannot be drawn",
+                     "a picture of " + std::to_string(spec.size.width()) + " by " + std::to_string(spec.size.height()) + " cannot be drawn",
                      "picture size", "choose sides from 1 to " + std::to_string(longest_side)};
     if (!std::isfinite(spec.scale) || spec.scale <= 0)
         return Error{Failure::bad_input, "the scale is not a positive number", "picture scale", "choose a scale such as 1 or 2"};
@@ -79,15 +78,12 @@ QString description_of(const PictureContent& content) {
 
 Result<QByteArray> png_bytes(const PictureContent& content, const PictureSpec& spec) {
     auto image = render_picture(content, spec);
-    if (!image)
-        return image.error();
-    if (const QString text = description_of(content); !text.isEmpty())
-        image.value().setText(QStringLiteral("Description"), text);
+    if (!image) return image.error();
+    if (const QString text = description_of(content); !text.isEmpty()) image.value().setText(QStringLiteral("Description"), text);
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
-    if (!image.value().save(&buffer, "PNG"))
-        return Error{Failure::io, "the picture could not be put into PNG form", {}, "try a smaller size"};
+    if (!image.value().save(&buffer, "PNG")) return Error{Failure::io, "the picture could not be put into PNG form", {}, "try a smaller size"};
     return bytes;
 }
 
@@ -104,29 +100,22 @@ Result<void> check_image(const PictureSpec& spec) {
 }
 
 Result<void> paint_picture(QPainter& painter, const QRectF& target, const PictureContent& content, const PictureSpec& spec) {
-    if (auto checked = check(spec); !checked)
-        return checked;
-    if (const auto* lines = std::get_if<ChartContent>(&content))
-        paint_chart<LineStage>(painter, target, *lines, spec);
-    else if (const auto* bars = std::get_if<BarContent>(&content))
-        paint_chart<BarStage>(painter, target, *bars, spec);
-    else
-        paint_row(painter, target, std::get<VesselRowContent>(content), spec);
+    if (auto checked = check(spec); !checked) return checked;
+    if (const auto* lines = std::get_if<ChartContent>(&content)) paint_chart<LineStage>(painter, target, *lines, spec);
+    else if (const auto* bars = std::get_if<BarContent>(&content)) paint_chart<BarStage>(painter, target, *bars, spec);
+    else paint_row(painter, target, std::get<VesselRowContent>(content), spec);
     return {};
 }
 
 Result<QImage> render_picture(const PictureContent& content, const PictureSpec& spec) {
-    if (auto checked = check_image(spec); !checked)
-        return checked.error();
+    if (auto checked = check_image(spec); !checked) return checked.error();
     QImage image(static_cast<int>(std::round(spec.size.width() * spec.scale)), static_cast<int>(std::round(spec.size.height() * spec.scale)),
                  QImage::Format_RGB32);
-    if (image.isNull())
-        return Error{Failure::io, "there is not enough memory for the picture", {}, "choose a smaller size or scale"};
+    if (image.isNull()) return Error{Failure::io, "there is not enough memory for the picture", {}, "choose a smaller size or scale"};
     image.fill(look_of(spec).ground);
     QPainter painter(&image);
     painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
-    if (auto painted = paint_picture(painter, QRectF(QPointF(), QSizeF(image.size())), content, spec); !painted)
-        return painted.error();
+    if (auto painted = paint_picture(painter, QRectF(QPointF(), QSizeF(image.size())), content, spec); !painted) return painted.error();
     painter.end();
     // Only now: while painting, the resolution would make text larger.
     image.setDotsPerMeterX(static_cast<int>(std::round(units_per_metre * spec.scale)));
@@ -144,12 +133,10 @@ Result<QByteArray> svg_picture(const PictureContent& content, const PictureSpec&
     generator.setViewBox(QRect(QPoint(), spec.size));
     generator.setTitle(description_of(content));
     QPainter painter;
-    if (!painter.begin(&generator))
-        return Error{Failure::io, "the picture could not be put into SVG form", {}, "try PNG instead"};
+    if (!painter.begin(&generator)) return Error{Failure::io, "the picture could not be put into SVG form", {}, "try PNG instead"};
     const auto painted = paint_picture(painter, QRectF(QPointF(), QSizeF(spec.size)), content, spec);
     painter.end();
-    if (!painted)
-        return painted.error();
+    if (!painted) return painted.error();
     return bytes;
 }
 
@@ -157,15 +144,13 @@ Result<void> write_picture(const PictureContent& content, const QString& path, c
     const QFileInfo info(path);
     const QString end = info.suffix().toLower();
     if (end != QLatin1String("png") && end != QLatin1String("svg"))
-        return Error{Failure::bad_input, "a picture's name must end in .png or .svg", path.toStdString(),
-                     "add the ending that you want"};
+        return Error{Failure::bad_input, "a picture's name must end in .png or .svg", path.toStdString(), "add the ending that you want"};
     if (!info.absoluteDir().exists())
-        return Error{Failure::not_found, "the folder does not exist", info.absolutePath().toStdString(),
-                     "make the folder or choose another"};
+        return Error{Failure::not_found, "the folder does not exist", info.absolutePath().toStdString(), "make the folder or choose another"};
     const auto bytes = end == QLatin1String("png") ? png_bytes(content, spec) : svg_picture(content, spec);
-    if (!bytes)
-        return bytes.error();
-    return write_whole_file(QFile::encodeName(path).toStdString(), {bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())}, replacing);
+    if (!bytes) return bytes.error();
+    return write_whole_file(QFile::encodeName(path).toStdString(), {bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())},
+                            replacing);
 }
 
 } // namespace ullage

@@ -25,11 +25,11 @@ using PictureContent = std::variant<ChartContent, BarContent, VesselRowContent>;
 
 /// How a picture is made.
 struct PictureSpec {
-    QSize size{960, 540};           ///< in units of the drawing; a unit is a pixel at scale 1
-    double scale = 1;               ///< pixels a unit in PNG and QImage; does not matter for SVG
+    QSize size{960, 540}; ///< in units of the drawing; a unit is a pixel at scale 1
+    double scale = 1;     ///< pixels a unit in PNG and QImage; does not matter for SVG
     Palette palette = light_palette();
-    std::optional<QColor> ground = {};   ///< absent: the palette's ground; alpha is dropped, a picture is always opaque
-    std::optional<QFont> font = {};      ///< absent: the application's font
+    std::optional<QColor> ground = {}; ///< absent: the palette's ground; alpha is dropped, a picture is always opaque
+    std::optional<QFont> font = {};    ///< absent: the application's font
 };
 
 /// Refuses what render_picture() would refuse: a size that is not positive or beyond 20 000 units, a scale that is not positive, an image

@@ -28,9 +28,8 @@ ChartContent in_view(const LineChart& chart) {
     const auto [from, to] = chart.visibleSpan();
     content.x.minimum = from;
     content.x.maximum = to;
-    std::erase_if(content.series, [&](const ChartSeries& series) {
-        return !chart.isGroupVisible(series.group.isEmpty() ? series.id : series.group);
-    });
+    std::erase_if(content.series,
+                  [&](const ChartSeries& series) { return !chart.isGroupVisible(series.group.isEmpty() ? series.id : series.group); });
     return content;
 }
 

@@ -18,22 +18,18 @@ std::optional<Segment> inside(const Segment& segment, const QRectF& window) {
     double enter = 0;
     double leave = 1;
     const double p[] = {-d.x(), d.x(), -d.y(), d.y()};
-    const double q[] = {segment.from.x() - window.left(), window.right() - segment.from.x(),
-                        segment.from.y() - window.top(), window.bottom() - segment.from.y()};
+    const double q[] = {segment.from.x() - window.left(), window.right() - segment.from.x(), segment.from.y() - window.top(),
+                        window.bottom() - segment.from.y()};
     for (int edge = 0; edge < 4; ++edge) {
         if (p[edge] == 0) {
-            if (q[edge] < 0)
-                return std::nullopt;
+            if (q[edge] < 0) return std::nullopt;
             continue;
         }
         const double at = q[edge] / p[edge];
-        if (p[edge] < 0)
-            enter = std::max(enter, at);
-        else
-            leave = std::min(leave, at);
+        if (p[edge] < 0) enter = std::max(enter, at);
+        else leave = std::min(leave, at);
     }
-    if (enter > leave)
-        return std::nullopt;
+    if (enter > leave) return std::nullopt;
     return Segment{enter == 0 ? segment.from : segment.from + enter * d, leave == 1 ? segment.to : segment.from + leave * d};
 }
 
@@ -70,8 +66,7 @@ public:
 
 private:
     void finish() {
-        if (current_.size() > 1)
-            done_.push_back(current_);
+        if (current_.size() > 1) done_.push_back(current_);
         current_.clear();
     }
 
@@ -84,13 +79,12 @@ private:
 } // namespace
 
 std::optional<QPointF> AxisMap::map(double x, double y) const {
-    if (!std::isfinite(x) || !std::isfinite(y) || (x_logarithmic && x <= 0) || (y_logarithmic && y <= 0))
-        return std::nullopt;
+    if (!std::isfinite(x) || !std::isfinite(y) || (x_logarithmic && x <= 0) || (y_logarithmic && y <= 0)) return std::nullopt;
     return QPointF(x_logarithmic ? std::log10(x) : x, y_logarithmic ? std::log10(y) : y);
 }
 
-std::vector<QList<QPointF>> curve_pieces(const std::vector<ChartPoint>& points, const std::vector<std::size_t>& indices,
-                                         bool steps, const AxisMap& axes, const QRectF& window) {
+std::vector<QList<QPointF>> curve_pieces(const std::vector<ChartPoint>& points, const std::vector<std::size_t>& indices, bool steps,
+                                         const AxisMap& axes, const QRectF& window) {
     Pieces pieces(window);
     for (const std::size_t index : indices) {
         const auto place = axes.map(points[index].x, points[index].y);
@@ -98,8 +92,7 @@ std::vector<QList<QPointF>> curve_pieces(const std::vector<ChartPoint>& points, 
             pieces.break_off();
             continue;
         }
-        if (steps && pieces.last())
-            pieces.line_to({place->x(), pieces.last()->y()});
+        if (steps && pieces.last()) pieces.line_to({place->x(), pieces.last()->y()});
         pieces.line_to(*place);
     }
     return pieces.take();

@@ -25,8 +25,7 @@ struct AxisMap {
 /// The curve through points[indices] in axis coordinates, cut at `window` (axis coordinates, y upwards: top() is the
 /// lower value) and broken where a point has no place. Cut here rather than by the painter, because an SVG painter
 /// does not clip. `steps`: each value holds until the next point.
-[[nodiscard]] std::vector<QList<QPointF>> curve_pieces(const std::vector<ChartPoint>& points,
-                                                       const std::vector<std::size_t>& indices, bool steps,
+[[nodiscard]] std::vector<QList<QPointF>> curve_pieces(const std::vector<ChartPoint>& points, const std::vector<std::size_t>& indices, bool steps,
                                                        const AxisMap& axes, const QRectF& window);
 
 } // namespace ullage

@@ -47,8 +47,7 @@ QPainterPath slab(const QRectF& body, double upper_y, double lower_y) {
     if (upper_y < body.top()) {
         QPainterPath above;
         const double inset = body.width() * 0.14;
-        above.addRect(QRectF(QPointF(body.left() + inset, upper_y),
-                             QPointF(body.right() - inset, std::min(body.top(), lower_y) + 0.5)));
+        above.addRect(QRectF(QPointF(body.left() + inset, upper_y), QPointF(body.right() - inset, std::min(body.top(), lower_y) + 0.5)));
         within = within.united(above);
     }
     return within;
@@ -74,8 +73,7 @@ public:
     void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State) override {
         painter->save();
         painter->setRenderHint(QPainter::Antialiasing);
-        if (mode == QIcon::Disabled)
-            painter->setOpacity(painter->opacity() * 0.5);
+        if (mode == QIcon::Disabled) painter->setOpacity(painter->opacity() * 0.5);
         const double scale = std::min(rect.width() / 16.0, rect.height() / 24.0);
         const QSizeF size(9.5 * scale, 20 * scale);
         QRectF body(QPointF(), size);
@@ -95,9 +93,7 @@ public:
 
     QIconEngine* clone() const override { return new VesselEngine(vessel_); }
 
-    QSize actualSize(const QSize& size, QIcon::Mode, QIcon::State) override {
-        return QSize(16, 24).scaled(size, Qt::KeepAspectRatio);
-    }
+    QSize actualSize(const QSize& size, QIcon::Mode, QIcon::State) override { return QSize(16, 24).scaled(size, Qt::KeepAspectRatio); }
 
 private:
     VesselData vessel_;
@@ -109,22 +105,19 @@ double vessel_top_wh(const VesselData& vessel) {
     double top = std::max(0.0, vessel.rated_wh);
     const double delivered = vessel.delivered_wh.value_or(0);
     for (const double value : {delivered, delivered + vessel.no_load_taken_wh.value_or(0), vessel.upper_wh.value_or(0)})
-        if (std::isfinite(value))
-            top = std::max(top, value);
+        if (std::isfinite(value)) top = std::max(top, value);
     return top;
 }
 
 VesselGeometry vessel_geometry(const VesselData& vessel, const QRectF& body) {
     VesselGeometry g;
     g.body = body;
-    if (!(vessel.rated_wh > 0) || !std::isfinite(vessel.rated_wh))
-        return g;
+    if (!(vessel.rated_wh > 0) || !std::isfinite(vessel.rated_wh)) return g;
     const auto y_of = [&](double wh) { return body.bottom() - std::max(0.0, wh) / vessel.rated_wh * body.height(); };
     const auto known = [](const std::optional<double>& value) { return value && std::isfinite(*value); };
     if (known(vessel.delivered_wh)) {
         g.fill_y = y_of(*vessel.delivered_wh);
-        if (known(vessel.no_load_taken_wh) && *vessel.no_load_taken_wh > 0)
-            g.no_load_y = y_of(*vessel.delivered_wh + *vessel.no_load_taken_wh);
+        if (known(vessel.no_load_taken_wh) && *vessel.no_load_taken_wh > 0) g.no_load_y = y_of(*vessel.delivered_wh + *vessel.no_load_taken_wh);
         if (known(vessel.lower_wh) && known(vessel.upper_wh)) {
             g.interval_lower_y = y_of(*vessel.lower_wh);
             g.interval_upper_y = y_of(*vessel.upper_wh);
@@ -139,8 +132,7 @@ VesselGeometry vessel_geometry(const VesselData& vessel, const QRectF& body) {
 
 double vessel_margin(double width) { return std::clamp(width * 0.18, 6.0, 14.0); }
 
-void paint_vessel(QPainter& painter, const VesselData& vessel, const QRectF& body, const ChartLook& look,
-                  VesselDetail detail) {
+void paint_vessel(QPainter& painter, const VesselData& vessel, const QRectF& body, const ChartLook& look, VesselDetail detail) {
     const VesselGeometry g = vessel_geometry(vessel, body);
     const Palette& p = look.palette;
     const bool full = detail == VesselDetail::full;
@@ -148,8 +140,7 @@ void paint_vessel(QPainter& painter, const VesselData& vessel, const QRectF& bod
     painter.save();
     painter.setPen(Qt::NoPen);
     painter.fillPath(shape, full ? look.ground : p.panel);
-    if (g.fill_y)
-        painter.fillPath(slab(body, *g.fill_y, body.bottom()), blended(p.delivered, look.ground, 0.86));
+    if (g.fill_y) painter.fillPath(slab(body, *g.fill_y, body.bottom()), blended(p.delivered, look.ground, 0.86));
     if (g.no_load_y) {
         const QPainterPath room = slab(body, *g.no_load_y, *g.fill_y);
         const double pitch = full ? 6.5 : 3.5;
@@ -161,19 +152,15 @@ void paint_vessel(QPainter& painter, const VesselData& vessel, const QRectF& bod
         QPen dashes(p.dark ? blended(p.ink, p.soft, 0.5) : blended(p.ink, p.soft, 0.35), 1);
         dashes.setDashPattern({3, 2});
         painter.setPen(dashes);
-        for (const double y : {*g.band_lower_y, *g.band_upper_y})
-            painter.drawLine(QPointF(body.left() - reach, y), QPointF(body.right() + reach, y));
+        for (const double y : {*g.band_lower_y, *g.band_upper_y}) painter.drawLine(QPointF(body.left() - reach, y), QPointF(body.right() + reach, y));
     }
     QPen rim(p.ink, full ? 1.6 : 1.1);
-    if (!g.fill_y)
-        rim.setStyle(Qt::DashLine);
+    if (!g.fill_y) rim.setStyle(Qt::DashLine);
     painter.setBrush(Qt::NoBrush);
-    if (!g.fill_y && !full)
-        rim = QPen(p.soft, 1.1);
+    if (!g.fill_y && !full) rim = QPen(p.soft, 1.1);
     painter.setPen(rim);
     painter.drawPath(shape);
-    if (full && g.interval_lower_y)
-        paint_bracket(painter, g, p.ink, vessel_margin(body.width()));
+    if (full && g.interval_lower_y) paint_bracket(painter, g, p.ink, vessel_margin(body.width()));
     painter.restore();
 }
 

@@ -18,14 +18,14 @@ struct VesselData {
     std::optional<double> delivered_wh = {}; ///< absent: an empty vessel, "not known"
     std::optional<double> lower_wh = {};     ///< ends of the 95 % interval of delivered_wh
     std::optional<double> upper_wh = {};
-    std::optional<double> no_load_taken_wh = {}; ///< hatched above the delivered part; absent: not separable
+    std::optional<double> no_load_taken_wh = {};    ///< hatched above the delivered part; absent: not separable
     std::optional<double> band_lower_fraction = {}; ///< commonly seen at the socket, as fractions of rated
     std::optional<double> band_upper_fraction = {};
 };
 
 /// Places within a drawn vessel; y grows downwards.
 struct VesselGeometry {
-    QRectF body = {}; ///< the outline; its height is the rated energy
+    QRectF body = {};                     ///< the outline; its height is the rated energy
     std::optional<double> fill_y = {};    ///< surface of the delivered energy; above body.top() when more than rated
     std::optional<double> no_load_y = {}; ///< upper edge of the hatched part
     std::optional<double> interval_lower_y = {};
@@ -45,8 +45,7 @@ enum class VesselDetail { full, small };
 
 /// Draws `vessel` with its outline in `body`; the interval's bracket and the expectation lines' ends stick out by up
 /// to vessel_margin() at the sides. Draws no text. Vector output needs no clipping.
-void paint_vessel(QPainter& painter, const VesselData& vessel, const QRectF& body, const ChartLook& look,
-                  VesselDetail detail = VesselDetail::full);
+void paint_vessel(QPainter& painter, const VesselData& vessel, const QRectF& body, const ChartLook& look, VesselDetail detail = VesselDetail::full);
 
 /// Room beside a body that is `width` wide, for bracket and line ends.
 [[nodiscard]] double vessel_margin(double width);

@@ -27,8 +27,7 @@ QFont name_font(const ChartLook& look) {
 }
 
 QString rated_text(const VesselData& vessel) {
-    if (!(vessel.rated_wh > 0))
-        return VesselRow::tr("rating not known");
+    if (!(vessel.rated_wh > 0)) return VesselRow::tr("rating not known");
     return VesselRow::tr("rated %1 Wh").arg(shown_number(vessel.rated_wh, 0));
 }
 
@@ -38,8 +37,7 @@ void draw_centred(QPainter& painter, const QRectF& cell, double top, const QStri
     const double height = QFontMetricsF(font).height();
     const double room = cell.width() - spacing::half_px;
     const double share = room / std::max(1.0, QFontMetricsF(font).horizontalAdvance(text));
-    if (share < 1)
-        painter.setFont(scaled_font(font, std::max(0.66, share * 0.98)));
+    if (share < 1) painter.setFont(scaled_font(font, std::max(0.66, share * 0.98)));
     const QString shown = QFontMetricsF(painter.font()).elidedText(text, Qt::ElideRight, room);
     painter.drawText(QRectF(cell.left(), top, cell.width(), height), Qt::AlignHCenter | Qt::AlignVCenter, shown);
     painter.setFont(font);
@@ -48,19 +46,16 @@ void draw_centred(QPainter& painter, const QRectF& cell, double top, const QStri
 } // namespace
 
 QString vessel_value_text(const VesselColumn& column) {
-    if (!column.value_text.isEmpty())
-        return column.value_text;
+    if (!column.value_text.isEmpty()) return column.value_text;
     const VesselData& v = column.vessel;
     std::optional<double> half_width;
-    if (v.lower_wh && v.upper_wh)
-        half_width = (*v.upper_wh - *v.lower_wh) / 2;
+    if (v.lower_wh && v.upper_wh) half_width = (*v.upper_wh - *v.lower_wh) / 2;
     return shown_value(v.delivered_wh, half_width, QStringLiteral("Wh"), 0).plain();
 }
 
 VesselRowLayout vessel_row_layout(const VesselRowContent& content, const QRectF& area, const ChartLook& look) {
     VesselRowLayout layout;
-    if (content.columns.empty())
-        return layout;
+    if (content.columns.empty()) return layout;
     const double axis_line = QFontMetricsF(axis_font(look)).height();
     const double text_line = QFontMetricsF(look.font).height();
     const double cell_width = std::min(widest_cell_lines * text_line, area.width() / static_cast<double>(content.columns.size()));
@@ -104,8 +99,8 @@ void paint_vessel_row(QPainter& painter, const VesselRowContent& content, const 
         if (painter.hasClipping() && !painter.clipBoundingRect().intersects(cell)) continue;
         paint_vessel(painter, column.vessel, body, look);
         const VesselGeometry g = vessel_geometry(column.vessel, body);
-        const double highest = std::min({body.top(), g.fill_y.value_or(body.top()), g.no_load_y.value_or(body.top()),
-                                         g.interval_upper_y.value_or(body.top())});
+        const double highest =
+            std::min({body.top(), g.fill_y.value_or(body.top()), g.no_load_y.value_or(body.top()), g.interval_upper_y.value_or(body.top())});
         painter.setFont(axis_font(look));
         painter.setPen(look.palette.soft);
         draw_centred(painter, cell, highest - axis_metrics.height() - spacing::half_px, rated_text(column.vessel));
@@ -156,21 +151,18 @@ void VesselRow::paintEvent(QPaintEvent* event) {
 int VesselRow::columnAt(const QPointF& place) const {
     const auto layout = vessel_row_layout(content_, QRectF(rect()).adjusted(8, 8, -8, -8), screen_look(*this));
     for (std::size_t n = 0; n < layout.cells.size(); ++n)
-        if (layout.cells[n].contains(place))
-            return static_cast<int>(n);
+        if (layout.cells[n].contains(place)) return static_cast<int>(n);
     return -1;
 }
 
 void VesselRow::mouseReleaseEvent(QMouseEvent* event) {
     const int column = event->button() == Qt::LeftButton ? columnAt(event->position()) : -1;
-    if (column >= 0)
-        emit vesselClicked(column);
+    if (column >= 0) emit vesselClicked(column);
     QWidget::mouseReleaseEvent(event);
 }
 
 bool VesselRow::event(QEvent* event) {
-    if (event->type() != QEvent::ToolTip)
-        return QWidget::event(event);
+    if (event->type() != QEvent::ToolTip) return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
     const int at = columnAt(help->pos());
     if (at < 0) {
@@ -178,8 +170,7 @@ bool VesselRow::event(QEvent* event) {
     } else {
         const VesselColumn& column = content_.columns[static_cast<std::size_t>(at)];
         QStringList lines{column.name, rated_text(column.vessel), tr("delivered: %1").arg(vessel_value_text(column))};
-        if (column.vessel.no_load_taken_wh)
-            lines << tr("taken by the no-load draw: %1 Wh").arg(shown_number(column.vessel.no_load_taken_wh, 0));
+        if (column.vessel.no_load_taken_wh) lines << tr("taken by the no-load draw: %1 Wh").arg(shown_number(column.vessel.no_load_taken_wh, 0));
         QToolTip::showText(help->globalPos(), lines.join(QLatin1Char('\n')), this);
     }
     return true;

@@ -12,10 +12,8 @@ namespace ullage {
 
 void ReadingsDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
     painter->save();
-    if (index.data(ReadingsModel::DayRole).toBool())
-        paintDay(*painter, option, index);
-    else
-        paintReading(*painter, option, index);
+    if (index.data(ReadingsModel::DayRole).toBool()) paintDay(*painter, option, index);
+    else paintReading(*painter, option, index);
     painter->restore();
 }
 
@@ -27,8 +25,7 @@ void ReadingsDelegate::paintDay(QPainter& painter, const QStyleOptionViewItem& o
     }
     painter.setFont(text_font(TextSize::caption));
     painter.setPen(palette.soft);
-    painter.drawText(option.rect.adjusted(padding_px, 0, -padding_px, 0), Qt::AlignVCenter | Qt::AlignLeft,
-                     index.data().toString());
+    painter.drawText(option.rect.adjusted(padding_px, 0, -padding_px, 0), Qt::AlignVCenter | Qt::AlignLeft, index.data().toString());
 }
 
 void ReadingsDelegate::paintReading(QPainter& painter, const QStyleOptionViewItem& option, const QModelIndex& index) {
@@ -49,8 +46,7 @@ void ReadingsDelegate::paintReading(QPainter& painter, const QStyleOptionViewIte
         const QString count = photos > 1 ? QString::number(photos) : QString();
         const int needed = side + (count.isEmpty() ? 0 : metrics.horizontalAdvance(count) + 3);
         painter.drawText(inner, Qt::AlignVCenter | Qt::AlignRight, count);
-        glyph_icon(Glyph::photo, GlyphTone::accent)
-            .paint(&painter, QRect(inner.right() + 1 - needed, inner.center().y() - side / 2, side, side));
+        glyph_icon(Glyph::photo, GlyphTone::accent).paint(&painter, QRect(inner.right() + 1 - needed, inner.center().y() - side / 2, side, side));
         inner.setRight(inner.right() - needed - padding_px);
     }
     const QString text = metrics.elidedText(index.data().toString(), Qt::ElideRight, inner.width());

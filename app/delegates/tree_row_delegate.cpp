@@ -18,8 +18,8 @@ namespace {
 
 using Row = LogbookTreeModel::Row;
 
-constexpr int row_edge_px = spacing::page_margin_px;       // from the pane's edge to the text of heads and meters
-constexpr int highlight_edge_px = 10;                  // from the pane's edge to the mark of the selected row
+constexpr int row_edge_px = spacing::page_margin_px; // from the pane's edge to the text of heads and meters
+constexpr int highlight_edge_px = 10;                // from the pane's edge to the mark of the selected row
 constexpr int run_indent_px = 42;
 constexpr int dot_px = 8;
 const QSize vessel_size(16, 24);
@@ -49,12 +49,12 @@ int paint_flag(QPainter& painter, const QRect& mark) {
     const QFontMetrics metrics(font);
     const auto word = TreeRowDelegate::tr("due");
     const int point_px = metrics.height() / 2;
-    const QRect body(mark.right() - spacing::half_px - metrics.horizontalAdvance(word) - spacing::grid_px,
-                     mark.center().y() - metrics.height() / 2, metrics.horizontalAdvance(word) + spacing::grid_px, metrics.height() + 1);
+    const QRect body(mark.right() - spacing::half_px - metrics.horizontalAdvance(word) - spacing::grid_px, mark.center().y() - metrics.height() / 2,
+                     metrics.horizontalAdvance(word) + spacing::grid_px, metrics.height() + 1);
     painter.setPen(Qt::NoPen);
     painter.setBrush(palette.fault_ink);
-    painter.drawPolygon(QPolygon({QPoint(body.left() - point_px, body.center().y()), body.topLeft(), body.topRight(), body.bottomRight(),
-                                  body.bottomLeft()}));
+    painter.drawPolygon(
+        QPolygon({QPoint(body.left() - point_px, body.center().y()), body.topLeft(), body.topRight(), body.bottomRight(), body.bottomLeft()}));
     painter.setPen(palette.fault);
     painter.setFont(font);
     painter.drawText(body, Qt::AlignCenter, word);
@@ -114,8 +114,7 @@ void TreeRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
     if (option.state.testFlag(QStyle::State_HasFocus) && option.state.testFlag(QStyle::State_KeyboardFocusChange)) {
         painter->setPen(palette.accent);
         painter->setBrush(Qt::NoBrush);
-        painter->drawRoundedRect(QRectF(mark).adjusted(0.5, 0.5, -0.5, -0.5), spacing::small_radius_px,
-                                 spacing::small_radius_px);
+        painter->drawRoundedRect(QRectF(mark).adjusted(0.5, 0.5, -0.5, -0.5), spacing::small_radius_px, spacing::small_radius_px);
     }
 
     QRect text = row;

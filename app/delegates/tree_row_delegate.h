@@ -19,7 +19,7 @@ public:
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 
 private:
-    mutable QFont measured_font_;     ///< the application's, by which the heights were measured
+    mutable QFont measured_font_;           ///< the application's, by which the heights were measured
     mutable std::map<int, int> heights_px_; ///< by kind of row: a tree of thousands asks for all of them at once
 };
 

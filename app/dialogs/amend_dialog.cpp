@@ -28,10 +28,8 @@ QLineEdit* add_field(QFormLayout& form, const char* name, const QString& label, 
 
 } // namespace
 
-AmendDialog::AmendDialog(const ReadingValues& values, const QStringList& history, UtcMs now_ms, std::string zone,
-                         QWidget* parent)
-    : QDialog(parent), values_(values), now_ms_(now_ms), zone_(std::move(zone)), mark_combo_(new QComboBox),
-      message_label_(new QLabel(this)) {
+AmendDialog::AmendDialog(const ReadingValues& values, const QStringList& history, UtcMs now_ms, std::string zone, QWidget* parent)
+    : QDialog(parent), values_(values), now_ms_(now_ms), zone_(std::move(zone)), mark_combo_(new QComboBox), message_label_(new QLabel(this)) {
     const EntryTexts texts = EntryTexts::of(values, zone_);
     setObjectName(QStringLiteral("amendDialog"));
     setWindowTitle(tr("Amend reading"));
@@ -49,8 +47,7 @@ AmendDialog::AmendDialog(const ReadingValues& values, const QStringList& history
     display_edit_ = add_field(*form, "amendDisplayWattsEdit", tr("Unit's display, W"), texts.display_watts);
     mark_combo_->setObjectName(QStringLiteral("amendMarkCombo"));
     mark_combo_->addItem(tr("no mark"));
-    for (const MarkKind mark : all_mark_kinds)
-        mark_combo_->addItem(QString::fromStdString(std::string(mark_text(mark))), static_cast<int>(mark));
+    for (const MarkKind mark : all_mark_kinds) mark_combo_->addItem(QString::fromStdString(std::string(mark_text(mark))), static_cast<int>(mark));
     mark_combo_->setCurrentIndex(texts.mark ? std::max(0, mark_combo_->findData(static_cast<int>(*texts.mark))) : 0);
     form->addRow(tr("Mark"), mark_combo_);
     remark_edit_ = add_field(*form, "amendRemarkEdit", tr("Remark"), texts.remark);
@@ -91,8 +88,8 @@ AmendDialog::AmendDialog(const ReadingValues& values, const QStringList& history
 }
 
 EntryTexts AmendDialog::texts() const {
-    EntryTexts texts{time_edit_->text(),    gauge_edit_->text(),  register_edit_->text(), watts_edit_->text(),
-                display_edit_->text(), remark_edit_->text(), {}};
+    EntryTexts texts{
+        time_edit_->text(), gauge_edit_->text(), register_edit_->text(), watts_edit_->text(), display_edit_->text(), remark_edit_->text(), {}};
     if (const QVariant mark = mark_combo_->currentData(); mark.isValid()) texts.mark = static_cast<MarkKind>(mark.toInt());
     return texts;
 }

@@ -22,8 +22,7 @@ class AmendDialog final : public QDialog {
     Q_OBJECT
 public:
     /// `history` holds one line a version; times are read and written in `zone`, seen from `now_ms`.
-    AmendDialog(const ReadingValues& values, const QStringList& history, UtcMs now_ms, std::string zone,
-                QWidget* parent = nullptr);
+    AmendDialog(const ReadingValues& values, const QStringList& history, UtcMs now_ms, std::string zone, QWidget* parent = nullptr);
 
     [[nodiscard]] ReadingValues values() const { return values_; }
     [[nodiscard]] QString reason() const;

@@ -21,8 +21,7 @@ std::function<Result<double>(std::string_view)> hours_a_day(const char* what) {
 } // namespace
 
 ApplianceForm::ApplianceForm(const Appliance& appliance, const std::string& list_name, QWidget* parent)
-    : FormDialog(appliance.name.empty() ? tr("Add appliance to %1").arg(text_of(list_name))
-                                        : tr("Appliance %1").arg(text_of(appliance.name)),
+    : FormDialog(appliance.name.empty() ? tr("Add appliance to %1").arg(text_of(list_name)) : tr("Appliance %1").arg(text_of(appliance.name)),
                  appliance.name.empty() ? tr("Add appliance") : tr("Save appliance"), parent),
       appliance_(appliance) {
     setObjectName(QStringLiteral("applianceForm"));
@@ -63,10 +62,8 @@ ApplianceForm::ApplianceForm(const Appliance& appliance, const std::string& list
 void ApplianceForm::read() {
     appliance_.name = text(name_, tr("The appliance needs a name."));
     const auto count = number(count_, number_in({}, {"how many there are"})).value_or(1);
-    if (count != std::floor(count) || count < 1 || count > most_alike)
-        explain(count_, tr("Enter a whole number, 1 to %1.").arg(most_alike));
-    else
-        appliance_.count = static_cast<int>(count);
+    if (count != std::floor(count) || count < 1 || count > most_alike) explain(count_, tr("Enter a whole number, 1 to %1.").arg(most_alike));
+    else appliance_.count = static_cast<int>(count);
     appliance_.always_connected = connected_->currentIndex() == 1;
     read_power();
     read_use();

@@ -24,9 +24,7 @@ constexpr NamedText named_texts[] = {{"time", &EntryTexts::time},
                                      {"display_watts", &EntryTexts::display_watts},
                                      {"remark", &EntryTexts::remark}};
 
-QString number(const std::optional<double>& value) {
-    return value ? QString::fromStdString(exact_text(*value)) : QString();
-}
+QString number(const std::optional<double>& value) { return value ? QString::fromStdString(exact_text(*value)) : QString(); }
 
 using Parse = Result<double> (*)(std::string_view);
 
@@ -65,9 +63,13 @@ EntryTexts EntryTexts::from_draft(const QString& draft) {
 }
 
 EntryTexts EntryTexts::of(const ReadingValues& values, const std::string& zone) {
-    return {QString::fromStdString(format_iso8601(values.time_ms, zone)), number(values.gauge_percent),
-            number(values.register_wh), number(values.meter_w), number(values.display_w),
-            QString::fromStdString(values.remark), values.mark};
+    return {QString::fromStdString(format_iso8601(values.time_ms, zone)),
+            number(values.gauge_percent),
+            number(values.register_wh),
+            number(values.meter_w),
+            number(values.display_w),
+            QString::fromStdString(values.remark),
+            values.mark};
 }
 
 EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string& zone) {
@@ -79,9 +81,7 @@ EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string
         const QString text = (texts.*part.text).trimmed();
         if (text.isEmpty()) continue;
         const auto parsed = part.parse(text.toStdString());
-        if (!parsed)
-            return refused(part.field, QStringLiteral("%1: %2").arg(QLatin1String(part.name),
-                                                                   text_of(parsed.error().sentence())));
+        if (!parsed) return refused(part.field, QStringLiteral("%1: %2").arg(QLatin1String(part.name), text_of(parsed.error().sentence())));
         values.*part.value = parsed.value();
     }
     values.mark = texts.mark;

@@ -2,9 +2,9 @@
 #include "dialogs/export_dialog.h"
 
 #include "dialogs/picture_dialog.h"
-#include "services/table_copy.h"
 #include "services/background_work.h"
 #include "services/prompts.h"
+#include "services/table_copy.h"
 #include "style/file_names.h"
 #include "style/roles.h"
 #include "style/spacing.h"
@@ -33,7 +33,7 @@ namespace ullage {
 
 namespace {
 
-constexpr int png_scale = 2;              ///< sharp in print and on dense screens
+constexpr int png_scale = 2;                ///< sharp in print and on dense screens
 constexpr std::size_t most_shown = 200'000; ///< bytes of a preview; a long run's table has millions
 
 /// The beginning of the table, of which no more is made than is shown.
@@ -51,9 +51,9 @@ QString beginning_of(const StreamedTable& table, TableFormat format) {
 } // namespace
 
 ExportDialog::ExportDialog(std::vector<ExportSubject> subjects, Prompts& prompts, QWidget* parent)
-    : QDialog(parent), subjects_(std::move(subjects)), prompts_(prompts), subject_combo_(new QComboBox(this)),
-      forms_list_(new QListWidget(this)), previews_(new QStackedWidget(this)), text_preview_(new QPlainTextEdit(this)),
-      picture_preview_(new QLabel(this)), message_label_(new QLabel(this)), copy_button_(new QPushButton(tr("Copy"), this)),
+    : QDialog(parent), subjects_(std::move(subjects)), prompts_(prompts), subject_combo_(new QComboBox(this)), forms_list_(new QListWidget(this)),
+      previews_(new QStackedWidget(this)), text_preview_(new QPlainTextEdit(this)), picture_preview_(new QLabel(this)),
+      message_label_(new QLabel(this)), copy_button_(new QPushButton(tr("Copy"), this)),
       size_button_(new QPushButton(tr("Size and colours…"), this)) {
     setObjectName(QStringLiteral("exportDialog"));
     setWindowTitle(tr("Export"));
@@ -166,15 +166,12 @@ void ExportDialog::choose_subject(int subject) {
     preview();
 }
 
-const ExportDialog::Form& ExportDialog::chosen() const {
-    return forms_[static_cast<std::size_t>(std::max(0, forms_list_->currentRow()))];
-}
+const ExportDialog::Form& ExportDialog::chosen() const { return forms_[static_cast<std::size_t>(std::max(0, forms_list_->currentRow()))]; }
 
 QString ExportDialog::fileName(const Form& form) const {
     const ExportSubject& subject = subjects_[subject_];
     QString name = subject.base_name;
-    if (form.picture >= 0)
-        name += QLatin1Char('-') + file_stem(subject.pictures[static_cast<std::size_t>(form.picture)].first);
+    if (form.picture >= 0) name += QLatin1Char('-') + file_stem(subject.pictures[static_cast<std::size_t>(form.picture)].first);
     return name + QLatin1Char('.') + form.ending;
 }
 
@@ -185,9 +182,8 @@ void ExportDialog::preview() {
     if (form.picture < 0) {
         // A workbook is no text: its content is that of the text table, with a sheet for the method and a chart.
         const bool workbook = is_workbook(form);
-        const auto text = result_beside(isVisible() ? this : parentWidget(), tr("Putting the table together"), [&](WorkProgress&) {
-            return beginning_of(table_, workbook ? TableFormat::text : form.format);
-        });
+        const auto text = result_beside(isVisible() ? this : parentWidget(), tr("Putting the table together"),
+                                        [&](WorkProgress&) { return beginning_of(table_, workbook ? TableFormat::text : form.format); });
         text_preview_->setPlainText(
             (workbook ? tr("A workbook with this table, a sheet on the method and a chart; Copy takes the cells:\n\n") : QString()) +
             text.value_or(QString()));
@@ -201,8 +197,8 @@ void ExportDialog::preview() {
         tell(false, text_of(image.error().sentence()));
         return;
     }
-    picture_preview_->setPixmap(QPixmap::fromImage(
-        image.value().scaled(previews_->size().expandedTo({320, 240}), Qt::KeepAspectRatio, Qt::SmoothTransformation)));
+    picture_preview_->setPixmap(
+        QPixmap::fromImage(image.value().scaled(previews_->size().expandedTo({320, 240}), Qt::KeepAspectRatio, Qt::SmoothTransformation)));
     previews_->setCurrentWidget(picture_preview_);
 }
 
@@ -241,8 +237,8 @@ void ExportDialog::copy() {
         if (table_.row_count == 0) return tell(false, tr("The table has no rows to copy."));
         if (!copy_table(table_, this)) return tell(false, tr("Nothing was copied."));
     } else if (form.picture < 0) {
-        const auto text = result_beside(this, tr("Copying the table"),
-                                        [&](WorkProgress&) { return QString::fromStdString(table_text(table_, form.format)); });
+        const auto text =
+            result_beside(this, tr("Copying the table"), [&](WorkProgress&) { return QString::fromStdString(table_text(table_, form.format)); });
         if (!text) return tell(false, tr("Nothing was copied."));
         QApplication::clipboard()->setText(*text);
     } else {

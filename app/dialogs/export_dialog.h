@@ -25,8 +25,8 @@ class Prompts;
 
 /// Something to export: a table and pictures that go with it.
 struct ExportSubject {
-    QString name;                 ///< "Readings of this run"
-    QString base_name;            ///< suggested file name without ending
+    QString name;      ///< "Readings of this run"
+    QString base_name; ///< suggested file name without ending
     /// Asked when the subject is chosen, with the window that waits; nothing where the person cancelled it.
     std::function<std::optional<StreamedTable>(QWidget* window)> table;
     /// With their names; asked when one is looked at, copied or saved.
@@ -45,7 +45,7 @@ public:
 private:
     struct Form {
         QString name, ending, filter;
-        int picture = -1;                              ///< index into the pictures; -1 for the table
+        int picture = -1; ///< index into the pictures; -1 for the table
         TableFormat format = TableFormat::text;
     };
 

@@ -13,9 +13,8 @@ namespace {
 
 bool ends_with_word(std::string_view text, std::string_view word) {
     if (text.size() < word.size()) return false;
-    return std::equal(word.rbegin(), word.rend(), text.rbegin(), [](char a, char b) {
-        return std::tolower(static_cast<unsigned char>(a)) == std::tolower(static_cast<unsigned char>(b));
-    });
+    return std::equal(word.rbegin(), word.rend(), text.rbegin(),
+                      [](char a, char b) { return std::tolower(static_cast<unsigned char>(a)) == std::tolower(static_cast<unsigned char>(b)); });
 }
 
 std::string expected_words(const std::vector<UnitWord>& units) {
@@ -28,10 +27,8 @@ std::string expected_words(const std::vector<UnitWord>& units) {
 std::function<Result<double>(std::string_view)> number_in(std::vector<UnitWord> units, FieldLimits limits) {
     // Longer words first, or "g" would be found in "kg".
     auto by_length = units;
-    std::stable_sort(by_length.begin(), by_length.end(),
-                     [](const UnitWord& a, const UnitWord& b) { return a.word.size() > b.word.size(); });
-    return [units = std::move(units), by_length = std::move(by_length),
-            limits = std::move(limits)](std::string_view text) -> Result<double> {
+    std::stable_sort(by_length.begin(), by_length.end(), [](const UnitWord& a, const UnitWord& b) { return a.word.size() > b.word.size(); });
+    return [units = std::move(units), by_length = std::move(by_length), limits = std::move(limits)](std::string_view text) -> Result<double> {
         auto digits = trimmed(text);
         double factor = 1;
         for (const auto& unit : by_length) {
@@ -41,8 +38,7 @@ std::function<Result<double>(std::string_view)> number_in(std::vector<UnitWord> 
             break;
         }
         const auto parsed = parse_number(digits);
-        if (!parsed)
-            return Error{Failure::bad_input, "`" + std::string(trimmed(text)) + "` is not understood", {}, expected_words(units)};
+        if (!parsed) return Error{Failure::bad_input, "`" + std::string(trimmed(text)) + "` is not understood", {}, expected_words(units)};
         const double value = parsed.value() * factor;
         if (limits.above_zero && !(value > 0))
             return Error{Failure::bad_input, limits.what + " must be more than 0", {}, "leave the field empty where nothing is stated"};
@@ -50,8 +46,7 @@ std::function<Result<double>(std::string_view)> number_in(std::vector<UnitWord> 
     };
 }
 
-std::function<Result<double>(std::string_view)> above_zero(std::function<Result<double>(std::string_view)> parse,
-                                                           std::string what) {
+std::function<Result<double>(std::string_view)> above_zero(std::function<Result<double>(std::string_view)> parse, std::string what) {
     return [parse = std::move(parse), what = std::move(what)](std::string_view text) -> Result<double> {
         auto parsed = parse(text);
         if (parsed && !(parsed.value() > 0))

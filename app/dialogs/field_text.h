@@ -30,8 +30,7 @@ struct FieldLimits {
 [[nodiscard]] std::function<Result<double>(std::string_view)> number_in(std::vector<UnitWord> units, FieldLimits limits);
 
 /// `parse`, refusing 0 besides: for claims, of which 0 would be no claim.
-[[nodiscard]] std::function<Result<double>(std::string_view)> above_zero(std::function<Result<double>(std::string_view)> parse,
-                                                                         std::string what);
+[[nodiscard]] std::function<Result<double>(std::string_view)> above_zero(std::function<Result<double>(std::string_view)> parse, std::string what);
 
 /// The text that a field starts with; empty for an absent value.
 [[nodiscard]] QString field_text(const std::optional<double>& value, const QString& unit = {});

@@ -26,8 +26,8 @@ constexpr int narrowest_letters = 66; ///< the same at larger text
 } // namespace
 
 FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* parent)
-    : QDialog(parent), outer_(new QVBoxLayout(this)), fields_(new QFormLayout), scroll_(new QScrollArea),
-      refusal_(new QLabel), submit_button_(new QPushButton(verb)) {
+    : QDialog(parent), outer_(new QVBoxLayout(this)), fields_(new QFormLayout), scroll_(new QScrollArea), refusal_(new QLabel),
+      submit_button_(new QPushButton(verb)) {
     setWindowTitle(title);
     setModal(true);
     setAttribute(Qt::WA_DeleteOnClose);

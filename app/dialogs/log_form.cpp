@@ -34,7 +34,6 @@ constexpr ColumnRole roles[] = {ColumnRole::unused, ColumnRole::time,    ColumnR
 constexpr int shown_rows = 6;
 constexpr int log_form_letters = 120;
 
-
 /// The first place stands for what the log itself says.
 void offer_choices(QComboBox& combo, std::initializer_list<std::pair<QString, int>> choices) {
     combo.addItem(LogForm::tr("as the log has it"));
@@ -63,7 +62,9 @@ QTableWidget* rows_table(QWidget* parent) {
 QString offset_words(UtcMs offset_ms) {
     const UtcMs away_ms = std::abs(offset_ms);
     const auto two = [](UtcMs value) { return QStringLiteral("%1").arg(value, 2, 10, QLatin1Char('0')); };
-    QString text = QStringLiteral("%1%2:%3:%4").arg(offset_ms < 0 ? QStringLiteral("-") : QString()).arg(away_ms / 3'600'000)
+    QString text = QStringLiteral("%1%2:%3:%4")
+                       .arg(offset_ms < 0 ? QStringLiteral("-") : QString())
+                       .arg(away_ms / 3'600'000)
                        .arg(two(away_ms / 60'000 % 60), two(away_ms / 1000 % 60));
     if (away_ms % 1000 != 0) text += QStringLiteral(".%1").arg(away_ms % 1000, 3, 10, QLatin1Char('0'));
     return text;
@@ -113,8 +114,8 @@ void LogForm::add_choices() {
     offer_choices(*decimal_, {{tr("point"), '.'}, {tr("comma"), ','}});
     date_order_ = addChoice(QStringLiteral("dateOrder"), tr("D&ates begin with"));
     offer_choices(*date_order_, {{tr("the day"), static_cast<int>(DateOrder::day_first)},
-                         {tr("the month"), static_cast<int>(DateOrder::month_first)},
-                         {tr("the year"), static_cast<int>(DateOrder::year_first)}});
+                                 {tr("the month"), static_cast<int>(DateOrder::month_first)},
+                                 {tr("the year"), static_cast<int>(DateOrder::year_first)}});
     times_ = addChoice(QStringLiteral("times"), tr("&Times such as 02:40 are"));
     offer_choices(*times_, {{tr("the time of day"), static_cast<int>(TimeForm::clock)},
                             {tr("counted from the start"), static_cast<int>(TimeForm::elapsed_clock)}});
@@ -213,7 +214,8 @@ void LogForm::show_found() {
     for (const std::string& note : found.notes) text += QStringLiteral("<br/>") + text_of(note).toHtmlEscaped();
     if (needs_start(found.layout.time_form) && start_->text().trimmed().isEmpty() && options_.start_ms)
         text += QStringLiteral("<br/>") + tr("It is taken to begin with the first reading of the run, %1.")
-                                              .arg(text_of(format_iso8601(*options_.start_ms, options_.zone))).toHtmlEscaped();
+                                              .arg(text_of(format_iso8601(*options_.start_ms, options_.zone)))
+                                              .toHtmlEscaped();
     found_->setText(text);
     QStringList open;
     for (const LayoutQuestion& question : found.questions) {

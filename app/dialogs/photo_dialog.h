@@ -15,9 +15,9 @@ namespace ullage {
 
 enum class Tone;
 
-/// A photo in full size: fitted to the window (F) or one picture point to one of the screen (1; of a photo over photo_shown_pixels, which is halved, as large as it was decoded), with its name, size and the
-/// camera's time below. It never touches the store: on withdrawAsked() the caller withdraws the photo and closes the
-/// dialog, or calls refuse(); on saveAsked() it writes the photo's bytes to a file and calls tell() or refuse().
+/// A photo in full size: fitted to the window (F) or one picture point to one of the screen (1; of a photo over photo_shown_pixels, which is halved,
+/// as large as it was decoded), with its name, size and the camera's time below. It never touches the store: on withdrawAsked() the caller withdraws
+/// the photo and closes the dialog, or calls refuse(); on saveAsked() it writes the photo's bytes to a file and calls tell() or refuse().
 class PhotoDialog final : public QDialog {
     Q_OBJECT
 public:

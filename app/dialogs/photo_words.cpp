@@ -9,9 +9,9 @@
 namespace ullage {
 
 QString moment_with_seconds(UtcMs time_ms, const std::string& zone) {
-    return QStringLiteral("%1 %2:%3").arg(QString::fromStdString(date_text(time_ms, zone)),
-                                          QString::fromStdString(clock_text(time_ms, zone)),
-                                          QStringLiteral("%1").arg(to_local(time_ms, zone).second, 2, 10, QLatin1Char('0')));
+    return QStringLiteral("%1 %2:%3")
+        .arg(QString::fromStdString(date_text(time_ms, zone)), QString::fromStdString(clock_text(time_ms, zone)),
+             QStringLiteral("%1").arg(to_local(time_ms, zone).second, 2, 10, QLatin1Char('0')));
 }
 
 QString photo_moment_words(const PhotoMoment& moment, const std::string& zone) {

@@ -24,9 +24,7 @@ std::function<Result<double>(std::string_view)> parse_side(const char* what) {
     return number_in({{"mm", px_per_inch / mm_per_inch}, {"cm", 10 * px_per_inch / mm_per_inch}, {"in", px_per_inch}, {"px", 1}}, {what});
 }
 
-QString mm_text(int px) {
-    return QString::fromStdString(exact_text(std::round(10 * px * mm_per_inch / px_per_inch) / 10)) + QStringLiteral(" mm");
-}
+QString mm_text(int px) { return QString::fromStdString(exact_text(std::round(10 * px * mm_per_inch / px_per_inch) / 10)) + QStringLiteral(" mm"); }
 
 int rounded_px(double px) { return static_cast<int>(std::round(std::min(px, longest_px))); }
 
@@ -48,8 +46,7 @@ PictureDialog::PictureDialog(const PictureSpec& start, QWidget* parent, Purpose 
     pixels_label_ = addParagraph(QStringLiteral("pixels"), {});
     width_->setText(mm_text(start.size.width()));
     height_->setText(mm_text(start.size.height()));
-    for (const double dots : {96.0, 192.0, 300.0, 600.0})
-        scale_->addItem(tr("%1 dots an inch").arg(dots), dots / px_per_inch);
+    for (const double dots : {96.0, 192.0, 300.0, 600.0}) scale_->addItem(tr("%1 dots an inch").arg(dots), dots / px_per_inch);
     int nearest = 0;
     for (int i = 1; i < scale_->count(); ++i)
         if (std::abs(scale_->itemData(i).toDouble() - start.scale) < std::abs(scale_->itemData(nearest).toDouble() - start.scale)) nearest = i;

@@ -11,9 +11,9 @@ namespace ullage {
 ReminderForm::ReminderForm(const QString& title, const ReadingRule& rule, QWidget* parent)
     : FormDialog(tr("Next reading"), tr("Remind me"), parent), rule_(rule) {
     setObjectName(QStringLiteral("reminderForm"));
-    addParagraph(QStringLiteral("reminderRun"),
-                 tr("%1: call me for the next reading at the earliest of these moments. Leave empty what should not count.")
-                     .arg(title.toHtmlEscaped()));
+    addParagraph(
+        QStringLiteral("reminderRun"),
+        tr("%1: call me for the next reading at the earliest of these moments. Leave empty what should not count.").arg(title.toHtmlEscaped()));
     every_ = addLine(QStringLiteral("every"), tr("&After the last reading"), tr("never; or 30 min, 1.5 h"));
     drop_ = addLine(QStringLiteral("drop"), tr("When the &gauge should be down by"), tr("never; or 10 points"));
     before_ = addLine(QStringLiteral("before"), tr("&Before the expected cut-off"), tr("never; or 15 min"));

@@ -18,7 +18,7 @@ public:
 
     [[nodiscard]] QString ending() const { return ending_; } ///< "pdf" or "html"
     [[nodiscard]] Paper paper() const { return paper_; }
-    [[nodiscard]] int way() const { return way_; }               ///< place in `ways`; 0 where there are none
+    [[nodiscard]] int way() const { return way_; } ///< place in `ways`; 0 where there are none
 
 protected:
     void read() override;

@@ -79,8 +79,7 @@ Result<double> parse_ambient_c(std::string_view text) {
     if (!parsed) return parsed;
     const double ambient_c = fahrenheit ? (parsed.value() - 32) / 1.8 : parsed.value();
     if (ambient_c < coldest_c || ambient_c > hottest_c)
-        return Error{Failure::bad_input, "`" + std::string(typed) + "` is outside what a bench can be", {},
-                     "enter degrees Celsius, such as 18"};
+        return Error{Failure::bad_input, "`" + std::string(typed) + "` is outside what a bench can be", {}, "enter degrees Celsius, such as 18"};
     return ambient_c;
 }
 

@@ -53,8 +53,7 @@ void RunForm::read() {
     run_.charge_source = run_.kind == RunKind::charge ? chosen_charge_source(*source_) : std::nullopt;
     run_.ambient_c = number(ambient_, parse_ambient_c);
     const auto zone = zone_->currentText().trimmed().toStdString();
-    if (!zone_exists(zone))
-        explain(zone_, tr("No such time zone is known here; choose a region and place, such as Africa/Nairobi, or UTC."));
+    if (!zone_exists(zone)) explain(zone_, tr("No such time zone is known here; choose a region and place, such as Africa/Nairobi, or UTC."));
     run_.time_zone = zone;
 }
 

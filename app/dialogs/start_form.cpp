@@ -38,17 +38,33 @@ struct Preset {
 };
 
 std::vector<Preset> presets() {
-    return {{RunKind::drain, "drain", StartForm::tr("&Drain"),
-             StartForm::tr("From full to cut-off through a load: the usable fraction, and whether the gauge is right."), true, {}},
+    return {{RunKind::drain,
+             "drain",
+             StartForm::tr("&Drain"),
+             StartForm::tr("From full to cut-off through a load: the usable fraction, and whether the gauge is right."),
+             true,
+             {}},
             {RunKind::no_load_drain, "noLoad", StartForm::tr("&No-load drain"),
              StartForm::tr("Output on, nothing connected: what the unit consumes by itself. It takes days; few readings do."), true,
              StartForm::tr("nothing connected")},
-            {RunKind::charge, "charge", StartForm::tr("&Charge"),
-             StartForm::tr("From empty to full: how long it takes, and with the meter before the charger what goes in."), false, {}},
-            {RunKind::sustained_output, "sustained", StartForm::tr("&Sustained output"),
-             StartForm::tr("A load at the rated output: whether the unit carries it, and for how long."), true, {}},
-            {RunKind::peak_output, "peak", StartForm::tr("&Peak output"),
-             StartForm::tr("A short load above the rated output: whether the unit starts it. Mark each trip."), true, {}},
+            {RunKind::charge,
+             "charge",
+             StartForm::tr("&Charge"),
+             StartForm::tr("From empty to full: how long it takes, and with the meter before the charger what goes in."),
+             false,
+             {}},
+            {RunKind::sustained_output,
+             "sustained",
+             StartForm::tr("&Sustained output"),
+             StartForm::tr("A load at the rated output: whether the unit carries it, and for how long."),
+             true,
+             {}},
+            {RunKind::peak_output,
+             "peak",
+             StartForm::tr("&Peak output"),
+             StartForm::tr("A short load above the rated output: whether the unit starts it. Mark each trip."),
+             true,
+             {}},
             {RunKind::standby, "standby", StartForm::tr("Stand&by"),
              StartForm::tr("Output off, left alone: what the unit loses by itself over days. Read the gauge now and then; charge it afterwards."),
              true, StartForm::tr("output off, nothing connected")}};
@@ -60,8 +76,7 @@ std::string plain(const QString& text) { return text.trimmed().toStdString(); }
 
 StartForm::StartForm(const RunDefaults& defaults, const std::vector<Unit>& units, const std::vector<Meter>& meters, const Clock& clock,
                      QWidget* parent)
-    : FormDialog(tr("Start run"), tr("Start run"), parent), defaults_(defaults), units_(units), clock_(clock),
-      presets_(new QButtonGroup(this)) {
+    : FormDialog(tr("Start run"), tr("Start run"), parent), defaults_(defaults), units_(units), clock_(clock), presets_(new QButtonGroup(this)) {
     setObjectName(QStringLiteral("startForm"));
     if (!zone_exists(defaults_.time_zone)) defaults_.time_zone = machine_zone();
     add_presets();
@@ -154,8 +169,7 @@ void StartForm::apply_preset(RunKind kind) {
     cautions_label_->setText(tr("<b>Before you start</b>") + QStringLiteral("<ul style='margin:4px 0 0 -24px'>%1</ul>").arg(list));
     if (!full_by_hand_) choose_data(*full_, preset.started_full ? 1 : 0);
     if (!load_->isModified()) load_->setText(preset.load.isEmpty() ? QString::fromStdString(defaults_.load) : preset.load);
-    load_->setPlaceholderText(kind == RunKind::charge ? tr("the charger or the panels, in your words")
-                                                      : tr("what is plugged in, in your words"));
+    load_->setPlaceholderText(kind == RunKind::charge ? tr("the charger or the panels, in your words") : tr("what is plugged in, in your words"));
     source_->setEnabled(kind == RunKind::charge);
     const auto kept = defaults_.rule_of_kind.find(kind);
     const auto rule = kept == defaults_.rule_of_kind.end() ? usual_rule(kind) : kept->second;
@@ -176,8 +190,7 @@ void StartForm::read() {
     run.charge_source = kind_ == RunKind::charge ? chosen_charge_source(*source_) : std::nullopt;
     run.ambient_c = number(ambient_, parse_ambient_c);
     const auto zone = plain(zone_->currentText());
-    if (!zone_exists(zone))
-        explain(zone_, tr("No such time zone is known here; choose a region and place, such as Africa/Nairobi, or UTC."));
+    if (!zone_exists(zone)) explain(zone_, tr("No such time zone is known here; choose a region and place, such as Africa/Nairobi, or UTC."));
     run.time_zone = zone;
     const auto step = number(gauge_step_, above_zero(parse_gauge_percent, "the gauge step"));
     if (step && *step != unit().gauge_step_percent) start_.gauge_step_percent = step;
@@ -195,8 +208,7 @@ void StartForm::read_first() {
         texts.watts.trimmed().isEmpty())
         return;
     // A time alone says when the run began.
-    if (texts.gauge.trimmed().isEmpty() && texts.register_value.trimmed().isEmpty() && texts.watts.trimmed().isEmpty())
-        texts.remark = tr("start");
+    if (texts.gauge.trimmed().isEmpty() && texts.register_value.trimmed().isEmpty() && texts.watts.trimmed().isEmpty()) texts.remark = tr("start");
     const auto entry = read_entry(texts, clock_.now_ms(), start_.run.time_zone);
     if (entry.values) {
         start_.first = entry.values;

@@ -23,16 +23,16 @@ struct RunDefaults {
     std::string unit_uuid;
     std::optional<std::string> meter_uuid;
     std::string load;
-    std::string time_zone;                          ///< the machine's where it is empty or unknown
-    std::map<std::string, RunKind> kind_of_unit;    ///< by unit; a drain where there is none
-    std::map<RunKind, ReadingRule> rule_of_kind;    ///< usual_rule() where there is none
+    std::string time_zone;                       ///< the machine's where it is empty or unknown
+    std::map<std::string, RunKind> kind_of_unit; ///< by unit; a drain where there is none
+    std::map<RunKind, ReadingRule> rule_of_kind; ///< usual_rule() where there is none
 };
 
 /// What the form hands back.
 struct RunStart {
     Run run;
-    std::optional<ReadingValues> first;         ///< the first reading, where anything was typed
-    std::optional<double> gauge_step_percent;   ///< where it differs from the unit's
+    std::optional<ReadingValues> first;       ///< the first reading, where anything was typed
+    std::optional<double> gauge_step_percent; ///< where it differs from the unit's
     ReadingRule rule;
 };
 

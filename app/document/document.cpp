@@ -21,8 +21,7 @@ std::filesystem::path file_path(const QString& path) { return {QFile::encodeName
 
 } // namespace
 
-Document::Document(const Clock& clock, QObject* parent)
-    : QObject(parent), state_(std::make_unique<State>(*this, clock)) {
+Document::Document(const Clock& clock, QObject* parent) : QObject(parent), state_(std::make_unique<State>(*this, clock)) {
     // A refused undo has moved the stack although the store stands where it stood: move the stack back.
     connect(&undo_stack_, &QUndoStack::indexChanged, this, [this] {
         const auto put_back = std::exchange(state_->put_back, State::PutBack::nothing);
@@ -92,9 +91,7 @@ void Document::close() {
 
 bool Document::isOpen() const { return state_->book.has_value() || state_->lent; }
 
-QString Document::path() const {
-    return isOpen() ? QFile::decodeName(QByteArray::fromStdString(state_->path.string())) : QString();
-}
+QString Document::path() const { return isOpen() ? QFile::decodeName(QByteArray::fromStdString(state_->path.string())) : QString(); }
 
 Result<void> Document::saveCopy(const QString& target, const DoBeside& beside) {
     if (!state_->book) return State::nothing_open();
@@ -158,14 +155,12 @@ std::shared_ptr<const RunRecord> Document::sharedRun(const std::string& run_uuid
 }
 
 const Unit* Document::unit(const std::string& uuid) const {
-    const auto found = std::find_if(state_->units.begin(), state_->units.end(),
-                                    [&uuid](const Unit& candidate) { return candidate.uuid == uuid; });
+    const auto found = std::find_if(state_->units.begin(), state_->units.end(), [&uuid](const Unit& candidate) { return candidate.uuid == uuid; });
     return found == state_->units.end() ? nullptr : &*found;
 }
 
 const Meter* Document::meter(const std::string& uuid) const {
-    const auto found = std::find_if(state_->meters.begin(), state_->meters.end(),
-                                    [&uuid](const Meter& candidate) { return candidate.uuid == uuid; });
+    const auto found = std::find_if(state_->meters.begin(), state_->meters.end(), [&uuid](const Meter& candidate) { return candidate.uuid == uuid; });
     return found == state_->meters.end() ? nullptr : &*found;
 }
 

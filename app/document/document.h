@@ -46,7 +46,8 @@ public:
     /// Works at a task, in another thread perhaps, and returns when it has ended.
     using DoBeside = std::function<void(const std::function<void()>& work)>;
     /// Writes all that the open logbook holds to a file of its own, by `beside`; until it has ended nobody else reaches the logbook.
-    Result<void> saveCopy(const QString& target, const DoBeside& beside = [](const std::function<void()>& work) { work(); });
+    Result<void> saveCopy(
+        const QString& target, const DoBeside& beside = [](const std::function<void()>& work) { work(); });
     /// See Logbook::displaced(): while it says why, nothing can be recorded, and saveCopy() saves what is open.
     [[nodiscard]] std::optional<Error> displaced() const;
     /// How the open logbook was checked. Precondition: isOpen().
@@ -110,8 +111,7 @@ public:
     Result<void> updateRun(const Run& run); ///< also to end a run
     Result<void> withdrawRun(const std::string& uuid);
     /// Records a reading and ties these waiting photos of the run to it; undone, the reading is withdrawn and keeps them.
-    Result<Reading> record(const std::string& run_uuid, const ReadingValues& values,
-                           const std::vector<std::string>& photo_uuids = {});
+    Result<Reading> record(const std::string& run_uuid, const ReadingValues& values, const std::vector<std::string>& photo_uuids = {});
     Result<Reading> amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason);
     Result<void> withdrawReading(const std::string& reading_uuid, const QString& reason);
     /// Imports a run sheet's record; undoing withdraws the run.
@@ -120,7 +120,7 @@ public:
     /// has ended; until then nobody else reaches the logbook, and commands to it are refused. `goes_on` is asked there before each record; when
     /// it says no, the records before stay. An outcome for each record that was taken up.
     std::vector<Result<ImportedRun>> importAll(const std::vector<RunRecord>& records, const DoBeside& beside,
-                                             const std::function<bool(std::size_t)>& goes_on);
+                                               const std::function<bool(std::size_t)>& goes_on);
 
     // Photos. Nothing of them is held here: lists and bytes are read from the file each time.
     /// Keeps a photo with a reading of the run, or waiting for the next one when `reading_uuid` is empty; the time that its
@@ -165,11 +165,11 @@ signals:
     void metersChanged();
     void pvSheetsChanged();
     void loadListsChanged();
-    void runsChanged();                          ///< runs were added, withdrawn, renamed or ended
+    void runsChanged();                           ///< runs were added, withdrawn, renamed or ended
     void readingsChanged(const QString& runUuid); ///< readings of one run changed: redraw it
     void photosChanged(const QString& runUuid);   ///< a photo of the run was added, tied to a reading, withdrawn or restored
-    void saved(qint64 timeMs);                   ///< something has just reached the disk
-    void failed(const QString& sentence);        ///< an undo or redo could not be done, or what is recorded cannot reach the file itself
+    void saved(qint64 timeMs);                    ///< something has just reached the disk
+    void failed(const QString& sentence);         ///< an undo or redo could not be done, or what is recorded cannot reach the file itself
     void displacedFound(const QString& sentence); ///< the open file was removed, replaced or changed by others; said once
 
 private:

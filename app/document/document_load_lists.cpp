@@ -21,9 +21,7 @@ Change of_load_lists() {
     return change;
 }
 
-QString list_words(const char* verb, const std::string& name) {
-    return QStringLiteral("%1 %2").arg(QString::fromLatin1(verb), text_of(name));
-}
+QString list_words(const char* verb, const std::string& name) { return QStringLiteral("%1 %2").arg(QString::fromLatin1(verb), text_of(name)); }
 
 } // namespace
 
@@ -50,8 +48,9 @@ Result<void> Document::updateLoadList(const LoadList& list) {
     if (*current == list) return {};
     const LoadList before = *current;
     if (auto updated = state_->book->update(list); !updated) return updated;
-    state_->push(list_words("edit load list", list.name), of_load_lists(), [list](Logbook& book) { return book.update(list); },
-                 [before](Logbook& book) { return book.update(before); });
+    state_->push(
+        list_words("edit load list", list.name), of_load_lists(), [list](Logbook& book) { return book.update(list); },
+        [before](Logbook& book) { return book.update(before); });
     return {};
 }
 

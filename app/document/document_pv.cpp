@@ -15,9 +15,7 @@ StoreCommand::Step sheet_withdrawn(const std::string& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) { return book.set_pv_sheet_withdrawn(uuid, withdrawn); };
 }
 
-QString named(const char* verb, const PvSheet& sheet) {
-    return QStringLiteral("%1 PV sheet %2").arg(QString::fromLatin1(verb), text_of(sheet.name));
-}
+QString named(const char* verb, const PvSheet& sheet) { return QStringLiteral("%1 PV sheet %2").arg(QString::fromLatin1(verb), text_of(sheet.name)); }
 
 Change of_sheets() {
     Change change;
@@ -50,8 +48,9 @@ Result<void> Document::updatePvSheet(const PvSheet& sheet) {
     if (*current == sheet) return {};
     const PvSheet before = *current;
     if (auto updated = state_->book->update(sheet); !updated) return updated;
-    state_->push(named("edit", sheet), of_sheets(), [sheet](Logbook& book) { return book.update(sheet); },
-                 [before](Logbook& book) { return book.update(before); });
+    state_->push(
+        named("edit", sheet), of_sheets(), [sheet](Logbook& book) { return book.update(sheet); },
+        [before](Logbook& book) { return book.update(before); });
     return {};
 }
 

@@ -27,10 +27,8 @@ StoreCommand::Step amended(const std::string& uuid, const ReadingValues& values,
 QString reading_words(const Document& document, const std::string& run_uuid, const ReadingValues& values) {
     const auto* record = document.run(run_uuid);
     const auto clock = clock_text(values.time_ms, record ? record->run.time_zone : std::string("UTC"));
-    const bool only_mark = values.mark && !values.gauge_percent && !values.register_wh && !values.meter_w &&
-                           !values.display_w;
-    return QStringLiteral("%1 of %2").arg(only_mark ? QStringLiteral("mark") : QStringLiteral("reading"),
-                                          QString::fromStdString(clock));
+    const bool only_mark = values.mark && !values.gauge_percent && !values.register_wh && !values.meter_w && !values.display_w;
+    return QStringLiteral("%1 of %2").arg(only_mark ? QStringLiteral("mark") : QStringLiteral("reading"), QString::fromStdString(clock));
 }
 
 Change in_run(const std::string& run_uuid) {
@@ -41,16 +39,15 @@ Change in_run(const std::string& run_uuid) {
 
 } // namespace
 
-Result<Reading> Document::record(const std::string& run_uuid, const ReadingValues& values,
-                                 const std::vector<std::string>& photo_uuids) {
+Result<Reading> Document::record(const std::string& run_uuid, const ReadingValues& values, const std::vector<std::string>& photo_uuids) {
     if (!state_->book) return State::nothing_open();
     auto noted = state_->book->record(run_uuid, values, photo_uuids);
     if (!noted) return noted;
     const auto& uuid = noted.value().uuid;
     Change change = in_run(run_uuid);
     if (!photo_uuids.empty()) change.photos.push_back(run_uuid);
-    state_->push(QStringLiteral("record %1").arg(reading_words(*this, run_uuid, values)), change,
-                 reading_withdrawn(uuid, false, "redone"), reading_withdrawn(uuid, true, "undone"));
+    state_->push(QStringLiteral("record %1").arg(reading_words(*this, run_uuid, values)), change, reading_withdrawn(uuid, false, "redone"),
+                 reading_withdrawn(uuid, true, "undone"));
     return noted;
 }
 

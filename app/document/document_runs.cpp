@@ -51,8 +51,7 @@ Result<Run> Document::addRun(Run run) {
     change.runs = true;
     const auto& stored = added.value();
     change.units_of_runs = {stored.unit_uuid};
-    state_->push(QStringLiteral("start %1").arg(kind_word(stored.kind)), change, run_withdrawn(stored.uuid, false),
-                 run_withdrawn(stored.uuid, true));
+    state_->push(QStringLiteral("start %1").arg(kind_word(stored.kind)), change, run_withdrawn(stored.uuid, false), run_withdrawn(stored.uuid, true));
     return added;
 }
 
@@ -67,8 +66,8 @@ Result<void> Document::updateRun(const Run& run) {
     change.runs = true;
     change.units_of_runs = {current->unit.uuid, run.unit_uuid};
     change.readings.push_back(run.uuid);
-    state_->push(edit_words(before, run), change, [run](Logbook& book) { return book.update(run); },
-                 [before](Logbook& book) { return book.update(before); });
+    state_->push(
+        edit_words(before, run), change, [run](Logbook& book) { return book.update(run); }, [before](Logbook& book) { return book.update(before); });
     return {};
 }
 
@@ -82,20 +81,19 @@ Result<void> Document::withdrawRun(const std::string& uuid) {
     Change change;
     change.runs = true;
     change.units_of_runs = {unit_uuid};
-    state_->push(QStringLiteral("withdraw %1").arg(kind_word(kind)), change, run_withdrawn(uuid, true),
-                 run_withdrawn(uuid, false));
+    state_->push(QStringLiteral("withdraw %1").arg(kind_word(kind)), change, run_withdrawn(uuid, true), run_withdrawn(uuid, false));
     return {};
 }
 
 Result<RunRecord> Document::import(const RunRecord& record) {
-    auto brought = importAll({record}, [](const std::function<void()>& work) { work(); },
-                             [](std::size_t) { return true; });
+    auto brought = importAll(
+        {record}, [](const std::function<void()>& work) { work(); }, [](std::size_t) { return true; });
     if (!brought.front()) return brought.front().error();
     return *run(brought.front().value().run_uuid);
 }
 
 std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord>& records, const DoBeside& beside,
-                                                   const std::function<bool(std::size_t)>& goes_on) {
+                                                     const std::function<bool(std::size_t)>& goes_on) {
     std::vector<Result<ImportedRun>> brought;
     if (!state_->book) {
         brought.assign(records.size(), Result<ImportedRun>(State::nothing_open()));

@@ -49,8 +49,8 @@ Result<Run> Document::startRun(Run run, const std::optional<ReadingValues>& firs
         };
     };
     const auto kind = run_kind_text(added.value().kind);
-    state_->push(QStringLiteral("start %1").arg(QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()))), change,
-                 put(false, after), put(true, before));
+    state_->push(QStringLiteral("start %1").arg(QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()))), change, put(false, after),
+                 put(true, before));
     return added;
 }
 

@@ -19,9 +19,7 @@ std::optional<UtcMs> first_moment(const RunRecord& record) {
 
 } // namespace
 
-Error Document::State::nothing_open() {
-    return Error{Failure::refused, "no logbook is open", {}, "open or make one first"};
-}
+Error Document::State::nothing_open() { return Error{Failure::refused, "no logbook is open", {}, "open or make one first"}; }
 
 Error Document::State::no_such(const char* what) {
     return Error{Failure::not_found, std::string("this ") + what + " is no longer in the logbook", {}, {}};
@@ -41,8 +39,7 @@ void Document::State::take_over(OpenedLogbook opened) {
     keep_runs(std::move(opened.content.runs));
 }
 
-void Document::State::push(const QString& text, const Change& change, StoreCommand::Step apply,
-                           StoreCommand::Step revert) {
+void Document::State::push(const QString& text, const Change& change, StoreCommand::Step apply, StoreCommand::Step revert) {
     document.undo_stack_.push(new StoreCommand(*this, text, change, std::move(apply), std::move(revert)));
     applied(change);
 }
@@ -91,8 +88,7 @@ void Document::State::refused(const Error& error, bool forward, bool try_again) 
     emit document.failed(text_of(error.sentence()));
 }
 
-Change Document::State::change_of_runs(bool (*uses)(const RunRecord&, const std::string&),
-                                       const std::string& uuid) const {
+Change Document::State::change_of_runs(bool (*uses)(const RunRecord&, const std::string&), const std::string& uuid) const {
     Change change;
     change.runs = true;
     for (const auto& record : records)

@@ -56,20 +56,20 @@ struct Document::State final : CommandHost {
     Document& document;
     const Clock& clock;
     std::optional<Logbook> book;
-    HeldFile held; ///< keeps exports off the open file
+    HeldFile held;              ///< keeps exports off the open file
     std::filesystem::path path; ///< of the book, also while it is lent
     std::vector<Unit> units;
     std::vector<Meter> meters;
     std::vector<PvSheet> pv_sheets;
     std::vector<LoadList> load_lists;
-    SharedRuns records; ///< in the order of Document::runs()
-    std::map<std::string, std::size_t> record_at;   ///< run uuid to place in `records`
+    SharedRuns records;                                                    ///< in the order of Document::runs()
+    std::map<std::string, std::size_t> record_at;                          ///< run uuid to place in `records`
     std::map<std::string, std::pair<std::size_t, std::size_t>> records_of; ///< unit uuid to its first place in `records` and how many
     Casebook casebook{[this](const std::string& reading_uuid) { return document.history(reading_uuid); }}; ///< what `records` say
     bool importing = false;
     bool displaced_told = false;
-    std::string unsettled_told; ///< what kept the last entries from the file, so that it is said once
-    bool lent = false; ///< the logbook is with another thread, and `book` is empty
+    std::string unsettled_told;                 ///< what kept the last entries from the file, so that it is said once
+    bool lent = false;                          ///< the logbook is with another thread, and `book` is empty
     std::map<std::string, QString> late_drafts; ///< drafts to be kept when it is back, by run uuid
     /// While it lives the logbook is out of everybody's reach but its holder's, who may be another thread.
     struct Lending {

@@ -21,9 +21,7 @@ StoreCommand::Step meter_withdrawn(const std::string& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) { return book.set_meter_withdrawn(uuid, withdrawn); };
 }
 
-QString named(const char* verb, const std::string& name) {
-    return QStringLiteral("%1 %2").arg(QString::fromLatin1(verb), text_of(name));
-}
+QString named(const char* verb, const std::string& name) { return QStringLiteral("%1 %2").arg(QString::fromLatin1(verb), text_of(name)); }
 
 } // namespace
 
@@ -34,8 +32,7 @@ Result<Unit> Document::addUnit(Unit unit) {
     Change change;
     change.units = true;
     const auto& stored = added.value();
-    state_->push(named("add unit", stored.name), change, unit_withdrawn(stored.uuid, false),
-                 unit_withdrawn(stored.uuid, true));
+    state_->push(named("add unit", stored.name), change, unit_withdrawn(stored.uuid, false), unit_withdrawn(stored.uuid, true));
     return added;
 }
 
@@ -48,8 +45,9 @@ Result<void> Document::updateUnit(const Unit& unit) {
     if (auto updated = state_->book->update(unit); !updated) return updated;
     auto change = state_->change_of_runs(of_unit, unit.uuid);
     change.units = true;
-    state_->push(named("edit unit", unit.name), change, [unit](Logbook& book) { return book.update(unit); },
-                 [before](Logbook& book) { return book.update(before); });
+    state_->push(
+        named("edit unit", unit.name), change, [unit](Logbook& book) { return book.update(unit); },
+        [before](Logbook& book) { return book.update(before); });
     return {};
 }
 
@@ -73,8 +71,7 @@ Result<Meter> Document::addMeter(Meter meter) {
     Change change;
     change.meters = true;
     const auto& stored = added.value();
-    state_->push(named("add meter", stored.name), change, meter_withdrawn(stored.uuid, false),
-                 meter_withdrawn(stored.uuid, true));
+    state_->push(named("add meter", stored.name), change, meter_withdrawn(stored.uuid, false), meter_withdrawn(stored.uuid, true));
     return added;
 }
 
@@ -87,8 +84,9 @@ Result<void> Document::updateMeter(const Meter& meter) {
     if (auto updated = state_->book->update(meter); !updated) return updated;
     auto change = state_->change_of_runs(with_meter, meter.uuid);
     change.meters = true;
-    state_->push(named("edit meter", meter.name), change, [meter](Logbook& book) { return book.update(meter); },
-                 [before](Logbook& book) { return book.update(before); });
+    state_->push(
+        named("edit meter", meter.name), change, [meter](Logbook& book) { return book.update(meter); },
+        [before](Logbook& book) { return book.update(before); });
     return {};
 }
 

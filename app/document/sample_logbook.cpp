@@ -77,8 +77,7 @@ QDir sample_folder() {
 Result<std::vector<std::pair<QString, RunRecord>>> sample_sheets() {
     const QDir sheets = sample_folder();
     const auto names = sheets.entryList({QStringLiteral("*.csv")}, QDir::Files, QDir::Name);
-    if (names.isEmpty())
-        return Error{Failure::not_found, "this build holds no sample run sheets", {}, "make a new logbook instead"};
+    if (names.isEmpty()) return Error{Failure::not_found, "this build holds no sample run sheets", {}, "make a new logbook instead"};
     std::vector<std::pair<QString, RunRecord>> read;
     for (const auto& name : names) {
         QFile file(sheets.filePath(name));

@@ -2,8 +2,8 @@
 #include "document/sheet_file.h"
 
 #include "document/document.h"
-#include "formats/sheets/load_list_file.h"
 #include "formats/files/whole_file.h"
+#include "formats/sheets/load_list_file.h"
 #include "style/file_names.h"
 
 #include <QFile>

@@ -20,8 +20,8 @@ struct Change {
     bool load_lists = false;
     bool runs = false;
     std::vector<std::string> units_of_runs; ///< uuids of the units whose runs changed with `runs`; none stands for all
-    std::vector<std::string> readings; ///< uuids of the runs whose readings changed
-    std::vector<std::string> photos;   ///< uuids of the runs whose photos changed
+    std::vector<std::string> readings;      ///< uuids of the runs whose readings changed
+    std::vector<std::string> photos;        ///< uuids of the runs whose photos changed
 };
 
 /// What a command needs of the document that owns it.

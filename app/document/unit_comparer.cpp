@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/unit_comparer.h"
 
-#include "document/same_record.h"
 #include "comparison/joined_records.h"
+#include "document/same_record.h"
 
 #include <QDir>
 #include <QFile>
@@ -70,9 +70,7 @@ UnitComparer::UnitComparer(Document& document, QObject* parent) : QObject(parent
 
 UnitComparer::~UnitComparer() = default;
 
-void UnitComparer::forgetJoined() {
-    joined_.reset();
-}
+void UnitComparer::forgetJoined() { joined_.reset(); }
 
 Result<OtherLogbook> UnitComparer::look_into(const QString& path) const {
     if (!reader_) return look_into_logbook(path, document_.clock());
@@ -197,7 +195,8 @@ void UnitComparer::start(CompareRows rows) {
         } catch (const std::exception& trouble) {
             work->trouble = trouble.what();
         }
-        QMetaObject::invokeMethod(this, [this, work] { finish(work); }, Qt::QueuedConnection);
+        QMetaObject::invokeMethod(
+            this, [this, work] { finish(work); }, Qt::QueuedConnection);
     });
     progress_timer_->start();
     emit progressed(0, static_cast<int>(work_->units.size()));

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "comparison/comparison.h"
 #include "document/document.h"
 #include "document/other_logbook.h"
 #include "formats/report/report_content.h"
-#include "comparison/comparison.h"
 
 #include <QObject>
 #include <QStringList>
@@ -23,8 +23,8 @@ class QTimer;
 
 namespace ullage {
 
-/// The units of the document, and of other logbooks looked into beside it, side by side (core/comparison/joined_records.h says what then counts as one
-/// unit). Each unit is compared once after a change of its own runs; many of them at once in threads of their own, while the window goes on.
+/// The units of the document, and of other logbooks looked into beside it, side by side (core/comparison/joined_records.h says what then counts as
+/// one unit). Each unit is compared once after a change of its own runs; many of them at once in threads of their own, while the window goes on.
 /// Lives in the GUI thread; the document must outlive it.
 class UnitComparer final : public QObject {
     Q_OBJECT

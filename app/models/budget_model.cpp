@@ -20,9 +20,7 @@ void BudgetModel::setBudget(Budget budget) {
     endResetModel();
 }
 
-int BudgetModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(budget_.lines.size());
-}
+int BudgetModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(budget_.lines.size()); }
 
 int BudgetModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
 
@@ -30,8 +28,7 @@ QVariant BudgetModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     const BudgetLine& line = budget_.lines[static_cast<std::size_t>(index.row())];
     if (role == ShareRole) return line.share;
-    if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(Qt::AlignVCenter | (is_number(index.column()) ? Qt::AlignRight : Qt::AlignLeft));
+    if (role == Qt::TextAlignmentRole) return QVariant::fromValue(Qt::AlignVCenter | (is_number(index.column()) ? Qt::AlignRight : Qt::AlignLeft));
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     switch (index.column()) {
     case SourceColumn: return text_of(line.source);
@@ -47,8 +44,7 @@ QVariant BudgetModel::headerData(int section, Qt::Orientation orientation, int r
     if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) return {};
     static const char* const titles[ColumnCount] = {"source", "shape", "correlation", "standard\nWh", "share\n%"};
     if (role == Qt::DisplayRole) return tr(titles[section]);
-    if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(Qt::AlignVCenter | (is_number(section) ? Qt::AlignRight : Qt::AlignLeft));
+    if (role == Qt::TextAlignmentRole) return QVariant::fromValue(Qt::AlignVCenter | (is_number(section) ? Qt::AlignRight : Qt::AlignLeft));
     return {};
 }
 

@@ -7,10 +7,8 @@ bool names_a_stretch(const Finding& finding) {
     switch (finding.kind) {
     case FindingKind::stuck:
     case FindingKind::jump:
-    case FindingKind::rebound:
-        return finding.readings.size() >= 2;
-    default:
-        return false;
+    case FindingKind::rebound: return finding.readings.size() >= 2;
+    default: return false;
     }
 }
 

@@ -22,10 +22,9 @@ void IntervalsModel::setRun(const RunRecord& record, const RunAnalysis& analysis
         const PairedPoint& from = points[interval.from];
         const PairedPoint& to = points[interval.to];
         Row row;
-        row.readings = {QString::fromStdString(record.readings[from.reading].uuid),
-                        QString::fromStdString(record.readings[to.reading].uuid)};
-        row.cells[SpanColumn] = QString::fromStdString(clock_text(from.time_ms, zone)) + QStringLiteral(" to ") +
-                                QString::fromStdString(clock_text(to.time_ms, zone));
+        row.readings = {QString::fromStdString(record.readings[from.reading].uuid), QString::fromStdString(record.readings[to.reading].uuid)};
+        row.cells[SpanColumn] =
+            QString::fromStdString(clock_text(from.time_ms, zone)) + QStringLiteral(" to ") + QString::fromStdString(clock_text(to.time_ms, zone));
         row.cells[HoursColumn] = number(interval.hours, 2);
         row.cells[PointsColumn] = QString::fromStdString(exact_text(interval.gauge_drop_pt));
         row.cells[ImpliedColumn] = number(interval.gauge_implied_wh, 0);
@@ -44,9 +43,7 @@ void IntervalsModel::clear() {
     endResetModel();
 }
 
-int IntervalsModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
-}
+int IntervalsModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(rows_.size()); }
 
 int IntervalsModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
 
@@ -56,8 +53,7 @@ QVariant IntervalsModel::data(const QModelIndex& index, int role) const {
     const QString& text = row.cells[index.column()];
     switch (role) {
     case Qt::DisplayRole: return text;
-    case Qt::TextAlignmentRole:
-        return QVariant::fromValue(Qt::AlignVCenter | (index.column() == SpanColumn ? Qt::AlignLeft : Qt::AlignRight));
+    case Qt::TextAlignmentRole: return QVariant::fromValue(Qt::AlignVCenter | (index.column() == SpanColumn ? Qt::AlignLeft : Qt::AlignRight));
     case Qt::ToolTipRole:
         if (text != QString(QChar(0x2013))) return {};
         return index.column() == ImpliedColumn ? tr("not known: the unit's rated energy is not stated")
@@ -82,8 +78,7 @@ QVariant IntervalsModel::headerData(int section, Qt::Orientation orientation, in
                                                    "delivered energy for each point that the gauge fell"};
     if (role == Qt::DisplayRole) return tr(titles[section]);
     if (role == Qt::ToolTipRole) return tr(hints[section]);
-    if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(Qt::AlignVCenter | (section == SpanColumn ? Qt::AlignLeft : Qt::AlignRight));
+    if (role == Qt::TextAlignmentRole) return QVariant::fromValue(Qt::AlignVCenter | (section == SpanColumn ? Qt::AlignLeft : Qt::AlignRight));
     return {};
 }
 

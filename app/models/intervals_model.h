@@ -15,8 +15,7 @@ namespace ullage {
 class IntervalsModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Column { SpanColumn, HoursColumn, PointsColumn, ImpliedColumn, DeliveredColumn, RatioColumn, MeanColumn, PerPointColumn,
-                  ColumnCount };
+    enum Column { SpanColumn, HoursColumn, PointsColumn, ImpliedColumn, DeliveredColumn, RatioColumn, MeanColumn, PerPointColumn, ColumnCount };
     enum Role { ReadingsRole = Qt::UserRole + 1 }; ///< QStringList: the readings at both ends
 
     using QAbstractTableModel::QAbstractTableModel;

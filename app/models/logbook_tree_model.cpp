@@ -181,8 +181,7 @@ QString LogbookTreeModel::tool_tip(const Node& node) const {
     const auto* record = document_.run(node.uuid);
     if (!record) return {};
     const auto state = run_end_text(record->run.end);
-    return tr("%1, %2: %3").arg(text_of(record->unit.name), title(node),
-                                QString::fromUtf8(state.data(), static_cast<qsizetype>(state.size())));
+    return tr("%1, %2: %3").arg(text_of(record->unit.name), title(node), QString::fromUtf8(state.data(), static_cast<qsizetype>(state.size())));
 }
 
 std::optional<double> LogbookTreeModel::delivered_wh(const std::string& unit_uuid) const {

@@ -11,9 +11,7 @@ namespace ullage {
 
 namespace {
 
-QString stated(const std::optional<double>& value) {
-    return value ? QString::fromStdString(exact_text(*value)) : MetersModel::tr("not stated");
-}
+QString stated(const std::optional<double>& value) { return value ? QString::fromStdString(exact_text(*value)) : MetersModel::tr("not stated"); }
 
 } // namespace
 
@@ -43,8 +41,7 @@ QVariant MetersModel::data(const QModelIndex& index, int role) const {
     if (row >= document_.meters().size()) return {};
     const auto& meter = document_.meters()[row];
     if (role == UuidRole) return QString::fromStdString(meter.uuid);
-    if (role == Qt::TextAlignmentRole && index.column() >= StepColumn && index.column() <= RunsColumn)
-        return int(Qt::AlignRight | Qt::AlignVCenter);
+    if (role == Qt::TextAlignmentRole && index.column() >= StepColumn && index.column() <= RunsColumn) return int(Qt::AlignRight | Qt::AlignVCenter);
     if (role == SoftRole)
         return (index.column() == StepColumn && !meter.step_wh) || (index.column() == LimitColumn && !meter.limit_percent) ||
                (index.column() == SpanColumn && !meter.span_wh);
@@ -59,9 +56,8 @@ QVariant MetersModel::data(const QModelIndex& index, int role) const {
     case CorrectionColumn: return QString::fromStdString(exact_text(meter.correction));
     case RunsColumn: {
         const auto runs = document_.runs();
-        return static_cast<int>(std::count_if(runs.begin(), runs.end(), [&meter](const RunRecord* record) {
-            return record->run.meter_uuid == meter.uuid;
-        }));
+        return static_cast<int>(
+            std::count_if(runs.begin(), runs.end(), [&meter](const RunRecord* record) { return record->run.meter_uuid == meter.uuid; }));
     }
     case RemarkColumn: return text_of(meter.remark);
     default: return {};

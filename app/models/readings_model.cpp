@@ -18,8 +18,7 @@ ReadingsModel::ReadingsModel(Document& document, QObject* parent) : QAbstractTab
         countPhotos();
         if (rows_.size() > 0) emit dataChanged(index(0, ReadingsRow::remark), index(rowCount() - 1, ReadingsRow::remark));
     });
-    for (auto signal : {&Document::runsChanged, &Document::unitsChanged, &Document::metersChanged, &Document::opened,
-                        &Document::closed})
+    for (auto signal : {&Document::runsChanged, &Document::unitsChanged, &Document::metersChanged, &Document::opened, &Document::closed})
         connect(&document, signal, this, &ReadingsModel::refresh);
 }
 
@@ -83,9 +82,7 @@ const ReadingsRow& ReadingsModel::rowAt(int row) const {
     return row_;
 }
 
-int ReadingsModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
-}
+int ReadingsModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(rows_.size()); }
 
 int ReadingsModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ReadingsRow::column_count; }
 
@@ -99,9 +96,8 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
     switch (role) {
     case Qt::DisplayRole: return cell.text;
     case Qt::TextAlignmentRole:
-        return QVariant::fromValue(Qt::AlignVCenter | (index.column() == ReadingsRow::time || index.column() == ReadingsRow::remark
-                                                           ? Qt::AlignLeft
-                                                           : Qt::AlignRight));
+        return QVariant::fromValue(Qt::AlignVCenter |
+                                   (index.column() == ReadingsRow::time || index.column() == ReadingsRow::remark ? Qt::AlignLeft : Qt::AlignRight));
     case Qt::ToolTipRole:
         if (index.column() == ReadingsRow::time && row.amended) return history(row.uuid);
         if (photos > 0) return cell.hint.isEmpty() ? photo_words : cell.hint + QLatin1Char('\n') + photo_words;
@@ -127,15 +123,15 @@ QString ReadingsModel::history(const QString& reading_uuid) const {
 
 QVariant ReadingsModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || section < 0 || section >= ReadingsRow::column_count) return {};
-    static const char* const titles[ReadingsRow::column_count] = {"time", "gauge\n%", "register\nWh", "delivered\nWh", "load\nW", "error\npt",
-                                                    "remark"};
+    static const char* const titles[ReadingsRow::column_count] = {"time",    "gauge\n%",  "register\nWh", "delivered\nWh",
+                                                                  "load\nW", "error\npt", "remark"};
     static const char* const hints[ReadingsRow::column_count] = {"local time of the run",
-                                                   "what the unit's own gauge showed",
-                                                   "what the meter's register showed",
-                                                   "corrected energy since the first register reading",
-                                                   "mean load since the register reading before",
-                                                   "gauge error in percentage points",
-                                                   "marks and remarks"};
+                                                                 "what the unit's own gauge showed",
+                                                                 "what the meter's register showed",
+                                                                 "corrected energy since the first register reading",
+                                                                 "mean load since the register reading before",
+                                                                 "gauge error in percentage points",
+                                                                 "marks and remarks"};
     const RunRecord* record = document_.run(run_uuid_.toStdString());
     const bool charge = record != nullptr && record->run.kind == RunKind::charge;
     if (charge && section == ReadingsRow::delivered && role == Qt::DisplayRole) return tr("energy in\nWh");
@@ -159,8 +155,6 @@ int ReadingsModel::rowOf(const QString& readingUuid) const {
     return found ? static_cast<int>(*found) : -1;
 }
 
-QString ReadingsModel::uuidAt(int row) const {
-    return row >= 0 && row < rowCount() ? rows_.uuidAt(static_cast<std::size_t>(row)) : QString();
-}
+QString ReadingsModel::uuidAt(int row) const { return row >= 0 && row < rowCount() ? rows_.uuidAt(static_cast<std::size_t>(row)) : QString(); }
 
 } // namespace ullage

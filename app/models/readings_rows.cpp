@@ -77,7 +77,8 @@ struct ReadingsRows::Derived {
         for (const PairedPoint& point : energy.points) put(interpolated_wh, point.reading, point.delivered_wh);
         for (const LoadStep& step : load_steps(energy.track, record.run.end)) put(load_w, step.to_reading, step.mean_w);
         for (const GaugeErrorPoint& point : analysis.gauge.errors) put(error_pt, energy.points[point.point].reading, point.error_pt);
-        for (const RegisterCorrection& register_correction : energy.track.register_corrections) register_corrections.insert_or_assign(register_correction.reading_uuid, register_correction);
+        for (const RegisterCorrection& register_correction : energy.track.register_corrections)
+            register_corrections.insert_or_assign(register_correction.reading_uuid, register_correction);
         for (const Finding& finding : analysis.gauge.findings)
             for (const std::string& uuid : doubtful_readings(finding)) doubtful.insert(uuid);
     }
@@ -124,7 +125,8 @@ ReadingsRow ReadingsRows::row(std::size_t at_row) const {
         Row::Cell& cell = row.cells[Row::register_value];
         cell.text = number(*values.register_wh);
         if (!known(derived.delivered_wh, at)) cell.emphasis = Row::Emphasis::left_out;
-        if (const auto register_correction = derived.register_corrections.find(reading.uuid); register_correction != derived.register_corrections.end())
+        if (const auto register_correction = derived.register_corrections.find(reading.uuid);
+            register_correction != derived.register_corrections.end())
             cell.hint = QStringLiteral("assumed: %1. %2")
                             .arg(text_of(register_correction_text(register_correction->second.kind)), text_of(register_correction->second.reason));
     }
@@ -173,11 +175,10 @@ QStringList history_lines(const std::vector<ReadingVersion>& versions, const std
         if (values.register_wh) parts << number(*values.register_wh) + QStringLiteral(" Wh");
         if (const QString powers = powers_text(values); !powers.isEmpty()) parts << powers;
         if (const QString remark = remark_text(values); !remark.isEmpty()) parts << remark;
-        const QString said = QStringLiteral("at %1: %2").arg(text_of(clock_text(values.time_ms, zone)),
-                                                            parts.join(QStringLiteral(", ")));
-        QString line = QStringLiteral("%1 %2: %3").arg(text_of(day_text(version.written_ms, zone)),
-                                                       text_of(clock_text(version.written_ms, zone)),
-                                                       version.withdrawn ? QStringLiteral("withdrawn") : said);
+        const QString said = QStringLiteral("at %1: %2").arg(text_of(clock_text(values.time_ms, zone)), parts.join(QStringLiteral(", ")));
+        QString line = QStringLiteral("%1 %2: %3")
+                           .arg(text_of(day_text(version.written_ms, zone)), text_of(clock_text(version.written_ms, zone)),
+                                version.withdrawn ? QStringLiteral("withdrawn") : said);
         if (!version.reason.empty()) line += QStringLiteral(" (%1)").arg(text_of(version.reason));
         lines << line;
     }

@@ -47,7 +47,9 @@ public:
     [[nodiscard]] std::optional<std::size_t> rowOf(const std::string& reading_uuid) const;
     /// Whether two rows stand for the same reading or day.
     [[nodiscard]] static bool same(const ReadingsRows& one, std::size_t at, const ReadingsRows& other, std::size_t other_at);
-    void erase(std::size_t first, std::size_t last) { entries_.erase(entries_.begin() + std::ptrdiff_t(first), entries_.begin() + std::ptrdiff_t(last)); }
+    void erase(std::size_t first, std::size_t last) {
+        entries_.erase(entries_.begin() + std::ptrdiff_t(first), entries_.begin() + std::ptrdiff_t(last));
+    }
 
 private:
     struct Derived;

@@ -51,13 +51,9 @@ int TableModel::columnOf(const std::string& key) const {
     return -1;
 }
 
-int TableModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(table_.rows.size());
-}
+int TableModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(table_.rows.size()); }
 
-int TableModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(table_.columns.size());
-}
+int TableModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(table_.columns.size()); }
 
 QVariant TableModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
@@ -65,8 +61,8 @@ QVariant TableModel::data(const QModelIndex& index, int role) const {
     const TableCell& cell = table_.rows[static_cast<std::size_t>(index.row())][static_cast<std::size_t>(index.column())];
     if (const auto* quantity = std::get_if<Quantity>(&cell)) {
         const QVariant shown = quantity_data(*quantity, role, column.decimals);
-        const bool own_unit = role == Qt::DisplayRole && column.unit.empty() && quantity->value &&
-                              cell_units_[static_cast<std::size_t>(index.column())].isEmpty();
+        const bool own_unit =
+            role == Qt::DisplayRole && column.unit.empty() && quantity->value && cell_units_[static_cast<std::size_t>(index.column())].isEmpty();
         return own_unit ? QVariant(shown.toString() + QLatin1Char(' ') + text_of(quantity->unit)) : shown;
     }
     const QString text = text_of(std::get<std::string>(cell));
@@ -78,8 +74,7 @@ QVariant TableModel::data(const QModelIndex& index, int role) const {
 QVariant TableModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || section < 0 || section >= columnCount()) return {};
     const TableColumn& column = table_.columns[static_cast<std::size_t>(section)];
-    if (role == Qt::TextAlignmentRole)
-        return int((column.content == TableColumn::Content::text ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+    if (role == Qt::TextAlignmentRole) return int((column.content == TableColumn::Content::text ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
     if (role == Qt::DisplayRole) {
         const QString title = in_short_lines(text_of(column.title));
         const QString unit = column.unit.empty() ? cell_units_[static_cast<std::size_t>(section)] : text_of(column.unit);

@@ -30,14 +30,11 @@ QString part_in_fit(const UnitFit& fit, const std::string& run_uuid) {
                        : UnitRunsModel::tr("Not taken together with the other drains: %1").arg(text_of(drain->reason));
 }
 
-int fallback_decimals(int column) {
-    return column == UnitRunsModel::FractionColumn ? 3 : column == UnitRunsModel::DurationColumn ? 1 : 0;
-}
+int fallback_decimals(int column) { return column == UnitRunsModel::FractionColumn ? 3 : column == UnitRunsModel::DurationColumn ? 1 : 0; }
 
 } // namespace
 
-UnitRunsModel::UnitRunsModel(const Document& document, QObject* parent)
-    : QAbstractTableModel(parent), document_(document) {
+UnitRunsModel::UnitRunsModel(const Document& document, QObject* parent) : QAbstractTableModel(parent), document_(document) {
     connect(&document, &Document::opened, this, &UnitRunsModel::rebuild);
     connect(&document, &Document::closed, this, &UnitRunsModel::rebuild);
     connect(&document, &Document::unitsChanged, this, &UnitRunsModel::rebuild);
@@ -66,9 +63,7 @@ void UnitRunsModel::run_changed(const QString& run_uuid) {
     emit dataChanged(index(row, 0), index(row, ColumnCount - 1));
 }
 
-int UnitRunsModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(runs_.size());
-}
+int UnitRunsModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(runs_.size()); }
 
 int UnitRunsModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
 
@@ -80,8 +75,7 @@ QVariant UnitRunsModel::data(const QModelIndex& index, int role) const {
     if (role == UuidRole) return QString::fromStdString(uuid);
     if (role == OpenRole) return record->run.end == RunEnd::still_running;
     const auto& analysis = document_.analysis(uuid);
-    if (const auto* quantity = quantity_of(analysis, index.column()))
-        return quantity_data(*quantity, role, fallback_decimals(index.column()));
+    if (const auto* quantity = quantity_of(analysis, index.column())) return quantity_data(*quantity, role, fallback_decimals(index.column()));
     if (role == Qt::ToolTipRole && index.column() == RunColumn) return part_in_fit(document_.unitFit(unit_uuid_), uuid);
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     switch (index.column()) {

@@ -17,7 +17,7 @@ namespace ullage {
 /// A stretch of a text in another colour or weight.
 struct TextAccent {
     int from = 0, length = 0;
-    QColor colour;      ///< invalid: as the rest
+    QColor colour; ///< invalid: as the rest
     bool bold = false;
 };
 
@@ -25,8 +25,7 @@ struct TextAccent {
 /// within, so nothing sticks out. Lengths in the device's units.
 class FlowedText {
 public:
-    FlowedText(const QString& text, const QFont& font, QPaintDevice& device, double width, bool right = false,
-               const QList<TextAccent>& accents = {});
+    FlowedText(const QString& text, const QFont& font, QPaintDevice& device, double width, bool right = false, const QList<TextAccent>& accents = {});
 
     [[nodiscard]] int lines() const { return layout_->lineCount(); }
     /// Height of the lines from `from` to before `to`.

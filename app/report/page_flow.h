@@ -33,7 +33,7 @@ public:
     [[nodiscard]] double left() const { return left_; }
     [[nodiscard]] double width() const { return width_; }
     [[nodiscard]] double y() const { return y_; }
-    [[nodiscard]] double room() const { return bottom_ - y_; }           ///< left on this page
+    [[nodiscard]] double room() const { return bottom_ - y_; }          ///< left on this page
     [[nodiscard]] double page_height() const { return bottom_ - top_; } ///< of an empty page
     [[nodiscard]] int page() const { return page_; }
 

@@ -17,7 +17,8 @@ Result<void> write_report(const Report& report, const ReportPictures& pictures, 
         return Error{Failure::bad_input, "a report's name must end in .pdf or .html", path.toStdString(), "add the ending that you want"};
     const Result<QByteArray> bytes = pdf ? report_pdf(report, pictures, look) : report_html(report, pictures, look);
     if (!bytes) return bytes.error();
-    return write_whole_file(QFile::encodeName(path).toStdString(), {bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())}, replacing);
+    return write_whole_file(QFile::encodeName(path).toStdString(), {bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())},
+                            replacing);
 }
 
 QString report_file_stem(const QString& name) { return file_stem(name) + QStringLiteral("-report"); }

@@ -30,9 +30,7 @@ const ReportHeading* heading(const ReportBlock* block) { return std::get_if<Repo
 
 Error report_given_up() { return Error{Failure::refused, "the report was cancelled; nothing was written", {}, {}}; }
 
-Paper paper_of(const QLocale& locale) {
-    return locale.measurementSystem() == QLocale::ImperialUSSystem ? Paper::letter : Paper::a4;
-}
+Paper paper_of(const QLocale& locale) { return locale.measurementSystem() == QLocale::ImperialUSSystem ? Paper::letter : Paper::a4; }
 
 char decimal_sign_of(const QLocale& locale) { return locale.decimalPoint() == QLatin1String(",") ? ',' : '.'; }
 

@@ -76,8 +76,7 @@ public:
 
     /// What a block needs on one page to begin well.
     double start_height(const ReportBlock& block) const {
-        if (const auto* picture = std::get_if<ReportPicture>(&block))
-            return picture_height(pictures_.at(picture->key)) + caption_height();
+        if (const auto* picture = std::get_if<ReportPicture>(&block)) return picture_height(pictures_.at(picture->key)) + caption_height();
         if (std::holds_alternative<ReportTable>(block)) return flow_.mm(10) + 6 * line(PrintSize::small);
         if (std::holds_alternative<ReportFigures>(block)) return flow_.mm(18);
         return 3 * line(PrintSize::body);

@@ -10,8 +10,8 @@ namespace ullage {
 
 class Document;
 
-/// Has the document compute what these units say, and with `with_runs` each of their runs, beside `window`, which waits with progress and Cancel. What
-/// is known already costs nothing. False where the person cancelled it.
+/// Has the document compute what these units say, and with `with_runs` each of their runs, beside `window`, which waits with progress and Cancel.
+/// What is known already costs nothing. False where the person cancelled it.
 [[nodiscard]] bool analyse_units_beside(Document& document, const std::vector<std::string>& unit_uuids, bool with_runs, QWidget* window);
 
 } // namespace ullage

@@ -14,10 +14,8 @@ void apply_appearance(QApplication& application, const Settings& settings) {
     constexpr double step = 0.1;
     auto font = desktop_font;
     const double factor = 1 + step * settings.textStep();
-    if (font.pointSizeF() > 0)
-        font.setPointSizeF(font.pointSizeF() * factor);
-    else
-        font.setPixelSize(qMax(1, qRound(font.pixelSize() * factor)));
+    if (font.pointSizeF() > 0) font.setPointSizeF(font.pointSizeF() * factor);
+    else font.setPixelSize(qMax(1, qRound(font.pixelSize() * factor)));
     if (font != QApplication::font()) QApplication::setFont(font);
     apply_theme(application, settings.theme());
 }

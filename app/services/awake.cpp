@@ -96,8 +96,7 @@ QString Awake::words() const {
     switch (state_) {
     case State::not_wanted: return {};
     case State::held: return QCoreApplication::translate("awake", "kept awake");
-    case State::not_offered:
-        return QCoreApplication::translate("awake", "this desktop does not offer to stay awake: set it yourself");
+    case State::not_offered: return QCoreApplication::translate("awake", "this desktop does not offer to stay awake: set it yourself");
     }
     return {};
 }

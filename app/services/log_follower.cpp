@@ -17,9 +17,9 @@ namespace ullage {
 namespace {
 
 constexpr int look_every_ms = 1000;
-constexpr qint64 most_looking_ms = 200;    ///< at one log at once, so that the window stays quick
+constexpr qint64 most_looking_ms = 200; ///< at one log at once, so that the window stays quick
 constexpr qint64 longest_pause_ms = 60'000;
-constexpr qint64 pause_per_refresh = 20;   ///< a window that needs 100 ms to show a change shows one in two seconds
+constexpr qint64 pause_per_refresh = 20; ///< a window that needs 100 ms to show a change shows one in two seconds
 constexpr UtcMs least_quiet_ms = 60'000;
 constexpr UtcMs quiet_intervals = 10;
 const QString kept_name = QStringLiteral("followedLogs");

@@ -6,15 +6,14 @@
 
 namespace ullage {
 
-QStringList DialogPrompts::filesToOpen(QWidget* parent, const QString& title, const QString& folder,
-                                       const QString& filter, bool several) {
+QStringList DialogPrompts::filesToOpen(QWidget* parent, const QString& title, const QString& folder, const QString& filter, bool several) {
     if (several) return QFileDialog::getOpenFileNames(parent, title, folder, filter);
     const auto file = QFileDialog::getOpenFileName(parent, title, folder, filter);
     return file.isEmpty() ? QStringList() : QStringList{file};
 }
 
-QString DialogPrompts::fileToSave(QWidget* parent, const QString& title, const QString& suggested,
-                                  const QString& filter, const QString& suffix, bool may_replace) {
+QString DialogPrompts::fileToSave(QWidget* parent, const QString& title, const QString& suggested, const QString& filter, const QString& suffix,
+                                  bool may_replace) {
     QFileDialog dialog(parent, title, QString(), filter);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setFileMode(QFileDialog::AnyFile);

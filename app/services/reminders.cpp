@@ -64,8 +64,7 @@ void Reminders::setRule(const std::string& run_uuid, const ReadingRule& rule) {
 const RunForecast& Reminders::forecast(const std::string& run_uuid) const {
     if (const auto kept = forecasts_.find(run_uuid); kept != forecasts_.end()) return kept->second;
     const auto& record = *document_.run(run_uuid);
-    return forecasts_
-        .emplace(run_uuid, forecast_at_last_reading(record, document_.analysis(run_uuid).energy, document_.unitFit(record.unit.uuid)))
+    return forecasts_.emplace(run_uuid, forecast_at_last_reading(record, document_.analysis(run_uuid).energy, document_.unitFit(record.unit.uuid)))
         .first->second;
 }
 
@@ -75,8 +74,7 @@ DueState Reminders::state(const std::string& run_uuid) const {
     const auto wanted = rule(run_uuid);
     state.asked = !(wanted == ReadingRule());
     // Without a rule the forecast, which may be costly, is not asked.
-    state.due = state.asked ? next_reading_due(record, forecast(run_uuid), wanted)
-                            : next_reading_due(record, RunForecast(), wanted);
+    state.due = state.asked ? next_reading_due(record, forecast(run_uuid), wanted) : next_reading_due(record, RunForecast(), wanted);
     state.at_ms = state.due.due_ms;
     if (!state.at_ms) return state;
     const auto snooze = settings_.remembered(snooze_key(run_uuid)).split(QLatin1Char(';'));

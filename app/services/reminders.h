@@ -20,11 +20,11 @@ class Settings;
 
 /// When the next reading of one run is due, seen from now.
 struct DueState {
-    ReadingDue due;                      ///< by the rule
-    std::optional<UtcMs> at_ms;          ///< when to call: due, or the end of a snooze that is later
-    bool asked = false;                  ///< the run has a rule
-    bool snoozed = false;                ///< at_ms is the end of a snooze
-    std::optional<double> overdue_min;   ///< above 0 once at_ms has passed; absent where nothing is due
+    ReadingDue due;                    ///< by the rule
+    std::optional<UtcMs> at_ms;        ///< when to call: due, or the end of a snooze that is later
+    bool asked = false;                ///< the run has a rule
+    bool snoozed = false;              ///< at_ms is the end of a snooze
+    std::optional<double> overdue_min; ///< above 0 once at_ms has passed; absent where nothing is due
 
     [[nodiscard]] bool overdue() const { return overdue_min.value_or(0) > 0; }
 };

@@ -50,9 +50,7 @@ void Settings::removeRecentFile(const QString& path) {
 
 QString Settings::lastFile() const { return store_.value(last_key).toString(); }
 
-void Settings::setLastFile(const QString& path) {
-    store_.setValue(last_key, path.isEmpty() ? QString() : QFileInfo(path).absoluteFilePath());
-}
+void Settings::setLastFile(const QString& path) { store_.setValue(last_key, path.isEmpty() ? QString() : QFileInfo(path).absoluteFilePath()); }
 
 Theme Settings::theme() const {
     const auto name = store_.value(theme_key).toString();
@@ -66,25 +64,17 @@ void Settings::setTheme(Theme theme) {
     store_.setValue(theme_key, QString::fromLatin1(name));
 }
 
-int Settings::textStep() const {
-    return std::clamp(store_.value(text_key, 0).toInt(), least_text_step, most_text_step);
-}
+int Settings::textStep() const { return std::clamp(store_.value(text_key, 0).toInt(), least_text_step, most_text_step); }
 
-void Settings::setTextStep(int step) {
-    store_.setValue(text_key, std::clamp(step, least_text_step, most_text_step));
-}
+void Settings::setTextStep(int step) { store_.setValue(text_key, std::clamp(step, least_text_step, most_text_step)); }
 
 bool Settings::chartsShown() const { return store_.value(charts_key, true).toBool(); }
 
 void Settings::setChartsShown(bool shown) { store_.setValue(charts_key, shown); }
 
-QByteArray Settings::layout(const QString& object_name) const {
-    return store_.value(layout_key(object_name)).toByteArray();
-}
+QByteArray Settings::layout(const QString& object_name) const { return store_.value(layout_key(object_name)).toByteArray(); }
 
-void Settings::setLayout(const QString& object_name, const QByteArray& state) {
-    store_.setValue(layout_key(object_name), state);
-}
+void Settings::setLayout(const QString& object_name, const QByteArray& state) { store_.setValue(layout_key(object_name), state); }
 
 QString Settings::folder() const { return store_.value(folder_key).toString(); }
 

@@ -10,8 +10,8 @@ class QWidget;
 namespace ullage {
 
 /// Puts a table on the clipboard as spreadsheets take it: tab-separated text and HTML in one object, numbers in full precision with the
-/// desktop's decimal sign (formats/tables/table_clipboard.h). The texts are made beside `window`, which waits. A table without rows, and cancelling, leave the
-/// clipboard as it is and give false.
+/// desktop's decimal sign (formats/tables/table_clipboard.h). The texts are made beside `window`, which waits. A table without rows, and cancelling,
+/// leave the clipboard as it is and give false.
 bool copy_table(const StreamedTable& table, QWidget* window);
 
 /// Adds "Copy rows" (Ctrl+C while `view` has the keyboard) to the menu under the right button, after what stands there. `rows` gives the

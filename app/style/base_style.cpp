@@ -18,14 +18,12 @@ int BaseStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const
     case PM_IndicatorWidth:
     case PM_IndicatorHeight:
     case PM_ExclusiveIndicatorWidth:
-    case PM_ExclusiveIndicatorHeight:
-        return qMax(16, option ? option->fontMetrics.height() - 1 : 16); // grows with the text
+    case PM_ExclusiveIndicatorHeight: return qMax(16, option ? option->fontMetrics.height() - 1 : 16); // grows with the text
     default: return QProxyStyle::pixelMetric(metric, option, widget);
     }
 }
 
-void BaseStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
-                              const QWidget* widget) const {
+void BaseStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const {
     switch (element) {
     case PE_IndicatorCheckBox:
     case PE_IndicatorItemViewItemCheck: drawCheck(*option, *painter, false); return;
@@ -55,16 +53,13 @@ void BaseStyle::drawCheck(const QStyleOption& option, QPainter& painter, bool ro
     box.moveCenter(QRectF(option.rect).center());
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    if (!enabled)
-        painter.setOpacity(painter.opacity() * 0.5);
+    if (!enabled) painter.setOpacity(painter.opacity() * 0.5);
     const bool live = option.state.testFlag(State_HasFocus) || option.state.testFlag(State_MouseOver);
     const bool filled = on || partly;
     painter.setPen(QPen(filled || live ? current_palette().accent : current_palette().soft, live ? 1.8 : 1.2));
     painter.setBrush(filled ? current_palette().accent : current_palette().panel);
-    if (round)
-        painter.drawEllipse(box);
-    else
-        painter.drawRoundedRect(box, 3, 3);
+    if (round) painter.drawEllipse(box);
+    else painter.drawRoundedRect(box, 3, 3);
     if (round && on) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(current_palette().on_accent);
@@ -72,10 +67,8 @@ void BaseStyle::drawCheck(const QStyleOption& option, QPainter& painter, bool ro
     } else if (filled) {
         painter.setPen(QPen(current_palette().on_accent, side * 0.13, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
         const auto at = [&box, side](double x, double y) { return box.topLeft() + QPointF(x * side, y * side); };
-        if (partly)
-            painter.drawLine(at(0.26, 0.5), at(0.74, 0.5));
-        else
-            painter.drawPolyline(QPolygonF({at(0.24, 0.52), at(0.43, 0.72), at(0.77, 0.30)}));
+        if (partly) painter.drawLine(at(0.26, 0.5), at(0.74, 0.5));
+        else painter.drawPolyline(QPolygonF({at(0.24, 0.52), at(0.43, 0.72), at(0.77, 0.30)}));
     }
     painter.restore();
 }

@@ -67,8 +67,7 @@ class GlyphEngine : public QIconEngine {
 public:
     GlyphEngine(Glyph glyph, GlyphTone tone) : glyph_(glyph), tone_(tone) {
         QFile file(QStringLiteral(":/ullage/icons/%1.svg").arg(QLatin1String(file_name(glyph))));
-        if (file.open(QIODevice::ReadOnly))
-            svg_ = file.readAll();
+        if (file.open(QIODevice::ReadOnly)) svg_ = file.readAll();
     }
 
     void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State) override {
@@ -80,8 +79,7 @@ public:
             rendered_ = colour;
         }
         painter->save();
-        if (mode == QIcon::Disabled)
-            painter->setOpacity(painter->opacity() * 0.45);
+        if (mode == QIcon::Disabled) painter->setOpacity(painter->opacity() * 0.45);
         const int side = qMin(rect.width(), rect.height());
         QRectF square(0, 0, side, side);
         square.moveCenter(QRectF(rect).center());

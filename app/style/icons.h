@@ -7,8 +7,38 @@ namespace ullage {
 
 /// The program's own icons; each is resources/icons/NAME.svg.
 enum class Glyph {
-    record, mark, report, export_out, import_in, unit, meter, load_list, run, compare, sizing, panel_input,
-    note, doubt, fault, good, add, amend, withdraw, remove, undo, redo, settings, sun, moon, search, open, close, help, chart, clock, photo
+    record,
+    mark,
+    report,
+    export_out,
+    import_in,
+    unit,
+    meter,
+    load_list,
+    run,
+    compare,
+    sizing,
+    panel_input,
+    note,
+    doubt,
+    fault,
+    good,
+    add,
+    amend,
+    withdraw,
+    remove,
+    undo,
+    redo,
+    settings,
+    sun,
+    moon,
+    search,
+    open,
+    close,
+    help,
+    chart,
+    clock,
+    photo
 };
 
 /// Which colour of the palette an icon takes.

@@ -19,12 +19,9 @@ char decimal_sign = '.';
 QString grouped(QString digits) {
     const qsizetype point = digits.indexOf(QLatin1Char('.'));
     const qsizetype whole = point < 0 ? digits.size() : point;
-    if (point >= 0)
-        digits[point] = QLatin1Char(decimal_sign);
-    if (whole < 5)
-        return digits;
-    for (qsizetype at = whole - 3; at > 0; at -= 3)
-        digits.insert(at, thin_space);
+    if (point >= 0) digits[point] = QLatin1Char(decimal_sign);
+    if (whole < 5) return digits;
+    for (qsizetype at = whole - 3; at > 0; at -= 3) digits.insert(at, thin_space);
     return digits;
 }
 
@@ -38,63 +35,48 @@ ScopedDecimalSign::~ScopedDecimalSign() { decimal_sign = before_; }
 
 QString ValueText::plain() const {
     QStringList parts{value};
-    if (!interval.isEmpty())
-        parts << interval;
-    if (!unit.isEmpty())
-        parts << unit;
+    if (!interval.isEmpty()) parts << interval;
+    if (!unit.isEmpty()) parts << unit;
     return parts.join(QLatin1Char(' '));
 }
 
 QString shown_number(std::optional<double> value, int decimals) {
-    if (!value || !std::isfinite(*value))
-        return translated("not known");
+    if (!value || !std::isfinite(*value)) return translated("not known");
     const QString text = QString::fromStdString(fixed_text(*value, decimals));
-    if (text.startsWith(QLatin1Char('-')))
-        return minus_sign + grouped(text.mid(1));
+    if (text.startsWith(QLatin1Char('-'))) return minus_sign + grouped(text.mid(1));
     return grouped(text);
 }
 
 QString shown_difference(std::optional<double> value, int decimals) {
     const QString text = shown_number(value, decimals);
     const bool zero = value && std::isfinite(*value) && fixed_text(*value, decimals) == fixed_text(0.0, decimals);
-    if (!value || !std::isfinite(*value) || zero || text.startsWith(minus_sign))
-        return text;
+    if (!value || !std::isfinite(*value) || zero || text.startsWith(minus_sign)) return text;
     return QLatin1Char('+') + text;
 }
 
-ValueText shown_value(std::optional<double> value, std::optional<double> half_width, const QString& unit,
-                      int fallback_decimals) {
-    if (!value || !std::isfinite(*value))
-        return {translated("not known"), {}, {}};
-    if (!half_width || !std::isfinite(*half_width) || *half_width <= 0)
-        return {shown_number(value, fallback_decimals), {}, unit};
+ValueText shown_value(std::optional<double> value, std::optional<double> half_width, const QString& unit, int fallback_decimals) {
+    if (!value || !std::isfinite(*value)) return {translated("not known"), {}, {}};
+    if (!half_width || !std::isfinite(*half_width) || *half_width <= 0) return {shown_number(value, fallback_decimals), {}, unit};
     const int decimals = decimals_for(*half_width);
-    return {shown_number(value, decimals), QString(QChar(0x00B1)) + QLatin1Char(' ') + shown_number(half_width, decimals),
-            unit};
+    return {shown_number(value, decimals), QString(QChar(0x00B1)) + QLatin1Char(' ') + shown_number(half_width, decimals), unit};
 }
 
 QString rich_text(const ValueText& text, const Palette& palette) {
     QString rich = text.value.toHtmlEscaped();
     QStringList light;
-    if (!text.interval.isEmpty())
-        light << text.interval.toHtmlEscaped();
-    if (!text.unit.isEmpty())
-        light << text.unit.toHtmlEscaped();
+    if (!text.interval.isEmpty()) light << text.interval.toHtmlEscaped();
+    if (!text.unit.isEmpty()) light << text.unit.toHtmlEscaped();
     if (!light.isEmpty())
-        rich += QStringLiteral(" <span style=\"color:%1; font-size:small\">%2</span>")
-                    .arg(palette.soft.name(), light.join(QLatin1Char(' ')));
+        rich += QStringLiteral(" <span style=\"color:%1; font-size:small\">%2</span>").arg(palette.soft.name(), light.join(QLatin1Char(' ')));
     return rich;
 }
 
 QString shown_duration(double hours) {
-    if (!std::isfinite(hours))
-        return translated("not known");
+    if (!std::isfinite(hours)) return translated("not known");
     const QString sign = hours < 0 ? QString(minus_sign) : QString();
     const long long minutes = std::llround(std::fabs(hours) * 60.0);
-    if (minutes < 60)
-        return sign + translated("%1 min").arg(minutes);
-    if (minutes < 48 * 60)
-        return sign + translated("%1 h %2").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    if (minutes < 60) return sign + translated("%1 min").arg(minutes);
+    if (minutes < 48 * 60) return sign + translated("%1 h %2").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
     return sign + translated("%1 d %2 h").arg(minutes / (24 * 60)).arg(minutes / 60 % 24);
 }
 

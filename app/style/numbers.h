@@ -41,8 +41,7 @@ private:
 
 /// Value and half-width rounded alike to two significant digits of the half-width (JCGM 100:2008, 7.2.6); without a
 /// half-width the value with `fallback_decimals` digits.
-[[nodiscard]] ValueText shown_value(std::optional<double> value, std::optional<double> half_width, const QString& unit,
-                                    int fallback_decimals);
+[[nodiscard]] ValueText shown_value(std::optional<double> value, std::optional<double> half_width, const QString& unit, int fallback_decimals);
 
 /// Rich text with interval and unit in the palette's soft colour, for labels and delegates.
 [[nodiscard]] QString rich_text(const ValueText& text, const Palette& palette);

@@ -51,8 +51,7 @@ const Palette& dark_palette() {
 
 QColor blended(const QColor& top, const QColor& bottom, double share) {
     const auto mix = [share](float a, float b) { return static_cast<float>(share * a + (1.0 - share) * b); };
-    return QColor::fromRgbF(mix(top.redF(), bottom.redF()), mix(top.greenF(), bottom.greenF()),
-                            mix(top.blueF(), bottom.blueF()));
+    return QColor::fromRgbF(mix(top.redF(), bottom.redF()), mix(top.greenF(), bottom.greenF()), mix(top.blueF(), bottom.blueF()));
 }
 
 } // namespace ullage

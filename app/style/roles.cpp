@@ -19,8 +19,7 @@ constexpr int rows_measured = 100; ///< for the width of a column; a table may h
 
 // Style sheet rules with properties are looked up when a widget is polished, so a later change needs a new polish.
 void set_role(QWidget& widget, const char* name, const QVariant& value) {
-    if (widget.property(name) == value)
-        return;
+    if (widget.property(name) == value) return;
     widget.setProperty(name, value);
     widget.style()->unpolish(&widget);
     widget.style()->polish(&widget);
@@ -78,10 +77,8 @@ double text_factor(TextSize size) {
 QFont text_font(TextSize size) {
     QFont font = QApplication::font();
     const double factor = text_factor(size);
-    if (font.pointSizeF() > 0)
-        font.setPointSizeF(font.pointSizeF() * factor);
-    else
-        font.setPixelSize(qMax(1, qRound(font.pixelSize() * factor)));
+    if (font.pointSizeF() > 0) font.setPointSizeF(font.pointSizeF() * factor);
+    else font.setPixelSize(qMax(1, qRound(font.pixelSize() * factor)));
     font.setBold(size == TextSize::figure || size == TextSize::title);
     if (size == TextSize::group) {
         font.setCapitalization(QFont::AllUppercase);
@@ -109,10 +106,8 @@ void make_panel(QFrame& frame) {
 void make_rule(QFrame& frame, bool vertical) {
     frame.setFrameShape(QFrame::NoFrame);
     set_role(frame, "rule", true);
-    if (vertical)
-        frame.setFixedWidth(1);
-    else
-        frame.setFixedHeight(1);
+    if (vertical) frame.setFixedWidth(1);
+    else frame.setFixedHeight(1);
 }
 
 void set_text_style(QLabel& label, Tone tone, TextSize size) {

@@ -130,8 +130,7 @@ QAbstractScrollArea::corner { background: transparent; border: none; }
 )";
 
 QString length_text(const QFont& font, double factor) {
-    if (font.pointSizeF() > 0)
-        return QString::number(font.pointSizeF() * factor, 'f', 2) + QStringLiteral("pt");
+    if (font.pointSizeF() > 0) return QString::number(font.pointSizeF() * factor, 'f', 2) + QStringLiteral("pt");
     return QString::number(qMax(1, qRound(font.pixelSize() * factor))) + QStringLiteral("px");
 }
 
@@ -139,10 +138,9 @@ QString length_text(const QFont& font, double factor) {
 
 QString style_sheet(const Palette& p, const QFont& font) {
     QString text;
-    for (const char* part : {containers, buttons, fields, lists, bars})
-        text += QString::fromUtf8(part);
-    for (const auto& [name, size] : {QPair("@small", TextSize::small), QPair("@caption", TextSize::caption),
-                                     QPair("@figure", TextSize::figure), QPair("@title", TextSize::title)})
+    for (const char* part : {containers, buttons, fields, lists, bars}) text += QString::fromUtf8(part);
+    for (const auto& [name, size] : {QPair("@small", TextSize::small), QPair("@caption", TextSize::caption), QPair("@figure", TextSize::figure),
+                                     QPair("@title", TextSize::title)})
         text.replace(QLatin1String(name), length_text(font, text_factor(size)));
     // The longer of two names with a common beginning comes first, or the shorter would eat into it.
     const QPair<const char*, QColor> colours[] = {{"@accent_hover", blended(p.ink, p.accent, 0.12)},
@@ -165,8 +163,7 @@ QString style_sheet(const Palette& p, const QFont& font) {
                                                   {"@off", blended(p.soft, p.panel, 0.65)},
                                                   {"@hover", blended(p.selection, p.ground, 0.5)},
                                                   {"@handle", blended(p.soft, p.panel, 0.35)}};
-    for (const auto& [name, colour] : colours)
-        text.replace(QLatin1String(name), colour.name());
+    for (const auto& [name, colour] : colours) text.replace(QLatin1String(name), colour.name());
     return text.replace(QLatin1String("@shade"), QLatin1String(p.dark ? "dark" : "light"));
 }
 

@@ -35,9 +35,7 @@ State& state() {
     return only;
 }
 
-bool looks_dark(const QPalette& palette) {
-    return palette.color(QPalette::Window).lightnessF() < palette.color(QPalette::WindowText).lightnessF();
-}
+bool looks_dark(const QPalette& palette) { return palette.color(QPalette::Window).lightnessF() < palette.color(QPalette::WindowText).lightnessF(); }
 
 // Qt 6.4 has no public question for this; its Fusion style asks the platform when it makes a standard palette.
 bool platform_is_dark() {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/example_page.h"
 
-#include "document/sample_logbook.h"
 #include "chart_content/comparison_overlays.h"
 #include "chart_content/comparison_pictures.h"
+#include "document/sample_logbook.h"
 #include "style/theme.h"
 #include "style/words.h"
 

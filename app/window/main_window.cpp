@@ -7,18 +7,14 @@
 #include "models/logbook_tree_model.h"
 #include "pages/bench/bench_page.h"
 #include "pages/comparison/comparison_page.h"
-#include "pages/sizing/load_lists_page.h"
-#include "window/message_bar.h"
 #include "pages/meters/meters_page.h"
 #include "pages/pv/pv_page.h"
-#include "window/displaced_bar.h"
-#include "window/reminder_bar.h"
 #include "pages/run/run_page.h"
+#include "pages/sizing/load_lists_page.h"
 #include "pages/sizing/sizing_page.h"
 #include "pages/unit/unit_page.h"
-#include "window/welcome_page.h"
-#include "services/awake.h"
 #include "services/analyse_units.h"
+#include "services/awake.h"
 #include "services/log_follower.h"
 #include "services/notifier.h"
 #include "services/reminders.h"
@@ -26,6 +22,10 @@
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
+#include "window/displaced_bar.h"
+#include "window/message_bar.h"
+#include "window/reminder_bar.h"
+#include "window/welcome_page.h"
 
 #include <QAction>
 #include <QCloseEvent>
@@ -53,11 +53,11 @@ constexpr int widest_side_px = 420;
 
 MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts, const Desktop& desktop, QWidget* parent)
     : QMainWindow(parent), document_(document), settings_(settings), prompts_(prompts), notifier_(desktop.notifier),
-      reminders_(new Reminders(document, settings, desktop.notifier, this)),
-      log_follower_(new LogFollower(document, settings, this)), awake_(std::make_unique<Awake>(desktop.inhibitor)),
-      tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new QStackedWidget),
-      messages_(new MessageBar), displaced_bar_(new DisplacedBar), reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage),
-      caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel), bench_timer_(new QTimer(this)) {
+      reminders_(new Reminders(document, settings, desktop.notifier, this)), log_follower_(new LogFollower(document, settings, this)),
+      awake_(std::make_unique<Awake>(desktop.inhibitor)), tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView),
+      splitter_(new QSplitter), pages_(new QStackedWidget), messages_(new MessageBar), displaced_bar_(new DisplacedBar),
+      reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage), caution_label_(new QLabel), awake_label_(new QLabel),
+      saved_label_(new QLabel), bench_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     build();
@@ -68,10 +68,8 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
     connect_document();
     watch_bench();
     restore_layout();
-    if (document_.isOpen())
-        logbook_opened();
-    else
-        logbook_closed();
+    if (document_.isOpen()) logbook_opened();
+    else logbook_closed();
 }
 
 MainWindow::~MainWindow() {
@@ -121,8 +119,7 @@ QWidget* MainWindow::make_side() {
     tree_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     tree_->setMinimumWidth(side_px * 2 / 3);
     tree_->setMaximumWidth(widest_side_px);
-    connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this,
-            [this](const QModelIndex& current) { row_chosen(current); });
+    connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& current) { row_chosen(current); });
     connect(tree_model_, &QAbstractItemModel::modelReset, this, [this] {
         tree_->expandAll();
         select_in_tree();
@@ -182,10 +179,11 @@ void MainWindow::connect_document() {
     connect(displaced_bar_, &DisplacedBar::saveAsked, this, &MainWindow::save_elsewhere);
     connect(&document_, &Document::saved, this, [this](qint64 time_ms) {
         const auto local = to_local(time_ms, machine_zone());
-        saved_label_->setText(tr("saved %1 ✓").arg(QStringLiteral("%1:%2:%3")
-                                                       .arg(local.hour, 2, 10, QLatin1Char('0'))
-                                                       .arg(local.minute, 2, 10, QLatin1Char('0'))
-                                                       .arg(local.second, 2, 10, QLatin1Char('0'))));
+        saved_label_->setText(tr("saved %1 ✓")
+                                  .arg(QStringLiteral("%1:%2:%3")
+                                           .arg(local.hour, 2, 10, QLatin1Char('0'))
+                                           .arg(local.minute, 2, 10, QLatin1Char('0'))
+                                           .arg(local.second, 2, 10, QLatin1Char('0'))));
     });
 }
 
@@ -242,10 +240,8 @@ void MainWindow::content_changed() {
     // What was shown may have been withdrawn, or have come back on undo.
     const auto* page = pages_->currentWidget();
     if (page == run_page_ && !document_.run(run_uuid_)) {
-        if (document_.unit(unit_uuid_))
-            showUnit(unit_uuid_);
-        else
-            show_default_page();
+        if (document_.unit(unit_uuid_)) showUnit(unit_uuid_);
+        else show_default_page();
     } else if ((page == unit_page_ && !document_.unit(unit_uuid_)) || (page == welcome_page_ && !document_.units().empty())) {
         show_default_page();
     }
@@ -327,8 +323,7 @@ std::string MainWindow::current_unit() const {
 
 void MainWindow::show_status() {
     const auto runs = document_.runs();
-    const bool any_open = std::any_of(runs.begin(), runs.end(),
-                                      [](const RunRecord* record) { return record->run.end == RunEnd::still_running; });
+    const bool any_open = std::any_of(runs.begin(), runs.end(), [](const RunRecord* record) { return record->run.end == RunEnd::still_running; });
     caution_label_->setText(any_open ? caution_line() : document_.isOpen() ? specimen_line() : QString());
 }
 
@@ -357,8 +352,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     settings_.setLayout(objectName(), saveGeometry());
     settings_.setLayout(splitter_->objectName(), splitter_->saveState());
     for (const auto* page : restored_)
-        for (const auto* splitter : page->findChildren<QSplitter*>())
-            settings_.setLayout(splitter->objectName(), splitter->saveState());
+        for (const auto* splitter : page->findChildren<QSplitter*>()) settings_.setLayout(splitter->objectName(), splitter->saveState());
     QMainWindow::closeEvent(event);
 }
 

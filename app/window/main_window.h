@@ -2,9 +2,9 @@
 #pragma once
 
 #include "document/document.h"
+#include "services/background_work.h"
 #include "window/late_page.h"
 #include "window/page_entry.h"
-#include "services/background_work.h"
 
 #include <QHash>
 #include <QMainWindow>
@@ -62,9 +62,10 @@ struct Desktop {
 /// The one window: menus, the logbook's tree at the left, a page at the right, cautions and the last saving below.
 ///
 /// All services must outlive the window. Its pages are made when they are needed, see LatePage. Its code stands in several files by meaning:
-/// construction and navigation here, how pages are made in main_window_pages.cpp, menus in main_window_actions.cpp, running tests and reminders in main_window_bench.cpp, files in main_window_files.cpp, forms in
-/// main_window_forms.cpp, logs of meters in main_window_logs.cpp, load lists and sizing in main_window_loads.cpp, commands on runs and
-/// other things in main_window_commands.cpp, reports in main_window_reports.cpp, theme, text size and help in main_window_view.cpp.
+/// construction and navigation here, how pages are made in main_window_pages.cpp, menus in main_window_actions.cpp, running tests and reminders in
+/// main_window_bench.cpp, files in main_window_files.cpp, forms in main_window_forms.cpp, logs of meters in main_window_logs.cpp, load lists and
+/// sizing in main_window_loads.cpp, commands on runs and other things in main_window_commands.cpp, reports in main_window_reports.cpp, theme, text
+/// size and help in main_window_view.cpp.
 class MainWindow final : public QMainWindow {
     Q_OBJECT
 public:
@@ -123,7 +124,7 @@ private:
     [[nodiscard]] bool show_remembered_page(); ///< false where it is not of this logbook, or is gone
     void show_status();
     void restore_layout();
-    void restore_splitters(const QWidget& page); ///< once a page, after it has its size
+    void restore_splitters(const QWidget& page);    ///< once a page, after it has its size
     [[nodiscard]] std::string current_unit() const; ///< of the unit or run shown; empty elsewhere
 
     // main_window_pages.cpp
@@ -282,7 +283,7 @@ private:
     QTimer* bench_timer_;
     HelpDialog* help_ = nullptr;
     std::string unit_uuid_, run_uuid_, meter_uuid_; ///< what is shown, as far as it is one of these
-    QSet<const QWidget*> restored_; ///< pages whose splitters stand as the user left them
+    QSet<const QWidget*> restored_;                 ///< pages whose splitters stand as the user left them
     bool selecting_ = false;
     bool painted_ = false;
 };

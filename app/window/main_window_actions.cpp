@@ -4,15 +4,15 @@
 
 #include "dialogs/help_dialog.h"
 #include "dialogs/help_pages.h"
-#include "pages/sizing/load_lists_page.h"
 #include "pages/meters/meters_page.h"
 #include "pages/pv/pv_page.h"
 #include "pages/run/run_page.h"
-#include "window/reminder_bar.h"
+#include "pages/sizing/load_lists_page.h"
 #include "services/settings.h"
 #include "style/icons.h"
 #include "style/theme.h"
 #include "style/words.h"
+#include "window/reminder_bar.h"
 
 #include <QAction>
 #include <QActionGroup>
@@ -34,8 +34,7 @@ QString sentence_case(const QString& text) { return text.left(1).toUpper() + tex
 
 } // namespace
 
-QAction* MainWindow::add_action(QMenu& menu, const char* name, const QString& text, const QString& keys,
-                                void (MainWindow::*does)()) {
+QAction* MainWindow::add_action(QMenu& menu, const char* name, const QString& text, const QString& keys, void (MainWindow::*does)()) {
     auto* made = new QAction(text, this);
     made->setObjectName(QString::fromLatin1(name));
     made->setShortcut(QKeySequence(keys));
@@ -66,10 +65,8 @@ void MainWindow::make_logbook_menu() {
     add_action(menu, "saveCopyAction", tr("&Save a copy…"), "Ctrl+Shift+S", &MainWindow::save_copy);
     add_action(menu, "closeLogbookAction", tr("&Close"), "Ctrl+W", &MainWindow::close_logbook);
     menu.addSeparator();
-    add_action(menu, "importSheetAction", tr("&Import run sheet…"), "Ctrl+I", &MainWindow::import_sheet)
-        ->setIcon(glyph_icon(Glyph::import_in));
-    add_action(menu, "exportSheetAction", tr("&Export run sheet…"), "Ctrl+E", &MainWindow::export_sheet)
-        ->setIcon(glyph_icon(Glyph::export_out));
+    add_action(menu, "importSheetAction", tr("&Import run sheet…"), "Ctrl+I", &MainWindow::import_sheet)->setIcon(glyph_icon(Glyph::import_in));
+    add_action(menu, "exportSheetAction", tr("&Export run sheet…"), "Ctrl+E", &MainWindow::export_sheet)->setIcon(glyph_icon(Glyph::export_out));
     add_action(menu, "exportReadingsAction", tr("Export rea&dings…"), "Ctrl+Alt+E", &MainWindow::export_readings);
     menu.addSeparator();
     auto* quit = add_action(menu, "quitAction", tr("&Quit"), "Ctrl+Q", nullptr);
@@ -150,8 +147,7 @@ void MainWindow::add_reading_actions(QMenu& menu) {
     // Only the readings table answers the key: in a text field it deletes a letter.
     withdraw->setShortcutContext(Qt::WidgetShortcut);
     connect(withdraw, &QAction::triggered, this, [this] { run_page_->withdrawChosen(); });
-    add_action(menu, "attachPhotoAction", tr("Attach &photo…"), "Ctrl+Shift+A", &MainWindow::attach_photo)
-        ->setIcon(glyph_icon(Glyph::photo));
+    add_action(menu, "attachPhotoAction", tr("Attach &photo…"), "Ctrl+Shift+A", &MainWindow::attach_photo)->setIcon(glyph_icon(Glyph::photo));
     auto* paste = add_action(menu, "pastePhotoAction", tr("Paste p&hoto"), "Ctrl+V", nullptr);
     connect(paste, &QAction::triggered, this, [this] { run_page_->pastePhotos(); });
 }
@@ -164,8 +160,8 @@ void MainWindow::make_running_menu(QMenu& menu) {
     running.addSeparator();
     for (int number = 1; number <= most_running_keys; ++number) {
         const auto name = QStringLiteral("running%1Action").arg(number);
-        auto* made = add_action(running, name.toLatin1().constData(), tr("Running test %1").arg(number),
-                                QStringLiteral("Ctrl+%1").arg(number), nullptr);
+        auto* made =
+            add_action(running, name.toLatin1().constData(), tr("Running test %1").arg(number), QStringLiteral("Ctrl+%1").arg(number), nullptr);
         made->setProperty("helpText", made->text());
         connect(made, &QAction::triggered, this, [this, made] { enterReading(made->data().toString().toStdString()); });
     }
@@ -193,8 +189,7 @@ void MainWindow::make_reminder_menu(QMenu& menu) {
 
 void MainWindow::make_compare_menu() {
     auto& menu = *menuBar()->addMenu(tr("&Compare"));
-    add_action(menu, "comparisonAction", tr("&Comparison page"), "Ctrl+K", &MainWindow::showComparison)
-        ->setIcon(glyph_icon(Glyph::compare));
+    add_action(menu, "comparisonAction", tr("&Comparison page"), "Ctrl+K", &MainWindow::showComparison)->setIcon(glyph_icon(Glyph::compare));
     add_action(menu, "addComparedLogbooksAction", tr("&Add units of another logbook…"), "Ctrl+Shift+L", &MainWindow::add_compared_logbooks);
     add_action(menu, "exportComparisonAction", tr("&Export…"), "Ctrl+Shift+K", &MainWindow::export_comparison)
         ->setIcon(glyph_icon(Glyph::export_out));
@@ -250,8 +245,7 @@ void MainWindow::make_view_menu() {
 
 void MainWindow::make_help_menu() {
     auto& menu = *menuBar()->addMenu(tr("&Help"));
-    add_action(menu, "keysAndWordsAction", tr("&Keys and words"), "F1", &MainWindow::show_keys_and_words)
-        ->setIcon(glyph_icon(Glyph::help));
+    add_action(menu, "keysAndWordsAction", tr("&Keys and words"), "F1", &MainWindow::show_keys_and_words)->setIcon(glyph_icon(Glyph::help));
     add_action(menu, "exampleAction", tr("&Worked example"), "Ctrl+Alt+X", &MainWindow::show_example);
     add_action(menu, "methodAction", tr("&Method"), "Shift+F1", &MainWindow::show_method);
     menu.addSeparator();

@@ -8,20 +8,20 @@
 #include "pages/bench/bench_page.h"
 #include "pages/comparison/comparison_page.h"
 #include "pages/parts/due_figures.h"
-#include "pages/sizing/load_lists_page.h"
-#include "window/message_bar.h"
-#include "window/reminder_bar.h"
 #include "pages/parts/run_head.h"
 #include "pages/pv/pv_page.h"
 #include "pages/run/run_page.h"
+#include "pages/sizing/load_lists_page.h"
 #include "pages/sizing/sizing_page.h"
-#include "window/welcome_page.h"
 #include "pages/unit/unit_page.h"
 #include "services/awake.h"
 #include "services/notifier.h"
 #include "services/reminders.h"
 #include "services/settings.h"
 #include "style/words.h"
+#include "window/message_bar.h"
+#include "window/reminder_bar.h"
+#include "window/welcome_page.h"
 
 #include <QAction>
 #include <QLabel>
@@ -87,9 +87,8 @@ void MainWindow::name_running_tests() {
         entry->setText(parts.join(QStringLiteral(", ")).replace(QLatin1Char('&'), QStringLiteral("&&")));
         entry->setData(QString::fromStdString(record.run.uuid));
     }
-    const bool any_due = std::ranges::any_of(open, [this](const RunRecord* record) {
-        return reminders_->state(record->run.uuid).due.due_ms.has_value();
-    });
+    const bool any_due =
+        std::ranges::any_of(open, [this](const RunRecord* record) { return reminders_->state(record->run.uuid).due.due_ms.has_value(); });
     for (const int minutes : ReminderBar::snoozes_min)
         if (auto* snoozing = action(QStringLiteral("snooze%1Action").arg(minutes))) snoozing->setEnabled(any_due);
     if (auto* enter = action(QStringLiteral("enterDueAction"))) enter->setEnabled(any_due);

@@ -3,10 +3,10 @@
 #include "window/main_window.h"
 
 #include "pages/comparison/comparison_page.h"
-#include "window/message_bar.h"
 #include "pages/run/readings_export.h"
 #include "pages/run/run_page.h"
 #include "style/words.h"
+#include "window/message_bar.h"
 
 #include <QStackedWidget>
 

@@ -8,14 +8,14 @@
 #include "document/sheet_file.h"
 #include "formats/files/whole_file.h"
 #include "pages/comparison/comparison_page.h"
-#include "window/message_bar.h"
 #include "pages/run/run_page.h"
-#include "window/welcome_page.h"
 #include "services/background_work.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "style/file_names.h"
 #include "style/words.h"
+#include "window/message_bar.h"
+#include "window/welcome_page.h"
 
 #include <QAction>
 #include <QDir>
@@ -69,8 +69,8 @@ QString MainWindow::start_folder() const {
 }
 
 void MainWindow::new_logbook() {
-    const auto path = prompts_.fileToSave(this, tr("New logbook"), QDir(start_folder()).filePath(tr("Bench.ullage")),
-                                          logbook_filter(), QStringLiteral("ullage"), false);
+    const auto path = prompts_.fileToSave(this, tr("New logbook"), QDir(start_folder()).filePath(tr("Bench.ullage")), logbook_filter(),
+                                          QStringLiteral("ullage"), false);
     if (!path.isEmpty()) tell(document_.create(path));
 }
 
@@ -116,8 +116,9 @@ void MainWindow::open_sample() {
     const QString path = home.filePath(QStringLiteral("sample.ullage"));
     Result<void> made;
     if (!QFileInfo::exists(path))
-        work_beside(this, tr("Making the sample logbook"), [&](WorkProgress&) { made = make_sample_logbook(path, document_.clock()); },
-                    Cancelling::not_possible);
+        work_beside(
+            this, tr("Making the sample logbook"), [&](WorkProgress&) { made = make_sample_logbook(path, document_.clock()); },
+            Cancelling::not_possible);
     if (!made) return tell(made);
     openLogbook(path);
     if (document_.isOpenAt(path)) show_default_page();
@@ -125,7 +126,8 @@ void MainWindow::open_sample() {
 
 Result<void> MainWindow::save_beside(const QString& path) {
     return document_.saveCopy(path, [&](const std::function<void()>& work) {
-        work_beside(this, tr("Saving %1").arg(QFileInfo(path).fileName()), [&](WorkProgress&) { work(); }, Cancelling::not_possible);
+        work_beside(
+            this, tr("Saving %1").arg(QFileInfo(path).fileName()), [&](WorkProgress&) { work(); }, Cancelling::not_possible);
     });
 }
 
@@ -160,9 +162,10 @@ void MainWindow::tell_opening_check() {
     constexpr double worth_telling_s = 1;
     const OpeningCheck& check = document_.openingCheck();
     if (check.full && check.seconds >= worth_telling_s)
-        messages_->showNote(tr("The logbook was checked from end to end, which took %1 s. It is done when a file was not closed properly or comes from "
-                               "elsewhere.")
-                                .arg(check.seconds, 0, 'f', 1));
+        messages_->showNote(
+            tr("The logbook was checked from end to end, which took %1 s. It is done when a file was not closed properly or comes from "
+               "elsewhere.")
+                .arg(check.seconds, 0, 'f', 1));
 }
 
 void MainWindow::close_logbook() {
@@ -193,8 +196,8 @@ void MainWindow::importSheets(const QStringList& paths) {
         return;
     }
     ReadSheets sheets;
-    const QString words = paths.size() == 1 ? tr("Importing %1").arg(QFileInfo(paths.constFirst()).fileName())
-                                            : tr("Importing %1 run sheets").arg(paths.size());
+    const QString words =
+        paths.size() == 1 ? tr("Importing %1").arg(QFileInfo(paths.constFirst()).fileName()) : tr("Importing %1 run sheets").arg(paths.size());
     bool stopped = false;
     work_beside(this, words, [&](WorkProgress& progress) {
         sheets = read_sheets(paths, progress);
@@ -230,9 +233,8 @@ void MainWindow::importSheets(const QStringList& paths) {
     }
     if (whole > 0) settings_.setFolderOf(paths.constFirst());
     if (brought.size() < sheets.records.size())
-        messages_->showNote(tr("Stopped: %1 of %2 run sheets are in the logbook, each whole; Edit, Undo takes them out one by one.")
-                                .arg(whole)
-                                .arg(paths.size()));
+        messages_->showNote(
+            tr("Stopped: %1 of %2 run sheets are in the logbook, each whole; Edit, Undo takes them out one by one.").arg(whole).arg(paths.size()));
     if (!shown.empty()) showRun(shown);
 }
 
@@ -260,16 +262,14 @@ void MainWindow::save_photo(const Photo& photo, PhotoDialog* dialog) {
     const QString filter = photo.format == PhotoFormat::png ? tr("PNG (*.png);;All files (*)") : tr("JPEG (*.jpg *.jpeg);;All files (*)");
     const QString other = photo.format == PhotoFormat::png ? QString() : QStringLiteral("jpeg");
     const QString name = safe_file_name(QString::fromStdString(photo.file_name), tr("photo"), ending, other);
-    const auto path =
-        prompts_.fileToSave(dialog, tr("Save photo"), QDir(start_folder()).filePath(name), filter, ending, true);
+    const auto path = prompts_.fileToSave(dialog, tr("Save photo"), QDir(start_folder()).filePath(name), filter, ending, true);
     if (path.isEmpty()) return;
     settings_.setFolderOf(path);
     const auto bytes = document_.photoBytes(photo.uuid);
-    const auto written = bytes ? write_whole_file(QFile::encodeName(path).toStdString(), bytes.value(), {Replacing::Consent::ordinary, {}}) : Result<void>(bytes.error());
-    if (!written)
-        dialog->refuse(text_of(written.error().sentence()));
-    else
-        dialog->tell(tr("The photo stands in %1.").arg(QDir::toNativeSeparators(path)));
+    const auto written = bytes ? write_whole_file(QFile::encodeName(path).toStdString(), bytes.value(), {Replacing::Consent::ordinary, {}})
+                               : Result<void>(bytes.error());
+    if (!written) dialog->refuse(text_of(written.error().sentence()));
+    else dialog->tell(tr("The photo stands in %1.").arg(QDir::toNativeSeparators(path)));
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
@@ -283,14 +283,10 @@ void MainWindow::dropEvent(QDropEvent* event) {
     for (const auto& url : event->mimeData()->urls()) {
         const auto file = url.toLocalFile();
         const auto suffix = QFileInfo(file).suffix().toLower();
-        if (suffix == QLatin1String("ullage"))
-            openLogbook(file);
-        else if (suffix == QLatin1String("csv") && is_run_sheet_file(file))
-            sheets << file;
-        else if (log_suffixes().contains(suffix) && document_.run(run_uuid_))
-            log = file; // its form takes one at a time
-        else if (suffix == QLatin1String("csv"))
-            sheets << file;
+        if (suffix == QLatin1String("ullage")) openLogbook(file);
+        else if (suffix == QLatin1String("csv") && is_run_sheet_file(file)) sheets << file;
+        else if (log_suffixes().contains(suffix) && document_.run(run_uuid_)) log = file; // its form takes one at a time
+        else if (suffix == QLatin1String("csv")) sheets << file;
         else
             messages_->showError(
                 tr("%1 is neither a logbook (.ullage) nor a run sheet (.csv). The log of a meter goes into a run: show the run first.")

@@ -6,12 +6,12 @@
 #include "dialogs/run_form.h"
 #include "dialogs/start_form.h"
 #include "dialogs/unit_form.h"
-#include "window/message_bar.h"
 #include "pages/pv/pv_page.h"
 #include "pages/run/run_page.h"
-#include "window/run_defaults.h"
 #include "services/reminders.h"
 #include "style/words.h"
+#include "window/message_bar.h"
+#include "window/run_defaults.h"
 
 #include <QStackedWidget>
 
@@ -42,9 +42,7 @@ void MainWindow::add_unit() {
     form->open();
 }
 
-void MainWindow::edit_unit() {
-    edit_claims(current_unit());
-}
+void MainWindow::edit_unit() { edit_claims(current_unit()); }
 
 void MainWindow::edit_claims(const std::string& unit_uuid) {
     const auto* unit = document_.unit(unit_uuid);

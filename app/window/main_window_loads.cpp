@@ -2,19 +2,19 @@
 // Load lists and their appliances, and the sizing that rests on them.
 #include "window/main_window.h"
 
+#include "chart_content/sizing_chart.h"
 #include "dialogs/appliance_form.h"
 #include "dialogs/export_dialog.h"
 #include "dialogs/load_list_form.h"
 #include "document/sheet_file.h"
 #include "formats/results/sizing_output.h"
 #include "pages/sizing/load_lists_page.h"
-#include "window/message_bar.h"
-#include "chart_content/sizing_chart.h"
 #include "pages/sizing/sizing_page.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "style/icons.h"
 #include "style/words.h"
+#include "window/message_bar.h"
 
 #include <QAction>
 #include <QMenu>
@@ -105,10 +105,12 @@ void MainWindow::export_sizing() {
     const Sizing& sizing = sizing_page_->sizing();
     std::vector<std::pair<QString, std::function<PictureContent()>>> charts;
     for (std::size_t unit = 0; unit < sizing.units.size(); ++unit)
-        if (sizing.courses[unit]) charts.emplace_back(text_of(sizing.units[unit].unit.name), [sizing, unit]() -> PictureContent { return sizing_chart(sizing, unit); });
+        if (sizing.courses[unit])
+            charts.emplace_back(text_of(sizing.units[unit].unit.name), [sizing, unit]() -> PictureContent { return sizing_chart(sizing, unit); });
     std::vector<ExportSubject> subjects;
     subjects.push_back({tr("Units"), QStringLiteral("sizing"), [sizing](QWidget*) { return sizing_table(sizing); }, std::move(charts)});
-    subjects.push_back({tr("PV array and battery by rule"), QStringLiteral("sizing-rules"), [sizing](QWidget*) { return sizing_rules_table(sizing); }, {}});
+    subjects.push_back(
+        {tr("PV array and battery by rule"), QStringLiteral("sizing-rules"), [sizing](QWidget*) { return sizing_rules_table(sizing); }, {}});
     subjects.push_back({tr("Charge by the hour"), QStringLiteral("sizing-course"), [sizing](QWidget*) { return sizing_course_table(sizing); }, {}});
     if (!sizing.months.empty())
         subjects.push_back({tr("Months"), QStringLiteral("sizing-months"), [sizing](QWidget*) { return sizing_months_table(sizing); }, {}});

@@ -5,14 +5,14 @@
 #include "dialogs/appliance_form.h"
 #include "dialogs/log_form.h"
 #include "dialogs/skipped_rows_table.h"
-#include "pages/sizing/load_lists_page.h"
-#include "window/message_bar.h"
 #include "pages/run/run_page.h"
+#include "pages/sizing/load_lists_page.h"
 #include "services/log_follower.h"
 #include "services/notifier.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "style/words.h"
+#include "window/message_bar.h"
 
 #include <QFileInfo>
 

@@ -4,14 +4,14 @@
 
 #include "pages/bench/bench_page.h"
 #include "pages/comparison/comparison_page.h"
-#include "pages/sizing/load_lists_page.h"
-#include "window/message_bar.h"
 #include "pages/meters/meters_page.h"
 #include "pages/pv/pv_page.h"
 #include "pages/run/run_page.h"
+#include "pages/sizing/load_lists_page.h"
 #include "pages/sizing/sizing_page.h"
 #include "pages/unit/unit_page.h"
 #include "services/settings.h"
+#include "window/message_bar.h"
 
 #include <QCryptographicHash>
 #include <QStackedWidget>
@@ -41,27 +41,35 @@ void MainWindow::prepare_pages() {
     const auto nothing = [] { return std::string(); };
     const auto always = [](const std::string&) { return true; };
     // The likeliest first: in this order they are made in quiet moments.
-    add_page(run_page_, Row::run, [this] { return new RunPage(document_, reminders_); }, &MainWindow::connect_run_page, &MainWindow::showRun,
-             [this] { return run_uuid_; }, [this](const std::string& uuid) { return document_.run(uuid) != nullptr; });
-    add_page(unit_page_, Row::unit, [this] { return new UnitPage(document_); }, &MainWindow::connect_unit_page, &MainWindow::showUnit,
-             [this] { return unit_uuid_; }, [this](const std::string& uuid) { return document_.unit(uuid) != nullptr; });
-    add_page(comparison_page_, Row::comparison, [this] { return new ComparisonPage(document_, prompts_); }, &MainWindow::connect_comparison_page,
-             [this](const std::string&) { showComparison(); }, nothing, always);
-    add_page(bench_page_, Row::bench, [this] { return new BenchPage(document_, *reminders_); }, &MainWindow::connect_bench_page,
-             [this](const std::string&) { showBench(); }, nothing, always);
-    add_page(sizing_page_, Row::sizing, [this] { return new SizingPage(document_); }, &MainWindow::connect_sizing_page,
-             [this](const std::string&) { showSizing(); }, nothing, always);
-    add_page(load_lists_page_, Row::load_list, [this] { return new LoadListsPage(document_); }, &MainWindow::connect_load_lists_page,
-             &MainWindow::showLoadList, [this] { return load_lists_page_->selectedList(); }, always);
-    add_page(pv_page_, Row::pv_input, [this] { return new PvPage(document_); }, &MainWindow::connect_pv_page,
-             [this](const std::string&) { showPvInput(); }, nothing, always);
-    add_page(meters_page_, Row::meter, [this] { return new MetersPage(document_); }, &MainWindow::connect_meters_page, &MainWindow::showMeter,
-             [this] { return meter_uuid_; }, [this](const std::string& uuid) { return document_.meter(uuid) != nullptr; });
+    add_page(
+        run_page_, Row::run, [this] { return new RunPage(document_, reminders_); }, &MainWindow::connect_run_page, &MainWindow::showRun,
+        [this] { return run_uuid_; }, [this](const std::string& uuid) { return document_.run(uuid) != nullptr; });
+    add_page(
+        unit_page_, Row::unit, [this] { return new UnitPage(document_); }, &MainWindow::connect_unit_page, &MainWindow::showUnit,
+        [this] { return unit_uuid_; }, [this](const std::string& uuid) { return document_.unit(uuid) != nullptr; });
+    add_page(
+        comparison_page_, Row::comparison, [this] { return new ComparisonPage(document_, prompts_); }, &MainWindow::connect_comparison_page,
+        [this](const std::string&) { showComparison(); }, nothing, always);
+    add_page(
+        bench_page_, Row::bench, [this] { return new BenchPage(document_, *reminders_); }, &MainWindow::connect_bench_page,
+        [this](const std::string&) { showBench(); }, nothing, always);
+    add_page(
+        sizing_page_, Row::sizing, [this] { return new SizingPage(document_); }, &MainWindow::connect_sizing_page,
+        [this](const std::string&) { showSizing(); }, nothing, always);
+    add_page(
+        load_lists_page_, Row::load_list, [this] { return new LoadListsPage(document_); }, &MainWindow::connect_load_lists_page,
+        &MainWindow::showLoadList, [this] { return load_lists_page_->selectedList(); }, always);
+    add_page(
+        pv_page_, Row::pv_input, [this] { return new PvPage(document_); }, &MainWindow::connect_pv_page,
+        [this](const std::string&) { showPvInput(); }, nothing, always);
+    add_page(
+        meters_page_, Row::meter, [this] { return new MetersPage(document_); }, &MainWindow::connect_meters_page, &MainWindow::showMeter,
+        [this] { return meter_uuid_; }, [this](const std::string& uuid) { return document_.meter(uuid) != nullptr; });
 }
 
 template <class Page, class Make, class Show, class Uuid, class IsThere>
-void MainWindow::add_page(LatePage<Page>& page, LogbookTreeModel::Row row, Make make, void (MainWindow::*connect_page)(), Show show,
-                          Uuid uuid, IsThere is_there) {
+void MainWindow::add_page(LatePage<Page>& page, LogbookTreeModel::Row row, Make make, void (MainWindow::*connect_page)(), Show show, Uuid uuid,
+                          IsThere is_there) {
     page.comeFrom(std::move(make), [this, &page, connect_page] {
         page_made(page);
         (this->*connect_page)();
@@ -75,7 +83,8 @@ void MainWindow::add_page(LatePage<Page>& page, LogbookTreeModel::Row row, Make 
 }
 
 const PageEntry* MainWindow::current_page() const {
-    const auto found = std::ranges::find_if(page_table_, [page = pages_->currentWidget()](const PageEntry& entry) { return page && entry.widget() == page; });
+    const auto found =
+        std::ranges::find_if(page_table_, [page = pages_->currentWidget()](const PageEntry& entry) { return page && entry.widget() == page; });
     return found == page_table_.end() ? nullptr : &*found;
 }
 
@@ -139,8 +148,7 @@ void MainWindow::connect_comparison_page() {
 }
 
 void MainWindow::show_compared_logbooks() {
-    comparison_page_->setOtherLogbooks(
-        settings_.remembered(compared_logbooks_name(document_.path())).split(QLatin1Char('\n'), Qt::SkipEmptyParts));
+    comparison_page_->setOtherLogbooks(settings_.remembered(compared_logbooks_name(document_.path())).split(QLatin1Char('\n'), Qt::SkipEmptyParts));
 }
 
 bool MainWindow::make_next_page() {
@@ -151,8 +159,7 @@ bool MainWindow::make_next_page() {
 }
 
 void MainWindow::makeAllPages() {
-    while (make_next_page()) {
-    }
+    while (make_next_page()) {}
 }
 
 void MainWindow::paintEvent(QPaintEvent* event) {

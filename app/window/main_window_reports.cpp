@@ -2,16 +2,16 @@
 // Reports of the run shown, of the comparison, of a sizing and of a PV check.
 #include "window/main_window.h"
 
+#include "chart_content/report_making.h"
 #include "dialogs/report_form.h"
 #include "pages/comparison/comparison_page.h"
-#include "window/message_bar.h"
 #include "pages/pv/pv_page.h"
-#include "chart_content/report_making.h"
 #include "pages/sizing/sizing_page.h"
 #include "report/report_file.h"
 #include "services/background_work.h"
 #include "services/prompts.h"
 #include "services/settings.h"
+#include "window/message_bar.h"
 
 #include <QDir>
 #include <QLocale>
@@ -33,9 +33,7 @@ Result<ReportedRun> reported(const Document& document, const std::string& run_uu
     return ReportedRun{document.run(run_uuid), &document.analysis(run_uuid), std::move(histories).value()};
 }
 
-ReportOptions options_now(const Document& document) {
-    return {decimal_sign_of(QLocale()), document.clock().now_ms(), machine_zone()};
-}
+ReportOptions options_now(const Document& document) { return {decimal_sign_of(QLocale()), document.clock().now_ms(), machine_zone()}; }
 
 Result<void> write_run(const Document& document, const std::string& run_uuid, const QString& path, const ReportLook& look) {
     if (!document.run(run_uuid)) return Error{Failure::not_found, "the run is no longer in the logbook", {}, "choose another run"};
@@ -82,7 +80,9 @@ void MainWindow::make_comparison_report() {
     if (!document_.isOpen() || !comparison_page_->isComplete()) return;
     if (const std::size_t rows = comparison_page_->comparison().rows.size(); rows > most_reported_rows) {
         messages_->showNote(tr("A report of %1 rows would have thousands of pages, since it holds the readings and charts of each. Filter the "
-                               "comparison to %2 rows at most; its export holds them all.").arg(rows).arg(most_reported_rows));
+                               "comparison to %2 rows at most; its export holds them all.")
+                                .arg(rows)
+                                .arg(most_reported_rows));
         return;
     }
     const std::optional<CommonLoad> load = comparison_page_->fair().load;

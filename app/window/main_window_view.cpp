@@ -6,14 +6,14 @@
 #include "dialogs/help_dialog.h"
 #include "dialogs/help_texts.h"
 #include "dialogs/picture_dialog.h"
-#include "window/example_page.h"
-#include "window/message_bar.h"
 #include "pages/run/run_page.h"
 #include "services/appearance.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "style/theme.h"
 #include "style/words.h"
+#include "window/example_page.h"
+#include "window/message_bar.h"
 
 #include <QAction>
 #include <QApplication>
@@ -53,10 +53,8 @@ void MainWindow::smaller_text() { set_text_step(settings_.textStep() - 1); }
 void MainWindow::usual_text() { set_text_step(0); }
 
 void MainWindow::copy_shown_picture() {
-    if (const auto* drawing = drawing_in_sight(*pages_->currentWidget()))
-        tell(copy_picture(*drawing));
-    else
-        messages_->showNote(tr("No picture is in sight here; choose a run, a unit or the comparison."));
+    if (const auto* drawing = drawing_in_sight(*pages_->currentWidget())) tell(copy_picture(*drawing));
+    else messages_->showNote(tr("No picture is in sight here; choose a run, a unit or the comparison."));
 }
 
 void MainWindow::save_shown_picture() {
@@ -108,8 +106,7 @@ void MainWindow::show_keys_and_words() {
                                   : entry->objectName() == QLatin1String("redoAction") ? tr("Redo")
                                   : entry->property("helpText").isValid()              ? entry->property("helpText").toString()
                                                                                        : entry->text();
-                keys.append({QString(base).remove(QLatin1Char('&')).remove(QChar(0x2026)),
-                             entry->shortcut().toString(QKeySequence::NativeText)});
+                keys.append({QString(base).remove(QLatin1Char('&')).remove(QChar(0x2026)), entry->shortcut().toString(QKeySequence::NativeText)});
             }
         }
     };

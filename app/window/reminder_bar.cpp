@@ -65,8 +65,7 @@ void ReminderBar::refresh() {
     run_uuid_ = QString::fromStdString(record->run.uuid);
     const auto state = reminders_.state(record->run.uuid);
     const int others = reminders_.overdueCount() - 1;
-    auto text = tr("%1: reading %2, %3").arg(text_of(record->unit.name), due_words(state, document_.clock().now_ms()),
-                                            text_of(state.due.why));
+    auto text = tr("%1: reading %2, %3").arg(text_of(record->unit.name), due_words(state, document_.clock().now_ms()), text_of(state.due.why));
     if (others > 0) text += others == 1 ? tr("; and one more test") : tr("; and %1 more tests").arg(others);
     words_->setText(text);
     setAccessibleName(text);

@@ -48,8 +48,7 @@ QWidget* step(int number, const QString& title, const QString& text) {
 
 } // namespace
 
-WelcomePage::WelcomePage(QWidget* parent)
-    : QWidget(parent), lead_(new QLabel), recent_(new QWidget), recent_list_(new QVBoxLayout(recent_)) {
+WelcomePage::WelcomePage(QWidget* parent) : QWidget(parent), lead_(new QLabel), recent_(new QWidget), recent_list_(new QVBoxLayout(recent_)) {
     setObjectName(QStringLiteral("welcomePage"));
     auto* title = new QLabel(tr("Ullage"));
     set_text_style(*title, Tone::ink, TextSize::figure);
@@ -91,9 +90,8 @@ QWidget* WelcomePage::make_steps() {
     auto* line = new QHBoxLayout(steps);
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(spacing::panel_gap_px);
-    line->addWidget(step(1, tr("Add the unit and the meter"),
-                         tr("Write down what the maker claims, and what the meter's data sheet says of its error.")),
-                    1);
+    line->addWidget(
+        step(1, tr("Add the unit and the meter"), tr("Write down what the maker claims, and what the meter's data sheet says of its error.")), 1);
     line->addWidget(step(2, tr("Start a run and note readings"),
                          tr("Every so often enter what the unit's gauge and the meter's register show. Each is on the disk at once.")),
                     1);
@@ -141,8 +139,8 @@ void WelcomePage::setRecentFiles(const QStringList& files) {
         delete item;
     }
     for (const auto& file : files) {
-        auto* link = new QPushButton(QStringLiteral("%1   %2").arg(QFileInfo(file).fileName(),
-                                                                   QDir::toNativeSeparators(QFileInfo(file).absolutePath())));
+        auto* link =
+            new QPushButton(QStringLiteral("%1   %2").arg(QFileInfo(file).fileName(), QDir::toNativeSeparators(QFileInfo(file).absolutePath())));
         link->setObjectName(QStringLiteral("recentFileButton"));
         link->setToolTip(QDir::toNativeSeparators(file));
         make_quiet(*link);

@@ -16,18 +16,14 @@ namespace {
 
 using Sort = zone_table::LocalOffsets::Sort;
 
-constexpr std::array<std::string_view, 12> month_names = {"January",   "February", "March",    "April",
-                                                          "May",       "June",     "July",     "August",
-                                                          "September", "October",  "November", "December"};
+constexpr std::array<std::string_view, 12> month_names = {"January", "February", "March",     "April",   "May",      "June",
+                                                          "July",    "August",   "September", "October", "November", "December"};
 
-Error time_error(std::string what, std::string remedy) {
-    return Error{Failure::bad_input, std::move(what), {}, std::move(remedy)};
-}
+Error time_error(std::string what, std::string remedy) { return Error{Failure::bad_input, std::move(what), {}, std::move(remedy)}; }
 
 LocalTime broken_down(UtcMs utc_ms, long offset_s) {
     const std::int64_t local_ms = utc_ms + offset_s * 1000LL;
-    const auto day = date::floor<date::days>(
-        date::local_time<std::chrono::milliseconds>(std::chrono::milliseconds(local_ms)));
+    const auto day = date::floor<date::days>(date::local_time<std::chrono::milliseconds>(std::chrono::milliseconds(local_ms)));
     const date::year_month_day ymd{day};
     const auto in_day = local_ms - day.time_since_epoch().count() * 86'400'000LL;
     LocalTime local;
@@ -44,31 +40,24 @@ LocalTime broken_down(UtcMs utc_ms, long offset_s) {
 }
 
 std::string plain_text(const LocalTime& local) {
-    return fmt::format("{:04}-{:02}-{:02} {:02}:{:02}", local.year, local.month, local.day, local.hour,
-                       local.minute);
+    return fmt::format("{:04}-{:02}-{:02} {:02}:{:02}", local.year, local.month, local.day, local.hour, local.minute);
 }
 
 /// Local time read as if it were UTC; an error where calendar or clock has no such moment.
 Result<UtcMs> as_if_utc(const LocalTime& local) {
-    const bool clock_ok = local.hour >= 0 && local.hour < 24 && local.minute >= 0 && local.minute < 60 &&
-                          local.second >= 0 && local.second < 60 && local.millisecond >= 0 &&
-                          local.millisecond < 1000;
+    const bool clock_ok = local.hour >= 0 && local.hour < 24 && local.minute >= 0 && local.minute < 60 && local.second >= 0 && local.second < 60 &&
+                          local.millisecond >= 0 && local.millisecond < 1000;
     if (!clock_ok)
-        return time_error(
-            fmt::format("{:02}:{:02}:{:02} is no time of day", local.hour, local.minute, local.second),
-            "use 00:00:00 to 23:59:59");
-    if (local.year < 1583 || local.year > 9999)
-        return time_error(fmt::format("year {} is outside 1583 to 9999", local.year), "correct the year");
+        return time_error(fmt::format("{:02}:{:02}:{:02} is no time of day", local.hour, local.minute, local.second), "use 00:00:00 to 23:59:59");
+    if (local.year < 1583 || local.year > 9999) return time_error(fmt::format("year {} is outside 1583 to 9999", local.year), "correct the year");
     const bool positive = local.month > 0 && local.day > 0;
     const date::year_month_day ymd{date::year(local.year), date::month(unsigned(positive ? local.month : 0)),
                                    date::day(unsigned(positive ? local.day : 0))};
     if (!positive || local.month > 12 || local.day > 31 || !ymd.ok())
-        return time_error(
-            fmt::format("{:04}-{:02}-{:02} is no date of the calendar", local.year, local.month, local.day),
-            "correct the day or the month");
+        return time_error(fmt::format("{:04}-{:02}-{:02} is no date of the calendar", local.year, local.month, local.day),
+                          "correct the day or the month");
     const std::int64_t days = date::local_days(ymd).time_since_epoch().count();
-    return days * 86'400'000LL + local.hour * 3'600'000LL + local.minute * 60'000LL + local.second * 1000LL +
-           local.millisecond;
+    return days * 86'400'000LL + local.hour * 3'600'000LL + local.minute * 60'000LL + local.second * 1000LL + local.millisecond;
 }
 
 Result<UtcMs> within_limits(UtcMs time_ms) {
@@ -100,16 +89,14 @@ bool seconds_part(std::string_view text, std::size_t& at, LocalTime& local) {
     if (!character(text, at, ".,")) return true;
     const std::size_t start = at;
     int scale = 100;
-    for (; at < text.size() && text[at] >= '0' && text[at] <= '9'; ++at, scale /= 10)
-        local.millisecond += (text[at] - '0') * scale;
+    for (; at < text.size() && text[at] >= '0' && text[at] <= '9'; ++at, scale /= 10) local.millisecond += (text[at] - '0') * scale;
     return at > start;
 }
 
 bool date_and_time(std::string_view text, std::size_t& at, LocalTime& local) {
-    return digits(text, at, 4, local.year) && character(text, at, "-") && digits(text, at, 2, local.month) &&
-           character(text, at, "-") && digits(text, at, 2, local.day) && character(text, at, "Tt ") &&
-           digits(text, at, 2, local.hour) && character(text, at, ":") && digits(text, at, 2, local.minute) &&
-           seconds_part(text, at, local);
+    return digits(text, at, 4, local.year) && character(text, at, "-") && digits(text, at, 2, local.month) && character(text, at, "-") &&
+           digits(text, at, 2, local.day) && character(text, at, "Tt ") && digits(text, at, 2, local.hour) && character(text, at, ":") &&
+           digits(text, at, 2, local.minute) && seconds_part(text, at, local);
 }
 
 /// `+02:00`, `+0200` or `+02` up to the end of the text; minutes east of UTC.
@@ -127,9 +114,7 @@ std::optional<int> offset_part(std::string_view text, std::size_t& at) {
 
 } // namespace
 
-bool zone_exists(std::string_view zone) {
-    return zone_table::is_known(zone);
-}
+bool zone_exists(std::string_view zone) { return zone_table::is_known(zone); }
 
 std::string machine_zone() {
     const std::string name = zone_table::name_of_machine_zone();
@@ -148,17 +133,13 @@ Result<UtcMs> from_local(const LocalTime& local, std::string_view zone, Doubled 
     const UtcMs local_ms = as_utc.value();
     const auto offsets = zone_table::offsets_at_local((local_ms - local.millisecond) / 1000, zone);
     if (!offsets)
-        return time_error(fmt::format("`{}` is no time zone known to this machine", zone),
-                          "use an IANA name such as Europe/Vienna, or UTC");
+        return time_error(fmt::format("`{}` is no time zone known to this machine", zone), "use an IANA name such as Europe/Vienna, or UTC");
     if (offsets->sort == Sort::skipped)
-        return time_error(
-            fmt::format("{} does not exist in {}: the clocks went forward", plain_text(local), zone),
-            "use the time after the change");
+        return time_error(fmt::format("{} does not exist in {}: the clocks went forward", plain_text(local), zone), "use the time after the change");
     if (offsets->sort == Sort::doubled && doubled == Doubled::refuse)
-        return time_error(
-            fmt::format("{} occurs twice in {}: the clocks were put back", plain_text(local), zone),
-            fmt::format("add the offset: {} or {}", format_iso8601(local_ms - offsets->first * 1000LL, zone),
-                        format_iso8601(local_ms - offsets->second * 1000LL, zone)));
+        return time_error(fmt::format("{} occurs twice in {}: the clocks were put back", plain_text(local), zone),
+                          fmt::format("add the offset: {} or {}", format_iso8601(local_ms - offsets->first * 1000LL, zone),
+                                      format_iso8601(local_ms - offsets->second * 1000LL, zone)));
     const bool use_second = offsets->sort == Sort::doubled && doubled == Doubled::later;
     return within_limits(local_ms - (use_second ? offsets->second : offsets->first) * 1000LL);
 }
@@ -173,10 +154,8 @@ Result<UtcMs> parse_iso8601(std::string_view text, std::string_view zone, Double
     if (!date_and_time(text, at, local)) return other_form();
     if (at == text.size()) return from_local(local, zone, doubled);
     std::optional<int> east_minutes;
-    if (text[at] == '+' || text[at] == '-')
-        east_minutes = offset_part(text, at);
-    else if (character(text, at, "Zz") && at == text.size())
-        east_minutes = 0;
+    if (text[at] == '+' || text[at] == '-') east_minutes = offset_part(text, at);
+    else if (character(text, at, "Zz") && at == text.size()) east_minutes = 0;
     if (!east_minutes) return other_form();
     const Result<UtcMs> as_utc = as_if_utc(local);
     if (!as_utc) return as_utc;
@@ -189,14 +168,12 @@ std::string format_iso8601(UtcMs time_ms, std::string_view zone) {
     const std::optional<long> offset = zone_table::offset_at_utc(seconds, zone);
     const bool utc = zone_table::is_utc(zone) || !offset || *offset % 60 != 0;
     const LocalTime local = broken_down(held, utc ? 0 : *offset);
-    std::string text = fmt::format("{:04}-{:02}-{:02}T{:02}:{:02}", local.year, local.month, local.day,
-                                   local.hour, local.minute);
+    std::string text = fmt::format("{:04}-{:02}-{:02}T{:02}:{:02}", local.year, local.month, local.day, local.hour, local.minute);
     if (local.second != 0 || local.millisecond != 0) text += fmt::format(":{:02}", local.second);
     if (local.millisecond != 0) text += fmt::format(".{:03}", local.millisecond);
     if (utc) return text + 'Z';
     const int east = local.offset_minutes;
-    return text +
-           fmt::format("{}{:02}:{:02}", east < 0 ? '-' : '+', std::abs(east) / 60, std::abs(east) % 60);
+    return text + fmt::format("{}{:02}:{:02}", east < 0 ? '-' : '+', std::abs(east) / 60, std::abs(east) % 60);
 }
 
 std::string clock_text(UtcMs time_ms, std::string_view zone) {
@@ -209,9 +186,7 @@ std::string day_text(UtcMs time_ms, std::string_view zone) {
     return fmt::format("{} {}", local.day, month_names[std::size_t(local.month - 1)]);
 }
 
-std::string date_text(UtcMs time_ms, std::string_view zone) {
-    return fmt::format("{} {}", day_text(time_ms, zone), to_local(time_ms, zone).year);
-}
+std::string date_text(UtcMs time_ms, std::string_view zone) { return fmt::format("{} {}", day_text(time_ms, zone), to_local(time_ms, zone).year); }
 
 std::string duration_text(double hours) {
     if (!std::isfinite(hours) || std::abs(hours) > 1e9) return "not known";

@@ -20,9 +20,7 @@ inline constexpr UtcMs earliest_ms = -12'212'467'200'000;
 inline constexpr UtcMs latest_ms = 253'402'214'399'999;
 
 /// Hours from `from` to `to`.
-[[nodiscard]] constexpr double hours_between(UtcMs from, UtcMs to) {
-    return static_cast<double>(to - from) / ms_per_hour;
-}
+[[nodiscard]] constexpr double hours_between(UtcMs from, UtcMs to) { return static_cast<double>(to - from) / ms_per_hour; }
 
 /// Broken-down local time of a zone.
 struct LocalTime {
@@ -46,14 +44,12 @@ enum class Doubled { refuse, earlier, later };
 
 /// The instant of a local time. Errors: unknown zone, no such date or time of day, outside `earliest_ms` to
 /// `latest_ms`, a time skipped when clocks go forward, or (with Doubled::refuse) a time that occurs twice.
-[[nodiscard]] Result<UtcMs> from_local(const LocalTime& local, std::string_view zone,
-                                       Doubled doubled = Doubled::refuse);
+[[nodiscard]] Result<UtcMs> from_local(const LocalTime& local, std::string_view zone, Doubled doubled = Doubled::refuse);
 
 /// Reads ISO 8601 calendar date and time: `2027-05-14T18:00`, seconds and a fraction optional (digits beyond
 /// ms are cut off), space for `T` accepted, then `Z`, `+02:00`, `+0200`, `+02` or nothing, when `zone` and
 /// `doubled` apply (ISO 8601-1:2019, 5.4.2). Errors: as from_local, and text of another form.
-[[nodiscard]] Result<UtcMs> parse_iso8601(std::string_view text, std::string_view zone,
-                                          Doubled doubled = Doubled::refuse);
+[[nodiscard]] Result<UtcMs> parse_iso8601(std::string_view text, std::string_view zone, Doubled doubled = Doubled::refuse);
 
 /// ISO 8601 local time of `zone` with its offset; seconds and ms are written only where they are not zero
 /// (`2027-05-14T18:00+02:00`, `2027-05-14T16:00Z` in UTC). UTC is written also where the zone is unknown or

@@ -39,10 +39,8 @@ Result<double> parse_number(std::string_view text) {
     if (text.empty()) return no_number(text, "write a number such as 431 or 0.5");
     const auto signs = std::ranges::count_if(text, [](char c) { return c == '.' || c == ','; });
     if (signs > 1)
-        return Error{Failure::bad_input,
-                     fmt::format("`{}` can be read in more than one way", text),
-                     {},
-                     "leave out digit grouping and use one decimal sign"};
+        return Error{
+            Failure::bad_input, fmt::format("`{}` can be read in more than one way", text), {}, "leave out digit grouping and use one decimal sign"};
     std::string plain(text);
     std::ranges::replace(plain, ',', '.');
     // Letters other than an exponent would let "inf", "nan" and their kin through.
@@ -53,12 +51,8 @@ Result<double> parse_number(std::string_view text) {
     double value = 0;
     const auto [end, error] = std::from_chars(rest.data(), rest.data() + rest.size(), value);
     if (error == std::errc::result_out_of_range)
-        return Error{Failure::bad_input,
-                     fmt::format("`{}` is too large or too small", text),
-                     {},
-                     "correct the number"};
-    if (error != std::errc() || end != rest.data() + rest.size())
-        return no_number(text, "write a number such as 431 or 0.5");
+        return Error{Failure::bad_input, fmt::format("`{}` is too large or too small", text), {}, "correct the number"};
+    if (error != std::errc() || end != rest.data() + rest.size()) return no_number(text, "write a number such as 431 or 0.5");
     return value;
 }
 
@@ -93,14 +87,11 @@ int decimals_for(double half_width) {
 }
 
 std::string with_interval_text(double value, std::optional<double> half_width, int fallback_decimals) {
-    if (!half_width || !std::isfinite(*half_width) || *half_width <= 0)
-        return fixed_text(value, fallback_decimals);
+    if (!half_width || !std::isfinite(*half_width) || *half_width <= 0) return fixed_text(value, fallback_decimals);
     const int decimals = decimals_for(*half_width);
     return fmt::format("{} ± {}", fixed_text(value, decimals), fixed_text(*half_width, decimals));
 }
 
-std::string count_text(long count, std::string_view one, std::string_view many) {
-    return fmt::format("{} {}", count, count == 1 ? one : many);
-}
+std::string count_text(long count, std::string_view one, std::string_view many) { return fmt::format("{} {}", count, count == 1 ? one : many); }
 
 } // namespace ullage

@@ -32,8 +32,7 @@ namespace ullage {
 
 /// A value and its half-width rounded alike: "893 ± 17", "0.781 ± 0.016"; without half-width the value to
 /// `fallback_decimals`.
-[[nodiscard]] std::string with_interval_text(double value, std::optional<double> half_width,
-                                             int fallback_decimals);
+[[nodiscard]] std::string with_interval_text(double value, std::optional<double> half_width, int fallback_decimals);
 
 /// "1 reading", "3 readings".
 [[nodiscard]] std::string count_text(long count, std::string_view one, std::string_view many);

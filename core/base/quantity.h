@@ -31,8 +31,7 @@ struct Quantity {
 [[nodiscard]] Quantity not_known(std::string key, std::string unit, std::string reason);
 
 /// A quantity with a symmetric interval; `half_width` absent for none.
-[[nodiscard]] Quantity known(std::string key, std::string unit, double value,
-                             std::optional<double> half_width, Kind kind, std::string reason = {});
+[[nodiscard]] Quantity known(std::string key, std::string unit, double value, std::optional<double> half_width, Kind kind, std::string reason = {});
 
 /// "893 ± 17 Wh", "at least 400 Wh" (the lower limit where there is one, else the value), "0.86 to 0.95"
 /// (brackets, no value, or sides that differ by more than 5 % of the width), "not known". Unit "1" is left

@@ -37,7 +37,8 @@ int locked_folder(const fs::path& path) {
 }
 
 bool still_there(const fs::path& path, int descriptor) {
-    struct stat named {}, held {};
+    struct stat named {
+    }, held{};
     return ::lstat(path.c_str(), &named) == 0 && ::fstat(descriptor, &held) == 0 && named.st_ino == held.st_ino && named.st_dev == held.st_dev;
 }
 

@@ -45,14 +45,11 @@ const date::time_zone* find(std::string_view name) {
 } // namespace
 
 bool is_utc(std::string_view zone) noexcept {
-    constexpr std::array<std::string_view, 8> names = {"UTC",       "Etc/UTC",       "UCT",  "Etc/UCT",
-                                                       "Universal", "Etc/Universal", "Zulu", "Etc/Zulu"};
+    constexpr std::array<std::string_view, 8> names = {"UTC", "Etc/UTC", "UCT", "Etc/UCT", "Universal", "Etc/Universal", "Zulu", "Etc/Zulu"};
     return std::ranges::find(names, zone) != names.end();
 }
 
-bool is_known(std::string_view zone) noexcept {
-    return is_utc(zone) || find(zone) != nullptr;
-}
+bool is_known(std::string_view zone) noexcept { return is_utc(zone) || find(zone) != nullptr; }
 
 std::optional<long> offset_at_utc(std::int64_t utc_seconds, std::string_view zone) noexcept {
     if (is_utc(zone)) return 0;
@@ -76,8 +73,7 @@ std::optional<LocalOffsets> offsets_at_local(std::int64_t local_seconds, std::st
     const date::time_zone* found = find(zone);
     if (!found) return std::nullopt;
     try {
-        const date::local_info info =
-            found->get_info(date::local_seconds{std::chrono::seconds{local_seconds}});
+        const date::local_info info = found->get_info(date::local_seconds{std::chrono::seconds{local_seconds}});
         LocalOffsets offsets;
         offsets.first = static_cast<long>(info.first.offset.count());
         offsets.second = static_cast<long>(info.second.offset.count());

@@ -27,8 +27,7 @@ struct LocalOffsets {
     long first = 0;  ///< offset before the change
     long second = 0; ///< offset after the change
 };
-[[nodiscard]] std::optional<LocalOffsets> offsets_at_local(std::int64_t local_seconds,
-                                                           std::string_view zone) noexcept;
+[[nodiscard]] std::optional<LocalOffsets> offsets_at_local(std::int64_t local_seconds, std::string_view zone) noexcept;
 
 /// The machine's zone as an IANA name: the environment's TZ when it is one, else the system's setting; empty
 /// if none.

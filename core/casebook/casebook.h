@@ -33,8 +33,8 @@ public:
     /// `histories` is asked by histories(), in the thread that asks; absent where the source keeps none, such as run sheets.
     explicit Casebook(HistorySource histories = {}, MeasureOptions options = {});
 
-    /// Takes these runs in place of those before, in this order; those of a unit need not stand together. Answers that rest on runs which are the same
-    /// objects as before stay.
+    /// Takes these runs in place of those before, in this order; those of a unit need not stand together. Answers that rest on runs which are the
+    /// same objects as before stay.
     void set_runs(SharedRuns runs);
 
     [[nodiscard]] SharedRuns runs() const; ///< all, in the order given

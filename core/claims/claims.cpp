@@ -2,8 +2,8 @@
 #include "claims/claims.h"
 
 #include "base/number.h"
-#include "run_analysis/run_analysis.h"
 #include "measure/usable.h"
+#include "run_analysis/run_analysis.h"
 
 #include <fmt/format.h>
 
@@ -30,8 +30,8 @@ ClaimCheck claim(const char* key, const char* title, const char* unit, std::opti
 
 class Checker {
 public:
-    Checker(const Unit& unit, const UnitRuns& records, const std::vector<EnergyAnalysis>& energies,
-            const std::vector<PvCharge>& pv_charges, const MeasureOptions& options)
+    Checker(const Unit& unit, const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const std::vector<PvCharge>& pv_charges,
+            const MeasureOptions& options)
         : unit_(unit), records_(records), energies_(energies), pv_charges_(pv_charges), options_(options) {}
 
     std::vector<ClaimCheck> checks() const {
@@ -75,11 +75,11 @@ private:
             check.measured.key = check.key;
             check.run_uuids = {records_[r]->run.uuid};
             check.evidence = run_words(*records_[r], energies_[r]) + ": " + run.sentence;
-            check.verdict = run.outcome == OutputOutcome::held                            ? ClaimVerdict::holds
-                            : run.outcome == OutputOutcome::tripped && run.beyond_claim   ? ClaimVerdict::not_resolved
-                            : run.outcome == OutputOutcome::tripped                       ? ClaimVerdict::does_not_hold
-                            : run.outcome == OutputOutcome::not_reached                   ? ClaimVerdict::not_reached
-                                                                                          : ClaimVerdict::not_tested;
+            check.verdict = run.outcome == OutputOutcome::held                          ? ClaimVerdict::holds
+                            : run.outcome == OutputOutcome::tripped && run.beyond_claim ? ClaimVerdict::not_resolved
+                            : run.outcome == OutputOutcome::tripped                     ? ClaimVerdict::does_not_hold
+                            : run.outcome == OutputOutcome::not_reached                 ? ClaimVerdict::not_reached
+                                                                                        : ClaimVerdict::not_tested;
         }
         return check;
     }
@@ -155,8 +155,7 @@ UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit
     // The energy of one panel of several is not what the unit took.
     for (const PvCharge& charge : claims.pv_charges)
         for (std::size_t r = 0; r < records.size() && charge.panels.size() > 1; ++r)
-            if (std::ranges::count(charge.panels, records[r]->run.uuid, &PanelShare::run_uuid) > 0)
-                energies[r].track.energy_may_be_missing = true;
+            if (std::ranges::count(charge.panels, records[r]->run.uuid, &PanelShare::run_uuid) > 0) energies[r].track.energy_may_be_missing = true;
     claims.round_trip = round_trip(records, energies, options);
     claims.draws = own_draws(records, energies, fit, claims.round_trip, price);
     return claims;

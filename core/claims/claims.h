@@ -18,20 +18,20 @@ enum class ClaimVerdict { holds, does_not_hold, not_reached, not_resolved, not_t
 
 /// One claim of the maker against what the runs say.
 struct ClaimCheck {
-    std::string key;    ///< "rated_energy_wh", "rated_output_w", "peak_output_w", "charge_time_h", "pv_max_w"
+    std::string key; ///< "rated_energy_wh", "rated_output_w", "peak_output_w", "charge_time_h", "pv_max_w"
     std::string title;
     std::string unit;
     std::optional<double> claimed; ///< absent: not stated
     Quantity measured;
     ClaimVerdict verdict = ClaimVerdict::not_tested;
-    std::string evidence;          ///< a sentence with the run
+    std::string evidence; ///< a sentence with the run
     std::vector<std::string> run_uuids;
 };
 
 /// All that the runs of one unit say of its claims beside the usable fraction.
 struct UnitClaims {
     std::vector<ClaimCheck> checks;
-    RoundTrip round_trip;           ///< panels that charged together close no cycle
+    RoundTrip round_trip; ///< panels that charged together close no cycle
     std::vector<PvCharge> pv_charges;
     StandingDraws draws;
 };
@@ -41,7 +41,7 @@ struct UnitClaims {
 /// reach. Charge time: the shortest charge from cut-off (or a gauge of at most one step) to full that is not from PV. PV power: the highest power of
 /// charges from PV, of all panels of one together; `holds` where it reaches the claim, else `not reached`. `records`: the runs of one unit in order
 /// of time; `fit` that of the same runs.
-[[nodiscard]] UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit& fit,
-                                      const std::optional<EnergyPrice>& price = {}, const MeasureOptions& options = {});
+[[nodiscard]] UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit& fit, const std::optional<EnergyPrice>& price = {},
+                                      const MeasureOptions& options = {});
 
 } // namespace ullage

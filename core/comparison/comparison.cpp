@@ -3,8 +3,8 @@
 
 #include "base/number.h"
 #include "claims/claims.h"
-#include "unit/curve_projection.h"
 #include "gauge/drain_series.h"
+#include "unit/curve_projection.h"
 
 #include <algorithm>
 #include <set>

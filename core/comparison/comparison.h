@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "unit/between_runs.h"
 #include "run_analysis/run_analysis.h"
+#include "unit/between_runs.h"
 
 #include <atomic>
 #include <cstddef>
@@ -26,19 +26,19 @@ struct ComparisonRow {
     Unit unit;
     Run run;
     int run_number = 1;
-    int drains = 1;              ///< drains of the unit that are in the logbook
+    int drains = 1; ///< drains of the unit that are in the logbook
     std::string run_title;
-    std::string source;          ///< where it was read from, see name_sources
-    std::string meter_name;      ///< empty without a meter
-    Quantity rated_wh;           ///< "rated_wh", a claim: no interval
+    std::string source;     ///< where it was read from, see name_sources
+    std::string meter_name; ///< empty without a meter
+    Quantity rated_wh;      ///< "rated_wh", a claim: no interval
     Quantity delivered_wh, usable_fraction, mean_load_w, duration_h, wh_per_gauge_point;
-    bool through_curve = false;  ///< the fraction is projected through the gauge curve of an earlier run, not by an honest gauge
+    bool through_curve = false; ///< the fraction is projected through the gauge curve of an earlier run, not by an honest gauge
     Quantity price_per_rated_kwh, price_per_delivered_kwh; ///< list price, in the unit's currency per kWh
     Quantity paid_per_rated_kwh, paid_per_delivered_kwh;   ///< the same of what was paid
-    Quantity wh_per_kg;          ///< delivered
+    Quantity wh_per_kg;                                    ///< delivered
     std::string gauge_verdict;
-    Quantity no_load_draw_w;     ///< "no_load_draw_w" from all drains of the unit together (fit_unit)
-    std::size_t fit = 0;         ///< index into Comparison::fits
+    Quantity no_load_draw_w; ///< "no_load_draw_w" from all drains of the unit together (fit_unit)
+    std::size_t fit = 0;     ///< index into Comparison::fits
     /// What the unit's other runs say, see check_claims(): not known, with the reason, where none tests it. Intervals as there.
     Quantity charge_time_h, round_trip_efficiency, held_output_w, held_peak_output_w, standby_draw_w;
     std::optional<double> no_load_taken_wh; ///< for the vessel: that draw over this run; absent while not knowable
@@ -48,7 +48,7 @@ struct ComparisonRow {
 /// with the reason.
 struct Comparison {
     std::vector<ComparisonRow> rows;
-    std::vector<UnitFit> fits;        ///< what all drains of a unit say together, one for each unit with a drain
+    std::vector<UnitFit> fits; ///< what all drains of a unit say together, one for each unit with a drain
     std::vector<std::string> left_out;
     std::vector<std::string> remarks; ///< what must be said with the table: loads differ, meters differ
     bool several_sources = false;     ///< runs of more than one logbook, or of logbooks and run sheets, see name_sources

@@ -2,8 +2,8 @@
 #include "comparison/fair_comparison.h"
 
 #include "base/number.h"
-#include "unit/between_runs_predict.h"
 #include "numerics/monte_carlo.h"
+#include "unit/between_runs_predict.h"
 
 #include <algorithm>
 #include <cmath>

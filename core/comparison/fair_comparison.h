@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "unit/common_load.h"
 #include "comparison/comparison.h"
+#include "unit/common_load.h"
 
 #include <optional>
 #include <string>
@@ -28,8 +28,8 @@ struct FairRow {
     Quantity usable_fraction; ///< "usable_fraction"
     Quantity run_time_h;      ///< "run_time_h"
     Quantity price_per_delivered_kwh, paid_per_delivered_kwh, wh_per_kg;
-    std::string reason;       ///< which drains it rests on, or why the unit is shown as tested
-    std::string run_uuid;     ///< the drain that it rests on; empty where moved
+    std::string reason;   ///< which drains it rests on, or why the unit is shown as tested
+    std::string run_uuid; ///< the drain that it rests on; empty where moved
 };
 
 /// Figures in which two units can be held against each other.

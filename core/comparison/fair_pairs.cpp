@@ -53,7 +53,8 @@ PairVerdict unresolved(PairVerdict verdict, const std::string& unit, const std::
 /// A row that is compared with several others: its energy is taken apart but once.
 class Side {
 public:
-    Side(const Comparison& comparison, const FairComparison& fair, std::size_t row) : compared_energy_(compared_energy_of(comparison, fair, row, why_)) {}
+    Side(const Comparison& comparison, const FairComparison& fair, std::size_t row)
+        : compared_energy_(compared_energy_of(comparison, fair, row, why_)) {}
 
     /// Null where it has no interval; `why` then says so.
     [[nodiscard]] const ComparedEnergy* compared_energy(std::string& why) const {

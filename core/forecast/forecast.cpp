@@ -35,8 +35,7 @@ void note_last_readings(const RunRecord& record, RunForecast& forecast) {
 /// Why there is nothing to forecast; empty where there is.
 std::string refusal(const RunRecord& record, const RunForecast& forecast) {
     if (record.run.kind != RunKind::drain && record.run.kind != RunKind::no_load_drain)
-        return "only a drain or a no-load drain has a cut-off to forecast; this is a " +
-               std::string(run_kind_text(record.run.kind)) + " run";
+        return "only a drain or a no-load drain has a cut-off to forecast; this is a " + std::string(run_kind_text(record.run.kind)) + " run";
     if (record.run.end != RunEnd::still_running) return "the run has ended: " + std::string(run_end_text(record.run.end));
     if (!forecast.last_reading_ms) return "there are no readings yet";
     bool on = true;
@@ -61,8 +60,7 @@ void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_
         trend.end = {0, on_hours(energy.track.points.back().time_ms), energy.track.total_wh(), 0};
         trend.end.squared_w2h = energy.squares.up_to(energy.track, energy.track.points.size() - 1);
         if (record.unit.rated_energy_wh)
-            trend.most_wh = most_of_label * *record.unit.rated_energy_wh *
-                            (1 + (record.meter ? record.meter->limit_percent.value_or(0) : 0) / 100);
+            trend.most_wh = most_of_label * *record.unit.rated_energy_wh * (1 + (record.meter ? record.meter->limit_percent.value_or(0) : 0) / 100);
         return;
     }
     std::vector<const Reading*> shown;
@@ -83,26 +81,20 @@ void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_
 
 UtcMs later(UtcMs from_ms, double hours) { return from_ms + static_cast<UtcMs>(std::llround(hours * ms_per_hour)); }
 
-void fill(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit, const MeasureOptions& options,
-          RunForecast& forecast) {
+void fill(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit, const MeasureOptions& options, RunForecast& forecast) {
     const bool has_register = energy.track.usable();
     TrendSetup trend;
     fill_trend(record, energy, has_register, trend);
     const FutureLoads loads(has_register ? load_steps(energy.track, record.run.end) : std::vector<LoadStep>{});
-    const UtcMs base_ms =
-        has_register ? energy.track.points.back().time_ms : forecast.last_gauge_ms.value_or(*forecast.last_reading_ms);
-    const CutOffSetup setup{
-        record, unit_fit, loads, trend, has_register, std::max(0.0, hours_between(base_ms, *forecast.last_reading_ms)), options};
+    const UtcMs base_ms = has_register ? energy.track.points.back().time_ms : forecast.last_gauge_ms.value_or(*forecast.last_reading_ms);
+    const CutOffSetup setup{record, unit_fit, loads, trend, has_register, std::max(0.0, hours_between(base_ms, *forecast.last_reading_ms)), options};
     const CutOffForecast cut_off = forecast_cut_off(setup);
     forecast.cut_off_reason = cut_off.reason;
     forecast.basis = cut_off.basis;
     if (cut_off.hours)
-        forecast.cut_off = {later(base_ms, cut_off.hours->lower), later(base_ms, cut_off.hours->middle),
-                            later(base_ms, cut_off.hours->upper)};
-    if (const Result<GaugeSpeed> speed = gauge_speed(record, trend.points, loads, has_register))
-        forecast.gauge_speed = speed.value();
-    else
-        forecast.gauge_reason = speed.error().sentence();
+        forecast.cut_off = {later(base_ms, cut_off.hours->lower), later(base_ms, cut_off.hours->middle), later(base_ms, cut_off.hours->upper)};
+    if (const Result<GaugeSpeed> speed = gauge_speed(record, trend.points, loads, has_register)) forecast.gauge_speed = speed.value();
+    else forecast.gauge_reason = speed.error().sentence();
     if (!forecast.gauge_speed) return;
     const double next_percent = forecast.gauge_speed->shown_percent - forecast.gauge_speed->step_pt;
     if (next_percent < -1e-9) {
@@ -110,18 +102,15 @@ void fill(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& 
         return;
     }
     forecast.next_step = gauge_drop_time(forecast, forecast.gauge_speed->step_pt);
-    if (forecast.next_step)
-        forecast.next_step_percent = next_percent;
-    else
-        forecast.gauge_reason = "the gauge falls so slowly that its next step may be more than a year away";
+    if (forecast.next_step) forecast.next_step_percent = next_percent;
+    else forecast.gauge_reason = "the gauge falls so slowly that its next step may be more than a year away";
 }
 
 } // namespace
 
 RunForecast forecast_run(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit, UtcMs now_ms,
                          const MeasureOptions& options) {
-    const bool later_readings =
-        std::ranges::any_of(record.readings, [now_ms](const Reading& reading) { return reading.values.time_ms > now_ms; });
+    const bool later_readings = std::ranges::any_of(record.readings, [now_ms](const Reading& reading) { return reading.values.time_ms > now_ms; });
     if (later_readings) {
         const RunRecord earlier = as_of(record, now_ms);
         return forecast_run(earlier, analyse_energy(earlier, options), unit_fit, now_ms, options);
@@ -138,8 +127,7 @@ RunForecast forecast_run(const RunRecord& record, const EnergyAnalysis& energy, 
     return forecast;
 }
 
-RunForecast forecast_at_last_reading(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit,
-                                     const MeasureOptions& options) {
+RunForecast forecast_at_last_reading(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit, const MeasureOptions& options) {
     RunForecast last;
     note_last_readings(record, last);
     return forecast_run(record, energy, unit_fit, last.last_reading_ms.value_or(0), options);

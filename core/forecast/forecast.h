@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "unit/between_runs.h"
 #include "measure/energy_analysis.h"
+#include "unit/between_runs.h"
 
 #include <optional>
 #include <string>
@@ -81,8 +81,8 @@ struct RunForecast {
 /// Gauge speed: from the readings of the last 8 points' fall, at the load expected next; next_step: gauge_drop_time by one step.
 /// Refused, with a reason: a run of another kind or ended, one without readings, an output that is off (cut-off seen, or tripped
 /// and not reset), no load, a gauge that has not fallen yet and no earlier drain.
-[[nodiscard]] RunForecast forecast_run(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit,
-                                       UtcMs now_ms, const MeasureOptions& options = {});
+[[nodiscard]] RunForecast forecast_run(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit, UtcMs now_ms,
+                                       const MeasureOptions& options = {});
 
 /// forecast_run as of the last reading: the same whenever it is asked. Without readings as of the epoch; it then has its reason.
 [[nodiscard]] RunForecast forecast_at_last_reading(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit,

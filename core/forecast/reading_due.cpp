@@ -25,16 +25,14 @@ ReadingDue by_gauge(const RunForecast& forecast, double drop_pt) {
         return {time->estimate_ms, DueBecause::gauge_drop, "the gauge should have fallen by " + exact_text(drop_pt) + " points"};
     if (!forecast.gauge_speed) return {{}, DueBecause::nothing, forecast.gauge_reason};
     if (drop_pt <= forecast.gauge_speed->shown_percent)
-        return {{}, DueBecause::nothing,
-                "the gauge falls so slowly that " + exact_text(drop_pt) + " points less may be more than a year away"};
+        return {{}, DueBecause::nothing, "the gauge falls so slowly that " + exact_text(drop_pt) + " points less may be more than a year away"};
     return {{}, DueBecause::nothing, "the gauge cannot fall by another " + exact_text(drop_pt) + " points"};
 }
 
 ReadingDue by_cut_off(const RunForecast& forecast, double before_min) {
     if (!forecast.cut_off) return {{}, DueBecause::nothing, forecast.cut_off_reason};
     const UtcMs due_ms = forecast.cut_off->lower_ms - minutes(before_min);
-    if (due_ms <= *forecast.last_reading_ms)
-        return {{}, DueBecause::nothing, "the reading before the forecast cut-off has been taken"};
+    if (due_ms <= *forecast.last_reading_ms) return {{}, DueBecause::nothing, "the reading before the forecast cut-off has been taken"};
     return {due_ms, DueBecause::cut_off, min_text(before_min) + " before the earliest cut-off forecast"};
 }
 
@@ -45,8 +43,8 @@ ReadingDue next_reading_due(const RunRecord& record, const RunForecast& forecast
     if (!forecast.last_reading_ms) return {{}, DueBecause::nothing, "there are no readings yet"};
     std::vector<ReadingDue> parts;
     if (sensible(rule.every_min, false))
-        parts.push_back({*forecast.last_reading_ms + minutes(*rule.every_min), DueBecause::interval,
-                         min_text(*rule.every_min) + " after the last reading"});
+        parts.push_back(
+            {*forecast.last_reading_ms + minutes(*rule.every_min), DueBecause::interval, min_text(*rule.every_min) + " after the last reading"});
     if (sensible(rule.gauge_drop_pt, false)) parts.push_back(by_gauge(forecast, *rule.gauge_drop_pt));
     if (sensible(rule.before_cut_off_min, true)) parts.push_back(by_cut_off(forecast, *rule.before_cut_off_min));
     if (parts.empty()) return {{}, DueBecause::nothing, "no reminder is set"};

@@ -10,8 +10,8 @@ namespace ullage {
 
 /// When a tester wants to be told to read again; parts that are absent do not count. A rule without any part asks for nothing.
 struct ReadingRule {
-    std::optional<double> every_min;     ///< so many minutes after the last reading; above 0
-    std::optional<double> gauge_drop_pt; ///< when the gauge should show so many points less than at its last reading; above 0
+    std::optional<double> every_min;          ///< so many minutes after the last reading; above 0
+    std::optional<double> gauge_drop_pt;      ///< when the gauge should show so many points less than at its last reading; above 0
     std::optional<double> before_cut_off_min; ///< so many minutes before the earliest forecast cut-off; 0 or more
 
     bool operator==(const ReadingRule&) const = default;

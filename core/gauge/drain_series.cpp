@@ -42,8 +42,7 @@ DrainSeries drain_series(const RunRecord& record, const EnergyAnalysis& energy, 
     for (std::size_t k = 0; k < count; ++k) {
         const std::size_t i = count == points.size() ? k : k * (points.size() - 1) / (count - 1);
         const PairedPoint& point = points[i];
-        next = std::lower_bound(next, track.end() - 1, point.delivered_wh,
-                                [](const RegisterPoint& p, double wh) { return p.delivered_wh < wh; });
+        next = std::lower_bound(next, track.end() - 1, point.delivered_wh, [](const RegisterPoint& p, double wh) { return p.delivered_wh < wh; });
         const auto at = static_cast<std::size_t>(next - track.begin());
         double squared_w2h = energy.squares.up_to(energy.track, at);
         if (at > 0) {

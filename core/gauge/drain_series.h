@@ -10,7 +10,7 @@ namespace ullage {
 
 /// The paired points of one drain as columns for a fit; all of one length, in order of time.
 struct DrainSeries {
-    std::vector<std::size_t> point;   ///< index into EnergyAnalysis::points
+    std::vector<std::size_t> point; ///< index into EnergyAnalysis::points
     std::vector<double> gauge_percent;
     std::vector<double> on_hours;     ///< hours since the first reading in which the output was on
     std::vector<double> delivered_wh; ///< since the first register reading

@@ -8,9 +8,7 @@
 
 namespace ullage {
 
-bool GaugeEvidence::judgeable() const {
-    return energy.points.size() >= 4 && fall_pt >= 5 * step_pt && delivered_wh > 0 && hours > 0;
-}
+bool GaugeEvidence::judgeable() const { return energy.points.size() >= 4 && fall_pt >= 5 * step_pt && delivered_wh > 0 && hours > 0; }
 
 GaugeEvidence::Fall GaugeEvidence::honest_fall(std::size_t from, std::size_t to) const {
     const PairedPoint& a = energy.points[from];
@@ -26,9 +24,7 @@ double GaugeEvidence::u_fall_pt(std::size_t from, std::size_t to) const {
     return fall_pt * u_wh / delivered_wh;
 }
 
-const std::string& GaugeEvidence::reading_uuid(std::size_t point) const {
-    return record.readings[energy.points[point].reading].uuid;
-}
+const std::string& GaugeEvidence::reading_uuid(std::size_t point) const { return record.readings[energy.points[point].reading].uuid; }
 
 std::vector<std::string> GaugeEvidence::reading_uuids(std::size_t from, std::size_t to) const {
     std::vector<std::string> uuids;
@@ -38,9 +34,7 @@ std::vector<std::string> GaugeEvidence::reading_uuids(std::size_t from, std::siz
     return uuids;
 }
 
-std::string GaugeEvidence::clock_at(std::size_t point) const {
-    return clock_text(energy.points[point].time_ms, record.run.time_zone);
-}
+std::string GaugeEvidence::clock_at(std::size_t point) const { return clock_text(energy.points[point].time_ms, record.run.time_zone); }
 
 GaugeEvidence gather_evidence(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     GaugeEvidence evidence{record, energy, options};

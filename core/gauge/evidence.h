@@ -18,10 +18,10 @@ struct GaugeEvidence {
     const RunRecord& record;
     const EnergyAnalysis& energy;
     const MeasureOptions& options;
-    double step_pt = 1;      ///< gauge step
-    double fall_pt = 0;      ///< first minus last paired gauge
-    double delivered_wh = 0; ///< between them
-    double hours = 0;        ///< between them
+    double step_pt = 1;          ///< gauge step
+    double fall_pt = 0;          ///< first minus last paired gauge
+    double delivered_wh = 0;     ///< between them
+    double hours = 0;            ///< between them
     double register_step_wh = 1; ///< see register_step_wh() of the budget
 
     /// True when the fall and the energy are large enough to judge by (at least 5 gauge steps, 4 points).

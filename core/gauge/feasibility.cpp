@@ -57,8 +57,7 @@ GaugeFeasibility gauge_feasibility(const RunRecord& record, const EnergyAnalysis
     const DrainSeries series = drain_series(record, energy, most_programme_points);
     const double step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
     const double least_x = least_pt_per_wh(record);
-    const Result<LinearProgramSolution> solved =
-        solve_linear_program(programme(series, least_x, step_pt, options.moment_doubt_min / 60));
+    const Result<LinearProgramSolution> solved = solve_linear_program(programme(series, least_x, step_pt, options.moment_doubt_min / 60));
     if (!solved) return refused(solved.error().what);
     const LinearProgramSolution& solution = solved.value();
     if (solution.status != LinearProgramStatus::optimal) return refused("the bounds could not be resolved");

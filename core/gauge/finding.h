@@ -10,8 +10,18 @@ namespace ullage {
 
 /// Named faults; the text names reach files and JSON, see finding_key().
 enum class FindingKind {
-    stuck, jump, rebound, stopped_early, hidden_reserve, delivered_exceeds_gauge_implied,
-    held_at_full, bent, coarse, omits_own_consumption, found_off_without_mark, infeasible,
+    stuck,
+    jump,
+    rebound,
+    stopped_early,
+    hidden_reserve,
+    delivered_exceeds_gauge_implied,
+    held_at_full,
+    bent,
+    coarse,
+    omits_own_consumption,
+    found_off_without_mark,
+    infeasible,
     hidden_reset, ///< of the register, not the gauge: what one run shows may be either
 };
 
@@ -30,7 +40,7 @@ struct Finding {
     std::string sentence{};              ///< one sentence for people
     std::string evidence{};              ///< the numbers that decided it
     std::vector<std::string> readings{}; ///< uuids, in order of time
-    double size = 0;                   ///< how large, in size_unit
+    double size = 0;                     ///< how large, in size_unit
     std::string size_unit{};             ///< "pt" or "Wh"
     std::string statistic_name{};        ///< what was compared
     double statistic = 0, threshold = 0;

@@ -2,9 +2,9 @@
 #include "gauge/gauge_analysis.h"
 
 #include "base/number.h"
-#include "gauge/inside/error_curve.h"
 #include "gauge/findings/findings.h"
 #include "gauge/findings_within.h"
+#include "gauge/inside/error_curve.h"
 #include "gauge/inside/gauge_line.h"
 
 #include <algorithm>

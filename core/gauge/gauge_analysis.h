@@ -25,7 +25,7 @@ enum class ErrorBasis {
 
 /// Gauge error at one paired point, percentage points; positive when the gauge shows more than there is.
 struct GaugeErrorPoint {
-    std::size_t point = 0;  ///< index into EnergyAnalysis::points
+    std::size_t point = 0; ///< index into EnergyAnalysis::points
     double hours = 0;
     double depth_percent = 0; ///< of the basis
     double error_pt = 0, lower_pt = 0, upper_pt = 0;
@@ -33,10 +33,10 @@ struct GaugeErrorPoint {
 
 /// Straight line of delivered against gauge-implied energy with uncertainties in both (York et al. 2004).
 struct GaugeLine {
-    LineFit fit;             ///< x gauge-implied Wh, y delivered Wh
-    double u_gauge_wh = 0;   ///< rated x g / (100 sqrt(12)), on every gauge-implied value
-    double p_value = 0;      ///< chance that reading resolution alone scatters as much
-    bool straight = false;   ///< p_value >= 0.01
+    LineFit fit;           ///< x gauge-implied Wh, y delivered Wh
+    double u_gauge_wh = 0; ///< rated x g / (100 sqrt(12)), on every gauge-implied value
+    double p_value = 0;    ///< chance that reading resolution alone scatters as much
+    bool straight = false; ///< p_value >= 0.01
     std::string sentence;
 };
 
@@ -45,17 +45,16 @@ struct GaugeAnalysis {
     ErrorBasis basis = ErrorBasis::rated_energy;
     std::vector<GaugeErrorPoint> errors; ///< drains only: without delivered energy there is no reference
     std::optional<GaugeLine> line;
-    std::string line_reason;         ///< why there is no line, when there is none
-    LossFit losses;                  ///< where the energy goes within this run, or why that cannot be told
-    GaugeFeasibility feasibility;    ///< the least error that the gauge must have had, whatever the losses are
+    std::string line_reason;      ///< why there is no line, when there is none
+    LossFit losses;               ///< where the energy goes within this run, or why that cannot be told
+    GaugeFeasibility feasibility; ///< the least error that the gauge must have had, whatever the losses are
     /// Both reference depths at every paired point of a full drain; stored depth where this run's own fit gives the no-load draw.
     std::vector<ReferenceDepth> depths;
-    std::vector<Finding> findings;   ///< faults first, then by time
-    std::string verdict;             ///< few words for a table: "no fault found", "sticks (17 pt)", "not judged: …"
+    std::vector<Finding> findings; ///< faults first, then by time
+    std::string verdict;           ///< few words for a table: "no fault found", "sticks (17 pt)", "not judged: …"
 };
 
 /// Judges the gauge of one run on evidence.
-[[nodiscard]] GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energy,
-                                          const MeasureOptions& options = {});
+[[nodiscard]] GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options = {});
 
 } // namespace ullage

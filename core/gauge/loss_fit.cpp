@@ -70,7 +70,12 @@ Result<Coefficients> fit_with(const DrainSeries& series, double c_per_w, double 
         const LeastSquaresFit& found = fit.value();
         double chi_square = 0;
         for (std::size_t i = 0; i < n; ++i) chi_square += std::pow(found.residuals[i] / sigma_of(i, step_pt / std::sqrt(12.0)), 2);
-        fitted = {found.parameters[0], found.parameters[1], found.parameters[2], found.cov(1, 1), found.cov(2, 2), found.cov(1, 2),
+        fitted = {found.parameters[0],
+                  found.parameters[1],
+                  found.parameters[2],
+                  found.cov(1, 1),
+                  found.cov(2, 2),
+                  found.cov(1, 2),
                   std::sqrt(chi_square / static_cast<double>(std::max<std::size_t>(1, found.degrees_of_freedom)))};
     }
     return fitted;

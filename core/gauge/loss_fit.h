@@ -15,12 +15,12 @@ struct LossFit {
     Quantity no_load_draw_w;
     /// "zero_time_energy_wh": E* = 100/beta, what would reach the socket if time cost nothing, Wh.
     Quantity zero_time_energy_wh;
-    double covariance_w_wh = 0;    ///< of the two, W Wh, with gain and curvature; meaningless unless known()
-    double start_percent = 0;      ///< fitted s0; meaningless unless known()
-    double residual_ratio = 0;     ///< root of chi-square per degree of freedom; 0 where nothing was fitted
-    double separable_share = 0;    ///< see drain_series.h; 0 where that was not formed
-    std::size_t points = 0;        ///< used by the fit
-    std::string sentence;          ///< begins "If the gauge is linear in stored energy"
+    double covariance_w_wh = 0; ///< of the two, W Wh, with gain and curvature; meaningless unless known()
+    double start_percent = 0;   ///< fitted s0; meaningless unless known()
+    double residual_ratio = 0;  ///< root of chi-square per degree of freedom; 0 where nothing was fitted
+    double separable_share = 0; ///< see drain_series.h; 0 where that was not formed
+    std::size_t points = 0;     ///< used by the fit
+    std::string sentence;       ///< begins "If the gauge is linear in stored energy"
 
     [[nodiscard]] bool known() const { return no_load_draw_w.kind != Kind::not_known; }
 };

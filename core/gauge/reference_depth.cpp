@@ -38,14 +38,16 @@ double stored_percent(double wh, double hours, double end_wh, double draw_w, dou
 
 } // namespace
 
-Result<std::vector<ReferenceDepth>> reference_depths(const RunRecord& record, const EnergyAnalysis& energy,
-                                                     const std::optional<NoLoadDraw>& draw, const MeasureOptions& options) {
+Result<std::vector<ReferenceDepth>> reference_depths(const RunRecord& record, const EnergyAnalysis& energy, const std::optional<NoLoadDraw>& draw,
+                                                     const MeasureOptions& options) {
     const double end_wh = energy.track.total_wh();
     if (error_basis(energy) != ErrorBasis::delivered_depth || energy.points.empty())
-        return Error{Failure::refused, "the run is no complete drain from full to cut-off, so nothing says how deep it was", {},
+        return Error{Failure::refused,
+                     "the run is no complete drain from full to cut-off, so nothing says how deep it was",
+                     {},
                      "make a run that starts full and ends by cut-off"};
-    if (draw && !(std::isfinite(draw->value_w) && draw->lower_w <= draw->value_w && draw->value_w <= draw->upper_w &&
-                  std::isfinite(draw->lower_w) && std::isfinite(draw->upper_w)))
+    if (draw && !(std::isfinite(draw->value_w) && draw->lower_w <= draw->value_w && draw->value_w <= draw->upper_w && std::isfinite(draw->lower_w) &&
+                  std::isfinite(draw->upper_w)))
         return Error{Failure::bad_input, "the no-load draw does not lie within its limits", {}, "give value, lower and upper limit in W"};
     const std::optional<OnTime> time = on_time(energy);
     const DrainSeries series = drain_series(record, energy, most_depths);
@@ -78,7 +80,7 @@ Result<std::vector<ReferenceDepth>> reference_depths(const RunRecord& record, co
             const double shifts[] = {shift(draw->lower_w, time->value_h), shift(draw->upper_w, time->value_h)};
             const double time_shifts[] = {shift(draw_w, time->lower_h), shift(draw_w, time->upper_h)};
             const auto side = [&](double sign) {
-                const auto most = [sign](const double (&s)[2]) { return std::max({0.0, sign * s[0], sign * s[1]}); };
+                const auto most = [sign](const double(&s)[2]) { return std::max({0.0, sign * s[0], sign * s[1]}); };
                 return std::hypot(most(shifts), most(time_shifts));
             };
             depth.stored_percent = banded(value, depth_half_pt, side(-1), side(1));

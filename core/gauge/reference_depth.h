@@ -24,10 +24,10 @@ struct Banded {
 struct ReferenceDepth {
     std::size_t point = 0; ///< index into EnergyAnalysis::points
     double hours = 0;
-    Banded delivered_percent;               ///< 100 D/D_end: how much of what this drain delivers is gone
-    Banded delivered_error_pt;              ///< gauge - (100 - delivered depth)
-    std::optional<Banded> stored_percent;   ///< 100 (D + P* t)/(D_end + P* T): how much of the stored energy is gone
-    std::optional<Banded> stored_error_pt;  ///< gauge - (100 - stored depth)
+    Banded delivered_percent;              ///< 100 D/D_end: how much of what this drain delivers is gone
+    Banded delivered_error_pt;             ///< gauge - (100 - delivered depth)
+    std::optional<Banded> stored_percent;  ///< 100 (D + P* t)/(D_end + P* T): how much of the stored energy is gone
+    std::optional<Banded> stored_error_pt; ///< gauge - (100 - stored depth)
 };
 
 /// Reference depths and gauge errors at every paired point (of more than 10 000 only at that many, spread evenly). Bands: pairing and register step

@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::size_t draws_tried = 21;
 constexpr std::size_t least_common = 5;
-constexpr double start_percent = 0.5; ///< at the start both gauges show full, which compares nothing
+constexpr double start_percent = 0.5;     ///< at the start both gauges show full, which compares nothing
 constexpr double widest_gap_percent = 15; ///< of depth: between two readings further apart a gauge may stick and catch up unseen
 
 /// One gauge curve over the depth of a candidate draw, and over that of the draw under which both gauges are most even, by

@@ -17,7 +17,7 @@ struct CurveShift {
     double degrees_of_freedom = 0; ///< effective: differences share readings
     double p_value = 1;
     std::size_t common_depths = 0;
-    double no_load_draw_w = 0;     ///< under which the two agree best
+    double no_load_draw_w = 0; ///< under which the two agree best
 };
 
 /// Loads count as like when the mean loads differ by at most this factor …

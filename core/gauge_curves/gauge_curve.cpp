@@ -41,9 +41,7 @@ std::vector<double> GaugeCurve::depths(double no_load_draw_w) const {
     return percents;
 }
 
-double GaugeCurve::error_pt(std::size_t point) const {
-    return points[point].gauge_percent - 100 + 100 * points[point].delivered_wh / total_wh;
-}
+double GaugeCurve::error_pt(std::size_t point) const { return points[point].gauge_percent - 100 + 100 * points[point].delivered_wh / total_wh; }
 
 double GaugeCurve::error_half_width_pt(std::size_t point, double coverage) const {
     return half_width_of_sum(step_pt / 2, 100 * std::hypot(points[point].u_wh, u_register_wh) / total_wh, coverage);

@@ -60,8 +60,7 @@ void add_register_step(const RunRecord& record, const RegisterTrack& track, Budg
 /// Steps of the power and what it did between samples.
 void add_integration(const LogUse& log, Budget& budget) {
     budget.lines.push_back({"power step " + exact_text(log.power_step_w) + " W of the log, all the time alike, rounding or truncation unknown",
-                            "rectangular", "independent",
-                            log.step_half_width_wh / std::sqrt(3.0), 0});
+                            "rectangular", "independent", log.step_half_width_wh / std::sqrt(3.0), 0});
     budget.lines.push_back({"power between the samples of the log", "normal", "independent", log.u_sampling_wh, 0});
 }
 
@@ -80,8 +79,8 @@ Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double
     if (limit_known) {
         const double limit_percent = *record.meter->limit_percent;
         budget.gain_half_width_wh = std::abs(delivered_wh) * limit_percent / 100;
-        budget.lines.push_back({"meter gain, limit ±" + exact_text(limit_percent) + " %", "rectangular",
-                                "common to all readings of this meter", budget.gain_half_width_wh / std::sqrt(3.0), 0});
+        budget.lines.push_back({"meter gain, limit ±" + exact_text(limit_percent) + " %", "rectangular", "common to all readings of this meter",
+                                budget.gain_half_width_wh / std::sqrt(3.0), 0});
     }
     if (track.log && track.log->integrated) add_integration(*track.log, budget);
     else add_register_step(record, track, budget);
@@ -103,8 +102,7 @@ Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double
     const double about_mean_wh = std::sqrt(std::max(0.0, independent_variance - budget.unread_mean_wh * budget.unread_mean_wh));
     budget.half_width_wh = budget.unread_mean_wh + half_width_of_sum(budget.gain_half_width_wh, about_mean_wh, options.coverage);
     budget.half_width_method = "95 % of a rectangular gain of ±" + fixed_text(budget.gain_half_width_wh, 1) +
-                               " Wh convolved with an independent part of " + fixed_text(about_mean_wh, 1) +
-                               " Wh standard uncertainty";
+                               " Wh convolved with an independent part of " + fixed_text(about_mean_wh, 1) + " Wh standard uncertainty";
     if (budget.unread_mean_wh > 0)
         budget.half_width_method += ", and " + fixed_text(budget.unread_mean_wh, 1) + " Wh for what may have flowed while the register was not read";
     return budget;

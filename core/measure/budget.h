@@ -15,7 +15,7 @@ struct BudgetLine {
     std::string shape;       ///< "rectangular", "rectangular, one-sided", "triangular", "normal"
     std::string correlation; ///< "common to all readings of this meter", "independent"
     double standard_wh = 0;
-    double share = 0;        ///< of the combined variance, 0 to 1
+    double share = 0; ///< of the combined variance, 0 to 1
 };
 
 /// The budget of one delivered energy (JCGM 100:2008, clauses 4.3 and 5.1).
@@ -41,8 +41,7 @@ struct Budget {
 /// Short gaps without register (RegisterTrack::short_gaps): the energy that flowed then, somewhere in 0 .. L with L its most_wh, is not added,
 /// as nothing measured it. Each line holds its root mean square about 0; the half-width takes its mean, the sum of L/2, as an effect that is
 /// not corrected for (added as it is; JCGM 100:2008, F.2.4.5, from memory) and L/sqrt(12) among the independent parts.
-[[nodiscard]] Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double delivered_wh,
-                                   const MeasureOptions& options = {});
+[[nodiscard]] Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double delivered_wh, const MeasureOptions& options = {});
 
 /// The register step in Wh: as stated for the meter, else the finest decimal place that the readings show (at most 1 Wh).
 [[nodiscard]] double register_step_wh(const RunRecord& record);

@@ -84,8 +84,7 @@ EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& opt
     analysis.register_step_wh = analysis.track.log ? analysis.track.log->step_wh : register_step_wh(record);
     analysis.intervals = interval_table(analysis.points, record.unit.rated_energy_wh);
     // Over a cut-off that nobody saw, energy / time is no load.
-    if (record.run.end == RunEnd::found_off && !analysis.intervals.empty() &&
-        analysis.points.back().time_ms == analysis.track.points.back().time_ms)
+    if (record.run.end == RunEnd::found_off && !analysis.intervals.empty() && analysis.points.back().time_ms == analysis.track.points.back().time_ms)
         analysis.intervals.back().mean_w.reset();
     analysis.budget = energy_budget(record, analysis.track, analysis.track.total_wh(), options);
     analysis.from_full_to_cut_off = is_full_drain(record);

@@ -20,19 +20,19 @@ struct EnergyAnalysis {
     std::vector<PairedPoint> points;
     std::vector<IntervalRow> intervals;
     std::vector<std::size_t> gauge_changes; ///< the paired points whose gauge differs from that of the point before
-    std::vector<GaugeRise> rises;  ///< of the gauge by at least two of its steps, paired or not
+    std::vector<GaugeRise> rises;           ///< of the gauge by at least two of its steps, paired or not
     std::vector<OffSpan> output_off;
-    LoadSquares squares;           ///< along `track`
-    double register_step_wh = 1;   ///< see register_step_wh() of the budget
+    LoadSquares squares;         ///< along `track`
+    double register_step_wh = 1; ///< see register_step_wh() of the budget
     Budget budget;
-    std::string log_sentence;      ///< what the log of a meter says beside the readings; empty without one
-    UtcMs start_ms = 0;           ///< first reading; meaningless without readings
+    std::string log_sentence; ///< what the log of a meter says beside the readings; empty without one
+    UtcMs start_ms = 0;       ///< first reading; meaningless without readings
     bool from_full_to_cut_off = false;
-    Quantity delivered_wh;        ///< "delivered_wh"; `at least` where energy may be missing
-    Quantity duration_h;          ///< "duration_h"; `bracket` for a run found off
-    Quantity mean_load_w;         ///< "mean_load_w"
-    Quantity usable_fraction;     ///< "usable_fraction", see usable.h
-    Quantity wh_per_gauge_point;  ///< "wh_per_gauge_point", end to end
+    Quantity delivered_wh;       ///< "delivered_wh"; `at least` where energy may be missing
+    Quantity duration_h;         ///< "duration_h"; `bracket` for a run found off
+    Quantity mean_load_w;        ///< "mean_load_w"
+    Quantity usable_fraction;    ///< "usable_fraction", see usable.h
+    Quantity wh_per_gauge_point; ///< "wh_per_gauge_point", end to end
 };
 
 /// Runs register unwrapping (by the log of a meter where there is one that tells, see log_track.h), pairing, budget and usable fraction on one run.

@@ -30,9 +30,7 @@ Neighbours neighbours(const RunRecord& record, UtcMs time_ms, std::optional<doub
     return found;
 }
 
-bool explains_register(const ReadingValues& values) {
-    return values.mark == MarkKind::meter_zeroed || values.mark == MarkKind::meter_swapped;
-}
+bool explains_register(const ReadingValues& values) { return values.mark == MarkKind::meter_zeroed || values.mark == MarkKind::meter_swapped; }
 
 /// True when a mark after the reading `before`, which is one of the record's, and not after `to_ms` starts the register anew. In order of
 /// entry: a meter is read and zeroed within one minute.
@@ -48,8 +46,7 @@ bool restarted_since(const RunRecord& record, const ReadingValues* before, UtcMs
 /// True when a mark between the two moments, or at the later one, starts the register anew.
 bool restarted_between(const RunRecord& record, UtcMs from_ms, UtcMs to_ms) {
     for (const Reading& reading : record.readings)
-        if (!reading.withdrawn && reading.values.time_ms > from_ms && reading.values.time_ms <= to_ms &&
-            explains_register(reading.values))
+        if (!reading.withdrawn && reading.values.time_ms > from_ms && reading.values.time_ms <= to_ms && explains_register(reading.values))
             return true;
     return false;
 }
@@ -57,8 +54,7 @@ bool restarted_between(const RunRecord& record, UtcMs from_ms, UtcMs to_ms) {
 class Doubts {
 public:
     Doubts(const RunRecord& record, const ReadingValues& values, UtcMs now_ms, const MeasureOptions& options)
-        : record_(record), values_(values), now_ms_(now_ms), options_(options),
-          limit_w_(believable_load_w(record.unit, options)) {}
+        : record_(record), values_(values), now_ms_(now_ms), options_(options), limit_w_(believable_load_w(record.unit, options)) {}
 
     std::vector<Doubt> all() {
         moments();
@@ -78,14 +74,13 @@ private:
         if (record_.run.end != RunEnd::still_running)
             add(DoubtKind::run_ended, fmt::format("this run has ended ({})", run_end_text(record_.run.end)));
         if (hours_between(now_ms_, values_.time_ms) > moment_doubt_h())
-            add(DoubtKind::in_future, fmt::format("{} is {} ahead of now", at(values_.time_ms),
-                                                  duration_text(hours_between(now_ms_, values_.time_ms))));
+            add(DoubtKind::in_future,
+                fmt::format("{} is {} ahead of now", at(values_.time_ms), duration_text(hours_between(now_ms_, values_.time_ms))));
         const Reading* last = nullptr;
         for (const Reading& reading : record_.readings)
             if (!reading.withdrawn) last = &reading;
         if (last != nullptr && values_.time_ms < last->values.time_ms)
-            add(DoubtKind::before_last, fmt::format("{} on {} is before the last reading ({} on {})",
-                                                    at(values_.time_ms), day(values_.time_ms),
+            add(DoubtKind::before_last, fmt::format("{} on {} is before the last reading ({} on {})", at(values_.time_ms), day(values_.time_ms),
                                                     at(last->values.time_ms), day(last->values.time_ms)));
     }
 
@@ -99,25 +94,20 @@ private:
         const double shown = *values_.gauge_percent;
         if (before != nullptr && sign * (shown - *before->gauge_percent) > 0)
             add(DoubtKind::gauge_rose, fmt::format("the gauge {} from {} % at {} to {} %", charging ? "fell" : "rose",
-                                                   exact_text(*before->gauge_percent), at(before->time_ms),
-                                                   exact_text(shown)));
+                                                   exact_text(*before->gauge_percent), at(before->time_ms), exact_text(shown)));
         if (after != nullptr && sign * (*after->gauge_percent - shown) > 0)
-            add(DoubtKind::gauge_rose, fmt::format("the later reading at {} shows {} %, {} than {} %",
-                                                   at(after->time_ms), exact_text(*after->gauge_percent),
-                                                   charging ? "less" : "more", exact_text(shown)));
+            add(DoubtKind::gauge_rose, fmt::format("the later reading at {} shows {} %, {} than {} %", at(after->time_ms),
+                                                   exact_text(*after->gauge_percent), charging ? "less" : "more", exact_text(shown)));
     }
 
     void meter_register() {
         if (!values_.register_wh) return;
         const auto [before, after] = neighbours(record_, values_.time_ms, &ReadingValues::register_wh);
-        if (before != nullptr && !explains_register(values_) &&
-            !restarted_since(record_, before, values_.time_ms))
-            rise_from(*before);
+        if (before != nullptr && !explains_register(values_) && !restarted_since(record_, before, values_.time_ms)) rise_from(*before);
         if (after != nullptr && !restarted_between(record_, values_.time_ms, after->time_ms)) {
             if (*after->register_wh < *values_.register_wh)
                 add(DoubtKind::register_overtakes,
-                    fmt::format("the later reading at {} shows a lower register ({} Wh)", at(after->time_ms),
-                                exact_text(*after->register_wh)));
+                    fmt::format("the later reading at {} shows a lower register ({} Wh)", at(after->time_ms), exact_text(*after->register_wh)));
         }
     }
 
@@ -127,27 +117,23 @@ private:
         double rise_wh = *values_.register_wh - *before.register_wh;
         if (rise_wh < 0) {
             const std::optional<double> span = record_.meter ? record_.meter->span_wh : std::nullopt;
-            const bool rolled_over = span && *before.register_wh < *span &&
-                                     correction * (rise_wh + *span) / hours <= limit_w_;
+            const bool rolled_over = span && *before.register_wh < *span && correction * (rise_wh + *span) / hours <= limit_w_;
             if (!rolled_over)
-                add(DoubtKind::register_fell,
-                    fmt::format("the register fell from {} Wh at {} to {} Wh", exact_text(*before.register_wh),
-                                at(before.time_ms), exact_text(*values_.register_wh)));
+                add(DoubtKind::register_fell, fmt::format("the register fell from {} Wh at {} to {} Wh", exact_text(*before.register_wh),
+                                                          at(before.time_ms), exact_text(*values_.register_wh)));
             return;
         }
         const double load_w = correction * rise_wh / hours;
         if (load_w > limit_w_)
             add(DoubtKind::too_much_power,
                 fmt::format("{} Wh since {} would be about {} W, more than this unit can be believed to deliver ({} W)",
-                            fixed_text(rise_wh, rise_wh < 10 ? 1 : 0), at(before.time_ms), fixed_text(load_w, 0),
-                            fixed_text(limit_w_, 0)));
+                            fixed_text(rise_wh, rise_wh < 10 ? 1 : 0), at(before.time_ms), fixed_text(load_w, 0), fixed_text(limit_w_, 0)));
     }
 
     void power(const char* name, std::optional<double> power_w) {
         if (power_w && *power_w > limit_w_)
-            add(DoubtKind::too_much_power,
-                fmt::format("a {} of {} W is more than this unit can be believed to deliver ({} W)", name,
-                            exact_text(*power_w), fixed_text(limit_w_, 0)));
+            add(DoubtKind::too_much_power, fmt::format("a {} of {} W is more than this unit can be believed to deliver ({} W)", name,
+                                                       exact_text(*power_w), fixed_text(limit_w_, 0)));
     }
 
     const RunRecord& record_;
@@ -160,8 +146,7 @@ private:
 
 } // namespace
 
-std::vector<Doubt> entry_doubts(const RunRecord& record, const ReadingValues& values, UtcMs now_ms,
-                                const MeasureOptions& options) {
+std::vector<Doubt> entry_doubts(const RunRecord& record, const ReadingValues& values, UtcMs now_ms, const MeasureOptions& options) {
     return Doubts(record, values, now_ms, options).all();
 }
 

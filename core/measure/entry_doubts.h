@@ -30,7 +30,6 @@ struct Doubt {
 /// before and after its time that are not withdrawn. Power from the register is taken over the time between the two
 /// readings and twice options.moment_doubt_min (both times are noted to the minute) and held against believable_load_w().
 /// A meter_zeroed or meter_swapped mark explains any register value.
-[[nodiscard]] std::vector<Doubt> entry_doubts(const RunRecord& record, const ReadingValues& values, UtcMs now_ms,
-                                              const MeasureOptions& options = {});
+[[nodiscard]] std::vector<Doubt> entry_doubts(const RunRecord& record, const ReadingValues& values, UtcMs now_ms, const MeasureOptions& options = {});
 
 } // namespace ullage

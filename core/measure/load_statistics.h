@@ -22,13 +22,13 @@ struct DutyCycle {
 /// What a trace says of the load. Times are those covered by samples; gaps are left out of all sums.
 struct LoadStatistics {
     double covered_h = 0;
-    double energy_wh = 0;   ///< power integrated by trapezoid
-    double square_w2h = 0;  ///< the integral of P squared, exact for power that is straight between samples
+    double energy_wh = 0;                        ///< power integrated by trapezoid
+    double square_w2h = 0;                       ///< the integral of P squared, exact for power that is straight between samples
     double mean_w = 0, peak_w = 0, daily_wh = 0; ///< daily: mean x 24 h
-    std::optional<DutyCycle> cycle; ///< absent for a load of one level
-    long gaps = 0;          ///< longer than the limit: nothing is known of the load in them
+    std::optional<DutyCycle> cycle;              ///< absent for a load of one level
+    long gaps = 0;                               ///< longer than the limit: nothing is known of the load in them
     double gap_h = 0;
-    double gap_most_wh = 0; ///< what may have flowed in the gaps, at most: peak x time
+    double gap_most_wh = 0;            ///< what may have flowed in the gaps, at most: peak x time
     std::optional<double> register_wh; ///< difference of the register over the same times; absent where it falls or is not there
 };
 

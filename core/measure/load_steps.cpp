@@ -11,8 +11,8 @@ std::vector<LoadStep> load_steps(const RegisterTrack& track, RunEnd end) {
         const RegisterPoint& from = track.points[i - 1];
         const RegisterPoint& to = track.points[i];
         if (to.time_ms <= from.time_ms) continue;
-        steps.push_back({from.reading, to.reading, from.time_ms, to.time_ms,
-                         (to.delivered_wh - from.delivered_wh) / hours_between(from.time_ms, to.time_ms)});
+        steps.push_back(
+            {from.reading, to.reading, from.time_ms, to.time_ms, (to.delivered_wh - from.delivered_wh) / hours_between(from.time_ms, to.time_ms)});
     }
     return steps;
 }

@@ -51,9 +51,11 @@ std::string compare_with_log(const RunRecord& record, const MeasureOptions& opti
             text += " Most do not: the clock of the log is off, or it is the log of something else. It was not used.";
         if (track.log)
             for (const auto& [reading, log_wh] : check.differing)
-                track.register_corrections.push_back({RegisterCorrectionKind::against_log, reading->uuid,
-                                       exact_text(*reading->values.register_wh) + " Wh was noted, the log says " + fixed_text(log_wh, 0) +
-                                           " Wh; the log was used", {}});
+                track.register_corrections.push_back(
+                    {RegisterCorrectionKind::against_log,
+                     reading->uuid,
+                     exact_text(*reading->values.register_wh) + " Wh was noted, the log says " + fixed_text(log_wh, 0) + " Wh; the log was used",
+                     {}});
     }
     if (track.log && track.log->left_out > 0)
         text += " " + count_text(track.log->left_out, "value", "values") + " of its register fitted nothing and " +

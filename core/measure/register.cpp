@@ -12,7 +12,7 @@
 namespace ullage {
 namespace {
 
-constexpr double load_window_h = 10.0 / 60.0;    ///< over less the noted minute blurs a mean load
+constexpr double load_window_h = 10.0 / 60.0; ///< over less the noted minute blurs a mean load
 
 std::string wh_text(double wh) { return exact_text(std::round(wh * 1000) / 1000) + " Wh"; }
 
@@ -24,8 +24,8 @@ std::vector<RegisterCorrection> late_entries(const RunRecord& record) {
         const Reading& reading = record.readings[i];
         if (reading.withdrawn) continue;
         if (lowest_after >= 0 && reading.sequence > lowest_after)
-            register_corrections.push_back({RegisterCorrectionKind::late_entry, reading.uuid,
-                             "entered after readings of later moments; put in its place by its time", {}});
+            register_corrections.push_back(
+                {RegisterCorrectionKind::late_entry, reading.uuid, "entered after readings of later moments; put in its place by its time", {}});
         lowest_after = lowest_after < 0 ? reading.sequence : std::min(lowest_after, reading.sequence);
     }
     std::ranges::reverse(register_corrections);
@@ -46,8 +46,7 @@ public:
             take(path[k], k == 0 ? nullptr : &nodes_[before], before);
             before = path[k].node;
         }
-        for (std::size_t left_out = path.empty() ? 0 : before + 1; left_out < nodes_.size(); ++left_out)
-            add_typing_error(left_out);
+        for (std::size_t left_out = path.empty() ? 0 : before + 1; left_out < nodes_.size(); ++left_out) add_typing_error(left_out);
     }
 
 private:
@@ -55,8 +54,10 @@ private:
 
     void add_typing_error(std::size_t index) {
         const RegisterNode& node = nodes_[index];
-        track_.register_corrections.push_back({RegisterCorrectionKind::typing_error, reading_of(node).uuid,
-                                wh_text(node.register_wh) + " fits neither its neighbours nor a reset; left out as a typing error", {}});
+        track_.register_corrections.push_back({RegisterCorrectionKind::typing_error,
+                                               reading_of(node).uuid,
+                                               wh_text(node.register_wh) + " fits neither its neighbours nor a reset; left out as a typing error",
+                                               {}});
     }
 
     const RegisterNode& marked_node(std::size_t from, std::size_t to) const {
@@ -73,14 +74,12 @@ private:
             return std::nullopt;
         }
         track_.missing_inside = true;
-        note_missing("energy between " + moment(from) + " and " + moment(to) + " (about " +
-                     fixed_text(estimate_wh, estimate_wh < 10 ? 1 : 0) + " Wh at the usual load) is not in the register");
+        note_missing("energy between " + moment(from) + " and " + moment(to) + " (about " + fixed_text(estimate_wh, estimate_wh < 10 ? 1 : 0) +
+                     " Wh at the usual load) is not in the register");
         return estimate_wh;
     }
 
-    std::string moment(UtcMs time_ms) const {
-        return day_text(time_ms, record_.run.time_zone) + " " + clock_text(time_ms, record_.run.time_zone);
-    }
+    std::string moment(UtcMs time_ms) const { return day_text(time_ms, record_.run.time_zone) + " " + clock_text(time_ms, record_.run.time_zone); }
 
     void note_missing(const std::string& clause) {
         track_.energy_may_be_missing = true;
@@ -99,9 +98,11 @@ private:
         case Step::plain: gained_wh = node.register_wh - before->register_wh; break;
         case Step::rollover:
             gained_wh = node.register_wh - before->register_wh + rules_.span_wh.value_or(0);
-            add({RegisterCorrectionKind::rollover, reading_of(node).uuid,
-                 "the register fell from " + wh_text(before->register_wh) + " to " + wh_text(node.register_wh) +
-                     ", which its span of " + wh_text(rules_.span_wh.value_or(0)) + " explains", {}});
+            add({RegisterCorrectionKind::rollover,
+                 reading_of(node).uuid,
+                 "the register fell from " + wh_text(before->register_wh) + " to " + wh_text(node.register_wh) + ", which its span of " +
+                     wh_text(rules_.span_wh.value_or(0)) + " explains",
+                 {}});
             break;
         case Step::reset:
             gained_wh = node.register_wh;
@@ -193,8 +194,8 @@ void check_ends(const RunRecord& record, const RunScan& scan, const PathRules& r
             return;
         }
         track.energy_may_be_missing = true;
-        track.missing_reason += (track.missing_reason.empty() ? "" : "; ") + std::string(words) + " (" + duration_text(hours) +
-                                ", about " + fixed_text(rules.usual_w * hours, 0) + " Wh at the usual load)";
+        track.missing_reason += (track.missing_reason.empty() ? "" : "; ") + std::string(words) + " (" + duration_text(hours) + ", about " +
+                                fixed_text(rules.usual_w * hours, 0) + " Wh at the usual load)";
     };
     note(*scan.first_ms, track.points.front().time_ms, scan.row_before_register, "the register was first read after the start");
     if (record.run.end != RunEnd::still_running)
@@ -259,8 +260,8 @@ RegisterTrack unwrap_register(const RunRecord& record, RunScan& scan, const Meas
         Unwrapper(record, nodes, rules, track).walk(plausible_path(nodes, rules));
     }
     for (const std::size_t reading : scan.duplicates)
-        track.register_corrections.push_back({RegisterCorrectionKind::duplicate, record.readings[reading].uuid,
-                               "the same moment and register were entered twice; counted once", {}});
+        track.register_corrections.push_back(
+            {RegisterCorrectionKind::duplicate, record.readings[reading].uuid, "the same moment and register were entered twice; counted once", {}});
     if (!scan.entered_in_order)
         for (RegisterCorrection& register_correction : late_entries(record)) track.register_corrections.push_back(std::move(register_correction));
     check_ends(record, scan, rules, track);

@@ -13,14 +13,14 @@ namespace ullage {
 
 /// What was assumed of a register reading that does not simply continue the one before.
 enum class RegisterCorrectionKind {
-    marked_zero,     ///< the tester marked that the meter was zeroed
-    marked_swap,     ///< the tester marked that another meter took over
-    rollover,        ///< the register passed its span
-    unmarked_reset,  ///< the register started anew without a mark
-    typing_error,    ///< the value fits neither its neighbours nor a reset; left out
-    duplicate,       ///< same moment and same value as the reading before; left out
-    late_entry,      ///< entered after readings of later moments; put in its place by time
-    against_log,     ///< differs from the register of the log, which was used
+    marked_zero,    ///< the tester marked that the meter was zeroed
+    marked_swap,    ///< the tester marked that another meter took over
+    rollover,       ///< the register passed its span
+    unmarked_reset, ///< the register started anew without a mark
+    typing_error,   ///< the value fits neither its neighbours nor a reset; left out
+    duplicate,      ///< same moment and same value as the reading before; left out
+    late_entry,     ///< entered after readings of later moments; put in its place by time
+    against_log,    ///< differs from the register of the log, which was used
 };
 
 /// "meter zeroed", "meter swapped", "rollover", "reset without a mark", "typing error", "entered twice", "entered late", "differs from
@@ -43,10 +43,10 @@ inline constexpr std::size_t no_reading = static_cast<std::size_t>(-1);
 
 /// Delivered energy at one register reading.
 struct RegisterPoint {
-    std::size_t reading = 0;   ///< index into the readings given, or no_reading
+    std::size_t reading = 0; ///< index into the readings given, or no_reading
     UtcMs time_ms = 0;
-    double register_wh = 0;    ///< as noted
-    double delivered_wh = 0;   ///< corrected energy since the first register reading of the run
+    double register_wh = 0;  ///< as noted
+    double delivered_wh = 0; ///< corrected energy since the first register reading of the run
 };
 
 /// A time without register that is too short to call energy missing: what may have flowed in it belongs into the budget.
@@ -57,27 +57,27 @@ struct ShortGap {
 
 /// A track that the log of a meter gave (log_track.h).
 struct LogUse {
-    bool integrated = false;          ///< from its power, as it has no register
-    double step_wh = 0;               ///< of its register; 0 where power was integrated
+    bool integrated = false; ///< from its power, as it has no register
+    double step_wh = 0;      ///< of its register; 0 where power was integrated
     double power_step_w = 0;
-    double u_sampling_wh = 0;         ///< of integrated power: what it did between samples
-    double step_half_width_wh = 0;    ///< of integrated power: its steps, rectangular
-    std::vector<double> u_wh;         ///< of each point of the track: interpolation, and the doubt of its moment
-    std::vector<double> square_w2h;   ///< the integral of P squared up to each point
-    long left_out = 0;                ///< values of the register that fitted nothing
+    double u_sampling_wh = 0;       ///< of integrated power: what it did between samples
+    double step_half_width_wh = 0;  ///< of integrated power: its steps, rectangular
+    std::vector<double> u_wh;       ///< of each point of the track: interpolation, and the doubt of its moment
+    std::vector<double> square_w2h; ///< the integral of P squared up to each point
+    long left_out = 0;              ///< values of the register that fitted nothing
 };
 
 /// The register of a run, unwrapped.
 struct RegisterTrack {
     std::vector<RegisterPoint> points; ///< in order of time, only readings that were used
     std::vector<RegisterCorrection> register_corrections;
-    std::size_t segments = 0;          ///< stretches between resets; each adds two register readings to the budget
-    std::size_t zero_starts = 0;       ///< segments whose start is a register set to exactly 0
+    std::size_t segments = 0;           ///< stretches between resets; each adds two register readings to the budget
+    std::size_t zero_starts = 0;        ///< segments whose start is a register set to exactly 0
     bool energy_may_be_missing = false; ///< inside, or before the first or after the last register reading
     bool missing_inside = false;        ///< between the first and the last register reading
-    std::string missing_reason;        ///< a clause that says where, when energy may be missing
-    std::optional<LogUse> log;         ///< where it comes from a log; `points` then stand for every reading within the log, whatever it noted
-    std::vector<ShortGap> short_gaps;  ///< before a marked zero or swap, before the first and after the last register reading
+    std::string missing_reason;         ///< a clause that says where, when energy may be missing
+    std::optional<LogUse> log;          ///< where it comes from a log; `points` then stand for every reading within the log, whatever it noted
+    std::vector<ShortGap> short_gaps;   ///< before a marked zero or swap, before the first and after the last register reading
 
     [[nodiscard]] double total_wh() const { return points.empty() ? 0.0 : points.back().delivered_wh; }
     [[nodiscard]] bool usable() const { return points.size() >= 2; }

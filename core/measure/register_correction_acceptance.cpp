@@ -4,7 +4,8 @@
 namespace ullage {
 
 bool can_be_accepted(RegisterCorrectionKind kind) {
-    return kind == RegisterCorrectionKind::unmarked_reset || kind == RegisterCorrectionKind::typing_error || kind == RegisterCorrectionKind::duplicate;
+    return kind == RegisterCorrectionKind::unmarked_reset || kind == RegisterCorrectionKind::typing_error ||
+           kind == RegisterCorrectionKind::duplicate;
 }
 
 std::optional<RegisterCorrectionAcceptance> accept_register_correction(const RegisterCorrection& register_correction, const Reading& reading) {

@@ -38,7 +38,7 @@ struct RunScan {
     std::vector<GaugeRise> rises;         ///< by at least two gauge steps
     std::vector<OffSpan> output_off;
     std::optional<UtcMs> first_ms, last_ms, before_last_ms; ///< before_last_ms: the last moment before last_ms
-    std::optional<UtcMs> cut_off_ms;      ///< the first mark "cut-off"
+    std::optional<UtcMs> cut_off_ms;                        ///< the first mark "cut-off"
     bool entered_in_order = true;
     bool row_before_register = false, row_after_register = false; ///< a reading without register before the first or after the last one
 };

@@ -26,8 +26,8 @@ std::optional<EndToEnd> end_to_end(const std::vector<PairedPoint>& points) {
     if (points.size() < 2) return std::nullopt;
     const PairedPoint& a = points.front();
     const PairedPoint& b = points.back();
-    return EndToEnd{a.gauge_percent - b.gauge_percent, b.delivered_wh - a.delivered_wh,
-                    std::hypot(a.u_pairing_wh, b.u_pairing_wh), a.gauge_percent, b.gauge_percent};
+    return EndToEnd{a.gauge_percent - b.gauge_percent, b.delivered_wh - a.delivered_wh, std::hypot(a.u_pairing_wh, b.u_pairing_wh), a.gauge_percent,
+                    b.gauge_percent};
 }
 
 /// Why the gauge drop carries no projection, or nothing.
@@ -36,15 +36,13 @@ std::optional<std::string> drop_too_small(const EndToEnd& ends, double gauge_ste
     if (ends.drop_pt > half_width / refuse_beyond) return std::nullopt;
     const double needed = std::ceil(half_width / resolve_to);
     const double more = std::max(1.0, needed - ends.drop_pt);
-    return "the gauge fell by only " + exact_text(std::max(0.0, ends.drop_pt)) + " points; about " + fixed_text(more, 0) +
-           " more would resolve ±5 %";
+    return "the gauge fell by only " + exact_text(std::max(0.0, ends.drop_pt)) + " points; about " + fixed_text(more, 0) + " more would resolve ±5 %";
 }
 
 /// Standard uncertainty of everything but the gain in D / drop, as energy.
 double independent_wh(const EndToEnd& ends, const Budget& budget, double gauge_step) {
     const double from_gauge_wh = ends.delivered_wh * gauge_step / (std::sqrt(6.0) * ends.drop_pt);
-    return std::sqrt(budget.independent_wh * budget.independent_wh + ends.u_pairing_wh * ends.u_pairing_wh +
-                     from_gauge_wh * from_gauge_wh);
+    return std::sqrt(budget.independent_wh * budget.independent_wh + ends.u_pairing_wh * ends.u_pairing_wh + from_gauge_wh * from_gauge_wh);
 }
 
 Quantity measured(const RunRecord& record, const RegisterTrack& track, const Budget& budget, double rated_wh) {
@@ -70,8 +68,8 @@ bool is_full_drain(const RunRecord& record) {
            (record.run.end == RunEnd::cut_off_seen || record.run.end == RunEnd::found_off);
 }
 
-Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points,
-                         const Budget& budget, const MeasureOptions& options) {
+Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points, const Budget& budget,
+                         const MeasureOptions& options) {
     const auto refuse = [](std::string reason) { return not_known("usable_fraction", "1", std::move(reason)); };
     if (record.run.kind != RunKind::drain)
         return refuse("a " + std::string(run_kind_text(record.run.kind)) + " run does not measure it; make a drain");
@@ -87,8 +85,8 @@ Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, co
     const Budget part = energy_budget(record, track, ends->delivered_wh, options);
     std::optional<double> half_width;
     if (part.half_width_wh)
-        half_width = scale * half_width_of_sum(part.gain_half_width_wh,
-                                               independent_wh(*ends, part, record.unit.gauge_step_percent), options.coverage);
+        half_width =
+            scale * half_width_of_sum(part.gain_half_width_wh, independent_wh(*ends, part, record.unit.gauge_step_percent), options.coverage);
     std::string reason = "assumes an honest gauge from " + percent_text(ends->from_percent) + " to " + percent_text(ends->to_percent);
     if (!record.run.started_full.has_value()) reason += "; whether it started full is not stated";
     else if (!*record.run.started_full) reason += "; it did not start full";
@@ -104,8 +102,7 @@ Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, co
     return result;
 }
 
-Quantity wh_per_gauge_point(const RunRecord& record, const std::vector<PairedPoint>& points, const Budget& budget,
-                            const MeasureOptions& options) {
+Quantity wh_per_gauge_point(const RunRecord& record, const std::vector<PairedPoint>& points, const Budget& budget, const MeasureOptions& options) {
     const auto refuse = [](std::string reason) { return not_known("wh_per_gauge_point", "Wh/pt", std::move(reason)); };
     const std::optional<EndToEnd> ends = end_to_end(points);
     if (!ends) return refuse("fewer than two gauge readings within the register's readings");
@@ -113,10 +110,8 @@ Quantity wh_per_gauge_point(const RunRecord& record, const std::vector<PairedPoi
     if (const auto reason = drop_too_small(*ends, record.unit.gauge_step_percent)) return refuse(*reason);
     std::optional<double> half_width;
     if (budget.half_width_wh) {
-        const double gain_wh = budget.gain_half_width_wh *
-                               (points.back().delivered_wh > 0 ? ends->delivered_wh / points.back().delivered_wh : 1.0);
-        half_width = half_width_of_sum(gain_wh, independent_wh(*ends, budget, record.unit.gauge_step_percent), options.coverage) /
-                     ends->drop_pt;
+        const double gain_wh = budget.gain_half_width_wh * (points.back().delivered_wh > 0 ? ends->delivered_wh / points.back().delivered_wh : 1.0);
+        half_width = half_width_of_sum(gain_wh, independent_wh(*ends, budget, record.unit.gauge_step_percent), options.coverage) / ends->drop_pt;
     }
     return known("wh_per_gauge_point", "Wh/pt", ends->delivered_wh / ends->drop_pt, half_width, Kind::measured,
                  "end to end, from " + percent_text(ends->from_percent) + " to " + percent_text(ends->to_percent) +

@@ -13,13 +13,12 @@ namespace ullage {
 /// projected: any other drain, end to end D x 100 / (s_a - s_b) with both gauge steps in the uncertainty; the reason
 /// names the assumed honest stretch of the gauge. not known: no rated energy, no register, or a gauge drop whose two
 /// steps alone leave more than ±10 % (the reason says how many points more would resolve ±5 %).
-[[nodiscard]] Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track,
-                                       const std::vector<PairedPoint>& points, const Budget& budget,
-                                       const MeasureOptions& options = {});
+[[nodiscard]] Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points,
+                                       const Budget& budget, const MeasureOptions& options = {});
 
 /// Delivered Wh for each percentage point that the gauge fell, from the first to the last paired point.
-[[nodiscard]] Quantity wh_per_gauge_point(const RunRecord& record, const std::vector<PairedPoint>& points,
-                                          const Budget& budget, const MeasureOptions& options = {});
+[[nodiscard]] Quantity wh_per_gauge_point(const RunRecord& record, const std::vector<PairedPoint>& points, const Budget& budget,
+                                          const MeasureOptions& options = {});
 
 /// True for a drain (not a no-load drain) that started full and was ended by the unit's own cut-off.
 [[nodiscard]] bool is_full_drain(const RunRecord& record);

@@ -27,8 +27,12 @@ struct Frame {
     [[nodiscard]] std::int64_t width() const { return two_bytes_at(segment, 7); }
     /// As many as the segment has room for.
     [[nodiscard]] std::int64_t components() const { return std::min(byte_at(segment, 9), static_cast<std::int64_t>(segment.size() - 10) / 3); }
-    [[nodiscard]] std::int64_t sampling_across(std::int64_t component) const { return byte_at(segment, static_cast<std::size_t>(11 + 3 * component)) >> 4; }
-    [[nodiscard]] std::int64_t sampling_down(std::int64_t component) const { return byte_at(segment, static_cast<std::size_t>(11 + 3 * component)) & 15; }
+    [[nodiscard]] std::int64_t sampling_across(std::int64_t component) const {
+        return byte_at(segment, static_cast<std::size_t>(11 + 3 * component)) >> 4;
+    }
+    [[nodiscard]] std::int64_t sampling_down(std::int64_t component) const {
+        return byte_at(segment, static_cast<std::size_t>(11 + 3 * component)) & 15;
+    }
 
     [[nodiscard]] std::int64_t coefficient_bytes() const {
         constexpr std::int64_t block_side = 8, bytes_of_block = 64 * 2;

@@ -27,7 +27,8 @@ std::string range_text(const NumberRange& range) { return exact_text(range.lowes
 
 Result<void> check_text(std::string_view field, std::string_view text, std::size_t most) {
     if (const auto position = first_bad_utf8(text))
-        return beyond(field, "byte " + std::to_string(*position + 1) + " of the text is no UTF-8 character", "type it anew, or save the file as UTF-8");
+        return beyond(field, "byte " + std::to_string(*position + 1) + " of the text is no UTF-8 character",
+                      "type it anew, or save the file as UTF-8");
     if (text.size() <= most) return {};
     const auto characters = static_cast<std::size_t>(std::ranges::count_if(text, [](char c) { return (c & 0xC0) != 0x80; }));
     if (characters <= most) return {};

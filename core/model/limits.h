@@ -15,20 +15,20 @@
 namespace ullage {
 
 // Texts, in characters (code points of Unicode).
-inline constexpr std::size_t longest_name = 500;         ///< of a unit, maker, meter, PV sheet, module, load list or appliance
-inline constexpr std::size_t longest_short_text = 64;    ///< a currency, a time zone, an identifier
-inline constexpr std::size_t longest_load_text = 5'000;  ///< the tester's words for a load
-inline constexpr std::size_t longest_remark = 50'000;    ///< a remark, or the reason of a change
+inline constexpr std::size_t longest_name = 500;           ///< of a unit, maker, meter, PV sheet, module, load list or appliance
+inline constexpr std::size_t longest_short_text = 64;      ///< a currency, a time zone, an identifier
+inline constexpr std::size_t longest_load_text = 5'000;    ///< the tester's words for a load
+inline constexpr std::size_t longest_remark = 50'000;      ///< a remark, or the reason of a change
 inline constexpr std::size_t longest_extra_value = 50'000; ///< of a key of a run sheet that the program does not know
-inline constexpr std::size_t longest_draft = 200'000;    ///< all that is half typed in the entry row of a run
+inline constexpr std::size_t longest_draft = 200'000;      ///< all that is half typed in the entry row of a run
 inline constexpr std::size_t longest_file_name = 1'000;
-inline constexpr std::size_t longest_layout = 100'000;   ///< how a log was read, its header, and the answers for logs like it
+inline constexpr std::size_t longest_layout = 100'000; ///< how a log was read, its header, and the answers for logs like it
 
 // Lists.
-inline constexpr std::size_t most_tags = 200;            ///< of a unit
-inline constexpr std::size_t most_extras = 1'000;        ///< keys of a run sheet that the program does not know
-inline constexpr std::size_t most_appliances = 10'000;   ///< of a load list
-inline constexpr std::size_t most_readings = 5'000'000;  ///< of a run sheet
+inline constexpr std::size_t most_tags = 200;           ///< of a unit
+inline constexpr std::size_t most_extras = 1'000;       ///< keys of a run sheet that the program does not know
+inline constexpr std::size_t most_appliances = 10'000;  ///< of a load list
+inline constexpr std::size_t most_readings = 5'000'000; ///< of a run sheet
 
 /// Between what a number lies, both ends included.
 struct NumberRange {

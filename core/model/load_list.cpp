@@ -35,11 +35,14 @@ Result<void> check(const Appliance& appliance) {
     if (appliance.name.empty()) return wrong(appliance, "name", "the appliance has no name", "give it a name");
     if (auto good = check_text("name of an appliance", appliance.name, longest_name); !good) return good;
     if (appliance.power_w && !lies_within(*appliance.power_w, 0, most_w))
-        return wrong(appliance, "power", "the power while on is not above 0 W and at most " + exact_text(most_w) + " W", "give what it takes while it is on, or leave it empty");
+        return wrong(appliance, "power", "the power while on is not above 0 W and at most " + exact_text(most_w) + " W",
+                     "give what it takes while it is on, or leave it empty");
     if (!lies_within(appliance.duty, 0, 1))
         return wrong(appliance, "duty", "the duty is not above 0 and at most 1", "give the share of the time that it is on while in use");
     if (appliance.measured && (!lies_within(appliance.measured->energy_wh, 0, most_wh) || !lies_within(appliance.measured->hours, 0, most_h)))
-        return wrong(appliance, "measured use", "the measured energy or its hours are not above 0, or beyond " + exact_text(most_wh) + " Wh or " + exact_text(most_h) + " h", "give both, such as 500 Wh over 24 h");
+        return wrong(appliance, "measured use",
+                     "the measured energy or its hours are not above 0, or beyond " + exact_text(most_wh) + " Wh or " + exact_text(most_h) + " h",
+                     "give both, such as 500 Wh over 24 h");
     if (!appliance.power_w && !appliance.measured)
         return wrong(appliance, "power", "neither its power nor a measurement is given", "give its power while on, or what it took over some hours");
     if (appliance.power_w && mean_in_use_w(appliance) > *appliance.power_w * (1 + rounding))

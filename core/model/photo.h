@@ -13,9 +13,9 @@ namespace ullage {
 enum class PhotoFormat { jpeg = 1, png = 2 };
 
 // What a logbook takes; the one place that states it.
-inline constexpr std::int64_t photo_limit_bytes = 20'000'000;            ///< of one photo: 20 MB
-inline constexpr std::int64_t photo_limit_pixels = 100'000'000;          ///< of one photo: 100 megapixels
-inline constexpr std::int64_t photos_limit_bytes = 1'000'000'000;        ///< of all photos of a logbook: 1 GB
+inline constexpr std::int64_t photo_limit_bytes = 20'000'000;     ///< of one photo: 20 MB
+inline constexpr std::int64_t photo_limit_pixels = 100'000'000;   ///< of one photo: 100 megapixels
+inline constexpr std::int64_t photos_limit_bytes = 1'000'000'000; ///< of all photos of a logbook: 1 GB
 
 /// When a photo was taken, as its camera wrote it.
 struct PhotoMoment {

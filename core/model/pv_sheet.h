@@ -25,8 +25,8 @@ struct PvCoefficient {
 struct PvSheet {
     std::string uuid;
     std::string name;
-    std::string unit_uuid; ///< empty: no unit chosen
-    std::string module;    ///< as printed on its label
+    std::string unit_uuid;                            ///< empty: no unit chosen
+    std::string module;                               ///< as printed on its label
     std::optional<double> voc_v, vmp_v, isc_a, imp_a; ///< open circuit, maximum power, short circuit, maximum power
     std::optional<PvCoefficient> voc_coefficient, vmp_coefficient;
     std::optional<PvCoefficient> power_coefficient; ///< always in percent

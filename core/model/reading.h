@@ -40,12 +40,13 @@ struct ReadingValues {
     bool operator==(const ReadingValues&) const = default;
 };
 
-/// A reading as it stands now, one of the RunRecord that holds it: there may be a million, so that none names its run. `sequence` is the order of entry within its run and breaks ties of time.
+/// A reading as it stands now, one of the RunRecord that holds it: there may be a million, so that none names its run. `sequence` is the order of
+/// entry within its run and breaks ties of time.
 struct Reading {
     std::string uuid;
     long sequence = 0;
     ReadingValues values;
-    int version = 1;        ///< 1 as entered; each amendment, withdrawal or restoration adds one
+    int version = 1; ///< 1 as entered; each amendment, withdrawal or restoration adds one
     bool withdrawn = false;
 
     bool operator==(const Reading&) const = default;

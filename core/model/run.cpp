@@ -37,9 +37,7 @@ std::optional<RunEnd> run_end_from(std::string_view text) {
     return std::nullopt;
 }
 
-std::string_view charge_source_text(ChargeSource source) {
-    return source == ChargeSource::pv ? "PV" : "wall";
-}
+std::string_view charge_source_text(ChargeSource source) { return source == ChargeSource::pv ? "PV" : "wall"; }
 
 std::optional<ChargeSource> charge_source_from(std::string_view text) {
     if (text == "wall") return ChargeSource::wall;

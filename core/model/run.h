@@ -20,11 +20,10 @@ enum class ChargeSource { wall = 1, pv = 2 };
 /// How a run ended. The numbers stand in files: never change one.
 enum class RunEnd { still_running = 1, cut_off_seen = 2, found_off = 3, stopped_by_tester = 4 };
 
-inline constexpr RunKind all_run_kinds[] = {RunKind::drain, RunKind::no_load_drain, RunKind::charge,
-                                            RunKind::sustained_output, RunKind::peak_output, RunKind::standby};
+inline constexpr RunKind all_run_kinds[] = {RunKind::drain,       RunKind::no_load_drain, RunKind::charge, RunKind::sustained_output,
+                                            RunKind::peak_output, RunKind::standby};
 inline constexpr ChargeSource all_charge_sources[] = {ChargeSource::wall, ChargeSource::pv};
-inline constexpr RunEnd all_run_ends[] = {RunEnd::still_running, RunEnd::cut_off_seen, RunEnd::found_off,
-                                          RunEnd::stopped_by_tester};
+inline constexpr RunEnd all_run_ends[] = {RunEnd::still_running, RunEnd::cut_off_seen, RunEnd::found_off, RunEnd::stopped_by_tester};
 
 /// "drain", "no-load drain", "charge", "sustained output", "peak output", "standby" (output off, left alone).
 [[nodiscard]] std::string_view run_kind_text(RunKind kind);
@@ -45,10 +44,10 @@ struct Run {
     RunKind kind = RunKind::drain;
     std::optional<bool> started_full; ///< absent: not stated
     RunEnd end = RunEnd::still_running;
-    std::string load;                 ///< the tester's words for the load
+    std::string load; ///< the tester's words for the load
     std::optional<double> ambient_c;
     std::optional<ChargeSource> charge_source; ///< of a charge run; absent: not stated
-    std::string time_zone = "UTC";    ///< IANA name
+    std::string time_zone = "UTC";             ///< IANA name
     UtcMs created_ms = 0;
     /// Keys of an imported run sheet that this program does not know, in their order.
     std::vector<std::pair<std::string, std::string>> extra;

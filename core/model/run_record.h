@@ -21,7 +21,7 @@ struct RunRecord {
     Run run;
     std::vector<Reading> readings;
     std::optional<RunTrace> trace; ///< of the logs of a meter, where the run has some; sheets carry none
-    int number = 1; ///< 1, 2, … within the unit, in order of the first reading
+    int number = 1;                ///< 1, 2, … within the unit, in order of the first reading
 };
 
 /// Runs by address, such as those of one unit; the records must outlive them.

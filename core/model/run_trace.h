@@ -18,10 +18,10 @@ struct TracePoint {
     UtcMs time_ms = 0;
     std::optional<double> register_wh;
     std::optional<double> power_w;
-    double energy_wh = 0;    ///< power integrated by trapezoid, gaps left out
-    double square_w2h = 0;   ///< the integral of P squared, power taken as straight between samples, gaps left out
-    double covered_h = 0;    ///< time between samples that are no gap apart
-    double sampled_wh2 = 0;  ///< variance of energy_wh from what the power did between samples, see TraceThinner
+    double energy_wh = 0;   ///< power integrated by trapezoid, gaps left out
+    double square_w2h = 0;  ///< the integral of P squared, power taken as straight between samples, gaps left out
+    double covered_h = 0;   ///< time between samples that are no gap apart
+    double sampled_wh2 = 0; ///< variance of energy_wh from what the power did between samples, see TraceThinner
 };
 
 /// A time without samples of power that is longer than the limit.
@@ -36,9 +36,9 @@ struct RunTrace {
     std::vector<TracePoint> points;
     bool has_register = false, has_power = false; ///< at least two samples of it
     double peak_w = 0;
-    double power_step_w = 0;      ///< finest decimal place that the power shows, 1 W to 0.001 W
-    std::vector<PowerGap> gaps;   ///< the first thousand
-    double offset_u_s = 0;        ///< standard uncertainty of the clock offset, the largest of the traces; 0 where it was given or none was needed
+    double power_step_w = 0;    ///< finest decimal place that the power shows, 1 W to 0.001 W
+    std::vector<PowerGap> gaps; ///< the first thousand
+    double offset_u_s = 0;      ///< standard uncertainty of the clock offset, the largest of the traces; 0 where it was given or none was needed
     std::optional<UtcMs> last_on_ms, off_ms; ///< the last sample above a twentieth of the mean power, and the one after it
     UtcMs longest_off_ms = 0;                ///< between two samples above it that follow each other
 };
@@ -91,7 +91,7 @@ private:
     std::optional<TraceSample> power_before_;
     std::optional<TracePoint> register_before_; ///< the last sample with register, where that is not the sample before
     std::optional<double> register_wh_;
-    double step_wh_before_ = 0;                 ///< dP dt of the step before
+    double step_wh_before_ = 0; ///< dP dt of the step before
     long registers_ = 0, powers_ = 0, jumps_ = 0;
     double power_sum_w_ = 0;
     int decimals_ = 0;

@@ -22,11 +22,11 @@ struct Trace {
     std::string uuid;
     std::string run_uuid;
     std::optional<std::string> meter_uuid;
-    std::string file_name;        ///< as the tester knows it, without folder
-    std::string fingerprint;      ///< of the file's bytes, by which a second import is noticed
-    std::int64_t size_bytes = 0;  ///< of the file
-    std::string layout;           ///< how it was read (core/trace/layout_text.h)
-    UtcMs offset_ms = 0;          ///< added to the times of the log
+    std::string file_name;       ///< as the tester knows it, without folder
+    std::string fingerprint;     ///< of the file's bytes, by which a second import is noticed
+    std::int64_t size_bytes = 0; ///< of the file
+    std::string layout;          ///< how it was read (core/trace/layout_text.h)
+    UtcMs offset_ms = 0;         ///< added to the times of the log
     /// Standard uncertainty of an offset that was estimated from the hand readings, s; absent where it was given, or none was needed.
     std::optional<double> offset_u_s{};
     std::string signature;           ///< of its header (TraceDetection::signature); empty where it is not known

@@ -16,8 +16,8 @@ struct Unit {
     std::optional<double> rated_output_w;
     std::optional<double> peak_output_w;
     std::optional<double> pv_max_v, pv_max_a, pv_max_w; ///< limits of the PV input
-    std::optional<double> pv_start_v;    ///< lowest voltage at which the PV input starts and tracks
-    std::optional<double> charge_time_h; ///< from cut-off to full, from the wall
+    std::optional<double> pv_start_v;                   ///< lowest voltage at which the PV input starts and tracks
+    std::optional<double> charge_time_h;                ///< from cut-off to full, from the wall
     std::optional<double> price;                        ///< the list price, in `currency`
     std::string currency;                               ///< ISO 4217 code
     std::optional<double> mass_kg;

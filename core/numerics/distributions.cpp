@@ -13,9 +13,8 @@ namespace {
 
 namespace bmp = boost::math::policies;
 /// A violated precondition gives NaN or an infinity as the header says, never an exception.
-using Quiet = bmp::policy<bmp::domain_error<bmp::ignore_error>, bmp::pole_error<bmp::ignore_error>,
-                          bmp::overflow_error<bmp::ignore_error>, bmp::underflow_error<bmp::ignore_error>,
-                          bmp::evaluation_error<bmp::ignore_error>>;
+using Quiet = bmp::policy<bmp::domain_error<bmp::ignore_error>, bmp::pole_error<bmp::ignore_error>, bmp::overflow_error<bmp::ignore_error>,
+                          bmp::underflow_error<bmp::ignore_error>, bmp::evaluation_error<bmp::ignore_error>>;
 using Normal = boost::math::normal_distribution<double, Quiet>;
 using StudentT = boost::math::students_t_distribution<double, Quiet>;
 using ChiSquare = boost::math::chi_squared_distribution<double, Quiet>;
@@ -24,9 +23,7 @@ using ChiSquare = boost::math::chi_squared_distribution<double, Quiet>;
 
 double normal_quantile(double p) { return boost::math::quantile(Normal(), p); }
 
-double student_t_quantile(double p, double nu) {
-    return std::isinf(nu) && nu > 0 ? normal_quantile(p) : boost::math::quantile(StudentT(nu), p);
-}
+double student_t_quantile(double p, double nu) { return std::isinf(nu) && nu > 0 ? normal_quantile(p) : boost::math::quantile(StudentT(nu), p); }
 
 double coverage_factor(double coverage, double nu) {
     // From the upper tail: (1 + coverage)/2 would round away what a coverage close to 1 says.
@@ -40,9 +37,7 @@ double student_t_two_sided_tail(double t, double nu) {
 
 double chi_square_quantile(double p, double nu) { return boost::math::quantile(ChiSquare(nu), p); }
 
-double chi_square_tail(double x, double nu) {
-    return x <= 0 ? 1.0 : boost::math::cdf(boost::math::complement(ChiSquare(nu), x));
-}
+double chi_square_tail(double x, double nu) { return x <= 0 ? 1.0 : boost::math::cdf(boost::math::complement(ChiSquare(nu), x)); }
 
 std::optional<double> effective_degrees_of_freedom(std::span<const UncertaintyPart> parts) {
     // Scaled by the largest, so that no fourth power leaves the range of numbers.

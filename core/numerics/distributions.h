@@ -18,7 +18,6 @@ namespace ullage {
 /// Probability that chi-square of nu degrees of freedom is at least x.
 [[nodiscard]] double chi_square_tail(double x, double nu);
 
-
 /// One part of a combined standard uncertainty with what it rests on.
 struct UncertaintyPart {
     double standard = 0;

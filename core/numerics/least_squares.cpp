@@ -22,18 +22,15 @@ constexpr auto squares_task = "least-squares fit";
 constexpr double rank_threshold = 1e-13;
 
 std::optional<Error> check_shape(std::span<const double> design, std::size_t p, std::span<const double> y) {
-    const auto bad = [](std::string what, std::string remedy) {
-        return Error{Failure::bad_input, std::move(what), squares_task, std::move(remedy)};
-    };
+    const auto bad = [](std::string what, std::string remedy) { return Error{Failure::bad_input, std::move(what), squares_task, std::move(remedy)}; };
     if (p == 0) return bad("there are no parameters to find", "give at least one column");
     if (design.size() != y.size() * p)
-        return bad("a design of " + std::to_string(design.size()) + " numbers does not have " + std::to_string(y.size()) +
-                       " rows of " + std::to_string(p),
+        return bad("a design of " + std::to_string(design.size()) + " numbers does not have " + std::to_string(y.size()) + " rows of " +
+                       std::to_string(p),
                    "give one row for each point");
     for (std::size_t i = 0; i < design.size(); ++i)
         if (!std::isfinite(design[i]))
-            return bad("row " + std::to_string(i / p + 1) + ", column " + std::to_string(i % p + 1) +
-                           " of the design is not a finite number",
+            return bad("row " + std::to_string(i / p + 1) + ", column " + std::to_string(i % p + 1) + " of the design is not a finite number",
                        "correct or leave out that point");
     return std::nullopt;
 }
@@ -43,8 +40,7 @@ Eigen::VectorXd residuals_of(std::span<const double> design, std::span<const dou
     Eigen::VectorXd residuals(static_cast<Eigen::Index>(y.size()));
     for (std::size_t i = 0; i < y.size(); ++i) {
         long double r = y[i];
-        for (std::size_t j = 0; j < p; ++j)
-            r -= static_cast<long double>(design[i * p + j]) * parameters[static_cast<Eigen::Index>(j)];
+        for (std::size_t j = 0; j < p; ++j) r -= static_cast<long double>(design[i * p + j]) * parameters[static_cast<Eigen::Index>(j)];
         residuals[static_cast<Eigen::Index>(i)] = static_cast<double>(r);
     }
     return residuals;
@@ -52,8 +48,8 @@ Eigen::VectorXd residuals_of(std::span<const double> design, std::span<const dou
 
 } // namespace
 
-Result<LeastSquaresFit> solve_least_squares(std::span<const double> design, std::size_t parameter_count,
-                                            std::span<const double> y, std::span<const double> sigma) {
+Result<LeastSquaresFit> solve_least_squares(std::span<const double> design, std::size_t parameter_count, std::span<const double> y,
+                                            std::span<const double> sigma) {
     if (auto error = check_shape(design, parameter_count, y)) return *error;
     if (auto error = check_points(squares_task, y, y, sigma, parameter_count + (sigma.empty() ? 1 : 0))) return *error;
 

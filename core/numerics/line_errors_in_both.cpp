@@ -3,8 +3,8 @@
 // W = 1/(sy^2 + b^2 sx^2), Xbar and Ybar W-means, U = X - Xbar, V = Y - Ybar, beta = W (U sy^2 + b V sx^2),
 // b = sum W beta V / sum W beta U until it stands still, a = Ybar - b Xbar; errors from the adjusted points x = Xbar + beta.
 // Variances instead of York's weights 1/s^2, so that a point exact in one direction needs no infinity.
-#include "numerics/line_fit.h"
 #include "numerics/inside/sample_check.h"
+#include "numerics/line_fit.h"
 
 #include <algorithm>
 #include <cmath>
@@ -44,8 +44,7 @@ bool weigh(const Points& p, double slope, State& s) {
     s.mean_x = sum_x / s.sum_w;
     s.mean_y = sum_y / s.sum_w;
     for (std::size_t i = 0; i < p.x.size(); ++i)
-        s.beta[i] = s.weight[i] * ((p.x[i] - s.mean_x) * p.sigma_y[i] * p.sigma_y[i] +
-                                   slope * (p.y[i] - s.mean_y) * p.sigma_x[i] * p.sigma_x[i]);
+        s.beta[i] = s.weight[i] * ((p.x[i] - s.mean_x) * p.sigma_y[i] * p.sigma_y[i] + slope * (p.y[i] - s.mean_y) * p.sigma_x[i] * p.sigma_x[i]);
     return true;
 }
 
@@ -70,8 +69,7 @@ std::optional<Error> check_uncertainties(const Points& p) {
         const double sx = p.sigma_x[i], sy = p.sigma_y[i];
         if (!std::isfinite(sx) || !std::isfinite(sy) || sx < 0 || sy < 0 || sx + sy == 0)
             return Error{Failure::bad_input,
-                         "the uncertainties of point " + std::to_string(i + 1) +
-                             " must be finite, not negative, and not zero in both x and y",
+                         "the uncertainties of point " + std::to_string(i + 1) + " must be finite, not negative, and not zero in both x and y",
                          both_errors_task, "give a positive uncertainty or leave out that point"};
     }
     return std::nullopt;
@@ -126,8 +124,8 @@ Result<LineFit> fit_line_errors_in_both(std::span<const double> x, std::span<con
     State state{std::vector<double>(x.size()), std::vector<double>(x.size())};
     for (int step = 0; step < most_steps; ++step) {
         if (!weigh(p, slope, state))
-            return Error{Failure::refused, "a point without uncertainty in y lies on a level line and would outweigh all others",
-                         both_errors_task, "give that point an uncertainty in y"};
+            return Error{Failure::refused, "a point without uncertainty in y lies on a level line and would outweigh all others", both_errors_task,
+                         "give that point an uncertainty in y"};
         const double next = next_slope(p, state);
         if (!std::isfinite(next)) return no_answer();
         const bool settled = std::abs(next - slope) <= 1e-14 * std::abs(next) + rounding;

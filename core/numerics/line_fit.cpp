@@ -14,13 +14,11 @@ namespace {
 
 using Sum = long double;
 
-Sum weight_of(std::span<const double> sigma, std::size_t i) {
-    return sigma.empty() ? Sum{1} : 1 / (Sum{sigma[i]} * Sum{sigma[i]});
-}
+Sum weight_of(std::span<const double> sigma, std::size_t i) { return sigma.empty() ? Sum{1} : 1 / (Sum{sigma[i]} * Sum{sigma[i]}); }
 
 bool all_finite(const LineFit& fit) {
-    return std::isfinite(fit.intercept) && std::isfinite(fit.slope) && std::isfinite(fit.u_intercept) &&
-           std::isfinite(fit.u_slope) && std::isfinite(fit.covariance) && std::isfinite(fit.residual_sum);
+    return std::isfinite(fit.intercept) && std::isfinite(fit.slope) && std::isfinite(fit.u_intercept) && std::isfinite(fit.u_slope) &&
+           std::isfinite(fit.covariance) && std::isfinite(fit.residual_sum);
 }
 
 /// Known sigmas give the variances themselves; otherwise the scatter of the residuals has to supply the unit.
@@ -40,9 +38,7 @@ double LineFit::u_at(double x) const {
     return std::sqrt(std::max(0.0, variance)); // rounding may bring an exact fit below zero
 }
 
-double LineFit::u_new_value(double x, double sigma_new) const {
-    return std::hypot(u_at(x), sigmas_known ? sigma_new : residual_sd().value());
-}
+double LineFit::u_new_value(double x, double sigma_new) const { return std::hypot(u_at(x), sigmas_known ? sigma_new : residual_sd().value()); }
 
 Result<LineFit> fit_line(std::span<const double> x, std::span<const double> y, std::span<const double> sigma) {
     constexpr auto task = "line fit";
@@ -110,8 +106,7 @@ Result<LineFit> fit_through_origin(std::span<const double> x, std::span<const do
         sxy += w * x[i] * y[i];
         syy += w * y[i] * y[i];
     }
-    if (!(sxx > 0))
-        return Error{Failure::bad_input, "all x are zero, so that no slope can be found", task, "take readings at another x"};
+    if (!(sxx > 0)) return Error{Failure::bad_input, "all x are zero, so that no slope can be found", task, "take readings at another x"};
     const Sum slope = sxy / sxx;
     Sum residual_sum = 0;
     for (std::size_t i = 0; i < n; ++i) {

@@ -39,20 +39,19 @@ struct LineFit {
 
 /// Line through the origin, y = slope x; at least 1 point (2 without sigmas) and one x other than 0, else errors as fit_line.
 /// intercept, u_intercept and covariance are 0. Source: ordinary least squares; checked with NIST NoInt1 and NoInt2.
-[[nodiscard]] Result<LineFit> fit_through_origin(std::span<const double> x, std::span<const double> y,
-                                                 std::span<const double> sigma = {});
+[[nodiscard]] Result<LineFit> fit_through_origin(std::span<const double> x, std::span<const double> y, std::span<const double> sigma = {});
 
 /// Line with uncertainties in x and y, uncorrelated (York, Evensen, Martinez, Delgado 2004, Am. J. Phys. 72, 367; r_i = 0).
 /// sigma_x, sigma_y > 0 (one of the two may be 0 at a point). At least 2 points. Uncertainties are York's, of the given sigmas,
 /// not scaled by chi-square: multiply by residual_sd() where it exceeds 1 and the sigmas are in doubt.
 /// Errors: as fit_line, no convergence in 200 steps, or a level line through points that are exact in y.
-[[nodiscard]] Result<LineFit> fit_line_errors_in_both(std::span<const double> x, std::span<const double> y,
-                                                      std::span<const double> sigma_x, std::span<const double> sigma_y);
+[[nodiscard]] Result<LineFit> fit_line_errors_in_both(std::span<const double> x, std::span<const double> y, std::span<const double> sigma_x,
+                                                      std::span<const double> sigma_y);
 
 /// Robust line: the median of pairwise slopes (Sen 1968) with its confidence interval, and median(y) - slope median(x).
 struct RobustLine {
     double slope = 0, intercept_separate = 0;
-    double intercept_joint = 0;          ///< median(y - slope x)
+    double intercept_joint = 0; ///< median(y - slope x)
     double slope_lower = 0, slope_upper = 0;
 };
 

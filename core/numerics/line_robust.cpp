@@ -2,8 +2,8 @@
 // Sen 1968 (J. Am. Stat. Assoc. 63, 1379): N slopes of the pairs with different x, their median, and as limits the slopes of
 // rank M1 = (N - C)/2 and M2 + 1 = (N + C)/2 + 1, C = z sqrt(var S), var S Kendall's variance with ties in x and y.
 #include "numerics/distributions.h"
-#include "numerics/line_fit.h"
 #include "numerics/inside/sample_check.h"
+#include "numerics/line_fit.h"
 
 #include <algorithm>
 #include <cmath>
@@ -46,8 +46,8 @@ Result<RobustLine> fit_robust_line(std::span<const double> x, std::span<const do
         return Error{Failure::bad_input, "the confidence must lie between 0 and 1", robust_task, "give 0.95 for 95 %"};
     if (auto error = check_points(robust_task, x, y, {}, 2)) return *error;
     if (x.size() > most_points)
-        return Error{Failure::refused, std::to_string(x.size()) + " points are more than the " + std::to_string(most_points) +
-                     " that it takes", robust_task, "thin out the points"};
+        return Error{Failure::refused, std::to_string(x.size()) + " points are more than the " + std::to_string(most_points) + " that it takes",
+                     robust_task, "thin out the points"};
     if (auto error = check_spread(robust_task, x)) return *error;
 
     const std::size_t n = x.size();

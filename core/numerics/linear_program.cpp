@@ -28,11 +28,8 @@ std::optional<Error> check(const LinearProgram& p) {
         return bad(std::to_string(n) + " variables are not 1 to " + std::to_string(most_variables), "state a smaller problem");
     if (p.rows.size() != p.limits.size() * n || (!p.signs.empty() && p.signs.size() != n))
         return bad("the rows, limits and signs do not fit " + std::to_string(n) + " variables", "give one coefficient for each");
-    const auto finite = [](const std::vector<double>& v) {
-        return std::all_of(v.begin(), v.end(), [](double x) { return std::isfinite(x); });
-    };
-    if (!finite(p.cost) || !finite(p.rows) || !finite(p.limits))
-        return bad("a coefficient is not a finite number", "correct or leave out that row");
+    const auto finite = [](const std::vector<double>& v) { return std::all_of(v.begin(), v.end(), [](double x) { return std::isfinite(x); }); };
+    if (!finite(p.cost) || !finite(p.rows) || !finite(p.limits)) return bad("a coefficient is not a finite number", "correct or leave out that row");
     return std::nullopt;
 }
 
@@ -41,10 +38,10 @@ double power_below(double v) { return v == 0 ? 1 : std::exp2(std::floor(std::log
 
 /// The programme with rows and columns brought to size about 1; x = unit * (scaled x).
 struct Scaled {
-    std::vector<double> unit;          ///< of each variable
-    std::vector<double> rows, limits;  ///< row-major
-    std::vector<std::size_t> origin;   ///< index of the programme's row; SIZE_MAX for a sign
-    bool contradiction = false;        ///< a row of zeros with a negative limit
+    std::vector<double> unit;         ///< of each variable
+    std::vector<double> rows, limits; ///< row-major
+    std::vector<std::size_t> origin;  ///< index of the programme's row; SIZE_MAX for a sign
+    bool contradiction = false;       ///< a row of zeros with a negative limit
 };
 
 Scaled scale(const LinearProgram& p) {

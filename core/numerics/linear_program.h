@@ -26,8 +26,8 @@ enum class LinearProgramStatus { optimal, infeasible, unbounded };
 
 struct LinearProgramSolution {
     LinearProgramStatus status = LinearProgramStatus::optimal;
-    std::vector<double> point;  ///< a best x; empty unless optimal
-    double objective = 0;       ///< cost . point; meaningless unless optimal
+    std::vector<double> point; ///< a best x; empty unless optimal
+    double objective = 0;      ///< cost . point; meaningless unless optimal
     /// Rows (rising indices) that together force this value: with a positive multiplier, at most one for each variable; those
     /// alone, with the signs, have the same optimum. Empty unless optimal.
     std::vector<std::size_t> binding;

@@ -87,12 +87,12 @@ double draw(const Input& input, std::mt19937_64& engine) {
     const double first = uniform(engine);
     if (input.shape == Shape::rectangular) return input.spread * (2 * first - 1);
     const double second = uniform(engine);
-    if (input.shape == Shape::triangular) return input.spread * (first + second - 1); // JCGM 101:2008, 6.4.5
+    if (input.shape == Shape::triangular) return input.spread * (first + second - 1);                // JCGM 101:2008, 6.4.5
     return input.spread * std::sqrt(-2 * std::log(first)) * std::cos(2 * std::numbers::pi * second); // Box-Muller, C.4
 }
 
-Propagation propagate(std::span<const Input> inputs, const std::function<double(std::span<const double>)>& model,
-                      std::uint64_t seed, std::size_t max_trials) {
+Propagation propagate(std::span<const Input> inputs, const std::function<double(std::span<const double>)>& model, std::uint64_t seed,
+                      std::size_t max_trials) {
     std::mt19937_64 engine(seed);
     Propagation result;
     std::vector<double> drawn(inputs.size()), values;
@@ -104,10 +104,8 @@ Propagation propagate(std::span<const Input> inputs, const std::function<double(
         for (std::size_t i = 0; i < block; ++i) {
             std::transform(inputs.begin(), inputs.end(), drawn.begin(), [&](const Input& in) { return draw(in, engine); });
             const double value = model(drawn);
-            if (std::isfinite(value))
-                values.push_back(value);
-            else
-                ++result.not_finite;
+            if (std::isfinite(value)) values.push_back(value);
+            else ++result.not_finite;
         }
         if (values.size() == from) continue;
         blocks.push_back(summary(std::span(values).subspan(from)));

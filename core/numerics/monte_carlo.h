@@ -23,10 +23,10 @@ struct Input {
 /// Result of propagating distributions (JCGM 101:2008).
 struct Propagation {
     double mean = 0, standard_deviation = 0;
-    double lower = 0, upper = 0;   ///< probabilistically symmetric 95 % interval
-    std::size_t trials = 0;        ///< draws that gave a finite value; 0: nothing is known and the rest is meaningless
-    std::size_t not_finite = 0;    ///< draws left out because the model gave no finite value; any of them forbids `stable`
-    bool stable = false;           ///< the adaptive criterion was met before the limit of trials
+    double lower = 0, upper = 0; ///< probabilistically symmetric 95 % interval
+    std::size_t trials = 0;      ///< draws that gave a finite value; 0: nothing is known and the rest is meaningless
+    std::size_t not_finite = 0;  ///< draws left out because the model gave no finite value; any of them forbids `stable`
+    bool stable = false;         ///< the adaptive criterion was met before the limit of trials
 };
 
 /// Draws model(inputs) until mean, standard deviation and both interval ends are stable to half a unit of the second

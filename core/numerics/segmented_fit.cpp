@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "numerics/segmented_fit.h"
 
-#include "numerics/inside/break_profile.h"
 #include "numerics/distributions.h"
+#include "numerics/inside/break_profile.h"
+#include "numerics/inside/sample_check.h"
 #include "numerics/least_squares.h"
 #include "numerics/line_fit.h"
-#include "numerics/inside/sample_check.h"
 
 #include <algorithm>
 #include <cmath>
@@ -49,8 +49,7 @@ double deviate(double fall, const SegmentedFit& fit) {
 
 double davies_bound(const BreakProfile& profile, double best_fall, const SegmentedFit& fit) {
     double variation = 0;
-    for (const auto& piece : profile.pieces())
-        variation += std::abs(deviate(piece.fall_to, fit) - deviate(piece.fall_from, fit));
+    for (const auto& piece : profile.pieces()) variation += std::abs(deviate(piece.fall_to, fit) - deviate(piece.fall_from, fit));
     const double top = deviate(best_fall, fit);
     double fixed = 0;
     if (fit.sigmas_known) {
@@ -140,9 +139,8 @@ Result<SegmentedFit> fit_segmented(std::span<const double> x, std::span<const do
 
     const BreakProfile profile(points.x, residual, weight, each);
     if (profile.pieces().empty())
-        return Error{Failure::bad_input,
-                     "no break leaves " + std::to_string(each) + " points and two different x on both sides of it", segmented_task,
-                     "take more readings, spread over x"};
+        return Error{Failure::bad_input, "no break leaves " + std::to_string(each) + " points and two different x on both sides of it",
+                     segmented_task, "take more readings, spread over x"};
     double best_fall = -1;
     std::size_t left_points = 0;
     for (const auto& piece : profile.pieces()) {

@@ -32,9 +32,7 @@ struct SegmentedFit {
     double p_value = 1;
     bool sigmas_known = false;
 
-    [[nodiscard]] double at(double x) const {
-        return level_at_break + (x < break_x ? slope_before : slope_after) * (x - break_x);
-    }
+    [[nodiscard]] double at(double x) const { return level_at_break + (x < break_x ? slope_before : slope_after) * (x - break_x); }
 };
 
 /// Least squares with one free break, exact over all places of it, in O(n log n). x in any order, repeats allowed; sigma empty
@@ -50,7 +48,7 @@ struct SegmentedFit {
 /// root along the search; without sigmas t is first put on the normal scale, which makes the bound approximate.
 ///
 /// Errors: as fit_line; too few points for both sides (and under 5 without sigmas).
-[[nodiscard]] Result<SegmentedFit> fit_segmented(std::span<const double> x, std::span<const double> y,
-                                                 std::span<const double> sigma = {}, std::size_t least_points_each_side = 3);
+[[nodiscard]] Result<SegmentedFit> fit_segmented(std::span<const double> x, std::span<const double> y, std::span<const double> sigma = {},
+                                                 std::size_t least_points_each_side = 3);
 
 } // namespace ullage

@@ -35,8 +35,7 @@ Result<void> sound(const char* key, const std::optional<PvCoefficient>& coeffici
         if (!at_standard) return {};
         percent = percent / 10 / *at_standard;
     }
-    if (percent > steepest_percent)
-        return wrong(key, "the coefficient is steeper than 1 % per °C", "check whether it is in %/°C or in mV/°C");
+    if (percent > steepest_percent) return wrong(key, "the coefficient is steeper than 1 % per °C", "check whether it is in %/°C or in mV/°C");
     return {};
 }
 
@@ -50,10 +49,8 @@ Result<void> check_pv_sheet(const PvSheet& sheet) {
     if (auto good = check_text("name", sheet.name, longest_name); !good) return good;
     if (auto good = check_text("module", sheet.module, longest_name); !good) return good;
     if (auto good = check_text("remark", sheet.remark, longest_remark); !good) return good;
-    if (sheet.voc_v && sheet.vmp_v && *sheet.vmp_v > *sheet.voc_v)
-        return wrong("vmp_v", "Vmp lies above Voc", "check whether the two are exchanged");
-    if (sheet.isc_a && sheet.imp_a && *sheet.imp_a > *sheet.isc_a)
-        return wrong("imp_a", "Imp lies above Isc", "check whether the two are exchanged");
+    if (sheet.voc_v && sheet.vmp_v && *sheet.vmp_v > *sheet.voc_v) return wrong("vmp_v", "Vmp lies above Voc", "check whether the two are exchanged");
+    if (sheet.isc_a && sheet.imp_a && *sheet.imp_a > *sheet.isc_a) return wrong("imp_a", "Imp lies above Isc", "check whether the two are exchanged");
     if (auto good = sound("voc_coefficient", sheet.voc_coefficient, sheet.voc_v); !good) return good;
     if (auto good = sound("vmp_coefficient", sheet.vmp_coefficient, sheet.vmp_v); !good) return good;
     if (sheet.power_coefficient && sheet.power_coefficient->per != PvPerDegree::percent)

@@ -43,9 +43,7 @@ std::optional<double> cold_voltage_factor(double ambient_c) {
     return std::nullopt;
 }
 
-double cell_temperature_c(double ambient_c, double noct_c, double irradiance_w_m2) {
-    return ambient_c + (noct_c - 20) * irradiance_w_m2 / 800;
-}
+double cell_temperature_c(double ambient_c, double noct_c, double irradiance_w_m2) { return ambient_c + (noct_c - 20) * irradiance_w_m2 / 800; }
 
 double dc_power_w(double standard_w, double power_percent_per_c, double irradiance_w_m2, double cell_c) {
     return irradiance_w_m2 / pv_standard_w_m2 * standard_w * (1 + power_percent_per_c * (cell_c - pv_standard_c) / 100);

@@ -72,14 +72,10 @@ void add_hot(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
     check.hot_cell_c = hot.cell_c;
     std::optional<double> one_v;
     std::string why;
-    if (!sheet.vmp_v)
-        why = "the voltage at maximum power is not stated";
-    else if (!hot.cell_c)
-        why = hot.basis;
-    else if (!falls.coefficient)
-        why = "the coefficient of Vmp is not stated";
-    else
-        one_v = at_cell_temperature(*sheet.vmp_v, *falls.coefficient, *hot.cell_c);
+    if (!sheet.vmp_v) why = "the voltage at maximum power is not stated";
+    else if (!hot.cell_c) why = hot.basis;
+    else if (!falls.coefficient) why = "the coefficient of Vmp is not stated";
+    else one_v = at_cell_temperature(*sheet.vmp_v, *falls.coefficient, *hot.cell_c);
     if (one_v) check.hot_vmp_v = sheet.series * *one_v;
     PvComparison made = comparison("hot_voltage", "voltage when hot", "V", check.hot_vmp_v, limits.start_v);
     if (made.value && made.limit) {
@@ -111,9 +107,9 @@ void add_currents(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) 
     const std::string no_limit = "not checked: the current limit of the PV input is not stated";
     PvComparison working = comparison("working_current", "working current", "A", working_a, limits.max_a);
     judge_upper(working, Outcome::clips);
-    working.sentence = !sheet.imp_a      ? "not known: the current at maximum power is not stated"
-                       : !limits.max_a   ? no_limit
-                                         : fmt::format("{} at {} each", count_text(sheet.parallel, "string", "strings"), amps(*sheet.imp_a));
+    working.sentence = !sheet.imp_a    ? "not known: the current at maximum power is not stated"
+                       : !limits.max_a ? no_limit
+                                       : fmt::format("{} at {} each", count_text(sheet.parallel, "string", "strings"), amps(*sheet.imp_a));
     check.comparisons.push_back(std::move(working));
     PvComparison circuit = comparison("circuit_current", "circuit current", "A", circuit_a, limits.max_a);
     judge_upper(circuit, Outcome::clips);
@@ -197,8 +193,7 @@ std::string suggestion(const PvCheck& check) {
     std::string text = fmt::format("Largest safe string: {} in series", modules(*check.largest_series));
     if (check.least_series) text += fmt::format(" ({} at least, to start when hot)", *check.least_series);
     if (!check.largest_parallel) return text + "; how many strings side by side is not known.";
-    if (*check.largest_parallel == 0)
-        return text + "; even one string exceeds the current limit by 1.25 × its short-circuit current: ask the maker.";
+    if (*check.largest_parallel == 0) return text + "; even one string exceeds the current limit by 1.25 × its short-circuit current: ask the maker.";
     return text + fmt::format("; largest number of strings: {}.", *check.largest_parallel);
 }
 

@@ -40,17 +40,17 @@ struct PvComparison {
 /// What was found. Voltages of the string in V, currents and power of the whole array in A and W.
 struct PvCheck {
     PvVerdict verdict = PvVerdict::not_known;
-    std::string headline;                     ///< the verdict in one sentence with its figures
-    std::vector<PvComparison> comparisons;    ///< in the order of their keys above
+    std::string headline;                        ///< the verdict in one sentence with its figures
+    std::vector<PvComparison> comparisons;       ///< in the order of their keys above
     std::optional<double> cold_voc_v, hot_vmp_v; ///< of the string
     std::optional<double> hot_cell_c;
-    std::optional<double> standard_w, hot_w;  ///< of the array; hot_w needs the coefficient of power
-    std::optional<double> conductor_a;        ///< 1.25 × 1.25 × Isc of one string
-    std::optional<int> least_series;          ///< modules that reach the start voltage when hot
-    std::optional<int> largest_series;        ///< that stay within the voltage limit when cold; 0: not even one
-    std::optional<int> largest_parallel;      ///< strings whose circuit current stays within the current limit; 0: not even one
-    std::string suggestion;                   ///< the largest safe string and number of strings, in a sentence
-    std::vector<std::string> assumptions;     ///< what was taken for granted
+    std::optional<double> standard_w, hot_w; ///< of the array; hot_w needs the coefficient of power
+    std::optional<double> conductor_a;       ///< 1.25 × 1.25 × Isc of one string
+    std::optional<int> least_series;         ///< modules that reach the start voltage when hot
+    std::optional<int> largest_series;       ///< that stay within the voltage limit when cold; 0: not even one
+    std::optional<int> largest_parallel;     ///< strings whose circuit current stays within the current limit; 0: not even one
+    std::string suggestion;                  ///< the largest safe string and number of strings, in a sentence
+    std::vector<std::string> assumptions;    ///< what was taken for granted
 };
 
 /// Compares a sheet with the limits of a PV input. Voltage when cold: series × cold_voltage() against max_v, equality allowed. Voltage when hot:

@@ -182,10 +182,8 @@ void decide(const RunRecord& record, OutputRun& run) {
         const bool stood = step.hours() > 0 && step.hours() >= least_h && (step.end != End::tripped || !sustained);
         if (reaches && stood && (!held || step.hours() > run.steps[*held].hours())) held = s;
         if (step.end != End::tripped) continue;
-        if (lower > *run.claimed_w)
-            beyond = s;
-        else if (!(reaches && stood))
-            tripped = s;
+        if (lower > *run.claimed_w) beyond = s;
+        else if (!(reaches && stood)) tripped = s;
     }
     if (!highest) {
         run.sentence = "No step of this run has a known load: note the watts, or the register at both ends of a step.";

@@ -14,8 +14,8 @@ namespace ullage {
 /// A stretch of a sustained-output or peak-output run with the output on and one load.
 struct OutputStep {
     enum class End { load_changed, tripped, cut_off, run_ended, still_running };
-    double from_h = 0, to_h = 0;      ///< since the first reading
-    Quantity watts;                   ///< "step_load_w": energy over time or the mean of noted watts, whichever is known better
+    double from_h = 0, to_h = 0; ///< since the first reading
+    Quantity watts;              ///< "step_load_w": energy over time or the mean of noted watts, whichever is known better
     std::optional<double> gauge_used_pt;
     End end = End::run_ended;
 
@@ -30,7 +30,7 @@ enum class OutputOutcome { held, tripped, not_reached, not_known };
 
 /// What a sustained-output or peak-output run says of the claim.
 struct OutputRun {
-    std::optional<double> claimed_w;  ///< rated output or peak output; absent: not stated
+    std::optional<double> claimed_w; ///< rated output or peak output; absent: not stated
     std::vector<OutputStep> steps;
     int trips = 0, resets = 0;
     OutputOutcome outcome = OutputOutcome::not_known;

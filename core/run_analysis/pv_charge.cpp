@@ -2,8 +2,8 @@
 #include "run_analysis/pv_charge.h"
 
 #include "base/number.h"
-#include "run_analysis/charge_run.h"
 #include "numerics/monte_carlo.h"
+#include "run_analysis/charge_run.h"
 
 #include <fmt/format.h>
 

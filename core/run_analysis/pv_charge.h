@@ -13,7 +13,7 @@ namespace ullage {
 struct PanelShare {
     std::string run_uuid;
     int run_number = 0;
-    std::string panel;    ///< the tester's words for the source, Run::load; empty where none are noted
+    std::string panel; ///< the tester's words for the source, Run::load; empty where none are noted
     Quantity charged_wh, peak_charge_w;
 };
 

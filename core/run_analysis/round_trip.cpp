@@ -54,8 +54,7 @@ UtcMs last_ms(const RunRecord& record) {
 
 class Finder {
 public:
-    Finder(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies)
-        : records_(records), energies_(energies), used_(records.size()) {}
+    Finder(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies) : records_(records), energies_(energies), used_(records.size()) {}
 
     std::vector<RoundTripCycle> cycles() {
         for (std::size_t c = 0; c < records_.size(); ++c) {
@@ -63,10 +62,8 @@ public:
             const bool before = c > 0, after = c + 1 < records_.size();
             if (charged_full(*records_[c]) && before && ended_by_cut_off(*records_[c - 1]) && delivers(*records_[c - 1]) && after && drained(c + 1))
                 add(c, c + 1, "from cut-off to full and back", 0);
-            else if (charged_full(*records_[c]) && before && drained(c - 1))
-                add(c, c - 1, "from full to cut-off and back", 0);
-            else if (!(before && equal_ends(c, c - 1)) && after)
-                (void)equal_ends(c, c + 1);
+            else if (charged_full(*records_[c]) && before && drained(c - 1)) add(c, c - 1, "from full to cut-off and back", 0);
+            else if (!(before && equal_ends(c, c - 1)) && after) (void)equal_ends(c, c + 1);
         }
         return found_;
     }

@@ -19,16 +19,16 @@ struct RoundTripCycle {
     std::string charge_meter, drain_meter;       ///< uuids, empty for none
     std::optional<double> charge_limit_percent, drain_limit_percent;
     std::optional<ChargeSource> source;
-    std::string ends; ///< "from cut-off to full and back", "from full to cut-off and back", "from 40 to 90 % and back by the gauge"
-    double between_h = 0;                        ///< time that the unit stood between its two runs
+    std::string ends;     ///< "from cut-off to full and back", "from full to cut-off and back", "from 40 to 90 % and back by the gauge"
+    double between_h = 0; ///< time that the unit stood between its two runs
 };
 
 /// Round-trip efficiency of a unit: sum of the delivered energies over sum of the charged ones, over all closed cycles (protocol PNNL-22010
 /// Rev. 2, from memory; the mean of the cycles' ratios is another number).
 struct RoundTrip {
     std::vector<RoundTripCycle> cycles;
-    Quantity efficiency;     ///< "round_trip_efficiency", a fraction
-    std::string boundary;    ///< between which points it counts and what is inside
+    Quantity efficiency;  ///< "round_trip_efficiency", a fraction
+    std::string boundary; ///< between which points it counts and what is inside
     std::string sentence;
 };
 
@@ -39,8 +39,7 @@ struct RoundTrip {
 ///
 /// Interval: the gain of meter m counts with its share of the delivered less its share of the charged energy, so that it cancels where one meter
 /// did both; the largest of those rectangular parts is convolved with all others. Without a limit of a meter that counts there is no interval.
-[[nodiscard]] RoundTrip round_trip(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies,
-                                   const MeasureOptions& options = {});
+[[nodiscard]] RoundTrip round_trip(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options = {});
 
 /// The same from given cycles.
 [[nodiscard]] RoundTrip round_trip_of(std::vector<RoundTripCycle> cycles, const MeasureOptions& options = {});

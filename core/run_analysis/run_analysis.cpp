@@ -44,8 +44,8 @@ RunAnalysis analyse_run(const RunRecord& record, const MeasureOptions& options) 
     analysis.energy = analyse_energy(record, options);
     analysis.gauge = analyse_gauge(record, analysis.energy, options);
     const EnergyAnalysis& energy = analysis.energy;
-    analysis.quantities = {energy.delivered_wh, energy.duration_h, energy.mean_load_w, energy.usable_fraction,
-                           energy.wh_per_gauge_point, gauge_implied(record, energy)};
+    analysis.quantities = {energy.delivered_wh,    energy.duration_h,         energy.mean_load_w,
+                           energy.usable_fraction, energy.wh_per_gauge_point, gauge_implied(record, energy)};
     add_line(analysis.gauge, analysis.quantities);
     analysis.quantities.push_back(analysis.gauge.losses.no_load_draw_w);
     analysis.quantities.push_back(analysis.gauge.losses.zero_time_energy_wh);

@@ -19,12 +19,12 @@ struct CoursePoint {
 /// The state of charge of one unit, or of several alike side by side, hour by hour.
 struct ChargeCourse {
     int units = 1;
-    std::vector<CoursePoint> points;         ///< at every full hour, the first at 0
+    std::vector<CoursePoint> points;          ///< at every full hour, the first at 0
     std::optional<double> empty_without_pv_h; ///< when it first falls empty; absent: it does not
     std::optional<double> empty_with_pv_h;
-    double unserved_wh = 0;                  ///< with PV: taken by the list while the unit was empty, at the socket
-    double surplus_wh = 0;                   ///< PV that found the unit full, at the battery
-    double clipped_wh = 0;                   ///< PV above the power limit of the PV input, at the battery
+    double unserved_wh = 0; ///< with PV: taken by the list while the unit was empty, at the socket
+    double surplus_wh = 0;  ///< PV that found the unit full, at the battery
+    double clipped_wh = 0;  ///< PV above the power limit of the PV input, at the battery
 };
 
 /// Energy that an array brings between two hours of the clock of one day, as a share of the day's: a half sine over `daylight_h` hours about

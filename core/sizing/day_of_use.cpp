@@ -30,16 +30,13 @@ DayOfUse::DayOfUse(const LoadTotals& totals, const UnitContent& content, int uni
               load_.night_w * with_loss + spread(own_w * totals.night_hours_on, night_h_)};
 }
 
-double DayOfUse::spent_per_day_wh() const {
-    return spent_.day_w * (whole_day_h - night_h_) + spent_.night_w * night_h_;
-}
+double DayOfUse::spent_per_day_wh() const { return spent_.day_w * (whole_day_h - night_h_) + spent_.night_w * night_h_; }
 
 double DayOfUse::of_day(const Rates& rates, double from_h, double to_h) const {
     // Night up to an hour of the clock, counted from midnight before.
     const auto night_until = [this](double hour) {
         const double days = std::floor(hour / whole_day_h), rest = hour - days * whole_day_h;
-        return days * night_h_ + std::min(rest, night_h_ / 2) +
-               std::max(0.0, rest - (whole_day_h - night_h_ / 2));
+        return days * night_h_ + std::min(rest, night_h_ / 2) + std::max(0.0, rest - (whole_day_h - night_h_ / 2));
     };
     const double night = night_until(to_h) - night_until(from_h);
     return rates.night_w * night + rates.day_w * (to_h - from_h - night);

@@ -8,9 +8,9 @@ namespace ullage {
 
 /// What a full unit holds and how it spends it, seen from the socket: E*, P* and c of core/unit/between_runs.h.
 struct UnitContent {
-    double deliverable_wh = 0;   ///< E*, at no time cost
-    double own_w = 0;            ///< P*, while the output is on; at least 0
-    double curvature_per_w = 0;  ///< c
+    double deliverable_wh = 0;  ///< E*, at no time cost
+    double own_w = 0;           ///< P*, while the output is on; at least 0
+    double curvature_per_w = 0; ///< c
 };
 
 /// Power that runs at once on so many units side by side, W: all appliances, or as much as the rated outputs carry where the list needs less on

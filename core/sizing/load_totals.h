@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "unit/common_load.h"
 #include "model/load_list.h"
+#include "unit/common_load.h"
 
 #include <optional>
 #include <vector>
@@ -35,8 +35,8 @@ struct LoadTotals {
     double peak_w = 0;        ///< running_w and besides the largest surcharge of a start: one appliance starts while all others run
     double night_wh = 0;
     bool always_connected = false; ///< one of them is
-    double night_h = 0;       ///< length of the night that fits the list: usual_night_h as far as the uses by day and by night leave it
-    double night_hours_on = 0; ///< of hours_on, by night; the day has the rest
+    double night_h = 0;            ///< length of the night that fits the list: usual_night_h as far as the uses by day and by night leave it
+    double night_hours_on = 0;     ///< of hours_on, by night; the day has the rest
     // Absent for a list that takes nothing.
     std::optional<double> mean_on_w;   ///< daily energy / hours_on
     std::optional<double> duty;        ///< mean_on_w / running_w, 0 to 1: the load factor while the output is on

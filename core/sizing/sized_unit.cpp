@@ -4,9 +4,9 @@
 #include "sizing/sized_unit.h"
 
 #include "base/number.h"
-#include "unit/between_runs_predict.h"
 #include "sizing/inside/order_of_use.h"
 #include "sizing/stand_alone_rules.h"
+#include "unit/between_runs_predict.h"
 
 #include <algorithm>
 #include <cmath>
@@ -30,9 +30,7 @@ struct Case {
     std::optional<UnitContent> content;
 };
 
-std::optional<double> stated(const std::optional<double>& claim) {
-    return claim && *claim > 0 ? claim : std::nullopt;
-}
+std::optional<double> stated(const std::optional<double>& claim) { return claim && *claim > 0 ? claim : std::nullopt; }
 
 SizingBasis basis_of(const UnitFit& fit, const Unit& unit) {
     if (fit.parameters && fit.parameters->e_star_wh > 0) return SizingBasis::own_fit;
@@ -40,12 +38,9 @@ SizingBasis basis_of(const UnitFit& fit, const Unit& unit) {
     return stated(unit.rated_energy_wh) ? SizingBasis::expectation : SizingBasis::none;
 }
 
-std::optional<UnitContent> content_of(SizingBasis basis, const UnitFit& fit, const Unit& unit,
-                                      const SizingChoices& choices) {
+std::optional<UnitContent> content_of(SizingBasis basis, const UnitFit& fit, const Unit& unit, const SizingChoices& choices) {
     if (basis == SizingBasis::none) return std::nullopt;
-    if (basis == SizingBasis::expectation)
-        return UnitContent{(choices.expected_lower + choices.expected_upper) / 2 * *unit.rated_energy_wh, 0,
-                           0};
+    if (basis == SizingBasis::expectation) return UnitContent{(choices.expected_lower + choices.expected_upper) / 2 * *unit.rated_energy_wh, 0, 0};
     const UnitParameters& p = *fit.parameters;
     return UnitContent{p.e_star_wh, std::max(0.0, p.p_star_w), p.c_per_w};
 }
@@ -65,8 +60,7 @@ void widen(Quantity& days, const Quantity& other) {
 Quantity one_way(const Case& of, int units, double hours_on, double power_w) {
     const double mean_w = of.totals.daily_wh / hours_on;
     const double on_w = std::max(power_w, mean_w);
-    Quantity days =
-        predict_under(of.fit, of.unit, {on_w / units, std::min(1.0, mean_w / on_w), {}}).run_time_h;
+    Quantity days = predict_under(of.fit, of.unit, {on_w / units, std::min(1.0, mean_w / on_w), {}}).run_time_h;
     days.key = "days_of_autonomy";
     days.unit = "d";
     for (std::optional<double>* part : {&days.value, &days.lower, &days.upper})
@@ -76,12 +70,9 @@ Quantity one_way(const Case& of, int units, double hours_on, double power_w) {
 
 Quantity expected_days(const Case& of, int units) {
     const double served = units * *of.unit.rated_energy_wh / of.totals.daily_wh;
-    Quantity days{
-        "days_of_autonomy", "d", {}, of.choices.expected_lower * served, of.choices.expected_upper * served,
-        Kind::bracket,      {}};
-    days.reason = "an expectation, not a measurement: " + exact_text(100 * of.choices.expected_lower) +
-                  " to " + exact_text(100 * of.choices.expected_upper) +
-                  " % of the rated energy at the socket (common practice)";
+    Quantity days{"days_of_autonomy", "d", {}, of.choices.expected_lower * served, of.choices.expected_upper * served, Kind::bracket, {}};
+    days.reason = "an expectation, not a measurement: " + exact_text(100 * of.choices.expected_lower) + " to " +
+                  exact_text(100 * of.choices.expected_upper) + " % of the rated energy at the socket (common practice)";
     return days;
 }
 
@@ -118,9 +109,7 @@ Quantity with_beginnings(const Case& of, int units, Quantity days) {
     const OrderOfUse use(of.list, of.totals, *of.content, units, together_w(of.totals, of.unit, units));
     const double mean_wh = of.totals.daily_wh * use.content_wh() / use.spent_per_day_wh();
     const auto served = [&](UseOrder order) {
-        return over_beginnings([&](double start_h) {
-            return use.until_empty(use.content_wh(), start_h, order).served_wh / mean_wh;
-        });
+        return over_beginnings([&](double start_h) { return use.until_empty(use.content_wh(), start_h, order).served_wh / mean_wh; });
     };
     const auto soonest = served(UseOrder::soonest), latest = served(UseOrder::latest);
     days.lower = *days.lower * std::min({1.0, soonest.first, latest.first});
@@ -128,16 +117,13 @@ Quantity with_beginnings(const Case& of, int units, Quantity days) {
     return days;
 }
 
-Quantity days_of(const Case& of, int units) {
-    return with_beginnings(of, units, days_of_content(of, units));
-}
+Quantity days_of(const Case& of, int units) { return with_beginnings(of, units, days_of_content(of, units)); }
 
 Quantity lasts(const Case& of) {
     const Quantity days = days_of_content(of, 1);
     if (days.kind == Kind::not_known) return not_known("lasts_h", "h", days.reason);
     Quantity result{"lasts_h", "h", {}, {}, {}, Kind::bracket, {}};
-    result.reason =
-        "from full to cut-off, by the hour at which it begins and the order of use; " + days.reason;
+    result.reason = "from full to cut-off, by the hour at which it begins and the order of use; " + days.reason;
     const OrderOfUse use(of.list, of.totals, *of.content, 1, together_w(of.totals, of.unit, 1));
     if (!days.lower) {
         result.value = hours_a_day * days.value.value_or(0);
@@ -146,28 +132,22 @@ Quantity lasts(const Case& of) {
     }
     const auto hours_with = [&](double limit_days, UseOrder order) {
         const double content_wh = limit_days * use.spent_per_day_wh();
-        return over_beginnings(
-            [&](double start_h) { return use.until_empty(content_wh, start_h, order).hours; });
+        return over_beginnings([&](double start_h) { return use.until_empty(content_wh, start_h, order).hours; });
     };
     result.lower = hours_with(*days.lower, UseOrder::soonest).first;
-    if (days.upper)
-        result.upper = hours_with(*days.upper, UseOrder::latest).second;
-    else
-        result.kind = Kind::at_least;
+    if (days.upper) result.upper = hours_with(*days.upper, UseOrder::latest).second;
+    else result.kind = Kind::at_least;
     return result;
 }
 
-double largest_surcharge_w(const LoadTotals& totals) {
-    return totals.peak_w - totals.running_w;
-}
+double largest_surcharge_w(const LoadTotals& totals) { return totals.peak_w - totals.running_w; }
 
 /// Whether so many units side by side carry what runs and what starts.
 bool power_enough(const Case& of, int units) {
     const std::optional<double> rated_w = stated(of.unit.rated_output_w);
     const std::optional<double> peak_w = stated(of.unit.peak_output_w) ? of.unit.peak_output_w : rated_w;
     const double share_w = of.totals.running_w / units;
-    return (!rated_w || share_w <= *rated_w) &&
-           (!peak_w || share_w + largest_surcharge_w(of.totals) <= *peak_w);
+    return (!rated_w || share_w <= *rated_w) && (!peak_w || share_w + largest_surcharge_w(of.totals) <= *peak_w);
 }
 
 /// The appliance that one unit cannot carry even by itself, in words; empty for none.
@@ -177,11 +157,9 @@ std::string too_large_appliance(const LoadList& list, const Unit& unit) {
     for (const Appliance& one : list.appliances) {
         const double start_w = one.start_peak_w.value_or(running_w(one));
         if (rated_w && running_w(one) > *rated_w)
-            return one.name + " alone takes " + fixed_text(running_w(one), 0) +
-                   " W, above the rated output of " + fixed_text(*rated_w, 0) + " W";
+            return one.name + " alone takes " + fixed_text(running_w(one), 0) + " W, above the rated output of " + fixed_text(*rated_w, 0) + " W";
         if (peak_w && start_w > *peak_w)
-            return one.name + " alone starts with " + fixed_text(start_w, 0) +
-                   " W, above the highest output of " + fixed_text(*peak_w, 0) + " W";
+            return one.name + " alone starts with " + fixed_text(start_w, 0) + " W, above the highest output of " + fixed_text(*peak_w, 0) + " W";
     }
     return {};
 }
@@ -221,17 +199,11 @@ UnitsNeeded units_needed(const Case& of) {
     needed.least = reaching(interval ? &Quantity::upper : &Quantity::value);
     if (interval) needed.sure = reaching(&Quantity::lower);
     if (!needed.least)
-        needed.reason = "no number of units up to " + std::to_string(most_units) + " carries it for " +
-                        exact_text(of.choices.autonomy_days) +
-                        (of.choices.autonomy_days == 1 ? " day" : " days") +
-                        ": their own draw empties them before";
-    else if (*needed.least == *for_power && *for_power > 1)
-        needed.reason = "the power decides";
-    else if (!interval)
-        needed.reason = "no interval: the error limit of a meter is not stated";
-    else if (!needed.sure)
-        needed.reason =
-            "no number of units is sure to carry it for so long: their own draw may empty them before";
+        needed.reason = "no number of units up to " + std::to_string(most_units) + " carries it for " + exact_text(of.choices.autonomy_days) +
+                        (of.choices.autonomy_days == 1 ? " day" : " days") + ": their own draw empties them before";
+    else if (*needed.least == *for_power && *for_power > 1) needed.reason = "the power decides";
+    else if (!interval) needed.reason = "no interval: the error limit of a meter is not stated";
+    else if (!needed.sure) needed.reason = "no number of units is sure to carry it for so long: their own draw may empty them before";
     return needed;
 }
 
@@ -243,8 +215,7 @@ PowerFit output_fit(const LoadTotals& totals, const Unit& unit) {
 }
 
 PowerFit peak_fit(const LoadList& list, const LoadTotals& totals, const Unit& unit) {
-    const std::optional<double> peak_w =
-        stated(unit.peak_output_w) ? unit.peak_output_w : stated(unit.rated_output_w);
+    const std::optional<double> peak_w = stated(unit.peak_output_w) ? unit.peak_output_w : stated(unit.rated_output_w);
     if (!peak_w) return PowerFit::not_stated;
     if (totals.peak_w <= *peak_w) return PowerFit::fits;
     for (const Appliance& one : list.appliances)
@@ -254,15 +225,12 @@ PowerFit peak_fit(const LoadList& list, const LoadTotals& totals, const Unit& un
 
 std::vector<std::string> remarks_of(const Case& of, const UnitClaims* claims) {
     std::vector<std::string> remarks;
-    if (const std::string words = too_large_appliance(of.list, of.unit); !words.empty())
-        remarks.push_back(words + "; more units do not help");
-    if (!stated(of.unit.peak_output_w) && largest_surcharge_w(of.totals) > 0 &&
-        stated(of.unit.rated_output_w))
+    if (const std::string words = too_large_appliance(of.list, of.unit); !words.empty()) remarks.push_back(words + "; more units do not help");
+    if (!stated(of.unit.peak_output_w) && largest_surcharge_w(of.totals) > 0 && stated(of.unit.rated_output_w))
         remarks.emplace_back("no peak output is claimed; starts are held against the rated output");
     if (claims)
         for (const ClaimCheck& check : claims->checks)
-            if ((check.key == "rated_output_w" || check.key == "peak_output_w") &&
-                check.verdict == ClaimVerdict::does_not_hold)
+            if ((check.key == "rated_output_w" || check.key == "peak_output_w") && check.verdict == ClaimVerdict::does_not_hold)
                 remarks.push_back("the claim does not hold: " + check.evidence);
     return remarks;
 }
@@ -286,28 +254,20 @@ Quantity renamed(Quantity quantity, const char* key) {
 
 std::string_view sizing_basis_text(SizingBasis basis) {
     switch (basis) {
-    case SizingBasis::own_fit:
-        return "own drains";
-    case SizingBasis::one_load:
-        return "expectation from one load";
-    case SizingBasis::expectation:
-        return "expectation, not measured";
-    case SizingBasis::none:
-        return "not known";
+    case SizingBasis::own_fit: return "own drains";
+    case SizingBasis::one_load: return "expectation from one load";
+    case SizingBasis::expectation: return "expectation, not measured";
+    case SizingBasis::none: return "not known";
     }
     return "not known";
 }
 
 std::string_view power_fit_text(PowerFit fit) {
     switch (fit) {
-    case PowerFit::fits:
-        return "fits";
-    case PowerFit::only_apart:
-        return "fits if not all run at once";
-    case PowerFit::too_small:
-        return "too small";
-    case PowerFit::not_stated:
-        return "not stated";
+    case PowerFit::fits: return "fits";
+    case PowerFit::only_apart: return "fits if not all run at once";
+    case PowerFit::too_small: return "too small";
+    case PowerFit::not_stated: return "not stated";
     }
     return "not stated";
 }
@@ -319,8 +279,7 @@ std::string units_needed_text(const UnitsNeeded& needed) {
     return std::to_string(*needed.least) + " to " + std::to_string(*needed.sure);
 }
 
-SizedUnit size_unit(const LoadList& list, const Unit& unit, const UnitFit& fit, const SizingChoices& choices,
-                    const UnitClaims* claims) {
+SizedUnit size_unit(const LoadList& list, const Unit& unit, const UnitFit& fit, const SizingChoices& choices, const UnitClaims* claims) {
     const LoadTotals totals = load_totals(list);
     SizedUnit sized;
     sized.unit = unit;
@@ -328,10 +287,8 @@ SizedUnit size_unit(const LoadList& list, const Unit& unit, const UnitFit& fit, 
     sized.peak = peak_fit(list, totals, unit);
     sized.basis = basis_of(fit, unit);
     std::string refusal;
-    if (!totals.mean_on_w)
-        refusal = "the load list takes nothing";
-    else if (sized.basis == SizingBasis::none)
-        refusal = "the rated energy of the unit is not stated, and no drain tells its energy";
+    if (!totals.mean_on_w) refusal = "the load list takes nothing";
+    else if (sized.basis == SizingBasis::none) refusal = "the rated energy of the unit is not stated, and no drain tells its energy";
     if (!refusal.empty()) {
         sized.days = not_known("days_of_autonomy", "d", refusal);
         sized.run_time_h = not_known("run_time_h", "h", refusal);
@@ -346,17 +303,14 @@ SizedUnit size_unit(const LoadList& list, const Unit& unit, const UnitFit& fit, 
     sized.days = days_of(of, 1);
     sized.run_time_h = renamed(sized.days, "run_time_h");
     sized.run_time_h.unit = "h";
-    for (std::optional<double>* part :
-         {&sized.run_time_h.value, &sized.run_time_h.lower, &sized.run_time_h.upper})
+    for (std::optional<double>* part : {&sized.run_time_h.value, &sized.run_time_h.lower, &sized.run_time_h.upper})
         if (*part) **part *= totals.hours_on;
     sized.lasts_h = lasts(of);
     const LoadTotals all_day = left_on(totals);
-    sized.days_left_on = renamed(
-        days_of({list, all_day, unit, choices, of.fit, of.basis, of.content}, 1), "days_output_left_on");
+    sized.days_left_on = renamed(days_of({list, all_day, unit, choices, of.fit, of.basis, of.content}, 1), "days_output_left_on");
     sized.units_needed = units_needed(of);
     if (const std::optional<double> rated_wh = stated(unit.rated_energy_wh)) {
-        const double count =
-            std::ceil(battery_by_rule(totals.daily_wh, choices).nameplate_wh / *rated_wh - 1e-9);
+        const double count = std::ceil(battery_by_rule(totals.daily_wh, choices).nameplate_wh / *rated_wh - 1e-9);
         if (count <= most_units) sized.units_by_rule = std::max(1, static_cast<int>(count));
     }
     sized.remarks = remarks_of(of, claims);

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "unit/between_runs.h"
 #include "claims/claims.h"
 #include "sizing/day_of_use.h"
 #include "sizing/sizing_choices.h"
+#include "unit/between_runs.h"
 
 #include <optional>
 #include <string>
@@ -41,10 +41,10 @@ struct UnitsNeeded {
 struct SizedUnit {
     Unit unit;
     SizingBasis basis = SizingBasis::none;
-    Quantity days;           ///< "days_of_autonomy": how many times one unit, full, serves the list of a day
-    Quantity run_time_h;     ///< "run_time_h": hours of output on
-    Quantity lasts_h;        ///< "lasts_h": by the clock until cut-off, from the least to the most favourable beginning and order of use
-    Quantity days_left_on;   ///< "days_output_left_on": days_of_autonomy where the output is never switched off
+    Quantity days;         ///< "days_of_autonomy": how many times one unit, full, serves the list of a day
+    Quantity run_time_h;   ///< "run_time_h": hours of output on
+    Quantity lasts_h;      ///< "lasts_h": by the clock until cut-off, from the least to the most favourable beginning and order of use
+    Quantity days_left_on; ///< "days_output_left_on": days_of_autonomy where the output is never switched off
     UnitsNeeded units_needed;
     PowerFit output = PowerFit::not_stated; ///< rated output against all that runs
     PowerFit peak = PowerFit::not_stated;   ///< peak output (rated output where none is stated) against the highest start

@@ -12,30 +12,23 @@ namespace {
 std::vector<std::string> assumptions(const Sizing& sizing) {
     if (!sizing.totals.mean_on_w) return {"The load list takes nothing yet."};
     std::vector<std::string> words;
-    words.push_back(
-        sizing.totals.always_connected
-            ? std::string("The output stays on day and night, since something is always connected.")
-            : "The output is on for " + fixed_text(sizing.totals.hours_on, 1) + " h a day (" +
-                  fixed_text(sizing.totals.hours_on_most, 1) +
-                  " h if no two appliances were in use together) and switched off for the rest; what a unit "
-                  "takes while it is off is not "
-                  "counted.");
-    words.push_back("Use by day is spread evenly over a day of " + fixed_text(24 - sizing.totals.night_h, 1) +
-                    " h, use at night over a night of " + fixed_text(sizing.totals.night_h, 1) +
-                    " h; a day of autonomy is one day's list served.");
+    words.push_back(sizing.totals.always_connected ? std::string("The output stays on day and night, since something is always connected.")
+                                                   : "The output is on for " + fixed_text(sizing.totals.hours_on, 1) + " h a day (" +
+                                                         fixed_text(sizing.totals.hours_on_most, 1) +
+                                                         " h if no two appliances were in use together) and switched off for the rest; what a unit "
+                                                         "takes while it is off is not "
+                                                         "counted.");
+    words.push_back("Use by day is spread evenly over a day of " + fixed_text(24 - sizing.totals.night_h, 1) + " h, use at night over a night of " +
+                    fixed_text(sizing.totals.night_h, 1) + " h; a day of autonomy is one day's list served.");
     bool expected = false;
-    for (const SizedUnit& unit : sizing.units)
-        expected = expected || unit.basis == SizingBasis::expectation;
+    for (const SizedUnit& unit : sizing.units) expected = expected || unit.basis == SizingBasis::expectation;
     if (expected)
-        words.push_back(
-            "Units without a drain that says anything stand with an expectation, not a measurement: " +
-            exact_text(100 * sizing.choices.expected_lower) + " to " +
-            exact_text(100 * sizing.choices.expected_upper) +
-            " % of the rated energy at the socket (common practice, no source).");
+        words.push_back("Units without a drain that says anything stand with an expectation, not a measurement: " +
+                        exact_text(100 * sizing.choices.expected_lower) + " to " + exact_text(100 * sizing.choices.expected_upper) +
+                        " % of the rated energy at the socket (common practice, no source).");
     for (const SizedUnit& unit : sizing.units)
         if (unit.unit.pv_max_w && sizing.array.array_w > *unit.unit.pv_max_w)
-            words.push_back("The PV input of " + unit.unit.name + " takes at most " +
-                            fixed_text(*unit.unit.pv_max_w, 0) + " W of the array's " +
+            words.push_back("The PV input of " + unit.unit.name + " takes at most " + fixed_text(*unit.unit.pv_max_w, 0) + " W of the array's " +
                             fixed_text(sizing.array.array_w, 0) + " W.");
     return words;
 }
@@ -47,10 +40,8 @@ Sizing size_for(const LoadList& list, const std::vector<UnitToSize>& units, cons
     sizing.list = list;
     sizing.totals = load_totals(list);
     sizing.choices = choices;
-    for (const UnitToSize& each : units)
-        sizing.units.push_back(size_unit(list, *each.unit, *each.fit, choices, each.claims));
-    for (const SizedUnit& unit : sizing.units)
-        sizing.courses.push_back(charge_course(sizing.totals, unit, choices));
+    for (const UnitToSize& each : units) sizing.units.push_back(size_unit(list, *each.unit, *each.fit, choices, each.claims));
+    for (const SizedUnit& unit : sizing.units) sizing.courses.push_back(charge_course(sizing.totals, unit, choices));
     sizing.battery = battery_by_rule(sizing.totals.daily_wh, choices);
     sizing.array = pv_array(sizing.totals.daily_wh, choices);
     sizing.months = pv_months(sizing.array, choices);

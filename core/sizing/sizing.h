@@ -23,7 +23,7 @@ struct Sizing {
     LoadList list;
     LoadTotals totals;
     SizingChoices choices;
-    std::vector<SizedUnit> units; ///< in the order given
+    std::vector<SizedUnit> units;                     ///< in the order given
     std::vector<std::optional<ChargeCourse>> courses; ///< of three days, one for each unit; absent where it has no basis
     BatteryByRule battery;
     PvArray array;

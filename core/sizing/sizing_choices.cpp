@@ -24,8 +24,7 @@ Result<void> check_one(const Choice& choice) {
     if (std::isfinite(choice.value) && low && choice.value <= choice.high) return {};
     const std::string shown = std::isfinite(choice.value) ? exact_text(choice.value) : std::string("this");
     return Error{Failure::bad_input, shown + " is out of range", choice.field,
-                 "state a number " + std::string(choice.above ? "above " : "from ") + exact_text(choice.low) +
-                     " to " + exact_text(choice.high)};
+                 "state a number " + std::string(choice.above ? "above " : "from ") + exact_text(choice.low) + " to " + exact_text(choice.high)};
 }
 
 } // namespace
@@ -52,12 +51,10 @@ Result<void> check(const SizingChoices& choices) {
         ++month;
         const std::string field = "peak-sun hours of month " + std::to_string(month);
         if (hours)
-            if (Result<void> good = check_one({field.c_str(), *hours, 0, most_sun_hours, false}); !good)
-                return good;
+            if (Result<void> good = check_one({field.c_str(), *hours, 0, most_sun_hours, false}); !good) return good;
     }
     if (choices.expected_lower > choices.expected_upper)
-        return Error{Failure::bad_input, "the lower end of the expected share is above the upper",
-                     "expected share", "swap them"};
+        return Error{Failure::bad_input, "the lower end of the expected share is above the upper", "expected share", "swap them"};
     return {};
 }
 

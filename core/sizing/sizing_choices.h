@@ -18,15 +18,15 @@ inline constexpr int most_units = 1000;
 
 /// What a tester chooses for a sizing, beside the load list. Defaults are common practice, no source, where nothing else is said.
 struct SizingChoices {
-    double autonomy_days = 1;        ///< to be carried without any sun, above 0 to 365
-    double peak_sun_hours = 4;       ///< h a day at 1 kW/m² on the module plane, above 0 to 15; of the worst month that counts
-    double derating = 0.75;          ///< of the array from label to battery (heat, dust, wiring, charge), above 0 to 1
-    double array_to_load = 1.2;      ///< array energy / daily load, 1 to 10; see pv_array()
-    std::optional<double> array_w;   ///< an array that is there, W at standard test conditions, above 0; absent: the one that the rule asks for
+    double autonomy_days = 1;      ///< to be carried without any sun, above 0 to 365
+    double peak_sun_hours = 4;     ///< h a day at 1 kW/m² on the module plane, above 0 to 15; of the worst month that counts
+    double derating = 0.75;        ///< of the array from label to battery (heat, dust, wiring, charge), above 0 to 1
+    double array_to_load = 1.2;    ///< array energy / daily load, 1 to 10; see pv_array()
+    std::optional<double> array_w; ///< an array that is there, W at standard test conditions, above 0; absent: the one that the rule asks for
     std::array<std::optional<double>, months_of_year> month_sun_hours; ///< January first, 0 to 15 h a day; absent: not stated
-    int units = 1;                   ///< side by side in the course of the charge, 1 to most_units
-    double daylight_h = 12;          ///< length of the day for the course of the sun, 1 to 24, about noon
-    double expected_lower = expected_lower_fraction; ///< band for units without a fit, above 0 to 1.1, not above expected_upper
+    int units = 1;                                                     ///< side by side in the course of the charge, 1 to most_units
+    double daylight_h = 12;                                            ///< length of the day for the course of the sun, 1 to 24, about noon
+    double expected_lower = expected_lower_fraction;                   ///< band for units without a fit, above 0 to 1.1, not above expected_upper
     double expected_upper = expected_upper_fraction;
     // The battery by rule, see battery_by_rule().
     double inverter_efficiency = 0.90; ///< above 0 to 1

@@ -7,9 +7,7 @@ namespace ullage {
 
 namespace {
 
-std::optional<double> ratio(double energy_wh, double need_wh) {
-    return need_wh > 0 ? std::optional(energy_wh / need_wh) : std::nullopt;
-}
+std::optional<double> ratio(double energy_wh, double need_wh) { return need_wh > 0 ? std::optional(energy_wh / need_wh) : std::nullopt; }
 
 } // namespace
 
@@ -19,16 +17,14 @@ BatteryByRule battery_by_rule(double daily_wh, const SizingChoices& choices) {
     battery.by_depth_wh = battery.unadjusted_wh / choices.most_depth;
     battery.by_end_of_life_wh = battery.unadjusted_wh / choices.end_of_life;
     battery.depth_governs = battery.by_depth_wh >= battery.by_end_of_life_wh;
-    battery.nameplate_wh = std::max(battery.by_depth_wh, battery.by_end_of_life_wh) *
-                           choices.temperature_factor * choices.margin;
+    battery.nameplate_wh = std::max(battery.by_depth_wh, battery.by_end_of_life_wh) * choices.temperature_factor * choices.margin;
     return battery;
 }
 
 PvArray pv_array(double daily_wh, const SizingChoices& choices) {
     PvArray array;
     array.daily_need_wh = daily_wh / choices.inverter_efficiency;
-    array.by_rule_w =
-        choices.array_to_load * array.daily_need_wh / (choices.peak_sun_hours * choices.derating);
+    array.by_rule_w = choices.array_to_load * array.daily_need_wh / (choices.peak_sun_hours * choices.derating);
     array.array_w = choices.array_w.value_or(array.by_rule_w);
     array.daily_wh = array.array_w * choices.peak_sun_hours * choices.derating;
     array.array_to_load = ratio(array.daily_wh, array.daily_need_wh);

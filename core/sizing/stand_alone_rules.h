@@ -25,10 +25,10 @@ struct BatteryByRule {
 
 /// The PV array for a load.
 struct PvArray {
-    double daily_need_wh = 0; ///< at the battery: daily load / inverter efficiency
-    double by_rule_w = 0;     ///< array_to_load × need / (peak-sun hours × derating), W at standard test conditions
-    double array_w = 0;       ///< the one that is there, else by_rule_w
-    double daily_wh = 0;      ///< what array_w brings to the battery: array_w × peak-sun hours × derating
+    double daily_need_wh = 0;            ///< at the battery: daily load / inverter efficiency
+    double by_rule_w = 0;                ///< array_to_load × need / (peak-sun hours × derating), W at standard test conditions
+    double array_w = 0;                  ///< the one that is there, else by_rule_w
+    double daily_wh = 0;                 ///< what array_w brings to the battery: array_w × peak-sun hours × derating
     std::optional<double> array_to_load; ///< daily_wh / need; absent for a load of 0
 };
 

@@ -2,6 +2,7 @@
 // What a file from anywhere says is held against the rules that hold at entry.
 #include "base/utf8.h"
 #include "store/inside/content_check.h"
+#include "store/inside/value_checks.h"
 #include "store/queries/load_list_queries.h"
 #include "store/queries/meter_queries.h"
 #include "store/queries/pv_queries.h"
@@ -10,7 +11,6 @@
 #include "store/queries/run_queries.h"
 #include "store/queries/trace_queries.h"
 #include "store/queries/unit_queries.h"
-#include "store/inside/value_checks.h"
 
 #include <SQLiteCpp/Database.h>
 

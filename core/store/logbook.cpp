@@ -4,9 +4,9 @@
 
 #include "base/ids.h"
 #include "store/inside/logbook_impl.h"
+#include "store/inside/value_checks.h"
 #include "store/queries/meter_queries.h"
 #include "store/queries/unit_queries.h"
-#include "store/inside/value_checks.h"
 
 namespace ullage {
 
@@ -17,12 +17,8 @@ Logbook::Logbook(Logbook&&) noexcept = default;
 Logbook& Logbook::operator=(Logbook&&) noexcept = default;
 Logbook::~Logbook() = default;
 
-const fs::path& Logbook::path() const {
-    return impl_->path;
-}
-OpenMode Logbook::mode() const {
-    return impl_->mode;
-}
+const fs::path& Logbook::path() const { return impl_->path; }
+OpenMode Logbook::mode() const { return impl_->mode; }
 
 Result<Logbook> Logbook::create(const fs::path& path, const Clock& clock) {
     const auto written = store::guarded(path, [&] {
@@ -35,8 +31,7 @@ Result<Logbook> Logbook::create(const fs::path& path, const Clock& clock) {
 
 Result<Logbook> Logbook::open(const fs::path& path, OpenMode mode, const Clock& clock) {
     return store::guarded(path, [&]() -> Result<Logbook> {
-        auto connection =
-            mode == OpenMode::record ? store::Connection::record(path) : store::Connection::look(path);
+        auto connection = mode == OpenMode::record ? store::Connection::record(path) : store::Connection::look(path);
         if (!connection) return connection.error();
         return Logbook(std::make_unique<Impl>(path, mode, &clock, std::move(connection).value()));
     });
@@ -44,8 +39,7 @@ Result<Logbook> Logbook::open(const fs::path& path, OpenMode mode, const Clock& 
 
 Result<Logbook> Logbook::in_memory(const Clock& clock) {
     return store::guarded({}, [&]() -> Result<Logbook> {
-        return Logbook(
-            std::make_unique<Impl>(fs::path(), OpenMode::record, &clock, store::Connection::in_memory()));
+        return Logbook(std::make_unique<Impl>(fs::path(), OpenMode::record, &clock, store::Connection::in_memory()));
     });
 }
 
@@ -103,8 +97,7 @@ Result<void> Logbook::update(const Meter& meter) {
 }
 
 Result<std::vector<Meter>> Logbook::meters() const {
-    return impl_->read(
-        [&]() -> Result<std::vector<Meter>> { return store::listed_meters(impl_->database()); });
+    return impl_->read([&]() -> Result<std::vector<Meter>> { return store::listed_meters(impl_->database()); });
 }
 
 Result<void> Logbook::set_meter_withdrawn(const std::string& uuid, bool withdrawn) {
@@ -112,42 +105,30 @@ Result<void> Logbook::set_meter_withdrawn(const std::string& uuid, bool withdraw
         const auto id = store::meter_id(impl_->database(), uuid);
         if (!id) return impl_->not_found("meter");
         if (const auto runs = store::runs_naming_meter(impl_->database(), *id); withdrawn && runs > 0)
-            return Error{Failure::refused,
-                         "the meter is named by " + std::to_string(runs) + (runs == 1 ? " run" : " runs"),
-                         impl_->path.string(),
+            return Error{Failure::refused, "the meter is named by " + std::to_string(runs) + (runs == 1 ? " run" : " runs"), impl_->path.string(),
                          "choose another meter in the runs first; withdrawn runs count too"};
         store::withdraw_meter(impl_->database(), *id, withdrawn);
         return {};
     });
 }
 
-Result<bool> Logbook::settle() {
-    return impl_->settle();
-}
+Result<bool> Logbook::settle() { return impl_->settle(); }
 
-bool Logbook::settled() const {
-    return impl_->connection.settled();
-}
+bool Logbook::settled() const { return impl_->connection.settled(); }
 
-std::optional<Error> Logbook::displaced() const {
-    return impl_->connection.displaced();
-}
+std::optional<Error> Logbook::displaced() const { return impl_->connection.displaced(); }
 
-const OpeningCheck& Logbook::opening_check() const {
-    return impl_->connection.opening_check();
-}
+const OpeningCheck& Logbook::opening_check() const { return impl_->connection.opening_check(); }
 
 Result<void> Logbook::save_copy(const fs::path& target) const {
     const bool displaced = impl_->connection.displaced().has_value();
-    auto saved = store::guarded(target, [&] {
-        return store::write_copy(impl_->database(), target, displaced ? store::CopyTrust::check_it : store::CopyTrust::as_written);
-    });
+    auto saved = store::guarded(
+        target, [&] { return store::write_copy(impl_->database(), target, displaced ? store::CopyTrust::check_it : store::CopyTrust::as_written); });
     if (!saved && displaced && saved.error().failure == Failure::damaged)
         return Error{Failure::damaged, "not all of the open logbook can be read any more", target.string(),
                      "restore the logbook from a copy of it; no copy was made"};
     if (!saved && saved.error().failure == Failure::disk_full)
-        return Error{Failure::disk_full, "the disk is full; no copy was made", target.string(),
-                     "free some space or choose another disk"};
+        return Error{Failure::disk_full, "the disk is full; no copy was made", target.string(), "free some space or choose another disk"};
     return saved;
 }
 

@@ -54,9 +54,9 @@ enum class OpenMode {
 /// In mode `look` every change is refused (read_only), and the calls tell what the file said when it was
 /// opened. Every change is refused (displaced) once the file at the path is no longer the one that was opened, or another program has
 /// written to it. Text is kept byte for byte; a number that is not finite or a name that is empty is refused
-/// (bad_input). A file that is recorded into may be read by other means, also by this process. The clock must outlive the logbook. Readings are append-only: changes add versions,
-/// nothing is updated in place or deleted (a trigger sees to it); photos and traces too. Units, meters, load lists and runs can be withdrawn and
-/// restored; withdrawn ones are left out of the lists.
+/// (bad_input). A file that is recorded into may be read by other means, also by this process. The clock must outlive the logbook. Readings are
+/// append-only: changes add versions, nothing is updated in place or deleted (a trigger sees to it); photos and traces too. Units, meters, load lists
+/// and runs can be withdrawn and restored; withdrawn ones are left out of the lists.
 class Logbook {
 public:
     /// Makes a new file. Errors: the file exists (refused), the folder cannot be written (io), read_only,
@@ -110,11 +110,9 @@ public:
     // Readings. Each call is one durable transaction.
     /// Adds a reading and ties these waiting photos of the run to it. Errors beside bad_input: not_found; refused when a
     /// photo is another run's, withdrawn or tied already.
-    Result<Reading> record(const std::string& run_uuid, const ReadingValues& values,
-                           const std::vector<std::string>& photo_uuids = {});
+    Result<Reading> record(const std::string& run_uuid, const ReadingValues& values, const std::vector<std::string>& photo_uuids = {});
     /// Adds a version; the reason may be empty. Errors: not_found; refused when nothing changes.
-    Result<Reading> amend(const std::string& reading_uuid, const ReadingValues& values,
-                          const std::string& reason);
+    Result<Reading> amend(const std::string& reading_uuid, const ReadingValues& values, const std::string& reason);
     Result<Reading> set_withdrawn(const std::string& reading_uuid, bool withdrawn, const std::string& reason);
     Result<std::vector<Reading>> readings(const std::string& run_uuid) const;
     Result<std::vector<ReadingVersion>> history(const std::string& reading_uuid) const;
@@ -132,8 +130,9 @@ public:
 
     // Traces. Append-only too: one may grow at its end, and can be withdrawn and restored. The traces of a run are of one meter and do not overlap.
     /// Adds a trace as `source` produces its samples, in one transaction: when anything fails or the source gives up, nothing stays. Memory does
-    /// not grow with the number of samples. How the log was read is kept with it for logs of the same header. `source` must not use the logbook. Errors beside the source's: not_found (run, meter), bad_input (no
-    /// sample, not in order of time), refused (the run has this file already, a trace of another meter, or one that overlaps).
+    /// not grow with the number of samples. How the log was read is kept with it for logs of the same header. `source` must not use the logbook.
+    /// Errors beside the source's: not_found (run, meter), bad_input (no sample, not in order of time), refused (the run has this file already, a
+    /// trace of another meter, or one that overlaps).
     Result<Trace> add_trace(Trace trace, const TraceSource& source);
     /// Adds to the end of a trace what its log has gained, in one transaction. `known` is the trace as last returned. Errors: not_found, bad_input
     /// (not in order of time, or not after the samples it has), refused (withdrawn or grown meanwhile, or it would reach another trace of the run).

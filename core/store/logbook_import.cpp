@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/ids.h"
 #include "store/inside/agreement.h"
-#include "store/logbook.h"
 #include "store/inside/logbook_impl.h"
+#include "store/inside/value_checks.h"
+#include "store/logbook.h"
 #include "store/queries/meter_queries.h"
 #include "store/queries/reading_queries.h"
 #include "store/queries/unit_queries.h"
-#include "store/inside/value_checks.h"
 
 #include <algorithm>
 #include <numeric>
@@ -56,7 +56,8 @@ std::vector<std::size_t> order_of_entry(const std::vector<Reading>& readings) {
 /// Adds the readings of a run that has none; `filled`, where it is given, gets what they were given.
 Result<void> add_readings(SQLite::Database& database, const RunRecord& record, std::int64_t run_row, UtcMs now_ms, const Error& known_already,
                           std::vector<Reading>* filled) {
-    const auto unnamed = static_cast<std::size_t>(std::ranges::count_if(record.readings, [](const Reading& reading) { return reading.uuid.empty(); }));
+    const auto unnamed =
+        static_cast<std::size_t>(std::ranges::count_if(record.readings, [](const Reading& reading) { return reading.uuid.empty(); }));
     const std::vector<Uuid> fresh = sorted_uuids(unnamed);
     std::size_t used = 0;
     store::ReadingsInserter inserter(database, run_row, now_ms);
@@ -82,47 +83,49 @@ Result<void> Logbook::Impl::bring_in(const RunRecord& record, RunRecord& added) 
     std::optional<store::ImportIndex> index = std::exchange(import_index, std::nullopt);
     bool new_unit = false, new_meter = false;
     std::int64_t unit_row = 0, run_row = 0;
-    const auto done = change([&]() -> Result<void> {
-        const UtcMs now_ms = clock->now_ms();
-        if (!index) index.emplace(database());
+    const auto done = change(
+        [&]() -> Result<void> {
+            const UtcMs now_ms = clock->now_ms();
+            if (!index) index.emplace(database());
 
-        auto unit = matching(index->units_of(record.unit.name, record.unit.maker), record.unit);
-        if (!unit) return unit.error();
-        new_unit = !unit.value();
-        if (unit.value()) {
-            added.unit = *unit.value();
-        } else {
-            fill(added.unit.uuid);
-            if (store::unit_id(database(), added.unit.uuid)) return known_already("unit");
-            store::insert_unit(database(), added.unit, now_ms);
-        }
-
-        added.run.meter_uuid.reset();
-        std::optional<std::int64_t> meter_row;
-        if (record.meter) {
-            auto meter = matching(index->meters_of(record.meter->name), *record.meter);
-            if (!meter) return meter.error();
-            new_meter = !meter.value();
-            if (meter.value()) {
-                added.meter = *meter.value();
+            auto unit = matching(index->units_of(record.unit.name, record.unit.maker), record.unit);
+            if (!unit) return unit.error();
+            new_unit = !unit.value();
+            if (unit.value()) {
+                added.unit = *unit.value();
             } else {
-                fill(added.meter->uuid);
-                if (store::meter_id(database(), added.meter->uuid)) return known_already("meter");
-                store::insert_meter(database(), *added.meter, now_ms);
+                fill(added.unit.uuid);
+                if (store::unit_id(database(), added.unit.uuid)) return known_already("unit");
+                store::insert_unit(database(), added.unit, now_ms);
             }
-            added.run.meter_uuid = added.meter->uuid;
-            meter_row = store::meter_id(database(), added.meter->uuid);
-        }
 
-        fill(added.run.uuid);
-        if (store::run_id(database(), added.run.uuid)) return known_already("run");
-        added.run.unit_uuid = added.unit.uuid;
-        if (added.run.created_ms == 0) added.run.created_ms = now_ms;
-        unit_row = *store::unit_id(database(), added.unit.uuid);
-        index->know_runs_of(database(), unit_row);
-        run_row = store::insert_run(database(), added.run, unit_row, meter_row);
-        return add_readings(database(), record, run_row, now_ms, known_already("reading"), added.readings.empty() ? nullptr : &added.readings);
-    }, Settling::within_seconds);
+            added.run.meter_uuid.reset();
+            std::optional<std::int64_t> meter_row;
+            if (record.meter) {
+                auto meter = matching(index->meters_of(record.meter->name), *record.meter);
+                if (!meter) return meter.error();
+                new_meter = !meter.value();
+                if (meter.value()) {
+                    added.meter = *meter.value();
+                } else {
+                    fill(added.meter->uuid);
+                    if (store::meter_id(database(), added.meter->uuid)) return known_already("meter");
+                    store::insert_meter(database(), *added.meter, now_ms);
+                }
+                added.run.meter_uuid = added.meter->uuid;
+                meter_row = store::meter_id(database(), added.meter->uuid);
+            }
+
+            fill(added.run.uuid);
+            if (store::run_id(database(), added.run.uuid)) return known_already("run");
+            added.run.unit_uuid = added.unit.uuid;
+            if (added.run.created_ms == 0) added.run.created_ms = now_ms;
+            unit_row = *store::unit_id(database(), added.unit.uuid);
+            index->know_runs_of(database(), unit_row);
+            run_row = store::insert_run(database(), added.run, unit_row, meter_row);
+            return add_readings(database(), record, run_row, now_ms, known_already("reading"), added.readings.empty() ? nullptr : &added.readings);
+        },
+        Settling::within_seconds);
     if (!done) {
         // What was undone is not in it; a disk that failed may leave anything.
         if (done.error().failure == Failure::refused) import_index = std::move(index);

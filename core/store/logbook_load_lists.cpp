@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/ids.h"
-#include "store/queries/load_list_queries.h"
-#include "store/logbook.h"
 #include "store/inside/logbook_impl.h"
+#include "store/logbook.h"
+#include "store/queries/load_list_queries.h"
 
 namespace ullage {
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/ids.h"
-#include "store/logbook.h"
 #include "store/inside/logbook_impl.h"
 #include "store/inside/photo_check.h"
+#include "store/inside/value_checks.h"
+#include "store/logbook.h"
 #include "store/queries/photo_queries.h"
 #include "store/queries/reading_queries.h"
-#include "store/inside/value_checks.h"
 
 namespace ullage {
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // PV sheets of a logbook.
 #include "base/ids.h"
-#include "store/logbook.h"
 #include "store/inside/logbook_impl.h"
+#include "store/inside/value_checks.h"
+#include "store/logbook.h"
 #include "store/queries/pv_queries.h"
 #include "store/queries/unit_queries.h"
-#include "store/inside/value_checks.h"
 
 namespace ullage {
 

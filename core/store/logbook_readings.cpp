@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/ids.h"
-#include "store/logbook.h"
 #include "store/inside/logbook_impl.h"
+#include "store/inside/value_checks.h"
+#include "store/logbook.h"
 #include "store/queries/photo_queries.h"
 #include "store/queries/reading_queries.h"
-#include "store/inside/value_checks.h"
 
 namespace ullage {
 
@@ -23,8 +23,7 @@ Result<void> tie(SQLite::Database& database, const std::string& photo_uuid, cons
 
 } // namespace
 
-Result<Reading> Logbook::record(const std::string& run_uuid, const ReadingValues& values,
-                                const std::vector<std::string>& photo_uuids) {
+Result<Reading> Logbook::record(const std::string& run_uuid, const ReadingValues& values, const std::vector<std::string>& photo_uuids) {
     if (auto sound = store::check(values); !sound) return sound.error();
     return impl_->change([&]() -> Result<Reading> {
         const auto run = store::run_id(impl_->database(), run_uuid);
@@ -39,16 +38,14 @@ Result<Reading> Logbook::record(const std::string& run_uuid, const ReadingValues
     });
 }
 
-Result<Reading> Logbook::amend(const std::string& reading_uuid, const ReadingValues& values,
-                               const std::string& reason) {
+Result<Reading> Logbook::amend(const std::string& reading_uuid, const ReadingValues& values, const std::string& reason) {
     if (auto sound = store::check(values); !sound) return sound.error();
     if (auto sound = store::check_reason(reason); !sound) return sound.error();
     return impl_->change([&]() -> Result<Reading> {
         auto stored = store::find_reading(impl_->database(), reading_uuid);
         if (!stored) return impl_->not_found("reading");
         if (stored->reading.values == values)
-            return Error{
-                Failure::refused, "the reading says this already", {}, "change a value or leave it as it is"};
+            return Error{Failure::refused, "the reading says this already", {}, "change a value or leave it as it is"};
         stored->reading.values = values;
         ++stored->reading.version;
         store::insert_version(impl_->database(), *stored, impl_->clock->now_ms(), reason);
@@ -56,17 +53,13 @@ Result<Reading> Logbook::amend(const std::string& reading_uuid, const ReadingVal
     });
 }
 
-Result<Reading> Logbook::set_withdrawn(const std::string& reading_uuid, bool withdrawn,
-                                       const std::string& reason) {
+Result<Reading> Logbook::set_withdrawn(const std::string& reading_uuid, bool withdrawn, const std::string& reason) {
     if (auto sound = store::check_reason(reason); !sound) return sound.error();
     return impl_->change([&]() -> Result<Reading> {
         auto stored = store::find_reading(impl_->database(), reading_uuid);
         if (!stored) return impl_->not_found("reading");
         if (stored->reading.withdrawn == withdrawn)
-            return Error{Failure::refused,
-                         withdrawn ? "the reading is withdrawn already" : "the reading is not withdrawn",
-                         {},
-                         {}};
+            return Error{Failure::refused, withdrawn ? "the reading is withdrawn already" : "the reading is not withdrawn", {}, {}};
         stored->reading.withdrawn = withdrawn;
         ++stored->reading.version;
         store::insert_version(impl_->database(), *stored, impl_->clock->now_ms(), reason);

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/ids.h"
-#include "store/logbook.h"
 #include "store/inside/logbook_impl.h"
+#include "store/inside/value_checks.h"
+#include "store/logbook.h"
 #include "store/queries/meter_queries.h"
 #include "store/queries/reading_queries.h"
 #include "store/queries/trace_queries.h"
 #include "store/queries/unit_queries.h"
-#include "store/inside/value_checks.h"
 
 #include <algorithm>
 #include <set>
@@ -21,8 +21,7 @@ struct Owners {
 };
 
 /// The rows of the unit and the meter that a run names, else the error given for the one that is missing.
-Result<Owners> owners_of(const Run& run, SQLite::Database& database, const Error& no_unit,
-                         const Error& no_meter) {
+Result<Owners> owners_of(const Run& run, SQLite::Database& database, const Error& no_unit, const Error& no_meter) {
     const auto unit = store::unit_id(database, run.unit_uuid);
     if (!unit) return no_unit;
     Owners owners{*unit, std::nullopt};
@@ -34,8 +33,8 @@ Result<Owners> owners_of(const Run& run, SQLite::Database& database, const Error
 }
 
 /// The run with what belongs to it; the maps hold every unit and meter.
-RunRecord record_of(const store::ListedRun& listed, const std::map<std::int64_t, Unit>& units,
-                    const std::map<std::int64_t, Meter>& meters, std::vector<Reading> readings) {
+RunRecord record_of(const store::ListedRun& listed, const std::map<std::int64_t, Unit>& units, const std::map<std::int64_t, Meter>& meters,
+                    std::vector<Reading> readings) {
     RunRecord record;
     record.unit = units.at(listed.unit_id);
     if (listed.meter_id) record.meter = meters.at(*listed.meter_id);
@@ -50,8 +49,7 @@ RunRecord record_of(const store::ListedRun& listed, const std::map<std::int64_t,
 Result<Run> Logbook::add(Run run) {
     if (auto sound = store::check(run); !sound) return sound.error();
     return impl_->change([&]() -> Result<Run> {
-        const auto owners =
-            owners_of(run, impl_->database(), impl_->not_found("unit"), impl_->not_found("meter"));
+        const auto owners = owners_of(run, impl_->database(), impl_->not_found("unit"), impl_->not_found("meter"));
         if (!owners) return owners.error();
         if (run.uuid.empty()) run.uuid = new_uuid();
         if (run.created_ms == 0) run.created_ms = impl_->clock->now_ms();
@@ -66,8 +64,7 @@ Result<void> Logbook::update(const Run& run) {
     return impl_->change([&]() -> Result<void> {
         const auto id = store::run_id(impl_->database(), run.uuid);
         if (!id) return impl_->not_found("run");
-        const auto owners =
-            owners_of(run, impl_->database(), impl_->not_found("unit"), impl_->not_found("meter"));
+        const auto owners = owners_of(run, impl_->database(), impl_->not_found("unit"), impl_->not_found("meter"));
         if (!owners) return owners.error();
         store::update_run(impl_->database(), *id, run, owners.value().unit_id, owners.value().meter_id);
         return {};
@@ -98,8 +95,7 @@ Result<RunRecord> Logbook::run_record(const std::string& run_uuid) const {
         const auto unit = store::unit_of_run(database, run_uuid);
         if (!unit) return impl_->not_found("run");
         const auto listed = store::listed_runs(database, unit);
-        const auto found = std::find_if(listed.begin(), listed.end(),
-                                        [&](const auto& each) { return each.run.uuid == run_uuid; });
+        const auto found = std::find_if(listed.begin(), listed.end(), [&](const auto& each) { return each.run.uuid == run_uuid; });
         if (found == listed.end()) return impl_->not_found("run");
         RunRecord record = record_of(*found, store::all_units(database), store::all_meters(database), store::run_readings(database, found->id));
         if (!impl_->run_traces.fill(database, found->id, record)) return impl_->damaged_block();
@@ -132,12 +128,14 @@ Result<std::vector<RunRecord>> Logbook::run_records(const std::string& unit_uuid
 
 Result<void> Logbook::keep_draft(const std::string& run_uuid, const std::string& draft) {
     if (auto sound = store::check_draft(draft); !sound) return sound;
-    return impl_->change([&]() -> Result<void> {
-        const auto id = store::run_id(impl_->database(), run_uuid);
-        if (!id) return impl_->not_found("run");
-        store::write_draft(impl_->database(), *id, draft, impl_->clock->now_ms());
-        return {};
-    }, Settling::within_seconds);
+    return impl_->change(
+        [&]() -> Result<void> {
+            const auto id = store::run_id(impl_->database(), run_uuid);
+            if (!id) return impl_->not_found("run");
+            store::write_draft(impl_->database(), *id, draft, impl_->clock->now_ms());
+            return {};
+        },
+        Settling::within_seconds);
 }
 
 Result<std::string> Logbook::draft(const std::string& run_uuid) const {

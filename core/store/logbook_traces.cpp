@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/ids.h"
 #include "store/inside/block_writer.h"
-#include "store/logbook.h"
 #include "store/inside/logbook_impl.h"
+#include "store/inside/value_checks.h"
+#include "store/logbook.h"
 #include "store/queries/meter_queries.h"
 #include "store/queries/rows.h"
 #include "store/queries/trace_queries.h"
-#include "store/inside/value_checks.h"
 
 #include <SQLiteCpp/Database.h>
 
@@ -74,26 +74,27 @@ Result<Trace> Logbook::add_trace(Trace trace, const TraceSource& source) {
 }
 
 Result<Trace> Logbook::extend_trace(const Trace& known, const TraceGrowth& growth) {
-    return impl_->change([&]() -> Result<Trace> {
-        SQLite::Database& database = impl_->database();
-        const auto stored = store::find_trace(database, known.uuid);
-        if (!stored) return impl_->not_found("trace");
-        if (stored->trace.withdrawn) return Error{Failure::refused, "this log was withdrawn from its run", known.file_name, "import it again"};
-        if (stored->trace != known)
-            return Error{Failure::refused, "this log has been added to meanwhile", known.file_name, "follow it again"};
-        Trace trace = known;
-        store::BlockWriter blocks(database, stored->id);
-        if (!blocks.go_on(trace)) return impl_->damaged_block();
-        if (auto taken = blocks.take(growth.samples); !taken) return taken.error();
-        blocks.finish(trace);
-        if (auto refused = conflict(store::listed_traces(database, store::run_id(database, trace.run_uuid)), trace)) return *refused;
-        trace.size_bytes = growth.size_bytes;
-        trace.fingerprint = growth.fingerprint;
-        trace.rows_left_out += growth.rows_left_out;
-        if (growth.started_anew) ++trace.started_anew;
-        store::grow_trace(database, stored->id, trace);
-        return trace;
-    }, Settling::within_seconds);
+    return impl_->change(
+        [&]() -> Result<Trace> {
+            SQLite::Database& database = impl_->database();
+            const auto stored = store::find_trace(database, known.uuid);
+            if (!stored) return impl_->not_found("trace");
+            if (stored->trace.withdrawn) return Error{Failure::refused, "this log was withdrawn from its run", known.file_name, "import it again"};
+            if (stored->trace != known) return Error{Failure::refused, "this log has been added to meanwhile", known.file_name, "follow it again"};
+            Trace trace = known;
+            store::BlockWriter blocks(database, stored->id);
+            if (!blocks.go_on(trace)) return impl_->damaged_block();
+            if (auto taken = blocks.take(growth.samples); !taken) return taken.error();
+            blocks.finish(trace);
+            if (auto refused = conflict(store::listed_traces(database, store::run_id(database, trace.run_uuid)), trace)) return *refused;
+            trace.size_bytes = growth.size_bytes;
+            trace.fingerprint = growth.fingerprint;
+            trace.rows_left_out += growth.rows_left_out;
+            if (growth.started_anew) ++trace.started_anew;
+            store::grow_trace(database, stored->id, trace);
+            return trace;
+        },
+        Settling::within_seconds);
 }
 
 Result<std::vector<Trace>> Logbook::traces(const std::string& run_uuid) const {

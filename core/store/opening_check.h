@@ -5,7 +5,7 @@ namespace ullage {
 
 /// How a logbook was checked when it was opened.
 struct OpeningCheck {
-    bool full = false; ///< from end to end: the file was not closed properly, comes from elsewhere, or was not seen for 30 days
+    bool full = false;  ///< from end to end: the file was not closed properly, comes from elsewhere, or was not seen for 30 days
     double seconds = 0; ///< that the full check took
 };
 

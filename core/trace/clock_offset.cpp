@@ -106,10 +106,12 @@ public:
         if (const auto found = by_steps()) return *found;
         if (const auto found = by_cut_off()) return *found;
         return Error{Failure::refused,
-                     registers_.empty() && marks_.empty() ? "the offset of the log's clock cannot be estimated: no register reading and no mark was noted by hand"
-                                                          : "the offset of the log's clock cannot be estimated: neither its register nor steps of its power fit "
-                                                            "the hand readings at one offset",
-                     {}, "give the offset, or note register readings or load changes by hand"};
+                     registers_.empty() && marks_.empty()
+                         ? "the offset of the log's clock cannot be estimated: no register reading and no mark was noted by hand"
+                         : "the offset of the log's clock cannot be estimated: neither its register nor steps of its power fit "
+                           "the hand readings at one offset",
+                     {},
+                     "give the offset, or note register readings or load changes by hand"};
     }
 
 private:

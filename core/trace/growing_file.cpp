@@ -34,18 +34,14 @@ GrowingFile::GrowingFile(std::string path, LogEncoding encoding, std::int64_t ta
     if (const auto opened = open(); opened && opened.value()) (void)remember();
 }
 
-GrowingFile::~GrowingFile() {
-    close();
-}
+GrowingFile::~GrowingFile() { close(); }
 
 void GrowingFile::close() {
     if (descriptor_ >= 0) ::close(descriptor_);
     descriptor_ = -1;
 }
 
-Error GrowingFile::unreadable() const {
-    return {Failure::io, "the log cannot be read", path_, "check its permissions and the medium"};
-}
+Error GrowingFile::unreadable() const { return {Failure::io, "the log cannot be read", path_, "check its permissions and the medium"}; }
 
 /// False where there is no such file.
 Result<bool> GrowingFile::open() {
@@ -93,7 +89,8 @@ Result<void> GrowingFile::remember() {
 }
 
 GrowingFile::Named GrowingFile::named() const {
-    struct stat mine {}, there {};
+    struct stat mine {
+    }, there{};
     if (::stat(path_.c_str(), &there) != 0) return Named::nowhere;
     if (::fstat(descriptor_, &mine) != 0) return Named::elsewhere;
     return mine.st_ino == there.st_ino && mine.st_dev == there.st_dev ? Named::here : Named::elsewhere;

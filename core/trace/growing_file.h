@@ -22,8 +22,9 @@ enum class LogChange {
 [[nodiscard]] std::size_t end_of_lines(std::string_view bytes, LogEncoding encoding);
 
 /// A log that another program is still writing. Gives its lines as they are completed: a last line without its line end (LF or CRLF) waits for the
-/// rest. The file stays open, so that lines written just before it was renamed are not missed; one that was never ended is. A file cut short loses what was written between the
-/// last look and the cut. One replaced by another that has the same first and last 256 of the bytes given passes for the same.
+/// rest. The file stays open, so that lines written just before it was renamed are not missed; one that was never ended is. A file cut short loses
+/// what was written between the last look and the cut. One replaced by another that has the same first and last 256 of the bytes given passes for the
+/// same.
 class GrowingFile {
 public:
     /// `taken_bytes`: how much of the file as it stands has been read already, up to the end of a line.

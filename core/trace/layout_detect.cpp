@@ -29,8 +29,7 @@ std::string signature_of(const LayoutRows& rows, std::size_t columns) {
 
 } // namespace
 
-Result<TraceDetection> detect_layout(std::string_view beginning, const LayoutAnswers& given,
-                                     const std::map<std::string, LayoutAnswers>& remembered) {
+Result<TraceDetection> detect_layout(std::string_view beginning, const LayoutAnswers& given, const std::map<std::string, LayoutAnswers>& remembered) {
     TraceDetection detection;
     TraceLayout& layout = detection.layout;
     layout.encoding = given.encoding.value_or(detect_encoding(beginning));

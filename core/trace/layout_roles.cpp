@@ -46,18 +46,18 @@ struct RoleWord {
 
 // English, German, French, Spanish, as headers of logs have them.
 constexpr RoleWord role_words[] = {
-    {ColumnRole::power, "power"},      {ColumnRole::power, "watt"},      {ColumnRole::power, "watts"},     {ColumnRole::power, "leistung"},
-    {ColumnRole::power, "puissance"},  {ColumnRole::power, "potencia"},  {ColumnRole::power, "p"},         {ColumnRole::energy, "energy"},
-    {ColumnRole::energy, "register"},  {ColumnRole::energy, "energie"},  {ColumnRole::energy, "energia"},  {ColumnRole::energy, "consumption"},
-    {ColumnRole::energy, "kwh"},       {ColumnRole::energy, "wh"},       {ColumnRole::voltage, "voltage"}, {ColumnRole::voltage, "volt"},
-    {ColumnRole::voltage, "volts"},    {ColumnRole::voltage, "spannung"}, {ColumnRole::voltage, "tension"}, {ColumnRole::voltage, "u"},
-    {ColumnRole::voltage, "v"},        {ColumnRole::current, "current"}, {ColumnRole::current, "amps"},    {ColumnRole::current, "ampere"},
-    {ColumnRole::current, "amperes"},  {ColumnRole::current, "strom"},   {ColumnRole::current, "courant"}, {ColumnRole::current, "corriente"},
+    {ColumnRole::power, "power"},     {ColumnRole::power, "watt"},       {ColumnRole::power, "watts"},     {ColumnRole::power, "leistung"},
+    {ColumnRole::power, "puissance"}, {ColumnRole::power, "potencia"},   {ColumnRole::power, "p"},         {ColumnRole::energy, "energy"},
+    {ColumnRole::energy, "register"}, {ColumnRole::energy, "energie"},   {ColumnRole::energy, "energia"},  {ColumnRole::energy, "consumption"},
+    {ColumnRole::energy, "kwh"},      {ColumnRole::energy, "wh"},        {ColumnRole::voltage, "voltage"}, {ColumnRole::voltage, "volt"},
+    {ColumnRole::voltage, "volts"},   {ColumnRole::voltage, "spannung"}, {ColumnRole::voltage, "tension"}, {ColumnRole::voltage, "u"},
+    {ColumnRole::voltage, "v"},       {ColumnRole::current, "current"},  {ColumnRole::current, "amps"},    {ColumnRole::current, "ampere"},
+    {ColumnRole::current, "amperes"}, {ColumnRole::current, "strom"},    {ColumnRole::current, "courant"}, {ColumnRole::current, "corriente"},
     {ColumnRole::current, "i"},
 };
 
 /// Words that say that a column is not the quantity itself.
-constexpr std::array<std::string_view, 13> other_words = {"factor", "apparent", "reactive", "min",  "max",  "minimum", "maximum",
+constexpr std::array<std::string_view, 13> other_words = {"factor", "apparent", "reactive", "min",         "max",       "minimum", "maximum",
                                                           "peak",   "average",  "cost",     "temperature", "frequency", "set"};
 
 ColumnRole role_of(LogQuantity quantity) {
@@ -95,13 +95,16 @@ std::string column_name(const TraceLayout& layout, std::size_t c) {
 }
 
 bool told_unused(const LayoutAnswers& answers, std::size_t c) {
-    return std::ranges::any_of(answers.columns, [c](const LayoutAnswers::Column& column) { return column.role == ColumnRole::unused && column.index == c; });
+    return std::ranges::any_of(answers.columns,
+                               [c](const LayoutAnswers::Column& column) { return column.role == ColumnRole::unused && column.index == c; });
 }
 
 Result<void> take_named(const LayoutAnswers& answers, TraceLayout& layout) {
     for (const LayoutAnswers::Column& named : answers.columns) {
         if (named.index >= layout.columns.size())
-            return Error{Failure::bad_input, fmt::format("there is no column {} for the {}", named.index + 1, role_text(named.role)), {},
+            return Error{Failure::bad_input,
+                         fmt::format("there is no column {} for the {}", named.index + 1, role_text(named.role)),
+                         {},
                          fmt::format("the log has {} columns; they count from 1", layout.columns.size())};
         LogColumn& column = layout.columns[named.index];
         column.role = named.role;
@@ -111,9 +114,11 @@ Result<void> take_named(const LayoutAnswers& answers, TraceLayout& layout) {
         if (named.unit.empty()) continue;
         const auto unit = unit_named(named.unit);
         const bool fits = unit && (named.role == ColumnRole::time || named.role == ColumnRole::date ? unit->quantity == LogQuantity::time
-                                                                                                   : role_of(unit->quantity) == named.role);
+                                                                                                    : role_of(unit->quantity) == named.role);
         if (!fits)
-            return Error{Failure::bad_input, fmt::format("`{}` is no unit of {}", named.unit, role_text(named.role)), {},
+            return Error{Failure::bad_input,
+                         fmt::format("`{}` is no unit of {}", named.unit, role_text(named.role)),
+                         {},
                          "use W, kW, Wh, kWh, J, V, mV, A or mA, and s, ms, min or h for times"};
         column.unit = *unit;
     }
@@ -121,9 +126,10 @@ Result<void> take_named(const LayoutAnswers& answers, TraceLayout& layout) {
 }
 
 void ask_energy_unit(const LayoutRows& rows, std::size_t c, TraceDetection& detection) {
-    detection.questions.push_back({OpenQuestion::energy_unit,
-                                   fmt::format("the register in {} has no unit (it begins with `{}`)", column_name(detection.layout, c), rows.data.front()[c]),
-                                   {"Wh", "kWh"}});
+    detection.questions.push_back(
+        {OpenQuestion::energy_unit,
+         fmt::format("the register in {} has no unit (it begins with `{}`)", column_name(detection.layout, c), rows.data.front()[c]),
+         {"Wh", "kWh"}});
 }
 
 } // namespace
@@ -174,7 +180,8 @@ Result<void> settle_columns(const LayoutRows& rows, const std::vector<ColumnCont
     }
     const bool current_and_voltage = layout.column_of(ColumnRole::current) && layout.column_of(ColumnRole::voltage);
     if (!layout.column_of(ColumnRole::energy) && !layout.column_of(ColumnRole::power) && !current_and_voltage)
-        detection.questions.push_back({OpenQuestion::no_values, "no column of register or power (or voltage and current) is recognised: name it", {}});
+        detection.questions.push_back(
+            {OpenQuestion::no_values, "no column of register or power (or voltage and current) is recognised: name it", {}});
     return {};
 }
 

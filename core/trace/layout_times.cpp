@@ -20,8 +20,8 @@ bool title_has(const LogColumn& column, std::initializer_list<std::string_view> 
 }
 
 bool names_time(const LogColumn& column) {
-    return title_has(column, {"time", "zeit", "heure", "hora", "elapsed", "seconds", "epoch", "date", "stamp", "temps"}) || lower(column.title) == "t" ||
-           lower(column.title) == "s" || column.unit.quantity == LogQuantity::time;
+    return title_has(column, {"time", "zeit", "heure", "hora", "elapsed", "seconds", "epoch", "date", "stamp", "temps"}) ||
+           lower(column.title) == "t" || lower(column.title) == "s" || column.unit.quantity == LogQuantity::time;
 }
 
 bool says_elapsed(const LogColumn& column) { return title_has(column, {"elapsed", "duration", "runtime", "run time", "laufzeit", "since"}); }
@@ -56,9 +56,7 @@ private:
             if (free_column(c) && contents_[c].mostly(contents_[c].*count)) return c;
         return std::nullopt;
     }
-    [[nodiscard]] bool free_column(std::size_t c) const {
-        return layout_.columns[c].role == ColumnRole::unused;
-    }
+    [[nodiscard]] bool free_column(std::size_t c) const { return layout_.columns[c].role == ColumnRole::unused; }
 
     [[nodiscard]] std::optional<std::size_t> find() const {
         if (const auto c = column_with(&ColumnContent::date_times)) return c;

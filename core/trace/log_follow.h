@@ -63,12 +63,12 @@ private:
     LayoutAnswers answers_;
     TraceReadOptions options_;
     std::unique_ptr<GrowingFile> file_;
-    std::unique_ptr<Fresh> fresh_;        ///< where the feed puts samples
-    std::unique_ptr<TraceFeed> feed_;     ///< null between a new beginning and its first row
-    std::string beginning_;               ///< lines of a new beginning that are no row yet
-    std::optional<TraceSample> cut_off_;  ///< the last row of the trace, where it was imported without its line end
-    std::int64_t left_out_before_ = 0;    ///< rows that the feed had left out when the trace was saved last
-    bool anew_ = false;                   ///< begun anew since the trace was saved last
+    std::unique_ptr<Fresh> fresh_;       ///< where the feed puts samples
+    std::unique_ptr<TraceFeed> feed_;    ///< null between a new beginning and its first row
+    std::string beginning_;              ///< lines of a new beginning that are no row yet
+    std::optional<TraceSample> cut_off_; ///< the last row of the trace, where it was imported without its line end
+    std::int64_t left_out_before_ = 0;   ///< rows that the feed had left out when the trace was saved last
+    bool anew_ = false;                  ///< begun anew since the trace was saved last
     bool unsaved_ = false;
 };
 

@@ -70,9 +70,7 @@ std::string_view encoding_text(LogEncoding encoding) {
     return "";
 }
 
-LogLines::LogLines(std::istream& in, LogEncoding encoding) : in_(in), encoding_(encoding) {
-    raw_.resize(chunk_bytes);
-}
+LogLines::LogLines(std::istream& in, LogEncoding encoding) : in_(in), encoding_(encoding) { raw_.resize(chunk_bytes); }
 
 void LogLines::decode(std::string_view bytes) {
     if (encoding_ == LogEncoding::plain) {

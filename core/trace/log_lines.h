@@ -31,9 +31,9 @@ public:
     /// The next line, valid until the next call; false at the end.
     [[nodiscard]] bool next(std::string_view& line);
 
-    [[nodiscard]] long line_number() const { return line_; }             ///< of the line given last, from 1
-    [[nodiscard]] bool cut_short() const { return cut_short_; }          ///< the line given last was longer than 64 KiB
-    [[nodiscard]] std::int64_t bytes_read() const { return bytes_; }     ///< of the stream so far
+    [[nodiscard]] long line_number() const { return line_; }                      ///< of the line given last, from 1
+    [[nodiscard]] bool cut_short() const { return cut_short_; }                   ///< the line given last was longer than 64 KiB
+    [[nodiscard]] std::int64_t bytes_read() const { return bytes_; }              ///< of the stream so far
     [[nodiscard]] std::string fingerprint() const { return fingerprint_.text(); } ///< of all bytes read so far
 
 private:

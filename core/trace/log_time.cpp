@@ -62,9 +62,7 @@ std::string_view time_form_text(TimeForm form) {
     return "";
 }
 
-bool needs_start(TimeForm form) {
-    return form == TimeForm::clock || form == TimeForm::elapsed || form == TimeForm::elapsed_clock;
-}
+bool needs_start(TimeForm form) { return form == TimeForm::clock || form == TimeForm::elapsed || form == TimeForm::elapsed_clock; }
 
 bool read_date(std::string_view& text, DateParts& parts) {
     std::string_view rest = text;
@@ -179,9 +177,21 @@ std::optional<std::int64_t> days_of(const DateParts& parts, DateOrder order) {
     int year = 0, month = 0, day = 0;
     switch (order) {
     case DateOrder::unknown: return std::nullopt;
-    case DateOrder::year_first: year = parts.part[0]; month = parts.part[1]; day = parts.part[2]; break;
-    case DateOrder::day_first: day = parts.part[0]; month = parts.part[1]; year = parts.part[2]; break;
-    case DateOrder::month_first: month = parts.part[0]; day = parts.part[1]; year = parts.part[2]; break;
+    case DateOrder::year_first:
+        year = parts.part[0];
+        month = parts.part[1];
+        day = parts.part[2];
+        break;
+    case DateOrder::day_first:
+        day = parts.part[0];
+        month = parts.part[1];
+        year = parts.part[2];
+        break;
+    case DateOrder::month_first:
+        month = parts.part[0];
+        day = parts.part[1];
+        year = parts.part[2];
+        break;
     }
     if (year < 100) year += 2000;
     if (year < 1900 || year > 2200 || month < 1 || month > 12 || day < 1 || day > 31) return std::nullopt;

@@ -15,13 +15,13 @@ enum class DateOrder { unknown, year_first, day_first, month_first };
 
 /// What the time of a row is written as.
 enum class TimeForm {
-    date_time,     ///< date and time in one cell: ISO 8601 or day, month, year in any order
+    date_time,      ///< date and time in one cell: ISO 8601 or day, month, year in any order
     date_and_clock, ///< date in one column, time of day in another
-    clock,         ///< time of day alone; the date is that of the start, midnight is passed where the clock falls
-    epoch_s,       ///< seconds since 1970-01-01T00:00Z
-    epoch_ms,      ///< milliseconds since then
-    elapsed,       ///< a number counted from the start of the log, in the unit of its column (else seconds)
-    elapsed_clock, ///< hours:minutes[:seconds] counted from the start of the log
+    clock,          ///< time of day alone; the date is that of the start, midnight is passed where the clock falls
+    epoch_s,        ///< seconds since 1970-01-01T00:00Z
+    epoch_ms,       ///< milliseconds since then
+    elapsed,        ///< a number counted from the start of the log, in the unit of its column (else seconds)
+    elapsed_clock,  ///< hours:minutes[:seconds] counted from the start of the log
 };
 
 /// "date and time", "date and clock", "clock", "epoch s", "epoch ms", "elapsed", "elapsed h:m:s".
@@ -62,8 +62,8 @@ public:
         TimeForm form = TimeForm::date_time;
         DateOrder order = DateOrder::unknown;
         char decimal = '.';
-        double unit_s = 1;       ///< of `elapsed`
-        std::string zone = "UTC"; ///< of times without an offset
+        double unit_s = 1;             ///< of `elapsed`
+        std::string zone = "UTC";      ///< of times without an offset
         std::optional<UtcMs> start_ms; ///< for the forms that need it
     };
     enum class Outcome { good, unreadable, skipped };

@@ -44,8 +44,6 @@ Result<void> TraceFeed::take(std::string_view lines) {
     return parts_->reader.hand_over_all();
 }
 
-const TraceTally& TraceFeed::tally() const {
-    return parts_->reader.tally();
-}
+const TraceTally& TraceFeed::tally() const { return parts_->reader.tally(); }
 
 } // namespace ullage

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trace/trace_import.h"
 
-#include "trace/inside/file_beginning.h"
 #include "trace/growing_file.h"
+#include "trace/inside/file_beginning.h"
 
 #include <fmt/format.h>
 

@@ -20,14 +20,15 @@ struct TracePreview {
 
 /// Looks at the beginning (256 KiB) of a log. `kept` are the answers of Logbook::trace_answers(), empty without a logbook; options.progress is
 /// not used. Errors: not_found, io, those of detect_layout() and read_trace().
-[[nodiscard]] Result<TracePreview> preview_trace(const std::string& path, const LayoutAnswers& answers, const std::map<std::string, std::string>& kept,
-                                                 const TraceReadOptions& options);
+[[nodiscard]] Result<TracePreview> preview_trace(const std::string& path, const LayoutAnswers& answers,
+                                                 const std::map<std::string, std::string>& kept, const TraceReadOptions& options);
 
 /// Reads the whole log and keeps nothing: what an import would find. Errors: those of preview_trace(), and an open question (bad_input).
 [[nodiscard]] Result<TraceTally> check_trace(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options);
 
 /// Reads the whole log as check_trace() does and hands its samples over in order of time.
-[[nodiscard]] Result<TraceTally> stream_trace(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options, const SampleSink& sink);
+[[nodiscard]] Result<TraceTally> stream_trace(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options,
+                                              const SampleSink& sink);
 
 struct ImportedTrace {
     Trace trace;

@@ -10,12 +10,12 @@ namespace ullage {
 namespace {
 
 constexpr std::array<std::pair<ColumnRole, std::string_view>, 7> roles = {{{ColumnRole::unused, "unused"},
-                                                                            {ColumnRole::time, "time"},
-                                                                            {ColumnRole::date, "date"},
-                                                                            {ColumnRole::energy, "register"},
-                                                                            {ColumnRole::power, "power"},
-                                                                            {ColumnRole::voltage, "voltage"},
-                                                                            {ColumnRole::current, "current"}}};
+                                                                           {ColumnRole::time, "time"},
+                                                                           {ColumnRole::date, "date"},
+                                                                           {ColumnRole::energy, "register"},
+                                                                           {ColumnRole::power, "power"},
+                                                                           {ColumnRole::voltage, "voltage"},
+                                                                           {ColumnRole::current, "current"}}};
 
 std::string number_text(int value) { return std::to_string(value); }
 
@@ -57,9 +57,7 @@ void take_pair(std::string_view key, std::string_view value, LayoutAnswers& answ
 
 } // namespace
 
-std::string_view role_text(ColumnRole role) {
-    return std::ranges::find(roles, role, &std::pair<ColumnRole, std::string_view>::first)->second;
-}
+std::string_view role_text(ColumnRole role) { return std::ranges::find(roles, role, &std::pair<ColumnRole, std::string_view>::first)->second; }
 
 std::optional<ColumnRole> role_from(std::string_view text) {
     for (const auto& [role, name] : roles)
@@ -75,9 +73,7 @@ std::optional<std::size_t> TraceLayout::column_of(ColumnRole role) const {
 
 std::string answers_text(const LayoutAnswers& answers) {
     std::string text;
-    const auto add = [&text](std::string_view key, const std::string& value) {
-        text += (text.empty() ? "" : " ") + std::string(key) + "=" + value;
-    };
+    const auto add = [&text](std::string_view key, const std::string& value) { text += (text.empty() ? "" : " ") + std::string(key) + "=" + value; };
     for (const LayoutAnswers::Column& column : answers.columns)
         add("column", std::string(role_text(column.role)) + ":" + number_text(static_cast<int>(column.index)) + ":" + column.unit);
     if (answers.date_order) add("order", number_text(static_cast<int>(*answers.date_order)));

@@ -25,7 +25,7 @@ enum class ColumnRole { unused, time, date, energy, power, voltage, current };
 struct LogColumn {
     std::string title; ///< as the header has it; empty without header
     ColumnRole role = ColumnRole::unused;
-    LogUnit unit;      ///< of cells that name none; for time: seconds per count
+    LogUnit unit; ///< of cells that name none; for time: seconds per count
     bool operator==(const LogColumn& other) const { return title == other.title && role == other.role && unit.name == other.unit.name; }
 };
 
@@ -77,7 +77,7 @@ struct LayoutAnswers {
     std::optional<char> grouping; ///< of thousands; absent: as detected
     std::optional<LogEncoding> encoding;
     std::optional<TimeForm> time_form;
-    std::string energy_unit;     ///< of a register without unit
+    std::string energy_unit; ///< of a register without unit
 
     bool operator==(const LayoutAnswers&) const = default;
 };

@@ -25,9 +25,7 @@ std::string_view trouble_text(RowTrouble trouble) {
     return "";
 }
 
-bool leaves_out(RowTrouble trouble) {
-    return trouble != RowTrouble::swapped && trouble != RowTrouble::doubled_hour && trouble != RowTrouble::gap;
-}
+bool leaves_out(RowTrouble trouble) { return trouble != RowTrouble::swapped && trouble != RowTrouble::doubled_hour && trouble != RowTrouble::gap; }
 
 long TraceTally::left_out() const {
     long sum = 0;

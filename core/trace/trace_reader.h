@@ -53,7 +53,7 @@ struct TraceGap {
 struct TraceTally {
     long rows = 0, taken = 0;
     std::array<long, row_troubles> counts{}; ///< by RowTrouble
-    std::vector<SkippedRow> skipped_rows;            ///< the first 100 of each trouble, in order of line
+    std::vector<SkippedRow> skipped_rows;    ///< the first 100 of each trouble, in order of line
     std::vector<TraceGap> gaps;              ///< the first 100; all are counted
     std::optional<double> interval_s;        ///< usual time between rows: the median of the first 64
     double gap_limit_s = 0;                  ///< longer times are gaps
@@ -66,12 +66,12 @@ struct TraceTally {
 };
 
 struct TraceReadOptions {
-    std::string zone = "UTC";          ///< of times without an offset
-    std::optional<UtcMs> start_ms;     ///< start of the log, for the forms of time that need it
-    UtcMs offset_ms = 0;               ///< added to every time: how far the meter's clock is behind
-    std::optional<double> offset_u_s{};  ///< of an estimated offset (clock_offset.h), kept with the trace
-    std::optional<double> gap_limit_s; ///< absent: ten usual intervals, at least 60 s
-    bool whole_lines = false;          ///< of a file: a last line without its line end (LF) is left for later, as it is still being written
+    std::string zone = "UTC";           ///< of times without an offset
+    std::optional<UtcMs> start_ms;      ///< start of the log, for the forms of time that need it
+    UtcMs offset_ms = 0;                ///< added to every time: how far the meter's clock is behind
+    std::optional<double> offset_u_s{}; ///< of an estimated offset (clock_offset.h), kept with the trace
+    std::optional<double> gap_limit_s;  ///< absent: ten usual intervals, at least 60 s
+    bool whole_lines = false;           ///< of a file: a last line without its line end (LF) is left for later, as it is still being written
     std::function<bool(std::int64_t bytes)> progress; ///< called now and then with the bytes read; false cancels
 };
 

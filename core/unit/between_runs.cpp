@@ -2,10 +2,10 @@
 #include "unit/between_runs.h"
 
 #include "base/number.h"
-#include "unit/inside/between_runs_words.h"
-#include "unit/usual_draw.h"
 #include "numerics/distributions.h"
 #include "numerics/monte_carlo.h"
+#include "unit/inside/between_runs_words.h"
+#include "unit/usual_draw.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,9 +15,9 @@
 namespace ullage {
 namespace {
 
-constexpr double curvature_share = 0.05;   ///< common practice, no source: see fit_unit
+constexpr double curvature_share = 0.05; ///< common practice, no source: see fit_unit
 constexpr double distinct_ratio = 1.3;
-constexpr double idle_below_w = 1;         ///< a mean load below this is a no-load drain, whatever the register caught
+constexpr double idle_below_w = 1; ///< a mean load below this is a no-load drain, whatever the register caught
 
 std::vector<DrainSummary> used_of(const std::vector<DrainSummary>& drains) {
     std::vector<DrainSummary> used;
@@ -60,8 +60,7 @@ double widening_of(const BalanceFit& fit, double coverage) {
 UnitParameters parameters_of(const BalanceFit& fit, double widening) {
     UnitParameters result{fit.parameters[0], fit.parameters[1], fit.parameters[2], {}, {}};
     for (std::size_t i = 0; i < 3; ++i)
-        for (std::size_t j = 0; j < 3; ++j)
-            result.covariance[i][j] = widening * widening * fit.scatter[i][j] + fit.bounds[i][j];
+        for (std::size_t j = 0; j < 3; ++j) result.covariance[i][j] = widening * widening * fit.scatter[i][j] + fit.bounds[i][j];
     for (const GainShift& gain : fit.gains)
         result.gains.push_back({gain.meter_key, gain.meter_name, {gain.half_width[0], gain.half_width[1], gain.half_width[2]}, gain.limit_known});
     return result;

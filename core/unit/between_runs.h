@@ -35,39 +35,38 @@ struct UnitParameters {
 /// Half-width of the interval of a quantity that depends on the parameters with this gradient: the largest gain part is convolved as a
 /// rectangle with all else as a normal (half_width_of_sum; with three gains of like size this is at most 5 % too wide).
 /// Absent when the gain of a meter with no stated limit matters (gains cancel in E*/P* when all drains had one meter).
-[[nodiscard]] std::optional<double> half_width_along(const UnitParameters& parameters, const std::array<double, 3>& gradient,
-                                                     double coverage = 0.95);
+[[nodiscard]] std::optional<double> half_width_along(const UnitParameters& parameters, const std::array<double, 3>& gradient, double coverage = 0.95);
 
 /// How c came about.
 enum class CurvatureSource {
-    bounded,      ///< by common practice; the drains do not narrow it
-    fitted,       ///< the drains narrow it further than the bounds
-    outside,      ///< the drains contradict the bounds; from the drains alone
+    bounded, ///< by common practice; the drains do not narrow it
+    fitted,  ///< the drains narrow it further than the bounds
+    outside, ///< the drains contradict the bounds; from the drains alone
 };
 
 /// What all drains of one unit say together, see fit_unit.
 struct UnitFit {
-    std::vector<DrainSummary> drains;         ///< every run given, in its order, used or with the reason why not
+    std::vector<DrainSummary> drains; ///< every run given, in its order, used or with the reason why not
     std::size_t used_drains = 0;
     std::optional<UnitParameters> parameters; ///< absent while E* and P* cannot be told apart
     /// Parameters with the no-load draw held within what is usual where the drains do not settle it: good for planning the next
     /// run, not for results. Absent without a used drain.
     std::optional<UnitParameters> planning;
-    Bounds c_bounds;                          ///< of c, 1/W
+    Bounds c_bounds; ///< of c, 1/W
     CurvatureSource curvature_source = CurvatureSource::bounded;
-    Quantity deliverable_at_no_time_cost_wh;  ///< "deliverable_at_no_time_cost_wh": E*
-    Quantity no_load_draw_w;                  ///< "no_load_draw_w": P*
-    Quantity no_load_endurance_h;             ///< "no_load_endurance_h": E*/P*
-    Quantity curvature_per_w;                 ///< "curvature_per_w": c
+    Quantity deliverable_at_no_time_cost_wh;      ///< "deliverable_at_no_time_cost_wh": E*
+    Quantity no_load_draw_w;                      ///< "no_load_draw_w": P*
+    Quantity no_load_endurance_h;                 ///< "no_load_endurance_h": E*/P*
+    Quantity curvature_per_w;                     ///< "curvature_per_w": c
     double lowest_load_w = 0, highest_load_w = 0; ///< mean loads of the used drains; 0 W for a no-load drain
     /// Powers at which the used drains took their energy: Q/D, which is the power while on of a load that is switched. A drain whose Q/D
     /// exceeds its mean load by less than 1.3 times counts as steady, at that mean: register steps between close readings add as much.
     double lowest_power_w = 0, highest_power_w = 0;
-    double chi_square = 0;                    ///< of the drains about the fit
+    double chi_square = 0; ///< of the drains about the fit
     std::size_t degrees_of_freedom = 0;
-    double widening = 1;                      ///< factor on the drains' uncertainties because they disagree
+    double widening = 1; ///< factor on the drains' uncertainties because they disagree
     MeasureOptions options;
-    std::string sentence;                     ///< for people
+    std::string sentence; ///< for people
 };
 
 /// Fits D_k = E* − P*·T_k − c·Q_k to all drains of one unit (see fit_balance): T_k hours of output on, Q_k = ∫P² dt, the loss

@@ -28,10 +28,8 @@ std::string words(const UnitFit& fit, const CommonLoad& load) {
     const std::string means = fixed_text(fit.lowest_load_w, 0) + " to " + fixed_text(fit.highest_load_w, 0) + " W";
     const std::string powers = fixed_text(fit.lowest_power_w, 0) + " to " + fixed_text(fit.highest_power_w, 0) + " W";
     std::string text = mean && power ? "between the tested loads (" + means + ")" : "beyond the tested loads (" + means;
-    if (mean && !power)
-        text += " on average, as this one, but " + powers + " while on, this one " + fixed_text(load.power_w, 0) + " W)";
-    else if (!mean)
-        text += ")";
+    if (mean && !power) text += " on average, as this one, but " + powers + " while on, this one " + fixed_text(load.power_w, 0) + " W)";
+    else if (!mean) text += ")";
     return text + "; a mean over drains: a single one scatters by another " + exact_text(fit.options.repeatability_percent) + " %";
 }
 

@@ -11,9 +11,9 @@ namespace ullage {
 /// What a unit will do under a steady load, from full to cut-off.
 struct LoadPrediction {
     double load_w = 0;
-    Quantity deliverable_wh;  ///< "deliverable_wh"
-    Quantity usable_fraction; ///< "usable_fraction": deliverable / rated energy
-    Quantity run_time_h;      ///< "run_time_h"
+    Quantity deliverable_wh;          ///< "deliverable_wh"
+    Quantity usable_fraction;         ///< "usable_fraction": deliverable / rated energy
+    Quantity run_time_h;              ///< "run_time_h"
     bool within_tested_loads = false; ///< see predict_under
 };
 

@@ -7,9 +7,9 @@ namespace ullage {
 
 /// A load that units are compared at: steady, or switched on and off with a duty. The output stays on throughout.
 struct CommonLoad {
-    double power_w = 0;  ///< while it is on
-    double duty = 1;     ///< share of the time that it is on, above 0 to 1
-    std::string name;    ///< the tester's words; may be empty
+    double power_w = 0; ///< while it is on
+    double duty = 1;    ///< share of the time that it is on, above 0 to 1
+    std::string name;   ///< the tester's words; may be empty
 
     [[nodiscard]] double mean_w() const { return power_w * duty; }
     /// Mean of the squared power, W²: what the quadratic loss follows.

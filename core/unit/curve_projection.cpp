@@ -2,9 +2,9 @@
 #include "unit/curve_projection.h"
 
 #include "base/number.h"
-#include "unit/usual_draw.h"
 #include "numerics/distributions.h"
 #include "numerics/monte_carlo.h"
+#include "unit/usual_draw.h"
 
 #include <algorithm>
 #include <cmath>
@@ -132,9 +132,9 @@ std::optional<Quantity> fraction_through_curve(const RunRecord& record, const En
 
     const double delivered_wh = b.delivered_wh - a.delivered_wh;
     const double fraction = 100 * delivered_wh / span->percent / *record.unit.rated_energy_wh;
-    Quantity result = known(own.key, own.unit, fraction, std::nullopt, Kind::projected,
-                            "through " + whose + ", from " + gauge_text(a.gauge_percent) + " to " + gauge_text(b.gauge_percent) +
-                                rest_of_reason(own));
+    Quantity result =
+        known(own.key, own.unit, fraction, std::nullopt, Kind::projected,
+              "through " + whose + ", from " + gauge_text(a.gauge_percent) + " to " + gauge_text(b.gauge_percent) + rest_of_reason(own));
     if (!own.lower || !own.upper) return result;
     const Budget budget = energy_budget(record, energy.track, delivered_wh, fit.options);
     const double gain = budget.gain_half_width_wh / delivered_wh;

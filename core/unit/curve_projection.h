@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "unit/between_runs.h"
 #include "run_analysis/run_analysis.h"
+#include "unit/between_runs.h"
 
 #include <optional>
 

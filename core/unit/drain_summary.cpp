@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "unit/drain_summary.h"
 
-#include "run_analysis/run_analysis.h"
 #include "gauge/drain_series.h"
+#include "run_analysis/run_analysis.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,8 +13,7 @@ namespace {
 
 /// Why the run is no drain from full to cut-off; empty when it is.
 std::string not_full_to_cut_off(const Run& run) {
-    if (run.kind != RunKind::drain && run.kind != RunKind::no_load_drain)
-        return "a " + std::string(run_kind_text(run.kind)) + " run is no drain";
+    if (run.kind != RunKind::drain && run.kind != RunKind::no_load_drain) return "a " + std::string(run_kind_text(run.kind)) + " run is no drain";
     if (!run.started_full) return "whether it started full is not stated";
     if (!*run.started_full) return "it did not start full";
     if (run.end == RunEnd::still_running) return "it is still running";
@@ -37,7 +36,9 @@ double squared_w2h(const RegisterTrack& track, UtcMs end_ms, double mean_load_w)
 void name_meter(const RunRecord& record, const RegisterTrack& track, DrainSummary& drain) {
     // Nothing was delivered, so no gain error can show.
     if (drain.delivered_wh == 0) return;
-    const bool swapped = std::ranges::any_of(track.register_corrections, [](const RegisterCorrection& register_correction) { return register_correction.kind == RegisterCorrectionKind::marked_swap; });
+    const bool swapped = std::ranges::any_of(track.register_corrections, [](const RegisterCorrection& register_correction) {
+        return register_correction.kind == RegisterCorrectionKind::marked_swap;
+    });
     // Two meters in one run share their gain error with no other run.
     if (swapped || !record.meter) drain.meter_key = "run " + record.run.uuid;
     else drain.meter_key = record.meter->uuid.empty() ? record.meter->name : record.meter->uuid;
@@ -50,9 +51,8 @@ std::string fill_hours(const EnergyAnalysis& energy, const MeasureOptions& optio
     if (!energy.duration_h.value) return energy.duration_h.reason;
     const double duration_h = *energy.duration_h.value;
     const auto end_ms = energy.start_ms + static_cast<UtcMs>(std::llround(duration_h * ms_per_hour));
-    const bool stayed_off = std::ranges::any_of(energy.output_off, [end_ms](const OffSpan& off) {
-        return off.from_ms <= end_ms && (off.to_ms > end_ms || !off.was_reset);
-    });
+    const bool stayed_off = std::ranges::any_of(
+        energy.output_off, [end_ms](const OffSpan& off) { return off.from_ms <= end_ms && (off.to_ms > end_ms || !off.was_reset); });
     if (stayed_off) return "the output tripped and nothing says that it was switched on again; mark when it was";
     drain.hours = duration_h - tripped_hours(energy, end_ms);
     // Two noted moments, each rectangular.

@@ -14,24 +14,24 @@ namespace ullage {
 struct DrainSummary {
     std::string run_uuid;
     int run_number = 1;
-    std::string title;                        ///< as in lists, see run_title
+    std::string title; ///< as in lists, see run_title
     RunKind kind = RunKind::drain;
     UtcMs start_ms = 0;
-    double hours = 0;                         ///< T, hours of output on: to cut-off, less stretches marked as tripped
-    double u_hours = 0;                       ///< standard uncertainty of T; rectangular over its bracket for a run found off
-    double delivered_wh = 0;                  ///< D
-    double independent_wh = 0;                ///< standard uncertainty of D without the meter's gain and without repeatability
-    double mean_load_w = 0;                   ///< D / T
-    double squared_w2h = 0;                   ///< Q = ∫P² dt, see summarise_drain
-    double u_wh = 0;                          ///< standard uncertainty that the fit gave this drain; 0 before a fit
-    std::optional<double> residual_wh;        ///< what it delivered beyond the fit
-    std::string meter_key;                    ///< drains with one key share one gain error; empty: no meter took part
+    double hours = 0;                  ///< T, hours of output on: to cut-off, less stretches marked as tripped
+    double u_hours = 0;                ///< standard uncertainty of T; rectangular over its bracket for a run found off
+    double delivered_wh = 0;           ///< D
+    double independent_wh = 0;         ///< standard uncertainty of D without the meter's gain and without repeatability
+    double mean_load_w = 0;            ///< D / T
+    double squared_w2h = 0;            ///< Q = ∫P² dt, see summarise_drain
+    double u_wh = 0;                   ///< standard uncertainty that the fit gave this drain; 0 before a fit
+    std::optional<double> residual_wh; ///< what it delivered beyond the fit
+    std::string meter_key;             ///< drains with one key share one gain error; empty: no meter took part
     std::string meter_name;
     std::optional<double> gain_limit_percent; ///< of that meter, half-width
     bool used = false;
-    std::string reason;                       ///< why it is not used
-    std::optional<GaugeCurve> gauge_curve;    ///< of a used drain whose gauge was read often enough
-    std::string no_curve_reason;              ///< why there is none; empty for a no-load drain
+    std::string reason;                    ///< why it is not used
+    std::optional<GaugeCurve> gauge_curve; ///< of a used drain whose gauge was read often enough
+    std::string no_curve_reason;           ///< why there is none; empty for a no-load drain
 };
 
 /// Reduces a run to the terms of the balance between runs. Used are drains and no-load drains that started full and ended by

@@ -32,8 +32,7 @@ std::vector<MeterColumn> meters_of(const std::vector<DrainSummary>& drains) {
         const auto found = std::ranges::find(meters, drain.meter_key, &MeterColumn::key);
         if (found == meters.end()) {
             // A limit of 0 is an exact meter, which needs no column.
-            if (half_width > 0)
-                meters.push_back({drain.meter_key, drain.meter_name, half_width, drain.gain_limit_percent.has_value()});
+            if (half_width > 0) meters.push_back({drain.meter_key, drain.meter_name, half_width, drain.gain_limit_percent.has_value()});
         } else {
             found->half_width = std::max(found->half_width, half_width);
             found->limit_known = found->limit_known && drain.gain_limit_percent.has_value();
@@ -91,8 +90,7 @@ private:
         }
         if (terms_.no_load_draw_w) add_pseudo(1, terms_.no_load_draw_w->middle(), terms_.no_load_draw_w->standard_uncertainty());
         if (terms_.curvature_per_w) add_pseudo(2, terms_.curvature_per_w->middle(), terms_.curvature_per_w->standard_uncertainty());
-        for (std::size_t m = 0; m < meters_.size(); ++m)
-            add_pseudo(columns_.size() + m, 0, meters_[m].half_width / std::sqrt(3.0));
+        for (std::size_t m = 0; m < meters_.size(); ++m) add_pseudo(columns_.size() + m, 0, meters_[m].half_width / std::sqrt(3.0));
     }
 
     void add_pseudo(std::size_t column, double value, double u) {
@@ -105,8 +103,7 @@ private:
     [[nodiscard]] BalanceVector moved_by(std::size_t row) const {
         BalanceVector shift{};
         for (std::size_t i = 0; i < columns_.size(); ++i)
-            for (std::size_t j = 0; j < width_; ++j)
-                shift[columns_[i]] += fit_.cov(i, j) * design_[row * width_ + j] / sigma_[row];
+            for (std::size_t j = 0; j < width_; ++j) shift[columns_[i]] += fit_.cov(i, j) * design_[row * width_ + j] / sigma_[row];
         return shift;
     }
 
@@ -154,8 +151,7 @@ private:
 double Bounds::standard_uncertainty() const { return (high - low) / std::sqrt(8.0); }
 
 Result<BalanceFit> fit_balance(const std::vector<DrainSummary>& drains, const BalanceTerms& terms, const MeasureOptions& options) {
-    if (drains.empty())
-        return Error{Failure::bad_input, "there is no drain to fit", "fit between runs", "make a drain from full to cut-off"};
+    if (drains.empty()) return Error{Failure::bad_input, "there is no drain to fit", "fit between runs", "make a drain from full to cut-off"};
     return System(drains, terms, options).solve();
 }
 

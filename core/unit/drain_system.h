@@ -64,8 +64,7 @@ struct BalanceFit {
 /// holds 1 % more one day, D and T both grow by 1 %, so the whole of D + P*T + cQ = E* does; else a no-load drain (D = 0) would
 /// count as exact. The weights need E* and P*, so the fit is iterated. Errors: those of solve_least_squares, no drains.
 /// Preconditions: drains are `used`.
-[[nodiscard]] Result<BalanceFit> fit_balance(const std::vector<DrainSummary>& drains, const BalanceTerms& terms,
-                                             const MeasureOptions& options = {});
+[[nodiscard]] Result<BalanceFit> fit_balance(const std::vector<DrainSummary>& drains, const BalanceTerms& terms, const MeasureOptions& options = {});
 
 /// How to widen the drains' uncertainties where the drains disagree.
 struct Disagreement {

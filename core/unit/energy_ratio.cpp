@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "unit/energy_ratio.h"
 
-#include "unit/usual_draw.h"
 #include "numerics/distributions.h"
 #include "numerics/monte_carlo.h"
+#include "unit/usual_draw.h"
 
 #include <algorithm>
 #include <cmath>
@@ -27,7 +27,7 @@ Known known_draw(const UnitFit& fit, const Unit& unit) {
 /// ln of the ratio of two energies and what makes it uncertain.
 struct LogRatio {
     double value = 0;
-    double variance = 0;      ///< all but the gains
+    double variance = 0; ///< all but the gains
     double gain_half_width[2] = {0, 0};
     bool limits_known = true;
 };

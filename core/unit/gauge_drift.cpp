@@ -36,8 +36,7 @@ std::optional<DrainComparison> compare(const UnitFit& fit, const Unit& unit, std
     return pair;
 }
 
-std::vector<DrainComparison> compare_all(const UnitFit& fit, const Unit& unit, const std::vector<std::size_t>& in_time,
-                                         std::size_t& like_pairs) {
+std::vector<DrainComparison> compare_all(const UnitFit& fit, const Unit& unit, const std::vector<std::size_t>& in_time, std::size_t& like_pairs) {
     std::vector<DrainComparison> pairs;
     for (std::size_t k = 1; k < in_time.size(); ++k)
         for (std::size_t j = 0; j < k; ++j) {

@@ -14,13 +14,13 @@ namespace ullage {
 
 /// Two full drains of one unit at like loads.
 struct DrainComparison {
-    std::size_t earlier = 0, later = 0; ///< places in UnitFit::drains
+    std::size_t earlier = 0, later = 0;                      ///< places in UnitFit::drains
     double earlier_wh_per_point = 0, later_wh_per_point = 0; ///< delivered, end to end
-    RatioChange wh_per_point;           ///< of those two, corrected for the loads
-    RatioChange energy;                 ///< of the energy, which no gauge takes part in
+    RatioChange wh_per_point;                                ///< of those two, corrected for the loads
+    RatioChange energy;                                      ///< of the energy, which no gauge takes part in
     CurveShift curve;
-    double adjusted_p = 1;              ///< p of the curve times the number of comparisons (Bonferroni), at most 1
-    bool curve_moved = false;           ///< adjusted_p below the threshold, and the move is larger than the resolution
+    double adjusted_p = 1;    ///< p of the curve times the number of comparisons (Bonferroni), at most 1
+    bool curve_moved = false; ///< adjusted_p below the threshold, and the move is larger than the resolution
 };
 
 /// What moves from run to run.

@@ -38,14 +38,14 @@ std::string energy_text(const UnitFit& fit, const Drift& energy, const DrainComp
     const bool moves = over_all ? energy.significant : lead.energy.significant;
     const double half = change.half_width().value_or(0);
     const int decimals = half > 0 ? decimals_for(half) : 1;
-    const std::string size = signed_text(*change.value, decimals) + " ± " + fixed_text(half, decimals) +
-                             (over_all ? " Wh a day" : " % " + runs_text(fit, lead));
+    const std::string size =
+        signed_text(*change.value, decimals) + " ± " + fixed_text(half, decimals) + (over_all ? " Wh a day" : " % " + runs_text(fit, lead));
     return (moves ? *change.value < 0 ? "E* falls (" : "E* rises (" : "E* is unmoved (") + size + ")";
 }
 
 std::string test_text(const DrainComparison& pair) {
-    return "χ² " + fixed_text(pair.curve.chi_square, 1) + " for " + fixed_text(pair.curve.degrees_of_freedom, 1) +
-           " degrees of freedom, " + p_text(pair.adjusted_p);
+    return "χ² " + fixed_text(pair.curve.chi_square, 1) + " for " + fixed_text(pair.curve.degrees_of_freedom, 1) + " degrees of freedom, " +
+           p_text(pair.adjusted_p);
 }
 
 std::string moved_text(const UnitFit& fit, const DrainComparison& pair) {
@@ -103,8 +103,8 @@ void put_into_words(const UnitFit& fit, const Drift& energy, std::size_t curves,
     } else {
         const DrainComparison& lead = drift.comparisons[*drift.lead];
         drift.shift_pt = known(shift_key, "pt", lead.curve.size_pt, lead.curve.half_width_pt, Kind::measured,
-                               "where the curves " + runs_text(fit, lead) + " differ most, at " +
-                                   fixed_text(lead.curve.depth_percent, 0) + " % of the delivered depth");
+                               "where the curves " + runs_text(fit, lead) + " differ most, at " + fixed_text(lead.curve.depth_percent, 0) +
+                                   " % of the delivered depth");
     }
     drift.sentence = verdict_sentence(fit, energy, drift);
 }

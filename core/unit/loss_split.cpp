@@ -69,8 +69,8 @@ std::string sentence_of(const LossSplit& split, const RunRecord& record, const E
     std::string text = "Of " + exact_text(*record.unit.rated_energy_wh) + " Wh rated: " + quantity_text(energy.delivered_wh, 0) + " delivered, ";
     if (!split.rest_wh.value)
         return text + quantity_text(split.undelivered_wh, 0) + " not: no-load draw over " + hours_text(output_on_hours(energy)) +
-               ", conversion and missing capacity, which cannot be told apart as the no-load draw is not known (" +
-               split.no_load_taken_wh.reason + ").";
+               ", conversion and missing capacity, which cannot be told apart as the no-load draw is not known (" + split.no_load_taken_wh.reason +
+               ").";
     text += "about " + quantity_text(split.no_load_taken_wh, 0) + " no-load draw over " + hours_text(output_on_hours(energy));
     if (split.draw_from_this_run) text += " (if the gauge is linear in stored energy)";
     return text + ", " + rest_text(split.rest_wh) + ".";

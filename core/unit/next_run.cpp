@@ -14,15 +14,14 @@ using Matrix = std::array<Vector, 3>;
 
 constexpr double lowest_candidate_w = 10, lowest_wanted_w = 20;
 constexpr std::size_t candidates = 41, wanted = 13;
-constexpr double different_enough = 2;  ///< twice, not 1.5 times: the run time to come is only guessed
+constexpr double different_enough = 2; ///< twice, not 1.5 times: the run time to come is only guessed
 constexpr double worth_it = 1.05;
 constexpr double longest_wanted_h = 24; ///< few will watch a unit for longer
 constexpr double assumed_step_wh = 1;
 
 std::vector<double> logarithmic_grid(double low, double high, std::size_t count) {
     std::vector<double> grid;
-    for (std::size_t i = 0; i < count; ++i)
-        grid.push_back(low * std::pow(high / low, static_cast<double>(i) / static_cast<double>(count - 1)));
+    for (std::size_t i = 0; i < count; ++i) grid.push_back(low * std::pow(high / low, static_cast<double>(i) / static_cast<double>(count - 1)));
     return grid;
 }
 
@@ -31,9 +30,7 @@ double two_digits(double value) {
     return std::round(value / unit) * unit;
 }
 
-double battery_rate_w(const UnitParameters& p, double load_w) {
-    return load_w + std::max(0.0, p.p_star_w) + p.c_per_w * load_w * load_w;
-}
+double battery_rate_w(const UnitParameters& p, double load_w) { return load_w + std::max(0.0, p.p_star_w) + p.c_per_w * load_w * load_w; }
 
 double quadratic_form(const Matrix& c, const Vector& v) {
     double sum = 0;
@@ -80,9 +77,9 @@ std::optional<NextRun> propose_next_run(const UnitFit& fit, const Unit& unit) {
     const std::vector<double> matter = logarithmic_grid(std::min(lowest_wanted_w, highest_w / 4), highest_w / 2, wanted);
     const double before = mean_relative_variance(p, p.covariance, matter);
     const double u_hours = fit.options.moment_doubt_min / 60 * std::sqrt(2.0 / 3.0);
-    const double sigma_wh = std::hypot(fit.options.repeatability_percent / 100 * p.e_star_wh, assumed_step_wh / std::sqrt(6.0),
-                                       std::max(0.0, p.p_star_w) * u_hours) *
-                            fit.widening;
+    const double sigma_wh =
+        std::hypot(fit.options.repeatability_percent / 100 * p.e_star_wh, assumed_step_wh / std::sqrt(6.0), std::max(0.0, p.p_star_w) * u_hours) *
+        fit.widening;
     // Of runs up to a day, and of longer ones.
     std::optional<NextRun> within_a_day, longer;
     for (const double grid_w : logarithmic_grid(std::min(lowest_candidate_w, highest_w / 2), highest_w, candidates)) {

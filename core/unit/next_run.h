@@ -9,9 +9,9 @@ namespace ullage {
 
 /// The drain that would tell most.
 struct NextRun {
-    double load_w = 0;            ///< two significant digits
+    double load_w = 0; ///< two significant digits
     double expected_run_time_h = 0;
-    double shrink_factor = 1;     ///< intervals of deliverable energy become this many times narrower, on average, without gains
+    double shrink_factor = 1; ///< intervals of deliverable energy become this many times narrower, on average, without gains
 };
 
 /// Tries a hypothetical drain (same repeatability, a register step of 1 Wh, seen to the minute) at loads on a logarithmic grid

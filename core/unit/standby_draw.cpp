@@ -84,13 +84,11 @@ void complete(StandingDraw& draw, bool at_charger, const RoundTrip& trip, const 
     draw.per_month_wh = scaled(draw.draw_w, "own_wh_per_month", hours_per_day * days_per_month);
     if (!draw.draw_w.value) return;
     double factor = 1;
-    if (at_charger)
-        draw.basis = "as metered before the charger";
+    if (at_charger) draw.basis = "as metered before the charger";
     else if (trip.efficiency.value && *trip.efficiency.value > 0) {
         factor = 1 / *trip.efficiency.value;
         draw.basis = "with the loss of the round trip";
-    } else
-        draw.basis = "without the charging loss, which is not known";
+    } else draw.basis = "without the charging loss, which is not known";
     if (!price) return;
     draw.cost_per_day = *draw.per_day_wh.value / 1000 * factor * price->per_kwh;
     draw.cost_per_month = *draw.per_month_wh.value / 1000 * factor * price->per_kwh;
@@ -99,7 +97,7 @@ void complete(StandingDraw& draw, bool at_charger, const RoundTrip& trip, const 
 } // namespace
 
 StandingDraws own_draws(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit, const RoundTrip& trip,
-                   const std::optional<EnergyPrice>& price) {
+                        const std::optional<EnergyPrice>& price) {
     StandingDraws draws;
     draws.output_on.draw_w = fit.no_load_draw_w;
     draws.output_off.draw_w =

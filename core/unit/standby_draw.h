@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "unit/between_runs.h"
 #include "run_analysis/round_trip.h"
+#include "unit/between_runs.h"
 
 #include <optional>
 #include <string>
@@ -18,10 +18,10 @@ struct EnergyPrice {
 
 /// A power that the unit takes for itself, and what that comes to.
 struct StandingDraw {
-    Quantity draw_w;             ///< "no_load_draw_w" (output on) or "standby_draw_w" (output off)
-    Quantity per_day_wh, per_month_wh; ///< "own_wh_per_day", "own_wh_per_month"; a month of 365.25/12 days
+    Quantity draw_w;                                    ///< "no_load_draw_w" (output on) or "standby_draw_w" (output off)
+    Quantity per_day_wh, per_month_wh;                  ///< "own_wh_per_day", "own_wh_per_month"; a month of 365.25/12 days
     std::optional<double> cost_per_day, cost_per_month; ///< in the price's currency
-    std::string basis;           ///< what the cost leaves out or puts in
+    std::string basis;                                  ///< what the cost leaves out or puts in
 };
 
 /// Draws with the output on and off of one unit, from its runs in order of time.
@@ -33,7 +33,7 @@ struct StandingDraw {
 struct StandingDraws {
     StandingDraw output_on, output_off;
 };
-[[nodiscard]] StandingDraws own_draws(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit,
-                                      const RoundTrip& trip, const std::optional<EnergyPrice>& price);
+[[nodiscard]] StandingDraws own_draws(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit, const RoundTrip& trip,
+                                      const std::optional<EnergyPrice>& price);
 
 } // namespace ullage

@@ -2,9 +2,9 @@
 #include "unit/unit_drift.h"
 
 #include "base/number.h"
+#include "numerics/distributions.h"
 #include "unit/inside/between_runs_words.h"
 #include "unit/usual_draw.h"
-#include "numerics/distributions.h"
 
 #include <algorithm>
 #include <cmath>

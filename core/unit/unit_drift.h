@@ -9,11 +9,11 @@ namespace ullage {
 
 /// Whether the energy of a unit moves with time.
 struct Drift {
-    Quantity change_wh_per_day;       ///< "change_wh_per_day" of E*; negative: the unit ages
-    std::optional<double> statistic;  ///< change / its standard uncertainty
-    std::optional<double> p_value;    ///< two-sided
+    Quantity change_wh_per_day;      ///< "change_wh_per_day" of E*; negative: the unit ages
+    std::optional<double> statistic; ///< change / its standard uncertainty
+    std::optional<double> p_value;   ///< two-sided
     static constexpr double threshold = 0.01;
-    bool significant = false;         ///< p_value below the threshold
+    bool significant = false; ///< p_value below the threshold
     std::string sentence;
 };
 

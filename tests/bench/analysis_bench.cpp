@@ -28,8 +28,7 @@ std::atomic<std::size_t> bytes_now{0}, bytes_peak{0};
 void note_taken(std::size_t bytes) {
     const std::size_t now = bytes_now.fetch_add(bytes) + bytes;
     std::size_t peak = bytes_peak.load();
-    while (now > peak && !bytes_peak.compare_exchange_weak(peak, now)) {
-    }
+    while (now > peak && !bytes_peak.compare_exchange_weak(peak, now)) {}
 }
 
 } // namespace
@@ -106,8 +105,8 @@ Columns columns_of(const RunRecord& record) {
 
 double fit_by_gsl(const Columns& c) {
     double c0 = 0, c1 = 0, cov00 = 0, cov01 = 0, cov11 = 0, chi_square = 0;
-    gsl_fit_wlinear(c.delivered_wh.data(), 1, c.weight.data(), 1, c.gauge_percent.data(), 1, c.gauge_percent.size(), &c0, &c1, &cov00, &cov01,
-                    &cov11, &chi_square);
+    gsl_fit_wlinear(c.delivered_wh.data(), 1, c.weight.data(), 1, c.gauge_percent.data(), 1, c.gauge_percent.size(), &c0, &c1, &cov00, &cov01, &cov11,
+                    &chi_square);
     return c0 + c1 + chi_square;
 }
 

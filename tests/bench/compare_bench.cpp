@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A logbook of 1,000 units with 10 runs each, opened and compared at one load, against plain SQLite reading the same rows. A benchmark, no test:
 // it reports and never fails. `--logbook=FILE` keeps that logbook there, to be used again or opened in the program.
-#include "support/large_logbook.h"
 #include "comparison/fair_comparison.h"
 #include "store/logbook.h"
+#include "support/large_logbook.h"
 #include "support/temp_folder.h"
 
 #include <benchmark/benchmark.h>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Run sheets and long runs: import against plain SQLite inserting the same rows into equal tables (prepared statements, one transaction a sheet,
-// WAL, synchronous=FULL), export to a file in each format and analysis against plain SQLite reading the same rows, and the peak memory of each. A benchmark, no test: it
-// reports ratios of one run and never fails. Usage: bench_logbook [READINGS [SHEETS]] (default 1 000 000 and 1000); it works in a folder of its own
-// under the temporary folder, in some 3 GB.
+// WAL, synchronous=FULL), export to a file in each format and analysis against plain SQLite reading the same rows, and the peak memory of each. A
+// benchmark, no test: it reports ratios of one run and never fails. Usage: bench_logbook [READINGS [SHEETS]] (default 1 000 000 and 1000); it works
+// in a folder of its own under the temporary folder, in some 3 GB.
 #include "formats/results/comparison_table.h"
 #include "formats/sheets/run_sheet.h"
 #include "run_analysis/run_analysis.h"
@@ -34,7 +34,8 @@ constexpr int sheet_readings = 20, bench_units = 100;
 std::string long_sheet(long readings, int number) {
     std::string text = fmt::format("# unit: Unit {}\n# rated_energy_wh: 1200\n# meter: plug\n# meter_step_wh: 0.1\n# meter_limit_percent: 1\n"
                                    "# run: drain\n# started_full: yes\n# ended: cut-off seen\n# time_zone: UTC\n"
-                                   "time,gauge_percent,register_wh\n", number % bench_units);
+                                   "time,gauge_percent,register_wh\n",
+                                   number % bench_units);
     const double last = static_cast<double>(readings - 1);
     for (long i = 0; i < readings; ++i)
         text += fmt::format("{},{:.0f},{:.1f}\n", format_iso8601(sheets_begin_ms + 3'600'000L * number + 1000 * i, "UTC"),
@@ -88,12 +89,13 @@ void bring_in(Logbook& logbook, const std::string& text) {
 class PlainTables {
 public:
     explicit PlainTables(const fs::path& path) : database_(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE) {
-        database_.exec("PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL;"
-                       "CREATE TABLE readings (id INTEGER PRIMARY KEY, uuid TEXT NOT NULL UNIQUE, run_id INTEGER NOT NULL, sequence INTEGER NOT NULL,"
-                       " UNIQUE (run_id, sequence)) STRICT;"
-                       "CREATE TABLE versions (reading_id INTEGER NOT NULL, version INTEGER NOT NULL, time_ms INTEGER NOT NULL, gauge REAL, register REAL,"
-                       " remark TEXT NOT NULL, withdrawn INTEGER NOT NULL, written_ms INTEGER NOT NULL, reason TEXT NOT NULL,"
-                       " PRIMARY KEY (reading_id, version)) STRICT, WITHOUT ROWID;");
+        database_.exec(
+            "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL;"
+            "CREATE TABLE readings (id INTEGER PRIMARY KEY, uuid TEXT NOT NULL UNIQUE, run_id INTEGER NOT NULL, sequence INTEGER NOT NULL,"
+            " UNIQUE (run_id, sequence)) STRICT;"
+            "CREATE TABLE versions (reading_id INTEGER NOT NULL, version INTEGER NOT NULL, time_ms INTEGER NOT NULL, gauge REAL, register REAL,"
+            " remark TEXT NOT NULL, withdrawn INTEGER NOT NULL, written_ms INTEGER NOT NULL, reason TEXT NOT NULL,"
+            " PRIMARY KEY (reading_id, version)) STRICT, WITHOUT ROWID;");
     }
     void insert(long run, long readings) {
         SQLite::Transaction transaction(database_);
@@ -116,7 +118,8 @@ public:
     }
     /// Every row, as text.
     [[nodiscard]] std::size_t read() const {
-        SQLite::Statement query(database_, "SELECT uuid, sequence, time_ms, gauge, register, remark FROM readings CROSS JOIN versions ON reading_id = id");
+        SQLite::Statement query(database_,
+                                "SELECT uuid, sequence, time_ms, gauge, register, remark FROM readings CROSS JOIN versions ON reading_id = id");
         std::size_t bytes = 0;
         while (query.executeStep())
             for (int c = 0; c < 6; ++c) bytes += query.getColumn(c).getString().size();
@@ -145,9 +148,12 @@ int main(int count, char** words) {
         for (int s = 0; s < sheets * times; ++s) texts.push_back(long_sheet(sheet_readings, s));
         Logbook logbook = must(Logbook::create(folder / fmt::format("s{}.ullage", times), clock));
         PlainTables plain(folder / fmt::format("s{}.plain", times));
-        const Cost ours = cost_of([&] { for (const std::string& text : texts) bring_in(logbook, text); });
-        report(fmt::format("import of {} sheets of {} readings", sheets * times, sheet_readings), ours,
-               cost_of([&] { for (int s = 0; s < sheets * times; ++s) plain.insert(s, sheet_readings); }));
+        const Cost ours = cost_of([&] {
+            for (const std::string& text : texts) bring_in(logbook, text);
+        });
+        report(fmt::format("import of {} sheets of {} readings", sheets * times, sheet_readings), ours, cost_of([&] {
+                   for (int s = 0; s < sheets * times; ++s) plain.insert(s, sheet_readings);
+               }));
     }
     for (const long readings : {most / 4, most / 2, most}) {
         const fs::path path = folder / fmt::format("r{}.ullage", readings);

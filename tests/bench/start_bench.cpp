@@ -2,15 +2,15 @@
 // From the start of a process to its first painted window: the program's window on the sample logbook, for each page that it may open with, against
 // a window with one chart alone (start_reference.cpp), in turns. Time by the clock and of the processor, their middle values and ratios. A
 // benchmark, no test: it reports and never fails.
-#include "bench/first_paint.h"
 #include "base/clock.h"
+#include "bench/first_paint.h"
 #include "document/document.h"
 #include "document/sample_logbook.h"
-#include "window/main_window.h"
 #include "services/appearance.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "support/temp_folder.h"
+#include "window/main_window.h"
 
 #include <benchmark/benchmark.h>
 
@@ -70,7 +70,7 @@ StartCost start_of(std::vector<std::string> words_given) {
     return {std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count(), ms_of(used.ru_utime) + ms_of(used.ru_stime)};
 }
 
-double middle(std::vector<StartCost> costs, double StartCost::* what) {
+double middle(std::vector<StartCost> costs, double StartCost::*what) {
     std::ranges::nth_element(costs, costs.begin() + static_cast<std::ptrdiff_t>(costs.size() / 2), {}, what);
     return costs[costs.size() / 2].*what;
 }

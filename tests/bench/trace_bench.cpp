@@ -39,7 +39,8 @@ void write_log(const fs::path& path, long rows) {
     for (long i = 0; i < rows; ++i) {
         const double watts = i % 1800 < 600 ? 120.0 + static_cast<double>(i % 13) / 10 : 9.5;
         wh += watts / 3600;
-        file << fmt::format("{},{:.1f},{:.1f},{:.1f}\n", format_iso8601(start_ms + 1000 * i, "UTC"), std::floor(10 * wh) / 10, watts, 230 + static_cast<double>(i % 17) / 10);
+        file << fmt::format("{},{:.1f},{:.1f},{:.1f}\n", format_iso8601(start_ms + 1000 * i, "UTC"), std::floor(10 * wh) / 10, watts,
+                            230 + static_cast<double>(i % 17) / 10);
     }
 }
 
@@ -111,7 +112,8 @@ void import_against_shell(const fs::path& folder, const fs::path& log, long rows
         const fs::path table = folder / "shell.db";
         fs::remove(table);
         const std::string command = fmt::format("sqlite3 '{}' 'CREATE TABLE log (time TEXT, register_wh REAL, power_w REAL, voltage_v REAL) STRICT' "
-                                                "'.import --csv --skip 1 \"{}\" log'", table.string(), log.string());
+                                                "'.import --csv --skip 1 \"{}\" log'",
+                                                table.string(), log.string());
         int code = 0;
         const double seconds = best_seconds(1, [&] { code = std::system(command.c_str()); });
         if (code != 0) {
@@ -121,8 +123,8 @@ void import_against_shell(const fs::path& folder, const fs::path& log, long rows
         shell_s = std::min(shell_s, seconds);
     }
     fmt::print("import of {} rows, {:.0f} MB: {:.2f} s, sqlite3 shell {:.2f} s, ratio {:.2f}; logbook {:.1f} MB, table {:.1f} MB\n", rows,
-               static_cast<double>(fs::file_size(log)) / 1e6, import_s, shell_s, import_s / shell_s, static_cast<double>(fs::file_size(folder / "0.ullage")) / 1e6,
-               static_cast<double>(fs::file_size(folder / "shell.db")) / 1e6);
+               static_cast<double>(fs::file_size(log)) / 1e6, import_s, shell_s, import_s / shell_s,
+               static_cast<double>(fs::file_size(folder / "0.ullage")) / 1e6, static_cast<double>(fs::file_size(folder / "shell.db")) / 1e6);
 }
 
 void analysis_against_sum(const fs::path& folder) {
@@ -141,13 +143,15 @@ void analysis_against_sum(const fs::path& folder) {
         const std::string run_uuid = logbook.runs().value().front().uuid;
         RunRecord record;
         analysis_s = std::min(analysis_s, best_seconds(1, [&] {
-            record = logbook.run_record(run_uuid).value();
-            delivered_wh = analyse_run(record).energy.delivered_wh.value.value_or(0);
-        }));
+                                  record = logbook.run_record(run_uuid).value();
+                                  delivered_wh = analyse_run(record).energy.delivered_wh.value.value_or(0);
+                              }));
         load_s = std::min(load_s, best_seconds(1, [&] { (void)load_of_run(logbook, record).value(); }));
     }
-    fmt::print("analysis of its samples: {:.0f} ms, one sum of the power column in SQLite {:.0f} ms, ratio {:.2f} ({:.1f} Wh delivered, the sum gives {:.1f} Wh); "
-               "duty cycle and load statistics {:.0f} ms\n", 1000 * analysis_s, 1000 * sum_s, analysis_s / sum_s, delivered_wh, sum / 3600, 1000 * load_s);
+    fmt::print(
+        "analysis of its samples: {:.0f} ms, one sum of the power column in SQLite {:.0f} ms, ratio {:.2f} ({:.1f} Wh delivered, the sum gives {:.1f} Wh); "
+        "duty cycle and load statistics {:.0f} ms\n",
+        1000 * analysis_s, 1000 * sum_s, analysis_s / sum_s, delivered_wh, sum / 3600, 1000 * load_s);
 }
 
 void memory_of_imports(const fs::path& folder, long rows) {

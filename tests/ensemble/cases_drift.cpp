@@ -25,8 +25,14 @@ const std::vector<NamedScaledLoad>& scaled_loads() {
     static const std::vector<NamedScaledLoad> loads{
         {"constant", [](double k) { return LoadProfile::constant(64 * k); }},
         {"slow cycling", [](double k) { return LoadProfile::cycling(200 * k, 10 * k, 3, 0.3); }},
-        {"stepped", [](double k) { return LoadProfile::stepped({{2, 220 * k}, {9, 25 * k}}, true); }},
-        {"idle nights", [](double k) { return LoadProfile::stepped({{3, 110 * k}, {8, 0}}, true); }},
+        {"stepped",
+         [](double k) {
+             return LoadProfile::stepped({{2, 220 * k}, {9, 25 * k}}, true);
+         }},
+        {"idle nights",
+         [](double k) {
+             return LoadProfile::stepped({{3, 110 * k}, {8, 0}}, true);
+         }},
     };
     return loads;
 }
@@ -108,9 +114,8 @@ void leave_steady_gauges_in_peace(std::uint64_t seeds, Report& report) {
 
 /// Whether the first drain and the last were compared, at a resolution of `pt` or better: the drift planted is twice that.
 bool resolves(const GaugeDrift& drift, std::size_t last, double pt) {
-    return std::ranges::any_of(drift.comparisons, [&](const DrainComparison& pair) {
-        return pair.earlier == 0 && pair.later == last && pair.curve.resolution_pt <= pt;
-    });
+    return std::ranges::any_of(
+        drift.comparisons, [&](const DrainComparison& pair) { return pair.earlier == 0 && pair.later == last && pair.curve.resolution_pt <= pt; });
 }
 
 void find_planted_drift(std::uint64_t seeds, Report& report) {

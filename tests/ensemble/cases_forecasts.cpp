@@ -95,8 +95,7 @@ Band cut_off_band(double share, bool earlier) {
     return band;
 }
 
-void forecast_at_each_share(RunSetup setup, std::uint64_t seed, std::size_t drains, const std::vector<std::string>& names,
-                            Report& report) {
+void forecast_at_each_share(RunSetup setup, std::uint64_t seed, std::size_t drains, const std::vector<std::string>& names, Report& report) {
     setup.repeatability_percent = 0.5;
     setup.meter->gain_error_percent = Random(seed + 5).uniform(-1, 1);
     const UnitFit fit = earlier_fit(setup, seed, drains);
@@ -111,13 +110,13 @@ void forecast_at_each_share(RunSetup setup, std::uint64_t seed, std::size_t drai
         const double now_h = hours_between(setup.start_ms, now_ms);
         const std::string at = " at " + std::to_string(std::lround(100 * share)) + " %";
         for (const std::string& name : names) {
-            report.result(name, "cut-off" + at, hours_quantity(forecast.cut_off, now_ms, forecast.cut_off_reason),
-                          run.truth.cut_off_hours - now_h, cut_off_band(share, drains > 0));
+            report.result(name, "cut-off" + at, hours_quantity(forecast.cut_off, now_ms, forecast.cut_off_reason), run.truth.cut_off_hours - now_h,
+                          cut_off_band(share, drains > 0));
             if (drains > 0) continue;
             const double step_h = next_step_hours(setup, run);
             if (step_h < run.truth.cut_off_hours)
-                report.result(name, "next gauge step" + at, hours_quantity(forecast.next_step, now_ms, forecast.gauge_reason),
-                              step_h - now_h, cut_off_band(share, false));
+                report.result(name, "next gauge step" + at, hours_quantity(forecast.next_step, now_ms, forecast.gauge_reason), step_h - now_h,
+                              cut_off_band(share, false));
         }
     }
 }
@@ -135,8 +134,7 @@ void run_forecasts(std::uint64_t seeds, Report& report) {
                 setup.physics.b_per_w = setup.physics.a * random.uniform(0, most_curvature) / *setup.unit.rated_output_w;
                 setup.gauge = gauge_of(sort, random);
                 const std::string with = earlier ? ", earlier drains" : "";
-                forecast_at_each_share(setup, seed, earlier ? 1 + seed / 4 % 2 : 0,
-                                       {sort_name(sort) + with, load_name + with, "all" + with}, report);
+                forecast_at_each_share(setup, seed, earlier ? 1 + seed / 4 % 2 : 0, {sort_name(sort) + with, load_name + with, "all" + with}, report);
             }
             offset += 1'000'000;
         }

@@ -18,8 +18,8 @@ struct HonestGauge {
 };
 
 std::vector<HonestGauge> honest_gauges() {
-    std::vector<HonestGauge> gauges{{"energy-counting", {}}, {"charge-counting", {}}, {"noisy by 0.3 pt", {}}, {"5 % steps, stated", {}, 5},
-                                    {"20 % steps, stated", {}, 20}};
+    std::vector<HonestGauge> gauges{
+        {"energy-counting", {}}, {"charge-counting", {}}, {"noisy by 0.3 pt", {}}, {"5 % steps, stated", {}, 5}, {"20 % steps, stated", {}, 20}};
     gauges[1].law.counts = GaugeCounts::charge;
     gauges[2].law.noise_pt = 0.3;
     gauges[3].law.step_percent = 5;
@@ -86,7 +86,10 @@ std::vector<PlantedGauge> planted_gauges() {
     gauges.push_back(planted("ends at 8 %", FindingKind::stopped_early, [](GaugeLaw& law) { law.ends_at_percent = 8; }));
     gauges.push_back(planted("lingers: 70 Wh at 1 %", FindingKind::hidden_reserve, [](GaugeLaw& law) { law.reserve_wh = 70; }));
     gauges.back().read_share = 0.03;
-    gauges.push_back(planted("rebounds by 8 pt", FindingKind::rebound, [](GaugeLaw& law) { law.rebound_pt = 8; law.rebound_fades_h = 6; }));
+    gauges.push_back(planted("rebounds by 8 pt", FindingKind::rebound, [](GaugeLaw& law) {
+        law.rebound_pt = 8;
+        law.rebound_fades_h = 6;
+    }));
     gauges.back().load = LoadProfile::stepped({{3, 220}, {2, 20}}, true);
     gauges.back().read_share = 0.02;
     gauges.push_back(planted("5 % steps, stated as 1 %", FindingKind::coarse, [](GaugeLaw& law) { law.step_percent = 5; }));

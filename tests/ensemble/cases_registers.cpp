@@ -65,33 +65,50 @@ void run_case(const std::string& name, std::uint64_t offset, std::uint64_t seeds
 }
 
 bool has_correction(const RunAnalysis& analysis, RegisterCorrectionKind kind) {
-    return std::ranges::any_of(analysis.energy.track.register_corrections, [kind](const RegisterCorrection& register_correction) { return register_correction.kind == kind; });
+    return std::ranges::any_of(analysis.energy.track.register_corrections,
+                               [kind](const RegisterCorrection& register_correction) { return register_correction.kind == kind; });
 }
 
 void resets_and_swaps(std::uint64_t seeds, Report& report) {
-    run_case("zeroed with a mark, read before", 301'000'000, seeds, [](RunSetup& setup, Random& random, double end_h) {
-        setup.faults = {{.kind = FaultKind::reset_with_mark, .hours = end_h * random.uniform(0.2, 0.8)}};
-    }, short_gap_band(), report);
-    run_case("zeroed with a mark, not read before", 302'000'000, seeds, [](RunSetup& setup, Random& random, double end_h) {
-        setup.faults = {{.kind = FaultKind::reset_with_mark, .hours = end_h * random.uniform(0.2, 0.8), .read_before = false}};
-    }, at_least_band(), report, {}, short_gap_band());
-    run_case("zeroed at the start, 10 Wh steps", 303'000'000, seeds, [](RunSetup& setup, Random&, double) {
-        setup.meter->start_wh = 0;
-        setup.meter->zeroed_at_start = true;
-        setup.meter->meter.step_wh = 10;
-    }, zero_start_band(), report);
-    run_case("swapped with a mark", 304'000'000, seeds, [](RunSetup& setup, Random& random, double end_h) {
-        MeterSetup other = *setup.meter;
-        other.start_wh = std::floor(random.uniform(0, 5000));
-        setup.faults = {{.kind = FaultKind::swap_with_mark, .hours = end_h * random.uniform(0.2, 0.8), .new_meter = other}};
-    }, two_meters_band(), report);
+    run_case(
+        "zeroed with a mark, read before", 301'000'000, seeds,
+        [](RunSetup& setup, Random& random, double end_h) {
+            setup.faults = {{.kind = FaultKind::reset_with_mark, .hours = end_h * random.uniform(0.2, 0.8)}};
+        },
+        short_gap_band(), report);
+    run_case(
+        "zeroed with a mark, not read before", 302'000'000, seeds,
+        [](RunSetup& setup, Random& random, double end_h) {
+            setup.faults = {{.kind = FaultKind::reset_with_mark, .hours = end_h * random.uniform(0.2, 0.8), .read_before = false}};
+        },
+        at_least_band(), report, {}, short_gap_band());
+    run_case(
+        "zeroed at the start, 10 Wh steps", 303'000'000, seeds,
+        [](RunSetup& setup, Random&, double) {
+            setup.meter->start_wh = 0;
+            setup.meter->zeroed_at_start = true;
+            setup.meter->meter.step_wh = 10;
+        },
+        zero_start_band(), report);
+    run_case(
+        "swapped with a mark", 304'000'000, seeds,
+        [](RunSetup& setup, Random& random, double end_h) {
+            MeterSetup other = *setup.meter;
+            other.start_wh = std::floor(random.uniform(0, 5000));
+            setup.faults = {{.kind = FaultKind::swap_with_mark, .hours = end_h * random.uniform(0.2, 0.8), .new_meter = other}};
+        },
+        two_meters_band(), report);
     // Where the register had stood low and ran past its old value before the next reading, nothing shows: start high enough.
-    run_case("zeroed without a mark", 305'000'000, seeds, [](RunSetup& setup, Random& random, double end_h) {
-        setup.meter->start_wh = std::floor(random.uniform(500, 5000));
-        setup.faults = {{.kind = FaultKind::reset_without_mark, .hours = end_h * random.uniform(0.15, 0.85)}};
-    }, at_least_band(), report, [&report](const SimulatedRun&, const RunAnalysis& analysis) {
-        report.planted("zeroed without a mark", "reset", has_correction(analysis, RegisterCorrectionKind::unmarked_reset));
-    });
+    run_case(
+        "zeroed without a mark", 305'000'000, seeds,
+        [](RunSetup& setup, Random& random, double end_h) {
+            setup.meter->start_wh = std::floor(random.uniform(500, 5000));
+            setup.faults = {{.kind = FaultKind::reset_without_mark, .hours = end_h * random.uniform(0.15, 0.85)}};
+        },
+        at_least_band(), report,
+        [&report](const SimulatedRun&, const RunAnalysis& analysis) {
+            report.planted("zeroed without a mark", "reset", has_correction(analysis, RegisterCorrectionKind::unmarked_reset));
+        });
 }
 
 /// A row of the moment `hours`.
@@ -166,33 +183,47 @@ void hidden_resets(std::uint64_t seeds, Report& report) {
 }
 
 void rollovers_and_slips(std::uint64_t seeds, Report& report) {
-    run_case("rolls over at 10 000 Wh", 311'000'000, seeds, [](RunSetup& setup, Random& random, double) {
-        setup.meter->meter.span_wh = 10'000;
-        setup.meter->start_wh = std::floor(random.uniform(9'300, 9'990));
-    }, {}, report, [&report](const SimulatedRun&, const RunAnalysis& analysis) {
-        report.planted("rolls over at 10 000 Wh", "rollover", has_correction(analysis, RegisterCorrectionKind::rollover));
-    });
-    run_case("a typing error", 312'000'000, seeds, [](RunSetup& setup, Random& random, double end_h) {
-        setup.faults = {{.kind = FaultKind::typing_error, .hours = end_h * random.uniform(0.05, 0.85), .least_wh = 100}};
-    }, {}, report, [&report](const SimulatedRun& run, const RunAnalysis& analysis) {
-        if (run.truth.faults.empty()) return; // no reading was left to spoil
-        const std::string& uuid = run.record.readings[run.truth.faults.front().after].uuid;
-        const bool found = std::ranges::any_of(analysis.energy.track.register_corrections, [&](const RegisterCorrection& register_correction) {
-            return register_correction.kind == RegisterCorrectionKind::typing_error && register_correction.reading_uuid == uuid;
+    run_case(
+        "rolls over at 10 000 Wh", 311'000'000, seeds,
+        [](RunSetup& setup, Random& random, double) {
+            setup.meter->meter.span_wh = 10'000;
+            setup.meter->start_wh = std::floor(random.uniform(9'300, 9'990));
+        },
+        {}, report,
+        [&report](const SimulatedRun&, const RunAnalysis& analysis) {
+            report.planted("rolls over at 10 000 Wh", "rollover", has_correction(analysis, RegisterCorrectionKind::rollover));
         });
-        report.planted("a typing error", "typing error", found);
-    });
+    run_case(
+        "a typing error", 312'000'000, seeds,
+        [](RunSetup& setup, Random& random, double end_h) {
+            setup.faults = {{.kind = FaultKind::typing_error, .hours = end_h * random.uniform(0.05, 0.85), .least_wh = 100}};
+        },
+        {}, report,
+        [&report](const SimulatedRun& run, const RunAnalysis& analysis) {
+            if (run.truth.faults.empty()) return; // no reading was left to spoil
+            const std::string& uuid = run.record.readings[run.truth.faults.front().after].uuid;
+            const bool found = std::ranges::any_of(analysis.energy.track.register_corrections, [&](const RegisterCorrection& register_correction) {
+                return register_correction.kind == RegisterCorrectionKind::typing_error && register_correction.reading_uuid == uuid;
+            });
+            report.planted("a typing error", "typing error", found);
+        });
 }
 
 void sparse_readings(std::uint64_t seeds, Report& report) {
-    run_case("half the parts missing", 321'000'000, seeds, [](RunSetup& setup, Random&, double) {
-        setup.tester.without_register = 0.5;
-        setup.tester.without_gauge = 0.5;
-    }, {}, report);
-    run_case("three readings", 322'000'000, seeds, [](RunSetup& setup, Random&, double end_h) {
-        setup.tester.interval_h = end_h / 2.2;
-        setup.tester.jitter = 0.1;
-    }, {}, report);
+    run_case(
+        "half the parts missing", 321'000'000, seeds,
+        [](RunSetup& setup, Random&, double) {
+            setup.tester.without_register = 0.5;
+            setup.tester.without_gauge = 0.5;
+        },
+        {}, report);
+    run_case(
+        "three readings", 322'000'000, seeds,
+        [](RunSetup& setup, Random&, double end_h) {
+            setup.tester.interval_h = end_h / 2.2;
+            setup.tester.jitter = 0.1;
+        },
+        {}, report);
     // One-sided: the register came into play late, or was not read at the end.
     for (const bool late : {true, false}) {
         const std::string name = late ? "register from the second hour on" : "register not read at the end";

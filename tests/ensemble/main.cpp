@@ -8,8 +8,8 @@
 #include <charconv>
 #include <cstdint>
 #include <cstdio>
-#include <string_view>
 #include <string>
+#include <string_view>
 #include <system_error>
 #include <vector>
 

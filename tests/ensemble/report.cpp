@@ -53,8 +53,8 @@ std::string complaint(const CoverageRow& row) {
 std::string complaint(const CountRow& row) {
     const double found = share(row.hits, row.runs);
     if (row.at_least ? found >= row.limit : found < row.limit) return {};
-    return fmt::format("{} of {} runs ({:.1f} %), {} {:.0f} % asked for{}", row.hits, row.runs, 100 * found,
-                       row.at_least ? "at least" : "fewer than", 100 * row.limit, row.example.empty() ? "" : ": " + row.example);
+    return fmt::format("{} of {} runs ({:.1f} %), {} {:.0f} % asked for{}", row.hits, row.runs, 100 * found, row.at_least ? "at least" : "fewer than",
+                       100 * row.limit, row.example.empty() ? "" : ": " + row.example);
 }
 
 using Cells = std::vector<std::string>;

@@ -31,9 +31,7 @@ RunSetup specimen_under(const LoadProfile& load, std::uint64_t seed) {
     return setup;
 }
 
-void read_each(double share, RunSetup& setup) {
-    setup.tester.interval_h = share * Discharge(setup.physics, setup.load).end_hours();
-}
+void read_each(double share, RunSetup& setup) { setup.tester.interval_h = share * Discharge(setup.physics, setup.load).end_hours(); }
 
 const std::vector<NamedLoad>& varying_loads() {
     static const std::vector<NamedLoad> loads{

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/text/commands.h"
 #include "formats/sheets/run_sheet.h"
 #include "fuzz/fuzz_target.h"
 #include "fuzz/mutator.h"
 #include "store/logbook.h"
 #include "support/photo_bytes.h"
 #include "support/source_dir.h"
-#include "cli/text/commands.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -48,9 +48,39 @@ constexpr std::array lines_to_spoil = {
     "--version\n"};
 
 /// Words that options are tried with.
-constexpr std::array values = {"nan", "inf", "-inf", "1e308", "1e-320", "-1", "0", "999999999999999999999", "", " ", "-", "--", "=", ".", "..",
-                               "bench.ullage", "sheet-1.csv", "list.csv", "meter.log", "roof.txt", "photo.jpg", "out.xlsx", "out.tex", "out.json",
-                               "missing.ullage", "\xC3\x28", "\xE2\x80\xAE", "=1+1", "--output", "--format", "latex", "xlsx", "2147483648"};
+constexpr std::array values = {"nan",
+                               "inf",
+                               "-inf",
+                               "1e308",
+                               "1e-320",
+                               "-1",
+                               "0",
+                               "999999999999999999999",
+                               "",
+                               " ",
+                               "-",
+                               "--",
+                               "=",
+                               ".",
+                               "..",
+                               "bench.ullage",
+                               "sheet-1.csv",
+                               "list.csv",
+                               "meter.log",
+                               "roof.txt",
+                               "photo.jpg",
+                               "out.xlsx",
+                               "out.tex",
+                               "out.json",
+                               "missing.ullage",
+                               "\xC3\x28",
+                               "\xE2\x80\xAE",
+                               "=1+1",
+                               "--output",
+                               "--format",
+                               "latex",
+                               "xlsx",
+                               "2147483648"};
 
 constexpr std::size_t most_words = 40;
 

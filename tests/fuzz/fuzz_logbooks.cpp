@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "run_analysis/run_analysis.h"
-#include "unit/unit_analysis.h"
 #include "fuzz/fuzz_target.h"
 #include "fuzz/spoiled_logbook.h"
-#include "store/logbook.h"
+#include "run_analysis/run_analysis.h"
 #include "store/inside/value_checks.h"
+#include "store/logbook.h"
 #include "support/fake_clock.h"
+#include "unit/unit_analysis.h"
 
 #include <fmt/format.h>
 

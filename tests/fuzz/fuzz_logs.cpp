@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/sheets/run_sheet.h"
-#include "run_analysis/run_analysis.h"
 #include "fuzz/fuzz_target.h"
 #include "fuzz/mutator.h"
+#include "run_analysis/run_analysis.h"
 #include "support/simulated_log.h"
 #include "support/source_dir.h"
 #include "trace/clock_offset.h"
@@ -23,8 +23,8 @@ constexpr std::size_t most_samples = 20'000;
 class LogFuzz final : public FuzzTarget {
 public:
     LogFuzz(std::uint64_t seed, const fs::path& into)
-        : logs_(texts_of(source_dir() / "tests/corpus/traces", ".log"), seed),
-          sheets_(texts_of(source_dir() / "sample-data", ".csv"), ~seed), log_path_(into / "fuzz_log"), sheet_path_(into / "fuzz_sheet") {}
+        : logs_(texts_of(source_dir() / "tests/corpus/traces", ".log"), seed), sheets_(texts_of(source_dir() / "sample-data", ".csv"), ~seed),
+          log_path_(into / "fuzz_log"), sheet_path_(into / "fuzz_sheet") {}
 
     bool one() override {
         const std::string sheet = sheets_.next(), log = logs_.next();

@@ -36,9 +36,7 @@ public:
         return check(photo) && read_time(photo);
     }
 
-    [[nodiscard]] std::string tally() const override {
-        return fmt::format("{} photos, {} of them taken, {} with a time", inputs_, taken_, timed_);
-    }
+    [[nodiscard]] std::string tally() const override { return fmt::format("{} photos, {} of them taken, {} with a time", inputs_, taken_, timed_); }
 
 private:
     bool check(const std::string& photo) {

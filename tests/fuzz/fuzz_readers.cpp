@@ -35,9 +35,7 @@ std::string bytes_of(const std::filesystem::path& path) {
     return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
 }
 
-void write_bytes_to(const std::filesystem::path& path, std::string_view bytes) {
-    std::ofstream(path, std::ios::binary) << bytes;
-}
+void write_bytes_to(const std::filesystem::path& path, std::string_view bytes) { std::ofstream(path, std::ios::binary) << bytes; }
 
 std::vector<std::string> texts_of(const std::filesystem::path& folder, std::string_view ending) {
     std::vector<std::filesystem::path> paths;
@@ -56,11 +54,11 @@ constexpr unsigned most_seconds_an_input = 60;
 using TargetMaker = std::unique_ptr<FuzzTarget> (*)(std::uint64_t seed, const std::filesystem::path& into);
 
 constexpr std::array<std::pair<std::string_view, TargetMaker>, 6> targets{{{"logs", fuzz_logs},
-                                                                            {"logbook", fuzz_logbooks},
-                                                                            {"photo", fuzz_photos},
-                                                                            {"loads", fuzz_load_lists},
-                                                                            {"pv", fuzz_pv_sheets},
-                                                                            {"commands", fuzz_commands}}};
+                                                                           {"logbook", fuzz_logbooks},
+                                                                           {"photo", fuzz_photos},
+                                                                           {"loads", fuzz_load_lists},
+                                                                           {"pv", fuzz_pv_sheets},
+                                                                           {"commands", fuzz_commands}}};
 
 struct FuzzArguments {
     TargetMaker target = fuzz_logs;

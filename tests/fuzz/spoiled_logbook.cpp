@@ -77,8 +77,7 @@ void write_full_logbook(const fs::path& path) {
     trace.fingerprint = "f";
     trace.size_bytes = 9000;
     std::vector<TraceSample> samples;
-    for (int i = 0; i < 5000; ++i)
-        samples.push_back({drain.readings.front().values.time_ms + i * 10'000, i * 0.18, 64.0 + i % 5, 230.0, 0.28});
+    for (int i = 0; i < 5000; ++i) samples.push_back({drain.readings.front().values.time_ms + i * 10'000, i * 0.18, 64.0 + i % 5, 230.0, 0.28});
     (void)taken(logbook.add_trace(trace, [&](Trace&, const SampleTaker& take) { return take(samples); }));
     (void)taken(logbook.add(taken(read_load_list(texts_of(data / "load-lists", ".csv").front(), "list"))));
     (void)taken(logbook.add(taken(read_pv_sheet(texts_of(data, ".txt").front(), "sheet")).sheet));
@@ -94,8 +93,7 @@ LogbookSpoiler::LogbookSpoiler(std::uint64_t seed, const fs::path& folder)
     SQLite::Database database(work_.string());
     SQLite::Statement query(database, "SELECT tables.name, columns.name, columns.type FROM sqlite_schema AS tables, pragma_table_info(tables.name) "
                                       "AS columns WHERE tables.type = 'table' ORDER BY 1, columns.cid");
-    while (query.executeStep())
-        columns_.push_back({query.getColumn(0).getString(), query.getColumn(1).getString(), query.getColumn(2).getString()});
+    while (query.executeStep()) columns_.push_back({query.getColumn(0).getString(), query.getColumn(1).getString(), query.getColumn(2).getString()});
 }
 
 LogbookSpoiler::Spoiled LogbookSpoiler::next(const fs::path& path) {
@@ -168,11 +166,23 @@ LogbookSpoiler::Spoiled LogbookSpoiler::spoil_by_sql(const fs::path& path, bool 
 std::string LogbookSpoiler::value_change() {
     static constexpr const char* reals[] = {"9e999", "-9e999", "1e308", "-1e308",   "1e-320", "-0.0", "0",
                                             "-1",    "1e15",   "NULL",  "100.0001", "0.5",    "1e6"};
-    static constexpr const char* integers[] = {"9223372036854775807", "-9223372036854775808", "0", "-1", "1", "2", "3", "7", "255", "1099511627776",
-                                               "NULL", "100000", "-2208988800001"};
-    static constexpr const char* texts[] = {"''", "char(0) || 'x'", "cast(x'c328' AS TEXT)", "cast(x'ff' AS TEXT)", "'nan'", "hex(zeroblob(40000))",
-                                            "char(8238) || 'Osk'", "'Europe/Nowhere'", "'a' || char(10) || 'b'", "NULL", "'{}'", "'=1+1'",
-                                            "hex(zeroblob(1000000))", "'../..'", "'%1 %2'"};
+    static constexpr const char* integers[] = {
+        "9223372036854775807", "-9223372036854775808", "0", "-1", "1", "2", "3", "7", "255", "1099511627776", "NULL", "100000", "-2208988800001"};
+    static constexpr const char* texts[] = {"''",
+                                            "char(0) || 'x'",
+                                            "cast(x'c328' AS TEXT)",
+                                            "cast(x'ff' AS TEXT)",
+                                            "'nan'",
+                                            "hex(zeroblob(40000))",
+                                            "char(8238) || 'Osk'",
+                                            "'Europe/Nowhere'",
+                                            "'a' || char(10) || 'b'",
+                                            "NULL",
+                                            "'{}'",
+                                            "'=1+1'",
+                                            "hex(zeroblob(1000000))",
+                                            "'../..'",
+                                            "'%1 %2'"};
     static constexpr const char* blobs[] = {"x''", "zeroblob(100000)", "randomblob(50)", "x'ffffffffffffffffff'", "x'ffd8ff'", "zeroblob(1)"};
     const SpoiledColumn& column = columns_[files_.pick(columns_.size())];
     const std::string rows = files_.pick(3) == 0 ? std::string()
@@ -186,7 +196,8 @@ std::string LogbookSpoiler::value_change() {
     if (column.type == "INTEGER" && files_.pick(3) == 0) value = fmt::format("{} + {}", column.name, static_cast<int>(files_.pick(9)) - 4);
     if (column.type == "BLOB" && files_.pick(2) == 0) {
         const std::size_t at = 1 + files_.pick(300);
-        value = fmt::format("cast(substr({0}, 1, {1}) || x'{2:02x}' || substr({0}, {3}) AS BLOB)", column.name, at - 1, files_.pick(256), at + files_.pick(3));
+        value = fmt::format("cast(substr({0}, 1, {1}) || x'{2:02x}' || substr({0}, {3}) AS BLOB)", column.name, at - 1, files_.pick(256),
+                            at + files_.pick(3));
     }
     // One reading in two runs, a photo of another's reading: other rows' values.
     if (files_.pick(6) == 0) value = fmt::format("(SELECT {} FROM {} ORDER BY 1 LIMIT 1 OFFSET {})", column.name, column.table, files_.pick(20));
@@ -235,8 +246,8 @@ std::string LogbookSpoiler::schema_change() {
         "INSERT INTO sqlite_schema VALUES ('trigger', 'sqlite_t', 'readings', 0, 'CREATE TRIGGER sqlite_t AFTER INSERT ON readings BEGIN SELECT 1; END')",
         "DELETE FROM sqlite_schema WHERE type = 'trigger'",
         "ANALYZE"};
-    static constexpr const char* settings[] = {"user_version = 0", "user_version = 1", "user_version = 5", "user_version = 2147483647", "user_version = -1",
-                                               "application_id = 0", "application_id = 1"};
+    static constexpr const char* settings[] = {"user_version = 0",  "user_version = 1",   "user_version = 5",  "user_version = 2147483647",
+                                               "user_version = -1", "application_id = 0", "application_id = 1"};
     if (files_.pick(5) == 0) return std::string("PRAGMA ") + any_of(settings);
     return any_of(changes);
 }

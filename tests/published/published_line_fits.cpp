@@ -15,9 +15,7 @@ namespace {
 using Values = std::vector<double>;
 
 /// Relative comparison: `digits` significant digits agree to within one unit of the last.
-void expect_digits(double value, double certified, int digits) {
-    EXPECT_NEAR(value, certified, std::pow(10.0, 1 - digits) * std::abs(certified));
-}
+void expect_digits(double value, double certified, int digits) { EXPECT_NEAR(value, certified, std::pow(10.0, 1 - digits) * std::abs(certified)); }
 
 struct Columns {
     Values x, y;

@@ -45,12 +45,10 @@ GslFit gsl_least_squares(const Values& design, std::size_t p, const Values& y, c
         gsl_vector_set(w.get(), i, sigma.empty() ? 1 : 1 / (sigma[i] * sigma[i]));
     }
     const std::unique_ptr<gsl_multifit_linear_workspace, decltype(&gsl_multifit_linear_free)> work(gsl_multifit_linear_alloc(n, p),
-                                                                                                 gsl_multifit_linear_free);
+                                                                                                   gsl_multifit_linear_free);
     GslFit fit;
-    if (sigma.empty())
-        gsl_multifit_linear(x.get(), v.get(), c.get(), cov.get(), &fit.chi_square, work.get());
-    else
-        gsl_multifit_wlinear(x.get(), w.get(), v.get(), c.get(), cov.get(), &fit.chi_square, work.get());
+    if (sigma.empty()) gsl_multifit_linear(x.get(), v.get(), c.get(), cov.get(), &fit.chi_square, work.get());
+    else gsl_multifit_wlinear(x.get(), w.get(), v.get(), c.get(), cov.get(), &fit.chi_square, work.get());
     for (std::size_t i = 0; i < p; ++i) {
         fit.parameters.push_back(gsl_vector_get(c.get(), i));
         for (std::size_t j = 0; j < p; ++j) fit.covariance.push_back(gsl_matrix_get(cov.get(), i, j));

@@ -53,26 +53,22 @@ TEST(PublishedFactors, gum_table_g2) {
         std::array<double, 6> t;
     };
     const std::vector<Row> rows{
-        {1, {1.84, 6.31, 12.71, 13.97, 63.66, 235.80}}, {2, {1.32, 2.92, 4.30, 4.53, 9.92, 19.21}},
-        {3, {1.20, 2.35, 3.18, 3.31, 5.84, 9.22}},      {4, {1.14, 2.13, 2.78, 2.87, 4.60, 6.62}},
-        {5, {1.11, 2.02, 2.57, 2.65, 4.03, 5.51}},      {6, {1.09, 1.94, 2.45, 2.52, 3.71, 4.90}},
-        {7, {1.08, 1.89, 2.36, 2.43, 3.50, 4.53}},      {8, {1.07, 1.86, 2.31, 2.37, 3.36, 4.28}},
-        {9, {1.06, 1.83, 2.26, 2.32, 3.25, 4.09}},      {10, {1.05, 1.81, 2.23, 2.28, 3.17, 3.96}},
-        {11, {1.05, 1.80, 2.20, 2.25, 3.11, 3.85}},     {12, {1.04, 1.78, 2.18, 2.23, 3.05, 3.76}},
-        {13, {1.04, 1.77, 2.16, 2.21, 3.01, 3.69}},     {14, {1.04, 1.76, 2.14, 2.20, 2.98, 3.64}},
-        {15, {1.03, 1.75, 2.13, 2.18, 2.95, 3.59}},     {16, {1.03, 1.75, 2.12, 2.17, 2.92, 3.54}},
-        {17, {1.03, 1.74, 2.11, 2.16, 2.90, 3.51}},     {18, {1.03, 1.73, 2.10, 2.15, 2.88, 3.48}},
-        {19, {1.03, 1.73, 2.09, 2.14, 2.86, 3.45}},     {20, {1.03, 1.72, 2.09, 2.13, 2.85, 3.42}},
-        {25, {1.02, 1.71, 2.06, 2.11, 2.79, 3.33}},     {30, {1.02, 1.70, 2.04, 2.09, 2.75, 3.27}},
-        {35, {1.01, 1.69, 2.03, 2.07, 2.72, 3.23}},     {40, {1.01, 1.68, 2.02, 2.06, 2.70, 3.20}},
-        {45, {1.01, 1.68, 2.01, 2.06, 2.69, 3.18}},     {50, {1.01, 1.68, 2.01, 2.05, 2.68, 3.16}},
-        {100, {1.01, 1.66, 1.98, 2.03, 2.63, 3.08}},    {INFINITY, {1.00, 1.64, 1.96, 2.00, 2.58, 3.00}},
+        {1, {1.84, 6.31, 12.71, 13.97, 63.66, 235.80}},   {2, {1.32, 2.92, 4.30, 4.53, 9.92, 19.21}}, {3, {1.20, 2.35, 3.18, 3.31, 5.84, 9.22}},
+        {4, {1.14, 2.13, 2.78, 2.87, 4.60, 6.62}},        {5, {1.11, 2.02, 2.57, 2.65, 4.03, 5.51}},  {6, {1.09, 1.94, 2.45, 2.52, 3.71, 4.90}},
+        {7, {1.08, 1.89, 2.36, 2.43, 3.50, 4.53}},        {8, {1.07, 1.86, 2.31, 2.37, 3.36, 4.28}},  {9, {1.06, 1.83, 2.26, 2.32, 3.25, 4.09}},
+        {10, {1.05, 1.81, 2.23, 2.28, 3.17, 3.96}},       {11, {1.05, 1.80, 2.20, 2.25, 3.11, 3.85}}, {12, {1.04, 1.78, 2.18, 2.23, 3.05, 3.76}},
+        {13, {1.04, 1.77, 2.16, 2.21, 3.01, 3.69}},       {14, {1.04, 1.76, 2.14, 2.20, 2.98, 3.64}}, {15, {1.03, 1.75, 2.13, 2.18, 2.95, 3.59}},
+        {16, {1.03, 1.75, 2.12, 2.17, 2.92, 3.54}},       {17, {1.03, 1.74, 2.11, 2.16, 2.90, 3.51}}, {18, {1.03, 1.73, 2.10, 2.15, 2.88, 3.48}},
+        {19, {1.03, 1.73, 2.09, 2.14, 2.86, 3.45}},       {20, {1.03, 1.72, 2.09, 2.13, 2.85, 3.42}}, {25, {1.02, 1.71, 2.06, 2.11, 2.79, 3.33}},
+        {30, {1.02, 1.70, 2.04, 2.09, 2.75, 3.27}},       {35, {1.01, 1.69, 2.03, 2.07, 2.72, 3.23}}, {40, {1.01, 1.68, 2.02, 2.06, 2.70, 3.20}},
+        {45, {1.01, 1.68, 2.01, 2.06, 2.69, 3.18}},       {50, {1.01, 1.68, 2.01, 2.05, 2.68, 3.16}}, {100, {1.01, 1.66, 1.98, 2.03, 2.63, 3.08}},
+        {INFINITY, {1.00, 1.64, 1.96, 2.00, 2.58, 3.00}},
     };
     for (const Row& row : rows)
         for (std::size_t i = 0; i < coverage.size(); ++i)
             EXPECT_NEAR(coverage_factor(coverage[i], row.nu), row.t[i], 0.005 + 1e-9) << row.nu << " at " << coverage[i];
-    const std::array<std::pair<double, double>, 8> more{{{1, 12.706205}, {2, 4.302653}, {5, 2.570582}, {9, 2.262157},
-                                                          {10, 2.228139}, {16, 2.119905}, {30, 2.042272}, {INFINITY, 1.959964}}};
+    const std::array<std::pair<double, double>, 8> more{
+        {{1, 12.706205}, {2, 4.302653}, {5, 2.570582}, {9, 2.262157}, {10, 2.228139}, {16, 2.119905}, {30, 2.042272}, {INFINITY, 1.959964}}};
     for (const auto& [nu, t] : more) EXPECT_NEAR(coverage_factor(0.95, nu), t, 5.1e-7); // recalculated, six decimals
 }
 
@@ -99,7 +95,7 @@ TEST(PublishedFactors, quotient_and_product_with_few_degrees_of_freedom) {
     EXPECT_NEAR(u, 0.00493180199913, 1e-13);
     EXPECT_NEAR(u, 0.00494, 0.00001); // printed from rounded sensitivities
     EXPECT_NEAR(nu, 27.5127317557, 1e-9);
-    EXPECT_NEAR(nu, 27.7, 0.3);       // likewise
+    EXPECT_NEAR(nu, 27.7, 0.3); // likewise
     EXPECT_NEAR(coverage_factor(0.95, nu) * u, 0.0101, 0.00005);
 }
 
@@ -111,7 +107,7 @@ TEST(PublishedFactors, ea_4_02_s9_one_rectangular_part_dominates) {
     EXPECT_NEAR(combined, 0.030, 0.0005);
     EXPECT_NEAR(combined, 0.0295748, 5e-8);
     const double half_width = half_width_of_sum(0.05, rest);
-    EXPECT_NEAR(half_width, 0.05, 0.005); // printed U = 0.05 V
+    EXPECT_NEAR(half_width, 0.05, 0.005);           // printed U = 0.05 V
     EXPECT_NEAR(half_width / combined, 1.65, 0.06); // the example neglects the small parts, the convolution does not
     // Of the two rectangular parts alone the sum is a trapezium, whose tail is (a + b - h)^2/(8 a b) = 0.025; a normal part in
     // place of the smaller one and the source's 0.001 V change little.
@@ -187,8 +183,8 @@ TEST(PublishedMonteCarlo, jcgm_101_9_2_4_one_rectangular_part_dominates) {
 // kg/m3: Monte Carlo 1.2341, u 0.0754, [1.0834, 1.3825], where first order gives u 0.0539. 20 million draws of a separate
 // calculation: 1.23403, 0.07550, [1.0844, 1.3836]; the published digits are one unstable draw, so 0.0015 of them.
 TEST(PublishedMonteCarlo, jcgm_101_9_3_mass_calibration) {
-    const std::vector<Input> inputs{{Shape::normal, 0.050}, {Shape::normal, 0.020}, {Shape::rectangular, 0.10},
-                                    {Shape::rectangular, 1000}, {Shape::rectangular, 50}};
+    const std::vector<Input> inputs{
+        {Shape::normal, 0.050}, {Shape::normal, 0.020}, {Shape::rectangular, 0.10}, {Shape::rectangular, 1000}, {Shape::rectangular, 50}};
     const auto r = million(inputs, [](std::span<const double> v) {
         const double mass = 100000 + v[0] + 1.234 + v[1], air = 1.20 + v[2], rho_w = 8000 + v[3], rho_r = 8000 + v[4];
         return mass * (1 + (air - 1.2) * (1 / rho_w - 1 / rho_r)) - 100000;
@@ -208,9 +204,8 @@ TEST(PublishedMonteCarlo, jcgm_101_9_3_mass_calibration) {
 TEST(PublishedMonteCarlo, jcgm_101_9_4_squares_near_zero) {
     const struct { double x1, mean, sd; } cases[] = {{0, 50, 50}, {0.010, 150, 111.803}, {0.050, 2550, 502.494}};
     for (const auto& c : cases) {
-        const auto r = million(std::vector<Input>(2, {Shape::normal, 0.005}), [&](std::span<const double> v) {
-            return 1e6 * ((c.x1 + v[0]) * (c.x1 + v[0]) + v[1] * v[1]);
-        });
+        const auto r = million(std::vector<Input>(2, {Shape::normal, 0.005}),
+                               [&](std::span<const double> v) { return 1e6 * ((c.x1 + v[0]) * (c.x1 + v[0]) + v[1] * v[1]); });
         EXPECT_NEAR(r.mean, c.mean, 0.005 * c.sd);
         EXPECT_NEAR(r.standard_deviation, c.sd, 0.008 * c.sd); // exponential for x1 = 0: kurtosis 9, sd of u 0.0014 u
         EXPECT_GE(r.lower, 0);

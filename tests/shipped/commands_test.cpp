@@ -56,9 +56,8 @@ std::set<std::string> commands_in(const std::string& help) {
 
 TEST_F(Shipped, knows_the_commands_that_these_tests_drive_and_helps_with_each) {
     const std::string help = good({"--help"}).out;
-    const std::set<std::string> driven{"import",       "import-trace", "analyse",  "compare", "export-readings",
-                                       "export-sheet", "pv-check",     "import-loads", "loads",   "size",
-                                       "pictures",     "report",       "tour"};
+    const std::set<std::string> driven{"import",       "import-trace", "analyse", "compare",  "export-readings", "export-sheet", "pv-check",
+                                       "import-loads", "loads",        "size",    "pictures", "report",          "tour"};
     EXPECT_EQ(commands_in(help), driven) << "a new command goes through the shipped program here too";
     for (const std::string& command : driven) EXPECT_TRUE(contains(good({command, "--help"}).out, "Usage:")) << command;
     EXPECT_TRUE(contains(good({"--version"}).out, "0."));
@@ -82,7 +81,8 @@ TEST_F(Shipped, analyses_every_run_and_the_one_with_a_log_within_its_interval_of
 TEST_F(Shipped, compares_in_every_format) {
     for (const std::string& format : table_formats) {
         expect_table(written({"compare", logbook(), "--format", format}, "compare/as-tested." + format), format, "Osk 1200");
-        expect_table(written({"compare", logbook(), "--at-load", "120", "--pairs", "--format", format}, "compare/pairs." + format), format, "Pelm 900");
+        expect_table(written({"compare", logbook(), "--at-load", "120", "--pairs", "--format", format}, "compare/pairs." + format), format,
+                     "Pelm 900");
         if (format != "xlsx") expect_table(good({"compare", logbook(), "--every-drain", "--format", format}).out, format, "Tarrow 2k");
     }
     expect_table(good({"compare", logbook(), "--load-list", "Show night"}).out, "text", "Osk 1200");
@@ -91,7 +91,8 @@ TEST_F(Shipped, compares_in_every_format) {
 TEST_F(Shipped, exports_readings_in_every_format_and_a_run_sheet_that_it_reads_again) {
     for (const std::string& format : table_formats) {
         expect_table(written({"export-readings", logbook(), "--format", format}, "readings/all." + format), format, "Pelm 900");
-        expect_table(written({"export-readings", logbook(), "--unit", "Pelm 900", "--run", "4", "--intervals", "--format", format}, "readings/logged." + format),
+        expect_table(written({"export-readings", logbook(), "--unit", "Pelm 900", "--run", "4", "--intervals", "--format", format},
+                             "readings/logged." + format),
                      format, "2027-05-23");
     }
     const std::string sheet = written({"export-sheet", logbook(), "--unit", "Pelm 900", "--run", "4"}, "readings/sheet.csv");
@@ -136,9 +137,11 @@ TEST_F(Shipped, draws_pictures_and_makes_reports) {
         EXPECT_GT(bytes.size(), 1000U) << entry.path();
     }
     EXPECT_GE(drawn, 2 * 3 * 12) << "three drawings of each run, as PNG and SVG";
-    const std::vector<std::vector<std::string>> reports{
-        {"report", logbook(), "--run", "Pelm 900/4"},  {"report", logbook(), "--run", "Osk 1200/4"}, {"report", logbook(), "--compare", "--at-load", "120"},
-        {"report", logbook(), "--size", "Show night"}, {"report", logbook(), "--pv", sample_file("pv-tarrow-2k-roof.txt")}};
+    const std::vector<std::vector<std::string>> reports{{"report", logbook(), "--run", "Pelm 900/4"},
+                                                        {"report", logbook(), "--run", "Osk 1200/4"},
+                                                        {"report", logbook(), "--compare", "--at-load", "120"},
+                                                        {"report", logbook(), "--size", "Show night"},
+                                                        {"report", logbook(), "--pv", sample_file("pv-tarrow-2k-roof.txt")}};
     for (std::size_t i = 0; i < reports.size(); ++i) {
         const std::string pdf = written(reports[i], "reports/" + std::to_string(i) + ".pdf");
         EXPECT_TRUE(begins(pdf, "%PDF-")); // ISO 32000-1, 7.5.2 and 7.5.5

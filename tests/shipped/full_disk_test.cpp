@@ -17,7 +17,8 @@ protected:
     /// Commands that write one file, each with the ending of that file.
     static std::vector<std::pair<Words, std::string>> writers() {
         std::vector<std::pair<Words, std::string>> all;
-        for (const char* format : {"text", "csv", "markdown", "html", "xlsx", "json", "latex"}) all.push_back({{"compare", logbook(), "--format", format}, format});
+        for (const char* format : {"text", "csv", "markdown", "html", "xlsx", "json", "latex"})
+            all.push_back({{"compare", logbook(), "--format", format}, format});
         all.push_back({{"export-readings", logbook(), "--format", "xlsx"}, "xlsx"});
         all.push_back({{"export-sheet", logbook(), "--unit", "Pelm 900", "--run", "4"}, "csv"});
         for (const char* form : {"pdf", "html"}) {
@@ -106,16 +107,15 @@ TEST_F(ShippedOnAFullDisk, a_full_temporary_folder_spoils_no_file) {
             continue;
         }
         EXPECT_EQ(ended.err, "");
-        EXPECT_NEAR(static_cast<double>(fs::file_size(file(name))), static_cast<double>(written(words, "elsewhere/usual." + ending).size()), 64) << name;
+        EXPECT_NEAR(static_cast<double>(fs::file_size(file(name))), static_cast<double>(written(words, "elsewhere/usual." + ending).size()), 64)
+            << name;
     }
 }
 
 TEST_F(ShippedOnAFullDisk, a_device_that_takes_nothing_is_no_place_for_a_file_and_a_result_that_cannot_be_told_is_an_error) {
     for (const Words& words : {Words{"report", logbook(), "--run", "Osk 1200/4", "--output", file("told.pdf"), "--force"},
-                               Words{"report", logbook(), "--run", "Osk 1200/4", "--output", file("told.html"), "--force"},
-                               Words{"report", "--help"},
-                               Words{"pictures", logbook(), "--comparison-only", "--into", file("told"), "--force"},
-                               Words{"pictures", "--help"}}) {
+                               Words{"report", logbook(), "--run", "Osk 1200/4", "--output", file("told.html"), "--force"}, Words{"report", "--help"},
+                               Words{"pictures", logbook(), "--comparison-only", "--into", file("told"), "--force"}, Words{"pictures", "--help"}}) {
         const Ended ended = run_program(home(), words, {}, "/dev/full");
         EXPECT_EQ(ended.code, 1) << testing::PrintToString(words);
         EXPECT_EQ(std::ranges::count(ended.err, '\n'), 1) << ended.err;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What every command says of the sample data, word for word and digit for digit as it was kept in tests/shipped/kept: no change of the house may change a
-// figure. Where a figure is meant to change, ULLAGE_KEEP=1 writes the new output in its place, to be read before it is committed.
+// What every command says of the sample data, word for word and digit for digit as it was kept in tests/shipped/kept: no change of the house may
+// change a figure. Where a figure is meant to change, ULLAGE_KEEP=1 writes the new output in its place, to be read before it is committed.
 #include "shipped/shipped_fixture.h"
 
 #include "support/source_dir.h"

@@ -42,8 +42,8 @@ private:
 };
 
 /// The program from start to end.
-[[nodiscard]] Ended run_program(const TempFolder& home, const std::vector<std::string>& args, const std::map<std::string, std::string>& environment = {},
-                                const std::string& output = {});
+[[nodiscard]] Ended run_program(const TempFolder& home, const std::vector<std::string>& args,
+                                const std::map<std::string, std::string>& environment = {}, const std::string& output = {});
 
 /// All bytes of a file; empty where there is none.
 [[nodiscard]] std::string bytes_of(const std::string& path);

@@ -35,7 +35,8 @@ std::string own_mount_namespace() {
                 return std::string("no user of its own in a user namespace");
         }
         // What is mounted here is not to be seen outside.
-        if (::mount(nullptr, "/", nullptr, MS_REC | MS_PRIVATE, nullptr) != 0) return std::string("mounts cannot be kept private: ") + std::strerror(errno);
+        if (::mount(nullptr, "/", nullptr, MS_REC | MS_PRIVATE, nullptr) != 0)
+            return std::string("mounts cannot be kept private: ") + std::strerror(errno);
         return std::string();
     }();
     return trouble;

@@ -19,8 +19,7 @@ public:
         int in[2], out[2];
         if (::pipe2(in, O_CLOEXEC) != 0 || ::pipe2(out, O_CLOEXEC) != 0) return;
         std::vector<char*> words;
-        for (std::string& word : words_given)
-            words.push_back(word.data());
+        for (std::string& word : words_given) words.push_back(word.data());
         words.push_back(nullptr);
         child_ = ::fork();
         if (child_ == 0) {

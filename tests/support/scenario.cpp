@@ -32,12 +32,25 @@ RunSetup tarrow_full() {
     setup.load_words = "projector and sound, test reel in a loop";
     setup.ambient_c = 19;
     setup.load = LoadProfile::stepped({{1.5, 181}, {2, 179}, {1.5, 182}, {2, 178}, {1, 181}, {1, 180}});
-    setup.tester.plan = plan_of(
-        "09:00", {{"09:30", "gr"}, {"10:02", "gr"}, {"10:31", "grm"}, {"11:00", "gr", "second reel"},
-                  {"11:34", "gr"}, {"12:05", "g", "lunch, gauge only"}, {"12:40", "gr"}, {"13:10", "grmd"},
-                  {"13:45", "gr", "third reel"}, {"14:20", "gr"}, {"14:52", "r"}, {"15:21", "grd"},
-                  {"15:50", "gr", "reel changed"}, {"16:20", "gr"}, {"16:48", "gr"}, {"17:10", "grm"},
-                  {"17:28", "gr"}, {"17:42", "gr"}, {"17:50", "gr"}});
+    setup.tester.plan = plan_of("09:00", {{"09:30", "gr"},
+                                          {"10:02", "gr"},
+                                          {"10:31", "grm"},
+                                          {"11:00", "gr", "second reel"},
+                                          {"11:34", "gr"},
+                                          {"12:05", "g", "lunch, gauge only"},
+                                          {"12:40", "gr"},
+                                          {"13:10", "grmd"},
+                                          {"13:45", "gr", "third reel"},
+                                          {"14:20", "gr"},
+                                          {"14:52", "r"},
+                                          {"15:21", "grd"},
+                                          {"15:50", "gr", "reel changed"},
+                                          {"16:20", "gr"},
+                                          {"16:48", "gr"},
+                                          {"17:10", "grm"},
+                                          {"17:28", "gr"},
+                                          {"17:42", "gr"},
+                                          {"17:50", "gr"}});
     setup.tester.last_remark = "picture gone, output off";
     return setup;
 }
@@ -48,12 +61,22 @@ RunSetup pelm_slow() {
     setup.load_words = "ticket-desk laptop and two work lights";
     setup.ambient_c = 21;
     setup.load = LoadProfile::stepped({{1.2, 65}, {1.1, 62}, {0.9, 66}}, true);
-    setup.tester.plan = plan_of(
-        "08:30", {{"08:55", "gr"}, {"09:20", "grm", "ticket desk only"}, {"09:50", "gr"}, {"10:21", "gr"},
-                  {"10:50", "grd"}, {"11:20", "gr", "lights up for the fitters"}, {"11:48", "gr"},
-                  {"12:20", "r", "gauge not read"}, {"12:50", "gr"}, {"13:21", "grmd"}, {"13:50", "gr"},
-                  {"14:15", "gr"}, {"14:40", "gr", "laptop charging"}, {"15:00", "gr"}, {"15:15", "gr"},
-                  {"15:25", "gr"}});
+    setup.tester.plan = plan_of("08:30", {{"08:55", "gr"},
+                                          {"09:20", "grm", "ticket desk only"},
+                                          {"09:50", "gr"},
+                                          {"10:21", "gr"},
+                                          {"10:50", "grd"},
+                                          {"11:20", "gr", "lights up for the fitters"},
+                                          {"11:48", "gr"},
+                                          {"12:20", "r", "gauge not read"},
+                                          {"12:50", "gr"},
+                                          {"13:21", "grmd"},
+                                          {"13:50", "gr"},
+                                          {"14:15", "gr"},
+                                          {"14:40", "gr", "laptop charging"},
+                                          {"15:00", "gr"},
+                                          {"15:15", "gr"},
+                                          {"15:25", "gr"}});
     setup.tester.last_remark = "lights out at 9 %";
     return setup;
 }
@@ -65,11 +88,20 @@ RunSetup pelm_idle() {
     setup.load_words = "output on, nothing connected";
     setup.ambient_c = 20;
     setup.load = LoadProfile::idle();
-    setup.tester.plan = plan_of(
-        "12:30", {{"13:30", "gr"}, {"14:30", "gr"}, {"15:45", "g"}, {"17:00", "grd"}, {"18:10", "gr"},
-                  {"19:30", "g", "before the show"}, {"22:15", "gr", "after the show"}, {"23:40", "g"},
-                  {"01:30", "gr", "night watch"}, {"03:30", "g", "night watch"}, {"05:30", "gr", "night watch"},
-                  {"06:20", "g"}, {"06:55", "gr"}, {"07:10", "g"}});
+    setup.tester.plan = plan_of("12:30", {{"13:30", "gr"},
+                                          {"14:30", "gr"},
+                                          {"15:45", "g"},
+                                          {"17:00", "grd"},
+                                          {"18:10", "gr"},
+                                          {"19:30", "g", "before the show"},
+                                          {"22:15", "gr", "after the show"},
+                                          {"23:40", "g"},
+                                          {"01:30", "gr", "night watch"},
+                                          {"03:30", "g", "night watch"},
+                                          {"05:30", "gr", "night watch"},
+                                          {"06:20", "g"},
+                                          {"06:55", "gr"},
+                                          {"07:10", "g"}});
     setup.tester.last_remark = "display dark";
     return setup;
 }
@@ -80,10 +112,20 @@ RunSetup pelm_fast() {
     setup.load_words = "projector, sound and work lights";
     setup.ambient_c = 18;
     setup.load = LoadProfile::stepped({{0.5, 243}, {0.7, 238}, {0.6, 241}, {0.4, 237}, {1, 240}});
-    setup.tester.plan = plan_of(
-        "19:00", {{"19:10", "gr"}, {"19:21", "grm", "film on"}, {"19:32", "gr"}, {"19:44", "gr"}, {"19:55", "grd"},
-                  {"20:06", "gr"}, {"20:17", "gr", "second reel"}, {"20:28", "gr"}, {"20:40", "gr"},
-                  {"20:51", "grm"}, {"21:02", "gr"}, {"21:13", "gr"}, {"21:22", "gr"}, {"21:29", "gr"}});
+    setup.tester.plan = plan_of("19:00", {{"19:10", "gr"},
+                                          {"19:21", "grm", "film on"},
+                                          {"19:32", "gr"},
+                                          {"19:44", "gr"},
+                                          {"19:55", "grd"},
+                                          {"20:06", "gr"},
+                                          {"20:17", "gr", "second reel"},
+                                          {"20:28", "gr"},
+                                          {"20:40", "gr"},
+                                          {"20:51", "grm"},
+                                          {"21:02", "gr"},
+                                          {"21:13", "gr"},
+                                          {"21:22", "gr"},
+                                          {"21:29", "gr"}});
     setup.tester.last_remark = "went off in the last act, 9 % shown";
     return setup;
 }
@@ -96,11 +138,23 @@ RunSetup osk_fast() {
     setup.load_words = "projector, sound, work lights and ticket desk";
     setup.ambient_c = 17;
     setup.load = LoadProfile::stepped({{0.6, 312}, {0.8, 308}, {0.7, 311}, {1, 309}});
-    setup.tester.plan = plan_of(
-        "19:15", {{"19:25", "gr"}, {"19:36", "grm", "film on"}, {"19:48", "gr"}, {"20:00", "gr"}, {"20:08", "gr"},
-                  {"20:16", "gr", "gauge not moving"}, {"20:24", "gr"}, {"20:35", "grd"}, {"20:46", "gr", "second reel"},
-                  {"20:58", "gr"}, {"21:10", "gr"}, {"21:22", "grm"}, {"21:35", "gr"}, {"21:47", "gr"},
-                  {"22:00", "gr", "credits"}, {"22:10", "gr"}, {"22:17", "gr"}});
+    setup.tester.plan = plan_of("19:15", {{"19:25", "gr"},
+                                          {"19:36", "grm", "film on"},
+                                          {"19:48", "gr"},
+                                          {"20:00", "gr"},
+                                          {"20:08", "gr"},
+                                          {"20:16", "gr", "gauge not moving"},
+                                          {"20:24", "gr"},
+                                          {"20:35", "grd"},
+                                          {"20:46", "gr", "second reel"},
+                                          {"20:58", "gr"},
+                                          {"21:10", "gr"},
+                                          {"21:22", "grm"},
+                                          {"21:35", "gr"},
+                                          {"21:47", "gr"},
+                                          {"22:00", "gr", "credits"},
+                                          {"22:10", "gr"},
+                                          {"22:17", "gr"}});
     setup.tester.last_remark = "off while packing up";
     return setup;
 }
@@ -113,13 +167,29 @@ RunSetup osk_slow() {
     setup.load_words = "work lights and ticket-desk laptop, overnight";
     setup.ambient_c = 16;
     setup.load = LoadProfile::stepped({{1.5, 65}, {1.6, 63}, {1.4, 64}, {1.1, 66}, {1.4, 62}}, true);
-    setup.tester.plan = plan_of(
-        "18:00", {{"18:31", "gr"}, {"19:06", "grmd"}, {"19:50", "gr"}, {"20:36", "gr", "film on"}, {"21:20", "gr"},
-                  {"21:45", "gr"}, {"22:06", "gr", "second reel"}, {"22:35", "gr", "still 71"}, {"23:05", "g", "gauge only"},
-                  {"23:30", "grm"}, {"00:10", "gr"}, {"00:40", "gr"}, {"01:11", "gr", "night watch"},
-                  {"01:45", "gr"}, {"02:23", "gr"}, {"02:50", "gr", "night watch"}, {"03:30", "r", "too dark for the gauge"},
-                  {"04:10", "gr"}, {"04:53", "grd"}, {"05:25", "gr"}, {"05:55", "gr"}, {"06:20", "gr"},
-                  {"06:40", "gr"}});
+    setup.tester.plan = plan_of("18:00", {{"18:31", "gr"},
+                                          {"19:06", "grmd"},
+                                          {"19:50", "gr"},
+                                          {"20:36", "gr", "film on"},
+                                          {"21:20", "gr"},
+                                          {"21:45", "gr"},
+                                          {"22:06", "gr", "second reel"},
+                                          {"22:35", "gr", "still 71"},
+                                          {"23:05", "g", "gauge only"},
+                                          {"23:30", "grm"},
+                                          {"00:10", "gr"},
+                                          {"00:40", "gr"},
+                                          {"01:11", "gr", "night watch"},
+                                          {"01:45", "gr"},
+                                          {"02:23", "gr"},
+                                          {"02:50", "gr", "night watch"},
+                                          {"03:30", "r", "too dark for the gauge"},
+                                          {"04:10", "gr"},
+                                          {"04:53", "grd"},
+                                          {"05:25", "gr"},
+                                          {"05:55", "gr"},
+                                          {"06:20", "gr"},
+                                          {"06:40", "gr"}});
     setup.tester.last_remark = "lights out";
     return setup;
 }
@@ -129,13 +199,21 @@ RunSetup tarrow_stopped() {
     setup.meter = socket_meter_b();
     setup.load_words = "ticket desk and film by turns";
     setup.ambient_c = 15;
-    setup.load = LoadProfile::stepped(
-        {{1.25, 46}, {1.0, 238}, {0.5, 92}, {1.25, 236}, {1.5, 74}, {1.5, 242}});
-    setup.tester.plan = plan_of(
-        "18:30", {{"19:00", "gr", "ticket desk only"}, {"19:25", "gr"}, {"19:45", "grmdL", "film on"},
-                  {"20:05", "gr"}, {"20:25", "gr"}, {"20:45", "grmL", "interval, lights up"}, {"21:15", "grL", "second reel"},
-                  {"21:40", "gr"}, {"22:05", "grd"}, {"22:30", "grL", "show over, ticket desk and work lights"},
-                  {"23:00", "gr"}, {"23:40", "gr"}, {"00:00", "grmL", "late show"}, {"00:25", "gr"}});
+    setup.load = LoadProfile::stepped({{1.25, 46}, {1.0, 238}, {0.5, 92}, {1.25, 236}, {1.5, 74}, {1.5, 242}});
+    setup.tester.plan = plan_of("18:30", {{"19:00", "gr", "ticket desk only"},
+                                          {"19:25", "gr"},
+                                          {"19:45", "grmdL", "film on"},
+                                          {"20:05", "gr"},
+                                          {"20:25", "gr"},
+                                          {"20:45", "grmL", "interval, lights up"},
+                                          {"21:15", "grL", "second reel"},
+                                          {"21:40", "gr"},
+                                          {"22:05", "grd"},
+                                          {"22:30", "grL", "show over, ticket desk and work lights"},
+                                          {"23:00", "gr"},
+                                          {"23:40", "gr"},
+                                          {"00:00", "grmL", "late show"},
+                                          {"00:25", "gr"}});
     setup.faults = {{.kind = FaultKind::reset_with_mark,
                      .hours = 4.75, // 23:15
                      .read_before = true,
@@ -154,11 +232,19 @@ RunSetup osk_found_off() {
     setup.load_words = "work lights round the tent all night";
     setup.ambient_c = 13;
     setup.load = LoadProfile::constant(110);
-    setup.tester.plan =
-        plan_of("21:30", {{"22:00", "gr"}, {"22:30", "grm"}, {"23:00", "gr"}, {"23:30", "gr"},
-                          {"00:00", "gr", "gauge at 71"}, {"00:30", "grd", "night watch"}, {"01:00", "gr"}, {"01:30", "gr"},
-                          {"02:05", "gr", "night watch"}, {"02:40", "gr"}, {"03:20", "gr"}, {"04:00", "gr", "last round"},
-                          {"04:50", "gr", "woken by rain"}});
+    setup.tester.plan = plan_of("21:30", {{"22:00", "gr"},
+                                          {"22:30", "grm"},
+                                          {"23:00", "gr"},
+                                          {"23:30", "gr"},
+                                          {"00:00", "gr", "gauge at 71"},
+                                          {"00:30", "grd", "night watch"},
+                                          {"01:00", "gr"},
+                                          {"01:30", "gr"},
+                                          {"02:05", "gr", "night watch"},
+                                          {"02:40", "gr"},
+                                          {"03:20", "gr"},
+                                          {"04:00", "gr", "last round"},
+                                          {"04:50", "gr", "woken by rain"}});
     setup.tester.end = RunEnd::found_off;
     setup.tester.found_after_h = 1.4;
     setup.tester.last_remark = "found off at breakfast";
@@ -231,9 +317,9 @@ std::string truth_table(const std::vector<ScenarioRun>& runs) {
     for (const ScenarioRun& run : runs) {
         const RunTruth& truth = run.simulated.truth;
         const std::string fraction = truth.usable_fraction ? fmt::format("{:.4f}", *truth.usable_fraction) : "";
-        text += fmt::format("| {} | {:.1f} | {:.2f} | {:.1f} | {:.3f} | {:.1f} | {} | {:.1f} | {:+.1f} |\n", run.file_name,
-                            truth.deliverable_wh, truth.no_load_draw_w, truth.delivered_wh, truth.output_on_h,
-                            truth.full_drain_wh, fraction, truth.gauge_at_cut_off_percent, truth.gain_error_percent);
+        text += fmt::format("| {} | {:.1f} | {:.2f} | {:.1f} | {:.3f} | {:.1f} | {} | {:.1f} | {:+.1f} |\n", run.file_name, truth.deliverable_wh,
+                            truth.no_load_draw_w, truth.delivered_wh, truth.output_on_h, truth.full_drain_wh, fraction,
+                            truth.gauge_at_cut_off_percent, truth.gain_error_percent);
     }
     return text;
 }

@@ -41,8 +41,16 @@ RunSetup pelm_with_cold_box() {
     setup.number = 4;
     setup.load = LoadProfile::cycling(52.3, 0.6, 0.42, 0.31);
     setup.tester.first_remark = "start, full; the meter logs";
-    setup.tester.plan = plan_of("21:00", {{"21:40", "g"}, {"22:25", "g"}, {"23:10", "gr", "before bed"}, {"23:50", "g"}, {"01:20", "g", "night watch"},
-                                          {"02:10", "g"}, {"03:05", "gr", "night watch"}, {"04:15", "g"}, {"05:00", "g"}, {"05:45", "g"}});
+    setup.tester.plan = plan_of("21:00", {{"21:40", "g"},
+                                          {"22:25", "g"},
+                                          {"23:10", "gr", "before bed"},
+                                          {"23:50", "g"},
+                                          {"01:20", "g", "night watch"},
+                                          {"02:10", "g"},
+                                          {"03:05", "gr", "night watch"},
+                                          {"04:15", "g"},
+                                          {"05:00", "g"},
+                                          {"05:45", "g"}});
     setup.tester.end = RunEnd::stopped_by_tester;
     setup.tester.stop_after_h = 9.5;
     setup.tester.last_remark = "drinks out, box off";

@@ -16,14 +16,8 @@ struct Shares {
     double energy;
     double charge;
 };
-constexpr Shares cell_shares[] = {{0, 0},
-                                  {0.00320, 0.00286},
-                                  {0.19230, 0.17821},
-                                  {0.38093, 0.36022},
-                                  {0.56607, 0.54436},
-                                  {0.75018, 0.73174},
-                                  {0.93359, 0.92334},
-                                  {1, 1}};
+constexpr Shares cell_shares[] = {
+    {0, 0}, {0.00320, 0.00286}, {0.19230, 0.17821}, {0.38093, 0.36022}, {0.56607, 0.54436}, {0.75018, 0.73174}, {0.93359, 0.92334}, {1, 1}};
 
 double charge_share(double energy_share) {
     for (std::size_t i = 1; i < std::size(cell_shares); ++i) {
@@ -86,8 +80,7 @@ double SimulatedGauge::after_sticking(double percent) const {
         const double right_percent = free_percent - stick.catch_up_pt;
         if (percent > stick.at_percent || percent <= right_percent) continue;
         if (percent > free_percent) return stick.at_percent;
-        return stick.at_percent -
-               (free_percent - percent) * (stick.hold_pt + stick.catch_up_pt) / stick.catch_up_pt;
+        return stick.at_percent - (free_percent - percent) * (stick.hold_pt + stick.catch_up_pt) / stick.catch_up_pt;
     }
     return percent;
 }
@@ -95,8 +88,7 @@ double SimulatedGauge::after_sticking(double percent) const {
 double SimulatedGauge::exact_percent(double hours) const {
     double percent = after_sticking(before_sticking(hours)) + law_.offset_pt;
     const auto after = std::upper_bound(drop_hours_.begin(), drop_hours_.end(), hours);
-    if (after != drop_hours_.begin())
-        percent += law_.rebound_pt * std::exp(-(hours - *(after - 1)) / law_.rebound_fades_h);
+    if (after != drop_hours_.begin()) percent += law_.rebound_pt * std::exp(-(hours - *(after - 1)) / law_.rebound_fades_h);
     return std::clamp(percent, 0.0, 100.0);
 }
 
@@ -122,8 +114,8 @@ std::optional<double> SimulatedGauge::lingers_from_hours() const {
 std::vector<StuckSpan> SimulatedGauge::stuck_spans() const {
     std::vector<StuckSpan> spans;
     for (const Stick& stick : law_.sticks)
-        spans.push_back({stick.at_percent + law_.offset_pt, hours_before_sticking(stick.at_percent),
-                         hours_before_sticking(stick.at_percent - stick.hold_pt)});
+        spans.push_back(
+            {stick.at_percent + law_.offset_pt, hours_before_sticking(stick.at_percent), hours_before_sticking(stick.at_percent - stick.hold_pt)});
     return spans;
 }
 

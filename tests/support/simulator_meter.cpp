@@ -10,11 +10,9 @@
 
 namespace ullage::test {
 
-SimulatedMeter::SimulatedMeter(const MeterSetup& setup, double delivered_wh, Random& random)
-    : setup_(setup), origin_delivered_wh_(delivered_wh) {
+SimulatedMeter::SimulatedMeter(const MeterSetup& setup, double delivered_wh, Random& random) : setup_(setup), origin_delivered_wh_(delivered_wh) {
     const double limit_percent = setup.meter.limit_percent.value_or(0);
-    gain_error_percent_ =
-        setup.gain_error_percent ? *setup.gain_error_percent : random.uniform(-limit_percent, limit_percent);
+    gain_error_percent_ = setup.gain_error_percent ? *setup.gain_error_percent : random.uniform(-limit_percent, limit_percent);
     const double step_wh = setup.meter.step_wh.value_or(0);
     const double within_step = setup.zeroed_at_start ? 0.0 : random.uniform(0, 1);
     // A register that shows `start_wh` stands anywhere in the step that is shown so.
@@ -24,8 +22,7 @@ SimulatedMeter::SimulatedMeter(const MeterSetup& setup, double delivered_wh, Ran
 }
 
 double SimulatedMeter::register_wh(double delivered_wh) const {
-    double exact_wh = origin_wh_ + (delivered_wh - origin_delivered_wh_) * (1 + gain_error_percent_ / 100) /
-                                       setup_.meter.correction;
+    double exact_wh = origin_wh_ + (delivered_wh - origin_delivered_wh_) * (1 + gain_error_percent_ / 100) / setup_.meter.correction;
     const double step_wh = setup_.meter.step_wh.value_or(0);
     double shown_wh = step_wh > 0 ? in_steps(exact_wh, step_wh, setup_.steps) : exact_wh;
     if (setup_.meter.span_wh) shown_wh = std::fmod(shown_wh, *setup_.meter.span_wh);
@@ -33,8 +30,7 @@ double SimulatedMeter::register_wh(double delivered_wh) const {
 }
 
 double SimulatedMeter::power_w(double load_w) const {
-    return in_steps(load_w * (1 + gain_error_percent_ / 100) / setup_.meter.correction, setup_.power_step_w,
-                    Steps::rounded);
+    return in_steps(load_w * (1 + gain_error_percent_ / 100) / setup_.meter.correction, setup_.power_step_w, Steps::rounded);
 }
 
 void SimulatedMeter::zero(double delivered_wh) {

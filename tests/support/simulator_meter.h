@@ -39,7 +39,7 @@ public:
 private:
     MeterSetup setup_;
     double gain_error_percent_ = 0;
-    double origin_wh_ = 0;           ///< register, exactly, at `origin_delivered_wh_`
+    double origin_wh_ = 0; ///< register, exactly, at `origin_delivered_wh_`
     double origin_delivered_wh_ = 0;
 };
 

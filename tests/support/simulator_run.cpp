@@ -28,8 +28,8 @@ class Bench {
 public:
     Bench(const RunSetup& setup, std::uint64_t seed)
         : setup_(setup), random_(seed), identifiers_(~seed), physics_(with_repeatability()),
-          discharge_(physics_, setup.load, setup.start_depth * physics_.battery_wh),
-          gauge_(setup.gauge, physics_, discharge_), end_hours_(last_reading_hours(setup.tester, gauge_, discharge_)) {
+          discharge_(physics_, setup.load, setup.start_depth * physics_.battery_wh), gauge_(setup.gauge, physics_, discharge_),
+          end_hours_(last_reading_hours(setup.tester, gauge_, discharge_)) {
         if (!setup.meter) return;
         meter_.emplace(*setup.meter, 0, random_);
         first_gain_error_percent_ = meter_->gain_error_percent();
@@ -73,19 +73,16 @@ private:
             Event event;
             set_moment(event, planned.hours);
             // The tester changes the load, then reads.
-            if (planned.mark == MarkKind::load_changed)
-                event.true_hours = hours_between(setup_.start_ms, event.noted_ms) + 1.0 / 3600;
+            if (planned.mark == MarkKind::load_changed) event.true_hours = hours_between(setup_.start_ms, event.noted_ms) + 1.0 / 3600;
             event.planned = std::move(planned);
             events.push_back(std::move(event));
         }
         for (const FaultSetup& fault : setup_.faults) add_fault(events, fault);
         const auto outside = [&first, &last, on_until_hours](const Event& event) {
-            return event.noted_ms <= first.noted_ms || event.noted_ms >= last.noted_ms ||
-                   event.true_hours >= on_until_hours;
+            return event.noted_ms <= first.noted_ms || event.noted_ms >= last.noted_ms || event.true_hours >= on_until_hours;
         };
         std::erase_if(events, outside);
-        std::stable_sort(events.begin(), events.end(),
-                         [](const Event& a, const Event& b) { return a.true_hours < b.true_hours; });
+        std::stable_sort(events.begin(), events.end(), [](const Event& a, const Event& b) { return a.true_hours < b.true_hours; });
         events.insert(events.begin(), std::move(first));
         events.push_back(std::move(last));
         return events;
@@ -99,8 +96,7 @@ private:
         last.last = true;
         last.planned.emplace();
         last.planned->remark = setup_.tester.last_remark;
-        if (setup_.tester.end == RunEnd::cut_off_seen && discharge_.reaches_cut_off())
-            last.planned->mark = MarkKind::cut_off;
+        if (setup_.tester.end == RunEnd::cut_off_seen && discharge_.reaches_cut_off()) last.planned->mark = MarkKind::cut_off;
         if (setup_.tester.end == RunEnd::found_off) {
             last.planned->gauge = false; // its display is dark
             last.planned->meter_w = true;
@@ -121,8 +117,7 @@ private:
             }
             event.planned.emplace();
             event.planned->gauge = false;
-            event.planned->mark =
-                fault.kind == FaultKind::reset_with_mark ? MarkKind::meter_zeroed : MarkKind::meter_swapped;
+            event.planned->mark = fault.kind == FaultKind::reset_with_mark ? MarkKind::meter_zeroed : MarkKind::meter_swapped;
             event.planned->remark = fault.remark;
         }
         events.push_back(std::move(event));
@@ -156,8 +151,7 @@ private:
         const PlannedReading& planned = *event.planned;
         auto& readings = result_.record.readings;
         // Within a minute the order of the notes may not be that of the true moments, but nobody writes time backwards.
-        const UtcMs noted_ms = readings.empty() ? event.noted_ms
-                                                : std::max(event.noted_ms, readings.back().values.time_ms);
+        const UtcMs noted_ms = readings.empty() ? event.noted_ms : std::max(event.noted_ms, readings.back().values.time_ms);
         Reading reading;
         reading.uuid = identifiers_.uuid();
         reading.sequence = static_cast<long>(readings.size()) + 1;
@@ -168,12 +162,9 @@ private:
         if (planned.gauge) reading.values.gauge_percent = gauge_.shown_percent(event.true_hours, random_);
         if (planned.meter_register && meter_) reading.values.register_wh = noted_register(state, readings.size(), off);
         if (planned.meter_w && meter_) reading.values.meter_w = meter_->power_w(state.load_w);
-        if (planned.display_w)
-            reading.values.display_w =
-                in_steps(state.load_w * (1 + setup_.tester.display_error_percent / 100), 1, Steps::rounded);
+        if (planned.display_w) reading.values.display_w = in_steps(state.load_w * (1 + setup_.tester.display_error_percent / 100), 1, Steps::rounded);
         readings.push_back(std::move(reading));
-        result_.truth.readings.push_back({event.true_hours, state.delivered_wh,
-                                          100 * (1 - state.drawn_wh / physics_.battery_wh),
+        result_.truth.readings.push_back({event.true_hours, state.delivered_wh, 100 * (1 - state.drawn_wh / physics_.battery_wh),
                                           gauge_.exact_percent(event.true_hours), state.load_w});
     }
 
@@ -199,8 +190,7 @@ private:
                 for (std::size_t i = 0; i < readings.size(); ++i) {
                     if (!readings[i].values.register_wh) continue;
                     const double hours = result_.truth.readings[i].hours;
-                    const bool own_row = readings[i].values.mark == MarkKind::meter_zeroed ||
-                                         readings[i].values.mark == MarkKind::meter_swapped;
+                    const bool own_row = readings[i].values.mark == MarkKind::meter_zeroed || readings[i].values.mark == MarkKind::meter_swapped;
                     const bool is_after = hours > fault.hours || (hours == fault.hours && own_row);
                     if (is_after) {
                         fault.after = i;
@@ -253,8 +243,7 @@ private:
         truth.full_drain_wh = discharge_.nodes().back().delivered_wh;
         truth.gauge_at_cut_off_percent = gauge_.exact_percent(truth.cut_off_hours);
         truth.gain_error_percent = first_gain_error_percent_;
-        if (setup_.start_depth <= 0 && setup_.unit.rated_energy_wh)
-            truth.usable_fraction = truth.full_drain_wh / *setup_.unit.rated_energy_wh;
+        if (setup_.start_depth <= 0 && setup_.unit.rated_energy_wh) truth.usable_fraction = truth.full_drain_wh / *setup_.unit.rated_energy_wh;
         truth.stuck = gauge_.stuck_spans();
         truth.lingers_from_hours = gauge_.lingers_from_hours();
     }

@@ -20,24 +20,24 @@ enum class FaultKind {
     reset_without_mark, ///< between two readings; nobody noticed
     swap_with_mark,     ///< a row "meter swapped", with the new meter's register
     swap_without_mark,
-    typing_error,       ///< the first register reading at or after that moment is noted wrongly (never that after cut-off)
+    typing_error, ///< the first register reading at or after that moment is noted wrongly (never that after cut-off)
 };
 
 /// A fault to plant. It is left out when its moment is not within the run (see RunTruth::faults for those planted).
 struct FaultSetup {
     FaultKind kind = FaultKind::reset_without_mark;
     double hours = 0;
-    bool read_before = true;      ///< marked ones: the old register is noted in a row of the same moment
+    bool read_before = true;                  ///< marked ones: the old register is noted in a row of the same moment
     std::optional<MeterSetup> new_meter = {}; ///< swaps: required
-    double least_wh = 20;         ///< typing error: by at least this much
-    std::string remark = {};      ///< of the marked row
+    double least_wh = 20;                     ///< typing error: by at least this much
+    std::string remark = {};                  ///< of the marked row
 };
 
 /// One simulated run: of a drain or no-load drain, from `start_depth` of the battery taken (0: full).
 struct RunSetup {
-    Unit unit;          ///< claims, as the tester notes them
+    Unit unit; ///< claims, as the tester notes them
     SimulatedUnit physics;
-    GaugeLaw gauge;     ///< its step is independent of Unit::gauge_step_percent, which is what the tester believes
+    GaugeLaw gauge; ///< its step is independent of Unit::gauge_step_percent, which is what the tester believes
     LoadProfile load = LoadProfile::constant(100);
     std::optional<MeterSetup> meter = MeterSetup{}; ///< absent: no register readings
     TesterSetup tester;
@@ -55,7 +55,7 @@ struct RunSetup {
 
 /// What was true when a reading was taken.
 struct ReadingTruth {
-    double hours = 0;          ///< the true moment since the start
+    double hours = 0; ///< the true moment since the start
     double delivered_wh = 0;
     double stored_percent = 0; ///< of this run's full battery, left
     double gauge_percent = 0;  ///< by the gauge's law, before noise and steps
@@ -66,11 +66,11 @@ struct ReadingTruth {
 struct PlantedFault {
     FaultKind kind = FaultKind::reset_without_mark;
     double hours = 0;
-    std::size_t before = 0; ///< last reading with a register before it; for a typing error the reading itself
-    std::size_t after = 0;  ///< first reading with a register after it; for a typing error the reading itself
+    std::size_t before = 0;       ///< last reading with a register before it; for a typing error the reading itself
+    std::size_t after = 0;        ///< first reading with a register after it; for a typing error the reading itself
     UtcMs from_ms = 0, to_ms = 0; ///< noted moments of those two
-    double right_wh = 0;    ///< typing error: what the register showed
-    double noted_wh = 0;    ///< typing error: what stands in the record
+    double right_wh = 0;          ///< typing error: what the register showed
+    double noted_wh = 0;          ///< typing error: what stands in the record
     /// Delivered, but not in any register difference of the record. Of a reset or swap without a mark only what had
     /// been delivered since the reading before.
     double unread_wh = 0;
@@ -82,16 +82,16 @@ struct RunTruth {
     double deliverable_wh = 0;
     double no_load_draw_w = 0;
     double curvature_per_w = 0;
-    double delivered_wh = 0;            ///< from the first to the last reading
-    double output_on_h = 0;             ///< from the first reading to the last or the cut-off, if that came first
-    double squared_w2h = 0;             ///< ∫P² dt over that time
-    bool cut_off = false;               ///< the unit switched off within the run
-    double cut_off_hours = 0;           ///< when it did or would have done
-    double full_drain_wh = 0;           ///< delivered if drained to cut-off under this load
+    double delivered_wh = 0;  ///< from the first to the last reading
+    double output_on_h = 0;   ///< from the first reading to the last or the cut-off, if that came first
+    double squared_w2h = 0;   ///< ∫P² dt over that time
+    bool cut_off = false;     ///< the unit switched off within the run
+    double cut_off_hours = 0; ///< when it did or would have done
+    double full_drain_wh = 0; ///< delivered if drained to cut-off under this load
     double gauge_at_cut_off_percent = 0;
-    double gain_error_percent = 0;      ///< of the first meter
+    double gain_error_percent = 0;         ///< of the first meter
     std::optional<double> usable_fraction; ///< full_drain_wh / rated, for a run that started full
-    std::vector<ReadingTruth> readings; ///< one for each of the record's
+    std::vector<ReadingTruth> readings;    ///< one for each of the record's
     std::vector<PlantedFault> faults;
     std::vector<StuckSpan> stuck;
     std::optional<double> lingers_from_hours;

@@ -5,14 +5,12 @@
 
 namespace ullage::test {
 
-std::vector<PlannedReading> readings_to_take(const TesterSetup& tester, const SimulatedGauge& gauge, double end_hours,
-                                             Random& random) {
+std::vector<PlannedReading> readings_to_take(const TesterSetup& tester, const SimulatedGauge& gauge, double end_hours, Random& random) {
     std::vector<PlannedReading> readings;
     if (!tester.plan.empty()) {
         for (const PlannedReading& planned : tester.plan)
             if (planned.hours > 0 && planned.hours < end_hours) readings.push_back(planned);
-        std::stable_sort(readings.begin(), readings.end(),
-                         [](const PlannedReading& a, const PlannedReading& b) { return a.hours < b.hours; });
+        std::stable_sort(readings.begin(), readings.end(), [](const PlannedReading& a, const PlannedReading& b) { return a.hours < b.hours; });
         return readings;
     }
     double hours = 0;
@@ -28,9 +26,8 @@ std::vector<PlannedReading> readings_to_take(const TesterSetup& tester, const Si
         reading.gauge = !random.chance(tester.without_gauge) || !reading.meter_register;
         reading.meter_w = random.chance(tester.with_meter_w);
         reading.display_w = random.chance(tester.with_display_w);
-        const bool in_gap = std::any_of(tester.gaps.begin(), tester.gaps.end(), [hours](const Gap& gap) {
-            return hours >= gap.from_hours && hours < gap.to_hours;
-        });
+        const bool in_gap =
+            std::any_of(tester.gaps.begin(), tester.gaps.end(), [hours](const Gap& gap) { return hours >= gap.from_hours && hours < gap.to_hours; });
         if (!in_gap) readings.push_back(reading);
     }
     return readings;

@@ -49,24 +49,22 @@ struct TesterSetup {
     double with_display_w = 0;
 
     RunEnd end = RunEnd::cut_off_seen;
-    double found_after_h = 1;                 ///< found off: so long after the cut-off
-    std::optional<double> stop_after_h;       ///< stopped by tester or still running: the last reading is at this time
-    std::optional<double> stop_at_percent;    ///< or when the gauge comes to this
+    double found_after_h = 1;              ///< found off: so long after the cut-off
+    std::optional<double> stop_after_h;    ///< stopped by tester or still running: the last reading is at this time
+    std::optional<double> stop_at_percent; ///< or when the gauge comes to this
     std::string first_remark;
     std::string last_remark;
-    bool first_with_powers = false;           ///< meter and display power in the first reading
+    bool first_with_powers = false; ///< meter and display power in the first reading
     /// Moments are noted to this; each reading is truly taken within half of it around the noted moment, but the start
     /// is exact. 0: to the millisecond and exact.
     double moment_step_s = 60;
-    double display_error_percent = 0;         ///< of the unit's own display of power
+    double display_error_percent = 0; ///< of the unit's own display of power
 };
 
 /// The readings to take after the start and before `end_hours`, in order of time.
-[[nodiscard]] std::vector<PlannedReading> readings_to_take(const TesterSetup& tester, const SimulatedGauge& gauge,
-                                                           double end_hours, Random& random);
+[[nodiscard]] std::vector<PlannedReading> readings_to_take(const TesterSetup& tester, const SimulatedGauge& gauge, double end_hours, Random& random);
 
 /// When the last reading is due, hours since the start: never after the cut-off unless the unit is found off.
-[[nodiscard]] double last_reading_hours(const TesterSetup& tester, const SimulatedGauge& gauge,
-                                        const Discharge& discharge);
+[[nodiscard]] double last_reading_hours(const TesterSetup& tester, const SimulatedGauge& gauge, const Discharge& discharge);
 
 } // namespace ullage::test

@@ -84,8 +84,7 @@ std::vector<LoadStep> LoadProfile::steps_until(double horizon_h) const {
     return result;
 }
 
-Discharge::Discharge(const SimulatedUnit& unit, const LoadProfile& load, double start_drawn_wh, double horizon_h)
-    : unit_(unit) {
+Discharge::Discharge(const SimulatedUnit& unit, const LoadProfile& load, double start_drawn_wh, double horizon_h) : unit_(unit) {
     // With a standing draw the battery cannot last longer than idle: no need to lay out the load beyond that.
     if (unit.p0_w > 0) horizon_h = std::min(horizon_h, unit.battery_wh / unit.p0_w + 1);
     DischargeState state;
@@ -110,8 +109,7 @@ Discharge::Discharge(const SimulatedUnit& unit, const LoadProfile& load, double 
 DischargeState Discharge::at(double hours) const {
     if (hours <= nodes_.front().hours) return nodes_.front();
     if (hours >= nodes_.back().hours) return nodes_.back();
-    const auto next = std::upper_bound(nodes_.begin(), nodes_.end(), hours,
-                                       [](double h, const DischargeState& node) { return h < node.hours; });
+    const auto next = std::upper_bound(nodes_.begin(), nodes_.end(), hours, [](double h, const DischargeState& node) { return h < node.hours; });
     const DischargeState& node = *(next - 1);
     return advanced(unit_, node, hours - node.hours);
 }

@@ -12,14 +12,11 @@ namespace ullage::test {
 /// A new empty folder of its own, removed with all that is in it at the end of its scope.
 class TempFolder {
 public:
-    TempFolder() : path_(std::filesystem::temp_directory_path() / ("ullage-test-" + new_uuid())) {
-        std::filesystem::create_directories(path_);
-    }
+    TempFolder() : path_(std::filesystem::temp_directory_path() / ("ullage-test-" + new_uuid())) { std::filesystem::create_directories(path_); }
     ~TempFolder() {
         // A test may have made the folder unwritable.
         std::error_code ignored;
-        std::filesystem::permissions(path_, std::filesystem::perms::owner_all,
-                                     std::filesystem::perm_options::add, ignored);
+        std::filesystem::permissions(path_, std::filesystem::perms::owner_all, std::filesystem::perm_options::add, ignored);
         std::filesystem::remove_all(path_, ignored);
     }
     TempFolder(const TempFolder&) = delete;

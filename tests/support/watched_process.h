@@ -32,8 +32,8 @@ struct FaultsTried {
     std::set<std::string> died_in; ///< that a process was killed in
 };
 
-/// Runs `task` with no fault, then with each fault ("killed", "full") in each of numbered_faults(), and calls `check` after every run with a name of it and
-/// what the process said. `task` takes the fault and the number of the action. Ends early where `check` says false.
+/// Runs `task` with no fault, then with each fault ("killed", "full") in each of numbered_faults(), and calls `check` after every run with a name of
+/// it and what the process said. `task` takes the fault and the number of the action. Ends early where `check` says false.
 FaultsTried try_numbered_faults(const std::vector<std::string>& faults, std::size_t most,
                                 const std::function<WatchedProcess(const std::string& fault, long action)>& task,
                                 const std::function<bool(const std::string& name, const WatchedProcess& watched)>& check);

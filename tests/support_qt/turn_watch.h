@@ -18,7 +18,8 @@ public:
     explicit TurnWatch(QObject* parent = nullptr);
 
     /// Does `action` and lets events through until `done` holds and 20 turns after it, or until a minute has gone. The longest stretch, ms.
-    [[nodiscard]] double longest_ms(const std::function<void()>& action, const std::function<bool()>& done = [] { return true; });
+    [[nodiscard]] double longest_ms(
+        const std::function<void()>& action, const std::function<bool()>& done = [] { return true; });
 
 private:
     void turned();

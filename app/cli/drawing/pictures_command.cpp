@@ -1,19 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/drawing/drawing_commands.h"
 
-#include "charts/picture.h"
-#include "formats/text/table_unicode.h"
-#include "comparison/comparison.h"
-#include "unit/known_depths.h"
-#include "unit/unit_analysis.h"
 #include "chart_content/comparison_overlays.h"
 #include "chart_content/comparison_pictures.h"
 #include "chart_content/run_charts.h"
-#include "style/file_names.h"
+#include "charts/picture.h"
 #include "cli/text/command_options.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/runs_source.h"
+#include "comparison/comparison.h"
+#include "formats/text/table_unicode.h"
+#include "style/file_names.h"
+#include "unit/known_depths.h"
+#include "unit/unit_analysis.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -36,7 +36,7 @@ namespace {
 
 constexpr double units_per_inch = 96, mm_per_inch = 25.4; // a unit of a drawing is a CSS pixel
 
-constexpr double most_mm = 5000;                           // a drawing of 18 898 units
+constexpr double most_mm = 5000; // a drawing of 18 898 units
 
 int units(double mm) { return static_cast<int>(std::round(mm / mm_per_inch * units_per_inch)); }
 
@@ -124,7 +124,8 @@ int pictures_command(const PicturesArguments& arguments, std::ostream& out, std:
         return refuse(err, {Failure::io, "the arguments.folder cannot be made", arguments.folder, "choose a arguments.folder that you may write to"});
     std::vector<Picture> pictures;
     if (!arguments.comparison_only) add_runs(pictures, *casebook.value());
-    add_comparison(pictures, addresses_of(casebook.value()->runs()), arguments.at_load_w ? std::optional(CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}}) : std::nullopt);
+    add_comparison(pictures, addresses_of(casebook.value()->runs()),
+                   arguments.at_load_w ? std::optional(CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}}) : std::nullopt);
     // All names are asked for before the first picture is written.
     const Replacing replacing = replacing_of(arguments.force, {arguments.source});
     std::vector<std::pair<const Picture*, QString>> files;

@@ -2,14 +2,14 @@
 #include "cli/drawing/drawing_commands.h"
 
 #include "base/clock.h"
-#include "formats/text/table_unicode.h"
 #include "chart_content/report_making.h"
-#include "report/report_file.h"
 #include "cli/text/command_options.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/runs_source.h"
 #include "cli/text/sizing_source.h"
+#include "formats/text/table_unicode.h"
+#include "report/report_file.h"
 
 #include <CLI/CLI.hpp>
 
@@ -109,8 +109,8 @@ int report_run(const ReportArguments& arguments, const Casebook& casebook, const
     return write(made, arguments, stem.toStdString() + ".pdf", look, out, err);
 }
 
-int report_comparison(const ReportArguments& arguments, const Casebook& casebook, const ReportOptions& options, const ReportLook& look, std::ostream& out,
-                      std::ostream& err) {
+int report_comparison(const ReportArguments& arguments, const Casebook& casebook, const ReportOptions& options, const ReportLook& look,
+                      std::ostream& out, std::ostream& err) {
     const SharedRuns all = casebook.runs();
     const Comparison comparison = compare_as_tested(addresses_of(all), arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit);
     std::vector<ReportedRun> runs;
@@ -124,8 +124,8 @@ int report_comparison(const ReportArguments& arguments, const Casebook& casebook
     }
     std::optional<CommonLoad> load;
     if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};
-    return write(make_comparison_report(comparison, compare_at(comparison, load), runs, units, options),
-                 arguments, "comparison-report.pdf", look, out, err);
+    return write(make_comparison_report(comparison, compare_at(comparison, load), runs, units, options), arguments, "comparison-report.pdf", look,
+                 out, err);
 }
 
 int report_sizing(const ReportArguments& arguments, const ReportOptions& options, const ReportLook& look, std::ostream& out, std::ostream& err) {

@@ -2,15 +2,15 @@
 #include "cli/drawing/drawing_commands.h"
 
 #include "base/clock.h"
+#include "cli/text/command_parts.h"
+#include "cli/text/commands.h"
 #include "document/document.h"
 #include "models/logbook_tree_model.h"
-#include "window/main_window.h"
-#include "window/message_bar.h"
 #include "services/appearance.h"
 #include "services/prompts.h"
 #include "services/settings.h"
-#include "cli/text/command_parts.h"
-#include "cli/text/commands.h"
+#include "window/main_window.h"
+#include "window/message_bar.h"
 
 #include <CLI/CLI.hpp>
 
@@ -83,7 +83,8 @@ private:
                 if (!tabs->isTabVisible(tab) || !tabs->isTabEnabled(tab)) continue;
                 tabs->setCurrentIndex(tab);
                 settle();
-                if (const auto shown = show(*tabs->widget(tab), place + QStringList{tabs->tabText(tab).remove(QLatin1Char('&'))}); !shown) return shown;
+                if (const auto shown = show(*tabs->widget(tab), place + QStringList{tabs->tabText(tab).remove(QLatin1Char('&'))}); !shown)
+                    return shown;
             }
             tabs->setCurrentIndex(before);
         }

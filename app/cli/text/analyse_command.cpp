@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "formats/results/comparison_table.h"
-#include "formats/text/table_unicode.h"
 #include "cli/text/analysis_text.h"
 #include "cli/text/claims_text.h"
 #include "cli/text/command_parts.h"
@@ -9,6 +7,8 @@
 #include "cli/text/runs_source.h"
 #include "cli/text/trace_text.h"
 #include "cli/text/unit_text.h"
+#include "formats/results/comparison_table.h"
+#include "formats/text/table_unicode.h"
 
 #include <algorithm>
 #include <ostream>
@@ -36,7 +36,8 @@ std::string text_of(const Casebook& casebook, const Chosen& chosen, const Analys
         const auto analysis = casebook.analysis(record->run.uuid);
         const std::string& unit_uuid = record->unit.uuid;
         if (!text.empty()) text += '\n';
-        text += analysis_text(*record, *analysis, split_losses(*record, *analysis, *casebook.fit(unit_uuid))) + tested_text(*record, analysis->energy);
+        text +=
+            analysis_text(*record, *analysis, split_losses(*record, *analysis, *casebook.fit(unit_uuid))) + tested_text(*record, analysis->energy);
         if (chosen.loads[r]) text += load_text(*chosen.loads[r]);
         if (record->run.end == RunEnd::still_running)
             text += forecast_text(*casebook.forecast_at_last_reading(record->run.uuid), record->run.time_zone);

@@ -2,9 +2,9 @@
 #include "cli/text/analysis_text.h"
 
 #include "base/number.h"
+#include "cli/text/quantities_text.h"
 #include "formats/results/comparison_table.h"
 #include "formats/text/table_unicode.h"
-#include "cli/text/quantities_text.h"
 
 #include <fmt/format.h>
 
@@ -51,11 +51,9 @@ std::string budget_text(const Budget& budget) {
                      {"share", "share", "%", Content::number, 1}};
     const auto number = [](const char* unit, double value) { return known({}, unit, value, std::nullopt, Kind::measured); };
     for (const BudgetLine& line : budget.lines)
-        table.rows.push_back({line.source, line.shape, line.correlation, number("Wh", line.standard_wh),
-                              number("%", 100 * line.share)});
-    std::string half_width = budget.half_width_wh
-                                 ? fmt::format("95 % interval ±{} Wh", with_interval_text(*budget.half_width_wh, {}, 1))
-                                 : std::string("no 95 % interval");
+        table.rows.push_back({line.source, line.shape, line.correlation, number("Wh", line.standard_wh), number("%", 100 * line.share)});
+    std::string half_width = budget.half_width_wh ? fmt::format("95 % interval ±{} Wh", with_interval_text(*budget.half_width_wh, {}, 1))
+                                                  : std::string("no 95 % interval");
     if (!budget.half_width_method.empty()) half_width += ": " + budget.half_width_method;
     table.remarks = {fmt::format("combined standard uncertainty {} Wh; {}", fixed_text(budget.combined_standard_wh, 2), half_width)};
     return '\n' + table_text(table, TableFormat::text);

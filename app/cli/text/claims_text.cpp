@@ -2,9 +2,9 @@
 #include "cli/text/claims_text.h"
 
 #include "base/number.h"
+#include "cli/text/quantities_text.h"
 #include "formats/results/claims_output.h"
 #include "formats/text/table_unicode.h"
-#include "cli/text/quantities_text.h"
 
 #include <fmt/format.h>
 

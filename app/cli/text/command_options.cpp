@@ -59,7 +59,8 @@ CLI::Validator between(double lowest, double highest) {
 }
 
 void add_force_option(CLI::App& command, bool& force) {
-    command.add_flag("--force", force, "replace also a file that this program did not write as it is, an input of this call, or a logbook that nobody uses");
+    command.add_flag("--force", force,
+                     "replace also a file that this program did not write as it is, an input of this call, or a logbook that nobody uses");
 }
 
 Replacing replacing_of(bool force, std::vector<std::string> inputs) {

@@ -2,10 +2,10 @@
 #pragma once
 
 #include "base/result.h"
+#include "cli/text/table_output.h"
 #include "formats/sheets/pv_sheet_text.h"
 #include "model/run_record.h"
 #include "sizing/sizing_choices.h"
-#include "cli/text/table_output.h"
 
 #include <iosfwd>
 #include <optional>
@@ -56,7 +56,7 @@ struct SizeArguments {
     std::string load_list; ///< a file (.csv) or the name of one in the logbook
     std::string unit;      ///< empty for all
     SizingChoices choices;
-    std::string table;     ///< units, months, rules or course; empty: all of it as text or JSON, the units in other formats
+    std::string table; ///< units, months, rules or course; empty: all of it as text or JSON, the units in other formats
     TableOutput output;
 };
 /// What carries a load list, for how long; see sizing_from().
@@ -65,14 +65,14 @@ struct SizeArguments {
 struct CompareArguments {
     std::vector<std::string> sources; ///< logbooks, run sheets and folders of them, at least one
     bool every_drain = false;
-    std::optional<double> at_load_w;       ///< a common load; absent: as tested
-    double duty_percent = 100;             ///< share of the time that it is on
-    std::string load_list;                 ///< or the load of this list: a file (.csv) or the name of one in the logbook
-    bool pairs = false;                    ///< the differences between units instead of the units
-    std::string pairs_of;                  ///< key of the figure that differs; empty: usable fraction
-    std::vector<std::string> columns;      ///< keys; empty: all
-    std::vector<std::string> makers;       ///< only units of these; empty: all
-    std::vector<std::string> tags;         ///< only units that have every one of these
+    std::optional<double> at_load_w;         ///< a common load; absent: as tested
+    double duty_percent = 100;               ///< share of the time that it is on
+    std::string load_list;                   ///< or the load of this list: a file (.csv) or the name of one in the logbook
+    bool pairs = false;                      ///< the differences between units instead of the units
+    std::string pairs_of;                    ///< key of the figure that differs; empty: usable fraction
+    std::vector<std::string> columns;        ///< keys; empty: all
+    std::vector<std::string> makers;         ///< only units of these; empty: all
+    std::vector<std::string> tags;           ///< only units that have every one of these
     std::optional<double> least_wh, most_wh; ///< only units rated within
     TableOutput output;
 };
@@ -98,9 +98,9 @@ struct ExportSheetArguments {
 [[nodiscard]] int export_sheet_command(const ExportSheetArguments& arguments, std::ostream& out, std::ostream& err);
 
 struct PvCheckArguments {
-    std::string sheet;      ///< a PV sheet file; empty: none
-    std::string logbook;    ///< whose units and PV sheets may be named; empty: none
-    std::string sheet_name; ///< of a PV sheet of the logbook; empty: none
+    std::string sheet;                                       ///< a PV sheet file; empty: none
+    std::string logbook;                                     ///< whose units and PV sheets may be named; empty: none
+    std::string sheet_name;                                  ///< of a PV sheet of the logbook; empty: none
     std::vector<std::pair<std::string, std::string>> values; ///< keys of formats/sheets/pv_sheet_text.h with values, which go before the sheet's
     std::string format = "text";
 };
@@ -115,13 +115,13 @@ struct ImportTraceArguments {
     std::string file, logbook;
     std::string unit; ///< may be empty where one unit alone has runs
     int run = 0;
-    std::string meter;                      ///< empty: that of the run
-    std::vector<std::string> map;           ///< ROLE=NUMBER[:UNIT]
+    std::string meter;                                                ///< empty: that of the run
+    std::vector<std::string> map;                                     ///< ROLE=NUMBER[:UNIT]
     std::string date_order, times, decimal, delimiter, register_unit; ///< empty: as detected
-    std::string zone;                       ///< empty: that of the run
-    std::string start;                      ///< ISO 8601; empty: the first reading of the run
-    std::string offset;                     ///< [-]h:mm:ss; empty: none
-    std::string clock_offset;               ///< seconds or "estimate"; empty: as `offset`
+    std::string zone;                                                 ///< empty: that of the run
+    std::string start;                                                ///< ISO 8601; empty: the first reading of the run
+    std::string offset;                                               ///< [-]h:mm:ss; empty: none
+    std::string clock_offset;                                         ///< seconds or "estimate"; empty: as `offset`
     std::optional<double> gap_limit_s;
     bool preview = false;
     bool follow = false;           ///< another program is still writing it: go on taking what it gains

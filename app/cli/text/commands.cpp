@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/text/commands.h"
 
-#include "formats/sheets/pv_sheet_text.h"
-#include "comparison/fair_comparison.h"
 #include "cli/text/command_options.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/sizing_source.h"
+#include "comparison/fair_comparison.h"
+#include "formats/sheets/pv_sheet_text.h"
 
 #include <CLI/CLI.hpp>
 
@@ -74,11 +74,10 @@ void add_output(CLI::App& command, TableOutput& output) {
 void add_compare(CLI::App& command, CompareArguments& arguments) {
     command.add_option("LOGBOOK", arguments.sources, "logbooks, run sheets (.csv) and folders of run sheets, one or several")->required();
     command.add_flag("--every-drain", arguments.every_drain, "a row for each drain instead of one for each unit");
-    auto* load = command.add_option("--at-load", arguments.at_load_w, "common load, W: units are moved to it where their drains allow")
-                     ->check(above_zero());
+    auto* load =
+        command.add_option("--at-load", arguments.at_load_w, "common load, W: units are moved to it where their drains allow")->check(above_zero());
     command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
-    command.add_option("--load-list", arguments.load_list, "common load from a load list: its name in the logbook, or a file (.csv)")
-        ->excludes(load);
+    command.add_option("--load-list", arguments.load_list, "common load from a load list: its name in the logbook, or a file (.csv)")->excludes(load);
     auto* pairs = command.add_flag("--pairs", arguments.pairs, "the differences between units: resolved by these meters or not");
     std::vector<std::string> figures;
     for (const PairFigure figure : all_pair_figures) figures.emplace_back(pair_figure_key(figure));

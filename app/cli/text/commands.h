@@ -22,8 +22,8 @@ struct Command {
     /// Does it with the words that were read; an exit code.
     using Run = std::function<int(std::ostream& out, std::ostream& err)>;
 
-    std::string_view name;    ///< "compare"
-    std::string_view summary; ///< for the help
+    std::string_view name;                      ///< "compare"
+    std::string_view summary;                   ///< for the help
     std::function<Run(CLI::App& command)> read; ///< adds positionals and options, and gives what runs the command once they are read
 };
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "formats/results/comparison_table.h"
-#include "formats/text/table_unicode.h"
-#include "model/tags.h"
-#include "sizing/load_totals.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/load_lists_source.h"
 #include "cli/text/runs_source.h"
+#include "formats/results/comparison_table.h"
+#include "formats/text/table_unicode.h"
+#include "model/tags.h"
+#include "sizing/load_totals.h"
 
 #include <algorithm>
 #include <filesystem>

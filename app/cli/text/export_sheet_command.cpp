@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "formats/sheets/run_sheet.h"
-#include "formats/files/whole_file.h"
 #include "cli/text/command_options.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/runs_source.h"
+#include "formats/files/whole_file.h"
+#include "formats/sheets/run_sheet.h"
 
 #include <ostream>
 
@@ -17,8 +17,7 @@ int export_sheet_command(const ExportSheetArguments& arguments, std::ostream& ou
     const Result<UnitRuns> chosen = chosen_runs(addresses_of(records.value()), arguments.unit, arguments.run);
     if (!chosen) return refuse(err, chosen.error());
     if (chosen.value().size() > 1)
-        return refuse(err, {Failure::bad_input, "units of several makers have this name and run", "--unit",
-                            "rename one of them"});
+        return refuse(err, {Failure::bad_input, "units of several makers have this name and run", "--unit", "rename one of them"});
     const std::string sheet = write_run_sheet(*chosen.value().front());
     if (arguments.output.empty()) return print(sheet, out, err);
     const Result<void> written = write_whole_file(arguments.output, sheet, replacing_of(arguments.force, {arguments.logbook}));

@@ -2,10 +2,10 @@
 #include "cli/text/follow_command.h"
 
 #include "base/number.h"
-#include "formats/text/table_unicode.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/trace_text.h"
+#include "formats/text/table_unicode.h"
 #include "trace/log_follow.h"
 
 #include <fmt/format.h>

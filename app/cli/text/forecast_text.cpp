@@ -11,8 +11,7 @@ namespace ullage {
 namespace {
 
 std::string range_text(const ExpectedTime& time, const RunForecast& forecast, const std::string& zone) {
-    return fmt::format("{} ({})", expected_clock_text(time, forecast.as_of_ms, zone),
-                       expected_hours_text(time, forecast.as_of_ms));
+    return fmt::format("{} ({})", expected_clock_text(time, forecast.as_of_ms, zone), expected_hours_text(time, forecast.as_of_ms));
 }
 
 std::string line(const std::string& text) { return "  " + one_line(text) + '\n'; }
@@ -26,13 +25,10 @@ std::string forecast_text(const RunForecast& forecast, const std::string& zone) 
     if (forecast.cut_off)
         text += line(fmt::format("cut-off: {}, in the middle {}; {}", range_text(*forecast.cut_off, forecast, zone),
                                  clock_text(forecast.cut_off->estimate_ms, zone), forecast.cut_off_reason));
-    else
-        text += line("cut-off: not known: " + forecast.cut_off_reason);
+    else text += line("cut-off: not known: " + forecast.cut_off_reason);
     if (forecast.next_step)
-        text += line(fmt::format("gauge at {} %: {}", exact_text(*forecast.next_step_percent),
-                                 range_text(*forecast.next_step, forecast, zone)));
-    else
-        text += line("next gauge step: not known: " + forecast.gauge_reason);
+        text += line(fmt::format("gauge at {} %: {}", exact_text(*forecast.next_step_percent), range_text(*forecast.next_step, forecast, zone)));
+    else text += line("next gauge step: not known: " + forecast.gauge_reason);
     for (const ReadingAdvice& advice : forecast.advice) text += line(advice.sentence);
     return text;
 }

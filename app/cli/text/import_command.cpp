@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
 #include "base/number.h"
-#include "formats/sheets/run_sheet.h"
-#include "formats/text/table_unicode.h"
-#include "formats/files/whole_file.h"
-#include "store/logbook.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/load_lists_source.h"
+#include "formats/files/whole_file.h"
+#include "formats/sheets/run_sheet.h"
+#include "formats/text/table_unicode.h"
+#include "store/logbook.h"
 
 #include <fmt/format.h>
 
@@ -32,16 +32,14 @@ Result<std::string> import_sheet(Logbook& logbook, const std::string& path, std:
     const RunRecord& record = sheet.value().record;
     const Result<std::optional<int>> known = logbook.number_of(record);
     if (!known) return known.error();
-    if (known.value())
-        return fmt::format("{}: already in the logbook as run {} of {}, left out", path, *known.value(), record.unit.name);
+    if (known.value()) return fmt::format("{}: already in the logbook as run {} of {}, left out", path, *known.value(), record.unit.name);
     const Result<ImportedRun> added = logbook.import_run(record);
     if (!added) {
         Error error = added.error();
         error.where = error.where.empty() ? path : path + ", " + error.where;
         return error;
     }
-    return fmt::format("{}: run {} of {}, {} with {}", path, added.value().number, record.unit.name,
-                       run_kind_text(record.run.kind),
+    return fmt::format("{}: run {} of {}, {} with {}", path, added.value().number, record.unit.name, run_kind_text(record.run.kind),
                        count_text(static_cast<long>(record.readings.size()), "reading", "readings"));
 }
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
 #include "base/number.h"
-#include "formats/text/table_unicode.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/follow_command.h"
 #include "cli/text/runs_source.h"
 #include "cli/text/trace_text.h"
+#include "formats/text/table_unicode.h"
 #include "trace/clock_offset.h"
 #include "trace/log_follow.h"
 
@@ -25,9 +25,7 @@ namespace {
 constexpr std::string_view estimate_word = "estimate";
 constexpr double most_offset_s = 100.0 * 366 * 86'400; ///< meters that were never set begin at some year
 
-Error wrong(const std::string& option, const std::string& what, const std::string& remedy) {
-    return {Failure::bad_input, what, option, remedy};
-}
+Error wrong(const std::string& option, const std::string& what, const std::string& remedy) { return {Failure::bad_input, what, option, remedy}; }
 
 /// ROLE=NUMBER[:UNIT], columns counted from 1.
 Result<LayoutAnswers::Column> mapped_column(const std::string& text) {
@@ -168,8 +166,7 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
     if (needs_start(detection.layout.time_form) && arguments.start.empty() && options.value().start_ms)
         out << "Note: the log is taken to begin with the first reading of the run, " << format_iso8601(*options.value().start_ms, zone)
             << "; --start changes that\n";
-    else if (detection.local_times)
-        out << "Note: the times of the log are taken for local times of " << one_line(zone) << "; --zone changes that\n";
+    else if (detection.local_times) out << "Note: the times of the log are taken for local times of " << one_line(zone) << "; --zone changes that\n";
     if (auto open = open_questions(detection)) {
         open->where = arguments.file;
         open->remedy = "answer with " + options_for(detection) + "; nothing was imported";
@@ -202,8 +199,7 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
         fmt::format("{}: {} from {} to {}, into run {} of {}{}", trace.file_name, count_text(static_cast<long>(trace.samples), "sample", "samples"),
                     format_iso8601(trace.first_ms, zone), format_iso8601(trace.last_ms, zone), record.value().number, record.value().unit.name,
                     meter.value() ? ", meter " + meter.value()->name : ", no meter named");
-    const int printed =
-        print(tally_text(done.value().tally, zone) + one_line(summary) + '\n', out, err, "the samples are in the logbook");
+    const int printed = print(tally_text(done.value().tally, zone) + one_line(summary) + '\n', out, err, "the samples are in the logbook");
     return arguments.follow && printed == exit_good ? follow_trace(logbook.value(), trace, follow, out, err) : printed;
 }
 

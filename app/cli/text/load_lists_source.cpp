@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/text/load_lists_source.h"
 
+#include "formats/files/whole_file.h"
 #include "formats/sheets/load_list_file.h"
 #include "formats/text/sheet_keys.h"
-#include "formats/files/whole_file.h"
 
 #include <filesystem>
 
@@ -24,8 +24,7 @@ Result<LoadList> load_list_of_file(const std::string& path) {
 
 Result<std::vector<LoadList>> load_lists_of_logbook(const std::string& path) {
     std::error_code ignored;
-    if (std::filesystem::is_directory(path, ignored) || std::filesystem::path(path).extension() == ".csv")
-        return no_load_lists(path);
+    if (std::filesystem::is_directory(path, ignored) || std::filesystem::path(path).extension() == ".csv") return no_load_lists(path);
     const SystemClock clock;
     const Result<Logbook> logbook = Logbook::open(path, OpenMode::look, clock);
     if (!logbook) return logbook.error();

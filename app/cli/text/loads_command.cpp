@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
 #include "base/number.h"
+#include "cli/text/command_parts.h"
+#include "cli/text/commands.h"
+#include "cli/text/load_lists_source.h"
 #include "formats/results/load_list_table.h"
 #include "formats/sheets/load_list_file.h"
 #include "formats/text/table_unicode.h"
 #include "store/logbook.h"
-#include "cli/text/command_parts.h"
-#include "cli/text/commands.h"
-#include "cli/text/load_lists_source.h"
 
 #include <fmt/format.h>
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
-#include "formats/sheets/pv_sheet_text.h"
-#include "formats/text/table_unicode.h"
-#include "formats/files/whole_file.h"
-#include "pv/module_voltage.h"
-#include "store/logbook.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
+#include "formats/files/whole_file.h"
+#include "formats/sheets/pv_sheet_text.h"
+#include "formats/text/table_unicode.h"
+#include "pv/module_voltage.h"
+#include "store/logbook.h"
 
 #include <fmt/format.h>
 

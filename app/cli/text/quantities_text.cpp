@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/text/quantities_text.h"
 
-#include "formats/text/quantity_title.h"
 #include "formats/tables/table.h"
+#include "formats/text/quantity_title.h"
 
 namespace ullage {
 
@@ -15,9 +15,7 @@ std::string quantities_text(const std::vector<Quantity>& quantities) {
                      {"reason", "reason", {}, Content::text, 0}};
     for (const Quantity& quantity : quantities)
         table.rows.push_back({quantity_title(quantity.key),
-                              quantity.kind == Kind::not_known
-                                  ? std::string("-")
-                                  : quantity_text(quantity, quantity_decimals(quantity.key)),
+                              quantity.kind == Kind::not_known ? std::string("-") : quantity_text(quantity, quantity_decimals(quantity.key)),
                               std::string(kind_text(quantity.kind)), quantity.reason});
     return '\n' + table_text(table, TableFormat::text);
 }

@@ -38,7 +38,8 @@ int run_command(std::span<const std::string> args, const std::vector<Command>& c
         return print(std::string(version.what()) + '\n', out, err);
     } catch (const CLI::ParseError& error) {
         const auto asked = app.get_subcommands();
-        err << "ullage: " << one_line(error.what()) << "; see ullage " << (asked.empty() ? std::string() : asked.front()->get_name() + ' ') << "--help\n";
+        err << "ullage: " << one_line(error.what()) << "; see ullage " << (asked.empty() ? std::string() : asked.front()->get_name() + ' ')
+            << "--help\n";
         return exit_usage;
     }
     return std::ranges::find_if(runs, [](const auto& each) { return each.first->parsed(); })->second(out, err);

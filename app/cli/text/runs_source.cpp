@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/text/runs_source.h"
 
-#include "formats/sheets/run_sheet.h"
-#include "formats/files/whole_file.h"
-#include "comparison/joined_records.h"
 #include "cli/text/load_lists_source.h"
+#include "comparison/joined_records.h"
+#include "formats/files/whole_file.h"
+#include "formats/sheets/run_sheet.h"
 #include "trace/run_load.h"
 
 #include <fmt/format.h>
@@ -28,10 +28,8 @@ Result<std::vector<std::string>> sheets_in(const std::string& folder) {
     std::error_code trouble;
     for (fs::directory_iterator entry(folder, trouble), end; !trouble && entry != end; entry.increment(trouble))
         if (entry->path().extension() == ".csv") sheets.push_back(entry->path().string());
-    if (trouble)
-        return Error{Failure::io, "the folder cannot be read: " + trouble.message(), folder, "check its permissions"};
-    if (sheets.empty())
-        return Error{Failure::not_found, "the folder holds no run sheet", folder, "name a logbook or a folder with .csv run sheets"};
+    if (trouble) return Error{Failure::io, "the folder cannot be read: " + trouble.message(), folder, "check its permissions"};
+    if (sheets.empty()) return Error{Failure::not_found, "the folder holds no run sheet", folder, "name a logbook or a folder with .csv run sheets"};
     std::ranges::sort(sheets);
     return sheets;
 }
@@ -104,7 +102,8 @@ struct NamedSheet {
 };
 
 /// Adds the run sheets that a path names, each file once.
-Result<void> add_sheets(const std::string& path, const std::string& source, std::set<std::pair<dev_t, ino_t>>& known, std::vector<NamedSheet>& sheets) {
+Result<void> add_sheets(const std::string& path, const std::string& source, std::set<std::pair<dev_t, ino_t>>& known,
+                        std::vector<NamedSheet>& sheets) {
     std::vector<std::string> found{path};
     std::error_code ignored;
     if (fs::is_directory(path, ignored)) {

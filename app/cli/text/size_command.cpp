@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "formats/results/sizing_output.h"
-#include "formats/text/table_unicode.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/sizing_source.h"
+#include "formats/results/sizing_output.h"
+#include "formats/text/table_unicode.h"
 
 #include <ostream>
 
@@ -16,8 +16,7 @@ Result<Table> one_table(const SizeArguments& arguments, const Sizing& sizing) {
     if (arguments.table == "rules") return sizing_rules_table(sizing);
     if (arguments.table != "months") return sizing_table(sizing);
     if (sizing.months.empty())
-        return Error{Failure::bad_input, "no month's sun is stated", "--month-sun-hours",
-                     "name twelve figures, January first"};
+        return Error{Failure::bad_input, "no month's sun is stated", "--month-sun-hours", "name twelve figures, January first"};
     return sizing_months_table(sizing);
 }
 
@@ -30,10 +29,8 @@ int size_command(const SizeArguments& arguments, std::ostream& out, std::ostream
         return exit_usage;
     }
     std::vector<std::string> notices;
-    const Result<Sizing> sizing =
-        sizing_from(arguments.source, arguments.load_list, arguments.unit, arguments.choices, notices);
-    for (const std::string& notice : notices)
-        err << "ullage: " << one_line(notice) << '\n';
+    const Result<Sizing> sizing = sizing_from(arguments.source, arguments.load_list, arguments.unit, arguments.choices, notices);
+    for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
     if (!sizing) return refuse(err, sizing.error());
     const std::vector<std::string> inputs{arguments.source, arguments.load_list};
     if (arguments.table.empty() && format.value() == TableFormat::text)

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/text/table_output.h"
 
-#include "formats/files/whole_file.h"
 #include "cli/text/command_options.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
+#include "formats/files/whole_file.h"
 
 #include <filesystem>
 #include <ostream>

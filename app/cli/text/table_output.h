@@ -20,8 +20,8 @@ struct TableOutput {
 [[nodiscard]] Result<TableFormat> asked_format(const TableOutput& output);
 
 /// Writes the table where it was asked for; returns the exit code. A CSV file gets its description beside it. `inputs`: what the command reads.
-[[nodiscard]] int put_table(const StreamedTable& table, TableFormat format, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out,
-                            std::ostream& err);
+[[nodiscard]] int put_table(const StreamedTable& table, TableFormat format, const TableOutput& output, std::vector<std::string> inputs,
+                            std::ostream& out, std::ostream& err);
 
 /// The same with a text that is ready.
 [[nodiscard]] int put_text(const std::string& text, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out, std::ostream& err);

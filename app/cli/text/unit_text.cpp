@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/text/unit_text.h"
 
+#include "cli/text/quantities_text.h"
+#include "formats/results/unit_tables.h"
 #include "formats/tables/table.h"
 #include "formats/text/table_unicode.h"
-#include "formats/results/unit_tables.h"
 #include "unit/gauge_drift_words.h"
-#include "cli/text/quantities_text.h"
 
 #include <fmt/format.h>
 
@@ -84,8 +84,8 @@ std::string gauge_drift_text(const UnitAnalysis& analysis) {
 std::string unit_text(const UnitAnalysis& analysis) {
     const UnitFit& fit = analysis.fit;
     return heading(analysis) +
-           quantities_text({fit.no_load_draw_w, fit.deliverable_at_no_time_cost_wh, fit.no_load_endurance_h, fit.curvature_per_w}) +
-           used_text(fit) + unused_text(fit) + predictions_text(analysis) + "\nNext run: " + one_line(analysis.next_run_sentence) +
+           quantities_text({fit.no_load_draw_w, fit.deliverable_at_no_time_cost_wh, fit.no_load_endurance_h, fit.curvature_per_w}) + used_text(fit) +
+           unused_text(fit) + predictions_text(analysis) + "\nNext run: " + one_line(analysis.next_run_sentence) +
            "\nDrift: " + one_line(analysis.drift.sentence) + '\n' + gauge_drift_text(analysis);
 }
 

@@ -121,8 +121,9 @@ void BenchPage::refresh() {
         connect(panel, &BenchPanel::readingAsked, this, &BenchPage::readingAsked);
         connect(panel, &BenchPanel::ruleAsked, this, &BenchPage::ruleAsked);
         // The panel's button hides with the answer; its own press has to end first.
-        connect(panel, &BenchPanel::snoozeAsked, this,
-                [this](const QString& run, int minutes) { reminders_.snooze(run.toStdString(), minutes); }, Qt::QueuedConnection);
+        connect(
+            panel, &BenchPanel::snoozeAsked, this, [this](const QString& run, int minutes) { reminders_.snooze(run.toStdString(), minutes); },
+            Qt::QueuedConnection);
         panels_.push_back(panel);
         columns_ = 0;
     }
@@ -135,9 +136,7 @@ void BenchPage::refresh() {
     empty_->setVisible(open.empty());
     start_button_->setEnabled(!document_.units().empty());
     const auto count = QString::fromStdString(count_text(static_cast<long>(open.size()), "test", "tests"));
-    about_label_->setText(open.empty()  ? QString()
-                          : overdue > 0 ? tr("%1, %2 with a reading due").arg(count).arg(overdue)
-                                        : count);
+    about_label_->setText(open.empty() ? QString() : overdue > 0 ? tr("%1, %2 with a reading due").arg(count).arg(overdue) : count);
     arrange();
 }
 

@@ -91,9 +91,7 @@ void BenchPanel::setEntry(const BenchEntry& entry) {
     update();
 }
 
-int BenchPanel::comfortableWidth() {
-    return QFontMetrics(text_font(TextSize::body)).averageCharWidth() * comfortable_letters;
-}
+int BenchPanel::comfortableWidth() { return QFontMetrics(text_font(TextSize::body)).averageCharWidth() * comfortable_letters; }
 
 void BenchPanel::paintEvent(QPaintEvent* event) {
     QFrame::paintEvent(event);

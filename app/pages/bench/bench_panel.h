@@ -15,8 +15,8 @@ namespace ullage {
 /// What the bench page shows of one running test.
 struct BenchEntry {
     QString run_uuid;
-    QString unit, about;   ///< "Osk 1200", "drain, 14 May, socket meter A"
-    QString keys;          ///< "Ctrl+1"; empty beyond the ninth
+    QString unit, about; ///< "Osk 1200", "drain, 14 May, socket meter A"
+    QString keys;        ///< "Ctrl+1"; empty beyond the ninth
     std::vector<StripFigure> figures;
     QString due;           ///< "in 12 min", "overdue 3 min", or why nothing is due
     bool asked = false;    ///< there is a reminder

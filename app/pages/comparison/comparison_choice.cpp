@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/comparison/comparison_choice.h"
 
-#include "model/tags.h"
 #include "chart_content/comparison_pictures.h"
+#include "model/tags.h"
 #include "sizing/load_totals.h"
 #include "style/roles.h"
 #include "style/spacing.h"
@@ -28,8 +28,8 @@ constexpr double usual_load_w = 120;
 
 } // namespace
 
-ComparisonChoice::ComparisonChoice(QWidget* parent) : QWidget(parent), way_group_(new QButtonGroup(this)), filter_edit_(new QLineEdit(this)),
-      tag_combo_(new QComboBox(this)) {
+ComparisonChoice::ComparisonChoice(QWidget* parent)
+    : QWidget(parent), way_group_(new QButtonGroup(this)), filter_edit_(new QLineEdit(this)), tag_combo_(new QComboBox(this)) {
     setObjectName(QStringLiteral("comparisonChoice"));
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/comparison/comparison_page.h"
 
+#include "chart_content/comparison_overlays.h"
 #include "charts/bar_chart.h"
 #include "charts/line_chart.h"
 #include "charts/vessel_row.h"
@@ -10,7 +11,6 @@
 #include "models/table_model.h"
 #include "pages/comparison/comparing_bar.h"
 #include "pages/comparison/comparison_choice.h"
-#include "chart_content/comparison_overlays.h"
 #include "pages/parts/page_head.h"
 #include "services/background_work.h"
 #include "style/spacing.h"
@@ -40,12 +40,12 @@ constexpr std::size_t most_at_once = 40; ///< units compared while the window wa
 
 ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* parent)
     : QWidget(parent), document_(document), prompts_(prompts), comparer_(document), choice_(new ComparisonChoice(this)),
-      comparing_bar_(new ComparingBar(this)), model_(new TableModel(this)),
-      pairs_model_(new PairsModel(this)), sorted_(new QSortFilterProxyModel(this)),
-      about_label_(new QLabel(this)), remarks_label_(new QLabel(this)), pairs_label_(new QLabel(this)), rows_group_(new QButtonGroup(this)),
-      copy_button_(new QPushButton(tr("Copy table"), this)), export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)),
-      table_(new QTableView(this)), bars_(new BarChart(this)), pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)),
-      errors_(new LineChart(this)), fractions_(new LineChart(this)), refresh_timer_(new QTimer(this)) {
+      comparing_bar_(new ComparingBar(this)), model_(new TableModel(this)), pairs_model_(new PairsModel(this)),
+      sorted_(new QSortFilterProxyModel(this)), about_label_(new QLabel(this)), remarks_label_(new QLabel(this)), pairs_label_(new QLabel(this)),
+      rows_group_(new QButtonGroup(this)), copy_button_(new QPushButton(tr("Copy table"), this)),
+      export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)), table_(new QTableView(this)), bars_(new BarChart(this)),
+      pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)), errors_(new LineChart(this)), fractions_(new LineChart(this)),
+      refresh_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("comparisonPage"));
     comparer_.setReader([this](const QString& path) {
         return result_beside(this, tr("Reading %1").arg(QFileInfo(path).fileName()),
@@ -54,8 +54,7 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
     sorted_->setSourceModel(model_);
     sorted_->setSortRole(SortRole);
     build();
-    for (auto signal : {&Document::opened, &Document::closed})
-        connect(&document_, signal, this, [this] { setOtherLogbooks({}); });
+    for (auto signal : {&Document::opened, &Document::closed}) connect(&document_, signal, this, [this] { setOtherLogbooks({}); });
     for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged,
                         &Document::loadListsChanged})
         connect(&document_, signal, this, &ComparisonPage::refresh);
@@ -212,8 +211,8 @@ void ComparisonPage::showPictures() {
     vessels_->setContent(comparison_vessels(comparison_, fair_, band()));
     bars_->setContent(comparison_bars(comparison_, fair_, band()));
     fractions_->setContent(fraction_overlay(comparison_, fair_));
-    errors_->setContent(gauge_error_overlay(
-        comparison_, [this](const std::string& run_uuid) -> const RunAnalysis& { return comparer_.analysis(run_uuid); }));
+    errors_->setContent(
+        gauge_error_overlay(comparison_, [this](const std::string& run_uuid) -> const RunAnalysis& { return comparer_.analysis(run_uuid); }));
 }
 
 void ComparisonPage::showWords() {

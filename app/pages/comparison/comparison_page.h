@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "chart_content/comparison_pictures.h"
+#include "comparison/fair_comparison.h"
 #include "document/document.h"
 #include "document/unit_comparer.h"
 #include "formats/tables/table.h"
-#include "comparison/fair_comparison.h"
 #include "pages/comparison/column_order.h"
-#include "chart_content/comparison_pictures.h"
 
 #include <QWidget>
 

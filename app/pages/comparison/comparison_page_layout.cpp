@@ -39,9 +39,9 @@ namespace ullage {
 namespace {
 
 constexpr int key_width_px = 300;
-constexpr int least_table_lines = 8; ///< of text: the heads, two units and the scroll bar
+constexpr int least_table_lines = 8;   ///< of text: the heads, two units and the scroll bar
 constexpr int least_levels_lines = 30; ///< of text: vessels, table and pictures; a page with less room scrolls
-constexpr int many_rows = 200;            ///< from which on what is typed may settle before the page follows
+constexpr int many_rows = 200;         ///< from which on what is typed may settle before the page follows
 constexpr int settle_ms = 250;
 
 /// Remarks and key: never less high than their lines, which a scroll area would not ask for.

@@ -5,8 +5,8 @@
 #include "delegates/quantity_delegate.h"
 #include "dialogs/export_dialog.h"
 #include "formats/results/comparison_table.h"
-#include "services/table_copy.h"
 #include "models/table_model.h"
+#include "services/table_copy.h"
 #include "style/roles.h"
 
 #include <QHeaderView>
@@ -54,8 +54,18 @@ bool ComparisonPage::isColumnHidden(const std::string& key) const {
     if (const auto chosen = columns_chosen_.shown.find(key); chosen != columns_chosen_.shown.end()) return !chosen->second;
     // What answers "which one" fits into the smallest window; the rest is in every export and in the menu of the heads. The run of a single row
     // a unit is named under its bar. At one load, what was tested is told by the fraction alone.
-    constexpr std::string_view elsewhere[] = {"maker", "meter", "warranty_years", "wh_per_kg", "tags", "wh_per_gauge_point", "price_per_rated_kwh",
-                                              "paid_per_rated_kwh", "charge_time_h", "round_trip_efficiency", "held_output_w", "held_peak_output_w",
+    constexpr std::string_view elsewhere[] = {"maker",
+                                              "meter",
+                                              "warranty_years",
+                                              "wh_per_kg",
+                                              "tags",
+                                              "wh_per_gauge_point",
+                                              "price_per_rated_kwh",
+                                              "paid_per_rated_kwh",
+                                              "charge_time_h",
+                                              "round_trip_efficiency",
+                                              "held_output_w",
+                                              "held_peak_output_w",
                                               "standby_draw_w"};
     if (std::ranges::count(elsewhere, key)) return true;
     const auto& table = model_->table();
@@ -180,10 +190,14 @@ void ComparisonPage::chooseColumns(const QPoint& place) {
 void ComparisonPage::exportComparison() {
     if (!isComplete() || comparison_.rows.empty()) return;
     std::vector<ExportSubject> subjects;
-    subjects.push_back({tr("Comparison"), QStringLiteral("comparison"), [this](QWidget*) { return without_unused(shownTable(false)); },
+    subjects.push_back({tr("Comparison"),
+                        QStringLiteral("comparison"),
+                        [this](QWidget*) { return without_unused(shownTable(false)); },
                         {{tr("vessels"), [this]() -> PictureContent { return comparison_vessels(comparison_, fair_, band()); }},
                          {tr("usable fraction"), [this]() -> PictureContent { return comparison_bars(comparison_, fair_, band()); }}}});
-    subjects.push_back({tr("Differences between units"), QStringLiteral("differences"), [this](QWidget*) {
+    subjects.push_back({tr("Differences between units"),
+                        QStringLiteral("differences"),
+                        [this](QWidget*) {
                             return comparison_.rows.size() <= most_exported_paired ? pairs_table(comparison_, fair_, pairFigure())
                                                                                    : pairs_table(comparison_, fair_, paired_, pairFigure());
                         },

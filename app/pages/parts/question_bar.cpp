@@ -27,10 +27,9 @@ QuestionBar::QuestionBar(QWidget* parent) : QFrame(parent), question_label_(new 
     auto* answers = new QHBoxLayout;
     answers->setSpacing(spacing::grid_px);
     column->addLayout(answers);
-    for (QPushButton* button :
-         {addAnswer(tr("Keep  K"), "keepButton", Answer::keep), addAnswer(tr("Correct  C"), "correctButton", Answer::correct),
-          zeroed_button_ = addAnswer(tr("It was a reset  Z"), "zeroedButton", Answer::zeroed),
-          swapped_button_ = addAnswer(tr("Meter swapped  W"), "swappedButton", Answer::swapped)})
+    for (QPushButton* button : {addAnswer(tr("Keep  K"), "keepButton", Answer::keep), addAnswer(tr("Correct  C"), "correctButton", Answer::correct),
+                                zeroed_button_ = addAnswer(tr("It was a reset  Z"), "zeroedButton", Answer::zeroed),
+                                swapped_button_ = addAnswer(tr("Meter swapped  W"), "swappedButton", Answer::swapped)})
         answers->addWidget(button);
     answers->addStretch();
     hide();

@@ -13,11 +13,11 @@ namespace ullage {
 
 /// One cell of the strip: what, how much, and the lighter rest.
 struct StripFigure {
-    QString key;   ///< becomes the object name, "gauge" to "gaugeFigureLabel"
+    QString key; ///< becomes the object name, "gauge" to "gaugeFigureLabel"
     QString label;
     QString value;
-    QString rest;  ///< unit and interval
-    QString hint;  ///< tool tip
+    QString rest;       ///< unit and interval
+    QString hint;       ///< tool tip
     bool alarm = false; ///< the value calls for action: in the colour of a fault, besides its words
 };
 

@@ -2,8 +2,8 @@
 #include "pages/parts/run_figures.h"
 
 #include "base/number.h"
-#include "run_analysis/charge_run.h"
 #include "measure/load_steps.h"
+#include "run_analysis/charge_run.h"
 #include "style/numbers.h"
 #include "style/words.h"
 
@@ -19,8 +19,7 @@ namespace {
 QString dash() { return QString(QChar(0x2013)); }
 
 const Reading* last_reading(const RunRecord& record) {
-    const auto found = std::find_if(record.readings.rbegin(), record.readings.rend(),
-                                    [](const Reading& reading) { return !reading.withdrawn; });
+    const auto found = std::find_if(record.readings.rbegin(), record.readings.rend(), [](const Reading& reading) { return !reading.withdrawn; });
     return found == record.readings.rend() ? nullptr : &*found;
 }
 
@@ -65,9 +64,8 @@ StripFigure elapsed(const RunRecord& record, const RunAnalysis& analysis, const 
 
 StripFigure gauge(const RunRecord& record) {
     StripFigure figure{QStringLiteral("gauge"), tr("gauge"), dash(), {}, {}};
-    const auto last = std::ranges::find_if(record.readings.rbegin(), record.readings.rend(), [](const Reading& reading) {
-        return !reading.withdrawn && reading.values.gauge_percent;
-    });
+    const auto last = std::ranges::find_if(record.readings.rbegin(), record.readings.rend(),
+                                           [](const Reading& reading) { return !reading.withdrawn && reading.values.gauge_percent; });
     if (last == record.readings.rend()) return figure;
     figure.value = text_of(exact_text(*last->values.gauge_percent));
     figure.rest = QStringLiteral("%");
@@ -109,9 +107,11 @@ StripFigure peak_power(const RunRecord& record, const RunAnalysis& analysis) {
 
 StripFigure age(const RunRecord& record, const Reading* last, UtcMs now_ms) {
     if (record.run.end != RunEnd::still_running)
-        return {QStringLiteral("age"), tr("ended"),
+        return {QStringLiteral("age"),
+                tr("ended"),
                 last == nullptr ? dash() : text_of(clock_text(last->values.time_ms, record.run.time_zone)),
-                text_of(run_end_text(record.run.end)), {}};
+                text_of(run_end_text(record.run.end)),
+                {}};
     StripFigure figure{QStringLiteral("age"), tr("last reading"), dash(), {}, {}};
     if (last == nullptr) return figure;
     const double age_h = std::max(0.0, hours_between(last->values.time_ms, now_ms));

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "forecast/forecast.h"
-#include "run_analysis/run_analysis.h"
 #include "pages/parts/result_strip.h"
+#include "run_analysis/run_analysis.h"
 
 #include <optional>
 #include <vector>
@@ -20,7 +20,6 @@ struct OpenRunView {
 /// the last reading (of an ended run: how it ended). Of a running run whose forecast is given: elapsed with the age of the last reading,
 /// gauge, delivered with what the gauge implies beyond it, mean load and load since the last reading, the range of the cut-off, and the next
 /// reading due or else the usable fraction. Six cells always, so that they stand in full lines.
-[[nodiscard]] std::vector<StripFigure> run_figures(const RunRecord& record, const RunAnalysis& analysis, UtcMs now_ms,
-                                                   const OpenRunView& open = {});
+[[nodiscard]] std::vector<StripFigure> run_figures(const RunRecord& record, const RunAnalysis& analysis, UtcMs now_ms, const OpenRunView& open = {});
 
 } // namespace ullage

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/pv/pv_page.h"
 
+#include "chart_content/pv_chart.h"
 #include "charts/line_chart.h"
 #include "pages/parts/page_parts.h"
-#include "chart_content/pv_chart.h"
 #include "pages/pv/pv_form.h"
 #include "pages/pv/pv_verdict.h"
 #include "style/numbers.h"

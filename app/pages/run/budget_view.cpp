@@ -15,8 +15,7 @@
 
 namespace ullage {
 
-BudgetView::BudgetView(QWidget* parent)
-    : QWidget(parent), model_(new BudgetModel(this)), view_(new QTableView(this)), sum_label_(new QLabel(this)) {
+BudgetView::BudgetView(QWidget* parent) : QWidget(parent), model_(new BudgetModel(this)), view_(new QTableView(this)), sum_label_(new QLabel(this)) {
     setObjectName(QStringLiteral("budgetWidget"));
     view_->setObjectName(QStringLiteral("budgetView"));
     view_->setAccessibleName(tr("Uncertainty budget of the delivered energy"));
@@ -74,11 +73,9 @@ void BudgetView::setEnergy(const EnergyAnalysis& energy) {
     } else {
         text = tr("Combined standard uncertainty %1 Wh.").arg(QString::fromStdString(fixed_text(budget.combined_standard_wh, 2)));
         if (budget.half_width_wh)
-            text += tr(" 95 % interval: ± %1 Wh")
-                        .arg(QString::fromStdString(fixed_text(*budget.half_width_wh, decimals_for(*budget.half_width_wh))));
+            text += tr(" 95 % interval: ± %1 Wh").arg(QString::fromStdString(fixed_text(*budget.half_width_wh, decimals_for(*budget.half_width_wh))));
         if (!budget.half_width_method.empty())
-            text += (budget.half_width_wh ? QStringLiteral(" (%1).") : QStringLiteral(" %1."))
-                        .arg(text_of(budget.half_width_method));
+            text += (budget.half_width_wh ? QStringLiteral(" (%1).") : QStringLiteral(" %1.")).arg(text_of(budget.half_width_method));
     }
     sum_label_->setText(text);
     fitRows();

@@ -97,8 +97,8 @@ void EntryRow::setRun(const QString& runUuid) {
 }
 
 EntryTexts EntryRow::texts() const {
-    EntryTexts texts{time_edit_->text(),    gauge_edit_->text(),   register_edit_->text(), watts_edit_->text(),
-                     display_edit_->text(), remark_edit_->text(), {}};
+    EntryTexts texts{
+        time_edit_->text(), gauge_edit_->text(), register_edit_->text(), watts_edit_->text(), display_edit_->text(), remark_edit_->text(), {}};
     if (const QVariant mark = mark_combo_->currentData(); mark.isValid()) texts.mark = static_cast<MarkKind>(mark.toInt());
     return texts;
 }
@@ -133,8 +133,8 @@ void EntryRow::edited() {
 }
 
 void EntryRow::showMessage(const QString& message, QWidget* field) {
-    for (const EntryField each : {EntryField::time, EntryField::gauge, EntryField::register_value, EntryField::watts,
-                                  EntryField::display_watts, EntryField::mark, EntryField::remark})
+    for (const EntryField each : {EntryField::time, EntryField::gauge, EntryField::register_value, EntryField::watts, EntryField::display_watts,
+                                  EntryField::mark, EntryField::remark})
         set_wrong(*widgetOf(each), widgetOf(each) == field && !message.isEmpty());
     message_label_->setText(message);
     message_label_->setVisible(!message.isEmpty());
@@ -232,8 +232,7 @@ void EntryRow::keepDraft() {
 void EntryRow::showNow() {
     const RunRecord* run = document_.run(run_uuid_.toStdString());
     const UtcMs now_ms = document_.clock().now_ms();
-    time_edit_->setPlaceholderText(
-        run == nullptr ? QString() : QString::fromStdString(clock_text(now_ms, run->run.time_zone)));
+    time_edit_->setPlaceholderText(run == nullptr ? QString() : QString::fromStdString(clock_text(now_ms, run->run.time_zone)));
     minute_timer_.start(ms_to_next_minute(now_ms));
 }
 

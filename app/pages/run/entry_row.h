@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "document/document.h"
 #include "dialogs/entry_texts.h"
+#include "document/document.h"
 #include "pages/parts/question_bar.h"
 
 #include <QTimer>
@@ -81,14 +81,14 @@ private:
     Document& document_;
     QString run_uuid_;
     QTimer minute_timer_, draft_timer_;
-    bool filling_ = false;   ///< texts are being set by the program, not typed
-    bool unfolded_ = false;  ///< mark and display watts were asked for
+    bool filling_ = false;  ///< texts are being set by the program, not typed
+    bool unfolded_ = false; ///< mark and display watts were asked for
     std::optional<ReadingValues> questioned_;
     QLineEdit *time_edit_, *gauge_edit_, *register_edit_, *watts_edit_, *display_edit_, *remark_edit_;
     QComboBox* mark_combo_;
     QToolButton* more_button_;
     QPushButton* record_button_;
-    QWidget* extras_;        ///< mark and display watts
+    QWidget* extras_; ///< mark and display watts
     QHBoxLayout *first_line_ = nullptr, *second_line_ = nullptr;
     QLabel* message_label_;
     QuestionBar* question_bar_;

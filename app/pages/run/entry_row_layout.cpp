@@ -26,11 +26,10 @@ constexpr int remark_characters = 20; ///< that stay in sight beside an unfolded
 } // namespace
 
 void EntryRow::buildFields() {
-    time_edit_ = addField("timeEdit", {}, tr("Time of the reading"),
-                          tr("Empty for now; else 02:40, -10m, yesterday 23:50, 14 May 23:50"));
+    time_edit_ = addField("timeEdit", {}, tr("Time of the reading"), tr("Empty for now; else 02:40, -10m, yesterday 23:50, 14 May 23:50"));
     gauge_edit_ = addField("gaugeEdit", tr("gauge"), tr("Gauge in percent"), tr("What the unit's own gauge shows: 69 or 69 %"));
-    register_edit_ = addField("registerEdit", tr("register"), tr("Register in watt hours"),
-                              tr("What the meter's register shows: 431, 431 Wh or 0.431 kWh"));
+    register_edit_ =
+        addField("registerEdit", tr("register"), tr("Register in watt hours"), tr("What the meter's register shows: 431, 431 Wh or 0.431 kWh"));
     watts_edit_ = addField("wattsEdit", tr("watts"), tr("Meter power in watts"), tr("What the meter shows: 64 or 0.064 kW"));
     display_edit_ = addField("displayWattsEdit", tr("display W"), tr("Power on the unit's display in watts"),
                              tr("What the unit's own display shows: 64 or 0.064 kW"));
@@ -39,8 +38,7 @@ void EntryRow::buildFields() {
     mark_combo_->setAccessibleName(tr("Mark"));
     mark_combo_->setToolTip(tr("An event at this moment; a register typed beside it was read after it"));
     mark_combo_->addItem(tr("no mark"));
-    for (const MarkKind mark : all_mark_kinds)
-        mark_combo_->addItem(QString::fromStdString(std::string(mark_text(mark))), static_cast<int>(mark));
+    for (const MarkKind mark : all_mark_kinds) mark_combo_->addItem(QString::fromStdString(std::string(mark_text(mark))), static_cast<int>(mark));
     mark_combo_->installEventFilter(this);
     connect(mark_combo_, &QComboBox::currentIndexChanged, this, &EntryRow::edited);
     more_button_->setObjectName(QStringLiteral("moreButton"));
@@ -83,8 +81,8 @@ void EntryRow::buildRows() {
     rows->setSpacing(6);
     first_line_ = new QHBoxLayout;
     first_line_->setSpacing(6);
-    for (QWidget* widget : {static_cast<QWidget*>(time_edit_), static_cast<QWidget*>(gauge_edit_),
-                            static_cast<QWidget*>(register_edit_), static_cast<QWidget*>(watts_edit_)})
+    for (QWidget* widget : {static_cast<QWidget*>(time_edit_), static_cast<QWidget*>(gauge_edit_), static_cast<QWidget*>(register_edit_),
+                            static_cast<QWidget*>(watts_edit_)})
         first_line_->addWidget(widget);
     first_line_->addWidget(remark_edit_, 1);
     first_line_->addWidget(more_button_);
@@ -107,8 +105,7 @@ void EntryRow::buildRows() {
 }
 
 void EntryRow::orderTabs() {
-    QWidget* const order[] = {time_edit_,    gauge_edit_,  register_edit_, watts_edit_,
-                              mark_combo_,   display_edit_, remark_edit_,  record_button_};
+    QWidget* const order[] = {time_edit_, gauge_edit_, register_edit_, watts_edit_, mark_combo_, display_edit_, remark_edit_, record_button_};
     for (std::size_t i = 1; i < std::size(order); ++i) setTabOrder(order[i - 1], order[i]);
     setFocusProxy(gauge_edit_);
 }
@@ -116,9 +113,7 @@ void EntryRow::orderTabs() {
 void EntryRow::fitWidths() {
     const QFontMetrics metrics(font());
     const int frame_px = 18;
-    const auto fit = [&](QLineEdit* field, const char* sample) {
-        field->setFixedWidth(metrics.horizontalAdvance(QLatin1String(sample)) + frame_px);
-    };
+    const auto fit = [&](QLineEdit* field, const char* sample) { field->setFixedWidth(metrics.horizontalAdvance(QLatin1String(sample)) + frame_px); };
     fit(time_edit_, "00:00 x");
     fit(gauge_edit_, "gauge ");
     fit(register_edit_, "00000.00");
@@ -166,9 +161,7 @@ void EntryRow::changeEvent(QEvent* event) {
     }
 }
 
-void EntryRow::paintEvent(QPaintEvent*) {
-    QPainter(this).fillRect(0, 0, width(), 2, current_palette().accent);
-}
+void EntryRow::paintEvent(QPaintEvent*) { QPainter(this).fillRect(0, 0, width(), 2, current_palette().accent); }
 
 void EntryRow::setUnfolded(bool unfolded) {
     // What holds a value stays in sight.

@@ -22,17 +22,13 @@ void paint_shape(QPainter& painter, FindingItem::Sort sort, const QRectF& box, c
     painter.setBrush(colour);
     const QPointF centre = box.center();
     switch (sort) {
-    case FindingItem::Sort::fault:
-        painter.drawPolygon(QPolygonF({box.bottomLeft(), box.bottomRight(), QPointF(centre.x(), box.top())}));
-        return;
+    case FindingItem::Sort::fault: painter.drawPolygon(QPolygonF({box.bottomLeft(), box.bottomRight(), QPointF(centre.x(), box.top())})); return;
     case FindingItem::Sort::doubt:
-        painter.drawPolygon(QPolygonF({QPointF(centre.x(), box.top()), QPointF(box.right(), centre.y()),
-                                       QPointF(centre.x(), box.bottom()), QPointF(box.left(), centre.y())}));
+        painter.drawPolygon(QPolygonF(
+            {QPointF(centre.x(), box.top()), QPointF(box.right(), centre.y()), QPointF(centre.x(), box.bottom()), QPointF(box.left(), centre.y())}));
         return;
     case FindingItem::Sort::note: painter.drawEllipse(box.adjusted(1, 1, -1, -1)); return;
-    case FindingItem::Sort::assumed:
-        painter.drawRect(QRectF(box.left(), centre.y() - box.height() / 6, box.width(), box.height() / 3));
-        return;
+    case FindingItem::Sort::assumed: painter.drawRect(QRectF(box.left(), centre.y() - box.height() / 6, box.width(), box.height() / 3)); return;
     case FindingItem::Sort::not_known:
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(colour, 1.4));
@@ -82,8 +78,7 @@ void FindingTag::paintEvent(QPaintEvent*) {
     paint_shape(painter, sort_, QRectF(padding_px, (height() - side) / 2.0, side, side), ink);
     painter.setFont(font);
     painter.setPen(ink);
-    painter.drawText(rect().adjusted(padding_px + side + gap_px, 0, -padding_px, 0), Qt::AlignVCenter | Qt::AlignLeft,
-                     finding_word(sort_));
+    painter.drawText(rect().adjusted(padding_px + side + gap_px, 0, -padding_px, 0), Qt::AlignVCenter | Qt::AlignLeft, finding_word(sort_));
 }
 
 } // namespace ullage

@@ -84,8 +84,10 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
         items.push_back({FindingItem::Sort::note, sentence(tr("Gauge: %1").arg(text_of(analysis.gauge.verdict))), {}, {}});
     if (!analysis.energy.log_sentence.empty()) items.push_back({FindingItem::Sort::note, text_of(analysis.energy.log_sentence), {}, {}});
     for (const RegisterCorrection& register_correction : analysis.energy.track.register_corrections) {
-        FindingItem item{FindingItem::Sort::assumed, sentence(QStringLiteral("%1: %2").arg(correction_name(register_correction.kind), text_of(register_correction.reason))),
-                         {}, {text_of(register_correction.reading_uuid)}};
+        FindingItem item{FindingItem::Sort::assumed,
+                         sentence(QStringLiteral("%1: %2").arg(correction_name(register_correction.kind), text_of(register_correction.reason))),
+                         {},
+                         {text_of(register_correction.reading_uuid)}};
         item.acceptable = can_be_accepted(register_correction.kind);
         if (register_correction.missing_wh) item.evidence = tr("about %1 Wh may be missing").arg(*register_correction.missing_wh, 0, 'f', 0);
         items.push_back(std::move(item));
@@ -98,14 +100,15 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
         items.push_back({FindingItem::Sort::not_known,
                          tr("Usable fraction, the gauge's errors and losses: a %1 run does not tell them; make a drain.")
                              .arg(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()))),
-                         {}, {}});
+                         {},
+                         {}});
         return items;
     }
     add_unknown(items, tr("Usable fraction"), analysis.energy.usable_fraction);
     add_unknown(items, tr("Wh per gauge point"), analysis.energy.wh_per_gauge_point);
     if (!analysis.gauge.line && !analysis.gauge.line_reason.empty())
-        items.push_back({FindingItem::Sort::not_known,
-                         sentence(tr("Whether a straight gauge fits: %1").arg(text_of(analysis.gauge.line_reason))), {}, {}});
+        items.push_back(
+            {FindingItem::Sort::not_known, sentence(tr("Whether a straight gauge fits: %1").arg(text_of(analysis.gauge.line_reason))), {}, {}});
     if (analysis.gauge.line) add_line_test(items, analysis);
     if (split) add_said(items, split->sentence, split->rest_wh.kind != Kind::not_known);
     add_said(items, analysis.gauge.losses.sentence, analysis.gauge.losses.known());

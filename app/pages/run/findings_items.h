@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "unit/loss_split.h"
 #include "run_analysis/run_analysis.h"
+#include "unit/loss_split.h"
 
 #include <QString>
 #include <QStringList>
@@ -17,8 +17,8 @@ struct FindingItem {
     enum class Sort { fault, doubt, note, assumed, not_known };
     Sort sort = Sort::note;
     QString sentence;
-    QString evidence;     ///< small, below; may be empty
-    QStringList readings; ///< those that it names, in order of time; may be empty
+    QString evidence;        ///< small, below; may be empty
+    QStringList readings;    ///< those that it names, in order of time; may be empty
     bool acceptable = false; ///< an assumption that the tester can turn into a statement, see accept_mend
 
     bool operator==(const FindingItem&) const = default;

@@ -40,9 +40,7 @@ QString state_words(const LogFollower::State& state, const std::string& zone) {
 
 } // namespace
 
-LogList::LogList(QWidget* parent) : QWidget(parent), lines_(new QVBoxLayout(this)) {
-    lines_->setContentsMargins(0, 0, 0, 0);
-}
+LogList::LogList(QWidget* parent) : QWidget(parent), lines_(new QVBoxLayout(this)) { lines_->setContentsMargins(0, 0, 0, 0); }
 
 void LogList::setLogs(const std::vector<Trace>& traces, const std::string& zone, bool running, const LogFollower* follower) {
     while (QLayoutItem* item = lines_->takeAt(0)) {

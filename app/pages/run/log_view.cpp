@@ -3,8 +3,8 @@
 
 #include "base/number.h"
 #include "charts/line_chart.h"
-#include "pages/run/log_list.h"
 #include "pages/parts/page_parts.h"
+#include "pages/run/log_list.h"
 #include "services/log_follower.h"
 #include "style/roles.h"
 #include "style/spacing.h"
@@ -28,7 +28,6 @@ namespace {
 
 constexpr int figure_columns = 4;
 constexpr int least_chart_lines = 10;
-
 
 struct LoadFigure {
     QString name, value;

@@ -30,7 +30,7 @@ public:
 signals:
     void importAsked();
     void followAsked(const QString& trace_uuid); ///< a file is wanted that continues this log
-    void applianceAsked(); ///< the load is wanted as a line of a load list
+    void applianceAsked();                       ///< the load is wanted as a line of a load list
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -50,8 +50,8 @@ private:
     std::string seen_; ///< mark_of() what is shown
     std::vector<Trace> traces_;
     std::optional<PowerCurve> curve_;
-    ChartContent content_; ///< of the chart, without points
-    std::string curve_of_;    ///< run and first log of the curve
+    ChartContent content_;                     ///< of the chart, without points
+    std::string curve_of_;                     ///< run and first log of the curve
     double whole_from_h_ = 0, whole_to_h_ = 0; ///< what the chart showed unzoomed
     bool showing_ = false;
     LineChart* chart_;

@@ -24,10 +24,8 @@ namespace {
 constexpr int png_quality = 80;
 
 bool called_picture(const QUrl& url) {
-    return url.isLocalFile() && QMimeDatabase()
-                                    .mimeTypeForFile(url.toLocalFile(), QMimeDatabase::MatchExtension)
-                                    .name()
-                                    .startsWith(QLatin1String("image/"));
+    return url.isLocalFile() &&
+           QMimeDatabase().mimeTypeForFile(url.toLocalFile(), QMimeDatabase::MatchExtension).name().startsWith(QLatin1String("image/"));
 }
 
 Result<NewPhoto> photo_from_file(const QString& path) {
@@ -39,8 +37,7 @@ Result<NewPhoto> photo_from_file(const QString& path) {
     if (!info.isFile()) return refused(Failure::bad_input, tr("this is no file"), tr("choose a picture"));
     if (info.size() > photo_limit_bytes) {
         const qint64 rounded_up = (info.size() + 99'999) / 100'000 * 100'000; // so that it does not read like the limit
-        return refused(Failure::bad_input,
-                       tr("the file has %1; a logbook takes %2").arg(photo_size_words(rounded_up), photo_limits_words()),
+        return refused(Failure::bad_input, tr("the file has %1; a logbook takes %2").arg(photo_size_words(rounded_up), photo_limits_words()),
                        tr("save it smaller, as JPEG for example"));
     }
     QFile file(path);

@@ -21,8 +21,8 @@ using PhotoIntake = std::vector<Result<NewPhoto>>;
 /// The same, or a picture without a file.
 [[nodiscard]] bool holds_pictures(const QMimeData& mime);
 
-/// Reads files beside `window`. Those over photo_limit_bytes are not read but refused with their size. What is in them is judged by the store. Nothing
-/// where the person cancelled it.
+/// Reads files beside `window`. Those over photo_limit_bytes are not read but refused with their size. What is in them is judged by the store.
+/// Nothing where the person cancelled it.
 [[nodiscard]] PhotoIntake photos_from_files(const QStringList& paths, QWidget* window);
 /// Reads the picture files, else encodes the picture as PNG, beside `window` too. Precondition: holds_pictures().
 [[nodiscard]] PhotoIntake photos_from(const QMimeData& mime, QWidget* window);

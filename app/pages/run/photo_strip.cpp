@@ -78,8 +78,7 @@ void PhotoStrip::fill() {
         if (number < notes_.size()) words += QStringLiteral("; ") + notes_[number];
         item->setData(uuid_role, QString::fromStdString(photo.uuid));
         item->setToolTip(words);
-        item->setData(Qt::AccessibleTextRole,
-                      tr("photo %1 of %2: %3").arg(++number).arg(photos_.size()).arg(words));
+        item->setData(Qt::AccessibleTextRole, tr("photo %1 of %2: %3").arg(++number).arg(photos_.size()).arg(words));
     }
     next_ = 0;
     if (count() > 0) {
@@ -98,12 +97,16 @@ void PhotoStrip::load_next() {
     decoding_ = true;
     const QSize within = picture_px * devicePixelRatioF();
     // The strip may be gone, or show other photos, by the time that the picture stands.
-    QThreadPool::globalInstance()->start([strip = QPointer<PhotoStrip>(this), key, within, format = photo.format, content = std::move(bytes).value()] {
-        const QImage image = photo_image(content, format, within).image;
-        QMetaObject::invokeMethod(QCoreApplication::instance(), [strip, key, image] {
-            if (strip) strip->set_picture(key, image);
-        }, Qt::QueuedConnection);
-    });
+    QThreadPool::globalInstance()->start(
+        [strip = QPointer<PhotoStrip>(this), key, within, format = photo.format, content = std::move(bytes).value()] {
+            const QImage image = photo_image(content, format, within).image;
+            QMetaObject::invokeMethod(
+                QCoreApplication::instance(),
+                [strip, key, image] {
+                    if (strip) strip->set_picture(key, image);
+                },
+                Qt::QueuedConnection);
+        });
 }
 
 void PhotoStrip::set_picture(const QString& key, const QImage& image) {
@@ -133,26 +136,22 @@ void PhotoStrip::openPhoto(const QString& photoUuid) {
     const Photo opened = *photo;
     const auto place = photo - photos_.begin();
     const QString note = place < notes_.size() ? notes_[place] : QString();
-    auto shown = result_beside(this, tr("Reading photo %1").arg(text_of(opened.file_name)), [&](WorkProgress& progress) {
-        return photo_image(bytes.value(), opened.format, {}, &progress.cancelling());
-    });
+    auto shown = result_beside(this, tr("Reading photo %1").arg(text_of(opened.file_name)),
+                               [&](WorkProgress& progress) { return photo_image(bytes.value(), opened.format, {}, &progress.cancelling()); });
     if (!shown) return;
     auto* dialog = new PhotoDialog(opened, std::move(*shown), zone_, window());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     if (!note.isEmpty()) dialog->tell(tr("This photo is %1.").arg(note));
     connect(dialog, &PhotoDialog::withdrawAsked, this, [this, dialog, uuid = opened.uuid] {
-        if (const auto done = document_.withdrawPhoto(uuid); !done)
-            dialog->refuse(text_of(done.error().sentence()));
-        else
-            dialog->accept();
+        if (const auto done = document_.withdrawPhoto(uuid); !done) dialog->refuse(text_of(done.error().sentence()));
+        else dialog->accept();
     });
     connect(dialog, &PhotoDialog::saveAsked, this, [this, dialog, opened] { emit saveAsked(opened, dialog); });
     dialog->open();
 }
 
 void PhotoStrip::withdraw(const QString& photo_uuid) {
-    if (const auto done = document_.withdrawPhoto(photo_uuid.toStdString()); !done)
-        emit refused(text_of(done.error().sentence()));
+    if (const auto done = document_.withdrawPhoto(photo_uuid.toStdString()); !done) emit refused(text_of(done.error().sentence()));
 }
 
 void PhotoStrip::keyPressEvent(QKeyEvent* event) {

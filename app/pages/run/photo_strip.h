@@ -47,7 +47,7 @@ private:
     std::string zone_;
     QStringList notes_;
     QTimer load_timer_;
-    int next_ = 0;         ///< whose picture is awaited
+    int next_ = 0; ///< whose picture is awaited
     bool decoding_ = false;
 };
 

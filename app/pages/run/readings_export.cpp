@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/run/readings_export.h"
 
+#include "chart_content/run_charts.h"
 #include "document/document.h"
 #include "document/sheet_file.h"
 #include "formats/results/comparison_table.h"
-#include "unit/known_depths.h"
-#include "chart_content/run_charts.h"
 #include "services/analyse_units.h"
 #include "style/words.h"
+#include "unit/known_depths.h"
 
 #include <QFileInfo>
 
@@ -68,11 +68,12 @@ std::vector<std::pair<QString, std::function<PictureContent()>>> charts_of(const
                              return made(*record, document.analysis(run_uuid), document.unitFit(record->unit.uuid));
                          }));
     };
-    return {chart(tr("energy"), [](const RunRecord& run, const RunAnalysis& all, const UnitFit&) { return PictureContent(energy_chart(run, all).content); }),
-            chart(tr("gauge error"), [](const RunRecord& run, const RunAnalysis& all, const UnitFit& fit) {
-                return PictureContent(gauge_error_chart(run, all, known_depths(run, all, fit)).content);
-            }),
-            chart(tr("load"), [](const RunRecord& run, const RunAnalysis& all, const UnitFit&) { return PictureContent(load_chart(run, all).content); })};
+    return {
+        chart(tr("energy"),
+              [](const RunRecord& run, const RunAnalysis& all, const UnitFit&) { return PictureContent(energy_chart(run, all).content); }),
+        chart(tr("gauge error"), [](const RunRecord& run, const RunAnalysis& all,
+                                    const UnitFit& fit) { return PictureContent(gauge_error_chart(run, all, known_depths(run, all, fit)).content); }),
+        chart(tr("load"), [](const RunRecord& run, const RunAnalysis& all, const UnitFit&) { return PictureContent(load_chart(run, all).content); })};
 }
 
 } // namespace
@@ -98,12 +99,19 @@ std::vector<ExportSubject> readings_subjects(Document& document, const std::stri
         subjects.push_back({tr("Readings of this run"), stem + QStringLiteral("-readings"),
                             [&document, run_uuid](QWidget*) { return one_run(document, run_uuid, RunTable::readings); },
                             charts_of(document, run_uuid)});
-        subjects.push_back({tr("Intervals of this run"), stem + QStringLiteral("-intervals"),
-                            [&document, run_uuid](QWidget*) { return one_run(document, run_uuid, RunTable::intervals); }, {}});
+        subjects.push_back({tr("Intervals of this run"),
+                            stem + QStringLiteral("-intervals"),
+                            [&document, run_uuid](QWidget*) { return one_run(document, run_uuid, RunTable::intervals); },
+                            {}});
     }
-    subjects.push_back({tr("Readings of all runs"), QStringLiteral("readings"), [&document](QWidget* window) { return all_runs(document, RunTable::readings, window); }, {}});
-    subjects.push_back(
-        {tr("Intervals of all runs"), QStringLiteral("intervals"), [&document](QWidget* window) { return all_runs(document, RunTable::intervals, window); }, {}});
+    subjects.push_back({tr("Readings of all runs"),
+                        QStringLiteral("readings"),
+                        [&document](QWidget* window) { return all_runs(document, RunTable::readings, window); },
+                        {}});
+    subjects.push_back({tr("Intervals of all runs"),
+                        QStringLiteral("intervals"),
+                        [&document](QWidget* window) { return all_runs(document, RunTable::intervals, window); },
+                        {}});
     return subjects;
 }
 

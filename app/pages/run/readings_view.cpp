@@ -38,8 +38,7 @@ ReadingsView::ReadingsView(ReadingsModel& model, QWidget* parent) : QTableView(p
     horizontalHeader()->setMinimumSectionSize(8);
     horizontalHeader()->setSectionsClickable(false);
     // A table that shows its end goes on showing it when rows come or room goes.
-    connect(verticalScrollBar(), &QScrollBar::valueChanged, this,
-            [this](int value) { at_end_ = value >= verticalScrollBar()->maximum(); });
+    connect(verticalScrollBar(), &QScrollBar::valueChanged, this, [this](int value) { at_end_ = value >= verticalScrollBar()->maximum(); });
     connect(verticalScrollBar(), &QScrollBar::rangeChanged, this, [this](int, int last) {
         if (at_end_) verticalScrollBar()->setValue(last);
     });

@@ -23,8 +23,7 @@ constexpr std::size_t most_filled_at_once = 20'000; ///< readings
 } // namespace
 
 RunChartsPanel::RunChartsPanel(QWidget* parent)
-    : QTabWidget(parent), intervals_model_(new IntervalsModel(this)), intervals_view_(new QTableView(this)),
-      budget_(new BudgetView(this)) {
+    : QTabWidget(parent), intervals_model_(new IntervalsModel(this)), intervals_view_(new QTableView(this)), budget_(new BudgetView(this)) {
     setObjectName(QStringLiteral("chartsTabs"));
     setAccessibleName(tr("Charts of the run"));
     setDocumentMode(false);
@@ -111,8 +110,7 @@ void RunChartsPanel::setHighlighted(const QStringList& readingUuids) {
 int RunChartsPanel::neededWidth() const { return QFontMetrics(text_font(TextSize::body)).averageCharWidth() * 54; }
 
 void RunChartsPanel::highlight(Plot& plot) {
-    for (const auto& [series_id, readings] : plot.run.readings)
-        plot.chart->setHighlighted(series_id, plot.run.pointsOf(series_id, highlighted_));
+    for (const auto& [series_id, readings] : plot.run.readings) plot.chart->setHighlighted(series_id, plot.run.pointsOf(series_id, highlighted_));
 }
 
 void RunChartsPanel::changeEvent(QEvent* event) {

@@ -33,8 +33,8 @@ public:
         std::vector<ReferenceDepth> depths = {}; ///< known_depths() of the run
         const RunForecast* forecast = nullptr;   ///< of a running run, else null
     };
-    /// Draws the run that `shown` gives; nothing where it gives no record. The tabs of a long run are drawn in turns of their own, that in sight first,
-    /// for which it is asked again.
+    /// Draws the run that `shown` gives; nothing where it gives no record. The tabs of a long run are drawn in turns of their own, that in sight
+    /// first, for which it is asked again.
     void setRun(std::function<Shown()> shown);
     void setHighlighted(const QStringList& readingUuids);
     /// Width from which the charts can be read beside a table, pixels.

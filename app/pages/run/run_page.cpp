@@ -2,34 +2,33 @@
 #include "pages/run/run_page.h"
 
 #include "dialogs/amend_dialog.h"
-#include "unit/known_depths.h"
 #include "measure/register_correction_acceptance.h"
 #include "models/readings_model.h"
-#include "services/table_copy.h"
 #include "pages/parts/due_figures.h"
+#include "pages/parts/page_parts.h"
+#include "pages/parts/result_strip.h"
+#include "pages/parts/run_figures.h"
+#include "pages/parts/run_head.h"
+#include "pages/parts/usable_view.h"
 #include "pages/run/entry_row.h"
 #include "pages/run/findings_view.h"
-#include "pages/parts/page_parts.h"
+#include "pages/run/log_view.h"
 #include "pages/run/photo_strip.h"
 #include "pages/run/readings_export.h"
 #include "pages/run/readings_view.h"
-#include "pages/parts/result_strip.h"
-#include "pages/run/log_view.h"
 #include "pages/run/run_charts_panel.h"
-#include "pages/parts/run_figures.h"
-#include "pages/parts/run_head.h"
 #include "pages/run/run_photos.h"
 #include "pages/run/run_tested.h"
-#include "pages/parts/usable_view.h"
 #include "services/reminders.h"
+#include "services/table_copy.h"
 #include "style/words.h"
+#include "unit/known_depths.h"
 
 #include <QAction>
 #include <QLabel>
 #include <QSplitter>
 
 #include <optional>
-
 
 namespace ullage {
 
@@ -46,8 +45,7 @@ RunChartsPanel::Shown shown_in_charts(const Document& document, const std::strin
     if (!shown.record) return shown;
     shown.analysis = &document.analysis(uuid);
     // Only a full drain has depths.
-    if (!shown.analysis->gauge.depths.empty())
-        shown.depths = known_depths(*shown.record, *shown.analysis, document.unitFit(shown.record->unit.uuid));
+    if (!shown.analysis->gauge.depths.empty()) shown.depths = known_depths(*shown.record, *shown.analysis, document.unitFit(shown.record->unit.uuid));
     if (shown.record->run.end == RunEnd::still_running) shown.forecast = &document.forecast(uuid, document.clock().now_ms());
     return shown;
 }
@@ -88,9 +86,7 @@ void RunPage::connectParts() {
     connect(findings_, &FindingsView::assumptionAccepted, this, &RunPage::acceptAssumption);
     connect(readings_, &ReadingsView::amendAsked, this, &RunPage::amend);
     connect(readings_, &ReadingsView::withdrawAsked, this, &RunPage::withdrawChosen);
-    connect(entry_, &EntryRow::recorded, this, [this](const QString& reading) {
-        readings_->scrollTo(model_->index(model_->rowOf(reading), 0));
-    });
+    connect(entry_, &EntryRow::recorded, this, [this](const QString& reading) { readings_->scrollTo(model_->index(model_->rowOf(reading), 0)); });
 
     connect(log_, &LogView::importAsked, this, &RunPage::importLogRequested);
     connect(log_, &LogView::followAsked, this, &RunPage::followLogRequested);
@@ -199,22 +195,22 @@ void RunPage::amend(const QString& readingUuid) {
     const Reading* reading = record == nullptr ? nullptr : reading_of(*record, readingUuid.toStdString());
     if (reading == nullptr) return;
     const auto history = document_.history(reading->uuid);
-    const QStringList lines = history ? history_lines(history.value(), record->run.time_zone)
-                                      : QStringList{text_of(history.error().sentence())};
+    const QStringList lines = history ? history_lines(history.value(), record->run.time_zone) : QStringList{text_of(history.error().sentence())};
     auto* dialog = new AmendDialog(reading->values, lines, document_.clock().now_ms(), record->run.time_zone, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, &AmendDialog::submitted, this, [this, dialog, uuid = reading->uuid] {
         const auto amended = document_.amend(uuid, dialog->values(), dialog->reason());
-        if (amended)
-            dialog->accept();
-        else
-            dialog->refuse(text_of(amended.error().sentence()));
+        if (amended) dialog->accept();
+        else dialog->refuse(text_of(amended.error().sentence()));
     });
     // After the dialog the keyboard is where the next reading is typed.
-    connect(dialog, &QDialog::finished, this, [this] {
-        window()->activateWindow();
-        focusEntry();
-    }, Qt::QueuedConnection);
+    connect(
+        dialog, &QDialog::finished, this,
+        [this] {
+            window()->activateWindow();
+            focusEntry();
+        },
+        Qt::QueuedConnection);
     dialog->open();
 }
 
@@ -254,9 +250,7 @@ void RunPage::endRun(RunEnd end) {
     if (const auto done = document_.updateRun(run); !done) showError(text_of(done.error().sentence()));
 }
 
-QString RunPage::draft() const {
-    return entry_->texts().draft();
-}
+QString RunPage::draft() const { return entry_->texts().draft(); }
 
 void RunPage::showError(const QString& sentence) {
     error_label_->setText(sentence);

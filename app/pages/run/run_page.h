@@ -125,7 +125,7 @@ private:
     FindingsView* findings_;
     QSplitter *halves_ = nullptr, *levels_ = nullptr;
     QFrame *readings_panel_ = nullptr, *pictures_panel_ = nullptr;
-    QWidget* table_ = nullptr;   ///< readings and their photos; in the panel over the entry row, or a tab of the charts
+    QWidget* table_ = nullptr; ///< readings and their photos; in the panel over the entry row, or a tab of the charts
     QFrame* results_panel_ = nullptr;
     QWidget* results_ = nullptr; ///< usable fraction and findings; in the panel, or a tab of the charts
     QFrame* error_bar_ = nullptr;

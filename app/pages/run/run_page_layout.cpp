@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/parts/page_parts.h"
+#include "pages/parts/result_strip.h"
+#include "pages/parts/run_head.h"
+#include "pages/parts/usable_view.h"
 #include "pages/run/entry_row.h"
 #include "pages/run/findings_view.h"
 #include "pages/run/log_view.h"
-#include "pages/parts/page_parts.h"
 #include "pages/run/readings_view.h"
-#include "pages/parts/result_strip.h"
 #include "pages/run/run_charts_panel.h"
-#include "pages/parts/run_head.h"
 #include "pages/run/run_page.h"
 #include "pages/run/run_photos.h"
-#include "pages/parts/usable_view.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 
@@ -125,10 +125,8 @@ void RunPage::arrange() {
         halves_->setOrientation(wanted);
         const int table_px = std::max(readings_->neededWidth() + 2, width() * 48 / 100);
         const int entry_px = entry_->sizeHint().height();
-        if (charts_->indexOf(table_) >= 0)
-            halves_->setSizes({height() - entry_px, entry_px});
-        else
-            halves_->setSizes(stacked ? QList<int>{height() / 2, height() / 2} : QList<int>{table_px, width() - table_px});
+        if (charts_->indexOf(table_) >= 0) halves_->setSizes({height() - entry_px, entry_px});
+        else halves_->setSizes(stacked ? QList<int>{height() / 2, height() / 2} : QList<int>{table_px, width() - table_px});
     }
     if (!parts_sized_) {
         const int results_px = results_lines * line_px + 2 * spacing::grid_px;

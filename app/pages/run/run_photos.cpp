@@ -33,8 +33,8 @@ const auto differs_from_ms = static_cast<UtcMs>(MeasureOptions().moment_doubt_mi
 
 RunPhotos::RunPhotos(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), strip_(new PhotoStrip(document, this)), undone_strip_(new PhotoStrip(document, this)),
-      offer_label_(new QLabel(this)), amend_button_(new QPushButton(tr("&Amend to the photo's time"), this)),
-      undone_button_(make_undone_button()), offer_(make_offer()) {
+      offer_label_(new QLabel(this)), amend_button_(new QPushButton(tr("&Amend to the photo's time"), this)), undone_button_(make_undone_button()),
+      offer_(make_offer()) {
     setObjectName(QStringLiteral("runPhotos"));
     strip_->setObjectName(QStringLiteral("readingPhotoStrip"));
     strip_->setAccessibleName(tr("Photos of the chosen reading"));
@@ -164,8 +164,7 @@ void RunPhotos::attach(const PhotoIntake& intake, const QString& readingUuid) {
     bool any = false;
     std::optional<Photo> timed;
     for (const auto& photo : intake) {
-        auto added = photo ? document_.addPhoto(run_uuid_.toStdString(), readingUuid.toStdString(), photo.value())
-                           : Result<Photo>(photo.error());
+        auto added = photo ? document_.addPhoto(run_uuid_.toStdString(), readingUuid.toStdString(), photo.value()) : Result<Photo>(photo.error());
         if (!added) {
             refusals << text_of(added.error().sentence());
             continue;
@@ -188,9 +187,9 @@ void RunPhotos::offer_time(const Photo& photo) {
     if (std::abs(whole_second_ms - owner->values.time_ms) < differs_from_ms) return;
     offered_to_ = QString::fromStdString(owner->uuid);
     offered_ms_ = whole_second_ms;
-    const QString words = tr("The photo was taken %1; the reading says %2.")
-                              .arg(photo_moment_words(*photo.taken, run->run.time_zone),
-                                   moment_with_seconds(owner->values.time_ms, run->run.time_zone));
+    const QString words =
+        tr("The photo was taken %1; the reading says %2.")
+            .arg(photo_moment_words(*photo.taken, run->run.time_zone), moment_with_seconds(owner->values.time_ms, run->run.time_zone));
     offer_label_->setText(words);
     offer_->setAccessibleName(words);
     refresh();

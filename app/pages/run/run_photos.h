@@ -50,7 +50,7 @@ private:
 
     Document& document_;
     QString run_uuid_, reading_uuid_;
-    QString offered_to_;      ///< the reading whose time may be amended
+    QString offered_to_; ///< the reading whose time may be amended
     UtcMs offered_ms_ = 0;
     PhotoStrip *strip_, *undone_strip_;
     QLabel* offer_label_;

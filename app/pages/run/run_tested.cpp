@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/run/run_tested.h"
 
+#include "pages/parts/usable_view.h"
 #include "run_analysis/charge_run.h"
 #include "run_analysis/output_run.h"
-#include "pages/parts/usable_view.h"
 #include "style/words.h"
 
 namespace ullage {

@@ -84,11 +84,9 @@ void WaitingPhotos::show_offer() {
         if (photo.taken) timed = &photo;
     const RunRecord* run = document_.run(run_uuid_.toStdString());
     offered_text_.clear();
-    if (timed != nullptr && run != nullptr)
-        offered_text_ = field_text_of(timed->taken->time_ms, document_.clock().now_ms(), run->run.time_zone);
+    if (timed != nullptr && run != nullptr) offered_text_ = field_text_of(timed->taken->time_ms, document_.clock().now_ms(), run->run.time_zone);
     QString words = photos_.size() == 1 ? tr("This photo goes with the next reading.") : tr("These photos go with the next reading.");
-    if (timed != nullptr && run != nullptr)
-        words += QLatin1Char(' ') + tr("Taken %1.").arg(photo_moment_words(*timed->taken, run->run.time_zone));
+    if (timed != nullptr && run != nullptr) words += QLatin1Char(' ') + tr("Taken %1.").arg(photo_moment_words(*timed->taken, run->run.time_zone));
     words_label_->setText(words);
     take_button_->setText(tr("Use the photo's &time, %1").arg(offered_text_));
     take_button_->setVisible(!offered_text_.isEmpty() && offered_text_ != time_text_.trimmed());

@@ -59,8 +59,7 @@ QFrame* new_list_card(QTableView* table, QLabel* empty) {
 
 void fit_list_columns(QTableView& table) {
     table.resizeColumnsToContents();
-    for (int column = 0; column < table.model()->columnCount(); ++column)
-        table.setColumnWidth(column, table.columnWidth(column) + spacing::grid_px);
+    for (int column = 0; column < table.model()->columnCount(); ++column) table.setColumnWidth(column, table.columnWidth(column) + spacing::grid_px);
 }
 
 } // namespace

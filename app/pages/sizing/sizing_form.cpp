@@ -41,47 +41,38 @@ SizingForm::SizingForm(QWidget* parent) : QWidget(parent) {
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(spacing::grid_px);
     grid->setVerticalSpacing(spacing::half_px);
-    for (int column = 0; column < form_columns; ++column)
-        grid->setColumnStretch(column, 1);
+    for (int column = 0; column < form_columns; ++column) grid->setColumnStretch(column, 1);
     add_group(*grid, tr("Wanted"));
     add_field(*grid, "autonomyDays", tr("Days without sun"), tr(" d"), {0.1, 365, 0.5, 1},
-              tr("Days of autonomy: how long the units are to carry the list alone"),
-              value_of(&SizingChoices::autonomy_days), take(&SizingChoices::autonomy_days));
+              tr("Days of autonomy: how long the units are to carry the list alone"), value_of(&SizingChoices::autonomy_days),
+              take(&SizingChoices::autonomy_days));
     add_field(
-        *grid, "units", tr("Units in the chart"), {}, {1, most_units, 1, 0},
-        tr("Units side by side in the chart of the charge"),
+        *grid, "units", tr("Units in the chart"), {}, {1, most_units, 1, 0}, tr("Units side by side in the chart of the charge"),
         [](const SizingChoices& choices) { return static_cast<double>(choices.units); },
         [](SizingChoices& choices, double value) { choices.units = static_cast<int>(value); });
     add_group(*grid, tr("Sun"));
     add_field(*grid, "peakSunHours", tr("Peak-sun hours"), tr(" h/d"), {0.1, 15, 0.1, 1},
-              tr("Hours a day at 1 kW/m² on the module plane, in the worst month that counts"),
-              value_of(&SizingChoices::peak_sun_hours), take(&SizingChoices::peak_sun_hours));
+              tr("Hours a day at 1 kW/m² on the module plane, in the worst month that counts"), value_of(&SizingChoices::peak_sun_hours),
+              take(&SizingChoices::peak_sun_hours));
     add_field(*grid, "derating", tr("Derating"), tr(" %"), {1, 100, 1, 0},
-              tr("What is left of the array's label at the battery: heat, dust, wiring, charging"),
-              percent_of(&SizingChoices::derating), take_percent(&SizingChoices::derating));
+              tr("What is left of the array's label at the battery: heat, dust, wiring, charging"), percent_of(&SizingChoices::derating),
+              take_percent(&SizingChoices::derating));
+    add_field(*grid, "arrayToLoad", tr("Array to load"), {}, {1, 10, 0.05, 2},
+              tr("Array energy over daily load: 1.1 to 1.2 for ordinary loads, 1.3 and more for critical ones"),
+              value_of(&SizingChoices::array_to_load), take(&SizingChoices::array_to_load));
     add_field(
-        *grid, "arrayToLoad", tr("Array to load"), {}, {1, 10, 0.05, 2},
-        tr("Array energy over daily load: 1.1 to 1.2 for ordinary loads, 1.3 and more for critical ones"),
-        value_of(&SizingChoices::array_to_load), take(&SizingChoices::array_to_load));
-    add_field(
-        *grid, "array", tr("Array there is"), tr(" W"), {unstated, 1e6, 50, 0},
-        tr("Left at –, the array is the one that the rule asks for"),
+        *grid, "array", tr("Array there is"), tr(" W"), {unstated, 1e6, 50, 0}, tr("Left at –, the array is the one that the rule asks for"),
         [](const SizingChoices& choices) { return choices.array_w.value_or(unstated); },
-        [](SizingChoices& choices, double value) {
-            choices.array_w = value > 0 ? std::optional(value) : std::nullopt;
-        });
+        [](SizingChoices& choices, double value) { choices.array_w = value > 0 ? std::optional(value) : std::nullopt; });
     add_months(*grid);
     add_group(*grid, tr("Untested units, at the socket"));
-    add_field(*grid, "expectLower", tr("Expected from"), tr(" % of rated"), {1, 110, 1, 0},
-              tr("Common practice: 75 to 80 %"), percent_of(&SizingChoices::expected_lower),
-              take_percent(&SizingChoices::expected_lower));
-    add_field(*grid, "expectUpper", tr("to"), tr(" % of rated"), {1, 110, 1, 0},
-              tr("Common practice: 75 to 80 %"), percent_of(&SizingChoices::expected_upper),
-              take_percent(&SizingChoices::expected_upper));
+    add_field(*grid, "expectLower", tr("Expected from"), tr(" % of rated"), {1, 110, 1, 0}, tr("Common practice: 75 to 80 %"),
+              percent_of(&SizingChoices::expected_lower), take_percent(&SizingChoices::expected_lower));
+    add_field(*grid, "expectUpper", tr("to"), tr(" % of rated"), {1, 110, 1, 0}, tr("Common practice: 75 to 80 %"),
+              percent_of(&SizingChoices::expected_upper), take_percent(&SizingChoices::expected_upper));
     add_battery(*grid);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px,
-                               spacing::panel_gap_px);
+    column->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px, spacing::panel_gap_px);
     column->addLayout(grid);
     column->addStretch();
     setChoices({});
@@ -89,18 +80,17 @@ SizingForm::SizingForm(QWidget* parent) : QWidget(parent) {
 
 void SizingForm::add_battery(QGridLayout& grid) {
     add_group(grid, tr("Battery by rule, a cross-check"));
-    add_field(grid, "inverterEfficiency", tr("Inverter efficiency"), tr(" %"), {1, 100, 1, 0}, {},
-              percent_of(&SizingChoices::inverter_efficiency),
+    add_field(grid, "inverterEfficiency", tr("Inverter efficiency"), tr(" %"), {1, 100, 1, 0}, {}, percent_of(&SizingChoices::inverter_efficiency),
               take_percent(&SizingChoices::inverter_efficiency));
-    add_field(grid, "depth", tr("Deepest discharge"), tr(" %"), {1, 100, 5, 0}, {},
-              percent_of(&SizingChoices::most_depth), take_percent(&SizingChoices::most_depth));
-    add_field(grid, "endOfLife", tr("Left at end of life"), tr(" %"), {1, 100, 5, 0}, {},
-              percent_of(&SizingChoices::end_of_life), take_percent(&SizingChoices::end_of_life));
-    add_field(grid, "margin", tr("Margin"), {}, {1, 2, 0.05, 2}, tr("1.10 to 1.25 (IEEE 1013)"),
-              value_of(&SizingChoices::margin), take(&SizingChoices::margin));
+    add_field(grid, "depth", tr("Deepest discharge"), tr(" %"), {1, 100, 5, 0}, {}, percent_of(&SizingChoices::most_depth),
+              take_percent(&SizingChoices::most_depth));
+    add_field(grid, "endOfLife", tr("Left at end of life"), tr(" %"), {1, 100, 5, 0}, {}, percent_of(&SizingChoices::end_of_life),
+              take_percent(&SizingChoices::end_of_life));
+    add_field(grid, "margin", tr("Margin"), {}, {1, 2, 0.05, 2}, tr("1.10 to 1.25 (IEEE 1013)"), value_of(&SizingChoices::margin),
+              take(&SizingChoices::margin));
     add_field(grid, "temperatureFactor", tr("Temperature factor"), {}, {1, 3, 0.05, 2},
-              tr("1 for lithium with thermal control; lead-acid in the cold more"),
-              value_of(&SizingChoices::temperature_factor), take(&SizingChoices::temperature_factor));
+              tr("1 for lithium with thermal control; lead-acid in the cold more"), value_of(&SizingChoices::temperature_factor),
+              take(&SizingChoices::temperature_factor));
 }
 
 void SizingForm::add_group(QGridLayout& grid, const QString& title) {
@@ -111,10 +101,8 @@ void SizingForm::add_group(QGridLayout& grid, const QString& title) {
     place_ = 0;
 }
 
-void SizingForm::add_field(QGridLayout& grid, const char* key, const QString& title, const QString& suffix,
-                           const Range& range, const QString& tip,
-                           std::function<double(const SizingChoices&)> get,
-                           std::function<void(SizingChoices&, double)> set) {
+void SizingForm::add_field(QGridLayout& grid, const char* key, const QString& title, const QString& suffix, const Range& range, const QString& tip,
+                           std::function<double(const SizingChoices&)> get, std::function<void(SizingChoices&, double)> set) {
     auto* label = new QLabel(title);
     set_text_style(*label, Tone::soft, TextSize::caption);
     auto* spin = new QDoubleSpinBox;
@@ -161,9 +149,7 @@ void SizingForm::add_months(QGridLayout& grid) {
         fields_.push_back(
             {QStringLiteral("month%1").arg(month + 1), spin,
              [at](const SizingChoices& choices) { return choices.month_sun_hours[at].value_or(unstated); },
-             [at](SizingChoices& choices, double value) {
-                 choices.month_sun_hours[at] = value >= 0 ? std::optional(value) : std::nullopt;
-             }});
+             [at](SizingChoices& choices, double value) { choices.month_sun_hours[at] = value >= 0 ? std::optional(value) : std::nullopt; }});
         connect(spin, &QDoubleSpinBox::valueChanged, this, [this] {
             if (!filling_) emit changed();
         });
@@ -172,25 +158,21 @@ void SizingForm::add_months(QGridLayout& grid) {
 
 SizingChoices SizingForm::choices() const {
     SizingChoices choices;
-    for (const Field& field : fields_)
-        field.set(choices, field.spin->value());
-    if (choices.expected_lower > choices.expected_upper)
-        std::swap(choices.expected_lower, choices.expected_upper);
+    for (const Field& field : fields_) field.set(choices, field.spin->value());
+    if (choices.expected_lower > choices.expected_upper) std::swap(choices.expected_lower, choices.expected_upper);
     return choices;
 }
 
 void SizingForm::setChoices(const SizingChoices& choices) {
     filling_ = true;
-    for (const Field& field : fields_)
-        field.spin->setValue(field.get(choices));
+    for (const Field& field : fields_) field.spin->setValue(field.get(choices));
     filling_ = false;
     emit changed();
 }
 
 QString SizingForm::text() const {
     QStringList parts;
-    for (const Field& field : fields_)
-        parts << field.key + QLatin1Char('=') + QString::number(field.spin->value(), 'g', 10);
+    for (const Field& field : fields_) parts << field.key + QLatin1Char('=') + QString::number(field.spin->value(), 'g', 10);
     return parts.join(QLatin1Char(';'));
 }
 

@@ -2,13 +2,13 @@
 #include "pages/sizing/sizing_page.h"
 
 #include "base/number.h"
+#include "chart_content/sizing_chart.h"
 #include "charts/line_chart.h"
 #include "delegates/quantity_delegate.h"
 #include "formats/results/comparison_table.h"
 #include "formats/results/sizing_output.h"
 #include "models/table_model.h"
 #include "pages/parts/page_parts.h"
-#include "chart_content/sizing_chart.h"
 #include "pages/sizing/sizing_form.h"
 #include "style/numbers.h"
 #include "style/roles.h"
@@ -54,47 +54,38 @@ QTableView* sizing_view(const char* name, const QString& about, TableModel* mode
 /// As high as its rows, so that the page scrolls and not the table.
 void fit_rows(QTableView& table) {
     table.resizeColumnsToContents();
-    for (int column = 0; column < table.model()->columnCount(); ++column)
-        table.setColumnWidth(column, table.columnWidth(column) + spacing::grid_px);
+    for (int column = 0; column < table.model()->columnCount(); ++column) table.setColumnWidth(column, table.columnWidth(column) + spacing::grid_px);
     const int row_px = table.verticalHeader()->defaultSectionSize();
-    table.setFixedHeight(table.horizontalHeader()->sizeHint().height() + row_px * table.model()->rowCount() +
-                         2 * spacing::grid_px);
+    table.setFixedHeight(table.horizontalHeader()->sizeHint().height() + row_px * table.model()->rowCount() + 2 * spacing::grid_px);
 }
 
 QString joined_lines(const std::vector<std::string>& lines) {
     QStringList words;
-    for (const std::string& line : lines)
-        words << QString::fromStdString(line);
+    for (const std::string& line : lines) words << QString::fromStdString(line);
     return words.join(QLatin1Char(' '));
 }
 
 /// Claims of outputs are only looked at where a run has tested them.
 bool tests_output(const UnitRuns& records) {
     for (const RunRecord* record : records)
-        if (record->run.kind == RunKind::sustained_output || record->run.kind == RunKind::peak_output)
-            return true;
+        if (record->run.kind == RunKind::sustained_output || record->run.kind == RunKind::peak_output) return true;
     return false;
 }
 
 } // namespace
 
 SizingPage::SizingPage(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), lists_(new QComboBox),
-      report_(new_button("sizingReportButton", tr("Make report"))),
-      export_(new_button("exportSizingButton", tr("Export"))), body_(new QStackedWidget),
-      form_(new SizingForm), form_panel_(new_panel(nullptr)), units_model_(new TableModel(this)),
-      rules_model_(new TableModel(this)), months_model_(new TableModel(this)),
+    : QWidget(parent), document_(document), lists_(new QComboBox), report_(new_button("sizingReportButton", tr("Make report"))),
+      export_(new_button("exportSizingButton", tr("Export"))), body_(new QStackedWidget), form_(new SizingForm), form_panel_(new_panel(nullptr)),
+      units_model_(new TableModel(this)), rules_model_(new TableModel(this)), months_model_(new TableModel(this)),
       units_(sizing_view("sizingUnitsTable", tr("units for the load list"), units_model_)),
       rules_(sizing_view("sizingRulesTable", tr("PV array and battery by rule"), rules_model_)),
-      months_(sizing_view("sizingMonthsTable", tr("PV array by month"), months_model_)),
-      totals_(new_paragraph("sizingTotalsLabel", Tone::ink)),
-      course_(new_paragraph("sizingCourseLabel", Tone::ink)),
-      assumed_(new_paragraph("sizingAssumedLabel", Tone::soft, TextSize::caption)),
+      months_(sizing_view("sizingMonthsTable", tr("PV array by month"), months_model_)), totals_(new_paragraph("sizingTotalsLabel", Tone::ink)),
+      course_(new_paragraph("sizingCourseLabel", Tone::ink)), assumed_(new_paragraph("sizingAssumedLabel", Tone::soft, TextSize::caption)),
       rule_words_(new_paragraph("sizingRuleLabel", Tone::soft, TextSize::caption)),
       no_months_(new_paragraph("noMonthsLabel", Tone::soft, TextSize::caption)),
       cautions_(new_paragraph("sizingCautionsLabel", Tone::ink, TextSize::caption)),
-      all_cautions_(new_paragraph("sizingAllCautionsLabel", Tone::ink, TextSize::caption)),
-      chart_(new LineChart) {
+      all_cautions_(new_paragraph("sizingAllCautionsLabel", Tone::ink, TextSize::caption)), chart_(new LineChart) {
     setObjectName(QStringLiteral("sizingPage"));
     auto* whole = new QWidget;
     auto* halves = new QHBoxLayout(whole);
@@ -108,8 +99,7 @@ SizingPage::SizingPage(Document& document, QWidget* parent)
     body_->addWidget(whole);
     body_->addWidget(make_empty());
     auto* page = new QVBoxLayout(this);
-    page->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px,
-                             spacing::grid_px);
+    page->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
     page->setSpacing(spacing::grid_px + 2);
     page->addWidget(make_head());
     page->addWidget(body_, 1);
@@ -129,8 +119,7 @@ SizingPage::SizingPage(Document& document, QWidget* parent)
     connect(units_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
         if (!refreshing_) show_unit();
     });
-    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged,
-                        &Document::loadListsChanged, &Document::runsChanged})
+    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::loadListsChanged, &Document::runsChanged})
         connect(&document_, signal, this, [this] {
             if (isVisible()) refresh();
         });
@@ -147,8 +136,7 @@ QWidget* SizingPage::make_head() {
     lists_->setAccessibleName(tr("Load list"));
     lists_->setMinimumContentsLength(12);
     lists_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    connect(lists_, &QComboBox::activated, this,
-            [this] { showLoadList(lists_->currentData().toString().toStdString()); });
+    connect(lists_, &QComboBox::activated, this, [this] { showLoadList(lists_->currentData().toString().toStdString()); });
     make_primary(*report_);
     connect(report_, &QPushButton::clicked, this, &SizingPage::reportAsked);
     connect(export_, &QPushButton::clicked, this, &SizingPage::exportAsked);
@@ -160,8 +148,7 @@ QWidget* SizingPage::make_head() {
     line->addWidget(title);
     line->addWidget(lists_);
     line->addStretch(2);
-    for (auto* button : {edit, export_, report_})
-        line->addWidget(button);
+    for (auto* button : {edit, export_, report_}) line->addWidget(button);
     return head;
 }
 
@@ -173,17 +160,14 @@ QWidget* SizingPage::make_answer() {
     const auto card = [&](std::initializer_list<QWidget*> parts) {
         auto* panel = new_panel(side);
         auto* inside = new QVBoxLayout(panel);
-        inside->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px,
-                                   spacing::panel_gap_px);
+        inside->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px, spacing::panel_gap_px);
         inside->setSpacing(spacing::grid_px);
-        for (QWidget* part : parts)
-            inside->addWidget(part);
+        for (QWidget* part : parts) inside->addWidget(part);
         column->addWidget(panel);
     };
     chart_->setObjectName(QStringLiteral("sizingChart"));
     chart_->setMinimumHeight(250);
-    no_months_->setText(
-        tr("Type the peak-sun hours of the months at the left to see what the array brings in each."));
+    no_months_->setText(tr("Type the peak-sun hours of the months at the left to see what the array brings in each."));
     card({totals_, units_, assumed_});
     card({course_, chart_});
     card({rules_, rule_words_, months_, no_months_});
@@ -205,15 +189,9 @@ QWidget* SizingPage::make_empty() {
     return panel;
 }
 
-bool SizingPage::hasSizing() const {
-    return document_.loadList(list_uuid_) != nullptr;
-}
-QString SizingPage::choicesText() const {
-    return form_->text();
-}
-void SizingPage::setChoicesText(const QString& text) {
-    form_->setText(text);
-}
+bool SizingPage::hasSizing() const { return document_.loadList(list_uuid_) != nullptr; }
+QString SizingPage::choicesText() const { return form_->text(); }
+void SizingPage::setChoicesText(const QString& text) { form_->setText(text); }
 
 void SizingPage::showLoadList(const std::string& list_uuid) {
     if (document_.loadList(list_uuid)) list_uuid_ = list_uuid;
@@ -224,14 +202,12 @@ void SizingPage::refresh() {
     const auto& lists = document_.loadLists();
     if (!document_.loadList(list_uuid_)) list_uuid_ = lists.empty() ? std::string() : lists.front().uuid;
     lists_->clear();
-    for (const LoadList& list : lists)
-        lists_->addItem(text_of(list.name), QString::fromStdString(list.uuid));
+    for (const LoadList& list : lists) lists_->addItem(text_of(list.name), QString::fromStdString(list.uuid));
     lists_->setCurrentIndex(lists_->findData(QString::fromStdString(list_uuid_)));
     lists_->setVisible(!lists.empty());
     const LoadList* list = document_.loadList(list_uuid_);
     body_->setCurrentIndex(list ? 0 : 1);
-    for (auto* button : {report_, export_})
-        button->setEnabled(list != nullptr);
+    for (auto* button : {report_, export_}) button->setEnabled(list != nullptr);
     if (!list) {
         sizing_ = {};
         return;
@@ -248,35 +224,27 @@ void SizingPage::refresh() {
     const std::size_t chosen = chosen_unit();
     sizing_ = size_for(*list, units, form_->choices());
     refreshing_ = true;
-    const std::vector<std::string> shown{
-        "unit", "basis",         "days_of_autonomy",   "lasts_h", "units_least", "units_sure", "output",
-        "peak", "units_by_rule", "days_output_left_on"};
-    if (const Result<Table> table = with_columns(sizing_table(sizing_), shown))
-        units_model_->setTable(table.value());
+    const std::vector<std::string> shown{"unit", "basis",         "days_of_autonomy",   "lasts_h", "units_least", "units_sure", "output",
+                                         "peak", "units_by_rule", "days_output_left_on"};
+    if (const Result<Table> table = with_columns(sizing_table(sizing_), shown)) units_model_->setTable(table.value());
     rules_model_->setTable(sizing_rules_table(sizing_));
     months_model_->setTable(sizing_months_table(sizing_));
-    for (QTableView* view : {units_, rules_, months_})
-        fit_rows(*view);
-    if (!sizing_.units.empty())
-        units_->setCurrentIndex(
-            units_model_->index(static_cast<int>(std::min(chosen, sizing_.units.size() - 1)), 0));
+    for (QTableView* view : {units_, rules_, months_}) fit_rows(*view);
+    if (!sizing_.units.empty()) units_->setCurrentIndex(units_model_->index(static_cast<int>(std::min(chosen, sizing_.units.size() - 1)), 0));
     refreshing_ = false;
     months_->setVisible(!sizing_.months.empty());
     no_months_->setVisible(sizing_.months.empty());
     rule_words_->setText(joined_lines(sizing_rules_table(sizing_).remarks));
     assumed_->setText(joined_lines(sizing_.remarks));
     totals_->setText(tr("%1 takes %2 Wh a day, %3 W when all of it runs, %4 W at most.")
-                         .arg(text_of(list->name), shown_number(sizing_.totals.daily_wh, 0),
-                              shown_number(sizing_.totals.running_w, 0),
+                         .arg(text_of(list->name), shown_number(sizing_.totals.daily_wh, 0), shown_number(sizing_.totals.running_w, 0),
                               shown_number(sizing_.totals.peak_w, 0)));
     show_unit();
 }
 
 void SizingPage::fit_to_text() {
-    form_panel_->setMinimumWidth(
-        std::max(sizing_form_px, form_->minimumSizeHint().width() + 2 * spacing::page_margin_px));
-    for (QTableView* view : {units_, rules_, months_})
-        fit_rows(*view);
+    form_panel_->setMinimumWidth(std::max(sizing_form_px, form_->minimumSizeHint().width() + 2 * spacing::page_margin_px));
+    for (QTableView* view : {units_, rules_, months_}) fit_rows(*view);
 }
 
 void SizingPage::changeEvent(QEvent* event) {
@@ -297,8 +265,7 @@ void SizingPage::show_unit() {
         const SizedUnit& sized = sizing_.units[unit];
         std::vector<std::string> remarks = sized.remarks;
         if (!sized.days.reason.empty()) remarks.push_back("Days of autonomy: " + sized.days.reason);
-        for (const std::string& remark : remarks)
-            words += (words.isEmpty() ? QString() : QStringLiteral("\n")) + text_of(remark);
+        for (const std::string& remark : remarks) words += (words.isEmpty() ? QString() : QStringLiteral("\n")) + text_of(remark);
     }
     course_->setText(words);
     chart_->setContent(sizing_chart(sizing_, unit));

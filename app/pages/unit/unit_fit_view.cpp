@@ -3,11 +3,11 @@
 
 #include "charts/line_chart.h"
 #include "formats/text/quantity_title.h"
-#include "unit/gauge_drift_words.h"
 #include "pages/parts/page_parts.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/words.h"
+#include "unit/gauge_drift_words.h"
 
 #include <QEvent>
 #include <QGridLayout>
@@ -33,8 +33,8 @@ UnitFitView::UnitFitView(QWidget* parent)
     : QFrame(parent), sentence_(new_paragraph("fitSentenceLabel", Tone::ink)), next_(new_paragraph("nextRunLabel", Tone::accent)),
       drift_(new_paragraph("driftLabel", Tone::soft)), gauge_drift_(new_paragraph("gaugeDriftLabel", Tone::soft)),
       off_chart_(new_paragraph("offChartLabel", Tone::soft, TextSize::caption)),
-      unused_(new_paragraph("unusedRunsLabel", Tone::soft, TextSize::caption)), tabs_(new QTabWidget),
-      usable_chart_(new LineChart), run_time_chart_(new LineChart), gauge_chart_(new LineChart) {
+      unused_(new_paragraph("unusedRunsLabel", Tone::soft, TextSize::caption)), tabs_(new QTabWidget), usable_chart_(new LineChart),
+      run_time_chart_(new LineChart), gauge_chart_(new LineChart) {
     setObjectName(QStringLiteral("unitFitPanel"));
     setAccessibleName(tr("What all drains say together"));
     make_panel(*this);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "unit/unit_analysis.h"
 #include "chart_content/unit_charts.h"
+#include "unit/unit_analysis.h"
 
 #include <QFrame>
 

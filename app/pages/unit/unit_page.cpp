@@ -4,16 +4,16 @@
 #include "base/number.h"
 #include "charts/vessel_row.h"
 #include "delegates/quantity_delegate.h"
-#include "unit/loss_split.h"
 #include "models/unit_runs_model.h"
-#include "pages/unit/claims_view.h"
 #include "pages/parts/page_parts.h"
+#include "pages/unit/claims_view.h"
 #include "pages/unit/unit_claims.h"
 #include "pages/unit/unit_fit_view.h"
 #include "style/numbers.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/words.h"
+#include "unit/loss_split.h"
 
 #include <QFrame>
 #include <QGridLayout>
@@ -38,8 +38,8 @@ constexpr int fit_lines = 12, runs_lines = 5;
 } // namespace
 
 UnitPage::UnitPage(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), model_(new UnitRunsModel(document, this)), title_(new QLabel), about_(new QLabel),
-      empty_(new QLabel), claims_(new QGridLayout), fit_(new UnitFitView), vessel_(new VesselRow), vessel_words_(new QLabel), runs_(new QTableView),
+    : QWidget(parent), document_(document), model_(new UnitRunsModel(document, this)), title_(new QLabel), about_(new QLabel), empty_(new QLabel),
+      claims_(new QGridLayout), fit_(new UnitFitView), vessel_(new VesselRow), vessel_words_(new QLabel), runs_(new QTableView),
       below_(new QTabWidget), tested_(new ClaimsView) {
     setObjectName(QStringLiteral("unitPage"));
     auto* top = new QHBoxLayout;
@@ -247,8 +247,8 @@ void UnitPage::fill_vessel(const Unit& unit) {
     content.columns.push_back(column);
     vessel_->setContent(content);
     vessel_words_->setText(!unit.rated_energy_wh ? tr("No rated energy is stated, so there is nothing to fill.")
-                           : told               ? told->words
-                                                : tr("Empty until a drain has been noted."));
+                           : told                ? told->words
+                                                 : tr("Empty until a drain has been noted."));
 }
 
 void UnitPage::fill_fit(const Unit& unit) {

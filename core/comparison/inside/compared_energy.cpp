@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "comparison/inside/compared_energy.h"
 
-#include "unit/between_runs_predict.h"
 #include "numerics/distributions.h"
 #include "numerics/monte_carlo.h"
+#include "unit/between_runs_predict.h"
 
 #include <boost/math/tools/toms748_solve.hpp>
 
@@ -40,8 +40,8 @@ double normal_part(double half_width, double rectangular, double coverage) {
     if (rectangular == 0) return half_width / coverage_factor(coverage, INFINITY);
     std::uintmax_t steps = 100;
     const auto too_wide = [&](double normal_sd) { return coverage - coverage_of_sum(rectangular, normal_sd, half_width); };
-    const auto [low, high] =
-        boost::math::tools::toms748_solve(too_wide, 0.0, half_width, too_wide(0), too_wide(half_width), boost::math::tools::eps_tolerance<double>(45), steps);
+    const auto [low, high] = boost::math::tools::toms748_solve(too_wide, 0.0, half_width, too_wide(0), too_wide(half_width),
+                                                               boost::math::tools::eps_tolerance<double>(45), steps);
     return (low + high) / 2;
 }
 

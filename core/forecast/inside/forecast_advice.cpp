@@ -25,15 +25,10 @@ void add_missing_channel(const RunRecord& record, const RunForecast& forecast, s
     if (record.meter && record.run.kind == RunKind::drain && !meter)
         advice.push_back({{}, "The register has not been read yet: read it together with the gauge."});
     else if (meter && gauge && *gauge > *meter)
-        advice.push_back({{},
-                          "The register has not been read since " + since_text(*meter, forecast, zone) +
-                              ", the gauge has: read both together."});
-    else if (!gauge)
-        advice.push_back({{}, "The gauge has not been read yet: read it together with the register."});
+        advice.push_back({{}, "The register has not been read since " + since_text(*meter, forecast, zone) + ", the gauge has: read both together."});
+    else if (!gauge) advice.push_back({{}, "The gauge has not been read yet: read it together with the register."});
     else if (meter && *meter > *gauge)
-        advice.push_back({{},
-                          "The gauge has not been read since " + since_text(*gauge, forecast, zone) +
-                              ", the register has: read both together."});
+        advice.push_back({{}, "The gauge has not been read since " + since_text(*gauge, forecast, zone) + ", the register has: read both together."});
 }
 
 /// Around the cut-off: whoever sees it knows the run time to the minute.
@@ -56,9 +51,7 @@ void add_cut_off(const RunRecord& record, const RunForecast& forecast, std::vect
         advice.push_back({{},
                           "Read often now, each " + each + ": the cut-off is expected " + range +
                               ", and a cut-off that is seen gives the run time to the minute."});
-    else
-        advice.push_back({from_ms, "Read often from " + clock_text(from_ms, zone) + ", each " + each +
-                                       ": the cut-off is expected " + range + "."});
+    else advice.push_back({from_ms, "Read often from " + clock_text(from_ms, zone) + ", each " + each + ": the cut-off is expected " + range + "."});
 }
 
 /// The pair of readings that would tell most.

@@ -2,8 +2,8 @@
 #include "forecast/inside/forecast_cut_off.h"
 
 #include "base/number.h"
-#include "unit/usual_draw.h"
 #include "numerics/distributions.h"
+#include "unit/usual_draw.h"
 
 #include <algorithm>
 #include <cmath>
@@ -78,8 +78,7 @@ std::optional<FitLeft> by_earlier_drains(const CutOffSetup& setup) {
         p.gains.clear();
     } else if (setup.record.meter) {
         left.limit_assumed = !setup.record.meter->limit_percent;
-        own_gain_wh = setup.record.meter->limit_percent.value_or(assumed_limit_percent) / 100 / std::sqrt(3.0) *
-                      (end.delivered_wh + load_w * hours);
+        own_gain_wh = setup.record.meter->limit_percent.value_or(assumed_limit_percent) / 100 / std::sqrt(3.0) * (end.delivered_wh + load_w * hours);
     }
     for (UnitParameters::Gain& gain : p.gains) {
         left.limit_assumed = left.limit_assumed || !gain.limit_known;
@@ -106,8 +105,7 @@ std::optional<Spread> hours_until_used(const CutOffSetup& setup, const std::vect
         for (std::size_t path = 0; left.weight > 0 && path < setup.loads.paths(); ++path) {
             if (setup.loads.weight(path) <= 0) continue;
             const double hours = setup.loads.hours_to_use(path, left.left_wh, left.draw.no_load_w, left.draw.curvature_per_w);
-            if (hours >= setup.seen_on_h)
-                values.emplace_back(std::min(hours, 2 * longest_h), left.weight * setup.loads.weight(path));
+            if (hours >= setup.seen_on_h) values.emplace_back(std::min(hours, 2 * longest_h), left.weight * setup.loads.weight(path));
         }
     return spread_of(std::move(values), setup.options.coverage);
 }
@@ -132,8 +130,7 @@ std::string load_words(const FutureLoads& loads) {
 
 std::string words(const CutOffSetup& setup, ForecastBasis basis, bool limit_assumed) {
     std::string text = "from " + std::string(forecast_basis_text(basis));
-    if (!setup.has_register && basis == ForecastBasis::trend)
-        text += " and time alone, without a register: assumes a steady load";
+    if (!setup.has_register && basis == ForecastBasis::trend) text += " and time alone, without a register: assumes a steady load";
     if (const std::string load = load_words(setup.loads); !load.empty()) text += "; " + load;
     if (basis == ForecastBasis::trend)
         text += "; allows for a gauge that is bent, offset, ends early or lingers, or is blind to the unit's own consumption, "
@@ -158,10 +155,8 @@ std::optional<CutOffForecast> with_earlier_drains(const CutOffSetup& setup, cons
         } else if (const auto other = hours_until_used(setup, trend)) {
             result.basis = ForecastBasis::disagreeing;
             if (result.hours)
-                result.hours = Spread{std::min(result.hours->lower, other->lower), result.hours->middle,
-                                      std::max(result.hours->upper, other->upper)};
-            else
-                result.hours = other;
+                result.hours = Spread{std::min(result.hours->lower, other->lower), result.hours->middle, std::max(result.hours->upper, other->upper)};
+            else result.hours = other;
         }
     }
     if (!result.hours) return std::nullopt;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forecast/inside/forecast_gauge.h"
 
-#include "unit/usual_draw.h"
 #include "forecast/inside/weighted_quantile.h"
+#include "unit/usual_draw.h"
 
 #include <algorithm>
 #include <cmath>
@@ -25,8 +25,7 @@ struct Shown {
 std::vector<Shown> shown_in(const RunRecord& record) {
     std::vector<Shown> all;
     for (const Reading& reading : record.readings)
-        if (!reading.withdrawn && reading.values.gauge_percent)
-            all.push_back({reading.values.time_ms, *reading.values.gauge_percent});
+        if (!reading.withdrawn && reading.values.gauge_percent) all.push_back({reading.values.time_ms, *reading.values.gauge_percent});
     return all;
 }
 
@@ -55,8 +54,7 @@ void narrow(const std::vector<Shown>& all, GaugeSpeed& speed) {
 
 } // namespace
 
-Result<GaugeSpeed> gauge_speed(const RunRecord& record, const std::vector<TrendPoint>& points, const FutureLoads& loads,
-                               bool has_register) {
+Result<GaugeSpeed> gauge_speed(const RunRecord& record, const std::vector<TrendPoint>& points, const FutureLoads& loads, bool has_register) {
     const std::vector<Shown> all = shown_in(record);
     if (all.empty()) return Error{Failure::bad_input, "the gauge has not been read yet", {}, {}};
     if (points.size() < 2) return Error{Failure::bad_input, "the gauge has not been read twice with the register yet", {}, {}};
@@ -103,16 +101,12 @@ std::optional<ExpectedTime> gauge_drop_time(const RunForecast& forecast, double 
     WeightedValues hours;
     constexpr int places = 40, speeds = 20;
     for (int i = 0; i < places; ++i) {
-        const double above_pt = speed.least_above_edge_pt +
-                                (speed.most_above_edge_pt - speed.least_above_edge_pt) * (i + 0.5) / places +
-                                (steps - 1) * speed.step_pt;
+        const double above_pt =
+            speed.least_above_edge_pt + (speed.most_above_edge_pt - speed.least_above_edge_pt) * (i + 0.5) / places + (steps - 1) * speed.step_pt;
         for (int k = -speeds; k <= speeds; ++k) {
             const double z = 3.0 * k / speeds;
-            const double side =
-                (k < 0 ? speed.estimate_pt_per_h - speed.lower_pt_per_h : speed.upper_pt_per_h - speed.estimate_pt_per_h) /
-                two_sided;
-            const double pt_per_h =
-                speed.estimate_pt_per_h + z * std::hypot(side, u_each_point * drop_pt * speed.estimate_pt_per_h);
+            const double side = (k < 0 ? speed.estimate_pt_per_h - speed.lower_pt_per_h : speed.upper_pt_per_h - speed.estimate_pt_per_h) / two_sided;
+            const double pt_per_h = speed.estimate_pt_per_h + z * std::hypot(side, u_each_point * drop_pt * speed.estimate_pt_per_h);
             hours.emplace_back(above_pt / std::max(pt_per_h, 0.02 * speed.estimate_pt_per_h), std::exp(-0.5 * z * z));
         }
     }

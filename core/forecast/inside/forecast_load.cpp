@@ -92,8 +92,7 @@ FutureLoads::FutureLoads(const std::vector<LoadStep>& steps) {
     const double stays = shape_ == Shape::stepped ? stays_share : 0;
     const double u_overall = scatter_ / std::sqrt(static_cast<double>(intervals_)) * student_factor(intervals_);
     for (std::size_t i = 0; i < replays; ++i)
-        add_paths(loop_.hours * (static_cast<double>(i) + 0.5) / static_cast<double>(replays),
-                  (1 - stays) / static_cast<double>(replays), u_overall);
+        add_paths(loop_.hours * (static_cast<double>(i) + 0.5) / static_cast<double>(replays), (1 - stays) / static_cast<double>(replays), u_overall);
     if (stays > 0) add_paths({}, stays, u_recent_);
 }
 
@@ -108,8 +107,7 @@ void FutureLoads::add_paths(std::optional<double> start_h, double share, double 
     for (int k = -levels; k <= levels; ++k) total += std::exp(-0.5 * apart_z * apart_z * k * k);
     // A factor, not a sum: a load does not turn around.
     for (int k = -levels; k <= levels; ++k)
-        paths_.push_back(
-            {start_h, std::exp(u_relative * apart_z * k), share * std::exp(-0.5 * apart_z * apart_z * k * k) / total});
+        paths_.push_back({start_h, std::exp(u_relative * apart_z * k), share * std::exp(-0.5 * apart_z * apart_z * k * k) / total});
 }
 
 void FutureLoads::tell_shape(const std::vector<LoadStep>& steps) {
@@ -140,9 +138,8 @@ void FutureLoads::tell_shape(const std::vector<LoadStep>& steps) {
     }
     recent_w_ = mean_of(recent);
     recent_scatter_ = single ? u_single : scatter_about(recent, recent_w_);
-    u_recent_ = recent.size() == 1
-                    ? (single ? u_single : u_single / 8)
-                    : recent_scatter_ / std::sqrt(static_cast<double>(recent.size())) * student_factor(recent.size());
+    u_recent_ = recent.size() == 1 ? (single ? u_single : u_single / 8)
+                                   : recent_scatter_ / std::sqrt(static_cast<double>(recent.size())) * student_factor(recent.size());
 }
 
 double FutureLoads::scatter_over(double hours) const {

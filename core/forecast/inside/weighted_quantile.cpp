@@ -29,8 +29,7 @@ std::optional<Spread> spread_of(WeightedValues values, double coverage) {
     for (const auto& [value, weight] : values) total += weight;
     if (!(total > 0)) return std::nullopt;
     std::ranges::sort(values);
-    return Spread{quantile(values, (1 - coverage) / 2 * total), quantile(values, total / 2),
-                  quantile(values, (1 + coverage) / 2 * total)};
+    return Spread{quantile(values, (1 - coverage) / 2 * total), quantile(values, total / 2), quantile(values, (1 + coverage) / 2 * total)};
 }
 
 } // namespace ullage

@@ -21,9 +21,8 @@ constexpr long longest_ago_minutes = 366L * 24 * 60;
 /// The longest stretch without a 29 February is eight years (1896 to 1904).
 constexpr int years_back = 8;
 
-constexpr std::array<std::string_view, 12> months = {"january",   "february", "march",    "april",
-                                                     "may",       "june",     "july",     "august",
-                                                     "september", "october",  "november", "december"};
+constexpr std::array<std::string_view, 12> months = {"january", "february", "march",     "april",   "may",      "june",
+                                                     "july",    "august",   "september", "october", "november", "december"};
 
 Error no_moment(std::string_view text) {
     return Error{Failure::bad_input,
@@ -101,8 +100,7 @@ public:
         if (!take_clock(words.back(), time)) return no_moment(original);
         if (words.size() == 1) return latest_clock(time);
         if (words.size() == 2 && words[0] == "today") return on_day(to_local(now_ms_, zone_), time);
-        if (words.size() == 2 && words[0] == "yesterday")
-            return on_day(day_before(to_local(now_ms_, zone_)), time);
+        if (words.size() == 2 && words[0] == "yesterday") return on_day(day_before(to_local(now_ms_, zone_)), time);
         if (words.size() == 3 || words.size() == 4) return on_date(words, time, original);
         return no_moment(original);
     }
@@ -124,8 +122,7 @@ private:
         const LocalTime limit = to_local(limit_ms_, zone_);
         const Result<UtcMs> today = on_day(limit, time);
         if (today && today.value() <= limit_ms_) return today;
-        const bool to_come =
-            std::tie(time.hour, time.minute, time.second) > std::tie(limit.hour, limit.minute, limit.second);
+        const bool to_come = std::tie(time.hour, time.minute, time.second) > std::tie(limit.hour, limit.minute, limit.second);
         if (!today && !to_come) return today; // skipped earlier today
         return on_day(day_before(limit), time);
     }
@@ -154,10 +151,7 @@ private:
             }
         }
         if (minutes > longest_ago_minutes)
-            return Error{Failure::bad_input,
-                         fmt::format("`{}` is more than a year ago", original),
-                         {},
-                         "type date and time"};
+            return Error{Failure::bad_input, fmt::format("`{}` is more than a year ago", original), {}, "type date and time"};
         return now_ms_ - minutes * minute_ms;
     }
 
@@ -168,8 +162,7 @@ private:
     }
 
     /// Day, month and perhaps year before the time of day.
-    Result<UtcMs> on_date(const std::vector<std::string_view>& words, LocalTime time,
-                          std::string_view original) const {
+    Result<UtcMs> on_date(const std::vector<std::string_view>& words, LocalTime time, std::string_view original) const {
         const auto day = whole(words[0], 1, 2);
         const auto month = month_from(words[1]);
         if (!day || !month) return no_moment(original);

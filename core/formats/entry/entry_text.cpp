@@ -29,8 +29,7 @@ struct Entry {
 };
 
 // 1 J = 1 W s, so 1 MJ = 1e6/3600 Wh (BIPM, SI Brochure, 9th edition, table 4; the hour: table 8).
-constexpr UnitName energy_units[] = {{"", 0},        {"wh", 0},       {"kwh", 3},
-                                     {"j", 0, 3600}, {"kj", 3, 3600}, {"mj", 6, 3600}};
+constexpr UnitName energy_units[] = {{"", 0}, {"wh", 0}, {"kwh", 3}, {"j", 0, 3600}, {"kj", 3, 3600}, {"mj", 6, 3600}};
 constexpr UnitName gauge_units[] = {{"", 0}, {"%", 0}, {"percent", 0}};
 constexpr UnitName power_units[] = {{"", 0}, {"w", 0}, {"kw", 3}};
 constexpr double no_limit = 1e300;
@@ -51,19 +50,15 @@ Result<double> parse_entry(std::string_view text, const Entry& entry) {
     if (typed.empty()) return refused("nothing was typed", entry.expected);
     const auto after_number = std::string_view(typed).find_first_not_of("0123456789.,+-");
     const std::string_view number_part = trimmed(std::string_view(typed).substr(0, after_number));
-    const std::string unit = after_number == std::string::npos
-                                 ? std::string()
-                                 : without_blanks(std::string_view(typed).substr(after_number));
+    const std::string unit = after_number == std::string::npos ? std::string() : without_blanks(std::string_view(typed).substr(after_number));
     if (number_part.empty()) return refused(fmt::format("`{}` is no number", text), entry.expected);
-    if (const Result<double> number = parse_number(number_part); !number)
-        return refused(number.error().what, entry.expected);
+    if (const Result<double> number = parse_number(number_part); !number) return refused(number.error().what, entry.expected);
     for (const UnitName& known : entry.units) {
         if (known.name != unit) continue;
         const Result<double> scaled = parse_number(fmt::format("{}e{}", number_part, known.exponent));
         if (!scaled) return refused(scaled.error().what, entry.expected);
         const double value = scaled.value() / known.divisor;
-        if (value < 0 || value > entry.highest)
-            return refused(fmt::format("`{}` is out of range", text), entry.expected);
+        if (value < 0 || value > entry.highest) return refused(fmt::format("`{}` is out of range", text), entry.expected);
         return value == 0 ? 0.0 : value; // never -0
     }
     return refused(fmt::format("`{}` is not understood after the number", unit), entry.expected);
@@ -72,13 +67,10 @@ Result<double> parse_entry(std::string_view text, const Entry& entry) {
 } // namespace
 
 Result<double> parse_energy_wh(std::string_view text) {
-    return parse_entry(text,
-                       {energy_units, no_limit, "an energy of 0 or more, such as 431, 431 Wh or 0.431 kWh"});
+    return parse_entry(text, {energy_units, no_limit, "an energy of 0 or more, such as 431, 431 Wh or 0.431 kWh"});
 }
 
-Result<double> parse_gauge_percent(std::string_view text) {
-    return parse_entry(text, {gauge_units, 100, "a percentage from 0 to 100, such as 69"});
-}
+Result<double> parse_gauge_percent(std::string_view text) { return parse_entry(text, {gauge_units, 100, "a percentage from 0 to 100, such as 69"}); }
 
 Result<double> parse_power_w(std::string_view text) {
     return parse_entry(text, {power_units, no_limit, "a power of 0 or more, such as 64, 64 W or 0.064 kW"});

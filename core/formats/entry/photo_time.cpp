@@ -29,9 +29,7 @@ std::string iso_of(std::string text) {
     return text;
 }
 
-bool all_digits(std::string_view text) {
-    return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
-}
+bool all_digits(std::string_view text) { return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos; }
 
 std::optional<PhotoMoment> moment_in(const Exiv2::ExifData& exif, std::string_view zone) {
     std::string text = iso_of(tag_text(exif, "Exif.Photo.DateTimeOriginal"));
@@ -52,8 +50,7 @@ std::optional<PhotoMoment> photo_time(std::string_view bytes, std::string_view z
     if (!bytes.starts_with("\xff\xd8\xff") && !bytes.starts_with("\x89PNG\r\n")) return std::nullopt;
     try {
         Exiv2::LogMsg::setLevel(Exiv2::LogMsg::mute);
-        const auto image =
-            Exiv2::ImageFactory::open(reinterpret_cast<const Exiv2::byte*>(bytes.data()), static_cast<long>(bytes.size()));
+        const auto image = Exiv2::ImageFactory::open(reinterpret_cast<const Exiv2::byte*>(bytes.data()), static_cast<long>(bytes.size()));
         image->readMetadata();
         return moment_in(image->exifData(), zone);
     } catch (const std::exception&) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/files/replacing.h"
 
-#include "formats/text/sheet_keys.h"
 #include "formats/files/inside/written_files.h"
+#include "formats/text/sheet_keys.h"
 
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -45,9 +45,7 @@ bool is_held(const FileIdentity& identity) {
     return std::ranges::count(held.identities, identity) > 0;
 }
 
-Error refused(std::string what, const std::string& path, std::string remedy) {
-    return {Failure::refused, std::move(what), path, std::move(remedy)};
-}
+Error refused(std::string what, const std::string& path, std::string remedy) { return {Failure::refused, std::move(what), path, std::move(remedy)}; }
 
 bool named_logbook(const fs::path& path) { return lower_case(path.extension().string()) == ".ullage"; }
 

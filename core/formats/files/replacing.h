@@ -12,8 +12,8 @@
 
 namespace ullage {
 
-/// What a new file may take the place of. A file that this program wrote and that nobody changed since (formats/files/written_files.h) may be replaced
-/// with any consent, a logbook in use, a write-protected file and a file that this process holds with none.
+/// What a new file may take the place of. A file that this program wrote and that nobody changed since (formats/files/written_files.h) may be
+/// replaced with any consent, a logbook in use, a write-protected file and a file that this process holds with none.
 struct Replacing {
     enum class Consent {
         own,      ///< nothing else

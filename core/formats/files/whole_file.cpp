@@ -24,10 +24,8 @@ namespace fs = std::filesystem;
 constexpr std::uintmax_t most_bytes = 64u << 20;
 
 Error system_error(int code, const std::string& path) {
-    if (code == ENOSPC || code == EDQUOT)
-        return {Failure::disk_full, "there is no room left on the disk", path, "make room or choose another place"};
-    if (code == ENOENT)
-        return {Failure::io, "the folder does not exist", path, "make the folder or choose another place"};
+    if (code == ENOSPC || code == EDQUOT) return {Failure::disk_full, "there is no room left on the disk", path, "make room or choose another place"};
+    if (code == ENOENT) return {Failure::io, "the folder does not exist", path, "make the folder or choose another place"};
     if (code == EACCES || code == EPERM || code == EROFS)
         return {Failure::io, "writing is not permitted here", path, "choose a place that you may write to"};
     return {Failure::io, std::string("cannot be written: ") + std::strerror(code), path, "choose another place"};
@@ -132,25 +130,22 @@ Result<void> write_whole_file(const std::string& path, const std::function<bool(
 }
 
 Result<void> write_whole_file(const std::string& path, std::string_view bytes, const Replacing& replacing) {
-    return write_whole_file(path, [bytes](const TextTaker& take) { return take(bytes); }, replacing);
+    return write_whole_file(
+        path, [bytes](const TextTaker& take) { return take(bytes); }, replacing);
 }
 
 Result<std::string> read_whole_file(const std::string& path) {
     std::error_code trouble;
     const fs::file_status status = fs::status(path, trouble);
-    if (!fs::exists(status))
-        return Error{Failure::not_found, "there is no such file", path, "check the name"};
+    if (!fs::exists(status)) return Error{Failure::not_found, "there is no such file", path, "check the name"};
     if (!fs::is_regular_file(status))
-        return Error{Failure::refused, fs::is_directory(status) ? "this is a folder" : "this is no regular file", path,
-                     "name a file"};
+        return Error{Failure::refused, fs::is_directory(status) ? "this is a folder" : "this is no regular file", path, "name a file"};
     if (fs::file_size(path, trouble) > most_bytes && !trouble)
         return Error{Failure::refused, "the file is larger than 64 MiB, which no run sheet is", path, "check the name"};
     std::ifstream file(path, std::ios::binary);
-    if (!file)
-        return Error{Failure::io, "the file cannot be read", path, "check its permissions"};
+    if (!file) return Error{Failure::io, "the file cannot be read", path, "check its permissions"};
     std::string bytes{std::istreambuf_iterator<char>(file), {}};
-    if (file.bad())
-        return Error{Failure::io, "reading the file failed", path, "check the disk"};
+    if (file.bad()) return Error{Failure::io, "reading the file failed", path, "check the disk"};
     return bytes;
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "formats/json/quantity_json.h"
 #include "forecast/forecast.h"
+#include "formats/json/quantity_json.h"
 
 namespace ullage {
 

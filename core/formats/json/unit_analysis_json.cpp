@@ -10,8 +10,7 @@ namespace {
 Json quantities_json(const UnitAnalysis& analysis) {
     const UnitFit& fit = analysis.fit;
     Json list = Json::array();
-    for (const Quantity* quantity :
-         {&fit.no_load_draw_w, &fit.deliverable_at_no_time_cost_wh, &fit.no_load_endurance_h, &fit.curvature_per_w}) {
+    for (const Quantity* quantity : {&fit.no_load_draw_w, &fit.deliverable_at_no_time_cost_wh, &fit.no_load_endurance_h, &fit.curvature_per_w}) {
         Json json{{"key", quantity->key}, {"unit_label", analysis.unit.name}};
         json.update(quantity_json(*quantity));
         list.push_back(std::move(json));

@@ -25,9 +25,7 @@ void ReportBuilder::paragraph(std::string_view text, std::string lead) {
     if (!text.empty()) report.blocks.emplace_back(ReportParagraph{std::move(lead), form.apply(text)});
 }
 
-void ReportBuilder::picture(std::string key, std::string caption) {
-    report.blocks.emplace_back(ReportPicture{std::move(key), std::move(caption)});
-}
+void ReportBuilder::picture(std::string key, std::string caption) { report.blocks.emplace_back(ReportPicture{std::move(key), std::move(caption)}); }
 
 void ReportBuilder::table(const Table& table) {
     if (table.rows.empty()) return;
@@ -38,9 +36,7 @@ void ReportBuilder::table(const Table& table) {
 
 std::string report_picture_key(const std::string& what, const std::string& run_uuid) { return what + ':' + run_uuid; }
 
-std::string run_name(const ReportedRun& run) {
-    return run.record->unit.name + ", " + run_title(*run.record, run.analysis->energy);
-}
+std::string run_name(const ReportedRun& run) { return run.record->unit.name + ", " + run_title(*run.record, run.analysis->energy); }
 
 std::string value_text(const Quantity& quantity) { return quantity_text(quantity, quantity_decimals(quantity.key)); }
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The report of a comparison.
-#include "formats/results/comparison_table.h"
 #include "formats/report/inside/report_parts.h"
-#include "formats/text/safety_words.h"
+#include "formats/results/comparison_table.h"
 #include "formats/results/unit_tables.h"
+#include "formats/text/safety_words.h"
 
 #include <fmt/format.h>
 

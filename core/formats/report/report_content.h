@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "formats/tables/table_printed.h"
 #include "comparison/comparison.h"
 #include "comparison/fair_comparison.h"
+#include "formats/tables/table_printed.h"
 #include "unit/unit_analysis.h"
 
 #include <optional>
@@ -82,9 +82,9 @@ struct ReportedRun {
 };
 
 struct ReportOptions {
-    char decimal_sign = '.';    ///< '.' or ','
-    UtcMs made_ms = 0;          ///< when the report is made
-    std::string zone = "UTC";   ///< of that moment; readings stand in the zone of their run
+    char decimal_sign = '.';  ///< '.' or ','
+    UtcMs made_ms = 0;        ///< when the report is made
+    std::string zone = "UTC"; ///< of that moment; readings stand in the zone of their run
 };
 
 /// Key of a run's drawing: `what` is "vessel", "energy", "gauge_error" or "load".
@@ -109,7 +109,7 @@ inline constexpr std::size_t most_report_paired = 25;
 [[nodiscard]] Report comparison_report(const Comparison& comparison, const FairComparison& fair, const std::vector<ReportedRun>& runs,
                                        const std::vector<UnitAnalysis>& units, const ReportOptions& options);
 /// The same as tested.
-[[nodiscard]] Report comparison_report(const Comparison& comparison, const std::vector<ReportedRun>& runs,
-                                       const std::vector<UnitAnalysis>& units, const ReportOptions& options);
+[[nodiscard]] Report comparison_report(const Comparison& comparison, const std::vector<ReportedRun>& runs, const std::vector<UnitAnalysis>& units,
+                                       const ReportOptions& options);
 
 } // namespace ullage

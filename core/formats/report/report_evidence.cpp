@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What one run shows: assumptions, charts, findings, budget, readings.
 #include "base/number.h"
-#include "formats/results/comparison_table.h"
 #include "formats/report/inside/report_parts.h"
+#include "formats/results/comparison_table.h"
 
 #include <fmt/format.h>
 
@@ -54,8 +54,8 @@ RunRecord thinned(const RunRecord& record, const RunAnalysis& analysis, std::siz
     if (total <= most) return part;
     for (const std::size_t r : shown) {
         Reading& reading = part.readings[r];
-        const bool stays = r == shown.front() || r == shown.back() || reading.values.mark || !reading.values.remark.empty() ||
-                           reading.version > 1 || spoken_of.contains(reading.uuid);
+        const bool stays = r == shown.front() || r == shown.back() || reading.values.mark || !reading.values.remark.empty() || reading.version > 1 ||
+                           spoken_of.contains(reading.uuid);
         reading.withdrawn = !stays;
         if (!stays) plain.push_back(r);
     }

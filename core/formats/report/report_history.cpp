@@ -27,8 +27,7 @@ std::string mark_words(const std::optional<MarkKind>& mark) { return mark ? std:
 std::string change_text(const ReadingVersion& before, const ReadingVersion& after, const std::string& zone, const NumberForm& form) {
     std::vector<std::string> parts;
     const ReadingValues &from = before.values, &to = after.values;
-    if (from.time_ms != to.time_ms)
-        parts.push_back("time " + format_iso8601(from.time_ms, zone) + " → " + format_iso8601(to.time_ms, zone));
+    if (from.time_ms != to.time_ms) parts.push_back("time " + format_iso8601(from.time_ms, zone) + " → " + format_iso8601(to.time_ms, zone));
     const auto number = [&](const char* what, const char* unit, std::optional<double> ReadingValues::*value) {
         if (from.*value != to.*value)
             parts.push_back(fmt::format("{} {} → {}", what, number_text(from.*value, unit, form), number_text(to.*value, unit, form)));
@@ -64,9 +63,9 @@ void add_rows(Table& table, const ReportedRun& run, const NumberForm& form) {
         for (std::size_t v = 1; v < history.versions.size(); ++v) {
             const ReadingVersion &before = history.versions[v - 1], &after = history.versions[v];
             table.rows.push_back({fmt::format("{}, run {}", run.record->unit.name, run.record->number),
-                                  format_iso8601(history.versions.front().values.time_ms, zone),
-                                  first_text(history.versions.front().values, form), change_text(before, after, zone, form),
-                                  format_iso8601(after.written_ms, zone), after.reason.empty() ? "none given" : after.reason});
+                                  format_iso8601(history.versions.front().values.time_ms, zone), first_text(history.versions.front().values, form),
+                                  change_text(before, after, zone, form), format_iso8601(after.written_ms, zone),
+                                  after.reason.empty() ? "none given" : after.reason});
         }
 }
 

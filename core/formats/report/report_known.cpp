@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What cannot be known, or is less than measured, each with its reason.
-#include "formats/text/quantity_title.h"
 #include "formats/report/inside/report_parts.h"
+#include "formats/text/quantity_title.h"
 
 #include <algorithm>
 
@@ -15,9 +15,7 @@ bool needs_a_reason(const Quantity& quantity) {
     return quantity.kind != Kind::measured || ((!quantity.lower || !quantity.upper) && !quantity.reason.empty());
 }
 
-std::string how_far(const Quantity& quantity) {
-    return quantity.kind == Kind::measured ? "no interval" : std::string(kind_text(quantity.kind));
-}
+std::string how_far(const Quantity& quantity) { return quantity.kind == Kind::measured ? "no interval" : std::string(kind_text(quantity.kind)); }
 
 } // namespace
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Which differences between units these meters resolve.
+#include "formats/report/inside/report_parts.h"
 #include "formats/results/comparison_table.h"
 #include "formats/text/quantity_title.h"
-#include "formats/report/inside/report_parts.h"
 
 #include <fmt/format.h>
 
@@ -91,7 +91,9 @@ void add_pairs(ReportBuilder& builder, const FairComparison& fair, const Reporte
         if (difference.value) difference.kind = Kind::measured; // how far each fraction is known stands in the comparison
         const bool known = difference.kind != Kind::not_known;
         table.rows.push_back({pairs.names[pair.first], pairs.names[pair.second], std::move(difference), verdict_words(pair),
-                              std::string(!known ? "" : pair.shared_meter ? "yes: its gain cancels" : "no")});
+                              std::string(!known              ? ""
+                                          : pair.shared_meter ? "yes: its gain cancels"
+                                                              : "no")});
     }
     builder.table(table);
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The report of one run.
 #include "base/number.h"
-#include "formats/text/quantity_title.h"
 #include "formats/report/inside/report_parts.h"
+#include "formats/text/quantity_title.h"
 #include "formats/text/safety_words.h"
 #include "unit/loss_split.h"
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "formats/sheets/pv_sheet_text.h"
 #include "formats/report/report_content.h"
+#include "formats/sheets/pv_sheet_text.h"
 #include "sizing/sizing.h"
 
 #include <string_view>

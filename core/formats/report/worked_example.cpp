@@ -2,8 +2,8 @@
 #include "formats/report/worked_example.h"
 
 #include "base/number.h"
-#include "formats/text/quantity_title.h"
 #include "formats/report/report_numbers.h"
+#include "formats/text/quantity_title.h"
 
 #include <fmt/format.h>
 
@@ -15,8 +15,8 @@ namespace ullage {
 
 namespace {
 
-constexpr double example_load_w = 120;    ///< between the tested loads of both units that change places
-constexpr double close_load_w = 180;      ///< the third unit was tested there
+constexpr double example_load_w = 120; ///< between the tested loads of both units that change places
+constexpr double close_load_w = 180;   ///< the third unit was tested there
 constexpr const char *first_name = "Osk 1200", *second_name = "Pelm 900", *third_name = "Tarrow 2k";
 
 std::string text_of(const Quantity& quantity) { return quantity_text(quantity, quantity_decimals(quantity.key)); }

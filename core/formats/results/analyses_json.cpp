@@ -2,10 +2,10 @@
 #include "formats/results/comparison_table.h"
 
 #include "base/version.h"
-#include "formats/results/claims_output.h"
 #include "formats/json/forecast_json.h"
 #include "formats/json/quantity_json.h"
 #include "formats/json/unit_analysis_json.h"
+#include "formats/results/claims_output.h"
 #include "unit/loss_split.h"
 
 #include <algorithm>
@@ -89,9 +89,17 @@ bool tests_output(const Run& run) { return run.kind == RunKind::sustained_output
 
 Json load_json(const std::optional<LoadStatistics>& load) {
     if (!load) return nullptr;
-    Json json{{"mean_w", load->mean_w},         {"peak_w", load->peak_w},         {"covered_h", load->covered_h}, {"energy_wh", load->energy_wh},
-              {"square_w2h", load->square_w2h}, {"daily_wh", load->daily_wh},     {"register_wh", nullptr},       {"cycle", nullptr},
-              {"gaps", load->gaps},             {"gap_h", load->gap_h},           {"gap_most_wh", load->gap_most_wh}};
+    Json json{{"mean_w", load->mean_w},
+              {"peak_w", load->peak_w},
+              {"covered_h", load->covered_h},
+              {"energy_wh", load->energy_wh},
+              {"square_w2h", load->square_w2h},
+              {"daily_wh", load->daily_wh},
+              {"register_wh", nullptr},
+              {"cycle", nullptr},
+              {"gaps", load->gaps},
+              {"gap_h", load->gap_h},
+              {"gap_most_wh", load->gap_most_wh}};
     if (load->register_wh) json["register_wh"] = *load->register_wh;
     if (load->cycle)
         json["cycle"] = {{"on_w", load->cycle->on_w},
@@ -130,7 +138,8 @@ std::string analyses_json(const Casebook& casebook, const std::vector<std::strin
     std::vector<std::string> units; // in order of first appearance
     for (std::size_t r = 0; r < run_uuids.size(); ++r) {
         const auto record = casebook.run(run_uuids[r]);
-        json["runs"].push_back(run_json(*record, *casebook.analysis(run_uuids[r]), *casebook.fit(record->unit.uuid), r < loads.size() ? loads[r] : std::nullopt));
+        json["runs"].push_back(
+            run_json(*record, *casebook.analysis(run_uuids[r]), *casebook.fit(record->unit.uuid), r < loads.size() ? loads[r] : std::nullopt));
         if (std::ranges::find(units, record->unit.uuid) == units.end()) units.push_back(record->unit.uuid);
     }
     for (const std::string& uuid : units) {

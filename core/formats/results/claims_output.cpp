@@ -44,8 +44,10 @@ Table claims_table(const UnitClaims& claims) {
 Table output_steps_table(const OutputRun& run) {
     Table table;
     table.title = "Steps of load";
-    table.columns = {{"from", "from", "h", Content::text, 0},      {"held", "held", "min", Content::text, 0},
-                     {"load", "load", {}, Content::text, 0},       {"gauge_used", "gauge used", "pt", Content::text, 0},
+    table.columns = {{"from", "from", "h", Content::text, 0},
+                     {"held", "held", "min", Content::text, 0},
+                     {"load", "load", {}, Content::text, 0},
+                     {"gauge_used", "gauge used", "pt", Content::text, 0},
                      {"ended", "ended", {}, Content::text, 0}};
     for (const OutputStep& step : run.steps)
         table.rows.push_back({fixed_text(step.from_h, 2), fixed_text(60 * step.hours(), 0), shown(step.watts),

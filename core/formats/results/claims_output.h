@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "claims/claims.h"
 #include "formats/json/quantity_json.h"
 #include "formats/tables/table.h"
-#include "claims/claims.h"
 
 namespace ullage {
 

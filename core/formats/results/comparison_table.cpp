@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/results/comparison_table.h"
 
-#include "formats/text/quantity_title.h"
 #include "formats/results/table_method.h"
+#include "formats/text/quantity_title.h"
 #include "model/tags.h"
 
 #include <algorithm>
@@ -16,9 +16,7 @@ namespace {
 
 using Content = TableColumn::Content;
 
-TableColumn text_column(std::string key, std::string title) {
-    return {std::move(key), std::move(title), {}, Content::text, 0};
-}
+TableColumn text_column(std::string key, std::string title) { return {std::move(key), std::move(title), {}, Content::text, 0}; }
 
 TableColumn identifying(TableColumn column) {
     column.identifies = true;
@@ -60,15 +58,15 @@ std::vector<Column> columns_of(const Comparison& comparison, const FairCompariso
     std::vector<Column> columns{name("unit", "unit", [&](std::size_t i) { return rows[i].unit.name; }),
                                 name("maker", "maker", [&](std::size_t i) { return rows[i].unit.maker; }),
                                 name("run", "run", [&](std::size_t i) { return rows[i].run_title; }),
-                                figure("rank", "1", [&](std::size_t i) { return ranks[i]; }, Content::number),
-                                figure("rated_wh", "Wh", [&](std::size_t i) { return rows[i].rated_wh; }, Content::number)};
-    if (comparison.several_sources)
-        columns.insert(columns.begin() + 2, name("logbook", "logbook", [&](std::size_t i) { return rows[i].source; }));
+                                figure(
+                                    "rank", "1", [&](std::size_t i) { return ranks[i]; }, Content::number),
+                                figure(
+                                    "rated_wh", "Wh", [&](std::size_t i) { return rows[i].rated_wh; }, Content::number)};
+    if (comparison.several_sources) columns.insert(columns.begin() + 2, name("logbook", "logbook", [&](std::size_t i) { return rows[i].source; }));
     if (fair.load) {
         columns.push_back(figure("deliverable_wh", "Wh", [&](std::size_t i) { return fair.rows[i].deliverable_wh; }));
-        columns.push_back(figure("usable_fraction_at_load", "1", [&](std::size_t i) {
-            return under_key(fair.rows[i].usable_fraction, "usable_fraction_at_load");
-        }));
+        columns.push_back(figure("usable_fraction_at_load", "1",
+                                 [&](std::size_t i) { return under_key(fair.rows[i].usable_fraction, "usable_fraction_at_load"); }));
         columns.push_back(figure("run_time_h", "h", [&](std::size_t i) { return fair.rows[i].run_time_h; }));
         columns.push_back(text("standing", "at this load", [&](std::size_t i) {
             const FairRow& row = fair.rows[i];
@@ -84,9 +82,11 @@ std::vector<Column> columns_of(const Comparison& comparison, const FairCompariso
              figure("wh_per_gauge_point", "Wh/pt", [&](std::size_t i) { return rows[i].wh_per_gauge_point; }),
              figure("no_load_draw_w", "W", [&](std::size_t i) { return rows[i].no_load_draw_w; }),
              text("gauge_verdict", "gauge", [&](std::size_t i) { return rows[i].gauge_verdict; }),
-             figure("price_per_rated_kwh", "", [&](std::size_t i) { return rows[i].price_per_rated_kwh; }, Content::number),
+             figure(
+                 "price_per_rated_kwh", "", [&](std::size_t i) { return rows[i].price_per_rated_kwh; }, Content::number),
              figure("price_per_delivered_kwh", "", [&](std::size_t i) { return fair.rows[i].price_per_delivered_kwh; }),
-             figure("paid_per_rated_kwh", "", [&](std::size_t i) { return rows[i].paid_per_rated_kwh; }, Content::number),
+             figure(
+                 "paid_per_rated_kwh", "", [&](std::size_t i) { return rows[i].paid_per_rated_kwh; }, Content::number),
              figure("paid_per_delivered_kwh", "", [&](std::size_t i) { return fair.rows[i].paid_per_delivered_kwh; }),
              figure("wh_per_kg", "Wh/kg", [&](std::size_t i) { return fair.rows[i].wh_per_kg; }),
              figure("charge_time_h", "h", [&](std::size_t i) { return rows[i].charge_time_h; }),
@@ -94,7 +94,8 @@ std::vector<Column> columns_of(const Comparison& comparison, const FairCompariso
              figure("held_output_w", "W", [&](std::size_t i) { return rows[i].held_output_w; }),
              figure("held_peak_output_w", "W", [&](std::size_t i) { return rows[i].held_peak_output_w; }),
              figure("standby_draw_w", "W", [&](std::size_t i) { return rows[i].standby_draw_w; }),
-             figure("warranty_years", "a", [&](std::size_t i) { return warranty_of(rows[i].unit); }, Content::number),
+             figure(
+                 "warranty_years", "a", [&](std::size_t i) { return warranty_of(rows[i].unit); }, Content::number),
              text("meter", "meter", [&](std::size_t i) { return rows[i].meter_name.empty() ? std::string("not stated") : rows[i].meter_name; }),
              text("tags", "tags", [&](std::size_t i) { return tags_text(rows[i].unit.tags, "; "); })})
         columns.push_back(std::move(column));
@@ -157,12 +158,8 @@ Table pairs_table(const Comparison& comparison, const FairComparison& fair, cons
     table.title = "Differences between units" + what + (fair.load ? " at " + common_load_text(*fair.load) : std::string(" as tested"));
     const auto pairs = compare_pairs(comparison, fair, rows, figure);
     const std::string unit = pairs.empty() ? std::string("1") : pairs.front().difference.unit;
-    table.columns = {text_column("first", "first"),
-                     text_column("second", "second"),
-                     figure_column("difference", unit),
-                     text_column("verdict", "verdict"),
-                     text_column("shared_meter", "one meter"),
-                     text_column("reason", "reason")};
+    table.columns = {text_column("first", "first"),     text_column("second", "second"),          figure_column("difference", unit),
+                     text_column("verdict", "verdict"), text_column("shared_meter", "one meter"), text_column("reason", "reason")};
     const std::vector<std::string> names = row_names(comparison);
     for (const PairVerdict& pair : pairs)
         table.rows.push_back({names[pair.first], names[pair.second], pair.difference, verdict_text(pair),

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "formats/tables/table.h"
-#include "claims/claims.h"
 #include "casebook/casebook.h"
+#include "claims/claims.h"
 #include "comparison/comparison.h"
 #include "comparison/fair_comparison.h"
-#include "unit/unit_analysis.h"
+#include "formats/tables/table.h"
 #include "measure/load_statistics.h"
+#include "unit/unit_analysis.h"
 
 namespace ullage {
 
@@ -62,9 +62,9 @@ enum class RunTable { readings, intervals };
 /// sentence, evidence, readings: [{uuid, time}], size, size_unit, statistic_name, statistic, threshold}], register_corrections: [{kind,
 /// reading, reason, missing_wh}], budget: {lines: [{source, shape, correlation, standard_wh, share}], combined_standard_wh,
 /// half_width_wh, half_width_method}, loss_split: {quantities, sentence}, losses_sentence, least_gauge_error_sentence, forecast (of a run still
-/// running, else null)}], "units": see unit_analysis_json}. Absent numbers are null; never NaN. A run has `charge` or `output` besides where it tests that, else null, and a unit its `claims`, with costs at
-/// `price_per_kwh` in its own currency: see claims_output.h. `loads`: what a trace says of the load of each run, in the order of `run_uuids`; empty
-/// for none. Precondition: the casebook has these runs.
+/// running, else null)}], "units": see unit_analysis_json}. Absent numbers are null; never NaN. A run has `charge` or `output` besides where it tests
+/// that, else null, and a unit its `claims`, with costs at `price_per_kwh` in its own currency: see claims_output.h. `loads`: what a trace says of
+/// the load of each run, in the order of `run_uuids`; empty for none. Precondition: the casebook has these runs.
 [[nodiscard]] std::string analyses_json(const Casebook& casebook, const std::vector<std::string>& run_uuids,
                                         const std::optional<double>& price_per_kwh = {},
                                         const std::vector<std::optional<LoadStatistics>>& loads = {});

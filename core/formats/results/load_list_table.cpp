@@ -56,8 +56,14 @@ Table load_list_table(const LoadList& list) {
                      text_column("always_connected", "always connected")};
     for (std::size_t i = 0; i < list.appliances.size(); ++i) {
         const Appliance& one = list.appliances[i];
-        const std::optional<double> figures[] = {one.count,           one.power_w,      mean_in_use_w(one),           one.hours_per_day,
-                                                 one.night_hours,     one.start_peak_w, totals.appliances[i].daily_wh, totals.appliances[i].night_wh};
+        const std::optional<double> figures[] = {one.count,
+                                                 one.power_w,
+                                                 mean_in_use_w(one),
+                                                 one.hours_per_day,
+                                                 one.night_hours,
+                                                 one.start_peak_w,
+                                                 totals.appliances[i].daily_wh,
+                                                 totals.appliances[i].night_wh};
         auto& row = table.rows.emplace_back();
         row.emplace_back(one.name);
         for (std::size_t column = 0; column < std::size(figures); ++column) row.emplace_back(stated(table.columns[column + 1], figures[column]));

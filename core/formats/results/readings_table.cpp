@@ -24,9 +24,7 @@ TableCell number_cell(const TableColumn& column, std::optional<double> value) {
     return known(column.key, column.unit, *value, std::nullopt, Kind::measured);
 }
 
-TableColumn instant_column(std::string key, std::string title) {
-    return {std::move(key), std::move(title), {}, Content::text, 0, true, true};
-}
+TableColumn instant_column(std::string key, std::string title) { return {std::move(key), std::move(title), {}, Content::text, 0, true, true}; }
 
 /// ISO 8601 with seconds also where they are 0, as xsd:dateTimeStamp asks.
 std::string instant_text(UtcMs time_ms, const std::string& zone) {
@@ -36,9 +34,7 @@ std::string instant_text(UtcMs time_ms, const std::string& zone) {
     return text;
 }
 
-std::string title_of(const RunRecord& record, const RunAnalysis& analysis) {
-    return record.unit.name + ", " + run_title(record, analysis.energy);
-}
+std::string title_of(const RunRecord& record, const RunAnalysis& analysis) { return record.unit.name + ", " + run_title(record, analysis.energy); }
 
 /// By reading, the first of `things` that belongs to it; nullptr for one without.
 template <class Thing, class ReadingOf>

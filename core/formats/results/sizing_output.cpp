@@ -14,8 +14,7 @@ namespace ullage {
 namespace {
 
 std::string line_of(const Quantity& quantity) {
-    std::string text = fmt::format("  {}: {}", quantity_title(quantity.key),
-                                   quantity_text(quantity, quantity_decimals(quantity.key)));
+    std::string text = fmt::format("  {}: {}", quantity_title(quantity.key), quantity_text(quantity, quantity_decimals(quantity.key)));
     // A lopsided interval is shown by its ends alone.
     if (quantity.value && quantity.lower && text.find("±") == std::string::npos)
         text += fmt::format(", likely {}", fixed_text(*quantity.value, quantity_decimals(quantity.key)));
@@ -25,40 +24,31 @@ std::string line_of(const Quantity& quantity) {
 
 std::string unit_text(const Sizing& sizing, std::size_t at) {
     const SizedUnit& unit = sizing.units[at];
-    std::string text =
-        '\n' + one_line(unit.unit.name) + ": " + std::string(sizing_basis_text(unit.basis)) + '\n';
+    std::string text = '\n' + one_line(unit.unit.name) + ": " + std::string(sizing_basis_text(unit.basis)) + '\n';
     for (const Quantity* quantity : {&unit.days, &unit.lasts_h, &unit.run_time_h, &unit.days_left_on}) {
         const bool same = quantity == &unit.days_left_on && sizing.totals.always_connected;
         if (!same) text += line_of(*quantity);
     }
     if (!unit.days.reason.empty()) text += "    " + one_line(unit.days.reason) + '\n';
-    text += fmt::format("  rated output: {}; peak output: {}\n  units for {}: {}",
-                        power_fit_text(unit.output), power_fit_text(unit.peak),
+    text += fmt::format("  rated output: {}; peak output: {}\n  units for {}: {}", power_fit_text(unit.output), power_fit_text(unit.peak),
                         days_text(sizing.choices.autonomy_days), units_needed_text(unit.units_needed));
     if (!unit.units_needed.reason.empty()) text += ", " + one_line(unit.units_needed.reason);
     if (unit.units_by_rule) text += fmt::format("; by the battery rule: {}", *unit.units_by_rule);
     text += '\n';
-    for (const std::string& remark : unit.remarks)
-        text += "  " + one_line(remark) + '\n';
-    if (const std::string course = course_sentence(sizing, at); !course.empty())
-        text += "  " + one_line(course) + '\n';
+    for (const std::string& remark : unit.remarks) text += "  " + one_line(remark) + '\n';
+    if (const std::string course = course_sentence(sizing, at); !course.empty()) text += "  " + one_line(course) + '\n';
     return text;
 }
 
-Json count_or_null(const std::optional<int>& count) {
-    return count ? Json(*count) : Json(nullptr);
-}
+Json count_or_null(const std::optional<int>& count) { return count ? Json(*count) : Json(nullptr); }
 
 Json course_json(const std::optional<ChargeCourse>& course) {
     if (!course) return nullptr;
     Json points = Json::array();
     for (const CoursePoint& point : course->points)
-        points.push_back(
-            {{"hour", point.hour},
-             {"with_pv_percent",
-              {point.with_pv_lower_percent, point.with_pv_percent, point.with_pv_upper_percent}},
-             {"without_pv_percent",
-              {point.without_pv_lower_percent, point.without_pv_percent, point.without_pv_upper_percent}}});
+        points.push_back({{"hour", point.hour},
+                          {"with_pv_percent", {point.with_pv_lower_percent, point.with_pv_percent, point.with_pv_upper_percent}},
+                          {"without_pv_percent", {point.without_pv_lower_percent, point.without_pv_percent, point.without_pv_upper_percent}}});
     return {{"units", course->units},
             {"empty_without_pv_h", number_json(course->empty_without_pv_h)},
             {"empty_with_pv_h", number_json(course->empty_with_pv_h)},
@@ -76,36 +66,28 @@ Json sized_unit_json(const Sizing& sizing, std::size_t at) {
         made.update(quantity_json(*quantity));
         quantities.push_back(std::move(made));
     }
-    return {{"unit", unit.unit.name},
-            {"basis", std::string(sizing_basis_text(unit.basis))},
-            {"quantities", std::move(quantities)},
-            {"units_needed",
-             {{"least", count_or_null(unit.units_needed.least)},
-              {"sure", count_or_null(unit.units_needed.sure)},
-              {"reason", unit.units_needed.reason}}},
-            {"output", std::string(power_fit_text(unit.output))},
-            {"peak", std::string(power_fit_text(unit.peak))},
-            {"units_by_rule", count_or_null(unit.units_by_rule)},
-            {"remarks", unit.remarks},
-            {"course", course_json(sizing.courses[at])}};
+    return {
+        {"unit", unit.unit.name},
+        {"basis", std::string(sizing_basis_text(unit.basis))},
+        {"quantities", std::move(quantities)},
+        {"units_needed",
+         {{"least", count_or_null(unit.units_needed.least)}, {"sure", count_or_null(unit.units_needed.sure)}, {"reason", unit.units_needed.reason}}},
+        {"output", std::string(power_fit_text(unit.output))},
+        {"peak", std::string(power_fit_text(unit.peak))},
+        {"units_by_rule", count_or_null(unit.units_by_rule)},
+        {"remarks", unit.remarks},
+        {"course", course_json(sizing.courses[at])}};
 }
 
 Json totals_json(const LoadTotals& totals) {
-    return {{"daily_wh", totals.daily_wh},
-            {"night_wh", totals.night_wh},
-            {"mean_w", totals.mean_w},
-            {"running_w", totals.running_w},
-            {"peak_w", totals.peak_w},
-            {"hours_on", totals.hours_on},
-            {"hours_on_most", totals.hours_on_most},
-            {"night_h", totals.night_h},
-            {"always_connected", totals.always_connected}};
+    return {{"daily_wh", totals.daily_wh},           {"night_wh", totals.night_wh}, {"mean_w", totals.mean_w},
+            {"running_w", totals.running_w},         {"peak_w", totals.peak_w},     {"hours_on", totals.hours_on},
+            {"hours_on_most", totals.hours_on_most}, {"night_h", totals.night_h},   {"always_connected", totals.always_connected}};
 }
 
 Json choices_json(const SizingChoices& choices) {
     Json months = Json::array();
-    for (const std::optional<double>& hours : choices.month_sun_hours)
-        months.push_back(number_json(hours));
+    for (const std::optional<double>& hours : choices.month_sun_hours) months.push_back(number_json(hours));
     return {{"autonomy_days", choices.autonomy_days},
             {"peak_sun_hours", choices.peak_sun_hours},
             {"derating", choices.derating},
@@ -129,27 +111,22 @@ std::string sizing_text(const Sizing& sizing) {
     const LoadTotals& totals = sizing.totals;
     const std::string head = one_line("Sizing for the load list " + sizing.list.name);
     std::string text = head + '\n' + std::string(display_width(head), '=') + '\n';
-    text +=
-        fmt::format("{} Wh a day, {} W when all of it runs, {} W at most\n", fixed_text(totals.daily_wh, 0),
-                    fixed_text(totals.running_w, 0), fixed_text(totals.peak_w, 0));
-    for (std::size_t i = 0; i < sizing.units.size(); ++i)
-        text += unit_text(sizing, i);
+    text += fmt::format("{} Wh a day, {} W when all of it runs, {} W at most\n", fixed_text(totals.daily_wh, 0), fixed_text(totals.running_w, 0),
+                        fixed_text(totals.peak_w, 0));
+    for (std::size_t i = 0; i < sizing.units.size(); ++i) text += unit_text(sizing, i);
     if (sizing.units.empty()) text += "\nNo unit to size.\n";
     text += '\n' + table_text(sizing_rules_table(sizing), TableFormat::text);
     if (!sizing.months.empty()) text += '\n' + table_text(sizing_months_table(sizing), TableFormat::text);
     text += "\nAssumed\n";
-    for (const std::string& line : sizing.remarks)
-        text += "  " + one_line(line) + '\n';
+    for (const std::string& line : sizing.remarks) text += "  " + one_line(line) + '\n';
     text += "\nCautions\n";
-    for (const std::string& line : sizing_cautions())
-        text += "  " + line + '\n';
+    for (const std::string& line : sizing_cautions()) text += "  " + line + '\n';
     return text;
 }
 
 std::string sizing_json(const Sizing& sizing) {
     Json units = Json::array(), months = Json::array();
-    for (std::size_t i = 0; i < sizing.units.size(); ++i)
-        units.push_back(sized_unit_json(sizing, i));
+    for (std::size_t i = 0; i < sizing.units.size(); ++i) units.push_back(sized_unit_json(sizing, i));
     for (const PvMonth& month : sizing.months)
         months.push_back({{"month", month.month},
                           {"sun_hours", month.sun_hours},

@@ -19,18 +19,14 @@ TableColumn sizing_words(const char* key, const char* title, bool identifies = f
 
 /// A figure that follows from stated ones: no interval.
 Quantity sizing_figure(const TableColumn& column, const std::optional<double>& value, const char* reason) {
-    return value ? known(column.key, column.unit, *value, std::nullopt, Kind::measured, reason)
-                 : not_known(column.key, column.unit, reason);
+    return value ? known(column.key, column.unit, *value, std::nullopt, Kind::measured, reason) : not_known(column.key, column.unit, reason);
 }
 
-std::optional<double> as_number(const std::optional<int>& count) {
-    return count ? std::optional<double>(*count) : std::nullopt;
-}
+std::optional<double> as_number(const std::optional<int>& count) { return count ? std::optional<double>(*count) : std::nullopt; }
 
 std::string joined(const std::vector<std::string>& sentences) {
     std::string text;
-    for (const std::string& sentence : sentences)
-        text += (text.empty() ? "" : "; ") + sentence;
+    for (const std::string& sentence : sentences) text += (text.empty() ? "" : "; ") + sentence;
     return text;
 }
 
@@ -42,20 +38,16 @@ std::string remark_of(const SizedUnit& unit) {
 }
 
 std::string once_empty(const std::optional<double>& hours, const char* when) {
-    return hours ? fmt::format("empty after {} h {}", fixed_text(*hours, 1), when)
-                 : fmt::format("not empty within three days {}", when);
+    return hours ? fmt::format("empty after {} h {}", fixed_text(*hours, 1), when) : fmt::format("not empty within three days {}", when);
 }
 
 } // namespace
 
-std::string days_text(double days) {
-    return exact_text(days) + (days == 1 ? " day" : " days");
-}
+std::string days_text(double days) { return exact_text(days) + (days == 1 ? " day" : " days"); }
 
 std::string month_name(int month) {
-    constexpr std::array<const char*, months_of_year> names{"January",   "February", "March",    "April",
-                                                            "May",       "June",     "July",     "August",
-                                                            "September", "October",  "November", "December"};
+    constexpr std::array<const char*, months_of_year> names{"January", "February", "March",     "April",   "May",      "June",
+                                                            "July",    "August",   "September", "October", "November", "December"};
     return month >= 1 && month <= months_of_year ? names[static_cast<std::size_t>(month - 1)] : "";
 }
 
@@ -77,33 +69,26 @@ Table sizing_table(const Sizing& sizing) {
                      {"units_by_rule", "units by rule", "1", Content::number, 0},
                      sizing_words("remark", "remark")};
     for (const SizedUnit& unit : sizing.units) {
-        const char* needed = unit.units_needed.reason.empty() ? "for the days of autonomy asked for"
-                                                              : unit.units_needed.reason.c_str();
-        table.rows.push_back(
-            {unit.unit.name, unit.unit.maker,
-             sizing_figure(table.columns[2], unit.unit.rated_energy_wh, "stated by the maker"),
-             std::string(sizing_basis_text(unit.basis)), unit.days, unit.lasts_h, unit.run_time_h,
-             unit.days_left_on, sizing_figure(table.columns[8], as_number(unit.units_needed.least), needed),
-             sizing_figure(table.columns[9], as_number(unit.units_needed.sure), needed),
-             std::string(power_fit_text(unit.output)), std::string(power_fit_text(unit.peak)),
-             sizing_figure(table.columns[12], as_number(unit.units_by_rule),
-                           "nameplate by the rule / rated energy"),
-             remark_of(unit)});
+        const char* needed = unit.units_needed.reason.empty() ? "for the days of autonomy asked for" : unit.units_needed.reason.c_str();
+        table.rows.push_back({unit.unit.name, unit.unit.maker, sizing_figure(table.columns[2], unit.unit.rated_energy_wh, "stated by the maker"),
+                              std::string(sizing_basis_text(unit.basis)), unit.days, unit.lasts_h, unit.run_time_h, unit.days_left_on,
+                              sizing_figure(table.columns[8], as_number(unit.units_needed.least), needed),
+                              sizing_figure(table.columns[9], as_number(unit.units_needed.sure), needed), std::string(power_fit_text(unit.output)),
+                              std::string(power_fit_text(unit.peak)),
+                              sizing_figure(table.columns[12], as_number(unit.units_by_rule), "nameplate by the rule / rated energy"),
+                              remark_of(unit)});
     }
     table.remarks = sizing.remarks;
     table.remarks.push_back(
-        fmt::format("Units needed: for {} without sun, side by side with the list shared evenly.",
-                    days_text(sizing.choices.autonomy_days)));
-    table.method = {
-        {"Days of autonomy", "E* / (daily energy + no-load draw × hours of output on + quadratic loss), from "
-                             "all full drains of the unit together; the "
-                             "interval also holds what the list leaves open: appliances used together or "
-                             "apart, the hour of beginning, the order of use."},
-        {"Expectation",
-         "Where no drain tells it, a stated share of the rated energy at the socket; no measurement."},
-        {"Sources", "Balance: loss polynomial of Schmidt and Sauer (1996) seen from the socket, terms of IEC "
-                    "61683. Rules of the "
-                    "cross-check: IEEE 1013 and IEEE 1562 as quoted by third parties."}};
+        fmt::format("Units needed: for {} without sun, side by side with the list shared evenly.", days_text(sizing.choices.autonomy_days)));
+    table.method = {{"Days of autonomy", "E* / (daily energy + no-load draw × hours of output on + quadratic loss), from "
+                                         "all full drains of the unit together; the "
+                                         "interval also holds what the list leaves open: appliances used together or "
+                                         "apart, the hour of beginning, the order of use."},
+                    {"Expectation", "Where no drain tells it, a stated share of the rated energy at the socket; no measurement."},
+                    {"Sources", "Balance: loss polynomial of Schmidt and Sauer (1996) seen from the socket, terms of IEC "
+                                "61683. Rules of the "
+                                "cross-check: IEEE 1013 and IEEE 1562 as quoted by third parties."}};
     return table;
 }
 
@@ -117,12 +102,11 @@ Table sizing_months_table(const Sizing& sizing) {
                      {"margin_wh", "margin", "Wh/d", Content::number, 0},
                      {"array_to_load", "array to load", "1", Content::number, 2}};
     for (const PvMonth& month : sizing.months)
-        table.rows.push_back(
-            {month_name(month.month), sizing_figure(table.columns[1], month.sun_hours, "stated"),
-             sizing_figure(table.columns[2], month.daily_wh, "array × peak-sun hours × derating"),
-             sizing_figure(table.columns[3], sizing.array.daily_need_wh, "daily load / inverter efficiency"),
-             sizing_figure(table.columns[4], month.margin_wh, "below 0 the load is not met"),
-             sizing_figure(table.columns[5], month.array_to_load, "to the battery / needed")});
+        table.rows.push_back({month_name(month.month), sizing_figure(table.columns[1], month.sun_hours, "stated"),
+                              sizing_figure(table.columns[2], month.daily_wh, "array × peak-sun hours × derating"),
+                              sizing_figure(table.columns[3], sizing.array.daily_need_wh, "daily load / inverter efficiency"),
+                              sizing_figure(table.columns[4], month.margin_wh, "below 0 the load is not met"),
+                              sizing_figure(table.columns[5], month.array_to_load, "to the battery / needed")});
     return table;
 }
 
@@ -131,34 +115,25 @@ Table sizing_rules_table(const Sizing& sizing) {
     const BatteryByRule& battery = sizing.battery;
     Table table;
     table.title = "PV array and battery by the published rules";
-    table.columns = {sizing_words("step", "step", true),
-                     {"value", "value", {}, Content::number, 0},
-                     sizing_words("from", "from")};
+    table.columns = {sizing_words("step", "step", true), {"value", "value", {}, Content::number, 0}, sizing_words("from", "from")};
     const auto step = [&table](const char* name, double value, const char* unit, std::string from) {
-        table.rows.push_back(
-            {std::string(name),
-             known("value", unit, value, std::nullopt, Kind::measured, "from stated figures"),
-             std::move(from)});
+        table.rows.push_back({std::string(name), known("value", unit, value, std::nullopt, Kind::measured, "from stated figures"), std::move(from)});
     };
     step("daily load", sizing.totals.daily_wh, "Wh", "the load list");
     step("needed at the battery", sizing.array.daily_need_wh, "Wh",
          fmt::format("daily load / inverter efficiency {}", exact_text(choices.inverter_efficiency)));
     step("PV array by rule", sizing.array.by_rule_w, "W",
-         fmt::format("{} × needed / ({} peak-sun hours × derating {})", exact_text(choices.array_to_load),
-                     exact_text(choices.peak_sun_hours), exact_text(choices.derating)));
+         fmt::format("{} × needed / ({} peak-sun hours × derating {})", exact_text(choices.array_to_load), exact_text(choices.peak_sun_hours),
+                     exact_text(choices.derating)));
     step("PV array", sizing.array.array_w, "W", choices.array_w ? "stated" : "as by rule");
     step("PV brings a day", sizing.array.daily_wh, "Wh", "array × peak-sun hours × derating");
-    step("battery, unadjusted", battery.unadjusted_wh, "Wh",
-         fmt::format("{} × needed at the battery", days_text(choices.autonomy_days)));
+    step("battery, unadjusted", battery.unadjusted_wh, "Wh", fmt::format("{} × needed at the battery", days_text(choices.autonomy_days)));
     step("by depth", battery.by_depth_wh, "Wh",
-         fmt::format("/ deepest discharge {}{}", exact_text(choices.most_depth),
-                     battery.depth_governs ? ", which governs" : ""));
+         fmt::format("/ deepest discharge {}{}", exact_text(choices.most_depth), battery.depth_governs ? ", which governs" : ""));
     step("by end of life", battery.by_end_of_life_wh, "Wh",
-         fmt::format("/ share left at the end of life {}{}", exact_text(choices.end_of_life),
-                     battery.depth_governs ? "" : ", which governs"));
+         fmt::format("/ share left at the end of life {}{}", exact_text(choices.end_of_life), battery.depth_governs ? "" : ", which governs"));
     step("battery, nameplate", battery.nameplate_wh, "Wh",
-         fmt::format("× temperature factor {} × margin {}", exact_text(choices.temperature_factor),
-                     exact_text(choices.margin)));
+         fmt::format("× temperature factor {} × margin {}", exact_text(choices.temperature_factor), exact_text(choices.margin)));
     table.remarks = {"Rules of IEEE 1013 (battery) and IEEE 1562 (array) as quoted by third parties: a "
                      "cross-check from stated figures, which knows "
                      "nothing of the units tested. IEEE 1562 limits its battery part to lead-acid; for "
@@ -180,33 +155,25 @@ Table sizing_course_table(const Sizing& sizing) {
         for (const CoursePoint& p : sizing.courses[i]->points)
             table.rows.push_back(
                 {sizing.units[i].unit.name, sizing_figure(table.columns[1], p.hour, "since midnight"),
-                 Quantity{"with_pv_percent", "%", p.with_pv_percent, p.with_pv_lower_percent,
-                          p.with_pv_upper_percent, Kind::projected, reason},
-                 Quantity{"without_pv_percent", "%", p.without_pv_percent, p.without_pv_lower_percent,
-                          p.without_pv_upper_percent, Kind::projected, reason}});
+                 Quantity{"with_pv_percent", "%", p.with_pv_percent, p.with_pv_lower_percent, p.with_pv_upper_percent, Kind::projected, reason},
+                 Quantity{"without_pv_percent", "%", p.without_pv_percent, p.without_pv_lower_percent, p.without_pv_upper_percent, Kind::projected,
+                          reason}});
     }
-    table.remarks = {fmt::format(
-        "{} side by side, full at midnight; PV as a half sine over {} h of daylight.",
-        count_text(sizing.choices.units, "unit", "units"), exact_text(sizing.choices.daylight_h))};
+    table.remarks = {fmt::format("{} side by side, full at midnight; PV as a half sine over {} h of daylight.",
+                                 count_text(sizing.choices.units, "unit", "units"), exact_text(sizing.choices.daylight_h))};
     return table;
 }
 
 std::string course_sentence(const Sizing& sizing, std::size_t unit) {
     if (unit >= sizing.courses.size() || !sizing.courses[unit]) return {};
     const ChargeCourse& course = *sizing.courses[unit];
-    const std::string several =
-        course.units > 1 ? fmt::format(", {} side by side", course.units) : std::string();
+    const std::string several = course.units > 1 ? fmt::format(", {} side by side", course.units) : std::string();
     const std::string with_pv = fmt::format("with PV of {} W", fixed_text(sizing.array.array_w, 0));
     std::string text = fmt::format("{}{}, full at midnight: {}, {}", sizing.units[unit].unit.name, several,
-                                   once_empty(course.empty_without_pv_h, "without PV"),
-                                   once_empty(course.empty_with_pv_h, with_pv.c_str()));
-    if (course.unserved_wh >= 0.5)
-        text += fmt::format("; {} Wh of three days not served even so", fixed_text(course.unserved_wh, 0));
-    if (course.surplus_wh >= 0.5)
-        text += fmt::format("; {} Wh of PV find it full", fixed_text(course.surplus_wh, 0));
-    if (course.clipped_wh >= 0.5)
-        text +=
-            fmt::format("; {} Wh of PV are above what its PV input takes", fixed_text(course.clipped_wh, 0));
+                                   once_empty(course.empty_without_pv_h, "without PV"), once_empty(course.empty_with_pv_h, with_pv.c_str()));
+    if (course.unserved_wh >= 0.5) text += fmt::format("; {} Wh of three days not served even so", fixed_text(course.unserved_wh, 0));
+    if (course.surplus_wh >= 0.5) text += fmt::format("; {} Wh of PV find it full", fixed_text(course.surplus_wh, 0));
+    if (course.clipped_wh >= 0.5) text += fmt::format("; {} Wh of PV are above what its PV input takes", fixed_text(course.clipped_wh, 0));
     return text + '.';
 }
 

@@ -34,8 +34,8 @@ enum LoadColumn {
     always_connected,
     column_count
 };
-constexpr std::array<std::string_view, column_count> column_names{
-    "name", "power_w", "duty", "measured_wh", "measured_hours", "hours_per_day", "night_hours", "start_peak_w", "how_many", "always_connected"};
+constexpr std::array<std::string_view, column_count> column_names{"name",          "power_w",     "duty",         "measured_wh", "measured_hours",
+                                                                  "hours_per_day", "night_hours", "start_peak_w", "how_many",    "always_connected"};
 
 Error bad_list(std::string what, std::string where, std::string remedy) {
     return {Failure::bad_input, std::move(what), std::move(where), std::move(remedy)};

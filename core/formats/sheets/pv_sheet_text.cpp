@@ -132,10 +132,8 @@ Result<PvCoefficient> parse_pv_coefficient(std::string_view text) {
     const std::string unit = lower_case(trimmed(end == std::string::npos ? std::string_view() : std::string_view(typed).substr(end)));
     PvCoefficient coefficient;
     static constexpr std::string_view percents[] = {"", "%", "%/°c", "%/c", "%/k"}, millis[] = {"mv/°c", "mv/c", "mv/k"};
-    if (std::ranges::count(millis, unit) > 0)
-        coefficient.per = PvPerDegree::milli;
-    else if (std::ranges::count(percents, unit) == 0)
-        return pv_error(fmt::format("`{}` has an unknown unit", typed), "use %/°C or mV/°C");
+    if (std::ranges::count(millis, unit) > 0) coefficient.per = PvPerDegree::milli;
+    else if (std::ranges::count(percents, unit) == 0) return pv_error(fmt::format("`{}` has an unknown unit", typed), "use %/°C or mV/°C");
     std::string_view digits = trimmed(std::string_view(typed).substr(0, std::min(end, typed.size())));
     if (digits.starts_with('+')) digits.remove_prefix(1);
     const Result<double> number = parse_number(digits);

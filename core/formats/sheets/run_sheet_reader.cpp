@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
 #include "base/utf8.h"
-#include "formats/text/csv.h"
-#include "formats/sheets/run_sheet.h"
-#include "formats/text/sheet_keys.h"
 #include "formats/sheets/inside/sheet_preface.h"
+#include "formats/sheets/run_sheet.h"
+#include "formats/text/csv.h"
+#include "formats/text/sheet_keys.h"
 #include "formats/text/spreadsheet_text.h"
 #include "model/limits.h"
 
@@ -32,20 +32,15 @@ std::string cell_place(long line, std::size_t column, std::string_view name) {
 
 /// Refuses what is no UTF-8 text at all.
 Result<void> check_encoding(std::string_view text) {
-    if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
-        return bad("the file is empty", {}, "choose a run sheet");
-    if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF"))
-        return bad("the file is encoded in UTF-16", {}, "save it as UTF-8");
-    if (text.find('\0') != std::string_view::npos)
-        return bad("the file is no text", {}, "choose a run sheet, a text file of lines and commas");
+    if (text.find_first_not_of(" \t\r\n") == std::string_view::npos) return bad("the file is empty", {}, "choose a run sheet");
+    if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) return bad("the file is encoded in UTF-16", {}, "save it as UTF-8");
+    if (text.find('\0') != std::string_view::npos) return bad("the file is no text", {}, "choose a run sheet, a text file of lines and commas");
     if (const auto position = first_bad_utf8(text)) {
         const std::string_view before = text.substr(0, *position);
         const auto line_break = before.rfind('\n');
-        const std::string_view in_line =
-            before.substr(line_break == std::string_view::npos ? 0 : line_break + 1);
+        const std::string_view in_line = before.substr(line_break == std::string_view::npos ? 0 : line_break + 1);
         const auto characters = std::ranges::count_if(in_line, [](char c) { return (c & 0xC0) != 0x80; });
-        return bad("a byte is no UTF-8 character",
-                   fmt::format("line {}, character {}", 1 + std::ranges::count(before, '\n'), characters + 1),
+        return bad("a byte is no UTF-8 character", fmt::format("line {}, character {}", 1 + std::ranges::count(before, '\n'), characters + 1),
                    "save the file as UTF-8");
     }
     return {};
@@ -62,8 +57,8 @@ Result<void> check_separator(std::string_view text) {
         if (line.find_first_not_of(" \t\r,;") == std::string_view::npos) continue;
         const char separator = foreign_separator(line);
         if (separator == '\0' || lower_case(line).find("time") == std::string::npos) return {};
-        return bad(fmt::format("the fields are separated by {}", separator == ';' ? "semicolons" : "tabs"),
-                   fmt::format("line {}", line_number), "save the sheet with commas between the fields");
+        return bad(fmt::format("the fields are separated by {}", separator == ';' ? "semicolons" : "tabs"), fmt::format("line {}", line_number),
+                   "save the sheet with commas between the fields");
     }
     return {};
 }
@@ -96,8 +91,7 @@ public:
 
 private:
     Result<void> read_header() {
-        const std::string remedy =
-            "add the row `time,gauge_percent,register_wh,meter_w,display_w,mark,remark`";
+        const std::string remedy = "add the row `time,gauge_percent,register_wh,meter_w,display_w,mark,remark`";
         const std::string where = fmt::format("line {}", preface_.table_line);
         const Result<bool> more = csv_.next(header_);
         if (!more) return more.error();
@@ -120,8 +114,7 @@ private:
                        fmt::format("remove it; the columns are {}", fmt::join(sheet_column_names, ", ")));
         std::size_t& place = column_of_[std::size_t(known - std::begin(sheet_column_names))];
         if (place != no_column)
-            return bad(fmt::format("column `{}` stands twice, first as column {}", name, place + 1), where,
-                       "remove one of the two");
+            return bad(fmt::format("column `{}` stands twice, first as column {}", name, place + 1), where, "remove one of the two");
         place = column;
         return {};
     }
@@ -133,8 +126,7 @@ private:
     }
 
     Error at_cell(Error error, const CsvRecord& row, SheetColumn column) const {
-        error.where =
-            cell_place(row.line, column_of_[std::size_t(column)], sheet_column_names[std::size_t(column)]);
+        error.where = cell_place(row.line, column_of_[std::size_t(column)], sheet_column_names[std::size_t(column)]);
         return error;
     }
 
@@ -148,8 +140,7 @@ private:
         for (std::size_t column = 0; column < row.fields.size(); ++column)
             if (trimmed(header_.fields[column]).empty() && !trimmed(row.fields[column]).empty())
                 return bad(fmt::format("`{}` stands in a column without a name", row.fields[column]),
-                           fmt::format("line {}, column {}", row.line, column + 1),
-                           "name the column or remove the text");
+                           fmt::format("line {}, column {}", row.line, column + 1), "name the column or remove the text");
 
         Reading reading;
         reading.sequence = long(preface_.record.readings.size()) + 1;
@@ -169,11 +160,10 @@ private:
     Result<void> wrong_length(const CsvRecord& row) const {
         const std::string where = fmt::format("line {}", row.line);
         if (trimmed(row.fields[0]).starts_with('#'))
-            return bad("a line with `#` stands below the header row", where,
-                       "move it above the header row or remove it");
-        return bad(fmt::format("the row has {}, the header row has {}",
-                               count_text(long(row.fields.size()), "field", "fields"), header_.fields.size()),
-                   where, "add or remove commas; a remark with commas needs quotes around it");
+            return bad("a line with `#` stands below the header row", where, "move it above the header row or remove it");
+        return bad(
+            fmt::format("the row has {}, the header row has {}", count_text(long(row.fields.size()), "field", "fields"), header_.fields.size()),
+            where, "add or remove commas; a remark with commas needs quotes around it");
     }
 
     Result<void> read_values(const CsvRecord& row, ReadingValues& values) const {
@@ -192,9 +182,7 @@ private:
             const Result<double> number = parse_number(text);
             if (!number) return at_cell(number.error(), row, cell.column);
             if (number.value() < 0 || number.value() > cell.highest)
-                return at_cell(bad(fmt::format("`{}` is out of range", text), {},
-                                   "give 0 to " + exact_text(cell.highest)),
-                               row, cell.column);
+                return at_cell(bad(fmt::format("`{}` is out of range", text), {}, "give 0 to " + exact_text(cell.highest)), row, cell.column);
             cell.value = number.value();
         }
         const std::string_view mark = trimmed(field(row, SheetColumn::mark));
@@ -202,11 +190,8 @@ private:
         values.mark = mark_from(lower_case(mark));
         if (values.mark) return {};
         std::vector<std::string_view> known;
-        for (MarkKind kind : all_mark_kinds)
-            known.push_back(mark_text(kind));
-        return at_cell(bad(fmt::format("`{}` is no mark", mark), {},
-                           fmt::format("use one of: {}", fmt::join(known, ", "))),
-                       row, SheetColumn::mark);
+        for (MarkKind kind : all_mark_kinds) known.push_back(mark_text(kind));
+        return at_cell(bad(fmt::format("`{}` is no mark", mark), {}, fmt::format("use one of: {}", fmt::join(known, ", "))), row, SheetColumn::mark);
     }
 
     /// The row's moment. Where clocks are put back, a local time is the earlier of its two moments unless
@@ -225,9 +210,8 @@ private:
         const auto& readings = preface_.record.readings;
         const bool take_later = !readings.empty() && earlier.value() < readings.back().values.time_ms;
         const UtcMs taken = take_later ? later.value() : earlier.value();
-        preface_.notices.push_back(
-            fmt::format("line {}: {} occurs twice in {}; by the order of the rows it is read as the {}, {}",
-                        row.line, text, zone, take_later ? "later" : "earlier", format_iso8601(taken, zone)));
+        preface_.notices.push_back(fmt::format("line {}: {} occurs twice in {}; by the order of the rows it is read as the {}, {}", row.line, text,
+                                               zone, take_later ? "later" : "earlier", format_iso8601(taken, zone)));
         return taken;
     }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/tables/table.h"
 
-#include "formats/tables/inside/table_formats.h"
 #include "formats/files/whole_file.h"
+#include "formats/tables/inside/table_formats.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -19,10 +19,10 @@ struct FormatName {
     std::string_view name, ending, other_ending;
 };
 
-constexpr FormatName format_names[] = {{TableFormat::text, "text", "txt", ""},           {TableFormat::csv, "csv", "csv", ""},
-                                       {TableFormat::markdown, "markdown", "md", "markdown"}, {TableFormat::html, "html", "html", "htm"},
-                                       {TableFormat::xlsx, "xlsx", "xlsx", ""},          {TableFormat::json, "json", "json", ""},
-                                       {TableFormat::latex, "latex", "tex", ""}};
+constexpr FormatName format_names[] = {
+    {TableFormat::text, "text", "txt", ""},     {TableFormat::csv, "csv", "csv", ""},    {TableFormat::markdown, "markdown", "md", "markdown"},
+    {TableFormat::html, "html", "html", "htm"}, {TableFormat::xlsx, "xlsx", "xlsx", ""}, {TableFormat::json, "json", "json", ""},
+    {TableFormat::latex, "latex", "tex", ""}};
 
 } // namespace
 

@@ -23,7 +23,7 @@ struct TableColumn {
     std::string title; ///< for people, e.g. "usable fraction"
     std::string unit;  ///< "Wh", "W", "" for text
     enum class Content { text, number, quantity } content = Content::text;
-    int decimals = 1;  ///< for people, where no uncertainty says how many
+    int decimals = 1;        ///< for people, where no uncertainty says how many
     bool identifies = false; ///< with the other columns that do, tells each row from every other
     bool instant = false;    ///< texts are ISO 8601 instants with seconds and offset
 };
@@ -36,7 +36,7 @@ using TableRow = std::vector<TableCell>;
 struct TableHead {
     std::string title;
     std::vector<TableColumn> columns;
-    std::vector<std::string> remarks; ///< below the table
+    std::vector<std::string> remarks;                        ///< below the table
     std::vector<std::pair<std::string, std::string>> method; ///< heading and text: how the figures came about
 };
 
@@ -87,8 +87,9 @@ enum class TableFormat { text, csv, markdown, html, xlsx, json, latex };
 /// the Web, 2015, 5.3).
 [[nodiscard]] std::string csv_metadata_path(const std::string& csv_path);
 
-/// Writes the table to a file, whole or not at all (replace_file()), row by row as they are made. With CSV its description follows at csv_metadata_path(), where it may take
-/// the place of a file of our own only unless forced; where it fails the table stands and the error says so. Errors: those of replace_file().
+/// Writes the table to a file, whole or not at all (replace_file()), row by row as they are made. With CSV its description follows at
+/// csv_metadata_path(), where it may take the place of a file of our own only unless forced; where it fails the table stands and the error says so.
+/// Errors: those of replace_file().
 [[nodiscard]] Result<void> write_table(const StreamedTable& table, TableFormat format, const std::string& path, const Replacing& replacing = {});
 
 } // namespace ullage

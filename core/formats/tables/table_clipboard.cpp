@@ -2,9 +2,9 @@
 #include "formats/tables/table_clipboard.h"
 
 #include "base/number.h"
+#include "formats/tables/inside/table_flat.h"
 #include "formats/text/html_text.h"
 #include "formats/text/spreadsheet_text.h"
-#include "formats/tables/inside/table_flat.h"
 #include "formats/text/table_unicode.h"
 
 #include <algorithm>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
-#include "formats/text/csv.h"
-#include "formats/text/spreadsheet_text.h"
 #include "formats/tables/inside/table_flat.h"
 #include "formats/tables/inside/table_formats.h"
+#include "formats/text/csv.h"
+#include "formats/text/spreadsheet_text.h"
 
 namespace ullage {
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/version.h"
-#include "formats/tables/inside/distinct_rows.h"
 #include "formats/json/quantity_json.h"
+#include "formats/tables/inside/distinct_rows.h"
 #include "formats/tables/inside/table_flat.h"
 #include "formats/tables/inside/table_formats.h"
 #include "formats/tables/table_printed.h"
@@ -85,9 +85,8 @@ std::string csv_metadata(const StreamedTable& table, const std::string& file_nam
     if (!table.remarks.empty()) json["dc:description"] = table.remarks;
     for (const auto& [heading, text] : table.method) json["schema:measurementTechnique"].push_back(heading + ": " + text);
     json["rdfs:comment"] = "A text that a spreadsheet would run as a formula has an apostrophe in front.";
-    json["dialect"] = {{"encoding", "utf-8"},   {"delimiter", ","}, {"lineTerminators", "\r\n"},  {"quoteChar", "\""},
-                       {"doubleQuote", true},   {"header", true},   {"headerRowCount", 1},        {"skipBlankRows", false},
-                       {"skipInitialSpace", false}, {"trim", false}};
+    json["dialect"] = {{"encoding", "utf-8"}, {"delimiter", ","},    {"lineTerminators", "\r\n"}, {"quoteChar", "\""},         {"doubleQuote", true},
+                       {"header", true},      {"headerRowCount", 1}, {"skipBlankRows", false},    {"skipInitialSpace", false}, {"trim", false}};
     Json columns = Json::array();
     for (const FlatColumn& flat : flat_columns(table)) columns.push_back(column_json(table, flat));
     json["tableSchema"] = {{"null", ""}, {"columns", std::move(columns)}};

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/instant.h"
 #include "base/number.h"
-#include "formats/text/html_text.h"
 #include "formats/tables/inside/table_formats.h"
 #include "formats/tables/table_printed.h"
+#include "formats/text/html_text.h"
 #include "formats/text/table_unicode.h"
 
 #include <fmt/format.h>
@@ -136,7 +136,8 @@ bool append_table(TextPieces& out, const StreamedTable& table, RowPrinter& print
         const std::vector<PrintedCell>& cells = printer.print(row);
         std::string& text = out.text();
         text += "<tr>\n";
-        for (std::size_t c = 0; c < right.size(); ++c) append_cell(text, cells[c], data_of(table.columns[c], cell_at(row, c), cells[c]), right[c], c == 0);
+        for (std::size_t c = 0; c < right.size(); ++c)
+            append_cell(text, cells[c], data_of(table.columns[c], cell_at(row, c), cells[c]), right[c], c == 0);
         text += "</tr>\n";
         return out.pass_on();
     });
@@ -154,8 +155,8 @@ void html_table(const StreamedTable& table, TextPieces& out) {
                   "<meta http-equiv=\"Content-Security-Policy\" "
                   "content=\"default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'\"/>\n"
                   "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n";
-    out.text() += "<title>" + title + "</title>\n<style>" + std::string(style) + "</style>\n</head>\n<body>\n<main>\n<h1 id=\"title\">" + title +
-                  "</h1>\n";
+    out.text() +=
+        "<title>" + title + "</title>\n<style>" + std::string(style) + "</style>\n</head>\n<body>\n<main>\n<h1 id=\"title\">" + title + "</h1>\n";
     if (!append_table(out, table, printer)) return;
     std::string& foot = out.text();
     for (std::size_t n = 0; n < printer.notes().size(); ++n)
@@ -163,8 +164,7 @@ void html_table(const StreamedTable& table, TextPieces& out) {
     for (const std::string& remark : table.remarks) foot += "<p>" + html_text(remark) + "</p>\n";
     if (!table.method.empty()) {
         foot += "<section id=\"method\">\n<h2>Method</h2>\n";
-        for (const auto& [heading, text] : table.method)
-            foot += "<h3>" + html_text(heading) + "</h3>\n<p>" + html_text(text) + "</p>\n";
+        for (const auto& [heading, text] : table.method) foot += "<h3>" + html_text(heading) + "</h3>\n<p>" + html_text(text) + "</p>\n";
         foot += "</section>\n";
     }
     foot += "</main>\n<script>" + std::string(script) + "</script>\n</body>\n</html>\n";

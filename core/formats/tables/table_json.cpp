@@ -33,7 +33,8 @@ Json row_json(const TableHead& table, const TableRow& row) {
 
 constexpr std::string_view object_begin = "{", object_end = "\n}\n";
 
-/// The text of an object that stands `depth` blanks deep, without a line feed at its end. Lines end between its parts only: in strings they are escaped.
+/// The text of an object that stands `depth` blanks deep, without a line feed at its end. Lines end between its parts only: in strings they are
+/// escaped.
 std::string inner_text(const Json& json, std::size_t depth) {
     const std::string text = json_text(json);
     std::string inner(depth, ' ');
@@ -50,10 +51,8 @@ void json_table(const StreamedTable& table, TextPieces& out) {
     Json head{{"program", "ullage"}, {"version", std::string(program_version())}, {"title", table.title}};
     head["columns"] = Json::array();
     for (const TableColumn& column : table.columns)
-        head["columns"].push_back({{"key", column.key},
-                                   {"title", column.title},
-                                   {"unit", column.unit},
-                                   {"content", std::string(content_text(column.content))}});
+        head["columns"].push_back(
+            {{"key", column.key}, {"title", column.title}, {"unit", column.unit}, {"content", std::string(content_text(column.content))}});
     Json foot = Json::object();
     foot["remarks"] = table.remarks;
     foot["method"] = Json::array();

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/version.h"
 #include "formats/tables/inside/distinct_rows.h"
-#include "formats/text/latex_text.h"
 #include "formats/tables/inside/table_formats.h"
 #include "formats/tables/table_printed.h"
+#include "formats/text/latex_text.h"
 #include "formats/text/table_unicode.h"
 
 #include <fmt/format.h>
@@ -173,7 +173,8 @@ void latex_table(const StreamedTable& table, TextPieces& out) {
     out.text() += preface(table) + std::string(latex_letter_definition) + "\\begingroup\\footnotesize\\setlength{\\tabcolsep}{5pt}\n";
     const std::vector<Columns> parts = parts_of(setting);
     for (std::size_t p = 0; p < parts.size(); ++p)
-        if (!append_part(out, setting, parts[p], parts.size() == 1 ? table.title : fmt::format("{}, part {} of {}", table.title, p + 1, parts.size())))
+        if (!append_part(out, setting, parts[p],
+                         parts.size() == 1 ? table.title : fmt::format("{}, part {} of {}", table.title, p + 1, parts.size())))
             return;
     std::string& foot = out.text();
     const std::vector<std::string>& notes = setting.printer.notes();

@@ -20,7 +20,17 @@ std::string escaped(std::string_view text) {
         case '&': out += "&amp;"; break;
         case '<': out += "&lt;"; break;
         case '>': out += "&gt;"; break;
-        case '\\': case '`': case '*': case '_': case '[': case ']': case '|': case '#': case '~': case '!': case '$':
+        case '\\':
+        case '`':
+        case '*':
+        case '_':
+        case '[':
+        case ']':
+        case '|':
+        case '#':
+        case '~':
+        case '!':
+        case '$':
             out += '\\';
             out += c;
             break;
@@ -35,8 +45,8 @@ std::string escaped_line(std::string_view text) {
     std::string out = escaped(text);
     std::size_t digits = 0;
     while (digits < out.size() && std::isdigit(static_cast<unsigned char>(out[digits]))) ++digits;
-    if (digits < out.size() && ((digits == 0 && (out[0] == '-' || out[0] == '+' || out[0] == '=')) ||
-                                (digits > 0 && (out[digits] == '.' || out[digits] == ')'))))
+    if (digits < out.size() &&
+        ((digits == 0 && (out[0] == '-' || out[0] == '+' || out[0] == '=')) || (digits > 0 && (out[digits] == '.' || out[digits] == ')'))))
         out.insert(digits, "\\");
     return out;
 }
@@ -67,8 +77,7 @@ void markdown_table(const StreamedTable& table, TextPieces& out) {
     if (!whole) return;
     std::string& foot = out.text();
     if (!printer.notes().empty()) foot += '\n';
-    for (std::size_t n = 0; n < printer.notes().size(); ++n)
-        foot += fmt::format("<sup>{}</sup> {}  \n", n + 1, escaped(printer.notes()[n]));
+    for (std::size_t n = 0; n < printer.notes().size(); ++n) foot += fmt::format("<sup>{}</sup> {}  \n", n + 1, escaped(printer.notes()[n]));
     if (!table.remarks.empty()) foot += '\n';
     for (const std::string& remark : table.remarks) foot += "- " + escaped_line(remark) + '\n';
     if (!table.method.empty()) foot += "\n## Method\n";

@@ -71,13 +71,9 @@ const TableCell& cell_at(const TableRow& row, std::size_t column) {
     return column < row.size() ? row[column] : empty;
 }
 
-std::optional<double> finite(const std::optional<double>& number) {
-    return number && std::isfinite(*number) ? number : std::nullopt;
-}
+std::optional<double> finite(const std::optional<double>& number) { return number && std::isfinite(*number) ? number : std::nullopt; }
 
-bool has_own_units(const TableColumn& column) {
-    return column.content != TableColumn::Content::text && column.unit.empty();
-}
+bool has_own_units(const TableColumn& column) { return column.content != TableColumn::Content::text && column.unit.empty(); }
 
 RowPrinter::RowPrinter(const StreamedTable& table) : columns_(with_common_units(table)), cells_(columns_.size()) {
     for (const TableColumn& column : columns_) {

@@ -12,9 +12,9 @@ namespace ullage {
 
 /// One cell as people see it, one line, not yet escaped for a format.
 struct PrintedCell {
-    std::string value;    ///< "893", "0.86 to 0.95", "not known", text; empty where nothing belongs
-    std::string interval; ///< "± 17" or empty; formats show it in a lighter tone
-    int note = 0;         ///< number of the note below the table, 0 for none
+    std::string value;                 ///< "893", "0.86 to 0.95", "not known", text; empty where nothing belongs
+    std::string interval;              ///< "± 17" or empty; formats show it in a lighter tone
+    int note = 0;                      ///< number of the note below the table, 0 for none
     std::optional<double> sort_number; ///< value, else the lower or upper limit; absent for text and "not known"
 
     /// "893 ± 17".

@@ -2,10 +2,10 @@
 #include "base/number.h"
 #include "formats/tables/inside/table_flat.h"
 #include "formats/tables/inside/table_formats.h"
-#include "formats/tables/table_printed.h"
 #include "formats/tables/inside/table_xlsx_chart.h"
-#include "formats/text/table_unicode.h"
 #include "formats/tables/inside/workbook_check.h"
+#include "formats/tables/table_printed.h"
+#include "formats/text/table_unicode.h"
 
 #include <fcntl.h>
 #include <fmt/format.h>
@@ -70,7 +70,8 @@ double width_of(const SheetColumn& column) {
 /// with an apostrophe.
 std::string sheet_name(const std::string& title) {
     std::string name = one_line(title);
-    std::ranges::replace_if(name, [](char c) { return std::string_view("[]:*?/\\'").find(c) != std::string_view::npos; }, ' ');
+    std::ranges::replace_if(
+        name, [](char c) { return std::string_view("[]:*?/\\'").find(c) != std::string_view::npos; }, ' ');
     name = std::string(trimmed(clipped_utf16(trimmed(name), longest_name)));
     std::string lower = name;
     std::ranges::transform(lower, lower.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
@@ -214,7 +215,8 @@ void put_date(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, con
     if (date.year >= 1900) book.take_cell(sheet, worksheet_write_datetime(sheet, row, at, &date, book.date()));
 }
 
-void put_cell(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, const TableHead& table, const TableRow& cells, const SheetColumn& column) {
+void put_cell(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, const TableHead& table, const TableRow& cells,
+              const SheetColumn& column) {
     const TableColumn& of = table.columns[column.flat.column];
     const TableCell& cell = cell_at(cells, column.flat.column);
     if (column.date) {
@@ -226,8 +228,7 @@ void put_cell(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, con
     // A number that is not there leaves its cell empty: the sheet format knows no NaN.
     if (const auto* number = std::get_if<double>(&flat))
         book.take_cell(sheet, worksheet_write_number(sheet, row, at, *number, book.number(decimals_of(of, std::get<Quantity>(cell)), soft)));
-    else if (const auto* text = std::get_if<std::string>(&flat))
-        put_text(book, sheet, row, at, *text, book.text(soft, false));
+    else if (const auto* text = std::get_if<std::string>(&flat)) put_text(book, sheet, row, at, *text, book.text(soft, false));
 }
 
 /// Lines of the tallest head, broken at blanks. A sheet made by a program keeps one line for it unless told.
@@ -317,7 +318,8 @@ public:
     }
 
     /// The first quantity column with a number in it, as columns of the sheet; categories are the first text column.
-    [[nodiscard]] std::optional<ChartSource> source(const StreamedTable& table, const std::vector<SheetColumn>& columns, const std::string& sheet) const {
+    [[nodiscard]] std::optional<ChartSource> source(const StreamedTable& table, const std::vector<SheetColumn>& columns,
+                                                    const std::string& sheet) const {
         ChartSource source;
         source.sheet = sheet;
         source.last_row = table.row_count;
@@ -348,8 +350,10 @@ constexpr std::size_t most_rows_in_memory = 10'000;
 Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path) {
     const std::vector<SheetColumn> columns = sheet_columns(table);
     if (table.row_count + table.remarks.size() + 2 > LXW_ROW_MAX || columns.size() > LXW_COL_MAX)
-        return Error{Failure::refused, fmt::format("a sheet of a workbook holds {} rows and {} columns, the table has {} and {}", LXW_ROW_MAX, LXW_COL_MAX,
-                                                    table.row_count + table.remarks.size() + 2, columns.size()), path, "export it as csv"};
+        return Error{Failure::refused,
+                     fmt::format("a sheet of a workbook holds {} rows and {} columns, the table has {} and {}", LXW_ROW_MAX, LXW_COL_MAX,
+                                 table.row_count + table.remarks.size() + 2, columns.size()),
+                     path, "export it as csv"};
     Book book(path, table.row_count > most_rows_in_memory);
     if (!book.get()) return Error{Failure::io, "there is not enough memory for the workbook", path, "export it as csv"};
     const std::string name = sheet_name(table.title);
@@ -386,8 +390,7 @@ Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path
     if (error == LXW_NO_ERROR) return check_workbook(path, cells);
     if (errno == ENOSPC || errno == EDQUOT)
         return Error{Failure::disk_full, "there is no room left on the disk", path, "make room or choose another place"};
-    return Error{Failure::io, std::string("cannot be written: ") + lxw_strerror(error), path,
-                 "check that the folder exists and may be written to"};
+    return Error{Failure::io, std::string("cannot be written: ") + lxw_strerror(error), path, "check that the folder exists and may be written to"};
 }
 
 } // namespace ullage

@@ -15,7 +15,6 @@ namespace ullage {
 [[nodiscard]] std::string latex_number_text(std::string_view text);
 
 /// Defines \ullageletter: engines that take fonts with all of Unicode set the character, pdflatex writes its number such as U+96FB.
-inline constexpr std::string_view latex_letter_definition =
-    "\\providecommand{\\ullageletter}[2]{\\ifx\\Umathchar\\undefined U+#1\\else#2\\fi}\n";
+inline constexpr std::string_view latex_letter_definition = "\\providecommand{\\ullageletter}[2]{\\ifx\\Umathchar\\undefined U+#1\\else#2\\fi}\n";
 
 } // namespace ullage

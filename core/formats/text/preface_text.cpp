@@ -24,16 +24,12 @@ bool needs_escape(std::string_view value, std::size_t at, std::size_t tail_begin
     switch (value[at]) {
     case '\\':
     case '\n':
-    case '\r':
-        return true;
+    case '\r': return true;
     case ' ':
-    case '\t':
-        return at == 0 || at >= tail_begin;
+    case '\t': return at == 0 || at >= tail_begin;
     case ',':
-    case ';':
-        return (value[at] == ',' && at >= tail_begin) || looks_like_formula(value.substr(at + 1));
-    default:
-        return false;
+    case ';': return (value[at] == ',' && at >= tail_begin) || looks_like_formula(value.substr(at + 1));
+    default: return false;
     }
 }
 

@@ -15,9 +15,7 @@ namespace {
 
 using Number = std::optional<double>;
 
-Error wrong(std::string what, std::string remedy) {
-    return Error{Failure::bad_input, std::move(what), {}, std::move(remedy)};
-}
+Error wrong(std::string what, std::string remedy) { return Error{Failure::bad_input, std::move(what), {}, std::move(remedy)}; }
 
 Result<double> number_in(std::string_view text, const NumberRange& range) {
     Result<double> number = parse_number(trimmed(text));
@@ -38,9 +36,7 @@ Meter& meter_of(RunRecord& record) {
     return *record.meter;
 }
 
-std::string text_of(const Number& number) {
-    return number ? exact_text(*number) : std::string();
-}
+std::string text_of(const Number& number) { return number ? exact_text(*number) : std::string(); }
 
 SheetKey unit_number(std::string_view name, NumberRange range, Number Unit::*member) {
     return {name, [member](const RunRecord& record) { return text_of(record.unit.*member); },
@@ -53,10 +49,7 @@ SheetKey unit_number(std::string_view name, NumberRange range, Number Unit::*mem
 }
 
 SheetKey meter_number(std::string_view name, NumberRange range, Number Meter::*member) {
-    return {name,
-            [member](const RunRecord& record) {
-                return record.meter ? text_of((*record.meter).*member) : std::string();
-            },
+    return {name, [member](const RunRecord& record) { return record.meter ? text_of((*record.meter).*member) : std::string(); },
             [member, range](RunRecord& record, std::string_view text) -> Result<void> {
                 const Result<double> number = number_in(text, range);
                 if (!number) return number.error();
@@ -71,10 +64,8 @@ SheetKey unit_text(std::string_view name, std::size_t most, std::string Unit::*m
 }
 
 SheetKey meter_text(std::string_view name, std::size_t most, std::string Meter::*member) {
-    return {
-        name,
-        [member](const RunRecord& record) { return record.meter ? (*record.meter).*member : std::string(); },
-        [member, most](RunRecord& record, std::string_view text) { return put(meter_of(record).*member, text, most); }};
+    return {name, [member](const RunRecord& record) { return record.meter ? (*record.meter).*member : std::string(); },
+            [member, most](RunRecord& record, std::string_view text) { return put(meter_of(record).*member, text, most); }};
 }
 
 /// "`drain`, `no-load drain` or …" for messages.
@@ -82,17 +73,12 @@ template <class Values, class Text>
 std::string choices(const Values& values, Text text) {
     std::string words;
     for (std::size_t i = 0; i < std::size(values); ++i)
-        words += fmt::format("{}`{}`",
-                             i == 0                       ? ""
-                             : i + 1 == std::size(values) ? " or "
-                                                          : ", ",
-                             text(values[i]));
+        words += fmt::format("{}`{}`", i == 0 ? "" : i + 1 == std::size(values) ? " or " : ", ", text(values[i]));
     return words;
 }
 
 SheetKey gauge_step_key() {
-    return {"gauge_step_percent",
-            [](const RunRecord& record) { return exact_text(record.unit.gauge_step_percent); },
+    return {"gauge_step_percent", [](const RunRecord& record) { return exact_text(record.unit.gauge_step_percent); },
             [](RunRecord& record, std::string_view text) -> Result<void> {
                 const Result<double> number = number_in(text, gauge_step_range);
                 if (!number) return number.error();
@@ -112,26 +98,22 @@ SheetKey tags_key() {
 }
 
 SheetKey correction_key() {
-    return {"meter_correction",
-            [](const RunRecord& record) {
-                return record.meter && record.meter->correction != 1 ? exact_text(record.meter->correction)
-                                                                     : std::string();
-            },
-            [](RunRecord& record, std::string_view text) -> Result<void> {
-                const Result<double> number = number_in(text, correction_range);
-                if (!number) return number.error();
-                meter_of(record).correction = number.value();
-                return {};
-            }};
+    return {
+        "meter_correction",
+        [](const RunRecord& record) { return record.meter && record.meter->correction != 1 ? exact_text(record.meter->correction) : std::string(); },
+        [](RunRecord& record, std::string_view text) -> Result<void> {
+            const Result<double> number = number_in(text, correction_range);
+            if (!number) return number.error();
+            meter_of(record).correction = number.value();
+            return {};
+        }};
 }
 
 SheetKey run_kind_key() {
     return {"run", [](const RunRecord& record) { return std::string(run_kind_text(record.run.kind)); },
             [](RunRecord& record, std::string_view text) -> Result<void> {
                 const auto kind = run_kind_from(lower_case(text));
-                if (!kind)
-                    return wrong(fmt::format("`{}` is no kind of run", text),
-                                 "use " + choices(all_run_kinds, run_kind_text));
+                if (!kind) return wrong(fmt::format("`{}` is no kind of run", text), "use " + choices(all_run_kinds, run_kind_text));
                 record.run.kind = *kind;
                 return {};
             }};
@@ -141,9 +123,7 @@ SheetKey run_end_key() {
     return {"ended", [](const RunRecord& record) { return std::string(run_end_text(record.run.end)); },
             [](RunRecord& record, std::string_view text) -> Result<void> {
                 const auto end = run_end_from(lower_case(text));
-                if (!end)
-                    return wrong(fmt::format("`{}` is no way a run ends", text),
-                                 "use " + choices(all_run_ends, run_end_text));
+                if (!end) return wrong(fmt::format("`{}` is no way a run ends", text), "use " + choices(all_run_ends, run_end_text));
                 record.run.end = *end;
                 return {};
             }};
@@ -158,8 +138,7 @@ SheetKey started_full_key() {
             [](RunRecord& record, std::string_view text) -> Result<void> {
                 const std::string answer = lower_case(text);
                 if (answer != "yes" && answer != "no")
-                    return wrong(fmt::format("`{}` is neither yes nor no", text),
-                                 "use `yes` or `no`, or leave the key out when it is not known");
+                    return wrong(fmt::format("`{}` is neither yes nor no", text), "use `yes` or `no`, or leave the key out when it is not known");
                 record.run.started_full = answer == "yes";
                 return {};
             }};
@@ -169,8 +148,7 @@ SheetKey time_zone_key() {
     return {"time_zone", [](const RunRecord& record) { return record.run.time_zone; },
             [](RunRecord& record, std::string_view text) -> Result<void> {
                 if (!zone_exists(text))
-                    return wrong(fmt::format("`{}` is no time zone known to this machine", text),
-                                 "use an IANA name such as Europe/Vienna, or UTC");
+                    return wrong(fmt::format("`{}` is no time zone known to this machine", text), "use an IANA name such as Europe/Vienna, or UTC");
                 record.run.time_zone = text;
                 return {};
             }};

@@ -28,8 +28,7 @@ struct SheetKey {
 
 /// The columns of a run sheet's table, in the order in which they are written.
 enum class SheetColumn { time, gauge_percent, register_wh, meter_w, display_w, mark, remark };
-inline constexpr std::string_view sheet_column_names[] = {
-    "time", "gauge_percent", "register_wh", "meter_w", "display_w", "mark", "remark"};
+inline constexpr std::string_view sheet_column_names[] = {"time", "gauge_percent", "register_wh", "meter_w", "display_w", "mark", "remark"};
 
 /// ASCII letters in lower case.
 [[nodiscard]] std::string lower_case(std::string_view text);

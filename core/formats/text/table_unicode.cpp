@@ -101,8 +101,14 @@ std::size_t display_width(std::string_view text) {
     std::size_t width = 0;
     for_each_letter(text, [&](char32_t letter, std::string_view) {
         if (within(letter, {{0x300, 0x36F}, {0x200B, 0x200F}, {0x20D0, 0x20FF}, {0xFE00, 0xFE0F}})) return;
-        const bool wide = within(letter, {{0x1100, 0x115F}, {0x2E80, 0xA4CF}, {0xAC00, 0xD7A3}, {0xF900, 0xFAFF},
-                                          {0xFE30, 0xFE6F}, {0xFF00, 0xFF60}, {0xFFE0, 0xFFE6}, {0x1F300, 0x1FAFF},
+        const bool wide = within(letter, {{0x1100, 0x115F},
+                                          {0x2E80, 0xA4CF},
+                                          {0xAC00, 0xD7A3},
+                                          {0xF900, 0xFAFF},
+                                          {0xFE30, 0xFE6F},
+                                          {0xFF00, 0xFF60},
+                                          {0xFFE0, 0xFFE6},
+                                          {0x1F300, 0x1FAFF},
                                           {0x20000, 0x3FFFD}});
         width += wide ? 2 : 1;
     });

@@ -20,8 +20,8 @@ struct Letter {
 /// The first of them. Precondition: not empty.
 [[nodiscard]] Letter first_letter(std::string_view text);
 
-/// Whether a character does something that nobody sees where a text is shown: controls other than tab, line feed and carriage return; marks, embeddings,
-/// overrides and isolates of direction (Unicode Standard Annex 9, 2), by which a text may look like another; U+FEFF; U+FFFE and U+FFFF.
+/// Whether a character does something that nobody sees where a text is shown: controls other than tab, line feed and carriage return; marks,
+/// embeddings, overrides and isolates of direction (Unicode Standard Annex 9, 2), by which a text may look like another; U+FEFF; U+FFFE and U+FFFF.
 [[nodiscard]] bool acts_unseen(char32_t letter);
 
 /// "\u202E": how such a character is shown.

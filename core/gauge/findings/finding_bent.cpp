@@ -82,9 +82,8 @@ void find_bent(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
     finding.sentence = "Gauge is bent: it shows up to " + points_text(size_pt) + (hump_pt(fit) > 0 ? " more" : " less") +
                        " than a straight one, most at about " + gauge_text(std::round(fit.level_at_break)) + " (" + evidence.clock_at(place) +
                        "), and falls " + (fit.slope_before < fit.slope_after ? "faster" : "more slowly") + " before than after.";
-    finding.evidence = "two lines with slopes in the ratio " +
-                       slope_ratio_text(fit) +
-                       " instead of one, p " + (fit.p_value < 1e-6 ? "< 0.000001" : fixed_text(fit.p_value, 6)) +
+    finding.evidence = "two lines with slopes in the ratio " + slope_ratio_text(fit) + " instead of one, p " +
+                       (fit.p_value < 1e-6 ? "< 0.000001" : fixed_text(fit.p_value, 6)) +
                        "; no no-load draw makes the readings as straight: at best one line leaves " +
                        fixed_text(least_line_sum / std::max(fit.residual_sum, 1e-12), 1) + " times as much";
     finding.readings = {evidence.reading_uuid(series.point.front()), evidence.reading_uuid(place), evidence.reading_uuid(series.point.back())};

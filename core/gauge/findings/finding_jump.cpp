@@ -35,8 +35,8 @@ void find_jump(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
         finding.size = fell_pt - honest.by_energy_pt;
         finding.size_unit = "pt";
         finding.weight = finding.statistic >= fault_from_pt ? Weight::fault : Weight::doubt;
-        finding.sentence = "Gauge fell from " + gauge_text(points[from].gauge_percent) + " to " + gauge_text(points[to].gauge_percent) +
-                           " between " + evidence.clock_at(from) + " and " + evidence.clock_at(to) + ", where energy and time explain at most " +
+        finding.sentence = "Gauge fell from " + gauge_text(points[from].gauge_percent) + " to " + gauge_text(points[to].gauge_percent) + " between " +
+                           evidence.clock_at(from) + " and " + evidence.clock_at(to) + ", where energy and time explain at most " +
                            points_text(honest.most_pt) + ".";
         finding.statistic_name = "fall beyond the steepest honest one, pt";
         finding.evidence = "fell by " + fixed_text(finding.statistic, 1) +

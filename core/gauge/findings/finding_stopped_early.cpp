@@ -12,8 +12,7 @@ namespace {
 bool register_reaches_end(const GaugeEvidence& evidence) {
     const std::vector<Reading>& readings = evidence.record.readings;
     const auto last = std::find_if(readings.rbegin(), readings.rend(), [](const Reading& reading) { return !reading.withdrawn; });
-    return last != readings.rend() &&
-           hours_between(evidence.energy.track.points.back().time_ms, last->values.time_ms) <= complete_within_h;
+    return last != readings.rend() && hours_between(evidence.energy.track.points.back().time_ms, last->values.time_ms) <= complete_within_h;
 }
 
 } // namespace
@@ -22,8 +21,8 @@ void find_stopped_early(const GaugeEvidence& evidence, std::vector<Finding>& fin
     const Run& run = evidence.record.run;
     const bool cut_off = run.end == RunEnd::cut_off_seen || run.end == RunEnd::found_off;
     // With nothing connected only time tells how far an honest gauge would have come.
-    const bool by_time_only = run.kind == RunKind::no_load_drain && evidence.energy.points.size() >= 4 &&
-                              evidence.fall_pt >= 5 * evidence.step_pt && evidence.hours > 0;
+    const bool by_time_only =
+        run.kind == RunKind::no_load_drain && evidence.energy.points.size() >= 4 && evidence.fall_pt >= 5 * evidence.step_pt && evidence.hours > 0;
     if (!cut_off || !(by_time_only || (run.kind == RunKind::drain && evidence.judgeable()))) return;
     if (!by_time_only && !register_reaches_end(evidence)) return;
     const PairedPoint& last = evidence.energy.points.back();
@@ -42,9 +41,8 @@ void find_stopped_early(const GaugeEvidence& evidence, std::vector<Finding>& fin
     finding.weight = lowest_percent >= fault_from_pt ? Weight::fault : Weight::doubt;
     finding.sentence = "Off at " + std::string(rest_wh > 0 ? "about " : "") + gauge_text(std::round(shown)) +
                        " shown: the gauge ended early, or the unit stopped with energy left; this run cannot tell which.";
-    finding.evidence = "last gauge reading " + gauge_text(last.gauge_percent) + " at " +
-                       evidence.clock_at(evidence.energy.points.size() - 1) + ", " + fixed_text(rest_wh, 0) +
-                       " Wh before the cut-off; at least " + fixed_text(lowest_percent, 1) + " % then, convicted from " +
+    finding.evidence = "last gauge reading " + gauge_text(last.gauge_percent) + " at " + evidence.clock_at(evidence.energy.points.size() - 1) + ", " +
+                       fixed_text(rest_wh, 0) + " Wh before the cut-off; at least " + fixed_text(lowest_percent, 1) + " % then, convicted from " +
                        fixed_text(threshold, 1) + " %";
     finding.readings = {evidence.reading_uuid(evidence.energy.points.size() - 1)};
     finding.size = shown;

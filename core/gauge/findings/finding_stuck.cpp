@@ -23,9 +23,9 @@ void judge(const GaugeEvidence& evidence, std::size_t from, std::size_t to, std:
         rated_wh > 0 && 100 * delivered_wh / (most_of_label * rated_wh) > evidence.step_pt + 3 * evidence.u_fall_pt(from, to);
     Finding finding{at_start ? FindingKind::held_at_full : FindingKind::stuck};
     finding.weight = missed_pt >= fault_from_pt || impossible_for_label ? Weight::fault : Weight::doubt;
-    finding.sentence = "Gauge " + std::string(at_start ? "held" : "stuck") + " at " + gauge_text(gauge) + " from " +
-                       evidence.clock_at(from) + " to " + evidence.clock_at(to) + " while " + fixed_text(delivered_wh, 0) +
-                       " Wh were delivered (about " + points_text(honest.by_energy_pt) + ").";
+    finding.sentence = "Gauge " + std::string(at_start ? "held" : "stuck") + " at " + gauge_text(gauge) + " from " + evidence.clock_at(from) +
+                       " to " + evidence.clock_at(to) + " while " + fixed_text(delivered_wh, 0) + " Wh were delivered (about " +
+                       points_text(honest.by_energy_pt) + ").";
     finding.evidence = "an honest gauge would have fallen by at least " + fixed_text(missed_pt, 1) +
                        " pt, whatever the no-load draw; convicted beyond " + fixed_text(threshold_pt, 1) + " pt";
     finding.readings = evidence.reading_uuids(from, to);

@@ -15,8 +15,8 @@ constexpr std::size_t most_line_points = 10'000; ///< a gauge has some hundred s
 
 std::string line_sentence(const GaugeLine& line) {
     const double dof = static_cast<double>(line.fit.degrees_of_freedom);
-    const std::string test = "χ² " + fixed_text(line.fit.residual_sum, 1) + " for " + fixed_text(dof, 0) +
-                             " degrees of freedom, p " + (line.p_value < 0.001 ? "< 0.001" : fixed_text(line.p_value, 3));
+    const std::string test = "χ² " + fixed_text(line.fit.residual_sum, 1) + " for " + fixed_text(dof, 0) + " degrees of freedom, p " +
+                             (line.p_value < 0.001 ? "< 0.001" : fixed_text(line.p_value, 3));
     if (line.straight) return "A straight gauge explains these readings (" + test + ").";
     return "No straight gauge explains these readings (" + test + "); a varying load with a no-load draw bends the line too.";
 }
@@ -29,8 +29,7 @@ Result<GaugeLine> fit_gauge_line(const RunRecord& record, const EnergyAnalysis& 
     if (energy.points.size() < 4) return Error{Failure::refused, "fewer than four gauge readings within the register's readings", {}, {}};
     const double first = energy.points.front().gauge_percent;
     const double fall_pt = first - energy.points.back().gauge_percent;
-    if (fall_pt < 5 * record.unit.gauge_step_percent)
-        return Error{Failure::refused, "the gauge fell by less than five of its steps", {}, {}};
+    if (fall_pt < 5 * record.unit.gauge_step_percent) return Error{Failure::refused, "the gauge fell by less than five of its steps", {}, {}};
 
     GaugeLine line;
     line.u_gauge_wh = rated_wh * record.unit.gauge_step_percent / (100 * std::sqrt(12.0));

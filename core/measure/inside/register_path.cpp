@@ -17,9 +17,7 @@ constexpr double rollover_cost = 0.5;
 constexpr std::size_t window = 6;
 constexpr double impossible = std::numeric_limits<double>::infinity();
 
-double load_w(double energy_wh, UtcMs from, UtcMs to, const PathRules& rules) {
-    return energy_wh / (hours_between(from, to) + rules.moment_doubt_h);
-}
+double load_w(double energy_wh, UtcMs from, UtcMs to, const PathRules& rules) { return energy_wh / (hours_between(from, to) + rules.moment_doubt_h); }
 
 /// Whether the energy could have flowed in the time; a register step on either side is forgiven.
 bool believable(double energy_wh, UtcMs from, UtcMs to, const PathRules& rules) {
@@ -49,8 +47,7 @@ Transition transition(const std::vector<RegisterNode>& nodes, std::size_t from, 
     const RegisterNode& b = nodes[to];
     if (const RegisterNode* marked = marked_between(nodes, from, to)) {
         if (*marked->mark == MarkKind::meter_swapped) return {0, Step::swapped};
-        const bool fits = believable(b.register_wh, marked->mark_ms, b.time_ms, rules) ||
-                          believable(b.register_wh, a.time_ms, b.time_ms, rules);
+        const bool fits = believable(b.register_wh, marked->mark_ms, b.time_ms, rules) || believable(b.register_wh, a.time_ms, b.time_ms, rules);
         return {fits ? 0 : impossible, Step::zeroed};
     }
     const double difference = b.register_wh - a.register_wh;
@@ -86,8 +83,8 @@ std::vector<PathNode> plausible_path(const std::vector<RegisterNode>& nodes, con
             Transition next = transition(nodes, j, i, rules);
             // A leap just before an apparent reset is rather a digit too many: it weighs against the reset.
             if (next.step == Step::reset && before[j] < n && step[j] == Step::plain)
-                next.cost += surprise(load_w(nodes[j].register_wh - nodes[before[j]].register_wh, nodes[before[j]].time_ms, nodes[j].time_ms, rules),
-                                      rules);
+                next.cost +=
+                    surprise(load_w(nodes[j].register_wh - nodes[before[j]].register_wh, nodes[before[j]].time_ms, nodes[j].time_ms, rules), rules);
             // So does a leap back up just after it: rather a digit left out.
             if (next.step == Step::plain && step[j] == Step::reset)
                 next.cost += surprise(load_w(nodes[i].register_wh - nodes[j].register_wh, nodes[j].time_ms, nodes[i].time_ms, rules), rules);

@@ -31,8 +31,8 @@ struct PathNode {
 
 /// Limits and costs of the search, see unwrap_register.
 struct PathRules {
-    double limit_w = 0;  ///< no load above this is believed
-    double usual_w = 0;  ///< median load of the run; 0 when unknown
+    double limit_w = 0; ///< no load above this is believed
+    double usual_w = 0; ///< median load of the run; 0 when unknown
     double step_wh = 1;
     double moment_doubt_h = 0;
     std::optional<double> span_wh;

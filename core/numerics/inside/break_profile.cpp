@@ -15,8 +15,7 @@ long double BreakProfile::Ratio::at(long double b) const {
     return denominator > 0 ? numerator * numerator / denominator : 0;
 }
 
-BreakProfile::BreakProfile(std::span<const double> x, std::span<const double> residual, std::span<const double> weight,
-                           std::size_t least_points) {
+BreakProfile::BreakProfile(std::span<const double> x, std::span<const double> residual, std::span<const double> weight, std::size_t least_points) {
     const std::size_t n = x.size();
     long double sum_wx = 0;
     for (std::size_t i = 0; i < n; ++i) {
@@ -38,15 +37,11 @@ BreakProfile::BreakProfile(std::span<const double> x, std::span<const double> re
 
 BreakProfile::Ratio BreakProfile::ratio(std::size_t left_points) const {
     const Sums& s = right_[left_points];
-    return {s.wxr, s.wr,
-            s.wxx - s.wx * s.wx / sum_w_ - s.wxx * s.wxx / sum_wxx_,
-            -2 * s.wx + 2 * s.wx * s.w / sum_w_ + 2 * s.wxx * s.wx / sum_wxx_,
+    return {s.wxr, s.wr, s.wxx - s.wx * s.wx / sum_w_ - s.wxx * s.wxx / sum_wxx_, -2 * s.wx + 2 * s.wx * s.w / sum_w_ + 2 * s.wxx * s.wx / sum_wxx_,
             s.w - s.w * s.w / sum_w_ - s.wx * s.wx / sum_wxx_};
 }
 
-double BreakProfile::fall(double b, std::size_t left_points) const {
-    return static_cast<double>(ratio(left_points).at((b - centre_) / scale_));
-}
+double BreakProfile::fall(double b, std::size_t left_points) const { return static_cast<double>(ratio(left_points).at((b - centre_) / scale_)); }
 
 void BreakProfile::add_gap(double from, double to, std::size_t left_points) {
     const Ratio r = ratio(left_points);

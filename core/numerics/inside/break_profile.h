@@ -19,8 +19,7 @@ public:
     };
 
     /// `weight` = 1/sigma^2. Gaps whose sides hold fewer than `least_points` points or two different x are left out.
-    BreakProfile(std::span<const double> x, std::span<const double> residual, std::span<const double> weight,
-                 std::size_t least_points);
+    BreakProfile(std::span<const double> x, std::span<const double> residual, std::span<const double> weight, std::size_t least_points);
 
     /// In rising order and touching; empty when no gap has enough points on both sides.
     [[nodiscard]] const std::vector<Piece>& pieces() const { return pieces_; }

@@ -21,16 +21,15 @@ std::optional<Error> check_finite(std::string_view task, std::span<const double>
 
 } // namespace
 
-std::optional<Error> check_points(std::string_view task, std::span<const double> x, std::span<const double> y,
-                                  std::span<const double> sigma, std::size_t least_points) {
+std::optional<Error> check_points(std::string_view task, std::span<const double> x, std::span<const double> y, std::span<const double> sigma,
+                                  std::size_t least_points) {
     if (x.size() != y.size() || (!sigma.empty() && sigma.size() != x.size()))
         return bad(task,
                    std::to_string(x.size()) + " x, " + std::to_string(y.size()) + " y and " + std::to_string(sigma.size()) +
                        " uncertainties do not belong together",
                    "give as many of each");
     if (x.size() < least_points)
-        return bad(task, "needs at least " + std::to_string(least_points) + " points and has " + std::to_string(x.size()),
-                   "take more readings");
+        return bad(task, "needs at least " + std::to_string(least_points) + " points and has " + std::to_string(x.size()), "take more readings");
     if (auto error = check_finite(task, x, "x")) return error;
     if (auto error = check_finite(task, y, "y")) return error;
     if (auto error = check_finite(task, sigma, "the uncertainty")) return error;

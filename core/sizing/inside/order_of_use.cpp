@@ -35,9 +35,7 @@ std::vector<Stretch> stretches(double start_h, double dawn_h, double dusk_h) {
         hour = to_h;
         night = !night;
     }
-    if (made.size() > 1 &&
-        made.front().night ==
-            made.back().night) { // begun within a day or a night, whose other part comes last
+    if (made.size() > 1 && made.front().night == made.back().night) { // begun within a day or a night, whose other part comes last
         made.front().other_h = made.back().to_h - made.back().from_h;
         made.back().other_h = made.front().to_h - made.front().from_h;
     }
@@ -46,15 +44,11 @@ std::vector<Stretch> stretches(double start_h, double dawn_h, double dusk_h) {
 
 } // namespace
 
-OrderOfUse::OrderOfUse(const LoadList& list, const LoadTotals& totals, const UnitContent& content, int units,
-                       double most_together_w)
-    : day_(totals, content, units, most_together_w), daily_wh_(totals.daily_wh),
-      dusk_h_(clock_h - totals.night_h / 2), dawn_h_(totals.night_h / 2),
-      with_loss_(1 + content.curvature_per_w * most_together_w / units), own_w_(units * content.own_w),
-      always_on_(totals.always_connected) {
+OrderOfUse::OrderOfUse(const LoadList& list, const LoadTotals& totals, const UnitContent& content, int units, double most_together_w)
+    : day_(totals, content, units, most_together_w), daily_wh_(totals.daily_wh), dusk_h_(clock_h - totals.night_h / 2), dawn_h_(totals.night_h / 2),
+      with_loss_(1 + content.curvature_per_w * most_together_w / units), own_w_(units * content.own_w), always_on_(totals.always_connected) {
     for (const Appliance& one : list.appliances)
-        uses_.push_back({one.count * mean_in_use_w(one),
-                         std::min(one.hours_per_day - one.night_hours, clock_h - totals.night_h),
+        uses_.push_back({one.count * mean_in_use_w(one), std::min(one.hours_per_day - one.night_hours, clock_h - totals.night_h),
                          std::min(one.night_hours, totals.night_h)});
 }
 
@@ -62,17 +56,13 @@ std::vector<OrderOfUse::Span> OrderOfUse::spans(double start_h, UseOrder order) 
     std::vector<Span> made;
     for (const Stretch& stretch : stretches(start_h, dawn_h_, dusk_h_))
         for (const Use& use : uses_) {
-            const double length_h = stretch.to_h - stretch.from_h,
-                         wanted_h = stretch.night ? use.night_h : use.day_h;
+            const double length_h = stretch.to_h - stretch.from_h, wanted_h = stretch.night ? use.night_h : use.day_h;
             // Of a day or night in two parts one takes what it can, the other what is left.
             const bool greedy = stretch.first == (order == UseOrder::soonest) || stretch.other_h == 0;
-            const double hours =
-                greedy ? std::min(wanted_h, length_h) : std::max(0.0, wanted_h - stretch.other_h);
+            const double hours = greedy ? std::min(wanted_h, length_h) : std::max(0.0, wanted_h - stretch.other_h);
             if (hours <= 0) continue;
-            if (order == UseOrder::soonest)
-                made.push_back({stretch.from_h, stretch.from_h + hours, use.watts});
-            else
-                made.push_back({stretch.to_h - hours, stretch.to_h, use.watts});
+            if (order == UseOrder::soonest) made.push_back({stretch.from_h, stretch.from_h + hours, use.watts});
+            else made.push_back({stretch.to_h - hours, stretch.to_h, use.watts});
         }
     return made;
 }
@@ -83,8 +73,7 @@ OrderOfUse::Spent OrderOfUse::until_empty(double content_wh, double start_h, Use
     Spent spent{whole_days * clock_h, whole_days * daily_wh_};
     const std::vector<Span> uses = spans(start_h, order);
     std::vector<double> turns{0, clock_h};
-    for (const Span& use : uses)
-        turns.insert(turns.end(), {use.from_h, use.to_h});
+    for (const Span& use : uses) turns.insert(turns.end(), {use.from_h, use.to_h});
     std::ranges::sort(turns);
     for (std::size_t i = 0; i + 1 < turns.size() && left_wh > 0; ++i) {
         const double from_h = turns[i], to_h = std::min(turns[i + 1], clock_h);

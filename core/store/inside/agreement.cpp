@@ -22,8 +22,7 @@ std::string words(std::optional<double> value, const std::string& unit) {
     return exact_text(*value) + (unit.empty() ? "" : " " + unit);
 }
 
-Error difference(const std::string& owner, const std::string& name, const std::string& known,
-                 const std::string& incoming) {
+Error difference(const std::string& owner, const std::string& name, const std::string& known, const std::string& incoming) {
     return {Failure::refused, name + " is " + incoming + " here, but " + known + " in the logbook", owner,
             "correct one of the two, or give this one another name; nothing was imported"};
 }
@@ -31,8 +30,7 @@ Error difference(const std::string& owner, const std::string& name, const std::s
 Result<void> first_difference(const std::string& owner, std::initializer_list<Claim> claims) {
     for (const Claim& claim : claims)
         if (claim.incoming && claim.incoming != claim.known)
-            return difference(owner, claim.name, words(claim.known, claim.unit),
-                              words(claim.incoming, claim.unit));
+            return difference(owner, claim.name, words(claim.known, claim.unit), words(claim.incoming, claim.unit));
     return {};
 }
 
@@ -41,32 +39,28 @@ Result<void> first_difference(const std::string& owner, std::initializer_list<Cl
 Result<void> agrees(const Unit& known, const Unit& incoming) {
     const std::string owner = "unit " + known.name;
     if (!incoming.currency.empty() && incoming.currency != known.currency)
-        return difference(owner, "the currency", known.currency.empty() ? "not stated" : known.currency,
-                          incoming.currency);
-    return first_difference(
-        owner,
-        {{"the rated energy", "Wh", known.rated_energy_wh, incoming.rated_energy_wh},
-         {"the rated output", "W", known.rated_output_w, incoming.rated_output_w},
-         {"the peak output", "W", known.peak_output_w, incoming.peak_output_w},
-         {"the PV voltage limit", "V", known.pv_max_v, incoming.pv_max_v},
-         {"the PV current limit", "A", known.pv_max_a, incoming.pv_max_a},
-         {"the PV power limit", "W", known.pv_max_w, incoming.pv_max_w},
-         {"the PV start voltage", "V", known.pv_start_v, incoming.pv_start_v},
-         {"the charge time", "h", known.charge_time_h, incoming.charge_time_h},
-         {"the price", "", known.price, incoming.price},
-         {"the price paid", "", known.paid_price, incoming.paid_price},
-         {"the mass", "kg", known.mass_kg, incoming.mass_kg},
-         {"the warranty", "years", known.warranty_years, incoming.warranty_years},
-         {"the gauge step", "percentage points", known.gauge_step_percent, incoming.gauge_step_percent}});
+        return difference(owner, "the currency", known.currency.empty() ? "not stated" : known.currency, incoming.currency);
+    return first_difference(owner, {{"the rated energy", "Wh", known.rated_energy_wh, incoming.rated_energy_wh},
+                                    {"the rated output", "W", known.rated_output_w, incoming.rated_output_w},
+                                    {"the peak output", "W", known.peak_output_w, incoming.peak_output_w},
+                                    {"the PV voltage limit", "V", known.pv_max_v, incoming.pv_max_v},
+                                    {"the PV current limit", "A", known.pv_max_a, incoming.pv_max_a},
+                                    {"the PV power limit", "W", known.pv_max_w, incoming.pv_max_w},
+                                    {"the PV start voltage", "V", known.pv_start_v, incoming.pv_start_v},
+                                    {"the charge time", "h", known.charge_time_h, incoming.charge_time_h},
+                                    {"the price", "", known.price, incoming.price},
+                                    {"the price paid", "", known.paid_price, incoming.paid_price},
+                                    {"the mass", "kg", known.mass_kg, incoming.mass_kg},
+                                    {"the warranty", "years", known.warranty_years, incoming.warranty_years},
+                                    {"the gauge step", "percentage points", known.gauge_step_percent, incoming.gauge_step_percent}});
 }
 
 Result<void> agrees(const Meter& known, const Meter& incoming) {
     const auto correction = incoming.correction == 1.0 ? std::nullopt : std::optional(incoming.correction);
-    return first_difference("meter " + known.name,
-                            {{"the step", "Wh", known.step_wh, incoming.step_wh},
-                             {"the error limit", "%", known.limit_percent, incoming.limit_percent},
-                             {"the span", "Wh", known.span_wh, incoming.span_wh},
-                             {"the correction", "", known.correction, correction}});
+    return first_difference("meter " + known.name, {{"the step", "Wh", known.step_wh, incoming.step_wh},
+                                                    {"the error limit", "%", known.limit_percent, incoming.limit_percent},
+                                                    {"the span", "Wh", known.span_wh, incoming.span_wh},
+                                                    {"the correction", "", known.correction, correction}});
 }
 
 } // namespace ullage::store

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/inside/block_writer.h"
 
-#include "store/queries/rows.h"
 #include "store/inside/trace_codec.h"
 #include "store/inside/value_checks.h"
+#include "store/queries/rows.h"
 
 namespace ullage::store {
 

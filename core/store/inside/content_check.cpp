@@ -116,8 +116,7 @@ Result<void> check_structure(SQLite::Database& database, const fs::path& path) {
     const std::string finding = database.execAndGet("PRAGMA integrity_check(1)").getString();
     if (finding != "ok") return damaged_error(path, finding);
     SQLite::Statement orphans(database, "PRAGMA foreign_key_check");
-    if (orphans.executeStep())
-        return damaged_error(path, "a row of " + orphans.getColumn(0).getString() + " has lost its owner");
+    if (orphans.executeStep()) return damaged_error(path, "a row of " + orphans.getColumn(0).getString() + " has lost its owner");
     return check_kinds(database, path);
 }
 

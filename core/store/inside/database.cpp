@@ -5,9 +5,9 @@
 #include "store/inside/content_check.h"
 #include "store/inside/descriptor_locks.h"
 #include "store/inside/file_header.h"
-#include "store/migrations/migrations.h"
 #include "store/inside/snapshot.h"
 #include "store/inside/sound_files.h"
+#include "store/migrations/migrations.h"
 
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
@@ -98,8 +98,7 @@ Result<Connection> Connection::record(const fs::path& path) {
     if (!untouched && !checked.value().left_open) return changed_meanwhile(path);
 
     if (database.execAndGet("PRAGMA journal_mode = WAL").getString() != "wal")
-        return Error{Failure::io, "the disk does not allow safe recording", path.string(),
-                     "copy the logbook to a disk of this machine"};
+        return Error{Failure::io, "the disk does not allow safe recording", path.string(), "copy the logbook to a disk of this machine"};
     database.exec("PRAGMA synchronous = FULL");
     database.exec("PRAGMA wal_autocheckpoint = 0");
     migrate(database, newest_version());
@@ -123,8 +122,7 @@ Result<Connection> Connection::look(const fs::path& path) {
 }
 
 Connection Connection::in_memory() {
-    auto database =
-        std::make_unique<SQLite::Database>(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    auto database = std::make_unique<SQLite::Database>(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
     harden(*database);
     migrate(*database, newest_version());
     return Connection(std::move(database));
@@ -168,8 +166,8 @@ Result<void> write_copy(SQLite::Database& database, const fs::path& target, Copy
     // An empty one holds nothing: it stays where an open logbook was moved away.
     for (const char* ending : {"-wal", "-journal"})
         if (fs::file_size(absolute.string() + ending, code) > 0 && !code)
-            return Error{Failure::refused, "the remains of another logbook of this name lie in the folder",
-                         absolute.string() + ending, "choose another name"};
+            return Error{Failure::refused, "the remains of another logbook of this name lie in the folder", absolute.string() + ending,
+                         "choose another name"};
     if (auto obstacle = making_obstacle(absolute.parent_path())) return *obstacle;
 
     const Result<WorkFolder> unfinished = WorkFolder::make(absolute.parent_path());
@@ -189,32 +187,19 @@ Error error_from(const SQLite::Exception& exception, const fs::path& path) {
     const std::string where = path.string();
     switch (exception.getErrorCode()) {
     case SQLITE_BUSY:
-    case SQLITE_LOCKED:
-        return in_use_error(path);
-    case SQLITE_FULL:
-        return {Failure::disk_full, "the disk is full; nothing was recorded", where,
-                "free some space, then try again"};
-    case SQLITE_READONLY:
-        return {Failure::read_only, "the logbook cannot be written", where,
-                "check the permissions of the file and its folder"};
+    case SQLITE_LOCKED: return in_use_error(path);
+    case SQLITE_FULL: return {Failure::disk_full, "the disk is full; nothing was recorded", where, "free some space, then try again"};
+    case SQLITE_READONLY: return {Failure::read_only, "the logbook cannot be written", where, "check the permissions of the file and its folder"};
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
-        return {Failure::damaged, std::string("the logbook is damaged (") + exception.what() + ")", where,
-                "close it and restore it from a copy"};
+        return {Failure::damaged, std::string("the logbook is damaged (") + exception.what() + ")", where, "close it and restore it from a copy"};
     case SQLITE_CONSTRAINT:
-        return {Failure::refused,
-                std::string("the logbook refused this (") + exception.what() + "); nothing was recorded",
-                where,
-                {}};
-    case SQLITE_CANTOPEN:
-        return {Failure::io, "the file cannot be opened", where,
-                "check the permissions of the file and its folder"};
-    case SQLITE_NOMEM:
-        return {Failure::io, "the memory is used up; nothing was recorded", where, "close other programs"};
+        return {Failure::refused, std::string("the logbook refused this (") + exception.what() + "); nothing was recorded", where, {}};
+    case SQLITE_CANTOPEN: return {Failure::io, "the file cannot be opened", where, "check the permissions of the file and its folder"};
+    case SQLITE_NOMEM: return {Failure::io, "the memory is used up; nothing was recorded", where, "close other programs"};
     default:
-        return {Failure::io,
-                std::string("the disk reported a fault; nothing was recorded (") + exception.what() + ")",
-                where, "check the disk and its cable, then try again"};
+        return {Failure::io, std::string("the disk reported a fault; nothing was recorded (") + exception.what() + ")", where,
+                "check the disk and its cable, then try again"};
     }
 }
 

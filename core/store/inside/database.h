@@ -67,8 +67,7 @@ enum class CopyTrust { as_written, check_it };
 
 /// Writes a complete copy that appears under its name only when it is on the disk.
 /// Errors: refused (target, or what a crash left beside it, exists), io, read_only, damaged (check_it). Throws SQLite::Exception.
-[[nodiscard]] Result<void> write_copy(SQLite::Database& database, const std::filesystem::path& target,
-                                      CopyTrust trust = CopyTrust::as_written);
+[[nodiscard]] Result<void> write_copy(SQLite::Database& database, const std::filesystem::path& target, CopyTrust trust = CopyTrust::as_written);
 
 /// The failure in words for a person.
 [[nodiscard]] Error error_from(const SQLite::Exception& exception, const std::filesystem::path& path);
@@ -81,8 +80,7 @@ auto guarded(const std::filesystem::path& path, Action action) -> decltype(actio
     } catch (const SQLite::Exception& exception) {
         return error_from(exception, path);
     } catch (const std::filesystem::filesystem_error& exception) {
-        return Error{Failure::io, std::string("the file cannot be reached (") + exception.what() + ")",
-                     path.string(), "check the folder"};
+        return Error{Failure::io, std::string("the file cannot be reached (") + exception.what() + ")", path.string(), "check the folder"};
     }
 }
 

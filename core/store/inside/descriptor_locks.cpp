@@ -73,13 +73,9 @@ DescriptorCatch::DescriptorCatch(const std::filesystem::path& path) : path_(path
     awaited_path = &path_;
 }
 
-DescriptorCatch::~DescriptorCatch() {
-    awaited_path = nullptr;
-}
+DescriptorCatch::~DescriptorCatch() { awaited_path = nullptr; }
 
-int DescriptorCatch::descriptor() const {
-    return caught_descriptor;
-}
+int DescriptorCatch::descriptor() const { return caught_descriptor; }
 
 ReaderPause::ReaderPause(int descriptor, int patience_ms) : descriptor_(descriptor), state_(State::not_offered) {
     using namespace std::chrono;

@@ -44,8 +44,7 @@ private:
 
 /// Waits until the file's content is on the disk, gives it the name `target` unless that exists, and waits
 /// until the folder's entry is on the disk too. Errors: refused (target exists), io.
-[[nodiscard]] Result<void> put_in_place(const std::filesystem::path& file,
-                                        const std::filesystem::path& target);
+[[nodiscard]] Result<void> put_in_place(const std::filesystem::path& file, const std::filesystem::path& target);
 
 [[nodiscard]] Error target_exists_error(const std::filesystem::path& target);
 

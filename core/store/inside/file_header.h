@@ -19,8 +19,7 @@ inline constexpr std::size_t header_bytes = 100;
 /// Judges a file by its first bytes (up to header_bytes of them) before SQLite touches it. Errors:
 /// not_a_logbook (empty, another kind of file, another program's database), newer_version, damaged (cut off
 /// within the header).
-[[nodiscard]] Result<void> check_header(std::span<const unsigned char> head,
-                                        const std::filesystem::path& path);
+[[nodiscard]] Result<void> check_header(std::span<const unsigned char> head, const std::filesystem::path& path);
 
 /// The change counter in the header of an SQLite file. Precondition: at least its first 28 bytes.
 [[nodiscard]] std::uint32_t change_counter(std::span<const unsigned char> head);

@@ -7,17 +7,10 @@ namespace ullage::store {
 
 namespace {
 
-std::int64_t nanoseconds(const struct timespec& time) {
-    return static_cast<std::int64_t>(time.tv_sec) * 1'000'000'000 + time.tv_nsec;
-}
+std::int64_t nanoseconds(const struct timespec& time) { return static_cast<std::int64_t>(time.tv_sec) * 1'000'000'000 + time.tv_nsec; }
 
 FileState from(const struct stat& status) {
-    return {status.st_dev,
-            status.st_ino,
-            status.st_size,
-            nanoseconds(status.st_mtim),
-            nanoseconds(status.st_ctim),
-            status.st_nlink};
+    return {status.st_dev, status.st_ino, status.st_size, nanoseconds(status.st_mtim), nanoseconds(status.st_ctim), status.st_nlink};
 }
 
 Error displaced(const std::string& what, const std::filesystem::path& path) {
@@ -47,8 +40,7 @@ std::optional<Error> displacement(int descriptor, const FileState& left, const s
     if (!named) return displaced("the logbook's file was renamed or moved while it was open", path);
     if (!named->same_file(*open)) return displaced("another file has taken the place of the open logbook", path);
     if (open->size < left.size) return displaced("another program has cut the open logbook short", path);
-    if (open->size != left.size || open->modified_ns != left.modified_ns)
-        return displaced("another program has written to the open logbook", path);
+    if (open->size != left.size || open->modified_ns != left.modified_ns) return displaced("another program has written to the open logbook", path);
     return std::nullopt;
 }
 

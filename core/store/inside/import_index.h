@@ -43,7 +43,7 @@ public:
     int add(std::int64_t unit_id, std::int64_t run_id, const RunRecord& record, UtcMs created_ms);
 
 private:
-    using Place = std::tuple<UtcMs, UtcMs, std::int64_t>; ///< first reading (else creation), creation, row id: the order of a unit's runs
+    using Place = std::tuple<UtcMs, UtcMs, std::int64_t>;           ///< first reading (else creation), creation, row id: the order of a unit's runs
     using Likeness = std::tuple<std::int64_t, std::int64_t, UtcMs>; ///< kind, number of readings, time of the first
     struct RunsOfUnit {
         std::vector<Place> shown; ///< in order

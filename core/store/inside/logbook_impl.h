@@ -4,9 +4,9 @@
 
 #include "store/inside/database.h"
 #include "store/inside/import_index.h"
+#include "store/inside/run_traces.h"
 #include "store/logbook.h"
 #include "store/queries/run_queries.h"
-#include "store/inside/run_traces.h"
 
 #include <SQLiteCpp/Transaction.h>
 
@@ -49,8 +49,7 @@ struct Logbook::Impl {
     auto change(Action action, Settling settling = Settling::at_once) -> decltype(action()) {
         using Outcome = decltype(action());
         if (mode == OpenMode::look)
-            return Outcome(Error{Failure::read_only, "the logbook is open for looking only", path.string(),
-                                 "open it for recording first"});
+            return Outcome(Error{Failure::read_only, "the logbook is open for looking only", path.string(), "open it for recording first"});
         if (auto displaced = connection.displaced()) return Outcome(*displaced);
         Outcome outcome = store::guarded(path, [&]() -> Outcome {
             SQLite::Transaction transaction(database(), SQLite::TransactionBehavior::IMMEDIATE);
@@ -73,9 +72,7 @@ struct Logbook::Impl {
         auto settled = store::guarded(path, [&]() -> Result<bool> { return connection.settle(patience_ms); });
         if (settled) return settled;
         const Error& fault = settled.error();
-        return Error{fault.failure,
-                     fault.failure == Failure::disk_full ? "the disk is full" : "the disk reported a fault",
-                     path.string(),
+        return Error{fault.failure, fault.failure == Failure::disk_full ? "the disk is full" : "the disk reported a fault", path.string(),
                      "what was recorded last is safe, but in `" + path.filename().string() + "-wal` beside the logbook; " +
                          (fault.failure == Failure::disk_full ? "free some space" : "check the disk")};
     }
@@ -86,15 +83,13 @@ struct Logbook::Impl {
 
     /// The error for a uuid that the logbook does not hold; `kind` is "unit", "meter", "load list", "run", "reading" or "photo".
     [[nodiscard]] Error not_found(const std::string& kind) const {
-        return {Failure::not_found, "the logbook has no such " + kind, path.string(),
-                "it may have been chosen from another logbook"};
+        return {Failure::not_found, "the logbook has no such " + kind, path.string(), "it may have been chosen from another logbook"};
     }
     [[nodiscard]] Error damaged_block() const {
         return {Failure::damaged, "a block of samples cannot be read", path.string(), "restore the logbook from a copy"};
     }
     [[nodiscard]] Error known_already(const std::string& kind) const {
-        return {Failure::refused, "the logbook has this " + kind + " already", path.string(),
-                "nothing was added"};
+        return {Failure::refused, "the logbook has this " + kind + " already", path.string(), "nothing was added"};
     }
 };
 

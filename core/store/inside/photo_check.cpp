@@ -17,14 +17,11 @@ struct Size {
     std::int64_t width = 0, height = 0;
 };
 
-std::int64_t byte_at(std::string_view bytes, std::size_t at) {
-    return static_cast<unsigned char>(bytes[at]);
-}
+std::int64_t byte_at(std::string_view bytes, std::size_t at) { return static_cast<unsigned char>(bytes[at]); }
 
 std::int64_t big_endian(std::string_view bytes, std::size_t at, int count) {
     std::int64_t value = 0;
-    for (int i = 0; i < count; ++i)
-        value = value * 256 + byte_at(bytes, at + static_cast<std::size_t>(i));
+    for (int i = 0; i < count; ++i) value = value * 256 + byte_at(bytes, at + static_cast<std::size_t>(i));
     return value;
 }
 
@@ -52,14 +49,11 @@ std::string megabytes(std::int64_t bytes) { return fixed_text(static_cast<double
 } // namespace
 
 Result<PhotoFormat> check_photo(std::string_view bytes, const std::string& file_name) {
-    const auto refused = [&](const std::string& what, const std::string& remedy) {
-        return Error{Failure::bad_input, what, file_name, remedy};
-    };
+    const auto refused = [&](const std::string& what, const std::string& remedy) { return Error{Failure::bad_input, what, file_name, remedy}; };
     if (bytes.empty()) return refused("the photo is empty", "choose another file");
     const auto size_bytes = static_cast<std::int64_t>(bytes.size());
     if (size_bytes > photo_limit_bytes)
-        return refused("the photo has " + megabytes(size_bytes) + "; a logbook takes photos of at most " +
-                           megabytes(photo_limit_bytes),
+        return refused("the photo has " + megabytes(size_bytes) + "; a logbook takes photos of at most " + megabytes(photo_limit_bytes),
                        "save it smaller, as JPEG for example");
     const bool jpeg = bytes.starts_with(jpeg_start);
     if (!jpeg && !bytes.starts_with(png_signature))
@@ -70,8 +64,7 @@ Result<PhotoFormat> check_photo(std::string_view bytes, const std::string& file_
         return refused("the head of the picture is damaged or cut off", "copy it from the camera again");
     if (size->width > photo_limit_pixels / size->height)
         return refused("the photo has " + std::to_string(size->width) + " x " + std::to_string(size->height) +
-                           " pixels; a logbook takes photos of at most " + std::to_string(photo_limit_pixels / 1'000'000) +
-                           " megapixels",
+                           " pixels; a logbook takes photos of at most " + std::to_string(photo_limit_pixels / 1'000'000) + " megapixels",
                        "save it smaller");
     return jpeg ? PhotoFormat::jpeg : PhotoFormat::png;
 }

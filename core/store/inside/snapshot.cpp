@@ -6,8 +6,8 @@
 #include "store/inside/descriptor_locks.h"
 #include "store/inside/file_access.h"
 #include "store/inside/file_header.h"
-#include "store/migrations/migrations.h"
 #include "store/inside/sound_files.h"
+#include "store/migrations/migrations.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
@@ -38,14 +38,11 @@ struct Image {
 };
 
 Error unreadable(const fs::path& path) {
-    return {Failure::io, "the file cannot be read to its end", path.string(),
-            "check the disk, or take a copy of the file"};
+    return {Failure::io, "the file cannot be read to its end", path.string(), "check the disk, or take a copy of the file"};
 }
 
 Result<Image> image_of(const SharedFile& file, const fs::path& path) {
-    Image image{std::unique_ptr<unsigned char, SqliteFree>(
-                    static_cast<unsigned char*>(sqlite3_malloc64(file.size()))),
-                file.size()};
+    Image image{std::unique_ptr<unsigned char, SqliteFree>(static_cast<unsigned char*>(sqlite3_malloc64(file.size()))), file.size()};
     if (!image.bytes) return Error{Failure::io, "the file is too large for the memory", path.string(), {}};
     if (!file.read(image.bytes.get(), image.size)) return unreadable(path);
     return image;
@@ -70,11 +67,10 @@ Result<Image> recovered(const Image& image, const std::vector<fs::path>& sides, 
         std::ofstream out(copied, std::ios::binary);
         out.write(reinterpret_cast<const char*>(image.bytes.get()), static_cast<std::streamsize>(image.size));
         if (!out.flush())
-            return Error{Failure::io, "there is no room for a temporary copy of the logbook",
-                         copied.string(), "free space there, then open the logbook again"};
+            return Error{Failure::io, "there is no room for a temporary copy of the logbook", copied.string(),
+                         "free space there, then open the logbook again"};
         out.close();
-        for (const fs::path& side : sides)
-            fs::copy_file(side, copied.string() + side.string().substr(path.string().size()));
+        for (const fs::path& side : sides) fs::copy_file(side, copied.string() + side.string().substr(path.string().size()));
         {
             SQLite::Database copy(copied.string(), SQLite::OPEN_READWRITE);
             copy.exec("PRAGMA journal_mode = DELETE");
@@ -83,8 +79,8 @@ Result<Image> recovered(const Image& image, const std::vector<fs::path>& sides, 
         if (!file) return file.error();
         return image_of(file.value(), path);
     } catch (const fs::filesystem_error& error) {
-        return Error{Failure::io, std::string("a temporary copy of the logbook failed: ") + error.what(),
-                     path.string(), "check the space and permissions of the temporary folder"};
+        return Error{Failure::io, std::string("a temporary copy of the logbook failed: ") + error.what(), path.string(),
+                     "check the space and permissions of the temporary folder"};
     }
 }
 
@@ -92,8 +88,7 @@ std::unique_ptr<SQLite::Database> in_memory(Image image) {
     // A database in memory has no write-ahead log; these two bytes say which kind of journal the file asks
     // for.
     image.bytes.get()[18] = image.bytes.get()[19] = 1;
-    auto database =
-        std::make_unique<SQLite::Database>(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    auto database = std::make_unique<SQLite::Database>(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
     const auto size = static_cast<sqlite3_int64>(image.size);
     database->check(sqlite3_deserialize(database->getHandle(), "main", image.bytes.release(), size, size,
                                         SQLITE_DESERIALIZE_FREEONCLOSE | SQLITE_DESERIALIZE_RESIZEABLE));
@@ -169,10 +164,8 @@ Result<CheckedCopy> copy_of(const KnownFile& known, const fs::path& path) {
 std::string resting_address(const fs::path& path) {
     std::string address = "file://";
     for (const char letter : fs::absolute(path).string()) {
-        if (letter == '?' || letter == '#' || letter == '%')
-            address += letter == '?' ? "%3f" : letter == '#' ? "%23" : "%25";
-        else
-            address += letter;
+        if (letter == '?' || letter == '#' || letter == '%') address += letter == '?' ? "%3f" : letter == '#' ? "%23" : "%25";
+        else address += letter;
     }
     return address + "?immutable=1";
 }

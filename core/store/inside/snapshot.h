@@ -21,8 +21,8 @@ struct CheckedCopy {
     OpeningCheck check;
 };
 
-/// A copy of a logbook file in memory, with what a crashed writer left beside it, migrated, after every check: header and schema always; structure and
-/// values (content_check.h) unless the file was closed properly and found sound as it is. The file and its folder are only read.
+/// A copy of a logbook file in memory, with what a crashed writer left beside it, migrated, after every check: header and schema always; structure
+/// and values (content_check.h) unless the file was closed properly and found sound as it is. The file and its folder are only read.
 ///
 /// Errors: not_found, not_a_logbook, newer_version, damaged, in_use, io. Throws SQLite::Exception where the memory is used up.
 [[nodiscard]] Result<CheckedCopy> checked_snapshot(const std::filesystem::path& path);

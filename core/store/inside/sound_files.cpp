@@ -27,9 +27,7 @@ struct Entry {
     std::int64_t checked_ns = 0;
 };
 
-std::int64_t now_ns() {
-    return std::chrono::duration_cast<std::chrono::nanoseconds>(std::chrono::system_clock::now().time_since_epoch()).count();
-}
+std::int64_t now_ns() { return std::chrono::duration_cast<std::chrono::nanoseconds>(std::chrono::system_clock::now().time_since_epoch()).count(); }
 
 std::optional<fs::path> list_file() {
     for (const auto& [variable, below] : {std::pair("XDG_STATE_HOME", ""), std::pair("HOME", ".local/state")}) {
@@ -43,9 +41,8 @@ std::vector<Entry> entries_in(const fs::path& file) {
     std::vector<Entry> entries;
     std::ifstream in(file);
     Entry entry;
-    while (entries.size() < kept_files &&
-           in >> entry.state.device >> entry.state.inode >> entry.state.size >> entry.state.modified_ns >> entry.state.changed_ns >>
-               entry.state.names >> entry.change_counter >> entry.checked_ns)
+    while (entries.size() < kept_files && in >> entry.state.device >> entry.state.inode >> entry.state.size >> entry.state.modified_ns >>
+                                              entry.state.changed_ns >> entry.state.names >> entry.change_counter >> entry.checked_ns)
         entries.push_back(entry);
     return entries;
 }

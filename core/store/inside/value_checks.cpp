@@ -96,9 +96,9 @@ Result<void> check(const Run& run) {
 Result<void> check(const ReadingValues& values) {
     if (auto good = check_moment("time", values.time_ms); !good) return good;
     return all_good({{"remark", values.remark, longest_remark}}, {{"gauge", values.gauge_percent, gauge_range},
-                                                                   {"register", values.register_wh, register_range},
-                                                                   {"meter power", values.meter_w, read_power_range},
-                                                                   {"display power", values.display_w, read_power_range}});
+                                                                  {"register", values.register_wh, register_range},
+                                                                  {"meter power", values.meter_w, read_power_range},
+                                                                  {"display power", values.display_w, read_power_range}});
 }
 
 Result<void> check(const PvSheet& sheet) {

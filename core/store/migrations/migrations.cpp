@@ -23,13 +23,9 @@ constexpr Migration steps[] = {
 
 } // namespace
 
-std::span<const Migration> migrations() {
-    return steps;
-}
+std::span<const Migration> migrations() { return steps; }
 
-int newest_version() {
-    return migrations().back().version;
-}
+int newest_version() { return migrations().back().version; }
 
 void migrate(SQLite::Database& database, int version) {
     const int present = database.execAndGet("PRAGMA user_version").getInt();

@@ -9,15 +9,10 @@ namespace ullage::store {
 
 namespace {
 
-constexpr const char* select_meters =
-    "SELECT id, uuid, name, step_wh, limit_percent, span_wh, correction, remark FROM meters ";
+constexpr const char* select_meters = "SELECT id, uuid, name, step_wh, limit_percent, span_wh, correction, remark FROM meters ";
 
 void bind_values(Binder& binder, const Meter& meter) {
-    binder.text(meter.uuid)
-        .text(meter.name)
-        .real(meter.step_wh)
-        .real(meter.limit_percent)
-        .real(meter.span_wh);
+    binder.text(meter.uuid).text(meter.name).real(meter.step_wh).real(meter.limit_percent).real(meter.span_wh);
     binder.real(meter.correction).text(meter.remark);
 }
 
@@ -45,9 +40,8 @@ std::optional<std::int64_t> meter_id(SQLite::Database& database, const std::stri
 }
 
 std::int64_t insert_meter(SQLite::Database& database, const Meter& meter, UtcMs created_ms) {
-    SQLite::Statement insert(
-        database, "INSERT INTO meters (uuid, name, step_wh, limit_percent, span_wh, correction, remark, "
-                  "created_ms) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)");
+    SQLite::Statement insert(database, "INSERT INTO meters (uuid, name, step_wh, limit_percent, span_wh, correction, remark, "
+                                       "created_ms) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)");
     Binder binder(insert);
     bind_values(binder, meter);
     binder.integer(created_ms);
@@ -56,9 +50,8 @@ std::int64_t insert_meter(SQLite::Database& database, const Meter& meter, UtcMs 
 }
 
 void update_meter(SQLite::Database& database, std::int64_t id, const Meter& meter) {
-    SQLite::Statement update(database,
-                             "UPDATE meters SET uuid = ?1, name = ?2, step_wh = ?3, limit_percent = ?4, "
-                             "span_wh = ?5, correction = ?6, remark = ?7 WHERE id = ?8");
+    SQLite::Statement update(database, "UPDATE meters SET uuid = ?1, name = ?2, step_wh = ?3, limit_percent = ?4, "
+                                       "span_wh = ?5, correction = ?6, remark = ?7 WHERE id = ?8");
     Binder binder(update);
     bind_values(binder, meter);
     binder.integer(id);
@@ -79,19 +72,16 @@ std::int64_t runs_naming_meter(SQLite::Database& database, std::int64_t id) {
 }
 
 std::vector<Meter> listed_meters(SQLite::Database& database) {
-    SQLite::Statement query(database, std::string(select_meters) +
-                                          "WHERE withdrawn = 0 ORDER BY name COLLATE NOCASE, name, id");
+    SQLite::Statement query(database, std::string(select_meters) + "WHERE withdrawn = 0 ORDER BY name COLLATE NOCASE, name, id");
     std::vector<Meter> meters;
-    while (query.executeStep())
-        meters.push_back(meter_in(query).second);
+    while (query.executeStep()) meters.push_back(meter_in(query).second);
     return meters;
 }
 
 std::map<std::int64_t, Meter> all_meters(SQLite::Database& database) {
     SQLite::Statement query(database, select_meters);
     std::map<std::int64_t, Meter> meters;
-    while (query.executeStep())
-        meters.insert(meter_in(query));
+    while (query.executeStep()) meters.insert(meter_in(query));
     return meters;
 }
 

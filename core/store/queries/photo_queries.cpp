@@ -9,10 +9,9 @@ namespace ullage::store {
 
 namespace {
 
-const std::string select_photos =
-    "SELECT current.id, current.uuid, runs.uuid, readings.uuid, format, file_name, size_bytes, taken_ms, zone_assumed, "
-    "added_ms, version, current.withdrawn FROM current_photos AS current JOIN runs ON runs.id = current.run_id "
-    "LEFT JOIN readings ON readings.id = current.reading_id ";
+const std::string select_photos = "SELECT current.id, current.uuid, runs.uuid, readings.uuid, format, file_name, size_bytes, taken_ms, zone_assumed, "
+                                  "added_ms, version, current.withdrawn FROM current_photos AS current JOIN runs ON runs.id = current.run_id "
+                                  "LEFT JOIN readings ON readings.id = current.reading_id ";
 
 StoredPhoto photo_in(SQLite::Statement& statement) {
     Row row(statement);
@@ -47,8 +46,7 @@ std::vector<Photo> run_photos(SQLite::Database& database, std::int64_t run_id) {
     SQLite::Statement query(database, select_photos + "WHERE current.run_id = ?1 ORDER BY current.id");
     Binder(query).integer(run_id);
     std::vector<Photo> photos;
-    while (query.executeStep())
-        photos.push_back(photo_in(query).photo);
+    while (query.executeStep()) photos.push_back(photo_in(query).photo);
     return photos;
 }
 

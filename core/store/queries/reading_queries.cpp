@@ -64,9 +64,10 @@ std::map<std::int64_t, std::vector<Reading>> room_for_readings(SQLite::Database&
 /// Every reading in one pass along the file: asking for the newest version of each and for its place in time costs several times as much.
 std::map<std::int64_t, std::vector<Reading>> all_readings_by_run(SQLite::Database& database) {
     // CROSS JOIN keeps the order of the tables, so that the versions come as they lie and need no sorting.
-    SQLite::Statement query(database, "SELECT readings.id, readings.run_id, readings.uuid, sequence, version, versions.withdrawn, time_ms, "
-                                      "gauge_percent, register_wh, meter_w, display_w, mark, remark "
-                                      "FROM reading_versions AS versions CROSS JOIN readings ON readings.id = versions.reading_id ORDER BY versions.reading_id, version");
+    SQLite::Statement query(
+        database, "SELECT readings.id, readings.run_id, readings.uuid, sequence, version, versions.withdrawn, time_ms, "
+                  "gauge_percent, register_wh, meter_w, display_w, mark, remark "
+                  "FROM reading_versions AS versions CROSS JOIN readings ON readings.id = versions.reading_id ORDER BY versions.reading_id, version");
     std::map<std::int64_t, std::vector<Reading>> found = room_for_readings(database);
     std::int64_t last_id = -1, last_run = -1;
     std::vector<Reading>* of_run = nullptr;
@@ -111,10 +112,9 @@ std::optional<StoredReading> find_reading(SQLite::Database& database, const std:
 }
 
 void insert_reading(SQLite::Database& database, Reading& reading, std::int64_t run_id, UtcMs written_ms) {
-    SQLite::Statement insert(database,
-                             "INSERT INTO readings (uuid, run_id, sequence) VALUES (?1, ?2, "
-                             "(SELECT coalesce(max(sequence), 0) + 1 FROM readings WHERE run_id = ?2)) "
-                             "RETURNING id, sequence");
+    SQLite::Statement insert(database, "INSERT INTO readings (uuid, run_id, sequence) VALUES (?1, ?2, "
+                                       "(SELECT coalesce(max(sequence), 0) + 1 FROM readings WHERE run_id = ?2)) "
+                                       "RETURNING id, sequence");
     Binder(insert).text(reading.uuid).integer(run_id);
     insert.executeStep();
     Row row(insert);
@@ -126,8 +126,7 @@ void insert_reading(SQLite::Database& database, Reading& reading, std::int64_t r
     insert_version(database, {id, reading}, written_ms, {});
 }
 
-void insert_version(SQLite::Database& database, const StoredReading& stored, UtcMs written_ms,
-                    const std::string& reason) {
+void insert_version(SQLite::Database& database, const StoredReading& stored, UtcMs written_ms, const std::string& reason) {
     SQLite::Statement insert(database, insert_version_sql);
     bind_version(insert, stored.id, stored.reading.version, stored.reading.values, stored.reading.withdrawn, written_ms, reason);
     insert.exec();
@@ -176,8 +175,7 @@ std::vector<Reading> run_readings(SQLite::Database& database, std::int64_t run_i
     return readings;
 }
 
-std::map<std::int64_t, std::vector<Reading>> readings_by_run(SQLite::Database& database,
-                                                             std::optional<std::int64_t> unit_id) {
+std::map<std::int64_t, std::vector<Reading>> readings_by_run(SQLite::Database& database, std::optional<std::int64_t> unit_id) {
     if (!unit_id) return all_readings_by_run(database);
     SQLite::Statement query(database, "SELECT " + reading_columns + from_readings + with_runs + "WHERE runs.unit_id = ?1" + in_order);
     Binder(query).integer(*unit_id);
@@ -191,10 +189,9 @@ std::map<std::int64_t, std::vector<Reading>> readings_by_run(SQLite::Database& d
 }
 
 std::vector<ReadingVersion> reading_versions(SQLite::Database& database, std::int64_t reading_id) {
-    SQLite::Statement query(
-        database, "SELECT version, withdrawn, written_ms, reason, time_ms, gauge_percent, register_wh, "
-                  "meter_w, display_w, mark, remark FROM reading_versions WHERE reading_id = ?1 "
-                  "ORDER BY version");
+    SQLite::Statement query(database, "SELECT version, withdrawn, written_ms, reason, time_ms, gauge_percent, register_wh, "
+                                      "meter_w, display_w, mark, remark FROM reading_versions WHERE reading_id = ?1 "
+                                      "ORDER BY version");
     Binder(query).integer(reading_id);
     std::vector<ReadingVersion> versions;
     while (query.executeStep()) {

@@ -51,16 +51,13 @@ private:
 /// Whether the readings of the run that are not withdrawn say the same as those of `readings`, which are in order of time, that are not.
 [[nodiscard]] bool has_readings(SQLite::Database& database, std::int64_t run_id, const std::vector<Reading>& readings);
 /// Adds what `stored` now says as its version `version`.
-void insert_version(SQLite::Database& database, const StoredReading& stored, UtcMs written_ms,
-                    const std::string& reason);
+void insert_version(SQLite::Database& database, const StoredReading& stored, UtcMs written_ms, const std::string& reason);
 
 /// The readings of one run in order of time.
 [[nodiscard]] std::vector<Reading> run_readings(SQLite::Database& database, std::int64_t run_id);
 /// The readings of all runs, or of one unit's, by run id, each in order of time.
-[[nodiscard]] std::map<std::int64_t, std::vector<Reading>>
-readings_by_run(SQLite::Database& database, std::optional<std::int64_t> unit_id);
+[[nodiscard]] std::map<std::int64_t, std::vector<Reading>> readings_by_run(SQLite::Database& database, std::optional<std::int64_t> unit_id);
 /// All versions of a reading from the first on.
-[[nodiscard]] std::vector<ReadingVersion> reading_versions(SQLite::Database& database,
-                                                           std::int64_t reading_id);
+[[nodiscard]] std::vector<ReadingVersion> reading_versions(SQLite::Database& database, std::int64_t reading_id);
 
 } // namespace ullage::store

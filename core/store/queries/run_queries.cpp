@@ -12,9 +12,7 @@ namespace ullage::store {
 
 namespace {
 
-std::string unit_clause(std::optional<std::int64_t> unit_id) {
-    return unit_id ? " WHERE runs.unit_id = ?1 " : " ";
-}
+std::string unit_clause(std::optional<std::int64_t> unit_id) { return unit_id ? " WHERE runs.unit_id = ?1 " : " "; }
 
 void bind_unit(SQLite::Statement& query, std::optional<std::int64_t> unit_id) {
     if (unit_id) Binder(query).integer(*unit_id);
@@ -24,10 +22,7 @@ void bind_values(Binder& binder, const Run& run, std::int64_t unit_id, std::opti
     std::optional<std::int64_t> started_full;
     if (run.started_full) started_full = *run.started_full;
     binder.text(run.uuid).integer(unit_id).integer(meter_id).integer(static_cast<std::int64_t>(run.kind));
-    binder.integer(started_full)
-        .integer(static_cast<std::int64_t>(run.end))
-        .text(run.load)
-        .real(run.ambient_c);
+    binder.integer(started_full).integer(static_cast<std::int64_t>(run.end)).text(run.load).real(run.ambient_c);
     binder.text(run.time_zone).integer(run.created_ms);
     std::optional<std::int64_t> source;
     if (run.charge_source) source = static_cast<std::int64_t>(*run.charge_source);
@@ -35,8 +30,7 @@ void bind_values(Binder& binder, const Run& run, std::int64_t unit_id, std::opti
 }
 
 void insert_extras(SQLite::Database& database, std::int64_t run_id, const Run& run) {
-    SQLite::Statement insert(database,
-                             "INSERT INTO run_extras (run_id, position, key, value) VALUES (?1, ?2, ?3, ?4)");
+    SQLite::Statement insert(database, "INSERT INTO run_extras (run_id, position, key, value) VALUES (?1, ?2, ?3, ?4)");
     std::int64_t position = 0;
     for (const auto& [key, value] : run.extra) {
         insert.reset();
@@ -45,11 +39,9 @@ void insert_extras(SQLite::Database& database, std::int64_t run_id, const Run& r
     }
 }
 
-std::map<std::int64_t, std::vector<std::pair<std::string, std::string>>>
-extras(SQLite::Database& database, std::optional<std::int64_t> unit_id) {
-    SQLite::Statement query(database,
-                            "SELECT run_id, key, value FROM run_extras JOIN runs ON runs.id = run_id" +
-                                unit_clause(unit_id) + "ORDER BY run_id, position");
+std::map<std::int64_t, std::vector<std::pair<std::string, std::string>>> extras(SQLite::Database& database, std::optional<std::int64_t> unit_id) {
+    SQLite::Statement query(database, "SELECT run_id, key, value FROM run_extras JOIN runs ON runs.id = run_id" + unit_clause(unit_id) +
+                                          "ORDER BY run_id, position");
     bind_unit(query, unit_id);
     std::map<std::int64_t, std::vector<std::pair<std::string, std::string>>> found;
     while (query.executeStep()) {
@@ -100,11 +92,9 @@ std::optional<std::int64_t> unit_of_run(SQLite::Database& database, const std::s
     return Row(query).integer();
 }
 
-std::int64_t insert_run(SQLite::Database& database, const Run& run, std::int64_t unit_id,
-                        std::optional<std::int64_t> meter_id) {
-    SQLite::Statement insert(
-        database, "INSERT INTO runs (uuid, unit_id, meter_id, kind, started_full, ended, load, ambient_c, "
-                  "time_zone, created_ms, charge_source) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)");
+std::int64_t insert_run(SQLite::Database& database, const Run& run, std::int64_t unit_id, std::optional<std::int64_t> meter_id) {
+    SQLite::Statement insert(database, "INSERT INTO runs (uuid, unit_id, meter_id, kind, started_full, ended, load, ambient_c, "
+                                       "time_zone, created_ms, charge_source) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)");
     Binder binder(insert);
     bind_values(binder, run, unit_id, meter_id);
     insert.exec();
@@ -113,12 +103,10 @@ std::int64_t insert_run(SQLite::Database& database, const Run& run, std::int64_t
     return id;
 }
 
-void update_run(SQLite::Database& database, std::int64_t id, const Run& run, std::int64_t unit_id,
-                std::optional<std::int64_t> meter_id) {
-    SQLite::Statement update(
-        database, "UPDATE runs SET uuid = ?1, unit_id = ?2, meter_id = ?3, kind = ?4, started_full = ?5, "
-                  "ended = ?6, load = ?7, ambient_c = ?8, time_zone = ?9, "
-                  "created_ms = iif(?10 = 0, created_ms, ?10), charge_source = ?11 WHERE id = ?12");
+void update_run(SQLite::Database& database, std::int64_t id, const Run& run, std::int64_t unit_id, std::optional<std::int64_t> meter_id) {
+    SQLite::Statement update(database, "UPDATE runs SET uuid = ?1, unit_id = ?2, meter_id = ?3, kind = ?4, started_full = ?5, "
+                                       "ended = ?6, load = ?7, ambient_c = ?8, time_zone = ?9, "
+                                       "created_ms = iif(?10 = 0, created_ms, ?10), charge_source = ?11 WHERE id = ?12");
     Binder binder(update);
     bind_values(binder, run, unit_id, meter_id);
     binder.integer(id);
@@ -160,17 +148,15 @@ ORDER BY units.name COLLATE NOCASE, units.name, units.maker, units.id, first_ms,
     std::vector<ListedRun> runs;
     while (query.executeStep()) {
         runs.push_back(run_in(query));
-        if (auto found = extra.find(runs.back().id); found != extra.end())
-            runs.back().run.extra = std::move(found->second);
+        if (auto found = extra.find(runs.back().id); found != extra.end()) runs.back().run.extra = std::move(found->second);
     }
     return runs;
 }
 
 void write_draft(SQLite::Database& database, std::int64_t run_id, const std::string& draft, UtcMs now_ms) {
-    SQLite::Statement write(
-        database, draft.empty() ? "DELETE FROM run_drafts WHERE run_id = ?1"
-                                : "INSERT INTO run_drafts (run_id, draft, kept_ms) VALUES (?1, ?2, ?3) "
-                                  "ON CONFLICT (run_id) DO UPDATE SET draft = ?2, kept_ms = ?3");
+    SQLite::Statement write(database, draft.empty() ? "DELETE FROM run_drafts WHERE run_id = ?1"
+                                                    : "INSERT INTO run_drafts (run_id, draft, kept_ms) VALUES (?1, ?2, ?3) "
+                                                      "ON CONFLICT (run_id) DO UPDATE SET draft = ?2, kept_ms = ?3");
     Binder binder(write);
     binder.integer(run_id);
     if (!draft.empty()) binder.text(draft).integer(now_ms);

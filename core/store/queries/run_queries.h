@@ -29,20 +29,16 @@ struct ListedRun {
 /// The row id of a run, withdrawn or not.
 [[nodiscard]] std::optional<std::int64_t> run_id(SQLite::Database& database, const std::string& uuid);
 /// The row id of the unit that a run tests.
-[[nodiscard]] std::optional<std::int64_t> unit_of_run(SQLite::Database& database,
-                                                      const std::string& run_uuid);
+[[nodiscard]] std::optional<std::int64_t> unit_of_run(SQLite::Database& database, const std::string& run_uuid);
 /// Adds a run with its extra keys; returns its row id. Call it within a transaction.
-std::int64_t insert_run(SQLite::Database& database, const Run& run, std::int64_t unit_id,
-                        std::optional<std::int64_t> meter_id);
+std::int64_t insert_run(SQLite::Database& database, const Run& run, std::int64_t unit_id, std::optional<std::int64_t> meter_id);
 /// Call it within a transaction. `created_ms` 0 leaves the time of creation as it is.
-void update_run(SQLite::Database& database, std::int64_t id, const Run& run, std::int64_t unit_id,
-                std::optional<std::int64_t> meter_id);
+void update_run(SQLite::Database& database, std::int64_t id, const Run& run, std::int64_t unit_id, std::optional<std::int64_t> meter_id);
 void withdraw_run(SQLite::Database& database, std::int64_t id, bool withdrawn);
 
 /// All runs, or those of one unit, hidden ones included, by the unit's name, then by the first reading that
 /// is not withdrawn, else by creation.
-[[nodiscard]] std::vector<ListedRun> listed_runs(SQLite::Database& database,
-                                                 std::optional<std::int64_t> unit_id);
+[[nodiscard]] std::vector<ListedRun> listed_runs(SQLite::Database& database, std::optional<std::int64_t> unit_id);
 
 /// Keeps the draft of a run; an empty one is forgotten.
 void write_draft(SQLite::Database& database, std::int64_t run_id, const std::string& draft, UtcMs now_ms);

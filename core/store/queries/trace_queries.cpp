@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/queries/trace_queries.h"
 
-#include "store/queries/rows.h"
 #include "store/inside/trace_codec.h"
+#include "store/queries/rows.h"
 
 #include <SQLiteCpp/Database.h>
 
@@ -64,9 +64,7 @@ std::vector<Trace> listed_traces(SQLite::Database& database, std::optional<std::
     return traces;
 }
 
-std::int64_t next_trace_id(SQLite::Database& database) {
-    return database.execAndGet("SELECT coalesce(max(id), 0) + 1 FROM traces").getInt64();
-}
+std::int64_t next_trace_id(SQLite::Database& database) { return database.execAndGet("SELECT coalesce(max(id), 0) + 1 FROM traces").getInt64(); }
 
 void insert_trace(SQLite::Database& database, std::int64_t id, const Trace& trace) {
     SQLite::Statement insert(

@@ -76,12 +76,11 @@ std::int64_t insert_unit(SQLite::Database& database, const Unit& unit, UtcMs cre
 }
 
 void update_unit(SQLite::Database& database, std::int64_t id, const Unit& unit) {
-    SQLite::Statement update(
-        database,
-        "UPDATE units SET uuid = ?1, name = ?2, maker = ?3, rated_energy_wh = ?4, rated_output_w = ?5, "
-        "peak_output_w = ?6, pv_max_v = ?7, pv_max_a = ?8, pv_max_w = ?9, price = ?10, currency = ?11, "
-        "mass_kg = ?12, warranty_years = ?13, gauge_step_percent = ?14, remark = ?15, pv_start_v = ?16, charge_time_h = ?17, "
-        "paid_price = ?18, tags = ?19 WHERE id = ?20");
+    SQLite::Statement update(database,
+                             "UPDATE units SET uuid = ?1, name = ?2, maker = ?3, rated_energy_wh = ?4, rated_output_w = ?5, "
+                             "peak_output_w = ?6, pv_max_v = ?7, pv_max_a = ?8, pv_max_w = ?9, price = ?10, currency = ?11, "
+                             "mass_kg = ?12, warranty_years = ?13, gauge_step_percent = ?14, remark = ?15, pv_start_v = ?16, charge_time_h = ?17, "
+                             "paid_price = ?18, tags = ?19 WHERE id = ?20");
     Binder binder(update);
     bind_values(binder, unit);
     binder.integer(id);
@@ -95,20 +94,16 @@ void withdraw_unit(SQLite::Database& database, std::int64_t id, bool withdrawn) 
 }
 
 std::vector<Unit> listed_units(SQLite::Database& database) {
-    SQLite::Statement query(database,
-                            std::string(select_units) +
-                                "WHERE withdrawn = 0 ORDER BY name COLLATE NOCASE, name, maker, id");
+    SQLite::Statement query(database, std::string(select_units) + "WHERE withdrawn = 0 ORDER BY name COLLATE NOCASE, name, maker, id");
     std::vector<Unit> units;
-    while (query.executeStep())
-        units.push_back(unit_in(query).second);
+    while (query.executeStep()) units.push_back(unit_in(query).second);
     return units;
 }
 
 std::map<std::int64_t, Unit> all_units(SQLite::Database& database) {
     SQLite::Statement query(database, select_units);
     std::map<std::int64_t, Unit> units;
-    while (query.executeStep())
-        units.insert(unit_in(query));
+    while (query.executeStep()) units.insert(unit_in(query));
     return units;
 }
 

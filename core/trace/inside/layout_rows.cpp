@@ -24,8 +24,7 @@ std::size_t readable(const Fields& fields) { return static_cast<std::size_t>(std
 /// A row of data has a time or a value: half of its cells or more can be read and not all of them are empty.
 bool is_data_row(const Fields& fields) {
     const auto filled = std::ranges::count_if(fields, [](const std::string& cell) { return !says_nothing(cell); });
-    const auto read_and_filled =
-        std::ranges::count_if(fields, [](const std::string& cell) { return !says_nothing(cell) && is_data_cell(cell); });
+    const auto read_and_filled = std::ranges::count_if(fields, [](const std::string& cell) { return !says_nothing(cell) && is_data_cell(cell); });
     return read_and_filled > 0 && 2 * read_and_filled >= filled;
 }
 
@@ -88,7 +87,9 @@ bool is_data_cell(std::string_view cell) {
 }
 
 Result<LayoutRows> find_rows(const std::vector<std::string>& lines, std::optional<char> delimiter) {
-    const Error no_rows{Failure::bad_input, "no row of data was found: no line has a time and a value", {},
+    const Error no_rows{Failure::bad_input,
+                        "no row of data was found: no line has a time and a value",
+                        {},
                         "check that this is a log as text (CSV or the like), or name its delimiter"};
     Trial best;
     for (const char candidate : delimiters) {

@@ -44,9 +44,7 @@ Result<void> RowOrder::hand_over(std::size_t count) {
     return {};
 }
 
-Result<void> RowOrder::hand_over_all() {
-    return pending_.empty() ? Result<void>() : hand_over(pending_.size());
-}
+Result<void> RowOrder::hand_over_all() { return pending_.empty() ? Result<void>() : hand_over(pending_.size()); }
 
 Result<void> RowOrder::finish() {
     if (auto handed = hand_over_all(); !handed) return handed;

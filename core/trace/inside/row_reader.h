@@ -2,9 +2,9 @@
 // Private to the room trace.
 #pragma once
 
+#include "trace/inside/row_order.h"
 #include "trace/log_lines.h"
 #include "trace/log_time.h"
-#include "trace/inside/row_order.h"
 
 #include <optional>
 #include <string>

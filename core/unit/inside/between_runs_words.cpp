@@ -26,8 +26,8 @@ std::string why_not_known(const Unit& unit, const std::string& failure, const Un
     if (!failure.empty()) return failure;
     if (fit.used_drains == 0) return "no drain from full to cut-off has all its energy read: make one";
     const std::optional<NextRun> next = propose_next_run(fit, unit);
-    const std::string remedy = next ? "make a drain near " + fixed_text(next->load_w, 0) + " W"
-                                    : "make a drain at less than half or more than twice that load";
+    const std::string remedy =
+        next ? "make a drain near " + fixed_text(next->load_w, 0) + " W" : "make a drain at less than half or more than twice that load";
     const auto first = std::ranges::find_if(fit.drains, &DrainSummary::used);
     if (fit.used_drains == 1) return "there is one drain only, at " + fixed_text(first->mean_load_w, 0) + " W: " + remedy;
     double shortest_h = first->hours, longest_h = first->hours;
@@ -65,8 +65,9 @@ Quantity no_load_draw(const UnitFit& fit) {
     const UnitParameters& p = *fit.parameters;
     const std::optional<double> half = half_width_along(p, {0, 1, 0}, fit.options.coverage);
     if (half && p.p_star_w + *half < 0)
-        return not_known("no_load_draw_w", "W", "the drains would need a draw below 0 W (" + with_interval_text(p.p_star_w, half, 1) +
-                                                    " W): one of them is wrong, or the unit changed between them");
+        return not_known("no_load_draw_w", "W",
+                         "the drains would need a draw below 0 W (" + with_interval_text(p.p_star_w, half, 1) +
+                             " W): one of them is wrong, or the unit changed between them");
     Quantity result = known("no_load_draw_w", "W", std::max(0.0, p.p_star_w), std::nullopt, Kind::measured,
                             joined("seen from the socket, from the run times of " + drains_text(fit.used_drains), half ? "" : no_interval(p)));
     if (!half) return result;
@@ -93,13 +94,11 @@ Quantity curvature(const UnitFit& fit) {
 
 std::string sentence_of(const UnitFit& fit) {
     std::string text = "From " + drains_text(fit.used_drains) + ": " + quantity_text(fit.deliverable_at_no_time_cost_wh) +
-                       " deliverable if time cost nothing, less " + quantity_text(fit.no_load_draw_w) +
-                       " for each hour that the output is on";
+                       " deliverable if time cost nothing, less " + quantity_text(fit.no_load_draw_w) + " for each hour that the output is on";
     if (fit.no_load_draw_w.kind == Kind::not_known) text += " (" + fit.no_load_draw_w.reason + ")";
     text += ".";
     if (fit.widening > 1)
-        text += " The drains differ from this by " +
-                fixed_text(std::sqrt(fit.chi_square / static_cast<double>(fit.degrees_of_freedom)), 1) +
+        text += " The drains differ from this by " + fixed_text(std::sqrt(fit.chi_square / static_cast<double>(fit.degrees_of_freedom)), 1) +
                 " times what their uncertainties allow; the intervals are widened for that.";
     return text;
 }

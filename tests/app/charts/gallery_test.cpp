@@ -23,8 +23,7 @@ namespace {
 QSet<QRgb> colours_of(const QImage& image) {
     QSet<QRgb> colours;
     for (int y = 0; y < image.height(); y += 2)
-        for (int x = 0; x < image.width(); x += 2)
-            colours.insert(image.pixel(x, y));
+        for (int x = 0; x < image.width(); x += 2) colours.insert(image.pixel(x, y));
     return colours;
 }
 

@@ -50,12 +50,9 @@ TEST(Decimation, keeps_first_lowest_highest_and_last_of_every_pixel_column) {
         std::size_t lowest = points.size();
         std::size_t highest = points.size();
         for (std::size_t n = static_cast<std::size_t>(column) * 200; n < static_cast<std::size_t>(column + 1) * 200; ++n) {
-            if (static_cast<int>(points[n].x / (100.0 / columns)) != column)
-                continue;
-            if (lowest == points.size() || points[n].y < points[lowest].y)
-                lowest = n;
-            if (highest == points.size() || points[n].y > points[highest].y)
-                highest = n;
+            if (static_cast<int>(points[n].x / (100.0 / columns)) != column) continue;
+            if (lowest == points.size() || points[n].y < points[lowest].y) lowest = n;
+            if (highest == points.size() || points[n].y > points[highest].y) highest = n;
         }
         EXPECT_TRUE(std::binary_search(kept.begin(), kept.end(), lowest)) << column;
         EXPECT_TRUE(std::binary_search(kept.begin(), kept.end(), highest)) << column;
@@ -98,8 +95,8 @@ TEST(Ticks, a_linear_scale_covers_the_data_in_whole_steps) {
 }
 
 TEST(Ticks, a_scale_without_width_or_without_numbers_is_still_a_scale) {
-    for (const auto& [lo, hi] : {std::pair(5.0, 5.0), std::pair(0.0, 0.0), std::pair(9.0, -2.0),
-                                 std::pair(std::numeric_limits<double>::quiet_NaN(), 3.0)}) {
+    for (const auto& [lo, hi] :
+         {std::pair(5.0, 5.0), std::pair(0.0, 0.0), std::pair(9.0, -2.0), std::pair(std::numeric_limits<double>::quiet_NaN(), 3.0)}) {
         const TickScale scale = linear_ticks(lo, hi, 6, true);
         EXPECT_LT(scale.minimum, scale.maximum);
         EXPECT_GE(scale.values.size(), 2U);
@@ -154,8 +151,7 @@ TEST(LineLayout, names_at_the_curves_ends_do_not_overlap_at_any_size_or_text_siz
                 const LineLayout layout = line_layout(content, look, size, std::nullopt, {});
                 ASSERT_EQ(layout.labels.size(), 3U);
                 expect_apart(layout.labels);
-                for (const ChartLabel& label : layout.labels)
-                    EXPECT_TRUE(QRectF(QPointF(), size).contains(label.place)) << label.text.toStdString();
+                for (const ChartLabel& label : layout.labels) EXPECT_TRUE(QRectF(QPointF(), size).contains(label.place)) << label.text.toStdString();
                 EXPECT_GE(layout.plot.width(), size.width() * 0.39);
             }
         }
@@ -177,8 +173,7 @@ TEST(LineLayout, twenty_curves_that_end_together_have_twenty_names_apart) {
 TEST(LineLayout, pixels_and_values_are_each_others_inverse_on_both_kinds_of_axis) {
     for (const ChartContent& content : {sample::drain(), sample::fraction_over_load()}) {
         const LineLayout layout = line_layout(content, plain_look(), {600, 400}, std::nullopt, {});
-        for (const double x : {11.0, 12.5, 17.0})
-            EXPECT_NEAR(layout.value_x(layout.pixel_x(x)), x, 1e-9);
+        for (const double x : {11.0, 12.5, 17.0}) EXPECT_NEAR(layout.value_x(layout.pixel_x(x)), x, 1e-9);
         EXPECT_NEAR(layout.pixel_x(layout.x.minimum), layout.plot.left(), 1e-9);
         EXPECT_NEAR(layout.pixel_y(layout.y.maximum), layout.plot.top(), 1e-9);
     }

@@ -25,12 +25,10 @@ QString svg_text(const QString& path, bool& well_formed) {
     QFile file(path);
     QString all;
     well_formed = false;
-    if (!file.open(QIODevice::ReadOnly))
-        return all;
+    if (!file.open(QIODevice::ReadOnly)) return all;
     QXmlStreamReader reader(&file);
     while (!reader.atEnd())
-        if (reader.readNext() == QXmlStreamReader::Characters)
-            all += reader.text();
+        if (reader.readNext() == QXmlStreamReader::Characters) all += reader.text();
     well_formed = !reader.hasError();
     return all;
 }
@@ -51,8 +49,7 @@ TEST(Picture, a_png_has_the_size_asked_for_is_opaque_and_shows_something) {
             EXPECT_EQ(QColor(image.pixel(1279, 0)), palette->ground) << one.name;
             QSet<QRgb> colours;
             for (int y = 0; y < image.height(); y += 3)
-                for (int x = 0; x < image.width(); x += 3)
-                    colours.insert(image.pixel(x, y));
+                for (int x = 0; x < image.width(); x += 3) colours.insert(image.pixel(x, y));
             EXPECT_GT(colours.size(), 30) << one.name;
             if (const QString gallery = qEnvironmentVariable("ULLAGE_GALLERY"); !gallery.isEmpty()) {
                 EXPECT_TRUE(image.save(gallery + QStringLiteral("/picture-%1-%2.png").arg(QLatin1String(one.name)).arg(palette->dark)));
@@ -76,8 +73,7 @@ TEST(Picture, an_svg_is_xml_and_carries_its_words_as_text) {
         bool well_formed = false;
         const QString text = svg_text(path, well_formed);
         EXPECT_TRUE(well_formed);
-        for (const QString& word : words)
-            EXPECT_TRUE(text.contains(word)) << word.toStdString();
+        for (const QString& word : words) EXPECT_TRUE(text.contains(word)) << word.toStdString();
     }
 }
 
@@ -86,8 +82,7 @@ TEST(Picture, an_svg_draws_the_curves_where_the_png_does) {
     ASSERT_TRUE(image);
     int delivered = 0;
     for (int y = 0; y < 400; ++y)
-        for (int x = 0; x < 640; ++x)
-            delivered += QColor(image.value().pixel(x, y)) == light_palette().delivered ? 1 : 0;
+        for (int x = 0; x < 640; ++x) delivered += QColor(image.value().pixel(x, y)) == light_palette().delivered ? 1 : 0;
     EXPECT_GT(delivered, 200) << "the curve itself, not only its markers";
 }
 

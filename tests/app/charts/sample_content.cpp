@@ -6,16 +6,15 @@
 namespace ullage::sample {
 namespace {
 
-ChartSeries fraction_curve(const QString& name, CurveColour colour, Marker marker, double full, double draw_w,
-                           double measured_from, double measured_to, std::vector<ChartSeries>& all) {
+ChartSeries fraction_curve(const QString& name, CurveColour colour, Marker marker, double full, double draw_w, double measured_from,
+                           double measured_to, std::vector<ChartSeries>& all) {
     const auto fraction = [&](double load_w) { return full * load_w / (load_w + draw_w); };
     const auto stretch = [&](const QString& part, double from, double to, CurveLine line) {
         ChartSeries curve{.id = name + part, .group = name, .name = {}, .colour = colour, .marker = Marker::none, .line = line};
         for (int n = 0; n <= 20; ++n) {
             const double load_w = from * std::pow(to / from, n / 20.0);
             curve.points.push_back({load_w, fraction(load_w)});
-            if (line == CurveLine::solid)
-                curve.band.push_back({load_w, fraction(load_w) - 0.016, fraction(load_w) + 0.016});
+            if (line == CurveLine::solid) curve.band.push_back({load_w, fraction(load_w) - 0.016, fraction(load_w) + 0.016});
         }
         all.push_back(curve);
     };
@@ -23,10 +22,9 @@ ChartSeries fraction_curve(const QString& name, CurveColour colour, Marker marke
     stretch(QStringLiteral(" between"), measured_from, measured_to, CurveLine::solid);
     stretch(QStringLiteral(" above"), measured_to, 1000, CurveLine::dashed);
     all.back().name = name;
-    ChartSeries drains{.id = name + QStringLiteral(" drains"), .group = name, .name = {}, .colour = colour, .marker = marker,
-                       .line = CurveLine::none};
-    for (const double load_w : {measured_from * 1.3, measured_to * 0.8})
-        drains.points.push_back({load_w, fraction(load_w)});
+    ChartSeries drains{
+        .id = name + QStringLiteral(" drains"), .group = name, .name = {}, .colour = colour, .marker = marker, .line = CurveLine::none};
+    for (const double load_w : {measured_from * 1.3, measured_to * 0.8}) drains.points.push_back({load_w, fraction(load_w)});
     return drains;
 }
 
@@ -37,12 +35,14 @@ ChartContent drain() {
     content.description = QStringLiteral("Energy of a drain over time");
     content.x = {.title = QStringLiteral("hours since start"), .unit = QStringLiteral("h"), .minimum = 0.0};
     content.y = {.title = QStringLiteral("energy / Wh"), .unit = QStringLiteral("Wh"), .include_zero = true};
-    ChartSeries gauge{.id = QStringLiteral("gauge"), .group = {}, .name = QStringLiteral("gauge-implied"),
-                      .colour = CurveColour::gauge_implied, .marker = Marker::square};
+    ChartSeries gauge{.id = QStringLiteral("gauge"),
+                      .group = {},
+                      .name = QStringLiteral("gauge-implied"),
+                      .colour = CurveColour::gauge_implied,
+                      .marker = Marker::square};
     ChartSeries delivered{.id = QStringLiteral("delivered"), .group = {}, .name = QStringLiteral("delivered")};
-    const double rows[][3] = {{0, 0, 0},        {1.1, 60, 71},    {2.6, 156, 166},  {4.1, 252, 262},
-                              {5.5, 348, 352},  {7.2, 348, 462},  {8.4, 348, 540},  {10.9, 576, 700},
-                              {12.2, 684, 781}, {13.3, 828, 851}, {14.6, 984, 936}};
+    const double rows[][3] = {{0, 0, 0},       {1.1, 60, 71},    {2.6, 156, 166},  {4.1, 252, 262},  {5.5, 348, 352}, {7.2, 348, 462},
+                              {8.4, 348, 540}, {10.9, 576, 700}, {12.2, 684, 781}, {13.3, 828, 851}, {14.6, 984, 936}};
     for (const auto& row : rows) {
         gauge.points.push_back({row[0], row[1]});
         delivered.points.push_back({row[0], row[2]});
@@ -50,8 +50,7 @@ ChartContent drain() {
         delivered.notes.push_back(QStringLiteral("meter A"));
     }
     content.series = {gauge, delivered};
-    content.regions = {{5.3, 8.6, QStringLiteral("stuck"), RegionRole::doubt},
-                       {16.1, 17.4, QStringLiteral("cut-off"), RegionRole::grey}};
+    content.regions = {{5.3, 8.6, QStringLiteral("stuck"), RegionRole::doubt}, {16.1, 17.4, QStringLiteral("cut-off"), RegionRole::grey}};
     content.horizontal_lines = {{1200, QStringLiteral("rated 1200")}};
     content.empty_text = QStringLiteral("No readings yet. Type the gauge and the register below and press Record.");
     return content;
@@ -60,16 +59,23 @@ ChartContent drain() {
 ChartContent fraction_over_load() {
     ChartContent content;
     content.description = QStringLiteral("Usable fraction over load");
-    content.x = {.title = QStringLiteral("load / W"), .unit = QStringLiteral("W"), .minimum = 10.0, .maximum = 1000.0,
-                 .logarithmic = true};
+    content.x = {.title = QStringLiteral("load / W"), .unit = QStringLiteral("W"), .minimum = 10.0, .maximum = 1000.0, .logarithmic = true};
     content.y = {.title = QStringLiteral("usable fraction"), .unit = {}, .minimum = 0.0, .maximum = 1.0};
     const auto one = fraction_curve(QStringLiteral("Osk 1200"), CurveColour::good, Marker::circle, 0.84, 14, 50, 420, content.series);
     content.series.push_back(one);
     const auto two = fraction_curve(QStringLiteral("Pelm 900"), CurveColour::error, Marker::triangle, 0.79, 38, 50, 420, content.series);
     content.series.push_back(two);
-    content.series.push_back({.id = QStringLiteral("Tarrow 2k"), .group = {}, .name = QStringLiteral("Tarrow 2k, one load only"),
-                              .colour = CurveColour::delivered, .marker = Marker::diamond, .line = CurveLine::none, .steps = false,
-                              .points = {{180, 0.905}}, .notes = {}, .band = {{180, 0.875, 0.935}}, .band_shape = BandShape::bars});
+    content.series.push_back({.id = QStringLiteral("Tarrow 2k"),
+                              .group = {},
+                              .name = QStringLiteral("Tarrow 2k, one load only"),
+                              .colour = CurveColour::delivered,
+                              .marker = Marker::diamond,
+                              .line = CurveLine::none,
+                              .steps = false,
+                              .points = {{180, 0.905}},
+                              .notes = {},
+                              .band = {{180, 0.875, 0.935}},
+                              .band_shape = BandShape::bars});
     content.horizontal_bands = {{0.75, 0.80, {}}};
     content.vertical_lines = {{180, QStringLiteral("180 W"), CurveColour::delivered}};
     return content;
@@ -108,11 +114,10 @@ BarContent bars() {
 VesselRowContent vessels() {
     VesselRowContent content;
     content.description = QStringLiteral("Three units at one height scale");
-    content.columns = {
-        {QStringLiteral("Tarrow 2k"), {2000, 1610.0, 1578.0, 1642.0, 60.0, 0.75, 0.80}, {}},
-        {QStringLiteral("Osk 1200"), {1200, 937.0, 918.0, 956.0, 70.0, 0.75, 0.80}, {}},
-        {QStringLiteral("Pelm 900"), {900, 596.0, 576.0, 616.0, 170.0, 0.75, 0.80}, {}},
-        {QStringLiteral("Ystrad Mini"), {600, std::nullopt, std::nullopt, std::nullopt, std::nullopt, 0.75, 0.80}, {}}};
+    content.columns = {{QStringLiteral("Tarrow 2k"), {2000, 1610.0, 1578.0, 1642.0, 60.0, 0.75, 0.80}, {}},
+                       {QStringLiteral("Osk 1200"), {1200, 937.0, 918.0, 956.0, 70.0, 0.75, 0.80}, {}},
+                       {QStringLiteral("Pelm 900"), {900, 596.0, 576.0, 616.0, 170.0, 0.75, 0.80}, {}},
+                       {QStringLiteral("Ystrad Mini"), {600, std::nullopt, std::nullopt, std::nullopt, std::nullopt, 0.75, 0.80}, {}}};
     content.empty_text = QStringLiteral("No units to compare yet.");
     return content;
 }

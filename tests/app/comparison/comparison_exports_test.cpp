@@ -152,7 +152,8 @@ TEST(PicturesCommand, units_whose_names_would_give_one_file_have_pictures_of_the
     EXPECT_EQ(run_command(args, drawing_commands(), out, err), 0) << "they are known again: " << err.str();
     std::ofstream(folder / "p/a-b-run-1-load.svg") << "a drawing of somebody";
     EXPECT_EQ(run_command(args, drawing_commands(), out, err), 1);
-    EXPECT_EQ(run_command(std::vector<std::string>{"pictures", folder / "sheets", "--into", folder / "p", "--force"}, drawing_commands(), out, err), 0);
+    EXPECT_EQ(run_command(std::vector<std::string>{"pictures", folder / "sheets", "--into", folder / "p", "--force"}, drawing_commands(), out, err),
+              0);
 }
 
 TEST(PicturesCommand, the_comparison_alone_can_be_drawn_at_one_load_too) {
@@ -184,7 +185,8 @@ TEST(PicturesCommand, pictures_have_the_size_and_ground_asked_for) {
     EXPECT_EQ(image.size(), QSize(1200, 600)); // 4 by 2 inches
     EXPECT_EQ(image.pixelColor(1, 1), QColor(Qt::white));
     std::ostringstream refused;
-    EXPECT_EQ(run_command(std::vector<std::string>{"pictures", sheet, "--into", folder / "q", "--width-mm", "1e9"}, drawing_commands(), out, refused), 2);
+    EXPECT_EQ(run_command(std::vector<std::string>{"pictures", sheet, "--into", folder / "q", "--width-mm", "1e9"}, drawing_commands(), out, refused),
+              2);
     EXPECT_EQ(refused.str(), "ullage: --width-mm: `1e9` is no number from 1 to 5000; see ullage pictures --help\n");
     EXPECT_FALSE(QDir(QString::fromStdString(folder / "q")).exists());
 }

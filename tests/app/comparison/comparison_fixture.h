@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "support/source_dir.h"
 #include "pages/comparison/comparison_page.h"
+#include "support/source_dir.h"
 
 #include "charts/bar_chart.h"
 #include "charts/line_chart.h"
 #include "charts/picture.h"
 #include "charts/vessel_row.h"
+#include "cli/drawing/drawing_commands.h"
 #include "dialogs/export_dialog.h"
 #include "dialogs/picture_dialog.h"
 #include "formats/sheets/run_sheet.h"
 #include "models/table_model.h"
-#include "cli/drawing/drawing_commands.h"
 #include "services/prompts.h"
 #include "support/fake_clock.h"
 #include "support/scenario.h"

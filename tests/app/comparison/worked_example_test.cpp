@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The worked example that help tells, in the program and in resources/help, is what the program works out.
-#include "document/sample_logbook.h"
-#include "window/example_page.h"
-#include "support/source_dir.h"
 #include "cli/text/commands.h"
+#include "document/sample_logbook.h"
+#include "support/source_dir.h"
+#include "window/example_page.h"
 
 #include <gtest/gtest.h>
 

@@ -32,9 +32,7 @@ protected:
         events.clear();
     }
 
-    [[nodiscard]] QString file(const char* name = "bench.ullage") const {
-        return QString::fromStdString((folder / name).string());
-    }
+    [[nodiscard]] QString file(const char* name = "bench.ullage") const { return QString::fromStdString((folder / name).string()); }
 
     Unit add_unit(const char* name = "Osk 1200") {
         Unit unit;

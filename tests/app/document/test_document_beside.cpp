@@ -36,8 +36,8 @@ const auto always = [](std::size_t) { return true; };
 } // namespace
 
 TEST_F(DocumentTest, many_records_imported_in_another_thread_are_announced_once_and_undone_one_by_one) {
-    const auto brought = document.importAll({sheet_of("Osk 1200", 1'000'000'000), sheet_of("Pelm 900", 2'000'000'000), sheet_of("Osk 1200", 0)},
-                                            in_a_thread, always);
+    const auto brought =
+        document.importAll({sheet_of("Osk 1200", 1'000'000'000), sheet_of("Pelm 900", 2'000'000'000), sheet_of("Osk 1200", 0)}, in_a_thread, always);
     ASSERT_EQ(brought.size(), 3U);
     for (const auto& each : brought) EXPECT_TRUE(each);
     EXPECT_EQ(events.count("runs"), 1);
@@ -55,7 +55,8 @@ TEST_F(DocumentTest, many_records_imported_in_another_thread_are_announced_once_
 }
 
 TEST_F(DocumentTest, an_import_that_is_stopped_keeps_the_records_before_whole_and_no_other) {
-    const auto brought = document.importAll({sheet_of("Osk 1200", 0), sheet_of("Pelm 900", 0)}, in_a_thread, [](std::size_t done) { return done < 1; });
+    const auto brought =
+        document.importAll({sheet_of("Osk 1200", 0), sheet_of("Pelm 900", 0)}, in_a_thread, [](std::size_t done) { return done < 1; });
     ASSERT_EQ(brought.size(), 1U);
     ASSERT_EQ(document.runs().size(), 1U);
     EXPECT_EQ(document.runs()[0]->readings.size(), 3U);
@@ -102,11 +103,14 @@ TEST_F(DocumentTest, what_another_thread_analysed_is_dropped_where_the_run_chang
     clock.advance_ms(3'600'000);
     note(run, 80, 200);
     EXPECT_EQ(document.readingsToAnalyse({unit.uuid}, true), 3U);
-    document.analyseBeside({unit.uuid}, true, [&](const std::function<void()>& work) {
-        in_a_thread(work);
-        clock.advance_ms(3'600'000);
-        note(run, 70, 300); // the result of the thread is late
-    }, always);
+    document.analyseBeside(
+        {unit.uuid}, true,
+        [&](const std::function<void()>& work) {
+            in_a_thread(work);
+            clock.advance_ms(3'600'000);
+            note(run, 70, 300); // the result of the thread is late
+        },
+        always);
     EXPECT_EQ(document.readingsToAnalyse({unit.uuid}, true), 4U);
     EXPECT_EQ(document.analysis(run.uuid).energy.delivered_wh.value, 300);
     document.undoStack().undo();

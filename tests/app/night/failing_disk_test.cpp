@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The whole window is killed in, or finds the disk full from, the numbered actions of an evening on the disk (typist/typist.cpp). That the disk has what
-// the store has taken is shown in the store's own tests.
+// The whole window is killed in, or finds the disk full from, the numbered actions of an evening on the disk (typist/typist.cpp). That the disk has
+// what the store has taken is shown in the store's own tests.
 #include "document/document.h"
 #include "support/fake_clock.h"
 #include "support/temp_folder.h"
@@ -27,10 +27,10 @@ struct Known {
 struct Told {
     std::map<std::string, Known> readings; ///< by uuid
     bool ended = false;
-    std::string half;                      ///< the half-typed gauge that was kept last
-    std::string step;                      ///< the last one
-    bool done = true;                      ///< the last step was confirmed
-    std::string refused;                   ///< what followed that word
+    std::string half;    ///< the half-typed gauge that was kept last
+    std::string step;    ///< the last one
+    bool done = true;    ///< the last step was confirmed
+    std::string refused; ///< what followed that word
 
     explicit Told(const std::vector<std::string>& lines) {
         for (const std::string& line : lines) {

@@ -14,7 +14,7 @@ TEST_F(PhotosTest, the_photos_time_is_offered_for_the_entry_and_taken_with_one_c
     clock.advance_ms(30 * 60'000);
     type("gaugeEdit", "75");
     page->attachPhotos({write("display.jpg", camera_jpeg("2027:05:14 22:20:12"))}); // 20:20:12 UTC; the run is in Paris
-    EXPECT_EQ(text("timeEdit"), QString()); // never by itself
+    EXPECT_EQ(text("timeEdit"), QString());                                         // never by itself
     const auto* label = find<QLabel>("waitingPhotosLabel");
     EXPECT_TRUE(label->text().contains(QStringLiteral("14 May 2027 22:20:12"))) << label->text().toStdString();
     EXPECT_TRUE(label->text().contains(QStringLiteral("no time zone; read in Europe/Paris"))) << label->text().toStdString();

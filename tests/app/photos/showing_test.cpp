@@ -6,8 +6,8 @@
 #include "models/readings_model.h"
 #include "support/photo_bytes.h"
 
-#include <QBuffer>
 #include <QAbstractItemModelTester>
+#include <QBuffer>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
@@ -84,8 +84,7 @@ TEST_F(PhotosTest, small_pictures_appear_and_a_damaged_one_gets_a_sign) {
 }
 
 TEST_F(PhotosTest, a_photo_opens_in_full_size_with_its_facts_and_zooms_by_key) {
-    ASSERT_TRUE(document.addPhoto(run.uuid, readings()[0].uuid,
-                                  {"display.jpg", camera_jpeg("2027:05:14 18:00:12", {3000, 2000}, "+02:00"), {}}));
+    ASSERT_TRUE(document.addPhoto(run.uuid, readings()[0].uuid, {"display.jpg", camera_jpeg("2027:05:14 18:00:12", {3000, 2000}, "+02:00"), {}}));
     QTest::mouseClick(view->viewport(), Qt::LeftButton, {}, rowOf(0));
     QTest::mouseClick(strip().viewport(), Qt::LeftButton, {}, strip().visualItemRect(strip().item(0)).center());
     ASSERT_NE(dialog(), nullptr);
@@ -129,9 +128,8 @@ TEST_F(PhotosTest, a_photo_is_withdrawn_from_its_window_and_undo_brings_it_back)
 TEST_F(PhotosTest, a_photo_taken_upright_is_shown_upright) {
     // Exif Orientation 6: turned by 90 degrees clockwise (Exif 2.32, 4.6.4, tag 0x0112).
     using namespace std::string_literals;
-    const std::string block = "MM\x00\x2a\x00\x00\x00\x08"s + big_endian(1, 2) + big_endian(0x0112, 2) +
-                              big_endian(3, 2) + big_endian(1, 4) + big_endian(6, 2) + big_endian(0, 2) +
-                              big_endian(0, 4);
+    const std::string block = "MM\x00\x2a\x00\x00\x00\x08"s + big_endian(1, 2) + big_endian(0x0112, 2) + big_endian(3, 2) + big_endian(1, 4) +
+                              big_endian(6, 2) + big_endian(0, 2) + big_endian(0, 4);
     const std::string upright = jpeg_with_exif(camera_jpeg(""), block);
     EXPECT_EQ(photo_image(upright, PhotoFormat::jpeg).image.size(), QSize(480, 640));
     EXPECT_EQ(photo_image(upright, PhotoFormat::jpeg, {72, 54}).image.size(), QSize(40, 54));

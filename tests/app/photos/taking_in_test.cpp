@@ -144,8 +144,8 @@ TEST_F(PhotosTest, a_clipboard_without_a_picture_is_said) {
 
 TEST_F(PhotosTest, what_cannot_be_taken_is_named_with_the_reason_and_the_rest_is_kept) {
     const QString heavy = write("heavy.jpg", std::string(static_cast<std::size_t>(photo_limit_bytes) + 1, 'x'));
-    page->attachPhotos({write("notes.jpg", "just words"), heavy, QStringLiteral("/no/such/file.png"),
-                        QString::fromStdString(folder.path().string()), write("display.jpg", camera_jpeg(""))});
+    page->attachPhotos({write("notes.jpg", "just words"), heavy, QStringLiteral("/no/such/file.png"), QString::fromStdString(folder.path().string()),
+                        write("display.jpg", camera_jpeg(""))});
     EXPECT_EQ(photos().size(), 1U);
     for (const char* words : {"notes.jpg: this is neither a JPEG nor a PNG", "heavy.jpg: the file has 20.1 MB", "at most 20 MB",
                               "file.png: there is no such file", "this is no file"})
@@ -184,7 +184,8 @@ TEST_F(PhotosTest, a_file_that_cannot_be_read_is_refused_in_words_of_ours) {
     ::chmod(path.toStdString().c_str(), 0600);
     EXPECT_EQ(refusal(path), "");
     // Reading the first page of a process's memory fails, whoever tries: proc(5).
-    EXPECT_EQ(refusal(QStringLiteral("/proc/self/mem")), "mem: the file cannot be read to its end; check the disk or card that it is on, or copy it elsewhere");
+    EXPECT_EQ(refusal(QStringLiteral("/proc/self/mem")),
+              "mem: the file cannot be read to its end; check the disk or card that it is on, or copy it elsewhere");
 }
 
 } // namespace ullage::test

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/text/command_fixture.h"
-#include "core/formats/command_output.h"
 #include "cli/drawing/drawing_commands.h"
+#include "core/formats/command_output.h"
 #include "store/logbook.h"
 #include "support/fake_clock.h"
 #include "support/open_count.h"
@@ -39,9 +39,7 @@ TEST_F(ReportCommand, a_logbook_is_opened_once_for_a_report) {
     const std::string path = logbook();
     const long once = times_opened_to_look(path);
     ASSERT_GT(once, 0);
-    const auto opened = [&](const std::vector<std::string>& args) {
-        return times_opened(path, [&] { EXPECT_EQ(report(args).code, exit_good); });
-    };
+    const auto opened = [&](const std::vector<std::string>& args) { return times_opened(path, [&] { EXPECT_EQ(report(args).code, exit_good); }); };
     const std::string html = folder_ / "once.html";
     EXPECT_EQ(opened({path, "--run", "Specimen/2", "--output", html}), once);
     EXPECT_EQ(opened({path, "--compare", "--output", html}), once);
@@ -163,18 +161,28 @@ TEST_F(ReportCommand, amendments_kept_by_the_logbook_stand_in_the_report) {
 
 TEST_F(ReportCommand, wrong_usage_and_bad_input_are_told_apart_in_one_line) {
     const std::string path = logbook();
-    const std::vector<std::vector<std::string>> wrong{{}, {path}, {path, "--run", "Specimen/1", "--compare"}, {path, "--run", "Specimen/none"},
-                                                      {path, "--run", "Specimen/0"}, {path, "--compare", "--paper", "a5"},
-                                                      {path, "--run", "Specimen/1", "--every-drain"}, {path, "--compare", "--locale", "nowhere"},
-                                                      {path, "--run", "Specimen/1", "--at-load", "120"}, {path, "--compare", "--at-load", "-5"},
-                                                      {path, "--compare", "--duty", "50"}, {path, "--compare", "--at-load", "120", "--duty", "0"}};
+    const std::vector<std::vector<std::string>> wrong{{},
+                                                      {path},
+                                                      {path, "--run", "Specimen/1", "--compare"},
+                                                      {path, "--run", "Specimen/none"},
+                                                      {path, "--run", "Specimen/0"},
+                                                      {path, "--compare", "--paper", "a5"},
+                                                      {path, "--run", "Specimen/1", "--every-drain"},
+                                                      {path, "--compare", "--locale", "nowhere"},
+                                                      {path, "--run", "Specimen/1", "--at-load", "120"},
+                                                      {path, "--compare", "--at-load", "-5"},
+                                                      {path, "--compare", "--duty", "50"},
+                                                      {path, "--compare", "--at-load", "120", "--duty", "0"}};
     for (const auto& args : wrong) {
         const Outcome outcome = report(args);
         EXPECT_EQ(outcome.code, exit_usage) << testing::PrintToString(args);
         expect_one_line(outcome.err);
     }
-    const std::vector<std::vector<std::string>> bad{{folder_ / "none.ullage", "--compare"}, {path, "--run", "Nobody/1"}, {path, "--run", "1"},
-                                                    {path, "--run", "Specimen/9"}, {path, "--compare", "--output", folder_ / "report.doc"},
+    const std::vector<std::vector<std::string>> bad{{folder_ / "none.ullage", "--compare"},
+                                                    {path, "--run", "Nobody/1"},
+                                                    {path, "--run", "1"},
+                                                    {path, "--run", "Specimen/9"},
+                                                    {path, "--compare", "--output", folder_ / "report.doc"},
                                                     {path, "--compare", "--output", folder_ / "none/report.pdf"}};
     for (const auto& args : bad) {
         const Outcome outcome = report(args);

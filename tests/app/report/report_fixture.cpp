@@ -36,8 +36,7 @@ MadeReport ReportTest::run(char decimal_sign) const {
 
 MadeReport ReportTest::comparison(char decimal_sign) const {
     const std::vector<RunRecord> records{alder.record, birch.record};
-    return as_tested_report(records, {alder.run(), birch.run()}, analyse_units(records),
-                                  {decimal_sign, RecordBuilder::start_ms, "UTC"});
+    return as_tested_report(records, {alder.run(), birch.run()}, analyse_units(records), {decimal_sign, RecordBuilder::start_ms, "UTC"});
 }
 
 std::string ReportTest::write(const MadeReport& made, const char* name, Paper paper, char decimal_sign) const {

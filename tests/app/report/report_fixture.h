@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "chart_content/report_making.h"
 #include "core/formats/command_output.h"
 #include "core/formats/report_samples.h"
-#include "chart_content/report_making.h"
 #include "report/report_file.h"
 #include "support/temp_folder.h"
 

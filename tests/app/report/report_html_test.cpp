@@ -32,8 +32,7 @@ TEST_F(ReportHtml, what_a_tester_typed_stays_text) {
     const std::vector<RunRecord> records{hostile.record};
     const ReportOptions options{'.', RecordBuilder::start_ms, "UTC"};
     for (const auto& [made, name] : {std::pair(make_run_report(hostile.run(), hostile.fit(), options), "run.html"),
-                                     std::pair(as_tested_report(records, {hostile.run()}, analyse_units(records), options),
-                                               "comparison.html")}) {
+                                     std::pair(as_tested_report(records, {hostile.run()}, analyse_units(records), options), "comparison.html")}) {
         const std::string path = write(made, name);
         EXPECT_EQ(run_command("xmllint --noout '" + path + "'").text, "");
         EXPECT_FALSE(bytes(path).contains("<script"));

@@ -80,10 +80,8 @@ void RunPageTest::type(const char* field, const char* text) {
     QTest::keyClick(edit, Qt::Key_Delete);
     // Simulated keys are ASCII only; an input method inserts the rest.
     for (const QChar letter : QString::fromUtf8(text)) {
-        if (letter.unicode() < 0x80)
-            QTest::keyClick(edit, letter.toLatin1());
-        else
-            edit->insert(letter);
+        if (letter.unicode() < 0x80) QTest::keyClick(edit, letter.toLatin1());
+        else edit->insert(letter);
     }
 }
 

@@ -26,9 +26,17 @@ struct SampleReading {
 };
 
 /// An invented drain at about 64 W whose gauge stays at 71 % for three hours and then drops.
-inline constexpr SampleReading sticking_drain[] = {
-    {0, 100, 4312, "start, full"}, {66, 95, 4383}, {156, 87, 4478}, {246, 79, 4574, "film on"}, {330, 71, 4664}, {431, 71, 4774},
-    {503, 71, 4852},               {653, 52, 5012, "second reel"}, {731, 43, 5093}, {798, 31, 5163}, {876, 18, 5248}};
+inline constexpr SampleReading sticking_drain[] = {{0, 100, 4312, "start, full"},
+                                                   {66, 95, 4383},
+                                                   {156, 87, 4478},
+                                                   {246, 79, 4574, "film on"},
+                                                   {330, 71, 4664},
+                                                   {431, 71, 4774},
+                                                   {503, 71, 4852},
+                                                   {653, 52, 5012, "second reel"},
+                                                   {731, 43, 5093},
+                                                   {798, 31, 5163},
+                                                   {876, 18, 5248}};
 
 /// A logbook with one unit, one meter and one running drain, shown by a run page in a window of 1280 x 800 less the side tree.
 /// The clock stands at the start of the run.

@@ -190,8 +190,7 @@ TEST_F(RunPageTest, a_wide_page_shows_the_mark_chooser_in_the_row) {
     showPage();
     window->resize(1920, 1080);
     EXPECT_TRUE(QTest::qWaitFor([this] { return find<QComboBox>("markCombo")->isVisible(); }));
-    EXPECT_EQ(find<QComboBox>("markCombo")->mapTo(window.get(), QPoint()).y(),
-              find<QPushButton>("recordButton")->mapTo(window.get(), QPoint()).y());
+    EXPECT_EQ(find<QComboBox>("markCombo")->mapTo(window.get(), QPoint()).y(), find<QPushButton>("recordButton")->mapTo(window.get(), QPoint()).y());
 }
 
 } // namespace ullage

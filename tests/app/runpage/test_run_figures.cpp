@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "pages/run/findings_items.h"
 #include "chart_content/run_charts.h"
 #include "pages/parts/run_figures.h"
 #include "pages/parts/run_head.h"
+#include "pages/run/findings_items.h"
 #include "run_page_fixture.h"
 
 #include <algorithm>
@@ -256,8 +256,7 @@ TEST_F(RunPageTest, what_only_a_drain_tells_is_one_line_for_a_charge) {
     recordSample();
     const auto items = finding_items(document.analysis(run.uuid), std::nullopt, RunKind::charge);
     EXPECT_EQ(std::ranges::count(items, FindingItem::Sort::not_known, &FindingItem::sort), 1);
-    EXPECT_EQ(items.back().sentence.toStdString(),
-              "Usable fraction, the gauge's errors and losses: a charge run does not tell them; make a drain.");
+    EXPECT_EQ(items.back().sentence.toStdString(), "Usable fraction, the gauge's errors and losses: a charge run does not tell them; make a drain.");
 }
 
 TEST_F(RunPageTest, the_line_test_stands_in_the_findings_with_its_slope_and_chi_square) {

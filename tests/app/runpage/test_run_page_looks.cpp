@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "support/source_dir.h"
 #include "dialogs/amend_dialog.h"
 #include "formats/sheets/run_sheet.h"
 #include "pages/run/findings_view.h"
 #include "pages/run/readings_view.h"
 #include "run_page_fixture.h"
 #include "style/theme.h"
+#include "support/source_dir.h"
 
 #include <QApplication>
-#include <QSplitter>
 #include <QScrollBar>
+#include <QSplitter>
 #include <QTest>
 
 #include <filesystem>

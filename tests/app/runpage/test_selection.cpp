@@ -28,9 +28,7 @@ protected:
     }
     [[nodiscard]] QString uuid(std::size_t at) const { return QString::fromStdString(readings()[at].uuid); }
     /// How far the chart's picture changes where a point stands.
-    [[nodiscard]] QImage around(QPointF place) const {
-        return chart->grab(QRect(place.toPoint() - QPoint(14, 14), QSize(28, 28))).toImage();
-    }
+    [[nodiscard]] QImage around(QPointF place) const { return chart->grab(QRect(place.toPoint() - QPoint(14, 14), QSize(28, 28))).toImage(); }
     [[nodiscard]] QPointF deliveredPoint(std::size_t at) const {
         const auto& points = std::ranges::find(chart->content().series, QStringLiteral("delivered"), &ChartSeries::id)->points;
         return chart->pixelOf(points[at].x, points[at].y);
@@ -76,9 +74,8 @@ TEST_F(SelectionTest, selecting_a_row_highlights_its_points_in_the_chart) {
 
 TEST_F(SelectionTest, a_finding_selects_its_readings_in_table_and_chart) {
     const auto rows = find<FindingsView>("findingsView")->rows();
-    const auto stuck = std::ranges::find_if(rows, [](const FindingRow* row) {
-        return row->item().sort == FindingItem::Sort::fault && row->item().readings.size() >= 3;
-    });
+    const auto stuck = std::ranges::find_if(
+        rows, [](const FindingRow* row) { return row->item().sort == FindingItem::Sort::fault && row->item().readings.size() >= 3; });
     ASSERT_NE(stuck, rows.end()) << "the sample sticks at 71 %";
     const QImage plain = around(deliveredPoint(5));
     QTest::mouseClick(*stuck, Qt::LeftButton);

@@ -17,7 +17,8 @@ TEST(FileStem, is_valid_on_every_disk_whatever_the_text) {
     EXPECT_EQ(stem_of("e\xCC\x81"), "é") << "composed, as one disk writes it and another does not";
     for (const char* nothing : {"", "..", "///", "\x01\xE2\x80\xAE"}) EXPECT_EQ(stem_of(nothing), "unnamed") << nothing;
     // What Windows keeps for devices (Naming Files, Paths, and Namespaces), which such disks come from.
-    for (const char* reserved : {"CON", "nul", "Com1", "LPT9"}) EXPECT_EQ(stem_of(reserved), QString::fromLatin1(reserved).toLower().toStdString() + "-file");
+    for (const char* reserved : {"CON", "nul", "Com1", "LPT9"})
+        EXPECT_EQ(stem_of(reserved), QString::fromLatin1(reserved).toLower().toStdString() + "-file");
     EXPECT_EQ(stem_of("Conrad"), "conrad");
 }
 
@@ -47,14 +48,19 @@ TEST(FileStems, gives_no_name_twice_not_even_for_a_disk_without_case) {
 }
 
 TEST(SafeFileName, keeps_a_good_name_and_makes_a_bad_one_good) {
-    const auto safe = [](const char* name) { return safe_file_name(QString::fromUtf8(name), QStringLiteral("photo"), QStringLiteral("jpg"), QStringLiteral("jpeg")).toStdString(); };
+    const auto safe = [](const char* name) {
+        return safe_file_name(QString::fromUtf8(name), QStringLiteral("photo"), QStringLiteral("jpg"), QStringLiteral("jpeg")).toStdString();
+    };
     EXPECT_EQ(safe("IMG 0012.JPG"), "IMG 0012.JPG");
     EXPECT_EQ(safe("display.jpeg"), "display.jpeg");
     EXPECT_EQ(safe("display"), "display.jpg");
     EXPECT_EQ(safe("trap.exe"), "trap.exe.jpg");
     EXPECT_EQ(safe("/etc/../passwd"), "passwd.jpg");
     EXPECT_EQ(safe("C:\\photos\\a?b.jpg"), "a-b.jpg");
-    EXPECT_EQ(safe("gpj.\xE2\x80\xAE" "exe"), "gpj.-exe.jpg") << "no direction override";
+    EXPECT_EQ(safe("gpj.\xE2\x80\xAE"
+                   "exe"),
+              "gpj.-exe.jpg")
+        << "no direction override";
     for (const char* nothing : {"", "..", ".jpg", "a/", " . "}) EXPECT_EQ(safe(nothing), "photo.jpg") << nothing;
     EXPECT_EQ(safe("nul.jpg"), "_nul.jpg");
     EXPECT_LE(safe(std::string(1000, 'x').c_str()).size(), 200u);

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "support/source_dir.h"
 #include "style/icons.h"
 #include "style/numbers.h"
 #include "style/roles.h"
 #include "style/style_sheet.h"
 #include "style/theme.h"
+#include "support/source_dir.h"
 
 #include <gtest/gtest.h>
 
@@ -40,8 +40,7 @@ double contrast(const QColor& a, const QColor& b) {
 QSet<QRgb> colours_of(const QImage& image) {
     QSet<QRgb> colours;
     for (int y = 0; y < image.height(); ++y)
-        for (int x = 0; x < image.width(); ++x)
-            colours.insert(image.pixel(x, y));
+        for (int x = 0; x < image.width(); ++x) colours.insert(image.pixel(x, y));
     return colours;
 }
 
@@ -51,8 +50,7 @@ QApplication& application() { return *qobject_cast<QApplication*>(QCoreApplicati
 
 TEST(Palette, text_is_legible_on_every_ground_in_both_themes) {
     for (const Palette* p : {&light_palette(), &dark_palette()}) {
-        for (const QColor& ground : {p->ground, p->panel, p->selection, p->doubt, p->fault})
-            EXPECT_GE(contrast(p->ink, ground), 7.0); // WCAG 1.4.6
+        for (const QColor& ground : {p->ground, p->panel, p->selection, p->doubt, p->fault}) EXPECT_GE(contrast(p->ink, ground), 7.0); // WCAG 1.4.6
         // 4.5 is WCAG 1.4.3; soft text on the light ground is a hair below by the palette that was chosen.
         EXPECT_GE(contrast(p->soft, p->panel), 4.5);
         EXPECT_GE(contrast(p->soft, p->ground), 4.4);
@@ -64,8 +62,7 @@ TEST(Palette, text_is_legible_on_every_ground_in_both_themes) {
 
 TEST(Theme, switching_changes_the_palette_in_force_and_tells_listeners) {
     int told = 0;
-    const auto connection =
-        QObject::connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, [&told] { ++told; });
+    const auto connection = QObject::connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, [&told] { ++told; });
     apply_theme(application(), Theme::dark);
     EXPECT_TRUE(current_palette().dark);
     EXPECT_EQ(current_theme(), Theme::dark);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "support/source_dir.h"
 #include "command_fixture.h"
+#include "support/source_dir.h"
 
 #include <nlohmann/json.hpp>
 
@@ -44,8 +44,8 @@ TEST_F(AnalyseCommand, json_has_every_quantity_with_interval_kind_and_reason) {
     EXPECT_EQ(fraction.at("kind"), "measured");
     EXPECT_NEAR(quantity(first, "mean_load_w").at("value").get<double>(), 80, 1e-9);
     EXPECT_FALSE(first.at("budget").at("lines").empty());
-    EXPECT_NEAR(first.at("budget").at("half_width_wh").get<double>(),
-                (fraction["upper"].get<double>() - fraction["lower"].get<double>()) / 2 * 1000, 1e-6);
+    EXPECT_NEAR(first.at("budget").at("half_width_wh").get<double>(), (fraction["upper"].get<double>() - fraction["lower"].get<double>()) / 2 * 1000,
+                1e-6);
 }
 
 /// The first seven rows of drain_sheet as a run that goes on: 100 to 40 % and 0 to 480 Wh in 6 h, so that 4 h are left.

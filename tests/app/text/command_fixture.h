@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "support/temp_folder.h"
 #include "cli/text/commands.h"
+#include "support/temp_folder.h"
 
 #include <gtest/gtest.h>
 

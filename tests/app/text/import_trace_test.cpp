@@ -109,13 +109,13 @@ TEST_F(ImportTrace, the_clock_offset_is_given_in_seconds_or_estimated_from_the_h
 
 TEST_F(ImportTrace, wrong_answers_are_said_in_one_line) {
     for (const std::vector<std::string>& wrong : std::vector<std::vector<std::string>>{{"--map", "power=9"},
-                                                                                        {"--map", "speed=1"},
-                                                                                        {"--map", "power=3:kWh"},
-                                                                                        {"--map", "power"},
-                                                                                        {"--zone", "Nowhere/Else"},
-                                                                                        {"--start", "soon"},
-                                                                                        {"--offset", "12"},
-                                                                                        {"--meter", "none"}}) {
+                                                                                       {"--map", "speed=1"},
+                                                                                       {"--map", "power=3:kWh"},
+                                                                                       {"--map", "power"},
+                                                                                       {"--zone", "Nowhere/Else"},
+                                                                                       {"--start", "soon"},
+                                                                                       {"--offset", "12"},
+                                                                                       {"--meter", "none"}}) {
         const Outcome outcome = import(plain_log, wrong);
         EXPECT_EQ(outcome.code, exit_bad_input) << testing::PrintToString(wrong);
         expect_one_line(outcome.err);

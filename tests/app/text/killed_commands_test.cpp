@@ -34,19 +34,20 @@ protected:
             words.insert(words.end(), task.begin(), task.end());
             return watch(words);
         };
-        const FaultsTried tried = try_numbered_faults({"killed", "full"}, most_faults, run_with, [&](const std::string& name, const WatchedProcess& watched) {
-            SCOPED_TRACE(name);
-            if (name == "undisturbed") {
-                EXPECT_EQ(watched.code, exit_good) << (watched.lines.empty() ? std::string() : watched.lines.back());
-                EXPECT_GT(watched.actions.size(), 3U);
-            } else if (name.starts_with("killed")) {
-                EXPECT_EQ(watched.code, -1);
-            } else {
-                EXPECT_GE(watched.code, 0) << "a full disk ended the process";
-            }
-            check(watched);
-            return !HasFatalFailure();
-        });
+        const FaultsTried tried =
+            try_numbered_faults({"killed", "full"}, most_faults, run_with, [&](const std::string& name, const WatchedProcess& watched) {
+                SCOPED_TRACE(name);
+                if (name == "undisturbed") {
+                    EXPECT_EQ(watched.code, exit_good) << (watched.lines.empty() ? std::string() : watched.lines.back());
+                    EXPECT_GT(watched.actions.size(), 3U);
+                } else if (name.starts_with("killed")) {
+                    EXPECT_EQ(watched.code, -1);
+                } else {
+                    EXPECT_GE(watched.code, 0) << "a full disk ended the process";
+                }
+                check(watched);
+                return !HasFatalFailure();
+            });
         EXPECT_EQ(tried.died_in, tried.kinds) << "a kind of action in which no process was killed";
     }
 

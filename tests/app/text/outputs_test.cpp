@@ -20,7 +20,11 @@ protected:
     Words list_file() const { return {(source_dir() / "sample-data/load-lists/show-night.csv").string()}; }
     std::vector<Words> writers(const std::string& book) const {
         const std::string list = list_file().front();
-        return {{"compare", book}, {"export-readings", book}, {"export-sheet", book, "--unit", "Other", "--run", "1"}, {"loads", list}, {"size", book, "--load-list", list}};
+        return {{"compare", book},
+                {"export-readings", book},
+                {"export-sheet", book, "--unit", "Other", "--run", "1"},
+                {"loads", list},
+                {"size", book, "--load-list", list}};
     }
     static Words with(Words words, const Words& more) {
         words.insert(words.end(), more.begin(), more.end());
@@ -69,8 +73,14 @@ TEST_F(Outputs, another_programs_file_needs_force_and_an_output_can_be_written_a
 
 TEST_F(Outputs, a_result_that_cannot_be_written_is_said_and_ends_in_1) {
     const std::string book = logbook(), list = list_file().front();
-    std::vector<Words> all{{"--help"}, {"--version"}, {"compare", "--help"}, {"analyse", book}, {"analyse", book, "--format", "json"}, {"export-sheet", book, "--unit", "Other", "--run", "1"},
-                           {"pv-check", (source_dir() / "sample-data/pv-tarrow-2k-roof.txt").string()}, {"size", book, "--load-list", list, "--table", "rules"}};
+    std::vector<Words> all{{"--help"},
+                           {"--version"},
+                           {"compare", "--help"},
+                           {"analyse", book},
+                           {"analyse", book, "--format", "json"},
+                           {"export-sheet", book, "--unit", "Other", "--run", "1"},
+                           {"pv-check", (source_dir() / "sample-data/pv-tarrow-2k-roof.txt").string()},
+                           {"size", book, "--load-list", list, "--table", "rules"}};
     for (const std::string& format : table_format_names()) {
         if (format == "xlsx") continue; // it does not go to standard output
         for (const Words& words : writers(book))
@@ -89,10 +99,16 @@ TEST_F(Outputs, a_result_that_cannot_be_written_is_said_and_ends_in_1) {
 
 TEST_F(Outputs, no_option_takes_what_is_no_ordinary_number) {
     const std::string book = logbook(), list = list_file().front();
-    const std::vector<Words> options{{"analyse", book, "--kwh-price"}, {"compare", book, "--at-load"}, {"compare", book, "--at-load", "100", "--duty"},
-                                     {"compare", book, "--least-wh"}, {"compare", book, "--most-wh"}, {"size", book, "--load-list", list, "--autonomy-days"},
-                                     {"size", book, "--load-list", list, "--array"}, {"size", book, "--load-list", list, "--month-sun-hours"},
-                                     {"size", book, "--load-list", list, "--margin"}, {"import-trace", book, "--logbook", book, "--run", "1", "--gap-limit"},
+    const std::vector<Words> options{{"analyse", book, "--kwh-price"},
+                                     {"compare", book, "--at-load"},
+                                     {"compare", book, "--at-load", "100", "--duty"},
+                                     {"compare", book, "--least-wh"},
+                                     {"compare", book, "--most-wh"},
+                                     {"size", book, "--load-list", list, "--autonomy-days"},
+                                     {"size", book, "--load-list", list, "--array"},
+                                     {"size", book, "--load-list", list, "--month-sun-hours"},
+                                     {"size", book, "--load-list", list, "--margin"},
+                                     {"import-trace", book, "--logbook", book, "--run", "1", "--gap-limit"},
                                      {"import-trace", book, "--logbook", book, "--run", "1", "--follow", "--until-quiet"}};
     for (const Words& words : options)
         for (const char* number : {"nan", "NAN", "-nan", "inf", "-inf", "infinity", "1e308", "1e400", "-1e308", "1e10", "x", ""}) {
@@ -101,13 +117,15 @@ TEST_F(Outputs, no_option_takes_what_is_no_ordinary_number) {
             expect_one_line(outcome.err);
             EXPECT_LT(outcome.err.size(), 250u) << outcome.err;
         }
-    EXPECT_EQ(run({"compare", book, "--at-load", "nan"}).err, "ullage: --at-load: `nan` is no number; write one such as 431 or 0.5; see ullage compare --help\n");
+    EXPECT_EQ(run({"compare", book, "--at-load", "nan"}).err,
+              "ullage: --at-load: `nan` is no number; write one such as 431 or 0.5; see ullage compare --help\n");
     EXPECT_EQ(run({"compare", book, "--at-load", "1e308"}).err,
               "ullage: --at-load: `1e308` is far beyond anything that is measured; the most is 1000000000; see ullage compare --help\n");
     EXPECT_EQ(run({"compare", book, "--at-load", "0"}).err, "ullage: --at-load: `0` is no number above 0; see ullage compare --help\n");
     for (const char* number : {"nan", "inf", "1e400"}) {
         EXPECT_EQ(run({"pv-check", "--voc-v", number}).code, exit_bad_input) << number;
-        EXPECT_EQ(run({"import-trace", list, "--logbook", book, "--unit", "Other", "--run", "1", "--clock-offset", number}).code, exit_bad_input) << number;
+        EXPECT_EQ(run({"import-trace", list, "--logbook", book, "--unit", "Other", "--run", "1", "--clock-offset", number}).code, exit_bad_input)
+            << number;
     }
 }
 

@@ -10,8 +10,8 @@ namespace {
 
 using PvCheckCommand = Commands;
 
-const std::vector<std::string> three_in_series{"pv-check",  "--voc-v",    "24.3",       "--voc-coefficient", "-0.30 %/°C", "--series", "3",
-                                               "--coldest-c", "-15", "--pv-max-v", "60"};
+const std::vector<std::string> three_in_series{"pv-check", "--voc-v",     "24.3", "--voc-coefficient", "-0.30 %/°C", "--series",
+                                               "3",        "--coldest-c", "-15",  "--pv-max-v",        "60"};
 
 TEST_F(PvCheckCommand, options_alone_give_the_verdict_and_the_dangerous_one_cannot_be_overlooked) {
     const Outcome outcome = run(three_in_series);

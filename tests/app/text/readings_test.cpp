@@ -48,9 +48,13 @@ TEST_F(ReadingsCommand, intervals_stand_between_the_readings) {
 
 TEST_F(ReadingsCommand, every_format_can_be_written_by_the_ending_of_the_file) {
     const std::string path = logbook();
-    for (const auto& [name, begins] : std::vector<std::pair<std::string, std::string>>{
-             {"t.csv", "unit,maker,run,time"}, {"t.md", "# Readings of 3 runs"}, {"t.html", "<!DOCTYPE html>"}, {"t.xlsx", "PK"},
-             {"t.json", "{"}, {"t.tex", "% Readings of 3 runs"}, {"t.txt", "Readings of 3 runs"}}) {
+    for (const auto& [name, begins] : std::vector<std::pair<std::string, std::string>>{{"t.csv", "unit,maker,run,time"},
+                                                                                       {"t.md", "# Readings of 3 runs"},
+                                                                                       {"t.html", "<!DOCTYPE html>"},
+                                                                                       {"t.xlsx", "PK"},
+                                                                                       {"t.json", "{"},
+                                                                                       {"t.tex", "% Readings of 3 runs"},
+                                                                                       {"t.txt", "Readings of 3 runs"}}) {
         const Outcome outcome = run({"export-readings", path, "--output", folder_ / name});
         ASSERT_EQ(outcome.code, exit_good) << outcome.err;
         EXPECT_EQ(file_text(folder_ / name).substr(0, begins.size()), begins);

@@ -50,8 +50,8 @@ TEST_F(SizeCommand, the_samples_are_sized_for_the_night_of_a_show) {
 TEST_F(SizeCommand, text_names_bases_units_needed_assumptions_and_cautions) {
     const Outcome outcome = run({"size", sample(""), "--load-list", show_night()});
     ASSERT_EQ(outcome.code, exit_good) << outcome.err;
-    for (const char* words : {"Sizing for the load list Show night", "own drains", "units for 1 day: ", "battery, nameplate",
-                              "Assumed", "Cautions", "Never connect the outputs of several units"})
+    for (const char* words : {"Sizing for the load list Show night", "own drains", "units for 1 day: ", "battery, nameplate", "Assumed", "Cautions",
+                              "Never connect the outputs of several units"})
         EXPECT_NE(outcome.out.find(words), std::string::npos) << words;
 }
 
@@ -83,13 +83,12 @@ TEST_F(SizeCommand, tables_go_out_in_every_format) {
 }
 
 TEST_F(SizeCommand, what_cannot_be_is_refused_in_one_line) {
-    const std::vector<std::vector<std::string>> bad{
-        {"size", sample(""), "--load-list", show_night(), "--derating", "1.4"},
-        {"size", sample(""), "--load-list", show_night(), "--units", "0"},
-        {"size", sample(""), "--load-list", show_night(), "--unit", "Nobody"},
-        {"size", sample(""), "--load-list", show_night(), "--table", "months"},
-        {"size", sample(""), "--load-list", "Show night"},
-        {"size", (folder_ / "none.ullage").string(), "--load-list", show_night()}};
+    const std::vector<std::vector<std::string>> bad{{"size", sample(""), "--load-list", show_night(), "--derating", "1.4"},
+                                                    {"size", sample(""), "--load-list", show_night(), "--units", "0"},
+                                                    {"size", sample(""), "--load-list", show_night(), "--unit", "Nobody"},
+                                                    {"size", sample(""), "--load-list", show_night(), "--table", "months"},
+                                                    {"size", sample(""), "--load-list", "Show night"},
+                                                    {"size", (folder_ / "none.ullage").string(), "--load-list", show_night()}};
     for (const auto& arguments : bad) {
         const Outcome outcome = run(arguments);
         EXPECT_EQ(outcome.code, exit_bad_input) << arguments.back();

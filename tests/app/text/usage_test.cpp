@@ -58,10 +58,9 @@ TEST_F(Usage, the_first_argument_tells_whether_a_window_is_wanted) {
 
 TEST_F(Usage, a_logbook_that_is_not_there_or_none_is_said_in_one_line) {
     const std::string text_file = written("notes.ullage", "no logbook at all, but a text that is long enough to have a header of its own");
-    for (const std::string& path : {std::string(folder_ / "none.ullage"), text_file, std::string(folder_ / "none.csv"),
-                                    folder_.path().string()}) {
-        for (const std::vector<std::string>& args : std::vector<std::vector<std::string>>{
-                 {"analyse", path}, {"compare", path}, {"export-sheet", path, "--unit", "x", "--run", "1"}}) {
+    for (const std::string& path : {std::string(folder_ / "none.ullage"), text_file, std::string(folder_ / "none.csv"), folder_.path().string()}) {
+        for (const std::vector<std::string>& args :
+             std::vector<std::vector<std::string>>{{"analyse", path}, {"compare", path}, {"export-sheet", path, "--unit", "x", "--run", "1"}}) {
             const Outcome outcome = run(args);
             EXPECT_EQ(outcome.code, exit_bad_input) << path;
             EXPECT_EQ(outcome.out, "");

@@ -240,7 +240,8 @@ TEST_F(BesideTest, work_in_turns_keeps_input_out_too_and_is_told_of_cancel) {
 TEST_F(BesideTest, the_dialog_shows_all_its_words_also_in_large_text_and_of_a_long_name) {
     const TempFolder folder;
     Settings settings(QString::fromStdString((folder / "settings.ini").string()));
-    const QString name = QStringLiteral("a_logbook_whose_name_somebody_made_as_long_as_a_file_system_takes_it_") + QString(120, QLatin1Char('x')) + QStringLiteral(".ullage");
+    const QString name = QStringLiteral("a_logbook_whose_name_somebody_made_as_long_as_a_file_system_takes_it_") + QString(120, QLatin1Char('x')) +
+                         QStringLiteral(".ullage");
     for (const Theme theme : {Theme::light, Theme::dark})
         for (const int step : {0, Settings::most_text_step})
             for (const QString& words : {QStringLiteral("Making the report"), QStringLiteral("Opening %1").arg(name)}) {
@@ -258,7 +259,8 @@ TEST_F(BesideTest, the_dialog_shows_all_its_words_also_in_large_text_and_of_a_lo
                     EXPECT_GE(cancel->height(), cancel->sizeHint().height());
                     EXPECT_LE(dialog.width(), 1280);
                     if (const QString where = qEnvironmentVariable("ULLAGE_SHOTS"); !where.isEmpty()) {
-                        EXPECT_TRUE(dialog.grab().save(QStringLiteral("%1/work-%2-%3-%4.png").arg(where).arg(int(theme)).arg(step).arg(words.size())));
+                        EXPECT_TRUE(
+                            dialog.grab().save(QStringLiteral("%1/work-%2-%3-%4.png").arg(where).arg(int(theme)).arg(step).arg(words.size())));
                     }
                 });
                 work_beside(&window, words, [&](WorkProgress& progress) {
@@ -281,7 +283,8 @@ protected:
         window->openLogbook(file("many.ullage"));
         ASSERT_TRUE(document.isOpen()) << message().toStdString();
         trigger("comparisonAction");
-        ASSERT_TRUE(QTest::qWaitFor([this] { return enabled("comparisonReportAction") && find<QPushButton>("copyTableButton")->isEnabled(); }, 60'000));
+        ASSERT_TRUE(
+            QTest::qWaitFor([this] { return enabled("comparisonReportAction") && find<QPushButton>("copyTableButton")->isEnabled(); }, 60'000));
     }
     [[nodiscard]] QStringList files() const {
         return QDir(QString::fromStdString(folder.path().string())).entryList(QDir::AllEntries | QDir::Hidden | QDir::System | QDir::NoDotAndDotDot);
@@ -315,7 +318,8 @@ TEST_F(LongReportTest, cancelling_a_report_leaves_no_file_nor_a_changed_one_and_
             auto* asked = find<QWidget>("reportForm");
             ASSERT_TRUE(asked->isVisible());
             bool said = false;
-            for (const auto* label : asked->findChildren<QLabel*>()) said = said || (label->isVisible() && label->text().contains(QStringLiteral("cancelled; nothing was written")));
+            for (const auto* label : asked->findChildren<QLabel*>())
+                said = said || (label->isVisible() && label->text().contains(QStringLiteral("cancelled; nothing was written")));
             EXPECT_TRUE(said);
             asked->close();
             QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The promise that actions in the window do not keep it from turning for longer than 100 ms, on a logbook of 1,000 units. It is no test of speed: what
-// takes longer has to be done beside the window.
+// The promise that actions in the window do not keep it from turning for longer than 100 ms, on a logbook of 1,000 units. It is no test of speed:
+// what takes longer has to be done beside the window.
 #include "window_fixture.h"
 
 #include "base/instant.h"

@@ -2,8 +2,8 @@
 #include "fake_desktop.h"
 #include "models/logbook_tree_model.h"
 #include "pages/bench/bench_panel.h"
-#include "window/reminder_bar.h"
 #include "services/reminders.h"
+#include "window/reminder_bar.h"
 #include "window_fixture.h"
 
 #include <QAction>
@@ -80,9 +80,7 @@ protected:
         return found && found->isVisible() ? found->text() : QString();
     }
     [[nodiscard]] QString strip(const char* name) const { return label(find<QWidget>("runPage"), name); }
-    [[nodiscard]] QString focus() const {
-        return QApplication::focusWidget() ? QApplication::focusWidget()->objectName() : QString();
-    }
+    [[nodiscard]] QString focus() const { return QApplication::focusWidget() ? QApplication::focusWidget()->objectName() : QString(); }
     [[nodiscard]] QString shown_unit() const { return label(find<QWidget>("runHead"), "unitNameLabel"); }
     [[nodiscard]] std::vector<Reading> standing(const std::string& run) const {
         std::vector<Reading> found;

@@ -33,10 +33,8 @@ public:
         auto* edit = form_->template findChild<QLineEdit*>(QString::fromLatin1(name));
         ASSERT_NE(edit, nullptr) << name;
         edit->selectAll();
-        if (text.isEmpty())
-            QTest::keyClick(edit, Qt::Key_Delete);
-        else
-            QTest::keyClicks(edit, text);
+        if (text.isEmpty()) QTest::keyClick(edit, Qt::Key_Delete);
+        else QTest::keyClicks(edit, text);
     }
     void choose(const char* name, const QString& text) {
         auto* combo = form_->template findChild<QComboBox*>(QString::fromLatin1(name));
@@ -276,8 +274,7 @@ TEST(FieldText, a_number_may_carry_its_unit_and_nothing_else) {
     EXPECT_DOUBLE_EQ(mass("12,4 kg").value(), 12.4);
     EXPECT_DOUBLE_EQ(mass("900g").value(), 0.9);
     EXPECT_DOUBLE_EQ(mass("7 KG").value(), 7.0);
-    for (const char* wrong : {"2 kg 300", "kg", "", "1.234,5 kg", "0", "-1 kg", "nan", "heavy"})
-        EXPECT_FALSE(mass(wrong).ok()) << wrong;
+    for (const char* wrong : {"2 kg 300", "kg", "", "1.234,5 kg", "0", "-1 kg", "nan", "heavy"}) EXPECT_FALSE(mass(wrong).ok()) << wrong;
 }
 
 } // namespace ullage

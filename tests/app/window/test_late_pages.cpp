@@ -44,7 +44,7 @@ protected:
 
 TEST_F(LatePagesTest, only_the_page_in_sight_is_made_before_the_window_is_painted_and_the_rest_after_it) {
     EXPECT_EQ(page(), "runPage"); // of the run that is still going on
-    EXPECT_EQ(pages_made(), 2); // with the one that stands there without a logbook
+    EXPECT_EQ(pages_made(), 2);   // with the one that stands there without a logbook
     window->show();
     EXPECT_TRUE(QTest::qWaitFor([&] { return pages_made() == 9; }));
     EXPECT_EQ(page(), "runPage");
@@ -64,8 +64,8 @@ TEST_F(LatePagesTest, each_page_shows_the_logbook_that_was_opened_before_it) {
     window->showMeter(document.meters().front().uuid);
     EXPECT_EQ(page(), "metersPage");
     EXPECT_EQ(find<QTableView>("metersTable")->model()->rowCount(), 1);
-    for (const auto& [show_page, name] : {std::pair{&MainWindow::showComparison, "comparisonPage"}, {&MainWindow::showBench, "benchPage"},
-                                          {&MainWindow::showPvInput, "pvPage"}}) {
+    for (const auto& [show_page, name] :
+         {std::pair{&MainWindow::showComparison, "comparisonPage"}, {&MainWindow::showBench, "benchPage"}, {&MainWindow::showPvInput, "pvPage"}}) {
         (window.get()->*show_page)();
         EXPECT_EQ(page(), name);
     }

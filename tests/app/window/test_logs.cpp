@@ -40,8 +40,9 @@ protected:
             const double watts = i % 60 < 30 ? 120 : 20;
             energy_wh += watts * 10 / 3600;
             const int second = 10 * i;
-            text += QByteArray(date) + QByteArray::number(18 + second / 3600) + ':' + QByteArray::number(second / 60 % 60).rightJustified(2, '0') + ':' +
-                    QByteArray::number(second % 60).rightJustified(2, '0') + ',' + QByteArray::number(watts) + ',' + QByteArray::number(energy_wh, 'f', 2) + '\n';
+            text += QByteArray(date) + QByteArray::number(18 + second / 3600) + ':' + QByteArray::number(second / 60 % 60).rightJustified(2, '0') +
+                    ':' + QByteArray::number(second % 60).rightJustified(2, '0') + ',' + QByteArray::number(watts) + ',' +
+                    QByteArray::number(energy_wh, 'f', 2) + '\n';
         }
         return text;
     }
@@ -146,7 +147,8 @@ TEST_F(LogsTest, the_same_file_again_is_refused_in_the_form) {
     ask_for(path);
     click("submitButton");
     ASSERT_TRUE(form_open());
-    EXPECT_TRUE(find<QLabel>("refusalLabel")->text().contains(QLatin1String("in the run already"))) << find<QLabel>("refusalLabel")->text().toStdString();
+    EXPECT_TRUE(find<QLabel>("refusalLabel")->text().contains(QLatin1String("in the run already")))
+        << find<QLabel>("refusalLabel")->text().toStdString();
     EXPECT_EQ(traces().size(), 1U);
     EXPECT_TRUE(find<QPushButton>("submitButton")->isEnabled());
 }
@@ -247,7 +249,8 @@ TEST_F(LogsTest, a_long_log_is_drawn_by_its_extremes_and_zooming_in_shows_every_
         EXPECT_GT(points.back().x, right) << share;
     }
     const auto [left, right] = chart->visibleSpan();
-    const auto seen = std::ranges::count_if(chart->content().series[0].points, [&](const ChartPoint& point) { return point.x >= left && point.x <= right; });
+    const auto seen =
+        std::ranges::count_if(chart->content().series[0].points, [&](const ChartPoint& point) { return point.x >= left && point.x <= right; });
     EXPECT_NEAR(static_cast<double>(seen), 600, 2);
     chart->resetZoom();
     EXPECT_LE(chart->content().series[0].points.size(), 2 * PowerCurve::coarsest_spans + 2);

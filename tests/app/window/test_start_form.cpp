@@ -258,8 +258,16 @@ TEST_F(StartForms, degrees_fahrenheit_are_understood) {
 }
 
 TEST(ReadingRules, time_spans_are_understood_and_written_back) {
-    for (const auto& [text, minutes] : {std::pair{"30", 30.0}, {"30 min", 30}, {"1.5 h", 90}, {"1,5h", 90}, {"1 h 30 min", 90}, {"1h30", 90},
-                                       {"1:30", 90}, {"0", 0}, {"2 hours", 120}, {" 45 MINUTES ", 45}}) {
+    for (const auto& [text, minutes] : {std::pair{"30", 30.0},
+                                        {"30 min", 30},
+                                        {"1.5 h", 90},
+                                        {"1,5h", 90},
+                                        {"1 h 30 min", 90},
+                                        {"1h30", 90},
+                                        {"1:30", 90},
+                                        {"0", 0},
+                                        {"2 hours", 120},
+                                        {" 45 MINUTES ", 45}}) {
         const auto parsed = parse_minutes(text);
         ASSERT_TRUE(parsed) << text;
         EXPECT_DOUBLE_EQ(parsed.value(), minutes) << text;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A mark of direction in a name makes it look like another (Unicode Standard Annex 9, 2; Unicode Technical Report 36, 2.5), a control character is not
-// seen at all. Wherever the window shows what somebody typed, such a character stands there as its escape; only where the text is edited does it stand as it is.
+// A mark of direction in a name makes it look like another (Unicode Standard Annex 9, 2; Unicode Technical Report 36, 2.5), a control character is
+// not seen at all. Wherever the window shows what somebody typed, such a character stands there as its escape; only where the text is edited does it
+// stand as it is.
 #include "window_fixture.h"
 
 #include <QAbstractItemView>

@@ -3,9 +3,9 @@
 
 #include "base/version.h"
 #include "formats/text/safety_words.h"
-#include "window/message_bar.h"
 #include "services/appearance.h"
 #include "style/theme.h"
+#include "window/message_bar.h"
 
 #include <QAbstractItemView>
 #include <QAction>
@@ -87,8 +87,8 @@ TEST_F(WindowTest, the_menus_are_those_of_the_job) {
 }
 
 TEST_F(WindowTest, without_a_logbook_only_what_can_be_done_is_offered) {
-    for (const char* name : {"addUnitAction", "startRunAction", "saveCopyAction", "importSheetAction", "comparisonAction",
-                             "endFoundOffAction", "mark1Action", "undoAction"})
+    for (const char* name : {"addUnitAction", "startRunAction", "saveCopyAction", "importSheetAction", "comparisonAction", "endFoundOffAction",
+                             "mark1Action", "undoAction"})
         EXPECT_FALSE(enabled(name)) << name;
     for (const char* name : {"newLogbookAction", "openLogbookAction", "sampleLogbookAction"}) EXPECT_TRUE(enabled(name)) << name;
 }
@@ -169,7 +169,7 @@ TEST_F(WindowTest, every_field_and_list_has_an_accessible_name) {
         if (!field && !list) continue;
         ++checked;
         EXPECT_FALSE(widget->accessibleName().isEmpty()) << widget->metaObject()->className() << " " << widget->objectName().toStdString() << " in "
-                                                        << widget->parentWidget()->objectName().toStdString();
+                                                         << widget->parentWidget()->objectName().toStdString();
     }
     EXPECT_GT(checked, 12);
 }

@@ -2,11 +2,11 @@
 #pragma once
 
 #include "document/document.h"
-#include "window/main_window.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "support/fake_clock.h"
 #include "support/temp_folder.h"
+#include "window/main_window.h"
 
 #include <gtest/gtest.h>
 
@@ -72,10 +72,8 @@ protected:
         ASSERT_NE(edit, nullptr);
         ASSERT_TRUE(edit->isVisible()) << name;
         edit->selectAll();
-        if (text.isEmpty())
-            QTest::keyClick(edit, Qt::Key_Delete);
-        else
-            QTest::keyClicks(edit, text);
+        if (text.isEmpty()) QTest::keyClick(edit, Qt::Key_Delete);
+        else QTest::keyClicks(edit, text);
     }
 
     void trigger(const char* name) {

@@ -22,11 +22,8 @@ TEST(Ids, are_random_uuids_of_version_4) {
 }
 
 TEST(Error, sentence_leaves_empty_parts_out) {
-    EXPECT_EQ((Error{Failure::bad_input, "`abc` is no number", "line 3", "write 431"}.sentence()),
-              "line 3: `abc` is no number; write 431");
+    EXPECT_EQ((Error{Failure::bad_input, "`abc` is no number", "line 3", "write 431"}.sentence()), "line 3: `abc` is no number; write 431");
     EXPECT_EQ((Error{Failure::bad_input, "nothing there", "", ""}.sentence()), "nothing there");
 }
 
-TEST(Version, has_three_numbers) {
-    EXPECT_TRUE(std::regex_match(std::string(program_version()), std::regex("\\d+\\.\\d+\\.\\d+")));
-}
+TEST(Version, has_three_numbers) { EXPECT_TRUE(std::regex_match(std::string(program_version()), std::regex("\\d+\\.\\d+\\.\\d+"))); }

@@ -31,10 +31,8 @@ TEST(Number, digit_grouping_is_refused_as_ambiguous) {
 }
 
 TEST(Number, anything_else_is_refused) {
-    for (const char* text :
-         {"",     " ",        "abc",  "12 ",   " 12",    "1 234", "1'234", "12Wh", "inf", "nan",
-          "-inf", "infinity", "0x10", "--5",   "+-5",    "++5",   "-",     "+",    ".",   ",",
-          "e5",   "1e",       "1e+",  "1e999", "-1e999", "1e5.5", "5-3",   "１２"})
+    for (const char* text : {"",    " ",   "abc", "12 ", " 12", "1 234", "1'234", "12Wh", "inf", "nan",   "-inf",   "infinity", "0x10", "--5",
+                             "+-5", "++5", "-",   "+",   ".",   ",",     "e5",    "1e",   "1e+", "1e999", "-1e999", "1e5.5",    "5-3",  "１２"})
         EXPECT_FALSE(parse_number(text).ok()) << text;
 }
 
@@ -61,9 +59,8 @@ TEST(Number, exact_text_reads_back_as_the_same_double) {
         ASSERT_EQ(back.value(), value);
         ++checked;
     }
-    for (double value :
-         {std::numeric_limits<double>::max(), std::numeric_limits<double>::min(),
-          std::numeric_limits<double>::denorm_min(), std::numeric_limits<double>::lowest(), 1e15, 9.99e-7})
+    for (double value : {std::numeric_limits<double>::max(), std::numeric_limits<double>::min(), std::numeric_limits<double>::denorm_min(),
+                         std::numeric_limits<double>::lowest(), 1e15, 9.99e-7})
         EXPECT_EQ(parse_number(exact_text(value)).value(), value);
     std::uniform_real_distribution<double> exponent(-6, 15);
     for (int i = 0; i < 20'000; ++i) {

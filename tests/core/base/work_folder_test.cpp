@@ -52,7 +52,8 @@ TEST(WorkFolder, is_swept_once_its_process_has_died_and_not_before) {
 TEST(WorkFolder, sweeping_leaves_what_has_another_name_or_is_no_folder) {
     const TempFolder folder;
     const std::string uuid = "12345678-1234-4234-8234-123456789012";
-    for (const std::string& name : {".ullage-" + uuid, std::string(".ullage-mine.part"), std::string("notes.part")}) fs::create_directory(folder / name);
+    for (const std::string& name : {".ullage-" + uuid, std::string(".ullage-mine.part"), std::string("notes.part")})
+        fs::create_directory(folder / name);
     std::ofstream(folder / (".ullage-" + uuid + ".part")) << "a file of this name";
     EXPECT_EQ(sweep_work_folders(folder.path()), 0u);
     EXPECT_EQ(std::distance(fs::directory_iterator(folder.path()), {}), 4);

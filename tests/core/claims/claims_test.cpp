@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "claims/claims.h"
-#include "unit/unit_analysis.h"
 #include "support/record_builder.h"
+#include "unit/unit_analysis.h"
 
 #include <gtest/gtest.h>
 

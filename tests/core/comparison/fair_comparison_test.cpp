@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "comparison/fair_comparison.h"
 
-#include "core/unit/between_runs_samples.h"
-#include "unit/between_runs_predict.h"
 #include "comparison/inside/compared_energy.h"
+#include "core/unit/between_runs_samples.h"
 #include "numerics/monte_carlo.h"
 #include "support/scenario.h"
+#include "unit/between_runs_predict.h"
 
 #include <gtest/gtest.h>
 
@@ -231,11 +231,8 @@ TEST(FairPairs, what_has_no_interval_or_no_price_is_not_known_with_its_reason) {
 TEST(FairPairs, the_interval_of_a_difference_agrees_with_propagating_the_common_gain_once) {
     ComparedEnergy x{900, 3, {{"meter", 9.0}}}, y{600, 4, {{"meter", 6.0}, {"another", 2.0}}};
     const double a = 1.0 / 1200, b = 1.0 / 900;
-    const std::array inputs{Input{Shape::rectangular, 1}, Input{Shape::rectangular, 1}, Input{Shape::normal, 3},
-                            Input{Shape::normal, 4}};
-    const auto drawn = propagate(inputs, [&](std::span<const double> in) {
-        return a * (9 * in[0] + in[2]) - b * (6 * in[0] + 2 * in[1] + in[3]);
-    });
+    const std::array inputs{Input{Shape::rectangular, 1}, Input{Shape::rectangular, 1}, Input{Shape::normal, 3}, Input{Shape::normal, 4}};
+    const auto drawn = propagate(inputs, [&](std::span<const double> in) { return a * (9 * in[0] + in[2]) - b * (6 * in[0] + 2 * in[1] + in[3]); });
     const double half = difference_half_width(x, a, y, b, 0.95);
     EXPECT_NEAR(half, (drawn.upper - drawn.lower) / 2, 0.02 * half) << "the adaptive Monte Carlo is stable to half its second digit";
     EXPECT_NEAR(difference_half_width({0, 0, {{"m", 1.0}}}, 1, {0, 0, {{"m", 1.0}}}, 1, 0.95), 0, 1e-12);

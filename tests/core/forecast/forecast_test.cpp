@@ -143,8 +143,7 @@ TEST(Forecast, without_a_register_time_stands_for_energy) {
     ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
     EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(10), forecast.cut_off->estimate_ms), 0, 0.8);
     EXPECT_NE(forecast.cut_off_reason.find("time alone"), std::string::npos);
-    EXPECT_NE(forecast.advice.front().sentence.find("register has not been read"), std::string::npos)
-        << forecast.advice.front().sentence;
+    EXPECT_NE(forecast.advice.front().sentence.find("register has not been read"), std::string::npos) << forecast.advice.front().sentence;
 }
 
 TEST(Forecast, a_run_noted_by_time_alone_is_forecast_by_the_hours_that_it_has_run) {
@@ -167,23 +166,20 @@ struct Refusal {
 };
 
 TEST(Forecast, refuses_with_the_reason_what_has_no_cut_off_to_forecast) {
-    RecordBuilder charge = steady_until(4), ended = steady_until(4), tripped = steady_until(4), empty, still = steady_until(0),
-                  idle, flat;
+    RecordBuilder charge = steady_until(4), ended = steady_until(4), tripped = steady_until(4), empty, still = steady_until(0), idle, flat;
     charge.record().run.kind = RunKind::charge;
     ended.record().run.end = RunEnd::stopped_by_tester;
     tripped.at(4.5, 55, 360, MarkKind::output_tripped);
     for (RecordBuilder* builder : {&empty, &idle, &flat}) builder->record().run.end = RunEnd::still_running;
     idle.at(0, 100, 5).at(1, 90, 5).at(2, 80, 5);
     flat.at(0, 100, 0).at(1, 100, 80);
-    const Refusal refusals[] = {{"charge run", charge.record()},    {"has ended", ended.record()},
-                                {"tripped", tripped.record()},      {"no readings", empty.record()},
-                                {"together twice", still.record()}, {"nothing has been delivered", idle.record()},
+    const Refusal refusals[] = {{"charge run", charge.record()},  {"has ended", ended.record()},      {"tripped", tripped.record()},
+                                {"no readings", empty.record()},  {"together twice", still.record()}, {"nothing has been delivered", idle.record()},
                                 {"has not fallen", flat.record()}};
     for (const Refusal& refusal : refusals) {
         const RunForecast forecast = forecast_of(refusal.record);
         EXPECT_FALSE(forecast.cut_off) << refusal.words;
-        EXPECT_NE(forecast.cut_off_reason.find(refusal.words), std::string::npos)
-            << refusal.words << ": " << forecast.cut_off_reason;
+        EXPECT_NE(forecast.cut_off_reason.find(refusal.words), std::string::npos) << refusal.words << ": " << forecast.cut_off_reason;
     }
 }
 
@@ -231,10 +227,8 @@ TEST(Forecast, advice_names_the_channel_left_out_and_the_pair_that_tells_most) {
     builder.at(5, 50, {});
     const RunForecast forecast = forecast_of(builder.record());
     ASSERT_GE(forecast.advice.size(), 3U);
-    EXPECT_EQ(forecast.advice[0].sentence,
-              "The register has not been read since 06:00 (1 h 0 min), the gauge has: read both together.");
-    EXPECT_NE(forecast.advice[1].sentence.find("Read register and gauge together near 20 %"), std::string::npos)
-        << forecast.advice[1].sentence;
+    EXPECT_EQ(forecast.advice[0].sentence, "The register has not been read since 06:00 (1 h 0 min), the gauge has: read both together.");
+    EXPECT_NE(forecast.advice[1].sentence.find("Read register and gauge together near 20 %"), std::string::npos) << forecast.advice[1].sentence;
     ASSERT_TRUE(forecast.advice[1].at_ms);
     EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(8), *forecast.advice[1].at_ms), 0, 0.3);
     EXPECT_NE(forecast.advice[2].sentence.find("Read often from"), std::string::npos) << forecast.advice[2].sentence;

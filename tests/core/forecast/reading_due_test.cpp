@@ -25,8 +25,7 @@ struct Bench {
 
 TEST(ReadingDue, an_interval_runs_from_the_last_reading) {
     const Bench bench;
-    const ReadingDue due =
-        next_reading_due(bench.record, bench.forecast, {.every_min = 30, .gauge_drop_pt = {}, .before_cut_off_min = {}});
+    const ReadingDue due = next_reading_due(bench.record, bench.forecast, {.every_min = 30, .gauge_drop_pt = {}, .before_cut_off_min = {}});
     EXPECT_EQ(due.due_ms, RecordBuilder::moment_ms(4.5));
     EXPECT_EQ(due.because, DueBecause::interval);
     EXPECT_EQ(due.why, "30 min after the last reading");
@@ -34,8 +33,7 @@ TEST(ReadingDue, an_interval_runs_from_the_last_reading) {
 
 TEST(ReadingDue, a_gauge_drop_is_due_when_it_should_have_happened) {
     const Bench bench;
-    const ReadingDue due =
-        next_reading_due(bench.record, bench.forecast, {.every_min = {}, .gauge_drop_pt = 10, .before_cut_off_min = {}});
+    const ReadingDue due = next_reading_due(bench.record, bench.forecast, {.every_min = {}, .gauge_drop_pt = 10, .before_cut_off_min = {}});
     ASSERT_TRUE(due.due_ms);
     EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(4), *due.due_ms), 0.95, 0.03); // the step below 51 % after half a step
     EXPECT_EQ(due.because, DueBecause::gauge_drop);
@@ -63,26 +61,21 @@ TEST(ReadingDue, the_cut_off_counts_from_its_lower_end_until_it_has_been_read_th
 
 TEST(ReadingDue, the_earliest_of_several_parts_wins) {
     const Bench bench;
-    EXPECT_EQ(
-        next_reading_due(bench.record, bench.forecast, {.every_min = 180, .gauge_drop_pt = 5, .before_cut_off_min = 30}).because,
-        DueBecause::gauge_drop);
-    EXPECT_EQ(
-        next_reading_due(bench.record, bench.forecast, {.every_min = 20, .gauge_drop_pt = 5, .before_cut_off_min = 30}).because,
-        DueBecause::interval);
-    EXPECT_EQ(
-        next_reading_due(bench.record, bench.forecast, {.every_min = 300, .gauge_drop_pt = 50, .before_cut_off_min = 60}).because,
-        DueBecause::cut_off);
+    EXPECT_EQ(next_reading_due(bench.record, bench.forecast, {.every_min = 180, .gauge_drop_pt = 5, .before_cut_off_min = 30}).because,
+              DueBecause::gauge_drop);
+    EXPECT_EQ(next_reading_due(bench.record, bench.forecast, {.every_min = 20, .gauge_drop_pt = 5, .before_cut_off_min = 30}).because,
+              DueBecause::interval);
+    EXPECT_EQ(next_reading_due(bench.record, bench.forecast, {.every_min = 300, .gauge_drop_pt = 50, .before_cut_off_min = 60}).because,
+              DueBecause::cut_off);
 }
 
 TEST(ReadingDue, a_part_the_forecast_cannot_serve_leaves_the_others_standing) {
     Bench bench;
     bench.forecast.cut_off.reset();
     bench.forecast.cut_off_reason = "nothing has been delivered yet";
-    EXPECT_EQ(
-        next_reading_due(bench.record, bench.forecast, {.every_min = 60, .gauge_drop_pt = 80, .before_cut_off_min = 30}).due_ms,
-        RecordBuilder::moment_ms(5));
-    const ReadingDue none =
-        next_reading_due(bench.record, bench.forecast, {.every_min = {}, .gauge_drop_pt = {}, .before_cut_off_min = 30});
+    EXPECT_EQ(next_reading_due(bench.record, bench.forecast, {.every_min = 60, .gauge_drop_pt = 80, .before_cut_off_min = 30}).due_ms,
+              RecordBuilder::moment_ms(5));
+    const ReadingDue none = next_reading_due(bench.record, bench.forecast, {.every_min = {}, .gauge_drop_pt = {}, .before_cut_off_min = 30});
     EXPECT_FALSE(none.due_ms);
     EXPECT_EQ(none.why, "nothing has been delivered yet");
 }
@@ -99,11 +92,8 @@ TEST(ReadingDue, nothing_is_due_without_a_rule_a_reading_or_a_running_run) {
 
 TEST(ReadingDue, numbers_that_make_no_sense_are_left_out) {
     const Bench bench;
-    for (const double wrong :
-         {0.0, -5.0, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity(), 1e300})
-        EXPECT_FALSE(
-            next_reading_due(bench.record, bench.forecast, {.every_min = wrong, .gauge_drop_pt = wrong, .before_cut_off_min = {}})
-                .due_ms)
+    for (const double wrong : {0.0, -5.0, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity(), 1e300})
+        EXPECT_FALSE(next_reading_due(bench.record, bench.forecast, {.every_min = wrong, .gauge_drop_pt = wrong, .before_cut_off_min = {}}).due_ms)
             << wrong;
 }
 

@@ -38,11 +38,9 @@ Error error_of(std::string_view text) {
 } // namespace
 
 TEST(Csv, reads_the_examples_of_rfc_4180) {
-    EXPECT_EQ(rows_of("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n"),
-              (Rows{{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}));
+    EXPECT_EQ(rows_of("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n"), (Rows{{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}));
     EXPECT_EQ(rows_of("aaa,bbb,ccc\r\nzzz,yyy,xxx"), (Rows{{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}));
-    EXPECT_EQ(rows_of("\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx"),
-              (Rows{{"aaa", "b\r\nbb", "ccc"}, {"zzz", "yyy", "xxx"}}));
+    EXPECT_EQ(rows_of("\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx"), (Rows{{"aaa", "b\r\nbb", "ccc"}, {"zzz", "yyy", "xxx"}}));
     EXPECT_EQ(rows_of("\"aaa\",\"b\"\"bb\",\"ccc\""), (Rows{{"aaa", "b\"bb", "ccc"}}));
 }
 
@@ -97,8 +95,7 @@ TEST(Csv, fields_are_quoted_only_where_they_must_be) {
 
 TEST(Csv, any_record_comes_back_as_it_was_written) {
     std::mt19937_64 random(4180);
-    const std::string_view pieces[] = {"a",  "\"", ",", "\n", "\r\n", "\r", " ",
-                                       "\t", ";",  "#", "é",  "✓",    "=",  "'"};
+    const std::string_view pieces[] = {"a", "\"", ",", "\n", "\r\n", "\r", " ", "\t", ";", "#", "é", "✓", "=", "'"};
     std::uniform_int_distribution<std::size_t> piece(0, std::size(pieces) - 1), length(0, 6), width(1, 5);
     for (int trial = 0; trial < 2000; ++trial) {
         Rows rows(length(random));
@@ -106,8 +103,7 @@ TEST(Csv, any_record_comes_back_as_it_was_written) {
         for (auto& row : rows) {
             row.resize(width(random));
             for (auto& field : row)
-                for (std::size_t n = length(random); n > 0; --n)
-                    field += pieces[piece(random)];
+                for (std::size_t n = length(random); n > 0; --n) field += pieces[piece(random)];
             append_csv_record(text, row);
         }
         ASSERT_EQ(rows_of(text), rows) << text;

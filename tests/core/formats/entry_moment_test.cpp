@@ -93,8 +93,7 @@ TEST(EntryMoment, a_skipped_time_is_refused) {
     for (const char* text : {"02:30", "28 March 02:30", "28 Mar 2027 02:30", "2027-03-28T02:30"})
         expect_refused(text, "2027-03-28T12:00", "does not exist");
     expect_refused("yesterday 02:30", "2027-03-29T12:00", "does not exist");
-    EXPECT_EQ(understood("02:30", "2027-03-28T01:00"), "2027-03-27T02:30+01:00")
-        << "before the change yesterday's is meant";
+    EXPECT_EQ(understood("02:30", "2027-03-28T01:00"), "2027-03-27T02:30+01:00") << "before the change yesterday's is meant";
     EXPECT_EQ(understood("02:30", "2027-03-29T12:00"), "2027-03-29T02:30+02:00");
 }
 

@@ -36,8 +36,7 @@ Table long_table() {
     Table table;
     table.title = "Readings";
     table.columns = {{"a", "text", "", TableColumn::Content::text, 0}, {"b", "energy", "Wh", TableColumn::Content::number, 0}};
-    for (int row = 0; row < 6000; ++row)
-        table.rows.push_back({"reading", known("b", "Wh", row % 10, std::nullopt, Kind::measured)});
+    for (int row = 0; row < 6000; ++row) table.rows.push_back({"reading", known("b", "Wh", row % 10, std::nullopt, Kind::measured)});
     return table;
 }
 
@@ -57,8 +56,8 @@ TEST(FullDisk, a_workbook_whose_parts_were_cut_short_is_refused) {
 }
 
 TEST(FullDisk, every_format_fails_loudly_and_leaves_nothing) {
-    for (const TableFormat format : {TableFormat::text, TableFormat::csv, TableFormat::markdown, TableFormat::html, TableFormat::xlsx, TableFormat::json,
-                                     TableFormat::latex}) {
+    for (const TableFormat format :
+         {TableFormat::text, TableFormat::csv, TableFormat::markdown, TableFormat::html, TableFormat::xlsx, TableFormat::json, TableFormat::latex}) {
         const TempFolder folder;
         for (const rlim_t bytes : {0u, 4096u}) {
             const SmallFiles full(bytes);

@@ -30,11 +30,24 @@ private:
         case '\\': command(); return;
         case '$': mathematics(); return;
         case '~': plain_ += ' '; return;
-        case '{': ++depth_; last_ = 0; return;
-        case '}': --depth_; last_ = 0; return;
-        case '&': case '#': case '%': case '_': case '^': case '<': case '>': case '|': case '"': case '`':
-            ADD_FAILURE() << "a bare " << c << " in " << text_;
+        case '{':
+            ++depth_;
+            last_ = 0;
             return;
+        case '}':
+            --depth_;
+            last_ = 0;
+            return;
+        case '&':
+        case '#':
+        case '%':
+        case '_':
+        case '^':
+        case '<':
+        case '>':
+        case '|':
+        case '"':
+        case '`': ADD_FAILURE() << "a bare " << c << " in " << text_; return;
         default: break;
         }
         EXPECT_FALSE((c == '-' || c == '\'' || c == ',') && c == last_) << "a ligature in " << text_;
@@ -84,11 +97,13 @@ private:
             plain_ += argument();
             return;
         }
-        static const std::map<std::string, std::string> letters{
-            {"textbackslash", "\\"}, {"textasciicircum", "^"}, {"textasciitilde", "~"}, {"textless", "<"}, {"textgreater", ">"},
-            {"textbar", "|"}, {"textquotedbl", "\""}, {"textasciigrave", "`"}, {"textdegree", "°"}, {"textendash", "–"},
-            {"textemdash", "—"}, {"textquoteright", "’"}, {"textquoteleft", "‘"}, {"textquotedblleft", "“"}, {"textquotedblright", "”"},
-            {"quotedblbase", "„"}, {"quotesinglbase", "‚"}, {"textbullet", "•"}, {"ldots", "…"}, {"texteuro", "€"}};
+        static const std::map<std::string, std::string> letters{{"textbackslash", "\\"}, {"textasciicircum", "^"},  {"textasciitilde", "~"},
+                                                                {"textless", "<"},       {"textgreater", ">"},      {"textbar", "|"},
+                                                                {"textquotedbl", "\""},  {"textasciigrave", "`"},   {"textdegree", "°"},
+                                                                {"textendash", "–"},     {"textemdash", "—"},       {"textquoteright", "’"},
+                                                                {"textquoteleft", "‘"},  {"textquotedblleft", "“"}, {"textquotedblright", "”"},
+                                                                {"quotedblbase", "„"},   {"quotesinglbase", "‚"},   {"textbullet", "•"},
+                                                                {"ldots", "…"},          {"texteuro", "€"}};
         const auto known = letters.find(name);
         EXPECT_NE(known, letters.end()) << "\\" << name << " in " << text_;
         if (known != letters.end()) plain_ += known->second;
@@ -102,7 +117,7 @@ private:
         const std::string inner = text_.substr(at_, end - at_);
         at_ = end + 1;
         static const std::map<std::string, std::string> signs{
-            {"\\pm", "±"}, {"-", "-"}, {"\\times", "×"}, {"\\leq", "≤"}, {"\\geq", "≥"}, {"\\mu", "µ"}, {"^{2}", "²"}, {"^{3}", "³"},
+            {"\\pm", "±"}, {"-", "-"},      {"\\times", "×"},  {"\\leq", "≤"}, {"\\geq", "≥"},   {"\\mu", "µ"},         {"^{2}", "²"}, {"^{3}", "³"},
             {"^{1}", "¹"}, {"\\cdot", "·"}, {"\\approx", "≈"}, {"\\neq", "≠"}, {"\\Omega", "Ω"}, {"\\rightarrow", "→"}, {"\\div", "÷"}};
         const auto known = signs.find(inner);
         EXPECT_NE(known, signs.end()) << "$" << inner << "$";

@@ -10,8 +10,7 @@ namespace {
 
 // The ten characters that LaTeX reserves: L. Lamport, LaTeX: A Document Preparation System, 2nd edition, 2.2.1 (from memory).
 TEST(LatexText, no_character_of_a_text_is_a_command) {
-    EXPECT_EQ(latex_text("\\ { } $ & # ^ _ ~ %"),
-              "\\textbackslash{} \\{ \\} \\$ \\& \\# \\textasciicircum{} \\_ \\textasciitilde{} \\%");
+    EXPECT_EQ(latex_text("\\ { } $ & # ^ _ ~ %"), "\\textbackslash{} \\{ \\} \\$ \\& \\# \\textasciicircum{} \\_ \\textasciitilde{} \\%");
     EXPECT_EQ(latex_text("\\input{/etc/passwd}"), "\\textbackslash{}input\\{/etc/passwd\\}");
     EXPECT_EQ(latex_text("<a|b> \"c\" `d`"),
               "\\textless{}a\\textbar{}b\\textgreater{} \\textquotedbl{}c\\textquotedbl{} \\textasciigrave{}d\\textasciigrave{}");
@@ -42,7 +41,9 @@ TEST(LatexText, a_text_cannot_be_taken_for_an_option_of_the_row_before) {
     EXPECT_EQ(latex_text("[2em] *"), "{[}2em{]} {*}");
 }
 
-TEST(LatexText, lines_become_blanks_and_controls_are_shown) { EXPECT_EQ(latex_text("a\n\\\\b\x01%c"), "a \\textbackslash{}\\textbackslash{}b\\textbackslash{}u0001\\%c"); }
+TEST(LatexText, lines_become_blanks_and_controls_are_shown) {
+    EXPECT_EQ(latex_text("a\n\\\\b\x01%c"), "a \\textbackslash{}\\textbackslash{}b\\textbackslash{}u0001\\%c");
+}
 
 TEST(LatexText, a_minus_before_a_digit_is_a_minus_and_numbers_do_not_break) {
     EXPECT_EQ(latex_number_text("-17.5 ± 2.0"), "$-$17.5~$\\pm$~2.0");

@@ -44,8 +44,8 @@ TEST(PhotoTime, a_png_tells_its_time_too) {
 }
 
 TEST(PhotoTime, a_blank_zero_or_impossible_time_is_no_time) {
-    for (const char* date : {"    :  :     :  :  ", "0000:00:00 00:00:00", "2027:02:30 10:00:00", "2027:05:14 25:00:00",
-                             "2027-05-14 18:00:00", "soon", ""})
+    for (const char* date :
+         {"    :  :     :  :  ", "0000:00:00 00:00:00", "2027:02:30 10:00:00", "2027:05:14 25:00:00", "2027-05-14 18:00:00", "soon", ""})
         EXPECT_EQ(jpeg_time(date), std::nullopt) << date;
 }
 
@@ -64,8 +64,7 @@ TEST(PhotoTime, a_photo_without_tags_has_no_time) {
 
 TEST(PhotoTime, bytes_cut_off_or_spoilt_anywhere_do_no_harm) {
     const std::string chunk = png_chunk("eXIf", exif_block("2027:05:14 18:00:00", "+02:00", "25"));
-    for (const std::string& whole :
-         {jpeg_with_exif(bare_jpeg(8, 8, 40), exif_block("2027:05:14 18:00:00", "+02:00", "25")), bare_png(8, 8, chunk)}) {
+    for (const std::string& whole : {jpeg_with_exif(bare_jpeg(8, 8, 40), exif_block("2027:05:14 18:00:00", "+02:00", "25")), bare_png(8, 8, chunk)}) {
         int told = 0;
         for (std::size_t length = 0; length <= whole.size(); ++length)
             told += photo_time(std::string_view(whole).substr(0, length), zone).has_value() ? 1 : 0;
@@ -73,8 +72,7 @@ TEST(PhotoTime, bytes_cut_off_or_spoilt_anywhere_do_no_harm) {
         std::mt19937 random(20270514);
         for (int round = 0; round < 3000; ++round) {
             std::string spoilt = whole;
-            for (int i = 0; i < 3; ++i)
-                spoilt[random() % spoilt.size()] = static_cast<char>(random() & 0xff);
+            for (int i = 0; i < 3; ++i) spoilt[random() % spoilt.size()] = static_cast<char>(random() & 0xff);
             const auto moment = photo_time(spoilt, zone);
             if (moment) {
                 EXPECT_GE(moment->time_ms, earliest_ms);

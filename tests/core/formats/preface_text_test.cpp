@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "formats/text/preface_text.h"
 #include "base/utf8.h"
+#include "formats/text/preface_text.h"
 
 #include <gtest/gtest.h>
 
@@ -9,8 +9,7 @@
 using namespace ullage;
 
 TEST(PrefaceText, ordinary_values_stand_for_themselves) {
-    for (const char* value :
-         {"Brook 500", "12\" lamp, two", "100 % sure: #1", "é ✓", "a \"b\" c", "=1+1", "x,,y"})
+    for (const char* value : {"Brook 500", "12\" lamp, two", "100 % sure: #1", "é ✓", "a \"b\" c", "=1+1", "x,,y"})
         EXPECT_EQ(escaped_preface(value), value);
 }
 
@@ -42,13 +41,11 @@ TEST(PrefaceText, an_escape_without_meaning_is_refused) {
 
 TEST(PrefaceText, every_value_comes_back) {
     std::mt19937_64 random(11);
-    const std::string_view pieces[] = {"a", "\\", "n",  "s", ",", "\n", "\r",
-                                       " ", "\t", "\"", "#", ":", "%",  "é"};
+    const std::string_view pieces[] = {"a", "\\", "n", "s", ",", "\n", "\r", " ", "\t", "\"", "#", ":", "%", "é"};
     std::uniform_int_distribution<std::size_t> piece(0, std::size(pieces) - 1), length(0, 7);
     for (int trial = 0; trial < 20'000; ++trial) {
         std::string value;
-        for (std::size_t n = length(random); n > 0; --n)
-            value += pieces[piece(random)];
+        for (std::size_t n = length(random); n > 0; --n) value += pieces[piece(random)];
         const std::string text = escaped_preface(value);
         ASSERT_EQ(text.find_first_of("\r\n"), std::string::npos);
         const auto back = unescaped_preface(" " + text + " ,,");
@@ -60,14 +57,10 @@ TEST(PrefaceText, every_value_comes_back) {
 TEST(Utf8, well_formed_and_ill_formed_sequences_are_told_apart) {
     // Unicode 15.0, table 3-7, and the example of ill-formed sequences in table 3-8: C0 AF, E0 80 BF, F0 81
     // 82 41.
-    for (const char* good :
-         {"", "plain", "é", "✓", "\xF0\x9F\x94\x8B", "\xED\x9F\xBF", "\xEE\x80\x80", "\xF4\x8F\xBF\xBF"})
+    for (const char* good : {"", "plain", "é", "✓", "\xF0\x9F\x94\x8B", "\xED\x9F\xBF", "\xEE\x80\x80", "\xF4\x8F\xBF\xBF"})
         EXPECT_FALSE(first_bad_utf8(good).has_value()) << good;
     const std::pair<const char*, std::size_t> bad[] = {
-        {"ab\xC0\xAF", 2},     {"\xE0\x80\xBF", 0},     {"\xF0\x81\x82\x41", 0},
-        {"\xED\xA0\x80", 0},   {"\xF4\x90\x80\x80", 0}, {"\xF5\x80\x80\x80", 0},
-        {"é\x80", 2},          {"a\xE2\x9C", 1},        {"\xFF", 0},
-        {"caf\xE9 au lait", 3}};
-    for (const auto& [text, position] : bad)
-        EXPECT_EQ(first_bad_utf8(text), position) << text;
+        {"ab\xC0\xAF", 2},       {"\xE0\x80\xBF", 0}, {"\xF0\x81\x82\x41", 0}, {"\xED\xA0\x80", 0}, {"\xF4\x90\x80\x80", 0},
+        {"\xF5\x80\x80\x80", 0}, {"é\x80", 2},        {"a\xE2\x9C", 1},        {"\xFF", 0},         {"caf\xE9 au lait", 3}};
+    for (const auto& [text, position] : bad) EXPECT_EQ(first_bad_utf8(text), position) << text;
 }

@@ -3,8 +3,8 @@
 
 // Reads each export form back by means that share no code with the writers but our CSV reader.
 
-#include "formats/text/csv.h"
 #include "formats/tables/table.h"
+#include "formats/text/csv.h"
 #include "xlsx_reader.h"
 
 #include <gtest/gtest.h>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/files/replacing.h"
 
-#include "formats/tables/table.h"
 #include "formats/files/whole_file.h"
+#include "formats/tables/table.h"
 #include "support/temp_folder.h"
 #include "table_samples.h"
 
@@ -139,7 +139,8 @@ TEST_F(ReplacingFiles, what_this_process_holds_open_is_kept_whatever_is_said) {
     fs::create_hard_link(path, folder_ / "other-name.pdf");
     {
         const HeldFile held(path);
-        for (const std::string& name : {path, std::string(folder_ / "other-name.pdf")}) expect_kept(name, {Consent::any, {}}, "the logbook that is open");
+        for (const std::string& name : {path, std::string(folder_ / "other-name.pdf")})
+            expect_kept(name, {Consent::any, {}}, "the logbook that is open");
     }
     EXPECT_TRUE(write_whole_file(path, "x", {Consent::any, {}}).ok());
 }

@@ -2,8 +2,8 @@
 // What the report of a comparison says of differences, and of units at one load.
 #include "formats/results/comparison_table.h"
 #include "report_samples.h"
-#include "support/scenario.h"
 #include "support/has_text.h"
+#include "support/scenario.h"
 
 #include <gtest/gtest.h>
 

@@ -41,8 +41,7 @@ TEST(RunReport, every_result_that_is_not_measured_stands_with_its_reason) {
     record.unit.rated_energy_wh.reset();
     record.meter->limit_percent.reset();
     const ReportSample sample(record);
-    const std::string unknown =
-        chapter_text(run_report(sample.run(), sample.fit(), options), "What cannot be known from these readings");
+    const std::string unknown = chapter_text(run_report(sample.run(), sample.fit(), options), "What cannot be known from these readings");
     std::size_t lacking = 0;
     for (const Quantity& quantity : sample.analysis.quantities) {
         if (quantity.kind == Kind::measured && quantity.lower) continue;

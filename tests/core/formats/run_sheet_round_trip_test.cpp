@@ -34,11 +34,9 @@ public:
         run.load = text();
         if (coin()) run.charge_source = one_of(all_charge_sources);
         if (coin()) run.ambient_c = number() - 273.15;
-        const char* zones[] = {"UTC", "Europe/Vienna", "Asia/Kathmandu", "America/St_Johns",
-                               "Australia/Lord_Howe"};
+        const char* zones[] = {"UTC", "Europe/Vienna", "Asia/Kathmandu", "America/St_Johns", "Australia/Lord_Howe"};
         run.time_zone = one_of(zones);
-        for (int i = below(3); i > 0; --i)
-            run.extra.emplace_back("extra key " + std::to_string(i), text());
+        for (int i = below(3); i > 0; --i) run.extra.emplace_back("extra key " + std::to_string(i), text());
         // Around the hours at which Europe/Vienna goes forward or back, so that doubled local times occur.
         UtcMs time = coin() ? 1'805'930'000'000 : 1'824'940'000'000;
         for (int i = below(12); i > 0; --i) {
@@ -60,12 +58,10 @@ private:
     std::optional<double> maybe() { return coin() ? std::optional<double>(number()) : std::nullopt; }
 
     std::string text() {
-        const std::string_view pieces[] = {"a",  "Lamp 2", ",", "\"", "\n",  "\r\n", "\r",      " ", "\t",
-                                           "\\", "#",      ":", ";",  "%",   "=1+1", "é",       "✓", "🔋",
-                                           "'",  "-",      "n", "s",  "\\n", "±",    "\xC2\xA0", "=",  "@",      "\uFEFF"};
+        const std::string_view pieces[] = {"a",    "Lamp 2", ",", "\"", "\n", "\r\n", "\r", " ", "\t",  "\\", "#",        ":", ";", "%",
+                                           "=1+1", "é",      "✓", "🔋",  "'",  "-",    "n",  "s", "\\n", "±",  "\xC2\xA0", "=", "@", "\uFEFF"};
         std::string made;
-        for (int n = below(8); n > 0; --n)
-            made += one_of(pieces);
+        for (int n = below(8); n > 0; --n) made += one_of(pieces);
         return made;
     }
 
@@ -89,8 +85,7 @@ private:
     Meter meter() {
         Meter meter;
         meter.name = text() + "M";
-        for (auto member : {&Meter::step_wh, &Meter::limit_percent, &Meter::span_wh})
-            meter.*member = maybe();
+        for (auto member : {&Meter::step_wh, &Meter::limit_percent, &Meter::span_wh}) meter.*member = maybe();
         if (coin()) meter.correction = number();
         meter.remark = text();
         return meter;
@@ -113,8 +108,7 @@ private:
 
 std::vector<ReadingValues> values_of(const RunRecord& record) {
     std::vector<ReadingValues> values;
-    for (const Reading& reading : record.readings)
-        values.push_back(reading.values);
+    for (const Reading& reading : record.readings) values.push_back(reading.values);
     return values;
 }
 
@@ -132,8 +126,7 @@ TEST(RunSheetRoundTrip, reading_what_was_written_gives_the_same_record) {
         ASSERT_EQ(back.meter, record.meter) << "seed " << seed << "\n" << text;
         ASSERT_EQ(back.run, record.run) << "seed " << seed << "\n" << text;
         ASSERT_EQ(values_of(back), values_of(record)) << "seed " << seed << "\n" << text;
-        ASSERT_EQ(import.value().notices.size(), record.run.extra.size() + (record.readings.empty() ? 1 : 0))
-            << text;
+        ASSERT_EQ(import.value().notices.size(), record.run.extra.size() + (record.readings.empty() ? 1 : 0)) << text;
         ASSERT_EQ(write_run_sheet(back), text) << "seed " << seed;
         readings += long(record.readings.size());
     }

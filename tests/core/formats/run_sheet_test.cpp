@@ -42,16 +42,13 @@ TEST(RunSheet, every_key_and_cell_reaches_the_record) {
     EXPECT_TRUE(record.readings[0].uuid.empty() && record.unit.uuid.empty() && record.run.uuid.empty());
 }
 
-TEST(RunSheet, the_normal_form_is_written_byte_for_byte) {
-    EXPECT_EQ(write_run_sheet(read_good(normal_sheet).record), normal_sheet);
-}
+TEST(RunSheet, the_normal_form_is_written_byte_for_byte) { EXPECT_EQ(write_run_sheet(read_good(normal_sheet).record), normal_sheet); }
 
 TEST(RunSheet, what_is_not_set_is_not_written) {
     RunRecord record;
     record.unit.name = "A";
-    EXPECT_EQ(write_run_sheet(record),
-              "# unit: A\n# gauge_step_percent: 1\n# run: drain\n# ended: still running\n# time_zone: UTC\n"
-              "time,gauge_percent,register_wh,meter_w,display_w,mark,remark\n");
+    EXPECT_EQ(write_run_sheet(record), "# unit: A\n# gauge_step_percent: 1\n# run: drain\n# ended: still running\n# time_zone: UTC\n"
+                                       "time,gauge_percent,register_wh,meter_w,display_w,mark,remark\n");
 }
 
 TEST(RunSheet, withdrawn_readings_are_left_out_and_the_rest_is_in_order_of_time) {
@@ -65,8 +62,7 @@ TEST(RunSheet, withdrawn_readings_are_left_out_and_the_rest_is_in_order_of_time)
 
 TEST(RunSheet, carriage_returns_a_byte_order_mark_and_a_missing_last_line_end_change_nothing) {
     std::string text = "\xEF\xBB\xBF";
-    for (char c : normal_sheet)
-        text += c == '\n' ? std::string("\r\n") : std::string(1, c);
+    for (char c : normal_sheet) text += c == '\n' ? std::string("\r\n") : std::string(1, c);
     text.erase(text.size() - 2);
     EXPECT_EQ(write_run_sheet(read_good(text).record), normal_sheet);
 }
@@ -85,8 +81,7 @@ TEST(RunSheet, what_a_spreadsheet_does_to_the_preface_changes_nothing) {
 TEST(RunSheet, columns_may_come_in_any_order_and_may_be_missing) {
     const SheetImport import = read_good(rows_in("UTC", ""));
     EXPECT_EQ(import.notices, std::vector<std::string>{"the sheet has no readings"});
-    const RunRecord record =
-        read_good("# unit: A\nremark, Register_Wh ,time\nx,\"12,5\",2027-05-14T18:00Z\n").record;
+    const RunRecord record = read_good("# unit: A\nremark, Register_Wh ,time\nx,\"12,5\",2027-05-14T18:00Z\n").record;
     ASSERT_EQ(record.readings.size(), 1u);
     EXPECT_EQ(record.readings[0].values.register_wh, 12.5);
     EXPECT_EQ(record.readings[0].values.remark, "x");
@@ -94,13 +89,11 @@ TEST(RunSheet, columns_may_come_in_any_order_and_may_be_missing) {
 }
 
 TEST(RunSheet, unknown_keys_are_kept_and_reported) {
-    const std::string text =
-        replaced(normal_sheet, "time,gauge", "# vessel: blue: 2\n# Tester-1:\ntime,gauge");
+    const std::string text = replaced(normal_sheet, "time,gauge", "# vessel: blue: 2\n# Tester-1:\ntime,gauge");
     const SheetImport import = read_good(text);
     ASSERT_EQ(import.notices.size(), 2u);
     EXPECT_EQ(import.notices[0], "line 19: key `vessel` is not known; kept with the run");
-    EXPECT_EQ(import.record.run.extra,
-              (std::vector<std::pair<std::string, std::string>>{{"vessel", "blue: 2"}, {"Tester-1", ""}}));
+    EXPECT_EQ(import.record.run.extra, (std::vector<std::pair<std::string, std::string>>{{"vessel", "blue: 2"}, {"Tester-1", ""}}));
     EXPECT_EQ(write_run_sheet(import.record), text);
 }
 
@@ -121,8 +114,7 @@ TEST(RunSheet, missing_keys_have_a_stated_meaning) {
 }
 
 TEST(RunSheet, local_times_are_those_of_the_sheets_zone) {
-    const RunRecord record =
-        read_good(rows_in("Asia/Kathmandu", "2027-05-14 18:00,\n2027-05-14T18:00+02:00,\n")).record;
+    const RunRecord record = read_good(rows_in("Asia/Kathmandu", "2027-05-14 18:00,\n2027-05-14T18:00+02:00,\n")).record;
     EXPECT_EQ(record.readings[0].values.time_ms, parse_iso8601("2027-05-14T12:15Z", "UTC").value());
     EXPECT_EQ(record.readings[1].values.time_ms, parse_iso8601("2027-05-14T16:00Z", "UTC").value());
 }
@@ -134,19 +126,15 @@ TEST(RunSheet, a_local_time_without_any_zone_is_refused) {
 }
 
 TEST(RunSheet, a_doubled_local_time_is_told_apart_by_the_order_of_rows) {
-    const SheetImport import =
-        read_good(rows_in("Europe/Vienna", "2027-10-31T01:50,\n2027-10-31T02:20,\n2027-10-31T02:50,\n"
-                                           "2027-10-31T02:20,\n2027-10-31T02:50,\n2027-10-31T03:20,\n"));
+    const SheetImport import = read_good(rows_in("Europe/Vienna", "2027-10-31T01:50,\n2027-10-31T02:20,\n2027-10-31T02:50,\n"
+                                                                  "2027-10-31T02:20,\n2027-10-31T02:50,\n2027-10-31T03:20,\n"));
     const char* utc[] = {"2027-10-30T23:50Z", "2027-10-31T00:20Z", "2027-10-31T00:50Z",
                          "2027-10-31T01:20Z", "2027-10-31T01:50Z", "2027-10-31T02:20Z"};
     ASSERT_EQ(import.record.readings.size(), 6u);
-    for (std::size_t i = 0; i < 6; ++i)
-        EXPECT_EQ(format_iso8601(import.record.readings[i].values.time_ms, "UTC"), utc[i]);
+    for (std::size_t i = 0; i < 6; ++i) EXPECT_EQ(format_iso8601(import.record.readings[i].values.time_ms, "UTC"), utc[i]);
     ASSERT_EQ(import.notices.size(), 4u);
-    EXPECT_EQ(
-        import.notices[0],
-        "line 7: 2027-10-31T02:20 occurs twice in Europe/Vienna; by the order of the rows it is read as the "
-        "earlier, 2027-10-31T02:20+02:00");
+    EXPECT_EQ(import.notices[0], "line 7: 2027-10-31T02:20 occurs twice in Europe/Vienna; by the order of the rows it is read as the "
+                                 "earlier, 2027-10-31T02:20+02:00");
     EXPECT_TRUE(mentions(import.notices[2], "the later, 2027-10-31T02:20+01:00"));
 }
 
@@ -157,8 +145,7 @@ TEST(RunSheet, a_skipped_local_time_is_refused) {
 }
 
 TEST(RunSheet, rows_out_of_order_are_put_in_order_of_time_and_reported) {
-    const SheetImport import =
-        read_good(rows_in("UTC", "2027-05-14T19:00,b\n2027-05-14T18:00,a\n2027-05-14T19:00,c\n"));
+    const SheetImport import = read_good(rows_in("UTC", "2027-05-14T19:00,b\n2027-05-14T18:00,a\n2027-05-14T19:00,c\n"));
     ASSERT_EQ(import.record.readings.size(), 3u);
     EXPECT_EQ(import.record.readings[0].values.remark, "a");
     EXPECT_EQ(import.record.readings[1].values.remark, "b");

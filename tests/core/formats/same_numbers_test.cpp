@@ -22,7 +22,7 @@ struct Keeps {
     bool units = true, reasons = true, kinds_of_numbers = false;
     bool one_line_texts = false; ///< breaks of lines become blanks
     bool carriage_returns = true;
-    bool full_doubles = true;    ///< else 16 digits, which is within 4 units in the last place
+    bool full_doubles = true; ///< else 16 digits, which is within 4 units in the last place
 
     [[nodiscard]] std::string expected_text(const std::string& text) const {
         if (one_line_texts) return one_line(text);

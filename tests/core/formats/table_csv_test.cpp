@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "formats/text/csv.h"
 #include "formats/tables/table.h"
+#include "formats/text/csv.h"
 #include "table_samples.h"
 
 #include <gtest/gtest.h>
@@ -87,8 +87,7 @@ TEST(TableCsv, records_end_in_crlf_as_rfc_4180_says) {
     table.rows.erase(table.rows.begin() + 2, table.rows.begin() + 4); // those with line breaks in a text
     const std::string text = table_text(table, TableFormat::csv);
     std::size_t lines = 0;
-    for (std::size_t at = text.find('\n'); at != std::string::npos; at = text.find('\n', at + 1), ++lines)
-        EXPECT_EQ(text[at - 1], '\r');
+    for (std::size_t at = text.find('\n'); at != std::string::npos; at = text.find('\n', at + 1), ++lines) EXPECT_EQ(text[at - 1], '\r');
     EXPECT_EQ(lines, 4u);
     EXPECT_EQ(text.substr(text.size() - 2), "\r\n");
 }

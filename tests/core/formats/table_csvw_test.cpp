@@ -34,7 +34,8 @@ bool has_form(const std::string& text, const std::string& form) {
 bool fits(const std::string& field, const Json& datatype) {
     if (datatype.is_object()) return has_form(field, datatype.at("format").get<std::string>());
     if (datatype == "double") return has_form(field, "[+-]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][+-]?[0-9]+)?");
-    if (datatype == "dateTimeStamp") return has_form(field, "[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(\\.[0-9]+)?(Z|[+-][0-9]{2}:[0-9]{2})");
+    if (datatype == "dateTimeStamp")
+        return has_form(field, "[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(\\.[0-9]+)?(Z|[+-][0-9]{2}:[0-9]{2})");
     return datatype == "string";
 }
 
@@ -97,8 +98,7 @@ TEST(CsvMetadata, the_primary_key_tells_rows_apart_and_is_left_out_where_it_woul
     EXPECT_EQ(metadata_of(table).at("tableSchema").at("primaryKey"), Json::parse(R"(["unit", "maker", "run", "time"])"));
     std::set<std::vector<std::string>> seen;
     auto records = csv_records(table_text(table, TableFormat::csv));
-    for (std::size_t r = 1; r < records.size(); ++r)
-        EXPECT_TRUE(seen.insert({records[r][0], records[r][1], records[r][2], records[r][3]}).second);
+    for (std::size_t r = 1; r < records.size(); ++r) EXPECT_TRUE(seen.insert({records[r][0], records[r][1], records[r][2], records[r][3]}).second);
     table.rows.push_back(table.rows.front());
     EXPECT_FALSE(metadata_of(table).at("tableSchema").contains("primaryKey"));
     EXPECT_FALSE(metadata_of(hostile_table()).at("tableSchema").contains("primaryKey"));
@@ -119,7 +119,8 @@ TEST(CsvMetadata, where_it_cannot_stand_there_is_no_table_either) {
     std::filesystem::create_directory(folder / "t.csv-metadata.json");
     const auto written = write_table(hostile_table(), TableFormat::csv, folder / "t.csv");
     ASSERT_FALSE(written.ok());
-    EXPECT_NE(written.error().sentence().find("the description of the table cannot stand beside it"), std::string::npos) << written.error().sentence();
+    EXPECT_NE(written.error().sentence().find("the description of the table cannot stand beside it"), std::string::npos)
+        << written.error().sentence();
     EXPECT_FALSE(std::filesystem::exists(folder / "t.csv"));
 }
 

@@ -31,9 +31,7 @@ long bare_pipes(const std::string& line) {
 
 class TableHtml : public testing::Test {
 protected:
-    TableHtml() {
-        EXPECT_TRUE(write_table(hostile_table(), TableFormat::html, path_).ok());
-    }
+    TableHtml() { EXPECT_TRUE(write_table(hostile_table(), TableFormat::html, path_).ok()); }
     std::string xpath(const std::string& expression) const {
         std::string text = run_command("xmllint --xpath \"" + expression + "\" '" + path_ + "'").text;
         while (!text.empty() && text.back() == '\n') text.pop_back();

@@ -11,7 +11,8 @@
 namespace ullage::test {
 namespace {
 
-constexpr std::array text_formats{TableFormat::text, TableFormat::csv, TableFormat::markdown, TableFormat::html, TableFormat::json, TableFormat::latex};
+constexpr std::array text_formats{TableFormat::text, TableFormat::csv,  TableFormat::markdown,
+                                  TableFormat::html, TableFormat::json, TableFormat::latex};
 
 /// A table of so many rows that counts how often they are gone through and how far.
 struct CountedTable {
@@ -81,7 +82,8 @@ TEST(TableStream, a_table_is_the_same_with_its_rows_made_as_with_its_rows_kept) 
             EXPECT_EQ(table_text(streamed, format), table_text(kept, format));
             EXPECT_EQ(table_text(holding, format), table_text(kept, format));
         }
-        const StreamedTable of_all = table_of_runs(which, {&scenario.records[0], &scenario.records[1]}, {&scenario.analyses[0], &scenario.analyses[1]});
+        const StreamedTable of_all =
+            table_of_runs(which, {&scenario.records[0], &scenario.records[1]}, {&scenario.analyses[0], &scenario.analyses[1]});
         EXPECT_EQ(collected(of_all).rows.size(), of_all.row_count);
     }
 }
@@ -120,9 +122,13 @@ TEST(TableStream, a_long_workbook_is_written_row_by_row_with_the_same_cells) {
 
 TEST(TableStream, rows_are_told_apart_by_texts_and_values_and_where_each_ends) {
     Table table;
-    table.columns = {{"a", "a", "", TableColumn::Content::text, 0}, {"b", "b", "W", TableColumn::Content::number, 1}, {"c", "c", "", TableColumn::Content::text, 0}};
+    table.columns = {{"a", "a", "", TableColumn::Content::text, 0},
+                     {"b", "b", "W", TableColumn::Content::number, 1},
+                     {"c", "c", "", TableColumn::Content::text, 0}};
     const auto number = [](double value) { return known("b", "W", value, std::nullopt, Kind::measured); };
-    table.rows = {{std::string("ab"), number(1), std::string("c")}, {std::string("a"), number(1), std::string("bc")}, {std::string("ab"), number(2), std::string("c")}};
+    table.rows = {{std::string("ab"), number(1), std::string("c")},
+                  {std::string("a"), number(1), std::string("bc")},
+                  {std::string("ab"), number(2), std::string("c")}};
     EXPECT_TRUE(tell_rows_apart(table, {0, 1, 2}));
     EXPECT_TRUE(tell_rows_apart(table, {0, 1}));
     EXPECT_FALSE(tell_rows_apart(table, {1}));

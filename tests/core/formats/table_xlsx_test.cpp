@@ -90,8 +90,8 @@ TEST_F(TableXlsx, no_text_becomes_a_formula) {
 
 TEST_F(TableXlsx, every_part_is_well_formed_even_with_ill_formed_texts) {
     const std::string path = written(hostile_table());
-    for (const char* part : {"xl/worksheets/sheet1.xml", "xl/worksheets/sheet2.xml", "xl/sharedStrings.xml",
-                             "xl/charts/chart1.xml", "xl/workbook.xml", "xl/styles.xml"}) {
+    for (const char* part : {"xl/worksheets/sheet1.xml", "xl/worksheets/sheet2.xml", "xl/sharedStrings.xml", "xl/charts/chart1.xml",
+                             "xl/workbook.xml", "xl/styles.xml"}) {
         const CommandOutput check = run_command("unzip -p '" + path + "' " + part + " | xmllint --noout -");
         EXPECT_EQ(check.exit_code, 0) << part << ": " << check.text;
     }
@@ -107,8 +107,7 @@ TEST_F(TableXlsx, the_method_stands_on_its_own_sheet) {
 
 TEST_F(TableXlsx, the_chart_takes_value_lower_and_upper_from_the_cells) {
     const std::string chart = xlsx_member(written(hostile_table()), "xl/charts/chart1.xml");
-    for (const char* range : {"!$C$2:$C$6", "!$D$2:$D$6", "!$E$2:$E$6", "!$A$2:$A$6"})
-        EXPECT_NE(chart.find(range), std::string::npos) << range;
+    for (const char* range : {"!$C$2:$C$6", "!$D$2:$D$6", "!$E$2:$E$6", "!$A$2:$A$6"}) EXPECT_NE(chart.find(range), std::string::npos) << range;
     EXPECT_NE(chart.find("<c:hiLowLines>"), std::string::npos);
 }
 

@@ -142,8 +142,8 @@ struct DrawnBudget {
 };
 
 constexpr DrawnBudget drawn_budgets[] = {
-    {"gain dominates", 10, 1, 0},  {"register dominates", 0.5, 10, 0}, {"mixed", 10, 10, 0},
-    {"with pairing", 8, 5, 2}, {"pairing dominates", 1, 1, 6}, {"gain alone", 9, 0, 0},
+    {"gain dominates", 10, 1, 0}, {"register dominates", 0.5, 10, 0}, {"mixed", 10, 10, 0},
+    {"with pairing", 8, 5, 2},    {"pairing dominates", 1, 1, 6},     {"gain alone", 9, 0, 0},
 };
 
 double independent_wh(const DrawnBudget& budget) { return std::hypot(budget.step_wh / std::sqrt(6.0), budget.pairing_wh); }
@@ -171,8 +171,10 @@ TEST(Budget, taking_two_rounded_register_readings_as_normal_widens_by_at_most_th
     EXPECT_NEAR(too_wide, 1.0306, 0.0001);
     for (const DrawnBudget& budget : drawn_budgets) {
         const double closed = half_width_of_sum(budget.gain_half_width_wh, independent_wh(budget));
-        const std::vector<Input> inputs{{Shape::rectangular, budget.gain_half_width_wh}, {Shape::rectangular, budget.step_wh / 2},
-                                        {Shape::rectangular, budget.step_wh / 2}, {Shape::normal, budget.pairing_wh}};
+        const std::vector<Input> inputs{{Shape::rectangular, budget.gain_half_width_wh},
+                                        {Shape::rectangular, budget.step_wh / 2},
+                                        {Shape::rectangular, budget.step_wh / 2},
+                                        {Shape::normal, budget.pairing_wh}};
         const Propagation drawn = propagate(inputs, sum_of, 20271);
         ASSERT_TRUE(drawn.stable) << budget.name;
         const double delta = tolerance_of(drawn.standard_deviation);

@@ -26,8 +26,7 @@ RunRecord record() {
     made.unit.rated_output_w = 600;
     made.meter = Meter{};
     long sequence = 0;
-    for (const ReadingValues& values :
-         {noted(0, 100, 4312), noted(1, 95, 4376), noted(2, 90, 4440)}) {
+    for (const ReadingValues& values : {noted(0, 100, 4312), noted(1, 95, 4376), noted(2, 90, 4440)}) {
         Reading reading;
         reading.sequence = ++sequence;
         reading.values = values;
@@ -110,9 +109,7 @@ TEST(EntryDoubts, more_power_than_the_unit_can_deliver_is_doubted) {
     EXPECT_EQ(kinds(record(), shown, 3), Kinds{DoubtKind::too_much_power});
 }
 
-TEST(EntryDoubts, a_second_note_within_the_same_minute_is_not_doubted_for_its_power) {
-    EXPECT_EQ(kinds(record(), noted(2, 90, 4441), 2), Kinds{});
-}
+TEST(EntryDoubts, a_second_note_within_the_same_minute_is_not_doubted_for_its_power) { EXPECT_EQ(kinds(record(), noted(2, 90, 4441), 2), Kinds{}); }
 
 TEST(EntryDoubts, a_time_before_the_last_reading_or_in_the_future_is_doubted) {
     EXPECT_EQ(kinds(record(), noted(1.5, 92, 4408), 2), Kinds{DoubtKind::before_last});

@@ -81,7 +81,8 @@ TEST(LogTrack, registers_noted_by_hand_that_agree_are_counted_and_one_that_does_
     ASSERT_EQ(energy.track.register_corrections.size(), 1u);
     EXPECT_EQ(energy.track.register_corrections[0].kind, RegisterCorrectionKind::against_log);
     EXPECT_EQ(energy.track.register_corrections[0].reading_uuid, "r5");
-    EXPECT_NE(energy.track.register_corrections[0].reason.find("602 Wh was noted, the log says 620 Wh"), std::string::npos) << energy.track.register_corrections[0].reason;
+    EXPECT_NE(energy.track.register_corrections[0].reason.find("602 Wh was noted, the log says 620 Wh"), std::string::npos)
+        << energy.track.register_corrections[0].reason;
 }
 
 TEST(LogTrack, a_log_that_most_hand_readings_contradict_is_not_used) {

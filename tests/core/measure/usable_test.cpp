@@ -85,8 +85,8 @@ TEST(UsableFraction, what_cannot_be_known_says_why) {
     EXPECT_EQ(analyse_energy(charge.record()).usable_fraction.kind, Kind::not_known);
     RecordBuilder empty;
     const EnergyAnalysis analysis = analyse_energy(empty.record());
-    for (const Quantity* quantity : {&analysis.delivered_wh, &analysis.duration_h, &analysis.mean_load_w, &analysis.usable_fraction,
-                                     &analysis.wh_per_gauge_point}) {
+    for (const Quantity* quantity :
+         {&analysis.delivered_wh, &analysis.duration_h, &analysis.mean_load_w, &analysis.usable_fraction, &analysis.wh_per_gauge_point}) {
         EXPECT_EQ(quantity->kind, Kind::not_known) << quantity->key;
         EXPECT_FALSE(quantity->reason.empty()) << quantity->key;
     }

@@ -127,7 +127,10 @@ TEST(LineFit, level_points_give_slope_zero_and_leave_the_share_explained_undefin
 
 TEST(LineFit, bad_points_are_refused_in_words) {
     const double nan = std::numeric_limits<double>::quiet_NaN(), inf = std::numeric_limits<double>::infinity();
-    const struct { Values x, y, sigma; const char* says; } cases[] = {
+    const struct {
+        Values x, y, sigma;
+        const char* says;
+    } cases[] = {
         {{1, 2}, {1, 2, 3}, {}, "do not belong together"},
         {{1, 2, 3}, {1, 2, 3}, {1, 1}, "do not belong together"},
         {{}, {}, {}, "has 0"},

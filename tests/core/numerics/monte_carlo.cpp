@@ -36,8 +36,11 @@ TEST(MonteCarlo, draws_are_the_same_on_every_machine) {
 }
 
 TEST(MonteCarlo, each_shape_has_its_moments_and_limits) {
-    const struct { Shape shape; double fourth; bool bounded; } cases[] = {
-        {Shape::normal, 3, false}, {Shape::rectangular, 1.8, true}, {Shape::triangular, 2.4, true}}; // kurtosis
+    const struct {
+        Shape shape;
+        double fourth;
+        bool bounded;
+    } cases[] = {{Shape::normal, 3, false}, {Shape::rectangular, 1.8, true}, {Shape::triangular, 2.4, true}}; // kurtosis
     for (const auto& c : cases) {
         const Input input{c.shape, 2};
         std::mt19937_64 engine(9);
@@ -102,19 +105,22 @@ TEST(MonteCarlo, the_limit_of_trials_holds_and_is_told) {
 
 TEST(MonteCarlo, a_heavy_tail_that_does_not_settle_is_called_unstable) {
     const std::vector<Input> inputs{{Shape::normal, 1}, {Shape::normal, 1}};
-    const auto ratio = propagate(inputs, [](std::span<const double> v) { return v[0] / v[1]; }, 1, 300'000);
+    const auto ratio = propagate(
+        inputs, [](std::span<const double> v) { return v[0] / v[1]; }, 1, 300'000);
     EXPECT_FALSE(ratio.stable);
     EXPECT_EQ(ratio.trials, 300'000u);
 }
 
 TEST(MonteCarlo, values_that_are_not_finite_are_counted_and_forbid_stable) {
     const std::vector<Input> inputs{{Shape::rectangular, 1}};
-    const auto half = propagate(inputs, [](std::span<const double> v) { return std::sqrt(v[0]); }, 1, 100'000);
+    const auto half = propagate(
+        inputs, [](std::span<const double> v) { return std::sqrt(v[0]); }, 1, 100'000);
     EXPECT_EQ(half.trials + half.not_finite, 100'000u);
     EXPECT_NEAR(static_cast<double>(half.not_finite), 50'000, 800); // binomial standard deviation 158
     EXPECT_FALSE(half.stable);
     EXPECT_TRUE(std::isfinite(half.upper));
-    const auto none = propagate(inputs, [](std::span<const double>) { return NAN; }, 1, 20'000);
+    const auto none = propagate(
+        inputs, [](std::span<const double>) { return NAN; }, 1, 20'000);
     EXPECT_EQ(none.trials, 0u);
     EXPECT_FALSE(none.stable);
 }
@@ -141,15 +147,15 @@ TEST(HalfWidthOfSum, it_agrees_with_drawing_the_sum) {
         std::mt19937_64 engine(3);
         int inside = 0;
         const int n = 400'000;
-        for (int i = 0; i < n; ++i)
-            inside += std::abs(draw({Shape::rectangular, 2}, engine) + draw({Shape::normal, 0.7}, engine)) <= half ? 1 : 0;
+        for (int i = 0; i < n; ++i) inside += std::abs(draw({Shape::rectangular, 2}, engine) + draw({Shape::normal, 0.7}, engine)) <= half ? 1 : 0;
         EXPECT_NEAR(inside / static_cast<double>(n), coverage, 0.004); // binomial standard deviation at most 0.0008
     }
 }
 
 TEST(HalfWidthOfSum, the_coverage_of_a_sum_is_the_inverse_of_its_half_width) {
     for (const double coverage : {0.5, 0.9, 0.95, 0.99})
-        for (const auto& [rectangular, normal_sd] : {std::pair(2.0, 0.7), std::pair(0.7, 2.0), std::pair(0.001, 1.0), std::pair(5.0, 0.01), std::pair(0.0, 3.0)})
+        for (const auto& [rectangular, normal_sd] :
+             {std::pair(2.0, 0.7), std::pair(0.7, 2.0), std::pair(0.001, 1.0), std::pair(5.0, 0.01), std::pair(0.0, 3.0)})
             EXPECT_NEAR(coverage_of_sum(rectangular, normal_sd, half_width_of_sum(rectangular, normal_sd, coverage)), coverage, 1e-12);
     EXPECT_DOUBLE_EQ(coverage_of_sum(10, 0, 4), 0.4);
     EXPECT_EQ(coverage_of_sum(10, 0, 11), 1);

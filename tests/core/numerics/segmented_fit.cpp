@@ -197,7 +197,7 @@ TEST(SegmentedFit, thousands_of_points_take_one_pass) {
 }
 
 TEST(SegmentedFit, what_cannot_bend_is_refused_in_words) {
-    EXPECT_FALSE(fit_segmented(Values{1, 2, 3, 4, 5}, Values{1, 2, 3, 4, 5}).ok());         // three on each side
+    EXPECT_FALSE(fit_segmented(Values{1, 2, 3, 4, 5}, Values{1, 2, 3, 4, 5}).ok()); // three on each side
     EXPECT_TRUE(fit_segmented(Values{1, 2, 3, 4, 5}, Values{1, 2, 3, 3, 2}, {}, 2).ok());
     EXPECT_TRUE(fit_segmented(Values{1, 2, 3, 4}, Values{1, 2, 2, 1}, Values(4, 0.1), 2).ok());
     EXPECT_FALSE(fit_segmented(Values{1, 2, 3, NAN, 5, 6}, Values(6, 1)).ok());

@@ -23,7 +23,7 @@ const PvComparison& of(const PvCheck& check, const char* key) { return *std::ran
 TEST(PvTable, the_cold_factors_are_those_of_the_published_table_at_both_ends_of_each_row) {
     const struct {
         double warmest_c, coldest_c, factor;
-    } rows[] = {{24, 20, 1.02},   {19, 15, 1.04},   {14, 10, 1.06},   {9, 5, 1.08},     {4, 0, 1.10},     {-1, -5, 1.12}, {-6, -10, 1.14},
+    } rows[] = {{24, 20, 1.02},   {19, 15, 1.04},   {14, 10, 1.06},   {9, 5, 1.08},     {4, 0, 1.10},     {-1, -5, 1.12},  {-6, -10, 1.14},
                 {-11, -15, 1.16}, {-16, -20, 1.18}, {-21, -25, 1.20}, {-26, -30, 1.21}, {-31, -35, 1.23}, {-36, -40, 1.25}};
     for (const auto& row : rows) {
         EXPECT_EQ(cold_voltage_factor(row.warmest_c), row.factor);
@@ -110,9 +110,7 @@ TEST(PvPublished, a_cell_at_35_degrees_ambient_and_NOCT_45_is_at_66_25_degrees_a
 }
 
 // The PVWatts check of pvlib's tests/test_pvsystem.py, seen: γ −0.003 a degree.
-TEST(PvPublished, a_hundred_watts_at_900_W_per_square_metre_and_30_degrees_give_88_65_W) {
-    EXPECT_NEAR(dc_power_w(100, -0.3, 900, 30), 88.65, 1e-9);
-}
+TEST(PvPublished, a_hundred_watts_at_900_W_per_square_metre_and_30_degrees_give_88_65_W) { EXPECT_NEAR(dc_power_w(100, -0.3, 900, 30), 88.65, 1e-9); }
 
 // Series and parallel scaling of the same file: 8 V and 1.5 A, 2 in series, 3 parallel: 16 V, 4.5 A, 72 W; Voc 10 V, Isc 2 A: 20 V, 6 A.
 TEST(PvPublished, series_adds_voltages_and_parallel_adds_currents) {

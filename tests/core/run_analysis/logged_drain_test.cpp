@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "unit/drain_summary.h"
 #include "support/simulated_log.h"
+#include "unit/drain_summary.h"
 
 #include <gtest/gtest.h>
 

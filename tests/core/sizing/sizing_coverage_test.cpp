@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sizings against a simulation of the same unit under the same list, which knows neither fit nor sizing: every change of load is followed exactly.
 // Drains by a meter of ±1 %, repeatability 0.5 %, the quadratic loss drawn within its bounds.
-#include "core/unit/between_runs_samples.h"
 #include "core/sizing/sizing_samples.h"
+#include "core/unit/between_runs_samples.h"
 
 #include <gtest/gtest.h>
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "unit/between_runs.h"
 #include "sizing/sizing.h"
+#include "unit/between_runs.h"
 
 #include <string>
 #include <utility>

@@ -13,8 +13,7 @@ namespace fs = std::filesystem;
 
 std::set<std::string> uuids(const Logbook& logbook, const std::string& run) {
     std::set<std::string> found;
-    for (const Reading& reading : take(logbook.readings(run)))
-        found.insert(reading.uuid);
+    for (const Reading& reading : take(logbook.readings(run))) found.insert(reading.uuid);
     return found;
 }
 
@@ -38,13 +37,11 @@ TEST(Faults, on_a_full_disk_nothing_is_half_recorded_and_a_retry_succeeds_when_t
             } else {
                 ++refusals;
                 EXPECT_EQ(reading.error().failure, Failure::disk_full);
-                EXPECT_NE(reading.error().sentence().find("the disk is full; nothing was recorded"),
-                          std::string::npos);
+                EXPECT_NE(reading.error().sentence().find("the disk is full; nothing was recorded"), std::string::npos);
             }
             EXPECT_EQ(uuids(logbook, run), expected);
             disk.free_space();
-            if (!reading)
-                expected.insert(take(logbook.record(run, sample_values(clock.now_ms() + room))).uuid);
+            if (!reading) expected.insert(take(logbook.record(run, sample_values(clock.now_ms() + room))).uuid);
         }
         EXPECT_EQ(uuids(take(Logbook::open(folder / "a.ullage", OpenMode::look, clock)), run), expected);
     }
@@ -60,8 +57,7 @@ TEST(Faults, closing_on_a_full_disk_loses_nothing) {
     {
         FaultyDisk disk;
         Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
-        for (int i = 0; i < 200; ++i)
-            expected.insert(take(logbook.record(run, sample_values(i))).uuid);
+        for (int i = 0; i < 200; ++i) expected.insert(take(logbook.record(run, sample_values(i))).uuid);
         disk.leave_room(0);
         { const Logbook closed = std::move(logbook); }
     }

@@ -55,9 +55,7 @@ bool last_action(const char* verb, const sqlite3_file* file) {
 }
 
 const sqlite3_io_methods& real_of(const sqlite3_file* file) {
-    return *std::find_if(method_sets.begin(), method_sets.end(), [&](const Methods& set) {
-                return &set.faulty == file->pMethods;
-            })->real;
+    return *std::find_if(method_sets.begin(), method_sets.end(), [&](const Methods& set) { return &set.faulty == file->pMethods; })->real;
 }
 
 int write(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset) {
@@ -125,27 +123,13 @@ FaultyDisk::~FaultyDisk() {
     sqlite3_vfs_register(real_vfs, 1);
 }
 
-void FaultyDisk::leave_room(long bytes) {
-    room = bytes;
-}
-void FaultyDisk::free_space() {
-    room = endless;
-}
-void FaultyDisk::break_sync(bool broken) {
-    sync_broken = broken;
-}
-long FaultyDisk::sync_count() const {
-    return syncs;
-}
-void FaultyDisk::kill_at(long count) {
-    actions_left = count;
-}
-void FaultyDisk::fill_at(long count) {
-    first_refused = actions_done + count;
-}
-long FaultyDisk::action_count() const {
-    return actions_done;
-}
+void FaultyDisk::leave_room(long bytes) { room = bytes; }
+void FaultyDisk::free_space() { room = endless; }
+void FaultyDisk::break_sync(bool broken) { sync_broken = broken; }
+long FaultyDisk::sync_count() const { return syncs; }
+void FaultyDisk::kill_at(long count) { actions_left = count; }
+void FaultyDisk::fill_at(long count) { first_refused = actions_done + count; }
+long FaultyDisk::action_count() const { return actions_done; }
 void FaultyDisk::set_fault(const std::string& fault, long count) {
     telling = true;
     if (fault == "killed") kill_at(count);

@@ -129,9 +129,7 @@ struct Mishap {
     const char* words;
     void (*happen)(const fs::path& path);
 };
-std::ostream& operator<<(std::ostream& out, const Mishap& mishap) {
-    return out << mishap.name;
-}
+std::ostream& operator<<(std::ostream& out, const Mishap& mishap) { return out << mishap.name; }
 
 const Mishap mishaps[] = {
     {"removed", "was removed", [](const fs::path& path) { fs::remove(path); }},

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "support/child_process.h"
 #include "samples.h"
+#include "support/child_process.h"
 
 namespace ullage {
 namespace {
@@ -59,8 +59,7 @@ TEST(InUse, closing_a_logbook_frees_it_at_once) {
     const TempFolder folder;
     const FakeClock clock;
     write_logbook(folder / "a.ullage");
-    for (int i = 0; i < 3; ++i)
-        EXPECT_EQ(failure_of(Logbook::open(folder / "a.ullage", OpenMode::record, clock)), std::nullopt);
+    for (int i = 0; i < 3; ++i) EXPECT_EQ(failure_of(Logbook::open(folder / "a.ullage", OpenMode::record, clock)), std::nullopt);
 }
 
 TEST(InUse, two_can_look_at_once_and_one_can_record_after_them) {

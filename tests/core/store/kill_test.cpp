@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A killed process shows that nothing waits in its memory; that the disk has it too is shown in
 // faults_test.cpp. The child dies in an action on the disk whose number the test gives, so a round that fails fails again.
-#include "support/child_process.h"
 #include "samples.h"
+#include "support/child_process.h"
 #include "support/photo_bytes.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -18,18 +18,15 @@ namespace fs = std::filesystem;
 
 std::set<std::string> stored(const Logbook& logbook, const std::string& run) {
     std::set<std::string> found;
-    for (const Reading& reading : take(logbook.readings(run)))
-        found.insert(reading.uuid);
+    for (const Reading& reading : take(logbook.readings(run))) found.insert(reading.uuid);
     return found;
 }
 
 /// Lets a child record until it dies in its `action`-th action on the disk; returns all that it reported.
-std::vector<std::string> record_and_kill(const fs::path& path, const std::string& run, long action,
-                                         const char* task = "record") {
+std::vector<std::string> record_and_kill(const fs::path& path, const std::string& run, long action, const char* task = "record") {
     ChildProcess child({ULLAGE_RECORDER, task, path.string(), run, std::to_string(action)});
     std::vector<std::string> reported;
-    while (auto line = child.line())
-        reported.push_back(*line);
+    while (auto line = child.line()) reported.push_back(*line);
     return reported;
 }
 
@@ -49,8 +46,7 @@ TEST(KilledRecorder, no_reading_that_was_reported_as_recorded_is_lost_in_100_rou
 
         const Logbook logbook = take(Logbook::open(path, OpenMode::record, clock));
         const auto kept = stored(logbook, run);
-        for (const std::string& uuid : reported)
-            EXPECT_TRUE(kept.contains(uuid)) << "round " << round;
+        for (const std::string& uuid : reported) EXPECT_TRUE(kept.contains(uuid)) << "round " << round;
         // At most the one reading of each round that was on its way when the kill came.
         EXPECT_LE(kept.size(), reported.size() + static_cast<std::size_t>(round) + 1);
     }
@@ -76,8 +72,7 @@ TEST(KilledRecorder, a_photo_that_was_reported_as_kept_is_whole_in_10_rounds) {
             kept.insert(photo.uuid);
             EXPECT_EQ(take(logbook.photo_bytes(photo.uuid)), bare_jpeg(8, 8, 100'000)) << "round " << round;
         }
-        for (const std::string& uuid : reported)
-            EXPECT_TRUE(kept.contains(uuid)) << "round " << round;
+        for (const std::string& uuid : reported) EXPECT_TRUE(kept.contains(uuid)) << "round " << round;
     }
     EXPECT_GE(reported.size(), 15u);
 }
@@ -94,8 +89,7 @@ TEST(KilledRecorder, looking_shows_what_its_log_holds_and_leaves_the_recovery_to
         if (!writable) fs::permissions(path, fs::perms::owner_read);
         const Logbook logbook = take(Logbook::open(path, OpenMode::look, clock));
         const auto kept = stored(logbook, run);
-        for (const std::string& uuid : reported)
-            EXPECT_TRUE(kept.contains(uuid));
+        for (const std::string& uuid : reported) EXPECT_TRUE(kept.contains(uuid));
         EXPECT_EQ(folder_bytes(folder.path()), before);
     }
 }

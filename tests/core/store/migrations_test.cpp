@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Files of earlier versions are kept as SQL under versions/, since the files that people have do not change
 // with us.
-#include "support/source_dir.h"
 #include "samples.h"
 #include "store/migrations/migrations.h"
 #include "support/photo_bytes.h"
+#include "support/source_dir.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
@@ -18,8 +18,7 @@ namespace fs = std::filesystem;
 
 void make_file_of_version(int version, const fs::path& path) {
     std::ostringstream name;
-    name << test::source_dir().string() << "/tests/core/store/versions/" << std::string(version < 10 ? 3 : 2, '0')
-         << version << ".sql";
+    name << test::source_dir().string() << "/tests/core/store/versions/" << std::string(version < 10 ? 3 : 2, '0') << version << ".sql";
     std::ifstream in(name.str());
     const std::string sql{std::istreambuf_iterator<char>(in), {}};
     if (sql.empty()) throw std::runtime_error("cannot read " + name.str());
@@ -28,12 +27,10 @@ void make_file_of_version(int version, const fs::path& path) {
 
 std::string schema_of(const fs::path& path) {
     SQLite::Database database(path.string(), SQLite::OPEN_READONLY);
-    SQLite::Statement query(
-        database, "SELECT type, name, tbl_name, coalesce(sql, '') FROM sqlite_master ORDER BY type, name");
+    SQLite::Statement query(database, "SELECT type, name, tbl_name, coalesce(sql, '') FROM sqlite_master ORDER BY type, name");
     std::string text;
     while (query.executeStep())
-        for (int i = 0; i < 4; ++i)
-            text += query.getColumn(i).getString() + "\n";
+        for (int i = 0; i < 4; ++i) text += query.getColumn(i).getString() + "\n";
     text += "version " + database.execAndGet("PRAGMA user_version").getString();
     text += " application " + database.execAndGet("PRAGMA application_id").getString();
     return text;
@@ -72,8 +69,7 @@ TEST(Migrations, a_file_of_version_1_keeps_all_that_it_held_and_takes_drafts) {
     EXPECT_EQ(record.unit.peak_output_w, std::nullopt);
     EXPECT_EQ(record.meter->correction, 1.01);
     EXPECT_EQ(record.run.end, RunEnd::found_off);
-    EXPECT_EQ(record.run.extra,
-              (std::vector<std::pair<std::string, std::string>>{{"vessel", "b"}, {"a key", "1"}}));
+    EXPECT_EQ(record.run.extra, (std::vector<std::pair<std::string, std::string>>{{"vessel", "b"}, {"a key", "1"}}));
     ASSERT_EQ(record.readings.size(), 1u);
     EXPECT_EQ(record.readings[0].values.register_wh, 2.0);
     EXPECT_EQ(take(logbook.history(record.readings[0].uuid)).at(1).reason, "misread");

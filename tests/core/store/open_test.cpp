@@ -13,9 +13,7 @@ namespace {
 using namespace test;
 namespace fs = std::filesystem;
 
-void edit(const fs::path& path, const char* sql) {
-    SQLite::Database(path.string(), SQLite::OPEN_READWRITE).exec(sql);
-}
+void edit(const fs::path& path, const char* sql) { SQLite::Database(path.string(), SQLite::OPEN_READWRITE).exec(sql); }
 
 void overwrite(const fs::path& path, std::streamoff at, const std::string& bytes) {
     std::fstream file(path, std::ios::binary | std::ios::in | std::ios::out);
@@ -42,18 +40,14 @@ struct Refusal {
     std::function<void(const fs::path&)> make;
 };
 
-std::ostream& operator<<(std::ostream& out, const Refusal& refusal) {
-    return out << refusal.name;
-}
+std::ostream& operator<<(std::ostream& out, const Refusal& refusal) { return out << refusal.name; }
 
 const Refusal refusals[] = {
     {"empty", Failure::not_a_logbook, [](const fs::path& path) { write_bytes(path, ""); }},
-    {"text", Failure::not_a_logbook,
-     [](const fs::path& path) { write_bytes(path, "# unit: Lantern 900\n"); }},
+    {"text", Failure::not_a_logbook, [](const fs::path& path) { write_bytes(path, "# unit: Lantern 900\n"); }},
     {"another_database", Failure::not_a_logbook,
      [](const fs::path& path) {
-         SQLite::Database(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE)
-             .exec("CREATE TABLE t (a); PRAGMA user_version = 1");
+         SQLite::Database(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE).exec("CREATE TABLE t (a); PRAGMA user_version = 1");
      }},
     {"folder", Failure::not_a_logbook, [](const fs::path& path) { fs::create_directory(path); }},
     {"newer", Failure::newer_version,
@@ -132,8 +126,7 @@ const Refusal refusals[] = {
     {"a_hidden_trigger_that_swallows_readings", Failure::damaged,
      [](const fs::path& path) {
          write_logbook(path);
-         hide_in_schema(path, "trigger", "sqlite_x", "readings",
-                        "CREATE TRIGGER sqlite_x BEFORE INSERT ON readings BEGIN SELECT RAISE(IGNORE); END");
+         hide_in_schema(path, "trigger", "sqlite_x", "readings", "CREATE TRIGGER sqlite_x BEFORE INSERT ON readings BEGIN SELECT RAISE(IGNORE); END");
      }},
     {"a_hidden_trigger_that_renames_units", Failure::damaged,
      [](const fs::path& path) {
@@ -155,8 +148,8 @@ const Refusal refusals[] = {
      [](const fs::path& path) { // which quick_check passes over
          write_logbook(path);
          const std::string row = "WHERE name = 'runs_by_unit'";
-         edit(path, ("PRAGMA writable_schema = ON; CREATE TABLE aside AS SELECT * FROM sqlite_schema " + row + "; DELETE FROM sqlite_schema " +
-                     row).c_str());
+         edit(path, ("PRAGMA writable_schema = ON; CREATE TABLE aside AS SELECT * FROM sqlite_schema " + row + "; DELETE FROM sqlite_schema " + row)
+                        .c_str());
          edit(path, "UPDATE runs SET unit_id = unit_id + 0; INSERT INTO units SELECT id + 1, uuid || 'b', name, maker, rated_energy_wh, "
                     "rated_output_w, peak_output_w, pv_max_v, pv_max_a, pv_max_w, price, currency, mass_kg, warranty_years, "
                     "gauge_step_percent, remark, withdrawn, created_ms, paid_price, tags, pv_start_v, charge_time_h FROM units; "
@@ -211,8 +204,7 @@ TEST_P(RefusedFile, it_is_named_for_what_it_is_and_left_byte_for_byte_without_si
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Kinds, RefusedFile, testing::ValuesIn(refusals),
-                         [](const auto& kind) { return std::string(kind.param.name); });
+INSTANTIATE_TEST_SUITE_P(Kinds, RefusedFile, testing::ValuesIn(refusals), [](const auto& kind) { return std::string(kind.param.name); });
 
 TEST(OpenLogbook, a_file_that_does_not_exist_is_not_found_and_not_made) {
     const TempFolder folder;
@@ -257,8 +249,7 @@ TEST(OpenLogbook, creating_needs_a_folder_that_exists_and_can_be_written) {
     EXPECT_TRUE(fs::is_empty(folder.path()));
 }
 
-void expect_only_to_be_looked_at(const TempFolder& folder, const std::string& run_uuid,
-                                 std::size_t readings) {
+void expect_only_to_be_looked_at(const TempFolder& folder, const std::string& run_uuid, std::size_t readings) {
     const FakeClock clock;
     const auto before = folder_bytes(folder.path());
     EXPECT_EQ(failure_of(Logbook::open(folder / "a.ullage", OpenMode::record, clock)), Failure::read_only);
@@ -276,8 +267,7 @@ void expect_only_to_be_looked_at(const TempFolder& folder, const std::string& ru
 TEST(OpenLogbook, a_file_without_write_permission_can_be_looked_at_only) {
     const TempFolder folder;
     const std::string run = write_logbook(folder / "a.ullage", 4);
-    fs::permissions(folder / "a.ullage",
-                    fs::perms::owner_read | fs::perms::group_read | fs::perms::others_read);
+    fs::permissions(folder / "a.ullage", fs::perms::owner_read | fs::perms::group_read | fs::perms::others_read);
     expect_only_to_be_looked_at(folder, run, 4);
 }
 
@@ -327,8 +317,7 @@ TEST(OpenLogbook, a_name_that_reads_like_an_address_is_taken_as_a_name) {
     for (const char* name : {"file:a?mode=memory", ":memory:", "ünï côde.ullage", "it's.ullage", "a 100%41#b.ullage"}) {
         write_logbook(folder / name);
         EXPECT_TRUE(fs::exists(folder / name)) << name;
-        EXPECT_EQ(take(take(Logbook::open(folder / name, OpenMode::record, clock)).units()).size(), 1u)
-            << name;
+        EXPECT_EQ(take(take(Logbook::open(folder / name, OpenMode::record, clock)).units()).size(), 1u) << name;
     }
 }
 

@@ -95,7 +95,13 @@ TEST_F(Photos, the_content_tells_the_format_and_the_name_nothing) {
     // Segments before the frame header, fill bytes among them (ITU-T T.81, B.1.1.2), are passed over.
     using namespace std::string_literals;
     const std::string plain = bare_jpeg();
-    take(logbook.add_photo(run.uuid, {}, {"b.jpg", plain.substr(0, 2) + "\xff\xff\xfe\x00\x05" "abc"s + plain.substr(2), {}}));
+    take(logbook.add_photo(run.uuid, {},
+                           {"b.jpg",
+                            plain.substr(0, 2) +
+                                "\xff\xff\xfe\x00\x05"
+                                "abc"s +
+                                plain.substr(2),
+                            {}}));
 }
 
 TEST_F(Photos, what_is_no_sound_jpeg_or_png_is_refused_with_its_name_and_keeps_nothing) {
@@ -103,9 +109,11 @@ TEST_F(Photos, what_is_no_sound_jpeg_or_png_is_refused_with_its_name_and_keeps_n
     std::string wrong_crc = bare_png();
     wrong_crc[20] ^= 1;
     const std::string scan_first = "\xff\xd8\xff\xda\x00\x08\x01\x01\x00\x00\x3f\x00"s;
-    for (const std::string& bytes :
-         {""s, "GIF89a"s, "\0\0\0\x18" "ftypheic"s, "\xff\xd8"s, "\xff\xd8\xff"s, bare_jpeg().substr(0, 10), scan_first,
-          bare_jpeg(0, 8), bare_jpeg(8, 0), bare_png().substr(0, 8), bare_png().substr(0, 32), wrong_crc, bare_png(0, 4)}) {
+    for (const std::string& bytes : {""s, "GIF89a"s,
+                                     "\0\0\0\x18"
+                                     "ftypheic"s,
+                                     "\xff\xd8"s, "\xff\xd8\xff"s, bare_jpeg().substr(0, 10), scan_first, bare_jpeg(0, 8), bare_jpeg(8, 0),
+                                     bare_png().substr(0, 8), bare_png().substr(0, 32), wrong_crc, bare_png(0, 4)}) {
         const auto added = logbook.add_photo(run.uuid, {}, {"a.jpg", bytes, {}});
         ASSERT_EQ(failure_of(added), Failure::bad_input) << testing::PrintToString(bytes);
         EXPECT_EQ(added.error().where, "a.jpg");
@@ -164,8 +172,7 @@ TEST_F(Photos, listing_does_not_read_their_bytes) {
     { const Logbook closed = std::move(logbook); }
     SQLite::Database database((folder / "a.ullage").string(), SQLite::OPEN_READWRITE);
     SQLite::Statement plan(database, "EXPLAIN QUERY PLAN SELECT * FROM current_photos WHERE run_id = 1");
-    while (plan.executeStep())
-        EXPECT_EQ(plan.getColumn(3).getString().find("photo_bytes"), std::string::npos) << plan.getColumn(3).getString();
+    while (plan.executeStep()) EXPECT_EQ(plan.getColumn(3).getString().find("photo_bytes"), std::string::npos) << plan.getColumn(3).getString();
 }
 
 // Another program that opens the file is held to the same rules.
@@ -182,17 +189,15 @@ TEST_F(Photos, no_sql_changes_deletes_replaces_or_moves_a_photo) {
         for (const char* table : {"photos", "photo_bytes", "photo_versions"}) {
             SQLite::Statement query(database, std::string("SELECT * FROM ") + table);
             while (query.executeStep())
-                for (int i = 0; i < query.getColumnCount(); ++i)
-                    text += query.getColumn(i).getString() + "|";
+                for (int i = 0; i < query.getColumnCount(); ++i) text += query.getColumn(i).getString() + "|";
         }
         return text;
     };
     const std::string before = content();
     ASSERT_NE(before.find(photo.uuid), std::string::npos);
     for (const char* sql :
-         {"UPDATE photos SET taken_ms = 1", "DELETE FROM photos", "UPDATE photo_bytes SET bytes = x'00'",
-          "DELETE FROM photo_bytes", "UPDATE photo_versions SET withdrawn = 1", "DELETE FROM photo_versions",
-          "INSERT OR REPLACE INTO photos SELECT * FROM photos WHERE id = 1",
+         {"UPDATE photos SET taken_ms = 1", "DELETE FROM photos", "UPDATE photo_bytes SET bytes = x'00'", "DELETE FROM photo_bytes",
+          "UPDATE photo_versions SET withdrawn = 1", "DELETE FROM photo_versions", "INSERT OR REPLACE INTO photos SELECT * FROM photos WHERE id = 1",
           "INSERT OR REPLACE INTO photos SELECT 9, uuid, run_id, format, file_name, 1, NULL, 0, 0 FROM photos WHERE id = 1",
           "INSERT OR REPLACE INTO photo_bytes VALUES (1, x'00')", "INSERT OR REPLACE INTO photo_versions VALUES (1, 1, 1, 1, 0)",
           "INSERT INTO photo_versions VALUES (1, 5, 1, 1, 0)", "INSERT INTO photo_versions VALUES (1, 2, 2, 0, 0)",
@@ -231,8 +236,7 @@ TEST_F(Photos, on_a_full_disk_a_photo_is_kept_whole_or_not_at_all) {
         }
         const auto photos = take(logbook.photos(run.uuid));
         ASSERT_EQ(photos.size(), kept);
-        for (const Photo& photo : photos)
-            EXPECT_EQ(take(logbook.photo_bytes(photo.uuid)), sample_photo(200'000).bytes);
+        for (const Photo& photo : photos) EXPECT_EQ(take(logbook.photo_bytes(photo.uuid)), sample_photo(200'000).bytes);
     }
     EXPECT_GT(refusals, 2);
     EXPECT_GT(kept, 0u);

@@ -110,17 +110,15 @@ TEST(AppendOnly, no_sql_changes_deletes_or_replaces_a_reading) {
         std::string text;
         SQLite::Statement query(database, std::string("SELECT * FROM ") + table);
         while (query.executeStep())
-            for (int i = 0; i < query.getColumnCount(); ++i)
-                text += query.getColumn(i).getString() + "|";
+            for (int i = 0; i < query.getColumnCount(); ++i) text += query.getColumn(i).getString() + "|";
         return text;
     };
     const std::string readings = rows("readings"), versions = rows("reading_versions");
     ASSERT_FALSE(versions.empty());
     for (const char* sql :
-         {"UPDATE readings SET uuid = 'x' WHERE id = 1", "UPDATE readings SET sequence = 9",
-          "DELETE FROM readings WHERE id = 3", "UPDATE reading_versions SET register_wh = 1",
-          "UPDATE reading_versions SET withdrawn = 1", "DELETE FROM reading_versions WHERE reading_id = 3",
-          "INSERT OR REPLACE INTO readings SELECT * FROM readings WHERE id = 1",
+         {"UPDATE readings SET uuid = 'x' WHERE id = 1", "UPDATE readings SET sequence = 9", "DELETE FROM readings WHERE id = 3",
+          "UPDATE reading_versions SET register_wh = 1", "UPDATE reading_versions SET withdrawn = 1",
+          "DELETE FROM reading_versions WHERE reading_id = 3", "INSERT OR REPLACE INTO readings SELECT * FROM readings WHERE id = 1",
           "INSERT OR REPLACE INTO readings SELECT NULL, uuid, run_id, 4 FROM readings WHERE id = 1",
           "INSERT OR REPLACE INTO readings SELECT NULL, 'new', run_id, 1 FROM readings WHERE id = 1",
           "INSERT OR REPLACE INTO reading_versions SELECT * FROM reading_versions WHERE reading_id = 1",

@@ -151,10 +151,8 @@ TEST_F(Records, units_and_meters_come_in_order_of_name_whatever_the_case) {
         take(logbook.add(named<Meter>(name)));
     }
     std::vector<std::string> units, meters;
-    for (const Unit& unit : take(logbook.units()))
-        units.push_back(unit.name);
-    for (const Meter& meter : take(logbook.meters()))
-        meters.push_back(meter.name);
+    for (const Unit& unit : take(logbook.units())) units.push_back(unit.name);
+    for (const Meter& meter : take(logbook.meters())) meters.push_back(meter.name);
     EXPECT_EQ(units, (std::vector<std::string>{"Alpha", "beta", "Gamma"}));
     EXPECT_EQ(meters, units);
 }
@@ -208,8 +206,7 @@ TEST_F(Records, runs_come_by_unit_then_by_their_first_reading_and_are_numbered_s
         return take(logbook.add(run));
     };
     const ullage::Run z = run_of(later_name, "z1");
-    const ullage::Run third = run_of(unit, "third"), second = run_of(unit, "second"),
-                      first = run_of(unit, "first");
+    const ullage::Run third = run_of(unit, "third"), second = run_of(unit, "second"), first = run_of(unit, "first");
     const ullage::Run unread = run_of(unit, "unread");
     take(logbook.record(third.uuid, sample_values(t - 100)));
     take(logbook.record(second.uuid, sample_values(t - 50)));
@@ -220,14 +217,12 @@ TEST_F(Records, runs_come_by_unit_then_by_their_first_reading_and_are_numbered_s
 
     const auto listed = [&] {
         std::vector<std::string> loads;
-        for (const RunRecord& record : take(logbook.run_records()))
-            loads.push_back(record.run.load + " " + std::to_string(record.number));
+        for (const RunRecord& record : take(logbook.run_records())) loads.push_back(record.run.load + " " + std::to_string(record.number));
         return loads;
     };
     EXPECT_EQ(listed(), (std::vector<std::string>{"first 1", "second 2", "third 3", "unread 4", "z1 1"}));
     std::vector<std::string> order;
-    for (const ullage::Run& run : take(logbook.runs()))
-        order.push_back(run.load);
+    for (const ullage::Run& run : take(logbook.runs())) order.push_back(run.load);
     EXPECT_EQ(order, (std::vector<std::string>{"first", "second", "third", "unread", "z1"}));
     EXPECT_EQ(take(logbook.run_record(third.uuid)).number, 3);
 
@@ -245,8 +240,7 @@ TEST_F(Records, a_run_record_carries_unit_meter_and_readings_in_order_of_time) {
     const Reading late = take(logbook.record(run.uuid, sample_values(2000)));
     const Reading early = take(logbook.record(run.uuid, sample_values(1000)));
     const Reading tie = take(logbook.record(run.uuid, sample_values(2000)));
-    const Reading withdrawn =
-        take(logbook.set_withdrawn(take(logbook.record(run.uuid, sample_values(1500))).uuid, true, ""));
+    const Reading withdrawn = take(logbook.set_withdrawn(take(logbook.record(run.uuid, sample_values(1500))).uuid, true, ""));
     const RunRecord record = take(logbook.run_record(run.uuid));
     EXPECT_EQ(record.unit, unit);
     EXPECT_EQ(record.meter, meter);
@@ -274,8 +268,7 @@ TEST(LogbookInMemory, it_keeps_records_and_can_be_saved_as_a_file) {
     const Unit unit = take(logbook.add(sample_unit()));
     EXPECT_TRUE(logbook.path().empty());
     take(logbook.save_copy(folder / "kept.ullage"));
-    EXPECT_EQ(take(take(Logbook::open(folder / "kept.ullage", OpenMode::record, clock)).units()),
-              std::vector{unit});
+    EXPECT_EQ(take(take(Logbook::open(folder / "kept.ullage", OpenMode::record, clock)).units()), std::vector{unit});
 }
 
 } // namespace

@@ -103,9 +103,7 @@ inline std::map<std::string, std::string> folder_bytes(const std::filesystem::pa
     return bytes;
 }
 
-inline void write_bytes(const std::filesystem::path& path, const std::string& bytes) {
-    std::ofstream(path, std::ios::binary) << bytes;
-}
+inline void write_bytes(const std::filesystem::path& path, const std::string& bytes) { std::ofstream(path, std::ios::binary) << bytes; }
 
 /// A logbook with one unit, one meter, one run and `count` readings, closed again; returns the run's uuid.
 inline std::string write_logbook(const std::filesystem::path& path, int count = 3) {
@@ -114,8 +112,7 @@ inline std::string write_logbook(const std::filesystem::path& path, int count = 
     const Unit unit = take(logbook.add(sample_unit()));
     const Meter meter = take(logbook.add(sample_meter()));
     const Run run = take(logbook.add(sample_run(unit.uuid, meter.uuid)));
-    for (int i = 0; i < count; ++i)
-        take(logbook.record(run.uuid, sample_values(clock.now_ms() + i * 60'000)));
+    for (int i = 0; i < count; ++i) take(logbook.record(run.uuid, sample_values(clock.now_ms() + i * 60'000)));
     return run.uuid;
 }
 

@@ -23,10 +23,8 @@ protected:
         rest();
     }
     ~SoundFiles() override {
-        if (before_)
-            ::setenv("XDG_STATE_HOME", before_->c_str(), 1);
-        else
-            ::unsetenv("XDG_STATE_HOME");
+        if (before_) ::setenv("XDG_STATE_HOME", before_->c_str(), 1);
+        else ::unsetenv("XDG_STATE_HOME");
     }
     /// Until the coarse clock of file times has moved on.
     static void rest() { std::this_thread::sleep_for(std::chrono::milliseconds(40)); }

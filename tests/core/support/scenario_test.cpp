@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "support/source_dir.h"
 #include "support/scenario.h"
 #include "support/scenario_claims.h"
 #include "support/scenario_log.h"
+#include "support/source_dir.h"
 
 #include "formats/sheets/load_list_file.h"
 #include "formats/sheets/run_sheet.h"
@@ -108,8 +108,7 @@ TEST(Scenario, it_shows_what_it_promises) {
     bool zeroed = false, no_load = false, gauge_alone = false, register_alone = false;
     for (const ScenarioRun& run : sample_scenario()) {
         const RunRecord& record = run.simulated.record;
-        if (run.simulated.truth.cut_off && record.run.kind == RunKind::drain)
-            full_drains[record.unit.name].push_back(run.simulated.truth);
+        if (run.simulated.truth.cut_off && record.run.kind == RunKind::drain) full_drains[record.unit.name].push_back(run.simulated.truth);
         ends.insert(record.run.end);
         meters.insert(record.meter.value().name);
         no_load = no_load || (record.run.kind == RunKind::no_load_drain && run.simulated.truth.delivered_wh == 0);
@@ -139,8 +138,7 @@ TEST(Scenario, the_slow_drain_sticks_by_seventeen_points_and_the_fast_one_by_les
     for (const ScenarioRun& run : sample_scenario()) {
         if (run.simulated.truth.stuck.empty()) continue;
         double most_pt = 0;
-        for (const ReadingTruth& reading : run.simulated.truth.readings)
-            most_pt = std::max(most_pt, reading.gauge_percent - reading.stored_percent);
+        for (const ReadingTruth& reading : run.simulated.truth.readings) most_pt = std::max(most_pt, reading.gauge_percent - reading.stored_percent);
         if (run.file_name == "05-osk-1200-drain-310-w.csv") fast_pt = most_pt;
         if (run.file_name == "06-osk-1200-drain-64-w.csv") slow_pt = most_pt;
     }

@@ -77,7 +77,7 @@ TEST(SimulatedGauge, a_sticking_one_holds_its_value_and_then_catches_up) {
     EXPECT_NEAR(drain.at_share(0.20), 80, 1e-9);
     EXPECT_DOUBLE_EQ(drain.at_share(0.30), 71);
     EXPECT_DOUBLE_EQ(drain.at_share(0.45), 71);
-    EXPECT_NEAR(drain.at_share(0.46), 71, 1e-6); // continuous where it comes free
+    EXPECT_NEAR(drain.at_share(0.46), 71, 1e-6);            // continuous where it comes free
     EXPECT_NEAR(drain.at_share(0.64), 71 - 53.0 / 2, 1e-9); // half way of its catching up
     EXPECT_NEAR(drain.at_share(0.82), 18, 1e-6);
     EXPECT_NEAR(drain.at_share(0.90), 10, 1e-9);
@@ -106,8 +106,7 @@ TEST(SimulatedGauge, an_offset_never_leaves_the_scale) {
 }
 
 TEST(SimulatedGauge, it_recovers_after_the_load_falls_and_the_recovery_fades) {
-    const Drain drain({.rebound_pt = 4, .rebound_drop_w = 150, .rebound_fades_h = 0.5},
-                      LoadProfile::stepped({{1, 300}, {2, 40}}));
+    const Drain drain({.rebound_pt = 4, .rebound_drop_w = 150, .rebound_fades_h = 0.5}, LoadProfile::stepped({{1, 300}, {2, 40}}));
     const double before = drain.gauge.exact_percent(0.999);
     const double after = drain.gauge.exact_percent(1.001);
     EXPECT_NEAR(after - before, 4, 0.1);

@@ -30,9 +30,7 @@ std::vector<ReadingValues> values_of(const SimulatedRun& run) {
     return values;
 }
 
-double register_of(const SimulatedRun& run, std::size_t place) {
-    return run.record.readings.at(place).values.register_wh.value();
-}
+double register_of(const SimulatedRun& run, std::size_t place) { return run.record.readings.at(place).values.register_wh.value(); }
 
 TEST(SimulatedRun, the_same_seed_gives_the_same_run) {
     RunSetup setup = evening();
@@ -53,8 +51,7 @@ TEST(SimulatedRun, the_record_follows_the_truth_within_gain_and_step) {
         EXPECT_LE(std::abs(run.truth.gain_error_percent), 1);
         for (std::size_t i = 0; i < run.record.readings.size(); ++i) {
             const ReadingTruth& truth = run.truth.readings[i];
-            EXPECT_NEAR(register_of(run, i) - register_of(run, 0),
-                        truth.delivered_wh * (1 + run.truth.gain_error_percent / 100), 1);
+            EXPECT_NEAR(register_of(run, i) - register_of(run, 0), truth.delivered_wh * (1 + run.truth.gain_error_percent / 100), 1);
             EXPECT_NEAR(run.record.readings[i].values.gauge_percent.value(), truth.gauge_percent, 0.5 + 1e-9);
             EXPECT_NEAR(truth.gauge_percent, truth.stored_percent, 1e-9); // this gauge is honest
         }
@@ -65,9 +62,7 @@ TEST(SimulatedRun, its_truth_balances) {
     const SimulatedRun run = simulate_run(evening(), 9);
     const RunTruth& truth = run.truth;
     ASSERT_TRUE(truth.cut_off);
-    EXPECT_NEAR(truth.delivered_wh,
-                truth.deliverable_wh - truth.no_load_draw_w * truth.output_on_h -
-                    truth.curvature_per_w * truth.squared_w2h,
+    EXPECT_NEAR(truth.delivered_wh, truth.deliverable_wh - truth.no_load_draw_w * truth.output_on_h - truth.curvature_per_w * truth.squared_w2h,
                 1e-9);
     EXPECT_DOUBLE_EQ(truth.delivered_wh, truth.full_drain_wh);
     EXPECT_DOUBLE_EQ(truth.usable_fraction.value(), truth.delivered_wh / 1200);
@@ -110,8 +105,7 @@ TEST(SimulatedRun, found_off_ends_later_without_gauge_and_mark) {
     EXPECT_NEAR(run.truth.readings.back().hours - run.truth.cut_off_hours, 3, 1e-9);
     EXPECT_DOUBLE_EQ(run.truth.output_on_h, run.truth.cut_off_hours);
     EXPECT_TRUE(run.truth.cut_off);
-    for (std::size_t i = 0; i + 1 < run.truth.readings.size(); ++i)
-        EXPECT_LT(run.truth.readings[i].hours, run.truth.cut_off_hours);
+    for (std::size_t i = 0; i + 1 < run.truth.readings.size(); ++i) EXPECT_LT(run.truth.readings[i].hours, run.truth.cut_off_hours);
 }
 
 TEST(SimulatedRun, a_tester_may_stop_at_a_gauge_value_or_a_time) {
@@ -184,8 +178,7 @@ TEST(SimulatedRun, batteries_differ_from_run_to_run_by_the_repeatability) {
     setup.repeatability_percent = 0.5;
     double squares = 0;
     constexpr int count = 1000;
-    for (std::uint64_t seed = 1; seed <= count; ++seed)
-        squares += std::pow(simulate_run(setup, seed).truth.physics.battery_wh / 1100 - 1, 2);
+    for (std::uint64_t seed = 1; seed <= count; ++seed) squares += std::pow(simulate_run(setup, seed).truth.physics.battery_wh / 1100 - 1, 2);
     // Four standard errors of a standard deviation.
     EXPECT_NEAR(100 * std::sqrt(squares / count), 0.5, 4 * 0.5 / std::sqrt(2.0 * count));
 }
@@ -259,12 +252,10 @@ TEST(SimulatedRun, a_typing_error_spoils_one_register_value) {
     const PlantedFault& fault = run.truth.faults[0];
     EXPECT_EQ(register_of(run, fault.before), fault.noted_wh);
     EXPECT_GE(std::abs(fault.noted_wh - fault.right_wh), 20);
-    EXPECT_NEAR(fault.right_wh - register_of(run, 0),
-                run.truth.readings[fault.before].delivered_wh * (1 + run.truth.gain_error_percent / 100), 1);
+    EXPECT_NEAR(fault.right_wh - register_of(run, 0), run.truth.readings[fault.before].delivered_wh * (1 + run.truth.gain_error_percent / 100), 1);
     int differing = 0;
     for (std::size_t i = 0; i < run.record.readings.size(); ++i) {
-        const double expected_wh =
-            register_of(run, 0) + run.truth.readings[i].delivered_wh * (1 + run.truth.gain_error_percent / 100);
+        const double expected_wh = register_of(run, 0) + run.truth.readings[i].delivered_wh * (1 + run.truth.gain_error_percent / 100);
         differing += std::abs(register_of(run, i) - expected_wh) > 2;
     }
     EXPECT_EQ(differing, 1);
@@ -272,8 +263,7 @@ TEST(SimulatedRun, a_typing_error_spoils_one_register_value) {
 
 TEST(SimulatedRun, a_fault_outside_the_run_is_not_planted) {
     RunSetup setup = evening();
-    setup.faults = {{.kind = FaultKind::reset_with_mark, .hours = 400},
-                    {.kind = FaultKind::typing_error, .hours = 400}};
+    setup.faults = {{.kind = FaultKind::reset_with_mark, .hours = 400}, {.kind = FaultKind::typing_error, .hours = 400}};
     const SimulatedRun run = simulate_run(setup, 12);
     EXPECT_TRUE(run.truth.faults.empty());
     for (const Reading& reading : run.record.readings) EXPECT_NE(reading.values.mark, MarkKind::meter_zeroed);

@@ -11,8 +11,7 @@ const SimulatedUnit drained_unit{.battery_wh = 1100, .p0_w = 15, .a = 1.09, .b_p
 /// What the battery gave less what the losses and the load took; the loss polynomial summed over the whole drain.
 double imbalance_wh(const Discharge& drain) {
     const DischargeState end = drain.at(drain.end_hours());
-    return drained_unit.battery_wh -
-           (drained_unit.p0_w * end.hours + drained_unit.a * end.delivered_wh + drained_unit.b_per_w * end.squared_w2h);
+    return drained_unit.battery_wh - (drained_unit.p0_w * end.hours + drained_unit.a * end.delivered_wh + drained_unit.b_per_w * end.squared_w2h);
 }
 
 TEST(SimulatedUnit, a_constant_drain_ends_where_the_loss_polynomial_says) {
@@ -29,15 +28,13 @@ TEST(SimulatedUnit, delivered_energy_falls_by_the_no_load_draw_and_the_quadratic
     const Discharge drain(drained_unit, LoadProfile::stepped({{2, 64}, {0.5, 400}, {1.3, 120}}, true));
     const DischargeState end = drain.at(drain.end_hours());
     EXPECT_NEAR(end.delivered_wh,
-                drained_unit.deliverable_wh() - drained_unit.no_load_draw_w() * end.hours - drained_unit.curvature_per_w() * end.squared_w2h,
-                1e-9);
+                drained_unit.deliverable_wh() - drained_unit.no_load_draw_w() * end.hours - drained_unit.curvature_per_w() * end.squared_w2h, 1e-9);
 }
 
 TEST(SimulatedUnit, no_energy_is_lost_under_any_load) {
-    const LoadProfile loads[] = {
-        LoadProfile::constant(64), LoadProfile::idle(), LoadProfile::cycling(60, 2, 0.5, 0.4),
-        LoadProfile::stepped({{1, 20}, {3, 90}, {0.25, 600}}),
-        LoadProfile::mixed(LoadProfile::cycling(60, 0, 0.7, 0.3), LoadProfile::stepped({{4, 25}, {2, 140}}, true))};
+    const LoadProfile loads[] = {LoadProfile::constant(64), LoadProfile::idle(), LoadProfile::cycling(60, 2, 0.5, 0.4),
+                                 LoadProfile::stepped({{1, 20}, {3, 90}, {0.25, 600}}),
+                                 LoadProfile::mixed(LoadProfile::cycling(60, 0, 0.7, 0.3), LoadProfile::stepped({{4, 25}, {2, 140}}, true))};
     for (const LoadProfile& load : loads) {
         const Discharge drain(drained_unit, load);
         ASSERT_TRUE(drain.reaches_cut_off());
@@ -54,8 +51,7 @@ TEST(SimulatedUnit, a_cycling_load_is_on_for_its_duty) {
 }
 
 TEST(SimulatedUnit, mixed_loads_add_up) {
-    const Discharge drain(
-        drained_unit, LoadProfile::mixed(LoadProfile::constant(30), LoadProfile::cycling(60, 0, 1, 0.5)));
+    const Discharge drain(drained_unit, LoadProfile::mixed(LoadProfile::constant(30), LoadProfile::cycling(60, 0, 1, 0.5)));
     EXPECT_DOUBLE_EQ(drain.at(0.1).load_w, 90);
     EXPECT_DOUBLE_EQ(drain.at(0.7).load_w, 30);
     EXPECT_NEAR(drain.at(4).delivered_wh, 4 * 60, 1e-9);
@@ -81,8 +77,7 @@ TEST(SimulatedUnit, a_half_drawn_battery_lasts_half_as_long) {
 
 TEST(SimulatedUnit, the_time_of_a_delivered_energy_is_the_inverse_of_the_energy_at_a_time) {
     const Discharge drain(drained_unit, LoadProfile::stepped({{1, 50}, {2, 0}, {1, 80}}, true));
-    for (const double hours : {0.5, 3.5, 4.25, 9.0})
-        EXPECT_NEAR(drain.hours_at_delivered(drain.at(hours).delivered_wh), hours, 1e-9);
+    for (const double hours : {0.5, 3.5, 4.25, 9.0}) EXPECT_NEAR(drain.hours_at_delivered(drain.at(hours).delivered_wh), hours, 1e-9);
     EXPECT_DOUBLE_EQ(drain.hours_at_delivered(5000), drain.end_hours());
 }
 

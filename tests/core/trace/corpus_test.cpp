@@ -33,7 +33,8 @@ void expect_rows(const ExpectedLog& expected, const TracePreview& preview) {
     for (std::size_t t = 0; t < row_troubles; ++t) {
         const auto trouble = static_cast<RowTrouble>(t);
         if (tally.value().count(trouble) == 0 || trouble == RowTrouble::gap) continue;
-        odd.push_back(std::string(leaves_out(trouble) ? "left out: " : "doubt: ") + trouble_key(trouble) + " " + std::to_string(tally.value().count(trouble)));
+        odd.push_back(std::string(leaves_out(trouble) ? "left out: " : "doubt: ") + trouble_key(trouble) + " " +
+                      std::to_string(tally.value().count(trouble)));
         EXPECT_TRUE(std::ranges::any_of(tally.value().skipped_rows, [&](const SkippedRow& row) { return row.trouble == trouble && row.line > 0; }));
     }
     std::vector<std::string> named = expected.odd();
@@ -58,7 +59,9 @@ TEST_P(Corpus, is_read_as_its_expectation_says) {
     }
     ASSERT_TRUE(preview.ok()) << preview.error().sentence();
     const TraceDetection& detection = preview.value().detection;
-    if (expected.has("encoding")) { EXPECT_EQ(encoding_text(detection.layout.encoding), expected.value("encoding")); }
+    if (expected.has("encoding")) {
+        EXPECT_EQ(encoding_text(detection.layout.encoding), expected.value("encoding"));
+    }
     if (expected.has("question")) {
         ASSERT_EQ(detection.questions.size(), 1u) << layout_sentence(detection);
         EXPECT_EQ(question_key(detection.questions[0].about), expected.value("question"));

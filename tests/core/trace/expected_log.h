@@ -84,8 +84,8 @@ private:
     }
     void take_column(const std::string& text) {
         const auto equals = text.find('='), colon = std::min(text.find(':'), text.size());
-        answers.columns.push_back({role_from(text.substr(0, equals)).value(), std::stoul(text.substr(equals + 1)) - 1,
-                                   colon < text.size() ? text.substr(colon + 1) : ""});
+        answers.columns.push_back(
+            {role_from(text.substr(0, equals)).value(), std::stoul(text.substr(equals + 1)) - 1, colon < text.size() ? text.substr(colon + 1) : ""});
     }
 };
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "support/temp_folder.h"
 #include "base/fingerprint.h"
+#include "support/temp_folder.h"
 #include "trace/growing_file.h"
 
 #include <gtest/gtest.h>
@@ -53,11 +53,17 @@ TEST_F(GrowingLog, begins_after_what_was_read_before) {
 
 TEST_F(GrowingLog, ends_lines_of_two_byte_characters_at_whole_ones) {
     encoding_ = LogEncoding::utf16_le;
-    write("\xFF\xFE" "1\0\n\0"s + "2\0\x0a\x0a"s); // U+0A0A holds two bytes of 10 and ends no line
-    EXPECT_EQ(look().lines, "\xFF\xFE" "1\0\n\0"s);
+    write("\xFF\xFE"
+          "1\0\n\0"s +
+          "2\0\x0a\x0a"s); // U+0A0A holds two bytes of 10 and ends no line
+    EXPECT_EQ(look().lines, "\xFF\xFE"
+                            "1\0\n\0"s);
     append("\n\0"s);
     EXPECT_EQ(look().lines, "2\0\x0a\x0a\n\0"s);
-    EXPECT_EQ(end_of_lines("\0" "1\0\n\0"s, LogEncoding::utf16_be), 4u);
+    EXPECT_EQ(end_of_lines("\0"
+                           "1\0\n\0"s,
+                           LogEncoding::utf16_be),
+              4u);
 }
 
 TEST_F(GrowingLog, is_begun_anew_when_it_was_cut_short) {

@@ -46,7 +46,8 @@ protected:
     static std::string long_log(long rows) {
         std::string text = "epoch,register (Wh),power (W)\n";
         for (long i = 0; i < rows; ++i)
-            text += std::to_string(1'810'317'600 + i) + "," + std::to_string(i / 50) + "." + std::to_string(i % 50 / 5) + "," + std::to_string(60 + i % 7) + "\n";
+            text += std::to_string(1'810'317'600 + i) + "," + std::to_string(i / 50) + "." + std::to_string(i % 50 / 5) + "," +
+                    std::to_string(60 + i % 7) + "\n";
         return text;
     }
 

@@ -51,8 +51,11 @@ Coverage coverage_of(const MakeSetups& make, std::optional<double> curvature_per
 /// units need, carry weight.
 void expect_honest(const char* name, const Coverage& hits, int least = seeds * 93 / 100) {
     const int most = seeds * 995 / 1000;
-    for (const auto& [what, count] : {std::pair{"E*", hits.e_star}, {"P*", hits.p_star}, {"E*/P*", hits.endurance},
-                                      {"D at 120 W", hits.between}, {"T at 120 W", hits.run_time}}) {
+    for (const auto& [what, count] : {std::pair{"E*", hits.e_star},
+                                      {"P*", hits.p_star},
+                                      {"E*/P*", hits.endurance},
+                                      {"D at 120 W", hits.between},
+                                      {"T at 120 W", hits.run_time}}) {
         EXPECT_GE(count, least) << name << ", " << what;
         EXPECT_LE(count, most) << name << ", " << what;
     }
@@ -95,7 +98,12 @@ TEST(BetweenRunsCoverage, a_unit_at_either_bound_of_the_curvature_is_still_cover
     // The worst units for the bounds: they cost up to 3 % of coverage (92 % over 2000 seeds), less 1.6 % for chance in 300.
     for (const double curvature_per_w : {0.0, highest_curvature_per_w})
         expect_honest(curvature_per_w > 0 ? "upper bound" : "no curvature",
-                      coverage_of([](std::uint64_t) { return at_loads({25, 80, 250, 600}); }, curvature_per_w), seeds * 905 / 1000);
+                      coverage_of(
+                          [](std::uint64_t) {
+                              return at_loads({25, 80, 250, 600});
+                          },
+                          curvature_per_w),
+                      seeds * 905 / 1000);
 }
 
 TEST(BetweenRunsCoverage, scatter_beyond_the_stated_repeatability_widens_the_intervals) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "unit/between_runs.h"
 #include "support/simulator.h"
+#include "unit/between_runs.h"
 
 #include <cstdint>
 #include <optional>

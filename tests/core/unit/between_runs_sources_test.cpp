@@ -39,8 +39,8 @@ TEST(BetweenRunsSources, run_times_at_three_loads_agree_with_the_worked_example)
     Unit unit;
     unit.rated_energy_wh = 1000;
     // t = 968/(P + 3.667307804 + 0.052235239 P): 20 W 39.171233 h, 50 W 17.200 h, 400 W 2.280 h; 21 W 37.571444 h, 789.000 Wh.
-    for (const auto& [load_w, hours, wh] : {std::tuple{20.0, 39.171233, 783.425}, {50.0, 17.2, 860.0}, {400.0, 2.28, 912.0},
-                                            {21.0, 37.571444, 789.000}}) {
+    for (const auto& [load_w, hours, wh] :
+         {std::tuple{20.0, 39.171233, 783.425}, {50.0, 17.2, 860.0}, {400.0, 2.28, 912.0}, {21.0, 37.571444, 789.000}}) {
         const LoadPrediction prediction = predict_at(fit, unit, load_w);
         EXPECT_NEAR(prediction.run_time_h.value.value(), hours, 1e-5) << load_w;
         EXPECT_NEAR(prediction.deliverable_wh.value.value(), wh, 5e-4) << load_w;
@@ -57,8 +57,8 @@ TEST(BetweenRunsSources, run_times_at_three_loads_agree_with_the_worked_example)
 /// p2 −1.12451020e-6 1/W by least squares.
 std::vector<RunRecord> inverter_drains() {
     std::vector<RunRecord> records;
-    for (const auto& [out_w, in_w] : {std::pair{100.0, 114.1013254}, {200.0, 218.1800951}, {300.0, 322.2363236},
-                                      {500.0, 530.2812159}, {750.0, 790.2108027}, {1000.0, 1050.0}})
+    for (const auto& [out_w, in_w] :
+         {std::pair{100.0, 114.1013254}, {200.0, 218.1800951}, {300.0, 322.2363236}, {500.0, 530.2812159}, {750.0, 790.2108027}, {1000.0, 1050.0}})
         records.push_back(full_drain(1000 / in_w, out_w * 1000 / in_w, 1000));
     return records;
 }

@@ -2,11 +2,11 @@
 #include "unit/between_runs.h"
 
 #include "core/unit/between_runs_samples.h"
-#include "unit/between_runs_predict.h"
 #include "support/has_text.h"
 #include "support/record_builder.h"
 #include "support/scenario.h"
 #include "support/scenario_parts.h"
+#include "unit/between_runs_predict.h"
 
 #include <gtest/gtest.h>
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "unit/curve_projection.h"
 
-#include "core/unit/between_runs_samples.h"
 #include "comparison/comparison.h"
+#include "core/unit/between_runs_samples.h"
 #include "support/has_text.h"
 
 #include <gtest/gtest.h>

@@ -2,9 +2,9 @@
 #include "unit/gauge_drift.h"
 
 #include "core/unit/between_runs_samples.h"
+#include "support/has_text.h"
 #include "unit/gauge_drift_words.h"
 #include "unit/unit_analysis.h"
-#include "support/has_text.h"
 
 #include <gtest/gtest.h>
 

@@ -3,8 +3,8 @@
 
 #include "base/number.h"
 #include "core/unit/between_runs_samples.h"
-#include "unit/unit_analysis.h"
 #include "support/has_text.h"
+#include "unit/unit_analysis.h"
 
 #include <gtest/gtest.h>
 
@@ -76,8 +76,7 @@ TEST(LossSplit, without_other_drains_the_runs_own_draw_serves_and_the_sentence_s
 TEST(LossSplit, the_interval_of_the_rest_is_as_wide_as_both_parts_together) {
     const std::vector<RunRecord> records = simulate_loads({40, 300}, 5);
     const LossSplit split = split_of(records[0], fit_unit(records));
-    EXPECT_NEAR(split.rest_wh.half_width().value(),
-                split.undelivered_wh.half_width().value() + split.no_load_taken_wh.half_width().value(), 1e-9);
+    EXPECT_NEAR(split.rest_wh.half_width().value(), split.undelivered_wh.half_width().value() + split.no_load_taken_wh.half_width().value(), 1e-9);
 }
 
 TEST(LossSplit, a_unit_that_holds_more_than_its_label_is_not_given_a_negative_loss) {

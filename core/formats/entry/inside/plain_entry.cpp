@@ -13,8 +13,7 @@ struct Replacement {
 };
 
 /// No-break space U+00A0, thin space U+2009, narrow no-break space U+202F, minus sign U+2212.
-constexpr Replacement replacements[] = {
-    {"\xC2\xA0", ' '}, {"\xE2\x80\x89", ' '}, {"\xE2\x80\xAF", ' '}, {"\xE2\x88\x92", '-'}};
+constexpr Replacement replacements[] = {{"\xC2\xA0", ' '}, {"\xE2\x80\x89", ' '}, {"\xE2\x80\xAF", ' '}, {"\xE2\x88\x92", '-'}};
 
 } // namespace
 

@@ -24,14 +24,10 @@ public:
             const std::string_view rest = text_.substr(at_);
             const std::string_view line = rest.substr(0, rest.find('\n'));
             Result<void> done;
-            if (trimmed(line).starts_with('#'))
-                done = take_line(line);
-            else if (rest.starts_with("\"#"))
-                done = take_quoted_line();
-            else if (!rest.empty() && line.find_first_not_of(" \t\r,") == std::string_view::npos)
-                pass_over(line);
-            else
-                break;
+            if (trimmed(line).starts_with('#')) done = take_line(line);
+            else if (rest.starts_with("\"#")) done = take_quoted_line();
+            else if (!rest.empty() && line.find_first_not_of(" \t\r,") == std::string_view::npos) pass_over(line);
+            else break;
             if (!done) return done.error();
         }
         if (Result<void> done = check(); !done) return done.error();
@@ -66,8 +62,7 @@ private:
     }
 
     Error at_line(Error error, std::string_view key) const {
-        error.where =
-            key.empty() ? fmt::format("line {}", line_) : fmt::format("line {}, key `{}`", line_, key);
+        error.where = key.empty() ? fmt::format("line {}", line_) : fmt::format("line {}, key `{}`", line_, key);
         return error;
     }
 
@@ -77,26 +72,19 @@ private:
         const auto colon = content.find(':');
         if (colon == std::string_view::npos) {
             if (content.find_first_not_of(" \t,#") != std::string_view::npos)
-                preface_.notices.push_back(
-                    fmt::format("line {}: the comment `{}` is not kept", line_, content));
+                preface_.notices.push_back(fmt::format("line {}: the comment `{}` is not kept", line_, content));
             return {};
         }
         const SheetKey* known = find_sheet_key(trimmed(content.substr(0, colon)));
         const std::string key(known ? known->name : trimmed(content.substr(0, colon)));
-        if (key.empty())
-            return at_line(
-                {Failure::bad_input, "there is no key before the colon", {}, "write `# key: value`"}, {});
+        if (key.empty()) return at_line({Failure::bad_input, "there is no key before the colon", {}, "write `# key: value`"}, {});
         if (const auto [earlier, is_new] = line_of_key_.emplace(key, line_); !is_new)
-            return at_line({Failure::bad_input,
-                            fmt::format("the key stands in line {} already", earlier->second),
-                            {},
-                            "keep one of the two lines"},
+            return at_line({Failure::bad_input, fmt::format("the key stands in line {} already", earlier->second), {}, "keep one of the two lines"},
                            key);
         const Result<std::string> value = unescaped_preface(content.substr(colon + 1));
         if (!value) return at_line(value.error(), key);
         if (!known) {
-            preface_.notices.push_back(
-                fmt::format("line {}: key `{}` is not known; kept with the run", line_, key));
+            preface_.notices.push_back(fmt::format("line {}: key `{}` is not known; kept with the run", line_, key));
             auto& extra = preface_.record.run.extra;
             for (const Result<void>& good : {check_text({}, key, longest_name), check_text({}, value.value(), longest_extra_value),
                                              check_count({}, "keys that are not known", extra.size() + 1, most_extras)})
@@ -114,19 +102,11 @@ private:
     Result<void> check() {
         const RunRecord& record = preface_.record;
         if (record.unit.name.empty())
-            return Error{Failure::bad_input,
-                         "the sheet does not name the unit that was tested",
-                         {},
-                         "add a line `# unit: NAME` at the top"};
+            return Error{Failure::bad_input, "the sheet does not name the unit that was tested", {}, "add a line `# unit: NAME` at the top"};
         if (record.meter && record.meter->name.empty())
-            return Error{Failure::bad_input,
-                         "the sheet describes a meter but does not name it",
-                         {},
-                         "add a line `# meter: NAME`"};
-        if (!line_of_key_.contains("run"))
-            preface_.notices.push_back("key `run` is missing; read as a drain");
-        if (!line_of_key_.contains("ended"))
-            preface_.notices.push_back("key `ended` is missing; the run counts as still running");
+            return Error{Failure::bad_input, "the sheet describes a meter but does not name it", {}, "add a line `# meter: NAME`"};
+        if (!line_of_key_.contains("run")) preface_.notices.push_back("key `run` is missing; read as a drain");
+        if (!line_of_key_.contains("ended")) preface_.notices.push_back("key `ended` is missing; the run counts as still running");
         return {};
     }
 
@@ -139,8 +119,6 @@ private:
 
 } // namespace
 
-Result<SheetPreface> read_sheet_preface(std::string_view text) {
-    return PrefaceReader(text).read();
-}
+Result<SheetPreface> read_sheet_preface(std::string_view text) { return PrefaceReader(text).read(); }
 
 } // namespace ullage

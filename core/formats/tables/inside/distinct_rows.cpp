@@ -32,7 +32,8 @@ bool tell_rows_apart(const StreamedTable& table, const std::vector<std::size_t>&
     table.each_row([&](const TableRow& row) {
         for (std::size_t c = 0; c < columns.size(); ++c) {
             const TableCell& cell = cell_at(row, columns[c]);
-            if (const auto* quantity = std::get_if<Quantity>(&cell)) texts[c] = numbers[c] = quantity->value ? exact_text(*quantity->value) : std::string();
+            if (const auto* quantity = std::get_if<Quantity>(&cell))
+                texts[c] = numbers[c] = quantity->value ? exact_text(*quantity->value) : std::string();
             else texts[c] = std::get<std::string>(cell);
         }
         rows.add(texts);

@@ -42,8 +42,7 @@ std::vector<FlatColumn> flat_columns(const TableHead& table) {
 FlatCell flat_cell(const TableHead& table, const TableRow& row, const FlatColumn& column) {
     const TableCell& cell = cell_at(row, column.column);
     const auto* quantity = std::get_if<Quantity>(&cell);
-    if (!quantity)
-        return column.part == Part::text || column.part == Part::value ? text_or_nothing(std::get<std::string>(cell)) : FlatCell();
+    if (!quantity) return column.part == Part::text || column.part == Part::value ? text_or_nothing(std::get<std::string>(cell)) : FlatCell();
     switch (column.part) {
     case Part::text: return text_or_nothing(quantity_text(*quantity, table.columns[column.column].decimals));
     case Part::value: return number_or_nothing(quantity->value);

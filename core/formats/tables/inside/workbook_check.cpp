@@ -21,7 +21,9 @@ struct FreeReader {
     void operator()(xmlTextReader* reader) const { xmlFreeTextReader(reader); }
 };
 
-int read_part(void* part, char* bytes, int count) { return static_cast<int>(zip_fread(static_cast<zip_file_t*>(part), bytes, static_cast<zip_uint64_t>(count))); }
+int read_part(void* part, char* bytes, int count) {
+    return static_cast<int>(zip_fread(static_cast<zip_file_t*>(part), bytes, static_cast<zip_uint64_t>(count)));
+}
 
 /// The elements `c` in a part, which are the cells where it is a sheet; absent where the part is not well-formed to its end.
 std::optional<std::size_t> cells_in(zip_t* zip, zip_uint64_t index) {
@@ -34,7 +36,8 @@ std::optional<std::size_t> cells_in(zip_t* zip, zip_uint64_t index) {
     std::size_t cells = 0;
     int more = 0;
     while ((more = xmlTextReaderRead(reader.get())) == 1)
-        if (xmlTextReaderNodeType(reader.get()) == XML_READER_TYPE_ELEMENT && xmlStrEqual(xmlTextReaderConstLocalName(reader.get()), BAD_CAST "c")) ++cells;
+        if (xmlTextReaderNodeType(reader.get()) == XML_READER_TYPE_ELEMENT && xmlStrEqual(xmlTextReaderConstLocalName(reader.get()), BAD_CAST "c"))
+            ++cells;
     return more == 0 ? std::optional(cells) : std::nullopt;
 }
 

@@ -3,16 +3,16 @@
 // withdrawn, the run ended, the window closed. No timer runs, so that each action on the disk has the same number every time.
 //   ullage_typist FAULT N LOGBOOK RUN SETTINGS
 // FAULT and N are those of FaultyDisk::set_fault(). Said is what the person at the window would know: "half GAUGE" when a half-typed row is kept,
-// "kept UUID GAUGE", "amended UUID GAUGE", "withdrawn UUID" and "run ended". Where the window does not do what it is asked, "refused STEP FIELD: WORDS" with
-// what still stands in the gauge field and all that the window says, which ends the evening.
+// "kept UUID GAUGE", "amended UUID GAUGE", "withdrawn UUID" and "run ended". Where the window does not do what it is asked, "refused STEP FIELD:
+// WORDS" with what still stands in the gauge field and all that the window says, which ends the evening.
 #include "core/store/faulty_disk.h"
 #include "document/document.h"
 #include "pages/run/entry_row.h"
-#include "window/main_window.h"
 #include "pages/run/readings_view.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "support/fake_clock.h"
+#include "window/main_window.h"
 
 #include <QAction>
 #include <QApplication>
@@ -42,7 +42,8 @@ public:
     /// All of it; the code with which the process ends.
     int spend(const QString& logbook, const std::string& run) {
         run_ = run;
-        const bool done = open(logbook) && record(98, 4010) && record(97, 4020) && amend(96) && record(95, 4040) && withdraw() && record(94, 4050) && end();
+        const bool done =
+            open(logbook) && record(98, 4010) && record(97, 4020) && amend(96) && record(95, 4040) && withdraw() && record(94, 4050) && end();
         step("close");
         window_.close();
         document_.close();

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Commands on a disk that fails, for the tests to watch.
 //   ullage_commander FAULT N run COMMAND ARGUMENT…           a command of the program
-//   ullage_commander FAULT N follow LOGBOOK RUN LOG          follows a log that gains rows; after each look prints "kept" and the samples in the trace
+//   ullage_commander FAULT N follow LOGBOOK RUN LOG          follows a log that gains rows; after each look prints "kept" and the samples in the
+//   trace
 // FAULT: "killed" (SIGKILL in the N-th action on the disk, opening included), "full" (the disk is full from then on) or "none". Every line is written
 // at once, so that what a person would have seen is known.
 #include "base/clock.h"
-#include "core/store/faulty_disk.h"
 #include "cli/text/commands.h"
+#include "core/store/faulty_disk.h"
 #include "trace/log_follow.h"
 #include "trace/trace_import.h"
 
@@ -75,9 +76,9 @@ int main(int count, char** words) {
     disk.set_fault(fault, std::stol(words[2]));
     std::cout << std::unitbuf;
     disk.begin_step("import");
-    const int code = task == "run"                    ? run_command(std::vector<std::string>(words + 4, words + count), text_commands(), std::cout, std::cout)
+    const int code = task == "run" ? run_command(std::vector<std::string>(words + 4, words + count), text_commands(), std::cout, std::cout)
                      : task == "follow" && count > 6 ? follow(disk, words[4], words[5], words[6])
-                                                      : exit_usage;
+                                                     : exit_usage;
     disk.say_end(code);
     return code;
 }

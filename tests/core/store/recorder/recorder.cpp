@@ -38,8 +38,7 @@ int main(int count, char** words) {
     if (task == "hold") {
         say("open");
         char byte = 0;
-        while (::read(STDIN_FILENO, &byte, 1) > 0) {
-        }
+        while (::read(STDIN_FILENO, &byte, 1) > 0) {}
         return 0;
     }
     for (; count > 4 && task == "attach";) {
