@@ -6,6 +6,7 @@ set -eu
 here=$(cd "$(dirname "$0")/.." && pwd)
 sh "$here/resources/install-packages.sh"
 sh "$here/tests/check-arrows.sh"
+sh "$here/tests/check-format.sh"
 
 XDG_RUNTIME_DIR="${XDG_RUNTIME_DIR:-$here/.build/runtime}"
 # What the program remembers of files between its runs stays among the builds.
