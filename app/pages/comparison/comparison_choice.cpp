@@ -10,6 +10,7 @@
 #include <QButtonGroup>
 #include <QComboBox>
 #include <QDoubleSpinBox>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -104,7 +105,6 @@ QDoubleSpinBox* ComparisonChoice::addSpin(QHBoxLayout& line, const char* name, c
     auto* spin = new QDoubleSpinBox(this);
     spin->setObjectName(QLatin1String(name));
     spin->setAccessibleName(label);
-    spin->setMinimumWidth(spin->fontMetrics().averageCharWidth() * 9); // the page must fit a small window
     spin->setDecimals(0);
     spin->setRange(low, high);
     spin->setValue(value);
@@ -114,7 +114,18 @@ QDoubleSpinBox* ComparisonChoice::addSpin(QHBoxLayout& line, const char* name, c
     words->setBuddy(spin);
     line.addWidget(words);
     line.addWidget(spin);
+    fit(*spin);
     return spin;
+}
+
+void ComparisonChoice::fit(QDoubleSpinBox& spin) {
+    spin.setMinimumWidth(spin.fontMetrics().averageCharWidth() * 9); // the page must fit a small window
+}
+
+void ComparisonChoice::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange)
+        for (auto* spin : findChildren<QDoubleSpinBox*>()) fit(*spin);
 }
 
 std::optional<CommonLoad> ComparisonChoice::load() const {

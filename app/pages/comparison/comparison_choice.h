@@ -44,7 +44,11 @@ public:
 signals:
     void changed();
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
+    static void fit(QDoubleSpinBox& spin);
     QDoubleSpinBox* addSpin(QHBoxLayout& line, const char* name, const QString& label, const QString& suffix, double low, double high, double value);
 
     void showWay();

@@ -13,6 +13,7 @@
 #include "pages/comparison/comparison_choice.h"
 #include "pages/parts/page_head.h"
 #include "services/background_work.h"
+#include "style/roles.h"
 #include "style/spacing.h"
 
 #include <QButtonGroup>
@@ -201,6 +202,7 @@ void ComparisonPage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() != QEvent::StyleChange && event->type() != QEvent::FontChange) return;
     QTimer::singleShot(0, this, [this] {
+        make_table(*table_); // its rows are as high as their text
         if (!isVisible()) return;
         fitColumns();
         fitPairs();

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "comparison_fixture.h"
 
+#include "services/appearance.h"
+#include "services/settings.h"
+
+#include <QDoubleSpinBox>
+
 namespace ullage::test {
 
 TEST_F(ComparisonPageTest, units_are_rows_with_value_and_unit_in_sight) {
@@ -230,6 +235,19 @@ TEST_F(ComparisonPageTest, several_units_share_one_picture_of_gauge_errors_and_o
     std::set<QString> groups;
     for (const ChartSeries& series : page->findChild<LineChart*>(QStringLiteral("fractionsChart"))->content().series) groups.insert(series.group);
     EXPECT_EQ(groups.size(), 3u);
+}
+
+TEST_F(ComparisonPageTest, rows_and_fields_grow_with_the_text_at_once) {
+    Settings settings(file("settings.ini"));
+    const auto* spin = page->findChild<QDoubleSpinBox*>(QStringLiteral("loadSpin"));
+    const auto* pairs = page->findChild<QTableView*>(QStringLiteral("pairsView"));
+    for (const int step : {Settings::most_text_step, 0}) {
+        settings.setTextStep(step);
+        apply_appearance(*qApp, settings);
+        EXPECT_TRUE(QTest::qWaitFor([&] { return view()->rowHeight(0) >= QFontMetrics(view()->font()).height(); })) << view()->rowHeight(0);
+        EXPECT_TRUE(QTest::qWaitFor([&] { return pairs->rowHeight(0) >= 2 * QFontMetrics(pairs->font()).height(); })) << pairs->rowHeight(0);
+        EXPECT_GE(spin->minimumWidth(), 9 * spin->fontMetrics().averageCharWidth());
+    }
 }
 
 } // namespace ullage::test
