@@ -13,6 +13,7 @@
 
 #include <QApplication>
 #include <QFile>
+#include <QTimer>
 
 #include <fcntl.h>
 
@@ -22,6 +23,7 @@
 #include <iostream>
 #include <string>
 #include <system_error>
+#include <utility>
 #include <vector>
 
 namespace {
@@ -38,16 +40,25 @@ int run_window(int argc, char** argv, const std::vector<std::string>& args) {
     QApplication::setApplicationName(QStringLiteral("Ullage"));
     QApplication::setDesktopFileName(QStringLiteral("ullage"));
     ullage::Settings settings;
-    ullage::apply_appearance(application, settings);
+    ullage::prepare_appearance(application, settings);
     const ullage::SystemClock clock;
     ullage::Document document(clock);
     ullage::DialogPrompts prompts;
     ullage::DesktopNotifier notifier;
     ullage::DesktopInhibitor inhibitor;
     ullage::MainWindow window(document, settings, prompts, {&notifier, &inhibitor});
-    window.show();
+    // The page that is opened is part of what is styled, once; a logbook that takes longer to open has the window wait in sight.
+    bool shown = false;
+    const auto show = [&] {
+        if (std::exchange(shown, true)) return;
+        ullage::apply_appearance(application, settings);
+        window.show();
+    };
+    constexpr int longest_unseen_ms = 150;
+    QTimer::singleShot(longest_unseen_ms, &window, show);
     if (args.empty()) window.openLastLogbook();
     else window.openLogbook(QFile::decodeName(args.front().c_str()));
+    show();
     return QApplication::exec();
 }
 

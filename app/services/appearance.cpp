@@ -9,7 +9,9 @@
 
 namespace ullage {
 
-void apply_appearance(QApplication& application, const Settings& settings) {
+namespace {
+
+void set_text_size(const Settings& settings) {
     static const QFont desktop_font = QApplication::font();
     constexpr double step = 0.1;
     auto font = desktop_font;
@@ -17,6 +19,17 @@ void apply_appearance(QApplication& application, const Settings& settings) {
     if (font.pointSizeF() > 0) font.setPointSizeF(font.pointSizeF() * factor);
     else font.setPixelSize(qMax(1, qRound(font.pixelSize() * factor)));
     if (font != QApplication::font()) QApplication::setFont(font);
+}
+
+} // namespace
+
+void prepare_appearance(QApplication& application, const Settings& settings) {
+    set_text_size(settings);
+    prepare_theme(application, settings.theme());
+}
+
+void apply_appearance(QApplication& application, const Settings& settings) {
+    set_text_size(settings);
     apply_theme(application, settings.theme());
 }
 

@@ -111,7 +111,7 @@ bool ThemeNotifier::eventFilter(QObject* watched, QEvent* event) {
 
 bool desktop_is_dark() { return platform_is_dark() || state().dark_at_start.value_or(false); }
 
-void apply_theme(QApplication& application, Theme theme) {
+void prepare_theme(QApplication& application, Theme theme) {
     State& s = state();
     load_resources();
     if (!s.dark_at_start) {
@@ -134,6 +134,13 @@ void apply_theme(QApplication& application, Theme theme) {
         QApplication::setStyle(s.style);
     }
     QApplication::setPalette(widget_palette(*s.palette));
+    s.applying = false;
+}
+
+void apply_theme(QApplication& application, Theme theme) {
+    prepare_theme(application, theme);
+    State& s = state();
+    s.applying = true;
     {
         // They are laid out when they are shown.
         const Unseen behind(application, Unseen::Who::hidden_scroll_areas);

@@ -30,6 +30,10 @@ private:
     ThemeNotifier() = default;
 };
 
+/// All of apply_theme() but its style sheet. A window that is built before the style sheet is there costs far less: Qt styles a part anew, with all
+/// that is in it, each time that it gets a parent.
+void prepare_theme(QApplication& application, Theme theme);
+
 /// Puts the program's look (Fusion with our palette and style sheet) on `application` and announces it. May be called
 /// again at any time, to switch the theme or after the application's font has changed.
 void apply_theme(QApplication& application, Theme theme);

@@ -42,13 +42,14 @@ int open_window(int count, char** words, const char* logbook, const char* settin
     const bench::FirstPaint first_paint(application);
     QApplication::setApplicationName(QStringLiteral("Ullage"));
     Settings settings(QString::fromLocal8Bit(settings_file));
-    apply_appearance(application, settings);
+    prepare_appearance(application, settings);
     const SystemClock clock;
     Document document(clock);
     DialogPrompts prompts;
     MainWindow window(document, settings, prompts);
-    window.show();
     window.openLogbook(QString::fromLocal8Bit(logbook));
+    apply_appearance(application, settings);
+    window.show();
     return QApplication::exec();
 }
 
