@@ -50,8 +50,8 @@ TEST_F(WindowTest, every_page_of_help_opens_with_its_title_and_all_its_words) {
             EXPECT_TRUE(shown.contains(each.next().captured(1))) << page.file << ": " << shown.left(200).toStdString();
         EXPECT_GE(headings, 4) << page.file;
         // The last words of the file are there: nothing stopped the reading on the way.
-        const QString end = source.trimmed().section(QRegularExpression(QStringLiteral("\\s+")), -2).remove(QLatin1Char('`'));
-        EXPECT_TRUE(shown.trimmed().endsWith(end)) << page.file << ": " << end.toStdString();
+        const QString end = source.simplified().section(QLatin1Char(' '), -2).remove(QLatin1Char('`'));
+        EXPECT_TRUE(shown.simplified().endsWith(end)) << page.file << ": " << end.toStdString();
     }
 }
 
