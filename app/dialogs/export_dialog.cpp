@@ -131,6 +131,11 @@ void ExportDialog::choose_subject(int subject) {
     const auto wanted = static_cast<std::size_t>(std::max(0, subject));
     std::optional<StreamedTable> table = subjects_[wanted].table(isVisible() ? this : parentWidget());
     if (!table) {
+        // There is nothing to show yet where the first one was cancelled.
+        if (forms_.empty()) {
+            QMetaObject::invokeMethod(this, &QDialog::reject, Qt::QueuedConnection);
+            return;
+        }
         const QSignalBlocker quiet(subject_combo_);
         subject_combo_->setCurrentIndex(static_cast<int>(subject_));
         return;
@@ -208,6 +213,7 @@ void ExportDialog::tell(bool good, const QString& words) {
 }
 
 void ExportDialog::save() {
+    if (forms_.empty()) return;
     const Form& form = chosen();
     const QString path = prompts_.fileToSave(this, tr("Export"), fileName(form), form.filter, form.ending, true);
     if (path.isEmpty()) return;
@@ -232,6 +238,7 @@ void ExportDialog::save() {
 }
 
 void ExportDialog::copy() {
+    if (forms_.empty()) return;
     const Form& form = chosen();
     if (is_workbook(form)) {
         if (table_.row_count == 0) return tell(false, tr("The table has no rows to copy."));

@@ -198,4 +198,21 @@ TEST(PicturesCommand, refuses_bad_input_and_wrong_usage_in_one_line) {
     EXPECT_EQ(run_command(std::vector<std::string>{"pictures"}, drawing_commands(), out, err), 2);
 }
 
+TEST_F(ComparisonPageTest, an_export_whose_table_was_cancelled_closes_or_keeps_the_table_before) {
+    const auto cancelled = [](QWidget*) -> std::optional<StreamedTable> { return std::nullopt; };
+    ExportDialog nothing({{QStringLiteral("all"), QStringLiteral("all"), cancelled, {}}}, prompts);
+    nothing.open();
+    QTest::mouseClick(nothing.findChild<QPushButton*>(QStringLiteral("saveButton")), Qt::LeftButton);
+    QTest::mouseClick(nothing.findChild<QPushButton*>(QStringLiteral("copyButton")), Qt::LeftButton);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !nothing.isVisible(); }));
+
+    const auto one = [](QWidget*) -> std::optional<StreamedTable> { return Table{{"one", {{"key", "key", ""}}, {}, {}}, {{std::string("kept")}}}; };
+    ExportDialog kept({{QStringLiteral("one"), QStringLiteral("one"), one, {}}, {QStringLiteral("all"), QStringLiteral("all"), cancelled, {}}},
+                      prompts);
+    auto* subjects = kept.findChild<QComboBox*>(QStringLiteral("subjectCombo"));
+    subjects->setCurrentIndex(1);
+    EXPECT_EQ(subjects->currentIndex(), 0);
+    EXPECT_TRUE(kept.findChild<QPlainTextEdit*>(QStringLiteral("previewEdit"))->toPlainText().contains(QLatin1String("kept")));
+}
+
 } // namespace ullage::test
