@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "pages/parts/result_strip.h"
+#include "pages/parts/strip_figure.h"
 #include "services/reminders.h"
 
 namespace ullage {

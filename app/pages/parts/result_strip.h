@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "pages/parts/strip_figure.h"
+
 #include <QFrame>
-#include <QString>
 
 #include <vector>
 
@@ -10,16 +11,6 @@ class QGridLayout;
 class QLabel;
 
 namespace ullage {
-
-/// One cell of the strip: what, how much, and the lighter rest.
-struct StripFigure {
-    QString key; ///< becomes the object name, "gauge" to "gaugeFigureLabel"
-    QString label;
-    QString value;
-    QString rest;       ///< unit and interval
-    QString hint;       ///< tool tip
-    bool alarm = false; ///< the value calls for action: in the colour of a fault, besides its words
-};
 
 /// The few figures at the head of a run, side by side; in two or three lines where the width does not hold them.
 class ResultStrip final : public QFrame {

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "forecast/forecast.h"
-#include "pages/parts/result_strip.h"
+#include "pages/parts/strip_figure.h"
 #include "run_analysis/run_analysis.h"
 
 #include <optional>

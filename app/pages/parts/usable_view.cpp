@@ -2,7 +2,6 @@
 #include "pages/parts/usable_view.h"
 
 #include "style/roles.h"
-#include "style/words.h"
 
 #include <QEvent>
 #include <QLabel>
@@ -37,27 +36,13 @@ void UsableView::applyFonts() {
     set_text_style(*reason_label_, Tone::soft, TextSize::caption);
 }
 
-void UsableView::setFraction(const Quantity& fraction) {
-    const bool known = fraction.kind != Kind::not_known;
-    const std::string_view kind = kind_text(fraction.kind);
-    // "at least" stands in the value itself.
-    const bool name_kind = known && fraction.kind != Kind::at_least;
-    kind_label_->setText(name_kind ? tr("usable fraction, %1").arg(QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())))
-                                   : tr("usable fraction"));
-    value_label_->setText(QString::fromStdString(quantity_text(fraction, 2)));
-    reason_label_->setText(text_of(fraction.reason));
-    reason_label_->setVisible(!fraction.reason.empty());
-    setToolTip({});
-    setAccessibleName(kind_label_->text() + QStringLiteral(": ") + value_label_->text());
-}
-
-void UsableView::setTested(const QString& what, const QString& outcome, const QString& sentence, const QString& details) {
-    kind_label_->setText(what);
-    value_label_->setText(outcome);
-    reason_label_->setText(sentence);
-    reason_label_->setVisible(!sentence.isEmpty());
-    setToolTip(details);
-    setAccessibleName(what + QStringLiteral(": ") + outcome);
+void UsableView::setTested(const TestedOutcome& tested) {
+    kind_label_->setText(tested.what);
+    value_label_->setText(tested.outcome);
+    reason_label_->setText(tested.sentence);
+    reason_label_->setVisible(!tested.sentence.isEmpty());
+    setToolTip(tested.details);
+    setAccessibleName(tested.what + QStringLiteral(": ") + tested.outcome);
 }
 
 void UsableView::changeEvent(QEvent* event) {

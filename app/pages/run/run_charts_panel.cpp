@@ -70,9 +70,9 @@ void RunChartsPanel::styleIntervals() {
     intervals_view_->horizontalHeader()->setSectionResizeMode(IntervalsModel::SpanColumn, QHeaderView::Stretch);
 }
 
-void RunChartsPanel::setRun(std::function<Shown()> shown) {
-    shown_ = std::move(shown);
-    const Shown now = shown_();
+void RunChartsPanel::setRun(std::function<ChartedRun()> charted) {
+    charted_ = std::move(charted);
+    const ChartedRun now = charted_();
     if (!now.record) return;
     for (int tab = 0; tab < count(); ++tab) stale_.insert(tab);
     if (now.record->readings.size() > most_filled_at_once) return fill_timer_.start();
@@ -81,25 +81,25 @@ void RunChartsPanel::setRun(std::function<Shown()> shown) {
 
 void RunChartsPanel::fillNext() {
     if (stale_.empty()) return;
-    const Shown now = shown_();
+    const ChartedRun now = charted_();
     if (!now.record) return;
     fill(stale_.contains(currentIndex()) ? currentIndex() : *stale_.begin(), now);
     if (!stale_.empty()) fill_timer_.start();
 }
 
-void RunChartsPanel::fill(int tab, const Shown& shown) {
+void RunChartsPanel::fill(int tab, const ChartedRun& run) {
     stale_.erase(tab);
-    const auto draw = [&](Plot& plot, RunChart run) {
-        plot.run = std::move(run);
+    const auto draw = [&](Plot& plot, RunChart chart) {
+        plot.run = std::move(chart);
         plot.chart->setContent(plot.run.content);
         highlight(plot);
     };
     const QWidget* page = widget(tab);
-    if (page == energy_.chart) draw(energy_, energy_chart(*shown.record, *shown.analysis, shown.forecast));
-    else if (page == error_.chart) draw(error_, gauge_error_chart(*shown.record, *shown.analysis, shown.depths));
-    else if (page == load_.chart) draw(load_, load_chart(*shown.record, *shown.analysis));
-    else if (page == intervals_view_) intervals_model_->setRun(*shown.record, *shown.analysis);
-    else if (page == budget_) budget_->setEnergy(shown.analysis->energy);
+    if (page == energy_.chart) draw(energy_, energy_chart(*run.record, *run.analysis, run.forecast));
+    else if (page == error_.chart) draw(error_, gauge_error_chart(*run.record, *run.analysis, run.depths));
+    else if (page == load_.chart) draw(load_, load_chart(*run.record, *run.analysis));
+    else if (page == intervals_view_) intervals_model_->setRun(*run.record, *run.analysis);
+    else if (page == budget_) budget_->setEnergy(run.analysis->energy);
 }
 
 void RunChartsPanel::setHighlighted(const QStringList& readingUuids) {

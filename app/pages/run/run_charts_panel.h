@@ -2,13 +2,13 @@
 #pragma once
 
 #include "chart_content/run_charts.h"
+#include "pages/run/charted_run.h"
 
 #include <QStringList>
 #include <QTabWidget>
 #include <QTimer>
 
 #include <functional>
-#include <memory>
 #include <set>
 
 class QTableView;
@@ -26,16 +26,9 @@ class RunChartsPanel final : public QTabWidget {
 public:
     explicit RunChartsPanel(QWidget* parent = nullptr);
 
-    /// What the charts show of a run.
-    struct Shown {
-        std::shared_ptr<const RunRecord> record;
-        const RunAnalysis* analysis = nullptr;
-        std::vector<ReferenceDepth> depths = {}; ///< known_depths() of the run
-        const RunForecast* forecast = nullptr;   ///< of a running run, else null
-    };
-    /// Draws the run that `shown` gives; nothing where it gives no record. The tabs of a long run are drawn in turns of their own, that in sight
+    /// Draws the run that `charted` gives; nothing where it gives no record. The tabs of a long run are drawn in turns of their own, that in sight
     /// first, for which it is asked again.
-    void setRun(std::function<Shown()> shown);
+    void setRun(std::function<ChartedRun()> charted);
     void setHighlighted(const QStringList& readingUuids);
     /// Width from which the charts can be read beside a table, pixels.
     [[nodiscard]] int neededWidth() const;
@@ -53,7 +46,7 @@ private:
     };
     void addPlot(Plot& plot, const char* name, const QString& title);
     void addIntervals();
-    void fill(int tab, const Shown& shown);
+    void fill(int tab, const ChartedRun& run);
     void fillNext();
     void highlight(Plot& plot);
     void styleIntervals();
@@ -63,7 +56,7 @@ private:
     QTableView* intervals_view_;
     BudgetView* budget_;
     std::vector<QString> highlighted_;
-    std::function<Shown()> shown_;
+    std::function<ChartedRun()> charted_;
     std::set<int> stale_; ///< tabs that still show what was before
     QTimer fill_timer_;
 };

@@ -3,6 +3,7 @@
 
 #include "dialogs/photo_dialog.h"
 #include "document/document.h"
+#include "pages/run/run_presenter.h"
 
 #include <QTimer>
 #include <QWidget>
@@ -27,9 +28,9 @@ class RunHead;
 class RunPhotos;
 class UsableView;
 
-/// One run: head, figures, readings with the entry row always in sight, charts, and what the readings say. Follows the document.
-/// A window narrower than spacing::stacking_width_px, or a page too narrow for both, stacks the table over the charts. Where the
-/// page is too low for three levels, what the readings say becomes a tab beside the charts; where it is too low for a table over a
+/// The widgets of one run, filled with what RunPresenter says: head, figures, readings with the entry row always in sight, charts, and what the
+/// readings say. Follows the document. A window narrower than spacing::stacking_width_px, or a page too narrow for both, stacks the table over the
+/// charts. Where the page is too low for three levels, what the readings say becomes a tab beside the charts; where it is too low for a table over a
 /// chart, so do the readings, and only the entry row keeps a place of its own.
 class RunPage final : public QWidget {
     Q_OBJECT
@@ -40,7 +41,7 @@ public:
     /// Shows a run and brings back its half-typed entry. Precondition: the run is in the document; an unknown one leaves the
     /// page empty.
     void showRun(const QString& runUuid);
-    [[nodiscard]] QString runUuid() const { return run_uuid_; }
+    [[nodiscard]] QString runUuid() const { return QString::fromStdString(presenter_.runUuid()); }
     /// Actions for a menu: mark, end run (with its own menu), amend, withdraw, edit run.
     [[nodiscard]] QList<QAction*> runActions() const;
     /// Takes photos in from files, for the entry row where that has the keyboard, else for the one chosen reading, else for the
@@ -99,8 +100,8 @@ private:
     void showFigures();
     void chooseReadings(const QStringList& readingUuids, const QWidget* source);
     void amend(const QString& readingUuid);
-    void acceptAssumption(const QString& readingUuid);
-    void endRun(RunEnd end);
+    /// Says what went wrong, where something did.
+    void showOutcome(const Result<void>& outcome);
     void showError(const QString& sentence);
     void arrange();
     void placeResults(bool as_tab);
@@ -111,7 +112,7 @@ private:
 
     Document& document_;
     const Reminders* reminders_;
-    QString run_uuid_;
+    RunPresenter presenter_;
     QTimer minute_timer_;
     ReadingsModel* model_;
     RunHead* head_;

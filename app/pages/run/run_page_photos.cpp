@@ -53,7 +53,7 @@ void RunPage::pastePhotos() {
 
 void RunPage::dragEnterEvent(QDragEnterEvent* event) {
     // Other files are for the window.
-    if (document_.run(run_uuid_.toStdString()) != nullptr && holds_pictures(*event->mimeData())) event->acceptProposedAction();
+    if (presenter_.record() != nullptr && holds_pictures(*event->mimeData())) event->acceptProposedAction();
 }
 
 void RunPage::dropEvent(QDropEvent* event) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/run/run_tested.h"
 
-#include "pages/parts/usable_view.h"
 #include "run_analysis/charge_run.h"
 #include "run_analysis/output_run.h"
 #include "style/words.h"
@@ -14,7 +13,7 @@ QString named(const QString& name, const Quantity& quantity, int decimals) {
     return quantity.kind == Kind::not_known ? QString() : QStringLiteral("%1 %2").arg(name, text_of(quantity_text(quantity, decimals)));
 }
 
-void show_charge(UsableView& view, const RunRecord& record, const EnergyAnalysis& energy) {
+TestedOutcome tested_charge(const RunRecord& record, const EnergyAnalysis& energy) {
     const ChargeRun charge = analyse_charge(record, energy);
     QStringList parts{named(tr("mean"), charge.mean_charge_w, 0), named(tr("peak"), charge.peak_charge_w, 0), named(tr("taper"), charge.taper_h, 1)};
     parts.removeAll(QString());
@@ -24,10 +23,10 @@ void show_charge(UsableView& view, const RunRecord& record, const EnergyAnalysis
         sentence += QLatin1Char(' ') + powers.left(1).toUpper() + powers.mid(1) + QLatin1Char('.');
     }
     if (charge.taper_gauge_percent) sentence += tr(" The power began to fall at a gauge of %1 %.").arg(*charge.taper_gauge_percent, 0, 'g', 4);
-    view.setTested(tr("energy in"), text_of(quantity_text(charge.charged_wh, 0)), sentence);
+    return {tr("energy in"), text_of(quantity_text(charge.charged_wh, 0)), sentence, {}};
 }
 
-void show_output(UsableView& view, const RunRecord& record, const EnergyAnalysis& energy) {
+TestedOutcome tested_output(const RunRecord& record, const EnergyAnalysis& energy) {
     const OutputRun run = analyse_output(record, energy);
     QString outcome = text_of(output_outcome_text(run.outcome));
     outcome = outcome.left(1).toUpper() + outcome.mid(1);
@@ -38,21 +37,30 @@ void show_output(UsableView& view, const RunRecord& record, const EnergyAnalysis
                      .arg(60 * step.hours(), 0, 'f', 0)
                      .arg(text_of(output_end_text(step.end)));
     const QString sentence = text_of(run.sentence) + tr(" Trips: %1, resets: %2.").arg(run.trips).arg(run.resets);
-    view.setTested(record.run.kind == RunKind::peak_output ? tr("peak output") : tr("sustained output"), outcome, sentence,
-                   steps.join(QLatin1Char('\n')));
+    return {record.run.kind == RunKind::peak_output ? tr("peak output") : tr("sustained output"), outcome, sentence, steps.join(QLatin1Char('\n'))};
+}
+
+TestedOutcome tested_fraction(const Quantity& fraction) {
+    // "at least" stands in the value itself.
+    const bool name_kind = fraction.kind != Kind::not_known && fraction.kind != Kind::at_least;
+    return {name_kind ? tr("usable fraction, %1").arg(text_of(kind_text(fraction.kind))) : tr("usable fraction"),
+            text_of(quantity_text(fraction, 2)),
+            text_of(fraction.reason),
+            {}};
 }
 
 } // namespace
 
-void show_tested(UsableView& view, const RunRecord& record, const EnergyAnalysis& energy) {
+TestedOutcome run_tested(const RunRecord& record, const EnergyAnalysis& energy) {
     switch (record.run.kind) {
-    case RunKind::charge: return show_charge(view, record, energy);
+    case RunKind::charge: return tested_charge(record, energy);
     case RunKind::sustained_output:
-    case RunKind::peak_output: return show_output(view, record, energy);
+    case RunKind::peak_output: return tested_output(record, energy);
     case RunKind::drain:
     case RunKind::no_load_drain:
-    case RunKind::standby: return view.setFraction(energy.usable_fraction);
+    case RunKind::standby: break;
     }
+    return tested_fraction(energy.usable_fraction);
 }
 
 } // namespace ullage
