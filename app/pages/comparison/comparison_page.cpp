@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/comparison/comparison_page.h"
 
-#include "chart_content/comparison_overlays.h"
 #include "charts/bar_chart.h"
 #include "charts/line_chart.h"
 #include "charts/vessel_row.h"
-#include "model/tags.h"
 #include "models/pairs_model.h"
 #include "models/quantity_cell.h"
 #include "models/table_model.h"
@@ -32,15 +30,8 @@
 
 namespace ullage {
 
-namespace {
-
-constexpr std::size_t most_paired = 40;  ///< units; a larger matrix can no longer be read
-constexpr std::size_t most_at_once = 40; ///< units compared while the window waits; that takes less than a blink
-
-} // namespace
-
 ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* parent)
-    : QWidget(parent), document_(document), prompts_(prompts), comparer_(document), choice_(new ComparisonChoice(this)),
+    : QWidget(parent), document_(document), prompts_(prompts), presenter_(document), choice_(new ComparisonChoice(this)),
       comparing_bar_(new ComparingBar(this)), model_(new TableModel(this)), pairs_model_(new PairsModel(this)),
       sorted_(new QSortFilterProxyModel(this)), about_label_(new QLabel(this)), remarks_label_(new QLabel(this)), pairs_label_(new QLabel(this)),
       rows_group_(new QButtonGroup(this)), copy_button_(new QPushButton(tr("Copy table"), this)),
@@ -48,7 +39,7 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
       pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)), errors_(new LineChart(this)), fractions_(new LineChart(this)),
       refresh_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("comparisonPage"));
-    comparer_.setReader([this](const QString& path) {
+    presenter_.comparer().setReader([this](const QString& path) {
         return result_beside(this, tr("Reading %1").arg(QFileInfo(path).fileName()),
                              [&](WorkProgress&) { return look_into_logbook(path, document_.clock()); });
     });
@@ -60,25 +51,23 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
                         &Document::loadListsChanged})
         connect(&document_, signal, this, &ComparisonPage::refresh);
     connect(&document_, &Document::readingsChanged, this, &ComparisonPage::refresh);
-    connect(&comparer_, &UnitComparer::logbooksChanged, this, &ComparisonPage::refresh);
-    connect(&comparer_, &UnitComparer::failed, this, &ComparisonPage::refused);
-    connect(&comparer_, &UnitComparer::failed, this, [this] { stopped_ = true; });
-    connect(&comparer_, &UnitComparer::ended, this, &ComparisonPage::refresh);
-    connect(&comparer_, &UnitComparer::progressed, comparing_bar_, &ComparingBar::showProgress);
+    connect(&presenter_.comparer(), &UnitComparer::logbooksChanged, this, &ComparisonPage::refresh);
+    connect(&presenter_.comparer(), &UnitComparer::failed, this, &ComparisonPage::refused);
+    connect(&presenter_.comparer(), &UnitComparer::failed, this, [this] { presenter_.stop(); });
+    connect(&presenter_.comparer(), &UnitComparer::ended, this, &ComparisonPage::refresh);
+    connect(&presenter_.comparer(), &UnitComparer::progressed, comparing_bar_, &ComparingBar::showProgress);
     connect(comparing_bar_, &ComparingBar::cancelAsked, this, [this] {
-        stopped_ = true;
-        comparer_.cancel();
+        presenter_.stop();
+        presenter_.comparer().cancel();
     });
     connect(comparing_bar_, &ComparingBar::resumeAsked, this, [this] {
-        stopped_ = false;
+        presenter_.resume();
         refresh();
     });
     showComparison();
 }
 
 CompareRows ComparisonPage::rows() const { return static_cast<CompareRows>(rows_group_->checkedId()); }
-
-ExpectationBand ComparisonPage::band() const { return {choice_->bandLower(), choice_->bandUpper()}; }
 
 PairFigure ComparisonPage::pairFigure() const { return static_cast<PairFigure>(figure_combo_->currentData().toInt()); }
 
@@ -101,16 +90,14 @@ void ComparisonPage::refresh() {
         QTimer::singleShot(0, this, &ComparisonPage::readOtherLogbooks);
         return;
     }
-    const std::size_t waiting = comparer_.waitingUnits(rows());
-    complete_ = waiting <= most_at_once;
-    if (complete_) {
-        stopped_ = false;
-        if (!comparer_.isWorking()) comparing_bar_->hide();
+    const auto progress = presenter_.look(rows());
+    if (progress == ComparisonPresenter::Progress::complete) {
+        if (!comparer().isWorking()) comparing_bar_->hide();
         showComparison();
         return;
     }
     for (auto* button : {copy_button_, export_button_}) button->setEnabled(false);
-    if (comparison_.rows.empty()) {
+    if (presenter_.isEmpty()) {
         const QString words = tr("The units are not compared yet.");
         vessels_->setContent({{}, {}, words});
         BarContent none;
@@ -118,26 +105,23 @@ void ComparisonPage::refresh() {
         bars_->setContent(none);
         about_label_->clear();
     }
-    if (stopped_ && !comparer_.isWorking()) comparing_bar_->showStopped(static_cast<int>(waiting));
-    else comparer_.start(rows());
+    if (progress == ComparisonPresenter::Progress::stopped) comparing_bar_->showStopped(presenter_.waiting());
+    else comparer().start(rows());
 }
 
 void ComparisonPage::readOtherLogbooks() {
     const QStringList paths = std::exchange(other_logbooks_, {});
     if (paths.isEmpty()) return;
-    comparer_.setLogbooks(paths); // which comes back to refresh()
-    for (const OtherLogbook& other : comparer_.logbooks())
-        if (!other.trouble.isEmpty()) emit refused(other.trouble);
+    comparer().setLogbooks(paths); // which comes back to refresh()
+    for (const QString& error : presenter_.logbookErrors()) emit refused(error);
 }
 
 void ComparisonPage::showComparison() {
-    comparison_ = document_.isOpen() && complete_ && isVisible() ? comparer_.comparison(rows()) : Comparison{};
-    std::vector<std::string> tags;
-    for (const ComparisonRow& row : comparison_.rows) tags.insert(tags.end(), row.unit.tags.begin(), row.unit.tags.end());
-    choice_->setTags(sorted_tags(std::move(tags)));
+    if (document_.isOpen() && presenter_.isComplete() && isVisible()) presenter_.compare(rows());
+    else presenter_.clear();
+    choice_->setTags(presenter_.tags());
     choice_->setLoadLists(document_.loadLists());
-    keep_units(comparison_, [this](const Unit& unit) { return choice_->wants(unit); });
-    fair_ = compare_at(comparison_, choice_->load());
+    presenter_.choose([this](const Unit& unit) { return choice_->wants(unit); }, choice_->load(), {choice_->bandLower(), choice_->bandUpper()});
     showTable();
     showPairs();
     showPictures();
@@ -146,38 +130,30 @@ void ComparisonPage::showComparison() {
 
 bool ComparisonPage::isComplete() {
     if (stale_) refresh();
-    if (!complete_) emit told(tr("The units are not compared yet; the line above them says how far that is."));
-    return complete_;
+    if (!presenter_.isComplete()) emit told(tr("The units are not compared yet; the line above them says how far that is."));
+    return presenter_.isComplete();
 }
 
 void ComparisonPage::addLogbooks(const QStringList& paths) {
     for (const QString& path : paths)
-        if (const auto added = comparer_.addLogbook(path); !added) emit refused(QString::fromStdString(added.error().sentence()));
+        if (const auto added = comparer().addLogbook(path); !added) emit refused(QString::fromStdString(added.error().sentence()));
     tellChosenLogbooks();
 }
 
 void ComparisonPage::setOtherLogbooks(const QStringList& paths) {
-    comparer_.setLogbooks({});
+    comparer().setLogbooks({});
     other_logbooks_ = paths;
     refresh();
 }
 
-void ComparisonPage::tellChosenLogbooks() {
-    QStringList paths;
-    for (const OtherLogbook& other : comparer_.logbooks()) paths << other.path;
-    emit otherLogbooksChosen(paths);
-}
+void ComparisonPage::tellChosenLogbooks() { emit otherLogbooksChosen(presenter_.logbookPaths()); }
 
 void ComparisonPage::showPairs() {
-    const std::vector<std::string> names = row_names(comparison_);
-    paired_ = fair_order(fair_);
-    paired_.resize(std::min(paired_.size(), most_paired));
-    std::ranges::sort(paired_); // as in the table
-    std::vector<std::string> shown_names;
-    for (const std::size_t row : paired_) shown_names.push_back(names[row]);
-    pairs_model_->setPairs(shown_names, compare_pairs(comparison_, fair_, paired_, pairFigure()));
-    pairs_label_->setText(tr("Of %1 rows the %2 with the largest usable fraction; filter to see others.").arg(names.size()).arg(most_paired));
-    pairs_label_->setVisible(names.size() > most_paired);
+    const ShownPairs pairs = presenter_.pairs(pairFigure());
+    pairs_model_->setPairs(pairs.names, pairs.verdicts);
+    const QString note = presenter_.pairsNote();
+    pairs_label_->setText(note);
+    pairs_label_->setVisible(!note.isEmpty());
     fitPairs();
 }
 
@@ -210,39 +186,18 @@ void ComparisonPage::changeEvent(QEvent* event) {
 }
 
 void ComparisonPage::showPictures() {
-    vessels_->setContent(comparison_vessels(comparison_, fair_, band()));
-    bars_->setContent(comparison_bars(comparison_, fair_, band()));
-    fractions_->setContent(fraction_overlay(comparison_, fair_));
-    errors_->setContent(
-        gauge_error_overlay(comparison_, [this](const std::string& run_uuid) -> const RunAnalysis& { return comparer_.analysis(run_uuid); }));
+    vessels_->setContent(presenter_.vessels());
+    bars_->setContent(presenter_.bars());
+    fractions_->setContent(presenter_.fractions());
+    errors_->setContent(presenter_.gaugeErrors());
 }
 
 void ComparisonPage::showWords() {
-    QString remarks;
-    for (const auto* list : {&fair_.remarks, &comparison_.remarks})
-        for (const std::string& remark : *list) remarks += QString::fromStdString(remark) + QStringLiteral("\n");
-    for (const std::string& notice : comparer_.notices()) remarks += QString::fromStdString(notice) + QStringLiteral("\n");
-    for (const std::string& left_out : comparison_.left_out) remarks += tr("Left out: %1\n").arg(QString::fromStdString(left_out));
-    remarks_label_->setText(remarks.trimmed());
-    int drains = 0;
-    std::string last_unit;
-    int units = 0;
-    for (const ComparisonRow& row : comparison_.rows) {
-        if (row.unit.uuid == last_unit) continue;
-        last_unit = row.unit.uuid;
-        ++units;
-        drains += row.drains;
-    }
-    QString where = tr("as tested"), in_full;
-    if (fair_.load) {
-        // What a load that is switched consists of would push the buttons out of the line.
-        in_full = QString::fromStdString(common_load_text(*fair_.load));
-        where = tr("at %1").arg(fair_.load->duty < 1 ? in_full.left(in_full.lastIndexOf(QLatin1String(" ("))) : in_full);
-    }
-    about_label_->setToolTip(in_full);
-    about_label_->setText(units == 0 ? tr("no drains to show") : tr("%1 units, %2 drains, %3").arg(units).arg(drains).arg(where));
+    remarks_label_->setText(presenter_.remarks());
+    about_label_->setToolTip(presenter_.loadInFull());
+    about_label_->setText(presenter_.about());
     head_->fit();
-    for (auto* button : {copy_button_, export_button_}) button->setEnabled(!comparison_.rows.empty());
+    for (auto* button : {copy_button_, export_button_}) button->setEnabled(!presenter_.isEmpty());
 }
 
 } // namespace ullage

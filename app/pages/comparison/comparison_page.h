@@ -1,17 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "chart_content/comparison_pictures.h"
-#include "comparison/fair_comparison.h"
 #include "document/document.h"
-#include "document/unit_comparer.h"
 #include "formats/tables/table.h"
-#include "pages/comparison/column_order.h"
+#include "pages/comparison/comparison_presenter.h"
 
 #include <QWidget>
-
-#include <string>
-#include <vector>
 
 class QButtonGroup;
 class QComboBox;
@@ -34,9 +28,9 @@ class Prompts;
 class TableModel;
 class VesselRow;
 
-/// Units side by side, as tested or at one load: vessels at one height scale, the table with columns of the tester's choice, and as tabs the
-/// bars with error bars, which differences are resolved, and curves of several units in one picture. Follows the document while it is in sight; many
-/// units are compared in threads of their own, with progress.
+/// The widgets of units side by side, filled with what ComparisonPresenter says: vessels at one height scale, the table with columns of the tester's
+/// choice, and as tabs the bars with error bars, which differences are resolved, and curves of several units in one picture. Follows the document
+/// while it is in sight; many units are compared in threads of their own, with progress.
 class ComparisonPage final : public QWidget {
     Q_OBJECT
 public:
@@ -51,7 +45,7 @@ public:
     /// The same from an earlier session, read when the page comes in sight; nothing is chosen by it.
     void setOtherLogbooks(const QStringList& paths);
     /// What the page compares with; its runs may be of other logbooks.
-    [[nodiscard]] UnitComparer& comparer() { return comparer_; }
+    [[nodiscard]] UnitComparer& comparer() { return presenter_.comparer(); }
     /// Whether what is shown is all there is; while units are still being compared, or stopped, it says so by told().
     [[nodiscard]] bool isComplete();
     /// Opens the export dialog.
@@ -62,9 +56,9 @@ public:
     /// Columns chosen and ordered before, as columnsChosen() told them.
     void setColumns(const QString& choice);
     /// What is shown now: the units wanted, at one load or as tested, and what is expected of them.
-    [[nodiscard]] const Comparison& comparison() const { return comparison_; }
-    [[nodiscard]] const FairComparison& fair() const { return fair_; }
-    [[nodiscard]] ExpectationBand band() const;
+    [[nodiscard]] const Comparison& comparison() const { return presenter_.comparison(); }
+    [[nodiscard]] const FairComparison& fair() const { return presenter_.fair(); }
+    [[nodiscard]] const ExpectationBand& band() const { return presenter_.band(); }
 
 signals:
     /// Something that the person should be told.
@@ -106,20 +100,13 @@ private:
     void arrangeColumns();
     void columnMoved();
     [[nodiscard]] std::vector<std::string> columnsInOrder() const;
-    [[nodiscard]] bool isColumnHidden(const std::string& key) const;
 
     Document& document_;
     Prompts& prompts_;
-    UnitComparer comparer_;
+    ComparisonPresenter presenter_;
     QStringList other_logbooks_; ///< to be read when the page comes in sight
     bool stale_ = true;          ///< something has changed while the page was out of sight
-    bool complete_ = true;       ///< every unit is compared
-    bool stopped_ = false;       ///< the person has stopped the comparing
-    Comparison comparison_;      ///< what is wanted of all
-    FairComparison fair_;
-    std::vector<std::size_t> paired_; ///< rows that are held against each other
-    ColumnChoice columns_chosen_;
-    bool arranging_ = false; ///< columns are moved by the program
+    bool arranging_ = false;     ///< columns are moved by the program
     ComparisonChoice* choice_;
     ComparingBar* comparing_bar_;
     TableModel* model_;

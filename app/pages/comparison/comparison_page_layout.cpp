@@ -75,9 +75,9 @@ void ComparisonPage::build() {
         if (model_->rowCount() > many_rows) refresh_timer_->start(settle_ms);
         else refresh();
     });
-    auto* others = new OtherLogbooksLine(comparer_, this);
+    auto* others = new OtherLogbooksLine(comparer(), this);
     connect(others, &OtherLogbooksLine::removeAsked, this, [this](const QString& path) {
-        comparer_.removeLogbook(path);
+        comparer().removeLogbook(path);
         tellChosenLogbooks();
     });
     column->addWidget(others);

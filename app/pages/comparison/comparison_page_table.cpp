@@ -15,7 +15,6 @@
 #include <QTableView>
 
 #include <algorithm>
-#include <string_view>
 
 namespace ullage {
 
@@ -44,43 +43,17 @@ void ComparisonPage::buildTable() {
 }
 
 void ComparisonPage::openRow(int row) {
-    if (row < 0 || row >= static_cast<int>(comparison_.rows.size())) return;
-    const ComparisonRow& opened = comparison_.rows[static_cast<std::size_t>(row)];
-    if (document_.run(opened.run.uuid)) emit runRequested(QString::fromStdString(opened.run.uuid));
-    else emit told(tr("This run is in %1; open that logbook to see it.").arg(QString::fromStdString(opened.source)));
-}
-
-bool ComparisonPage::isColumnHidden(const std::string& key) const {
-    if (const auto chosen = columns_chosen_.shown.find(key); chosen != columns_chosen_.shown.end()) return !chosen->second;
-    // What answers "which one" fits into the smallest window; the rest is in every export and in the menu of the heads. The run of a single row
-    // a unit is named under its bar. At one load, what was tested is told by the fraction alone.
-    constexpr std::string_view elsewhere[] = {"maker",
-                                              "meter",
-                                              "warranty_years",
-                                              "wh_per_kg",
-                                              "tags",
-                                              "wh_per_gauge_point",
-                                              "price_per_rated_kwh",
-                                              "paid_per_rated_kwh",
-                                              "charge_time_h",
-                                              "round_trip_efficiency",
-                                              "held_output_w",
-                                              "held_peak_output_w",
-                                              "standby_draw_w"};
-    if (std::ranges::count(elsewhere, key)) return true;
-    const auto& table = model_->table();
-    if (const int column = model_->columnOf(key); column >= 0 && is_unused(table, static_cast<std::size_t>(column))) return true;
-    if (key == "rank") return rows() != CompareRows::one_per_unit;
-    if (key == "run") return rows() == CompareRows::one_per_unit;
-    constexpr std::string_view as_tested_only[] = {"delivered_wh", "duration_h", "mean_load_w", "no_load_draw_w", "paid_per_delivered_kwh"};
-    return fair_.load && std::ranges::count(as_tested_only, key) > 0;
+    const auto target = presenter_.target(row);
+    if (!target) return;
+    if (!target->run_uuid.isEmpty()) emit runRequested(target->run_uuid);
+    else emit told(target->notice);
 }
 
 void ComparisonPage::showTable() {
-    model_->setTable(comparison_table(comparison_, fair_));
+    model_->setTable(presenter_.table());
     arrangeColumns();
-    const auto& columns = model_->table().columns;
-    for (std::size_t i = 0; i < columns.size(); ++i) table_->setColumnHidden(static_cast<int>(i), isColumnHidden(columns[i].key));
+    const Table& table = model_->table();
+    for (std::size_t i = 0; i < table.columns.size(); ++i) table_->setColumnHidden(static_cast<int>(i), presenter_.isColumnHidden(table, i));
     fitColumns();
 }
 
@@ -122,9 +95,7 @@ std::vector<std::string> ComparisonPage::columnsInOrder() const {
 }
 
 void ComparisonPage::arrangeColumns() {
-    std::vector<std::string> keys;
-    for (const TableColumn& column : model_->table().columns) keys.push_back(column.key);
-    const auto wanted = arranged(keys, columns_chosen_.order);
+    const auto wanted = presenter_.columnOrder(model_->table());
     auto* heads = table_->horizontalHeader();
     arranging_ = true;
     for (std::size_t place = 0; place < wanted.size(); ++place)
@@ -134,17 +105,12 @@ void ComparisonPage::arrangeColumns() {
 
 void ComparisonPage::columnMoved() {
     if (arranging_) return;
-    // Columns that are not there now, such as those of a common load, keep their place beside their neighbours.
-    const auto now = columnsInOrder();
-    std::vector<std::string> known = columns_chosen_.order;
-    for (const std::string& key : now)
-        if (!std::ranges::count(known, key)) known.push_back(key);
-    columns_chosen_.order = arranged(known, now);
-    emit columnsChosen(QString::fromStdString(column_choice_text(columns_chosen_)));
+    presenter_.orderColumns(columnsInOrder());
+    emit columnsChosen(presenter_.columns());
 }
 
 void ComparisonPage::setColumns(const QString& choice) {
-    columns_chosen_ = column_choice_from(choice.toStdString());
+    presenter_.setColumns(choice);
     showTable();
 }
 
@@ -167,41 +133,37 @@ void ComparisonPage::copyTable() {
 void ComparisonPage::chooseColumns(const QPoint& place) {
     QMenu menu(this);
     menu.setObjectName(QStringLiteral("columnsMenu"));
-    for (const TableColumn& column : model_->table().columns) {
+    const Table& table = model_->table();
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        const TableColumn& column = table.columns[i];
         if (column.key == "unit") continue; // a row without its unit says nothing
         auto* entry = menu.addAction(QString::fromStdString(column.title));
         entry->setCheckable(true);
-        entry->setChecked(!isColumnHidden(column.key));
+        entry->setChecked(!presenter_.isColumnHidden(table, i));
         connect(entry, &QAction::toggled, this, [this, key = column.key](bool shown) {
-            columns_chosen_.shown[key] = shown;
+            presenter_.showColumn(key, shown);
             showTable();
-            emit columnsChosen(QString::fromStdString(column_choice_text(columns_chosen_)));
+            emit columnsChosen(presenter_.columns());
         });
     }
     menu.addSeparator();
     connect(menu.addAction(tr("Columns as at first")), &QAction::triggered, this, [this] {
-        columns_chosen_ = {};
-        showTable();
+        setColumns({});
         emit columnsChosen({});
     });
     menu.exec(table_->horizontalHeader()->mapToGlobal(place));
 }
 
 void ComparisonPage::exportComparison() {
-    if (!isComplete() || comparison_.rows.empty()) return;
+    if (!isComplete() || presenter_.isEmpty()) return;
     std::vector<ExportSubject> subjects;
     subjects.push_back({tr("Comparison"),
                         QStringLiteral("comparison"),
                         [this](QWidget*) { return without_unused(shownTable(false)); },
-                        {{tr("vessels"), [this]() -> PictureContent { return comparison_vessels(comparison_, fair_, band()); }},
-                         {tr("usable fraction"), [this]() -> PictureContent { return comparison_bars(comparison_, fair_, band()); }}}});
-    subjects.push_back({tr("Differences between units"),
-                        QStringLiteral("differences"),
-                        [this](QWidget*) {
-                            return comparison_.rows.size() <= most_exported_paired ? pairs_table(comparison_, fair_, pairFigure())
-                                                                                   : pairs_table(comparison_, fair_, paired_, pairFigure());
-                        },
-                        {}});
+                        {{tr("vessels"), [this]() -> PictureContent { return presenter_.vessels(); }},
+                         {tr("usable fraction"), [this]() -> PictureContent { return presenter_.bars(); }}}});
+    subjects.push_back(
+        {tr("Differences between units"), QStringLiteral("differences"), [this](QWidget*) { return presenter_.pairsTable(pairFigure()); }, {}});
     auto* dialog = new ExportDialog(std::move(subjects), prompts_, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();

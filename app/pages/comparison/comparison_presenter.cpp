@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pages/comparison/comparison_presenter.h"
+
+#include "chart_content/comparison_overlays.h"
+#include "formats/results/comparison_table.h"
+#include "model/tags.h"
+#include "style/words.h"
+
+#include <algorithm>
+#include <string_view>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+constexpr std::size_t most_paired = 40;  ///< units; a larger matrix can no longer be read
+constexpr std::size_t most_at_once = 40; ///< units compared while the window waits; that takes less than a blink
+
+/// What a load that is switched consists of would push the buttons out of the line.
+QString without_parts(const CommonLoad& load, const QString& in_full) {
+    return load.duty < 1 ? in_full.left(in_full.lastIndexOf(QLatin1String(" ("))) : in_full;
+}
+
+} // namespace
+
+QStringList ComparisonPresenter::logbookPaths() const {
+    QStringList paths;
+    for (const OtherLogbook& other : comparer_.logbooks()) paths << other.path;
+    return paths;
+}
+
+QStringList ComparisonPresenter::logbookErrors() const {
+    QStringList errors;
+    for (const OtherLogbook& other : comparer_.logbooks())
+        if (!other.trouble.isEmpty()) errors << other.trouble;
+    return errors;
+}
+
+ComparisonPresenter::Progress ComparisonPresenter::look(CompareRows rows) {
+    const std::size_t waiting = comparer_.waitingUnits(rows);
+    waiting_ = static_cast<int>(waiting);
+    complete_ = waiting <= most_at_once;
+    if (complete_) stopped_ = false;
+    if (complete_) return Progress::complete;
+    return stopped_ && !comparer_.isWorking() ? Progress::stopped : Progress::working;
+}
+
+void ComparisonPresenter::compare(CompareRows rows) {
+    rows_ = rows;
+    comparison_ = comparer_.comparison(rows);
+}
+
+void ComparisonPresenter::clear() { comparison_ = {}; }
+
+std::vector<std::string> ComparisonPresenter::tags() const {
+    std::vector<std::string> tags;
+    for (const ComparisonRow& row : comparison_.rows) tags.insert(tags.end(), row.unit.tags.begin(), row.unit.tags.end());
+    return sorted_tags(std::move(tags));
+}
+
+void ComparisonPresenter::choose(const std::function<bool(const Unit&)>& wants, const std::optional<CommonLoad>& load, const ExpectationBand& band) {
+    keep_units(comparison_, wants);
+    fair_ = compare_at(comparison_, load);
+    band_ = band;
+    paired_ = fair_order(fair_);
+    paired_.resize(std::min(paired_.size(), most_paired));
+    std::ranges::sort(paired_); // as in the table
+}
+
+std::optional<RowTarget> ComparisonPresenter::target(int row) const {
+    if (row < 0 || row >= static_cast<int>(comparison_.rows.size())) return std::nullopt;
+    const ComparisonRow& opened = comparison_.rows[static_cast<std::size_t>(row)];
+    if (document_.run(opened.run.uuid)) return RowTarget{QString::fromStdString(opened.run.uuid), {}};
+    return RowTarget{{}, tr("This run is in %1; open that logbook to see it.").arg(QString::fromStdString(opened.source))};
+}
+
+QString ComparisonPresenter::about() const {
+    int drains = 0;
+    std::string last_unit;
+    int units = 0;
+    for (const ComparisonRow& row : comparison_.rows) {
+        if (row.unit.uuid == last_unit) continue;
+        last_unit = row.unit.uuid;
+        ++units;
+        drains += row.drains;
+    }
+    if (units == 0) return tr("no drains to show");
+    const QString where = fair_.load ? tr("at %1").arg(without_parts(*fair_.load, loadInFull())) : tr("as tested");
+    return tr("%1 units, %2 drains, %3").arg(units).arg(drains).arg(where);
+}
+
+QString ComparisonPresenter::loadInFull() const { return fair_.load ? QString::fromStdString(common_load_text(*fair_.load)) : QString(); }
+
+QString ComparisonPresenter::remarks() {
+    QString remarks;
+    for (const auto* list : {&fair_.remarks, &comparison_.remarks})
+        for (const std::string& remark : *list) remarks += QString::fromStdString(remark) + QStringLiteral("\n");
+    for (const std::string& notice : comparer_.notices()) remarks += QString::fromStdString(notice) + QStringLiteral("\n");
+    for (const std::string& left_out : comparison_.left_out) remarks += tr("Left out: %1\n").arg(QString::fromStdString(left_out));
+    return remarks.trimmed();
+}
+
+QString ComparisonPresenter::pairsNote() const {
+    const std::size_t rows = comparison_.rows.size();
+    if (rows <= most_paired) return {};
+    return tr("Of %1 rows the %2 with the largest usable fraction; filter to see others.").arg(rows).arg(most_paired);
+}
+
+VesselRowContent ComparisonPresenter::vessels() const { return comparison_vessels(comparison_, fair_, band_); }
+
+BarContent ComparisonPresenter::bars() const { return comparison_bars(comparison_, fair_, band_); }
+
+ChartContent ComparisonPresenter::fractions() const { return fraction_overlay(comparison_, fair_); }
+
+ChartContent ComparisonPresenter::gaugeErrors() {
+    return gauge_error_overlay(comparison_, [this](const std::string& run_uuid) -> const RunAnalysis& { return comparer_.analysis(run_uuid); });
+}
+
+Table ComparisonPresenter::table() const { return comparison_table(comparison_, fair_); }
+
+ShownPairs ComparisonPresenter::pairs(PairFigure figure) const {
+    const std::vector<std::string> names = row_names(comparison_);
+    ShownPairs shown;
+    for (const std::size_t row : paired_) shown.names.push_back(names[row]);
+    shown.verdicts = compare_pairs(comparison_, fair_, paired_, figure);
+    return shown;
+}
+
+Table ComparisonPresenter::pairsTable(PairFigure figure) const {
+    return comparison_.rows.size() <= most_exported_paired ? pairs_table(comparison_, fair_, figure)
+                                                           : pairs_table(comparison_, fair_, paired_, figure);
+}
+
+void ComparisonPresenter::setColumns(const QString& choice) { columns_ = column_choice_from(choice.toStdString()); }
+
+QString ComparisonPresenter::columns() const { return QString::fromStdString(column_choice_text(columns_)); }
+
+void ComparisonPresenter::orderColumns(const std::vector<std::string>& keys) {
+    std::vector<std::string> known = columns_.order;
+    for (const std::string& key : keys)
+        if (!std::ranges::count(known, key)) known.push_back(key);
+    columns_.order = arranged(known, keys);
+}
+
+std::vector<std::string> ComparisonPresenter::columnOrder(const Table& table) const {
+    std::vector<std::string> keys;
+    for (const TableColumn& column : table.columns) keys.push_back(column.key);
+    return arranged(keys, columns_.order);
+}
+
+bool ComparisonPresenter::isColumnHidden(const Table& table, std::size_t column) const {
+    const std::string& key = table.columns[column].key;
+    if (const auto chosen = columns_.shown.find(key); chosen != columns_.shown.end()) return !chosen->second;
+    // What answers "which one" fits into the smallest window; the rest is in every export and in the menu of the heads. The run of a single row
+    // a unit is named under its bar. At one load, what was tested is told by the fraction alone.
+    constexpr std::string_view elsewhere[] = {"maker",
+                                              "meter",
+                                              "warranty_years",
+                                              "wh_per_kg",
+                                              "tags",
+                                              "wh_per_gauge_point",
+                                              "price_per_rated_kwh",
+                                              "paid_per_rated_kwh",
+                                              "charge_time_h",
+                                              "round_trip_efficiency",
+                                              "held_output_w",
+                                              "held_peak_output_w",
+                                              "standby_draw_w"};
+    if (std::ranges::count(elsewhere, key)) return true;
+    if (is_unused(table, column)) return true;
+    if (key == "rank") return rows_ != CompareRows::one_per_unit;
+    if (key == "run") return rows_ == CompareRows::one_per_unit;
+    constexpr std::string_view as_tested_only[] = {"delivered_wh", "duration_h", "mean_load_w", "no_load_draw_w", "paid_per_delivered_kwh"};
+    return fair_.load && std::ranges::count(as_tested_only, key) > 0;
+}
+
+} // namespace ullage

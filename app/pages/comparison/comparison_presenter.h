@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "chart_content/comparison_pictures.h"
+#include "comparison/fair_comparison.h"
+#include "document/unit_comparer.h"
+#include "formats/tables/table.h"
+#include "pages/comparison/column_order.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ullage {
+
+/// Units held against each other, as their matrix shows them.
+struct ShownPairs {
+    std::vector<std::string> names;    ///< of the rows that are paired
+    std::vector<PairVerdict> verdicts; ///< in the order of compare_pairs()
+};
+
+/// What opening a row of the comparison leads to: one of the two is empty.
+struct RowTarget {
+    QString run_uuid; ///< of the open logbook, to be shown
+    QString notice;   ///< why the run cannot be shown here
+};
+
+/// Turns what the logbooks say of their units into what the comparison page shows, and keeps what is chosen of it: which units, at which load,
+/// which columns. Knows no widget. What it returns is of the last compare() and choose().
+class ComparisonPresenter {
+public:
+    /// The document must outlive it.
+    explicit ComparisonPresenter(Document& document) : document_(document), comparer_(document) {}
+
+    [[nodiscard]] UnitComparer& comparer() { return comparer_; }
+    /// The logbooks beside the document's own.
+    [[nodiscard]] QStringList logbookPaths() const;
+    [[nodiscard]] QStringList logbookErrors() const; ///< why some of them could not be read
+
+    // How far the comparing is.
+    enum class Progress { complete, working, stopped };
+    /// Looks at what is still to be compared: complete where that takes less than a blink, stopped where the person has stopped it.
+    Progress look(CompareRows rows);
+    [[nodiscard]] bool isComplete() const { return complete_; } ///< at the last look()
+    [[nodiscard]] int waiting() const { return waiting_; }      ///< units still to be compared at the last look()
+    void stop() { stopped_ = true; }
+    void resume() { stopped_ = false; }
+
+    /// Takes in what all units say: one row for each, or for every drain. choose() must follow.
+    void compare(CompareRows rows);
+    void clear();                                        ///< no units; choose() must follow
+    [[nodiscard]] std::vector<std::string> tags() const; ///< of the units in sight, each once, in order
+    /// Keeps the units that are wanted and holds them against each other at a load, or as tested.
+    void choose(const std::function<bool(const Unit&)>& wants, const std::optional<CommonLoad>& load, const ExpectationBand& band);
+
+    [[nodiscard]] const Comparison& comparison() const { return comparison_; }
+    [[nodiscard]] const FairComparison& fair() const { return fair_; }
+    [[nodiscard]] const ExpectationBand& band() const { return band_; }
+    [[nodiscard]] bool isEmpty() const { return comparison_.rows.empty(); }
+    /// The row `row` of comparison(); absent where there is none.
+    [[nodiscard]] std::optional<RowTarget> target(int row) const;
+
+    // Words.
+    [[nodiscard]] QString about() const;      ///< "7 units, 16 drains, at 120 W"
+    [[nodiscard]] QString loadInFull() const; ///< what the common load consists of; empty as tested
+    [[nodiscard]] QString remarks();          ///< a line each
+    [[nodiscard]] QString pairsNote() const;  ///< that not all rows are paired; empty where they are
+
+    // Pictures and tables.
+    [[nodiscard]] VesselRowContent vessels() const;
+    [[nodiscard]] BarContent bars() const;
+    [[nodiscard]] ChartContent fractions() const;
+    [[nodiscard]] ChartContent gaugeErrors();
+    [[nodiscard]] Table table() const; ///< every row and column
+    [[nodiscard]] ShownPairs pairs(PairFigure figure) const;
+    [[nodiscard]] Table pairsTable(PairFigure figure) const; ///< for a file; of all rows where they are not too many
+
+    // Columns of table(), by key.
+    void setColumns(const QString& choice); ///< as columns() gave them
+    [[nodiscard]] QString columns() const;
+    void showColumn(const std::string& key, bool shown) { columns_.shown[key] = shown; }
+    /// The columns now stand in this order. Those that are not there now keep their place beside their neighbours.
+    void orderColumns(const std::vector<std::string>& keys);
+    [[nodiscard]] std::vector<std::string> columnOrder(const Table& table) const; ///< keys of the table from left to right
+    /// Whether a column is out of sight: by choice, because nothing stands in it, or because other columns tell the same better.
+    [[nodiscard]] bool isColumnHidden(const Table& table, std::size_t column) const;
+
+private:
+    Document& document_;
+    UnitComparer comparer_;
+    CompareRows rows_ = CompareRows::one_per_unit;
+    bool complete_ = true; ///< every unit is compared
+    bool stopped_ = false; ///< the person has stopped the comparing
+    int waiting_ = 0;
+    Comparison comparison_; ///< what is wanted of all
+    FairComparison fair_;
+    ExpectationBand band_;
+    std::vector<std::size_t> paired_; ///< rows that are held against each other
+    ColumnChoice columns_;
+};
+
+} // namespace ullage
