@@ -9,6 +9,7 @@
 #include "services/notifier.h"
 #include "services/prompts.h"
 #include "services/settings.h"
+#include "style/words.h"
 #include "window/main_window.h"
 
 #include <QApplication>
@@ -80,7 +81,7 @@ int run_drawing(int argc, char** argv, const std::vector<std::string>& args) {
 void silence_libraries() {
     if (qEnvironmentVariableIsSet("QT_LOGGING_RULES") || qEnvironmentVariableIsSet("QT_FATAL_WARNINGS")) return;
     qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& message) {
-        if (type == QtCriticalMsg || type == QtFatalMsg) std::cerr << "ullage: " << message.toStdString() << '\n';
+        if (type == QtCriticalMsg || type == QtFatalMsg) std::cerr << "ullage: " << ullage::utf8_of(message) << '\n';
     });
 }
 

@@ -57,4 +57,8 @@ done
 for file in $(grep -rl '#include "store/' app --include=*.h --include=*.cpp || true); do
   case $file in app/document/*|app/cli/*) ;; *) refuse "$file touches the store past the document" ;; esac
 done
+# Text passes between core and Qt in one place.
+for file in $(grep -rlE 'fromStdString|toStdString' app --include=*.h --include=*.cpp || true); do
+  case $file in app/style/words.h) ;; *) refuse "$file converts text past app/style/words.h" ;; esac
+done
 exit $bad

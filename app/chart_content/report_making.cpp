@@ -32,7 +32,7 @@ public:
     }
 
 private:
-    void put(QString& text) const { text = QString::fromStdString(form_.apply(text.toStdString())); }
+    void put(QString& text) const { text = raw_text(form_.apply(utf8_of(text))); }
 
     NumberForm form_;
 };
@@ -60,7 +60,7 @@ VesselRowContent run_vessel(const ReportedRun& run, const UnitFit& unit_fit) {
     const Quantity& delivered = run.analysis->energy.delivered_wh;
     VesselColumn column;
     column.name = text_of(record.unit.name);
-    column.value_text = QString::fromStdString(quantity_text(delivered, 0));
+    column.value_text = raw_text(quantity_text(delivered, 0));
     column.vessel.rated_wh = record.unit.rated_energy_wh.value_or(0);
     column.vessel.delivered_wh = delivered.value;
     column.vessel.lower_wh = delivered.lower;

@@ -53,7 +53,7 @@ public:
             }
             const Reading& reading = record_.readings[at];
             series.notes.push_back(text_of(clock_text(reading.values.time_ms, record_.run.time_zone)));
-            readings.push_back(QString::fromStdString(reading.uuid));
+            readings.push_back(raw_text(reading.uuid));
         }
         series.points.resize(drawn.size());
         if (has_band) series.band.resize(drawn.size());

@@ -6,6 +6,7 @@
 #include "formats/files/whole_file.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QApplication>
 #include <QBuffer>
@@ -144,13 +145,12 @@ Result<void> write_picture(const PictureContent& content, const QString& path, c
     const QFileInfo info(path);
     const QString end = info.suffix().toLower();
     if (end != QLatin1String("png") && end != QLatin1String("svg"))
-        return Error{Failure::bad_input, "a picture's name must end in .png or .svg", path.toStdString(), "add the ending that you want"};
+        return Error{Failure::bad_input, "a picture's name must end in .png or .svg", utf8_of(path), "add the ending that you want"};
     if (!info.absoluteDir().exists())
-        return Error{Failure::not_found, "the folder does not exist", info.absolutePath().toStdString(), "make the folder or choose another"};
+        return Error{Failure::not_found, "the folder does not exist", utf8_of(info.absolutePath()), "make the folder or choose another"};
     const auto bytes = end == QLatin1String("png") ? png_bytes(content, spec) : svg_picture(content, spec);
     if (!bytes) return bytes.error();
-    return write_whole_file(QFile::encodeName(path).toStdString(), {bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())},
-                            replacing);
+    return write_whole_file(native_path(path), {bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())}, replacing);
 }
 
 } // namespace ullage

@@ -42,7 +42,7 @@ ApplianceForm::ApplianceForm(const Appliance& appliance, const std::string& list
     connected_->addItem(tr("on while it is in use"));
     connected_->addItem(tr("always on for it"));
 
-    name_->setText(QString::fromStdString(appliance.name));
+    name_->setText(raw_text(appliance.name));
     power_->setText(field_text(appliance.power_w, QStringLiteral("W")));
     if (appliance.measured) {
         measured_->setText(field_text(appliance.measured->energy_wh, QStringLiteral("Wh")));

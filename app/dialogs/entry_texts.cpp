@@ -24,7 +24,7 @@ constexpr NamedText named_texts[] = {{"time", &EntryTexts::time},
                                      {"display_watts", &EntryTexts::display_watts},
                                      {"remark", &EntryTexts::remark}};
 
-QString number(const std::optional<double>& value) { return value ? QString::fromStdString(exact_text(*value)) : QString(); }
+QString number(const std::optional<double>& value) { return value ? raw_text(exact_text(*value)) : QString(); }
 
 using Parse = Result<double> (*)(std::string_view);
 
@@ -50,7 +50,7 @@ QString EntryTexts::draft() const {
     QJsonObject kept;
     for (const NamedText& part : named_texts)
         if (const QString& text = this->*part.text; !text.isEmpty()) kept[QLatin1String(part.name)] = text;
-    if (mark) kept[QLatin1String("mark")] = QString::fromStdString(std::string(mark_text(*mark)));
+    if (mark) kept[QLatin1String("mark")] = raw_text(mark_text(*mark));
     return kept.isEmpty() ? QString() : QString::fromUtf8(QJsonDocument(kept).toJson(QJsonDocument::Compact));
 }
 
@@ -58,34 +58,34 @@ EntryTexts EntryTexts::from_draft(const QString& draft) {
     const QJsonObject kept = QJsonDocument::fromJson(draft.toUtf8()).object();
     EntryTexts texts;
     for (const NamedText& part : named_texts) texts.*part.text = kept[QLatin1String(part.name)].toString();
-    texts.mark = mark_from(kept[QLatin1String("mark")].toString().toStdString());
+    texts.mark = mark_from(utf8_of(kept[QLatin1String("mark")].toString()));
     return texts;
 }
 
 EntryTexts EntryTexts::of(const ReadingValues& values, const std::string& zone) {
-    return {QString::fromStdString(format_iso8601(values.time_ms, zone)),
+    return {raw_text(format_iso8601(values.time_ms, zone)),
             number(values.gauge_percent),
             number(values.register_wh),
             number(values.meter_w),
             number(values.display_w),
-            QString::fromStdString(values.remark),
+            raw_text(values.remark),
             values.mark};
 }
 
 EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string& zone) {
     ReadingValues values;
-    const auto moment = parse_moment(texts.time.trimmed().toStdString(), now_ms, zone);
+    const auto moment = parse_moment(utf8_of(texts.time.trimmed()), now_ms, zone);
     if (!moment) return refused(EntryField::time, QStringLiteral("time: ") + text_of(moment.error().sentence()));
     values.time_ms = moment.value();
     for (const NumberField& part : number_fields) {
         const QString text = (texts.*part.text).trimmed();
         if (text.isEmpty()) continue;
-        const auto parsed = part.parse(text.toStdString());
+        const auto parsed = part.parse(utf8_of(text));
         if (!parsed) return refused(part.field, QStringLiteral("%1: %2").arg(QLatin1String(part.name), text_of(parsed.error().sentence())));
         values.*part.value = parsed.value();
     }
     values.mark = texts.mark;
-    values.remark = texts.remark.trimmed().toStdString();
+    values.remark = utf8_of(texts.remark.trimmed());
     ReadingValues nothing;
     nothing.time_ms = values.time_ms;
     if (values == nothing)

@@ -43,9 +43,9 @@ QString beginning_of(const StreamedTable& table, TableFormat format) {
         text += piece;
         return text.size() <= most_shown;
     });
-    if (whole) return QString::fromStdString(text);
+    if (whole) return raw_text(text);
     text.resize(text.rfind('\n', most_shown) + 1); // at the end of a line, so that no character is cut
-    return QString::fromStdString(text) + ExportDialog::tr("… and more, which Save and Copy take whole");
+    return raw_text(text) + ExportDialog::tr("… and more, which Save and Copy take whole");
 }
 
 } // namespace
@@ -145,7 +145,7 @@ void ExportDialog::choose_subject(int subject) {
     forms_.clear();
     const auto offer = [this](TableFormat format, const QString& name, const QString& kind) {
         const std::string_view ending = table_format_ending(format);
-        const QString shown = QString::fromUtf8(ending.data(), static_cast<qsizetype>(ending.size()));
+        const QString shown = raw_text(ending);
         forms_.push_back({tr("Table, %1").arg(name), shown, QStringLiteral("%1 (*.%2)").arg(kind, shown), -1, format});
     };
     offer(TableFormat::csv, QStringLiteral("CSV"), tr("CSV table"));
@@ -224,17 +224,18 @@ void ExportDialog::save() {
     else
         work_beside(
             this, tr("Writing %1").arg(QFileInfo(path).fileName()),
-            [&](WorkProgress&) { written = write_table(table_, form.format, QFile::encodeName(path).toStdString(), asked); },
-            Cancelling::not_possible);
+            [&](WorkProgress&) { written = write_table(table_, form.format, native_path(path), asked); }, Cancelling::not_possible);
     if (!written) {
         tell(false, text_of(written.error().sentence()));
         return;
     }
     const QString shown = QDir::toNativeSeparators(path);
     const bool described = form.picture < 0 && form.format == TableFormat::csv;
-    tell(true, described ? tr("Written to %1; what its columns mean stands in %2")
-                               .arg(shown, QDir::toNativeSeparators(QString::fromStdString(csv_metadata_path(path.toStdString()))))
-                         : tr("Written to %1").arg(shown));
+    tell(
+        true,
+        described
+            ? tr("Written to %1; what its columns mean stands in %2").arg(shown, QDir::toNativeSeparators(raw_text(csv_metadata_path(utf8_of(path)))))
+            : tr("Written to %1").arg(shown));
 }
 
 void ExportDialog::copy() {
@@ -244,8 +245,7 @@ void ExportDialog::copy() {
         if (table_.row_count == 0) return tell(false, tr("The table has no rows to copy."));
         if (!copy_table(table_, this)) return tell(false, tr("Nothing was copied."));
     } else if (form.picture < 0) {
-        const auto text =
-            result_beside(this, tr("Copying the table"), [&](WorkProgress&) { return QString::fromStdString(table_text(table_, form.format)); });
+        const auto text = result_beside(this, tr("Copying the table"), [&](WorkProgress&) { return raw_text(table_text(table_, form.format)); });
         if (!text) return tell(false, tr("Nothing was copied."));
         QApplication::clipboard()->setText(*text);
     } else {

@@ -2,6 +2,7 @@
 #include "dialogs/field_text.h"
 
 #include "base/number.h"
+#include "style/words.h"
 
 #include <algorithm>
 #include <cctype>
@@ -57,7 +58,7 @@ std::function<Result<double>(std::string_view)> above_zero(std::function<Result<
 
 QString field_text(const std::optional<double>& value, const QString& unit) {
     if (!value) return {};
-    const auto digits = QString::fromStdString(exact_text(*value));
+    const auto digits = raw_text(exact_text(*value));
     return unit.isEmpty() ? digits : QStringLiteral("%1 %2").arg(digits, unit);
 }
 

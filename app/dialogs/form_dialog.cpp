@@ -207,7 +207,7 @@ QLabel* FormDialog::addParagraph(const QString& name, const QString& rich_text) 
 std::optional<double> FormDialog::number(QLineEdit* field, const Parser& parse) {
     const auto typed = field->text().trimmed();
     if (typed.isEmpty()) return std::nullopt;
-    const auto parsed = parse(typed.toStdString());
+    const auto parsed = parse(utf8_of(typed));
     if (parsed) return parsed.value();
     explain(field, text_of(parsed.error().sentence()));
     return std::nullopt;
@@ -216,7 +216,7 @@ std::optional<double> FormDialog::number(QLineEdit* field, const Parser& parse) 
 std::string FormDialog::text(QLineEdit* field, const QString& what_is_missing) {
     const auto typed = field->text().trimmed();
     if (typed.isEmpty() && !what_is_missing.isEmpty()) explain(field, what_is_missing);
-    return typed.toStdString();
+    return utf8_of(typed);
 }
 
 void FormDialog::explain(QWidget* field, const QString& sentence) {

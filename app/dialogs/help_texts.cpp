@@ -151,7 +151,7 @@ QString cautions_html() {
 QString about_html() {
     const auto version = program_version();
     return QStringLiteral("<p><b>Ullage %1</b></p><p>%2</p><p>%3</p><p>%4</p>")
-        .arg(QString::fromUtf8(version.data(), static_cast<qsizetype>(version.size())).toHtmlEscaped(),
+        .arg(raw_text(version).toHtmlEscaped(),
              tr("Ullage is the amount by which a container falls short of full. This program measures it for battery storage "
                 "units: the energy printed on the case against the energy that reaches the socket."),
              tr("Free software under the GNU General Public License, version 3 or any later version (GPL-3.0-or-later). It "

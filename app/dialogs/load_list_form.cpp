@@ -14,8 +14,8 @@ LoadListForm::LoadListForm(const LoadList& list, QWidget* parent)
     setObjectName(QStringLiteral("loadListForm"));
     name_ = addLine(QStringLiteral("name"), tr("&Name"), tr("what it is for, such as: show night"));
     remark_ = addLine(QStringLiteral("remark"), tr("Remar&k"));
-    name_->setText(QString::fromStdString(list.name));
-    remark_->setText(QString::fromStdString(list.remark));
+    name_->setText(raw_text(list.name));
+    remark_->setText(raw_text(list.remark));
     name_->setFocus();
 }
 

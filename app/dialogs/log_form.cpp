@@ -123,7 +123,7 @@ void LogForm::add_choices() {
     register_unit_->addItem(tr("as the log has it"));
     for (const char* unit : {"Wh", "kWh"}) register_unit_->addItem(QLatin1String(unit), QLatin1String(unit));
     zone_ = addLine(QStringLiteral("logZone"), tr("Time &zone"));
-    zone_->setText(QString::fromStdString(record_.run.time_zone));
+    zone_->setText(raw_text(record_.run.time_zone));
     start_ = addLine(QStringLiteral("logStart"), tr("&Start of the log"), tr("first reading of the run"));
     offset_ = addLine(QStringLiteral("offset"), tr("Cl&ock is behind by"), tr("hours:minutes:seconds, 0:00:00 if it is right"));
     estimate_->setObjectName(QStringLiteral("estimateLabel"));
@@ -157,23 +157,23 @@ LayoutAnswers LogForm::answers() const {
     answers.decimal = chosen_in<char>(*decimal_);
     answers.date_order = chosen_in<DateOrder>(*date_order_);
     answers.time_form = chosen_in<TimeForm>(*times_);
-    answers.energy_unit = register_unit_->currentData().toString().toStdString();
+    answers.energy_unit = utf8_of(register_unit_->currentData().toString());
     return answers;
 }
 
 Result<TraceReadOptions> LogForm::read_options() const {
     TraceReadOptions options;
     options.whole_lines = follow();
-    options.zone = zone_->text().trimmed().toStdString();
+    options.zone = utf8_of(zone_->text().trimmed());
     if (options.zone.empty()) options.zone = "UTC";
     const auto first = std::ranges::find(record_.readings, false, &Reading::withdrawn);
     if (first != record_.readings.end()) options.start_ms = first->values.time_ms;
-    if (const auto typed = start_->text().trimmed().toStdString(); !typed.empty()) {
+    if (const auto typed = utf8_of(start_->text().trimmed()); !typed.empty()) {
         const auto start = parse_iso8601(typed, options.zone);
         if (!start) return Error{Failure::bad_input, start.error().what, "start of the log", start.error().remedy};
         options.start_ms = start.value();
     }
-    std::string typed = offset_->text().trimmed().toStdString();
+    std::string typed = utf8_of(offset_->text().trimmed());
     if (typed.empty()) return options;
     const bool negative = typed.front() == '-';
     if (negative || typed.front() == '+') typed.erase(0, 1);
@@ -192,7 +192,7 @@ void LogForm::look() {
         refuse(text_of(options.error().sentence()));
         return;
     }
-    auto preview = preview_trace(path_.toStdString(), answers(), kept_, options.value());
+    auto preview = preview_trace(utf8_of(path_), answers(), kept_, options.value());
     findChild<QPushButton*>(QStringLiteral("submitButton"))->setEnabled(preview.ok());
     if (!preview) {
         refuse(text_of(preview.error().sentence()));
@@ -275,7 +275,7 @@ void LogForm::choose_role(std::size_t column, int place) {
 }
 
 void LogForm::estimate_offset() {
-    const auto offset = estimate_clock_offset(path_.toStdString(), preview_.detection.layout, options(), record_);
+    const auto offset = estimate_clock_offset(utf8_of(path_), preview_.detection.layout, options(), record_);
     set_busy(false);
     estimate_->setText(text_of(offset ? offset.value().sentence : offset.error().sentence()));
     estimate_->show();
@@ -288,7 +288,7 @@ void LogForm::estimate_offset() {
 
 void LogForm::check_whole() {
     TraceReadOptions checking = options();
-    const auto tally = check_trace(path_.toStdString(), preview_.detection.layout, checking);
+    const auto tally = check_trace(utf8_of(path_), preview_.detection.layout, checking);
     set_busy(false);
     if (!tally) {
         refuse(text_of(tally.error().sentence()));
@@ -326,7 +326,7 @@ void LogForm::read() {
 
 std::optional<std::string> LogForm::meterUuid() const {
     const QString uuid = meter_->currentData().toString();
-    return uuid.isEmpty() ? std::nullopt : std::optional(uuid.toStdString());
+    return uuid.isEmpty() ? std::nullopt : std::optional(utf8_of(uuid));
 }
 
 bool LogForm::follow() const { return follow_->isChecked(); }

@@ -23,12 +23,12 @@ MeterForm::MeterForm(const Meter& meter, QWidget* parent)
     addParagraph(QStringLiteral("meterHelp"),
                  tr("The error limit stands on the data sheet as ± a percentage of energy. Without it no interval can be given for "
                     "delivered energy. True energy is the correction times what the register counted."));
-    name_->setText(QString::fromStdString(meter.name));
+    name_->setText(raw_text(meter.name));
     step_->setText(field_text(meter.step_wh, QStringLiteral("Wh")));
     limit_->setText(field_text(meter.limit_percent, QStringLiteral("%")));
     span_->setText(field_text(meter.span_wh, QStringLiteral("Wh")));
     correction_->setText(field_text(meter.correction));
-    remark_->setText(QString::fromStdString(meter.remark));
+    remark_->setText(raw_text(meter.remark));
     name_->setFocus();
 }
 

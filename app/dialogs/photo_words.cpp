@@ -10,20 +10,20 @@ namespace ullage {
 
 QString moment_with_seconds(UtcMs time_ms, const std::string& zone) {
     return QStringLiteral("%1 %2:%3")
-        .arg(QString::fromStdString(date_text(time_ms, zone)), QString::fromStdString(clock_text(time_ms, zone)),
+        .arg(raw_text(date_text(time_ms, zone)), raw_text(clock_text(time_ms, zone)),
              QStringLiteral("%1").arg(to_local(time_ms, zone).second, 2, 10, QLatin1Char('0')));
 }
 
 QString photo_moment_words(const PhotoMoment& moment, const std::string& zone) {
     const QString words = moment_with_seconds(moment.time_ms, zone);
     if (!moment.zone_assumed) return words;
-    return tr("%1 (the camera gave no time zone; read in %2)").arg(words, QString::fromStdString(zone));
+    return tr("%1 (the camera gave no time zone; read in %2)").arg(words, raw_text(zone));
 }
 
 QString photo_size_words(std::int64_t size_bytes) {
     const auto size = static_cast<double>(size_bytes);
-    if (size_bytes >= 1'000'000) return QStringLiteral("%1 MB").arg(QString::fromStdString(fixed_text(size / 1e6, 1)));
-    return QStringLiteral("%1 kB").arg(QString::fromStdString(fixed_text(std::max(1.0, size / 1e3), 0)));
+    if (size_bytes >= 1'000'000) return QStringLiteral("%1 MB").arg(raw_text(fixed_text(size / 1e6, 1)));
+    return QStringLiteral("%1 kB").arg(raw_text(fixed_text(std::max(1.0, size / 1e3), 0)));
 }
 
 QString photo_words(const Photo& photo, const std::string& zone) {

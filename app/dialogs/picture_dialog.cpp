@@ -24,7 +24,7 @@ std::function<Result<double>(std::string_view)> parse_side(const char* what) {
     return number_in({{"mm", px_per_inch / mm_per_inch}, {"cm", 10 * px_per_inch / mm_per_inch}, {"in", px_per_inch}, {"px", 1}}, {what});
 }
 
-QString mm_text(int px) { return QString::fromStdString(exact_text(std::round(10 * px * mm_per_inch / px_per_inch) / 10)) + QStringLiteral(" mm"); }
+QString mm_text(int px) { return raw_text(exact_text(std::round(10 * px * mm_per_inch / px_per_inch) / 10)) + QStringLiteral(" mm"); }
 
 int rounded_px(double px) { return static_cast<int>(std::round(std::min(px, longest_px))); }
 
@@ -63,7 +63,7 @@ PictureDialog::PictureDialog(const PictureSpec& start, QWidget* parent, Purpose 
 }
 
 std::optional<double> PictureDialog::side(const QLineEdit& field) const {
-    const auto parsed = parse_side("the side")(field.text().trimmed().toStdString());
+    const auto parsed = parse_side("the side")(utf8_of(field.text().trimmed()));
     return parsed ? std::optional(parsed.value()) : std::nullopt;
 }
 

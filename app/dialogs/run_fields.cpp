@@ -26,12 +26,12 @@ void choose_data(QComboBox& combo, const QVariant& value) {
 
 void fill_meter_choice(QComboBox& combo, const std::vector<Meter>& meters, const std::optional<std::string>& chosen) {
     combo.addItem(meters.empty() ? tr("none yet: gauge only") : tr("none"), QString());
-    for (const auto& meter : meters) combo.addItem(text_of(meter.name), QString::fromStdString(meter.uuid));
-    choose_data(combo, QString::fromStdString(chosen.value_or(std::string())));
+    for (const auto& meter : meters) combo.addItem(text_of(meter.name), raw_text(meter.uuid));
+    choose_data(combo, raw_text(chosen.value_or(std::string())));
 }
 
 std::optional<std::string> chosen_meter(const QComboBox& combo) {
-    const auto meter = combo.currentData().toString().toStdString();
+    const auto meter = utf8_of(combo.currentData().toString());
     return meter.empty() ? std::nullopt : std::optional(meter);
 }
 
@@ -45,7 +45,7 @@ void fill_zone_choice(QComboBox& combo, const std::string& zone) {
     combo.insertItem(0, QStringLiteral("UTC"));
     combo.completer()->setFilterMode(Qt::MatchContains);
     combo.completer()->setCompletionMode(QCompleter::PopupCompletion);
-    combo.setCurrentText(QString::fromStdString(zone));
+    combo.setCurrentText(raw_text(zone));
 }
 
 void fill_full_choice(QComboBox& combo, const std::optional<bool>& chosen) {

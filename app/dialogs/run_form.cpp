@@ -26,8 +26,8 @@ RunForm::RunForm(const Run& run, const std::vector<Unit>& units, const std::vect
     source_ = addChoice(QStringLiteral("chargeSource"), tr("&Charged from"));
     zone_ = addChoice(QStringLiteral("timeZone"), tr("&Time zone"));
 
-    for (const auto& unit : units) unit_->addItem(text_of(unit.name), QString::fromStdString(unit.uuid));
-    choose_data(*unit_, QString::fromStdString(run_.unit_uuid));
+    for (const auto& unit : units) unit_->addItem(text_of(unit.name), raw_text(unit.uuid));
+    choose_data(*unit_, raw_text(run_.unit_uuid));
     unit_->setEnabled(false); // a run stays with the specimen that it tested
     for (const auto kind : all_run_kinds) kind_->addItem(text_of(run_kind_text(kind)), static_cast<int>(kind));
     choose_data(*kind_, static_cast<int>(run_.kind));
@@ -35,7 +35,7 @@ RunForm::RunForm(const Run& run, const std::vector<Unit>& units, const std::vect
     fill_full_choice(*full_, run_.started_full);
     for (const auto end : all_run_ends) end_->addItem(text_of(run_end_text(end)), static_cast<int>(end));
     choose_data(*end_, static_cast<int>(run_.end));
-    load_->setText(QString::fromStdString(run_.load));
+    load_->setText(raw_text(run_.load));
     ambient_->setText(field_text(run_.ambient_c, QStringLiteral("°C")));
     fill_charge_source_choice(*source_, run_.charge_source);
     const auto only_of_charge = [this] { source_->setEnabled(kind_->currentData().toInt() == static_cast<int>(RunKind::charge)); };
@@ -52,7 +52,7 @@ void RunForm::read() {
     run_.end = static_cast<RunEnd>(end_->currentData().toInt());
     run_.charge_source = run_.kind == RunKind::charge ? chosen_charge_source(*source_) : std::nullopt;
     run_.ambient_c = number(ambient_, parse_ambient_c);
-    const auto zone = zone_->currentText().trimmed().toStdString();
+    const auto zone = utf8_of(zone_->currentText().trimmed());
     if (!zone_exists(zone)) explain(zone_, tr("No such time zone is known here; choose a region and place, such as Africa/Nairobi, or UTC."));
     run_.time_zone = zone;
 }

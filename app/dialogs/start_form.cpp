@@ -70,7 +70,7 @@ std::vector<Preset> presets() {
              true, StartForm::tr("output off, nothing connected")}};
 }
 
-std::string plain(const QString& text) { return text.trimmed().toStdString(); }
+std::string plain(const QString& text) { return utf8_of(text.trimmed()); }
 
 } // namespace
 
@@ -135,8 +135,8 @@ void StartForm::add_fields(const std::vector<Meter>& meters) {
     ambient_ = addLine(QStringLiteral("ambient"), tr("&Ambient temperature"), tr("18 °C"));
     zone_ = addChoice(QStringLiteral("timeZone"), tr("&Time zone"));
 
-    for (const auto& each : units_) unit_->addItem(text_of(each.name), QString::fromStdString(each.uuid));
-    choose_data(*unit_, QString::fromStdString(defaults_.unit_uuid));
+    for (const auto& each : units_) unit_->addItem(text_of(each.name), raw_text(each.uuid));
+    choose_data(*unit_, raw_text(defaults_.unit_uuid));
     fill_meter_choice(*meter_, meters, defaults_.meter_uuid);
     // The job is to meter; "none" is one key away.
     if (!defaults_.meter_uuid && !meters.empty()) meter_->setCurrentIndex(1);
@@ -168,7 +168,7 @@ void StartForm::apply_preset(RunKind kind) {
     for (const auto& caution : cautions(kind)) list += QStringLiteral("<li>%1</li>").arg(caution.toHtmlEscaped());
     cautions_label_->setText(tr("<b>Before you start</b>") + QStringLiteral("<ul style='margin:4px 0 0 -24px'>%1</ul>").arg(list));
     if (!full_by_hand_) choose_data(*full_, preset.started_full ? 1 : 0);
-    if (!load_->isModified()) load_->setText(preset.load.isEmpty() ? QString::fromStdString(defaults_.load) : preset.load);
+    if (!load_->isModified()) load_->setText(preset.load.isEmpty() ? raw_text(defaults_.load) : preset.load);
     load_->setPlaceholderText(kind == RunKind::charge ? tr("the charger or the panels, in your words") : tr("what is plugged in, in your words"));
     source_->setEnabled(kind == RunKind::charge);
     const auto kept = defaults_.rule_of_kind.find(kind);

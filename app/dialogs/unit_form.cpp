@@ -38,13 +38,13 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     tags_ = addLine(QStringLiteral("tags"), tr("&Tags"), tr("short words to find units by, such as: lent; tent"));
     remark_ = addLine(QStringLiteral("remark"), tr("Remar&k"));
 
-    name_->setText(QString::fromStdString(unit.name));
-    maker_->setText(QString::fromStdString(unit.maker));
+    name_->setText(raw_text(unit.name));
+    maker_->setText(raw_text(unit.maker));
     rated_energy_->setText(field_text(unit.rated_energy_wh, QStringLiteral("Wh")));
     rated_output_->setText(field_text(unit.rated_output_w, QStringLiteral("W")));
     peak_output_->setText(field_text(unit.peak_output_w, QStringLiteral("W")));
     price_->setText(field_text(unit.price));
-    currency_->setText(QString::fromStdString(unit.currency));
+    currency_->setText(raw_text(unit.currency));
     mass_->setText(field_text(unit.mass_kg, QStringLiteral("kg")));
     warranty_->setText(field_text(unit.warranty_years, QStringLiteral("years")));
     pv_volts_->setText(field_text(unit.pv_max_v, QStringLiteral("V")));
@@ -54,8 +54,8 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     pv_start_->setText(field_text(unit.pv_start_v, QStringLiteral("V")));
     gauge_step_->setText(field_text(unit.gauge_step_percent, QStringLiteral("%")));
     paid_price_->setText(field_text(unit.paid_price));
-    tags_->setText(QString::fromStdString(tags_text(unit.tags, "; ")));
-    remark_->setText(QString::fromStdString(unit.remark));
+    tags_->setText(raw_text(tags_text(unit.tags, "; ")));
+    remark_->setText(raw_text(unit.remark));
     name_->setFocus();
 }
 
@@ -97,7 +97,7 @@ void UnitForm::read_price() {
         explain(currency_, tr("Enter the currency's three letters (ISO 4217), such as EUR or KES."));
     else if ((unit_.price || unit_.paid_price) && code.isEmpty())
         explain(currency_, tr("The price needs a currency: three letters (ISO 4217), such as EUR."));
-    unit_.currency = code.toUpper().toStdString();
+    unit_.currency = utf8_of(code.toUpper());
 }
 
 } // namespace ullage

@@ -17,7 +17,7 @@ namespace ullage {
 
 namespace {
 
-std::filesystem::path file_path(const QString& path) { return {QFile::encodeName(path).toStdString()}; }
+std::filesystem::path file_path(const QString& path) { return {native_path(path)}; }
 
 } // namespace
 
@@ -91,7 +91,7 @@ void Document::close() {
 
 bool Document::isOpen() const { return state_->book.has_value() || state_->lent; }
 
-QString Document::path() const { return isOpen() ? QFile::decodeName(QByteArray::fromStdString(state_->path.string())) : QString(); }
+QString Document::path() const { return isOpen() ? path_text(state_->path.string()) : QString(); }
 
 Result<void> Document::saveCopy(const QString& target, const DoBeside& beside) {
     if (!state_->book) return State::nothing_open();
@@ -175,14 +175,14 @@ Result<void> Document::keepDraft(const std::string& run_uuid, const QString& dra
         return {};
     }
     if (!state_->book) return State::nothing_open();
-    return state_->book->keep_draft(run_uuid, draft.toStdString());
+    return state_->book->keep_draft(run_uuid, utf8_of(draft));
 }
 
 QString Document::draft(const std::string& run_uuid) const {
     if (const auto late = state_->late_drafts.find(run_uuid); late != state_->late_drafts.end()) return late->second;
     if (!state_->book) return {};
     const auto kept = state_->book->draft(run_uuid);
-    return kept ? QString::fromStdString(kept.value()) : QString();
+    return kept ? raw_text(kept.value()) : QString();
 }
 
 } // namespace ullage

@@ -2,6 +2,7 @@
 // Commands on readings.
 #include "document/document.h"
 #include "document/document_state.h"
+#include "style/words.h"
 
 #include <utility>
 
@@ -28,7 +29,7 @@ QString reading_words(const Document& document, const std::string& run_uuid, con
     const auto* record = document.run(run_uuid);
     const auto clock = clock_text(values.time_ms, record ? record->run.time_zone : std::string("UTC"));
     const bool only_mark = values.mark && !values.gauge_percent && !values.register_wh && !values.meter_w && !values.display_w;
-    return QStringLiteral("%1 of %2").arg(only_mark ? QStringLiteral("mark") : QStringLiteral("reading"), QString::fromStdString(clock));
+    return QStringLiteral("%1 of %2").arg(only_mark ? QStringLiteral("mark") : QStringLiteral("reading"), raw_text(clock));
 }
 
 Change in_run(const std::string& run_uuid) {
@@ -57,7 +58,7 @@ Result<Reading> Document::amend(const std::string& reading_uuid, const ReadingVa
     if (!current.record) return State::no_such("reading");
     const auto before = current.reading->values;
     const auto run_uuid = current.record->run.uuid;
-    const auto why = reason.toStdString();
+    const auto why = utf8_of(reason);
     auto changed = state_->book->amend(reading_uuid, values, why);
     if (!changed) return changed;
     state_->push(QStringLiteral("amend %1").arg(reading_words(*this, run_uuid, values)), in_run(run_uuid),
@@ -70,7 +71,7 @@ Result<void> Document::withdrawReading(const std::string& reading_uuid, const QS
     const auto current = state_->place_of_reading(reading_uuid);
     if (!current.record) return State::no_such("reading");
     const auto run_uuid = current.record->run.uuid;
-    const auto why = reason.toStdString();
+    const auto why = utf8_of(reason);
     const auto done = state_->book->set_withdrawn(reading_uuid, true, why);
     if (!done) return done.error();
     state_->push(QStringLiteral("withdraw %1").arg(reading_words(*this, run_uuid, done.value().values)), in_run(run_uuid),

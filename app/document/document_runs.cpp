@@ -16,7 +16,7 @@ StoreCommand::Step run_withdrawn(const std::string& uuid, bool withdrawn) {
 
 QString kind_word(RunKind kind) {
     const auto text = run_kind_text(kind);
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    return raw_text(text);
 }
 
 /// What the edit of a run did, in the words of the job where there are any.

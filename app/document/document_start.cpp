@@ -2,6 +2,7 @@
 // Starting a run: the run, its first reading and the unit's gauge step as one step.
 #include "document/document.h"
 #include "document/document_state.h"
+#include "style/words.h"
 
 #include <utility>
 
@@ -49,8 +50,7 @@ Result<Run> Document::startRun(Run run, const std::optional<ReadingValues>& firs
         };
     };
     const auto kind = run_kind_text(added.value().kind);
-    state_->push(QStringLiteral("start %1").arg(QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()))), change, put(false, after),
-                 put(true, before));
+    state_->push(QStringLiteral("start %1").arg(raw_text(kind)), change, put(false, after), put(true, before));
     return added;
 }
 

@@ -77,9 +77,9 @@ void Document::State::announce(const Change& change, bool runs) {
     if (change.load_lists) emit document.loadListsChanged();
     if (runs) emit document.runsChanged();
     for (const auto& uuid : change.readings)
-        if (document.run(uuid)) emit document.readingsChanged(QString::fromStdString(uuid));
+        if (document.run(uuid)) emit document.readingsChanged(raw_text(uuid));
     for (const auto& uuid : change.photos)
-        if (document.run(uuid)) emit document.photosChanged(QString::fromStdString(uuid));
+        if (document.run(uuid)) emit document.photosChanged(raw_text(uuid));
     emit document.saved(clock.now_ms());
 }
 

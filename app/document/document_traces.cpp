@@ -2,6 +2,7 @@
 // Logs of meters.
 #include "document/document.h"
 #include "document/document_state.h"
+#include "style/words.h"
 #include "trace/run_load.h"
 
 #include <QScopedValueRollback>
@@ -30,7 +31,7 @@ Result<ImportedTrace> Document::importTrace(const std::string& run_uuid, const s
     if (!state_->book) return State::nothing_open();
     if (!run(run_uuid)) return State::no_such("run");
     const QScopedValueRollback importing(state_->importing, true);
-    auto imported = import_trace(*state_->book, path.toStdString(), run_uuid, meter_uuid, detection, options);
+    auto imported = import_trace(*state_->book, utf8_of(path), run_uuid, meter_uuid, detection, options);
     if (!imported) return imported;
     const auto& uuid = imported.value().trace.uuid;
     state_->push(QStringLiteral("import log"), readings_of(run_uuid), trace_withdrawn(uuid, false), trace_withdrawn(uuid, true));
@@ -50,12 +51,12 @@ Result<void> Document::withdrawTrace(const Trace& trace) {
 
 Result<std::optional<Trace>> Document::traceContinuedBy(const std::string& run_uuid, const QString& path) const {
     if (!state_->book) return State::nothing_open();
-    return trace_continued_by(*state_->book, run_uuid, path.toStdString());
+    return trace_continued_by(*state_->book, run_uuid, utf8_of(path));
 }
 
 Result<LogFollow> Document::beginFollow(const Trace& trace, const QString& path, bool maybe_anew) const {
     if (!state_->book) return State::nothing_open();
-    return LogFollow::begin(*state_->book, trace, path.toStdString(), maybe_anew);
+    return LogFollow::begin(*state_->book, trace, utf8_of(path), maybe_anew);
 }
 
 Result<FollowLook> Document::lookAtLog(LogFollow& follow) {

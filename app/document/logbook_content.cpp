@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/logbook_content.h"
 
+#include "style/words.h"
+
 #include <QFile>
 
 #include <utility>
@@ -19,7 +21,7 @@ SharedRuns shared_runs(std::vector<RunRecord> records) {
 } // namespace
 
 Result<OpenedLogbook> open_logbook(const QString& path, const Clock& clock) {
-    auto book = Logbook::open(QFile::encodeName(path).toStdString(), OpenMode::record, clock);
+    auto book = Logbook::open(native_path(path), OpenMode::record, clock);
     if (!book) return book.error();
     auto content = read_content(book.value());
     if (!content) return content.error();

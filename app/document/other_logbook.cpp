@@ -2,6 +2,7 @@
 #include "document/other_logbook.h"
 
 #include "store/logbook.h"
+#include "style/words.h"
 
 #include <QFile>
 
@@ -10,7 +11,7 @@
 namespace ullage {
 
 Result<OtherLogbook> look_into_logbook(const QString& path, const Clock& clock) {
-    const auto logbook = Logbook::open(QFile::encodeName(path).toStdString(), OpenMode::look, clock);
+    const auto logbook = Logbook::open(native_path(path), OpenMode::look, clock);
     if (!logbook) return logbook.error();
     auto records = logbook.value().run_records();
     if (!records) return records.error();

@@ -5,6 +5,7 @@
 #include "formats/sheets/load_list_file.h"
 #include "formats/sheets/pv_sheet_text.h"
 #include "formats/sheets/run_sheet.h"
+#include "style/words.h"
 #include "trace/trace_import.h"
 
 #include <QDir>
@@ -28,8 +29,8 @@ namespace {
 Result<void> add_sample_pv_sheets(Document& document, const QDir& sheets) {
     for (const auto& name : sheets.entryList({QStringLiteral("pv-*.txt")}, QDir::Files, QDir::Name)) {
         QFile file(sheets.filePath(name));
-        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample sheet cannot be read", name.toStdString(), {}};
-        auto read = read_pv_sheet(file.readAll().toStdString(), name.toStdString());
+        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample sheet cannot be read", utf8_of(name), {}};
+        auto read = read_pv_sheet(bytes_of(file.readAll()), utf8_of(name));
         if (!read) return read.error();
         PvSheet sheet = std::move(read.value().sheet);
         for (const Unit& unit : document.units())
@@ -42,8 +43,8 @@ Result<void> add_sample_pv_sheets(Document& document, const QDir& sheets) {
 Result<void> add_sample_load_lists(Document& document, const QDir& lists) {
     for (const auto& name : lists.entryList({QStringLiteral("*.csv")}, QDir::Files, QDir::Name)) {
         QFile file(lists.filePath(name));
-        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample load list cannot be read", name.toStdString(), {}};
-        const auto list = read_load_list(file.readAll().toStdString(), name.toStdString());
+        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample load list cannot be read", utf8_of(name), {}};
+        const auto list = read_load_list(bytes_of(file.readAll()), utf8_of(name));
         if (!list) return list.error();
         if (const auto added = document.addLoadList(list.value()); !added) return added.error();
     }
@@ -56,10 +57,10 @@ Result<void> add_sample_log(Document& document, const QDir& logs, const QString&
     const QTemporaryDir folder; // a log is read from a file, and what is inside the program is none
     const QString path = folder.filePath(name);
     if (!folder.isValid() || !QFile::copy(logs.filePath(name), path))
-        return Error{Failure::io, "the sample log cannot be copied", path.toStdString(), "make room in the folder for temporary files"};
+        return Error{Failure::io, "the sample log cannot be copied", utf8_of(path), "make room in the folder for temporary files"};
     TraceReadOptions options;
     options.zone = record.run.time_zone;
-    const auto preview = preview_trace(path.toStdString(), {}, {}, options);
+    const auto preview = preview_trace(utf8_of(path), {}, {}, options);
     if (!preview) return preview.error();
     if (const auto open = open_questions(preview.value().detection)) return *open;
     const auto meter = record.meter ? std::optional(record.meter->uuid) : std::nullopt;
@@ -81,8 +82,8 @@ Result<std::vector<std::pair<QString, RunRecord>>> sample_sheets() {
     std::vector<std::pair<QString, RunRecord>> read;
     for (const auto& name : names) {
         QFile file(sheets.filePath(name));
-        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample sheet cannot be read", name.toStdString(), {}};
-        auto sheet = read_run_sheet(file.readAll().toStdString(), name.toStdString());
+        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample sheet cannot be read", utf8_of(name), {}};
+        auto sheet = read_run_sheet(bytes_of(file.readAll()), utf8_of(name));
         if (!sheet) return sheet.error();
         read.emplace_back(name, std::move(sheet.value().record));
     }
@@ -96,7 +97,7 @@ Result<void> make_sample_logbook(const QString& path, const Clock& clock) {
     const auto sheets = sample_sheets();
     if (!sheets) return sheets.error();
     if (!QDir().mkpath(QFileInfo(path).absolutePath()))
-        return Error{Failure::io, "the folder cannot be made", QFileInfo(path).absolutePath().toStdString(), {}};
+        return Error{Failure::io, "the folder cannot be made", utf8_of(QFileInfo(path).absolutePath()), {}};
     const QEventLoop timers;    // the document has some, which a thread without one would complain of
     const QTemporaryDir folder; // half a sample would be taken for the whole of it at the next start
     Document document(clock);
@@ -120,7 +121,7 @@ Result<std::vector<RunRecord>> sample_runs() {
     for (auto& [name, record] : sheets.value()) {
         record.unit.uuid = record.run.unit_uuid = record.unit.name;
         if (record.meter) record.run.meter_uuid = record.meter->uuid = record.meter->name;
-        record.run.uuid = name.toStdString();
+        record.run.uuid = utf8_of(name);
         record.number = ++runs_of_unit[record.unit.name];
         for (std::size_t i = 0; i < record.readings.size(); ++i) record.readings[i].uuid = record.run.uuid + '/' + std::to_string(i);
         records.push_back(std::move(record));

@@ -5,6 +5,7 @@
 #include "formats/files/whole_file.h"
 #include "formats/sheets/load_list_file.h"
 #include "style/file_names.h"
+#include "style/words.h"
 
 #include <QFile>
 #include <QFileInfo>
@@ -17,8 +18,8 @@ namespace ullage {
 namespace {
 
 Result<std::string> text_of(const QString& path, const std::string& what) {
-    if (!QFileInfo(path).isFile()) return Error{Failure::not_found, "this is no file", path.toStdString(), "choose a " + what};
-    return read_whole_file(QFile::encodeName(path).toStdString());
+    if (!QFileInfo(path).isFile()) return Error{Failure::not_found, "this is no file", utf8_of(path), "choose a " + what};
+    return read_whole_file(native_path(path));
 }
 
 } // namespace
@@ -34,7 +35,7 @@ bool is_run_sheet_file(const QString& path) {
 Result<LoadList> import_load_list_file(Document& document, const QString& path) {
     const auto text = text_of(path, "load list");
     if (!text) return text.error();
-    auto list = read_load_list(text.value(), QFileInfo(path).fileName().toStdString());
+    auto list = read_load_list(text.value(), utf8_of(QFileInfo(path).fileName()));
     if (!list) return list;
     return document.addLoadList(std::move(list).value());
 }
@@ -42,20 +43,19 @@ Result<LoadList> import_load_list_file(Document& document, const QString& path) 
 Result<SheetImport> read_sheet_file(const QString& path) {
     const auto text = text_of(path, "run sheet");
     if (!text) return text.error();
-    return read_run_sheet(text.value(), QFileInfo(path).fileName().toStdString());
+    return read_run_sheet(text.value(), utf8_of(QFileInfo(path).fileName()));
 }
 
 Result<void> export_sheet_file(const Document& document, const std::string& run_uuid, const QString& path) {
-    return write_whole_file(QFile::encodeName(path).toStdString(), write_run_sheet(*document.run(run_uuid)), {Replacing::Consent::ordinary, {}});
+    return write_whole_file(native_path(path), write_run_sheet(*document.run(run_uuid)), {Replacing::Consent::ordinary, {}});
 }
 
 QString sheet_file_name(const Document& document, const std::string& run_uuid) {
     const auto* record = document.run(run_uuid);
     const auto kind = run_kind_text(record->run.kind);
     // Kind and number stay, however long the name is.
-    return file_stem(QString::fromStdString(record->unit.name)) + QLatin1Char('-') +
-           file_stem(QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size()))) + QLatin1Char('-') + QString::number(record->number) +
-           QStringLiteral(".csv");
+    return file_stem(raw_text(record->unit.name)) + QLatin1Char('-') + file_stem(raw_text(kind)) + QLatin1Char('-') +
+           QString::number(record->number) + QStringLiteral(".csv");
 }
 
 } // namespace ullage

@@ -3,6 +3,7 @@
 
 #include "comparison/joined_records.h"
 #include "document/same_record.h"
+#include "style/words.h"
 
 #include <QDir>
 #include <QFile>
@@ -75,15 +76,15 @@ void UnitComparer::forgetJoined() { joined_.reset(); }
 Result<OtherLogbook> UnitComparer::look_into(const QString& path) const {
     if (!reader_) return look_into_logbook(path, document_.clock());
     auto read = reader_(path);
-    if (!read) return Error{Failure::refused, "reading this logbook was cancelled; its units are not compared", path.toStdString(), {}};
+    if (!read) return Error{Failure::refused, "reading this logbook was cancelled; its units are not compared", utf8_of(path), {}};
     return std::move(*read);
 }
 
 Result<void> UnitComparer::addLogbook(const QString& path) {
     if (document_.isOpen() && same_file(path, document_.path()))
-        return Error{Failure::refused, "this logbook is the one that is open; its units are compared already", path.toStdString(), {}};
+        return Error{Failure::refused, "this logbook is the one that is open; its units are compared already", utf8_of(path), {}};
     if (std::ranges::any_of(logbooks_, [&](const OtherLogbook& known) { return known.trouble.isEmpty() && same_file(known.path, path); }))
-        return Error{Failure::refused, "the units of this logbook are compared already", path.toStdString(), {}};
+        return Error{Failure::refused, "the units of this logbook are compared already", utf8_of(path), {}};
     auto read = look_into(path);
     if (!read) return read.error();
     std::erase_if(logbooks_, [&](const OtherLogbook& known) { return same_file(known.path, path); });
@@ -105,7 +106,7 @@ void UnitComparer::setLogbooks(const QStringList& paths) {
         if (document_.isOpen() && same_file(path, document_.path())) continue;
         auto read = look_into(path);
         if (read) logbooks.push_back(std::move(read).value());
-        else logbooks.push_back({path, QString::fromStdString(read.error().sentence()), {}, {}});
+        else logbooks.push_back({path, raw_text(read.error().sentence()), {}, {}});
     }
     logbooks_ = std::move(logbooks);
     forgetJoined();
@@ -122,7 +123,7 @@ QString UnitComparer::sourceName(const QString& path) const {
 const UnitComparer::Joined& UnitComparer::joined() {
     if (joined_) return *joined_;
     joined_ = std::make_unique<Joined>();
-    std::vector<RunSource> sources{{sourceName(document_.path()).toStdString(), {}}};
+    std::vector<RunSource> sources{{utf8_of(sourceName(document_.path())), {}}};
     std::unordered_map<const RunRecord*, std::shared_ptr<const RunRecord>> shared;
     const auto take = [&](const SharedRuns& runs) {
         for (const auto& run : runs) {
@@ -133,7 +134,7 @@ const UnitComparer::Joined& UnitComparer::joined() {
     take(document_.sharedRuns());
     for (const OtherLogbook& other : logbooks_) {
         if (!other.trouble.isEmpty()) continue;
-        sources.push_back({sourceName(other.path).toStdString(), {}});
+        sources.push_back({utf8_of(sourceName(other.path)), {}});
         take(other.runs);
     }
     const auto together = std::make_shared<JoinedRecords>(join_runs(sources));
@@ -212,7 +213,7 @@ void UnitComparer::finish(const Work* work) {
     done->thread.join();
     progress_timer_->stop();
     if (done->trouble.empty()) keep(done->rows, done->units, std::move(done->compared));
-    else emit failed(tr("The units could not be compared: %1.").arg(QString::fromStdString(done->trouble)));
+    else emit failed(tr("The units could not be compared: %1.").arg(raw_text(done->trouble)));
     emit ended();
 }
 

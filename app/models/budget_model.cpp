@@ -34,8 +34,8 @@ QVariant BudgetModel::data(const QModelIndex& index, int role) const {
     case SourceColumn: return text_of(line.source);
     case ShapeColumn: return text_of(line.shape);
     case CorrelationColumn: return text_of(line.correlation);
-    case StandardColumn: return QString::fromStdString(fixed_text(line.standard_wh, 2));
-    case ShareColumn: return QString::fromStdString(fixed_text(100 * line.share, 1));
+    case StandardColumn: return raw_text(fixed_text(line.standard_wh, 2));
+    case ShareColumn: return raw_text(fixed_text(100 * line.share, 1));
     default: return {};
     }
 }

@@ -2,14 +2,13 @@
 #include "models/intervals_model.h"
 
 #include "base/number.h"
+#include "style/words.h"
 
 namespace ullage {
 
 namespace {
 
-QString number(const std::optional<double>& value, int decimals) {
-    return value ? QString::fromStdString(fixed_text(*value, decimals)) : QString(QChar(0x2013));
-}
+QString number(const std::optional<double>& value, int decimals) { return value ? raw_text(fixed_text(*value, decimals)) : QString(QChar(0x2013)); }
 
 } // namespace
 
@@ -22,11 +21,10 @@ void IntervalsModel::setRun(const RunRecord& record, const RunAnalysis& analysis
         const PairedPoint& from = points[interval.from];
         const PairedPoint& to = points[interval.to];
         Row row;
-        row.readings = {QString::fromStdString(record.readings[from.reading].uuid), QString::fromStdString(record.readings[to.reading].uuid)};
-        row.cells[SpanColumn] =
-            QString::fromStdString(clock_text(from.time_ms, zone)) + QStringLiteral(" to ") + QString::fromStdString(clock_text(to.time_ms, zone));
+        row.readings = {raw_text(record.readings[from.reading].uuid), raw_text(record.readings[to.reading].uuid)};
+        row.cells[SpanColumn] = raw_text(clock_text(from.time_ms, zone)) + QStringLiteral(" to ") + raw_text(clock_text(to.time_ms, zone));
         row.cells[HoursColumn] = number(interval.hours, 2);
-        row.cells[PointsColumn] = QString::fromStdString(exact_text(interval.gauge_drop_pt));
+        row.cells[PointsColumn] = raw_text(exact_text(interval.gauge_drop_pt));
         row.cells[ImpliedColumn] = number(interval.gauge_implied_wh, 0);
         row.cells[DeliveredColumn] = number(interval.delivered_wh, 0);
         row.cells[RatioColumn] = number(interval.ratio, 2);

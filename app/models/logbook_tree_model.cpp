@@ -81,7 +81,7 @@ void LogbookTreeModel::rebuild() {
 }
 
 void LogbookTreeModel::run_changed(const QString& run_uuid) {
-    const auto index = indexOf(Row::run, run_uuid.toStdString());
+    const auto index = indexOf(Row::run, utf8_of(run_uuid));
     if (!index.isValid()) return;
     emit dataChanged(index, index);
     emit dataChanged(index.parent(), index.parent()); // the unit's vessel
@@ -92,7 +92,7 @@ void LogbookTreeModel::setOverdue(const QSet<QString>& run_uuids) {
     const auto changed = (run_uuids - overdue_) + (overdue_ - run_uuids);
     overdue_ = run_uuids;
     for (const auto& uuid : changed)
-        if (const auto index = indexOf(Row::run, uuid.toStdString()); index.isValid()) emit dataChanged(index, index, {OverdueRole});
+        if (const auto index = indexOf(Row::run, utf8_of(uuid)); index.isValid()) emit dataChanged(index, index, {OverdueRole});
 }
 
 const LogbookTreeModel::Node* LogbookTreeModel::node_at(const QModelIndex& index) const {
@@ -170,7 +170,7 @@ QString LogbookTreeModel::title(const Node& node) const {
         if (!meter) return {};
         const auto name = text_of(meter->name);
         if (!meter->limit_percent) return name;
-        return tr("%1, ±%2 %").arg(name, QString::fromStdString(exact_text(*meter->limit_percent)));
+        return tr("%1, ±%2 %").arg(name, raw_text(exact_text(*meter->limit_percent)));
     }
     }
     return {};
@@ -181,7 +181,7 @@ QString LogbookTreeModel::tool_tip(const Node& node) const {
     const auto* record = document_.run(node.uuid);
     if (!record) return {};
     const auto state = run_end_text(record->run.end);
-    return tr("%1, %2: %3").arg(text_of(record->unit.name), title(node), QString::fromUtf8(state.data(), static_cast<qsizetype>(state.size())));
+    return tr("%1, %2: %3").arg(text_of(record->unit.name), title(node), raw_text(state));
 }
 
 std::optional<double> LogbookTreeModel::delivered_wh(const std::string& unit_uuid) const {
@@ -212,12 +212,12 @@ QVariant LogbookTreeModel::data(const QModelIndex& index, int role) const {
         return open ? tr("%1, running").arg(title(node)) : title(node);
     }
     case RowRole: return static_cast<int>(node.kind);
-    case UuidRole: return QString::fromStdString(node.uuid);
+    case UuidRole: return raw_text(node.uuid);
     case OpenRole: {
         const auto* record = node.kind == Row::run ? document_.run(node.uuid) : nullptr;
         return record && record->run.end == RunEnd::still_running;
     }
-    case OverdueRole: return node.kind == Row::run && overdue_.contains(QString::fromStdString(node.uuid));
+    case OverdueRole: return node.kind == Row::run && overdue_.contains(raw_text(node.uuid));
     case RatedRole: {
         const auto* unit = node.kind == Row::unit ? document_.unit(node.uuid) : nullptr;
         return unit && unit->rated_energy_wh ? QVariant(*unit->rated_energy_wh) : QVariant();

@@ -11,7 +11,7 @@ namespace ullage {
 
 namespace {
 
-QString stated(const std::optional<double>& value) { return value ? QString::fromStdString(exact_text(*value)) : MetersModel::tr("not stated"); }
+QString stated(const std::optional<double>& value) { return value ? raw_text(exact_text(*value)) : MetersModel::tr("not stated"); }
 
 } // namespace
 
@@ -40,7 +40,7 @@ QVariant MetersModel::data(const QModelIndex& index, int role) const {
     const auto row = static_cast<std::size_t>(index.row());
     if (row >= document_.meters().size()) return {};
     const auto& meter = document_.meters()[row];
-    if (role == UuidRole) return QString::fromStdString(meter.uuid);
+    if (role == UuidRole) return raw_text(meter.uuid);
     if (role == Qt::TextAlignmentRole && index.column() >= StepColumn && index.column() <= RunsColumn) return int(Qt::AlignRight | Qt::AlignVCenter);
     if (role == SoftRole)
         return (index.column() == StepColumn && !meter.step_wh) || (index.column() == LimitColumn && !meter.limit_percent) ||
@@ -53,7 +53,7 @@ QVariant MetersModel::data(const QModelIndex& index, int role) const {
     case StepColumn: return stated(meter.step_wh);
     case LimitColumn: return stated(meter.limit_percent);
     case SpanColumn: return stated(meter.span_wh);
-    case CorrectionColumn: return QString::fromStdString(exact_text(meter.correction));
+    case CorrectionColumn: return raw_text(exact_text(meter.correction));
     case RunsColumn: {
         const auto runs = document_.runs();
         return static_cast<int>(

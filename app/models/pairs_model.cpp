@@ -47,7 +47,7 @@ QVariant PairsModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole: {
         if (!pair.difference.value) return tr("not known");
         const Quantity shown = index.row() < index.column() ? pair.difference : turned(pair.difference);
-        QString words = QString::fromStdString(quantity_text(shown, 3)).replace(QLatin1Char('-'), QChar(0x2212));
+        QString words = raw_text(quantity_text(shown, 3)).replace(QLatin1Char('-'), QChar(0x2212));
         if (*shown.value > 0) words.prepend(QLatin1Char('+'));
         return words + QLatin1Char('\n') + (pair.resolved ? tr("resolved") : tr("not resolved"));
     }

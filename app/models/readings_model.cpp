@@ -34,15 +34,15 @@ void ReadingsModel::setRun(const QString& runUuid) {
 
 void ReadingsModel::countPhotos() {
     photo_counts_.clear();
-    const auto photos = document_.photos(run_uuid_.toStdString());
+    const auto photos = document_.photos(utf8_of(run_uuid_));
     // Where they cannot be read the strip of photos says so.
     if (!photos) return;
     for (const Photo& photo : photos.value())
-        if (photo.reading_uuid) ++photo_counts_[QString::fromStdString(*photo.reading_uuid)];
+        if (photo.reading_uuid) ++photo_counts_[raw_text(*photo.reading_uuid)];
 }
 
 ReadingsRows ReadingsModel::freshRows() {
-    const auto record = document_.sharedRun(run_uuid_.toStdString());
+    const auto record = document_.sharedRun(utf8_of(run_uuid_));
     if (!record) return {};
     time_zone_ = record->run.time_zone;
     return {record, document_.analysis(record->run.uuid)};
@@ -92,7 +92,7 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
     const ReadingsRow::Cell& cell = row.cells[index.column()];
     const auto counted = index.column() == ReadingsRow::remark ? photo_counts_.find(row.uuid) : photo_counts_.end();
     const int photos = counted == photo_counts_.end() ? 0 : counted->second;
-    const QString photo_words = photos == 0 ? QString() : QString::fromStdString(count_text(photos, "photo", "photos"));
+    const QString photo_words = photos == 0 ? QString() : raw_text(count_text(photos, "photo", "photos"));
     switch (role) {
     case Qt::DisplayRole: return cell.text;
     case Qt::TextAlignmentRole:
@@ -116,7 +116,7 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
 }
 
 QString ReadingsModel::history(const QString& reading_uuid) const {
-    const auto versions = document_.history(reading_uuid.toStdString());
+    const auto versions = document_.history(utf8_of(reading_uuid));
     if (!versions) return text_of(versions.error().sentence());
     return history_lines(versions.value(), time_zone_).join(QLatin1Char('\n'));
 }
@@ -132,12 +132,12 @@ QVariant ReadingsModel::headerData(int section, Qt::Orientation orientation, int
                                                                  "mean load since the register reading before",
                                                                  "gauge error in percentage points",
                                                                  "marks and remarks"};
-    const RunRecord* record = document_.run(run_uuid_.toStdString());
+    const RunRecord* record = document_.run(utf8_of(run_uuid_));
     const bool charge = record != nullptr && record->run.kind == RunKind::charge;
     if (charge && section == ReadingsRow::delivered && role == Qt::DisplayRole) return tr("energy in\nWh");
     if (charge && section == ReadingsRow::load && role == Qt::DisplayRole) return tr("power\nW");
-    if (role == Qt::DisplayRole) return QString::fromUtf8(titles[section]);
-    if (role == Qt::ToolTipRole) return QString::fromUtf8(hints[section]);
+    if (role == Qt::DisplayRole) return raw_text(titles[section]);
+    if (role == Qt::ToolTipRole) return raw_text(hints[section]);
     if (role == Qt::TextAlignmentRole)
         return QVariant::fromValue(Qt::AlignVCenter |
                                    (section == ReadingsRow::time || section == ReadingsRow::remark ? Qt::AlignLeft : Qt::AlignRight));
@@ -151,7 +151,7 @@ Qt::ItemFlags ReadingsModel::flags(const QModelIndex& index) const {
 
 int ReadingsModel::rowOf(const QString& readingUuid) const {
     if (readingUuid.isEmpty()) return -1;
-    const auto found = rows_.rowOf(readingUuid.toStdString());
+    const auto found = rows_.rowOf(utf8_of(readingUuid));
     return found ? static_cast<int>(*found) : -1;
 }
 

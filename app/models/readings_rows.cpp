@@ -116,7 +116,7 @@ ReadingsRow ReadingsRows::row(std::size_t at_row) const {
     const std::string& zone = record_->run.time_zone;
     const ReadingValues& values = reading.values;
     Row row;
-    row.uuid = QString::fromStdString(reading.uuid);
+    row.uuid = raw_text(reading.uuid);
     row.amended = reading.version > 1;
     row.doubtful = derived.doubtful.contains(reading.uuid);
     row.cells[Row::time].text = text_of(clock_text(values.time_ms, zone));
@@ -150,7 +150,7 @@ ReadingsRow ReadingsRows::row(std::size_t at_row) const {
 }
 
 QString ReadingsRows::uuidAt(std::size_t at) const {
-    return isDay(at) ? QString() : QString::fromStdString(record_->readings[static_cast<std::size_t>(entries_[at])].uuid);
+    return isDay(at) ? QString() : raw_text(record_->readings[static_cast<std::size_t>(entries_[at])].uuid);
 }
 
 std::optional<std::size_t> ReadingsRows::rowOf(const std::string& reading_uuid) const {

@@ -30,7 +30,7 @@ QString unit_of_cells(const Table& table, std::size_t column) {
         if (!unit.empty()) return {};
         unit = quantity->unit;
     }
-    return QString::fromStdString(unit);
+    return raw_text(unit);
 }
 
 } // namespace

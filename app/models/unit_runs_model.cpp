@@ -57,7 +57,7 @@ void UnitRunsModel::rebuild() {
 }
 
 void UnitRunsModel::run_changed(const QString& run_uuid) {
-    const auto found = std::find(runs_.begin(), runs_.end(), run_uuid.toStdString());
+    const auto found = std::find(runs_.begin(), runs_.end(), utf8_of(run_uuid));
     if (found == runs_.end()) return;
     const auto row = static_cast<int>(found - runs_.begin());
     emit dataChanged(index(row, 0), index(row, ColumnCount - 1));
@@ -72,7 +72,7 @@ QVariant UnitRunsModel::data(const QModelIndex& index, int role) const {
     const auto& uuid = runs_[static_cast<std::size_t>(index.row())];
     const auto* record = document_.run(uuid);
     if (!record) return {};
-    if (role == UuidRole) return QString::fromStdString(uuid);
+    if (role == UuidRole) return raw_text(uuid);
     if (role == OpenRole) return record->run.end == RunEnd::still_running;
     const auto& analysis = document_.analysis(uuid);
     if (const auto* quantity = quantity_of(analysis, index.column())) return quantity_data(*quantity, role, fallback_decimals(index.column()));

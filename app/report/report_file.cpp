@@ -3,6 +3,7 @@
 
 #include "formats/files/whole_file.h"
 #include "style/file_names.h"
+#include "style/words.h"
 
 #include <QFile>
 #include <QFileInfo>
@@ -14,11 +15,10 @@ Result<void> write_report(const Report& report, const ReportPictures& pictures, 
     const QString end = QFileInfo(path).suffix().toLower();
     const bool pdf = end == QLatin1String("pdf");
     if (!pdf && end != QLatin1String("html") && end != QLatin1String("htm"))
-        return Error{Failure::bad_input, "a report's name must end in .pdf or .html", path.toStdString(), "add the ending that you want"};
+        return Error{Failure::bad_input, "a report's name must end in .pdf or .html", utf8_of(path), "add the ending that you want"};
     const Result<QByteArray> bytes = pdf ? report_pdf(report, pictures, look) : report_html(report, pictures, look);
     if (!bytes) return bytes.error();
-    return write_whole_file(QFile::encodeName(path).toStdString(), {bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())},
-                            replacing);
+    return write_whole_file(native_path(path), {bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())}, replacing);
 }
 
 QString report_file_stem(const QString& name) { return file_stem(name) + QStringLiteral("-report"); }

@@ -2,6 +2,7 @@
 #include "report/report_look.h"
 
 #include "formats/text/table_unicode.h"
+#include "style/words.h"
 
 #include <QCoreApplication>
 
@@ -34,7 +35,7 @@ Paper paper_of(const QLocale& locale) { return locale.measurementSystem() == QLo
 
 char decimal_sign_of(const QLocale& locale) { return locale.decimalPoint() == QLatin1String(",") ? ',' : '.'; }
 
-QString shown(std::string_view text) { return QString::fromStdString(one_line(text)); }
+QString shown(std::string_view text) { return raw_text(one_line(text)); }
 
 std::vector<const ReportBlock*> shown_blocks(const Report& report, const ReportPictures& pictures) {
     std::vector<const ReportBlock*> blocks;

@@ -63,7 +63,7 @@ void LogFollower::resume() {
     const auto traces = document_.traces({});
     if (!traces) return;
     for (const QString& line : lines) {
-        const auto uuid = line.section(QLatin1Char('\t'), 0, 0).toStdString();
+        const auto uuid = utf8_of(line.section(QLatin1Char('\t'), 0, 0));
         const auto trace = std::ranges::find(traces.value(), uuid, &Trace::uuid);
         if (trace == traces.value().end()) continue; // of another logbook
         Followed& log = logs_[uuid];
@@ -123,7 +123,7 @@ void LogFollower::keep_path(const std::string& trace_uuid, const QString& path) 
 }
 
 void LogFollower::drop_withdrawn(const QString& run_uuid) {
-    const auto run = run_uuid.toStdString();
+    const auto run = utf8_of(run_uuid);
     const auto standing = document_.traces(run);
     if (!standing) return;
     std::vector<std::string> gone;

@@ -2,6 +2,7 @@
 #include "services/reading_rules.h"
 
 #include "base/number.h"
+#include "style/words.h"
 
 #include <QLocale>
 #include <QRegularExpression>
@@ -15,11 +16,11 @@ namespace {
 
 constexpr double minutes_an_hour = 60;
 
-QString kept(const std::optional<double>& part) { return part ? QString::fromStdString(exact_text(*part)) : QString(); }
+QString kept(const std::optional<double>& part) { return part ? raw_text(exact_text(*part)) : QString(); }
 
 std::optional<double> part_of(const QStringList& parts, qsizetype at) {
     if (at >= parts.size()) return std::nullopt;
-    const auto parsed = parse_number(parts[at].toStdString());
+    const auto parsed = parse_number(utf8_of(parts[at]));
     return parsed && parsed.value() >= 0 ? std::optional(parsed.value()) : std::nullopt;
 }
 
@@ -56,8 +57,8 @@ QString minutes_text(const std::optional<double>& minutes) {
     const double hours = std::floor(*minutes / minutes_an_hour);
     const double rest = *minutes - hours * minutes_an_hour;
     QStringList parts;
-    if (hours > 0) parts << QStringLiteral("%1 h").arg(QString::fromStdString(exact_text(hours)));
-    if (rest > 0 || hours == 0) parts << QStringLiteral("%1 min").arg(QString::fromStdString(exact_text(rest)));
+    if (hours > 0) parts << QStringLiteral("%1 h").arg(raw_text(exact_text(hours)));
+    if (rest > 0 || hours == 0) parts << QStringLiteral("%1 min").arg(raw_text(exact_text(rest)));
     return parts.join(QLatin1Char(' '));
 }
 
@@ -65,7 +66,7 @@ Result<double> parse_minutes(std::string_view text) {
     static const QRegularExpression form(
         QStringLiteral("^(?:(?<h>\\d+(?:[.,]\\d+)?)\\s*(?:h|hours?))?\\s*(?:(?<m>\\d+(?:[.,]\\d+)?)\\s*(?:m|mins?|minutes?)?)?$"));
     static const QRegularExpression clock(QStringLiteral("^(?<h>\\d{1,3}):(?<m>[0-5]\\d)$"));
-    const auto typed = QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).trimmed().toLower();
+    const auto typed = raw_text(text).trimmed().toLower();
     auto match = clock.match(typed);
     if (!match.hasMatch()) match = form.match(typed);
     if (typed.isEmpty() || !match.hasMatch())
@@ -75,7 +76,7 @@ Result<double> parse_minutes(std::string_view text) {
 
 Result<double> parse_points(std::string_view text) {
     static const QRegularExpression form(QStringLiteral("^(\\d+(?:[.,]\\d+)?)\\s*(?:%|points?|pt|percent)?$"));
-    const auto typed = QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).trimmed().toLower();
+    const auto typed = raw_text(text).trimmed().toLower();
     const auto match = form.match(typed);
     if (!match.hasMatch())
         return Error{Failure::bad_input, "`" + std::string(text) + "` is not understood", {}, "enter points of the gauge, such as 10"};

@@ -17,8 +17,8 @@ namespace {
 
 constexpr UtcMs minute_ms = 60'000;
 
-QString rule_key(const std::string& run_uuid) { return QStringLiteral("rule/%1").arg(QString::fromStdString(run_uuid)); }
-QString snooze_key(const std::string& run_uuid) { return QStringLiteral("snooze/%1").arg(QString::fromStdString(run_uuid)); }
+QString rule_key(const std::string& run_uuid) { return QStringLiteral("rule/%1").arg(raw_text(run_uuid)); }
+QString snooze_key(const std::string& run_uuid) { return QStringLiteral("snooze/%1").arg(raw_text(run_uuid)); }
 
 UtcMs start_of(const RunRecord& record) {
     for (const auto& reading : record.readings)
@@ -126,7 +126,7 @@ void Reminders::tick() {
                               (now.snoozed ? tr("You asked to be called again") : sentence(now.due.why)) + QLatin1Char('.'));
             if (settings_.reminderSound()) notifier_->sound();
         }
-        emit fellDue(QString::fromStdString(uuid));
+        emit fellDue(raw_text(uuid));
     }
     emit looked();
 }

@@ -3,6 +3,7 @@
 
 #include "formats/tables/table_clipboard.h"
 #include "services/background_work.h"
+#include "style/words.h"
 
 #include <QAction>
 #include <QApplication>
@@ -21,7 +22,7 @@ bool copy_table(const StreamedTable& table, QWidget* window) {
     const char decimal_sign = QLocale::system().decimalPoint() == QLatin1String(",") ? ',' : '.';
     const auto texts = result_beside(window, QCoreApplication::translate("ullage::TableCopy", "Copying the table"), [&](WorkProgress&) {
         const ClipboardTable clip = clipboard_table(table, decimal_sign);
-        return std::pair(QString::fromStdString(clip.text), QString::fromStdString(clip.html));
+        return std::pair(raw_text(clip.text), raw_text(clip.html));
     });
     if (!texts) return false;
     auto data = std::make_unique<QMimeData>();

@@ -2,6 +2,7 @@
 #include "style/numbers.h"
 
 #include "base/number.h"
+#include "style/words.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -42,7 +43,7 @@ QString ValueText::plain() const {
 
 QString shown_number(std::optional<double> value, int decimals) {
     if (!value || !std::isfinite(*value)) return translated("not known");
-    const QString text = QString::fromStdString(fixed_text(*value, decimals));
+    const QString text = raw_text(fixed_text(*value, decimals));
     if (text.startsWith(QLatin1Char('-'))) return minus_sign + grouped(text.mid(1));
     return grouped(text);
 }

@@ -2,6 +2,7 @@
 #include "style/style_sheet.h"
 
 #include "style/roles.h"
+#include "style/words.h"
 
 #include <QPair>
 
@@ -138,7 +139,7 @@ QString length_text(const QFont& font, double factor) {
 
 QString style_sheet(const Palette& p, const QFont& font) {
     QString text;
-    for (const char* part : {containers, buttons, fields, lists, bars}) text += QString::fromUtf8(part);
+    for (const char* part : {containers, buttons, fields, lists, bars}) text += raw_text(part);
     for (const auto& [name, size] : {QPair("@small", TextSize::small), QPair("@caption", TextSize::caption), QPair("@figure", TextSize::figure),
                                      QPair("@title", TextSize::title)})
         text.replace(QLatin1String(name), length_text(font, text_factor(size)));

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QString>
 
+#include <string>
 #include <string_view>
 
 namespace ullage {
@@ -12,7 +13,20 @@ namespace ullage {
 [[nodiscard]] inline QString tr(const char* text) { return QCoreApplication::translate("Ullage", text); }
 
 /// UTF-8 text of core as the screen shows it: what acts unseen, such as a mark of direction in a name, is shown as an escape (clean_text() in
-/// formats/text/table_unicode.h). A field in which a text is edited takes it as it is instead, by QString::fromStdString().
+/// formats/text/table_unicode.h).
 [[nodiscard]] QString text_of(std::string_view text);
+
+// Between the strings of core, all UTF-8, and those of Qt text passes here alone; what stands on the screen by text_of().
+
+/// The same as it is: for a field in which it is edited, for UUIDs and other keys, for names of files, and for words that have been cleaned.
+[[nodiscard]] inline QString raw_text(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+/// A text of the screen for core; the content of a file.
+[[nodiscard]] inline std::string utf8_of(const QString& text) { return text.toStdString(); }
+[[nodiscard]] inline std::string bytes_of(const QByteArray& bytes) { return bytes.toStdString(); }
+
+/// The path of a file as the file system takes it, and back.
+[[nodiscard]] std::string native_path(const QString& path);
+[[nodiscard]] QString path_text(std::string_view native);
 
 } // namespace ullage

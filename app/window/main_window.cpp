@@ -22,6 +22,7 @@
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
+#include "style/words.h"
 #include "window/displaced_bar.h"
 #include "window/message_bar.h"
 #include "window/reminder_bar.h"
@@ -251,7 +252,7 @@ void MainWindow::content_changed() {
 
 void MainWindow::row_chosen(const QModelIndex& index) {
     if (selecting_ || !index.isValid()) return;
-    const auto uuid = index.data(LogbookTreeModel::UuidRole).toString().toStdString();
+    const auto uuid = utf8_of(index.data(LogbookTreeModel::UuidRole).toString());
     const auto entry = std::ranges::find(page_table_, tree_model_->rowKind(index), &PageEntry::row);
     if (entry != page_table_.end()) entry->show(uuid);
 }
@@ -282,7 +283,7 @@ void MainWindow::showRun(const std::string& run_uuid) {
     unit_uuid_ = record->unit.uuid;
     const bool other = run_uuid_ != run_uuid || pages_->currentWidget() != run_page_;
     run_uuid_ = run_uuid;
-    if (other) run_page_->showRun(QString::fromStdString(run_uuid));
+    if (other) run_page_->showRun(raw_text(run_uuid));
     pages_->setCurrentWidget(run_page_);
     QTimer::singleShot(0, this, [this] { restore_splitters(*run_page_); });
     select_in_tree();

@@ -163,7 +163,7 @@ void MainWindow::make_running_menu(QMenu& menu) {
         auto* made =
             add_action(running, name.toLatin1().constData(), tr("Running test %1").arg(number), QStringLiteral("Ctrl+%1").arg(number), nullptr);
         made->setProperty("helpText", made->text());
-        connect(made, &QAction::triggered, this, [this, made] { enterReading(made->data().toString().toStdString()); });
+        connect(made, &QAction::triggered, this, [this, made] { enterReading(utf8_of(made->data().toString())); });
     }
 }
 

@@ -43,7 +43,7 @@ const QString page_name = QStringLiteral("page");
 
 void MainWindow::watch_bench() {
     connect(reminders_, &Reminders::looked, this, &MainWindow::look_at_bench);
-    connect(reminder_bar_, &ReminderBar::readingAsked, this, [this](const QString& run) { enterReading(run.toStdString()); });
+    connect(reminder_bar_, &ReminderBar::readingAsked, this, [this](const QString& run) { enterReading(utf8_of(run)); });
     if (notifier_) {
         notifier_->setClicked([this] {
             setWindowState(windowState() & ~Qt::WindowMinimized);
@@ -60,7 +60,7 @@ void MainWindow::watch_bench() {
 void MainWindow::look_at_bench() {
     QSet<QString> overdue;
     for (const auto* record : reminders_->openRuns())
-        if (reminders_->state(record->run.uuid).overdue()) overdue << QString::fromStdString(record->run.uuid);
+        if (reminders_->state(record->run.uuid).overdue()) overdue << raw_text(record->run.uuid);
     tree_model_->setOverdue(overdue);
     awake_->setWanted(!reminders_->openRuns().empty());
     awake_label_->setText(awake_->words());
@@ -81,11 +81,11 @@ void MainWindow::name_running_tests() {
         std::optional<double> gauge_percent;
         for (const auto& reading : record.readings)
             if (!reading.withdrawn && reading.values.gauge_percent) gauge_percent = reading.values.gauge_percent;
-        if (gauge_percent) parts << tr("gauge %1 %").arg(QString::fromStdString(exact_text(*gauge_percent)));
+        if (gauge_percent) parts << tr("gauge %1 %").arg(raw_text(exact_text(*gauge_percent)));
         const auto state = reminders_->state(record.run.uuid);
         if (state.at_ms) parts << tr("next reading %1").arg(due_words(state, now_ms));
         entry->setText(parts.join(QStringLiteral(", ")).replace(QLatin1Char('&'), QStringLiteral("&&")));
-        entry->setData(QString::fromStdString(record.run.uuid));
+        entry->setData(raw_text(record.run.uuid));
     }
     const bool any_due =
         std::ranges::any_of(open, [this](const RunRecord* record) { return reminders_->state(record->run.uuid).due.due_ms.has_value(); });
@@ -148,13 +148,13 @@ void MainWindow::remember_page() {
     if (!document_.isOpen()) return;
     const PageEntry* page = current_page();
     if (!page) return; // what stands there while a logbook is being opened was not chosen
-    settings_.remember(page_name, QStringList{document_.path(), page->name, QString::fromStdString(page->uuid())}.join(QLatin1Char('\n')));
+    settings_.remember(page_name, QStringList{document_.path(), page->name, raw_text(page->uuid())}.join(QLatin1Char('\n')));
 }
 
 bool MainWindow::show_remembered_page() {
     const auto parts = settings_.remembered(page_name).split(QLatin1Char('\n'));
     if (parts.size() != 3 || parts[0] != document_.path()) return false;
-    const auto uuid = parts[2].toStdString();
+    const auto uuid = utf8_of(parts[2]);
     const auto entry = std::ranges::find(page_table_, parts[1], &PageEntry::name);
     if (entry == page_table_.end() || !entry->is_there(uuid)) return false;
     entry->show(uuid);

@@ -261,13 +261,12 @@ void MainWindow::save_photo(const Photo& photo, PhotoDialog* dialog) {
     const QString ending = photo.format == PhotoFormat::png ? QStringLiteral("png") : QStringLiteral("jpg");
     const QString filter = photo.format == PhotoFormat::png ? tr("PNG (*.png);;All files (*)") : tr("JPEG (*.jpg *.jpeg);;All files (*)");
     const QString other = photo.format == PhotoFormat::png ? QString() : QStringLiteral("jpeg");
-    const QString name = safe_file_name(QString::fromStdString(photo.file_name), tr("photo"), ending, other);
+    const QString name = safe_file_name(raw_text(photo.file_name), tr("photo"), ending, other);
     const auto path = prompts_.fileToSave(dialog, tr("Save photo"), QDir(start_folder()).filePath(name), filter, ending, true);
     if (path.isEmpty()) return;
     settings_.setFolderOf(path);
     const auto bytes = document_.photoBytes(photo.uuid);
-    const auto written = bytes ? write_whole_file(QFile::encodeName(path).toStdString(), bytes.value(), {Replacing::Consent::ordinary, {}})
-                               : Result<void>(bytes.error());
+    const auto written = bytes ? write_whole_file(native_path(path), bytes.value(), {Replacing::Consent::ordinary, {}}) : Result<void>(bytes.error());
     if (!written) dialog->refuse(text_of(written.error().sentence()));
     else dialog->tell(tr("The photo stands in %1.").arg(QDir::toNativeSeparators(path)));
 }

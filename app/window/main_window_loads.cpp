@@ -63,7 +63,7 @@ void MainWindow::connect_load_lists_page() {
     connect(load_lists_page_, &LoadListsPage::listSelected, this, [this](const QString& list) {
         select_in_tree();
         remember_page();
-        if (sizing_page_.isMade()) sizing_page_->chooseList(list.toStdString());
+        if (sizing_page_.isMade()) sizing_page_->chooseList(utf8_of(list));
     });
     connect(load_lists_page_, &LoadListsPage::applianceSelected, this, &MainWindow::update_actions);
 }

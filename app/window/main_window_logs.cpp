@@ -89,7 +89,7 @@ void MainWindow::take_in_log(LogForm& form, const std::string& run_uuid) {
 void MainWindow::follow_log(const QString& trace_uuid) {
     const auto traces = document_.traces(run_uuid_);
     if (!traces) return;
-    const auto trace = std::ranges::find(traces.value(), trace_uuid.toStdString(), &Trace::uuid);
+    const auto trace = std::ranges::find(traces.value(), utf8_of(trace_uuid), &Trace::uuid);
     if (trace == traces.value().end()) return;
     const auto files = prompts_.filesToOpen(this, tr("The file of the log %1").arg(text_of(trace->file_name)), start_folder(), log_files(), false);
     if (files.isEmpty()) return;

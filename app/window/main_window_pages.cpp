@@ -11,6 +11,7 @@
 #include "pages/sizing/sizing_page.h"
 #include "pages/unit/unit_page.h"
 #include "services/settings.h"
+#include "style/words.h"
 #include "window/message_bar.h"
 
 #include <QCryptographicHash>
@@ -97,21 +98,21 @@ void MainWindow::page_made(LatePage<Page>& page) {
 }
 
 void MainWindow::connect_bench_page() {
-    connect(bench_page_, &BenchPage::readingAsked, this, [this](const QString& run) { enterReading(run.toStdString()); });
-    connect(bench_page_, &BenchPage::ruleAsked, this, [this](const QString& run) { edit_rule(run.toStdString()); });
+    connect(bench_page_, &BenchPage::readingAsked, this, [this](const QString& run) { enterReading(utf8_of(run)); });
+    connect(bench_page_, &BenchPage::ruleAsked, this, [this](const QString& run) { edit_rule(utf8_of(run)); });
     connect(bench_page_, &BenchPage::startRunAsked, this, &MainWindow::start_run);
 }
 
 void MainWindow::connect_pv_page() {
     connect(pv_page_, &PvPage::failed, messages_, &MessageBar::showError);
-    connect(pv_page_, &PvPage::editUnitAsked, this, [this](const QString& unit) { edit_claims(unit.toStdString()); });
+    connect(pv_page_, &PvPage::editUnitAsked, this, [this](const QString& unit) { edit_claims(utf8_of(unit)); });
 }
 
 void MainWindow::connect_unit_page() {
     connect(unit_page_, &UnitPage::startRunAsked, this, &MainWindow::start_run);
     connect(unit_page_, &UnitPage::editUnitAsked, this, &MainWindow::edit_unit);
     connect(unit_page_, &UnitPage::importAsked, this, &MainWindow::import_sheet);
-    connect(unit_page_, &UnitPage::runChosen, this, [this](const QString& run) { showRun(run.toStdString()); });
+    connect(unit_page_, &UnitPage::runChosen, this, [this](const QString& run) { showRun(utf8_of(run)); });
     unit_page_->setKwhPriceText(settings_.remembered(kwh_price_name));
     connect(unit_page_, &UnitPage::kwhPriceTyped, this, [this](const QString& text) { settings_.remember(kwh_price_name, text); });
 }
@@ -121,9 +122,9 @@ void MainWindow::connect_run_page() {
     run_page_->setLogFollower(*log_follower_);
     connect(run_page_, &RunPage::importLogRequested, this, &MainWindow::import_log);
     connect(run_page_, &RunPage::followLogRequested, this, &MainWindow::follow_log);
-    connect(run_page_, &RunPage::ruleRequested, this, [this](const QString& run) { edit_rule(run.toStdString()); });
+    connect(run_page_, &RunPage::ruleRequested, this, [this](const QString& run) { edit_rule(utf8_of(run)); });
     connect(run_page_, &RunPage::editRunRequested, this, &MainWindow::edit_run);
-    connect(run_page_, &RunPage::logApplianceRequested, this, [this](const QString& run) { add_log_appliance(run.toStdString()); });
+    connect(run_page_, &RunPage::logApplianceRequested, this, [this](const QString& run) { add_log_appliance(utf8_of(run)); });
     connect(run_page_, &RunPage::attachPhotoRequested, this, &MainWindow::attach_photo);
     connect(run_page_, &RunPage::photoSaveAsked, this, &MainWindow::save_photo);
 }
@@ -132,7 +133,7 @@ void MainWindow::connect_meters_page() {
     connect(meters_page_, &MetersPage::addMeterAsked, this, &MainWindow::add_meter);
     connect(meters_page_, &MetersPage::editMeterAsked, this, &MainWindow::edit_meter);
     connect(meters_page_, &MetersPage::withdrawMeterAsked, this, &MainWindow::withdraw_meter);
-    connect(meters_page_, &MetersPage::meterSelected, this, [this](const QString& meter) { showMeter(meter.toStdString()); });
+    connect(meters_page_, &MetersPage::meterSelected, this, [this](const QString& meter) { showMeter(utf8_of(meter)); });
 }
 
 void MainWindow::connect_comparison_page() {
@@ -143,7 +144,7 @@ void MainWindow::connect_comparison_page() {
     connect(comparison_page_, &ComparisonPage::refused, messages_, &MessageBar::showError);
     connect(comparison_page_, &ComparisonPage::otherLogbooksChosen, this,
             [this](const QStringList& paths) { settings_.remember(compared_logbooks_name(document_.path()), paths.join(QLatin1Char('\n'))); });
-    connect(comparison_page_, &ComparisonPage::runRequested, this, [this](const QString& run) { showRun(run.toStdString()); });
+    connect(comparison_page_, &ComparisonPage::runRequested, this, [this](const QString& run) { showRun(utf8_of(run)); });
     if (document_.isOpen()) show_compared_logbooks();
 }
 

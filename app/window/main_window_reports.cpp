@@ -11,6 +11,7 @@
 #include "services/background_work.h"
 #include "services/prompts.h"
 #include "services/settings.h"
+#include "style/words.h"
 #include "window/message_bar.h"
 
 #include <QDir>
@@ -70,7 +71,7 @@ Result<void> write_comparison(const Document& document, ComparisonPage& page, co
 void MainWindow::make_run_report() {
     const auto* record = document_.run(run_uuid_);
     if (!record) return;
-    const QString what = tr("%1 run %2").arg(QString::fromStdString(record->unit.name), QString::number(record->number));
+    const QString what = tr("%1 run %2").arg(raw_text(record->unit.name), QString::number(record->number));
     ask_for_report(what, *new ReportForm(what, paper_of(QLocale()), {}, this),
                    [this, run = run_uuid_](const QString& path, const ReportLook& look) { return write_run(document_, run, path, look); });
 }
@@ -89,7 +90,7 @@ void MainWindow::make_comparison_report() {
     QStringList ways{tr("as tested, each at its own load")};
     if (load) {
         // The average is enough to tell the two apart; what is switched stands on the page.
-        const QString words = QString::fromStdString(common_load_text(*load));
+        const QString words = raw_text(common_load_text(*load));
         ways.prepend(tr("at %1, as on the page").arg(load->duty < 1 ? words.left(words.lastIndexOf(QLatin1String(" ("))) : words));
     }
     const QString what = tr("comparison");
@@ -102,7 +103,7 @@ void MainWindow::make_comparison_report() {
 void MainWindow::make_sizing_report() {
     showSizing();
     if (!sizing_page_->hasSizing()) return;
-    const QString what = tr("sizing for %1").arg(QString::fromStdString(sizing_page_->sizing().list.name));
+    const QString what = tr("sizing for %1").arg(raw_text(sizing_page_->sizing().list.name));
     const auto write = [this, sizing = sizing_page_->sizing()](const QString& path, const ReportLook& look) {
         const MadeReport made = make_sizing_report_of(sizing, options_now(document_));
         return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
@@ -113,7 +114,7 @@ void MainWindow::make_sizing_report() {
 void MainWindow::make_pv_report() {
     const std::optional<PvSheetText> sheet = pv_page_->stated();
     if (!sheet) return messages_->showError(tr("Choose a PV sheet whose fields can be read; then make its report."));
-    const QString what = tr("PV check %1").arg(QString::fromStdString(sheet->sheet.name));
+    const QString what = tr("PV check %1").arg(raw_text(sheet->sheet.name));
     ask_for_report(what, *new ReportForm(what, paper_of(QLocale()), {}, this), [this, sheet = *sheet](const QString& path, const ReportLook& look) {
         const MadeReport made = make_pv_report_of(sheet, options_now(document_));
         return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
@@ -138,7 +139,7 @@ void MainWindow::ask_for_report(const QString& what, ReportForm& asking,
             written = write(path, {form->paper(), decimal_sign_of(QLocale()), turn});
         });
         if (!written) {
-            form->refuse(QString::fromStdString(written.error().sentence()));
+            form->refuse(raw_text(written.error().sentence()));
             return;
         }
         form->accept();

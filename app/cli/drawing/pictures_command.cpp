@@ -12,6 +12,7 @@
 #include "comparison/comparison.h"
 #include "formats/text/table_unicode.h"
 #include "style/file_names.h"
+#include "style/words.h"
 #include "unit/known_depths.h"
 #include "unit/unit_analysis.h"
 
@@ -45,7 +46,7 @@ class RunStems {
 public:
     QString of(const RunRecord& record) {
         QString& stem = stems_[record.unit.uuid];
-        if (stem.isEmpty()) stem = names_.next(QString::fromStdString(record.unit.name));
+        if (stem.isEmpty()) stem = names_.next(raw_text(record.unit.name));
         return stem + QStringLiteral("-run-") + QString::number(record.number);
     }
 
@@ -132,7 +133,7 @@ int pictures_command(const PicturesArguments& arguments, std::ostream& out, std:
     for (const Picture& picture : pictures)
         for (const char* ending : {".png", ".svg"}) {
             files.emplace_back(&picture, into.filePath(picture.stem + QLatin1String(ending)));
-            const Result<OutputTarget> free = output_target(QFile::encodeName(files.back().second).toStdString(), replacing);
+            const Result<OutputTarget> free = output_target(utf8_of(QFile::encodeName(files.back().second)), replacing);
             if (!free) return refuse(err, free.error());
         }
     for (const auto& [picture, path] : files)

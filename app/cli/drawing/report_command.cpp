@@ -10,6 +10,7 @@
 #include "cli/text/sizing_source.h"
 #include "formats/text/table_unicode.h"
 #include "report/report_file.h"
+#include "style/words.h"
 
 #include <CLI/CLI.hpp>
 
@@ -105,8 +106,8 @@ int report_run(const ReportArguments& arguments, const Casebook& casebook, const
     const Result<ReportedRun> run = reported(casebook, record.run.uuid);
     if (!run) return refuse(err, run.error());
     const MadeReport made = make_run_report(run.value(), *casebook.fit(record.unit.uuid), options);
-    const QString stem = report_file_stem(QStringLiteral("%1 run %2").arg(QString::fromStdString(record.unit.name), QString::number(record.number)));
-    return write(made, arguments, stem.toStdString() + ".pdf", look, out, err);
+    const QString stem = report_file_stem(QStringLiteral("%1 run %2").arg(raw_text(record.unit.name), QString::number(record.number)));
+    return write(made, arguments, utf8_of(stem) + ".pdf", look, out, err);
 }
 
 int report_comparison(const ReportArguments& arguments, const Casebook& casebook, const ReportOptions& options, const ReportLook& look,
@@ -151,7 +152,7 @@ int report_pv(const ReportArguments& arguments, const ReportOptions& options, co
 int report_command(const ReportArguments& arguments, std::ostream& out, std::ostream& err) {
     if (arguments.run.empty() && !arguments.compare && arguments.size.empty() && arguments.pv.empty())
         return wrong_usage(err, "choose --run UNIT/N, --compare, --size LIST or --pv SHEET");
-    const QLocale locale = arguments.locale.empty() ? QLocale::system() : QLocale(QString::fromStdString(arguments.locale));
+    const QLocale locale = arguments.locale.empty() ? QLocale::system() : QLocale(raw_text(arguments.locale));
     if (!arguments.locale.empty() && locale.language() == QLocale::C && arguments.locale != "C")
         return wrong_usage(err, "`" + arguments.locale + "` is no locale; use a name such as de_DE or en_US");
     const Paper paper = arguments.paper.empty() ? paper_of(locale) : arguments.paper == "letter" ? Paper::letter : Paper::a4;

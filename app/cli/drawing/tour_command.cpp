@@ -9,6 +9,7 @@
 #include "services/appearance.h"
 #include "services/prompts.h"
 #include "services/settings.h"
+#include "style/words.h"
 #include "window/main_window.h"
 #include "window/message_bar.h"
 
@@ -94,12 +95,12 @@ private:
     Result<void> keep(const QStringList& place) {
         const QPixmap picture = window_.grab(); // paints the page also where no one looks
         const QString number = QStringLiteral("%1").arg(++pages_, 3, 10, QLatin1Char('0'));
-        out_ << number.toStdString() << "  " << place.join(QStringLiteral(", ")).toStdString() << '\n';
-        if (const QString says = window_.findChild<MessageBar*>()->message(); !says.isEmpty()) out_ << "     says: " << says.toStdString() << '\n';
+        out_ << utf8_of(number) << "  " << utf8_of(place.join(QStringLiteral(", "))) << '\n';
+        if (const QString says = window_.findChild<MessageBar*>()->message(); !says.isEmpty()) out_ << "     says: " << utf8_of(says) << '\n';
         if (into_.isEmpty()) return {};
         const QString path = QDir(into_).filePath(number + QStringLiteral(".png"));
         if (picture.save(path, "PNG")) return {};
-        return Error{Failure::io, "the picture cannot be written", path.toStdString(), "check the disk and the folder's permissions"};
+        return Error{Failure::io, "the picture cannot be written", utf8_of(path), "check the disk and the folder's permissions"};
     }
 
     MainWindow& window_;
@@ -111,8 +112,8 @@ private:
 /// A folder to fill: nothing in it is replaced, so it must be new or empty.
 Result<void> empty_folder(const QString& folder) {
     if (QDir(folder).exists() && !QDir(folder).isEmpty(QDir::AllEntries | QDir::Hidden | QDir::System | QDir::NoDotAndDotDot))
-        return Error{Failure::refused, "the folder is not empty", folder.toStdString(), "name a new one"};
-    if (!QDir().mkpath(folder)) return Error{Failure::io, "the folder cannot be made", folder.toStdString(), {}};
+        return Error{Failure::refused, "the folder is not empty", utf8_of(folder), "name a new one"};
+    if (!QDir().mkpath(folder)) return Error{Failure::io, "the folder cannot be made", utf8_of(folder), {}};
     return {};
 }
 
@@ -135,7 +136,7 @@ int tour_command(const TourArguments& arguments, std::ostream& out, std::ostream
     window.show();
     window.openLogbook(QFile::decodeName(arguments.source.c_str()));
     if (!document.isOpen()) {
-        err << "ullage: " << window.findChild<MessageBar*>()->message().toStdString() << '\n';
+        err << "ullage: " << utf8_of(window.findChild<MessageBar*>()->message()) << '\n';
         return exit_bad_input;
     }
     if (const auto walked = Tour(window, into, out).walk(); !walked) return refuse(err, walked.error());

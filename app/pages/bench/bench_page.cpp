@@ -33,7 +33,7 @@ BenchEntry entry_of(const RunRecord& record, const Document& document, const Rem
     const UtcMs now_ms = document.clock().now_ms();
     const auto state = reminders.state(uuid);
     BenchEntry entry;
-    entry.run_uuid = QString::fromStdString(uuid);
+    entry.run_uuid = raw_text(uuid);
     entry.unit = text_of(record.unit.name);
     entry.about = run_about(record);
     if (number <= most_keys) entry.keys = QStringLiteral("Ctrl+%1").arg(number);
@@ -122,7 +122,7 @@ void BenchPage::refresh() {
         connect(panel, &BenchPanel::ruleAsked, this, &BenchPage::ruleAsked);
         // The panel's button hides with the answer; its own press has to end first.
         connect(
-            panel, &BenchPanel::snoozeAsked, this, [this](const QString& run, int minutes) { reminders_.snooze(run.toStdString(), minutes); },
+            panel, &BenchPanel::snoozeAsked, this, [this](const QString& run, int minutes) { reminders_.snooze(utf8_of(run), minutes); },
             Qt::QueuedConnection);
         panels_.push_back(panel);
         columns_ = 0;
@@ -135,7 +135,7 @@ void BenchPage::refresh() {
     scroll_->setVisible(!open.empty());
     empty_->setVisible(open.empty());
     start_button_->setEnabled(!document_.units().empty());
-    const auto count = QString::fromStdString(count_text(static_cast<long>(open.size()), "test", "tests"));
+    const auto count = raw_text(count_text(static_cast<long>(open.size()), "test", "tests"));
     about_label_->setText(open.empty() ? QString() : overdue > 0 ? tr("%1, %2 with a reading due").arg(count).arg(overdue) : count);
     arrange();
 }

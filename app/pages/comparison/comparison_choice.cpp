@@ -6,6 +6,7 @@
 #include "sizing/load_totals.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QButtonGroup>
 #include <QComboBox>
@@ -148,7 +149,7 @@ void ComparisonChoice::setLoadLists(const std::vector<LoadList>& lists) {
     list_combo_->clear();
     bool kept = false;
     for (const auto& [uuid, load] : list_loads_) {
-        list_combo_->addItem(tr("%1, %2 W").arg(QString::fromStdString(load.name), QString::number(load.mean_w(), 'f', 0)));
+        list_combo_->addItem(tr("%1, %2 W").arg(raw_text(load.name), QString::number(load.mean_w(), 'f', 0)));
         if (uuid != chosen) continue;
         list_combo_->setCurrentIndex(list_combo_->count() - 1);
         kept = true;
@@ -177,7 +178,7 @@ void ComparisonChoice::setLoad(const std::optional<CommonLoad>& load) {
 
 void ComparisonChoice::setTags(const std::vector<std::string>& tags) {
     QStringList words;
-    for (const std::string& tag : tags) words << QString::fromStdString(tag);
+    for (const std::string& tag : tags) words << raw_text(tag);
     QStringList known;
     for (int i = 1; i < tag_combo_->count(); ++i) known << tag_combo_->itemText(i);
     if (words == known && tag_combo_->count() > 0) return;
@@ -198,8 +199,8 @@ bool ComparisonChoice::wants(const Unit& unit) const {
     const double rated_wh = unit.rated_energy_wh.value_or(0);
     if (least_spin_->value() > 0 && rated_wh < least_spin_->value()) return false;
     if (most_spin_->value() > 0 && (rated_wh <= 0 || rated_wh > most_spin_->value())) return false;
-    if (tag_combo_->currentIndex() > 0 && !has_tag(unit.tags, tag_combo_->currentText().toStdString())) return false;
-    const QString about = QString::fromStdString(unit.name + '\n' + unit.maker + '\n' + unit.remark);
+    if (tag_combo_->currentIndex() > 0 && !has_tag(unit.tags, utf8_of(tag_combo_->currentText()))) return false;
+    const QString about = raw_text(unit.name + '\n' + unit.maker + '\n' + unit.remark);
     const QStringList words = filter_edit_->text().split(QLatin1Char(' '), Qt::SkipEmptyParts);
     return std::ranges::all_of(words, [&](const QString& word) { return about.contains(word, Qt::CaseInsensitive); });
 }

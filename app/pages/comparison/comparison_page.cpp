@@ -13,6 +13,7 @@
 #include "services/background_work.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QButtonGroup>
 #include <QComboBox>
@@ -136,7 +137,7 @@ bool ComparisonPage::isComplete() {
 
 void ComparisonPage::addLogbooks(const QStringList& paths) {
     for (const QString& path : paths)
-        if (const auto added = comparer().addLogbook(path); !added) emit refused(QString::fromStdString(added.error().sentence()));
+        if (const auto added = comparer().addLogbook(path); !added) emit refused(raw_text(added.error().sentence()));
     tellChosenLogbooks();
 }
 

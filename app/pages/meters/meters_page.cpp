@@ -6,6 +6,7 @@
 #include "models/meters_model.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -83,12 +84,12 @@ void MetersPage::showMeter(const std::string& meter_uuid) {
 
 std::string MetersPage::selectedMeter() const {
     const auto current = table_->currentIndex();
-    return current.isValid() ? current.data(MetersModel::UuidRole).toString().toStdString() : std::string();
+    return current.isValid() ? utf8_of(current.data(MetersModel::UuidRole).toString()) : std::string();
 }
 
 void MetersPage::refresh() {
     const auto count = document_.meters().size();
-    about_->setText(QString::fromStdString(count_text(static_cast<long>(count), "meter", "meters")));
+    about_->setText(raw_text(count_text(static_cast<long>(count), "meter", "meters")));
     table_->setVisible(count > 0);
     empty_->setVisible(count == 0);
     const bool chosen = table_->currentIndex().isValid();

@@ -31,9 +31,9 @@ void put(StripFigure& figure, const Quantity& quantity, int decimals) {
         figure.rest = tr("not known");
         return;
     }
-    const QString unit = quantity.unit == "1" ? QString() : QString::fromStdString(quantity.unit);
+    const QString unit = quantity.unit == "1" ? QString() : raw_text(quantity.unit);
     const bool plain = quantity.value && (quantity.kind == Kind::measured || quantity.kind == Kind::projected);
-    QString text = QString::fromStdString(quantity_text(quantity, decimals));
+    QString text = raw_text(quantity_text(quantity, decimals));
     if (!unit.isEmpty() && text.endsWith(QLatin1Char(' ') + unit)) text.chop(unit.size() + 1);
     const qsizetype sign = text.indexOf(QStringLiteral(" ±"));
     figure.value = plain && sign > 0 ? text.left(sign) : text;

@@ -144,13 +144,13 @@ void PvForm::fill(const PvSheet& sheet, const std::vector<Unit>& units) {
     PvSheetText text;
     text.sheet = sheet;
     for (const Field& field : fields_) {
-        field.edit->setText(QString::fromStdString(key_of(field.key).text(text)));
+        field.edit->setText(raw_text(key_of(field.key).text(text)));
         field.edit->setCursorPosition(0);
     }
     unit_->clear();
     unit_->addItem(tr("none chosen"), QString());
-    for (const Unit& unit : units) unit_->addItem(text_of(unit.name), QString::fromStdString(unit.uuid));
-    unit_->setCurrentIndex(std::max(0, unit_->findData(QString::fromStdString(sheet.unit_uuid))));
+    for (const Unit& unit : units) unit_->addItem(text_of(unit.name), raw_text(unit.uuid));
+    unit_->setCurrentIndex(std::max(0, unit_->findData(raw_text(sheet.unit_uuid))));
     cells_->setCurrentIndex(sheet.crystalline_silicon ? 0 : 1);
     filling_ = false;
 }
@@ -161,13 +161,13 @@ void PvForm::read_fields() {
     read_.reset();
     PvSheetText text;
     for (const Field& field : fields_) {
-        const std::string typed = field.edit->text().trimmed().toStdString();
+        const std::string typed = utf8_of(field.edit->text().trimmed());
         if (typed.empty()) continue;
         if (const Result<void> done = key_of(field.key).read(text, typed); !done) return explain(field.key, text_of(done.error().sentence()));
     }
     PvSheet sheet = text.sheet;
     sheet.uuid = shown_.uuid;
-    sheet.unit_uuid = unit_->currentData().toString().toStdString();
+    sheet.unit_uuid = utf8_of(unit_->currentData().toString());
     sheet.crystalline_silicon = cells_->currentData().toBool();
     if (sheet.name.empty()) return explain("name", tr("The sheet needs a name, by which it is found again."));
     if (const Result<void> good = check_pv_sheet(sheet); !good) {

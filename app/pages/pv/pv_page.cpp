@@ -131,7 +131,7 @@ QWidget* PvPage::make_head() {
     sheets_->setObjectName(QStringLiteral("pvSheetsCombo"));
     sheets_->setAccessibleName(tr("PV sheet"));
     sheets_->setMinimumContentsLength(24);
-    connect(sheets_, &QComboBox::activated, this, [this] { choose(sheets_->currentData().toString().toStdString()); });
+    connect(sheets_, &QComboBox::activated, this, [this] { choose(utf8_of(sheets_->currentData().toString())); });
     auto* add = new_button("addPvSheetButton", tr("Add sheet"));
     make_primary(*add);
     connect(add, &QPushButton::clicked, this, &PvPage::addSheet);
@@ -170,7 +170,7 @@ QWidget* PvPage::make_answer() {
     inside->addWidget(assumed_);
     column->addWidget(panel, 1);
     connect(edit_unit_, &QPushButton::clicked, this, [this] {
-        if (const auto* sheet = document_.pvSheet(uuid_)) emit editUnitAsked(QString::fromStdString(sheet->unit_uuid));
+        if (const auto* sheet = document_.pvSheet(uuid_)) emit editUnitAsked(raw_text(sheet->unit_uuid));
     });
     // A low window scrolls rather than squeezing the words onto one another.
     auto* scroll = new QScrollArea;
@@ -201,8 +201,8 @@ void PvPage::refresh() {
     const auto& sheets = document_.pvSheets();
     if (!document_.pvSheet(uuid_)) uuid_ = sheets.empty() ? std::string() : sheets.front().uuid;
     sheets_->clear();
-    for (const PvSheet& sheet : sheets) sheets_->addItem(text_of(sheet.name), QString::fromStdString(sheet.uuid));
-    sheets_->setCurrentIndex(sheets_->findData(QString::fromStdString(uuid_)));
+    for (const PvSheet& sheet : sheets) sheets_->addItem(text_of(sheet.name), raw_text(sheet.uuid));
+    sheets_->setCurrentIndex(sheets_->findData(raw_text(uuid_)));
     sheets_->setVisible(!sheets.empty());
     withdraw_->setEnabled(!sheets.empty());
     body_->setCurrentIndex(sheets.empty() ? 1 : 0);
@@ -221,7 +221,7 @@ void PvPage::addSheet() {
         return std::ranges::any_of(document_.pvSheets(), [&](const PvSheet& each) { return each.name == name; });
     };
     int number = 1;
-    do sheet.name = tr("PV sheet %1").arg(number++).toStdString();
+    do sheet.name = utf8_of(tr("PV sheet %1").arg(number++));
     while (taken(sheet.name));
     if (!document_.units().empty()) sheet.unit_uuid = document_.units().front().uuid;
     const Result<PvSheet> added = document_.addPvSheet(sheet);

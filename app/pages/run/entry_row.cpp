@@ -86,13 +86,13 @@ bool EntryRow::eventFilter(QObject* watched, QEvent* event) {
 void EntryRow::setRun(const QString& runUuid) {
     keepDraft();
     run_uuid_ = runUuid;
-    const bool known = document_.run(runUuid.toStdString()) != nullptr;
+    const bool known = document_.run(utf8_of(runUuid)) != nullptr;
     setEnabled(known);
     questioned_.reset();
     question_bar_->drop();
     showMessage({});
     photos_->setRun(runUuid);
-    setTexts(known ? EntryTexts::from_draft(document_.draft(runUuid.toStdString())) : EntryTexts());
+    setTexts(known ? EntryTexts::from_draft(document_.draft(utf8_of(runUuid))) : EntryTexts());
     showNow();
 }
 
@@ -159,7 +159,7 @@ QWidget* EntryRow::widgetOf(EntryField field) const {
 }
 
 void EntryRow::record() {
-    const RunRecord* run = document_.run(run_uuid_.toStdString());
+    const RunRecord* run = document_.run(utf8_of(run_uuid_));
     if (run == nullptr) {
         showMessage(tr("This run is no longer in the open logbook; what you typed stands here until you choose another run."));
         return;
@@ -200,14 +200,14 @@ void EntryRow::answer(QuestionBar::Answer answer) {
 }
 
 void EntryRow::write(const ReadingValues& values) {
-    const auto noted = document_.record(run_uuid_.toStdString(), values, photos_->uuids());
+    const auto noted = document_.record(utf8_of(run_uuid_), values, photos_->uuids());
     if (!noted) {
         showMessage(tr("Not recorded. %1").arg(text_of(noted.error().sentence())));
         focusGauge();
         return;
     }
     clear();
-    emit recorded(QString::fromStdString(noted.value().uuid));
+    emit recorded(raw_text(noted.value().uuid));
 }
 
 void EntryRow::clear() {
@@ -222,17 +222,17 @@ void EntryRow::clear() {
 
 void EntryRow::keepDraft() {
     draft_timer_.stop();
-    if (run_uuid_.isEmpty() || document_.run(run_uuid_.toStdString()) == nullptr) return;
+    if (run_uuid_.isEmpty() || document_.run(utf8_of(run_uuid_)) == nullptr) return;
     const QString draft = texts().draft();
-    if (draft == document_.draft(run_uuid_.toStdString())) return;
-    if (const auto kept = document_.keepDraft(run_uuid_.toStdString(), draft); !kept && message().isEmpty())
+    if (draft == document_.draft(utf8_of(run_uuid_))) return;
+    if (const auto kept = document_.keepDraft(utf8_of(run_uuid_), draft); !kept && message().isEmpty())
         showMessage(tr("What is typed here is not on the disk. %1").arg(text_of(kept.error().sentence())));
 }
 
 void EntryRow::showNow() {
-    const RunRecord* run = document_.run(run_uuid_.toStdString());
+    const RunRecord* run = document_.run(utf8_of(run_uuid_));
     const UtcMs now_ms = document_.clock().now_ms();
-    time_edit_->setPlaceholderText(run == nullptr ? QString() : QString::fromStdString(clock_text(now_ms, run->run.time_zone)));
+    time_edit_->setPlaceholderText(run == nullptr ? QString() : raw_text(clock_text(now_ms, run->run.time_zone)));
     minute_timer_.start(ms_to_next_minute(now_ms));
 }
 

@@ -6,6 +6,7 @@
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
+#include "style/words.h"
 
 #include <QComboBox>
 #include <QEvent>
@@ -38,7 +39,7 @@ void EntryRow::buildFields() {
     mark_combo_->setAccessibleName(tr("Mark"));
     mark_combo_->setToolTip(tr("An event at this moment; a register typed beside it was read after it"));
     mark_combo_->addItem(tr("no mark"));
-    for (const MarkKind mark : all_mark_kinds) mark_combo_->addItem(QString::fromStdString(std::string(mark_text(mark))), static_cast<int>(mark));
+    for (const MarkKind mark : all_mark_kinds) mark_combo_->addItem(raw_text(mark_text(mark)), static_cast<int>(mark));
     mark_combo_->installEventFilter(this);
     connect(mark_combo_, &QComboBox::currentIndexChanged, this, &EntryRow::edited);
     more_button_->setObjectName(QStringLiteral("moreButton"));

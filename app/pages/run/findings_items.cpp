@@ -30,7 +30,7 @@ FindingItem::Sort sort_of(Weight weight) {
 
 QString correction_name(RegisterCorrectionKind kind) {
     const std::string_view text = register_correction_text(kind);
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    return raw_text(text);
 }
 
 void add_unknown(std::vector<FindingItem>& items, const QString& name, const Quantity& quantity) {
@@ -98,8 +98,7 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
     if (!drains) {
         const std::string_view name = run_kind_text(kind);
         items.push_back({FindingItem::Sort::not_known,
-                         tr("Usable fraction, the gauge's errors and losses: a %1 run does not tell them; make a drain.")
-                             .arg(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()))),
+                         tr("Usable fraction, the gauge's errors and losses: a %1 run does not tell them; make a drain.").arg(raw_text(name)),
                          {},
                          {}});
         return items;

@@ -36,7 +36,7 @@ struct LoadFigure {
 std::vector<LoadFigure> figures_of(const LoadStatistics& load) {
     const QLocale locale;
     const auto with = [&locale](double value, int decimals, const char* unit) {
-        return QStringLiteral("%1 %2").arg(locale.toString(value, 'f', decimals), QString::fromUtf8(unit));
+        return QStringLiteral("%1 %2").arg(locale.toString(value, 'f', decimals), raw_text(unit));
     };
     std::vector<LoadFigure> figures = {{LogView::tr("mean"), with(load.mean_w, 1, "W")},
                                        {LogView::tr("peak"), with(load.peak_w, 1, "W")},
@@ -114,7 +114,7 @@ LogView::LogView(Document& document, QWidget* parent)
 QWidget* LogView::chart() const { return chart_; }
 
 void LogView::setRun(const QString& run_uuid) {
-    run_uuid_ = run_uuid.toStdString();
+    run_uuid_ = utf8_of(run_uuid);
     if (isVisible()) look();
 }
 
@@ -170,9 +170,9 @@ void LogView::look() {
 void LogView::setFollower(LogFollower& follower) {
     follower_ = &follower;
     connect(follower_, &LogFollower::changed, this, [this](const QString& run) {
-        if (run.toStdString() == run_uuid_ && isVisible()) show_logs();
+        if (utf8_of(run) == run_uuid_ && isVisible()) show_logs();
     });
-    connect(logs_, &LogList::stopAsked, this, [this](const QString& trace) { follower_->stop(trace.toStdString()); });
+    connect(logs_, &LogList::stopAsked, this, [this](const QString& trace) { follower_->stop(utf8_of(trace)); });
 }
 
 void LogView::show_logs() {

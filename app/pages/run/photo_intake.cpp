@@ -31,7 +31,7 @@ bool called_picture(const QUrl& url) {
 Result<NewPhoto> photo_from_file(const QString& path) {
     const QFileInfo info(path);
     const auto refused = [&](Failure failure, const QString& what, const QString& remedy) {
-        return Error{failure, what.toStdString(), info.fileName().toStdString(), remedy.toStdString()};
+        return Error{failure, utf8_of(what), utf8_of(info.fileName()), utf8_of(remedy)};
     };
     if (!info.exists()) return refused(Failure::not_found, tr("there is no such file"), tr("check the name and the folder"));
     if (!info.isFile()) return refused(Failure::bad_input, tr("this is no file"), tr("choose a picture"));
@@ -50,19 +50,18 @@ Result<NewPhoto> photo_from_file(const QString& path) {
     case QFileDevice::ResourceError: return refused(Failure::io, tr("too many files are open"), tr("close other programs and try again"));
     default: return refused(Failure::io, tr("the file cannot be read to its end"), tr("check the disk or card that it is on, or copy it elsewhere"));
     }
-    return NewPhoto{info.fileName().toStdString(), bytes.toStdString(), {}};
+    return NewPhoto{utf8_of(info.fileName()), bytes_of(bytes), {}};
 }
 
 Result<NewPhoto> photo_from_image(const QImage& image) {
     const std::string name = "pasted.png";
     if (image.isNull())
-        return Error{Failure::bad_input, tr("the picture could not be taken over").toStdString(), name,
-                     tr("save it as a file and attach that").toStdString()};
+        return Error{Failure::bad_input, utf8_of(tr("the picture could not be taken over")), name, utf8_of(tr("save it as a file and attach that"))};
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     image.save(&buffer, "PNG", png_quality);
-    return NewPhoto{name, bytes.toStdString(), {}};
+    return NewPhoto{name, bytes_of(bytes), {}};
 }
 
 } // namespace

@@ -26,9 +26,7 @@ namespace {
 constexpr QSize picture_px(72, 54);
 constexpr int uuid_role = Qt::UserRole;
 
-QString cache_key(const Photo& photo, qreal ratio) {
-    return QStringLiteral("photo %1 %2").arg(QString::fromStdString(photo.uuid), QString::number(ratio));
-}
+QString cache_key(const Photo& photo, qreal ratio) { return QStringLiteral("photo %1 %2").arg(raw_text(photo.uuid), QString::number(ratio)); }
 
 } // namespace
 
@@ -76,7 +74,7 @@ void PhotoStrip::fill() {
         auto* item = new QListWidgetItem(glyph_icon(Glyph::photo, GlyphTone::soft), QString(), this);
         QString words = photo_words(photo, zone_);
         if (number < notes_.size()) words += QStringLiteral("; ") + notes_[number];
-        item->setData(uuid_role, QString::fromStdString(photo.uuid));
+        item->setData(uuid_role, raw_text(photo.uuid));
         item->setToolTip(words);
         item->setData(Qt::AccessibleTextRole, tr("photo %1 of %2: %3").arg(++number).arg(photos_.size()).arg(words));
     }
@@ -125,7 +123,7 @@ void PhotoStrip::set_icon(const QIcon& icon) {
 }
 
 void PhotoStrip::openPhoto(const QString& photoUuid) {
-    const auto photo = std::ranges::find(photos_, photoUuid.toStdString(), &Photo::uuid);
+    const auto photo = std::ranges::find(photos_, utf8_of(photoUuid), &Photo::uuid);
     if (photo == photos_.end()) return;
     const auto bytes = document_.photoBytes(photo->uuid);
     if (!bytes) {
@@ -151,7 +149,7 @@ void PhotoStrip::openPhoto(const QString& photoUuid) {
 }
 
 void PhotoStrip::withdraw(const QString& photo_uuid) {
-    if (const auto done = document_.withdrawPhoto(photo_uuid.toStdString()); !done) emit refused(text_of(done.error().sentence()));
+    if (const auto done = document_.withdrawPhoto(utf8_of(photo_uuid)); !done) emit refused(text_of(done.error().sentence()));
 }
 
 void PhotoStrip::keyPressEvent(QKeyEvent* event) {

@@ -86,7 +86,7 @@ Table chosen_readings(const Document& document, const std::string& run_uuid, con
     std::size_t row = 0;
     for (const Reading& reading : record->readings) {
         if (reading.withdrawn) continue;
-        if (reading_uuids.contains(QString::fromStdString(reading.uuid))) rows.push_back(row);
+        if (reading_uuids.contains(raw_text(reading.uuid))) rows.push_back(row);
         ++row;
     }
     return with_rows(std::move(table), rows);

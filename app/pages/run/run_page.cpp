@@ -82,7 +82,7 @@ void RunPage::connectParts() {
 }
 
 void RunPage::showRun(const QString& runUuid) {
-    presenter_.setRun(runUuid.toStdString());
+    presenter_.setRun(utf8_of(runUuid));
     error_bar_->hide();
     model_->setRun(runUuid);
     entry_->setRun(runUuid);

@@ -4,6 +4,7 @@
 #include "dialogs/photo_dialog.h"
 #include "document/document.h"
 #include "pages/run/run_presenter.h"
+#include "style/words.h"
 
 #include <QTimer>
 #include <QWidget>
@@ -41,7 +42,7 @@ public:
     /// Shows a run and brings back its half-typed entry. Precondition: the run is in the document; an unknown one leaves the
     /// page empty.
     void showRun(const QString& runUuid);
-    [[nodiscard]] QString runUuid() const { return QString::fromStdString(presenter_.runUuid()); }
+    [[nodiscard]] QString runUuid() const { return raw_text(presenter_.runUuid()); }
     /// Actions for a menu: mark, end run (with its own menu), amend, withdraw, edit run.
     [[nodiscard]] QList<QAction*> runActions() const;
     /// Takes photos in from files, for the entry row where that has the keyboard, else for the one chosen reading, else for the

@@ -102,10 +102,10 @@ QPushButton* RunPhotos::make_undone_button() {
 }
 
 const Reading* RunPhotos::reading(const QString& uuid) const {
-    const RunRecord* run = document_.run(run_uuid_.toStdString());
+    const RunRecord* run = document_.run(utf8_of(run_uuid_));
     if (run == nullptr) return nullptr;
     for (const Reading& each : run->readings)
-        if (!each.withdrawn && each.uuid == uuid.toStdString()) return &each;
+        if (!each.withdrawn && each.uuid == utf8_of(uuid)) return &each;
     return nullptr;
 }
 
@@ -127,14 +127,14 @@ void RunPhotos::setReading(const QString& readingUuid) {
 
 void RunPhotos::refresh() {
     std::vector<Photo> shown, undone;
-    const RunRecord* run = document_.run(run_uuid_.toStdString());
+    const RunRecord* run = document_.run(utf8_of(run_uuid_));
     if (run != nullptr) {
         auto found = document_.photos(run->run.uuid);
         if (!found) emit refused(text_of(found.error().sentence()));
         if (found)
             for (Photo& photo : found.value()) {
                 if (!photo.reading_uuid) continue;
-                const QString owner = QString::fromStdString(*photo.reading_uuid);
+                const QString owner = raw_text(*photo.reading_uuid);
                 if (reading(owner) == nullptr) undone.push_back(std::move(photo));
                 else if (owner == reading_uuid_) shown.push_back(std::move(photo));
             }
@@ -164,7 +164,7 @@ void RunPhotos::attach(const PhotoIntake& intake, const QString& readingUuid) {
     bool any = false;
     std::optional<Photo> timed;
     for (const auto& photo : intake) {
-        auto added = photo ? document_.addPhoto(run_uuid_.toStdString(), readingUuid.toStdString(), photo.value()) : Result<Photo>(photo.error());
+        auto added = photo ? document_.addPhoto(utf8_of(run_uuid_), utf8_of(readingUuid), photo.value()) : Result<Photo>(photo.error());
         if (!added) {
             refusals << text_of(added.error().sentence());
             continue;
@@ -180,12 +180,12 @@ void RunPhotos::attach(const PhotoIntake& intake, const QString& readingUuid) {
 }
 
 void RunPhotos::offer_time(const Photo& photo) {
-    const Reading* owner = reading(QString::fromStdString(*photo.reading_uuid));
-    const RunRecord* run = document_.run(run_uuid_.toStdString());
+    const Reading* owner = reading(raw_text(*photo.reading_uuid));
+    const RunRecord* run = document_.run(utf8_of(run_uuid_));
     if (owner == nullptr || run == nullptr) return;
     const UtcMs whole_second_ms = photo.taken->time_ms / 1000 * 1000; // as the entry row notes them
     if (std::abs(whole_second_ms - owner->values.time_ms) < differs_from_ms) return;
-    offered_to_ = QString::fromStdString(owner->uuid);
+    offered_to_ = raw_text(owner->uuid);
     offered_ms_ = whole_second_ms;
     const QString words =
         tr("The photo was taken %1; the reading says %2.")

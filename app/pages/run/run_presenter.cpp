@@ -18,7 +18,7 @@ namespace {
 
 const Reading* reading_of(const RunRecord* record, const QString& uuid) {
     if (record == nullptr) return nullptr;
-    const auto found = std::ranges::find(record->readings, uuid.toStdString(), &Reading::uuid);
+    const auto found = std::ranges::find(record->readings, utf8_of(uuid), &Reading::uuid);
     return found == record->readings.end() ? nullptr : &*found;
 }
 
@@ -76,7 +76,7 @@ QString RunPresenter::lastEntered() const {
     const Reading* last = nullptr;
     for (const Reading& reading : run->readings)
         if (!reading.withdrawn && (last == nullptr || reading.sequence > last->sequence)) last = &reading;
-    return last == nullptr ? QString() : QString::fromStdString(last->uuid);
+    return last == nullptr ? QString() : raw_text(last->uuid);
 }
 
 Result<void> RunPresenter::amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason) {
@@ -86,7 +86,7 @@ Result<void> RunPresenter::amend(const std::string& reading_uuid, const ReadingV
 
 Result<void> RunPresenter::withdraw(const QStringList& reading_uuids) {
     for (const QString& uuid : reading_uuids)
-        if (const auto done = document_.withdrawReading(uuid.toStdString(), {}); !done) return done;
+        if (const auto done = document_.withdrawReading(utf8_of(uuid), {}); !done) return done;
     return {};
 }
 

@@ -18,9 +18,9 @@ namespace ullage {
 QString field_text_of(UtcMs time_ms, UtcMs now_ms, const std::string& zone) {
     const UtcMs second_ms = time_ms - ((time_ms % 1000) + 1000) % 1000;
     const QString plain = moment_with_seconds(second_ms, zone);
-    const auto read = parse_moment(plain.toStdString(), now_ms, zone);
+    const auto read = parse_moment(utf8_of(plain), now_ms, zone);
     // Of an hour that occurs twice the plain words mean only one.
-    return read && read.value() == second_ms ? plain : QString::fromStdString(format_iso8601(second_ms, zone));
+    return read && read.value() == second_ms ? plain : raw_text(format_iso8601(second_ms, zone));
 }
 
 WaitingPhotos::WaitingPhotos(Document& document, QWidget* parent)
@@ -60,7 +60,7 @@ void WaitingPhotos::setRun(const QString& runUuid) {
 
 void WaitingPhotos::refresh() {
     photos_.clear();
-    const RunRecord* run = document_.run(run_uuid_.toStdString());
+    const RunRecord* run = document_.run(utf8_of(run_uuid_));
     if (run != nullptr) {
         auto found = document_.photos(run->run.uuid);
         if (!found) emit refused(text_of(found.error().sentence()));
@@ -82,7 +82,7 @@ void WaitingPhotos::show_offer() {
     const Photo* timed = nullptr;
     for (const Photo& photo : photos_)
         if (photo.taken) timed = &photo;
-    const RunRecord* run = document_.run(run_uuid_.toStdString());
+    const RunRecord* run = document_.run(utf8_of(run_uuid_));
     offered_text_.clear();
     if (timed != nullptr && run != nullptr) offered_text_ = field_text_of(timed->taken->time_ms, document_.clock().now_ms(), run->run.time_zone);
     QString words = photos_.size() == 1 ? tr("This photo goes with the next reading.") : tr("These photos go with the next reading.");

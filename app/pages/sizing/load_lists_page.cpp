@@ -93,7 +93,7 @@ LoadListsPage::LoadListsPage(Document& document, QWidget* parent)
         if (refreshing_ || !current.isValid() || row >= document_.loadLists().size()) return;
         selected_ = document_.loadLists()[row].uuid;
         showAppliances();
-        emit listSelected(QString::fromStdString(selected_));
+        emit listSelected(raw_text(selected_));
     });
     connect(lists_, &QTableView::activated, this, &LoadListsPage::editListAsked);
     connect(appliances_, &QTableView::activated, this, &LoadListsPage::editApplianceAsked);
@@ -176,7 +176,7 @@ std::optional<std::size_t> LoadListsPage::selectedAppliance() const {
 void LoadListsPage::refresh() {
     const auto& lists = document_.loadLists();
     if (!document_.loadList(selected_)) selected_ = lists.empty() ? std::string() : lists.front().uuid;
-    about_->setText(QString::fromStdString(count_text(static_cast<long>(lists.size()), "load list", "load lists")));
+    about_->setText(raw_text(count_text(static_cast<long>(lists.size()), "load list", "load lists")));
     refreshing_ = true;
     lists_model_->setTable(load_lists_table(lists));
     fit_list_columns(*lists_);

@@ -61,7 +61,7 @@ void fit_rows(QTableView& table) {
 
 QString joined_lines(const std::vector<std::string>& lines) {
     QStringList words;
-    for (const std::string& line : lines) words << QString::fromStdString(line);
+    for (const std::string& line : lines) words << raw_text(line);
     return words.join(QLatin1Char(' '));
 }
 
@@ -136,7 +136,7 @@ QWidget* SizingPage::make_head() {
     lists_->setAccessibleName(tr("Load list"));
     lists_->setMinimumContentsLength(12);
     lists_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    connect(lists_, &QComboBox::activated, this, [this] { showLoadList(lists_->currentData().toString().toStdString()); });
+    connect(lists_, &QComboBox::activated, this, [this] { showLoadList(utf8_of(lists_->currentData().toString())); });
     make_primary(*report_);
     connect(report_, &QPushButton::clicked, this, &SizingPage::reportAsked);
     connect(export_, &QPushButton::clicked, this, &SizingPage::exportAsked);
@@ -202,8 +202,8 @@ void SizingPage::refresh() {
     const auto& lists = document_.loadLists();
     if (!document_.loadList(list_uuid_)) list_uuid_ = lists.empty() ? std::string() : lists.front().uuid;
     lists_->clear();
-    for (const LoadList& list : lists) lists_->addItem(text_of(list.name), QString::fromStdString(list.uuid));
-    lists_->setCurrentIndex(lists_->findData(QString::fromStdString(list_uuid_)));
+    for (const LoadList& list : lists) lists_->addItem(text_of(list.name), raw_text(list.uuid));
+    lists_->setCurrentIndex(lists_->findData(raw_text(list_uuid_)));
     lists_->setVisible(!lists.empty());
     const LoadList* list = document_.loadList(list_uuid_);
     body_->setCurrentIndex(list ? 0 : 1);

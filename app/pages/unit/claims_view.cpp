@@ -104,7 +104,7 @@ ClaimsView::ClaimsView(QWidget* parent)
 }
 
 std::optional<double> ClaimsView::kwhPrice() const {
-    const Result<double> price = parse_number(price_->text().trimmed().toStdString());
+    const Result<double> price = parse_number(utf8_of(price_->text().trimmed()));
     return price && price.value() >= 0 ? std::optional(price.value()) : std::nullopt;
 }
 

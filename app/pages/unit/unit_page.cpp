@@ -78,7 +78,7 @@ UnitPage::UnitPage(Document& document, QWidget* parent)
     for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged})
         connect(&document_, signal, this, &UnitPage::refresh);
     connect(&document_, &Document::readingsChanged, this, [this](const QString& run) {
-        const auto* record = document_.run(run.toStdString());
+        const auto* record = document_.run(utf8_of(run));
         if (record && record->unit.uuid == unit_uuid_) refresh();
     });
 }
@@ -189,7 +189,7 @@ void UnitPage::refresh() {
     title_->setText(text_of(unit->name));
     QStringList about;
     if (!unit->maker.empty()) about << text_of(unit->maker);
-    about << QString::fromStdString(count_text(static_cast<long>(runs.size()), "run", "runs"));
+    about << raw_text(count_text(static_cast<long>(runs.size()), "run", "runs"));
     if (!unit->remark.empty()) about << text_of(unit->remark);
     about_->setText(about.join(QStringLiteral(", ")));
     about_->setToolTip(about_->text());
@@ -267,7 +267,7 @@ void UnitPage::fill_tested() {
     if (!unit || below_->currentIndex() != 1) return;
     std::optional<EnergyPrice> price;
     if (const auto per_kwh = tested_->kwhPrice()) price = EnergyPrice{*per_kwh, unit->currency};
-    tested_->setClaims(check_claims(*unit, document_.runs(unit_uuid_), document_.unitFit(unit_uuid_), price), QString::fromStdString(unit->currency));
+    tested_->setClaims(check_claims(*unit, document_.runs(unit_uuid_), document_.unitFit(unit_uuid_), price), raw_text(unit->currency));
 }
 
 void UnitPage::setKwhPriceText(const QString& text) { tested_->setKwhPriceText(text); }
