@@ -54,11 +54,11 @@ ChartContent gauge_error_overlay(const Comparison& comparison, const std::functi
         const GaugeAnalysis& gauge = analysis(row.run.uuid).gauge;
         if (gauge.basis != ErrorBasis::delivered_depth || gauge.errors.empty()) continue;
         ChartSeries series = series_of(row, place++, "error");
-        series.name = raw_text(row.unit.name);
+        series.name = text_of(row.unit.name);
         for (const GaugeErrorPoint& point : gauge.errors) {
             series.points.push_back({point.depth_percent, point.error_pt});
             series.band.push_back({point.depth_percent, point.lower_pt, point.upper_pt});
-            series.notes.push_back(raw_text(row.run_title));
+            series.notes.push_back(text_of(row.run_title));
         }
         content.series.push_back(std::move(series));
     }
@@ -95,7 +95,7 @@ ChartContent fraction_overlay(const Comparison& comparison, const FairComparison
         for (const DrainSummary& drain : fit.drains) {
             if (!drain.used || drain.mean_load_w <= 0) continue;
             drains.points.push_back({drain.mean_load_w, drain.delivered_wh / rated_wh});
-            drains.notes.push_back(raw_text(row.unit.name + ", " + drain.title));
+            drains.notes.push_back(text_of(row.unit.name + ", " + drain.title));
         }
         if (curve.points.empty() && drains.points.empty()) continue;
         std::vector<std::size_t> order(drains.points.size());
@@ -106,7 +106,7 @@ ChartContent fraction_overlay(const Comparison& comparison, const FairComparison
             sorted.points[i] = drains.points[order[i]];
             sorted.notes[i] = drains.notes[order[i]];
         }
-        (curve.points.size() > 1 ? curve : sorted).name = raw_text(row.unit.name);
+        (curve.points.size() > 1 ? curve : sorted).name = text_of(row.unit.name);
         if (curve.points.size() > 1) content.series.push_back(std::move(curve));
         if (!sorted.points.empty()) content.series.push_back(std::move(sorted));
         ++place;

@@ -45,7 +45,7 @@ VesselRowContent comparison_vessels(const Comparison& comparison, const FairComp
         vessel.upper_wh = at.deliverable_wh.upper;
         if (at.standing == Standing::moved && row.no_load_draw_w.value && at.run_time_h.value)
             vessel.no_load_taken_wh = std::max(0.0, *row.no_load_draw_w.value * *at.run_time_h.value);
-        content.columns.push_back({raw_text(names[i]), vessel, raw_text(quantity_text(at.deliverable_wh, 0))});
+        content.columns.push_back({text_of(names[i]), vessel, raw_text(quantity_text(at.deliverable_wh, 0))});
     }
     return content;
 }
@@ -54,7 +54,7 @@ VesselRowContent comparison_vessels(const Comparison& comparison) { return compa
 
 BarContent comparison_bars(const Comparison& comparison, const FairComparison& fair, const ExpectationBand& band) {
     BarContent content;
-    const QString where = fair.load ? tr("at %1").arg(raw_text(common_load_text(*fair.load))) : tr("as tested");
+    const QString where = fair.load ? tr("at %1").arg(text_of(common_load_text(*fair.load))) : tr("as tested");
     content.description = tr("Usable fraction of each unit, %1, with its 95 % interval").arg(where);
     content.axis.title = tr("usable fraction %1, delivered / rated energy").arg(where);
     content.axis.minimum = 0;
@@ -72,12 +72,12 @@ BarContent comparison_bars(const Comparison& comparison, const FairComparison& f
         const FairRow& at = fair.rows[i];
         const std::string_view kind = fair.load ? standing_text(at.standing) : kind_text(at.usable_fraction.kind);
         ChartBar bar;
-        bar.name = raw_text(row.unit.name);
+        bar.name = text_of(row.unit.name);
         bar.value = at.usable_fraction.value;
         bar.lower = at.usable_fraction.lower;
         bar.upper = at.usable_fraction.upper;
         bar.value_text = raw_text(quantity_text(at.usable_fraction, 2));
-        if (at.standing != Standing::moved) bar.note = raw_text(row.run_title) + QStringLiteral(", ");
+        if (at.standing != Standing::moved) bar.note = text_of(row.run_title) + QStringLiteral(", ");
         bar.note += raw_text(kind);
         if (fair.load && at.standing == Standing::as_tested) bar.colour = CurveColour::soft;
         content.bars.push_back(std::move(bar));

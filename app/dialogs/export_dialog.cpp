@@ -223,19 +223,16 @@ void ExportDialog::save() {
         written = write_picture(subjects_[subject_].pictures[static_cast<std::size_t>(form.picture)].second(), path, picture_spec_, asked);
     else
         work_beside(
-            this, tr("Writing %1").arg(QFileInfo(path).fileName()),
+            this, tr("Writing %1").arg(shown_path(QFileInfo(path).fileName())),
             [&](WorkProgress&) { written = write_table(table_, form.format, native_path(path), asked); }, Cancelling::not_possible);
     if (!written) {
         tell(false, text_of(written.error().sentence()));
         return;
     }
-    const QString shown = QDir::toNativeSeparators(path);
+    const QString shown = shown_path(path);
     const bool described = form.picture < 0 && form.format == TableFormat::csv;
-    tell(
-        true,
-        described
-            ? tr("Written to %1; what its columns mean stands in %2").arg(shown, QDir::toNativeSeparators(raw_text(csv_metadata_path(utf8_of(path)))))
-            : tr("Written to %1").arg(shown));
+    tell(true, described ? tr("Written to %1; what its columns mean stands in %2").arg(shown, shown_path(raw_text(csv_metadata_path(utf8_of(path)))))
+                         : tr("Written to %1").arg(shown));
 }
 
 void ExportDialog::copy() {

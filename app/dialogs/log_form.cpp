@@ -73,7 +73,7 @@ QString offset_words(UtcMs offset_ms) {
 } // namespace
 
 LogForm::LogForm(const RunRecord& record, const std::vector<Meter>& meters, QString path, std::map<std::string, std::string> kept, QWidget* parent)
-    : FormDialog(tr("Import log %1").arg(QFileInfo(path).fileName()), tr("Import log"), parent), record_(record), path_(std::move(path)),
+    : FormDialog(tr("Import log %1").arg(shown_path(QFileInfo(path).fileName())), tr("Import log"), parent), record_(record), path_(std::move(path)),
       kept_(std::move(kept)), found_(addParagraph(QStringLiteral("found"), {})), questions_(new QLabel), doubts_(new QLabel), estimate_(new QLabel),
       rows_(rows_table(this)), skipped_rows_(new_skipped_rows_table(this)), progress_(new QProgressBar) {
     setObjectName(QStringLiteral("logForm"));

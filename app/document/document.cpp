@@ -112,7 +112,7 @@ void Document::tendFile() {
     if (!state_->book || state_->importing) return;
     if (const auto displaced = state_->book->displaced()) {
         if (std::exchange(state_->displaced_told, true)) return;
-        emit displacedFound(QStringLiteral("%1: %2").arg(QFileInfo(path()).fileName(), text_of(displaced->what)));
+        emit displacedFound(QStringLiteral("%1: %2").arg(shown_path(QFileInfo(path()).fileName()), text_of(displaced->what)));
         return;
     }
     if (state_->book->settled()) return;

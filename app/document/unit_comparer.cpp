@@ -106,7 +106,7 @@ void UnitComparer::setLogbooks(const QStringList& paths) {
         if (document_.isOpen() && same_file(path, document_.path())) continue;
         auto read = look_into(path);
         if (read) logbooks.push_back(std::move(read).value());
-        else logbooks.push_back({path, raw_text(read.error().sentence()), {}, {}});
+        else logbooks.push_back({path, text_of(read.error().sentence()), {}, {}});
     }
     logbooks_ = std::move(logbooks);
     forgetJoined();
@@ -213,7 +213,7 @@ void UnitComparer::finish(const Work* work) {
     done->thread.join();
     progress_timer_->stop();
     if (done->trouble.empty()) keep(done->rows, done->units, std::move(done->compared));
-    else emit failed(tr("The units could not be compared: %1.").arg(raw_text(done->trouble)));
+    else emit failed(tr("The units could not be compared: %1.").arg(text_of(done->trouble)));
     emit ended();
 }
 

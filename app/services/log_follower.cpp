@@ -175,7 +175,9 @@ void LogFollower::look_at(Followed& log) {
         end(log, *error);
         return;
     }
-    log.state.trouble = error ? text_of(error->sentence()) : there ? QString() : tr("%1 is not there; it is waited for").arg(log.state.path);
+    log.state.trouble = error   ? text_of(error->sentence())
+                        : there ? QString()
+                                : tr("%1 is not there; it is waited for").arg(shown_path(log.state.path));
     if (log.state.trouble != trouble_before) emit changed(text_of(log.trace.run_uuid));
 }
 

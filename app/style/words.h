@@ -16,6 +16,9 @@ namespace ullage {
 /// formats/text/table_unicode.h).
 [[nodiscard]] QString text_of(std::string_view text);
 
+/// The name or path of a file as the screen shows it: text_of(), with the separators of the system.
+[[nodiscard]] QString shown_path(const QString& path);
+
 // Between the strings of core, all UTF-8, and those of Qt text passes here alone; what stands on the screen by text_of().
 
 /// The same as it is: for a field in which it is edited, for UUIDs and other keys, for names of files, and for words that have been cleaned.

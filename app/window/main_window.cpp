@@ -197,7 +197,7 @@ void MainWindow::logbook_opened() {
     displaced_bar_->dismiss();
     messages_->dismiss();
     tell_opening_check();
-    setWindowTitle(tr("%1 – Ullage").arg(QFileInfo(path).completeBaseName()));
+    setWindowTitle(tr("%1 – Ullage").arg(shown_path(QFileInfo(path).completeBaseName())));
     unit_uuid_.clear();
     run_uuid_.clear();
     meter_uuid_.clear();

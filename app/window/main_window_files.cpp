@@ -83,7 +83,7 @@ std::optional<Result<void>> MainWindow::open_beside(const QString& path, Cancell
     std::optional<Result<OpenedLogbook>> found;
     bool cancelled = false;
     work_beside(
-        this, tr("Opening %1").arg(QFileInfo(path).fileName()),
+        this, tr("Opening %1").arg(shown_path(QFileInfo(path).fileName())),
         [&](WorkProgress& progress) {
             found.emplace(ullage::open_logbook(path, document_.clock()));
             cancelled = progress.cancelled();
@@ -98,7 +98,7 @@ std::optional<Result<void>> MainWindow::open_beside(const QString& path, Cancell
 void MainWindow::openLogbook(const QString& path) {
     // Opening the open one again shows it anew.
     const auto opened = document_.isOpenAt(path) ? std::optional(document_.open(path)) : open_beside(path, Cancelling::offered);
-    if (!opened) return messages_->showNote(tr("%1 was not opened.").arg(QFileInfo(path).fileName()));
+    if (!opened) return messages_->showNote(tr("%1 was not opened.").arg(shown_path(QFileInfo(path).fileName())));
     if (!*opened && opened->error().failure == Failure::not_found) {
         settings_.removeRecentFile(path);
         welcome_page_->setRecentFiles(settings_.recentFiles());
@@ -127,7 +127,7 @@ void MainWindow::open_sample() {
 Result<void> MainWindow::save_beside(const QString& path) {
     return document_.saveCopy(path, [&](const std::function<void()>& work) {
         work_beside(
-            this, tr("Saving %1").arg(QFileInfo(path).fileName()), [&](WorkProgress&) { work(); }, Cancelling::not_possible);
+            this, tr("Saving %1").arg(shown_path(QFileInfo(path).fileName())), [&](WorkProgress&) { work(); }, Cancelling::not_possible);
     });
 }
 
@@ -138,7 +138,7 @@ void MainWindow::save_copy() {
     if (path.isEmpty()) return;
     const auto saved = save_beside(path);
     tell(saved);
-    if (saved) messages_->showNote(tr("A copy stands in %1.").arg(QDir::toNativeSeparators(path)));
+    if (saved) messages_->showNote(tr("A copy stands in %1.").arg(shown_path(path)));
 }
 
 void MainWindow::save_elsewhere() {
@@ -155,7 +155,7 @@ void MainWindow::save_elsewhere() {
         showRun(run);
         enterReading(run);
     }
-    messages_->showNote(tr("You now record in %1.").arg(QDir::toNativeSeparators(path)));
+    messages_->showNote(tr("You now record in %1.").arg(shown_path(path)));
 }
 
 void MainWindow::tell_opening_check() {
@@ -196,8 +196,8 @@ void MainWindow::importSheets(const QStringList& paths) {
         return;
     }
     ReadSheets sheets;
-    const QString words =
-        paths.size() == 1 ? tr("Importing %1").arg(QFileInfo(paths.constFirst()).fileName()) : tr("Importing %1 run sheets").arg(paths.size());
+    const QString words = paths.size() == 1 ? tr("Importing %1").arg(shown_path(QFileInfo(paths.constFirst()).fileName()))
+                                            : tr("Importing %1 run sheets").arg(paths.size());
     bool stopped = false;
     work_beside(this, words, [&](WorkProgress& progress) {
         sheets = read_sheets(paths, progress);
@@ -229,7 +229,8 @@ void MainWindow::importSheets(const QStringList& paths) {
         ++whole;
         shown = brought[i].value().run_uuid;
         for (const auto& notice : sheets.notices[i])
-            messages_->showNote(QStringLiteral("%1, %2").arg(QFileInfo(sheets.paths[static_cast<qsizetype>(i)]).fileName(), text_of(notice)));
+            messages_->showNote(
+                QStringLiteral("%1, %2").arg(shown_path(QFileInfo(sheets.paths[static_cast<qsizetype>(i)]).fileName()), text_of(notice)));
     }
     if (whole > 0) settings_.setFolderOf(paths.constFirst());
     if (brought.size() < sheets.records.size())
@@ -245,7 +246,7 @@ void MainWindow::export_sheet() {
     if (path.isEmpty()) return;
     const auto written = export_sheet_file(document_, run_uuid_, path);
     tell(written);
-    if (written) messages_->showNote(tr("The run sheet stands in %1.").arg(QDir::toNativeSeparators(path)));
+    if (written) messages_->showNote(tr("The run sheet stands in %1.").arg(shown_path(path)));
 }
 
 void MainWindow::attach_photo() {
@@ -268,7 +269,7 @@ void MainWindow::save_photo(const Photo& photo, PhotoDialog* dialog) {
     const auto bytes = document_.photoBytes(photo.uuid);
     const auto written = bytes ? write_whole_file(native_path(path), bytes.value(), {Replacing::Consent::ordinary, {}}) : Result<void>(bytes.error());
     if (!written) dialog->refuse(text_of(written.error().sentence()));
-    else dialog->tell(tr("The photo stands in %1.").arg(QDir::toNativeSeparators(path)));
+    else dialog->tell(tr("The photo stands in %1.").arg(shown_path(path)));
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
@@ -289,7 +290,7 @@ void MainWindow::dropEvent(QDropEvent* event) {
         else
             messages_->showError(
                 tr("%1 is neither a logbook (.ullage) nor a run sheet (.csv). The log of a meter goes into a run: show the run first.")
-                    .arg(url.fileName()));
+                    .arg(shown_path(url.fileName())));
     }
     if (!sheets.isEmpty()) importSheets(sheets);
     if (!log.isEmpty()) importLog(log);
@@ -299,8 +300,8 @@ void MainWindow::dropEvent(QDropEvent* event) {
 void MainWindow::fill_recent_menu() {
     recent_menu_->clear();
     for (const auto& file : settings_.recentFiles()) {
-        auto* entry = recent_menu_->addAction(QFileInfo(file).fileName());
-        entry->setToolTip(QDir::toNativeSeparators(file));
+        auto* entry = recent_menu_->addAction(shown_path(QFileInfo(file).fileName()));
+        entry->setToolTip(shown_path(file));
         entry->setData(file);
         connect(entry, &QAction::triggered, this, [this, file] { openLogbook(file); });
     }

@@ -58,7 +58,7 @@ void MainWindow::importLog(const QString& path) {
 /// Of a log that goes on where one of the run's ended only the rest is taken; else all of it.
 void MainWindow::take_in_log(LogForm& form, const std::string& run_uuid) {
     const auto refuse = [&form](const Error& error) { form.refuseImport(text_of(error.sentence())); };
-    const QString file_name = QFileInfo(form.path()).fileName();
+    const QString file_name = shown_path(QFileInfo(form.path()).fileName());
     const auto known = document_.traceContinuedBy(run_uuid, form.path());
     if (!known) return refuse(known.error());
     const bool longer = known.value() && known.value()->size_bytes < QFileInfo(form.path()).size();
@@ -96,7 +96,7 @@ void MainWindow::follow_log(const QString& trace_uuid) {
     settings_.setFolderOf(files.constFirst());
     const auto done = log_follower_->follow(*trace, files.constFirst());
     if (!done) messages_->showError(text_of(done.error().sentence()));
-    else messages_->showNote(tr("%1 is followed from now on.").arg(QFileInfo(files.constFirst()).fileName()));
+    else messages_->showNote(tr("%1 is followed from now on.").arg(shown_path(QFileInfo(files.constFirst()).fileName())));
 }
 
 void MainWindow::add_log_appliance(const std::string& run_uuid) {

@@ -72,7 +72,7 @@ void MainWindow::make_run_report() {
     const auto* record = document_.run(run_uuid_);
     if (!record) return;
     const QString what = tr("%1 run %2").arg(raw_text(record->unit.name), QString::number(record->number));
-    ask_for_report(what, *new ReportForm(what, paper_of(QLocale()), {}, this),
+    ask_for_report(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, this),
                    [this, run = run_uuid_](const QString& path, const ReportLook& look) { return write_run(document_, run, path, look); });
 }
 
@@ -90,7 +90,7 @@ void MainWindow::make_comparison_report() {
     QStringList ways{tr("as tested, each at its own load")};
     if (load) {
         // The average is enough to tell the two apart; what is switched stands on the page.
-        const QString words = raw_text(common_load_text(*load));
+        const QString words = text_of(common_load_text(*load));
         ways.prepend(tr("at %1, as on the page").arg(load->duty < 1 ? words.left(words.lastIndexOf(QLatin1String(" ("))) : words));
     }
     const QString what = tr("comparison");
@@ -108,17 +108,18 @@ void MainWindow::make_sizing_report() {
         const MadeReport made = make_sizing_report_of(sizing, options_now(document_));
         return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
     };
-    ask_for_report(what, *new ReportForm(what, paper_of(QLocale()), {}, this), write);
+    ask_for_report(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, this), write);
 }
 
 void MainWindow::make_pv_report() {
     const std::optional<PvSheetText> sheet = pv_page_->stated();
     if (!sheet) return messages_->showError(tr("Choose a PV sheet whose fields can be read; then make its report."));
     const QString what = tr("PV check %1").arg(raw_text(sheet->sheet.name));
-    ask_for_report(what, *new ReportForm(what, paper_of(QLocale()), {}, this), [this, sheet = *sheet](const QString& path, const ReportLook& look) {
-        const MadeReport made = make_pv_report_of(sheet, options_now(document_));
-        return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
-    });
+    ask_for_report(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, this),
+                   [this, sheet = *sheet](const QString& path, const ReportLook& look) {
+                       const MadeReport made = make_pv_report_of(sheet, options_now(document_));
+                       return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
+                   });
 }
 
 void MainWindow::ask_for_report(const QString& what, ReportForm& asking,
@@ -139,12 +140,12 @@ void MainWindow::ask_for_report(const QString& what, ReportForm& asking,
             written = write(path, {form->paper(), decimal_sign_of(QLocale()), turn});
         });
         if (!written) {
-            form->refuse(raw_text(written.error().sentence()));
+            form->refuse(text_of(written.error().sentence()));
             return;
         }
         form->accept();
         messages_->dismiss();
-        messages_->showNote(tr("The report stands in %1.").arg(QDir::toNativeSeparators(path)));
+        messages_->showNote(tr("The report stands in %1.").arg(shown_path(path)));
     });
     form->open();
 }

@@ -78,7 +78,7 @@ void MainWindow::save_shown_picture() {
         }
         form->accept();
         messages_->dismiss();
-        messages_->showNote(tr("The picture stands in %1.").arg(QDir::toNativeSeparators(path)));
+        messages_->showNote(tr("The picture stands in %1.").arg(shown_path(path)));
     });
     form->open();
 }

@@ -3,6 +3,7 @@
 
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -140,9 +141,9 @@ void WelcomePage::setRecentFiles(const QStringList& files) {
     }
     for (const auto& file : files) {
         auto* link =
-            new QPushButton(QStringLiteral("%1   %2").arg(QFileInfo(file).fileName(), QDir::toNativeSeparators(QFileInfo(file).absolutePath())));
+            new QPushButton(QStringLiteral("%1   %2").arg(shown_path(QFileInfo(file).fileName()), shown_path(QFileInfo(file).absolutePath())));
         link->setObjectName(QStringLiteral("recentFileButton"));
-        link->setToolTip(QDir::toNativeSeparators(file));
+        link->setToolTip(shown_path(file));
         make_quiet(*link);
         connect(link, &QPushButton::clicked, this, [this, file] { emit recentFileAsked(file); });
         recent_list_->addWidget(link, 0, Qt::AlignLeft);

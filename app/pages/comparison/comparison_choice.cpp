@@ -149,7 +149,7 @@ void ComparisonChoice::setLoadLists(const std::vector<LoadList>& lists) {
     list_combo_->clear();
     bool kept = false;
     for (const auto& [uuid, load] : list_loads_) {
-        list_combo_->addItem(tr("%1, %2 W").arg(raw_text(load.name), QString::number(load.mean_w(), 'f', 0)));
+        list_combo_->addItem(tr("%1, %2 W").arg(text_of(load.name), QString::number(load.mean_w(), 'f', 0)));
         if (uuid != chosen) continue;
         list_combo_->setCurrentIndex(list_combo_->count() - 1);
         kept = true;
@@ -180,14 +180,14 @@ void ComparisonChoice::setTags(const std::vector<std::string>& tags) {
     QStringList words;
     for (const std::string& tag : tags) words << raw_text(tag);
     QStringList known;
-    for (int i = 1; i < tag_combo_->count(); ++i) known << tag_combo_->itemText(i);
+    for (int i = 1; i < tag_combo_->count(); ++i) known << tag_combo_->itemData(i).toString();
     if (words == known && tag_combo_->count() > 0) return;
     const bool chosen = tag_combo_->currentIndex() > 0;
-    const QString before = tag_combo_->currentText();
+    const QString before = tag_combo_->currentData().toString();
     const QSignalBlocker still(tag_combo_);
     tag_combo_->clear();
     tag_combo_->addItem(tr("any tag"));
-    tag_combo_->addItems(words);
+    for (const QString& tag : words) tag_combo_->addItem(text_of(utf8_of(tag)), tag);
     if (chosen) tag_combo_->setCurrentIndex(static_cast<int>(words.indexOf(before)) + 1);
     tag_combo_->setVisible(!words.isEmpty());
 }
@@ -199,7 +199,7 @@ bool ComparisonChoice::wants(const Unit& unit) const {
     const double rated_wh = unit.rated_energy_wh.value_or(0);
     if (least_spin_->value() > 0 && rated_wh < least_spin_->value()) return false;
     if (most_spin_->value() > 0 && (rated_wh <= 0 || rated_wh > most_spin_->value())) return false;
-    if (tag_combo_->currentIndex() > 0 && !has_tag(unit.tags, utf8_of(tag_combo_->currentText()))) return false;
+    if (tag_combo_->currentIndex() > 0 && !has_tag(unit.tags, utf8_of(tag_combo_->currentData().toString()))) return false;
     const QString about = raw_text(unit.name + '\n' + unit.maker + '\n' + unit.remark);
     const QStringList words = filter_edit_->text().split(QLatin1Char(' '), Qt::SkipEmptyParts);
     return std::ranges::all_of(words, [&](const QString& word) { return about.contains(word, Qt::CaseInsensitive); });

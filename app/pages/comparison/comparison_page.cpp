@@ -41,7 +41,7 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
       refresh_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("comparisonPage"));
     presenter_.comparer().setReader([this](const QString& path) {
-        return result_beside(this, tr("Reading %1").arg(QFileInfo(path).fileName()),
+        return result_beside(this, tr("Reading %1").arg(shown_path(QFileInfo(path).fileName())),
                              [&](WorkProgress&) { return look_into_logbook(path, document_.clock()); });
     });
     sorted_->setSourceModel(model_);
@@ -137,7 +137,7 @@ bool ComparisonPage::isComplete() {
 
 void ComparisonPage::addLogbooks(const QStringList& paths) {
     for (const QString& path : paths)
-        if (const auto added = comparer().addLogbook(path); !added) emit refused(raw_text(added.error().sentence()));
+        if (const auto added = comparer().addLogbook(path); !added) emit refused(text_of(added.error().sentence()));
     tellChosenLogbooks();
 }
 

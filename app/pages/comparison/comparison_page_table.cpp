@@ -138,7 +138,7 @@ void ComparisonPage::chooseColumns(const QPoint& place) {
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
         const TableColumn& column = table.columns[i];
         if (column.key == "unit") continue; // a row without its unit says nothing
-        auto* entry = menu.addAction(raw_text(column.title));
+        auto* entry = menu.addAction(text_of(column.title));
         entry->setCheckable(true);
         entry->setChecked(!presenter_.isColumnHidden(table, i));
         connect(entry, &QAction::toggled, this, [this, key = column.key](bool shown) {

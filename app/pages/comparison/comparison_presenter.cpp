@@ -72,7 +72,7 @@ std::optional<RowTarget> ComparisonPresenter::target(int row) const {
     if (row < 0 || row >= static_cast<int>(comparison_.rows.size())) return std::nullopt;
     const ComparisonRow& opened = comparison_.rows[static_cast<std::size_t>(row)];
     if (document_.run(opened.run.uuid)) return RowTarget{raw_text(opened.run.uuid), {}};
-    return RowTarget{{}, tr("This run is in %1; open that logbook to see it.").arg(raw_text(opened.source))};
+    return RowTarget{{}, tr("This run is in %1; open that logbook to see it.").arg(text_of(opened.source))};
 }
 
 QString ComparisonPresenter::about() const {
@@ -90,14 +90,14 @@ QString ComparisonPresenter::about() const {
     return tr("%1 units, %2 drains, %3").arg(units).arg(drains).arg(where);
 }
 
-QString ComparisonPresenter::loadInFull() const { return fair_.load ? raw_text(common_load_text(*fair_.load)) : QString(); }
+QString ComparisonPresenter::loadInFull() const { return fair_.load ? text_of(common_load_text(*fair_.load)) : QString(); }
 
 QString ComparisonPresenter::remarks() {
     QString remarks;
     for (const auto* list : {&fair_.remarks, &comparison_.remarks})
-        for (const std::string& remark : *list) remarks += raw_text(remark) + QStringLiteral("\n");
-    for (const std::string& notice : comparer_.notices()) remarks += raw_text(notice) + QStringLiteral("\n");
-    for (const std::string& left_out : comparison_.left_out) remarks += tr("Left out: %1\n").arg(raw_text(left_out));
+        for (const std::string& remark : *list) remarks += text_of(remark) + QStringLiteral("\n");
+    for (const std::string& notice : comparer_.notices()) remarks += text_of(notice) + QStringLiteral("\n");
+    for (const std::string& left_out : comparison_.left_out) remarks += tr("Left out: %1\n").arg(text_of(left_out));
     return remarks.trimmed();
 }
 

@@ -5,8 +5,8 @@
 #include "pages/parts/page_parts.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/words.h"
 
-#include <QDir>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -31,10 +31,10 @@ void OtherLogbooksLine::show_logbooks() {
     set_text_style(*label, Tone::soft);
     names->addWidget(label);
     for (const OtherLogbook& other : comparer_.logbooks()) {
-        const QString name = comparer_.sourceName(other.path);
+        const QString name = shown_path(comparer_.sourceName(other.path));
         auto* button = new_button("otherLogbookButton", other.trouble.isEmpty() ? name + QStringLiteral("  ✕") : tr("%1: not read  ✕").arg(name));
         button->setAccessibleName(tr("Leave out the units of %1").arg(name));
-        const QString path = QDir::toNativeSeparators(other.path);
+        const QString path = shown_path(other.path);
         button->setToolTip(other.trouble.isEmpty() ? tr("%1, as it was when it was read; click to leave its units out").arg(path)
                                                    : tr("%1\n%2; click to leave it out").arg(path, other.trouble));
         connect(button, &QPushButton::clicked, this, [this, chosen = other.path] { emit removeAsked(chosen); });

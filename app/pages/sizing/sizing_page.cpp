@@ -61,7 +61,7 @@ void fit_rows(QTableView& table) {
 
 QString joined_lines(const std::vector<std::string>& lines) {
     QStringList words;
-    for (const std::string& line : lines) words << raw_text(line);
+    for (const std::string& line : lines) words << text_of(line);
     return words.join(QLatin1Char(' '));
 }
 

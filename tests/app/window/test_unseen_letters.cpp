@@ -4,6 +4,10 @@
 // stand as it is.
 #include "window_fixture.h"
 
+#include "charts/bar_chart.h"
+#include "charts/vessel_row.h"
+#include "pages/comparison/comparison_page.h"
+
 #include <QAbstractItemView>
 #include <QAction>
 #include <QComboBox>
@@ -146,6 +150,40 @@ TEST_F(UnseenLettersTest, stand_as_escapes_on_every_page) {
     expect_escaped("PV input", "Roof");
     window->showBench();
     expect_escaped("running tests", "Osk");
+}
+
+TEST_F(UnseenLettersTest, stand_as_escapes_on_the_comparison_page_and_in_its_pictures) {
+    window->showComparison();
+    expect_escaped("comparison", "Osk");
+    auto* page = find<ComparisonPage>("comparisonPage");
+    ASSERT_EQ(page->findChild<VesselRow*>()->content().columns.size(), 1U);
+    EXPECT_EQ(page->findChild<VesselRow*>()->content().columns[0].name, QStringLiteral("Osk\\u202E7\\u001B"));
+    EXPECT_EQ(page->findChild<BarChart*>()->content().bars.at(0).name, QStringLiteral("Osk\\u202E7\\u001B"));
+    auto* tags = page->findChild<QComboBox*>(QStringLiteral("tagCombo"));
+    ASSERT_EQ(tags->itemText(1), QStringLiteral("tag\\u202E"));
+    tags->setCurrentIndex(1);
+    EXPECT_EQ(page->comparison().rows.size(), 1U) << "the tag is found as it is, not as it is shown";
+}
+
+TEST_F(UnseenLettersTest, stand_as_escapes_in_the_forms_of_reports) {
+    window->showRun(document.runs().front()->run.uuid);
+    trigger("runReportAction");
+    expect_escaped("report of a run", "Osk");
+    window->showSizing();
+    trigger("sizingReportAction");
+    expect_escaped("report of a sizing", "Night");
+    window->showPvInput();
+    trigger("pvReportAction");
+    expect_escaped("report of a PV check", "Roof");
+}
+
+TEST_F(UnseenLettersTest, stand_as_escapes_where_the_name_of_a_file_is_shown) {
+    const QString path = file("shed.ullage").replace(QStringLiteral("shed"), QString::fromStdString("Osk" + override_mark + "7"));
+    ASSERT_TRUE(document.saveCopy(path));
+    window->openLogbook(path);
+    ASSERT_EQ(document.path(), path);
+    EXPECT_EQ(window->windowTitle(), QStringLiteral("Osk\\u202E7 – Ullage"));
+    for (const QString& text : shown_by(*window)) EXPECT_FALSE(text.contains(QChar(0x202E))) << text.toStdString();
 }
 
 TEST_F(UnseenLettersTest, stand_as_they_are_in_the_field_where_the_name_is_edited) {
