@@ -99,11 +99,11 @@ void FormDialog::refuse(const QString& sentence) {
     fit();
 }
 
-void FormDialog::clearTroubles() {
+void FormDialog::clearErrors() {
     first_wrong_ = nullptr;
     refusal_->hide();
     for (const auto& known : places_) {
-        known.trouble->hide();
+        known.error_label->hide();
         set_wrong(*known.field, false);
         known.field->setAccessibleDescription({});
     }
@@ -114,18 +114,18 @@ QLabel* FormDialog::place(QWidget* field, const QString& name, const QString& la
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
-    auto* trouble = new QLabel;
-    trouble->setObjectName(name + QStringLiteral("TroubleLabel"));
-    trouble->setWordWrap(true);
-    set_text_style(*trouble, Tone::fault, TextSize::caption);
-    trouble->hide();
+    auto* error_label = new QLabel;
+    error_label->setObjectName(name + QStringLiteral("ErrorLabel"));
+    error_label->setWordWrap(true);
+    set_text_style(*error_label, Tone::fault, TextSize::caption);
+    error_label->hide();
     column->addWidget(field);
-    column->addWidget(trouble);
+    column->addWidget(error_label);
     auto* words = new QLabel(label);
     words->setBuddy(field);
     fields_->addRow(words, box);
     field->setAccessibleName(label.toLower().remove(QLatin1Char('&')));
-    places_.push_back({field, trouble});
+    places_.push_back({field, error_label});
     return words;
 }
 
@@ -154,12 +154,12 @@ std::vector<QLineEdit*> FormDialog::addLineGroup(const QString& name, const QStr
     auto* line = new QHBoxLayout;
     line->setSpacing(spacing::grid_px);
     column->addLayout(line);
-    auto* trouble = new QLabel;
-    trouble->setObjectName(name + QStringLiteral("TroubleLabel"));
-    trouble->setWordWrap(true);
-    set_text_style(*trouble, Tone::fault, TextSize::caption);
-    trouble->hide();
-    column->addWidget(trouble);
+    auto* error_label = new QLabel;
+    error_label->setObjectName(name + QStringLiteral("ErrorLabel"));
+    error_label->setWordWrap(true);
+    set_text_style(*error_label, Tone::fault, TextSize::caption);
+    error_label->hide();
+    column->addWidget(error_label);
     std::vector<QLineEdit*> edits;
     for (const auto& each : lines) {
         auto* title = new QLabel(each.title);
@@ -175,7 +175,7 @@ std::vector<QLineEdit*> FormDialog::addLineGroup(const QString& name, const QStr
         cell->addWidget(title);
         cell->addWidget(edit);
         line->addLayout(cell, 1);
-        places_.push_back({edit, trouble});
+        places_.push_back({edit, error_label});
         edits.push_back(edit);
     }
     auto* words = new QLabel(label);
@@ -223,8 +223,8 @@ void FormDialog::explain(QWidget* field, const QString& sentence) {
     for (const auto& known : places_) {
         if (known.field != field) continue;
         // Fields of one line share the label; what was said about another of them stays.
-        known.trouble->setText(known.trouble->isHidden() ? sentence : known.trouble->text() + QLatin1Char('\n') + sentence);
-        known.trouble->show();
+        known.error_label->setText(known.error_label->isHidden() ? sentence : known.error_label->text() + QLatin1Char('\n') + sentence);
+        known.error_label->show();
         set_wrong(*field, true);
         field->setAccessibleDescription(sentence);
         if (!first_wrong_) first_wrong_ = field;
@@ -232,7 +232,7 @@ void FormDialog::explain(QWidget* field, const QString& sentence) {
 }
 
 void FormDialog::submit() {
-    clearTroubles();
+    clearErrors();
     read();
     if (!first_wrong_) {
         emit submitted();

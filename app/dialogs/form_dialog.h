@@ -65,13 +65,13 @@ protected:
     void showEvent(QShowEvent* event) override;
     /// Reads every field into the form's value, explaining those that cannot be understood.
     virtual void read() = 0;
-    void clearTroubles(); ///< takes back what refuse() and explain() said
+    void clearErrors(); ///< takes back what refuse() and explain() said
     void fit();           ///< grows to what the fields need, as far as the screen allows
 
 private:
     struct Place {
         QWidget* field;
-        QLabel* trouble;
+        QLabel* error_label;
     };
     QLabel* place(QWidget* field, const QString& name, const QString& label);
     void submit();

@@ -200,7 +200,7 @@ void LogForm::look() {
     }
     options_ = options.value();
     preview_ = std::move(preview).value();
-    clearTroubles();
+    clearErrors();
     show_found();
     show_rows();
     show_skipped_rows(*skipped_rows_, preview_.tally, options_.zone);
@@ -294,7 +294,7 @@ void LogForm::check_whole() {
         refuse(text_of(tally.error().sentence()));
         return;
     }
-    clearTroubles();
+    clearErrors();
     show_skipped_rows(*skipped_rows_, tally.value(), options_.zone);
     skipped_rows_->setVisible(skipped_rows_->rowCount() > 0);
     doubts_->setText(tr("The whole log: %1").arg(tally_words(tally.value())));

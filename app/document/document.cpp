@@ -70,7 +70,7 @@ bool Document::isOpenAt(const QString& path) const {
 
 void Document::State::keep_late_drafts() {
     for (const auto& [run_uuid, draft] : std::exchange(late_drafts, {}))
-        if (const auto kept = document.keepDraft(run_uuid, draft); !kept) emit document.failed(text_of(kept.error().sentence()));
+        if (const auto kept = document.keepDraft(run_uuid, draft); !kept) emit document.error(text_of(kept.error().sentence()));
 }
 
 void Document::close() {
@@ -118,7 +118,7 @@ void Document::tendFile() {
     if (state_->book->settled()) return;
     const auto settled = state_->book->settle();
     const std::string sentence = settled ? std::string() : settled.error().sentence();
-    if (const bool news = !sentence.empty() && sentence != state_->unsettled_told; news) emit failed(text_of(sentence));
+    if (const bool news = !sentence.empty() && sentence != state_->unsettled_told; news) emit error(text_of(sentence));
     state_->unsettled_told = sentence;
 }
 

@@ -28,7 +28,7 @@ namespace ullage {
 /// A command that returns an error has changed nothing; the caller shows the error where it arose. Each successful
 /// command is on the disk when it returns, stands on the undo stack, and is followed by the events that name what changed.
 /// Undo and redo are commands to the store too (a withdrawn reading stays in its history); when one of them fails,
-/// failed() carries the words.
+/// error() carries the words.
 class Document : public QObject {
     Q_OBJECT
 public:
@@ -169,7 +169,7 @@ signals:
     void readingsChanged(const QString& runUuid); ///< readings of one run changed: redraw it
     void photosChanged(const QString& runUuid);   ///< a photo of the run was added, tied to a reading, withdrawn or restored
     void saved(qint64 timeMs);                    ///< something has just reached the disk
-    void failed(const QString& sentence);         ///< an undo or redo could not be done, or what is recorded cannot reach the file itself
+    void error(const QString& sentence);         ///< an undo or redo could not be done, or what is recorded cannot reach the file itself
     void displacedFound(const QString& sentence); ///< the open file was removed, replaced or changed by others; said once
 
 private:

@@ -86,18 +86,18 @@ Result<void> Document::withdrawRun(const std::string& uuid) {
 }
 
 Result<RunRecord> Document::import(const RunRecord& record) {
-    auto brought = importAll(
+    auto imported = importAll(
         {record}, [](const std::function<void()>& work) { work(); }, [](std::size_t) { return true; });
-    if (!brought.front()) return brought.front().error();
-    return *run(brought.front().value().run_uuid);
+    if (!imported.front()) return imported.front().error();
+    return *run(imported.front().value().run_uuid);
 }
 
 std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord>& records, const DoBeside& beside,
                                                      const std::function<bool(std::size_t)>& goes_on) {
-    std::vector<Result<ImportedRun>> brought;
+    std::vector<Result<ImportedRun>> imported;
     if (!state_->book) {
-        brought.assign(records.size(), Result<ImportedRun>(State::nothing_open()));
-        return brought;
+        imported.assign(records.size(), Result<ImportedRun>(State::nothing_open()));
+        return imported;
     }
     Change change;
     change.units = change.meters = change.runs = true;
@@ -109,8 +109,8 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
         Logbook& book = *lending.book;
         beside([&] {
             for (std::size_t i = 0; i < records.size() && goes_on(i); ++i) {
-                brought.push_back(book.import_run(records[i]));
-                if (brought.back()) change.units_of_runs.push_back(brought.back().value().unit_uuid);
+                imported.push_back(book.import_run(records[i]));
+                if (imported.back()) change.units_of_runs.push_back(imported.back().value().unit_uuid);
             }
             if (change.units_of_runs.empty()) return;
             outcome = read_after_import(book, change.units_of_runs, fresh, fresh_runs);
@@ -118,10 +118,10 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
         });
     }
     state_->keep_late_drafts();
-    if (change.units_of_runs.empty()) return brought;
-    for (std::size_t i = 0; i < brought.size(); ++i) {
-        if (!brought[i]) continue;
-        const ImportedRun& run = brought[i].value();
+    if (change.units_of_runs.empty()) return imported;
+    for (std::size_t i = 0; i < imported.size(); ++i) {
+        if (!imported[i]) continue;
+        const ImportedRun& run = imported[i].value();
         Change own;
         own.units = own.meters = own.runs = true;
         own.units_of_runs = {run.unit_uuid};
@@ -133,10 +133,10 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
         state_->meters = std::move(fresh.meters);
         state_->put_runs(fresh_runs);
     } else {
-        emit failed(text_of(outcome.error().sentence()));
+        emit error(text_of(outcome.error().sentence()));
     }
     state_->announce(change, true);
-    return brought;
+    return imported;
 }
 
 } // namespace ullage

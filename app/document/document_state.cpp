@@ -66,7 +66,7 @@ void Document::State::applied(const Change& change) {
     }
     if (change.runs) also(read_runs(change.units_of_runs));
     else if (!reordered.empty()) also(read_runs(reordered));
-    if (!outcome) emit document.failed(text_of(outcome.error().sentence()));
+    if (!outcome) emit document.error(text_of(outcome.error().sentence()));
     announce(change, change.runs || !reordered.empty());
 }
 
@@ -85,7 +85,7 @@ void Document::State::announce(const Change& change, bool runs) {
 
 void Document::State::refused(const Error& error, bool forward, bool try_again) {
     if (try_again) put_back = forward ? PutBack::undo : PutBack::redo;
-    emit document.failed(text_of(error.sentence()));
+    emit document.error(text_of(error.sentence()));
 }
 
 Change Document::State::change_of_runs(bool (*uses)(const RunRecord&, const std::string&), const std::string& uuid) const {

@@ -10,7 +10,7 @@
 
 namespace ullage {
 
-Result<OtherLogbook> look_into_logbook(const QString& path, const Clock& clock) {
+Result<OtherLogbook> read_other_logbook(const QString& path, const Clock& clock) {
     const auto logbook = Logbook::open(native_path(path), OpenMode::look, clock);
     if (!logbook) return logbook.error();
     auto records = logbook.value().run_records();

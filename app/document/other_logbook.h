@@ -14,15 +14,15 @@
 
 namespace ullage {
 
-/// The runs of a logbook that is looked into beside the open one. What is shown is what the file said when it was read.
+/// The runs of a logbook that is read beside the open one. What is shown is what the file said when it was read.
 struct OtherLogbook {
     QString path;
-    QString trouble; ///< why it could not be read; empty where it could
+    QString error;   ///< why it could not be read; empty where it could
     std::vector<std::shared_ptr<const RunRecord>> runs;
     std::map<std::string, std::vector<ReadingVersion>> histories; ///< of readings with more than one version, by uuid
 };
 
 /// Reads all runs of the logbook at `path`; the file is not changed. Errors: those of Logbook::open for looking, Logbook::run_records and history.
-[[nodiscard]] Result<OtherLogbook> look_into_logbook(const QString& path, const Clock& clock);
+[[nodiscard]] Result<OtherLogbook> read_other_logbook(const QString& path, const Clock& clock);
 
 } // namespace ullage

@@ -64,8 +64,8 @@ Result<void> add_sample_log(Document& document, const QDir& logs, const QString&
     if (!preview) return preview.error();
     if (const auto open = open_questions(preview.value().detection)) return *open;
     const auto meter = record.meter ? std::optional(record.meter->uuid) : std::nullopt;
-    const auto brought = document.importTrace(record.run.uuid, meter, path, preview.value().detection, options);
-    if (!brought) return brought.error();
+    const auto imported = document.importTrace(record.run.uuid, meter, path, preview.value().detection, options);
+    if (!imported) return imported.error();
     return {};
 }
 
@@ -104,12 +104,12 @@ Result<void> make_sample_logbook(const QString& path, const Clock& clock) {
     if (auto made = document.create(folder.filePath(QStringLiteral("sample.ullage"))); !made) return made;
     const QDir logs(sample_folder().filePath(QStringLiteral("logs")));
     for (const auto& [name, record] : sheets.value()) {
-        const auto brought = document.import(record);
-        if (!brought) return brought.error();
-        if (const auto logged = add_sample_log(document, logs, name, brought.value()); !logged) return logged;
+        const auto imported = document.import(record);
+        if (!imported) return imported.error();
+        if (const auto logged = add_sample_log(document, logs, name, imported.value()); !logged) return logged;
     }
-    if (auto brought = add_sample_pv_sheets(document, sample_folder()); !brought) return brought;
-    if (auto brought = add_sample_load_lists(document, QDir(sample_folder().filePath(QStringLiteral("load-lists")))); !brought) return brought;
+    if (auto imported = add_sample_pv_sheets(document, sample_folder()); !imported) return imported;
+    if (auto imported = add_sample_load_lists(document, QDir(sample_folder().filePath(QStringLiteral("load-lists")))); !imported) return imported;
     return document.saveCopy(path);
 }
 

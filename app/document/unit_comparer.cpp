@@ -48,7 +48,7 @@ struct UnitComparer::Work {
     CompareRows rows = CompareRows::one_per_unit;
     std::vector<SharedRuns> units;
     std::vector<std::optional<ComparedUnit>> compared;
-    std::string trouble;
+    std::string error;
     std::atomic<std::size_t> done{0};
     std::jthread thread; ///< last, so that it has ended before the rest goes
 };
@@ -73,8 +73,8 @@ UnitComparer::~UnitComparer() = default;
 
 void UnitComparer::forgetJoined() { joined_.reset(); }
 
-Result<OtherLogbook> UnitComparer::look_into(const QString& path) const {
-    if (!reader_) return look_into_logbook(path, document_.clock());
+Result<OtherLogbook> UnitComparer::readLogbook(const QString& path) const {
+    if (!reader_) return read_other_logbook(path, document_.clock());
     auto read = reader_(path);
     if (!read) return Error{Failure::refused, "reading this logbook was cancelled; its units are not compared", utf8_of(path), {}};
     return std::move(*read);
@@ -83,9 +83,9 @@ Result<OtherLogbook> UnitComparer::look_into(const QString& path) const {
 Result<void> UnitComparer::addLogbook(const QString& path) {
     if (document_.isOpen() && same_file(path, document_.path()))
         return Error{Failure::refused, "this logbook is the one that is open; its units are compared already", utf8_of(path), {}};
-    if (std::ranges::any_of(logbooks_, [&](const OtherLogbook& known) { return known.trouble.isEmpty() && same_file(known.path, path); }))
+    if (std::ranges::any_of(logbooks_, [&](const OtherLogbook& known) { return known.error.isEmpty() && same_file(known.path, path); }))
         return Error{Failure::refused, "the units of this logbook are compared already", utf8_of(path), {}};
-    auto read = look_into(path);
+    auto read = readLogbook(path);
     if (!read) return read.error();
     std::erase_if(logbooks_, [&](const OtherLogbook& known) { return same_file(known.path, path); });
     logbooks_.push_back(std::move(read).value());
@@ -104,7 +104,7 @@ void UnitComparer::setLogbooks(const QStringList& paths) {
     std::vector<OtherLogbook> logbooks;
     for (const QString& path : paths) {
         if (document_.isOpen() && same_file(path, document_.path())) continue;
-        auto read = look_into(path);
+        auto read = readLogbook(path);
         if (read) logbooks.push_back(std::move(read).value());
         else logbooks.push_back({path, text_of(read.error().sentence()), {}, {}});
     }
@@ -133,7 +133,7 @@ const UnitComparer::Joined& UnitComparer::joined() {
     };
     take(document_.sharedRuns());
     for (const OtherLogbook& other : logbooks_) {
-        if (!other.trouble.isEmpty()) continue;
+        if (!other.error.isEmpty()) continue;
         sources.push_back({utf8_of(sourceName(other.path)), {}});
         take(other.runs);
     }
@@ -193,8 +193,8 @@ void UnitComparer::start(CompareRows rows) {
             std::vector<UnitRuns> runs;
             for (const SharedRuns& unit : work->units) runs.push_back(addresses_of(unit));
             work->compared = compare_units(runs, work->rows, {}, stop, &work->done);
-        } catch (const std::exception& trouble) {
-            work->trouble = trouble.what();
+        } catch (const std::exception& exception) {
+            work->error = exception.what();
         }
         QMetaObject::invokeMethod(
             this, [this, work] { finish(work); }, Qt::QueuedConnection);
@@ -212,8 +212,8 @@ void UnitComparer::finish(const Work* work) {
     const std::unique_ptr<Work> done = std::move(work_);
     done->thread.join();
     progress_timer_->stop();
-    if (done->trouble.empty()) keep(done->rows, done->units, std::move(done->compared));
-    else emit failed(tr("The units could not be compared: %1.").arg(text_of(done->trouble)));
+    if (done->error.empty()) keep(done->rows, done->units, std::move(done->compared));
+    else emit error(tr("The units could not be compared: %1.").arg(text_of(done->error)));
     emit ended();
 }
 

@@ -23,7 +23,7 @@ class QTimer;
 
 namespace ullage {
 
-/// The units of the document, and of other logbooks looked into beside it, side by side (core/comparison/joined_records.h says what then counts as
+/// The units of the document, and of other logbooks read beside it, side by side (core/comparison/joined_records.h says what then counts as
 /// one unit). Each unit is compared once after a change of its own runs; many of them at once in threads of their own, while the window goes on.
 /// Lives in the GUI thread; the document must outlive it.
 class UnitComparer final : public QObject {
@@ -34,10 +34,10 @@ public:
 
     /// The logbooks beside the document's own, in order of adding; one that could not be read says why and brings nothing.
     [[nodiscard]] const std::vector<OtherLogbook>& logbooks() const { return logbooks_; }
-    /// How a logbook is read: by look_into_logbook, unless set, such as in a thread of its own. Nothing where that was cancelled.
+    /// How a logbook is read: by read_other_logbook, unless set, such as in a thread of its own. Nothing where that was cancelled.
     using Reader = std::function<std::optional<Result<OtherLogbook>>(const QString& path)>;
     void setReader(Reader reader) { reader_ = std::move(reader); }
-    /// Reads one more. Errors: refused where it is the open one, is there already or its reading was cancelled; as look_into_logbook.
+    /// Reads one more. Errors: refused where it is the open one, is there already or its reading was cancelled; as read_other_logbook.
     Result<void> addLogbook(const QString& path);
     void removeLogbook(const QString& path);
     /// Reads these in place of those before, such as after a start of the program.
@@ -71,7 +71,7 @@ signals:
     void logbooksChanged();
     void progressed(int done, int of);
     void ended();
-    void failed(const QString& sentence); ///< comparing gave up; ended() follows
+    void error(const QString& sentence); ///< comparing gave up; ended() follows
 
 private:
     struct Joined;
@@ -91,7 +91,7 @@ private:
     void keep(CompareRows rows, const std::vector<SharedRuns>& units, std::vector<std::optional<ComparedUnit>> compared);
     void finish(const Work* work);
 
-    [[nodiscard]] Result<OtherLogbook> look_into(const QString& path) const;
+    [[nodiscard]] Result<OtherLogbook> readLogbook(const QString& path) const;
 
     Document& document_;
     Reader reader_;

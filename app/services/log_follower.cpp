@@ -148,7 +148,7 @@ void LogFollower::tick() {
 }
 
 void LogFollower::look_at(Followed& log) {
-    const QString trouble_before = log.state.trouble;
+    const QString error_before = log.state.error;
     std::optional<Error> error;
     if (!log.follow) {
         auto begun = document_.beginFollow(log.trace, log.state.path, true);
@@ -175,16 +175,16 @@ void LogFollower::look_at(Followed& log) {
         end(log, *error);
         return;
     }
-    log.state.trouble = error   ? text_of(error->sentence())
+    log.state.error = error   ? text_of(error->sentence())
                         : there ? QString()
                                 : tr("%1 is not there; it is waited for").arg(shown_path(log.state.path));
-    if (log.state.trouble != trouble_before) emit changed(text_of(log.trace.run_uuid));
+    if (log.state.error != error_before) emit changed(text_of(log.trace.run_uuid));
 }
 
-void LogFollower::end(const Followed& log, const Error& error) {
+void LogFollower::end(const Followed& log, const Error& why) {
     const QString file_name = text_of(log.trace.file_name);
     stop(log.trace.uuid);
-    emit ended(tr("%1 is no longer followed: %2").arg(file_name, text_of(error.sentence())));
+    emit error(tr("%1 is no longer followed: %2").arg(file_name, text_of(why.sentence())));
 }
 
 void LogFollower::judge_quiet(Followed& log) {

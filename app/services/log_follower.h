@@ -36,7 +36,7 @@ public:
 
     struct State {
         QString path;
-        QString trouble;    ///< why nothing can be read at present; empty when all is well
+        QString error;      ///< why nothing can be read at present; empty when all is well
         bool quiet = false; ///< nothing has come for ten usual intervals, at least a minute
         UtcMs grown_ms = 0; ///< when something came last, or following began
     };
@@ -47,8 +47,8 @@ public slots:
     void tick(); ///< looks at every log; called by a timer of its own
 
 signals:
-    void changed(const QString& run_uuid);                            ///< a log of the run is followed from now on, no longer, in trouble, or quiet
-    void ended(const QString& sentence);                              ///< a log can no longer be followed
+    void changed(const QString& run_uuid);                            ///< a log of the run is followed from now on, no longer, in error, or quiet
+    void error(const QString& sentence);                              ///< a log can no longer be followed
     void fellQuiet(const QString& run_uuid, const QString& sentence); ///< of a run that goes on, once each time
 
 private:

@@ -74,7 +74,7 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
 }
 
 MainWindow::~MainWindow() {
-    // The document outlives the window; nothing of it may reach pages that are being taken apart.
+    // The document outlives the window; nothing of it may reach pages that are being destroyed.
     document_.disconnect(this);
     document_.undoStack().disconnect(this);
     reminders_->disconnect();
@@ -172,7 +172,7 @@ void MainWindow::connect_document() {
         content_changed();
         select_in_tree(); // the page may have taken another list by now
     });
-    connect(&document_, &Document::failed, this, [this](const QString& sentence) { messages_->showError(sentence); });
+    connect(&document_, &Document::error, this, [this](const QString& sentence) { messages_->showError(sentence); });
     connect(&document_, &Document::displacedFound, this, [this](const QString& sentence) {
         saved_label_->clear();
         displaced_bar_->tell(sentence);

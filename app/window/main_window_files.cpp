@@ -207,7 +207,7 @@ void MainWindow::importSheets(const QStringList& paths) {
     for (const QString& refusal : sheets.refusals) messages_->showError(refusal);
     if (sheets.records.empty()) return;
     WorkProgress* importing = nullptr;
-    const auto brought = document_.importAll(
+    const auto imported = document_.importAll(
         sheets.records,
         [&](const std::function<void()>& work) {
             work_beside(this, words, [&](WorkProgress& progress) {
@@ -221,19 +221,19 @@ void MainWindow::importSheets(const QStringList& paths) {
         });
     std::string shown;
     std::size_t whole = 0;
-    for (std::size_t i = 0; i < brought.size(); ++i) {
-        if (!brought[i]) {
-            messages_->showError(text_of(brought[i].error().sentence()));
+    for (std::size_t i = 0; i < imported.size(); ++i) {
+        if (!imported[i]) {
+            messages_->showError(text_of(imported[i].error().sentence()));
             continue;
         }
         ++whole;
-        shown = brought[i].value().run_uuid;
+        shown = imported[i].value().run_uuid;
         for (const auto& notice : sheets.notices[i])
             messages_->showNote(
                 QStringLiteral("%1, %2").arg(shown_path(QFileInfo(sheets.paths[static_cast<qsizetype>(i)]).fileName()), text_of(notice)));
     }
     if (whole > 0) settings_.setFolderOf(paths.constFirst());
-    if (brought.size() < sheets.records.size())
+    if (imported.size() < sheets.records.size())
         messages_->showNote(
             tr("Stopped: %1 of %2 run sheets are in the logbook, each whole; Edit, Undo takes them out one by one.").arg(whole).arg(paths.size()));
     if (!shown.empty()) showRun(shown);

@@ -60,12 +60,12 @@ void MainWindow::connect_load_lists_page() {
     connect(load_lists_page_, &LoadListsPage::addApplianceAsked, this, &MainWindow::add_appliance);
     connect(load_lists_page_, &LoadListsPage::editApplianceAsked, this, &MainWindow::edit_appliance);
     connect(load_lists_page_, &LoadListsPage::removeApplianceAsked, this, &MainWindow::remove_appliance);
-    connect(load_lists_page_, &LoadListsPage::listSelected, this, [this](const QString& list) {
+    connect(load_lists_page_, &LoadListsPage::listChosen, this, [this](const QString& list) {
         select_in_tree();
         remember_page();
         if (sizing_page_.isMade()) sizing_page_->chooseList(utf8_of(list));
     });
-    connect(load_lists_page_, &LoadListsPage::applianceSelected, this, &MainWindow::update_actions);
+    connect(load_lists_page_, &LoadListsPage::applianceChosen, this, &MainWindow::update_actions);
 }
 
 void MainWindow::showLoadList(const std::string& list_uuid) {

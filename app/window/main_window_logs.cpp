@@ -27,7 +27,7 @@ QString log_files() { return MainWindow::tr("Logs (*.csv *.txt *.log *.tsv *.dat
 } // namespace
 
 void MainWindow::connect_logs() {
-    connect(log_follower_, &LogFollower::ended, messages_, &MessageBar::showError);
+    connect(log_follower_, &LogFollower::error, messages_, &MessageBar::showError);
     connect(log_follower_, &LogFollower::fellQuiet, this, [this](const QString&, const QString& sentence) {
         messages_->showNote(sentence);
         if (notifier_) notifier_->notify(tr("A log is quiet"), sentence);

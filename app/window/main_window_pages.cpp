@@ -92,6 +92,9 @@ const PageEntry* MainWindow::current_page() const {
 template <class Page>
 void MainWindow::page_made(LatePage<Page>& page) {
     pages_->addWidget(page);
+    // What any page notices, and what goes wrong there, stands in the one bar.
+    if constexpr (requires { &Page::notice; }) connect(page.get(), &Page::notice, messages_, &MessageBar::showNote);
+    if constexpr (requires { &Page::error; }) connect(page.get(), &Page::error, messages_, &MessageBar::showError);
     // The window answers an event of the document after its pages, since it may show one of them then.
     document_.disconnect(this);
     connect_document();
@@ -104,7 +107,6 @@ void MainWindow::connect_bench_page() {
 }
 
 void MainWindow::connect_pv_page() {
-    connect(pv_page_, &PvPage::failed, messages_, &MessageBar::showError);
     connect(pv_page_, &PvPage::editUnitAsked, this, [this](const QString& unit) { edit_claims(utf8_of(unit)); });
 }
 
@@ -120,12 +122,12 @@ void MainWindow::connect_unit_page() {
 void MainWindow::connect_run_page() {
     run_page_->setChartsShown(settings_.chartsShown());
     run_page_->setLogFollower(*log_follower_);
-    connect(run_page_, &RunPage::importLogRequested, this, &MainWindow::import_log);
-    connect(run_page_, &RunPage::followLogRequested, this, &MainWindow::follow_log);
-    connect(run_page_, &RunPage::ruleRequested, this, [this](const QString& run) { edit_rule(utf8_of(run)); });
-    connect(run_page_, &RunPage::editRunRequested, this, &MainWindow::edit_run);
-    connect(run_page_, &RunPage::logApplianceRequested, this, [this](const QString& run) { add_log_appliance(utf8_of(run)); });
-    connect(run_page_, &RunPage::attachPhotoRequested, this, &MainWindow::attach_photo);
+    connect(run_page_, &RunPage::importLogAsked, this, &MainWindow::import_log);
+    connect(run_page_, &RunPage::followLogAsked, this, &MainWindow::follow_log);
+    connect(run_page_, &RunPage::ruleAsked, this, [this](const QString& run) { edit_rule(utf8_of(run)); });
+    connect(run_page_, &RunPage::editRunAsked, this, &MainWindow::edit_run);
+    connect(run_page_, &RunPage::logApplianceAsked, this, [this](const QString& run) { add_log_appliance(utf8_of(run)); });
+    connect(run_page_, &RunPage::attachPhotoAsked, this, &MainWindow::attach_photo);
     connect(run_page_, &RunPage::photoSaveAsked, this, &MainWindow::save_photo);
 }
 
@@ -133,18 +135,16 @@ void MainWindow::connect_meters_page() {
     connect(meters_page_, &MetersPage::addMeterAsked, this, &MainWindow::add_meter);
     connect(meters_page_, &MetersPage::editMeterAsked, this, &MainWindow::edit_meter);
     connect(meters_page_, &MetersPage::withdrawMeterAsked, this, &MainWindow::withdraw_meter);
-    connect(meters_page_, &MetersPage::meterSelected, this, [this](const QString& meter) { showMeter(utf8_of(meter)); });
+    connect(meters_page_, &MetersPage::meterChosen, this, [this](const QString& meter) { showMeter(utf8_of(meter)); });
 }
 
 void MainWindow::connect_comparison_page() {
     comparison_page_->setColumns(settings_.remembered(comparison_columns));
     connect(comparison_page_, &ComparisonPage::columnsChosen, this,
             [this](const QString& choice) { settings_.remember(comparison_columns, choice); });
-    connect(comparison_page_, &ComparisonPage::told, messages_, &MessageBar::showNote);
-    connect(comparison_page_, &ComparisonPage::refused, messages_, &MessageBar::showError);
     connect(comparison_page_, &ComparisonPage::otherLogbooksChosen, this,
             [this](const QStringList& paths) { settings_.remember(compared_logbooks_name(document_.path()), paths.join(QLatin1Char('\n'))); });
-    connect(comparison_page_, &ComparisonPage::runRequested, this, [this](const QString& run) { showRun(utf8_of(run)); });
+    connect(comparison_page_, &ComparisonPage::runAsked, this, [this](const QString& run) { showRun(utf8_of(run)); });
     if (document_.isOpen()) show_compared_logbooks();
 }
 

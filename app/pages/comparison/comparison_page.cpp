@@ -42,7 +42,7 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
     setObjectName(QStringLiteral("comparisonPage"));
     presenter_.comparer().setReader([this](const QString& path) {
         return result_beside(this, tr("Reading %1").arg(shown_path(QFileInfo(path).fileName())),
-                             [&](WorkProgress&) { return look_into_logbook(path, document_.clock()); });
+                             [&](WorkProgress&) { return read_other_logbook(path, document_.clock()); });
     });
     sorted_->setSourceModel(model_);
     sorted_->setSortRole(SortRole);
@@ -53,8 +53,8 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
         connect(&document_, signal, this, &ComparisonPage::refresh);
     connect(&document_, &Document::readingsChanged, this, &ComparisonPage::refresh);
     connect(&presenter_.comparer(), &UnitComparer::logbooksChanged, this, &ComparisonPage::refresh);
-    connect(&presenter_.comparer(), &UnitComparer::failed, this, &ComparisonPage::refused);
-    connect(&presenter_.comparer(), &UnitComparer::failed, this, [this] { presenter_.stop(); });
+    connect(&presenter_.comparer(), &UnitComparer::error, this, &ComparisonPage::error);
+    connect(&presenter_.comparer(), &UnitComparer::error, this, [this] { presenter_.stop(); });
     connect(&presenter_.comparer(), &UnitComparer::ended, this, &ComparisonPage::refresh);
     connect(&presenter_.comparer(), &UnitComparer::progressed, comparing_bar_, &ComparingBar::showProgress);
     connect(comparing_bar_, &ComparingBar::cancelAsked, this, [this] {
@@ -114,7 +114,7 @@ void ComparisonPage::readOtherLogbooks() {
     const QStringList paths = std::exchange(other_logbooks_, {});
     if (paths.isEmpty()) return;
     comparer().setLogbooks(paths); // which comes back to refresh()
-    for (const QString& error : presenter_.logbookErrors()) emit refused(error);
+    for (const QString& sentence : presenter_.logbookErrors()) emit error(sentence);
 }
 
 void ComparisonPage::showComparison() {
@@ -131,13 +131,13 @@ void ComparisonPage::showComparison() {
 
 bool ComparisonPage::isComplete() {
     if (stale_) refresh();
-    if (!presenter_.isComplete()) emit told(tr("The units are not compared yet; the line above them says how far that is."));
+    if (!presenter_.isComplete()) emit notice(tr("The units are not compared yet; the line above them says how far that is."));
     return presenter_.isComplete();
 }
 
 void ComparisonPage::addLogbooks(const QStringList& paths) {
     for (const QString& path : paths)
-        if (const auto added = comparer().addLogbook(path); !added) emit refused(text_of(added.error().sentence()));
+        if (const auto added = comparer().addLogbook(path); !added) emit error(text_of(added.error().sentence()));
     tellChosenLogbooks();
 }
 

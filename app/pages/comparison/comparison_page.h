@@ -40,17 +40,17 @@ public:
     /// Brings the page up to date at once where it is in sight, else when it comes in sight.
     void refresh();
     void readOtherLogbooks();
-    /// Compares the units of these logbooks too; each that cannot be read is told by refused().
+    /// Compares the units of these logbooks too; each that cannot be read is told by error().
     void addLogbooks(const QStringList& paths);
     /// The same from an earlier session, read when the page comes in sight; nothing is chosen by it.
     void setOtherLogbooks(const QStringList& paths);
     /// What the page compares with; its runs may be of other logbooks.
     [[nodiscard]] UnitComparer& comparer() { return presenter_.comparer(); }
-    /// Whether what is shown is all there is; while units are still being compared, or stopped, it says so by told().
+    /// Whether what is shown is all there is; while units are still being compared, or stopped, it says so by notice().
     [[nodiscard]] bool isComplete();
     /// Opens the export dialog.
     void exportComparison();
-    /// Puts the whole table, in the order shown, on the clipboard and says so by told().
+    /// Puts the whole table, in the order shown, on the clipboard and says so by notice().
     void copyTable();
     [[nodiscard]] CompareRows rows() const;
     /// Columns chosen and ordered before, as columnsChosen() told them.
@@ -61,15 +61,15 @@ public:
     [[nodiscard]] const ExpectationBand& band() const { return presenter_.band(); }
 
 signals:
-    /// Something that the person should be told.
-    void told(const QString& sentence);
-    void refused(const QString& sentence);
+    /// Something that the person should know, or that went wrong.
+    void notice(const QString& sentence);
+    void error(const QString& sentence);
     /// The person has added a logbook or left one out; for setOtherLogbooks().
     void otherLogbooksChosen(const QStringList& paths);
     /// The person has chosen or moved columns; the text is for setColumns().
     void columnsChosen(const QString& choice);
     /// A row was opened: show that run.
-    void runRequested(const QString& runUuid);
+    void runAsked(const QString& runUuid);
 
 protected:
     void changeEvent(QEvent* event) override;

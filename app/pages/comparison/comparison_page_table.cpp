@@ -46,8 +46,8 @@ void ComparisonPage::buildTable() {
 void ComparisonPage::openRow(int row) {
     const auto target = presenter_.target(row);
     if (!target) return;
-    if (!target->run_uuid.isEmpty()) emit runRequested(target->run_uuid);
-    else emit told(target->notice);
+    if (!target->run_uuid.isEmpty()) emit runAsked(target->run_uuid);
+    else emit notice(target->notice);
 }
 
 void ComparisonPage::showTable() {
@@ -128,7 +128,7 @@ Table ComparisonPage::shownTable(bool chosen_only) const {
 
 void ComparisonPage::copyTable() {
     if (!isComplete()) return;
-    if (copy_table(shownTable(false), this)) emit told(tr("The table is on the clipboard, ready to be pasted into a spreadsheet."));
+    if (copy_table(shownTable(false), this)) emit notice(tr("The table is on the clipboard, ready to be pasted into a spreadsheet."));
 }
 
 void ComparisonPage::chooseColumns(const QPoint& place) {

@@ -33,7 +33,7 @@ QStringList ComparisonPresenter::logbookPaths() const {
 QStringList ComparisonPresenter::logbookErrors() const {
     QStringList errors;
     for (const OtherLogbook& other : comparer_.logbooks())
-        if (!other.trouble.isEmpty()) errors << other.trouble;
+        if (!other.error.isEmpty()) errors << other.error;
     return errors;
 }
 

@@ -32,11 +32,11 @@ void OtherLogbooksLine::show_logbooks() {
     names->addWidget(label);
     for (const OtherLogbook& other : comparer_.logbooks()) {
         const QString name = shown_path(comparer_.sourceName(other.path));
-        auto* button = new_button("otherLogbookButton", other.trouble.isEmpty() ? name + QStringLiteral("  ✕") : tr("%1: not read  ✕").arg(name));
+        auto* button = new_button("otherLogbookButton", other.error.isEmpty() ? name + QStringLiteral("  ✕") : tr("%1: not read  ✕").arg(name));
         button->setAccessibleName(tr("Leave out the units of %1").arg(name));
         const QString path = shown_path(other.path);
-        button->setToolTip(other.trouble.isEmpty() ? tr("%1, as it was when it was read; click to leave its units out").arg(path)
-                                                   : tr("%1\n%2; click to leave it out").arg(path, other.trouble));
+        button->setToolTip(other.error.isEmpty() ? tr("%1, as it was when it was read; click to leave its units out").arg(path)
+                                                   : tr("%1\n%2; click to leave it out").arg(path, other.error));
         connect(button, &QPushButton::clicked, this, [this, chosen = other.path] { emit removeAsked(chosen); });
         names->addWidget(button);
     }

@@ -54,7 +54,7 @@ MetersPage::MetersPage(Document& document, QWidget* parent)
     table_->horizontalHeader()->setStretchLastSection(true);
     connect(table_, &QTableView::activated, this, &MetersPage::editMeterAsked);
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& current) {
-        if (current.isValid()) emit meterSelected(current.data(MetersModel::UuidRole).toString());
+        if (current.isValid()) emit meterChosen(current.data(MetersModel::UuidRole).toString());
     });
     empty_->setObjectName(QStringLiteral("noMetersLabel"));
     empty_->setAlignment(Qt::AlignCenter);

@@ -30,7 +30,7 @@ signals:
     void addMeterAsked();
     void editMeterAsked();
     void withdrawMeterAsked();
-    void meterSelected(const QString& meterUuid);
+    void meterChosen(const QString& meterUuid);
 
 private:
     void refresh();

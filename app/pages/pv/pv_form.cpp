@@ -40,7 +40,7 @@ QString edit_name(const char* key) {
 
 } // namespace
 
-PvForm::PvForm(QWidget* parent) : QWidget(parent), unit_(new QComboBox), cells_(new QComboBox), trouble_(new QLabel) {
+PvForm::PvForm(QWidget* parent) : QWidget(parent), unit_(new QComboBox), cells_(new QComboBox), error_(new QLabel) {
     setObjectName(QStringLiteral("pvForm"));
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(spacing::panel_gap_px);
@@ -81,14 +81,14 @@ PvForm::PvForm(QWidget* parent) : QWidget(parent), unit_(new QComboBox), cells_(
     add_field(*grid, row, 0, "remark", tr("Remark"), {});
     cells_->addItem(tr("crystalline silicon"), true);
     cells_->addItem(tr("other"), false);
-    trouble_->setObjectName(QStringLiteral("pvTroubleLabel"));
-    trouble_->setTextFormat(Qt::PlainText);
-    trouble_->setWordWrap(true);
-    set_text_style(*trouble_, Tone::fault, TextSize::caption);
+    error_->setObjectName(QStringLiteral("pvErrorLabel"));
+    error_->setTextFormat(Qt::PlainText);
+    error_->setWordWrap(true);
+    set_text_style(*error_, Tone::fault, TextSize::caption);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px, spacing::panel_gap_px);
     column->addLayout(grid);
-    column->addWidget(trouble_);
+    column->addWidget(error_);
     column->addStretch();
     for (auto* combo : {unit_, cells_})
         connect(combo, &QComboBox::currentIndexChanged, this, [this] {
@@ -157,7 +157,7 @@ void PvForm::fill(const PvSheet& sheet, const std::vector<Unit>& units) {
 
 void PvForm::read_fields() {
     for (const Field& field : fields_) set_wrong(*field.edit, false);
-    trouble_->clear();
+    error_->clear();
     read_.reset();
     PvSheetText text;
     for (const Field& field : fields_) {
@@ -184,7 +184,7 @@ void PvForm::explain(const std::string& key, const QString& sentence) {
         set_wrong(*field->edit, true);
         where = field->edit->accessibleName() + QStringLiteral(": ");
     }
-    trouble_->setText(where + sentence);
+    error_->setText(where + sentence);
 }
 
 } // namespace ullage

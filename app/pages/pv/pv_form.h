@@ -48,7 +48,7 @@ private:
     std::optional<PvSheet> read_;
     std::vector<Field> fields_;
     QComboBox *unit_, *cells_;
-    QLabel* trouble_;
+    QLabel* error_;
     bool filling_ = false;
 };
 

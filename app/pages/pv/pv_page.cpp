@@ -225,18 +225,18 @@ void PvPage::addSheet() {
     while (taken(sheet.name));
     if (!document_.units().empty()) sheet.unit_uuid = document_.units().front().uuid;
     const Result<PvSheet> added = document_.addPvSheet(sheet);
-    if (!added) return emit failed(text_of(added.error().sentence()));
+    if (!added) return emit error(text_of(added.error().sentence()));
     choose(added.value().uuid);
 }
 
 void PvPage::withdrawSheet() {
-    if (const Result<void> done = document_.withdrawPvSheet(uuid_); !done) emit failed(text_of(done.error().sentence()));
+    if (const Result<void> done = document_.withdrawPvSheet(uuid_); !done) emit error(text_of(done.error().sentence()));
 }
 
 void PvPage::commit() {
     const auto sheet = form_->sheet();
     if (!sheet || !document_.pvSheet(uuid_)) return;
-    if (const Result<void> done = document_.updatePvSheet(*sheet); !done) emit failed(text_of(done.error().sentence()));
+    if (const Result<void> done = document_.updatePvSheet(*sheet); !done) emit error(text_of(done.error().sentence()));
 }
 
 void PvPage::show_answer() {

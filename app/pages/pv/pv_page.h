@@ -35,7 +35,7 @@ public:
     void withdrawSheet();
 
 signals:
-    void failed(const QString& sentence); ///< the logbook refused a change
+    void error(const QString& sentence); ///< the logbook refused a change
     void editUnitAsked(const QString& unitUuid);
 
 protected:

@@ -62,7 +62,7 @@ void EntryRow::buildFields() {
     message_label_->hide();
     connect(question_bar_, &QuestionBar::answered, this, &EntryRow::answer);
     connect(photos_, &WaitingPhotos::timeTaken, this, &EntryRow::takeTime);
-    connect(photos_, &WaitingPhotos::refused, this, [this](const QString& sentence) { showMessage(sentence); });
+    connect(photos_, &WaitingPhotos::error, this, [this](const QString& sentence) { showMessage(sentence); });
 }
 
 QLineEdit* EntryRow::addField(const char* name, const QString& placeholder, const QString& label, const QString& hint) {

@@ -148,7 +148,7 @@ void FindingsView::clearSelection() {
 
 void FindingsView::select(FindingRow* chosen) {
     for (FindingRow* row : rows_) row->setSelected(row == chosen && !row->item().readings.isEmpty());
-    if (!chosen->item().readings.isEmpty()) emit readingsSelected(chosen->item().readings);
+    if (!chosen->item().readings.isEmpty()) emit readingsChosen(chosen->item().readings);
 }
 
 void FindingsView::keyPressEvent(QKeyEvent* event) {

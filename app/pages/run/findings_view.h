@@ -52,7 +52,7 @@ public:
     void clearSelection();
 
 signals:
-    void readingsSelected(const QStringList& readingUuids);
+    void readingsChosen(const QStringList& readingUuids);
     void assumptionAccepted(const QString& readingUuid);
 
 protected:

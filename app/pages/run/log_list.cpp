@@ -33,7 +33,7 @@ QString log_words(const Trace& trace, const std::string& zone) {
 
 QString state_words(const LogFollower::State& state, const std::string& zone) {
     const QString since = text_of(format_iso8601(state.grown_ms, zone)).section(QLatin1Char('T'), 1).left(8);
-    if (!state.trouble.isEmpty()) return LogList::tr("Followed, but: %1.").arg(state.trouble);
+    if (!state.error.isEmpty()) return LogList::tr("Followed, but: %1.").arg(state.error);
     if (state.quiet) return LogList::tr("Followed, but nothing new since %1. Is the meter still logging?").arg(since);
     return LogList::tr("Followed: new rows come in by themselves.");
 }
@@ -60,7 +60,7 @@ void LogList::setLogs(const std::vector<Trace>& traces, const std::string& zone,
         words->setText(log_words(trace, zone));
         texts->addWidget(words);
         if (state) {
-            auto* followed = new_paragraph("logStateLabel", state->quiet || !state->trouble.isEmpty() ? Tone::fault : Tone::ink, TextSize::caption);
+            auto* followed = new_paragraph("logStateLabel", state->quiet || !state->error.isEmpty() ? Tone::fault : Tone::ink, TextSize::caption);
             followed->setText(state_words(*state, zone));
             texts->addWidget(followed);
         }

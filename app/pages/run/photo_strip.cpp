@@ -127,7 +127,7 @@ void PhotoStrip::openPhoto(const QString& photoUuid) {
     if (photo == photos_.end()) return;
     const auto bytes = document_.photoBytes(photo->uuid);
     if (!bytes) {
-        emit refused(text_of(bytes.error().sentence()));
+        emit error(text_of(bytes.error().sentence()));
         return;
     }
     // Copies: while the picture is decoded the strip may be given other photos.
@@ -149,7 +149,7 @@ void PhotoStrip::openPhoto(const QString& photoUuid) {
 }
 
 void PhotoStrip::withdraw(const QString& photo_uuid) {
-    if (const auto done = document_.withdrawPhoto(utf8_of(photo_uuid)); !done) emit refused(text_of(done.error().sentence()));
+    if (const auto done = document_.withdrawPhoto(utf8_of(photo_uuid)); !done) emit error(text_of(done.error().sentence()));
 }
 
 void PhotoStrip::keyPressEvent(QKeyEvent* event) {

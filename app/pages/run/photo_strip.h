@@ -29,7 +29,7 @@ public:
 signals:
     /// The open photo is wanted as a file; `dialog` shows what comes of it.
     void saveAsked(const ullage::Photo& photo, ullage::PhotoDialog* dialog);
-    void refused(const QString& sentence);
+    void error(const QString& sentence);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

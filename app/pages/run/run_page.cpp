@@ -20,7 +20,6 @@
 #include "style/words.h"
 
 #include <QAction>
-#include <QLabel>
 #include <QSplitter>
 
 namespace ullage {
@@ -39,14 +38,14 @@ RunPage::RunPage(Document& document, const Reminders* reminders, QWidget* parent
 
 void RunPage::connectParts() {
     connect(head_, &RunHead::markAsked, entry_, &EntryRow::askMark);
-    connect(head_, &RunHead::endAsked, this, [this](RunEnd end) { showOutcome(presenter_.endRun(end)); });
+    connect(head_, &RunHead::endAsked, this, [this](RunEnd end) { tell(presenter_.endRun(end)); });
     connect(head_, &RunHead::amendAsked, this, &RunPage::amendChosenOrLast);
-    connect(head_, &RunHead::ruleAsked, this, [this] { emit ruleRequested(runUuid()); });
+    connect(head_, &RunHead::ruleAsked, this, [this] { emit ruleAsked(runUuid()); });
     head_->setRemindersOffered(reminders_ != nullptr);
     if (reminders_) connect(reminders_, &Reminders::looked, this, &RunPage::showFigures);
     connect(head_, &RunHead::withdrawAsked, this, &RunPage::withdrawChosen);
-    connect(head_, &RunHead::photoAsked, this, &RunPage::attachPhotoRequested);
-    connect(head_, &RunHead::editAsked, this, [this] { emit editRunRequested(runUuid()); });
+    connect(head_, &RunHead::photoAsked, this, &RunPage::attachPhotoAsked);
+    connect(head_, &RunHead::editAsked, this, [this] { emit editRunAsked(runUuid()); });
     for (QAction* action : head_->runActions())
         if (action->objectName() == QLatin1String("amendAction") || action->objectName() == QLatin1String("withdrawAction") ||
             action->objectName() == QLatin1String("photoAction"))
@@ -55,21 +54,21 @@ void RunPage::connectParts() {
 
     connect(readings_, &ReadingsView::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, readings_); });
     connect(charts_, &RunChartsPanel::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, charts_); });
-    connect(findings_, &FindingsView::readingsSelected, this, [this](const QStringList& chosen) { chooseReadings(chosen, findings_); });
+    connect(findings_, &FindingsView::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, findings_); });
     connect(findings_, &FindingsView::assumptionAccepted, this,
-            [this](const QString& reading) { showOutcome(presenter_.acceptAssumption(reading)); });
+            [this](const QString& reading) { tell(presenter_.acceptAssumption(reading)); });
     connect(readings_, &ReadingsView::amendAsked, this, &RunPage::amend);
     connect(readings_, &ReadingsView::withdrawAsked, this, &RunPage::withdrawChosen);
     connect(entry_, &EntryRow::recorded, this, [this](const QString& reading) { readings_->scrollTo(model_->index(model_->rowOf(reading), 0)); });
 
-    connect(log_, &LogView::importAsked, this, &RunPage::importLogRequested);
-    connect(log_, &LogView::followAsked, this, &RunPage::followLogRequested);
-    connect(log_, &LogView::applianceAsked, this, [this] { emit logApplianceRequested(runUuid()); });
+    connect(log_, &LogView::importAsked, this, &RunPage::importLogAsked);
+    connect(log_, &LogView::followAsked, this, &RunPage::followLogAsked);
+    connect(log_, &LogView::applianceAsked, this, [this] { emit logApplianceAsked(runUuid()); });
     connect(entry_, &EntryRow::photoPasteAsked, this, &RunPage::pastePhotos);
-    connect(photos_, &RunPhotos::refused, this, &RunPage::showError);
+    connect(photos_, &RunPhotos::error, this, &RunPage::error);
     // Those of the readings and those that wait for one.
     for (auto* strip : findChildren<PhotoStrip*>()) connect(strip, &PhotoStrip::saveAsked, this, &RunPage::photoSaveAsked);
-    connect(photos_, &RunPhotos::readingWanted, this, [this](const QString& reading) { chooseReadings({reading}, nullptr); });
+    connect(photos_, &RunPhotos::readingAsked, this, [this](const QString& reading) { chooseReadings({reading}, nullptr); });
 
     connect(&document_, &Document::readingsChanged, this, [this](const QString& run) {
         if (run == runUuid()) refresh();
@@ -83,7 +82,6 @@ void RunPage::connectParts() {
 
 void RunPage::showRun(const QString& runUuid) {
     presenter_.setRun(utf8_of(runUuid));
-    error_bar_->hide();
     model_->setRun(runUuid);
     entry_->setRun(runUuid);
     photos_->setRun(runUuid);
@@ -164,17 +162,12 @@ void RunPage::amend(const QString& readingUuid) {
     dialog->open();
 }
 
-void RunPage::withdrawChosen() { showOutcome(presenter_.withdraw(readings_->selectedReadings())); }
+void RunPage::withdrawChosen() { tell(presenter_.withdraw(readings_->selectedReadings())); }
 
 QString RunPage::draft() const { return entry_->texts().draft(); }
 
-void RunPage::showOutcome(const Result<void>& outcome) {
-    if (!outcome) showError(text_of(outcome.error().sentence()));
-}
-
-void RunPage::showError(const QString& sentence) {
-    error_label_->setText(sentence);
-    error_bar_->show();
+void RunPage::tell(const Result<void>& outcome) {
+    if (!outcome) emit error(text_of(outcome.error().sentence()));
 }
 
 } // namespace ullage

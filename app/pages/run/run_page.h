@@ -11,7 +11,6 @@
 
 class QAction;
 class QFrame;
-class QLabel;
 class QSplitter;
 
 namespace ullage {
@@ -71,20 +70,22 @@ public slots:
     void pastePhotos();
 
 signals:
+    /// Something went wrong, such as a change that the logbook refused.
+    void error(const QString& sentence);
     /// The form of the run is wanted.
-    void editRunRequested(const QString& runUuid);
+    void editRunAsked(const QString& runUuid);
     /// The form of the run's reminders is wanted.
-    void ruleRequested(const QString& runUuid);
+    void ruleAsked(const QString& runUuid);
     /// A photo is wanted as a file; `dialog` shows what comes of it.
     void photoSaveAsked(const ullage::Photo& photo, ullage::PhotoDialog* dialog);
     /// A log of a meter is wanted as a file.
-    void importLogRequested();
+    void importLogAsked();
     /// A file is wanted that continues this log.
-    void followLogRequested(const QString& traceUuid);
+    void followLogAsked(const QString& traceUuid);
     /// The load by the run's logs is wanted as a line of a load list.
-    void logApplianceRequested(const QString& runUuid);
+    void logApplianceAsked(const QString& runUuid);
     /// Files of photos are wanted.
-    void attachPhotoRequested();
+    void attachPhotoAsked();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -101,9 +102,8 @@ private:
     void showFigures();
     void chooseReadings(const QStringList& readingUuids, const QWidget* source);
     void amend(const QString& readingUuid);
-    /// Says what went wrong, where something did.
-    void showOutcome(const Result<void>& outcome);
-    void showError(const QString& sentence);
+    /// Tells what went wrong, where something did.
+    void tell(const Result<void>& outcome);
     void arrange();
     void placeResults(bool as_tab);
     void placeReadings(bool as_tab);
@@ -130,8 +130,6 @@ private:
     QWidget* table_ = nullptr; ///< readings and their photos; in the panel over the entry row, or a tab of the charts
     QFrame* results_panel_ = nullptr;
     QWidget* results_ = nullptr; ///< usable fraction and findings; in the panel, or a tab of the charts
-    QFrame* error_bar_ = nullptr;
-    QLabel* error_label_ = nullptr;
     bool parts_sized_ = false;
     bool charts_shown_ = true;
 };

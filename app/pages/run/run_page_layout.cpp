@@ -15,8 +15,6 @@
 
 #include <QFrame>
 #include <QHBoxLayout>
-#include <QLabel>
-#include <QPushButton>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -37,23 +35,6 @@ void RunPage::build() {
     column->setSpacing(spacing::grid_px + 2);
     column->addWidget(head_);
     column->addWidget(strip_);
-
-    error_bar_ = new_panel(this);
-    error_bar_->setObjectName(QStringLiteral("runErrorBar"));
-    auto* error_line = new QHBoxLayout(error_bar_);
-    error_label_ = new QLabel(error_bar_);
-    error_label_->setObjectName(QStringLiteral("runErrorLabel"));
-    error_label_->setWordWrap(true);
-    error_label_->setTextFormat(Qt::PlainText);
-    set_text_style(*error_label_, Tone::fault);
-    error_line->addWidget(error_label_, 1);
-    auto* close = new QPushButton(tr("Close"), error_bar_);
-    close->setObjectName(QStringLiteral("closeErrorButton"));
-    make_quiet(*close);
-    connect(close, &QPushButton::clicked, error_bar_, &QWidget::hide);
-    error_line->addWidget(close);
-    error_bar_->hide();
-    column->addWidget(error_bar_);
 
     halves_ = new QSplitter(Qt::Horizontal, this);
     halves_->setObjectName(QStringLiteral("readingsSplitter"));

@@ -46,7 +46,7 @@ void RunPage::attachPhotos(const QStringList& files) {
 
 void RunPage::pastePhotos() {
     const QMimeData* held = QApplication::clipboard()->mimeData();
-    if (held == nullptr || !holds_pictures(*held)) return showError(tr("The clipboard holds no picture; copy a photo or its file first."));
+    if (held == nullptr || !holds_pictures(*held)) return emit error(tr("The clipboard holds no picture; copy a photo or its file first."));
     const QString target = photoTarget();
     photos_->attach(photos_from(*held, this), target);
 }

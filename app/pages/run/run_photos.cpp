@@ -47,7 +47,7 @@ RunPhotos::RunPhotos(Document& document, QWidget* parent)
     column->addWidget(strip_);
     column->addWidget(undone_button_, 0, Qt::AlignLeft);
     column->addWidget(undone_strip_);
-    for (const PhotoStrip* strip : {strip_, undone_strip_}) connect(strip, &PhotoStrip::refused, this, &RunPhotos::refused);
+    for (const PhotoStrip* strip : {strip_, undone_strip_}) connect(strip, &PhotoStrip::error, this, &RunPhotos::error);
     connect(&document, &Document::photosChanged, this, [this](const QString& run) {
         if (run == run_uuid_) refresh();
     });
@@ -130,7 +130,7 @@ void RunPhotos::refresh() {
     const RunRecord* run = document_.run(utf8_of(run_uuid_));
     if (run != nullptr) {
         auto found = document_.photos(run->run.uuid);
-        if (!found) emit refused(text_of(found.error().sentence()));
+        if (!found) emit error(text_of(found.error().sentence()));
         if (found)
             for (Photo& photo : found.value()) {
                 if (!photo.reading_uuid) continue;
@@ -173,10 +173,10 @@ void RunPhotos::attach(const PhotoIntake& intake, const QString& readingUuid) {
         if (added.value().taken) timed = added.value();
     }
     if (any && !readingUuid.isEmpty()) {
-        emit readingWanted(readingUuid);
+        emit readingAsked(readingUuid);
         if (timed) offer_time(*timed);
     }
-    if (!refusals.isEmpty()) emit refused(refusals.join(QLatin1Char('\n')));
+    if (!refusals.isEmpty()) emit error(refusals.join(QLatin1Char('\n')));
 }
 
 void RunPhotos::offer_time(const Photo& photo) {
@@ -204,13 +204,13 @@ void RunPhotos::take_time() {
     values.time_ms = offered_ms_;
     const auto amended = document_.amend(owner->uuid, values, QStringLiteral("time of the photo"));
     if (!amended) {
-        emit refused(text_of(amended.error().sentence()));
+        emit error(text_of(amended.error().sentence()));
         return;
     }
     const QString moved = offered_to_;
     drop_offer();
     refresh();
-    emit readingWanted(moved);
+    emit readingAsked(moved);
 }
 
 void RunPhotos::paintEvent(QPaintEvent*) { QPainter(this).fillRect(0, 0, width(), 1, current_palette().line); }

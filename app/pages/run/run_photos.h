@@ -31,9 +31,9 @@ public:
     void attach(const PhotoIntake& intake, const QString& readingUuid);
 
 signals:
-    void refused(const QString& sentences);
+    void error(const QString& sentences);
     /// Photos have come to this reading, or it has taken a photo's time: it should be the chosen one.
-    void readingWanted(const QString& readingUuid);
+    void readingAsked(const QString& readingUuid);
 
 protected:
     void paintEvent(QPaintEvent* event) override;

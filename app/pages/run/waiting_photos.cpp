@@ -45,7 +45,7 @@ WaitingPhotos::WaitingPhotos(Document& document, QWidget* parent)
     grid->addWidget(take_button_, 1, 1, Qt::AlignLeft);
     grid->setColumnStretch(0, 2);
     grid->setColumnStretch(1, 3);
-    connect(strip_, &PhotoStrip::refused, this, &WaitingPhotos::refused);
+    connect(strip_, &PhotoStrip::error, this, &WaitingPhotos::error);
     connect(take_button_, &QPushButton::clicked, this, [this] { emit timeTaken(offered_text_); });
     connect(&document, &Document::photosChanged, this, [this](const QString& run) {
         if (run == run_uuid_) refresh();
@@ -63,7 +63,7 @@ void WaitingPhotos::refresh() {
     const RunRecord* run = document_.run(utf8_of(run_uuid_));
     if (run != nullptr) {
         auto found = document_.photos(run->run.uuid);
-        if (!found) emit refused(text_of(found.error().sentence()));
+        if (!found) emit error(text_of(found.error().sentence()));
         if (found)
             for (Photo& photo : found.value())
                 if (!photo.reading_uuid) photos_.push_back(std::move(photo));

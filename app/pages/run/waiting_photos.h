@@ -33,7 +33,7 @@ public:
 signals:
     /// The offered time is wanted: text for the time field.
     void timeTaken(const QString& text);
-    void refused(const QString& sentence);
+    void error(const QString& sentence);
 
 private:
     void refresh();

@@ -93,7 +93,7 @@ LoadListsPage::LoadListsPage(Document& document, QWidget* parent)
         if (refreshing_ || !current.isValid() || row >= document_.loadLists().size()) return;
         selected_ = document_.loadLists()[row].uuid;
         showAppliances();
-        emit listSelected(raw_text(selected_));
+        emit listChosen(raw_text(selected_));
     });
     connect(lists_, &QTableView::activated, this, &LoadListsPage::editListAsked);
     connect(appliances_, &QTableView::activated, this, &LoadListsPage::editApplianceAsked);
@@ -215,7 +215,7 @@ void LoadListsPage::setChosen() {
     for (auto* button : {edit_list_, withdraw_list_, add_appliance_}) button->setEnabled(list);
     const bool appliance = selectedAppliance().has_value();
     for (auto* button : {edit_appliance_, remove_appliance_}) button->setEnabled(appliance);
-    emit applianceSelected();
+    emit applianceChosen();
 }
 
 } // namespace ullage

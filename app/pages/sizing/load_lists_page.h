@@ -37,8 +37,8 @@ signals:
     void addApplianceAsked();
     void editApplianceAsked();
     void removeApplianceAsked();
-    void listSelected(const QString& listUuid);
-    void applianceSelected();
+    void listChosen(const QString& listUuid);
+    void applianceChosen();
 
 private:
     QPushButton* newButton(const char* name, const QString& text, void (LoadListsPage::*asks)());

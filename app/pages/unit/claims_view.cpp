@@ -64,11 +64,11 @@ QString draw_words(const QString& name, const StandingDraw& draw, const QString&
 
 ClaimsView::ClaimsView(QWidget* parent)
     : QWidget(parent), table_(new_paragraph("claimsTableLabel", Tone::ink)), round_trip_(new_paragraph("roundTripLabel", Tone::ink)),
-      draws_(new_paragraph("ownDrawLabel", Tone::ink)), trouble_(new_paragraph("priceTroubleLabel", Tone::fault, TextSize::caption)),
+      draws_(new_paragraph("ownDrawLabel", Tone::ink)), error_(new_paragraph("priceErrorLabel", Tone::fault, TextSize::caption)),
       price_(new QLineEdit) {
     setObjectName(QStringLiteral("claimsView"));
     table_->setTextFormat(Qt::RichText);
-    for (QLabel* label : {round_trip_, draws_, trouble_}) label->setTextFormat(Qt::PlainText);
+    for (QLabel* label : {round_trip_, draws_, error_}) label->setTextFormat(Qt::PlainText);
     price_->setObjectName(QStringLiteral("kwhPriceEdit"));
     price_->setPlaceholderText(tr("0.30"));
     price_->setMaximumWidth(110);
@@ -90,15 +90,15 @@ ClaimsView::ClaimsView(QWidget* parent)
     column->addWidget(table_);
     column->addWidget(round_trip_);
     column->addLayout(line);
-    column->addWidget(trouble_);
+    column->addWidget(error_);
     column->addWidget(draws_);
     column->addStretch();
-    trouble_->hide();
+    error_->hide();
     connect(price_, &QLineEdit::textChanged, this, [this] {
         const bool wrong = !price_->text().trimmed().isEmpty() && !kwhPrice();
         set_wrong(*price_, wrong);
-        trouble_->setText(wrong ? tr("The price of a kWh is no number of 0 or more; enter it like 0.30.") : QString());
-        trouble_->setVisible(wrong);
+        error_->setText(wrong ? tr("The price of a kWh is no number of 0 or more; enter it like 0.30.") : QString());
+        error_->setVisible(wrong);
         emit priceChanged();
     });
 }

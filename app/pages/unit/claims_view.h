@@ -36,7 +36,7 @@ private:
 
     UnitClaims claims_;
     QString currency_;
-    QLabel *table_, *round_trip_, *draws_, *trouble_;
+    QLabel *table_, *round_trip_, *draws_, *error_;
     QLineEdit* price_;
 };
 

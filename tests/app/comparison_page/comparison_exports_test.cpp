@@ -42,7 +42,7 @@ TEST_F(ComparisonPageTest, a_workbook_is_copied_as_cells) {
 
 TEST_F(ComparisonPageTest, copy_table_gives_every_column_in_the_order_shown_as_text_and_html) {
     QString told;
-    QObject::connect(page.get(), &ComparisonPage::told, [&](const QString& sentence) { told = sentence; });
+    QObject::connect(page.get(), &ComparisonPage::notice, [&](const QString& sentence) { told = sentence; });
     view()->sortByColumn(0, Qt::DescendingOrder);
     QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("copyTableButton")), Qt::LeftButton);
     EXPECT_TRUE(told.contains(QLatin1String("clipboard")));

@@ -65,7 +65,7 @@ TEST_F(ComparisonPageTest, units_are_held_against_each_other_in_the_figure_that_
 
 TEST_F(ComparisonPageTest, opening_a_row_asks_for_its_run) {
     QString asked;
-    QObject::connect(page.get(), &ComparisonPage::runRequested, [&](const QString& uuid) { asked = uuid; });
+    QObject::connect(page.get(), &ComparisonPage::runAsked, [&](const QString& uuid) { asked = uuid; });
     emit view()->activated(view()->model()->index(2, 0));
     const RunRecord* run = document.run(asked.toStdString());
     ASSERT_NE(run, nullptr);

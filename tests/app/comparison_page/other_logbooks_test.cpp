@@ -14,8 +14,8 @@ protected:
         Document other(clock);
         ASSERT_TRUE(other.create(file("shed.ullage")));
         add_drained_unit(other, "Wennet 500", 500);
-        QObject::connect(page.get(), &ComparisonPage::told, [this](const QString& words) { told << words; });
-        QObject::connect(page.get(), &ComparisonPage::refused, [this](const QString& words) { refused << words; });
+        QObject::connect(page.get(), &ComparisonPage::notice, [this](const QString& words) { told << words; });
+        QObject::connect(page.get(), &ComparisonPage::error, [this](const QString& words) { refused << words; });
         QObject::connect(page.get(), &ComparisonPage::otherLogbooksChosen, [this](const QStringList& paths) { chosen = paths; });
     }
 
@@ -78,7 +78,7 @@ TEST_F(OtherLogbooksTest, its_units_take_part_in_table_vessels_bars_pairs_and_ov
 TEST_F(OtherLogbooksTest, a_row_of_another_logbook_says_where_its_run_is) {
     page->addLogbooks({file("shed.ullage")});
     QString asked;
-    QObject::connect(page.get(), &ComparisonPage::runRequested, [&](const QString& uuid) { asked = uuid; });
+    QObject::connect(page.get(), &ComparisonPage::runAsked, [&](const QString& uuid) { asked = uuid; });
     emit view()->activated(view()->model()->index(3, 0));
     EXPECT_TRUE(asked.isEmpty());
     ASSERT_EQ(told.size(), 1);

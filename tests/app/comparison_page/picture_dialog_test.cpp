@@ -30,8 +30,8 @@ protected:
         form->findChild<QComboBox*>(QStringLiteral("coloursCombo"))->setCurrentIndex(colours);
         QTest::mouseClick(form->findChild<QPushButton*>(QStringLiteral("submitButton")), Qt::LeftButton);
     }
-    [[nodiscard]] QString trouble(const char* name) const {
-        return form->findChild<QLabel*>(QLatin1String(name) + QStringLiteral("TroubleLabel"))->text();
+    [[nodiscard]] QString error(const char* name) const {
+        return form->findChild<QLabel*>(QLatin1String(name) + QStringLiteral("ErrorLabel"))->text();
     }
 
     PictureDialog* form = nullptr;
@@ -91,7 +91,7 @@ TEST_F(PictureDialogTest, a_side_that_cannot_be_is_explained_at_its_field_and_no
           std::tuple{"0", "9 cm", "width"}, std::tuple{"9 km", "9 cm", "width"}, std::tuple{"1e9 px", "9 cm", "width"},
           std::tuple{"0.01 mm", "9 cm", "width"}, std::tuple{"19000 px", "19000 px", "width"}}) {
         submit(width, height, 3);
-        EXPECT_FALSE(trouble(at).isEmpty()) << width << " by " << height;
+        EXPECT_FALSE(error(at).isEmpty()) << width << " by " << height;
         EXPECT_EQ(form->spec().size, before.size);
     }
     EXPECT_EQ(submitted, 0);

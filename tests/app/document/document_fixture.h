@@ -26,7 +26,7 @@ protected:
             last_readings_of = uuid.toStdString();
         });
         QObject::connect(&document, &Document::saved, [this](qint64 time_ms) { saved_ms = time_ms; });
-        QObject::connect(&document, &Document::failed, [this](const QString& sentence) { failures.append(sentence); });
+        QObject::connect(&document, &Document::error, [this](const QString& sentence) { failures.append(sentence); });
         const auto made = document.create(file());
         ASSERT_TRUE(made) << made.error().sentence();
         events.clear();

@@ -160,8 +160,8 @@ TEST_F(UnitComparerTest, one_that_is_gone_since_stays_listed_with_the_reason) {
     const QString shed = other_logbook("shed.ullage", "Pelm 900");
     comparer.setLogbooks({shed, file("gone.ullage")});
     ASSERT_EQ(comparer.logbooks().size(), 2U);
-    EXPECT_TRUE(comparer.logbooks()[0].trouble.isEmpty());
-    EXPECT_TRUE(comparer.logbooks()[1].trouble.contains(QLatin1String("gone.ullage")));
+    EXPECT_TRUE(comparer.logbooks()[0].error.isEmpty());
+    EXPECT_TRUE(comparer.logbooks()[1].error.contains(QLatin1String("gone.ullage")));
     EXPECT_EQ(comparer.comparison(CompareRows::one_per_unit).rows.size(), 1U);
 }
 

@@ -62,6 +62,7 @@ void RunPageTest::showPage() {
     auto* layout = new QVBoxLayout(window.get());
     layout->setContentsMargins(216, 0, 0, 0);
     page = new RunPage(document);
+    QObject::connect(page, &RunPage::error, window.get(), [this](const QString& sentence) { errors.append(sentence); });
     layout->addWidget(page);
     window->resize(1280, 800);
     page->showRun(QString::fromStdString(run.uuid));

@@ -75,6 +75,7 @@ protected:
     ullage::Run run;
     std::unique_ptr<QWidget> window;
     RunPage* page = nullptr;
+    QStringList errors; ///< what the page has told of
 };
 
 /// While it lives, files of this process cannot grow: every write that needs room fails, as on a full disk.

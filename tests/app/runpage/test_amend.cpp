@@ -171,8 +171,8 @@ TEST_F(AmendTest, a_failed_withdrawal_is_said_on_the_page) {
         action("withdrawAction")->trigger();
     }
     EXPECT_EQ(readings().size(), 3U);
-    EXPECT_TRUE(find<QWidget>("runErrorBar")->isVisible());
-    EXPECT_FALSE(find<QLabel>("runErrorLabel")->text().isEmpty());
+    ASSERT_EQ(errors.size(), 1);
+    EXPECT_FALSE(errors.front().isEmpty());
 }
 
 TEST_F(AmendTest, ending_the_run_says_how_and_can_be_undone) {
@@ -189,7 +189,7 @@ TEST_F(AmendTest, ending_the_run_says_how_and_can_be_undone) {
 
 TEST_F(AmendTest, editing_the_run_is_asked_of_the_window) {
     QString asked;
-    QObject::connect(page, &RunPage::editRunRequested, page, [&asked](const QString& uuid_asked) { asked = uuid_asked; });
+    QObject::connect(page, &RunPage::editRunAsked, page, [&asked](const QString& uuid_asked) { asked = uuid_asked; });
     action("editRunAction")->trigger();
     EXPECT_EQ(asked.toStdString(), run.uuid);
 }

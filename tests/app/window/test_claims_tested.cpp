@@ -49,7 +49,7 @@ TEST_F(ClaimsTested, a_price_gives_the_cost_of_what_the_unit_takes_and_is_rememb
     EXPECT_TRUE(said("ownDrawLabel").contains("EUR a month")) << said("ownDrawLabel").toStdString();
     type("kwhPriceEdit", "cheap");
     EXPECT_FALSE(said("ownDrawLabel").contains("EUR"));
-    EXPECT_TRUE(find<QLabel>("priceTroubleLabel")->isVisible());
+    EXPECT_TRUE(find<QLabel>("priceErrorLabel")->isVisible());
     type("kwhPriceEdit", "0.30");
     window.reset();
     show();

@@ -47,7 +47,7 @@ public:
         QTest::mouseClick(form_->template findChild<QPushButton*>(QStringLiteral("submitButton")), Qt::LeftButton);
         QApplication::processEvents();
     }
-    [[nodiscard]] QString trouble(const char* name) const {
+    [[nodiscard]] QString error(const char* name) const {
         const auto* label = form_->template findChild<QLabel*>(QString::fromLatin1(name));
         return label && label->isVisible() ? label->text() : QString();
     }
@@ -99,7 +99,7 @@ TEST(UnitForm, a_tag_that_is_a_sentence_is_explained_and_stays_in_the_field) {
     form.type("tagsEdit", "lent to the people of the second tent until autumn");
     form.submit();
     EXPECT_EQ(form.submitted, 0);
-    EXPECT_TRUE(form.trouble("tagsTroubleLabel").contains("too long"));
+    EXPECT_TRUE(form.error("tagsErrorLabel").contains("too long"));
 }
 
 TEST(UnitForm, a_wrong_field_is_explained_in_place_and_keeps_the_form_waiting) {
@@ -109,15 +109,15 @@ TEST(UnitForm, a_wrong_field_is_explained_in_place_and_keeps_the_form_waiting) {
     form.type("massEdit", "-3 kg");
     form.submit();
     EXPECT_EQ(form.submitted, 0);
-    EXPECT_TRUE(form.trouble("ratedEnergyTroubleLabel").contains("plenty"));
-    EXPECT_FALSE(form.trouble("massTroubleLabel").isEmpty());
-    EXPECT_TRUE(form.trouble("priceTroubleLabel").isEmpty());
+    EXPECT_TRUE(form.error("ratedEnergyErrorLabel").contains("plenty"));
+    EXPECT_FALSE(form.error("massErrorLabel").isEmpty());
+    EXPECT_TRUE(form.error("priceErrorLabel").isEmpty());
     form.type("ratedEnergyEdit", "850 Wh");
     form.type("massEdit", "");
     form.submit();
     EXPECT_EQ(form.submitted, 1);
     EXPECT_EQ(form->unit().rated_energy_wh, 850.0);
-    EXPECT_TRUE(form.trouble("ratedEnergyTroubleLabel").isEmpty());
+    EXPECT_TRUE(form.error("ratedEnergyErrorLabel").isEmpty());
 }
 
 TEST(UnitForm, grows_so_that_a_field_and_its_explanation_are_whole) {
@@ -129,7 +129,7 @@ TEST(UnitForm, grows_so_that_a_field_and_its_explanation_are_whole) {
     form.submit();
     QApplication::processEvents();
     EXPECT_EQ(field->height(), before_px);
-    const auto* words = form->findChild<QLabel*>("ratedEnergyTroubleLabel");
+    const auto* words = form->findChild<QLabel*>("ratedEnergyErrorLabel");
     EXPECT_GE(words->height(), words->heightForWidth(words->width()));
 }
 
@@ -138,8 +138,8 @@ TEST(UnitForm, needs_a_name_and_a_currency_for_a_price) {
     form.type("priceEdit", "799");
     form.submit();
     EXPECT_EQ(form.submitted, 0);
-    EXPECT_FALSE(form.trouble("nameTroubleLabel").isEmpty());
-    EXPECT_FALSE(form.trouble("currencyTroubleLabel").isEmpty());
+    EXPECT_FALSE(form.error("nameErrorLabel").isEmpty());
+    EXPECT_FALSE(form.error("currencyErrorLabel").isEmpty());
 }
 
 TEST(UnitForm, shows_the_claims_it_starts_from_and_gives_them_back_unchanged) {
@@ -163,7 +163,7 @@ TEST(UnitForm, shows_the_claims_it_starts_from_and_gives_them_back_unchanged) {
 TEST(UnitForm, a_refusal_of_the_store_is_shown_and_the_form_stays) {
     OnScreen form(new UnitForm(Unit{}));
     form->refuse("the disk is full");
-    EXPECT_EQ(form.trouble("refusalLabel"), "the disk is full");
+    EXPECT_EQ(form.error("refusalLabel"), "the disk is full");
     EXPECT_TRUE(form->isVisible());
 }
 
@@ -190,9 +190,9 @@ TEST(MeterForm, refuses_limits_and_spans_that_say_nothing) {
     form.type("correctionEdit", "0");
     form.submit();
     EXPECT_EQ(form.submitted, 0);
-    EXPECT_FALSE(form.trouble("limitTroubleLabel").isEmpty());
-    EXPECT_FALSE(form.trouble("spanTroubleLabel").isEmpty());
-    EXPECT_FALSE(form.trouble("correctionTroubleLabel").isEmpty());
+    EXPECT_FALSE(form.error("limitErrorLabel").isEmpty());
+    EXPECT_FALSE(form.error("spanErrorLabel").isEmpty());
+    EXPECT_FALSE(form.error("correctionErrorLabel").isEmpty());
 }
 
 class RunForms : public ::testing::Test {
@@ -247,8 +247,8 @@ TEST_F(RunForms, explains_a_zone_and_a_temperature_that_cannot_be) {
     form.type("ambientEdit", "400");
     form.submit();
     EXPECT_EQ(form.submitted, 0);
-    EXPECT_FALSE(form.trouble("timeZoneTroubleLabel").isEmpty());
-    EXPECT_FALSE(form.trouble("ambientTroubleLabel").isEmpty());
+    EXPECT_FALSE(form.error("timeZoneErrorLabel").isEmpty());
+    EXPECT_FALSE(form.error("ambientErrorLabel").isEmpty());
 }
 
 TEST_F(RunForms, editing_keeps_the_unit_and_can_say_how_the_run_ended) {

@@ -164,8 +164,8 @@ protected:
     }
     void type(const char* name, const char* text) { form.findChild<QLineEdit*>(QString::fromLatin1(name))->setText(QString::fromUtf8(text)); }
     void submit() { QTest::mouseClick(form.findChild<QPushButton*>(QStringLiteral("submitButton")), Qt::LeftButton); }
-    [[nodiscard]] QString trouble(const char* name) const {
-        const auto* label = form.findChild<QLabel*>(QString::fromLatin1(name) + QStringLiteral("TroubleLabel"));
+    [[nodiscard]] QString error(const char* name) const {
+        const auto* label = form.findChild<QLabel*>(QString::fromLatin1(name) + QStringLiteral("ErrorLabel"));
         return label->isHidden() ? QString() : label->text();
     }
 
@@ -193,8 +193,8 @@ TEST_F(ApplianceFormTest, measured_energy_stands_for_power_and_duty) {
 TEST_F(ApplianceFormTest, what_cannot_be_is_explained_at_its_field) {
     type("nameEdit", "lamp");
     submit();
-    EXPECT_FALSE(trouble("power").isEmpty());
-    EXPECT_FALSE(trouble("hours").isEmpty());
+    EXPECT_FALSE(error("power").isEmpty());
+    EXPECT_FALSE(error("hours").isEmpty());
     type("powerEdit", "9 W");
     type("hoursEdit", "30");
     type("countEdit", "1.5");
@@ -202,17 +202,17 @@ TEST_F(ApplianceFormTest, what_cannot_be_is_explained_at_its_field) {
     type("startEdit", "5 W");
     type("measuredEdit", "100 Wh");
     submit();
-    for (const char* field : {"hours", "count", "duty", "start", "measured"}) EXPECT_FALSE(trouble(field).isEmpty()) << field;
+    for (const char* field : {"hours", "count", "duty", "start", "measured"}) EXPECT_FALSE(error(field).isEmpty()) << field;
     type("overEdit", "2 h");
     submit();
-    EXPECT_TRUE(trouble("measured").contains(QLatin1String("50.0 W on average")));
+    EXPECT_TRUE(error("measured").contains(QLatin1String("50.0 W on average")));
     EXPECT_EQ(submitted, 0);
     for (const auto& [field, text] :
          {std::pair("hoursEdit", "5"), std::pair("countEdit", "2"), std::pair("dutyEdit", "70"), std::pair("startEdit", ""),
           std::pair("measuredEdit", ""), std::pair("overEdit", ""), std::pair("nightEdit", "6")})
         type(field, text);
     submit();
-    EXPECT_FALSE(trouble("night").isEmpty());
+    EXPECT_FALSE(error("night").isEmpty());
     type("nightEdit", "5");
     submit();
     EXPECT_EQ(submitted, 1);

@@ -96,11 +96,11 @@ TEST_F(LogsTest, what_the_log_leaves_open_is_asked_at_its_field_and_nothing_is_i
     EXPECT_TRUE(find<QLabel>("questionsLabel")->isVisible());
     click("submitButton");
     ASSERT_TRUE(form_open());
-    EXPECT_TRUE(find<QLabel>("dateOrderTroubleLabel")->isVisible());
+    EXPECT_TRUE(find<QLabel>("dateOrderErrorLabel")->isVisible());
     EXPECT_TRUE(traces().empty());
     choose("dateOrderCombo", 2);
     EXPECT_FALSE(find<QLabel>("questionsLabel")->isVisible());
-    EXPECT_FALSE(find<QLabel>("dateOrderTroubleLabel")->isVisible());
+    EXPECT_FALSE(find<QLabel>("dateOrderErrorLabel")->isVisible());
     click("submitButton");
     ASSERT_EQ(traces().size(), 1U);
     EXPECT_EQ(format_iso8601(traces()[0].first_ms, "UTC").substr(0, 7), "2027-05") << "the month came first";

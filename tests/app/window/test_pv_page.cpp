@@ -109,11 +109,11 @@ TEST_F(PvPageTest, a_field_that_cannot_be_read_is_explained_and_nothing_is_calle
     fill();
     enter("pvVocCoefficientEdit", "0.30");
     EXPECT_EQ(verdict(), PvVerdict::not_known);
-    EXPECT_TRUE(said("pvTroubleLabel").contains("minus sign")) << said("pvTroubleLabel").toStdString();
+    EXPECT_TRUE(said("pvErrorLabel").contains("minus sign")) << said("pvErrorLabel").toStdString();
     EXPECT_EQ(document.pvSheets().at(0).voc_coefficient->value, -0.30) << "the logbook keeps what was understood last";
     enter("pvVocCoefficientEdit", "-0.30");
     EXPECT_EQ(verdict(), PvVerdict::fits);
-    EXPECT_EQ(said("pvTroubleLabel"), "");
+    EXPECT_EQ(said("pvErrorLabel"), "");
 }
 
 TEST_F(PvPageTest, undo_brings_the_field_back_and_withdrawing_takes_the_sheet_away) {

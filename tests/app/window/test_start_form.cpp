@@ -182,7 +182,7 @@ TEST_F(StartForms, the_first_reading_is_understood_as_a_tired_person_types_it) {
     type("wattsEdit", "12,5");
     type("timeEdit", "-10m");
     submit();
-    ASSERT_EQ(submitted, 1) << said("firstTroubleLabel").toStdString();
+    ASSERT_EQ(submitted, 1) << said("firstErrorLabel").toStdString();
     ASSERT_TRUE(form->start().first.has_value());
     const auto& first = *form->start().first;
     EXPECT_EQ(first.gauge_percent, 98.0);
@@ -242,11 +242,11 @@ TEST_F(StartForms, what_cannot_be_meant_is_explained_in_place) {
     find<QComboBox>("timeZoneCombo")->setEditText("Mars/Olympus");
     submit();
     EXPECT_EQ(submitted, 0);
-    EXPECT_TRUE(said("firstTroubleLabel").contains("170"));
-    EXPECT_TRUE(said("ruleTroubleLabel").contains("often"));
-    EXPECT_TRUE(said("ruleTroubleLabel").contains("some"));
-    EXPECT_FALSE(said("ambientTroubleLabel").isEmpty());
-    EXPECT_FALSE(said("timeZoneTroubleLabel").isEmpty());
+    EXPECT_TRUE(said("firstErrorLabel").contains("170"));
+    EXPECT_TRUE(said("ruleErrorLabel").contains("often"));
+    EXPECT_TRUE(said("ruleErrorLabel").contains("some"));
+    EXPECT_FALSE(said("ambientErrorLabel").isEmpty());
+    EXPECT_FALSE(said("timeZoneErrorLabel").isEmpty());
 }
 
 TEST_F(StartForms, degrees_fahrenheit_are_understood) {

@@ -4,6 +4,8 @@
 #include "dialogs/cautions.h"
 #include "models/logbook_tree_model.h"
 
+#include <QApplication>
+#include <QClipboard>
 #include <QComboBox>
 #include <QLabel>
 #include <QTreeView>
@@ -49,6 +51,17 @@ TEST_F(WindowTest, from_a_new_logbook_to_an_ended_run_by_the_forms) {
     EXPECT_FALSE(enabled("endFoundOffAction"));
     trigger("reopenRunAction");
     EXPECT_EQ(document.runs()[0]->run.end, RunEnd::still_running);
+}
+
+TEST_F(WindowTest, what_goes_wrong_on_a_page_stands_in_the_one_message_bar_until_a_success) {
+    new_logbook();
+    add_unit();
+    start_run();
+    QApplication::clipboard()->clear();
+    trigger("pastePhotoAction");
+    EXPECT_TRUE(message().contains("holds no picture")) << message().toStdString();
+    trigger("endFoundOffAction");
+    EXPECT_TRUE(message().isEmpty()) << message().toStdString();
 }
 
 TEST_F(WindowTest, undo_takes_the_steps_back_and_the_page_follows) {
