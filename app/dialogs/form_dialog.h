@@ -66,7 +66,7 @@ protected:
     /// Reads every field into the form's value, explaining those that cannot be understood.
     virtual void read() = 0;
     void clearErrors(); ///< takes back what refuse() and explain() said
-    void fit();           ///< grows to what the fields need, as far as the screen allows
+    void fit();         ///< grows to what the fields need, as far as the screen allows
 
 private:
     struct Place {

@@ -169,7 +169,7 @@ signals:
     void readingsChanged(const QString& runUuid); ///< readings of one run changed: redraw it
     void photosChanged(const QString& runUuid);   ///< a photo of the run was added, tied to a reading, withdrawn or restored
     void saved(qint64 timeMs);                    ///< something has just reached the disk
-    void error(const QString& sentence);         ///< an undo or redo could not be done, or what is recorded cannot reach the file itself
+    void error(const QString& sentence);          ///< an undo or redo could not be done, or what is recorded cannot reach the file itself
     void displacedFound(const QString& sentence); ///< the open file was removed, replaced or changed by others; said once
 
 private:

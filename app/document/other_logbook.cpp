@@ -11,7 +11,7 @@
 namespace ullage {
 
 Result<OtherLogbook> read_other_logbook(const QString& path, const Clock& clock) {
-    const auto logbook = Logbook::open(native_path(path), OpenMode::look, clock);
+    const auto logbook = Logbook::open(native_path(path), OpenMode::read_only, clock);
     if (!logbook) return logbook.error();
     auto records = logbook.value().run_records();
     if (!records) return records.error();

@@ -17,7 +17,7 @@ namespace ullage {
 /// The runs of a logbook that is read beside the open one. What is shown is what the file said when it was read.
 struct OtherLogbook {
     QString path;
-    QString error;   ///< why it could not be read; empty where it could
+    QString error; ///< why it could not be read; empty where it could
     std::vector<std::shared_ptr<const RunRecord>> runs;
     std::map<std::string, std::vector<ReadingVersion>> histories; ///< of readings with more than one version, by uuid
 };

@@ -176,8 +176,8 @@ void LogFollower::look_at(Followed& log) {
         return;
     }
     log.state.error = error   ? text_of(error->sentence())
-                        : there ? QString()
-                                : tr("%1 is not there; it is waited for").arg(shown_path(log.state.path));
+                      : there ? QString()
+                              : tr("%1 is not there; it is waited for").arg(shown_path(log.state.path));
     if (log.state.error != error_before) emit changed(text_of(log.trace.run_uuid));
 }
 

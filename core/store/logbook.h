@@ -44,14 +44,14 @@ struct ImportedRun {
 
 /// How a logbook is opened.
 enum class OpenMode {
-    record, ///< for reading and writing; one instance at a time
-    look,   ///< for reading only; refused while another instance records, so that no half-made state is shown
+    record,    ///< for reading and writing; one instance at a time
+    read_only, ///< for reading only; refused while another instance records, so that no half-made state is shown
 };
 
 /// The one door to a logbook file: SQLite, WAL, synchronous=FULL. What a call has returned is on the disk.
 ///
 /// Every failure is a value; a failed call leaves the file as it was. Not thread-safe; one thread at a time.
-/// In mode `look` every change is refused (read_only), and the calls tell what the file said when it was
+/// In mode `read_only` every change is refused (read_only), and the calls tell what the file said when it was
 /// opened. Every change is refused (displaced) once the file at the path is no longer the one that was opened, or another program has
 /// written to it. Text is kept byte for byte; a number that is not finite or a name that is empty is refused
 /// (bad_input). A file that is recorded into may be read by other means, also by this process. The clock must outlive the logbook. Readings are
@@ -62,7 +62,7 @@ public:
     /// Makes a new file. Errors: the file exists (refused), the folder cannot be written (io), read_only,
     /// disk_full.
     static Result<Logbook> create(const std::filesystem::path& path, const Clock& clock);
-    /// Opens a file, migrating an older one forward in mode `record` (in mode `look` on a copy in memory).
+    /// Opens a file, migrating an older one forward in mode `record` (in mode `read_only` on a copy in memory).
     /// Errors, each leaving the file unchanged: not_found, not_a_logbook, newer_version, damaged, read_only,
     /// in_use.
     static Result<Logbook> open(const std::filesystem::path& path, OpenMode mode, const Clock& clock);

@@ -121,7 +121,7 @@ void opened_and_compared(benchmark::State& state) {
     std::size_t rows = 0;
     for (auto _ : state) {
         const auto start = std::chrono::steady_clock::now();
-        const auto logbook = Logbook::open(large_logbook(), OpenMode::look, clock);
+        const auto logbook = Logbook::open(large_logbook(), OpenMode::read_only, clock);
         const double opened_s = seconds_since(start);
         const auto records = logbook.value().run_records();
         const double read_s = seconds_since(start);
@@ -151,7 +151,7 @@ void opened_and_compared(benchmark::State& state) {
 /// What the window asks for besides, once the units are compared.
 void ranked(benchmark::State& state) {
     const SystemClock clock;
-    const auto logbook = Logbook::open(large_logbook(), OpenMode::look, clock);
+    const auto logbook = Logbook::open(large_logbook(), OpenMode::read_only, clock);
     const auto records = logbook.value().run_records();
     const Comparison comparison = compare_as_tested(records.value());
     const FairComparison fair = compare_at(comparison, CommonLoad{common_load_w, 1, {}});

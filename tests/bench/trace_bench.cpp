@@ -139,7 +139,7 @@ void analysis_against_sum(const fs::path& folder) {
     const test::FakeClock clock;
     double analysis_s = 1e9, load_s = 1e9, delivered_wh = 0;
     for (int i = 0; i < 2 * tries; ++i) {
-        const Logbook logbook = Logbook::open(folder / "0.ullage", OpenMode::look, clock).value();
+        const Logbook logbook = Logbook::open(folder / "0.ullage", OpenMode::read_only, clock).value();
         const std::string run_uuid = logbook.runs().value().front().uuid;
         RunRecord record;
         analysis_s = std::min(analysis_s, best_seconds(1, [&] {

@@ -36,9 +36,9 @@ public:
         write_bytes_to(what_path_, spoiled.what);
         ++inputs_;
         const auto before = files();
-        for (const OpenMode mode : {OpenMode::look, OpenMode::record}) {
+        for (const OpenMode mode : {OpenMode::read_only, OpenMode::record}) {
             const Result<Logbook> opened = Logbook::open(path_, mode, clock_);
-            if (!opened || mode == OpenMode::look)
+            if (!opened || mode == OpenMode::read_only)
                 if (files() != before) return broken("a file that was refused, or only looked at, has been changed");
             if (!opened) {
                 if (opened.error().sentence().empty()) return broken("a file is refused without a word");

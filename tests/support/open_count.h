@@ -35,7 +35,7 @@ long times_opened(const std::string& path, const Action& action) {
 inline long times_opened_to_look(const std::string& path) {
     return times_opened(path, [&] {
         const FakeClock clock;
-        EXPECT_TRUE(Logbook::open(path, OpenMode::look, clock).ok());
+        EXPECT_TRUE(Logbook::open(path, OpenMode::read_only, clock).ok());
     });
 }
 

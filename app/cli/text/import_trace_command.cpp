@@ -146,7 +146,7 @@ std::string options_for(const TraceDetection& detection) {
 
 int import_trace_command(const ImportTraceArguments& arguments, std::ostream& out, std::ostream& err) {
     const SystemClock clock;
-    Result<Logbook> logbook = Logbook::open(arguments.logbook, arguments.preview ? OpenMode::look : OpenMode::record, clock);
+    Result<Logbook> logbook = Logbook::open(arguments.logbook, arguments.preview ? OpenMode::read_only : OpenMode::record, clock);
     if (!logbook) return refuse(err, logbook.error());
     const Result<RunRecord> record = run_of(logbook.value(), arguments);
     if (!record) return refuse(err, record.error());

@@ -26,7 +26,7 @@ Result<std::vector<LoadList>> load_lists_of_logbook(const std::string& path) {
     std::error_code ignored;
     if (std::filesystem::is_directory(path, ignored) || std::filesystem::path(path).extension() == ".csv") return no_load_lists(path);
     const SystemClock clock;
-    const Result<Logbook> logbook = Logbook::open(path, OpenMode::look, clock);
+    const Result<Logbook> logbook = Logbook::open(path, OpenMode::read_only, clock);
     if (!logbook) return logbook.error();
     return logbook.value().load_lists();
 }

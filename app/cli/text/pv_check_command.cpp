@@ -78,7 +78,7 @@ Result<PvSheetText> asked_pv_sheet(const PvCheckArguments& arguments) {
     std::vector<PvSheet> sheets;
     if (!arguments.logbook.empty()) {
         const SystemClock clock;
-        const Result<Logbook> logbook = Logbook::open(arguments.logbook, OpenMode::look, clock);
+        const Result<Logbook> logbook = Logbook::open(arguments.logbook, OpenMode::read_only, clock);
         if (!logbook) return logbook.error();
         Result<std::vector<Unit>> listed = logbook.value().units();
         if (!listed) return listed.error();

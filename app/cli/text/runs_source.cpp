@@ -163,7 +163,7 @@ Result<OpenedSource> OpenedSource::open(const std::string& path, std::vector<std
     std::error_code ignored;
     Result<std::vector<std::string>> sheets = fs::is_directory(path, ignored) ? sheets_in(path) : std::vector<std::string>{path};
     if (!sheets) return sheets.error();
-    Result<Logbook> logbook = of_sheets ? logbook_of_sheets(sheets.value(), *clock, notices) : Logbook::open(path, OpenMode::look, *clock);
+    Result<Logbook> logbook = of_sheets ? logbook_of_sheets(sheets.value(), *clock, notices) : Logbook::open(path, OpenMode::read_only, *clock);
     if (!logbook) return logbook.error();
     constexpr double worth_telling_s = 1;
     if (const OpeningCheck& check = logbook.value().opening_check(); check.full && check.seconds >= worth_telling_s)

@@ -36,7 +36,7 @@ void OtherLogbooksLine::show_logbooks() {
         button->setAccessibleName(tr("Leave out the units of %1").arg(name));
         const QString path = shown_path(other.path);
         button->setToolTip(other.error.isEmpty() ? tr("%1, as it was when it was read; click to leave its units out").arg(path)
-                                                   : tr("%1\n%2; click to leave it out").arg(path, other.error));
+                                                 : tr("%1\n%2; click to leave it out").arg(path, other.error));
         connect(button, &QPushButton::clicked, this, [this, chosen = other.path] { emit removeAsked(chosen); });
         names->addWidget(button);
     }

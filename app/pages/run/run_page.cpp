@@ -55,8 +55,7 @@ void RunPage::connectParts() {
     connect(readings_, &ReadingsView::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, readings_); });
     connect(charts_, &RunChartsPanel::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, charts_); });
     connect(findings_, &FindingsView::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, findings_); });
-    connect(findings_, &FindingsView::assumptionAccepted, this,
-            [this](const QString& reading) { tell(presenter_.acceptAssumption(reading)); });
+    connect(findings_, &FindingsView::assumptionAccepted, this, [this](const QString& reading) { tell(presenter_.acceptAssumption(reading)); });
     connect(readings_, &ReadingsView::amendAsked, this, &RunPage::amend);
     connect(readings_, &ReadingsView::withdrawAsked, this, &RunPage::withdrawChosen);
     connect(entry_, &EntryRow::recorded, this, [this](const QString& reading) { readings_->scrollTo(model_->index(model_->rowOf(reading), 0)); });

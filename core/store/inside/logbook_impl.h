@@ -48,7 +48,7 @@ struct Logbook::Impl {
     template <class Action>
     auto change(Action action, Settling settling = Settling::at_once) -> decltype(action()) {
         using Outcome = decltype(action());
-        if (mode == OpenMode::look)
+        if (mode == OpenMode::read_only)
             return Outcome(Error{Failure::read_only, "the logbook is open for looking only", path.string(), "open it for recording first"});
         if (auto displaced = connection.displaced()) return Outcome(*displaced);
         Outcome outcome = store::guarded(path, [&]() -> Outcome {

@@ -71,9 +71,7 @@ QPoint PhotosTest::rowOf(std::size_t at) const {
     return view->visualRect(view->model()->index(row, ReadingsRow::gauge)).center();
 }
 
-QString PhotosTest::error() const {
-    return errors.value(errors.size() - 1);
-}
+QString PhotosTest::error() const { return errors.value(errors.size() - 1); }
 
 void PhotosTest::click(const char* name) {
     auto* button = find<QPushButton>(name);

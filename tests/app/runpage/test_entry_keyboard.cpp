@@ -34,7 +34,7 @@ TEST_F(RunPageTest, what_the_row_has_cleared_is_on_the_disk) {
     const QString path = document.path();
     const std::string run_uuid = run.uuid;
     document.close();
-    const auto again = Logbook::open(path.toStdString(), OpenMode::look, clock);
+    const auto again = Logbook::open(path.toStdString(), OpenMode::read_only, clock);
     ASSERT_TRUE(again) << again.error().sentence();
     const auto kept = again.value().readings(run_uuid);
     ASSERT_TRUE(kept);

@@ -94,7 +94,7 @@ TEST_F(FailingDisk, import_keeps_each_sheet_that_it_named_and_each_whole_or_not_
         }
         expect_sound();
         EXPECT_EQ(run({"import", path(), four, five}).code, exit_good);
-        Result<Logbook> opened = Logbook::open(path(), OpenMode::look, clock_);
+        Result<Logbook> opened = Logbook::open(path(), OpenMode::read_only, clock_);
         ASSERT_TRUE(opened);
         EXPECT_EQ(opened.value().run_records().value().size(), 5U);
     });
@@ -108,7 +108,7 @@ TEST_F(FailingDisk, import_into_a_new_logbook_leaves_a_sound_one_or_none) {
             EXPECT_TRUE(fs::exists(path()));
         }
         EXPECT_EQ(run({"import", path(), sheet}).code, exit_good) << "the same call does not do the rest";
-        Result<Logbook> opened = Logbook::open(path(), OpenMode::look, clock_);
+        Result<Logbook> opened = Logbook::open(path(), OpenMode::read_only, clock_);
         ASSERT_TRUE(opened) << opened.error().sentence();
         EXPECT_EQ(opened.value().run_records().value().size(), 1U);
         expect_sound();
@@ -154,7 +154,7 @@ TEST_F(FailingDisk, following_keeps_every_sample_that_it_has_told_of) {
     (void)logbook();
     std::string run_uuid;
     {
-        Result<Logbook> opened = Logbook::open(path(), OpenMode::look, clock_);
+        Result<Logbook> opened = Logbook::open(path(), OpenMode::read_only, clock_);
         ASSERT_TRUE(opened);
         run_uuid = opened.value().run_records().value().front().run.uuid;
     }

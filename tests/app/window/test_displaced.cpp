@@ -50,7 +50,7 @@ TEST_F(WindowTest, a_half_typed_entry_is_in_the_file_itself_a_few_seconds_later)
     const auto in_copy = [&] {
         QFile::remove(file("copy.ullage"));
         EXPECT_TRUE(QFile::copy(file("bench.ullage"), file("copy.ullage")));
-        const auto copy = Logbook::open((folder / "copy.ullage"), OpenMode::look, clock);
+        const auto copy = Logbook::open((folder / "copy.ullage"), OpenMode::read_only, clock);
         return copy && copy.value().draft(run) && copy.value().draft(run).value().find("83") != std::string::npos;
     };
     EXPECT_TRUE(QTest::qWaitFor(in_copy, 5000));

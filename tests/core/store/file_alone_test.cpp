@@ -30,7 +30,7 @@ fs::path copy_of_file(const fs::path& path, const fs::path& target) {
 std::set<std::string> readings_of(const fs::path& path, const std::string& run) {
     const FakeClock clock;
     std::set<std::string> found;
-    for (const Reading& reading : take(take(Logbook::open(path, OpenMode::look, clock)).readings(run))) found.insert(reading.uuid);
+    for (const Reading& reading : take(take(Logbook::open(path, OpenMode::read_only, clock)).readings(run))) found.insert(reading.uuid);
     return found;
 }
 
@@ -48,7 +48,7 @@ TEST(FileAlone, each_reading_is_in_the_file_itself_when_its_call_returns) {
     }
     const Reading amended = take(logbook.amend(*recorded.begin(), sample_values(clock.now_ms() + 500), "typing error"));
     const fs::path copy = copy_of_file(folder / "a.ullage", folder / "copy");
-    EXPECT_EQ(take(take(Logbook::open(copy, OpenMode::look, clock)).history(amended.uuid)).size(), 2u);
+    EXPECT_EQ(take(take(Logbook::open(copy, OpenMode::read_only, clock)).history(amended.uuid)).size(), 2u);
 }
 
 TEST(FileAlone, half_typed_entries_reach_the_file_by_settling) {
@@ -61,7 +61,7 @@ TEST(FileAlone, half_typed_entries_reach_the_file_by_settling) {
     EXPECT_TRUE(take(logbook.settle()));
     EXPECT_TRUE(logbook.settled());
     const fs::path copy = copy_of_file(folder / "a.ullage", folder / "copy");
-    EXPECT_EQ(take(take(Logbook::open(copy, OpenMode::look, clock)).draft(run)), "431");
+    EXPECT_EQ(take(take(Logbook::open(copy, OpenMode::read_only, clock)).draft(run)), "431");
 }
 
 TEST(FileAlone, a_copy_that_is_under_way_is_not_spoilt_and_what_is_recorded_meanwhile_follows_it) {
@@ -107,7 +107,7 @@ TEST(FileAlone, copies_taken_at_random_moments_while_a_process_records_open_with
             expected = confirmed;
         }
         const fs::path copy = copy_of_file(folder / "a.ullage", folder / "copy");
-        const auto opened = Logbook::open(copy, OpenMode::look, clock);
+        const auto opened = Logbook::open(copy, OpenMode::read_only, clock);
         ASSERT_TRUE(opened.ok()) << "copy " << copies << ": " << opened.error().sentence();
         std::set<std::string> found;
         for (const Reading& reading : take(opened.value().readings(run))) found.insert(reading.uuid);

@@ -87,7 +87,7 @@ TEST(KilledRecorder, looking_shows_what_its_log_holds_and_leaves_the_recovery_to
     const auto before = folder_bytes(folder.path());
     for (const bool writable : {true, false}) {
         if (!writable) fs::permissions(path, fs::perms::owner_read);
-        const Logbook logbook = take(Logbook::open(path, OpenMode::look, clock));
+        const Logbook logbook = take(Logbook::open(path, OpenMode::read_only, clock));
         const auto kept = stored(logbook, run);
         for (const std::string& uuid : reported) EXPECT_TRUE(kept.contains(uuid));
         EXPECT_EQ(folder_bytes(folder.path()), before);

@@ -43,7 +43,7 @@ TEST(LoadLists, come_back_after_reopening_with_every_figure_and_their_order) {
         other.appliances.clear();
         take(logbook.add(other));
     }
-    const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+    const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
     const auto lists = take(logbook.load_lists());
     ASSERT_EQ(lists.size(), 2u);
     EXPECT_EQ(lists[0].name, "a quiet day") << "in order of name, capitals or not";

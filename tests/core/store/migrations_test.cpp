@@ -147,7 +147,7 @@ TEST(Migrations, looking_at_an_older_file_shows_it_and_leaves_it_as_old_as_it_wa
     make_file_of_version(1, folder / "a.ullage");
     const auto before = folder_bytes(folder.path());
     {
-        const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+        const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
         const ullage::Run run = take(logbook.runs()).at(0);
         EXPECT_EQ(take(logbook.draft(run.uuid)), "");
     }

@@ -194,7 +194,7 @@ TEST_P(RefusedFile, it_is_named_for_what_it_is_and_left_byte_for_byte_without_si
     const fs::path path = folder / "a.ullage";
     GetParam().make(path);
     const auto before = folder_bytes(folder.path());
-    for (const OpenMode mode : {OpenMode::record, OpenMode::look}) {
+    for (const OpenMode mode : {OpenMode::record, OpenMode::read_only}) {
         const auto opened = Logbook::open(path, mode, clock);
         ASSERT_EQ(failure_of(opened), GetParam().failure) << (opened ? "opened" : opened.error().sentence());
         EXPECT_NE(opened.error().where.find("a.ullage"), std::string::npos);
@@ -209,7 +209,7 @@ INSTANTIATE_TEST_SUITE_P(Kinds, RefusedFile, testing::ValuesIn(refusals), [](con
 TEST(OpenLogbook, a_file_that_does_not_exist_is_not_found_and_not_made) {
     const TempFolder folder;
     const FakeClock clock;
-    for (const OpenMode mode : {OpenMode::record, OpenMode::look})
+    for (const OpenMode mode : {OpenMode::record, OpenMode::read_only})
         EXPECT_EQ(failure_of(Logbook::open(folder / "a.ullage", mode, clock)), Failure::not_found);
     EXPECT_TRUE(fs::is_empty(folder.path()));
 }
@@ -254,7 +254,7 @@ void expect_only_to_be_looked_at(const TempFolder& folder, const std::string& ru
     const auto before = folder_bytes(folder.path());
     EXPECT_EQ(failure_of(Logbook::open(folder / "a.ullage", OpenMode::record, clock)), Failure::read_only);
     {
-        Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+        Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
         EXPECT_EQ(take(logbook.readings(run_uuid)).size(), readings);
         EXPECT_EQ(failure_of(logbook.record(run_uuid, sample_values())), Failure::read_only);
         EXPECT_EQ(failure_of(logbook.add(sample_unit())), Failure::read_only);
@@ -284,9 +284,9 @@ TEST(OpenLogbook, looking_at_a_writable_file_changes_nothing_either) {
     write_logbook(folder / "a.ullage");
     const auto before = folder_bytes(folder.path());
     {
-        const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+        const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
         EXPECT_EQ(take(logbook.units()).size(), 1u);
-        EXPECT_EQ(logbook.mode(), OpenMode::look);
+        EXPECT_EQ(logbook.mode(), OpenMode::read_only);
     }
     EXPECT_EQ(folder_bytes(folder.path()), before);
 }

@@ -35,7 +35,7 @@ TEST_F(Photos, every_part_of_a_photo_survives_closing_the_file) {
     EXPECT_EQ(photo.taken, sample_photo().taken);
     EXPECT_EQ(photo.added_ms, clock.now_ms());
     { const Logbook closed = std::move(logbook); }
-    const Logbook again = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+    const Logbook again = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
     EXPECT_EQ(take(again.photos(run.uuid)), std::vector{photo});
     EXPECT_EQ(take(again.photo_bytes(photo.uuid)), sample_photo().bytes);
 }
@@ -84,7 +84,7 @@ TEST_F(Photos, a_withdrawn_reading_keeps_its_photos) {
 TEST_F(Photos, a_copy_of_the_logbook_holds_them) {
     const Photo photo = take(logbook.add_photo(run.uuid, reading.uuid, sample_photo()));
     take(logbook.save_copy(folder / "b.ullage"));
-    const Logbook copy = take(Logbook::open(folder / "b.ullage", OpenMode::look, clock));
+    const Logbook copy = take(Logbook::open(folder / "b.ullage", OpenMode::read_only, clock));
     EXPECT_EQ(take(copy.photos(run.uuid)), std::vector{photo});
     EXPECT_EQ(take(copy.photo_bytes(photo.uuid)), sample_photo().bytes);
 }
@@ -162,7 +162,7 @@ TEST_F(Photos, an_unknown_run_reading_or_photo_is_said_and_another_runs_reading_
     EXPECT_EQ(failure_of(logbook.set_photo_withdrawn("unknown", true)), Failure::not_found);
     const Logbook look = [&] {
         { const Logbook closed = std::move(logbook); }
-        return take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+        return take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
     }();
     EXPECT_EQ(failure_of(const_cast<Logbook&>(look).add_photo(run.uuid, {}, sample_photo())), Failure::read_only);
 }

@@ -42,7 +42,7 @@ TEST(PvSheets, every_value_survives_closing_and_opening) {
         bare.name = "bare";
         take(logbook.add(bare));
     }
-    const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+    const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
     const auto sheets = take(logbook.pv_sheets());
     ASSERT_EQ(sheets.size(), 2u);
     EXPECT_EQ(sheets[0].name, "bare");

@@ -22,7 +22,7 @@ TEST_F(Readings, every_part_of_a_reading_survives_closing_the_file) {
     EXPECT_EQ(reading.version, 1);
     EXPECT_EQ(reading.values, sample_values());
     { const Logbook closed = std::move(logbook); }
-    const Logbook again = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+    const Logbook again = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
     EXPECT_EQ(take(again.readings(run.uuid)), std::vector{reading});
 }
 

@@ -43,18 +43,18 @@ private:
 };
 
 TEST_F(SoundFiles, a_file_is_checked_from_end_to_end_once_and_not_again_while_nothing_touches_it) {
-    EXPECT_TRUE(checked_in_full(OpenMode::look));
-    for (const OpenMode mode : {OpenMode::look, OpenMode::record, OpenMode::look}) EXPECT_FALSE(checked_in_full(mode));
+    EXPECT_TRUE(checked_in_full(OpenMode::read_only));
+    for (const OpenMode mode : {OpenMode::read_only, OpenMode::record, OpenMode::read_only}) EXPECT_FALSE(checked_in_full(mode));
 }
 
 TEST_F(SoundFiles, a_copy_is_another_file_and_checked_anew) {
-    EXPECT_TRUE(checked_in_full(OpenMode::look));
+    EXPECT_TRUE(checked_in_full(OpenMode::read_only));
     fs::copy_file(path, folder / "b.ullage");
-    EXPECT_TRUE(take(Logbook::open(folder / "b.ullage", OpenMode::look, clock)).opening_check().full);
+    EXPECT_TRUE(take(Logbook::open(folder / "b.ullage", OpenMode::read_only, clock)).opening_check().full);
 }
 
 TEST_F(SoundFiles, damage_is_found_even_where_the_time_of_the_file_was_set_back) {
-    EXPECT_TRUE(checked_in_full(OpenMode::look));
+    EXPECT_TRUE(checked_in_full(OpenMode::read_only));
     struct stat before {};
     ASSERT_EQ(::stat(path.c_str(), &before), 0);
     {
@@ -64,18 +64,18 @@ TEST_F(SoundFiles, damage_is_found_even_where_the_time_of_the_file_was_set_back)
     }
     const struct timespec times[] = {before.st_atim, before.st_mtim};
     ASSERT_EQ(::utimensat(AT_FDCWD, path.c_str(), times, 0), 0);
-    EXPECT_EQ(failure_of(Logbook::open(path, OpenMode::look, clock)), Failure::damaged);
+    EXPECT_EQ(failure_of(Logbook::open(path, OpenMode::read_only, clock)), Failure::damaged);
 }
 
 TEST_F(SoundFiles, a_list_that_cannot_be_read_or_written_only_costs_the_check) {
     fs::remove_all(folder / "state");
     write_bytes(folder / "state", "no folder");
-    for (int i = 0; i < 2; ++i) EXPECT_TRUE(checked_in_full(OpenMode::look));
+    for (int i = 0; i < 2; ++i) EXPECT_TRUE(checked_in_full(OpenMode::read_only));
     fs::remove(folder / "state");
     fs::create_directories(folder / "state/ullage");
     write_bytes(folder / "state/ullage/sound-logbooks", "1 2 three\n\x01\xff");
-    EXPECT_TRUE(checked_in_full(OpenMode::look));
-    EXPECT_FALSE(checked_in_full(OpenMode::look));
+    EXPECT_TRUE(checked_in_full(OpenMode::read_only));
+    EXPECT_FALSE(checked_in_full(OpenMode::read_only));
 }
 
 } // namespace

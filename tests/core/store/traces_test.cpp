@@ -87,7 +87,7 @@ TEST(Traces, survive_closing_and_opening_and_are_shown_when_looking) {
         Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
         EXPECT_EQ(take(add(logbook, run, samples)).samples, 10'000);
     }
-    const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+    const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
     const std::vector<Trace> traces = take(logbook.traces(run));
     ASSERT_EQ(traces.size(), 1u);
     EXPECT_EQ(traces[0].first_ms, samples.front().time_ms);
@@ -120,7 +120,7 @@ TEST(Traces, a_block_whose_times_are_out_of_order_is_damage_and_never_handed_ove
         update.bind(1, content.data(), static_cast<int>(content.size()));
         ASSERT_EQ(update.exec(), 1);
     }
-    const auto logbook = Logbook::open(path, OpenMode::look, clock);
+    const auto logbook = Logbook::open(path, OpenMode::read_only, clock);
     if (!logbook) { // seen at once
         EXPECT_EQ(logbook.error().failure, Failure::damaged);
         return;
@@ -227,7 +227,7 @@ TEST(Traces, one_that_grew_in_many_steps_holds_every_sample_once) {
             EXPECT_EQ(trace.last_ms, samples[at - 1].time_ms);
         }
     }
-    const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::look, clock));
+    const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
     const Trace trace = take(logbook.traces(run)).at(0);
     EXPECT_EQ(trace.samples, static_cast<std::int64_t>(samples.size()));
     EXPECT_EQ(all_samples(logbook, trace), samples);
