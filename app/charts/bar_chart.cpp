@@ -28,7 +28,7 @@ BarView::BarView(QWidget* parent) : QChartView(new QChart, parent), stage_(*char
 
 void BarView::resizeEvent(QResizeEvent* event) {
     QChartView::resizeEvent(event);
-    stage_.set_size(QSizeF(viewport()->size()));
+    stage_.setSize(QSizeF(viewport()->size()));
 }
 
 void BarView::wheelEvent(QWheelEvent* event) { event->ignore(); }
@@ -39,7 +39,7 @@ void BarView::mouseMoveEvent(QMouseEvent* event) { event->accept(); }
 
 void BarView::mouseReleaseEvent(QMouseEvent* event) {
     event->accept();
-    const int row = event->button() == Qt::LeftButton ? stage_.row_at(event->position()) : -1;
+    const int row = event->button() == Qt::LeftButton ? stage_.rowAt(event->position()) : -1;
     if (row >= 0) emit clicked(row);
 }
 
@@ -50,7 +50,7 @@ void BarView::contextMenuEvent(QContextMenuEvent* event) { event->ignore(); }
 bool BarView::viewportEvent(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return QChartView::viewportEvent(event);
     const auto* help = static_cast<QHelpEvent*>(event);
-    const int row = stage_.row_at(help->pos());
+    const int row = stage_.rowAt(help->pos());
     if (row < 0) {
         QToolTip::hideText();
         return true;
@@ -68,8 +68,8 @@ BarChart::BarChart(QWidget* parent) : QWidget(parent), view_(new BarView(this)) 
     box->setContentsMargins(0, 0, 0, 0);
     box->addWidget(view_);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    view_->stage().set_look(screen_look(*this));
-    connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, [this] { view_->stage().set_look(screen_look(*this)); });
+    view_->stage().setLook(screen_look(*this));
+    connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, [this] { view_->stage().setLook(screen_look(*this)); });
     connect(view_, &BarView::clicked, this, &BarChart::barClicked);
     offer_copy(*this);
 }
@@ -79,7 +79,7 @@ BarChart::~BarChart() = default;
 void BarChart::setContent(BarContent content) {
     setAccessibleName(content.description);
     view_->setAccessibleName(content.description);
-    view_->stage().set_content(std::move(content));
+    view_->stage().setContent(std::move(content));
     updateGeometry();
 }
 
@@ -87,7 +87,7 @@ const BarContent& BarChart::content() const { return view_->stage().content(); }
 
 QRectF BarChart::rowPlace(int row) const {
     const BarLayout& layout = view_->stage().layout();
-    const QRectF place(0, layout.row_middle(static_cast<std::size_t>(row)) - layout.row_height / 2, view_->width(), layout.row_height);
+    const QRectF place(0, layout.rowMiddle(static_cast<std::size_t>(row)) - layout.row_height / 2, view_->width(), layout.row_height);
     return {view_->mapTo(this, place.topLeft()), place.size()};
 }
 
@@ -102,7 +102,7 @@ QSize BarChart::minimumSizeHint() const {
 }
 
 void BarChart::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::FontChange) view_->stage().set_look(screen_look(*this));
+    if (event->type() == QEvent::FontChange) view_->stage().setLook(screen_look(*this));
     QWidget::changeEvent(event);
 }
 

@@ -59,9 +59,9 @@ TickScale value_scale(const BarContent& content, int most) {
 
 } // namespace
 
-double BarLayout::pixel_x(double value) const { return plot.left() + (value - scale.minimum) / (scale.maximum - scale.minimum) * plot.width(); }
+double BarLayout::pixelX(double value) const { return plot.left() + (value - scale.minimum) / (scale.maximum - scale.minimum) * plot.width(); }
 
-double BarLayout::row_middle(std::size_t row) const { return plot.top() + row_height * (static_cast<double>(row) + 0.5); }
+double BarLayout::rowMiddle(std::size_t row) const { return plot.top() + row_height * (static_cast<double>(row) + 0.5); }
 
 BarLayout bar_layout(const BarContent& content, const ChartLook& look, const QSizeF& size) {
     const QFontMetricsF names(look.font);
@@ -88,7 +88,7 @@ BarLayout bar_layout(const BarContent& content, const ChartLook& look, const QSi
         layout.value_texts.clear();
         for (const ChartBar& bar : content.bars) {
             layout.value_texts.push_back(text_of_value(bar, content, layout.scale.step));
-            const double share = (layout.pixel_x(far_end(bar)) - left) / layout.plot.width();
+            const double share = (layout.pixelX(far_end(bar)) - left) / layout.plot.width();
             const double room = size.width() - left - 2 * grid_px - half_px - names.horizontalAdvance(layout.value_texts.back());
             if (share > 0.02) width = std::min(width, room / share);
         }

@@ -19,9 +19,9 @@ struct BarLayout {
     bool notes = false;               ///< whether a row has room for a note under the name
     std::vector<QString> value_texts; ///< one a bar
 
-    [[nodiscard]] double pixel_x(double value) const;
+    [[nodiscard]] double pixelX(double value) const;
     /// Middle of the bar at `row`, counted from the top.
-    [[nodiscard]] double row_middle(std::size_t row) const;
+    [[nodiscard]] double rowMiddle(std::size_t row) const;
 };
 
 /// Share of a row's height that its bar takes.

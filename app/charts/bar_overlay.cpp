@@ -21,8 +21,8 @@ void paint_bands(QPainter& painter, const BarContent& content, const ChartLook& 
     const QRectF& plot = layout.plot;
     const QFontMetricsF metrics(painter.font());
     for (const ChartHorizontalBand& band : content.bands) {
-        const double from = std::clamp(layout.pixel_x(std::min(band.lower, band.upper)), plot.left(), plot.right());
-        const double to = std::clamp(layout.pixel_x(std::max(band.lower, band.upper)), plot.left(), plot.right());
+        const double from = std::clamp(layout.pixelX(std::min(band.lower, band.upper)), plot.left(), plot.right());
+        const double to = std::clamp(layout.pixelX(std::max(band.lower, band.upper)), plot.left(), plot.right());
         painter.fillRect(QRectF(from, plot.top(), std::max(1.0, to - from), plot.height()), expectation_colour(look));
         const QString text = metrics.elidedText(band.label, Qt::ElideRight, plot.width());
         const double width = metrics.horizontalAdvance(text) + 2;
@@ -37,7 +37,7 @@ void paint_axis(QPainter& painter, const BarContent& content, const ChartLook& l
     const QFontMetricsF metrics(painter.font());
     painter.setRenderHint(QPainter::Antialiasing, false);
     for (const double value : layout.scale.values) {
-        const double x = layout.pixel_x(value);
+        const double x = layout.pixelX(value);
         painter.setPen(QPen(value == 0 ? look.palette.soft : look.palette.line, 1));
         painter.drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom() + tick_px));
         painter.setPen(look.palette.soft);
@@ -56,7 +56,7 @@ void paint_names(QPainter& painter, const BarContent& content, const ChartLook& 
     const double width = layout.plot.left() - half_px - grid_px - half_px;
     for (std::size_t row = 0; row < content.bars.size(); ++row) {
         const ChartBar& bar = content.bars[row];
-        const double middle = layout.row_middle(row);
+        const double middle = layout.rowMiddle(row);
         const bool note = layout.notes && !bar.note.isEmpty();
         const double top = note ? middle - (names.height() + small.height()) / 2 : middle - names.height() / 2;
         painter.setFont(look.font);
@@ -98,12 +98,12 @@ void paint_before_bars(QPainter& painter, const BarContent& content, const Chart
     painter.setFont(look.font);
     for (std::size_t row = 0; row < content.bars.size(); ++row) {
         const ChartBar& bar = content.bars[row];
-        const double middle = layout.row_middle(row);
+        const double middle = layout.rowMiddle(row);
         const double value = bar.value.value_or(0);
-        double end = layout.pixel_x(std::max(0.0, value));
+        double end = layout.pixelX(std::max(0.0, value));
         if (bar.value && bar.lower && bar.upper) {
-            const double from = layout.pixel_x(*bar.lower);
-            const double to = layout.pixel_x(*bar.upper);
+            const double from = layout.pixelX(*bar.lower);
+            const double to = layout.pixelX(*bar.upper);
             const double cap = std::clamp(layout.row_height * bar_share * 0.25, 3.0, 6.0);
             QPen pen(look.palette.ink, 1.6);
             pen.setCapStyle(Qt::FlatCap);

@@ -26,30 +26,30 @@ BarStage::BarStage(QChart& chart) : chart_(chart), values_(new QValueAxis), rows
     before_ = new PaintedItem(chart_, 200, [this](QPainter& painter) { paint_before_bars(painter, content_, look_, layout_, size_); });
 }
 
-void BarStage::set_content(BarContent content) {
+void BarStage::setContent(BarContent content) {
     content_ = std::move(content);
-    rebuild_bars();
+    rebuildBars();
     refresh();
 }
 
-void BarStage::set_look(ChartLook look) {
+void BarStage::setLook(ChartLook look) {
     look_ = std::move(look);
-    rebuild_bars();
+    rebuildBars();
     refresh();
 }
 
-void BarStage::set_size(const QSizeF& size) {
+void BarStage::setSize(const QSizeF& size) {
     size_ = size;
     refresh();
 }
 
-int BarStage::row_at(const QPointF& place) const {
+int BarStage::rowAt(const QPointF& place) const {
     if (content_.bars.empty() || place.y() < layout_.plot.top() || place.y() >= layout_.plot.bottom()) return -1;
     const auto row = static_cast<int>((place.y() - layout_.plot.top()) / layout_.row_height);
     return std::min(row, static_cast<int>(content_.bars.size()) - 1);
 }
 
-void BarStage::rebuild_bars() {
+void BarStage::rebuildBars() {
     series_->clear();
     rows_->clear();
     if (content_.bars.empty()) return;
@@ -84,7 +84,7 @@ void BarStage::refresh() {
     series_->setBarWidth(std::min(bar_share, thickest_bar_px / layout_.row_height));
     values_->setRange(layout_.scale.minimum, layout_.scale.maximum);
     for (PaintedItem* item : {behind_, before_}) {
-        item->set_size(size_);
+        item->setSize(size_);
         item->update();
     }
 }

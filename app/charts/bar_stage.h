@@ -20,17 +20,17 @@ class BarStage {
 public:
     explicit BarStage(QChart& chart);
 
-    void set_content(BarContent content);
-    void set_look(ChartLook look);
-    void set_size(const QSizeF& size);
+    void setContent(BarContent content);
+    void setLook(ChartLook look);
+    void setSize(const QSizeF& size);
 
     [[nodiscard]] const BarContent& content() const { return content_; }
     [[nodiscard]] const BarLayout& layout() const { return layout_; }
     /// The bar whose row `place` lies in, or -1.
-    [[nodiscard]] int row_at(const QPointF& place) const;
+    [[nodiscard]] int rowAt(const QPointF& place) const;
 
 private:
-    void rebuild_bars();
+    void rebuildBars();
     void refresh();
 
     QChart& chart_;

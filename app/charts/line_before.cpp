@@ -22,17 +22,17 @@ bool in_plot(const QRectF& plot, const QPointF& place) { return plot.adjusted(-0
 
 std::optional<QPointF> place_of(const LineLayout& layout, const ChartPoint& point) {
     if (!layout.axes.map(point.x, point.y)) return std::nullopt;
-    return QPointF(layout.pixel_x(point.x), layout.pixel_y(point.y));
+    return QPointF(layout.pixelX(point.x), layout.pixelY(point.y));
 }
 
 void paint_error_bars(QPainter& painter, const ChartSeries& series, const QColor& colour, const LineLayout& layout) {
     const QRectF& plot = layout.plot;
     painter.setPen(QPen(colour, 1.4));
     for (const ChartBandPoint& point : series.band) {
-        const double x = layout.pixel_x(point.x);
+        const double x = layout.pixelX(point.x);
         if (!layout.axes.map(point.x, point.upper) || x < plot.left() - 0.5 || x > plot.right() + 0.5) continue;
-        const double upper = std::clamp(layout.pixel_y(point.upper), plot.top(), plot.bottom());
-        const double lower = std::clamp(layout.pixel_y(point.lower), plot.top(), plot.bottom());
+        const double upper = std::clamp(layout.pixelY(point.upper), plot.top(), plot.bottom());
+        const double lower = std::clamp(layout.pixelY(point.lower), plot.top(), plot.bottom());
         painter.drawLine(QPointF(x, upper), QPointF(x, lower));
         for (const double y : {upper, lower}) painter.drawLine(QPointF(x - 3, y), QPointF(x + 3, y));
     }
@@ -65,7 +65,7 @@ void paint_lines_across(QPainter& painter, const ChartContent& content, const Ch
                         const QFontMetricsF& metrics) {
     const QRectF& plot = layout.plot;
     for (const ChartHorizontalLine& line : content.horizontal_lines) {
-        const double y = layout.pixel_y(line.value);
+        const double y = layout.pixelY(line.value);
         if (y < plot.top() - 0.5 || y > plot.bottom() + 0.5) continue;
         QPen dots(look.palette.ink, 1.4);
         dots.setDashPattern({1.4, 2.2});
@@ -74,7 +74,7 @@ void paint_lines_across(QPainter& painter, const ChartContent& content, const Ch
         painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
     }
     for (const ChartVerticalLine& line : content.vertical_lines) {
-        const double x = layout.pixel_x(line.value);
+        const double x = layout.pixelX(line.value);
         if (x < plot.left() - 0.5 || x > plot.right() + 0.5) continue;
         const QColor colour = curve_colour(line.colour, look.palette);
         QPen dots(colour, 1.2);

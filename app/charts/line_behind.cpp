@@ -19,13 +19,13 @@ void paint_regions(QPainter& painter, const ChartContent& content, const ChartLo
     const QRectF& plot = layout.plot;
     painter.setPen(Qt::NoPen);
     for (const ChartHorizontalBand& band : content.horizontal_bands) {
-        const double upper = std::clamp(layout.pixel_y(band.upper), plot.top(), plot.bottom());
-        const double lower = std::clamp(layout.pixel_y(band.lower), plot.top(), plot.bottom());
+        const double upper = std::clamp(layout.pixelY(band.upper), plot.top(), plot.bottom());
+        const double lower = std::clamp(layout.pixelY(band.lower), plot.top(), plot.bottom());
         painter.fillRect(QRectF(plot.left(), upper, plot.width(), lower - upper), expectation_colour(look));
     }
     for (const ChartRegion& region : content.regions) {
-        const double from = std::clamp(layout.pixel_x(region.from), plot.left(), plot.right());
-        const double to = std::clamp(layout.pixel_x(region.to), plot.left(), plot.right());
+        const double from = std::clamp(layout.pixelX(region.from), plot.left(), plot.right());
+        const double to = std::clamp(layout.pixelX(region.to), plot.left(), plot.right());
         if (to > from) painter.fillRect(QRectF(from, plot.top(), std::max(1.0, to - from), plot.height()), region_colour(region.role, look));
     }
 }
@@ -34,7 +34,7 @@ void paint_grid(QPainter& painter, const ChartLook& look, const LineLayout& layo
     const QRectF& plot = layout.plot;
     painter.setRenderHint(QPainter::Antialiasing, false);
     for (const double value : layout.y.values) {
-        const double y = layout.pixel_y(value);
+        const double y = layout.pixelY(value);
         painter.setPen(QPen(look.palette.line, 1));
         painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
         painter.setPen(look.palette.soft);
@@ -45,7 +45,7 @@ void paint_grid(QPainter& painter, const ChartLook& look, const LineLayout& layo
     painter.drawLine(plot.bottomLeft(), plot.bottomRight());
     double free_from = -1e9; // labels of a logarithmic axis stand at uneven distances
     for (const double value : layout.x.values) {
-        const double x = layout.pixel_x(value);
+        const double x = layout.pixelX(value);
         painter.setPen(QPen(look.palette.soft, 1));
         painter.drawLine(QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + mark_px));
         const QString text = tick_text(value, layout.x.step);
@@ -81,8 +81,8 @@ void paint_region_names(QPainter& painter, const ChartContent& content, const Ch
     for (const ChartRegion& region : content.regions) ordered.push_back(&region);
     std::stable_sort(ordered.begin(), ordered.end(), [](const auto* a, const auto* b) { return a->from < b->from; });
     for (const ChartRegion* region : ordered) {
-        const double from = std::max(layout.pixel_x(region->from), plot.left());
-        const double to = std::min(layout.pixel_x(region->to), plot.right());
+        const double from = std::max(layout.pixelX(region->from), plot.left());
+        const double to = std::min(layout.pixelX(region->to), plot.right());
         if (to <= from || region->label.isEmpty()) continue;
         const QString text = metrics.elidedText(region->label, Qt::ElideRight, plot.width() / 2);
         const double width = metrics.horizontalAdvance(text);

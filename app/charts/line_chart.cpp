@@ -20,8 +20,8 @@ LineChart::LineChart(QWidget* parent) : QWidget(parent), view_(new LineView(this
     box->addWidget(view_);
     setFocusProxy(view_);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    view_->stage().set_look(screen_look(*this));
-    connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, [this] { view_->stage().set_look(screen_look(*this)); });
+    view_->stage().setLook(screen_look(*this));
+    connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, [this] { view_->stage().setLook(screen_look(*this)); });
     connect(view_, &LineView::clicked, this, &LineChart::pointClicked);
     connect(view_, &LineView::hovered, this, &LineChart::pointHovered);
     connect(view_, &LineView::spanChanged, this, &LineChart::visibleSpanChanged);
@@ -34,7 +34,7 @@ LineChart::~LineChart() = default;
 void LineChart::setContent(ChartContent content) {
     setAccessibleName(content.description);
     view_->setAccessibleName(content.description);
-    view_->stage().set_content(std::move(content));
+    view_->stage().setContent(std::move(content));
     const ChartWindow whole = view_->stage().layout().whole;
     if (const auto window = view_->stage().window(); window && (window->from >= whole.to || window->to <= whole.from))
         resetZoom(); // the old view shows nothing of the new content
@@ -46,7 +46,7 @@ void LineChart::setHighlighted(const QString& series_id, const std::vector<int>&
     std::set<std::size_t> chosen;
     for (const int index : indices)
         if (index >= 0) chosen.insert(static_cast<std::size_t>(index));
-    view_->stage().set_highlighted(series_id, std::move(chosen));
+    view_->stage().setHighlighted(series_id, std::move(chosen));
 }
 
 void LineChart::setGroupVisible(const QString& group, bool visible) {
@@ -60,10 +60,10 @@ void LineChart::zoomTo(double from, double to) {
     const double lo = std::max(std::min(from, to), layout.whole.from);
     const double hi = std::min(std::max(from, to), layout.whole.to);
     if (layout.empty || !(hi > lo)) return;
-    view_->apply_window(zoomed_window({lo, hi}, layout.whole, lo, 1, 0, layout.axes.x_logarithmic));
+    view_->applyWindow(zoomed_window({lo, hi}, layout.whole, lo, 1, 0, layout.axes.x_logarithmic));
 }
 
-void LineChart::resetZoom() { view_->apply_window(std::nullopt); }
+void LineChart::resetZoom() { view_->applyWindow(std::nullopt); }
 
 std::pair<double, double> LineChart::visibleSpan() const {
     const TickScale& x = view_->stage().layout().x;
@@ -72,7 +72,7 @@ std::pair<double, double> LineChart::visibleSpan() const {
 
 QPointF LineChart::pixelOf(double x, double y) const {
     const LineLayout& layout = view_->stage().layout();
-    return view_->mapTo(this, QPointF(layout.pixel_x(x), layout.pixel_y(y)));
+    return view_->mapTo(this, QPointF(layout.pixelX(x), layout.pixelY(y)));
 }
 
 QRectF LineChart::plotArea() const {
@@ -96,7 +96,7 @@ QSize LineChart::sizeHint() const { return {40 * fontMetrics().averageCharWidth(
 QSize LineChart::minimumSizeHint() const { return {240, 120}; }
 
 void LineChart::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::FontChange) view_->stage().set_look(screen_look(*this));
+    if (event->type() == QEvent::FontChange) view_->stage().setLook(screen_look(*this));
     QWidget::changeEvent(event);
 }
 

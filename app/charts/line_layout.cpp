@@ -135,14 +135,13 @@ std::vector<Wish> wanted_labels(const ChartContent& content, const ChartLook& lo
         if (series.name.isEmpty()) continue;
         const bool off = hidden.contains(group_of(series));
         if (const auto end = visible_end(series, layout))
-            add(group_of(series), series.name, {layout.pixel_x(end->x), layout.pixel_y(end->y)},
+            add(group_of(series), series.name, {layout.pixelX(end->x), layout.pixelY(end->y)},
                 off ? look.palette.soft : curve_colour(series.colour, look.palette), off);
     }
     for (const ChartHorizontalLine& line : content.horizontal_lines)
-        if (!line.label.isEmpty()) add({}, line.label, {layout.plot.right(), layout.pixel_y(line.value)}, look.palette.soft, false);
+        if (!line.label.isEmpty()) add({}, line.label, {layout.plot.right(), layout.pixelY(line.value)}, look.palette.soft, false);
     for (const ChartHorizontalBand& band : content.horizontal_bands)
-        if (!band.label.isEmpty())
-            add({}, band.label, {layout.plot.right(), layout.pixel_y((band.lower + band.upper) / 2)}, look.palette.soft, false);
+        if (!band.label.isEmpty()) add({}, band.label, {layout.plot.right(), layout.pixelY((band.lower + band.upper) / 2)}, look.palette.soft, false);
     return wishes;
 }
 
@@ -166,34 +165,34 @@ void place_labels(std::vector<Wish> wishes, LineLayout& layout, const QSizeF& si
 
 const QString& group_of(const ChartSeries& series) { return series.group.isEmpty() ? series.id : series.group; }
 
-double LineLayout::pixel_x(double value) const {
+double LineLayout::pixelX(double value) const {
     const bool log = axes.x_logarithmic;
     const auto place = [log](double v) { return log ? std::log10(v) : v; };
     const double at = log && value <= 0 ? place(x.minimum) : place(value);
     return plot.left() + (at - place(x.minimum)) / (place(x.maximum) - place(x.minimum)) * plot.width();
 }
 
-double LineLayout::pixel_y(double value) const {
+double LineLayout::pixelY(double value) const {
     const bool log = axes.y_logarithmic;
     const auto place = [log](double v) { return log ? std::log10(v) : v; };
     const double at = log && value <= 0 ? place(y.minimum) : place(value);
     return plot.bottom() - (at - place(y.minimum)) / (place(y.maximum) - place(y.minimum)) * plot.height();
 }
 
-double LineLayout::value_x(double pixel) const {
+double LineLayout::valueX(double pixel) const {
     const double share = (pixel - plot.left()) / plot.width();
     if (axes.x_logarithmic) return x.minimum * std::pow(x.maximum / x.minimum, share);
     return x.minimum + share * (x.maximum - x.minimum);
 }
 
-QRectF LineLayout::axis_window() const {
+QRectF LineLayout::axisWindow() const {
     const auto place = [](bool log, double value) { return log ? std::log10(value) : value; };
     return {QPointF(place(axes.x_logarithmic, x.minimum), place(axes.y_logarithmic, y.minimum)),
             QPointF(place(axes.x_logarithmic, x.maximum), place(axes.y_logarithmic, y.maximum))};
 }
 
-QTransform LineLayout::to_pixels() const {
-    const QRectF window = axis_window();
+QTransform LineLayout::toPixels() const {
+    const QRectF window = axisWindow();
     const double across = plot.width() / window.width(), up = -plot.height() / window.height();
     return {across, 0, 0, up, plot.left() - across * window.left(), plot.bottom() - up * window.top()};
 }

@@ -42,14 +42,14 @@ struct LineLayout {
     bool empty = true; ///< no series has a point
 
     /// Pixel of a value; values that have no place on a logarithmic axis go to its lower end.
-    [[nodiscard]] double pixel_x(double x_value) const;
-    [[nodiscard]] double pixel_y(double y_value) const;
+    [[nodiscard]] double pixelX(double x_value) const;
+    [[nodiscard]] double pixelY(double y_value) const;
     /// Value at a pixel.
-    [[nodiscard]] double value_x(double pixel) const;
+    [[nodiscard]] double valueX(double pixel) const;
     /// The plot's span in axis coordinates, y upwards.
-    [[nodiscard]] QRectF axis_window() const;
+    [[nodiscard]] QRectF axisWindow() const;
     /// From axis coordinates to pixels.
-    [[nodiscard]] QTransform to_pixels() const;
+    [[nodiscard]] QTransform toPixels() const;
 };
 
 /// The group that `series` is shown and hidden with.

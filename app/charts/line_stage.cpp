@@ -37,53 +37,53 @@ LineStage::LineStage(QChart& chart) : chart_(chart), x_axis_(new QValueAxis), y_
     x_axis_->setVisible(false);
     y_axis_->setVisible(false);
     behind_ = new PaintedItem(chart_, 0.5, [this](QPainter& painter) { paint_behind_lines(painter, content_, look_, layout_, size_); });
-    curves_ = new PaintedItem(chart_, 100, [this](QPainter& painter) { paint_curves(painter); });
+    curves_ = new PaintedItem(chart_, 100, [this](QPainter& painter) { paintCurves(painter); });
     before_ =
         new PaintedItem(chart_, 200, [this](QPainter& painter) { paint_before_lines(painter, content_, look_, layout_, visible_, state_, size_); });
 }
 
-void LineStage::set_content(ChartContent content) {
+void LineStage::setContent(ChartContent content) {
     content_ = std::move(content);
     state_.hovered.reset();
     refresh();
 }
 
-void LineStage::set_look(ChartLook look) {
+void LineStage::setLook(ChartLook look) {
     look_ = std::move(look);
     refresh();
 }
 
-void LineStage::set_size(const QSizeF& size) {
+void LineStage::setSize(const QSizeF& size) {
     size_ = size;
     state_.hovered.reset();
     refresh();
 }
 
-void LineStage::set_window(const std::optional<ChartWindow>& window) {
+void LineStage::setWindow(const std::optional<ChartWindow>& window) {
     window_ = window;
     state_.hovered.reset();
     refresh();
 }
 
-void LineStage::set_hidden(const QString& group, bool hidden) {
+void LineStage::setHidden(const QString& group, bool hidden) {
     if (hidden) state_.hidden.insert(group);
     else state_.hidden.remove(group);
     state_.hovered.reset();
     refresh();
 }
 
-void LineStage::set_highlighted(const QString& series_id, std::set<std::size_t> indices) {
+void LineStage::setHighlighted(const QString& series_id, std::set<std::size_t> indices) {
     if (indices.empty()) state_.highlighted.erase(series_id);
     else state_.highlighted[series_id] = std::move(indices);
     before_->update();
 }
 
-void LineStage::set_hovered(const std::optional<ChartHit>& hit) {
+void LineStage::setHovered(const std::optional<ChartHit>& hit) {
     state_.hovered = hit;
     before_->update();
 }
 
-void LineStage::set_selecting(const std::optional<std::pair<double, double>>& pixels) {
+void LineStage::setSelecting(const std::optional<std::pair<double, double>>& pixels) {
     state_.selecting = pixels;
     before_->update();
 }
@@ -97,7 +97,7 @@ std::optional<ChartHit> LineStage::nearest(const QPointF& place, double reach) c
         for (const std::size_t index : visible_[s]) {
             const ChartPoint& point = series.points[index];
             if (!layout_.axes.map(point.x, point.y)) continue;
-            const QPointF at(layout_.pixel_x(point.x), layout_.pixel_y(point.y));
+            const QPointF at(layout_.pixelX(point.x), layout_.pixelY(point.y));
             if (!layout_.plot.adjusted(-1, -1, 1, 1).contains(at)) continue;
             const QPointF away = at - place;
             const double distance = QPointF::dotProduct(away, away);
@@ -111,12 +111,12 @@ std::optional<ChartHit> LineStage::nearest(const QPointF& place, double reach) c
     return best;
 }
 
-void LineStage::set_in_sight(bool in_sight) {
+void LineStage::setInSight(bool in_sight) {
     in_sight_ = in_sight;
-    if (in_sight_) catch_up();
+    if (in_sight_) catchUp();
 }
 
-void LineStage::catch_up() {
+void LineStage::catchUp() {
     if (!std::exchange(behind_the_layout_, false)) return;
     draw();
 }
@@ -128,13 +128,13 @@ void LineStage::refresh() {
         if (const ChartSeries& series = content_.series[n]; !state_.hidden.contains(group_of(series)))
             visible_[n] = visible_indices(series.points, layout_.x.minimum, layout_.x.maximum, std::max(1, static_cast<int>(layout_.plot.width())));
     behind_the_layout_ = true;
-    if (in_sight_) catch_up();
+    if (in_sight_) catchUp();
 }
 
 void LineStage::draw() {
     chart_.resize(size_);
     chart_.setPlotArea(layout_.plot);
-    const QRectF window = layout_.axis_window();
+    const QRectF window = layout_.axisWindow();
     x_axis_->setRange(window.left(), window.right());
     y_axis_->setRange(window.top(), window.bottom());
     std::size_t next_line = 0;
@@ -145,41 +145,41 @@ void LineStage::draw() {
     for (std::size_t n = 0; n < content_.series.size(); ++n) {
         const ChartSeries& series = content_.series[n];
         if (state_.hidden.contains(group_of(series))) continue;
-        if (series.band_shape == BandShape::area) draw_band(series, next_area);
-        if (series.line != CurveLine::none) draw_curve(series, visible_[n], any_dense, next_line);
+        if (series.band_shape == BandShape::area) drawBand(series, next_area);
+        if (series.line != CurveLine::none) drawCurve(series, visible_[n], any_dense, next_line);
     }
     for (; next_line < lines_.size(); ++next_line)
         if (lines_[next_line]->count() > 0) lines_[next_line]->clear();
     for (; next_area < areas_.size(); ++next_area) areas_[next_area]->setVisible(false);
     for (PaintedItem* item : {behind_, curves_, before_}) {
-        item->set_size(size_);
+        item->setSize(size_);
         item->update();
     }
 }
 
-void LineStage::draw_curve(const ChartSeries& series, const std::vector<std::size_t>& indices, bool ourselves, std::size_t& next_line) {
+void LineStage::drawCurve(const ChartSeries& series, const std::vector<std::size_t>& indices, bool ourselves, std::size_t& next_line) {
     QPen pen(curve_colour(series.colour, look_.palette), indices.size() > longest_dashed ? 1.4 : 2);
     pen.setJoinStyle(Qt::RoundJoin);
     if (series.line == CurveLine::dashed && indices.size() <= longest_dashed) {
         pen.setDashPattern({2.4, 1.8});
         pen.setCapStyle(Qt::FlatCap);
     }
-    std::vector<QList<QPointF>> pieces = curve_pieces(series.points, indices, series.steps, layout_.axes, layout_.axis_window());
+    std::vector<QList<QPointF>> pieces = curve_pieces(series.points, indices, series.steps, layout_.axes, layout_.axisWindow());
     if (ourselves) {
-        const QTransform to_pixels = layout_.to_pixels();
+        const QTransform to_pixels = layout_.toPixels();
         for (QList<QPointF>& piece : pieces)
             for (QPointF& point : piece) point = to_pixels.map(point);
         dense_.push_back({pen, std::move(pieces)});
         return;
     }
     for (const QList<QPointF>& piece : pieces) {
-        QLineSeries& line = line_at(next_line++);
+        QLineSeries& line = lineAt(next_line++);
         line.setPen(pen);
         line.replace(piece);
     }
 }
 
-void LineStage::paint_curves(QPainter& painter) const {
+void LineStage::paintCurves(QPainter& painter) const {
     if (dense_.empty()) return;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
@@ -188,7 +188,7 @@ void LineStage::paint_curves(QPainter& painter) const {
     painter.restore();
 }
 
-void LineStage::draw_band(const ChartSeries& series, std::size_t& next_area) {
+void LineStage::drawBand(const ChartSeries& series, std::size_t& next_area) {
     // Upper and lower edge must have the same points, so the band is thinned by its upper edge and cut by hand.
     std::vector<ChartPoint> upper_edge;
     upper_edge.reserve(series.band.size());
@@ -196,7 +196,7 @@ void LineStage::draw_band(const ChartSeries& series, std::size_t& next_area) {
     const auto indices = upper_edge.size() > decimation_limit
                              ? visible_indices(upper_edge, layout_.x.minimum, layout_.x.maximum, std::max(1, static_cast<int>(layout_.plot.width())))
                              : every_index(upper_edge.size());
-    const QRectF window = layout_.axis_window();
+    const QRectF window = layout_.axisWindow();
     QList<QPointF> upper;
     QList<QPointF> lower;
     std::optional<std::pair<QPointF, QPointF>> before;
@@ -223,7 +223,7 @@ void LineStage::draw_band(const ChartSeries& series, std::size_t& next_area) {
         before = {*high, *low};
     }
     if (upper.size() < 2) return;
-    QAreaSeries& area = area_at(next_area++);
+    QAreaSeries& area = areaAt(next_area++);
     QColor fill = curve_colour(series.colour, look_.palette);
     fill.setAlphaF(look_.palette.dark ? 0.24F : 0.18F);
     area.setBrush(fill);
@@ -232,7 +232,7 @@ void LineStage::draw_band(const ChartSeries& series, std::size_t& next_area) {
     area.setVisible(true);
 }
 
-QLineSeries& LineStage::line_at(std::size_t n) {
+QLineSeries& LineStage::lineAt(std::size_t n) {
     while (lines_.size() <= n) {
         auto* line = new QLineSeries;
         chart_.addSeries(line);
@@ -243,7 +243,7 @@ QLineSeries& LineStage::line_at(std::size_t n) {
     return *lines_[n];
 }
 
-QAreaSeries& LineStage::area_at(std::size_t n) {
+QAreaSeries& LineStage::areaAt(std::size_t n) {
     while (areas_.size() <= n) {
         auto* upper = new QLineSeries;
         auto* lower = new QLineSeries;

@@ -26,14 +26,14 @@ class LineStage {
 public:
     explicit LineStage(QChart& chart);
 
-    void set_content(ChartContent content);
-    void set_look(ChartLook look);
-    void set_size(const QSizeF& size);
-    void set_window(const std::optional<ChartWindow>& window);
+    void setContent(ChartContent content);
+    void setLook(ChartLook look);
+    void setSize(const QSizeF& size);
+    void setWindow(const std::optional<ChartWindow>& window);
     /// While nobody sees the chart, changes only lay out; curves and axes follow once it is in sight. In sight at first.
-    void set_in_sight(bool in_sight);
+    void setInSight(bool in_sight);
     /// Brings curves and axes up to date where a change out of sight left them behind.
-    void catch_up();
+    void catchUp();
 
     [[nodiscard]] const ChartContent& content() const { return content_; }
     [[nodiscard]] const LineLayout& layout() const { return layout_; }
@@ -41,10 +41,10 @@ public:
     [[nodiscard]] const LineState& state() const { return state_; }
     [[nodiscard]] const VisibleIndices& visible() const { return visible_; }
 
-    void set_hidden(const QString& group, bool hidden);
-    void set_highlighted(const QString& series_id, std::set<std::size_t> indices);
-    void set_hovered(const std::optional<ChartHit>& hit);
-    void set_selecting(const std::optional<std::pair<double, double>>& pixels);
+    void setHidden(const QString& group, bool hidden);
+    void setHighlighted(const QString& series_id, std::set<std::size_t> indices);
+    void setHovered(const std::optional<ChartHit>& hit);
+    void setSelecting(const std::optional<std::pair<double, double>>& pixels);
 
     /// The point in view nearest to `place`, at most `reach` pixels away.
     [[nodiscard]] std::optional<ChartHit> nearest(const QPointF& place, double reach) const;
@@ -52,11 +52,11 @@ public:
 private:
     void refresh();
     void draw();
-    void draw_curve(const ChartSeries& series, const std::vector<std::size_t>& indices, bool ourselves, std::size_t& next_line);
-    void paint_curves(QPainter& painter) const;
-    void draw_band(const ChartSeries& series, std::size_t& next_area);
-    QLineSeries& line_at(std::size_t n);
-    QAreaSeries& area_at(std::size_t n);
+    void drawCurve(const ChartSeries& series, const std::vector<std::size_t>& indices, bool ourselves, std::size_t& next_line);
+    void paintCurves(QPainter& painter) const;
+    void drawBand(const ChartSeries& series, std::size_t& next_area);
+    QLineSeries& lineAt(std::size_t n);
+    QAreaSeries& areaAt(std::size_t n);
 
     QChart& chart_;
     QValueAxis* x_axis_;

@@ -28,44 +28,44 @@ LineView::LineView(QWidget* parent) : QChartView(new QChart, parent), stage_(*ch
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setStyleSheet(QStringLiteral("background: transparent; border: none;"));
     setViewportUpdateMode(QGraphicsView::FullViewportUpdate);
-    stage_.set_in_sight(isVisible());
+    stage_.setInSight(isVisible());
 }
 
-void LineView::apply_window(const std::optional<ChartWindow>& window) {
-    stage_.set_window(window);
+void LineView::applyWindow(const std::optional<ChartWindow>& window) {
+    stage_.setWindow(window);
     emit spanChanged(stage_.layout().x.minimum, stage_.layout().x.maximum);
 }
 
 void LineView::toggle(const QString& group) {
     const bool hide = !stage_.state().hidden.contains(group);
-    stage_.set_hidden(group, hide);
+    stage_.setHidden(group, hide);
     emit toggled(group, !hide);
 }
 
 void LineView::resizeEvent(QResizeEvent* event) {
     QChartView::resizeEvent(event);
-    stage_.set_size(QSizeF(viewport()->size()));
+    stage_.setSize(QSizeF(viewport()->size()));
 }
 
 void LineView::showEvent(QShowEvent* event) {
-    stage_.set_in_sight(true);
+    stage_.setInSight(true);
     QChartView::showEvent(event);
 }
 
 void LineView::hideEvent(QHideEvent* event) {
-    stage_.set_in_sight(false);
+    stage_.setInSight(false);
     QChartView::hideEvent(event);
 }
 
 void LineView::paintEvent(QPaintEvent* event) {
-    stage_.catch_up();
+    stage_.catchUp();
     QChartView::paintEvent(event);
 }
 
 void LineView::zoom(double factor, double share, double centre) {
     const LineLayout& layout = stage_.layout();
     if (layout.empty) return;
-    apply_window(zoomed_window({layout.x.minimum, layout.x.maximum}, layout.whole, centre, factor, share, layout.axes.x_logarithmic));
+    applyWindow(zoomed_window({layout.x.minimum, layout.x.maximum}, layout.whole, centre, factor, share, layout.axes.x_logarithmic));
 }
 
 void LineView::wheelEvent(QWheelEvent* event) {
@@ -76,7 +76,7 @@ void LineView::wheelEvent(QWheelEvent* event) {
         return;
     }
     const double x = std::clamp(event->position().x(), stage_.layout().plot.left(), stage_.layout().plot.right());
-    zoom(std::pow(wheel_step, -notches), 0, stage_.layout().value_x(x));
+    zoom(std::pow(wheel_step, -notches), 0, stage_.layout().valueX(x));
     event->accept();
 }
 
@@ -97,11 +97,11 @@ void LineView::mouseMoveEvent(QMouseEvent* event) {
         std::fabs(place.x() - pressed_at_.x()) >= QApplication::startDragDistance())
         drag_ = Drag::select;
     if (drag_ == Drag::select) {
-        stage_.set_hovered(std::nullopt);
-        stage_.set_selecting(std::pair(pressed_at_.x(), std::clamp(place.x(), layout.plot.left(), layout.plot.right())));
+        stage_.setHovered(std::nullopt);
+        stage_.setSelecting(std::pair(pressed_at_.x(), std::clamp(place.x(), layout.plot.left(), layout.plot.right())));
     } else if (drag_ == Drag::pan && stage_.window()) {
         const double share = (pressed_at_.x() - place.x()) / layout.plot.width();
-        apply_window(zoomed_window(window_at_press_, layout.whole, window_at_press_.from, 1, share, layout.axes.x_logarithmic));
+        applyWindow(zoomed_window(window_at_press_, layout.whole, window_at_press_.from, 1, share, layout.axes.x_logarithmic));
     } else if (drag_ == Drag::none) {
         hover(place);
     }
@@ -113,15 +113,15 @@ void LineView::mouseReleaseEvent(QMouseEvent* event) {
     drag_ = Drag::none;
     if (drag == Drag::select && stage_.state().selecting) {
         const auto [from, to] = std::minmax({stage_.state().selecting->first, stage_.state().selecting->second});
-        stage_.set_selecting(std::nullopt);
+        stage_.setSelecting(std::nullopt);
         const LineLayout& layout = stage_.layout();
-        const ChartWindow wanted{layout.value_x(from), layout.value_x(to)};
+        const ChartWindow wanted{layout.valueX(from), layout.valueX(to)};
         if (to - from >= QApplication::startDragDistance())
-            apply_window(zoomed_window(wanted, layout.whole, wanted.from, 1, 0, layout.axes.x_logarithmic));
+            applyWindow(zoomed_window(wanted, layout.whole, wanted.from, 1, 0, layout.axes.x_logarithmic));
         return;
     }
     if (drag != Drag::press || event->button() != Qt::LeftButton) return;
-    if (const ChartLabel* label = label_at(event->position()); label && !label->group.isEmpty()) {
+    if (const ChartLabel* label = labelAt(event->position()); label && !label->group.isEmpty()) {
         toggle(QString(label->group)); // a copy: the layout is rebuilt meanwhile
         return;
     }
@@ -132,14 +132,14 @@ void LineView::mouseReleaseEvent(QMouseEvent* event) {
 void LineView::mouseDoubleClickEvent(QMouseEvent* event) {
     event->accept();
     drag_ = Drag::none;
-    if (event->button() == Qt::LeftButton) apply_window(std::nullopt);
+    if (event->button() == Qt::LeftButton) applyWindow(std::nullopt);
 }
 
 void LineView::contextMenuEvent(QContextMenuEvent* event) { event->ignore(); }
 
 void LineView::leaveEvent(QEvent* event) {
     if (stage_.state().hovered) {
-        stage_.set_hovered(std::nullopt);
+        stage_.setHovered(std::nullopt);
         emit hovered(QString(), -1);
     }
     QChartView::leaveEvent(event);
@@ -147,32 +147,32 @@ void LineView::leaveEvent(QEvent* event) {
 
 void LineView::keyPressEvent(QKeyEvent* event) {
     const LineLayout& layout = stage_.layout();
-    const double middle = layout.value_x(layout.plot.center().x());
+    const double middle = layout.valueX(layout.plot.center().x());
     switch (event->key()) {
     case Qt::Key_Plus:
     case Qt::Key_Equal: zoom(1 / wheel_step, 0, middle); break;
     case Qt::Key_Minus: zoom(wheel_step, 0, middle); break;
     case Qt::Key_Left: zoom(1, -0.1, middle); break;
     case Qt::Key_Right: zoom(1, 0.1, middle); break;
-    case Qt::Key_Home: apply_window(std::nullopt); break;
+    case Qt::Key_Home: applyWindow(std::nullopt); break;
     default: event->ignore(); return;
     }
     event->accept();
 }
 
 void LineView::hover(const QPointF& place) {
-    const ChartLabel* label = label_at(place);
+    const ChartLabel* label = labelAt(place);
     setCursor(label && !label->group.isEmpty() ? Qt::PointingHandCursor : Qt::ArrowCursor);
     const auto hit = label ? std::nullopt : stage_.nearest(place, reach_px);
     const auto& before = stage_.state().hovered;
     const bool same = hit.has_value() == before.has_value() && (!hit || (hit->series == before->series && hit->index == before->index));
     if (same) return;
-    stage_.set_hovered(hit);
+    stage_.setHovered(hit);
     if (hit) emit hovered(stage_.content().series[hit->series].id, static_cast<int>(hit->index));
     else emit hovered(QString(), -1);
 }
 
-const ChartLabel* LineView::label_at(const QPointF& place) const {
+const ChartLabel* LineView::labelAt(const QPointF& place) const {
     for (const ChartLabel& label : stage_.layout().labels)
         if (label.place.adjusted(-3, 0, 3, 0).contains(place)) return &label;
     return nullptr;

@@ -21,7 +21,7 @@ public:
 
     [[nodiscard]] LineStage& stage() { return stage_; }
     [[nodiscard]] const LineStage& stage() const { return stage_; }
-    void apply_window(const std::optional<ChartWindow>& window);
+    void applyWindow(const std::optional<ChartWindow>& window);
     void toggle(const QString& group);
 
 signals:
@@ -49,7 +49,7 @@ private:
 
     void zoom(double factor, double share, double centre);
     void hover(const QPointF& place);
-    [[nodiscard]] const ChartLabel* label_at(const QPointF& place) const;
+    [[nodiscard]] const ChartLabel* labelAt(const QPointF& place) const;
 
     LineStage stage_;
     Drag drag_ = Drag::none;

@@ -20,7 +20,7 @@ public:
         setAcceptedMouseButtons(Qt::NoButton);
     }
 
-    void set_size(const QSizeF& size) {
+    void setSize(const QSizeF& size) {
         prepareGeometryChange();
         bounds_ = QRectF(QPointF(), size);
     }

@@ -52,9 +52,9 @@ void paint_chart(QPainter& painter, const QRectF& target, const Content& content
     scene.addItem(chart);
     Stage stage(*chart);
     const QSizeF size(spec.size);
-    stage.set_look(look_of(spec));
-    stage.set_size(size);
-    stage.set_content(content);
+    stage.setLook(look_of(spec));
+    stage.setSize(size);
+    stage.setContent(content);
     // Without a view nobody asks for the layout that Qt Charts has posted to itself.
     QCoreApplication::sendPostedEvents(chart);
     scene.setSceneRect(QRectF(QPointF(), size));

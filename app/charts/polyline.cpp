@@ -37,7 +37,7 @@ class Pieces {
 public:
     explicit Pieces(const QRectF& window) : window_(window) {}
 
-    void line_to(const QPointF& point) {
+    void lineTo(const QPointF& point) {
         if (last_) {
             if (const auto part = inside({*last_, point}, window_)) {
                 if (current_.isEmpty() || current_.last() != part->from) {
@@ -52,7 +52,7 @@ public:
         last_ = point;
     }
 
-    void break_off() {
+    void breakOff() {
         finish();
         last_.reset();
     }
@@ -89,11 +89,11 @@ std::vector<QList<QPointF>> curve_pieces(const std::vector<ChartPoint>& points, 
     for (const std::size_t index : indices) {
         const auto place = axes.map(points[index].x, points[index].y);
         if (!place) {
-            pieces.break_off();
+            pieces.breakOff();
             continue;
         }
-        if (steps && pieces.last()) pieces.line_to({place->x(), pieces.last()->y()});
-        pieces.line_to(*place);
+        if (steps && pieces.last()) pieces.lineTo({place->x(), pieces.last()->y()});
+        pieces.lineTo(*place);
     }
     return pieces.take();
 }

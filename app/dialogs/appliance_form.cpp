@@ -65,11 +65,11 @@ void ApplianceForm::read() {
     if (count != std::floor(count) || count < 1 || count > most_alike) explain(count_, tr("Enter a whole number, 1 to %1.").arg(most_alike));
     else appliance_.count = static_cast<int>(count);
     appliance_.always_connected = connected_->currentIndex() == 1;
-    read_power();
-    read_use();
+    readPower();
+    readUse();
 }
 
-void ApplianceForm::read_power() {
+void ApplianceForm::readPower() {
     const auto limit = [](double value, double low, double high) { return value > low && value <= high; };
     appliance_.power_w = number(power_, above_zero(parse_power_w, "the power"));
     const double duty = number(duty_, number_in({{"%", 1}}, {"the duty"})).value_or(100);
@@ -91,7 +91,7 @@ void ApplianceForm::read_power() {
         explain(start_, tr("The start is below its power while on; leave it empty where nothing more is taken."));
 }
 
-void ApplianceForm::read_use() {
+void ApplianceForm::readUse() {
     const auto hours = number(hours_, hours_a_day("the hours per day"));
     if (hours_->text().trimmed().isEmpty()) explain(hours_, tr("Say for how many hours of a day it is in use."));
     else if (hours && !(*hours > 0 && *hours <= 24)) explain(hours_, tr("A day has 24 h: enter more than 0 h, at most 24 h."));

@@ -22,8 +22,8 @@ protected:
     void read() override;
 
 private:
-    void read_power();
-    void read_use();
+    void readPower();
+    void readUse();
 
     Appliance appliance_;
     QLineEdit *name_, *count_, *power_, *duty_, *measured_, *over_, *hours_, *night_, *start_;

@@ -54,7 +54,7 @@ QString EntryTexts::draft() const {
     return kept.isEmpty() ? QString() : QString::fromUtf8(QJsonDocument(kept).toJson(QJsonDocument::Compact));
 }
 
-EntryTexts EntryTexts::from_draft(const QString& draft) {
+EntryTexts EntryTexts::fromDraft(const QString& draft) {
     const QJsonObject kept = QJsonDocument::fromJson(draft.toUtf8()).object();
     EntryTexts texts;
     for (const NamedText& part : named_texts) texts.*part.text = kept[QLatin1String(part.name)].toString();

@@ -21,7 +21,7 @@ struct EntryTexts {
     /// One line of JSON with the fields that are not empty; empty for an empty row.
     [[nodiscard]] QString draft() const;
     /// What draft() kept; an unreadable text gives an empty row.
-    [[nodiscard]] static EntryTexts from_draft(const QString& draft);
+    [[nodiscard]] static EntryTexts fromDraft(const QString& draft);
     /// The texts of a reading, for amending it; the time in ISO 8601 of `zone`.
     [[nodiscard]] static EntryTexts of(const ReadingValues& values, const std::string& zone);
 };

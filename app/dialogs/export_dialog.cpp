@@ -60,7 +60,7 @@ ExportDialog::ExportDialog(std::vector<ExportSubject> subjects, Prompts& prompts
     picture_spec_.scale = png_scale;
     picture_spec_.palette = current_palette();
     build();
-    choose_subject(0);
+    chooseSubject(0);
 }
 
 void ExportDialog::build() {
@@ -69,7 +69,7 @@ void ExportDialog::build() {
     column->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px, spacing::page_margin_px, spacing::page_margin_px);
     auto* line = new QHBoxLayout;
     line->setSpacing(spacing::panel_gap_px);
-    line->addWidget(build_choices());
+    line->addWidget(buildChoices());
     text_preview_->setObjectName(QStringLiteral("previewEdit"));
     text_preview_->setAccessibleName(tr("Preview"));
     text_preview_->setReadOnly(true);
@@ -83,10 +83,10 @@ void ExportDialog::build() {
     previews_->addWidget(picture_preview_);
     line->addWidget(previews_, 1);
     column->addLayout(line, 1);
-    column->addWidget(build_buttons());
+    column->addWidget(buildButtons());
 }
 
-QWidget* ExportDialog::build_choices() {
+QWidget* ExportDialog::buildChoices() {
     auto* side = new QWidget(this);
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
@@ -94,7 +94,7 @@ QWidget* ExportDialog::build_choices() {
     subject_combo_->setAccessibleName(tr("What to export"));
     for (const ExportSubject& subject : subjects_) subject_combo_->addItem(subject.name);
     subject_combo_->setVisible(subjects_.size() > 1);
-    connect(subject_combo_, &QComboBox::currentIndexChanged, this, &ExportDialog::choose_subject);
+    connect(subject_combo_, &QComboBox::currentIndexChanged, this, &ExportDialog::chooseSubject);
     forms_list_->setObjectName(QStringLiteral("formsList"));
     forms_list_->setAccessibleName(tr("Form of the export"));
     forms_list_->setSpacing(2);
@@ -104,7 +104,7 @@ QWidget* ExportDialog::build_choices() {
     return side;
 }
 
-QWidget* ExportDialog::build_buttons() {
+QWidget* ExportDialog::buildButtons() {
     auto* foot = new QWidget(this);
     auto* buttons = new QHBoxLayout(foot);
     buttons->setContentsMargins(0, 0, 0, 0);
@@ -113,7 +113,7 @@ QWidget* ExportDialog::build_buttons() {
     message_label_->setTextFormat(Qt::PlainText);
     buttons->addWidget(message_label_, 1);
     size_button_->setObjectName(QStringLiteral("pictureSizeButton"));
-    connect(size_button_, &QPushButton::clicked, this, &ExportDialog::choose_size);
+    connect(size_button_, &QPushButton::clicked, this, &ExportDialog::chooseSize);
     copy_button_->setObjectName(QStringLiteral("copyButton"));
     connect(copy_button_, &QPushButton::clicked, this, &ExportDialog::copy);
     auto* save_button = new QPushButton(tr("Save…"), this);
@@ -127,7 +127,7 @@ QWidget* ExportDialog::build_buttons() {
     return foot;
 }
 
-void ExportDialog::choose_subject(int subject) {
+void ExportDialog::chooseSubject(int subject) {
     const auto wanted = static_cast<std::size_t>(std::max(0, subject));
     std::optional<StreamedTable> table = subjects_[wanted].table(isVisible() ? this : parentWidget());
     if (!table) {
@@ -186,7 +186,7 @@ void ExportDialog::preview() {
     size_button_->setVisible(form.picture >= 0);
     if (form.picture < 0) {
         // A workbook is no text: its content is that of the text table, with a sheet for the method and a chart.
-        const bool workbook = is_workbook(form);
+        const bool workbook = isWorkbook(form);
         const auto text = result_beside(isVisible() ? this : parentWidget(), tr("Putting the table together"),
                                         [&](WorkProgress&) { return beginning_of(table_, workbook ? TableFormat::text : form.format); });
         text_preview_->setPlainText(
@@ -238,7 +238,7 @@ void ExportDialog::save() {
 void ExportDialog::copy() {
     if (forms_.empty()) return;
     const Form& form = chosen();
-    if (is_workbook(form)) {
+    if (isWorkbook(form)) {
         if (table_.row_count == 0) return tell(false, tr("The table has no rows to copy."));
         if (!copy_table(table_, this)) return tell(false, tr("Nothing was copied."));
     } else if (form.picture < 0) {
@@ -256,7 +256,7 @@ void ExportDialog::copy() {
     tell(true, tr("Copied"));
 }
 
-void ExportDialog::choose_size() {
+void ExportDialog::chooseSize() {
     auto* dialog = new PictureDialog(picture_spec_, this);
     connect(dialog, &FormDialog::submitted, this, [this, dialog] {
         picture_spec_ = dialog->spec();

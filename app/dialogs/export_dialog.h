@@ -50,15 +50,15 @@ private:
     };
 
     void build();
-    QWidget* build_choices();
-    QWidget* build_buttons();
-    void choose_subject(int subject);
+    QWidget* buildChoices();
+    QWidget* buildButtons();
+    void chooseSubject(int subject);
     void preview();
     void save();
     void copy();
-    void choose_size();
+    void chooseSize();
     void tell(bool good, const QString& words);
-    [[nodiscard]] bool is_workbook(const Form& form) const { return form.picture < 0 && form.format == TableFormat::xlsx; }
+    [[nodiscard]] bool isWorkbook(const Form& form) const { return form.picture < 0 && form.format == TableFormat::xlsx; }
     [[nodiscard]] const Form& chosen() const;
     [[nodiscard]] QString fileName(const Form& form) const;
 

@@ -91,7 +91,7 @@ LogForm::LogForm(const RunRecord& record, const std::vector<Meter>& meters, QStr
     follow_->setObjectName(QStringLiteral("followCheck"));
     addWide(follow_);
     connect(follow_, &QCheckBox::toggled, this, &LogForm::look);
-    add_choices();
+    addChoices();
     meter_->addItem(tr("none named"));
     for (const Meter& meter : meters) {
         meter_->addItem(text_of(meter.name), text_of(meter.uuid));
@@ -105,7 +105,7 @@ LogForm::LogForm(const RunRecord& record, const std::vector<Meter>& meters, QStr
     look();
 }
 
-void LogForm::add_choices() {
+void LogForm::addChoices() {
     addGroup(tr("How it is read"));
     meter_ = addChoice(QStringLiteral("logMeter"), tr("&Meter"));
     delimiter_ = addChoice(QStringLiteral("delimiter"), tr("&Columns end at"));
@@ -146,8 +146,8 @@ void LogForm::add_choices() {
     addWide(box);
     for (QComboBox* combo : {delimiter_, decimal_, date_order_, times_, register_unit_}) connect(combo, &QComboBox::activated, this, &LogForm::look);
     for (QLineEdit* edit : {zone_, start_, offset_}) connect(edit, &QLineEdit::editingFinished, this, &LogForm::look);
-    connect(estimate_button_, &QPushButton::clicked, this, &LogForm::estimate_offset);
-    connect(check_button_, &QPushButton::clicked, this, &LogForm::check_whole);
+    connect(estimate_button_, &QPushButton::clicked, this, &LogForm::estimateOffset);
+    connect(check_button_, &QPushButton::clicked, this, &LogForm::checkWhole);
 }
 
 LayoutAnswers LogForm::answers() const {
@@ -161,7 +161,7 @@ LayoutAnswers LogForm::answers() const {
     return answers;
 }
 
-Result<TraceReadOptions> LogForm::read_options() const {
+Result<TraceReadOptions> LogForm::readOptions() const {
     TraceReadOptions options;
     options.whole_lines = follow();
     options.zone = utf8_of(zone_->text().trimmed());
@@ -187,7 +187,7 @@ Result<TraceReadOptions> LogForm::read_options() const {
 
 void LogForm::look() {
     if (busy_) return;
-    const auto options = read_options();
+    const auto options = readOptions();
     if (!options) {
         refuse(text_of(options.error().sentence()));
         return;
@@ -201,14 +201,14 @@ void LogForm::look() {
     options_ = options.value();
     preview_ = std::move(preview).value();
     clearErrors();
-    show_found();
-    show_rows();
+    showFound();
+    showRows();
     show_skipped_rows(*skipped_rows_, preview_.tally, options_.zone);
     skipped_rows_->setVisible(skipped_rows_->rowCount() > 0);
     fit();
 }
 
-void LogForm::show_found() {
+void LogForm::showFound() {
     const TraceDetection& found = preview_.detection;
     QString text = tr("Read as: %1").arg(text_of(layout_sentence(found))).toHtmlEscaped();
     for (const std::string& note : found.notes) text += QStringLiteral("<br/>") + text_of(note).toHtmlEscaped();
@@ -235,7 +235,7 @@ void LogForm::show_found() {
     start_->setEnabled(needs_start(found.layout.time_form));
 }
 
-void LogForm::show_rows() {
+void LogForm::showRows() {
     const auto& columns = preview_.detection.layout.columns;
     const int count = static_cast<int>(columns.size());
     rows_->clear();
@@ -253,7 +253,7 @@ void LogForm::show_rows() {
             combo->addItem(unit.isEmpty() ? text_of(role_text(role)) : tr("%1 in %2").arg(text_of(role_text(role)), unit));
             if (role == column.role) combo->setCurrentIndex(combo->count() - 1);
         }
-        connect(combo, &QComboBox::activated, this, [this, c](int place) { choose_role(static_cast<std::size_t>(c), place); });
+        connect(combo, &QComboBox::activated, this, [this, c](int place) { chooseRole(static_cast<std::size_t>(c), place); });
         rows_->setCellWidget(0, c, combo);
         for (int r = 1; r < rows_->rowCount(); ++r) {
             const auto& row = preview_.rows[static_cast<std::size_t>(r - 1)];
@@ -266,7 +266,7 @@ void LogForm::show_rows() {
     rows_->setFixedHeight(height_px);
 }
 
-void LogForm::choose_role(std::size_t column, int place) {
+void LogForm::chooseRole(std::size_t column, int place) {
     const ColumnRole role = roles[place];
     if (role != ColumnRole::unused) std::erase_if(told_, [role](const auto& entry) { return entry.second == role; });
     told_[column] = role;
@@ -274,9 +274,9 @@ void LogForm::choose_role(std::size_t column, int place) {
     QMetaObject::invokeMethod(this, &LogForm::look, Qt::QueuedConnection);
 }
 
-void LogForm::estimate_offset() {
+void LogForm::estimateOffset() {
     const auto offset = estimate_clock_offset(utf8_of(path_), preview_.detection.layout, options(), record_);
-    set_busy(false);
+    setBusy(false);
     estimate_->setText(text_of(offset ? offset.value().sentence : offset.error().sentence()));
     estimate_->show();
     if (!offset) return;
@@ -286,10 +286,10 @@ void LogForm::estimate_offset() {
     look();
 }
 
-void LogForm::check_whole() {
+void LogForm::checkWhole() {
     TraceReadOptions checking = options();
     const auto tally = check_trace(utf8_of(path_), preview_.detection.layout, checking);
-    set_busy(false);
+    setBusy(false);
     if (!tally) {
         refuse(text_of(tally.error().sentence()));
         return;
@@ -303,7 +303,7 @@ void LogForm::check_whole() {
 }
 
 void LogForm::read() {
-    const auto options = read_options();
+    const auto options = readOptions();
     if (!options) {
         explain(options.error().where == "start of the log" ? start_ : offset_, text_of(options.error().sentence()));
         return;
@@ -332,19 +332,19 @@ std::optional<std::string> LogForm::meterUuid() const {
 bool LogForm::follow() const { return follow_->isChecked(); }
 
 TraceReadOptions LogForm::options() {
-    set_busy(true);
+    setBusy(true);
     TraceReadOptions options = options_;
-    options.progress = [this](std::int64_t bytes) { return go_on(bytes); };
+    options.progress = [this](std::int64_t bytes) { return goOn(bytes); };
     return options;
 }
 
-bool LogForm::go_on(std::int64_t bytes) {
+bool LogForm::goOn(std::int64_t bytes) {
     progress_->setValue(static_cast<int>(bytes / 1024));
     QApplication::processEvents(); // the window is blocked by this form, so that only its Cancel can be pressed
     return !cancelled_;
 }
 
-void LogForm::set_busy(bool busy) {
+void LogForm::setBusy(bool busy) {
     busy_ = busy;
     cancelled_ = false;
     progress_->setRange(0, std::max(1, static_cast<int>(QFileInfo(path_).size() / 1024)));
@@ -354,11 +354,11 @@ void LogForm::set_busy(bool busy) {
         if (qobject_cast<QComboBox*>(part) || qobject_cast<QLineEdit*>(part) || part == follow_ || part == estimate_button_ ||
             part == check_button_ || part->objectName() == QLatin1String("submitButton"))
             part->setDisabled(busy);
-    if (!busy) show_found();
+    if (!busy) showFound();
 }
 
 void LogForm::showImported(const TraceTally& tally) {
-    set_busy(false);
+    setBusy(false);
     show_skipped_rows(*skipped_rows_, tally, options_.zone);
     if (skipped_rows_->rowCount() == 0) {
         accept();
@@ -380,12 +380,12 @@ void LogForm::showImported(const TraceTally& tally) {
 }
 
 void LogForm::showTaken() {
-    set_busy(false);
+    setBusy(false);
     accept();
 }
 
 void LogForm::refuseImport(const QString& sentence) {
-    set_busy(false);
+    setBusy(false);
     refuse(sentence);
 }
 

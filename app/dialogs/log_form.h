@@ -45,17 +45,17 @@ protected:
     void read() override;
 
 private:
-    void add_choices();
+    void addChoices();
     void look();
-    void show_found();
-    void show_rows();
-    void choose_role(std::size_t column, int place);
-    void estimate_offset();
-    void check_whole();
+    void showFound();
+    void showRows();
+    void chooseRole(std::size_t column, int place);
+    void estimateOffset();
+    void checkWhole();
     [[nodiscard]] LayoutAnswers answers() const;
-    [[nodiscard]] Result<TraceReadOptions> read_options() const;
-    [[nodiscard]] bool go_on(std::int64_t bytes);
-    void set_busy(bool busy);
+    [[nodiscard]] Result<TraceReadOptions> readOptions() const;
+    [[nodiscard]] bool goOn(std::int64_t bytes);
+    void setBusy(bool busy);
 
     RunRecord record_;
     QString path_;

@@ -67,8 +67,8 @@ PhotoDialog::PhotoDialog(const Photo& photo, ShownPhoto shown, const std::string
 
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(spacing::grid_px);
-    fit_button_ = add_zoom(tr("&Fit  F"), "photoFitButton", Qt::Key_F, &PhotoDialog::showFitted);
-    whole_button_ = add_zoom(tr("&100 %  1"), "photoWholeButton", Qt::Key_1, &PhotoDialog::showWhole);
+    fit_button_ = addZoom(tr("&Fit  F"), "photoFitButton", Qt::Key_F, &PhotoDialog::showFitted);
+    whole_button_ = addZoom(tr("&100 %  1"), "photoWholeButton", Qt::Key_1, &PhotoDialog::showWhole);
     buttons->addWidget(fit_button_);
     buttons->addWidget(whole_button_);
     buttons->addStretch();
@@ -106,7 +106,7 @@ PhotoDialog::PhotoDialog(const Photo& photo, ShownPhoto shown, const std::string
     scroll_->setFocus();
 }
 
-QPushButton* PhotoDialog::add_zoom(const QString& words, const char* name, Qt::Key key, void (PhotoDialog::*does)()) {
+QPushButton* PhotoDialog::addZoom(const QString& words, const char* name, Qt::Key key, void (PhotoDialog::*does)()) {
     auto* button = new QPushButton(words);
     button->setObjectName(QLatin1String(name));
     button->setCheckable(true);
@@ -116,11 +116,11 @@ QPushButton* PhotoDialog::add_zoom(const QString& words, const char* name, Qt::K
     return button;
 }
 
-void PhotoDialog::refuse(const QString& sentence) { show_message(sentence, Tone::fault); }
+void PhotoDialog::refuse(const QString& sentence) { showMessage(sentence, Tone::fault); }
 
-void PhotoDialog::tell(const QString& sentence) { show_message(sentence, Tone::soft); }
+void PhotoDialog::tell(const QString& sentence) { showMessage(sentence, Tone::soft); }
 
-void PhotoDialog::show_message(const QString& sentence, Tone tone) {
+void PhotoDialog::showMessage(const QString& sentence, Tone tone) {
     set_text_style(*message_label_, tone, TextSize::caption);
     message_label_->setText(sentence);
     message_label_->setAccessibleName(sentence);
@@ -129,15 +129,15 @@ void PhotoDialog::show_message(const QString& sentence, Tone tone) {
 
 void PhotoDialog::showFitted() {
     fitted_ = true;
-    show_picture();
+    showPicture();
 }
 
 void PhotoDialog::showWhole() {
     fitted_ = false;
-    show_picture();
+    showPicture();
 }
 
-void PhotoDialog::show_picture() {
+void PhotoDialog::showPicture() {
     fit_button_->setChecked(fitted_);
     whole_button_->setChecked(!fitted_);
     if (shown_.image.isNull()) return;
@@ -154,12 +154,12 @@ void PhotoDialog::show_picture() {
 
 void PhotoDialog::resizeEvent(QResizeEvent* event) {
     QDialog::resizeEvent(event);
-    if (isVisible() && fitted_) show_picture();
+    if (isVisible() && fitted_) showPicture();
 }
 
 void PhotoDialog::showEvent(QShowEvent* event) {
     QDialog::showEvent(event);
-    show_picture();
+    showPicture();
 }
 
 } // namespace ullage

@@ -41,9 +41,9 @@ protected:
     void showEvent(QShowEvent* event) override;
 
 private:
-    void show_picture();
-    void show_message(const QString& sentence, Tone tone);
-    QPushButton* add_zoom(const QString& words, const char* name, Qt::Key key, void (PhotoDialog::*does)());
+    void showPicture();
+    void showMessage(const QString& sentence, Tone tone);
+    QPushButton* addZoom(const QString& words, const char* name, Qt::Key key, void (PhotoDialog::*does)());
 
     ShownPhoto shown_;
     bool fitted_ = true;

@@ -56,9 +56,9 @@ PictureDialog::PictureDialog(const PictureSpec& start, QWidget* parent, Purpose 
     colours_->addItem(tr("on white, for print"), static_cast<int>(Colours::print));
     const bool white = start.ground && *start.ground == QColor(Qt::white) && !start.palette.dark;
     colours_->setCurrentIndex(static_cast<int>(start.palette.dark ? Colours::dark : white ? Colours::print : Colours::light));
-    for (auto* field : {width_, height_}) connect(field, &QLineEdit::textChanged, this, &PictureDialog::show_pixels);
-    connect(scale_, &QComboBox::currentIndexChanged, this, &PictureDialog::show_pixels);
-    show_pixels();
+    for (auto* field : {width_, height_}) connect(field, &QLineEdit::textChanged, this, &PictureDialog::showPixels);
+    connect(scale_, &QComboBox::currentIndexChanged, this, &PictureDialog::showPixels);
+    showPixels();
     width_->setFocus();
 }
 
@@ -67,7 +67,7 @@ std::optional<double> PictureDialog::side(const QLineEdit& field) const {
     return parsed ? std::optional(parsed.value()) : std::nullopt;
 }
 
-void PictureDialog::show_pixels() {
+void PictureDialog::showPixels() {
     const auto width = side(*width_), height = side(*height_);
     if (!width || !height) {
         pixels_label_->setText(tr("Text keeps its size in mm: a larger picture has more room around it."));

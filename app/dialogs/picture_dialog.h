@@ -29,7 +29,7 @@ private:
     enum class Colours { light, dark, print };
 
     [[nodiscard]] std::optional<double> side(const QLineEdit& field) const;
-    void show_pixels();
+    void showPixels();
 
     PictureSpec spec_;
     QString ending_ = QStringLiteral("png");

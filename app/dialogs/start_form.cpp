@@ -79,16 +79,16 @@ StartForm::StartForm(const RunDefaults& defaults, const std::vector<Unit>& units
     : FormDialog(tr("Start run"), tr("Start run"), parent), defaults_(defaults), units_(units), clock_(clock), presets_(new QButtonGroup(this)) {
     setObjectName(QStringLiteral("startForm"));
     if (!zone_exists(defaults_.time_zone)) defaults_.time_zone = machine_zone();
-    add_presets();
-    add_fields(meters);
+    addPresets();
+    addFields(meters);
     const auto known = defaults_.kind_of_unit.find(unit().uuid);
-    apply_preset(known == defaults_.kind_of_unit.end() ? RunKind::drain : known->second);
-    unit_chosen();
+    applyPreset(known == defaults_.kind_of_unit.end() ? RunKind::drain : known->second);
+    unitChosen();
     setMinimumWidth(fontMetrics().averageCharWidth() * form_letters);
     gauge_->setFocus();
 }
 
-void StartForm::add_presets() {
+void StartForm::addPresets() {
     auto* box = new QWidget;
     auto* grid = new QGridLayout(box);
     grid->setContentsMargins(0, 0, 0, 0);
@@ -106,14 +106,14 @@ void StartForm::add_presets() {
     }
     connect(presets_, &QButtonGroup::idClicked, this, [this](int kind) {
         kind_by_hand_ = true;
-        apply_preset(static_cast<RunKind>(kind));
+        applyPreset(static_cast<RunKind>(kind));
     });
     addWide(box);
     preset_label_ = addParagraph(QStringLiteral("preset"), {});
     cautions_label_ = addParagraph(QStringLiteral("cautions"), {});
 }
 
-void StartForm::add_fields(const std::vector<Meter>& meters) {
+void StartForm::addFields(const std::vector<Meter>& meters) {
     unit_ = addChoice(QStringLiteral("unit"), tr("&Unit"));
     meter_ = addChoice(QStringLiteral("meter"), tr("&Meter"));
     load_ = addLine(QStringLiteral("load"), tr("&Load"));
@@ -143,7 +143,7 @@ void StartForm::add_fields(const std::vector<Meter>& meters) {
     fill_full_choice(*full_, std::nullopt);
     fill_charge_source_choice(*source_, std::nullopt);
     fill_zone_choice(*zone_, defaults_.time_zone);
-    connect(unit_, &QComboBox::currentIndexChanged, this, &StartForm::unit_chosen);
+    connect(unit_, &QComboBox::currentIndexChanged, this, &StartForm::unitChosen);
     connect(full_, &QComboBox::activated, this, [this] { full_by_hand_ = true; });
 }
 
@@ -152,13 +152,13 @@ const Unit& StartForm::unit() const {
     return units_[static_cast<std::size_t>(std::max(0, at))];
 }
 
-void StartForm::unit_chosen() {
+void StartForm::unitChosen() {
     if (!gauge_step_->isModified()) gauge_step_->setText(field_text(unit().gauge_step_percent, QStringLiteral("%")));
     const auto known = defaults_.kind_of_unit.find(unit().uuid);
-    if (!kind_by_hand_ && known != defaults_.kind_of_unit.end()) apply_preset(known->second);
+    if (!kind_by_hand_ && known != defaults_.kind_of_unit.end()) applyPreset(known->second);
 }
 
-void StartForm::apply_preset(RunKind kind) {
+void StartForm::applyPreset(RunKind kind) {
     kind_ = kind;
     presets_->button(static_cast<int>(kind))->setChecked(true);
     const auto all = presets();
@@ -194,11 +194,11 @@ void StartForm::read() {
     run.time_zone = zone;
     const auto step = number(gauge_step_, above_zero(parse_gauge_percent, "the gauge step"));
     if (step && *step != unit().gauge_step_percent) start_.gauge_step_percent = step;
-    read_first();
-    read_rule();
+    readFirst();
+    readRule();
 }
 
-void StartForm::read_first() {
+void StartForm::readFirst() {
     EntryTexts texts;
     texts.time = time_->text();
     texts.gauge = gauge_->text();
@@ -221,7 +221,7 @@ void StartForm::read_first() {
     explain(wrong, entry.message);
 }
 
-void StartForm::read_rule() {
+void StartForm::readRule() {
     start_.rule.every_min = number(every_, parse_minutes);
     start_.rule.gauge_drop_pt = number(drop_, parse_points);
     start_.rule.before_cut_off_min = number(before_, parse_minutes);

@@ -52,12 +52,12 @@ protected:
     void read() override;
 
 private:
-    void add_presets();
-    void add_fields(const std::vector<Meter>& meters);
-    void apply_preset(RunKind kind);
-    void unit_chosen();
-    void read_first();
-    void read_rule();
+    void addPresets();
+    void addFields(const std::vector<Meter>& meters);
+    void applyPreset(RunKind kind);
+    void unitChosen();
+    void readFirst();
+    void readRule();
     [[nodiscard]] const Unit& unit() const;
 
     RunDefaults defaults_;

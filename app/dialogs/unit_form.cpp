@@ -63,14 +63,14 @@ void UnitForm::read() {
     unit_.name = text(name_, tr("The unit needs a name, by which lists and sheets call it."));
     unit_.maker = text(maker_);
     unit_.remark = text(remark_);
-    read_claims();
-    read_price();
+    readClaims();
+    readPrice();
     auto tags = tags_from(text(tags_));
     if (tags) unit_.tags = std::move(tags).value();
     else explain(tags_, text_of(tags.error().sentence()));
 }
 
-void UnitForm::read_claims() {
+void UnitForm::readClaims() {
     unit_.rated_energy_wh = number(rated_energy_, above_zero(parse_energy_wh, "the rated energy"));
     unit_.rated_output_w = number(rated_output_, above_zero(parse_power_w, "the rated output"));
     unit_.peak_output_w = number(peak_output_, above_zero(parse_power_w, "the peak output"));
@@ -88,7 +88,7 @@ void UnitForm::read_claims() {
     unit_.gauge_step_percent = step.value_or(1.0);
 }
 
-void UnitForm::read_price() {
+void UnitForm::readPrice() {
     static const QRegularExpression three_letters(QStringLiteral("^[A-Za-z]{3}$"));
     const auto code = currency_->text().trimmed();
     unit_.price = number(price_, number_in({}, {"the price"}));

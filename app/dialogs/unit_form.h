@@ -20,8 +20,8 @@ protected:
     void read() override;
 
 private:
-    void read_claims();
-    void read_price();
+    void readClaims();
+    void readPrice();
 
     Unit unit_;
     QLineEdit *name_, *maker_, *rated_energy_, *rated_output_, *peak_output_, *gauge_step_;

@@ -59,7 +59,7 @@ Result<void> Document::open(const QString& path) {
 }
 
 void Document::adopt(OpenedLogbook found) {
-    state_->take_over(std::move(found));
+    state_->takeOver(std::move(found));
     emit opened();
 }
 
@@ -68,7 +68,7 @@ bool Document::isOpenAt(const QString& path) const {
     return isOpen() && !displaced() && std::filesystem::equivalent(state_->path, file_path(path), unknown);
 }
 
-void Document::State::keep_late_drafts() {
+void Document::State::keepLateDrafts() {
     for (const auto& [run_uuid, draft] : std::exchange(late_drafts, {}))
         if (const auto kept = document.keepDraft(run_uuid, draft); !kept) emit document.error(text_of(kept.error().sentence()));
 }
@@ -94,13 +94,13 @@ bool Document::isOpen() const { return state_->book.has_value() || state_->lent;
 QString Document::path() const { return isOpen() ? path_text(state_->path.string()) : QString(); }
 
 Result<void> Document::saveCopy(const QString& target, const DoBeside& beside) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     Result<void> saved;
     {
         State::Lending lending(*state_);
         beside([&] { saved = lending.book->save_copy(file_path(target)); });
     }
-    state_->keep_late_drafts();
+    state_->keepLateDrafts();
     return saved;
 }
 
@@ -165,7 +165,7 @@ const Meter* Document::meter(const std::string& uuid) const {
 }
 
 Result<std::vector<ReadingVersion>> Document::history(const std::string& reading_uuid) const {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     return state_->book->history(reading_uuid);
 }
 
@@ -174,7 +174,7 @@ Result<void> Document::keepDraft(const std::string& run_uuid, const QString& dra
         state_->late_drafts[run_uuid] = draft;
         return {};
     }
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     return state_->book->keep_draft(run_uuid, utf8_of(draft));
 }
 

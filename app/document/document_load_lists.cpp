@@ -33,7 +33,7 @@ const LoadList* Document::loadList(const std::string& uuid) const {
 }
 
 Result<LoadList> Document::addLoadList(LoadList list) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     auto added = state_->book->add(std::move(list));
     if (!added) return added;
     const auto& stored = added.value();
@@ -42,9 +42,9 @@ Result<LoadList> Document::addLoadList(LoadList list) {
 }
 
 Result<void> Document::updateLoadList(const LoadList& list) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const auto* current = loadList(list.uuid);
-    if (!current) return State::no_such("load list");
+    if (!current) return State::noSuch("load list");
     if (*current == list) return {};
     const LoadList before = *current;
     if (auto updated = state_->book->update(list); !updated) return updated;
@@ -55,16 +55,16 @@ Result<void> Document::updateLoadList(const LoadList& list) {
 }
 
 Result<void> Document::withdrawLoadList(const std::string& uuid) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const auto* current = loadList(uuid);
-    if (!current) return State::no_such("load list");
+    if (!current) return State::noSuch("load list");
     const auto name = current->name;
     if (auto done = state_->book->set_load_list_withdrawn(uuid, true); !done) return done;
     state_->push(list_words("withdraw load list", name), of_load_lists(), list_withdrawn(uuid, true), list_withdrawn(uuid, false));
     return {};
 }
 
-Result<void> Document::State::read_load_lists() {
+Result<void> Document::State::readLoadLists() {
     auto read = book->load_lists();
     if (!read) return read.error();
     load_lists = std::move(read).value();

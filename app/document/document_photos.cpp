@@ -27,9 +27,9 @@ Change photos_of(const std::string& run_uuid) {
 } // namespace
 
 Result<Photo> Document::addPhoto(const std::string& run_uuid, const std::string& reading_uuid, NewPhoto photo) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const auto* record = run(run_uuid);
-    if (!record) return State::no_such("run");
+    if (!record) return State::noSuch("run");
     photo.taken = photo_time(photo.bytes, record->run.time_zone);
     auto added = state_->book->add_photo(run_uuid, reading_uuid, photo);
     if (!added) return added;
@@ -39,7 +39,7 @@ Result<Photo> Document::addPhoto(const std::string& run_uuid, const std::string&
 }
 
 Result<void> Document::withdrawPhoto(const std::string& photo_uuid) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const auto done = state_->book->set_photo_withdrawn(photo_uuid, true);
     if (!done) return done.error();
     state_->push(QStringLiteral("withdraw photo"), photos_of(done.value().run_uuid), photo_withdrawn(photo_uuid, true),
@@ -48,14 +48,14 @@ Result<void> Document::withdrawPhoto(const std::string& photo_uuid) {
 }
 
 Result<std::vector<Photo>> Document::photos(const std::string& run_uuid) const {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     auto found = state_->book->photos(run_uuid);
     if (found) std::erase_if(found.value(), [](const Photo& photo) { return photo.withdrawn; });
     return found;
 }
 
 Result<std::string> Document::photoBytes(const std::string& photo_uuid) const {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     return state_->book->photo_bytes(photo_uuid);
 }
 

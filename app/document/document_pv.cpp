@@ -33,7 +33,7 @@ const PvSheet* Document::pvSheet(const std::string& uuid) const {
 }
 
 Result<PvSheet> Document::addPvSheet(PvSheet sheet) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     auto added = state_->book->add(std::move(sheet));
     if (!added) return added;
     const PvSheet& stored = added.value();
@@ -42,9 +42,9 @@ Result<PvSheet> Document::addPvSheet(PvSheet sheet) {
 }
 
 Result<void> Document::updatePvSheet(const PvSheet& sheet) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const PvSheet* current = pvSheet(sheet.uuid);
-    if (!current) return State::no_such("PV sheet");
+    if (!current) return State::noSuch("PV sheet");
     if (*current == sheet) return {};
     const PvSheet before = *current;
     if (auto updated = state_->book->update(sheet); !updated) return updated;
@@ -55,9 +55,9 @@ Result<void> Document::updatePvSheet(const PvSheet& sheet) {
 }
 
 Result<void> Document::withdrawPvSheet(const std::string& uuid) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const PvSheet* current = pvSheet(uuid);
-    if (!current) return State::no_such("PV sheet");
+    if (!current) return State::noSuch("PV sheet");
     const PvSheet sheet = *current;
     if (auto done = state_->book->set_pv_sheet_withdrawn(uuid, true); !done) return done;
     state_->push(named("withdraw", sheet), of_sheets(), sheet_withdrawn(uuid, true), sheet_withdrawn(uuid, false));

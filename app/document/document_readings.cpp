@@ -41,7 +41,7 @@ Change in_run(const std::string& run_uuid) {
 } // namespace
 
 Result<Reading> Document::record(const std::string& run_uuid, const ReadingValues& values, const std::vector<std::string>& photo_uuids) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     auto noted = state_->book->record(run_uuid, values, photo_uuids);
     if (!noted) return noted;
     const auto& uuid = noted.value().uuid;
@@ -53,9 +53,9 @@ Result<Reading> Document::record(const std::string& run_uuid, const ReadingValue
 }
 
 Result<Reading> Document::amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason) {
-    if (!state_->book) return State::nothing_open();
-    const auto current = state_->place_of_reading(reading_uuid);
-    if (!current.record) return State::no_such("reading");
+    if (!state_->book) return State::nothingOpen();
+    const auto current = state_->placeOfReading(reading_uuid);
+    if (!current.record) return State::noSuch("reading");
     const auto before = current.reading->values;
     const auto run_uuid = current.record->run.uuid;
     const auto why = utf8_of(reason);
@@ -67,9 +67,9 @@ Result<Reading> Document::amend(const std::string& reading_uuid, const ReadingVa
 }
 
 Result<void> Document::withdrawReading(const std::string& reading_uuid, const QString& reason) {
-    if (!state_->book) return State::nothing_open();
-    const auto current = state_->place_of_reading(reading_uuid);
-    if (!current.record) return State::no_such("reading");
+    if (!state_->book) return State::nothingOpen();
+    const auto current = state_->placeOfReading(reading_uuid);
+    if (!current.record) return State::noSuch("reading");
     const auto run_uuid = current.record->run.uuid;
     const auto why = utf8_of(reason);
     const auto done = state_->book->set_withdrawn(reading_uuid, true, why);

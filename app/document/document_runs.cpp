@@ -44,7 +44,7 @@ Result<void> read_after_import(const Logbook& book, const std::vector<std::strin
 } // namespace
 
 Result<Run> Document::addRun(Run run) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     auto added = state_->book->add(std::move(run));
     if (!added) return added;
     Change change;
@@ -56,9 +56,9 @@ Result<Run> Document::addRun(Run run) {
 }
 
 Result<void> Document::updateRun(const Run& run) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const auto* current = this->run(run.uuid);
-    if (!current) return State::no_such("run");
+    if (!current) return State::noSuch("run");
     if (current->run == run) return {};
     const Run before = current->run;
     if (auto updated = state_->book->update(run); !updated) return updated;
@@ -72,9 +72,9 @@ Result<void> Document::updateRun(const Run& run) {
 }
 
 Result<void> Document::withdrawRun(const std::string& uuid) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const auto* current = run(uuid);
-    if (!current) return State::no_such("run");
+    if (!current) return State::noSuch("run");
     const auto kind = current->run.kind;
     const std::string unit_uuid = current->unit.uuid;
     if (auto done = state_->book->set_run_withdrawn(uuid, true); !done) return done;
@@ -96,7 +96,7 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
                                                      const std::function<bool(std::size_t)>& goes_on) {
     std::vector<Result<ImportedRun>> imported;
     if (!state_->book) {
-        imported.assign(records.size(), Result<ImportedRun>(State::nothing_open()));
+        imported.assign(records.size(), Result<ImportedRun>(State::nothingOpen()));
         return imported;
     }
     Change change;
@@ -117,7 +117,7 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
             if (const auto settled = book.settle(); !settled && outcome) outcome = settled.error();
         });
     }
-    state_->keep_late_drafts();
+    state_->keepLateDrafts();
     if (change.units_of_runs.empty()) return imported;
     for (std::size_t i = 0; i < imported.size(); ++i) {
         if (!imported[i]) continue;
@@ -131,7 +131,7 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
     if (outcome) {
         state_->units = std::move(fresh.units);
         state_->meters = std::move(fresh.meters);
-        state_->put_runs(fresh_runs);
+        state_->putRuns(fresh_runs);
     } else {
         emit error(text_of(outcome.error().sentence()));
     }

@@ -9,9 +9,9 @@
 namespace ullage {
 
 Result<Run> Document::startRun(Run run, const std::optional<ReadingValues>& first, std::optional<double> gauge_step_percent) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const auto* known = unit(run.unit_uuid);
-    if (!known) return State::no_such("unit");
+    if (!known) return State::noSuch("unit");
     const Unit before = *known;
     Unit after = before;
     if (gauge_step_percent) after.gauge_step_percent = *gauge_step_percent;

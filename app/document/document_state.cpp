@@ -19,13 +19,13 @@ std::optional<UtcMs> first_moment(const RunRecord& record) {
 
 } // namespace
 
-Error Document::State::nothing_open() { return Error{Failure::refused, "no logbook is open", {}, "open or make one first"}; }
+Error Document::State::nothingOpen() { return Error{Failure::refused, "no logbook is open", {}, "open or make one first"}; }
 
-Error Document::State::no_such(const char* what) {
+Error Document::State::noSuch(const char* what) {
     return Error{Failure::not_found, std::string("this ") + what + " is no longer in the logbook", {}, {}};
 }
 
-void Document::State::take_over(OpenedLogbook opened) {
+void Document::State::takeOver(OpenedLogbook opened) {
     document.undo_stack_.clear();
     displaced_told = false;
     unsettled_told.clear();
@@ -36,7 +36,7 @@ void Document::State::take_over(OpenedLogbook opened) {
     meters = std::move(opened.content.meters);
     pv_sheets = std::move(opened.content.pv_sheets);
     load_lists = std::move(opened.content.load_lists);
-    keep_runs(std::move(opened.content.runs));
+    keepRuns(std::move(opened.content.runs));
 }
 
 void Document::State::push(const QString& text, const Change& change, StoreCommand::Step apply, StoreCommand::Step revert) {
@@ -49,23 +49,23 @@ void Document::State::applied(const Change& change) {
     const auto also = [&outcome](Result<void> step) {
         if (outcome && !step) outcome = std::move(step);
     };
-    if (change.units) also(read_units());
-    if (change.meters) also(read_meters());
-    if (change.pv_sheets) also(read_pv_sheets());
-    if (change.load_lists) also(read_load_lists());
+    if (change.units) also(readUnits());
+    if (change.meters) also(readMeters());
+    if (change.pv_sheets) also(readPvSheets());
+    if (change.load_lists) also(readLoadLists());
     std::vector<std::string> reordered; ///< units
     if (!change.runs) {
         for (const auto& uuid : change.readings) {
             const auto* before = document.run(uuid);
             const auto moment = before ? first_moment(*before) : std::nullopt;
-            also(read_run(uuid));
+            also(readRun(uuid));
             const auto* after = document.run(uuid);
             // The first reading decides the order and numbers of a unit's runs.
             if (after && first_moment(*after) != moment) reordered.push_back(after->unit.uuid);
         }
     }
-    if (change.runs) also(read_runs(change.units_of_runs));
-    else if (!reordered.empty()) also(read_runs(reordered));
+    if (change.runs) also(readRuns(change.units_of_runs));
+    else if (!reordered.empty()) also(readRuns(reordered));
     if (!outcome) emit document.error(text_of(outcome.error().sentence()));
     announce(change, change.runs || !reordered.empty());
 }
@@ -88,7 +88,7 @@ void Document::State::refused(const Error& error, bool forward, bool try_again) 
     emit document.error(text_of(error.sentence()));
 }
 
-Change Document::State::change_of_runs(bool (*uses)(const RunRecord&, const std::string&), const std::string& uuid) const {
+Change Document::State::changeOfRuns(bool (*uses)(const RunRecord&, const std::string&), const std::string& uuid) const {
     Change change;
     change.runs = true;
     for (const auto& record : records)
@@ -100,48 +100,48 @@ Change Document::State::change_of_runs(bool (*uses)(const RunRecord&, const std:
     return change;
 }
 
-Document::State::ReadingPlace Document::State::place_of_reading(const std::string& uuid) const {
+Document::State::ReadingPlace Document::State::placeOfReading(const std::string& uuid) const {
     for (const auto& record : records)
         for (const auto& candidate : record->readings)
             if (candidate.uuid == uuid) return {record.get(), &candidate};
     return {};
 }
 
-Result<void> Document::State::read_units() {
+Result<void> Document::State::readUnits() {
     auto read = book->units();
     if (!read) return read.error();
     units = std::move(read).value();
     return {};
 }
 
-Result<void> Document::State::read_meters() {
+Result<void> Document::State::readMeters() {
     auto read = book->meters();
     if (!read) return read.error();
     meters = std::move(read).value();
     return {};
 }
 
-Result<void> Document::State::read_pv_sheets() {
+Result<void> Document::State::readPvSheets() {
     auto read = book->pv_sheets();
     if (!read) return read.error();
     pv_sheets = std::move(read).value();
     return {};
 }
 
-Result<void> Document::State::read_runs(const std::vector<std::string>& unit_uuids) {
+Result<void> Document::State::readRuns(const std::vector<std::string>& unit_uuids) {
     if (unit_uuids.empty()) {
         auto read = read_content(*book);
         if (!read) return read.error();
-        keep_runs(std::move(read.value().runs));
+        keepRuns(std::move(read.value().runs));
     } else {
         const auto read = read_runs_of(*book, unit_uuids);
         if (!read) return read.error();
-        put_runs(read.value());
+        putRuns(read.value());
     }
     return {};
 }
 
-Result<void> Document::State::read_run(const std::string& run_uuid) {
+Result<void> Document::State::readRun(const std::string& run_uuid) {
     const auto at = record_at.find(run_uuid);
     if (at == record_at.end()) return {};
     auto read = book->run_record(run_uuid);
@@ -151,7 +151,7 @@ Result<void> Document::State::read_run(const std::string& run_uuid) {
     return {};
 }
 
-void Document::State::put_runs(const std::map<std::string, SharedRuns>& fresh) {
+void Document::State::putRuns(const std::map<std::string, SharedRuns>& fresh) {
     SharedRuns all;
     all.reserve(records.size());
     for (const Unit& unit : units) {
@@ -162,10 +162,10 @@ void Document::State::put_runs(const std::map<std::string, SharedRuns>& fresh) {
             all.insert(all.end(), first, first + static_cast<std::ptrdiff_t>(known->second.second));
         }
     }
-    keep_runs(std::move(all));
+    keepRuns(std::move(all));
 }
 
-void Document::State::keep_runs(SharedRuns read) {
+void Document::State::keepRuns(SharedRuns read) {
     for (auto& record : read) {
         const auto before = record_at.find(record->run.uuid);
         if (before == record_at.end()) continue;

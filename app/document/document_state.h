@@ -26,31 +26,31 @@ struct Document::State final : CommandHost {
     void refused(const Error& error, bool forward, bool try_again) override;
 
     /// Takes over an opened file with all its content.
-    void take_over(OpenedLogbook opened);
+    void takeOver(OpenedLogbook opened);
     /// Puts a command that the store has just taken on the stack and announces it.
     void push(const QString& text, const Change& change, StoreCommand::Step apply, StoreCommand::Step revert);
     /// The error of a command without a logbook.
-    [[nodiscard]] static Error nothing_open();
-    [[nodiscard]] static Error no_such(const char* what);
+    [[nodiscard]] static Error nothingOpen();
+    [[nodiscard]] static Error noSuch(const char* what);
     /// What an altered run, or the runs that use an altered unit or meter, bring with them.
-    [[nodiscard]] Change change_of_runs(bool (*uses)(const RunRecord&, const std::string&), const std::string& uuid) const;
+    [[nodiscard]] Change changeOfRuns(bool (*uses)(const RunRecord&, const std::string&), const std::string& uuid) const;
     struct ReadingPlace {
         const RunRecord* record = nullptr; ///< null where no run has it
         const Reading* reading = nullptr;
     };
-    [[nodiscard]] ReadingPlace place_of_reading(const std::string& uuid) const;
+    [[nodiscard]] ReadingPlace placeOfReading(const std::string& uuid) const;
 
-    Result<void> read_units();
-    Result<void> read_meters();
-    Result<void> read_pv_sheets();
-    Result<void> read_load_lists();
+    Result<void> readUnits();
+    Result<void> readMeters();
+    Result<void> readPvSheets();
+    Result<void> readLoadLists();
     /// Reads the runs of these units anew, of all where there are none.
-    Result<void> read_runs(const std::vector<std::string>& unit_uuids);
-    Result<void> read_run(const std::string& run_uuid);
+    Result<void> readRuns(const std::vector<std::string>& unit_uuids);
+    Result<void> readRun(const std::string& run_uuid);
     /// Puts these units' runs in the place of those known. `units` is up to date already.
-    void put_runs(const std::map<std::string, SharedRuns>& fresh);
+    void putRuns(const std::map<std::string, SharedRuns>& fresh);
     /// Takes over all runs; those that are as they were stay the same objects.
-    void keep_runs(SharedRuns read);
+    void keepRuns(SharedRuns read);
     void announce(const Change& change, bool runs);
 
     Document& document;
@@ -84,7 +84,7 @@ struct Document::State final : CommandHost {
         State& state;
         std::optional<Logbook> book;
     };
-    void keep_late_drafts();
+    void keepLateDrafts();
     enum class PutBack { nothing, undo, redo } put_back = PutBack::nothing;
 };
 

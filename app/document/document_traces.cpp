@@ -28,8 +28,8 @@ Change readings_of(const std::string& run_uuid) {
 
 Result<ImportedTrace> Document::importTrace(const std::string& run_uuid, const std::optional<std::string>& meter_uuid, const QString& path,
                                             const TraceDetection& detection, const TraceReadOptions& options) {
-    if (!state_->book) return State::nothing_open();
-    if (!run(run_uuid)) return State::no_such("run");
+    if (!state_->book) return State::nothingOpen();
+    if (!run(run_uuid)) return State::noSuch("run");
     const QScopedValueRollback importing(state_->importing, true);
     auto imported = import_trace(*state_->book, utf8_of(path), run_uuid, meter_uuid, detection, options);
     if (!imported) return imported;
@@ -43,24 +43,24 @@ bool Document::isImporting() const { return state_->importing; }
 void Document::setHeld(bool held) { state_->importing = held; }
 
 Result<void> Document::withdrawTrace(const Trace& trace) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     if (const auto done = state_->book->set_trace_withdrawn(trace.uuid, true); !done) return done;
     state_->push(QStringLiteral("withdraw log"), readings_of(trace.run_uuid), trace_withdrawn(trace.uuid, true), trace_withdrawn(trace.uuid, false));
     return {};
 }
 
 Result<std::optional<Trace>> Document::traceContinuedBy(const std::string& run_uuid, const QString& path) const {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     return trace_continued_by(*state_->book, run_uuid, utf8_of(path));
 }
 
 Result<LogFollow> Document::beginFollow(const Trace& trace, const QString& path, bool maybe_anew) const {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     return LogFollow::begin(*state_->book, trace, utf8_of(path), maybe_anew);
 }
 
 Result<FollowLook> Document::lookAtLog(LogFollow& follow) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     return follow.look(*state_->book);
 }
 
@@ -69,26 +69,26 @@ void Document::announceGrowth(const std::string& run_uuid) {
 }
 
 Result<std::vector<Trace>> Document::traces(const std::string& run_uuid) const {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     auto found = state_->book->traces(run_uuid);
     if (found) std::erase_if(found.value(), [](const Trace& trace) { return trace.withdrawn; });
     return found;
 }
 
 Result<void> Document::readSamples(const std::string& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     return state_->book->read_samples(trace_uuid, from_ms, to_ms, visit);
 }
 
 Result<std::optional<LoadStatistics>> Document::load(const std::string& run_uuid) const {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const auto* record = run(run_uuid);
-    if (!record) return State::no_such("run");
+    if (!record) return State::noSuch("run");
     return load_of_run(*state_->book, *record);
 }
 
 Result<std::map<std::string, std::string>> Document::traceAnswers() const {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     return state_->book->trace_answers();
 }
 

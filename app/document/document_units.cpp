@@ -26,7 +26,7 @@ QString named(const char* verb, const std::string& name) { return QStringLiteral
 } // namespace
 
 Result<Unit> Document::addUnit(Unit unit) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     auto added = state_->book->add(std::move(unit));
     if (!added) return added;
     Change change;
@@ -37,13 +37,13 @@ Result<Unit> Document::addUnit(Unit unit) {
 }
 
 Result<void> Document::updateUnit(const Unit& unit) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const auto* current = this->unit(unit.uuid);
-    if (!current) return State::no_such("unit");
+    if (!current) return State::noSuch("unit");
     if (*current == unit) return {};
     const Unit before = *current;
     if (auto updated = state_->book->update(unit); !updated) return updated;
-    auto change = state_->change_of_runs(of_unit, unit.uuid);
+    auto change = state_->changeOfRuns(of_unit, unit.uuid);
     change.units = true;
     state_->push(
         named("edit unit", unit.name), change, [unit](Logbook& book) { return book.update(unit); },
@@ -52,9 +52,9 @@ Result<void> Document::updateUnit(const Unit& unit) {
 }
 
 Result<void> Document::withdrawUnit(const std::string& uuid) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const auto* current = unit(uuid);
-    if (!current) return State::no_such("unit");
+    if (!current) return State::noSuch("unit");
     const auto name = current->name;
     if (auto done = state_->book->set_unit_withdrawn(uuid, true); !done) return done;
     Change change;
@@ -65,7 +65,7 @@ Result<void> Document::withdrawUnit(const std::string& uuid) {
 }
 
 Result<Meter> Document::addMeter(Meter meter) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     auto added = state_->book->add(std::move(meter));
     if (!added) return added;
     Change change;
@@ -76,13 +76,13 @@ Result<Meter> Document::addMeter(Meter meter) {
 }
 
 Result<void> Document::updateMeter(const Meter& meter) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const auto* current = this->meter(meter.uuid);
-    if (!current) return State::no_such("meter");
+    if (!current) return State::noSuch("meter");
     if (*current == meter) return {};
     const Meter before = *current;
     if (auto updated = state_->book->update(meter); !updated) return updated;
-    auto change = state_->change_of_runs(with_meter, meter.uuid);
+    auto change = state_->changeOfRuns(with_meter, meter.uuid);
     change.meters = true;
     state_->push(
         named("edit meter", meter.name), change, [meter](Logbook& book) { return book.update(meter); },
@@ -91,9 +91,9 @@ Result<void> Document::updateMeter(const Meter& meter) {
 }
 
 Result<void> Document::withdrawMeter(const std::string& uuid) {
-    if (!state_->book) return State::nothing_open();
+    if (!state_->book) return State::nothingOpen();
     const auto* current = meter(uuid);
-    if (!current) return State::no_such("meter");
+    if (!current) return State::noSuch("meter");
     const auto name = current->name;
     if (auto done = state_->book->set_meter_withdrawn(uuid, true); !done) return done;
     Change change;

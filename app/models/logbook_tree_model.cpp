@@ -39,19 +39,19 @@ struct LogbookTreeModel::Node {
 };
 
 LogbookTreeModel::LogbookTreeModel(const Document& document, QObject* parent)
-    : QAbstractItemModel(parent), document_(document), root_(make_tree(document)) {
+    : QAbstractItemModel(parent), document_(document), root_(makeTree(document)) {
     connect(&document, &Document::opened, this, &LogbookTreeModel::rebuild);
     connect(&document, &Document::closed, this, &LogbookTreeModel::rebuild);
     connect(&document, &Document::unitsChanged, this, &LogbookTreeModel::rebuild);
     connect(&document, &Document::metersChanged, this, &LogbookTreeModel::rebuild);
     connect(&document, &Document::loadListsChanged, this, &LogbookTreeModel::rebuild);
     connect(&document, &Document::runsChanged, this, &LogbookTreeModel::rebuild);
-    connect(&document, &Document::readingsChanged, this, &LogbookTreeModel::run_changed);
+    connect(&document, &Document::readingsChanged, this, &LogbookTreeModel::runChanged);
 }
 
 LogbookTreeModel::~LogbookTreeModel() = default;
 
-std::unique_ptr<LogbookTreeModel::Node> LogbookTreeModel::make_tree(const Document& document) {
+std::unique_ptr<LogbookTreeModel::Node> LogbookTreeModel::makeTree(const Document& document) {
     auto root = std::make_unique<Node>();
     if (!document.isOpen()) return root;
     root->add(Row::bench, {});
@@ -76,11 +76,11 @@ std::unique_ptr<LogbookTreeModel::Node> LogbookTreeModel::make_tree(const Docume
 
 void LogbookTreeModel::rebuild() {
     beginResetModel();
-    root_ = make_tree(document_);
+    root_ = makeTree(document_);
     endResetModel();
 }
 
-void LogbookTreeModel::run_changed(const QString& run_uuid) {
+void LogbookTreeModel::runChanged(const QString& run_uuid) {
     const auto index = indexOf(Row::run, utf8_of(run_uuid));
     if (!index.isValid()) return;
     emit dataChanged(index, index);
@@ -95,27 +95,27 @@ void LogbookTreeModel::setOverdue(const QSet<QString>& run_uuids) {
         if (const auto index = indexOf(Row::run, utf8_of(uuid)); index.isValid()) emit dataChanged(index, index, {OverdueRole});
 }
 
-const LogbookTreeModel::Node* LogbookTreeModel::node_at(const QModelIndex& index) const {
+const LogbookTreeModel::Node* LogbookTreeModel::nodeAt(const QModelIndex& index) const {
     return index.isValid() ? static_cast<const Node*>(index.constInternalPointer()) : root_.get();
 }
 
-QModelIndex LogbookTreeModel::index_of(const Node& node) const {
+QModelIndex LogbookTreeModel::indexOf(const Node& node) const {
     return &node == root_.get() ? QModelIndex() : createIndex(node.row, 0, const_cast<Node*>(&node));
 }
 
 QModelIndex LogbookTreeModel::index(int row, int column, const QModelIndex& parent) const {
     if (column != 0 || row < 0 || row >= rowCount(parent)) return {};
-    return index_of(*node_at(parent)->children[static_cast<std::size_t>(row)]);
+    return indexOf(*nodeAt(parent)->children[static_cast<std::size_t>(row)]);
 }
 
 QModelIndex LogbookTreeModel::parent(const QModelIndex& child) const {
-    const auto* above = node_at(child)->parent;
-    return above ? index_of(*above) : QModelIndex();
+    const auto* above = nodeAt(child)->parent;
+    return above ? indexOf(*above) : QModelIndex();
 }
 
 int LogbookTreeModel::rowCount(const QModelIndex& parent) const {
     if (parent.column() > 0) return 0;
-    return static_cast<int>(node_at(parent)->children.size());
+    return static_cast<int>(nodeAt(parent)->children.size());
 }
 
 int LogbookTreeModel::columnCount(const QModelIndex&) const { return 1; }
@@ -129,14 +129,14 @@ Qt::ItemFlags LogbookTreeModel::flags(const QModelIndex& index) const {
     }
 }
 
-LogbookTreeModel::Row LogbookTreeModel::rowKind(const QModelIndex& index) const { return node_at(index)->kind; }
+LogbookTreeModel::Row LogbookTreeModel::rowKind(const QModelIndex& index) const { return nodeAt(index)->kind; }
 
 QModelIndex LogbookTreeModel::indexOf(Row kind, const std::string& uuid) const {
     const auto* found = root_->find(kind, uuid);
-    return found ? index_of(*found) : QModelIndex();
+    return found ? indexOf(*found) : QModelIndex();
 }
 
-bool LogbookTreeModel::waits_for_analysis(const std::string& unit_uuid) const {
+bool LogbookTreeModel::waitsForAnalysis(const std::string& unit_uuid) const {
     return document_.readingsToAnalyse({unit_uuid}, true) > Document::most_analysed_at_once;
 }
 
@@ -155,7 +155,7 @@ QString LogbookTreeModel::title(const Node& node) const {
     case Row::run: {
         const auto* record = document_.run(node.uuid);
         if (!record) return {};
-        if (!waits_for_analysis(record->unit.uuid)) return text_of(run_title(*record, document_.analysis(node.uuid).energy));
+        if (!waitsForAnalysis(record->unit.uuid)) return text_of(run_title(*record, document_.analysis(node.uuid).energy));
         EnergyAnalysis day_alone;
         const auto first = std::ranges::find(record->readings, false, &Reading::withdrawn);
         if (first != record->readings.end()) day_alone.start_ms = first->values.time_ms;
@@ -176,7 +176,7 @@ QString LogbookTreeModel::title(const Node& node) const {
     return {};
 }
 
-QString LogbookTreeModel::tool_tip(const Node& node) const {
+QString LogbookTreeModel::toolTip(const Node& node) const {
     if (node.kind != Row::run) return title(node);
     const auto* record = document_.run(node.uuid);
     if (!record) return {};
@@ -184,8 +184,8 @@ QString LogbookTreeModel::tool_tip(const Node& node) const {
     return tr("%1, %2: %3").arg(text_of(record->unit.name), title(node), raw_text(state));
 }
 
-std::optional<double> LogbookTreeModel::delivered_wh(const std::string& unit_uuid) const {
-    if (waits_for_analysis(unit_uuid)) return {};
+std::optional<double> LogbookTreeModel::deliveredWh(const std::string& unit_uuid) const {
+    if (waitsForAnalysis(unit_uuid)) return {};
     // The run that says most: a measured usable fraction before others, then the later one.
     std::optional<double> delivered;
     bool measured = false;
@@ -202,10 +202,10 @@ std::optional<double> LogbookTreeModel::delivered_wh(const std::string& unit_uui
 
 QVariant LogbookTreeModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid()) return {};
-    const auto& node = *node_at(index);
+    const auto& node = *nodeAt(index);
     switch (role) {
     case Qt::DisplayRole: return title(node);
-    case Qt::ToolTipRole: return tool_tip(node);
+    case Qt::ToolTipRole: return toolTip(node);
     case Qt::AccessibleTextRole: {
         const bool open = data(index, OpenRole).toBool();
         if (open && data(index, OverdueRole).toBool()) return tr("%1, running, reading overdue").arg(title(node));
@@ -223,7 +223,7 @@ QVariant LogbookTreeModel::data(const QModelIndex& index, int role) const {
         return unit && unit->rated_energy_wh ? QVariant(*unit->rated_energy_wh) : QVariant();
     }
     case DeliveredRole: {
-        const auto delivered = node.kind == Row::unit ? delivered_wh(node.uuid) : std::nullopt;
+        const auto delivered = node.kind == Row::unit ? deliveredWh(node.uuid) : std::nullopt;
         return delivered ? QVariant(*delivered) : QVariant();
     }
     default: return {};

@@ -47,16 +47,16 @@ public:
 
 private:
     struct Node;
-    [[nodiscard]] static std::unique_ptr<Node> make_tree(const Document& document);
-    [[nodiscard]] const Node* node_at(const QModelIndex& index) const;
-    [[nodiscard]] QModelIndex index_of(const Node& node) const;
+    [[nodiscard]] static std::unique_ptr<Node> makeTree(const Document& document);
+    [[nodiscard]] const Node* nodeAt(const QModelIndex& index) const;
+    [[nodiscard]] QModelIndex indexOf(const Node& node) const;
     [[nodiscard]] QString title(const Node& node) const;
-    [[nodiscard]] QString tool_tip(const Node& node) const;
+    [[nodiscard]] QString toolTip(const Node& node) const;
     /// Its runs are so long that painting must not begin to analyse them; that is done when the unit is shown.
-    [[nodiscard]] bool waits_for_analysis(const std::string& unit_uuid) const;
-    [[nodiscard]] std::optional<double> delivered_wh(const std::string& unit_uuid) const;
+    [[nodiscard]] bool waitsForAnalysis(const std::string& unit_uuid) const;
+    [[nodiscard]] std::optional<double> deliveredWh(const std::string& unit_uuid) const;
     void rebuild();
-    void run_changed(const QString& run_uuid);
+    void runChanged(const QString& run_uuid);
 
     const Document& document_;
     std::unique_ptr<Node> root_;

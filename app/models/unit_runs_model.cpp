@@ -39,7 +39,7 @@ UnitRunsModel::UnitRunsModel(const Document& document, QObject* parent) : QAbstr
     connect(&document, &Document::closed, this, &UnitRunsModel::rebuild);
     connect(&document, &Document::unitsChanged, this, &UnitRunsModel::rebuild);
     connect(&document, &Document::runsChanged, this, &UnitRunsModel::rebuild);
-    connect(&document, &Document::readingsChanged, this, &UnitRunsModel::run_changed);
+    connect(&document, &Document::readingsChanged, this, &UnitRunsModel::runChanged);
 }
 
 void UnitRunsModel::setUnit(const std::string& unit_uuid) {
@@ -56,7 +56,7 @@ void UnitRunsModel::rebuild() {
     endResetModel();
 }
 
-void UnitRunsModel::run_changed(const QString& run_uuid) {
+void UnitRunsModel::runChanged(const QString& run_uuid) {
     const auto found = std::find(runs_.begin(), runs_.end(), utf8_of(run_uuid));
     if (found == runs_.end()) return;
     const auto row = static_cast<int>(found - runs_.begin());

@@ -32,7 +32,7 @@ public:
 
 private:
     void rebuild();
-    void run_changed(const QString& run_uuid);
+    void runChanged(const QString& run_uuid);
 
     const Document& document_;
     std::string unit_uuid_;

@@ -40,7 +40,7 @@ double FlowedText::height(int from, int to) const {
     return sum;
 }
 
-int FlowedText::lines_within(int from, double room) const {
+int FlowedText::linesWithin(int from, double room) const {
     int to = from;
     while (to < lines() && height(from, to + 1) <= room) ++to;
     return to - from;

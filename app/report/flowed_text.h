@@ -32,7 +32,7 @@ public:
     [[nodiscard]] double height(int from, int to) const;
     [[nodiscard]] double height() const { return height(0, lines()); }
     /// How many lines from `from` on fit into `room`.
-    [[nodiscard]] int lines_within(int from, double room) const;
+    [[nodiscard]] int linesWithin(int from, double room) const;
     /// Draws the lines from `from` to before `to` with the first of them at `place`, in `colour`.
     void draw(QPainter& painter, const QPointF& place, int from, int to, const QColor& colour) const;
 

@@ -31,7 +31,7 @@ double points(PrintSize size) {
 PageFlow::PageFlow(QPdfWriter& writer, QPainter* painter, QString running, QString foot, int total_pages)
     : writer_(writer), painter_(painter), running_(std::move(running)), foot_(std::move(foot)), total_pages_(total_pages), left_(mm(side_mm)),
       width_(writer.width() - 2 * mm(side_mm)), top_(mm(top_mm)), bottom_(writer.height() - mm(bottom_mm)), y_(top_) {
-    head_and_foot();
+    headAndFoot();
 }
 
 double PageFlow::mm(double length_mm) const { return length_mm * writer_.resolution() / 25.4; }
@@ -51,22 +51,22 @@ void PageFlow::gap(double length_mm) {
 }
 
 void PageFlow::ensure(double height) {
-    if (height > room() && y_ > top_) new_page();
+    if (height > room() && y_ > top_) newPage();
 }
 
-void PageFlow::new_page() {
+void PageFlow::newPage() {
     ++page_;
     y_ = top_;
     if (painter_) writer_.newPage();
-    head_and_foot();
+    headAndFoot();
 }
 
 void PageFlow::text(const QString& text, PrintSize size, const QColor& colour, double indent, const QList<TextAccent>& accents) {
     const FlowedText flowed(text, font(size), writer_, width_ - indent, false, accents);
     for (int from = 0; from < flowed.lines();) {
-        int count = flowed.lines_within(from, room());
+        int count = flowed.linesWithin(from, room());
         if (count == 0 && y_ > top_) {
-            new_page();
+            newPage();
             continue;
         }
         count = std::max(count, 1);
@@ -81,7 +81,7 @@ void PageFlow::rule(double thickness_mm) {
     y_ += mm(thickness_mm);
 }
 
-void PageFlow::head_and_foot() {
+void PageFlow::headAndFoot() {
     if (!painter_) return;
     const QFont small = font(PrintSize::small);
     const QColor soft = palette().soft;

@@ -33,8 +33,8 @@ public:
     [[nodiscard]] double left() const { return left_; }
     [[nodiscard]] double width() const { return width_; }
     [[nodiscard]] double y() const { return y_; }
-    [[nodiscard]] double room() const { return bottom_ - y_; }          ///< left on this page
-    [[nodiscard]] double page_height() const { return bottom_ - top_; } ///< of an empty page
+    [[nodiscard]] double room() const { return bottom_ - y_; }         ///< left on this page
+    [[nodiscard]] double pageHeight() const { return bottom_ - top_; } ///< of an empty page
     [[nodiscard]] int page() const { return page_; }
 
     void down(double length) { y_ += length; }
@@ -42,7 +42,7 @@ public:
     void gap(double length_mm);
     /// Goes to a new page unless `height` is left on this one, or the page is empty.
     void ensure(double height);
-    void new_page();
+    void newPage();
     /// Sets a text over as many pages as it takes.
     void text(const QString& text, PrintSize size, const QColor& colour, double indent = 0, const QList<TextAccent>& accents = {});
     void rule(double thickness_mm = 0.15);
@@ -52,7 +52,7 @@ public:
     [[nodiscard]] bool goesOn() { return goes_on_ = goes_on_ && (!turn_ || turn_()); }
 
 private:
-    void head_and_foot();
+    void headAndFoot();
 
     QPdfWriter& writer_;
     QPainter* painter_;

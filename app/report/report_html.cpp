@@ -110,7 +110,7 @@ public:
         if (!block.title.empty()) out_ += QStringLiteral("<caption>") + escaped(block.title) + QStringLiteral("</caption>\n");
         out_ += QStringLiteral("<thead><tr>");
         for (std::size_t c = 0; c < block.table.heads.size(); ++c)
-            out_ += QStringLiteral("<th scope=\"col\"%1>").arg(class_of(block.table, c)) + escaped(block.table.heads[c]) + QStringLiteral("</th>");
+            out_ += QStringLiteral("<th scope=\"col\"%1>").arg(classOf(block.table, c)) + escaped(block.table.heads[c]) + QStringLiteral("</th>");
         out_ += QStringLiteral("</tr></thead>\n<tbody>\n");
         for (const auto& row : block.table.rows) {
             out_ += QStringLiteral("<tr>");
@@ -119,7 +119,7 @@ public:
         }
         out_ += QStringLiteral("</tbody>\n</table>\n</div>\n");
         for (std::size_t n = 0; n < block.table.notes.size(); ++n)
-            out_ += QStringLiteral("<p class=\"note\" id=\"%1\"><sup>%2</sup> ").arg(note_id(n + 1), QString::number(n + 1)) +
+            out_ += QStringLiteral("<p class=\"note\" id=\"%1\"><sup>%2</sup> ").arg(noteId(n + 1), QString::number(n + 1)) +
                     escaped(block.table.notes[n]) + QStringLiteral("</p>\n");
         for (const std::string& remark : block.remarks) out_ += QStringLiteral("<p class=\"remark\">") + escaped(remark) + QStringLiteral("</p>\n");
     }
@@ -149,20 +149,19 @@ public:
     std::optional<Error> failure;
 
 private:
-    static QString class_of(const PrintedTable& table, std::size_t column) {
+    static QString classOf(const PrintedTable& table, std::size_t column) {
         return table.right[column] ? QStringLiteral(" class=\"number\"") : QString();
     }
-    [[nodiscard]] QString note_id(std::size_t number) const { return QStringLiteral("note-%1-%2").arg(tables_).arg(number); }
+    [[nodiscard]] QString noteId(std::size_t number) const { return QStringLiteral("note-%1-%2").arg(tables_).arg(number); }
 
     void cell(const PrintedTable& table, const PrintedCell& cell, std::size_t column) {
         const bool head = column == 0 && !table.right[column];
         const QString tag = head ? QStringLiteral("th") : QStringLiteral("td");
-        out_ += QLatin1Char('<') + tag + (head ? QStringLiteral(" scope=\"row\"") : QString()) + class_of(table, column) + QLatin1Char('>') +
+        out_ += QLatin1Char('<') + tag + (head ? QStringLiteral(" scope=\"row\"") : QString()) + classOf(table, column) + QLatin1Char('>') +
                 escaped(cell.value);
         if (!cell.interval.empty()) out_ += QStringLiteral(" <span class=\"interval\">") + escaped(cell.interval) + QStringLiteral("</span>");
         if (cell.note != 0)
-            out_ +=
-                QStringLiteral(" <sup><a href=\"#%1\">%2</a></sup>").arg(note_id(static_cast<std::size_t>(cell.note)), QString::number(cell.note));
+            out_ += QStringLiteral(" <sup><a href=\"#%1\">%2</a></sup>").arg(noteId(static_cast<std::size_t>(cell.note)), QString::number(cell.note));
         out_ += QStringLiteral("</") + tag + QLatin1Char('>');
     }
 

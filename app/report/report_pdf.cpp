@@ -40,14 +40,14 @@ public:
         flow_.text(lead + shown(block.text), PrintSize::body, flow_.palette().ink, 0, {{0, static_cast<int>(lead.size()), {}, true}});
         flow_.gap(1.5);
     }
-    void operator()(const ReportFigures& block) { set_figures(block.figures); }
+    void operator()(const ReportFigures& block) { setFigures(block.figures); }
     void operator()(const ReportTable& block) { flow_table(flow_, block); }
     void operator()(const ReportPicture& block) {
         const PictureContent& content = pictures_.at(block.key);
         const PictureSpec spec = report_picture_spec(content);
         const double unit = flow_.width() / report_text_units;
-        const double height = picture_height(content);
-        flow_.ensure(height + caption_height());
+        const double height = pictureHeight(content);
+        flow_.ensure(height + captionHeight());
         const QRectF place(flow_.left(), flow_.y(), spec.size.width() * unit, height);
         if (flow_.painter()) {
             flow_.painter()->save();
@@ -59,7 +59,7 @@ public:
         flow_.gap(3);
     }
     void operator()(const ReportFindings& block) {
-        for (const ReportFindings::Item& item : block.items) set_finding(item);
+        for (const ReportFindings::Item& item : block.items) setFinding(item);
     }
     void operator()(const ReportList& block) {
         for (const std::string& item : block.items) {
@@ -75,25 +75,25 @@ public:
     }
 
     /// What a block needs on one page to begin well.
-    double start_height(const ReportBlock& block) const {
-        if (const auto* picture = std::get_if<ReportPicture>(&block)) return picture_height(pictures_.at(picture->key)) + caption_height();
+    double startHeight(const ReportBlock& block) const {
+        if (const auto* picture = std::get_if<ReportPicture>(&block)) return pictureHeight(pictures_.at(picture->key)) + captionHeight();
         if (std::holds_alternative<ReportTable>(block)) return flow_.mm(10) + 6 * line(PrintSize::small);
         if (std::holds_alternative<ReportFigures>(block)) return flow_.mm(18);
         return 3 * line(PrintSize::body);
     }
-    double heading_height() const { return line(PrintSize::chapter) + flow_.mm(9); }
+    double headingHeight() const { return line(PrintSize::chapter) + flow_.mm(9); }
 
     std::optional<Error> failure;
 
 private:
     double line(PrintSize size) const { return QFontMetricsF(flow_.font(size), &flow_.device()).height(); }
-    double caption_height() const { return 2 * line(PrintSize::small); }
-    double picture_height(const PictureContent& content) const {
+    double captionHeight() const { return 2 * line(PrintSize::small); }
+    double pictureHeight(const PictureContent& content) const {
         const double wanted = report_picture_spec(content).size.height() * flow_.width() / report_text_units;
-        return std::min(wanted, flow_.page_height() - caption_height());
+        return std::min(wanted, flow_.pageHeight() - captionHeight());
     }
 
-    void set_figures(const std::vector<ReportFigure>& figures) {
+    void setFigures(const std::vector<ReportFigure>& figures) {
         if (figures.empty()) return;
         constexpr std::size_t most_columns = 3;
         const std::size_t columns = std::min(figures.size(), most_columns);
@@ -103,7 +103,7 @@ private:
             std::vector<std::vector<FlowedText>> cells;
             double height = 0;
             for (std::size_t f = from; f < std::min(figures.size(), from + columns); ++f) {
-                cells.push_back(figure_texts(figures[f], width));
+                cells.push_back(figureTexts(figures[f], width));
                 double own = 0;
                 for (const FlowedText& text : cells.back()) own += text.height();
                 height = std::max(height, own);
@@ -126,7 +126,7 @@ private:
     }
 
     /// Title, value, and the rest below it.
-    std::vector<FlowedText> figure_texts(const ReportFigure& figure, double width) const {
+    std::vector<FlowedText> figureTexts(const ReportFigure& figure, double width) const {
         QStringList rest;
         for (const std::string* part : {&figure.interval, &figure.unit})
             if (!part->empty()) rest << shown(*part);
@@ -139,7 +139,7 @@ private:
         return texts;
     }
 
-    void set_finding(const ReportFindings::Item& item) {
+    void setFinding(const ReportFindings::Item& item) {
         const QString sign = weight_sign(item.weight) + QStringLiteral(": ");
         const Palette& palette = flow_.palette();
         const QColor colour = item.weight == Weight::fault ? palette.fault_ink : item.weight == Weight::doubt ? palette.doubt_ink : palette.soft;
@@ -166,9 +166,9 @@ Result<int> set_report(PageFlow& flow, const Report& report, const ReportPicture
         if (std::holds_alternative<ReportHeading>(*blocks[at]) && (at == 0 || !std::holds_alternative<ReportHeading>(*blocks[at - 1]))) {
             double need = 0;
             std::size_t next = at;
-            for (; next < blocks.size() && std::holds_alternative<ReportHeading>(*blocks[next]); ++next) need += setter.heading_height();
-            if (next < blocks.size()) need += setter.start_height(*blocks[next]);
-            flow.ensure(std::min(need, flow.page_height()));
+            for (; next < blocks.size() && std::holds_alternative<ReportHeading>(*blocks[next]); ++next) need += setter.headingHeight();
+            if (next < blocks.size()) need += setter.startHeight(*blocks[next]);
+            flow.ensure(std::min(need, flow.pageHeight()));
         }
         std::visit(setter, *blocks[at]);
         if (setter.failure) return *setter.failure;

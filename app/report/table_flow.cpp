@@ -81,9 +81,9 @@ struct Row {
 
 class TableFlow {
 public:
-    TableFlow(PageFlow& flow, const PrintedTable& table) : flow_(flow), table_(table), widths_(column_widths(flow, table)), head_(head_row()) {}
+    TableFlow(PageFlow& flow, const PrintedTable& table) : flow_(flow), table_(table), widths_(column_widths(flow, table)), head_(headRow()) {}
 
-    [[nodiscard]] double head_height() const { return head_.height() + 2 * flow_.mm(pad_mm); }
+    [[nodiscard]] double headHeight() const { return head_.height() + 2 * flow_.mm(pad_mm); }
     [[nodiscard]] Row row(std::size_t index) const {
         Row row;
         for (std::size_t c = 0; c < widths_.size(); ++c) {
@@ -94,12 +94,12 @@ public:
     }
 
     void set() {
-        set_head();
-        for (std::size_t r = 0; r < table_.rows.size() && flow_.goesOn(); ++r) set_row(row(r));
+        setHead();
+        for (std::size_t r = 0; r < table_.rows.size() && flow_.goesOn(); ++r) setRow(row(r));
     }
 
 private:
-    [[nodiscard]] Row head_row() const {
+    [[nodiscard]] Row headRow() const {
         Row row;
         for (std::size_t c = 0; c < widths_.size(); ++c)
             row.cells.emplace_back(shown(table_.heads[c]), flow_.font(PrintSize::small), flow_.device(), widths_[c], table_.right[c]);
@@ -107,11 +107,11 @@ private:
     }
 
     /// Draws the lines of a row that fit into `room` from `from` on; `from` then stands at what is left. Returns the height taken.
-    double set_lines(const Row& row, std::vector<int>& from, double room, const QColor& colour) {
+    double setLines(const Row& row, std::vector<int>& from, double room, const QColor& colour) {
         double x = flow_.left(), taken = 0;
         for (std::size_t c = 0; c < row.cells.size(); ++c) {
             const FlowedText& cell = row.cells[c];
-            const int to = from[c] + cell.lines_within(from[c], room);
+            const int to = from[c] + cell.linesWithin(from[c], room);
             if (flow_.painter()) cell.draw(*flow_.painter(), {x, flow_.y()}, from[c], to, colour);
             taken = std::max(taken, cell.height(from[c], to));
             from[c] = to;
@@ -120,29 +120,29 @@ private:
         return taken;
     }
 
-    void set_head() {
+    void setHead() {
         std::vector<int> from(head_.cells.size(), 0);
         flow_.down(flow_.mm(pad_mm));
-        flow_.down(set_lines(head_, from, flow_.page_height(), flow_.palette().soft) + flow_.mm(pad_mm));
+        flow_.down(setLines(head_, from, flow_.pageHeight(), flow_.palette().soft) + flow_.mm(pad_mm));
         flow_.rule(0.3);
     }
 
-    void next_page() {
-        flow_.new_page();
-        set_head();
+    void nextPage() {
+        flow_.newPage();
+        setHead();
     }
 
-    void set_row(const Row& row) {
+    void setRow(const Row& row) {
         std::vector<int> from(row.cells.size(), 0);
         const double around = 2 * flow_.mm(pad_mm) + flow_.mm(0.15);
-        if (row.height() + around > flow_.room()) next_page();
+        if (row.height() + around > flow_.room()) nextPage();
         for (;;) {
             flow_.down(flow_.mm(pad_mm));
-            const double taken = set_lines(row, from, flow_.room() - flow_.mm(pad_mm), flow_.palette().ink);
+            const double taken = setLines(row, from, flow_.room() - flow_.mm(pad_mm), flow_.palette().ink);
             flow_.down(taken + flow_.mm(pad_mm));
             flow_.rule();
             if (row.height(from) <= 0 || taken <= 0) return;
-            next_page(); // a row taller than a page goes on
+            nextPage(); // a row taller than a page goes on
         }
     }
 
@@ -161,7 +161,7 @@ void flow_table(PageFlow& flow, const ReportTable& block) {
     TableFlow table(flow, block.table);
     const double title = block.title.empty() ? 0 : QFontMetricsF(flow.font(PrintSize::body), &flow.device()).height() * 2;
     const double first = block.table.rows.empty() ? 0 : table.row(0).height() + flow.mm(2);
-    flow.ensure(std::min(title + table.head_height() + first, flow.page_height()));
+    flow.ensure(std::min(title + table.headHeight() + first, flow.pageHeight()));
     if (!block.title.empty()) {
         const QString text = shown(block.title);
         flow.text(text, PrintSize::body, flow.palette().ink, 0, {{0, static_cast<int>(text.size()), {}, true}});

@@ -43,20 +43,20 @@ LogFollower::LogFollower(Document& document, Settings& settings, QObject* parent
     timer_.setInterval(look_every_ms);
     connect(&timer_, &QTimer::timeout, this, &LogFollower::tick);
     connect(&document_, &Document::opened, this, &LogFollower::resume);
-    connect(&document_, &Document::closed, this, &LogFollower::forget_all);
-    connect(&document_, &Document::readingsChanged, this, &LogFollower::drop_withdrawn);
+    connect(&document_, &Document::closed, this, &LogFollower::forgetAll);
+    connect(&document_, &Document::readingsChanged, this, &LogFollower::dropWithdrawn);
     resume();
 }
 
 LogFollower::~LogFollower() = default;
 
-void LogFollower::forget_all() {
+void LogFollower::forgetAll() {
     logs_.clear();
     timer_.stop();
 }
 
 void LogFollower::resume() {
-    forget_all();
+    forgetAll();
     if (!document_.isOpen()) return;
     const QStringList lines = kept_lines(settings_);
     if (lines.isEmpty()) return;
@@ -89,7 +89,7 @@ Result<void> LogFollower::follow(const Trace& trace, const QString& path) {
     log.state.grown_ms = document_.clock().now_ms();
     log.follow = std::move(begun).value();
     logs_.insert_or_assign(trace.uuid, std::move(log));
-    keep_path(trace.uuid, path);
+    keepPath(trace.uuid, path);
     timer_.start();
     pause_ms_ = 0;
     announce();
@@ -104,7 +104,7 @@ void LogFollower::stop(std::string trace_uuid) {
     pause_ms_ = 0;
     announce(); // what came last is shown too
     logs_.erase(trace_uuid);
-    keep_path(trace_uuid, {});
+    keepPath(trace_uuid, {});
     if (logs_.empty()) timer_.stop();
     emit changed(run);
 }
@@ -114,7 +114,7 @@ std::optional<LogFollower::State> LogFollower::state(const std::string& trace_uu
     return at == logs_.end() ? std::nullopt : std::optional(at->second.state);
 }
 
-void LogFollower::keep_path(const std::string& trace_uuid, const QString& path) {
+void LogFollower::keepPath(const std::string& trace_uuid, const QString& path) {
     QStringList lines = kept_lines(settings_);
     const QString begin = text_of(trace_uuid) + QLatin1Char('\t');
     lines.removeIf([&begin](const QString& line) { return line.startsWith(begin); });
@@ -122,7 +122,7 @@ void LogFollower::keep_path(const std::string& trace_uuid, const QString& path) 
     settings_.remember(kept_name, lines.join(QLatin1Char('\n')));
 }
 
-void LogFollower::drop_withdrawn(const QString& run_uuid) {
+void LogFollower::dropWithdrawn(const QString& run_uuid) {
     const auto run = utf8_of(run_uuid);
     const auto standing = document_.traces(run);
     if (!standing) return;
@@ -141,13 +141,13 @@ void LogFollower::tick() {
     std::vector<std::string> uuids;
     for (const auto& [uuid, log] : logs_) uuids.push_back(uuid);
     for (const std::string& uuid : uuids)
-        if (const auto at = logs_.find(uuid); at != logs_.end()) look_at(at->second);
+        if (const auto at = logs_.find(uuid); at != logs_.end()) lookAt(at->second);
     announce();
     for (const std::string& uuid : uuids)
-        if (const auto at = logs_.find(uuid); at != logs_.end()) judge_quiet(at->second);
+        if (const auto at = logs_.find(uuid); at != logs_.end()) judgeQuiet(at->second);
 }
 
-void LogFollower::look_at(Followed& log) {
+void LogFollower::lookAt(Followed& log) {
     const QString error_before = log.state.error;
     std::optional<Error> error;
     if (!log.follow) {
@@ -187,7 +187,7 @@ void LogFollower::end(const Followed& log, const Error& why) {
     emit error(tr("%1 is no longer followed: %2").arg(file_name, text_of(why.sentence())));
 }
 
-void LogFollower::judge_quiet(Followed& log) {
+void LogFollower::judgeQuiet(Followed& log) {
     const Trace& trace = log.trace;
     const UtcMs interval_ms = trace.samples > 1 ? (trace.last_ms - trace.first_ms) / (trace.samples - 1) : 0;
     const UtcMs silence_ms = document_.clock().now_ms() - log.state.grown_ms;

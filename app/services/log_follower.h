@@ -55,13 +55,13 @@ private:
     struct Followed;
 
     void resume();
-    void forget_all();
-    void drop_withdrawn(const QString& run_uuid);
-    void look_at(Followed& log);
+    void forgetAll();
+    void dropWithdrawn(const QString& run_uuid);
+    void lookAt(Followed& log);
     void end(const Followed& log, const Error& error);
-    void judge_quiet(Followed& log);
+    void judgeQuiet(Followed& log);
     void announce();
-    void keep_path(const std::string& trace_uuid, const QString& path); ///< empty: no longer
+    void keepPath(const std::string& trace_uuid, const QString& path); ///< empty: no longer
 
     Document& document_;
     Settings& settings_;

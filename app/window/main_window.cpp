@@ -62,15 +62,15 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     build();
-    make_actions();
-    connect_welcome();
-    prepare_pages();
-    connect_logs();
-    connect_document();
-    watch_bench();
-    restore_layout();
-    if (document_.isOpen()) logbook_opened();
-    else logbook_closed();
+    makeActions();
+    connectWelcome();
+    preparePages();
+    connectLogs();
+    connectDocument();
+    watchBench();
+    restoreLayout();
+    if (document_.isOpen()) logbookOpened();
+    else logbookClosed();
 }
 
 MainWindow::~MainWindow() {
@@ -93,12 +93,12 @@ void MainWindow::build() {
     pages_->addWidget(welcome_page_);
     pages_->setObjectName(QStringLiteral("pagesStack"));
     column->addWidget(pages_, 1);
-    column->addWidget(make_status());
+    column->addWidget(makeStatus());
 
     splitter_->setObjectName(QStringLiteral("mainSplitter"));
     make_thin(*splitter_);
     splitter_->setChildrenCollapsible(false);
-    splitter_->addWidget(make_side());
+    splitter_->addWidget(makeSide());
     splitter_->addWidget(right);
     splitter_->setStretchFactor(0, 0);
     splitter_->setStretchFactor(1, 1);
@@ -106,7 +106,7 @@ void MainWindow::build() {
     setCentralWidget(splitter_);
 }
 
-QWidget* MainWindow::make_side() {
+QWidget* MainWindow::makeSide() {
     tree_->setObjectName(QStringLiteral("logbookTree"));
     tree_->setAccessibleName(tr("logbook"));
     make_side_tree(*tree_);
@@ -120,15 +120,15 @@ QWidget* MainWindow::make_side() {
     tree_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     tree_->setMinimumWidth(side_px * 2 / 3);
     tree_->setMaximumWidth(widest_side_px);
-    connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& current) { row_chosen(current); });
+    connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& current) { rowChosen(current); });
     connect(tree_model_, &QAbstractItemModel::modelReset, this, [this] {
         tree_->expandAll();
-        select_in_tree();
+        selectInTree();
     });
     return tree_;
 }
 
-QWidget* MainWindow::make_status() {
+QWidget* MainWindow::makeStatus() {
     auto* line = new QWidget;
     line->setObjectName(QStringLiteral("statusLine"));
     caution_label_->setObjectName(QStringLiteral("cautionLabel"));
@@ -153,31 +153,31 @@ QWidget* MainWindow::make_status() {
     return line;
 }
 
-void MainWindow::connect_welcome() {
-    connect(welcome_page_, &WelcomePage::newLogbookAsked, this, &MainWindow::new_logbook);
-    connect(welcome_page_, &WelcomePage::openLogbookAsked, this, &MainWindow::open_logbook);
-    connect(welcome_page_, &WelcomePage::sampleLogbookAsked, this, &MainWindow::open_sample);
+void MainWindow::connectWelcome() {
+    connect(welcome_page_, &WelcomePage::newLogbookAsked, this, &MainWindow::newLogbook);
+    connect(welcome_page_, &WelcomePage::openLogbookAsked, this, &MainWindow::chooseLogbook);
+    connect(welcome_page_, &WelcomePage::sampleLogbookAsked, this, &MainWindow::openSample);
     connect(welcome_page_, &WelcomePage::recentFileAsked, this, &MainWindow::openLogbook);
-    connect(welcome_page_, &WelcomePage::addUnitAsked, this, &MainWindow::add_unit);
-    connect(welcome_page_, &WelcomePage::addMeterAsked, this, &MainWindow::add_meter);
-    connect(welcome_page_, &WelcomePage::importAsked, this, &MainWindow::import_sheet);
+    connect(welcome_page_, &WelcomePage::addUnitAsked, this, &MainWindow::addUnit);
+    connect(welcome_page_, &WelcomePage::addMeterAsked, this, &MainWindow::addMeter);
+    connect(welcome_page_, &WelcomePage::importAsked, this, &MainWindow::importSheet);
 }
 
-void MainWindow::connect_document() {
-    connect(&document_, &Document::opened, this, &MainWindow::logbook_opened);
-    connect(&document_, &Document::closed, this, &MainWindow::logbook_closed);
+void MainWindow::connectDocument() {
+    connect(&document_, &Document::opened, this, &MainWindow::logbookOpened);
+    connect(&document_, &Document::closed, this, &MainWindow::logbookClosed);
     for (auto signal : {&Document::unitsChanged, &Document::metersChanged, &Document::runsChanged, &Document::pvSheetsChanged})
-        connect(&document_, signal, this, &MainWindow::content_changed);
+        connect(&document_, signal, this, &MainWindow::contentChanged);
     connect(&document_, &Document::loadListsChanged, this, [this] {
-        content_changed();
-        select_in_tree(); // the page may have taken another list by now
+        contentChanged();
+        selectInTree(); // the page may have taken another list by now
     });
     connect(&document_, &Document::error, this, [this](const QString& sentence) { messages_->showError(sentence); });
     connect(&document_, &Document::displacedFound, this, [this](const QString& sentence) {
         saved_label_->clear();
         displaced_bar_->tell(sentence);
     });
-    connect(displaced_bar_, &DisplacedBar::saveAsked, this, &MainWindow::save_elsewhere);
+    connect(displaced_bar_, &DisplacedBar::saveAsked, this, &MainWindow::saveElsewhere);
     connect(&document_, &Document::saved, this, [this](qint64 time_ms) {
         const auto local = to_local(time_ms, machine_zone());
         saved_label_->setText(tr("saved %1 ✓")
@@ -188,7 +188,7 @@ void MainWindow::connect_document() {
     });
 }
 
-void MainWindow::logbook_opened() {
+void MainWindow::logbookOpened() {
     const auto path = document_.path();
     settings_.addRecentFile(path);
     settings_.setLastFile(path);
@@ -196,7 +196,7 @@ void MainWindow::logbook_opened() {
     saved_label_->clear();
     displaced_bar_->dismiss();
     messages_->dismiss();
-    tell_opening_check();
+    tellOpeningCheck();
     setWindowTitle(tr("%1 – Ullage").arg(shown_path(QFileInfo(path).completeBaseName())));
     unit_uuid_.clear();
     run_uuid_.clear();
@@ -208,11 +208,11 @@ void MainWindow::logbook_opened() {
     tree_->expandAll();
     tree_->setFocus();
     selecting_ = false;
-    if (comparison_page_.isMade()) show_compared_logbooks();
-    if (!show_remembered_page()) show_default_page();
+    if (comparison_page_.isMade()) showComparedLogbooks();
+    if (!showRememberedPage()) showDefaultPage();
 }
 
-void MainWindow::logbook_closed() {
+void MainWindow::logbookClosed() {
     setWindowTitle(tr("Ullage"));
     saved_label_->clear();
     displaced_bar_->dismiss();
@@ -223,41 +223,41 @@ void MainWindow::logbook_closed() {
     welcome_page_->setRecentFiles(settings_.recentFiles());
     pages_->setCurrentWidget(welcome_page_);
     tree_->hide();
-    show_status();
-    update_actions();
+    showStatus();
+    updateActions();
 }
 
-void MainWindow::show_default_page() {
+void MainWindow::showDefaultPage() {
     for (const auto* record : document_.runs())
         if (record->run.end == RunEnd::still_running) return showRun(record->run.uuid);
     if (!document_.units().empty()) return showUnit(document_.units().front().uuid);
     unit_uuid_.clear();
     run_uuid_.clear();
     pages_->setCurrentWidget(welcome_page_);
-    select_in_tree();
+    selectInTree();
 }
 
-void MainWindow::content_changed() {
+void MainWindow::contentChanged() {
     // What was shown may have been withdrawn, or have come back on undo.
     const auto* page = pages_->currentWidget();
     if (page == run_page_ && !document_.run(run_uuid_)) {
         if (document_.unit(unit_uuid_)) showUnit(unit_uuid_);
-        else show_default_page();
+        else showDefaultPage();
     } else if ((page == unit_page_ && !document_.unit(unit_uuid_)) || (page == welcome_page_ && !document_.units().empty())) {
-        show_default_page();
+        showDefaultPage();
     }
-    show_status();
-    update_actions();
+    showStatus();
+    updateActions();
 }
 
-void MainWindow::row_chosen(const QModelIndex& index) {
+void MainWindow::rowChosen(const QModelIndex& index) {
     if (selecting_ || !index.isValid()) return;
     const auto uuid = utf8_of(index.data(LogbookTreeModel::UuidRole).toString());
     const auto entry = std::ranges::find(page_table_, tree_model_->rowKind(index), &PageEntry::row);
     if (entry != page_table_.end()) entry->show(uuid);
 }
 
-bool MainWindow::analyse_first(const std::vector<std::string>& unit_uuids, bool with_runs) {
+bool MainWindow::analyseFirst(const std::vector<std::string>& unit_uuids, bool with_runs) {
     if (document_.readingsToAnalyse(unit_uuids, with_runs) <= Document::most_analysed_at_once) return true;
     const bool analysed = analyse_units_beside(document_, unit_uuids, with_runs, this);
     tree_->viewport()->update(); // what was delivered is known now
@@ -265,19 +265,19 @@ bool MainWindow::analyse_first(const std::vector<std::string>& unit_uuids, bool 
 }
 
 void MainWindow::showUnit(const std::string& unit_uuid) {
-    if (!document_.unit(unit_uuid) || !analyse_first({unit_uuid}, true)) return select_in_tree();
+    if (!document_.unit(unit_uuid) || !analyseFirst({unit_uuid}, true)) return selectInTree();
     unit_uuid_ = unit_uuid;
     run_uuid_.clear();
     unit_page_->showUnit(unit_uuid);
     pages_->setCurrentWidget(unit_page_);
-    select_in_tree();
-    remember_page();
+    selectInTree();
+    rememberPage();
 }
 
 void MainWindow::showRun(const std::string& run_uuid) {
     const auto* record = document_.run(run_uuid);
     if (!record) return;
-    if (const std::string unit = record->unit.uuid; !analyse_first({unit}, true)) return select_in_tree();
+    if (const std::string unit = record->unit.uuid; !analyseFirst({unit}, true)) return selectInTree();
     record = document_.run(run_uuid);
     if (!record) return;
     unit_uuid_ = record->unit.uuid;
@@ -285,9 +285,9 @@ void MainWindow::showRun(const std::string& run_uuid) {
     run_uuid_ = run_uuid;
     if (other) run_page_->showRun(raw_text(run_uuid));
     pages_->setCurrentWidget(run_page_);
-    QTimer::singleShot(0, this, [this] { restore_splitters(*run_page_); });
-    select_in_tree();
-    remember_page();
+    QTimer::singleShot(0, this, [this] { restoreSplitters(*run_page_); });
+    selectInTree();
+    rememberPage();
 }
 
 void MainWindow::showMeter(const std::string& meter_uuid) {
@@ -295,47 +295,47 @@ void MainWindow::showMeter(const std::string& meter_uuid) {
     meter_uuid_ = meter_uuid;
     meters_page_->showMeter(meter_uuid);
     pages_->setCurrentWidget(meters_page_);
-    select_in_tree();
-    remember_page();
+    selectInTree();
+    rememberPage();
 }
 
 void MainWindow::showComparison() {
     if (!document_.isOpen()) return;
     pages_->setCurrentWidget(comparison_page_); // which brings itself up to date
-    QTimer::singleShot(0, this, [this] { restore_splitters(*comparison_page_); });
-    select_in_tree();
-    remember_page();
+    QTimer::singleShot(0, this, [this] { restoreSplitters(*comparison_page_); });
+    selectInTree();
+    rememberPage();
 }
 
-void MainWindow::select_in_tree() {
-    const PageEntry* page = current_page();
+void MainWindow::selectInTree() {
+    const PageEntry* page = currentPage();
     const auto index = page ? tree_model_->indexOf(page->row, page->uuid()) : QModelIndex();
     selecting_ = true;
     tree_->setCurrentIndex(index);
     selecting_ = false;
-    show_status();
-    update_actions();
+    showStatus();
+    updateActions();
 }
 
-std::string MainWindow::current_unit() const {
+std::string MainWindow::currentUnit() const {
     const auto* page = pages_->currentWidget();
     return page == run_page_ || page == unit_page_ ? unit_uuid_ : std::string();
 }
 
-void MainWindow::show_status() {
+void MainWindow::showStatus() {
     const auto runs = document_.runs();
     const bool any_open = std::any_of(runs.begin(), runs.end(), [](const RunRecord* record) { return record->run.end == RunEnd::still_running; });
     caution_label_->setText(any_open ? caution_line() : document_.isOpen() ? specimen_line() : QString());
 }
 
-void MainWindow::restore_layout() {
+void MainWindow::restoreLayout() {
     resize(1280, 800);
     restoreGeometry(settings_.layout(objectName()));
     splitter_->restoreState(settings_.layout(splitter_->objectName()));
-    show_charts(settings_.chartsShown());
+    showCharts(settings_.chartsShown());
 }
 
-void MainWindow::restore_splitters(const QWidget& page) {
+void MainWindow::restoreSplitters(const QWidget& page) {
     if (!page.isVisible() || restored_.contains(&page)) return;
     restored_.insert(&page);
     for (auto* splitter : page.findChildren<QSplitter*>()) {

@@ -108,149 +108,149 @@ protected:
 private:
     // main_window.cpp
     void build();
-    QWidget* make_side();
-    QWidget* make_status();
-    void connect_welcome();
-    void connect_document();
-    void logbook_opened();
-    void logbook_closed();
-    void content_changed();
+    QWidget* makeSide();
+    QWidget* makeStatus();
+    void connectWelcome();
+    void connectDocument();
+    void logbookOpened();
+    void logbookClosed();
+    void contentChanged();
     /// Computes what pages show of these units beside the window, where there is much of it; false where that was cancelled.
-    [[nodiscard]] bool analyse_first(const std::vector<std::string>& unit_uuids, bool with_runs);
-    void row_chosen(const QModelIndex& index);
-    void select_in_tree();
-    void show_default_page();
-    void remember_page();
-    [[nodiscard]] bool show_remembered_page(); ///< false where it is not of this logbook, or is gone
-    void show_status();
-    void restore_layout();
-    void restore_splitters(const QWidget& page);    ///< once a page, after it has its size
-    [[nodiscard]] std::string current_unit() const; ///< of the unit or run shown; empty elsewhere
+    [[nodiscard]] bool analyseFirst(const std::vector<std::string>& unit_uuids, bool with_runs);
+    void rowChosen(const QModelIndex& index);
+    void selectInTree();
+    void showDefaultPage();
+    void rememberPage();
+    [[nodiscard]] bool showRememberedPage(); ///< false where it is not of this logbook, or is gone
+    void showStatus();
+    void restoreLayout();
+    void restoreSplitters(const QWidget& page);    ///< once a page, after it has its size
+    [[nodiscard]] std::string currentUnit() const; ///< of the unit or run shown; empty elsewhere
 
     // main_window_pages.cpp
-    void prepare_pages();
+    void preparePages();
     /// Enters a page into the table of pages; what its parts mean: PageEntry. `connect_page` is called once it is made.
     template <class Page, class Make, class Show, class Uuid, class IsThere>
-    void add_page(LatePage<Page>& page, LogbookTreeModel::Row row, Make make, void (MainWindow::*connect_page)(), Show show, Uuid uuid,
-                  IsThere is_there);
+    void addPage(LatePage<Page>& page, LogbookTreeModel::Row row, Make make, void (MainWindow::*connect_page)(), Show show, Uuid uuid,
+                 IsThere is_there);
     template <class Page>
-    void page_made(LatePage<Page>& page);
-    [[nodiscard]] const PageEntry* current_page() const; ///< null for the welcome page
-    void connect_bench_page();
-    void connect_pv_page();
-    void connect_unit_page();
-    void connect_run_page();
-    void connect_meters_page();
-    void connect_comparison_page();
-    void show_compared_logbooks();
-    bool make_next_page(); ///< false where none is left
-    void go_on_making_pages();
+    void pageMade(LatePage<Page>& page);
+    [[nodiscard]] const PageEntry* currentPage() const; ///< null for the welcome page
+    void connectBenchPage();
+    void connectPvPage();
+    void connectUnitPage();
+    void connectRunPage();
+    void connectMetersPage();
+    void connectComparisonPage();
+    void showComparedLogbooks();
+    bool makeNextPage(); ///< false where none is left
+    void goOnMakingPages();
 
     // main_window_actions.cpp
-    void make_actions();
-    void make_logbook_menu();
-    void make_edit_menu();
-    void make_run_menu();
-    void make_running_menu(QMenu& menu);
-    void make_reminder_menu(QMenu& menu);
-    void add_reading_actions(QMenu& menu);
-    void make_compare_menu();
-    void make_sizing_menu();
-    void make_view_menu();
-    void make_help_menu();
-    QAction* add_action(QMenu& menu, const char* name, const QString& text, const QString& keys, void (MainWindow::*does)());
-    void update_actions();
+    void makeActions();
+    void makeLogbookMenu();
+    void makeEditMenu();
+    void makeRunMenu();
+    void makeRunningMenu(QMenu& menu);
+    void makeReminderMenu(QMenu& menu);
+    void addReadingActions(QMenu& menu);
+    void makeCompareMenu();
+    void makeSizingMenu();
+    void makeViewMenu();
+    void makeHelpMenu();
+    QAction* addEntry(QMenu& menu, const char* name, const QString& text, const QString& keys, void (MainWindow::*does)());
+    void updateActions();
 
     // main_window_bench.cpp
-    void watch_bench();
-    void look_at_bench();
-    void name_running_tests();
-    void edit_rule(const std::string& run_uuid);
+    void watchBench();
+    void lookAtBench();
+    void nameRunningTests();
+    void editRule(const std::string& run_uuid);
     void snooze(int minutes);
-    void enter_due_reading();
+    void enterDueReading();
 
     // main_window_files.cpp
-    void new_logbook();
-    void open_logbook();
-    void open_sample();
-    void save_copy();
+    void newLogbook();
+    void chooseLogbook();
+    void openSample();
+    void saveCopy();
     /// Saves what is open under another name and opens that, with what is half typed; for a file that others took away.
-    void save_elsewhere();
-    Result<void> save_beside(const QString& path);
-    std::optional<Result<void>> open_beside(const QString& path, Cancelling cancelling); ///< nothing where it was cancelled
-    void tell_opening_check();
-    void close_logbook();
-    void import_sheet();
-    void export_sheet();
+    void saveElsewhere();
+    Result<void> saveBeside(const QString& path);
+    std::optional<Result<void>> openBeside(const QString& path, Cancelling cancelling); ///< nothing where it was cancelled
+    void tellOpeningCheck();
+    void closeLogbook();
+    void importSheet();
+    void exportSheet();
 
     // main_window_logs.cpp
-    void connect_logs();
-    void import_log();
-    void take_in_log(LogForm& form, const std::string& run_uuid);
-    void follow_log(const QString& trace_uuid);
-    void add_log_appliance(const std::string& run_uuid);
-    void attach_photo();
-    void save_photo(const Photo& photo, PhotoDialog* dialog);
-    void fill_recent_menu();
-    [[nodiscard]] QString start_folder() const;
+    void connectLogs();
+    void chooseLog();
+    void takeInLog(LogForm& form, const std::string& run_uuid);
+    void followLog(const QString& trace_uuid);
+    void addLogAppliance(const std::string& run_uuid);
+    void attachPhoto();
+    void savePhoto(const Photo& photo, PhotoDialog* dialog);
+    void fillRecentMenu();
+    [[nodiscard]] QString startFolder() const;
 
     // main_window_forms.cpp
-    void add_unit();
-    void edit_unit();
-    void edit_claims(const std::string& unit_uuid);
-    void add_pv_sheet();
-    void withdraw_pv_sheet();
-    void add_meter();
-    void edit_meter();
-    void start_run();
-    void edit_run();
+    void addUnit();
+    void editUnit();
+    void editClaims(const std::string& unit_uuid);
+    void addPvSheet();
+    void withdrawPvSheet();
+    void addMeter();
+    void editMeter();
+    void startRun();
+    void editRun();
 
     // main_window_loads.cpp
-    void make_load_list_menu(QMenu& above);
-    void connect_load_lists_page();
-    void add_load_list();
-    void import_load_list();
-    void edit_load_list();
-    void withdraw_load_list();
-    void add_appliance();
-    void edit_appliance();
-    void remove_appliance();
-    void connect_sizing_page();
-    void export_sizing();
+    void makeLoadListMenu(QMenu& above);
+    void connectLoadListsPage();
+    void addLoadList();
+    void importLoadList();
+    void editLoadList();
+    void withdrawLoadList();
+    void addAppliance();
+    void editAppliance();
+    void removeAppliance();
+    void connectSizingPage();
+    void exportSizing();
 
     // main_window_commands.cpp
-    void withdraw_unit();
-    void withdraw_run();
-    void withdraw_meter();
-    void end_run(RunEnd end);
-    void reopen_run();
-    void add_compared_logbooks();
-    void export_comparison();
-    void copy_comparison();
-    void export_readings();
+    void withdrawUnit();
+    void withdrawRun();
+    void withdrawMeter();
+    void endRun(RunEnd end);
+    void reopenRun();
+    void addComparedLogbooks();
+    void exportComparison();
+    void copyComparison();
+    void exportReadings();
     void tell(const Result<void>& outcome); ///< shows an error, or clears the message bar after a success
 
     // main_window_reports.cpp
-    void make_run_report();
-    void make_comparison_report();
-    void make_sizing_report();
-    void make_pv_report();
-    void ask_for_report(const QString& what, ReportForm& asking, std::function<Result<void>(const QString& path, const ReportLook& look)> write);
+    void makeRunReport();
+    void makeComparisonReport();
+    void makeSizingReport();
+    void makePvReport();
+    void askForReport(const QString& what, ReportForm& asking, std::function<Result<void>(const QString& path, const ReportLook& look)> write);
 
     // main_window_view.cpp
-    void set_theme(Theme theme);
-    void show_charts(bool shown);
-    void larger_text();
-    void smaller_text();
-    void usual_text();
-    void set_text_step(int step);
-    void copy_shown_picture();
-    void save_shown_picture();
-    void show_keys_and_words();
-    void show_example();
-    void show_method();
-    void show_cautions();
-    void show_about();
+    void setTheme(Theme theme);
+    void showCharts(bool shown);
+    void largerText();
+    void smallerText();
+    void usualText();
+    void setTextStep(int step);
+    void copyShownPicture();
+    void saveShownPicture();
+    void showKeysAndWords();
+    void showExample();
+    void showMethod();
+    void showCautions();
+    void showAbout();
     HelpDialog& help();
 
     Document& document_;

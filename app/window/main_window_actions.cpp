@@ -34,7 +34,7 @@ QString sentence_case(const QString& text) { return text.left(1).toUpper() + tex
 
 } // namespace
 
-QAction* MainWindow::add_action(QMenu& menu, const char* name, const QString& text, const QString& keys, void (MainWindow::*does)()) {
+QAction* MainWindow::addEntry(QMenu& menu, const char* name, const QString& text, const QString& keys, void (MainWindow::*does)()) {
     auto* made = new QAction(text, this);
     made->setObjectName(QString::fromLatin1(name));
     made->setShortcut(QKeySequence(keys));
@@ -44,36 +44,36 @@ QAction* MainWindow::add_action(QMenu& menu, const char* name, const QString& te
     return made;
 }
 
-void MainWindow::make_actions() {
-    make_logbook_menu();
-    make_edit_menu();
-    make_run_menu();
-    make_compare_menu();
-    make_sizing_menu();
-    make_view_menu();
-    make_help_menu();
+void MainWindow::makeActions() {
+    makeLogbookMenu();
+    makeEditMenu();
+    makeRunMenu();
+    makeCompareMenu();
+    makeSizingMenu();
+    makeViewMenu();
+    makeHelpMenu();
 }
 
-void MainWindow::make_logbook_menu() {
+void MainWindow::makeLogbookMenu() {
     auto& menu = *menuBar()->addMenu(tr("&Logbook"));
-    add_action(menu, "newLogbookAction", tr("&New…"), "Ctrl+N", &MainWindow::new_logbook);
-    add_action(menu, "openLogbookAction", tr("&Open…"), "Ctrl+O", &MainWindow::open_logbook)->setIcon(glyph_icon(Glyph::open));
+    addEntry(menu, "newLogbookAction", tr("&New…"), "Ctrl+N", &MainWindow::newLogbook);
+    addEntry(menu, "openLogbookAction", tr("&Open…"), "Ctrl+O", &MainWindow::chooseLogbook)->setIcon(glyph_icon(Glyph::open));
     recent_menu_ = menu.addMenu(tr("Open &recent"));
     recent_menu_->setObjectName(QStringLiteral("recentMenu"));
-    connect(recent_menu_, &QMenu::aboutToShow, this, &MainWindow::fill_recent_menu);
-    add_action(menu, "sampleLogbookAction", tr("Open the sa&mple logbook"), "Ctrl+Shift+O", &MainWindow::open_sample);
-    add_action(menu, "saveCopyAction", tr("&Save a copy…"), "Ctrl+Shift+S", &MainWindow::save_copy);
-    add_action(menu, "closeLogbookAction", tr("&Close"), "Ctrl+W", &MainWindow::close_logbook);
+    connect(recent_menu_, &QMenu::aboutToShow, this, &MainWindow::fillRecentMenu);
+    addEntry(menu, "sampleLogbookAction", tr("Open the sa&mple logbook"), "Ctrl+Shift+O", &MainWindow::openSample);
+    addEntry(menu, "saveCopyAction", tr("&Save a copy…"), "Ctrl+Shift+S", &MainWindow::saveCopy);
+    addEntry(menu, "closeLogbookAction", tr("&Close"), "Ctrl+W", &MainWindow::closeLogbook);
     menu.addSeparator();
-    add_action(menu, "importSheetAction", tr("&Import run sheet…"), "Ctrl+I", &MainWindow::import_sheet)->setIcon(glyph_icon(Glyph::import_in));
-    add_action(menu, "exportSheetAction", tr("&Export run sheet…"), "Ctrl+E", &MainWindow::export_sheet)->setIcon(glyph_icon(Glyph::export_out));
-    add_action(menu, "exportReadingsAction", tr("Export rea&dings…"), "Ctrl+Alt+E", &MainWindow::export_readings);
+    addEntry(menu, "importSheetAction", tr("&Import run sheet…"), "Ctrl+I", &MainWindow::importSheet)->setIcon(glyph_icon(Glyph::import_in));
+    addEntry(menu, "exportSheetAction", tr("&Export run sheet…"), "Ctrl+E", &MainWindow::exportSheet)->setIcon(glyph_icon(Glyph::export_out));
+    addEntry(menu, "exportReadingsAction", tr("Export rea&dings…"), "Ctrl+Alt+E", &MainWindow::exportReadings);
     menu.addSeparator();
-    auto* quit = add_action(menu, "quitAction", tr("&Quit"), "Ctrl+Q", nullptr);
+    auto* quit = addEntry(menu, "quitAction", tr("&Quit"), "Ctrl+Q", nullptr);
     connect(quit, &QAction::triggered, this, &QWidget::close);
 }
 
-void MainWindow::make_edit_menu() {
+void MainWindow::makeEditMenu() {
     auto& menu = *menuBar()->addMenu(tr("&Edit"));
     auto& stack = document_.undoStack();
     const auto add_step = [&](QAction* step, const char* name, const QString& keys, Glyph glyph) {
@@ -86,22 +86,22 @@ void MainWindow::make_edit_menu() {
     add_step(stack.createUndoAction(this, tr("Undo")), "undoAction", "Ctrl+Z", Glyph::undo);
     add_step(stack.createRedoAction(this, tr("Redo")), "redoAction", "Ctrl+Shift+Z", Glyph::redo);
     menu.addSeparator();
-    add_action(menu, "addUnitAction", tr("Add &unit…"), "Ctrl+U", &MainWindow::add_unit)->setIcon(glyph_icon(Glyph::add));
-    add_action(menu, "editUnitAction", tr("&Edit unit…"), "Ctrl+Shift+U", &MainWindow::edit_unit);
-    add_action(menu, "withdrawUnitAction", tr("&Withdraw unit"), "Ctrl+Alt+U", &MainWindow::withdraw_unit);
+    addEntry(menu, "addUnitAction", tr("Add &unit…"), "Ctrl+U", &MainWindow::addUnit)->setIcon(glyph_icon(Glyph::add));
+    addEntry(menu, "editUnitAction", tr("&Edit unit…"), "Ctrl+Shift+U", &MainWindow::editUnit);
+    addEntry(menu, "withdrawUnitAction", tr("&Withdraw unit"), "Ctrl+Alt+U", &MainWindow::withdrawUnit);
     menu.addSeparator();
-    add_action(menu, "addMeterAction", tr("Add &meter…"), "Ctrl+G", &MainWindow::add_meter)->setIcon(glyph_icon(Glyph::add));
-    add_action(menu, "editMeterAction", tr("E&dit meter…"), "Ctrl+Shift+G", &MainWindow::edit_meter);
-    add_action(menu, "withdrawMeterAction", tr("W&ithdraw meter"), "Ctrl+Alt+G", &MainWindow::withdraw_meter);
+    addEntry(menu, "addMeterAction", tr("Add &meter…"), "Ctrl+G", &MainWindow::addMeter)->setIcon(glyph_icon(Glyph::add));
+    addEntry(menu, "editMeterAction", tr("E&dit meter…"), "Ctrl+Shift+G", &MainWindow::editMeter);
+    addEntry(menu, "withdrawMeterAction", tr("W&ithdraw meter"), "Ctrl+Alt+G", &MainWindow::withdrawMeter);
     menu.addSeparator();
-    make_load_list_menu(menu);
+    makeLoadListMenu(menu);
     menu.addSeparator();
-    add_action(menu, "withdrawRunAction", tr("Withdraw &run"), "Ctrl+Alt+R", &MainWindow::withdraw_run);
+    addEntry(menu, "withdrawRunAction", tr("Withdraw &run"), "Ctrl+Alt+R", &MainWindow::withdrawRun);
 }
 
-void MainWindow::make_run_menu() {
+void MainWindow::makeRunMenu() {
     auto& menu = *menuBar()->addMenu(tr("&Run"));
-    add_action(menu, "startRunAction", tr("&Start run…"), "Ctrl+R", &MainWindow::start_run)->setIcon(glyph_icon(Glyph::run));
+    addEntry(menu, "startRunAction", tr("&Start run…"), "Ctrl+R", &MainWindow::startRun)->setIcon(glyph_icon(Glyph::run));
     auto& end = *menu.addMenu(tr("&End run"));
     end.setObjectName(QStringLiteral("endRunMenu"));
     const struct {
@@ -112,107 +112,106 @@ void MainWindow::make_run_menu() {
                 {RunEnd::found_off, "endFoundOffAction", "Ctrl+Shift+F"},
                 {RunEnd::stopped_by_tester, "endStoppedAction", "Ctrl+Shift+X"}};
     for (const auto& way : ends) {
-        auto* made = add_action(end, way.name, sentence_case(text_of(run_end_text(way.end))), QString::fromLatin1(way.keys), nullptr);
-        connect(made, &QAction::triggered, this, [this, how = way.end] { end_run(how); });
+        auto* made = addEntry(end, way.name, sentence_case(text_of(run_end_text(way.end))), QString::fromLatin1(way.keys), nullptr);
+        connect(made, &QAction::triggered, this, [this, how = way.end] { endRun(how); });
     }
-    add_action(menu, "reopenRunAction", tr("Re&open"), "Ctrl+Shift+R", &MainWindow::reopen_run);
+    addEntry(menu, "reopenRunAction", tr("Re&open"), "Ctrl+Shift+R", &MainWindow::reopenRun);
     auto& marks = *menu.addMenu(tr("&Mark"));
     marks.setObjectName(QStringLiteral("markMenu"));
     int number = 1;
     for (const auto mark : all_mark_kinds) {
         const auto name = QStringLiteral("mark%1Action").arg(number);
-        auto* made = add_action(marks, name.toLatin1().constData(), sentence_case(text_of(mark_text(mark))),
-                                QStringLiteral("F%1").arg(number + first_mark_key - 1), nullptr);
+        auto* made = addEntry(marks, name.toLatin1().constData(), sentence_case(text_of(mark_text(mark))),
+                              QStringLiteral("F%1").arg(number + first_mark_key - 1), nullptr);
         connect(made, &QAction::triggered, this, [this, mark] { run_page_->recordMark(mark); });
         ++number;
     }
-    auto* choose = add_action(marks, "chooseMarkAction", tr("&Choose in the entry row"), "Ctrl+M", nullptr);
+    auto* choose = addEntry(marks, "chooseMarkAction", tr("&Choose in the entry row"), "Ctrl+M", nullptr);
     connect(choose, &QAction::triggered, this, [this] { run_page_->askMark(); });
     menu.addSeparator();
-    make_running_menu(menu);
-    make_reminder_menu(menu);
+    makeRunningMenu(menu);
+    makeReminderMenu(menu);
     menu.addSeparator();
-    add_reading_actions(menu);
-    add_action(menu, "importLogAction", tr("Import &log of a meter…"), "Ctrl+Alt+I", &MainWindow::import_log)->setIcon(glyph_icon(Glyph::import_in));
-    add_action(menu, "editRunFormAction", tr("E&dit run…"), "Ctrl+Shift+E", &MainWindow::edit_run)->setIcon(glyph_icon(Glyph::amend));
-    add_action(menu, "runReportAction", tr("Make re&port…"), "Ctrl+Alt+P", &MainWindow::make_run_report)->setIcon(glyph_icon(Glyph::report));
+    addReadingActions(menu);
+    addEntry(menu, "importLogAction", tr("Import &log of a meter…"), "Ctrl+Alt+I", &MainWindow::chooseLog)->setIcon(glyph_icon(Glyph::import_in));
+    addEntry(menu, "editRunFormAction", tr("E&dit run…"), "Ctrl+Shift+E", &MainWindow::editRun)->setIcon(glyph_icon(Glyph::amend));
+    addEntry(menu, "runReportAction", tr("Make re&port…"), "Ctrl+Alt+P", &MainWindow::makeRunReport)->setIcon(glyph_icon(Glyph::report));
 }
 
-void MainWindow::add_reading_actions(QMenu& menu) {
-    auto* entry = add_action(menu, "enterReadingAction", tr("Enter &reading"), "Ctrl+Return", nullptr);
+void MainWindow::addReadingActions(QMenu& menu) {
+    auto* entry = addEntry(menu, "enterReadingAction", tr("Enter &reading"), "Ctrl+Return", nullptr);
     connect(entry, &QAction::triggered, this, [this] { run_page_->focusEntry(); });
-    auto* amend = add_action(menu, "amendReadingAction", tr("&Amend the last or the chosen reading…"), "F2", nullptr);
+    auto* amend = addEntry(menu, "amendReadingAction", tr("&Amend the last or the chosen reading…"), "F2", nullptr);
     connect(amend, &QAction::triggered, this, [this] { run_page_->amendChosenOrLast(); });
-    auto* withdraw = add_action(menu, "withdrawReadingsAction", tr("Withdraw the &chosen readings"), "Del", nullptr);
+    auto* withdraw = addEntry(menu, "withdrawReadingsAction", tr("Withdraw the &chosen readings"), "Del", nullptr);
     // Only the readings table answers the key: in a text field it deletes a letter.
     withdraw->setShortcutContext(Qt::WidgetShortcut);
     connect(withdraw, &QAction::triggered, this, [this] { run_page_->withdrawChosen(); });
-    add_action(menu, "attachPhotoAction", tr("Attach &photo…"), "Ctrl+Shift+A", &MainWindow::attach_photo)->setIcon(glyph_icon(Glyph::photo));
-    auto* paste = add_action(menu, "pastePhotoAction", tr("Paste p&hoto"), "Ctrl+V", nullptr);
+    addEntry(menu, "attachPhotoAction", tr("Attach &photo…"), "Ctrl+Shift+A", &MainWindow::attachPhoto)->setIcon(glyph_icon(Glyph::photo));
+    auto* paste = addEntry(menu, "pastePhotoAction", tr("Paste p&hoto"), "Ctrl+V", nullptr);
     connect(paste, &QAction::triggered, this, [this] { run_page_->pastePhotos(); });
 }
 
-void MainWindow::make_running_menu(QMenu& menu) {
+void MainWindow::makeRunningMenu(QMenu& menu) {
     auto& running = *menu.addMenu(tr("Running &tests"));
     running.setObjectName(QStringLiteral("runningMenu"));
-    connect(&running, &QMenu::aboutToShow, this, &MainWindow::name_running_tests);
-    add_action(running, "benchAction", tr("&All side by side"), "Ctrl+B", &MainWindow::showBench)->setIcon(glyph_icon(Glyph::clock));
+    connect(&running, &QMenu::aboutToShow, this, &MainWindow::nameRunningTests);
+    addEntry(running, "benchAction", tr("&All side by side"), "Ctrl+B", &MainWindow::showBench)->setIcon(glyph_icon(Glyph::clock));
     running.addSeparator();
     for (int number = 1; number <= most_running_keys; ++number) {
         const auto name = QStringLiteral("running%1Action").arg(number);
         auto* made =
-            add_action(running, name.toLatin1().constData(), tr("Running test %1").arg(number), QStringLiteral("Ctrl+%1").arg(number), nullptr);
+            addEntry(running, name.toLatin1().constData(), tr("Running test %1").arg(number), QStringLiteral("Ctrl+%1").arg(number), nullptr);
         made->setProperty("helpText", made->text());
         connect(made, &QAction::triggered, this, [this, made] { enterReading(utf8_of(made->data().toString())); });
     }
 }
 
-void MainWindow::make_reminder_menu(QMenu& menu) {
+void MainWindow::makeReminderMenu(QMenu& menu) {
     auto& reminding = *menu.addMenu(tr("Re&minders"));
     reminding.setObjectName(QStringLiteral("reminderMenu"));
-    auto* rule = add_action(reminding, "reminderRuleAction", tr("&Next reading…"), "Ctrl+T", nullptr);
-    connect(rule, &QAction::triggered, this, [this] { edit_rule(run_uuid_); });
-    add_action(reminding, "enterDueAction", tr("&Enter the reading that is due"), "Ctrl+D", &MainWindow::enter_due_reading);
+    auto* rule = addEntry(reminding, "reminderRuleAction", tr("&Next reading…"), "Ctrl+T", nullptr);
+    connect(rule, &QAction::triggered, this, [this] { editRule(run_uuid_); });
+    addEntry(reminding, "enterDueAction", tr("&Enter the reading that is due"), "Ctrl+D", &MainWindow::enterDueReading);
     for (const int minutes : ReminderBar::snoozes_min) {
         const auto name = QStringLiteral("snooze%1Action").arg(minutes);
         // The first figure of the minutes: Alt+5, Alt+1, Alt+2.
-        auto* made = add_action(reminding, name.toLatin1().constData(), tr("Call again in %1 minutes").arg(minutes),
-                                QStringLiteral("Alt+%1").arg(QString::number(minutes).at(0)), nullptr);
+        auto* made = addEntry(reminding, name.toLatin1().constData(), tr("Call again in %1 minutes").arg(minutes),
+                              QStringLiteral("Alt+%1").arg(QString::number(minutes).at(0)), nullptr);
         connect(made, &QAction::triggered, this, [this, minutes] { snooze(minutes); });
     }
     reminding.addSeparator();
-    auto* sound = add_action(reminding, "reminderSoundAction", tr("&Sound when a reading is due"), "Ctrl+Shift+D", nullptr);
+    auto* sound = addEntry(reminding, "reminderSoundAction", tr("&Sound when a reading is due"), "Ctrl+Shift+D", nullptr);
     sound->setCheckable(true);
     sound->setChecked(settings_.reminderSound());
     connect(sound, &QAction::toggled, this, [this](bool on) { settings_.setReminderSound(on); });
 }
 
-void MainWindow::make_compare_menu() {
+void MainWindow::makeCompareMenu() {
     auto& menu = *menuBar()->addMenu(tr("&Compare"));
-    add_action(menu, "comparisonAction", tr("&Comparison page"), "Ctrl+K", &MainWindow::showComparison)->setIcon(glyph_icon(Glyph::compare));
-    add_action(menu, "addComparedLogbooksAction", tr("&Add units of another logbook…"), "Ctrl+Shift+L", &MainWindow::add_compared_logbooks);
-    add_action(menu, "exportComparisonAction", tr("&Export…"), "Ctrl+Shift+K", &MainWindow::export_comparison)
-        ->setIcon(glyph_icon(Glyph::export_out));
-    add_action(menu, "copyComparisonAction", tr("Copy &table"), "Ctrl+Alt+C", &MainWindow::copy_comparison);
-    add_action(menu, "comparisonReportAction", tr("Make re&port…"), "Ctrl+Alt+K", &MainWindow::make_comparison_report)
+    addEntry(menu, "comparisonAction", tr("&Comparison page"), "Ctrl+K", &MainWindow::showComparison)->setIcon(glyph_icon(Glyph::compare));
+    addEntry(menu, "addComparedLogbooksAction", tr("&Add units of another logbook…"), "Ctrl+Shift+L", &MainWindow::addComparedLogbooks);
+    addEntry(menu, "exportComparisonAction", tr("&Export…"), "Ctrl+Shift+K", &MainWindow::exportComparison)->setIcon(glyph_icon(Glyph::export_out));
+    addEntry(menu, "copyComparisonAction", tr("Copy &table"), "Ctrl+Alt+C", &MainWindow::copyComparison);
+    addEntry(menu, "comparisonReportAction", tr("Make re&port…"), "Ctrl+Alt+K", &MainWindow::makeComparisonReport)
         ->setIcon(glyph_icon(Glyph::report));
 }
 
-void MainWindow::make_sizing_menu() {
+void MainWindow::makeSizingMenu() {
     auto& menu = *menuBar()->addMenu(tr("&Sizing"));
-    add_action(menu, "sizingAction", tr("&Sizing for a load list"), "Ctrl+Alt+Z", &MainWindow::showSizing)->setIcon(glyph_icon(Glyph::sizing));
-    add_action(menu, "exportSizingAction", tr("&Export sizing…"), "Ctrl+Alt+N", &MainWindow::export_sizing)->setIcon(glyph_icon(Glyph::export_out));
-    add_action(menu, "sizingReportAction", tr("Make &report of the sizing…"), "Ctrl+Alt+M", &MainWindow::make_sizing_report)
+    addEntry(menu, "sizingAction", tr("&Sizing for a load list"), "Ctrl+Alt+Z", &MainWindow::showSizing)->setIcon(glyph_icon(Glyph::sizing));
+    addEntry(menu, "exportSizingAction", tr("&Export sizing…"), "Ctrl+Alt+N", &MainWindow::exportSizing)->setIcon(glyph_icon(Glyph::export_out));
+    addEntry(menu, "sizingReportAction", tr("Make &report of the sizing…"), "Ctrl+Alt+M", &MainWindow::makeSizingReport)
         ->setIcon(glyph_icon(Glyph::report));
     menu.addSeparator();
-    add_action(menu, "pvInputAction", tr("&PV input check"), "Ctrl+Alt+V", &MainWindow::showPvInput)->setIcon(glyph_icon(Glyph::panel_input));
-    add_action(menu, "addPvSheetAction", tr("&Add PV sheet"), "Ctrl+Shift+V", &MainWindow::add_pv_sheet)->setIcon(glyph_icon(Glyph::add));
-    add_action(menu, "withdrawPvSheetAction", tr("&Withdraw PV sheet"), "Ctrl+Alt+W", &MainWindow::withdraw_pv_sheet);
-    add_action(menu, "pvReportAction", tr("Make re&port of the PV check…"), "Ctrl+Alt+B", &MainWindow::make_pv_report)
+    addEntry(menu, "pvInputAction", tr("&PV input check"), "Ctrl+Alt+V", &MainWindow::showPvInput)->setIcon(glyph_icon(Glyph::panel_input));
+    addEntry(menu, "addPvSheetAction", tr("&Add PV sheet"), "Ctrl+Shift+V", &MainWindow::addPvSheet)->setIcon(glyph_icon(Glyph::add));
+    addEntry(menu, "withdrawPvSheetAction", tr("&Withdraw PV sheet"), "Ctrl+Alt+W", &MainWindow::withdrawPvSheet);
+    addEntry(menu, "pvReportAction", tr("Make re&port of the PV check…"), "Ctrl+Alt+B", &MainWindow::makePvReport)
         ->setIcon(glyph_icon(Glyph::report));
 }
 
-void MainWindow::make_view_menu() {
+void MainWindow::makeViewMenu() {
     auto& menu = *menuBar()->addMenu(tr("&View"));
     auto* themes = new QActionGroup(this);
     const struct {
@@ -224,44 +223,44 @@ void MainWindow::make_view_menu() {
                    {Theme::light, "lightThemeAction", tr("&Light"), "Ctrl+Alt+L"},
                    {Theme::dark, "darkThemeAction", tr("&Dark"), "Ctrl+Alt+D"}};
     for (const auto& choice : choices) {
-        auto* made = add_action(menu, choice.name, choice.text, QString::fromLatin1(choice.keys), nullptr);
+        auto* made = addEntry(menu, choice.name, choice.text, QString::fromLatin1(choice.keys), nullptr);
         made->setCheckable(true);
         made->setChecked(settings_.theme() == choice.theme);
         themes->addAction(made);
-        connect(made, &QAction::triggered, this, [this, theme = choice.theme] { set_theme(theme); });
+        connect(made, &QAction::triggered, this, [this, theme = choice.theme] { setTheme(theme); });
     }
     menu.addSeparator();
-    auto* charts = add_action(menu, "chartsAction", tr("&Charts beside the readings"), "F9", nullptr);
+    auto* charts = addEntry(menu, "chartsAction", tr("&Charts beside the readings"), "F9", nullptr);
     charts->setCheckable(true);
     charts->setChecked(settings_.chartsShown());
-    connect(charts, &QAction::toggled, this, &MainWindow::show_charts);
-    add_action(menu, "copyPictureAction", tr("Cop&y picture"), "Ctrl+Shift+P", &MainWindow::copy_shown_picture);
-    add_action(menu, "savePictureAction", tr("Sa&ve picture…"), "Ctrl+P", &MainWindow::save_shown_picture);
+    connect(charts, &QAction::toggled, this, &MainWindow::showCharts);
+    addEntry(menu, "copyPictureAction", tr("Cop&y picture"), "Ctrl+Shift+P", &MainWindow::copyShownPicture);
+    addEntry(menu, "savePictureAction", tr("Sa&ve picture…"), "Ctrl+P", &MainWindow::saveShownPicture);
     menu.addSeparator();
-    add_action(menu, "largerTextAction", tr("Text l&arger"), "Ctrl++", &MainWindow::larger_text);
-    add_action(menu, "smallerTextAction", tr("Text s&maller"), "Ctrl+-", &MainWindow::smaller_text);
-    add_action(menu, "usualTextAction", tr("Text as &usual"), "Ctrl+0", &MainWindow::usual_text);
+    addEntry(menu, "largerTextAction", tr("Text l&arger"), "Ctrl++", &MainWindow::largerText);
+    addEntry(menu, "smallerTextAction", tr("Text s&maller"), "Ctrl+-", &MainWindow::smallerText);
+    addEntry(menu, "usualTextAction", tr("Text as &usual"), "Ctrl+0", &MainWindow::usualText);
 }
 
-void MainWindow::make_help_menu() {
+void MainWindow::makeHelpMenu() {
     auto& menu = *menuBar()->addMenu(tr("&Help"));
-    add_action(menu, "keysAndWordsAction", tr("&Keys and words"), "F1", &MainWindow::show_keys_and_words)->setIcon(glyph_icon(Glyph::help));
-    add_action(menu, "exampleAction", tr("&Worked example"), "Ctrl+Alt+X", &MainWindow::show_example);
-    add_action(menu, "methodAction", tr("&Method"), "Shift+F1", &MainWindow::show_method);
+    addEntry(menu, "keysAndWordsAction", tr("&Keys and words"), "F1", &MainWindow::showKeysAndWords)->setIcon(glyph_icon(Glyph::help));
+    addEntry(menu, "exampleAction", tr("&Worked example"), "Ctrl+Alt+X", &MainWindow::showExample);
+    addEntry(menu, "methodAction", tr("&Method"), "Shift+F1", &MainWindow::showMethod);
     menu.addSeparator();
     for (const HelpPage& page : help_pages()) {
-        auto* made = add_action(menu, page.action, page.entry, QString::fromLatin1(page.keys), nullptr);
+        auto* made = addEntry(menu, page.action, page.entry, QString::fromLatin1(page.keys), nullptr);
         connect(made, &QAction::triggered, this, [this, page] {
             const HelpText text = help_text(page);
             help().showMarkdown(text.title, text.markdown);
         });
     }
     menu.addSeparator();
-    add_action(menu, "cautionsAction", tr("&Cautions"), "Ctrl+F1", &MainWindow::show_cautions);
-    add_action(menu, "aboutAction", tr("&About Ullage"), "Ctrl+Shift+F1", &MainWindow::show_about);
+    addEntry(menu, "cautionsAction", tr("&Cautions"), "Ctrl+F1", &MainWindow::showCautions);
+    addEntry(menu, "aboutAction", tr("&About Ullage"), "Ctrl+Shift+F1", &MainWindow::showAbout);
 }
 
-void MainWindow::update_actions() {
+void MainWindow::updateActions() {
     const auto enable = [this](std::initializer_list<const char*> names, bool enabled) {
         for (const auto* name : names)
             if (auto* known = action(QString::fromLatin1(name))) known->setEnabled(enabled);
@@ -277,7 +276,7 @@ void MainWindow::update_actions() {
     enable({"withdrawPvSheetAction", "pvReportAction"}, open && pages_->currentWidget() == pv_page_ && !document_.pvSheets().empty());
     enable({"startRunAction"}, open && !document_.units().empty());
     enable({"exportComparisonAction", "copyComparisonAction", "exportReadingsAction", "comparisonReportAction"}, open && !document_.runs().empty());
-    enable({"editUnitAction", "withdrawUnitAction"}, open && document_.unit(current_unit()) != nullptr);
+    enable({"editUnitAction", "withdrawUnitAction"}, open && document_.unit(currentUnit()) != nullptr);
     enable({"editMeterAction", "withdrawMeterAction"}, open && document_.meter(meter_uuid_) != nullptr);
     const bool lists = pages_->currentWidget() == load_lists_page_ && document_.loadList(load_lists_page_->selectedList());
     enable({"editLoadListAction", "withdrawLoadListAction", "addApplianceAction"}, lists);

@@ -41,23 +41,23 @@ const QString page_name = QStringLiteral("page");
 
 } // namespace
 
-void MainWindow::watch_bench() {
-    connect(reminders_, &Reminders::looked, this, &MainWindow::look_at_bench);
+void MainWindow::watchBench() {
+    connect(reminders_, &Reminders::looked, this, &MainWindow::lookAtBench);
     connect(reminder_bar_, &ReminderBar::readingAsked, this, [this](const QString& run) { enterReading(utf8_of(run)); });
     if (notifier_) {
         notifier_->setClicked([this] {
             setWindowState(windowState() & ~Qt::WindowMinimized);
             raise();
             activateWindow();
-            enter_due_reading();
+            enterDueReading();
         });
     }
     connect(bench_timer_, &QTimer::timeout, reminders_, &Reminders::tick);
     bench_timer_->start(look_every_ms);
-    look_at_bench();
+    lookAtBench();
 }
 
-void MainWindow::look_at_bench() {
+void MainWindow::lookAtBench() {
     QSet<QString> overdue;
     for (const auto* record : reminders_->openRuns())
         if (reminders_->state(record->run.uuid).overdue()) overdue << raw_text(record->run.uuid);
@@ -65,10 +65,10 @@ void MainWindow::look_at_bench() {
     awake_->setWanted(!reminders_->openRuns().empty());
     awake_label_->setText(awake_->words());
     awake_label_->setVisible(!awake_->words().isEmpty());
-    name_running_tests();
+    nameRunningTests();
 }
 
-void MainWindow::name_running_tests() {
+void MainWindow::nameRunningTests() {
     const auto open = reminders_->openRuns();
     const auto now_ms = document_.clock().now_ms();
     for (std::size_t i = 0; auto* entry = action(QStringLiteral("running%1Action").arg(i + 1)); ++i) {
@@ -97,8 +97,8 @@ void MainWindow::name_running_tests() {
 void MainWindow::showBench() {
     if (!document_.isOpen()) return;
     pages_->setCurrentWidget(bench_page_);
-    select_in_tree();
-    remember_page();
+    selectInTree();
+    rememberPage();
 }
 
 void MainWindow::enterReading(const std::string& run_uuid) {
@@ -107,7 +107,7 @@ void MainWindow::enterReading(const std::string& run_uuid) {
     run_page_->focusEntry();
 }
 
-void MainWindow::edit_rule(const std::string& run_uuid) {
+void MainWindow::editRule(const std::string& run_uuid) {
     const auto* record = document_.run(run_uuid);
     if (!record) return;
     const auto title = QStringLiteral("%1, %2").arg(text_of(record->unit.name), run_about(*record));
@@ -131,7 +131,7 @@ void MainWindow::snooze(int minutes) {
                               : tr("Nothing to put off: no reading of %1 is due.").arg(unit));
 }
 
-void MainWindow::enter_due_reading() {
+void MainWindow::enterDueReading() {
     const RunRecord* next = reminders_->mostOverdue();
     std::optional<UtcMs> next_ms;
     if (next == nullptr)
@@ -144,14 +144,14 @@ void MainWindow::enter_due_reading() {
     if (next) enterReading(next->run.uuid);
 }
 
-void MainWindow::remember_page() {
+void MainWindow::rememberPage() {
     if (!document_.isOpen()) return;
-    const PageEntry* page = current_page();
+    const PageEntry* page = currentPage();
     if (!page) return; // what stands there while a logbook is being opened was not chosen
     settings_.remember(page_name, QStringList{document_.path(), page->name, raw_text(page->uuid())}.join(QLatin1Char('\n')));
 }
 
-bool MainWindow::show_remembered_page() {
+bool MainWindow::showRememberedPage() {
     const auto parts = settings_.remembered(page_name).split(QLatin1Char('\n'));
     if (parts.size() != 3 || parts[0] != document_.path()) return false;
     const auto uuid = utf8_of(parts[2]);

@@ -17,8 +17,8 @@ void MainWindow::tell(const Result<void>& outcome) {
     if (!outcome) messages_->showError(text_of(outcome.error().sentence()));
 }
 
-void MainWindow::withdraw_unit() {
-    const auto* unit = document_.unit(current_unit());
+void MainWindow::withdrawUnit() {
+    const auto* unit = document_.unit(currentUnit());
     if (!unit) return;
     const auto name = text_of(unit->name);
     const auto done = document_.withdrawUnit(unit->uuid);
@@ -26,18 +26,18 @@ void MainWindow::withdraw_unit() {
     if (done) messages_->showNote(tr("%1 and its runs are withdrawn; Edit, Undo brings them back.").arg(name));
 }
 
-void MainWindow::withdraw_run() {
+void MainWindow::withdrawRun() {
     if (!document_.run(run_uuid_)) return;
     const auto done = document_.withdrawRun(run_uuid_);
     tell(done);
     if (done) messages_->showNote(tr("The run is withdrawn; Edit, Undo brings it back."));
 }
 
-void MainWindow::withdraw_meter() {
+void MainWindow::withdrawMeter() {
     if (document_.meter(meter_uuid_)) tell(document_.withdrawMeter(meter_uuid_));
 }
 
-void MainWindow::end_run(RunEnd end) {
+void MainWindow::endRun(RunEnd end) {
     const auto* record = document_.run(run_uuid_);
     if (!record) return;
     auto run = record->run;
@@ -45,19 +45,19 @@ void MainWindow::end_run(RunEnd end) {
     tell(document_.updateRun(run));
 }
 
-void MainWindow::reopen_run() { end_run(RunEnd::still_running); }
+void MainWindow::reopenRun() { endRun(RunEnd::still_running); }
 
-void MainWindow::export_comparison() {
+void MainWindow::exportComparison() {
     showComparison();
     comparison_page_->exportComparison();
 }
 
-void MainWindow::copy_comparison() {
+void MainWindow::copyComparison() {
     showComparison();
     comparison_page_->copyTable();
 }
 
-void MainWindow::export_readings() {
+void MainWindow::exportReadings() {
     const bool run_shown = pages_->currentWidget() == run_page_;
     auto* dialog = new ExportDialog(readings_subjects(document_, run_shown ? run_uuid_ : std::string()), prompts_, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);

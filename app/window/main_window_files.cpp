@@ -63,23 +63,23 @@ ReadSheets read_sheets(const QStringList& paths, WorkProgress& progress) {
 
 } // namespace
 
-QString MainWindow::start_folder() const {
+QString MainWindow::startFolder() const {
     const auto known = settings_.folder();
     return !known.isEmpty() && QFileInfo(known).isDir() ? known : QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }
 
-void MainWindow::new_logbook() {
-    const auto path = prompts_.fileToSave(this, tr("New logbook"), QDir(start_folder()).filePath(tr("Bench.ullage")), logbook_filter(),
+void MainWindow::newLogbook() {
+    const auto path = prompts_.fileToSave(this, tr("New logbook"), QDir(startFolder()).filePath(tr("Bench.ullage")), logbook_filter(),
                                           QStringLiteral("ullage"), false);
     if (!path.isEmpty()) tell(document_.create(path));
 }
 
-void MainWindow::open_logbook() {
-    const auto files = prompts_.filesToOpen(this, tr("Open logbook"), start_folder(), logbook_filter(), false);
+void MainWindow::chooseLogbook() {
+    const auto files = prompts_.filesToOpen(this, tr("Open logbook"), startFolder(), logbook_filter(), false);
     if (!files.isEmpty()) openLogbook(files.constFirst());
 }
 
-std::optional<Result<void>> MainWindow::open_beside(const QString& path, Cancelling cancelling) {
+std::optional<Result<void>> MainWindow::openBeside(const QString& path, Cancelling cancelling) {
     std::optional<Result<OpenedLogbook>> found;
     bool cancelled = false;
     work_beside(
@@ -97,7 +97,7 @@ std::optional<Result<void>> MainWindow::open_beside(const QString& path, Cancell
 
 void MainWindow::openLogbook(const QString& path) {
     // Opening the open one again shows it anew.
-    const auto opened = document_.isOpenAt(path) ? std::optional(document_.open(path)) : open_beside(path, Cancelling::offered);
+    const auto opened = document_.isOpenAt(path) ? std::optional(document_.open(path)) : openBeside(path, Cancelling::offered);
     if (!opened) return messages_->showNote(tr("%1 was not opened.").arg(shown_path(QFileInfo(path).fileName())));
     if (!*opened && opened->error().failure == Failure::not_found) {
         settings_.removeRecentFile(path);
@@ -111,7 +111,7 @@ void MainWindow::openLastLogbook() {
     if (!last.isEmpty() && QFileInfo::exists(last)) openLogbook(last);
 }
 
-void MainWindow::open_sample() {
+void MainWindow::openSample() {
     const QDir home(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
     const QString path = home.filePath(QStringLiteral("sample.ullage"));
     Result<void> made;
@@ -121,34 +121,34 @@ void MainWindow::open_sample() {
             Cancelling::not_possible);
     if (!made) return tell(made);
     openLogbook(path);
-    if (document_.isOpenAt(path)) show_default_page();
+    if (document_.isOpenAt(path)) showDefaultPage();
 }
 
-Result<void> MainWindow::save_beside(const QString& path) {
+Result<void> MainWindow::saveBeside(const QString& path) {
     return document_.saveCopy(path, [&](const std::function<void()>& work) {
         work_beside(
             this, tr("Saving %1").arg(shown_path(QFileInfo(path).fileName())), [&](WorkProgress&) { work(); }, Cancelling::not_possible);
     });
 }
 
-void MainWindow::save_copy() {
+void MainWindow::saveCopy() {
     const QFileInfo current(document_.path());
     const auto suggested = current.dir().filePath(tr("%1 copy.ullage").arg(current.completeBaseName()));
     const auto path = prompts_.fileToSave(this, tr("Save a copy"), suggested, logbook_filter(), QStringLiteral("ullage"), false);
     if (path.isEmpty()) return;
-    const auto saved = save_beside(path);
+    const auto saved = saveBeside(path);
     tell(saved);
     if (saved) messages_->showNote(tr("A copy stands in %1.").arg(shown_path(path)));
 }
 
-void MainWindow::save_elsewhere() {
+void MainWindow::saveElsewhere() {
     const QFileInfo current(document_.path());
-    const auto suggested = QDir(start_folder()).filePath(tr("%1 rescued.ullage").arg(current.completeBaseName()));
+    const auto suggested = QDir(startFolder()).filePath(tr("%1 rescued.ullage").arg(current.completeBaseName()));
     const auto path = prompts_.fileToSave(this, tr("Save the open logbook elsewhere"), suggested, logbook_filter(), QStringLiteral("ullage"), false);
     if (path.isEmpty()) return;
     const std::string run = run_uuid_;
     const QString draft = run_page_.isMade() ? run_page_->draft() : QString();
-    if (const auto saved = save_beside(path); !saved) return tell(saved);
+    if (const auto saved = saveBeside(path); !saved) return tell(saved);
     if (const auto opened = document_.open(path); !opened) return tell(opened);
     if (document_.run(run)) {
         tell(document_.keepDraft(run, draft));
@@ -158,7 +158,7 @@ void MainWindow::save_elsewhere() {
     messages_->showNote(tr("You now record in %1.").arg(shown_path(path)));
 }
 
-void MainWindow::tell_opening_check() {
+void MainWindow::tellOpeningCheck() {
     constexpr double worth_telling_s = 1;
     const OpeningCheck& check = document_.openingCheck();
     if (check.full && check.seconds >= worth_telling_s)
@@ -168,23 +168,23 @@ void MainWindow::tell_opening_check() {
                 .arg(check.seconds, 0, 'f', 1));
 }
 
-void MainWindow::close_logbook() {
+void MainWindow::closeLogbook() {
     settings_.setLastFile({});
     messages_->dismiss();
     document_.close();
 }
 
-void MainWindow::add_compared_logbooks() {
+void MainWindow::addComparedLogbooks() {
     showComparison();
-    const auto files = prompts_.filesToOpen(this, tr("Add units of another logbook"), start_folder(), logbook_filter(), true);
+    const auto files = prompts_.filesToOpen(this, tr("Add units of another logbook"), startFolder(), logbook_filter(), true);
     if (files.isEmpty()) return;
     messages_->dismiss();
     settings_.setFolderOf(files.constFirst());
     comparison_page_->addLogbooks(files);
 }
 
-void MainWindow::import_sheet() {
-    const auto files = prompts_.filesToOpen(this, tr("Import run sheet"), start_folder(), sheet_filter(), true);
+void MainWindow::importSheet() {
+    const auto files = prompts_.filesToOpen(this, tr("Import run sheet"), startFolder(), sheet_filter(), true);
     if (files.isEmpty()) return;
     messages_->dismiss();
     importSheets(files);
@@ -239,9 +239,9 @@ void MainWindow::importSheets(const QStringList& paths) {
     if (!shown.empty()) showRun(shown);
 }
 
-void MainWindow::export_sheet() {
+void MainWindow::exportSheet() {
     if (!document_.run(run_uuid_)) return;
-    const auto suggested = QDir(start_folder()).filePath(sheet_file_name(document_, run_uuid_));
+    const auto suggested = QDir(startFolder()).filePath(sheet_file_name(document_, run_uuid_));
     const auto path = prompts_.fileToSave(this, tr("Export run sheet"), suggested, sheet_filter(), QStringLiteral("csv"), true);
     if (path.isEmpty()) return;
     const auto written = export_sheet_file(document_, run_uuid_, path);
@@ -249,21 +249,21 @@ void MainWindow::export_sheet() {
     if (written) messages_->showNote(tr("The run sheet stands in %1.").arg(shown_path(path)));
 }
 
-void MainWindow::attach_photo() {
+void MainWindow::attachPhoto() {
     if (!document_.run(run_uuid_)) return;
     const auto title = tr("Attach photos to %1 (%2)").arg(run_page_->photoTargetWords(), photo_limits_words());
-    const auto files = prompts_.filesToOpen(this, title, start_folder(), tr("Photos (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG);;All files (*)"), true);
+    const auto files = prompts_.filesToOpen(this, title, startFolder(), tr("Photos (*.jpg *.jpeg *.png *.JPG *.JPEG *.PNG);;All files (*)"), true);
     if (files.isEmpty()) return;
     settings_.setFolderOf(files.constFirst());
     run_page_->attachPhotos(files);
 }
 
-void MainWindow::save_photo(const Photo& photo, PhotoDialog* dialog) {
+void MainWindow::savePhoto(const Photo& photo, PhotoDialog* dialog) {
     const QString ending = photo.format == PhotoFormat::png ? QStringLiteral("png") : QStringLiteral("jpg");
     const QString filter = photo.format == PhotoFormat::png ? tr("PNG (*.png);;All files (*)") : tr("JPEG (*.jpg *.jpeg);;All files (*)");
     const QString other = photo.format == PhotoFormat::png ? QString() : QStringLiteral("jpeg");
     const QString name = safe_file_name(raw_text(photo.file_name), tr("photo"), ending, other);
-    const auto path = prompts_.fileToSave(dialog, tr("Save photo"), QDir(start_folder()).filePath(name), filter, ending, true);
+    const auto path = prompts_.fileToSave(dialog, tr("Save photo"), QDir(startFolder()).filePath(name), filter, ending, true);
     if (path.isEmpty()) return;
     settings_.setFolderOf(path);
     const auto bytes = document_.photoBytes(photo.uuid);
@@ -297,7 +297,7 @@ void MainWindow::dropEvent(QDropEvent* event) {
     event->acceptProposedAction();
 }
 
-void MainWindow::fill_recent_menu() {
+void MainWindow::fillRecentMenu() {
     recent_menu_->clear();
     for (const auto& file : settings_.recentFiles()) {
         auto* entry = recent_menu_->addAction(shown_path(QFileInfo(file).fileName()));

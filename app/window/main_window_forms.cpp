@@ -32,7 +32,7 @@ bool settle(FormDialog& form, const Result<T>& outcome) {
 
 } // namespace
 
-void MainWindow::add_unit() {
+void MainWindow::addUnit() {
     if (!document_.isOpen()) return;
     auto* form = new UnitForm(Unit{}, this);
     connect(form, &FormDialog::submitted, this, [this, form] {
@@ -42,9 +42,9 @@ void MainWindow::add_unit() {
     form->open();
 }
 
-void MainWindow::edit_unit() { edit_claims(current_unit()); }
+void MainWindow::editUnit() { editClaims(currentUnit()); }
 
-void MainWindow::edit_claims(const std::string& unit_uuid) {
+void MainWindow::editClaims(const std::string& unit_uuid) {
     const auto* unit = document_.unit(unit_uuid);
     if (!unit) return;
     auto* form = new UnitForm(*unit, this);
@@ -56,19 +56,19 @@ void MainWindow::showPvInput() {
     if (!document_.isOpen()) return;
     pv_page_->refresh();
     pages_->setCurrentWidget(pv_page_);
-    select_in_tree();
-    remember_page();
+    selectInTree();
+    rememberPage();
 }
 
-void MainWindow::add_pv_sheet() {
+void MainWindow::addPvSheet() {
     if (!document_.isOpen()) return;
     showPvInput();
     pv_page_->addSheet();
 }
 
-void MainWindow::withdraw_pv_sheet() { pv_page_->withdrawSheet(); }
+void MainWindow::withdrawPvSheet() { pv_page_->withdrawSheet(); }
 
-void MainWindow::add_meter() {
+void MainWindow::addMeter() {
     if (!document_.isOpen()) return;
     auto* form = new MeterForm(Meter{}, this);
     connect(form, &FormDialog::submitted, this, [this, form] {
@@ -78,7 +78,7 @@ void MainWindow::add_meter() {
     form->open();
 }
 
-void MainWindow::edit_meter() {
+void MainWindow::editMeter() {
     const auto* meter = document_.meter(meter_uuid_);
     if (!meter) return;
     auto* form = new MeterForm(*meter, this);
@@ -86,13 +86,13 @@ void MainWindow::edit_meter() {
     form->open();
 }
 
-void MainWindow::start_run() {
+void MainWindow::startRun() {
     if (document_.units().empty()) {
         messages_->showError(tr("A run needs a unit: choose Edit, Add unit first."));
         return;
     }
     auto defaults = run_defaults(settings_, document_);
-    defaults.unit_uuid = current_unit().empty() ? document_.units().front().uuid : current_unit();
+    defaults.unit_uuid = currentUnit().empty() ? document_.units().front().uuid : currentUnit();
     // The next run of a unit is most often noted with the meter of its last one.
     const auto earlier = document_.runs(defaults.unit_uuid);
     if (!earlier.empty()) defaults.meter_uuid = earlier.back()->run.meter_uuid;
@@ -109,7 +109,7 @@ void MainWindow::start_run() {
     form->open();
 }
 
-void MainWindow::edit_run() {
+void MainWindow::editRun() {
     const auto* record = document_.run(run_uuid_);
     if (!record) return;
     auto* form = new RunForm(record->run, document_.units(), document_.meters(), this);

@@ -36,54 +36,54 @@ bool close_after(FormDialog& form, const Result<T>& outcome) {
 
 } // namespace
 
-void MainWindow::make_load_list_menu(QMenu& above) {
+void MainWindow::makeLoadListMenu(QMenu& above) {
     auto& menu = *above.addMenu(tr("&Load lists"));
     menu.setObjectName(QStringLiteral("loadListsMenu"));
-    add_action(menu, "loadListsAction", tr("&Page of load lists"), "Ctrl+L", &MainWindow::showLoadLists)->setIcon(glyph_icon(Glyph::load_list));
+    addEntry(menu, "loadListsAction", tr("&Page of load lists"), "Ctrl+L", &MainWindow::showLoadLists)->setIcon(glyph_icon(Glyph::load_list));
     menu.addSeparator();
-    add_action(menu, "addLoadListAction", tr("Add &load list…"), "Ctrl+J", &MainWindow::add_load_list)->setIcon(glyph_icon(Glyph::add));
-    add_action(menu, "importLoadListAction", tr("&Import load list…"), "Ctrl+Shift+I", &MainWindow::import_load_list)
+    addEntry(menu, "addLoadListAction", tr("Add &load list…"), "Ctrl+J", &MainWindow::addLoadList)->setIcon(glyph_icon(Glyph::add));
+    addEntry(menu, "importLoadListAction", tr("&Import load list…"), "Ctrl+Shift+I", &MainWindow::importLoadList)
         ->setIcon(glyph_icon(Glyph::import_in));
-    add_action(menu, "editLoadListAction", tr("&Edit load list…"), "Ctrl+Shift+J", &MainWindow::edit_load_list);
-    add_action(menu, "withdrawLoadListAction", tr("&Withdraw load list"), "Ctrl+Alt+J", &MainWindow::withdraw_load_list);
+    addEntry(menu, "editLoadListAction", tr("&Edit load list…"), "Ctrl+Shift+J", &MainWindow::editLoadList);
+    addEntry(menu, "withdrawLoadListAction", tr("&Withdraw load list"), "Ctrl+Alt+J", &MainWindow::withdrawLoadList);
     menu.addSeparator();
-    add_action(menu, "addApplianceAction", tr("&Add appliance…"), "Ctrl+H", &MainWindow::add_appliance)->setIcon(glyph_icon(Glyph::add));
-    add_action(menu, "editApplianceAction", tr("Edit applia&nce…"), "Ctrl+Shift+H", &MainWindow::edit_appliance);
-    add_action(menu, "removeApplianceAction", tr("&Remove appliance"), "Ctrl+Alt+H", &MainWindow::remove_appliance);
+    addEntry(menu, "addApplianceAction", tr("&Add appliance…"), "Ctrl+H", &MainWindow::addAppliance)->setIcon(glyph_icon(Glyph::add));
+    addEntry(menu, "editApplianceAction", tr("Edit applia&nce…"), "Ctrl+Shift+H", &MainWindow::editAppliance);
+    addEntry(menu, "removeApplianceAction", tr("&Remove appliance"), "Ctrl+Alt+H", &MainWindow::removeAppliance);
 }
 
-void MainWindow::connect_load_lists_page() {
-    connect(load_lists_page_, &LoadListsPage::addListAsked, this, &MainWindow::add_load_list);
-    connect(load_lists_page_, &LoadListsPage::importListAsked, this, &MainWindow::import_load_list);
-    connect(load_lists_page_, &LoadListsPage::editListAsked, this, &MainWindow::edit_load_list);
-    connect(load_lists_page_, &LoadListsPage::withdrawListAsked, this, &MainWindow::withdraw_load_list);
-    connect(load_lists_page_, &LoadListsPage::addApplianceAsked, this, &MainWindow::add_appliance);
-    connect(load_lists_page_, &LoadListsPage::editApplianceAsked, this, &MainWindow::edit_appliance);
-    connect(load_lists_page_, &LoadListsPage::removeApplianceAsked, this, &MainWindow::remove_appliance);
+void MainWindow::connectLoadListsPage() {
+    connect(load_lists_page_, &LoadListsPage::addListAsked, this, &MainWindow::addLoadList);
+    connect(load_lists_page_, &LoadListsPage::importListAsked, this, &MainWindow::importLoadList);
+    connect(load_lists_page_, &LoadListsPage::editListAsked, this, &MainWindow::editLoadList);
+    connect(load_lists_page_, &LoadListsPage::withdrawListAsked, this, &MainWindow::withdrawLoadList);
+    connect(load_lists_page_, &LoadListsPage::addApplianceAsked, this, &MainWindow::addAppliance);
+    connect(load_lists_page_, &LoadListsPage::editApplianceAsked, this, &MainWindow::editAppliance);
+    connect(load_lists_page_, &LoadListsPage::removeApplianceAsked, this, &MainWindow::removeAppliance);
     connect(load_lists_page_, &LoadListsPage::listChosen, this, [this](const QString& list) {
-        select_in_tree();
-        remember_page();
+        selectInTree();
+        rememberPage();
         if (sizing_page_.isMade()) sizing_page_->chooseList(utf8_of(list));
     });
-    connect(load_lists_page_, &LoadListsPage::applianceChosen, this, &MainWindow::update_actions);
+    connect(load_lists_page_, &LoadListsPage::applianceChosen, this, &MainWindow::updateActions);
 }
 
 void MainWindow::showLoadList(const std::string& list_uuid) {
     if (!document_.isOpen()) return;
     load_lists_page_->showLoadList(list_uuid);
     pages_->setCurrentWidget(load_lists_page_);
-    select_in_tree();
-    remember_page();
+    selectInTree();
+    rememberPage();
 }
 
 void MainWindow::showLoadLists() { showLoadList(load_lists_page_->selectedList()); }
 
-void MainWindow::connect_sizing_page() {
+void MainWindow::connectSizingPage() {
     sizing_page_->setChoicesText(settings_.remembered(sizing_choices_name));
     connect(sizing_page_, &SizingPage::choicesChanged, this, [this](const QString& text) { settings_.remember(sizing_choices_name, text); });
     connect(sizing_page_, &SizingPage::loadListsAsked, this, [this] { showLoadList(sizing_page_->selectedList()); });
-    connect(sizing_page_, &SizingPage::reportAsked, this, &MainWindow::make_sizing_report);
-    connect(sizing_page_, &SizingPage::exportAsked, this, &MainWindow::export_sizing);
+    connect(sizing_page_, &SizingPage::reportAsked, this, &MainWindow::makeSizingReport);
+    connect(sizing_page_, &SizingPage::exportAsked, this, &MainWindow::exportSizing);
     if (load_lists_page_.isMade()) sizing_page_->chooseList(load_lists_page_->selectedList());
 }
 
@@ -92,14 +92,14 @@ void MainWindow::showSizing() {
     std::vector<std::string> units;
     if (!document_.loadLists().empty())
         for (const Unit& unit : document_.units()) units.push_back(unit.uuid);
-    if (!analyse_first(units, false)) return select_in_tree();
+    if (!analyseFirst(units, false)) return selectInTree();
     pages_->setCurrentWidget(sizing_page_);
     sizing_page_->refresh();
-    select_in_tree();
-    remember_page();
+    selectInTree();
+    rememberPage();
 }
 
-void MainWindow::export_sizing() {
+void MainWindow::exportSizing() {
     showSizing();
     if (!sizing_page_->hasSizing()) return;
     const Sizing& sizing = sizing_page_->sizing();
@@ -119,7 +119,7 @@ void MainWindow::export_sizing() {
     dialog->open();
 }
 
-void MainWindow::add_load_list() {
+void MainWindow::addLoadList() {
     if (!document_.isOpen()) return;
     auto* form = new LoadListForm(LoadList{}, this);
     connect(form, &FormDialog::submitted, this, [this, form] {
@@ -129,8 +129,8 @@ void MainWindow::add_load_list() {
     form->open();
 }
 
-void MainWindow::import_load_list() {
-    const auto files = prompts_.filesToOpen(this, tr("Import load list"), start_folder(), tr("Load lists (*.csv);;All files (*)"), true);
+void MainWindow::importLoadList() {
+    const auto files = prompts_.filesToOpen(this, tr("Import load list"), startFolder(), tr("Load lists (*.csv);;All files (*)"), true);
     if (files.isEmpty()) return;
     messages_->dismiss();
     std::string shown;
@@ -143,7 +143,7 @@ void MainWindow::import_load_list() {
     if (!shown.empty()) showLoadList(shown);
 }
 
-void MainWindow::edit_load_list() {
+void MainWindow::editLoadList() {
     const auto* list = document_.loadList(load_lists_page_->selectedList());
     if (!list) return;
     auto* form = new LoadListForm(*list, this);
@@ -151,11 +151,11 @@ void MainWindow::edit_load_list() {
     form->open();
 }
 
-void MainWindow::withdraw_load_list() {
+void MainWindow::withdrawLoadList() {
     if (document_.loadList(load_lists_page_->selectedList())) tell(document_.withdrawLoadList(load_lists_page_->selectedList()));
 }
 
-void MainWindow::add_appliance() {
+void MainWindow::addAppliance() {
     const auto* list = document_.loadList(load_lists_page_->selectedList());
     if (!list) return;
     auto* form = new ApplianceForm(Appliance{}, list->name, this);
@@ -167,7 +167,7 @@ void MainWindow::add_appliance() {
     form->open();
 }
 
-void MainWindow::edit_appliance() {
+void MainWindow::editAppliance() {
     const auto* list = document_.loadList(load_lists_page_->selectedList());
     const auto place = load_lists_page_->selectedAppliance();
     if (!list || !place) return;
@@ -180,7 +180,7 @@ void MainWindow::edit_appliance() {
     form->open();
 }
 
-void MainWindow::remove_appliance() {
+void MainWindow::removeAppliance() {
     const auto* list = document_.loadList(load_lists_page_->selectedList());
     const auto place = load_lists_page_->selectedAppliance();
     if (!list || !place) return;

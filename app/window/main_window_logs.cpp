@@ -26,7 +26,7 @@ QString log_files() { return MainWindow::tr("Logs (*.csv *.txt *.log *.tsv *.dat
 
 } // namespace
 
-void MainWindow::connect_logs() {
+void MainWindow::connectLogs() {
     connect(log_follower_, &LogFollower::error, messages_, &MessageBar::showError);
     connect(log_follower_, &LogFollower::fellQuiet, this, [this](const QString&, const QString& sentence) {
         messages_->showNote(sentence);
@@ -34,9 +34,9 @@ void MainWindow::connect_logs() {
     });
 }
 
-void MainWindow::import_log() {
+void MainWindow::chooseLog() {
     if (!document_.run(run_uuid_)) return;
-    const auto files = prompts_.filesToOpen(this, tr("Import log of a meter"), start_folder(), log_files(), false);
+    const auto files = prompts_.filesToOpen(this, tr("Import log of a meter"), startFolder(), log_files(), false);
     if (!files.isEmpty()) importLog(files.constFirst());
 }
 
@@ -51,12 +51,12 @@ void MainWindow::importLog(const QString& path) {
     }
     settings_.setFolderOf(path);
     auto* form = new LogForm(*record, document_.meters(), path, std::move(kept).value(), this);
-    connect(form, &FormDialog::submitted, this, [this, form, run = run_uuid_] { take_in_log(*form, run); });
+    connect(form, &FormDialog::submitted, this, [this, form, run = run_uuid_] { takeInLog(*form, run); });
     form->open();
 }
 
 /// Of a log that goes on where one of the run's ended only the rest is taken; else all of it.
-void MainWindow::take_in_log(LogForm& form, const std::string& run_uuid) {
+void MainWindow::takeInLog(LogForm& form, const std::string& run_uuid) {
     const auto refuse = [&form](const Error& error) { form.refuseImport(text_of(error.sentence())); };
     const QString file_name = shown_path(QFileInfo(form.path()).fileName());
     const auto known = document_.traceContinuedBy(run_uuid, form.path());
@@ -86,12 +86,12 @@ void MainWindow::take_in_log(LogForm& form, const std::string& run_uuid) {
     messages_->showNote(words);
 }
 
-void MainWindow::follow_log(const QString& trace_uuid) {
+void MainWindow::followLog(const QString& trace_uuid) {
     const auto traces = document_.traces(run_uuid_);
     if (!traces) return;
     const auto trace = std::ranges::find(traces.value(), utf8_of(trace_uuid), &Trace::uuid);
     if (trace == traces.value().end()) return;
-    const auto files = prompts_.filesToOpen(this, tr("The file of the log %1").arg(text_of(trace->file_name)), start_folder(), log_files(), false);
+    const auto files = prompts_.filesToOpen(this, tr("The file of the log %1").arg(text_of(trace->file_name)), startFolder(), log_files(), false);
     if (files.isEmpty()) return;
     settings_.setFolderOf(files.constFirst());
     const auto done = log_follower_->follow(*trace, files.constFirst());
@@ -99,7 +99,7 @@ void MainWindow::follow_log(const QString& trace_uuid) {
     else messages_->showNote(tr("%1 is followed from now on.").arg(shown_path(QFileInfo(files.constFirst()).fileName())));
 }
 
-void MainWindow::add_log_appliance(const std::string& run_uuid) {
+void MainWindow::addLogAppliance(const std::string& run_uuid) {
     const auto load = document_.load(run_uuid);
     if (!load || !load.value()) return;
     const auto* list = document_.loadList(load_lists_page_->selectedList());

@@ -37,42 +37,42 @@ QString compared_logbooks_name(const QString& path) {
 
 } // namespace
 
-void MainWindow::prepare_pages() {
+void MainWindow::preparePages() {
     using Row = LogbookTreeModel::Row;
     const auto nothing = [] { return std::string(); };
     const auto always = [](const std::string&) { return true; };
     // The likeliest first: in this order they are made in quiet moments.
-    add_page(
-        run_page_, Row::run, [this] { return new RunPage(document_, reminders_); }, &MainWindow::connect_run_page, &MainWindow::showRun,
+    addPage(
+        run_page_, Row::run, [this] { return new RunPage(document_, reminders_); }, &MainWindow::connectRunPage, &MainWindow::showRun,
         [this] { return run_uuid_; }, [this](const std::string& uuid) { return document_.run(uuid) != nullptr; });
-    add_page(
-        unit_page_, Row::unit, [this] { return new UnitPage(document_); }, &MainWindow::connect_unit_page, &MainWindow::showUnit,
+    addPage(
+        unit_page_, Row::unit, [this] { return new UnitPage(document_); }, &MainWindow::connectUnitPage, &MainWindow::showUnit,
         [this] { return unit_uuid_; }, [this](const std::string& uuid) { return document_.unit(uuid) != nullptr; });
-    add_page(
-        comparison_page_, Row::comparison, [this] { return new ComparisonPage(document_, prompts_); }, &MainWindow::connect_comparison_page,
+    addPage(
+        comparison_page_, Row::comparison, [this] { return new ComparisonPage(document_, prompts_); }, &MainWindow::connectComparisonPage,
         [this](const std::string&) { showComparison(); }, nothing, always);
-    add_page(
-        bench_page_, Row::bench, [this] { return new BenchPage(document_, *reminders_); }, &MainWindow::connect_bench_page,
+    addPage(
+        bench_page_, Row::bench, [this] { return new BenchPage(document_, *reminders_); }, &MainWindow::connectBenchPage,
         [this](const std::string&) { showBench(); }, nothing, always);
-    add_page(
-        sizing_page_, Row::sizing, [this] { return new SizingPage(document_); }, &MainWindow::connect_sizing_page,
+    addPage(
+        sizing_page_, Row::sizing, [this] { return new SizingPage(document_); }, &MainWindow::connectSizingPage,
         [this](const std::string&) { showSizing(); }, nothing, always);
-    add_page(
-        load_lists_page_, Row::load_list, [this] { return new LoadListsPage(document_); }, &MainWindow::connect_load_lists_page,
+    addPage(
+        load_lists_page_, Row::load_list, [this] { return new LoadListsPage(document_); }, &MainWindow::connectLoadListsPage,
         &MainWindow::showLoadList, [this] { return load_lists_page_->selectedList(); }, always);
-    add_page(
-        pv_page_, Row::pv_input, [this] { return new PvPage(document_); }, &MainWindow::connect_pv_page,
-        [this](const std::string&) { showPvInput(); }, nothing, always);
-    add_page(
-        meters_page_, Row::meter, [this] { return new MetersPage(document_); }, &MainWindow::connect_meters_page, &MainWindow::showMeter,
+    addPage(
+        pv_page_, Row::pv_input, [this] { return new PvPage(document_); }, &MainWindow::connectPvPage, [this](const std::string&) { showPvInput(); },
+        nothing, always);
+    addPage(
+        meters_page_, Row::meter, [this] { return new MetersPage(document_); }, &MainWindow::connectMetersPage, &MainWindow::showMeter,
         [this] { return meter_uuid_; }, [this](const std::string& uuid) { return document_.meter(uuid) != nullptr; });
 }
 
 template <class Page, class Make, class Show, class Uuid, class IsThere>
-void MainWindow::add_page(LatePage<Page>& page, LogbookTreeModel::Row row, Make make, void (MainWindow::*connect_page)(), Show show, Uuid uuid,
-                          IsThere is_there) {
+void MainWindow::addPage(LatePage<Page>& page, LogbookTreeModel::Row row, Make make, void (MainWindow::*connect_page)(), Show show, Uuid uuid,
+                         IsThere is_there) {
     page.comeFrom(std::move(make), [this, &page, connect_page] {
-        page_made(page);
+        pageMade(page);
         (this->*connect_page)();
     });
     page_table_.push_back({page.name(), row, [&page] { return page.widget(); }, [&page] { (void)page.get(); },
@@ -83,76 +83,76 @@ void MainWindow::add_page(LatePage<Page>& page, LogbookTreeModel::Row row, Make 
                            uuid, is_there});
 }
 
-const PageEntry* MainWindow::current_page() const {
+const PageEntry* MainWindow::currentPage() const {
     const auto found =
         std::ranges::find_if(page_table_, [page = pages_->currentWidget()](const PageEntry& entry) { return page && entry.widget() == page; });
     return found == page_table_.end() ? nullptr : &*found;
 }
 
 template <class Page>
-void MainWindow::page_made(LatePage<Page>& page) {
+void MainWindow::pageMade(LatePage<Page>& page) {
     pages_->addWidget(page);
     // What any page notices, and what goes wrong there, stands in the one bar.
     if constexpr (requires { &Page::notice; }) connect(page.get(), &Page::notice, messages_, &MessageBar::showNote);
     if constexpr (requires { &Page::error; }) connect(page.get(), &Page::error, messages_, &MessageBar::showError);
     // The window answers an event of the document after its pages, since it may show one of them then.
     document_.disconnect(this);
-    connect_document();
+    connectDocument();
 }
 
-void MainWindow::connect_bench_page() {
+void MainWindow::connectBenchPage() {
     connect(bench_page_, &BenchPage::readingAsked, this, [this](const QString& run) { enterReading(utf8_of(run)); });
-    connect(bench_page_, &BenchPage::ruleAsked, this, [this](const QString& run) { edit_rule(utf8_of(run)); });
-    connect(bench_page_, &BenchPage::startRunAsked, this, &MainWindow::start_run);
+    connect(bench_page_, &BenchPage::ruleAsked, this, [this](const QString& run) { editRule(utf8_of(run)); });
+    connect(bench_page_, &BenchPage::startRunAsked, this, &MainWindow::startRun);
 }
 
-void MainWindow::connect_pv_page() {
-    connect(pv_page_, &PvPage::editUnitAsked, this, [this](const QString& unit) { edit_claims(utf8_of(unit)); });
+void MainWindow::connectPvPage() {
+    connect(pv_page_, &PvPage::editUnitAsked, this, [this](const QString& unit) { editClaims(utf8_of(unit)); });
 }
 
-void MainWindow::connect_unit_page() {
-    connect(unit_page_, &UnitPage::startRunAsked, this, &MainWindow::start_run);
-    connect(unit_page_, &UnitPage::editUnitAsked, this, &MainWindow::edit_unit);
-    connect(unit_page_, &UnitPage::importAsked, this, &MainWindow::import_sheet);
+void MainWindow::connectUnitPage() {
+    connect(unit_page_, &UnitPage::startRunAsked, this, &MainWindow::startRun);
+    connect(unit_page_, &UnitPage::editUnitAsked, this, &MainWindow::editUnit);
+    connect(unit_page_, &UnitPage::importAsked, this, &MainWindow::importSheet);
     connect(unit_page_, &UnitPage::runChosen, this, [this](const QString& run) { showRun(utf8_of(run)); });
     unit_page_->setKwhPriceText(settings_.remembered(kwh_price_name));
     connect(unit_page_, &UnitPage::kwhPriceTyped, this, [this](const QString& text) { settings_.remember(kwh_price_name, text); });
 }
 
-void MainWindow::connect_run_page() {
+void MainWindow::connectRunPage() {
     run_page_->setChartsShown(settings_.chartsShown());
     run_page_->setLogFollower(*log_follower_);
-    connect(run_page_, &RunPage::importLogAsked, this, &MainWindow::import_log);
-    connect(run_page_, &RunPage::followLogAsked, this, &MainWindow::follow_log);
-    connect(run_page_, &RunPage::ruleAsked, this, [this](const QString& run) { edit_rule(utf8_of(run)); });
-    connect(run_page_, &RunPage::editRunAsked, this, &MainWindow::edit_run);
-    connect(run_page_, &RunPage::logApplianceAsked, this, [this](const QString& run) { add_log_appliance(utf8_of(run)); });
-    connect(run_page_, &RunPage::attachPhotoAsked, this, &MainWindow::attach_photo);
-    connect(run_page_, &RunPage::photoSaveAsked, this, &MainWindow::save_photo);
+    connect(run_page_, &RunPage::importLogAsked, this, &MainWindow::chooseLog);
+    connect(run_page_, &RunPage::followLogAsked, this, &MainWindow::followLog);
+    connect(run_page_, &RunPage::ruleAsked, this, [this](const QString& run) { editRule(utf8_of(run)); });
+    connect(run_page_, &RunPage::editRunAsked, this, &MainWindow::editRun);
+    connect(run_page_, &RunPage::logApplianceAsked, this, [this](const QString& run) { addLogAppliance(utf8_of(run)); });
+    connect(run_page_, &RunPage::attachPhotoAsked, this, &MainWindow::attachPhoto);
+    connect(run_page_, &RunPage::photoSaveAsked, this, &MainWindow::savePhoto);
 }
 
-void MainWindow::connect_meters_page() {
-    connect(meters_page_, &MetersPage::addMeterAsked, this, &MainWindow::add_meter);
-    connect(meters_page_, &MetersPage::editMeterAsked, this, &MainWindow::edit_meter);
-    connect(meters_page_, &MetersPage::withdrawMeterAsked, this, &MainWindow::withdraw_meter);
+void MainWindow::connectMetersPage() {
+    connect(meters_page_, &MetersPage::addMeterAsked, this, &MainWindow::addMeter);
+    connect(meters_page_, &MetersPage::editMeterAsked, this, &MainWindow::editMeter);
+    connect(meters_page_, &MetersPage::withdrawMeterAsked, this, &MainWindow::withdrawMeter);
     connect(meters_page_, &MetersPage::meterChosen, this, [this](const QString& meter) { showMeter(utf8_of(meter)); });
 }
 
-void MainWindow::connect_comparison_page() {
+void MainWindow::connectComparisonPage() {
     comparison_page_->setColumns(settings_.remembered(comparison_columns));
     connect(comparison_page_, &ComparisonPage::columnsChosen, this,
             [this](const QString& choice) { settings_.remember(comparison_columns, choice); });
     connect(comparison_page_, &ComparisonPage::otherLogbooksChosen, this,
             [this](const QStringList& paths) { settings_.remember(compared_logbooks_name(document_.path()), paths.join(QLatin1Char('\n'))); });
     connect(comparison_page_, &ComparisonPage::runAsked, this, [this](const QString& run) { showRun(utf8_of(run)); });
-    if (document_.isOpen()) show_compared_logbooks();
+    if (document_.isOpen()) showComparedLogbooks();
 }
 
-void MainWindow::show_compared_logbooks() {
+void MainWindow::showComparedLogbooks() {
     comparison_page_->setOtherLogbooks(settings_.remembered(compared_logbooks_name(document_.path())).split(QLatin1Char('\n'), Qt::SkipEmptyParts));
 }
 
-bool MainWindow::make_next_page() {
+bool MainWindow::makeNextPage() {
     const auto next = std::ranges::find_if(page_table_, [](const PageEntry& entry) { return entry.widget() == nullptr; });
     if (next == page_table_.end()) return false;
     next->make();
@@ -160,18 +160,18 @@ bool MainWindow::make_next_page() {
 }
 
 void MainWindow::makeAllPages() {
-    while (make_next_page()) {}
+    while (makeNextPage()) {}
 }
 
 void MainWindow::paintEvent(QPaintEvent* event) {
     QMainWindow::paintEvent(event);
     if (painted_) return;
     painted_ = true;
-    QTimer::singleShot(0, this, &MainWindow::go_on_making_pages);
+    QTimer::singleShot(0, this, &MainWindow::goOnMakingPages);
 }
 
-void MainWindow::go_on_making_pages() {
-    if (make_next_page()) QTimer::singleShot(rest_between_pages_ms, this, &MainWindow::go_on_making_pages);
+void MainWindow::goOnMakingPages() {
+    if (makeNextPage()) QTimer::singleShot(rest_between_pages_ms, this, &MainWindow::goOnMakingPages);
 }
 
 } // namespace ullage

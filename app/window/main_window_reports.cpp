@@ -68,15 +68,15 @@ Result<void> write_comparison(const Document& document, ComparisonPage& page, co
 
 } // namespace
 
-void MainWindow::make_run_report() {
+void MainWindow::makeRunReport() {
     const auto* record = document_.run(run_uuid_);
     if (!record) return;
     const QString what = tr("%1 run %2").arg(raw_text(record->unit.name), QString::number(record->number));
-    ask_for_report(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, this),
-                   [this, run = run_uuid_](const QString& path, const ReportLook& look) { return write_run(document_, run, path, look); });
+    askForReport(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, this),
+                 [this, run = run_uuid_](const QString& path, const ReportLook& look) { return write_run(document_, run, path, look); });
 }
 
-void MainWindow::make_comparison_report() {
+void MainWindow::makeComparisonReport() {
     showComparison();
     if (!document_.isOpen() || !comparison_page_->isComplete()) return;
     if (const std::size_t rows = comparison_page_->comparison().rows.size(); rows > most_reported_rows) {
@@ -95,12 +95,12 @@ void MainWindow::make_comparison_report() {
     }
     const QString what = tr("comparison");
     auto* form = new ReportForm(what, paper_of(QLocale()), ways, this);
-    ask_for_report(what, *form, [this, form, load](const QString& path, const ReportLook& look) {
+    askForReport(what, *form, [this, form, load](const QString& path, const ReportLook& look) {
         return write_comparison(document_, *comparison_page_, form->way() == 0 ? load : std::nullopt, path, look);
     });
 }
 
-void MainWindow::make_sizing_report() {
+void MainWindow::makeSizingReport() {
     showSizing();
     if (!sizing_page_->hasSizing()) return;
     const QString what = tr("sizing for %1").arg(raw_text(sizing_page_->sizing().list.name));
@@ -108,26 +108,26 @@ void MainWindow::make_sizing_report() {
         const MadeReport made = make_sizing_report_of(sizing, options_now(document_));
         return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
     };
-    ask_for_report(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, this), write);
+    askForReport(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, this), write);
 }
 
-void MainWindow::make_pv_report() {
+void MainWindow::makePvReport() {
     const std::optional<PvSheetText> sheet = pv_page_->stated();
     if (!sheet) return messages_->showError(tr("Choose a PV sheet whose fields can be read; then make its report."));
     const QString what = tr("PV check %1").arg(raw_text(sheet->sheet.name));
-    ask_for_report(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, this),
-                   [this, sheet = *sheet](const QString& path, const ReportLook& look) {
-                       const MadeReport made = make_pv_report_of(sheet, options_now(document_));
-                       return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
-                   });
+    askForReport(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, this),
+                 [this, sheet = *sheet](const QString& path, const ReportLook& look) {
+                     const MadeReport made = make_pv_report_of(sheet, options_now(document_));
+                     return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
+                 });
 }
 
-void MainWindow::ask_for_report(const QString& what, ReportForm& asking,
-                                std::function<Result<void>(const QString& path, const ReportLook& look)> write) {
+void MainWindow::askForReport(const QString& what, ReportForm& asking,
+                              std::function<Result<void>(const QString& path, const ReportLook& look)> write) {
     auto* form = &asking;
     connect(form, &FormDialog::submitted, this, [this, form, what, write = std::move(write)] {
         const QString ending = form->ending();
-        const QString suggested = QDir(start_folder()).filePath(report_file_stem(what) + QLatin1Char('.') + ending);
+        const QString suggested = QDir(startFolder()).filePath(report_file_stem(what) + QLatin1Char('.') + ending);
         const QString filter = ending == QLatin1String("pdf") ? tr("PDF (*.pdf)") : tr("HTML page (*.html)");
         const QString path = prompts_.fileToSave(this, tr("Make report"), suggested, filter, ending, true);
         if (path.isEmpty()) return;

@@ -32,32 +32,32 @@ constexpr int example_width_px = 536; ///< within the help window
 
 } // namespace
 
-void MainWindow::set_theme(Theme theme) {
+void MainWindow::setTheme(Theme theme) {
     settings_.setTheme(theme);
     apply_appearance(*qApp, settings_);
 }
 
-void MainWindow::show_charts(bool shown) {
+void MainWindow::showCharts(bool shown) {
     settings_.setChartsShown(shown);
     if (run_page_.isMade()) run_page_->setChartsShown(shown);
 }
 
-void MainWindow::set_text_step(int step) {
+void MainWindow::setTextStep(int step) {
     const int before = settings_.textStep();
     settings_.setTextStep(step);
     if (settings_.textStep() != before) apply_appearance(*qApp, settings_); // else it is at its limit
 }
 
-void MainWindow::larger_text() { set_text_step(settings_.textStep() + 1); }
-void MainWindow::smaller_text() { set_text_step(settings_.textStep() - 1); }
-void MainWindow::usual_text() { set_text_step(0); }
+void MainWindow::largerText() { setTextStep(settings_.textStep() + 1); }
+void MainWindow::smallerText() { setTextStep(settings_.textStep() - 1); }
+void MainWindow::usualText() { setTextStep(0); }
 
-void MainWindow::copy_shown_picture() {
+void MainWindow::copyShownPicture() {
     if (const auto* drawing = drawing_in_sight(*pages_->currentWidget())) tell(copy_picture(*drawing));
     else messages_->showNote(tr("No picture is in sight here; choose a run, a unit or the comparison."));
 }
 
-void MainWindow::save_shown_picture() {
+void MainWindow::saveShownPicture() {
     const auto* drawing = drawing_in_sight(*pages_->currentWidget());
     if (!drawing) {
         messages_->showNote(tr("No picture is in sight here; choose a run, a unit or the comparison."));
@@ -68,7 +68,7 @@ void MainWindow::save_shown_picture() {
     connect(form, &FormDialog::submitted, this, [this, form, content = *shown_picture(*drawing)] {
         const QString ending = form->ending();
         const QString filter = ending == QLatin1String("png") ? tr("PNG (*.png)") : tr("SVG (*.svg)");
-        const QString path = prompts_.fileToSave(this, tr("Save picture"), QDir(start_folder()).filePath(tr("picture") + QLatin1Char('.') + ending),
+        const QString path = prompts_.fileToSave(this, tr("Save picture"), QDir(startFolder()).filePath(tr("picture") + QLatin1Char('.') + ending),
                                                  filter, ending, true);
         if (path.isEmpty()) return;
         settings_.setFolderOf(path);
@@ -88,7 +88,7 @@ HelpDialog& MainWindow::help() {
     return *help_;
 }
 
-void MainWindow::show_keys_and_words() {
+void MainWindow::showKeysAndWords() {
     KeyList keys{{tr("store the reading in the entry row"), tr("Enter")},
                  {tr("next or previous field"), tr("Tab, Shift+Tab")},
                  {tr("clear the entry row"), tr("Esc")},
@@ -114,9 +114,9 @@ void MainWindow::show_keys_and_words() {
     help().showPage(tr("Keys and words"), keys_and_words_html(keys));
 }
 
-void MainWindow::show_example() { help().showPage(tr("Worked example"), worked_example_html(example_width_px)); }
-void MainWindow::show_method() { help().showPage(tr("Method"), method_html()); }
-void MainWindow::show_cautions() { help().showPage(tr("Cautions"), cautions_html()); }
-void MainWindow::show_about() { help().showPage(tr("About Ullage"), about_html()); }
+void MainWindow::showExample() { help().showPage(tr("Worked example"), worked_example_html(example_width_px)); }
+void MainWindow::showMethod() { help().showPage(tr("Method"), method_html()); }
+void MainWindow::showCautions() { help().showPage(tr("Cautions"), cautions_html()); }
+void MainWindow::showAbout() { help().showPage(tr("About Ullage"), about_html()); }
 
 } // namespace ullage

@@ -70,8 +70,8 @@ WelcomePage::WelcomePage(QWidget* parent) : QWidget(parent), lead_(new QLabel), 
     column->setSpacing(spacing::page_margin_px);
     column->addWidget(title);
     column->addWidget(lead_);
-    column->addWidget(make_steps());
-    column->addWidget(make_buttons());
+    column->addWidget(makeSteps());
+    column->addWidget(makeButtons());
     column->addWidget(recent_);
     auto* across = new QHBoxLayout;
     across->addStretch(1);
@@ -86,7 +86,7 @@ WelcomePage::WelcomePage(QWidget* parent) : QWidget(parent), lead_(new QLabel), 
     setRecentFiles({});
 }
 
-QWidget* WelcomePage::make_steps() {
+QWidget* WelcomePage::makeSteps() {
     auto* steps = new QWidget;
     auto* line = new QHBoxLayout(steps);
     line->setContentsMargins(0, 0, 0, 0);
@@ -102,7 +102,7 @@ QWidget* WelcomePage::make_steps() {
     return steps;
 }
 
-QWidget* WelcomePage::make_buttons() {
+QWidget* WelcomePage::makeButtons() {
     auto* box = new QWidget;
     auto* line = new QHBoxLayout(box);
     line->setContentsMargins(0, 0, 0, 0);

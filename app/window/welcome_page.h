@@ -30,8 +30,8 @@ signals:
     void importAsked();
 
 private:
-    QWidget* make_steps();
-    QWidget* make_buttons();
+    QWidget* makeSteps();
+    QWidget* makeButtons();
 
     QLabel* lead_;
     QList<QPushButton*> without_logbook_, with_logbook_;

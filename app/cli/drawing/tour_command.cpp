@@ -66,7 +66,7 @@ private:
     }
 
     /// The tabs in sight that stand in no other tab below `part`.
-    static QList<QTabWidget*> outer_tabs(const QWidget& part) {
+    static QList<QTabWidget*> outerTabs(const QWidget& part) {
         QList<QTabWidget*> outer;
         for (QTabWidget* tabs : part.findChildren<QTabWidget*>()) {
             if (!tabs->isVisible()) continue;
@@ -76,7 +76,7 @@ private:
     }
 
     Result<void> show(const QWidget& part, const QStringList& place) {
-        const QList<QTabWidget*> all = outer_tabs(part);
+        const QList<QTabWidget*> all = outerTabs(part);
         if (all.isEmpty()) return keep(place);
         for (QTabWidget* tabs : all) {
             const int before = tabs->currentIndex();

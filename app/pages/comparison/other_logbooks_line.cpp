@@ -16,11 +16,11 @@ namespace ullage {
 OtherLogbooksLine::OtherLogbooksLine(UnitComparer& comparer, QWidget* parent) : QWidget(parent), comparer_(comparer), line_(new QHBoxLayout(this)) {
     setObjectName(QStringLiteral("otherLogbooksLine"));
     line_->setContentsMargins(0, 0, 0, 0);
-    connect(&comparer_, &UnitComparer::logbooksChanged, this, &OtherLogbooksLine::show_logbooks);
-    show_logbooks();
+    connect(&comparer_, &UnitComparer::logbooksChanged, this, &OtherLogbooksLine::showLogbooks);
+    showLogbooks();
 }
 
-void OtherLogbooksLine::show_logbooks() {
+void OtherLogbooksLine::showLogbooks() {
     // A button that has just been clicked must outlive its click.
     if (names_) names_->deleteLater();
     names_ = new QWidget(this);

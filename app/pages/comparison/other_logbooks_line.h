@@ -20,7 +20,7 @@ signals:
     void removeAsked(const QString& path);
 
 private:
-    void show_logbooks();
+    void showLogbooks();
 
     UnitComparer& comparer_;
     QHBoxLayout* line_;

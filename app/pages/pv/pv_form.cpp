@@ -48,37 +48,37 @@ PvForm::PvForm(QWidget* parent) : QWidget(parent), unit_(new QComboBox), cells_(
     grid->setColumnStretch(0, 1);
     grid->setColumnStretch(1, 1);
     int row = 0;
-    add_field(*grid, row, 0, "name", tr("Sheet"), tr("what you call it"));
-    add_choice(*grid, row, 1, *unit_, QStringLiteral("pvUnit"), tr("Unit whose PV input is meant"));
+    addField(*grid, row, 0, "name", tr("Sheet"), tr("what you call it"));
+    addChoice(*grid, row, 1, *unit_, QStringLiteral("pvUnit"), tr("Unit whose PV input is meant"));
     row += 2;
     grid->addWidget(group(tr("One module, from its label")), row++, 0, 1, 2);
-    add_field(*grid, row, 0, "module", tr("Module"), tr("as printed"));
-    add_choice(*grid, row, 1, *cells_, QStringLiteral("pvCells"), tr("Cells"));
+    addField(*grid, row, 0, "module", tr("Module"), tr("as printed"));
+    addChoice(*grid, row, 1, *cells_, QStringLiteral("pvCells"), tr("Cells"));
     row += 2;
-    add_field(*grid, row, 0, "voc_v", tr("Voc, open circuit / V"), tr("24.3"));
-    add_field(*grid, row, 1, "vmp_v", tr("Vmp, maximum power / V"), tr("20.4"));
+    addField(*grid, row, 0, "voc_v", tr("Voc, open circuit / V"), tr("24.3"));
+    addField(*grid, row, 1, "vmp_v", tr("Vmp, maximum power / V"), tr("20.4"));
     row += 2;
-    add_field(*grid, row, 0, "isc_a", tr("Isc, short circuit / A"), tr("10.2"));
-    add_field(*grid, row, 1, "imp_a", tr("Imp, maximum power / A"), tr("9.8"));
+    addField(*grid, row, 0, "isc_a", tr("Isc, short circuit / A"), tr("10.2"));
+    addField(*grid, row, 1, "imp_a", tr("Imp, maximum power / A"), tr("9.8"));
     row += 2;
-    add_field(*grid, row, 0, "voc_coefficient", tr("Coefficient of Voc"), tr("−0.30 %/°C or −73 mV/°C"));
-    add_field(*grid, row, 1, "vmp_coefficient", tr("Coefficient of Vmp"), tr("−0.40 %/°C"));
+    addField(*grid, row, 0, "voc_coefficient", tr("Coefficient of Voc"), tr("−0.30 %/°C or −73 mV/°C"));
+    addField(*grid, row, 1, "vmp_coefficient", tr("Coefficient of Vmp"), tr("−0.40 %/°C"));
     row += 2;
-    add_field(*grid, row, 0, "power_coefficient", tr("Coefficient of power"), tr("−0.38 %/°C"));
-    add_field(*grid, row, 1, "noct_c", tr("NOCT / °C"), tr("45"));
+    addField(*grid, row, 0, "power_coefficient", tr("Coefficient of power"), tr("−0.38 %/°C"));
+    addField(*grid, row, 1, "noct_c", tr("NOCT / °C"), tr("45"));
     row += 2;
     grid->addWidget(group(tr("How they are wired")), row++, 0, 1, 2);
-    add_field(*grid, row, 0, "series", tr("Modules in series"), tr("1"));
-    add_field(*grid, row, 1, "parallel", tr("Strings in parallel"), tr("1"));
+    addField(*grid, row, 0, "series", tr("Modules in series"), tr("1"));
+    addField(*grid, row, 1, "parallel", tr("Strings in parallel"), tr("1"));
     row += 2;
     grid->addWidget(group(tr("The place")), row++, 0, 1, 2);
-    add_field(*grid, row, 0, "coldest_c", tr("Coldest ambient by day / °C"), tr("−15"));
-    add_field(*grid, row, 1, "hottest_c", tr("Hottest ambient / °C"), tr("35"));
+    addField(*grid, row, 0, "coldest_c", tr("Coldest ambient by day / °C"), tr("−15"));
+    addField(*grid, row, 1, "hottest_c", tr("Hottest ambient / °C"), tr("35"));
     row += 2;
-    add_field(*grid, row, 0, "hottest_cell_c", tr("Hottest cell, if known / °C"), tr("from ambient and NOCT"));
-    add_field(*grid, row, 1, "irradiance_w_m2", tr("Irradiance / W/m²"), tr("1000"));
+    addField(*grid, row, 0, "hottest_cell_c", tr("Hottest cell, if known / °C"), tr("from ambient and NOCT"));
+    addField(*grid, row, 1, "irradiance_w_m2", tr("Irradiance / W/m²"), tr("1000"));
     row += 2;
-    add_field(*grid, row, 0, "remark", tr("Remark"), {});
+    addField(*grid, row, 0, "remark", tr("Remark"), {});
     cells_->addItem(tr("crystalline silicon"), true);
     cells_->addItem(tr("other"), false);
     error_->setObjectName(QStringLiteral("pvErrorLabel"));
@@ -93,13 +93,13 @@ PvForm::PvForm(QWidget* parent) : QWidget(parent), unit_(new QComboBox), cells_(
     for (auto* combo : {unit_, cells_})
         connect(combo, &QComboBox::currentIndexChanged, this, [this] {
             if (filling_) return;
-            read_fields();
+            readFields();
             emit typed();
             emit committed();
         });
 }
 
-void PvForm::add_field(QGridLayout& grid, int row, int column, const char* key, const QString& title, const QString& placeholder) {
+void PvForm::addField(QGridLayout& grid, int row, int column, const char* key, const QString& title, const QString& placeholder) {
     auto* label = new QLabel(title);
     set_text_style(*label, Tone::soft, TextSize::caption);
     auto* edit = new QLineEdit;
@@ -112,13 +112,13 @@ void PvForm::add_field(QGridLayout& grid, int row, int column, const char* key, 
     grid.addWidget(edit, row + 1, column);
     fields_.push_back({key, edit});
     connect(edit, &QLineEdit::textEdited, this, [this] {
-        read_fields();
+        readFields();
         emit typed();
     });
     connect(edit, &QLineEdit::editingFinished, this, &PvForm::committed);
 }
 
-void PvForm::add_choice(QGridLayout& grid, int row, int column, QComboBox& combo, const QString& name, const QString& title) {
+void PvForm::addChoice(QGridLayout& grid, int row, int column, QComboBox& combo, const QString& name, const QString& title) {
     auto* label = new QLabel(title);
     set_text_style(*label, Tone::soft, TextSize::caption);
     combo.setObjectName(name + QStringLiteral("Combo"));
@@ -135,7 +135,7 @@ void PvForm::setSheet(const PvSheet& sheet, const std::vector<Unit>& units) {
     shown_ = sheet;
     if (same) return;
     fill(sheet, units);
-    read_fields();
+    readFields();
 }
 
 void PvForm::fill(const PvSheet& sheet, const std::vector<Unit>& units) {
@@ -155,7 +155,7 @@ void PvForm::fill(const PvSheet& sheet, const std::vector<Unit>& units) {
     filling_ = false;
 }
 
-void PvForm::read_fields() {
+void PvForm::readFields() {
     for (const Field& field : fields_) set_wrong(*field.edit, false);
     error_->clear();
     read_.reset();

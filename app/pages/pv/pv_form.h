@@ -37,10 +37,10 @@ private:
         std::string key;
         QLineEdit* edit = nullptr;
     };
-    void add_field(QGridLayout& grid, int row, int column, const char* key, const QString& title, const QString& placeholder);
-    void add_choice(QGridLayout& grid, int row, int column, QComboBox& combo, const QString& name, const QString& title);
+    void addField(QGridLayout& grid, int row, int column, const char* key, const QString& title, const QString& placeholder);
+    void addChoice(QGridLayout& grid, int row, int column, QComboBox& combo, const QString& name, const QString& title);
     void fill(const PvSheet& sheet, const std::vector<Unit>& units);
-    void read_fields();
+    void readFields();
     void explain(const std::string& key, const QString& sentence);
 
     PvSheet shown_;

@@ -104,27 +104,27 @@ PvPage::PvPage(Document& document, QWidget* parent)
     panel_column->setContentsMargins(1, 1, 1, 1);
     panel_column->addWidget(scroll);
     halves->addWidget(panel);
-    halves->addWidget(make_answer(), 1);
+    halves->addWidget(makeAnswer(), 1);
     body_->addWidget(whole);
-    body_->addWidget(make_empty());
+    body_->addWidget(makeEmpty());
     auto* page = new QVBoxLayout(this);
     page->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
     page->setSpacing(spacing::grid_px + 2);
-    page->addWidget(make_head());
+    page->addWidget(makeHead());
     page->addWidget(body_, 1);
     QStringList cautions;
     for (const std::string& caution : pv_cautions()) cautions << text_of(caution);
     cautions_->setText(cautions.join(QLatin1Char(' ')));
     page->addWidget(cautions_);
-    connect(form_, &PvForm::typed, this, &PvPage::show_answer);
+    connect(form_, &PvForm::typed, this, &PvPage::showAnswer);
     connect(form_, &PvForm::committed, this, &PvPage::commit);
     for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::pvSheetsChanged})
         connect(&document_, signal, this, &PvPage::refresh);
-    connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, &PvPage::show_answer);
+    connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, &PvPage::showAnswer);
     refresh();
 }
 
-QWidget* PvPage::make_head() {
+QWidget* PvPage::makeHead() {
     auto* head = new QWidget;
     auto* title = new QLabel(tr("PV input check"));
     set_text_style(*title, Tone::ink, TextSize::title);
@@ -147,7 +147,7 @@ QWidget* PvPage::make_head() {
     return head;
 }
 
-QWidget* PvPage::make_answer() {
+QWidget* PvPage::makeAnswer() {
     auto* side = new QWidget;
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
@@ -184,7 +184,7 @@ QWidget* PvPage::make_answer() {
     return scroll;
 }
 
-QWidget* PvPage::make_empty() {
+QWidget* PvPage::makeEmpty() {
     auto* panel = new_panel(nullptr);
     auto* words = new_paragraph("noPvSheetsLabel", Tone::soft, TextSize::body);
     words->setText(
@@ -207,7 +207,7 @@ void PvPage::refresh() {
     withdraw_->setEnabled(!sheets.empty());
     body_->setCurrentIndex(sheets.empty() ? 1 : 0);
     if (const PvSheet* sheet = document_.pvSheet(uuid_)) form_->setSheet(*sheet, document_.units());
-    show_answer();
+    showAnswer();
 }
 
 void PvPage::choose(const std::string& uuid) {
@@ -239,7 +239,7 @@ void PvPage::commit() {
     if (const Result<void> done = document_.updatePvSheet(*sheet); !done) emit error(text_of(done.error().sentence()));
 }
 
-void PvPage::show_answer() {
+void PvPage::showAnswer() {
     const auto sheet = form_->sheet();
     const Unit* unit = sheet ? document_.unit(sheet->unit_uuid) : nullptr;
     edit_unit_->setEnabled(unit != nullptr);
@@ -274,7 +274,7 @@ std::optional<PvSheetText> PvPage::stated() const {
 
 void PvPage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::StyleChange) show_answer();
+    if (event->type() == QEvent::StyleChange) showAnswer();
 }
 
 } // namespace ullage

@@ -42,12 +42,12 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
-    QWidget* make_head();
-    QWidget* make_answer();
-    QWidget* make_empty();
+    QWidget* makeHead();
+    QWidget* makeAnswer();
+    QWidget* makeEmpty();
     void choose(const std::string& uuid);
     void commit();
-    void show_answer();
+    void showAnswer();
 
     Document& document_;
     std::string uuid_;

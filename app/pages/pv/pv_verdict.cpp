@@ -99,25 +99,25 @@ void PvVerdictView::setCheck(const PvCheck& check) {
     QString title = text_of(pv_verdict_text(check.verdict));
     title = check.verdict == PvVerdict::over_voltage_when_cold ? tr("DANGER: %1").arg(title) : title.left(1).toUpper() + title.mid(1);
     suggestion_->setText(text_of(check.suggestion));
-    show_verdict(check.verdict, title, text_of(check.headline));
+    showVerdict(check.verdict, title, text_of(check.headline));
 }
 
 void PvVerdictView::setUnreadable() {
     suggestion_->clear();
-    show_verdict(PvVerdict::not_known, tr("Not known"), tr("Do not connect yet: a field cannot be read."));
+    showVerdict(PvVerdict::not_known, tr("Not known"), tr("Do not connect yet: a field cannot be read."));
 }
 
-void PvVerdictView::show_verdict(PvVerdict verdict, const QString& title, const QString& sentence) {
+void PvVerdictView::showVerdict(PvVerdict verdict, const QString& title, const QString& sentence) {
     verdict_ = verdict;
     title_->setText(title);
     sentence_->setText(sentence);
     suggestion_->setVisible(!suggestion_->text().isEmpty());
     setAccessibleName(title + QStringLiteral(". ") + sentence);
-    apply_tones();
+    applyTones();
     update();
 }
 
-void PvVerdictView::apply_tones() {
+void PvVerdictView::applyTones() {
     const bool danger = verdict_ == PvVerdict::over_voltage_when_cold;
     set_text_style(*title_, danger ? Tone::fault : verdict_ == PvVerdict::fits ? Tone::good : Tone::ink, TextSize::title);
     set_text_style(*sentence_, danger ? Tone::fault : Tone::ink);

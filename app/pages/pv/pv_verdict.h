@@ -26,8 +26,8 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
-    void show_verdict(PvVerdict verdict, const QString& title, const QString& sentence);
-    void apply_tones();
+    void showVerdict(PvVerdict verdict, const QString& title, const QString& sentence);
+    void applyTones();
 
     PvVerdict verdict_ = PvVerdict::not_known;
     QLabel *title_, *sentence_, *suggestion_;

@@ -92,7 +92,7 @@ void EntryRow::setRun(const QString& runUuid) {
     question_bar_->drop();
     showMessage({});
     photos_->setRun(runUuid);
-    setTexts(known ? EntryTexts::from_draft(document_.draft(utf8_of(runUuid))) : EntryTexts());
+    setTexts(known ? EntryTexts::fromDraft(document_.draft(utf8_of(runUuid))) : EntryTexts());
     showNow();
 }
 

@@ -108,7 +108,7 @@ LogView::LogView(Document& document, QWidget* parent)
     connect(appliance_, &QPushButton::clicked, this, &LogView::applianceAsked);
     connect(logs_, &LogList::withdrawAsked, this, &LogView::withdraw, Qt::QueuedConnection);
     connect(logs_, &LogList::followAsked, this, &LogView::followAsked);
-    connect(chart_, &LineChart::visibleSpanChanged, this, &LogView::show_span);
+    connect(chart_, &LineChart::visibleSpanChanged, this, &LogView::showSpan);
 }
 
 QWidget* LogView::chart() const { return chart_; }
@@ -121,10 +121,10 @@ void LogView::setRun(const QString& run_uuid) {
 void LogView::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     look();
-    show_logs(); // following says nothing to a view out of sight
+    showLogs(); // following says nothing to a view out of sight
 }
 
-std::string LogView::mark_of(const std::vector<Trace>& traces) const {
+std::string LogView::markOf(const std::vector<Trace>& traces) const {
     const RunRecord* record = document_.run(run_uuid_);
     std::string mark = run_uuid_;
     for (const Trace& trace : traces) mark += fmt::format(" {} {} {} {}", trace.uuid, trace.samples, trace.rows_left_out, trace.started_anew);
@@ -144,18 +144,18 @@ void LogView::look() {
         error_->show();
         return;
     }
-    if (mark_of(traces.value()) == seen_) return;
-    seen_ = mark_of(traces.value());
+    if (markOf(traces.value()) == seen_) return;
+    seen_ = markOf(traces.value());
     traces_ = traces.value();
     const bool any = !traces_.empty();
     for (QWidget* part : {static_cast<QWidget*>(chart_), static_cast<QWidget*>(logs_), figures_box_, static_cast<QWidget*>(appliance_)})
         part->setVisible(any);
     empty_->setVisible(!any);
     curve_.reset();
-    show_logs();
+    showLogs();
     if (!any) return;
     const auto load = document_.load(run_uuid_);
-    show_load(load ? load.value() : std::nullopt);
+    showLoad(load ? load.value() : std::nullopt);
     const UtcMs start_ms = document_.analysis(run_uuid_).energy.start_ms;
     auto curve = PowerCurve::of(document_, traces_, start_ms != 0 ? start_ms : traces_.front().first_ms);
     if (!load || !curve) {
@@ -164,18 +164,18 @@ void LogView::look() {
         return;
     }
     curve_ = std::move(curve).value();
-    show_curve();
+    showCurve();
 }
 
 void LogView::setFollower(LogFollower& follower) {
     follower_ = &follower;
     connect(follower_, &LogFollower::changed, this, [this](const QString& run) {
-        if (utf8_of(run) == run_uuid_ && isVisible()) show_logs();
+        if (utf8_of(run) == run_uuid_ && isVisible()) showLogs();
     });
     connect(logs_, &LogList::stopAsked, this, [this](const QString& trace) { follower_->stop(utf8_of(trace)); });
 }
 
-void LogView::show_logs() {
+void LogView::showLogs() {
     if (const RunRecord* record = document_.run(run_uuid_))
         logs_->setLogs(traces_, record->run.time_zone, record->run.end == RunEnd::still_running, follower_);
 }
@@ -188,7 +188,7 @@ void LogView::withdraw(int place) {
     error_->show();
 }
 
-void LogView::show_load(const std::optional<LoadStatistics>& load) {
+void LogView::showLoad(const std::optional<LoadStatistics>& load) {
     clear_layout(*figures_);
     appliance_->setVisible(load.has_value());
     if (!load) return;
@@ -207,7 +207,7 @@ void LogView::show_load(const std::optional<LoadStatistics>& load) {
     }
 }
 
-void LogView::show_curve() {
+void LogView::showCurve() {
     ChartContent content;
     content.description = tr("Power of the log against hours since the start");
     content.x.title = tr("hours since start");
@@ -237,15 +237,15 @@ void LogView::show_curve() {
     if (!zoomed) chart_->resetZoom();
     showing_ = false;
     if (zoomed) {
-        show_span(from_h, to_h);
+        showSpan(from_h, to_h);
         return;
     }
     std::tie(whole_from_h_, whole_to_h_) = chart_->visibleSpan();
 }
 
-void LogView::show_span(double from_h, double to_h) {
+void LogView::showSpan(double from_h, double to_h) {
     if (!curve_ || showing_) return;
-    auto points = curve_->in_view(document_, from_h, to_h);
+    auto points = curve_->inView(document_, from_h, to_h);
     if (!points) {
         error_->setText(text_of(points.error().sentence()));
         error_->show();

@@ -37,17 +37,17 @@ protected:
 
 private:
     void look();
-    void show_logs();
-    void show_load(const std::optional<LoadStatistics>& load);
-    void show_curve();
-    void show_span(double from_h, double to_h);
+    void showLogs();
+    void showLoad(const std::optional<LoadStatistics>& load);
+    void showCurve();
+    void showSpan(double from_h, double to_h);
     void withdraw(int place);
-    [[nodiscard]] std::string mark_of(const std::vector<Trace>& traces) const; ///< what tells one state from another
+    [[nodiscard]] std::string markOf(const std::vector<Trace>& traces) const; ///< what tells one state from another
 
     Document& document_;
     LogFollower* follower_ = nullptr;
     std::string run_uuid_;
-    std::string seen_; ///< mark_of() what is shown
+    std::string seen_; ///< markOf() what is shown
     std::vector<Trace> traces_;
     std::optional<PowerCurve> curve_;
     ChartContent content_;                     ///< of the chart, without points

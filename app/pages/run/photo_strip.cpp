@@ -56,7 +56,7 @@ PhotoStrip::PhotoStrip(Document& document, QWidget* parent) : QListWidget(parent
     connect(this, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) { openPhoto(item->data(uuid_role).toString()); });
     load_timer_.setSingleShot(true);
     load_timer_.setInterval(0);
-    connect(&load_timer_, &QTimer::timeout, this, &PhotoStrip::load_next);
+    connect(&load_timer_, &QTimer::timeout, this, &PhotoStrip::loadNext);
 }
 
 void PhotoStrip::setPhotos(const std::vector<Photo>& photos, const std::string& zone, const QStringList& notes) {
@@ -85,13 +85,13 @@ void PhotoStrip::fill() {
     }
 }
 
-void PhotoStrip::load_next() {
+void PhotoStrip::loadNext() {
     if (decoding_ || next_ >= count()) return;
     const Photo& photo = photos_[static_cast<std::size_t>(next_)];
     const QString key = cache_key(photo, devicePixelRatioF());
-    if (QPixmap known; QPixmapCache::find(key, &known)) return set_icon(QIcon(known));
+    if (QPixmap known; QPixmapCache::find(key, &known)) return setIcon(QIcon(known));
     auto bytes = document_.photoBytes(photo.uuid);
-    if (!bytes) return set_icon(glyph_icon(Glyph::fault, GlyphTone::fault));
+    if (!bytes) return setIcon(glyph_icon(Glyph::fault, GlyphTone::fault));
     decoding_ = true;
     const QSize within = picture_px * devicePixelRatioF();
     // The strip may be gone, or show other photos, by the time that the picture stands.
@@ -101,23 +101,23 @@ void PhotoStrip::load_next() {
             QMetaObject::invokeMethod(
                 QCoreApplication::instance(),
                 [strip, key, image] {
-                    if (strip) strip->set_picture(key, image);
+                    if (strip) strip->setPicture(key, image);
                 },
                 Qt::QueuedConnection);
         });
 }
 
-void PhotoStrip::set_picture(const QString& key, const QImage& image) {
+void PhotoStrip::setPicture(const QString& key, const QImage& image) {
     decoding_ = false;
     QPixmap pixmap = QPixmap::fromImage(image);
     pixmap.setDevicePixelRatio(devicePixelRatioF());
     if (!image.isNull()) QPixmapCache::insert(key, pixmap);
     if (next_ >= count()) return;
-    if (cache_key(photos_[static_cast<std::size_t>(next_)], devicePixelRatioF()) != key) return load_next(); // others stand here now
-    set_icon(image.isNull() ? glyph_icon(Glyph::fault, GlyphTone::fault) : QIcon(pixmap));
+    if (cache_key(photos_[static_cast<std::size_t>(next_)], devicePixelRatioF()) != key) return loadNext(); // others stand here now
+    setIcon(image.isNull() ? glyph_icon(Glyph::fault, GlyphTone::fault) : QIcon(pixmap));
 }
 
-void PhotoStrip::set_icon(const QIcon& icon) {
+void PhotoStrip::setIcon(const QIcon& icon) {
     item(next_)->setIcon(icon);
     if (++next_ < count()) load_timer_.start();
 }

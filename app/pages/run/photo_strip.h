@@ -37,9 +37,9 @@ protected:
 
 private:
     void fill();
-    void load_next();
-    void set_picture(const QString& key, const QImage& image);
-    void set_icon(const QIcon& icon);
+    void loadNext();
+    void setPicture(const QString& key, const QImage& image);
+    void setIcon(const QIcon& icon);
     void withdraw(const QString& photo_uuid);
 
     Document& document_;

@@ -42,7 +42,7 @@ public:
         }
     }
     /// The points of a finer curve instead.
-    void take_curve(const std::vector<ChartPoint>& finer) {
+    void takeCurve(const std::vector<ChartPoint>& finer) {
         for (const ChartPoint& point : finer) {
             const bool gap = std::isnan(point.y);
             if (gap || (open_ && point.x >= span_end_)) close();
@@ -102,13 +102,13 @@ Result<PowerCurve> PowerCurve::of(const Document& document, std::vector<Trace> t
     finest.close();
     for (std::size_t coarser = curve.curves_.size() - 1; coarser-- > 0;) {
         span_h *= static_cast<double>(next_finer);
-        Collector(curve.curves_[coarser], origin_ms, curve.gap_limit_s_, span_h).take_curve(curve.curves_[coarser + 1]);
+        Collector(curve.curves_[coarser], origin_ms, curve.gap_limit_s_, span_h).takeCurve(curve.curves_[coarser + 1]);
     }
     curve.traces_ = std::move(traces);
     return curve;
 }
 
-Result<std::vector<ChartPoint>> PowerCurve::in_view(const Document& document, double from_h, double to_h) {
+Result<std::vector<ChartPoint>> PowerCurve::inView(const Document& document, double from_h, double to_h) {
     const double width_h = to_h - from_h;
     if (whole_kept_ || !(width_h > 0)) return overview();
     const double first_h = from_h - margin * width_h, last_h = to_h + margin * width_h;
@@ -118,14 +118,14 @@ Result<std::vector<ChartPoint>> PowerCurve::in_view(const Document& document, do
         spans *= static_cast<double>(next_finer);
     }
     if (first_h < read_.from_h || last_h > read_.to_h) {
-        auto samples = samples_between(document, first_h, last_h);
+        auto samples = samplesBetween(document, first_h, last_h);
         if (!samples) return samples;
         read_ = {first_h, last_h, std::move(samples).value()};
     }
     return part_of(read_.points, first_h, last_h);
 }
 
-Result<std::vector<ChartPoint>> PowerCurve::samples_between(const Document& document, double from_h, double to_h) const {
+Result<std::vector<ChartPoint>> PowerCurve::samplesBetween(const Document& document, double from_h, double to_h) const {
     std::vector<ChartPoint> points;
     Collector collector(points, origin_ms_, gap_limit_s_, 0);
     const UtcMs from_ms = origin_ms_ + std::llround(from_h * ms_per_h), to_ms = origin_ms_ + std::llround(to_h * ms_per_h);

@@ -24,12 +24,12 @@ public:
     /// The whole curve.
     [[nodiscard]] const std::vector<ChartPoint>& overview() const { return curves_.front(); }
     /// The part of the curve that a view of [from_h, to_h] needs, and a little on either side.
-    [[nodiscard]] Result<std::vector<ChartPoint>> in_view(const Document& document, double from_h, double to_h);
+    [[nodiscard]] Result<std::vector<ChartPoint>> inView(const Document& document, double from_h, double to_h);
 
 private:
     class Collector;
 
-    [[nodiscard]] Result<std::vector<ChartPoint>> samples_between(const Document& document, double from_h, double to_h) const;
+    [[nodiscard]] Result<std::vector<ChartPoint>> samplesBetween(const Document& document, double from_h, double to_h) const;
 
     std::vector<Trace> traces_;
     UtcMs origin_ms_ = 0;

@@ -33,8 +33,8 @@ const auto differs_from_ms = static_cast<UtcMs>(MeasureOptions().moment_doubt_mi
 
 RunPhotos::RunPhotos(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), strip_(new PhotoStrip(document, this)), undone_strip_(new PhotoStrip(document, this)),
-      offer_label_(new QLabel(this)), amend_button_(new QPushButton(tr("&Amend to the photo's time"), this)), undone_button_(make_undone_button()),
-      offer_(make_offer()) {
+      offer_label_(new QLabel(this)), amend_button_(new QPushButton(tr("&Amend to the photo's time"), this)), undone_button_(makeUndoneButton()),
+      offer_(makeOffer()) {
     setObjectName(QStringLiteral("runPhotos"));
     strip_->setObjectName(QStringLiteral("readingPhotoStrip"));
     strip_->setAccessibleName(tr("Photos of the chosen reading"));
@@ -53,13 +53,13 @@ RunPhotos::RunPhotos(Document& document, QWidget* parent)
     });
     connect(&document, &Document::readingsChanged, this, [this](const QString& run) {
         if (run != run_uuid_) return;
-        if (!offered_to_.isEmpty() && reading(offered_to_) == nullptr) drop_offer();
+        if (!offered_to_.isEmpty() && reading(offered_to_) == nullptr) dropOffer();
         refresh();
     });
     refresh();
 }
 
-QFrame* RunPhotos::make_offer() {
+QFrame* RunPhotos::makeOffer() {
     auto* frame = new QFrame(this);
     frame->setObjectName(QStringLiteral("photoTimeOffer"));
     offer_label_->setObjectName(QStringLiteral("photoTimeLabel"));
@@ -81,15 +81,15 @@ QFrame* RunPhotos::make_offer() {
     answers->addWidget(leave);
     answers->addStretch();
     column->addLayout(answers);
-    connect(amend_button_, &QPushButton::clicked, this, &RunPhotos::take_time);
+    connect(amend_button_, &QPushButton::clicked, this, &RunPhotos::takeTime);
     connect(leave, &QPushButton::clicked, this, [this] {
-        drop_offer();
+        dropOffer();
         refresh();
     });
     return frame;
 }
 
-QPushButton* RunPhotos::make_undone_button() {
+QPushButton* RunPhotos::makeUndoneButton() {
     auto* button = new QPushButton(this);
     button->setObjectName(QStringLiteral("undonePhotosButton"));
     button->setIcon(glyph_icon(Glyph::photo, GlyphTone::soft));
@@ -112,7 +112,7 @@ const Reading* RunPhotos::reading(const QString& uuid) const {
 void RunPhotos::setRun(const QString& runUuid) {
     run_uuid_ = runUuid;
     reading_uuid_.clear();
-    drop_offer();
+    dropOffer();
     const QSignalBlocker blocked(undone_button_);
     undone_button_->setChecked(false);
     refresh();
@@ -121,7 +121,7 @@ void RunPhotos::setRun(const QString& runUuid) {
 void RunPhotos::setReading(const QString& readingUuid) {
     if (readingUuid == reading_uuid_) return;
     reading_uuid_ = readingUuid;
-    if (readingUuid != offered_to_) drop_offer();
+    if (readingUuid != offered_to_) dropOffer();
     refresh();
 }
 
@@ -138,7 +138,7 @@ void RunPhotos::refresh() {
                 if (reading(owner) == nullptr) undone.push_back(std::move(photo));
                 else if (owner == reading_uuid_) shown.push_back(std::move(photo));
             }
-        show_undone(*run, undone);
+        showUndone(*run, undone);
     }
     strip_->setPhotos(shown, run != nullptr ? run->run.time_zone : std::string("UTC"));
     strip_->setVisible(!shown.empty());
@@ -148,7 +148,7 @@ void RunPhotos::refresh() {
     setVisible(!shown.empty() || !undone.empty() || !offered_to_.isEmpty());
 }
 
-void RunPhotos::show_undone(const RunRecord& run, const std::vector<Photo>& photos) {
+void RunPhotos::showUndone(const RunRecord& run, const std::vector<Photo>& photos) {
     QStringList notes;
     for (const Photo& photo : photos) {
         const auto owner = std::ranges::find(run.readings, *photo.reading_uuid, &Reading::uuid);
@@ -174,12 +174,12 @@ void RunPhotos::attach(const PhotoIntake& intake, const QString& readingUuid) {
     }
     if (any && !readingUuid.isEmpty()) {
         emit readingAsked(readingUuid);
-        if (timed) offer_time(*timed);
+        if (timed) offerTime(*timed);
     }
     if (!refusals.isEmpty()) emit error(refusals.join(QLatin1Char('\n')));
 }
 
-void RunPhotos::offer_time(const Photo& photo) {
+void RunPhotos::offerTime(const Photo& photo) {
     const Reading* owner = reading(raw_text(*photo.reading_uuid));
     const RunRecord* run = document_.run(utf8_of(run_uuid_));
     if (owner == nullptr || run == nullptr) return;
@@ -197,7 +197,7 @@ void RunPhotos::offer_time(const Photo& photo) {
     QAccessible::updateAccessibility(&alert);
 }
 
-void RunPhotos::take_time() {
+void RunPhotos::takeTime() {
     const Reading* owner = reading(offered_to_);
     if (owner == nullptr) return;
     ReadingValues values = owner->values;
@@ -208,13 +208,13 @@ void RunPhotos::take_time() {
         return;
     }
     const QString moved = offered_to_;
-    drop_offer();
+    dropOffer();
     refresh();
     emit readingAsked(moved);
 }
 
 void RunPhotos::paintEvent(QPaintEvent*) { QPainter(this).fillRect(0, 0, width(), 1, current_palette().line); }
 
-void RunPhotos::drop_offer() { offered_to_.clear(); }
+void RunPhotos::dropOffer() { offered_to_.clear(); }
 
 } // namespace ullage

@@ -39,13 +39,13 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    QFrame* make_offer();
-    QPushButton* make_undone_button();
+    QFrame* makeOffer();
+    QPushButton* makeUndoneButton();
     void refresh();
-    void show_undone(const RunRecord& run, const std::vector<Photo>& photos);
-    void offer_time(const Photo& photo);
-    void take_time();
-    void drop_offer();
+    void showUndone(const RunRecord& run, const std::vector<Photo>& photos);
+    void offerTime(const Photo& photo);
+    void takeTime();
+    void dropOffer();
     [[nodiscard]] const Reading* reading(const QString& uuid) const;
 
     Document& document_;

@@ -70,15 +70,15 @@ void WaitingPhotos::refresh() {
         strip_->setPhotos(photos_, run->run.time_zone);
     }
     setVisible(!photos_.empty());
-    show_offer();
+    showOffer();
 }
 
 void WaitingPhotos::setTimeText(const QString& text) {
     time_text_ = text;
-    show_offer();
+    showOffer();
 }
 
-void WaitingPhotos::show_offer() {
+void WaitingPhotos::showOffer() {
     const Photo* timed = nullptr;
     for (const Photo& photo : photos_)
         if (photo.taken) timed = &photo;

@@ -37,7 +37,7 @@ signals:
 
 private:
     void refresh();
-    void show_offer();
+    void showOffer();
 
     Document& document_;
     QString run_uuid_;

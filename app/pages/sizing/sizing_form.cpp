@@ -42,35 +42,35 @@ SizingForm::SizingForm(QWidget* parent) : QWidget(parent) {
     grid->setHorizontalSpacing(spacing::grid_px);
     grid->setVerticalSpacing(spacing::half_px);
     for (int column = 0; column < form_columns; ++column) grid->setColumnStretch(column, 1);
-    add_group(*grid, tr("Wanted"));
-    add_field(*grid, "autonomyDays", tr("Days without sun"), tr(" d"), {0.1, 365, 0.5, 1},
-              tr("Days of autonomy: how long the units are to carry the list alone"), value_of(&SizingChoices::autonomy_days),
-              take(&SizingChoices::autonomy_days));
-    add_field(
+    addGroup(*grid, tr("Wanted"));
+    addField(*grid, "autonomyDays", tr("Days without sun"), tr(" d"), {0.1, 365, 0.5, 1},
+             tr("Days of autonomy: how long the units are to carry the list alone"), value_of(&SizingChoices::autonomy_days),
+             take(&SizingChoices::autonomy_days));
+    addField(
         *grid, "units", tr("Units in the chart"), {}, {1, most_units, 1, 0}, tr("Units side by side in the chart of the charge"),
         [](const SizingChoices& choices) { return static_cast<double>(choices.units); },
         [](SizingChoices& choices, double value) { choices.units = static_cast<int>(value); });
-    add_group(*grid, tr("Sun"));
-    add_field(*grid, "peakSunHours", tr("Peak-sun hours"), tr(" h/d"), {0.1, 15, 0.1, 1},
-              tr("Hours a day at 1 kW/m² on the module plane, in the worst month that counts"), value_of(&SizingChoices::peak_sun_hours),
-              take(&SizingChoices::peak_sun_hours));
-    add_field(*grid, "derating", tr("Derating"), tr(" %"), {1, 100, 1, 0},
-              tr("What is left of the array's label at the battery: heat, dust, wiring, charging"), percent_of(&SizingChoices::derating),
-              take_percent(&SizingChoices::derating));
-    add_field(*grid, "arrayToLoad", tr("Array to load"), {}, {1, 10, 0.05, 2},
-              tr("Array energy over daily load: 1.1 to 1.2 for ordinary loads, 1.3 and more for critical ones"),
-              value_of(&SizingChoices::array_to_load), take(&SizingChoices::array_to_load));
-    add_field(
+    addGroup(*grid, tr("Sun"));
+    addField(*grid, "peakSunHours", tr("Peak-sun hours"), tr(" h/d"), {0.1, 15, 0.1, 1},
+             tr("Hours a day at 1 kW/m² on the module plane, in the worst month that counts"), value_of(&SizingChoices::peak_sun_hours),
+             take(&SizingChoices::peak_sun_hours));
+    addField(*grid, "derating", tr("Derating"), tr(" %"), {1, 100, 1, 0},
+             tr("What is left of the array's label at the battery: heat, dust, wiring, charging"), percent_of(&SizingChoices::derating),
+             take_percent(&SizingChoices::derating));
+    addField(*grid, "arrayToLoad", tr("Array to load"), {}, {1, 10, 0.05, 2},
+             tr("Array energy over daily load: 1.1 to 1.2 for ordinary loads, 1.3 and more for critical ones"),
+             value_of(&SizingChoices::array_to_load), take(&SizingChoices::array_to_load));
+    addField(
         *grid, "array", tr("Array there is"), tr(" W"), {unstated, 1e6, 50, 0}, tr("Left at –, the array is the one that the rule asks for"),
         [](const SizingChoices& choices) { return choices.array_w.value_or(unstated); },
         [](SizingChoices& choices, double value) { choices.array_w = value > 0 ? std::optional(value) : std::nullopt; });
-    add_months(*grid);
-    add_group(*grid, tr("Untested units, at the socket"));
-    add_field(*grid, "expectLower", tr("Expected from"), tr(" % of rated"), {1, 110, 1, 0}, tr("Common practice: 75 to 80 %"),
-              percent_of(&SizingChoices::expected_lower), take_percent(&SizingChoices::expected_lower));
-    add_field(*grid, "expectUpper", tr("to"), tr(" % of rated"), {1, 110, 1, 0}, tr("Common practice: 75 to 80 %"),
-              percent_of(&SizingChoices::expected_upper), take_percent(&SizingChoices::expected_upper));
-    add_battery(*grid);
+    addMonths(*grid);
+    addGroup(*grid, tr("Untested units, at the socket"));
+    addField(*grid, "expectLower", tr("Expected from"), tr(" % of rated"), {1, 110, 1, 0}, tr("Common practice: 75 to 80 %"),
+             percent_of(&SizingChoices::expected_lower), take_percent(&SizingChoices::expected_lower));
+    addField(*grid, "expectUpper", tr("to"), tr(" % of rated"), {1, 110, 1, 0}, tr("Common practice: 75 to 80 %"),
+             percent_of(&SizingChoices::expected_upper), take_percent(&SizingChoices::expected_upper));
+    addBattery(*grid);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px, spacing::panel_gap_px);
     column->addLayout(grid);
@@ -78,22 +78,22 @@ SizingForm::SizingForm(QWidget* parent) : QWidget(parent) {
     setChoices({});
 }
 
-void SizingForm::add_battery(QGridLayout& grid) {
-    add_group(grid, tr("Battery by rule, a cross-check"));
-    add_field(grid, "inverterEfficiency", tr("Inverter efficiency"), tr(" %"), {1, 100, 1, 0}, {}, percent_of(&SizingChoices::inverter_efficiency),
-              take_percent(&SizingChoices::inverter_efficiency));
-    add_field(grid, "depth", tr("Deepest discharge"), tr(" %"), {1, 100, 5, 0}, {}, percent_of(&SizingChoices::most_depth),
-              take_percent(&SizingChoices::most_depth));
-    add_field(grid, "endOfLife", tr("Left at end of life"), tr(" %"), {1, 100, 5, 0}, {}, percent_of(&SizingChoices::end_of_life),
-              take_percent(&SizingChoices::end_of_life));
-    add_field(grid, "margin", tr("Margin"), {}, {1, 2, 0.05, 2}, tr("1.10 to 1.25 (IEEE 1013)"), value_of(&SizingChoices::margin),
-              take(&SizingChoices::margin));
-    add_field(grid, "temperatureFactor", tr("Temperature factor"), {}, {1, 3, 0.05, 2},
-              tr("1 for lithium with thermal control; lead-acid in the cold more"), value_of(&SizingChoices::temperature_factor),
-              take(&SizingChoices::temperature_factor));
+void SizingForm::addBattery(QGridLayout& grid) {
+    addGroup(grid, tr("Battery by rule, a cross-check"));
+    addField(grid, "inverterEfficiency", tr("Inverter efficiency"), tr(" %"), {1, 100, 1, 0}, {}, percent_of(&SizingChoices::inverter_efficiency),
+             take_percent(&SizingChoices::inverter_efficiency));
+    addField(grid, "depth", tr("Deepest discharge"), tr(" %"), {1, 100, 5, 0}, {}, percent_of(&SizingChoices::most_depth),
+             take_percent(&SizingChoices::most_depth));
+    addField(grid, "endOfLife", tr("Left at end of life"), tr(" %"), {1, 100, 5, 0}, {}, percent_of(&SizingChoices::end_of_life),
+             take_percent(&SizingChoices::end_of_life));
+    addField(grid, "margin", tr("Margin"), {}, {1, 2, 0.05, 2}, tr("1.10 to 1.25 (IEEE 1013)"), value_of(&SizingChoices::margin),
+             take(&SizingChoices::margin));
+    addField(grid, "temperatureFactor", tr("Temperature factor"), {}, {1, 3, 0.05, 2},
+             tr("1 for lithium with thermal control; lead-acid in the cold more"), value_of(&SizingChoices::temperature_factor),
+             take(&SizingChoices::temperature_factor));
 }
 
-void SizingForm::add_group(QGridLayout& grid, const QString& title) {
+void SizingForm::addGroup(QGridLayout& grid, const QString& title) {
     auto* label = new QLabel(title);
     set_text_style(*label, Tone::soft, TextSize::group);
     label->setContentsMargins(0, spacing::half_px, 0, 0);
@@ -101,8 +101,8 @@ void SizingForm::add_group(QGridLayout& grid, const QString& title) {
     place_ = 0;
 }
 
-void SizingForm::add_field(QGridLayout& grid, const char* key, const QString& title, const QString& suffix, const Range& range, const QString& tip,
-                           std::function<double(const SizingChoices&)> get, std::function<void(SizingChoices&, double)> set) {
+void SizingForm::addField(QGridLayout& grid, const char* key, const QString& title, const QString& suffix, const Range& range, const QString& tip,
+                          std::function<double(const SizingChoices&)> get, std::function<void(SizingChoices&, double)> set) {
     auto* label = new QLabel(title);
     set_text_style(*label, Tone::soft, TextSize::caption);
     auto* spin = new QDoubleSpinBox;
@@ -126,8 +126,8 @@ void SizingForm::add_field(QGridLayout& grid, const char* key, const QString& ti
     });
 }
 
-void SizingForm::add_months(QGridLayout& grid) {
-    add_group(grid, tr("Peak-sun hours by month, h/d"));
+void SizingForm::addMonths(QGridLayout& grid) {
+    addGroup(grid, tr("Peak-sun hours by month, h/d"));
     for (int month = 0; month < months_of_year; ++month) {
         const QString name = QLocale().standaloneMonthName(month + 1, QLocale::ShortFormat);
         auto* label = new QLabel(name);

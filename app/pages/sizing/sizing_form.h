@@ -42,11 +42,11 @@ private:
         double low, high, step;
         int decimals;
     };
-    void add_group(QGridLayout& grid, const QString& title);
-    void add_field(QGridLayout& grid, const char* key, const QString& title, const QString& suffix, const Range& range, const QString& tip,
-                   std::function<double(const SizingChoices&)> get, std::function<void(SizingChoices&, double)> set);
-    void add_months(QGridLayout& grid);
-    void add_battery(QGridLayout& grid);
+    void addGroup(QGridLayout& grid, const QString& title);
+    void addField(QGridLayout& grid, const char* key, const QString& title, const QString& suffix, const Range& range, const QString& tip,
+                  std::function<double(const SizingChoices&)> get, std::function<void(SizingChoices&, double)> set);
+    void addMonths(QGridLayout& grid);
+    void addBattery(QGridLayout& grid);
 
     std::vector<Field> fields_;
     int place_ = 0; ///< of the next field: two stand side by side

@@ -95,13 +95,13 @@ SizingPage::SizingPage(Document& document, QWidget* parent)
     panel_column->setContentsMargins(1, 1, 1, 1);
     panel_column->addWidget(scrolling(*form_, form_panel_));
     halves->addWidget(form_panel_, 0);
-    halves->addWidget(scrolling(*make_answer(), whole), 1);
+    halves->addWidget(scrolling(*makeAnswer(), whole), 1);
     body_->addWidget(whole);
-    body_->addWidget(make_empty());
+    body_->addWidget(makeEmpty());
     auto* page = new QVBoxLayout(this);
     page->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
     page->setSpacing(spacing::grid_px + 2);
-    page->addWidget(make_head());
+    page->addWidget(makeHead());
     page->addWidget(body_, 1);
     // The gravest stay in sight; all of them end the page.
     const std::vector<std::string> cautions = sizing_cautions();
@@ -110,14 +110,14 @@ SizingPage::SizingPage(Document& document, QWidget* parent)
         if (caution.find("licensed electrician") != std::string::npos) in_sight.push_back(caution);
     cautions_->setText(joined_lines(in_sight));
     all_cautions_->setText(joined_lines(cautions));
-    fit_to_text();
+    fitToText();
     page->addWidget(cautions_);
     connect(form_, &SizingForm::changed, this, [this] {
         if (isVisible()) refresh();
         emit choicesChanged(form_->text());
     });
     connect(units_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
-        if (!refreshing_) show_unit();
+        if (!refreshing_) showUnit();
     });
     for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::loadListsChanged, &Document::runsChanged})
         connect(&document_, signal, this, [this] {
@@ -128,7 +128,7 @@ SizingPage::SizingPage(Document& document, QWidget* parent)
     });
 }
 
-QWidget* SizingPage::make_head() {
+QWidget* SizingPage::makeHead() {
     auto* head = new QWidget;
     auto* title = new QLabel(tr("Sizing"));
     set_text_style(*title, Tone::ink, TextSize::title);
@@ -152,7 +152,7 @@ QWidget* SizingPage::make_head() {
     return head;
 }
 
-QWidget* SizingPage::make_answer() {
+QWidget* SizingPage::makeAnswer() {
     auto* side = new QWidget;
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
@@ -176,7 +176,7 @@ QWidget* SizingPage::make_answer() {
     return side;
 }
 
-QWidget* SizingPage::make_empty() {
+QWidget* SizingPage::makeEmpty() {
     auto* panel = new_panel(nullptr);
     auto* words = new_paragraph("noSizingLabel", Tone::soft, TextSize::body);
     words->setText(tr("No load list yet. Add one under Edit, Load lists, with what is to run and for how "
@@ -221,7 +221,7 @@ void SizingPage::refresh() {
         if (tested) claims.push_back(check_claims(unit, records, fit));
         units.push_back({&unit, &fit, tested ? &claims.back() : nullptr});
     }
-    const std::size_t chosen = chosen_unit();
+    const std::size_t chosen = chosenUnit();
     sizing_ = size_for(*list, units, form_->choices());
     refreshing_ = true;
     const std::vector<std::string> shown{"unit", "basis",         "days_of_autonomy",   "lasts_h", "units_least", "units_sure", "output",
@@ -239,10 +239,10 @@ void SizingPage::refresh() {
     totals_->setText(tr("%1 takes %2 Wh a day, %3 W when all of it runs, %4 W at most.")
                          .arg(text_of(list->name), shown_number(sizing_.totals.daily_wh, 0), shown_number(sizing_.totals.running_w, 0),
                               shown_number(sizing_.totals.peak_w, 0)));
-    show_unit();
+    showUnit();
 }
 
-void SizingPage::fit_to_text() {
+void SizingPage::fitToText() {
     form_panel_->setMinimumWidth(std::max(sizing_form_px, form_->minimumSizeHint().width() + 2 * spacing::page_margin_px));
     for (QTableView* view : {units_, rules_, months_}) fit_rows(*view);
 }
@@ -250,16 +250,16 @@ void SizingPage::fit_to_text() {
 void SizingPage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange)
-        QTimer::singleShot(0, this, &SizingPage::fit_to_text); // once the parts have taken the new size
+        QTimer::singleShot(0, this, &SizingPage::fitToText); // once the parts have taken the new size
 }
 
-std::size_t SizingPage::chosen_unit() const {
+std::size_t SizingPage::chosenUnit() const {
     const int row = units_->currentIndex().row();
     return row < 0 ? 0 : static_cast<std::size_t>(row);
 }
 
-void SizingPage::show_unit() {
-    const std::size_t unit = chosen_unit();
+void SizingPage::showUnit() {
+    const std::size_t unit = chosenUnit();
     QString words = text_of(course_sentence(sizing_, unit));
     if (unit < sizing_.units.size()) {
         const SizedUnit& sized = sizing_.units[unit];

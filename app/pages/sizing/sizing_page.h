@@ -50,12 +50,12 @@ signals:
     void exportAsked();
 
 private:
-    QWidget* make_head();
-    QWidget* make_answer();
-    QWidget* make_empty();
-    void show_unit();
-    void fit_to_text();
-    [[nodiscard]] std::size_t chosen_unit() const;
+    QWidget* makeHead();
+    QWidget* makeAnswer();
+    QWidget* makeEmpty();
+    void showUnit();
+    void fitToText();
+    [[nodiscard]] std::size_t chosenUnit() const;
 
     Document& document_;
     Sizing sizing_;

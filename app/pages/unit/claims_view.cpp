@@ -117,10 +117,10 @@ QString ClaimsView::kwhPriceText() const { return price_->text(); }
 void ClaimsView::setClaims(const UnitClaims& claims, const QString& currency) {
     claims_ = claims;
     currency_ = currency;
-    show_claims();
+    showClaims();
 }
 
-void ClaimsView::show_claims() {
+void ClaimsView::showClaims() {
     table_->setText(claims_html(claims_));
     QStringList trip{text_of(claims_.round_trip.sentence)};
     if (claims_.round_trip.efficiency.value) {
@@ -137,7 +137,7 @@ void ClaimsView::show_claims() {
 
 void ClaimsView::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::StyleChange) show_claims();
+    if (event->type() == QEvent::StyleChange) showClaims();
 }
 
 } // namespace ullage

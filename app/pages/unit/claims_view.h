@@ -32,7 +32,7 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
-    void show_claims();
+    void showClaims();
 
     UnitClaims claims_;
     QString currency_;

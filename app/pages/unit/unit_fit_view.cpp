@@ -50,11 +50,11 @@ UnitFitView::UnitFitView(QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(1, 1, 1, 1);
     row->setSpacing(0);
-    row->addWidget(make_words());
+    row->addWidget(makeWords());
     row->addWidget(tabs_, 1);
 }
 
-QWidget* UnitFitView::make_words() {
+QWidget* UnitFitView::makeWords() {
     auto* side = new QWidget;
     auto* head = new QLabel(tr("What all drains say together"));
     set_text_style(*head, Tone::soft, TextSize::group);
@@ -62,9 +62,9 @@ QWidget* UnitFitView::make_words() {
     figures->setHorizontalSpacing(spacing::panel_gap_px);
     figures->setVerticalSpacing(2);
     figures->setColumnStretch(2, 1);
-    draw_ = make_figure(QStringLiteral("noLoadDraw"), tr("no-load draw"), *figures, 0);
-    energy_ = make_figure(QStringLiteral("noTimeCostEnergy"), tr("energy at no time cost"), *figures, 1);
-    endurance_ = make_figure(QStringLiteral("noLoadEndurance"), tr("no-load endurance"), *figures, 2);
+    draw_ = makeFigure(QStringLiteral("noLoadDraw"), tr("no-load draw"), *figures, 0);
+    energy_ = makeFigure(QStringLiteral("noTimeCostEnergy"), tr("energy at no time cost"), *figures, 1);
+    endurance_ = makeFigure(QStringLiteral("noLoadEndurance"), tr("no-load endurance"), *figures, 2);
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px, spacing::panel_gap_px);
     column->setSpacing(spacing::grid_px);
@@ -95,7 +95,7 @@ void UnitFitView::changeEvent(QEvent* event) {
     if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) fitWords();
 }
 
-UnitFitView::Figure UnitFitView::make_figure(const QString& key, const QString& name, QGridLayout& grid, int row) {
+UnitFitView::Figure UnitFitView::makeFigure(const QString& key, const QString& name, QGridLayout& grid, int row) {
     Figure figure{new QLabel(name), new QLabel, new QLabel, new QLabel};
     figure.value->setObjectName(key + QStringLiteral("Label"));
     figure.interval->setObjectName(key + QStringLiteral("IntervalLabel"));

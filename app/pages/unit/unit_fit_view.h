@@ -36,9 +36,9 @@ private:
     struct Figure {
         QLabel *name = nullptr, *value = nullptr, *interval = nullptr, *reason = nullptr;
     };
-    QWidget* make_words();
+    QWidget* makeWords();
     void fitWords();
-    Figure make_figure(const QString& key, const QString& name, QGridLayout& grid, int row);
+    Figure makeFigure(const QString& key, const QString& name, QGridLayout& grid, int row);
     static void fill(const Figure& figure, const Quantity& quantity, const QString& said);
 
     Figure draw_, energy_, endurance_;

@@ -46,7 +46,7 @@ UnitPage::UnitPage(Document& document, QWidget* parent)
     top->setSpacing(spacing::panel_gap_px);
     auto* left = new QVBoxLayout;
     left->setSpacing(spacing::grid_px + 2);
-    left->addWidget(make_claims());
+    left->addWidget(makeClaims());
     left->addWidget(fit_, 1);
     top->addLayout(left, 1);
     auto* picture = new QFrame;
@@ -66,11 +66,11 @@ UnitPage::UnitPage(Document& document, QWidget* parent)
     levels->setContentsMargins(0, 0, 0, 0);
     levels->setSpacing(spacing::grid_px + 2);
     levels->addLayout(top, 3);
-    levels->addWidget(make_runs(), 1);
+    levels->addWidget(makeRuns(), 1);
     auto* page = new QVBoxLayout(this);
     page->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
     page->setSpacing(spacing::grid_px + 2);
-    page->addWidget(make_head());
+    page->addWidget(makeHead());
     page->addWidget(scrolling(*content, this), 1);
     keep_lines(*fit_, fit_lines);
     keep_lines(*runs_, runs_lines);
@@ -83,7 +83,7 @@ UnitPage::UnitPage(Document& document, QWidget* parent)
     });
 }
 
-QWidget* UnitPage::make_head() {
+QWidget* UnitPage::makeHead() {
     auto* head = new QWidget;
     title_->setObjectName(QStringLiteral("unitNameLabel"));
     title_->setTextFormat(Qt::PlainText);
@@ -108,7 +108,7 @@ QWidget* UnitPage::make_head() {
     return head;
 }
 
-QWidget* UnitPage::make_claims() {
+QWidget* UnitPage::makeClaims() {
     auto* panel = new QFrame;
     panel->setObjectName(QStringLiteral("claimsPanel"));
     make_panel(*panel);
@@ -125,7 +125,7 @@ QWidget* UnitPage::make_claims() {
     return panel;
 }
 
-QWidget* UnitPage::make_runs() {
+QWidget* UnitPage::makeRuns() {
     auto* panel = new QFrame;
     make_panel(*panel);
     runs_->setObjectName(QStringLiteral("runsTable"));
@@ -167,10 +167,10 @@ QWidget* UnitPage::make_runs() {
         fit_->setVisible(tab == 0);
         auto* page = static_cast<QVBoxLayout*>(layout());
         page->setStretch(1, tab == 0 ? 3 : 0);
-        fill_tested();
+        fillTested();
     });
     connect(tested_, &ClaimsView::priceChanged, this, [this] {
-        fill_tested();
+        fillTested();
         emit kwhPriceTyped(tested_->kwhPriceText());
     });
     return below_;
@@ -193,16 +193,16 @@ void UnitPage::refresh() {
     if (!unit->remark.empty()) about << text_of(unit->remark);
     about_->setText(about.join(QStringLiteral(", ")));
     about_->setToolTip(about_->text());
-    fill_claims(*unit);
-    fill_vessel(*unit);
-    fill_fit(*unit);
-    fill_tested();
+    fillClaims(*unit);
+    fillVessel(*unit);
+    fillFit(*unit);
+    fillTested();
     runs_->setVisible(!runs.empty());
     empty_->setVisible(runs.empty());
-    arrange_columns();
+    arrangeColumns();
 }
 
-void UnitPage::fill_claims(const Unit& unit) {
+void UnitPage::fillClaims(const Unit& unit) {
     while (auto* item = claims_->takeAt(0)) {
         delete item->widget();
         delete item;
@@ -228,7 +228,7 @@ void UnitPage::fill_claims(const Unit& unit) {
     for (int column = 0; column < columns; ++column) claims_->setColumnStretch(column, 1);
 }
 
-void UnitPage::fill_vessel(const Unit& unit) {
+void UnitPage::fillVessel(const Unit& unit) {
     const auto told = representative_run(document_, unit.uuid);
     VesselRowContent content;
     content.description = tr("Vessel of %1").arg(text_of(unit.name));
@@ -251,7 +251,7 @@ void UnitPage::fill_vessel(const Unit& unit) {
                                                  : tr("Empty until a drain has been noted."));
 }
 
-void UnitPage::fill_fit(const Unit& unit) {
+void UnitPage::fillFit(const Unit& unit) {
     const auto& fit = document_.unitFit(unit.uuid);
     std::vector<MeasuredDrain> drains;
     for (const auto& drain : fit.drains) {
@@ -262,7 +262,7 @@ void UnitPage::fill_fit(const Unit& unit) {
     fit_->setUnit(analyse_unit(unit, fit), drains);
 }
 
-void UnitPage::fill_tested() {
+void UnitPage::fillTested() {
     const auto* unit = document_.unit(unit_uuid_);
     if (!unit || below_->currentIndex() != 1) return;
     std::optional<EnergyPrice> price;
@@ -272,7 +272,7 @@ void UnitPage::fill_tested() {
 
 void UnitPage::setKwhPriceText(const QString& text) { tested_->setKwhPriceText(text); }
 
-void UnitPage::arrange_columns() {
+void UnitPage::arrangeColumns() {
     // The last column takes what is left.
     for (int column = 0; column + 1 < UnitRunsModel::ColumnCount; ++column) {
         runs_->resizeColumnToContents(column);

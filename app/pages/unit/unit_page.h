@@ -38,15 +38,15 @@ signals:
     void kwhPriceTyped(const QString& text);
 
 private:
-    QWidget* make_head();
-    QWidget* make_claims();
-    QWidget* make_runs();
+    QWidget* makeHead();
+    QWidget* makeClaims();
+    QWidget* makeRuns();
     void refresh();
-    void fill_claims(const Unit& unit);
-    void fill_vessel(const Unit& unit);
-    void fill_fit(const Unit& unit);
-    void fill_tested();
-    void arrange_columns();
+    void fillClaims(const Unit& unit);
+    void fillVessel(const Unit& unit);
+    void fillFit(const Unit& unit);
+    void fillTested();
+    void arrangeColumns();
 
     Document& document_;
     std::string unit_uuid_;

@@ -173,9 +173,9 @@ TEST(LineLayout, twenty_curves_that_end_together_have_twenty_names_apart) {
 TEST(LineLayout, pixels_and_values_are_each_others_inverse_on_both_kinds_of_axis) {
     for (const ChartContent& content : {sample::drain(), sample::fraction_over_load()}) {
         const LineLayout layout = line_layout(content, plain_look(), {600, 400}, std::nullopt, {});
-        for (const double x : {11.0, 12.5, 17.0}) EXPECT_NEAR(layout.value_x(layout.pixel_x(x)), x, 1e-9);
-        EXPECT_NEAR(layout.pixel_x(layout.x.minimum), layout.plot.left(), 1e-9);
-        EXPECT_NEAR(layout.pixel_y(layout.y.maximum), layout.plot.top(), 1e-9);
+        for (const double x : {11.0, 12.5, 17.0}) EXPECT_NEAR(layout.valueX(layout.pixelX(x)), x, 1e-9);
+        EXPECT_NEAR(layout.pixelX(layout.x.minimum), layout.plot.left(), 1e-9);
+        EXPECT_NEAR(layout.pixelY(layout.y.maximum), layout.plot.top(), 1e-9);
     }
 }
 
