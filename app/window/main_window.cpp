@@ -3,39 +3,36 @@
 
 #include "delegates/tree_row_delegate.h"
 #include "dialogs/cautions.h"
-#include "dialogs/help_dialog.h"
 #include "models/logbook_tree_model.h"
-#include "pages/bench/bench_page.h"
-#include "pages/comparison/comparison_page.h"
-#include "pages/meters/meters_page.h"
-#include "pages/pv/pv_page.h"
-#include "pages/run/run_page.h"
-#include "pages/sizing/load_lists_page.h"
-#include "pages/sizing/sizing_page.h"
-#include "pages/unit/unit_page.h"
-#include "services/analyse_units.h"
-#include "services/awake.h"
 #include "services/log_follower.h"
-#include "services/notifier.h"
 #include "services/reminders.h"
 #include "services/settings.h"
 #include "style/roles.h"
 #include "style/spacing.h"
-#include "style/theme.h"
 #include "style/words.h"
+#include "window/bench_controller.h"
+#include "window/comparison_controller.h"
 #include "window/displaced_bar.h"
+#include "window/file_controller.h"
+#include "window/load_list_controller.h"
+#include "window/log_controller.h"
 #include "window/message_bar.h"
+#include "window/page_stack.h"
+#include "window/record_controller.h"
 #include "window/reminder_bar.h"
+#include "window/report_controller.h"
+#include "window/view_controller.h"
 #include "window/welcome_page.h"
 
 #include <QAction>
 #include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QDropEvent>
 #include <QFileInfo>
-#include <QFrame>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMimeData>
 #include <QSplitter>
-#include <QStackedWidget>
 #include <QTimer>
 #include <QTreeView>
 #include <QUrl>
@@ -53,21 +50,27 @@ constexpr int widest_side_px = 420;
 } // namespace
 
 MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts, const Desktop& desktop, QWidget* parent)
-    : QMainWindow(parent), document_(document), settings_(settings), prompts_(prompts), notifier_(desktop.notifier),
+    : QMainWindow(parent), document_(document), settings_(settings), prompts_(prompts),
       reminders_(new Reminders(document, settings, desktop.notifier, this)), log_follower_(new LogFollower(document, settings, this)),
-      awake_(std::make_unique<Awake>(desktop.inhibitor)), tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView),
-      splitter_(new QSplitter), pages_(new QStackedWidget), messages_(new MessageBar), displaced_bar_(new DisplacedBar),
-      reminder_bar_(new ReminderBar(document, *reminders_)), welcome_page_(new WelcomePage), caution_label_(new QLabel), awake_label_(new QLabel),
-      saved_label_(new QLabel), bench_timer_(new QTimer(this)) {
+      tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new PageStack(document, settings)),
+      messages_(new MessageBar), displaced_bar_(new DisplacedBar), reminder_bar_(new ReminderBar(document, *reminders_)), caution_label_(new QLabel),
+      awake_label_(new QLabel), saved_label_(new QLabel) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     build();
+    const Workplace here{*this, document, settings, prompts, *messages_, *pages_};
+    files_ = new FileController(here);
+    records_ = new RecordController(here, *reminders_);
+    logs_ = new LogController(here, *log_follower_, desktop.notifier);
+    load_lists_ = new LoadListController(here);
+    comparing_ = new ComparisonController(here);
+    reports_ = new ReportController(here);
+    view_ = new ViewController(here);
+    bench_ = new BenchController(here, *reminders_, desktop);
     makeActions();
-    connectWelcome();
+    connectParts();
     preparePages();
-    connectLogs();
     connectDocument();
-    watchBench();
     restoreLayout();
     if (document_.isOpen()) logbookOpened();
     else logbookClosed();
@@ -79,7 +82,8 @@ MainWindow::~MainWindow() {
     document_.undoStack().disconnect(this);
     reminders_->disconnect();
     log_follower_->disconnect();
-    if (notifier_) notifier_->setClicked({});
+    bench_->disconnect();
+    pages_->disconnect(this);
 }
 
 void MainWindow::build() {
@@ -90,8 +94,6 @@ void MainWindow::build() {
     column->addWidget(reminder_bar_);
     column->addWidget(displaced_bar_);
     column->addWidget(messages_);
-    pages_->addWidget(welcome_page_);
-    pages_->setObjectName(QStringLiteral("pagesStack"));
     column->addWidget(pages_, 1);
     column->addWidget(makeStatus());
 
@@ -153,14 +155,35 @@ QWidget* MainWindow::makeStatus() {
     return line;
 }
 
-void MainWindow::connectWelcome() {
-    connect(welcome_page_, &WelcomePage::newLogbookAsked, this, &MainWindow::newLogbook);
-    connect(welcome_page_, &WelcomePage::openLogbookAsked, this, &MainWindow::chooseLogbook);
-    connect(welcome_page_, &WelcomePage::sampleLogbookAsked, this, &MainWindow::openSample);
-    connect(welcome_page_, &WelcomePage::recentFileAsked, this, &MainWindow::openLogbook);
-    connect(welcome_page_, &WelcomePage::addUnitAsked, this, &MainWindow::addUnit);
-    connect(welcome_page_, &WelcomePage::addMeterAsked, this, &MainWindow::addMeter);
-    connect(welcome_page_, &WelcomePage::importAsked, this, &MainWindow::importSheet);
+void MainWindow::connectParts() {
+    const WelcomePage* welcome = &pages_->welcome();
+    connect(welcome, &WelcomePage::newLogbookAsked, files_, &FileController::newLogbook);
+    connect(welcome, &WelcomePage::openLogbookAsked, files_, &FileController::chooseLogbook);
+    connect(welcome, &WelcomePage::sampleLogbookAsked, files_, &FileController::openSample);
+    connect(welcome, &WelcomePage::recentFileAsked, files_, &FileController::openLogbook);
+    connect(welcome, &WelcomePage::addUnitAsked, records_, &RecordController::addUnit);
+    connect(welcome, &WelcomePage::addMeterAsked, records_, &RecordController::addMeter);
+    connect(welcome, &WelcomePage::importAsked, files_, &FileController::importSheet);
+    connect(pages_, &PageStack::moved, this, &MainWindow::selectInTree);
+    connect(pages_, &PageStack::notice, messages_, &MessageBar::showNote);
+    connect(pages_, &PageStack::error, messages_, &MessageBar::showError);
+    connect(pages_, &PageStack::analysed, tree_->viewport(), qOverload<>(&QWidget::update)); // what was delivered is known now
+    connect(pages_, &PageStack::made, this, [this] {
+        // The window answers an event of the document after its pages, since it may show one of them then.
+        document_.disconnect(this);
+        connectDocument();
+    });
+    connect(displaced_bar_, &DisplacedBar::saveAsked, files_, &FileController::saveElsewhere);
+    connect(reminder_bar_, &ReminderBar::readingAsked, this, [this](const QString& run) { pages_->enterReading(utf8_of(run)); });
+    connect(bench_, &BenchController::looked, this, &MainWindow::showLooked);
+    bench_->look();
+}
+
+void MainWindow::showLooked(const QSet<QString>& overdue_runs, const QString& awake_words) {
+    tree_model_->setOverdue(overdue_runs);
+    awake_label_->setText(awake_words);
+    awake_label_->setVisible(!awake_words.isEmpty());
+    nameRunningTests();
 }
 
 void MainWindow::connectDocument() {
@@ -177,7 +200,6 @@ void MainWindow::connectDocument() {
         saved_label_->clear();
         displaced_bar_->tell(sentence);
     });
-    connect(displaced_bar_, &DisplacedBar::saveAsked, this, &MainWindow::saveElsewhere);
     connect(&document_, &Document::saved, this, [this](qint64 time_ms) {
         const auto local = to_local(time_ms, machine_zone());
         saved_label_->setText(tr("saved %1 ✓")
@@ -196,130 +218,52 @@ void MainWindow::logbookOpened() {
     saved_label_->clear();
     displaced_bar_->dismiss();
     messages_->dismiss();
-    tellOpeningCheck();
+    files_->tellOpeningCheck();
     setWindowTitle(tr("%1 – Ullage").arg(shown_path(QFileInfo(path).completeBaseName())));
-    unit_uuid_.clear();
-    run_uuid_.clear();
-    meter_uuid_.clear();
-    welcome_page_->setLogbookOpen(true);
+    pages_->forget();
+    pages_->welcome().setLogbookOpen(true);
     // A tree that gets the keyboard chooses its first row; that is not what was last shown.
     selecting_ = true;
     tree_->show();
     tree_->expandAll();
     tree_->setFocus();
     selecting_ = false;
-    if (comparison_page_.isMade()) showComparedLogbooks();
-    if (!showRememberedPage()) showDefaultPage();
+    if (pages_->comparison().isMade()) comparing_->showComparedLogbooks();
+    if (!pages_->showRememberedPage()) pages_->showDefaultPage();
 }
 
 void MainWindow::logbookClosed() {
     setWindowTitle(tr("Ullage"));
     saved_label_->clear();
     displaced_bar_->dismiss();
-    unit_uuid_.clear();
-    run_uuid_.clear();
-    meter_uuid_.clear();
-    welcome_page_->setLogbookOpen(false);
-    welcome_page_->setRecentFiles(settings_.recentFiles());
-    pages_->setCurrentWidget(welcome_page_);
+    pages_->forget();
+    pages_->welcome().setLogbookOpen(false);
+    pages_->welcome().setRecentFiles(settings_.recentFiles());
+    pages_->showWelcome();
     tree_->hide();
     showStatus();
     updateActions();
 }
 
-void MainWindow::showDefaultPage() {
-    for (const auto* record : document_.runs())
-        if (record->run.end == RunEnd::still_running) return showRun(record->run.uuid);
-    if (!document_.units().empty()) return showUnit(document_.units().front().uuid);
-    unit_uuid_.clear();
-    run_uuid_.clear();
-    pages_->setCurrentWidget(welcome_page_);
-    selectInTree();
-}
-
 void MainWindow::contentChanged() {
-    // What was shown may have been withdrawn, or have come back on undo.
-    const auto* page = pages_->currentWidget();
-    if (page == run_page_ && !document_.run(run_uuid_)) {
-        if (document_.unit(unit_uuid_)) showUnit(unit_uuid_);
-        else showDefaultPage();
-    } else if ((page == unit_page_ && !document_.unit(unit_uuid_)) || (page == welcome_page_ && !document_.units().empty())) {
-        showDefaultPage();
-    }
+    pages_->leaveWhatIsGone();
     showStatus();
     updateActions();
 }
 
 void MainWindow::rowChosen(const QModelIndex& index) {
     if (selecting_ || !index.isValid()) return;
-    const auto uuid = utf8_of(index.data(LogbookTreeModel::UuidRole).toString());
-    const auto entry = std::ranges::find(page_table_, tree_model_->rowKind(index), &PageEntry::row);
-    if (entry != page_table_.end()) entry->show(uuid);
-}
-
-bool MainWindow::analyseFirst(const std::vector<std::string>& unit_uuids, bool with_runs) {
-    if (document_.readingsToAnalyse(unit_uuids, with_runs) <= Document::most_analysed_at_once) return true;
-    const bool analysed = analyse_units_beside(document_, unit_uuids, with_runs, this);
-    tree_->viewport()->update(); // what was delivered is known now
-    return analysed;
-}
-
-void MainWindow::showUnit(const std::string& unit_uuid) {
-    if (!document_.unit(unit_uuid) || !analyseFirst({unit_uuid}, true)) return selectInTree();
-    unit_uuid_ = unit_uuid;
-    run_uuid_.clear();
-    unit_page_->showUnit(unit_uuid);
-    pages_->setCurrentWidget(unit_page_);
-    selectInTree();
-    rememberPage();
-}
-
-void MainWindow::showRun(const std::string& run_uuid) {
-    const auto* record = document_.run(run_uuid);
-    if (!record) return;
-    if (const std::string unit = record->unit.uuid; !analyseFirst({unit}, true)) return selectInTree();
-    record = document_.run(run_uuid);
-    if (!record) return;
-    unit_uuid_ = record->unit.uuid;
-    const bool other = run_uuid_ != run_uuid || pages_->currentWidget() != run_page_;
-    run_uuid_ = run_uuid;
-    if (other) run_page_->showRun(raw_text(run_uuid));
-    pages_->setCurrentWidget(run_page_);
-    QTimer::singleShot(0, this, [this] { restoreSplitters(*run_page_); });
-    selectInTree();
-    rememberPage();
-}
-
-void MainWindow::showMeter(const std::string& meter_uuid) {
-    if (!document_.meter(meter_uuid)) return;
-    meter_uuid_ = meter_uuid;
-    meters_page_->showMeter(meter_uuid);
-    pages_->setCurrentWidget(meters_page_);
-    selectInTree();
-    rememberPage();
-}
-
-void MainWindow::showComparison() {
-    if (!document_.isOpen()) return;
-    pages_->setCurrentWidget(comparison_page_); // which brings itself up to date
-    QTimer::singleShot(0, this, [this] { restoreSplitters(*comparison_page_); });
-    selectInTree();
-    rememberPage();
+    pages_->showRow(tree_model_->rowKind(index), utf8_of(index.data(LogbookTreeModel::UuidRole).toString()));
 }
 
 void MainWindow::selectInTree() {
-    const PageEntry* page = currentPage();
+    const PageEntry* page = pages_->currentPage();
     const auto index = page ? tree_model_->indexOf(page->row, page->uuid()) : QModelIndex();
     selecting_ = true;
     tree_->setCurrentIndex(index);
     selecting_ = false;
     showStatus();
     updateActions();
-}
-
-std::string MainWindow::currentUnit() const {
-    const auto* page = pages_->currentWidget();
-    return page == run_page_ || page == unit_page_ ? unit_uuid_ : std::string();
 }
 
 void MainWindow::showStatus() {
@@ -332,29 +276,47 @@ void MainWindow::restoreLayout() {
     resize(1280, 800);
     restoreGeometry(settings_.layout(objectName()));
     splitter_->restoreState(settings_.layout(splitter_->objectName()));
-    showCharts(settings_.chartsShown());
-}
-
-void MainWindow::restoreSplitters(const QWidget& page) {
-    if (!page.isVisible() || restored_.contains(&page)) return;
-    restored_.insert(&page);
-    for (auto* splitter : page.findChildren<QSplitter*>()) {
-        const auto orientation = splitter->orientation();
-        const auto sizes = splitter->sizes();
-        if (!splitter->restoreState(settings_.layout(splitter->objectName()))) continue;
-        // The page stacks its parts by its own width: places of the other arrangement do not fit.
-        if (splitter->orientation() == orientation) continue;
-        splitter->setOrientation(orientation);
-        splitter->setSizes(sizes);
-    }
+    view_->showCharts(settings_.chartsShown());
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     settings_.setLayout(objectName(), saveGeometry());
     settings_.setLayout(splitter_->objectName(), splitter_->saveState());
-    for (const auto* page : restored_)
-        for (const auto* splitter : page->findChildren<QSplitter*>()) settings_.setLayout(splitter->objectName(), splitter->saveState());
+    pages_->keepSplitters();
     QMainWindow::closeEvent(event);
 }
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (event->mimeData()->hasUrls()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const QString log = files_->takeDropped(event->mimeData()->urls());
+    if (!log.isEmpty()) logs_->importLog(log);
+    event->acceptProposedAction();
+}
+
+void MainWindow::paintEvent(QPaintEvent* event) {
+    QMainWindow::paintEvent(event);
+    if (painted_) return;
+    painted_ = true;
+    QTimer::singleShot(0, pages_, &PageStack::makePagesInTurns);
+}
+
+void MainWindow::openLogbook(const QString& path) { files_->openLogbook(path); }
+void MainWindow::openLastLogbook() { files_->openLastLogbook(); }
+void MainWindow::importSheets(const QStringList& paths) { files_->importSheets(paths); }
+void MainWindow::importLog(const QString& path) { logs_->importLog(path); }
+void MainWindow::showUnit(const std::string& unit_uuid) { pages_->showUnit(unit_uuid); }
+void MainWindow::showRun(const std::string& run_uuid) { pages_->showRun(run_uuid); }
+void MainWindow::showMeter(const std::string& meter_uuid) { pages_->showMeter(meter_uuid); }
+void MainWindow::showLoadList(const std::string& list_uuid) { pages_->showLoadList(list_uuid); }
+void MainWindow::showLoadLists() { pages_->showLoadLists(); }
+void MainWindow::showComparison() { pages_->showComparison(); }
+void MainWindow::showBench() { pages_->showBench(); }
+void MainWindow::showPvInput() { pages_->showPvInput(); }
+void MainWindow::showSizing() { pages_->showSizing(); }
+void MainWindow::enterReading(const std::string& run_uuid) { pages_->enterReading(run_uuid); }
+void MainWindow::makeAllPages() { pages_->makeAllPages(); }
 
 } // namespace ullage

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How things look, and help.
-#include "window/main_window.h"
+#include "window/view_controller.h"
 
 #include "charts/picture_copy.h"
 #include "dialogs/help_dialog.h"
@@ -14,13 +13,14 @@
 #include "style/words.h"
 #include "window/example_page.h"
 #include "window/message_bar.h"
+#include "window/page_stack.h"
 
 #include <QAction>
 #include <QApplication>
 #include <QDir>
+#include <QMainWindow>
 #include <QMenu>
 #include <QMenuBar>
-#include <QStackedWidget>
 
 #include <functional>
 
@@ -32,43 +32,45 @@ constexpr int example_width_px = 536; ///< within the help window
 
 } // namespace
 
-void MainWindow::setTheme(Theme theme) {
+void ViewController::setTheme(Theme theme) {
     settings_.setTheme(theme);
     apply_appearance(*qApp, settings_);
 }
 
-void MainWindow::showCharts(bool shown) {
+void ViewController::showCharts(bool shown) {
     settings_.setChartsShown(shown);
-    if (run_page_.isMade()) run_page_->setChartsShown(shown);
+    if (pages_.run().isMade()) pages_.run()->setChartsShown(shown);
 }
 
-void MainWindow::setTextStep(int step) {
+void ViewController::setTextStep(int step) {
     const int before = settings_.textStep();
     settings_.setTextStep(step);
     if (settings_.textStep() != before) apply_appearance(*qApp, settings_); // else it is at its limit
 }
 
-void MainWindow::largerText() { setTextStep(settings_.textStep() + 1); }
-void MainWindow::smallerText() { setTextStep(settings_.textStep() - 1); }
-void MainWindow::usualText() { setTextStep(0); }
+void ViewController::largerText() { setTextStep(settings_.textStep() + 1); }
 
-void MainWindow::copyShownPicture() {
-    if (const auto* drawing = drawing_in_sight(*pages_->currentWidget())) tell(copy_picture(*drawing));
+void ViewController::smallerText() { setTextStep(settings_.textStep() - 1); }
+
+void ViewController::usualText() { setTextStep(0); }
+
+void ViewController::copyShownPicture() {
+    if (const auto* drawing = drawing_in_sight(*pages_.currentWidget())) tell(copy_picture(*drawing));
     else messages_->showNote(tr("No picture is in sight here; choose a run, a unit or the comparison."));
 }
 
-void MainWindow::saveShownPicture() {
-    const auto* drawing = drawing_in_sight(*pages_->currentWidget());
+void ViewController::saveShownPicture() {
+    const auto* drawing = drawing_in_sight(*pages_.currentWidget());
     if (!drawing) {
         messages_->showNote(tr("No picture is in sight here; choose a run, a unit or the comparison."));
         return;
     }
     // What is drawn at this moment: readings may come in while the form is open.
-    auto* form = new PictureDialog(shown_spec(*drawing), this, PictureDialog::Purpose::save);
+    auto* form = new PictureDialog(shown_spec(*drawing), window_, PictureDialog::Purpose::save);
     connect(form, &FormDialog::submitted, this, [this, form, content = *shown_picture(*drawing)] {
         const QString ending = form->ending();
         const QString filter = ending == QLatin1String("png") ? tr("PNG (*.png)") : tr("SVG (*.svg)");
-        const QString path = prompts_.fileToSave(this, tr("Save picture"), QDir(startFolder()).filePath(tr("picture") + QLatin1Char('.') + ending),
+        const QString path = prompts_.fileToSave(window_, tr("Save picture"), QDir(startFolder()).filePath(tr("picture") + QLatin1Char('.') + ending),
                                                  filter, ending, true);
         if (path.isEmpty()) return;
         settings_.setFolderOf(path);
@@ -83,12 +85,12 @@ void MainWindow::saveShownPicture() {
     form->open();
 }
 
-HelpDialog& MainWindow::help() {
-    if (!help_) help_ = new HelpDialog(this);
+HelpDialog& ViewController::help() {
+    if (!help_) help_ = new HelpDialog(window_);
     return *help_;
 }
 
-void MainWindow::showKeysAndWords() {
+void ViewController::showKeysAndWords() {
     KeyList keys{{tr("store the reading in the entry row"), tr("Enter")},
                  {tr("next or previous field"), tr("Tab, Shift+Tab")},
                  {tr("clear the entry row"), tr("Esc")},
@@ -110,13 +112,16 @@ void MainWindow::showKeysAndWords() {
             }
         }
     };
-    add(menuBar()->actions());
+    add(window_->menuBar()->actions());
     help().showPage(tr("Keys and words"), keys_and_words_html(keys));
 }
 
-void MainWindow::showExample() { help().showPage(tr("Worked example"), worked_example_html(example_width_px)); }
-void MainWindow::showMethod() { help().showPage(tr("Method"), method_html()); }
-void MainWindow::showCautions() { help().showPage(tr("Cautions"), cautions_html()); }
-void MainWindow::showAbout() { help().showPage(tr("About Ullage"), about_html()); }
+void ViewController::showExample() { help().showPage(tr("Worked example"), worked_example_html(example_width_px)); }
+
+void ViewController::showMethod() { help().showPage(tr("Method"), method_html()); }
+
+void ViewController::showCautions() { help().showPage(tr("Cautions"), cautions_html()); }
+
+void ViewController::showAbout() { help().showPage(tr("About Ullage"), about_html()); }
 
 } // namespace ullage

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Reports of the run shown, of the comparison, of a sizing and of a PV check.
-#include "window/main_window.h"
+#include "window/report_controller.h"
 
 #include "chart_content/report_making.h"
 #include "dialogs/report_form.h"
@@ -13,6 +12,7 @@
 #include "services/settings.h"
 #include "style/words.h"
 #include "window/message_bar.h"
+#include "window/page_stack.h"
 
 #include <QDir>
 #include <QLocale>
@@ -68,25 +68,25 @@ Result<void> write_comparison(const Document& document, ComparisonPage& page, co
 
 } // namespace
 
-void MainWindow::makeRunReport() {
-    const auto* record = document_.run(run_uuid_);
+void ReportController::makeRunReport() {
+    const auto* record = document_.run(pages_.runUuid());
     if (!record) return;
     const QString what = tr("%1 run %2").arg(raw_text(record->unit.name), QString::number(record->number));
-    askForReport(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, this),
-                 [this, run = run_uuid_](const QString& path, const ReportLook& look) { return write_run(document_, run, path, look); });
+    askForReport(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, window_),
+                 [this, run = pages_.runUuid()](const QString& path, const ReportLook& look) { return write_run(document_, run, path, look); });
 }
 
-void MainWindow::makeComparisonReport() {
-    showComparison();
-    if (!document_.isOpen() || !comparison_page_->isComplete()) return;
-    if (const std::size_t rows = comparison_page_->comparison().rows.size(); rows > most_reported_rows) {
+void ReportController::makeComparisonReport() {
+    pages_.showComparison();
+    if (!document_.isOpen() || !pages_.comparison()->isComplete()) return;
+    if (const std::size_t rows = pages_.comparison()->comparison().rows.size(); rows > most_reported_rows) {
         messages_->showNote(tr("A report of %1 rows would have thousands of pages, since it holds the readings and charts of each. Filter the "
                                "comparison to %2 rows at most; its export holds them all.")
                                 .arg(rows)
                                 .arg(most_reported_rows));
         return;
     }
-    const std::optional<CommonLoad> load = comparison_page_->fair().load;
+    const std::optional<CommonLoad> load = pages_.comparison()->fair().load;
     QStringList ways{tr("as tested, each at its own load")};
     if (load) {
         // The average is enough to tell the two apart; what is switched stands on the page.
@@ -94,42 +94,42 @@ void MainWindow::makeComparisonReport() {
         ways.prepend(tr("at %1, as on the page").arg(load->duty < 1 ? words.left(words.lastIndexOf(QLatin1String(" ("))) : words));
     }
     const QString what = tr("comparison");
-    auto* form = new ReportForm(what, paper_of(QLocale()), ways, this);
+    auto* form = new ReportForm(what, paper_of(QLocale()), ways, window_);
     askForReport(what, *form, [this, form, load](const QString& path, const ReportLook& look) {
-        return write_comparison(document_, *comparison_page_, form->way() == 0 ? load : std::nullopt, path, look);
+        return write_comparison(document_, *pages_.comparison(), form->way() == 0 ? load : std::nullopt, path, look);
     });
 }
 
-void MainWindow::makeSizingReport() {
-    showSizing();
-    if (!sizing_page_->hasSizing()) return;
-    const QString what = tr("sizing for %1").arg(raw_text(sizing_page_->sizing().list.name));
-    const auto write = [this, sizing = sizing_page_->sizing()](const QString& path, const ReportLook& look) {
+void ReportController::makeSizingReport() {
+    pages_.showSizing();
+    if (!pages_.sizing()->hasSizing()) return;
+    const QString what = tr("sizing for %1").arg(raw_text(pages_.sizing()->sizing().list.name));
+    const auto write = [this, sizing = pages_.sizing()->sizing()](const QString& path, const ReportLook& look) {
         const MadeReport made = make_sizing_report_of(sizing, options_now(document_));
         return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
     };
-    askForReport(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, this), write);
+    askForReport(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, window_), write);
 }
 
-void MainWindow::makePvReport() {
-    const std::optional<PvSheetText> sheet = pv_page_->stated();
+void ReportController::makePvReport() {
+    const std::optional<PvSheetText> sheet = pages_.pv()->stated();
     if (!sheet) return messages_->showError(tr("Choose a PV sheet whose fields can be read; then make its report."));
     const QString what = tr("PV check %1").arg(raw_text(sheet->sheet.name));
-    askForReport(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, this),
+    askForReport(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, window_),
                  [this, sheet = *sheet](const QString& path, const ReportLook& look) {
                      const MadeReport made = make_pv_report_of(sheet, options_now(document_));
                      return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
                  });
 }
 
-void MainWindow::askForReport(const QString& what, ReportForm& asking,
-                              std::function<Result<void>(const QString& path, const ReportLook& look)> write) {
+void ReportController::askForReport(const QString& what, ReportForm& asking,
+                                    std::function<Result<void>(const QString& path, const ReportLook& look)> write) {
     auto* form = &asking;
     connect(form, &FormDialog::submitted, this, [this, form, what, write = std::move(write)] {
         const QString ending = form->ending();
         const QString suggested = QDir(startFolder()).filePath(report_file_stem(what) + QLatin1Char('.') + ending);
         const QString filter = ending == QLatin1String("pdf") ? tr("PDF (*.pdf)") : tr("HTML page (*.html)");
-        const QString path = prompts_.fileToSave(this, tr("Make report"), suggested, filter, ending, true);
+        const QString path = prompts_.fileToSave(window_, tr("Make report"), suggested, filter, ending, true);
         if (path.isEmpty()) return;
         settings_.setFolderOf(path);
         Result<void> written;

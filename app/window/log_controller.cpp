@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Logs of meters: import into a run, and a run's load as an appliance.
-#include "window/main_window.h"
+#include "window/log_controller.h"
 
 #include "dialogs/appliance_form.h"
 #include "dialogs/log_form.h"
 #include "dialogs/skipped_rows_table.h"
-#include "pages/run/run_page.h"
 #include "pages/sizing/load_lists_page.h"
 #include "services/log_follower.h"
 #include "services/notifier.h"
@@ -13,6 +11,7 @@
 #include "services/settings.h"
 #include "style/words.h"
 #include "window/message_bar.h"
+#include "window/page_stack.h"
 
 #include <QFileInfo>
 
@@ -22,26 +21,26 @@ namespace ullage {
 
 namespace {
 
-QString log_files() { return MainWindow::tr("Logs (*.csv *.txt *.log *.tsv *.dat);;All files (*)"); }
+QString log_files() { return LogController::tr("Logs (*.csv *.txt *.log *.tsv *.dat);;All files (*)"); }
 
 } // namespace
 
-void MainWindow::connectLogs() {
-    connect(log_follower_, &LogFollower::error, messages_, &MessageBar::showError);
-    connect(log_follower_, &LogFollower::fellQuiet, this, [this](const QString&, const QString& sentence) {
+LogController::LogController(const Workplace& at, LogFollower& follower, Notifier* notifier) : Controller(at), follower_(follower) {
+    connect(&follower_, &LogFollower::error, messages_, &MessageBar::showError);
+    connect(&follower_, &LogFollower::fellQuiet, this, [this, notifier](const QString&, const QString& sentence) {
         messages_->showNote(sentence);
-        if (notifier_) notifier_->notify(tr("A log is quiet"), sentence);
+        if (notifier) notifier->notify(tr("A log is quiet"), sentence);
     });
 }
 
-void MainWindow::chooseLog() {
-    if (!document_.run(run_uuid_)) return;
-    const auto files = prompts_.filesToOpen(this, tr("Import log of a meter"), startFolder(), log_files(), false);
+void LogController::chooseLog() {
+    if (!document_.run(pages_.runUuid())) return;
+    const auto files = prompts_.filesToOpen(window_, tr("Import log of a meter"), startFolder(), log_files(), false);
     if (!files.isEmpty()) importLog(files.constFirst());
 }
 
-void MainWindow::importLog(const QString& path) {
-    const RunRecord* record = document_.run(run_uuid_);
+void LogController::importLog(const QString& path) {
+    const RunRecord* record = document_.run(pages_.runUuid());
     if (!record) return;
     messages_->dismiss();
     auto kept = document_.traceAnswers();
@@ -50,23 +49,23 @@ void MainWindow::importLog(const QString& path) {
         return;
     }
     settings_.setFolderOf(path);
-    auto* form = new LogForm(*record, document_.meters(), path, std::move(kept).value(), this);
-    connect(form, &FormDialog::submitted, this, [this, form, run = run_uuid_] { takeInLog(*form, run); });
+    auto* form = new LogForm(*record, document_.meters(), path, std::move(kept).value(), window_);
+    connect(form, &FormDialog::submitted, this, [this, form, run = pages_.runUuid()] { takeInLog(*form, run); });
     form->open();
 }
 
 /// Of a log that goes on where one of the run's ended only the rest is taken; else all of it.
-void MainWindow::takeInLog(LogForm& form, const std::string& run_uuid) {
+void LogController::takeInLog(LogForm& form, const std::string& run_uuid) {
     const auto refuse = [&form](const Error& error) { form.refuseImport(text_of(error.sentence())); };
     const QString file_name = shown_path(QFileInfo(form.path()).fileName());
     const auto known = document_.traceContinuedBy(run_uuid, form.path());
     if (!known) return refuse(known.error());
     const bool longer = known.value() && known.value()->size_bytes < QFileInfo(form.path()).size();
     if (longer || (known.value() && form.follow())) {
-        const bool followed_already = log_follower_->state(known.value()->uuid).has_value();
-        const auto done = log_follower_->follow(*known.value(), form.path());
+        const bool followed_already = follower_.state(known.value()->uuid).has_value();
+        const auto done = follower_.follow(*known.value(), form.path());
         if (!done) return refuse(done.error());
-        if (!form.follow() && !followed_already) log_follower_->stop(known.value()->uuid);
+        if (!form.follow() && !followed_already) follower_.stop(known.value()->uuid);
         form.showTaken();
         const auto rest = document_.traceContinuedBy(run_uuid, form.path());
         const bool unfinished = !form.follow() && rest && rest.value() && rest.value()->size_bytes < QFileInfo(form.path()).size();
@@ -79,30 +78,30 @@ void MainWindow::takeInLog(LogForm& form, const std::string& run_uuid) {
     if (!imported) return refuse(imported.error());
     QString words = tr("%1: %2.").arg(file_name, tally_words(imported.value().tally));
     if (form.follow()) {
-        const auto followed = log_follower_->follow(imported.value().trace, form.path());
+        const auto followed = follower_.follow(imported.value().trace, form.path());
         words += QLatin1Char(' ') + (followed ? tr("It is followed from now on.") : text_of(followed.error().sentence()));
     }
     form.showImported(imported.value().tally);
     messages_->showNote(words);
 }
 
-void MainWindow::followLog(const QString& trace_uuid) {
-    const auto traces = document_.traces(run_uuid_);
+void LogController::followLog(const QString& trace_uuid) {
+    const auto traces = document_.traces(pages_.runUuid());
     if (!traces) return;
     const auto trace = std::ranges::find(traces.value(), utf8_of(trace_uuid), &Trace::uuid);
     if (trace == traces.value().end()) return;
-    const auto files = prompts_.filesToOpen(this, tr("The file of the log %1").arg(text_of(trace->file_name)), startFolder(), log_files(), false);
+    const auto files = prompts_.filesToOpen(window_, tr("The file of the log %1").arg(text_of(trace->file_name)), startFolder(), log_files(), false);
     if (files.isEmpty()) return;
     settings_.setFolderOf(files.constFirst());
-    const auto done = log_follower_->follow(*trace, files.constFirst());
+    const auto done = follower_.follow(*trace, files.constFirst());
     if (!done) messages_->showError(text_of(done.error().sentence()));
     else messages_->showNote(tr("%1 is followed from now on.").arg(shown_path(QFileInfo(files.constFirst()).fileName())));
 }
 
-void MainWindow::addLogAppliance(const std::string& run_uuid) {
+void LogController::addLogAppliance(const std::string& run_uuid) {
     const auto load = document_.load(run_uuid);
     if (!load || !load.value()) return;
-    const auto* list = document_.loadList(load_lists_page_->selectedList());
+    const auto* list = document_.loadList(pages_.loadLists()->selectedList());
     if (!list) {
         messages_->showError(tr("There is no load list for it yet: add one first (Edit, Load lists)."));
         return;
@@ -114,7 +113,7 @@ void MainWindow::addLogAppliance(const std::string& run_uuid) {
         appliance.duty = load.value()->cycle->duty;
     }
     if (load.value()->peak_w > appliance.power_w.value_or(load.value()->mean_w)) appliance.start_peak_w = load.value()->peak_w;
-    auto* form = new ApplianceForm(appliance, list->name, this);
+    auto* form = new ApplianceForm(appliance, list->name, window_);
     connect(form, &FormDialog::submitted, this, [this, form, before = *list] {
         LoadList with_one_more = before;
         with_one_more.appliances.push_back(form->appliance());
@@ -124,7 +123,7 @@ void MainWindow::addLogAppliance(const std::string& run_uuid) {
             return;
         }
         form->accept();
-        showLoadList(before.uuid);
+        pages_.showLoadList(before.uuid);
     });
     form->open();
 }

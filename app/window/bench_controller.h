@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "window/controller.h"
+#include "window/desktop.h"
+
+#include <QSet>
+#include <QTimer>
+
+#include <memory>
+#include <string>
+
+namespace ullage {
+
+class Awake;
+class Reminders;
+
+/// Running tests: their reminders, looked at every few seconds, and a machine that stays awake while one runs.
+class BenchController final : public Controller {
+    Q_OBJECT
+public:
+    BenchController(const Workplace& at, Reminders& reminders, const Desktop& desktop);
+    ~BenchController() override;
+
+    /// Looks which readings are overdue and whether a test runs; looked() tells.
+    void look();
+    void editRule(const std::string& run_uuid);
+    /// Calls for the reading that calls, else for that of the run shown, in so many minutes; says so where there is none to put off.
+    void snooze(int minutes);
+    /// Shows the run whose reading is overdue, else that whose reading is due first.
+    void enterDueReading();
+
+signals:
+    /// These runs are overdue; the words say what is done to stay awake, and are empty where nothing is.
+    void looked(const QSet<QString>& overdueRuns, const QString& awakeWords);
+
+private:
+    Reminders& reminders_;
+    Notifier* notifier_;
+    std::unique_ptr<Awake> awake_;
+    QTimer timer_;
+};
+
+} // namespace ullage

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+namespace ullage {
+
+class Inhibitor;
+class Notifier;
+
+/// What the window asks of the desktop; null where there is none to ask, as in most tests.
+struct Desktop {
+    Notifier* notifier = nullptr;
+    Inhibitor* inhibitor = nullptr;
+};
+
+} // namespace ullage

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "services/background_work.h"
+#include "window/controller.h"
+
+#include <QList>
+#include <QStringList>
+
+#include <optional>
+
+class QMenu;
+class QUrl;
+
+namespace ullage {
+
+class PhotoDialog;
+
+/// Logbooks as files, and what goes into the open one and out of it as a file: run sheets, readings, photos.
+class FileController final : public Controller {
+    Q_OBJECT
+public:
+    using Controller::Controller;
+
+    void newLogbook();
+    void chooseLogbook();
+    /// Opens a logbook; says why not where it cannot be opened, leaving what was open.
+    void openLogbook(const QString& path);
+    /// Opens the logbook that was open when the program last ended, where it still exists.
+    void openLastLogbook();
+    void openSample();
+    void saveCopy();
+    /// Saves what is open under another name and opens that, with what is half typed; for a file that others took away.
+    void saveElsewhere();
+    void closeLogbook();
+    /// Says that a logbook was checked as it was opened, where that took long.
+    void tellOpeningCheck();
+    void fillRecentMenu(QMenu& menu);
+
+    void importSheet(); ///< asks which
+    /// Imports run sheets and shows the last of them. Each that cannot be read is named with its reason.
+    void importSheets(const QStringList& paths);
+    void exportSheet();    ///< of the run shown
+    void exportReadings(); ///< of the run shown, else of all
+    void attachPhoto();
+    void savePhoto(const Photo& photo, PhotoDialog* dialog);
+    /// Opens the logbooks and imports the run sheets among these files. The log of a meter among them comes back, for the run that is shown; empty
+    /// where there is none.
+    [[nodiscard]] QString takeDropped(const QList<QUrl>& urls);
+
+private:
+    Result<void> saveBeside(const QString& path);
+    std::optional<Result<void>> openBeside(const QString& path, Cancelling cancelling); ///< nothing where it was cancelled
+};
+
+} // namespace ullage

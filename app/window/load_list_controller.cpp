@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/load_list_controller.h"
+
+#include "chart_content/sizing_chart.h"
+#include "dialogs/appliance_form.h"
+#include "dialogs/export_dialog.h"
+#include "dialogs/load_list_form.h"
+#include "document/sheet_file.h"
+#include "formats/results/sizing_output.h"
+#include "pages/sizing/load_lists_page.h"
+#include "pages/sizing/sizing_page.h"
+#include "services/prompts.h"
+#include "services/settings.h"
+#include "style/words.h"
+#include "window/message_bar.h"
+#include "window/page_stack.h"
+
+namespace ullage {
+
+namespace {
+
+/// Closes the form after a success, else shows the store's words in it.
+template <class T>
+bool close_after(FormDialog& form, const Result<T>& outcome) {
+    if (outcome) form.accept();
+    else form.refuse(text_of(outcome.error().sentence()));
+    return outcome.ok();
+}
+
+} // namespace
+
+void LoadListController::exportSizing() {
+    pages_.showSizing();
+    if (!pages_.sizing()->hasSizing()) return;
+    const Sizing& sizing = pages_.sizing()->sizing();
+    std::vector<std::pair<QString, std::function<PictureContent()>>> charts;
+    for (std::size_t unit = 0; unit < sizing.units.size(); ++unit)
+        if (sizing.courses[unit])
+            charts.emplace_back(text_of(sizing.units[unit].unit.name), [sizing, unit]() -> PictureContent { return sizing_chart(sizing, unit); });
+    std::vector<ExportSubject> subjects;
+    subjects.push_back({tr("Units"), QStringLiteral("sizing"), [sizing](QWidget*) { return sizing_table(sizing); }, std::move(charts)});
+    subjects.push_back(
+        {tr("PV array and battery by rule"), QStringLiteral("sizing-rules"), [sizing](QWidget*) { return sizing_rules_table(sizing); }, {}});
+    subjects.push_back({tr("Charge by the hour"), QStringLiteral("sizing-course"), [sizing](QWidget*) { return sizing_course_table(sizing); }, {}});
+    if (!sizing.months.empty())
+        subjects.push_back({tr("Months"), QStringLiteral("sizing-months"), [sizing](QWidget*) { return sizing_months_table(sizing); }, {}});
+    auto* dialog = new ExportDialog(std::move(subjects), prompts_, window_);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void LoadListController::addLoadList() {
+    if (!document_.isOpen()) return;
+    auto* form = new LoadListForm(LoadList{}, window_);
+    connect(form, &FormDialog::submitted, this, [this, form] {
+        const auto added = document_.addLoadList(form->list());
+        if (close_after(*form, added)) pages_.showLoadList(added.value().uuid);
+    });
+    form->open();
+}
+
+void LoadListController::importLoadList() {
+    const auto files = prompts_.filesToOpen(window_, tr("Import load list"), startFolder(), tr("Load lists (*.csv);;All files (*)"), true);
+    if (files.isEmpty()) return;
+    messages_->dismiss();
+    std::string shown;
+    for (const QString& path : files) {
+        const auto imported = import_load_list_file(document_, path);
+        if (imported) shown = imported.value().uuid;
+        else messages_->showError(text_of(imported.error().sentence()));
+    }
+    settings_.setFolderOf(files.constFirst());
+    if (!shown.empty()) pages_.showLoadList(shown);
+}
+
+void LoadListController::editLoadList() {
+    const auto* list = document_.loadList(pages_.loadLists()->selectedList());
+    if (!list) return;
+    auto* form = new LoadListForm(*list, window_);
+    connect(form, &FormDialog::submitted, this, [this, form] { close_after(*form, document_.updateLoadList(form->list())); });
+    form->open();
+}
+
+void LoadListController::withdrawLoadList() {
+    if (document_.loadList(pages_.loadLists()->selectedList())) tell(document_.withdrawLoadList(pages_.loadLists()->selectedList()));
+}
+
+void LoadListController::addAppliance() {
+    const auto* list = document_.loadList(pages_.loadLists()->selectedList());
+    if (!list) return;
+    auto* form = new ApplianceForm(Appliance{}, list->name, window_);
+    connect(form, &FormDialog::submitted, this, [this, form, before = *list] {
+        LoadList with_one_more = before;
+        with_one_more.appliances.push_back(form->appliance());
+        close_after(*form, document_.updateLoadList(with_one_more));
+    });
+    form->open();
+}
+
+void LoadListController::editAppliance() {
+    const auto* list = document_.loadList(pages_.loadLists()->selectedList());
+    const auto place = pages_.loadLists()->selectedAppliance();
+    if (!list || !place) return;
+    auto* form = new ApplianceForm(list->appliances[*place], list->name, window_);
+    connect(form, &FormDialog::submitted, this, [this, form, before = *list, at = *place] {
+        LoadList changed = before;
+        changed.appliances[at] = form->appliance();
+        close_after(*form, document_.updateLoadList(changed));
+    });
+    form->open();
+}
+
+void LoadListController::removeAppliance() {
+    const auto* list = document_.loadList(pages_.loadLists()->selectedList());
+    const auto place = pages_.loadLists()->selectedAppliance();
+    if (!list || !place) return;
+    LoadList changed = *list;
+    changed.appliances.erase(changed.appliances.begin() + static_cast<std::ptrdiff_t>(*place));
+    tell(document_.updateLoadList(changed));
+}
+
+} // namespace ullage

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "window/controller.h"
+
+#include <string>
+
+namespace ullage {
+
+class Reminders;
+
+/// What the logbook holds: units, meters, runs and PV sheets are added, edited and withdrawn, runs started, ended and opened again.
+class RecordController final : public Controller {
+    Q_OBJECT
+public:
+    /// A new run gets its rule for the next reading there.
+    RecordController(const Workplace& at, Reminders& reminders) : Controller(at), reminders_(reminders) {}
+
+    void addUnit();
+    void editUnit(); ///< that which is shown
+    void editClaims(const std::string& unit_uuid);
+    void withdrawUnit();
+    void addMeter();
+    void editMeter(); ///< that which is shown
+    void withdrawMeter();
+    void startRun();
+    void editRun(); ///< that which is shown
+    void endRun(RunEnd end);
+    void reopenRun();
+    void withdrawRun();
+    void addPvSheet();
+    void withdrawPvSheet();
+
+private:
+    Reminders& reminders_;
+};
+
+} // namespace ullage
