@@ -26,7 +26,7 @@ std::string heading(const RunRecord& record, const RunAnalysis& analysis) {
     return line + '\n' + std::string(display_width(line), '=') + '\n' + one_line(about) + '\n';
 }
 
-std::string mends_text(const RunRecord& record, const std::vector<RegisterCorrection>& register_corrections) {
+std::string corrections_text(const RunRecord& record, const std::vector<RegisterCorrection>& register_corrections) {
     if (register_corrections.empty()) return {};
     std::string text = "\nAssumed of the register\n";
     for (const RegisterCorrection& register_correction : register_corrections) {
@@ -81,7 +81,7 @@ std::string findings_text(const GaugeAnalysis& gauge) {
 std::string analysis_text(const RunRecord& record, const RunAnalysis& analysis, const LossSplit& split) {
     const std::string& of_log = analysis.energy.log_sentence;
     std::string text = heading(record, analysis) + quantities_text(analysis.quantities) + (of_log.empty() ? "" : '\n' + one_line(of_log) + '\n') +
-                       mends_text(record, analysis.energy.track.register_corrections) + budget_text(analysis.energy.budget);
+                       corrections_text(record, analysis.energy.track.register_corrections) + budget_text(analysis.energy.budget);
     if (!analysis.energy.intervals.empty()) {
         StreamedTable intervals = table_of_run(RunTable::intervals, record, analysis);
         intervals.title = "Intervals";

@@ -19,7 +19,7 @@ struct FindingItem {
     QString sentence;
     QString evidence;        ///< small, below; may be empty
     QStringList readings;    ///< those that it names, in order of time; may be empty
-    bool acceptable = false; ///< an assumption that the tester can turn into a statement, see accept_mend
+    bool acceptable = false; ///< an assumption that the tester can turn into a statement, see accept_register_correction
 
     bool operator==(const FindingItem&) const = default;
 };

@@ -14,8 +14,8 @@ protected:
         Document other(clock);
         ASSERT_TRUE(other.create(file("shed.ullage")));
         add_drained_unit(other, "Wennet 500", 500);
-        QObject::connect(page.get(), &ComparisonPage::notice, [this](const QString& words) { told << words; });
-        QObject::connect(page.get(), &ComparisonPage::error, [this](const QString& words) { refused << words; });
+        QObject::connect(page.get(), &ComparisonPage::notice, [this](const QString& words) { notices << words; });
+        QObject::connect(page.get(), &ComparisonPage::error, [this](const QString& words) { errors << words; });
         QObject::connect(page.get(), &ComparisonPage::otherLogbooksChosen, [this](const QStringList& paths) { chosen = paths; });
     }
 
@@ -46,13 +46,13 @@ protected:
     }
     [[nodiscard]] ComparingBar* bar() const { return page->findChild<ComparingBar*>(); }
 
-    QStringList told, refused, chosen;
+    QStringList notices, errors, chosen;
 };
 
 TEST_F(OtherLogbooksTest, its_units_take_part_in_table_vessels_bars_pairs_and_overlays_until_they_are_left_out) {
     ASSERT_EQ(view()->model()->rowCount(), 3);
     page->addLogbooks({file("shed.ullage")});
-    EXPECT_TRUE(refused.isEmpty()) << refused.join(QLatin1Char(' ')).toStdString();
+    EXPECT_TRUE(errors.isEmpty()) << errors.join(QLatin1Char(' ')).toStdString();
     ASSERT_EQ(view()->model()->rowCount(), 4);
     EXPECT_EQ(cell(3, "unit"), QStringLiteral("Wennet 500"));
     EXPECT_EQ(cell(3, "logbook"), QStringLiteral("shed.ullage"));
@@ -81,8 +81,8 @@ TEST_F(OtherLogbooksTest, a_row_of_another_logbook_says_where_its_run_is) {
     QObject::connect(page.get(), &ComparisonPage::runAsked, [&](const QString& uuid) { asked = uuid; });
     emit view()->activated(view()->model()->index(3, 0));
     EXPECT_TRUE(asked.isEmpty());
-    ASSERT_EQ(told.size(), 1);
-    EXPECT_TRUE(told[0].contains(QLatin1String("shed.ullage")));
+    ASSERT_EQ(notices.size(), 1);
+    EXPECT_TRUE(notices[0].contains(QLatin1String("shed.ullage")));
 }
 
 TEST_F(OtherLogbooksTest, one_remembered_is_read_when_the_page_comes_in_sight_and_one_gone_is_told) {
@@ -91,8 +91,8 @@ TEST_F(OtherLogbooksTest, one_remembered_is_read_when_the_page_comes_in_sight_an
     EXPECT_TRUE(page->comparer().logbooks().empty()) << "nothing is read for a page that nobody looks at";
     page->show();
     EXPECT_TRUE(QTest::qWaitFor([this] { return view()->model()->rowCount() == 4; }));
-    ASSERT_EQ(refused.size(), 1);
-    EXPECT_TRUE(refused[0].contains(QLatin1String("gone.ullage")));
+    ASSERT_EQ(errors.size(), 1);
+    EXPECT_TRUE(errors[0].contains(QLatin1String("gone.ullage")));
     EXPECT_TRUE(chosen.isEmpty()) << "nobody has chosen anything";
     document.close();
     EXPECT_TRUE(page->comparer().logbooks().empty());
@@ -113,7 +113,7 @@ TEST_F(OtherLogbooksTest, many_units_are_compared_with_progress_while_the_window
     EXPECT_TRUE(bar()->isVisible());
     EXPECT_FALSE(page->findChild<QPushButton*>(QStringLiteral("exportButton"))->isEnabled());
     page->exportComparison();
-    ASSERT_EQ(told.size(), 1) << "half a comparison is not exported";
+    ASSERT_EQ(notices.size(), 1) << "half a comparison is not exported";
     ASSERT_TRUE(QTest::qWaitFor([this] { return !bar()->isVisible(); }));
     EXPECT_EQ(view()->model()->rowCount(), 48);
     EXPECT_TRUE(page->findChild<QPushButton*>(QStringLiteral("exportButton"))->isEnabled());

@@ -295,7 +295,7 @@ TEST_F(RunPageTest, where_the_energy_went_stands_below_the_findings_as_said_or_a
     EXPECT_EQ(std::ranges::count(items, QString::fromStdString(analysis.gauge.feasibility.sentence), &FindingItem::sentence), 1);
 }
 
-TEST_F(RunPageTest, mends_stand_in_the_findings_as_assumed) {
+TEST_F(RunPageTest, register_corrections_stand_in_the_findings_as_assumed) {
     recordSample();
     const Reading fifth = readings()[4];
     ReadingValues typo = fifth.values;
