@@ -167,6 +167,7 @@ void MainWindow::connectParts() {
     connect(pages_, &PageStack::moved, this, &MainWindow::selectInTree);
     connect(pages_, &PageStack::notice, messages_, &MessageBar::showNote);
     connect(pages_, &PageStack::error, messages_, &MessageBar::showError);
+    connect(pages_, &PageStack::done, messages_, &MessageBar::dismiss);
     connect(pages_, &PageStack::analysed, tree_->viewport(), qOverload<>(&QWidget::update)); // what was delivered is known now
     connect(pages_, &PageStack::made, this, [this] {
         // The window answers an event of the document after its pages, since it may show one of them then.

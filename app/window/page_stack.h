@@ -87,6 +87,7 @@ signals:
     void made();                          ///< a page was made
     void notice(const QString& sentence); ///< of any page
     void error(const QString& sentence);
+    void done(); ///< what went wrong on a page is answered
 
 private:
     /// Computes what pages show of these units beside the window, where there is much of it; false where that was cancelled.
@@ -117,6 +118,7 @@ void PageStack::add(LatePage<Page>& page, LogbookTreeModel::Row row, Make make, 
         // What any page notices, and what goes wrong there, stands in the window's one bar.
         if constexpr (requires { &Page::notice; }) connect(page.get(), &Page::notice, this, &PageStack::notice);
         if constexpr (requires { &Page::error; }) connect(page.get(), &Page::error, this, &PageStack::error);
+        if constexpr (requires { &Page::done; }) connect(page.get(), &Page::done, this, &PageStack::done);
         emit made();
         made_so();
     });

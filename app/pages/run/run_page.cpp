@@ -166,7 +166,8 @@ void RunPage::withdrawChosen() { tell(presenter_.withdraw(readings_->selectedRea
 QString RunPage::draft() const { return entry_->texts().draft(); }
 
 void RunPage::tell(const Result<void>& outcome) {
-    if (!outcome) emit error(text_of(outcome.error().sentence()));
+    if (outcome) emit done();
+    else emit error(text_of(outcome.error().sentence()));
 }
 
 } // namespace ullage

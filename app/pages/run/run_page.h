@@ -72,6 +72,8 @@ public slots:
 signals:
     /// Something went wrong, such as a change that the logbook refused.
     void error(const QString& sentence);
+    /// A change has succeeded: what went wrong before is answered.
+    void done();
     /// The form of the run is wanted.
     void editRunAsked(const QString& runUuid);
     /// The form of the run's reminders is wanted.
@@ -102,7 +104,7 @@ private:
     void showFigures();
     void chooseReadings(const QStringList& readingUuids, const QWidget* source);
     void amend(const QString& readingUuid);
-    /// Tells what went wrong, where something did.
+    /// Tells what went wrong, or that nothing did.
     void tell(const Result<void>& outcome);
     void arrange();
     void placeResults(bool as_tab);

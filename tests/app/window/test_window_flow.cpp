@@ -3,7 +3,9 @@
 
 #include "dialogs/cautions.h"
 #include "models/logbook_tree_model.h"
+#include "pages/run/run_page.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
@@ -60,7 +62,8 @@ TEST_F(WindowTest, what_goes_wrong_on_a_page_stands_in_the_one_message_bar_until
     QApplication::clipboard()->clear();
     trigger("pastePhotoAction");
     EXPECT_TRUE(message().contains("holds no picture")) << message().toStdString();
-    trigger("endFoundOffAction");
+    find<RunPage>("runPage")->findChild<QAction*>(QStringLiteral("stopped_by_testerAction"))->trigger();
+    EXPECT_EQ(document.runs().front()->run.end, RunEnd::stopped_by_tester);
     EXPECT_TRUE(message().isEmpty()) << message().toStdString();
 }
 
