@@ -3,21 +3,23 @@
 
 #include <QApplication>
 #include <QEvent>
+#include <QMainWindow>
 #include <QTimer>
 
 #include <unistd.h>
 
 namespace ullage::bench {
 
-/// Ends the process as soon as its first window has been painted. A window paints all that is in it in one go, so that the next turn of the event
-/// loop comes after it.
+/// Ends the process as soon as its main window has been painted first; a dialog that says that something takes long does not count. A window paints
+/// all that is in it in one go, so that the next turn of the event loop comes after it.
 class FirstPaint final : public QObject {
 public:
     explicit FirstPaint(QApplication& application) { application.installEventFilter(this); }
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override {
-        if (event->type() == QEvent::Paint && !painted_) {
+        const auto* const widget = event->type() == QEvent::Paint && !painted_ ? qobject_cast<QWidget*>(watched) : nullptr;
+        if (widget && qobject_cast<QMainWindow*>(widget->window())) {
             painted_ = true;
             QTimer::singleShot(0, [] { ::_exit(0); });
         }
