@@ -7,18 +7,18 @@
 #include "model/run.h"
 #include "store/inside/file_header.h"
 #include "store/migrations/migrations.h"
+#include "store/migrations/newest_schema.h"
 #include "store/queries/rows.h"
 
+#include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
 #include <sqlite3.h>
 
+#include <cstddef>
 #include <iterator>
-#include <map>
-#include <mutex>
 #include <string>
-#include <tuple>
-#include <vector>
+#include <string_view>
 
 namespace ullage::store {
 
@@ -26,27 +26,40 @@ namespace {
 
 namespace fs = std::filesystem;
 
-using SchemaEntry = std::tuple<std::string, std::string, std::string, std::string>;
-
 /// Every entry, SQLite's own indexes with their empty statements too: no name is passed over.
-std::vector<SchemaEntry> schema_of(SQLite::Database& database) {
-    std::vector<SchemaEntry> entries;
-    SQLite::Statement query(database, "SELECT type, name, tbl_name, coalesce(sql, '') FROM sqlite_schema ORDER BY type, name, tbl_name, sql");
-    while (query.executeStep())
-        entries.emplace_back(query.getColumn(0).getString(), query.getColumn(1).getString(), query.getColumn(2).getString(),
-                             query.getColumn(3).getString());
-    return entries;
+constexpr const char* all_entries = "SELECT type, name, tbl_name, coalesce(sql, '') FROM sqlite_schema ORDER BY type, name, tbl_name, sql";
+
+/// Valid until the statement is stepped on.
+std::string_view view_of(const SQLite::Column& column) {
+    const char* const text = column.getText();
+    return {text, static_cast<std::size_t>(column.getBytes())};
 }
 
-/// What the migrations make, once made kept.
-const std::vector<SchemaEntry>& schema_at(int version) {
-    static std::mutex door;
-    static std::map<int, std::vector<SchemaEntry>> made;
-    const std::lock_guard held(door);
-    if (const auto found = made.find(version); found != made.end()) return found->second;
+SchemaEntry entry_in(SQLite::Statement& row) {
+    return {view_of(row.getColumn(0)), view_of(row.getColumn(1)), view_of(row.getColumn(2)), view_of(row.getColumn(3))};
+}
+
+bool has_newest_schema(SQLite::Database& database) {
+    SQLite::Statement present(database, all_entries);
+    for (const SchemaEntry& wanted : newest_schema())
+        if (!present.executeStep() || entry_in(present) != wanted) return false;
+    return !present.executeStep();
+}
+
+bool same_schema(SQLite::Database& one, SQLite::Database& other) {
+    SQLite::Statement left(one, all_entries), right(other, all_entries);
+    while (left.executeStep())
+        if (!right.executeStep() || entry_in(left) != entry_in(right)) return false;
+    return !right.executeStep();
+}
+
+/// Whether the schema is what the migrations make. They are asked where it is not that of the newest version as kept in the program: for an older
+/// one, and in case another SQLite words a changed table in another way.
+bool has_schema_of(SQLite::Database& database, int version) {
+    if (version == newest_version() && has_newest_schema(database)) return true;
     SQLite::Database fresh(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
     migrate(fresh, version);
-    return made[version] = schema_of(fresh);
+    return same_schema(database, fresh);
 }
 
 /// Of a file that holds them already: the sheets' choices are known ones.
@@ -107,7 +120,7 @@ Result<void> check_schema(SQLite::Database& database, const fs::path& path) {
     const std::int64_t version = database.execAndGet("PRAGMA user_version").getInt64();
     if (version > newest_version()) return newer_version_error(version, path);
     if (version < 1) return damaged_error(path, "it has no version");
-    if (schema_of(database) != schema_at(static_cast<int>(version)))
+    if (!has_schema_of(database, static_cast<int>(version)))
         return damaged_error(path, "its tables are not those of version " + std::to_string(version));
     return {};
 }

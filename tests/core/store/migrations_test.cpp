@@ -3,12 +3,17 @@
 // with us.
 #include "samples.h"
 #include "store/migrations/migrations.h"
+#include "store/migrations/newest_schema.h"
 #include "support/photo_bytes.h"
 #include "support/source_dir.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include <algorithm>
 #include <sstream>
+#include <string>
+#include <string_view>
+#include <vector>
 
 namespace ullage {
 namespace {
@@ -56,6 +61,29 @@ TEST(Migrations, a_file_of_any_earlier_version_gets_the_schema_of_a_fresh_one) {
         { const Logbook migrated = take(Logbook::open(old, OpenMode::record, clock)); }
         EXPECT_EQ(schema_of(old), schema_of(folder / "fresh.ullage")) << "from version " << version;
     }
+}
+
+/// As newest_schema.cpp holds them.
+std::string source_of(const store::SchemaEntry& entry) {
+    std::string source = "{";
+    for (const std::string_view part : {entry.type, entry.name, entry.table}) source += '"' + std::string(part) + "\", ";
+    return source + (entry.sql.empty() ? std::string("\"\"") : "R\"sql(" + std::string(entry.sql) + ")sql\"") + "},";
+}
+
+TEST(Migrations, what_they_make_is_what_the_program_keeps_of_it) {
+    SQLite::Database made(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    store::migrate(made, store::newest_version());
+    SQLite::Statement query(made, "SELECT type, name, tbl_name, coalesce(sql, '') FROM sqlite_schema ORDER BY type, name, tbl_name, sql");
+    std::vector<std::string> wanted, kept;
+    while (query.executeStep()) {
+        const auto part = [&query](int column) { return query.getColumn(column).getString(); };
+        const std::string type = part(0), name = part(1), table = part(2), sql = part(3);
+        wanted.push_back(source_of({type, name, table, sql}));
+    }
+    for (const store::SchemaEntry& entry : store::newest_schema()) kept.push_back(source_of(entry));
+    EXPECT_EQ(kept.size(), wanted.size());
+    for (const std::string& entry : wanted) EXPECT_EQ(std::ranges::count(kept, entry), 1) << "newest_schema.cpp lacks:\n" << entry;
+    EXPECT_TRUE(kept == wanted) << "the order of the entries is another";
 }
 
 TEST(Migrations, a_file_of_version_1_keeps_all_that_it_held_and_takes_drafts) {
