@@ -20,8 +20,8 @@ SharedRuns shared_runs(std::vector<RunRecord> records) {
 
 } // namespace
 
-Result<OpenedLogbook> open_logbook(const QString& path, const Clock& clock) {
-    auto book = Logbook::open(native_path(path), OpenMode::record, clock);
+Result<OpenedLogbook> open_logbook(const QString& path, const Clock& clock, const std::atomic<bool>* cancelled) {
+    auto book = Logbook::open(native_path(path), OpenMode::record, clock, cancelled);
     if (!book) return book.error();
     auto content = read_content(book.value());
     if (!content) return content.error();

@@ -5,6 +5,7 @@
 
 #include <QString>
 
+#include <atomic>
 #include <map>
 #include <memory>
 #include <string>
@@ -27,8 +28,9 @@ struct OpenedLogbook {
     LogbookContent content;
 };
 
-/// Opens and reads a whole logbook; any thread. Errors: those of Logbook::open and of its lists.
-[[nodiscard]] Result<OpenedLogbook> open_logbook(const QString& path, const Clock& clock);
+/// Opens and reads a whole logbook; any thread. Errors: those of Logbook::open and of its lists. Gives up, with one of them, soon after `*cancelled`
+/// is set.
+[[nodiscard]] Result<OpenedLogbook> open_logbook(const QString& path, const Clock& clock, const std::atomic<bool>* cancelled = nullptr);
 
 /// The content of an open file. Errors: those of its lists.
 [[nodiscard]] Result<LogbookContent> read_content(const Logbook& book);

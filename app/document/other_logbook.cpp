@@ -10,8 +10,8 @@
 
 namespace ullage {
 
-Result<OtherLogbook> read_other_logbook(const QString& path, const Clock& clock) {
-    const auto logbook = Logbook::open(native_path(path), OpenMode::read_only, clock);
+Result<OtherLogbook> read_other_logbook(const QString& path, const Clock& clock, const std::atomic<bool>* cancelled) {
+    const auto logbook = Logbook::open(native_path(path), OpenMode::read_only, clock, cancelled);
     if (!logbook) return logbook.error();
     auto records = logbook.value().run_records();
     if (!records) return records.error();

@@ -7,6 +7,7 @@
 
 #include <QString>
 
+#include <atomic>
 #include <map>
 #include <memory>
 #include <string>
@@ -23,6 +24,7 @@ struct OtherLogbook {
 };
 
 /// Reads all runs of the logbook at `path`; the file is not changed. Errors: those of Logbook::open for looking, Logbook::run_records and history.
-[[nodiscard]] Result<OtherLogbook> read_other_logbook(const QString& path, const Clock& clock);
+/// Gives up, with one of them, soon after `*cancelled` is set.
+[[nodiscard]] Result<OtherLogbook> read_other_logbook(const QString& path, const Clock& clock, const std::atomic<bool>* cancelled = nullptr);
 
 } // namespace ullage

@@ -37,7 +37,7 @@ std::optional<Result<void>> FileController::openBeside(const QString& path, Canc
     work_beside(
         window_, tr("Opening %1").arg(shown_path(QFileInfo(path).fileName())),
         [&](WorkProgress& progress) {
-            found.emplace(ullage::open_logbook(path, document_.clock()));
+            found.emplace(ullage::open_logbook(path, document_.clock(), &progress.cancelling()));
             cancelled = progress.cancelled();
         },
         cancelling);

@@ -29,9 +29,9 @@ Result<Logbook> Logbook::create(const fs::path& path, const Clock& clock) {
     return open(path, OpenMode::record, clock);
 }
 
-Result<Logbook> Logbook::open(const fs::path& path, OpenMode mode, const Clock& clock) {
+Result<Logbook> Logbook::open(const fs::path& path, OpenMode mode, const Clock& clock, const std::atomic<bool>* cancelled) {
     return store::guarded(path, [&]() -> Result<Logbook> {
-        auto connection = mode == OpenMode::record ? store::Connection::record(path) : store::Connection::look(path);
+        auto connection = mode == OpenMode::record ? store::Connection::record(path, cancelled) : store::Connection::look(path, cancelled);
         if (!connection) return connection.error();
         return Logbook(std::make_unique<Impl>(path, mode, &clock, std::move(connection).value()));
     });

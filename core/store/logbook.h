@@ -10,6 +10,7 @@
 #include "model/trace.h"
 #include "store/opening_check.h"
 
+#include <atomic>
 #include <filesystem>
 #include <functional>
 #include <map>
@@ -64,8 +65,8 @@ public:
     static Result<Logbook> create(const std::filesystem::path& path, const Clock& clock);
     /// Opens a file, migrating an older one forward in mode `record` (in mode `read_only` on a copy in memory).
     /// Errors, each leaving the file unchanged: not_found, not_a_logbook, newer_version, damaged, read_only,
-    /// in_use.
-    static Result<Logbook> open(const std::filesystem::path& path, OpenMode mode, const Clock& clock);
+    /// in_use; refused soon after `*cancelled` is set, by another thread perhaps, while the file is being checked.
+    static Result<Logbook> open(const std::filesystem::path& path, OpenMode mode, const Clock& clock, const std::atomic<bool>* cancelled = nullptr);
     /// A logbook in memory that nothing keeps: for comparing run sheets without a file, and for tests.
     static Result<Logbook> in_memory(const Clock& clock);
 

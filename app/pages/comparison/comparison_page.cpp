@@ -42,7 +42,7 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
     setObjectName(QStringLiteral("comparisonPage"));
     presenter_.comparer().setReader([this](const QString& path) {
         return result_beside(this, tr("Reading %1").arg(shown_path(QFileInfo(path).fileName())),
-                             [&](WorkProgress&) { return read_other_logbook(path, document_.clock()); });
+                             [&](WorkProgress& progress) { return read_other_logbook(path, document_.clock(), &progress.cancelling()); });
     });
     sorted_->setSourceModel(model_);
     sorted_->setSortRole(SortRole);

@@ -73,10 +73,10 @@ Connection::~Connection() {
     }
 }
 
-Result<Connection> Connection::record(const fs::path& path) {
+Result<Connection> Connection::record(const fs::path& path, const std::atomic<bool>* cancelled) {
     const fs::path file = real_path(path);
     // All judgement comes before, without writing: a file that is refused has not been touched.
-    const auto checked = check_logbook(file);
+    const auto checked = check_logbook(file, cancelled);
     if (!checked) return checked.error();
     if (auto obstacle = recording_obstacle(file)) return *obstacle;
     // What a crash left of copies in the making.
@@ -112,8 +112,8 @@ Result<Connection> Connection::record(const fs::path& path) {
     return connection;
 }
 
-Result<Connection> Connection::look(const fs::path& path) {
-    auto copy = checked_snapshot(real_path(path));
+Result<Connection> Connection::look(const fs::path& path, const std::atomic<bool>* cancelled) {
+    auto copy = checked_snapshot(real_path(path), cancelled);
     if (!copy) return copy.error();
     Connection connection(std::move(copy.value().database));
     connection.check_ = copy.value().check;

@@ -9,6 +9,7 @@
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
 
+#include <atomic>
 #include <chrono>
 #include <filesystem>
 #include <memory>
@@ -24,9 +25,9 @@ namespace ullage::store {
 class Connection {
 public:
     /// For recording, checked first without writing, and migrated. Errors: those of check_logbook, read_only, in_use.
-    static Result<Connection> record(const std::filesystem::path& path);
+    static Result<Connection> record(const std::filesystem::path& path, const std::atomic<bool>* cancelled);
     /// A copy in memory, checked and migrated. Errors: those of checked_snapshot.
-    static Result<Connection> look(const std::filesystem::path& path);
+    static Result<Connection> look(const std::filesystem::path& path, const std::atomic<bool>* cancelled);
     /// An empty logbook in memory.
     static Connection in_memory();
 

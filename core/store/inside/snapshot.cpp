@@ -6,6 +6,7 @@
 #include "store/inside/descriptor_locks.h"
 #include "store/inside/file_access.h"
 #include "store/inside/file_header.h"
+#include "store/inside/interruption.h"
 #include "store/inside/sound_files.h"
 #include "store/migrations/migrations.h"
 
@@ -119,12 +120,16 @@ Result<KnownFile> known_file(const fs::path& path) {
     return known;
 }
 
-/// Runs a check in which nothing but the file's own content can fail.
+/// Runs a check in which nothing but the file's own content can fail, unless it is cancelled.
 template <class Check>
-auto content_only(const fs::path& path, Check check) -> decltype(check()) {
+auto content_only(const fs::path& path, const std::atomic<bool>* cancelled, Check check) -> decltype(check()) {
     try {
-        return check();
+        auto found = check();
+        // What was interrupted may say anything.
+        if (is_set(cancelled)) return opening_cancelled_error(path);
+        return found;
     } catch (const SQLite::Exception& error) {
+        if (is_set(cancelled)) return opening_cancelled_error(path);
         if (error.getErrorCode() == SQLITE_NOMEM) throw;
         if (error.getErrorCode() == SQLITE_IOERR || error.getErrorCode() == SQLITE_CANTOPEN) return unreadable(path);
         return damaged_error(path, error.what());
@@ -135,17 +140,18 @@ double seconds_since(std::chrono::steady_clock::time_point start) {
     return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
 }
 
-Result<CheckedCopy> copy_of(const KnownFile& known, const fs::path& path) {
+Result<CheckedCopy> copy_of(const KnownFile& known, const fs::path& path, const std::atomic<bool>* cancelled) {
     const auto start = std::chrono::steady_clock::now();
     auto image = image_of(known.file, path);
     if (!image) return image.error();
     if (!known.sides.empty()) {
-        image = content_only(path, [&] { return recovered(image.value(), known.sides, path); });
+        image = content_only(path, cancelled, [&] { return recovered(image.value(), known.sides, path); });
         if (!image) return image.error();
         if (image.value().size < header_bytes) return damaged_error(path, "nothing is left of it");
     }
-    return content_only(path, [&]() -> Result<CheckedCopy> {
+    auto checked = content_only(path, cancelled, [&]() -> Result<CheckedCopy> {
         CheckedCopy copy{in_memory(std::move(image).value()), {}};
+        const Interruption interruption(*copy.database, cancelled);
         harden(*copy.database);
         if (auto schema = check_schema(*copy.database, path); !schema) return schema.error();
         if (!known.sound)
@@ -154,9 +160,10 @@ Result<CheckedCopy> copy_of(const KnownFile& known, const fs::path& path) {
         if (known.sound) return copy;
         if (auto values = check_values(*copy.database, path); !values) return values.error();
         copy.check = {true, seconds_since(start)};
-        known.remember();
         return copy;
     });
+    if (checked && checked.value().check.full) known.remember();
+    return checked;
 }
 
 /// The file as an address that lets SQLite neither write nor lock nor look for side files (SQLite, "Uniform Resource
@@ -172,13 +179,13 @@ std::string resting_address(const fs::path& path) {
 
 } // namespace
 
-Result<CheckedFile> check_logbook(const fs::path& path) {
+Result<CheckedFile> check_logbook(const fs::path& path, const std::atomic<bool>* cancelled) {
     hold_locks_by_descriptor();
     auto known = known_file(path);
     if (!known) return known.error();
     CheckedFile checked{known.value().file.state(), !known.value().sides.empty(), {}};
     const auto in_copy = [&]() -> Result<CheckedFile> {
-        auto copy = copy_of(known.value(), path);
+        auto copy = copy_of(known.value(), path, cancelled);
         if (!copy) return copy.error();
         checked.check = copy.value().check;
         return checked;
@@ -186,8 +193,9 @@ Result<CheckedFile> check_logbook(const fs::path& path) {
     if (checked.left_open) return in_copy();
     const auto start = std::chrono::steady_clock::now();
     bool older = false;
-    auto sound = content_only(path, [&]() -> Result<void> {
+    auto sound = content_only(path, cancelled, [&]() -> Result<void> {
         SQLite::Database resting(resting_address(path), SQLite::OPEN_READONLY | SQLite::OPEN_URI);
+        const Interruption interruption(resting, cancelled);
         harden(resting);
         if (auto schema = check_schema(resting, path); !schema) return schema;
         older = resting.execAndGet("PRAGMA user_version").getInt() < newest_version();
@@ -205,11 +213,11 @@ Result<CheckedFile> check_logbook(const fs::path& path) {
     return checked;
 }
 
-Result<CheckedCopy> checked_snapshot(const fs::path& path) {
+Result<CheckedCopy> checked_snapshot(const fs::path& path, const std::atomic<bool>* cancelled) {
     hold_locks_by_descriptor();
     auto known = known_file(path);
     if (!known) return known.error();
-    return copy_of(known.value(), path);
+    return copy_of(known.value(), path, cancelled);
 }
 
 } // namespace ullage::store

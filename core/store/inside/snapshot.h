@@ -6,6 +6,7 @@
 #include "store/inside/file_state.h"
 #include "store/opening_check.h"
 
+#include <atomic>
 #include <filesystem>
 #include <memory>
 
@@ -24,8 +25,9 @@ struct CheckedCopy {
 /// A copy of a logbook file in memory, with what a crashed writer left beside it, migrated, after every check: header and schema always; structure
 /// and values (content_check.h) unless the file was closed properly and found sound as it is. The file and its folder are only read.
 ///
-/// Errors: not_found, not_a_logbook, newer_version, damaged, in_use, io. Throws SQLite::Exception where the memory is used up.
-[[nodiscard]] Result<CheckedCopy> checked_snapshot(const std::filesystem::path& path);
+/// Errors: not_found, not_a_logbook, newer_version, damaged, in_use, io; refused soon after `*cancelled` is set. Throws SQLite::Exception where the
+/// memory is used up.
+[[nodiscard]] Result<CheckedCopy> checked_snapshot(const std::filesystem::path& path, const std::atomic<bool>* cancelled = nullptr);
 
 /// A file that passed the same checks.
 struct CheckedFile {
@@ -36,6 +38,6 @@ struct CheckedFile {
 
 /// The same checks without keeping a copy: a file that was closed properly is read where it lies, page by page, so that
 /// photos in it cost no memory. Errors as above.
-[[nodiscard]] Result<CheckedFile> check_logbook(const std::filesystem::path& path);
+[[nodiscard]] Result<CheckedFile> check_logbook(const std::filesystem::path& path, const std::atomic<bool>* cancelled = nullptr);
 
 } // namespace ullage::store
