@@ -32,9 +32,10 @@ QString reading_words(const Document& document, const std::string& run_uuid, con
     return QStringLiteral("%1 of %2").arg(only_mark ? QStringLiteral("mark") : QStringLiteral("reading"), raw_text(clock));
 }
 
-Change in_run(const std::string& run_uuid) {
+Change of_reading(const std::string& reading_uuid, const std::string& run_uuid) {
     Change change;
     change.readings.push_back(run_uuid);
+    change.reading = reading_uuid;
     return change;
 }
 
@@ -45,7 +46,7 @@ Result<Reading> Document::record(const std::string& run_uuid, const ReadingValue
     auto noted = state_->book->record(run_uuid, values, photo_uuids);
     if (!noted) return noted;
     const auto& uuid = noted.value().uuid;
-    Change change = in_run(run_uuid);
+    Change change = of_reading(uuid, run_uuid);
     if (!photo_uuids.empty()) change.photos.push_back(run_uuid);
     state_->push(QStringLiteral("record %1").arg(reading_words(*this, run_uuid, values)), change, reading_withdrawn(uuid, false, "redone"),
                  reading_withdrawn(uuid, true, "undone"));
@@ -61,7 +62,7 @@ Result<Reading> Document::amend(const std::string& reading_uuid, const ReadingVa
     const auto why = utf8_of(reason);
     auto changed = state_->book->amend(reading_uuid, values, why);
     if (!changed) return changed;
-    state_->push(QStringLiteral("amend %1").arg(reading_words(*this, run_uuid, values)), in_run(run_uuid),
+    state_->push(QStringLiteral("amend %1").arg(reading_words(*this, run_uuid, values)), of_reading(reading_uuid, run_uuid),
                  amended(reading_uuid, values, why.empty() ? "redone" : why), amended(reading_uuid, before, "undone"));
     return changed;
 }
@@ -74,7 +75,7 @@ Result<void> Document::withdrawReading(const std::string& reading_uuid, const QS
     const auto why = utf8_of(reason);
     const auto done = state_->book->set_withdrawn(reading_uuid, true, why);
     if (!done) return done.error();
-    state_->push(QStringLiteral("withdraw %1").arg(reading_words(*this, run_uuid, done.value().values)), in_run(run_uuid),
+    state_->push(QStringLiteral("withdraw %1").arg(reading_words(*this, run_uuid, done.value().values)), of_reading(reading_uuid, run_uuid),
                  reading_withdrawn(reading_uuid, true, why.empty() ? "redone" : why), reading_withdrawn(reading_uuid, false, "undone"));
     return {};
 }

@@ -58,7 +58,7 @@ void Document::State::applied(const Change& change) {
         for (const auto& uuid : change.readings) {
             const auto* before = document.run(uuid);
             const auto moment = before ? first_moment(*before) : std::nullopt;
-            also(readRun(uuid));
+            also(readRun(uuid, change.reading));
             const auto* after = document.run(uuid);
             // The first reading decides the order and numbers of a unit's runs.
             if (after && first_moment(*after) != moment) reordered.push_back(after->unit.uuid);
@@ -141,10 +141,10 @@ Result<void> Document::State::readRuns(const std::vector<std::string>& unit_uuid
     return {};
 }
 
-Result<void> Document::State::readRun(const std::string& run_uuid) {
+Result<void> Document::State::readRun(const std::string& run_uuid, const std::string& reading_uuid) {
     const auto at = record_at.find(run_uuid);
     if (at == record_at.end()) return {};
-    auto read = book->run_record(run_uuid);
+    auto read = reading_uuid.empty() ? book->run_record(run_uuid) : book->with_reading(*records[at->second], reading_uuid);
     if (!read) return read.error();
     records[at->second] = std::make_shared<const RunRecord>(std::move(read).value());
     casebook.set_runs(records);

@@ -46,7 +46,8 @@ struct Document::State final : CommandHost {
     Result<void> readLoadLists();
     /// Reads the runs of these units anew, of all where there are none.
     Result<void> readRuns(const std::vector<std::string>& unit_uuids);
-    Result<void> readRun(const std::string& run_uuid);
+    /// Reads a run anew, or of it this reading alone.
+    Result<void> readRun(const std::string& run_uuid, const std::string& reading_uuid);
     /// Puts these units' runs in the place of those known. `units` is up to date already.
     void putRuns(const std::map<std::string, SharedRuns>& fresh);
     /// Takes over all runs; those that are as they were stay the same objects.

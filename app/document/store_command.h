@@ -21,6 +21,7 @@ struct Change {
     bool runs = false;
     std::vector<std::string> units_of_runs; ///< uuids of the units whose runs changed with `runs`; none stands for all
     std::vector<std::string> readings;      ///< uuids of the runs whose readings changed
+    std::string reading;                    ///< uuid of the one that changed, where `readings` names one run and no other of it changed
     std::vector<std::string> photos;        ///< uuids of the runs whose photos changed
 };
 

@@ -24,12 +24,22 @@ std::optional<MarkKind> mark_from(std::string_view text) {
     return std::nullopt;
 }
 
+namespace {
+
+bool earlier(const Reading& a, const Reading& b) { return std::tie(a.values.time_ms, a.sequence) < std::tie(b.values.time_ms, b.sequence); }
+
+} // namespace
+
 void sort_by_time(std::vector<Reading>& readings) {
-    const auto earlier = [](const Reading& a, const Reading& b) {
-        return std::tie(a.values.time_ms, a.sequence) < std::tie(b.values.time_ms, b.sequence);
-    };
     // Most are in order already, and sorting takes half as much memory again.
     if (!std::ranges::is_sorted(readings, earlier)) std::ranges::stable_sort(readings, earlier);
+}
+
+void put_reading(std::vector<Reading>& readings, Reading reading) {
+    const auto before = std::ranges::find(readings, reading.uuid, &Reading::uuid);
+    if (before != readings.end()) readings.erase(before);
+    const auto place = std::ranges::upper_bound(readings, reading, earlier);
+    readings.insert(place, std::move(reading));
 }
 
 } // namespace ullage

@@ -69,5 +69,7 @@ struct ReadingHistory {
 
 /// Sorts by time, ties by sequence.
 void sort_by_time(std::vector<Reading>& readings);
+/// Puts a reading at its place among others in that order, instead of the one with its uuid where there is one.
+void put_reading(std::vector<Reading>& readings, Reading reading);
 
 } // namespace ullage

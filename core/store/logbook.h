@@ -105,6 +105,9 @@ public:
     Result<std::vector<Run>> runs() const; ///< all units' runs, by unit and by first reading (else creation)
     /// The run with its unit, meter and readings.
     Result<RunRecord> run_record(const std::string& run_uuid) const;
+    /// `known`, a record as this logbook gave it, with one of its readings as it stands now, be it changed or new; so that a long run need not be
+    /// read again for each reading. All but readings and trace is taken over as known. Errors: not_found (a reading of no run, or of another).
+    Result<RunRecord> with_reading(RunRecord known, const std::string& reading_uuid) const;
     /// Every run of every unit (or of one), in the order of runs().
     Result<std::vector<RunRecord>> run_records(const std::string& unit_uuid = {}) const;
 

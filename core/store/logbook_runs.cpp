@@ -103,6 +103,17 @@ Result<RunRecord> Logbook::run_record(const std::string& run_uuid) const {
     });
 }
 
+Result<RunRecord> Logbook::with_reading(RunRecord known, const std::string& reading_uuid) const {
+    return impl_->read([&]() -> Result<RunRecord> {
+        auto stored = store::find_reading(impl_->database(), reading_uuid);
+        if (!stored || stored->run_uuid != known.run.uuid) return impl_->not_found("reading");
+        put_reading(known.readings, std::move(stored->reading));
+        const auto run = store::run_id(impl_->database(), known.run.uuid);
+        if (!run || !impl_->run_traces.fill(impl_->database(), *run, known)) return impl_->damaged_block();
+        return std::move(known);
+    });
+}
+
 Result<std::vector<RunRecord>> Logbook::run_records(const std::string& unit_uuid) const {
     return impl_->read([&]() -> Result<std::vector<RunRecord>> {
         SQLite::Database& database = impl_->database();

@@ -102,6 +102,27 @@ TEST_F(Readings, withdrawing_and_restoring_are_versions_that_keep_the_values) {
 }
 
 // Another program that opens the file is held to the same rule.
+TEST_F(Readings, a_record_with_one_reading_read_again_is_what_reading_all_of_it_gives) {
+    RunRecord known = take(logbook.run_record(run.uuid));
+    const auto expect_same = [&](const std::string& reading_uuid) {
+        known = take(logbook.with_reading(std::move(known), reading_uuid));
+        EXPECT_EQ(known.readings, take(logbook.run_record(run.uuid)).readings);
+    };
+    std::vector<std::string> uuids;
+    for (const UtcMs minute : {10, 30, 20, 20, 0, 30}) {
+        uuids.push_back(take(logbook.record(run.uuid, sample_values(60'000 * minute))).uuid);
+        expect_same(uuids.back());
+    }
+    take(logbook.amend(uuids[0], sample_values(60'000 * 25), "later"));
+    expect_same(uuids[0]);
+    take(logbook.set_withdrawn(uuids[1], true, "wrong run"));
+    expect_same(uuids[1]);
+    const ullage::Run other = take(logbook.add(sample_run(run.unit_uuid)));
+    const Reading elsewhere = take(logbook.record(other.uuid, sample_values()));
+    EXPECT_EQ(failure_of(logbook.with_reading(known, elsewhere.uuid)), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.with_reading(known, "none")), Failure::not_found);
+}
+
 TEST(AppendOnly, no_sql_changes_deletes_or_replaces_a_reading) {
     const TempFolder folder;
     write_logbook(folder / "a.ullage");
