@@ -29,8 +29,6 @@ namespace ullage {
 
 namespace {
 
-constexpr ColumnRole roles[] = {ColumnRole::unused, ColumnRole::time,    ColumnRole::date,   ColumnRole::energy,
-                                ColumnRole::power,  ColumnRole::voltage, ColumnRole::current};
 constexpr int shown_rows = 6;
 constexpr int log_form_letters = 120;
 
@@ -248,10 +246,10 @@ void LogForm::showRows() {
         auto* combo = new QComboBox;
         combo->setObjectName(QStringLiteral("role%1Combo").arg(c + 1));
         combo->setAccessibleName(tr("%1 holds").arg(title));
-        for (const ColumnRole role : roles) {
-            const QString unit = role == column.role && !column.unit.name.empty() && role != ColumnRole::date ? text_of(column.unit.name) : QString();
-            combo->addItem(unit.isEmpty() ? text_of(role_text(role)) : tr("%1 in %2").arg(text_of(role_text(role)), unit));
-            if (role == column.role) combo->setCurrentIndex(combo->count() - 1);
+        for (const RoleEntry& role : column_roles()) {
+            const bool shows_unit = role.role == column.role && !column.unit.name.empty() && role.role != ColumnRole::date;
+            combo->addItem(shows_unit ? tr("%1 in %2").arg(text_of(role.word), text_of(column.unit.name)) : text_of(role.word));
+            if (role.role == column.role) combo->setCurrentIndex(combo->count() - 1);
         }
         connect(combo, &QComboBox::activated, this, [this, c](int place) { chooseRole(static_cast<std::size_t>(c), place); });
         rows_->setCellWidget(0, c, combo);
@@ -267,7 +265,7 @@ void LogForm::showRows() {
 }
 
 void LogForm::chooseRole(std::size_t column, int place) {
-    const ColumnRole role = roles[place];
+    const ColumnRole role = column_roles()[static_cast<std::size_t>(place)].role;
     if (role != ColumnRole::unused) std::erase_if(told_, [role](const auto& entry) { return entry.second == role; });
     told_[column] = role;
     // The combo that called cannot be replaced while it is at it.

@@ -39,55 +39,17 @@ HeaderWords words_of(const std::string& title) {
     return header;
 }
 
-struct RoleWord {
-    ColumnRole role;
-    std::string_view word;
-};
-
-// English, German, French, Spanish, as headers of logs have them.
-constexpr RoleWord role_words[] = {
-    {ColumnRole::power, "power"},     {ColumnRole::power, "watt"},       {ColumnRole::power, "watts"},     {ColumnRole::power, "leistung"},
-    {ColumnRole::power, "puissance"}, {ColumnRole::power, "potencia"},   {ColumnRole::power, "p"},         {ColumnRole::energy, "energy"},
-    {ColumnRole::energy, "register"}, {ColumnRole::energy, "energie"},   {ColumnRole::energy, "energia"},  {ColumnRole::energy, "consumption"},
-    {ColumnRole::energy, "kwh"},      {ColumnRole::energy, "wh"},        {ColumnRole::voltage, "voltage"}, {ColumnRole::voltage, "volt"},
-    {ColumnRole::voltage, "volts"},   {ColumnRole::voltage, "spannung"}, {ColumnRole::voltage, "tension"}, {ColumnRole::voltage, "u"},
-    {ColumnRole::voltage, "v"},       {ColumnRole::current, "current"},  {ColumnRole::current, "amps"},    {ColumnRole::current, "ampere"},
-    {ColumnRole::current, "amperes"}, {ColumnRole::current, "strom"},    {ColumnRole::current, "courant"}, {ColumnRole::current, "corriente"},
-    {ColumnRole::current, "i"},
-};
-
 /// Words that say that a column is not the quantity itself.
 constexpr std::array<std::string_view, 13> other_words = {"factor", "apparent", "reactive", "min",         "max",       "minimum", "maximum",
                                                           "peak",   "average",  "cost",     "temperature", "frequency", "set"};
-
-ColumnRole role_of(LogQuantity quantity) {
-    switch (quantity) {
-    case LogQuantity::energy: return ColumnRole::energy;
-    case LogQuantity::power: return ColumnRole::power;
-    case LogQuantity::voltage: return ColumnRole::voltage;
-    case LogQuantity::current: return ColumnRole::current;
-    default: return ColumnRole::unused;
-    }
-}
 
 ColumnRole role_of(const HeaderWords& header, const std::optional<LogUnit>& unit) {
     for (const std::string& word : header.words)
         if (std::ranges::find(other_words, word) != other_words.end()) return ColumnRole::unused;
     if (unit) return role_of(unit->quantity);
     for (const std::string& word : header.words)
-        for (const RoleWord& known : role_words)
-            if (known.word == word) return known.role;
+        if (const ColumnRole role = role_of_header_word(word); role != ColumnRole::unused) return role;
     return ColumnRole::unused;
-}
-
-LogUnit basic_unit(ColumnRole role) {
-    switch (role) {
-    case ColumnRole::energy: return *unit_named("Wh");
-    case ColumnRole::power: return *unit_named("W");
-    case ColumnRole::voltage: return *unit_named("V");
-    case ColumnRole::current: return *unit_named("A");
-    default: return {};
-    }
 }
 
 std::string column_name(const TraceLayout& layout, std::size_t c) {

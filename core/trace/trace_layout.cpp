@@ -1,21 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trace/trace_layout.h"
 
-#include <algorithm>
-#include <array>
 #include <charconv>
 #include <utility>
 
 namespace ullage {
 namespace {
-
-constexpr std::array<std::pair<ColumnRole, std::string_view>, 7> roles = {{{ColumnRole::unused, "unused"},
-                                                                           {ColumnRole::time, "time"},
-                                                                           {ColumnRole::date, "date"},
-                                                                           {ColumnRole::energy, "register"},
-                                                                           {ColumnRole::power, "power"},
-                                                                           {ColumnRole::voltage, "voltage"},
-                                                                           {ColumnRole::current, "current"}}};
 
 std::string number_text(int value) { return std::to_string(value); }
 
@@ -56,14 +46,6 @@ void take_pair(std::string_view key, std::string_view value, LayoutAnswers& answ
 }
 
 } // namespace
-
-std::string_view role_text(ColumnRole role) { return std::ranges::find(roles, role, &std::pair<ColumnRole, std::string_view>::first)->second; }
-
-std::optional<ColumnRole> role_from(std::string_view text) {
-    for (const auto& [role, name] : roles)
-        if (name == text) return role;
-    return std::nullopt;
-}
 
 std::optional<std::size_t> TraceLayout::column_of(ColumnRole role) const {
     for (std::size_t c = 0; c < columns.size(); ++c)

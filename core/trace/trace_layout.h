@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "trace/column_role.h"
 #include "trace/log_lines.h"
 #include "trace/log_number.h"
 #include "trace/log_time.h"
@@ -14,13 +15,6 @@
 #include <vector>
 
 namespace ullage {
-
-/// What a column of a log is taken for.
-enum class ColumnRole { unused, time, date, energy, power, voltage, current };
-
-/// "unused", "time", "date", "register", "power", "voltage", "current".
-[[nodiscard]] std::string_view role_text(ColumnRole role);
-[[nodiscard]] std::optional<ColumnRole> role_from(std::string_view text);
 
 struct LogColumn {
     std::string title; ///< as the header has it; empty without header

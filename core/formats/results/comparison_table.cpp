@@ -6,9 +6,11 @@
 #include "model/tags.h"
 
 #include <algorithm>
-#include <functional>
+#include <iterator>
 #include <numeric>
 #include <set>
+#include <string_view>
+#include <variant>
 
 namespace ullage {
 
@@ -16,17 +18,10 @@ namespace {
 
 using Content = TableColumn::Content;
 
-TableColumn text_column(std::string key, std::string title) { return {std::move(key), std::move(title), {}, Content::text, 0}; }
+TableColumn text_column(std::string_view key, std::string_view title) { return {std::string(key), std::string(title), {}, Content::text, 0}; }
 
-TableColumn identifying(TableColumn column) {
-    column.identifies = true;
-    return column;
-}
-
-TableColumn figure_column(std::string key, std::string unit, Content content = Content::quantity) {
-    std::string title = quantity_title(key);
-    const int decimals = quantity_decimals(key);
-    return {std::move(key), std::move(title), std::move(unit), content, decimals};
+TableColumn figure_column(std::string_view key, std::string_view unit, Content content = Content::quantity) {
+    return {std::string(key), quantity_title(key), std::string(unit), content, quantity_decimals(key)};
 }
 
 /// A warranty is a claim: a number without interval.
@@ -35,70 +30,104 @@ Quantity warranty_of(const Unit& unit) {
                                : not_known("warranty_years", "a", "the warranty is not stated");
 }
 
-Quantity under_key(Quantity quantity, std::string key) {
-    quantity.key = std::move(key);
+Quantity under_key(Quantity quantity, std::string_view key) {
+    quantity.key = key;
     return quantity;
 }
 
-/// One column and what stands in it for row i.
-struct Column {
-    TableColumn head;
-    std::function<TableCell(std::size_t)> cell;
+std::string standing_words(const FairRow& row) {
+    return std::string(standing_text(row.standing)) + (row.standing == Standing::as_tested ? ": " + row.reason : std::string());
+}
+
+/// All that a row of the table is made from.
+struct RowSource {
+    const ComparisonRow& tested;
+    const FairRow& fair; ///< at the common load, where there is one
+    const Quantity& rank;
 };
 
-std::vector<Column> columns_of(const Comparison& comparison, const FairComparison& fair, const std::vector<Quantity>& ranks) {
-    const auto& rows = comparison.rows;
-    const auto text = [&](std::string key, std::string title, auto of) { return Column{text_column(std::move(key), std::move(title)), of}; };
-    const auto name = [&](std::string key, std::string title, auto of) {
-        return Column{identifying(text_column(std::move(key), std::move(title))), of};
-    };
-    const auto figure = [&](std::string key, std::string unit, auto of, Content content = Content::quantity) {
-        return Column{figure_column(std::move(key), std::move(unit), content), of};
-    };
-    std::vector<Column> columns{name("unit", "unit", [&](std::size_t i) { return rows[i].unit.name; }),
-                                name("maker", "maker", [&](std::size_t i) { return rows[i].unit.maker; }),
-                                name("run", "run", [&](std::size_t i) { return rows[i].run_title; }),
-                                figure(
-                                    "rank", "1", [&](std::size_t i) { return ranks[i]; }, Content::number),
-                                figure(
-                                    "rated_wh", "Wh", [&](std::size_t i) { return rows[i].rated_wh; }, Content::number)};
-    if (comparison.several_sources) columns.insert(columns.begin() + 2, name("logbook", "logbook", [&](std::size_t i) { return rows[i].source; }));
-    if (fair.load) {
-        columns.push_back(figure("deliverable_wh", "Wh", [&](std::size_t i) { return fair.rows[i].deliverable_wh; }));
-        columns.push_back(figure("usable_fraction_at_load", "1",
-                                 [&](std::size_t i) { return under_key(fair.rows[i].usable_fraction, "usable_fraction_at_load"); }));
-        columns.push_back(figure("run_time_h", "h", [&](std::size_t i) { return fair.rows[i].run_time_h; }));
-        columns.push_back(text("standing", "at this load", [&](std::size_t i) {
-            const FairRow& row = fair.rows[i];
-            return std::string(standing_text(row.standing)) + (row.standing == Standing::as_tested ? ": " + row.reason : std::string());
-        }));
+/// Which comparisons have a column.
+enum class StandsIn { all, of_several_logbooks, at_one_load };
+
+enum class ColumnUse {
+    plain,
+    identifies,    ///< see TableColumn
+    may_be_unused, ///< of some units only: where no row has it the column may be left out
+};
+
+/// What a column takes from a row: a figure of either part as it is, or what a function makes of them.
+using CellSource = std::variant<Quantity ComparisonRow::*, Quantity FairRow::*, TableCell (*)(const RowSource& row)>;
+
+/// How a column is called, what it holds, where it stands and what it takes. A figure is called and written as its quantity (quantity_title.h).
+struct ComparisonColumn {
+    std::string_view key;
+    std::string_view title; ///< of a text
+    Content content;
+    StandsIn stands_in;
+    ColumnUse use;
+    CellSource source;
+};
+
+constexpr ComparisonColumn all_columns[] = {
+    {"unit", "unit", Content::text, StandsIn::all, ColumnUse::identifies, [](const RowSource& row) -> TableCell { return row.tested.unit.name; }},
+    {"maker", "maker", Content::text, StandsIn::all, ColumnUse::identifies, [](const RowSource& row) -> TableCell { return row.tested.unit.maker; }},
+    {"logbook", "logbook", Content::text, StandsIn::of_several_logbooks, ColumnUse::identifies,
+     [](const RowSource& row) -> TableCell { return row.tested.source; }},
+    {"run", "run", Content::text, StandsIn::all, ColumnUse::identifies, [](const RowSource& row) -> TableCell { return row.tested.run_title; }},
+    {"rank", "", Content::number, StandsIn::all, ColumnUse::plain, [](const RowSource& row) -> TableCell { return row.rank; }},
+    {"rated_wh", "", Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::rated_wh},
+    {"deliverable_wh", "", Content::quantity, StandsIn::at_one_load, ColumnUse::plain, &FairRow::deliverable_wh},
+    {"usable_fraction_at_load", "", Content::quantity, StandsIn::at_one_load, ColumnUse::plain,
+     [](const RowSource& row) -> TableCell { return under_key(row.fair.usable_fraction, "usable_fraction_at_load"); }},
+    {"run_time_h", "", Content::quantity, StandsIn::at_one_load, ColumnUse::plain, &FairRow::run_time_h},
+    {"standing", "at this load", Content::text, StandsIn::at_one_load, ColumnUse::plain,
+     [](const RowSource& row) -> TableCell { return standing_words(row.fair); }},
+    {"delivered_wh", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::delivered_wh},
+    {"usable_fraction", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::usable_fraction},
+    {"mean_load_w", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::mean_load_w},
+    {"duration_h", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::duration_h},
+    {"wh_per_gauge_point", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::wh_per_gauge_point},
+    {"no_load_draw_w", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::no_load_draw_w},
+    {"gauge_verdict", "gauge", Content::text, StandsIn::all, ColumnUse::plain,
+     [](const RowSource& row) -> TableCell { return row.tested.gauge_verdict; }},
+    {"price_per_rated_kwh", "", Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::price_per_rated_kwh},
+    {"price_per_delivered_kwh", "", Content::quantity, StandsIn::all, ColumnUse::plain, &FairRow::price_per_delivered_kwh},
+    {"paid_per_rated_kwh", "", Content::number, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::paid_per_rated_kwh},
+    {"paid_per_delivered_kwh", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &FairRow::paid_per_delivered_kwh},
+    {"wh_per_kg", "", Content::quantity, StandsIn::all, ColumnUse::plain, &FairRow::wh_per_kg},
+    {"charge_time_h", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::charge_time_h},
+    {"round_trip_efficiency", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::round_trip_efficiency},
+    {"held_output_w", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::held_output_w},
+    {"held_peak_output_w", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::held_peak_output_w},
+    {"standby_draw_w", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::standby_draw_w},
+    {"warranty_years", "", Content::number, StandsIn::all, ColumnUse::plain,
+     [](const RowSource& row) -> TableCell { return warranty_of(row.tested.unit); }},
+    {"meter", "meter", Content::text, StandsIn::all, ColumnUse::plain,
+     [](const RowSource& row) -> TableCell { return row.tested.meter_name.empty() ? std::string("not stated") : row.tested.meter_name; }},
+    {"tags", "tags", Content::text, StandsIn::all, ColumnUse::may_be_unused,
+     [](const RowSource& row) -> TableCell { return tags_text(row.tested.unit.tags, "; "); }},
+};
+
+TableCell cell_of(const ComparisonColumn& column, const RowSource& row) {
+    if (const auto* tested = std::get_if<Quantity ComparisonRow::*>(&column.source)) return row.tested.*(*tested);
+    if (const auto* fair = std::get_if<Quantity FairRow::*>(&column.source)) return row.fair.*(*fair);
+    return std::get<TableCell (*)(const RowSource&)>(column.source)(row);
+}
+
+TableColumn head_of(const ComparisonColumn& column) {
+    if (column.content != Content::text) return figure_column(column.key, quantity_unit(column.key), column.content);
+    TableColumn head = text_column(column.key, column.title);
+    head.identifies = column.use == ColumnUse::identifies;
+    return head;
+}
+
+std::vector<const ComparisonColumn*> columns_of(const Comparison& comparison, const FairComparison& fair) {
+    std::vector<const ComparisonColumn*> columns;
+    for (const ComparisonColumn& column : all_columns) {
+        if (column.stands_in == StandsIn::of_several_logbooks && !comparison.several_sources) continue;
+        if (column.stands_in == StandsIn::at_one_load && !fair.load) continue;
+        columns.push_back(&column);
     }
-    // Prices have no unit in common: each cell names its currency.
-    for (Column& column : std::vector<Column>{
-             figure("delivered_wh", "Wh", [&](std::size_t i) { return rows[i].delivered_wh; }),
-             figure("usable_fraction", "1", [&](std::size_t i) { return rows[i].usable_fraction; }),
-             figure("mean_load_w", "W", [&](std::size_t i) { return rows[i].mean_load_w; }),
-             figure("duration_h", "h", [&](std::size_t i) { return rows[i].duration_h; }),
-             figure("wh_per_gauge_point", "Wh/pt", [&](std::size_t i) { return rows[i].wh_per_gauge_point; }),
-             figure("no_load_draw_w", "W", [&](std::size_t i) { return rows[i].no_load_draw_w; }),
-             text("gauge_verdict", "gauge", [&](std::size_t i) { return rows[i].gauge_verdict; }),
-             figure(
-                 "price_per_rated_kwh", "", [&](std::size_t i) { return rows[i].price_per_rated_kwh; }, Content::number),
-             figure("price_per_delivered_kwh", "", [&](std::size_t i) { return fair.rows[i].price_per_delivered_kwh; }),
-             figure(
-                 "paid_per_rated_kwh", "", [&](std::size_t i) { return rows[i].paid_per_rated_kwh; }, Content::number),
-             figure("paid_per_delivered_kwh", "", [&](std::size_t i) { return fair.rows[i].paid_per_delivered_kwh; }),
-             figure("wh_per_kg", "Wh/kg", [&](std::size_t i) { return fair.rows[i].wh_per_kg; }),
-             figure("charge_time_h", "h", [&](std::size_t i) { return rows[i].charge_time_h; }),
-             figure("round_trip_efficiency", "1", [&](std::size_t i) { return rows[i].round_trip_efficiency; }),
-             figure("held_output_w", "W", [&](std::size_t i) { return rows[i].held_output_w; }),
-             figure("held_peak_output_w", "W", [&](std::size_t i) { return rows[i].held_peak_output_w; }),
-             figure("standby_draw_w", "W", [&](std::size_t i) { return rows[i].standby_draw_w; }),
-             figure(
-                 "warranty_years", "a", [&](std::size_t i) { return warranty_of(rows[i].unit); }, Content::number),
-             text("meter", "meter", [&](std::size_t i) { return rows[i].meter_name.empty() ? std::string("not stated") : rows[i].meter_name; }),
-             text("tags", "tags", [&](std::size_t i) { return tags_text(rows[i].unit.tags, "; "); })})
-        columns.push_back(std::move(column));
     return columns;
 }
 
@@ -115,11 +144,12 @@ Table comparison_table(const Comparison& comparison, const FairComparison& fair)
     Table table;
     table.title = fair.load ? "Comparison of units at " + common_load_text(*fair.load) : std::string("Comparison of units as tested");
     const std::vector<Quantity> ranks = fair_ranks(comparison, fair);
-    const std::vector<Column> columns = columns_of(comparison, fair, ranks);
-    for (const Column& column : columns) table.columns.push_back(column.head);
+    const auto columns = columns_of(comparison, fair);
+    for (const ComparisonColumn* column : columns) table.columns.push_back(head_of(*column));
     for (std::size_t i = 0; i < comparison.rows.size(); ++i) {
+        const RowSource row{comparison.rows[i], fair.rows[i], ranks[i]};
         auto& cells = table.rows.emplace_back();
-        for (const Column& column : columns) cells.push_back(column.cell(i));
+        for (const ComparisonColumn* column : columns) cells.push_back(cell_of(*column, row));
     }
     table.remarks = fair.remarks;
     table.remarks.insert(table.remarks.end(), comparison.remarks.begin(), comparison.remarks.end());
@@ -129,10 +159,8 @@ Table comparison_table(const Comparison& comparison, const FairComparison& fair)
 }
 
 bool is_unused(const Table& table, std::size_t column) {
-    const std::string& key = table.columns[column].key;
-    constexpr std::string_view of_some[] = {"paid_per_rated_kwh", "paid_per_delivered_kwh", "charge_time_h",  "round_trip_efficiency",
-                                            "held_output_w",      "held_peak_output_w",     "standby_draw_w", "tags"};
-    if (!std::ranges::count(of_some, key)) return false;
+    const auto* const known = std::ranges::find(all_columns, std::string_view(table.columns[column].key), &ComparisonColumn::key);
+    if (known == std::end(all_columns) || known->use != ColumnUse::may_be_unused) return false;
     return std::ranges::none_of(table.rows, [column](const std::vector<TableCell>& row) {
         const auto* figure = std::get_if<Quantity>(&row[column]);
         return figure ? figure->kind != Kind::not_known : !std::get<std::string>(row[column]).empty();

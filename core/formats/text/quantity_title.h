@@ -13,4 +13,8 @@ namespace ullage {
 /// Decimals for people where no uncertainty says how many: 0 for energies and loads, 3 for fractions and slopes, 2 else.
 [[nodiscard]] int quantity_decimals(std::string_view key);
 
+/// "Wh" of "delivered_wh", "1" of a fraction; empty where the quantities of a key differ in it, as prices do in their currency, and for a key that is
+/// not known.
+[[nodiscard]] std::string_view quantity_unit(std::string_view key);
+
 } // namespace ullage

@@ -66,12 +66,9 @@ Result<void> RowReader::check() {
     time_ = *time;
     date_ = layout_.column_of(ColumnRole::date).value_or(*time);
     needed_ = std::max(time_, date_);
-    const ColumnRole roles[] = {ColumnRole::energy, ColumnRole::power, ColumnRole::voltage, ColumnRole::current};
-    std::optional<double> TraceSample::*const places[] = {&TraceSample::register_wh, &TraceSample::power_w, &TraceSample::voltage_v,
-                                                          &TraceSample::current_a};
-    for (std::size_t i = 0; i < 4; ++i)
-        if (const auto column = layout_.column_of(roles[i])) {
-            values_.push_back({*column, layout_.columns[*column].unit, places[i]});
+    for (const RoleEntry& entry : column_roles())
+        if (const auto column = layout_.column_of(entry.role); column && entry.place) {
+            values_.push_back({*column, layout_.columns[*column].unit, entry.place});
             needed_ = std::max(needed_, *column);
         }
     if (values_.empty()) return Error{Failure::bad_input, "no column is named for a value", {}, "name one for the register or the power"};
