@@ -44,7 +44,7 @@ struct LoadTotals {
 };
 
 /// Errors: none. Precondition: check(list) is good. A list without appliances takes nothing. Sources: daily energy = Σ number × power × hours, as in
-/// the published load lists that tests/published/published_load_lists.cpp names; load factor = mean / highest demand (IEC 60050-691:1973,
+/// the published load lists that tests/published/load_lists_test.cpp names; load factor = mean / highest demand (IEC 60050-691:1973,
 /// 691-10-02, from memory); the rule of the peak is common practice, no source.
 [[nodiscard]] LoadTotals load_totals(const LoadList& list);
 

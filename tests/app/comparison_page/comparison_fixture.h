@@ -13,10 +13,10 @@
 #include "dialogs/picture_dialog.h"
 #include "formats/sheets/run_sheet.h"
 #include "models/table_model.h"
-#include "services/prompts.h"
 #include "support/fake_clock.h"
 #include "support/scenario.h"
 #include "support/temp_folder.h"
+#include "support_qt/fake_prompts.h"
 
 #include <gtest/gtest.h>
 
@@ -45,16 +45,6 @@
 #include <sstream>
 
 namespace ullage::test {
-
-class SavePrompt final : public Prompts {
-public:
-    QStringList filesToOpen(QWidget*, const QString&, const QString&, const QString&, bool) override { return {}; }
-    QString fileToSave(QWidget*, const QString&, const QString& suggestion, const QString&, const QString&, bool) override {
-        suggested = suggestion;
-        return to_save;
-    }
-    QString to_save, suggested;
-};
 
 /// The comparison page over the sample scenario in a logbook of its own.
 class ComparisonPageTest : public ::testing::Test {
@@ -109,7 +99,7 @@ protected:
     TempFolder folder;
     FakeClock clock;
     Document document{clock};
-    SavePrompt prompts;
+    FakePrompts prompts;
     std::unique_ptr<ComparisonPage> page;
 };
 

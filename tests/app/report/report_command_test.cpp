@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/text/command_fixture.h"
 #include "cli/drawing/drawing_commands.h"
-#include "core/formats/command_output.h"
 #include "store/logbook.h"
+#include "support/command_output.h"
 #include "support/fake_clock.h"
 #include "support/open_count.h"
 #include "support/source_dir.h"

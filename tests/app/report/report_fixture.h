@@ -2,9 +2,9 @@
 #pragma once
 
 #include "chart_content/report_making.h"
-#include "core/formats/command_output.h"
-#include "core/formats/report_samples.h"
+#include "core/formats/report/report_samples.h"
 #include "report/report_file.h"
+#include "support/command_output.h"
 #include "support/temp_folder.h"
 
 #include <gtest/gtest.h>

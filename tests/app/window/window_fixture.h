@@ -2,10 +2,10 @@
 #pragma once
 
 #include "document/document.h"
-#include "services/prompts.h"
 #include "services/settings.h"
 #include "support/fake_clock.h"
 #include "support/temp_folder.h"
+#include "support_qt/fake_prompts.h"
 #include "window/main_window.h"
 
 #include <gtest/gtest.h>
@@ -18,20 +18,6 @@
 #include <memory>
 
 namespace ullage::test {
-
-/// Answers as a test has told it to; an answer that was not given is "no file".
-class FakePrompts final : public Prompts {
-public:
-    QStringList filesToOpen(QWidget*, const QString&, const QString&, const QString&, bool) override { return to_open; }
-    QString fileToSave(QWidget*, const QString&, const QString& suggestion, const QString&, const QString&, bool) override {
-        suggested = suggestion;
-        return to_save;
-    }
-
-    QStringList to_open;
-    QString to_save;
-    QString suggested;
-};
 
 /// The main window on a fresh folder with settings of its own.
 class WindowTest : public ::testing::Test {

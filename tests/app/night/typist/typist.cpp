@@ -9,9 +9,9 @@
 #include "document/document.h"
 #include "pages/run/entry_row.h"
 #include "pages/run/readings_view.h"
-#include "services/prompts.h"
 #include "services/settings.h"
 #include "support/fake_clock.h"
+#include "support_qt/fake_prompts.h"
 #include "window/main_window.h"
 
 #include <QAction>
@@ -28,12 +28,6 @@
 namespace {
 
 using namespace ullage;
-
-class NoPrompts final : public Prompts {
-public:
-    QStringList filesToOpen(QWidget*, const QString&, const QString&, const QString&, bool) override { return {}; }
-    QString fileToSave(QWidget*, const QString&, const QString&, const QString&, const QString&, bool) override { return {}; }
-};
 
 class Evening {
 public:
@@ -140,7 +134,7 @@ private:
     test::FaultyDisk& disk_;
     test::FakeClock clock_;
     Settings settings_;
-    NoPrompts prompts_;
+    test::FakePrompts prompts_;
     Document document_{clock_};
     MainWindow window_{document_, settings_, prompts_};
     std::string run_, step_;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/formats/report_samples.h"
 #include "formats/report/report_sizing.h"
 #include "formats/results/sizing_output.h"
+#include "report_samples.h"
 #include "support/has_text.h"
 
 #include <gtest/gtest.h>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "command_output.h"
+#include "support/command_output.h"
 
 #include <map>
 #include <string>

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/files/replacing.h"
 
+#include "core/formats/tables/table_samples.h"
 #include "formats/files/whole_file.h"
 #include "formats/tables/table.h"
 #include "support/temp_folder.h"
-#include "table_samples.h"
 
 #include <gtest/gtest.h>
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "sample_tables.h"
+#include "core/formats/tables/sample_tables.h"
+#include "core/formats/tables/xlsx_reader.h"
 #include "support/record_builder.h"
 #include "support/temp_folder.h"
-#include "xlsx_reader.h"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "command_output.h"
 #include "formats/tables/table.h"
+#include "support/command_output.h"
 #include "support/temp_folder.h"
 #include "table_samples.h"
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fake_desktop.h"
 #include "models/logbook_tree_model.h"
 #include "pages/bench/bench_panel.h"
 #include "services/reminders.h"
+#include "support_qt/fake_desktop.h"
 #include "window/reminder_bar.h"
 #include "window_fixture.h"
 

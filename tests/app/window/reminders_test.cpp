@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "fake_desktop.h"
 #include "pages/parts/due_figures.h"
 #include "services/reminders.h"
 #include "services/settings.h"
 #include "support/fake_clock.h"
 #include "support/temp_folder.h"
+#include "support_qt/fake_desktop.h"
 
 #include <gtest/gtest.h>
 
