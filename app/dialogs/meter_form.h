@@ -21,7 +21,7 @@ protected:
 
 private:
     Meter meter_;
-    QLineEdit *name_, *step_, *limit_, *span_, *correction_, *remark_;
+    QLineEdit *name_, *step_, *limit_, *load_part_, *span_, *correction_, *remark_;
 };
 
 } // namespace ullage

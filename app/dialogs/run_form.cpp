@@ -22,6 +22,7 @@ RunForm::RunForm(const Run& run, const std::vector<Unit>& units, const std::vect
     load_ = addLine(QStringLiteral("load"), tr("&Load"), tr("what is plugged in, in your words"));
     full_ = addChoice(QStringLiteral("startedFull"), tr("Started &full"));
     end_ = addChoice(QStringLiteral("end"), tr("Ende&d"));
+    noticed_ = addLine(QStringLiteral("noticedWithin"), tr("End &noticed within"), tr("2 min, where you know; else 5 min is taken"));
     ambient_ = addLine(QStringLiteral("ambient"), tr("&Ambient temperature"), tr("18 °C"));
     source_ = addChoice(QStringLiteral("chargeSource"), tr("&Charged from"));
     zone_ = addChoice(QStringLiteral("timeZone"), tr("&Time zone"));
@@ -35,6 +36,13 @@ RunForm::RunForm(const Run& run, const std::vector<Unit>& units, const std::vect
     fill_full_choice(*full_, run_.started_full);
     for (const auto end : all_run_ends) end_->addItem(text_of(run_end_text(end)), static_cast<int>(end));
     choose_data(*end_, static_cast<int>(run_.end));
+    noticed_->setText(field_text(run_.end_noticed_within_min, QStringLiteral("min")));
+    const auto only_of_cut_off = [this] {
+        const auto end = static_cast<RunEnd>(end_->currentData().toInt());
+        noticed_->setEnabled(end == RunEnd::cut_off_seen || end == RunEnd::found_off);
+    };
+    connect(end_, &QComboBox::currentIndexChanged, this, only_of_cut_off);
+    only_of_cut_off();
     load_->setText(raw_text(run_.load));
     ambient_->setText(field_text(run_.ambient_c, QStringLiteral("°C")));
     fill_charge_source_choice(*source_, run_.charge_source);
@@ -51,6 +59,8 @@ void RunForm::read() {
     run_.started_full = chosen_full(*full_);
     run_.end = static_cast<RunEnd>(end_->currentData().toInt());
     run_.charge_source = run_.kind == RunKind::charge ? chosen_charge_source(*source_) : std::nullopt;
+    run_.end_noticed_within_min =
+        noticed_->isEnabled() ? number(noticed_, number_in({{"min", 1}, {"h", 60}}, {"how late the end was noticed"})) : std::nullopt;
     run_.ambient_c = number(ambient_, parse_ambient_c);
     const auto zone = utf8_of(zone_->currentText().trimmed());
     if (!zone_exists(zone)) explain(zone_, tr("No such time zone is known here; choose a region and place, such as Africa/Nairobi, or UTC."));

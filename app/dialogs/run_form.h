@@ -26,7 +26,7 @@ protected:
 private:
     Run run_;
     QComboBox *unit_, *kind_, *meter_, *full_, *end_, *source_, *zone_;
-    QLineEdit *load_, *ambient_;
+    QLineEdit *load_, *noticed_, *ambient_;
 };
 
 } // namespace ullage

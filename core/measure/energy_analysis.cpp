@@ -27,31 +27,47 @@ Quantity delivered(const EnergyAnalysis& analysis) {
     return result;
 }
 
-/// Delivered energy over the time between the first and the last register reading; for a run found off over its duration.
-Quantity mean_load(const RunRecord& record, const EnergyAnalysis& analysis, const MeasureOptions& options) {
+/// Delivered energy over the time from the first register reading to the last one, or to the cut-off where that came before.
+Quantity mean_load(const EnergyAnalysis& analysis, const MeasureOptions& options) {
     if (!analysis.track.usable()) return not_known("mean_load_w", "W", "fewer than two register readings");
     const double energy_wh = analysis.track.total_wh();
-    double hours = hours_between(analysis.track.points.front().time_ms, analysis.track.points.back().time_ms);
-    double hours_half_width = options.moment_doubt_min / 60;
-    if (record.run.end == RunEnd::found_off && analysis.duration_h.value) {
-        hours = *analysis.duration_h.value;
-        hours_half_width = analysis.duration_h.half_width().value_or(0);
+    const double from_h = hours_between(analysis.start_ms, analysis.track.points.front().time_ms);
+    const double to_h = hours_between(analysis.start_ms, analysis.track.points.back().time_ms);
+    const double start_half_h = options.moment_doubt_min / 60;
+    double hours = to_h - from_h, below_h = start_half_h, above_h = start_half_h;
+    const bool by_cut_off = analysis.cut_off && to_h >= analysis.cut_off->lower_h;
+    if (by_cut_off) {
+        const CutOffMoment& moment = *analysis.cut_off;
+        const double end_h = std::min(to_h, moment.estimate_h);
+        hours = end_h - from_h;
+        below_h = std::hypot(start_half_h, end_h - std::min(end_h, moment.lower_h));
+        above_h = std::hypot(start_half_h, std::max(end_h, moment.upper_h) - end_h);
     }
     if (hours <= 0) return not_known("mean_load_w", "W", "no time passed between the register readings");
     const double watts = energy_wh / hours;
-    std::optional<double> half_width;
-    if (analysis.budget.half_width_wh)
-        half_width = std::hypot(*analysis.budget.half_width_wh / hours, watts * std::min(1.0, hours_half_width / hours));
-    const bool bracket = analysis.duration_h.kind == Kind::bracket;
-    Quantity result = known("mean_load_w", "W", watts, half_width, bracket ? Kind::bracket : Kind::measured,
+    const bool bracket = by_cut_off && analysis.duration_h.kind == Kind::bracket;
+    Quantity result = known("mean_load_w", "W", watts, std::nullopt, bracket ? Kind::bracket : Kind::measured,
                             bracket ? "the moment of the cut-off is a bracket" : "");
-    if (!half_width) result.reason += (result.reason.empty() ? "" : "; ") + analysis.budget.half_width_method;
+    if (analysis.budget.half_width_wh) {
+        const double energy_w = *analysis.budget.half_width_wh / hours;
+        result.lower = std::max(0.0, watts - std::hypot(energy_w, watts - energy_wh / (hours + above_h)));
+        result.upper = watts + std::hypot(energy_w, energy_wh / std::max(hours - below_h, hours / 100) - watts);
+    } else {
+        result.reason += (result.reason.empty() ? "" : "; ") + analysis.budget.half_width_method;
+    }
     if (analysis.track.missing_inside) {
         result.kind = Kind::at_least;
         result.upper.reset();
         result.reason += (result.reason.empty() ? "" : "; ") + analysis.track.missing_reason;
     }
     return result;
+}
+
+/// Nothing is delivered after the cut-off, and no time counts.
+void end_points_at_cut_off(EnergyAnalysis& analysis) {
+    if (!analysis.cut_off) return;
+    for (std::size_t i = analysis.points.size(); i-- > 0 && analysis.points[i].hours > analysis.cut_off->estimate_h;)
+        analysis.points[i].hours = analysis.cut_off->estimate_h;
 }
 
 std::vector<std::size_t> changes_of(const std::vector<PairedPoint>& points) {
@@ -70,7 +86,24 @@ RegisterTrack energy_track(const RunRecord& record, RunScan& scan, const Measure
     return by_log && !hand_holds_more ? std::move(*by_log) : by_hand;
 }
 
+std::vector<GaugeRise> rises_of(const RunRecord& record, const std::vector<PairedPoint>& points) {
+    std::vector<GaugeRise> rises;
+    const double least_pt = 2 * std::max(record.unit.gauge_step_percent, 1e-3);
+    for (std::size_t i = 1; i < points.size(); ++i)
+        if (points[i].gauge_percent - points[i - 1].gauge_percent >= least_pt) rises.push_back({points[i - 1].reading, points[i].reading});
+    return rises;
+}
+
 } // namespace
+
+EnergyAnalysis without_gauge_reading(const RunRecord& record, const EnergyAnalysis& energy, std::size_t point) {
+    EnergyAnalysis rest = energy;
+    rest.points.erase(rest.points.begin() + static_cast<std::ptrdiff_t>(point));
+    rest.gauge_changes = changes_of(rest.points);
+    rest.intervals = interval_table(rest.points, record.unit.rated_energy_wh);
+    rest.rises = rises_of(record, rest.points);
+    return rest;
+}
 
 EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& options) {
     EnergyAnalysis analysis;
@@ -78,21 +111,24 @@ EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& opt
     analysis.start_ms = scan.first_ms.value_or(0);
     analysis.track = energy_track(record, scan, options);
     analysis.log_sentence = compare_with_log(record, options, analysis.track);
+    analysis.cut_off = cut_off_moment(record, scan, analysis.track, options);
     analysis.points = pair_gauge(scan, analysis.track, options);
+    end_points_at_cut_off(analysis);
     analysis.gauge_changes = changes_of(analysis.points);
     analysis.squares = LoadSquares(analysis.track);
     analysis.register_step_wh = analysis.track.log ? analysis.track.log->step_wh : register_step_wh(record);
     analysis.intervals = interval_table(analysis.points, record.unit.rated_energy_wh);
     // Over a cut-off that nobody saw, energy / time is no load.
-    if (record.run.end == RunEnd::found_off && !analysis.intervals.empty() && analysis.points.back().time_ms == analysis.track.points.back().time_ms)
+    const bool unseen = analysis.cut_off && analysis.cut_off->basis == CutOffBasis::bracket;
+    if (unseen && !analysis.intervals.empty() && analysis.points.back().time_ms == analysis.track.points.back().time_ms)
         analysis.intervals.back().mean_w.reset();
     analysis.budget = energy_budget(record, analysis.track, analysis.track.total_wh(), options);
     analysis.from_full_to_cut_off = is_full_drain(record);
     analysis.delivered_wh = delivered(analysis);
-    analysis.duration_h = run_duration(record, scan, analysis.track, options);
+    analysis.duration_h = run_duration(record, scan, analysis.cut_off, options);
     analysis.rises = std::move(scan.rises);
     analysis.output_off = std::move(scan.output_off);
-    analysis.mean_load_w = mean_load(record, analysis, options);
+    analysis.mean_load_w = mean_load(analysis, options);
     analysis.usable_fraction = usable_fraction(record, analysis.track, analysis.points, analysis.budget, options);
     analysis.wh_per_gauge_point = wh_per_gauge_point(record, analysis.points, analysis.budget, options);
     return analysis;

@@ -3,6 +3,7 @@
 
 #include "base/quantity.h"
 #include "measure/budget.h"
+#include "measure/cut_off_moment.h"
 #include "measure/load_squares.h"
 #include "measure/pairing.h"
 #include "measure/register.h"
@@ -22,8 +23,9 @@ struct EnergyAnalysis {
     std::vector<std::size_t> gauge_changes; ///< the paired points whose gauge differs from that of the point before
     std::vector<GaugeRise> rises;           ///< of the gauge by at least two of its steps, paired or not
     std::vector<OffSpan> output_off;
-    LoadSquares squares;         ///< along `track`
-    double register_step_wh = 1; ///< see register_step_wh() of the budget
+    std::optional<CutOffMoment> cut_off; ///< of a run that ended by it
+    LoadSquares squares;                 ///< along `track`
+    double register_step_wh = 1;         ///< see register_step_wh() of the budget
     Budget budget;
     std::string log_sentence; ///< what the log of a meter says beside the readings; empty without one
     UtcMs start_ms = 0;       ///< first reading; meaningless without readings
@@ -39,11 +41,13 @@ struct EnergyAnalysis {
 /// Never fails: what cannot be known says so.
 [[nodiscard]] EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& options = {});
 
-/// Time from the first reading to the end of the output. Cut-off seen: to the mark or, without one, the last reading,
-/// known to the noted minute. Found off: a bracket between the last reading before and the moment found, narrowed by the
-/// energy that was delivered after that reading where the load had been steady (interval means within 10 %); by a log of power that saw it cease,
-/// from the last sample with load on for as long as the load has ever paused before, widened by the doubt of the noted start against the clock of
-/// the log.
-[[nodiscard]] Quantity run_duration(const RunRecord& record, const RunScan& scan, const RegisterTrack& track, const MeasureOptions& options = {});
+/// Time from the first reading to the end of the output: to `cut_off` of a run that ended by it, with the doubt of its noted start; else to the last
+/// reading. `bracket` for a run found off, unless a log saw it go off.
+[[nodiscard]] Quantity run_duration(const RunRecord& record, const RunScan& scan, const std::optional<CutOffMoment>& cut_off,
+                                    const MeasureOptions& options = {});
+
+/// The same energy without the gauge reading of one paired point: for the question whether that reading alone is at odds with the rest. `from` and
+/// `to` of intervals count the points that are left. Precondition: point < energy.points.size().
+[[nodiscard]] EnergyAnalysis without_gauge_reading(const RunRecord& record, const EnergyAnalysis& energy, std::size_t point);
 
 } // namespace ullage

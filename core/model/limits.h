@@ -49,6 +49,7 @@ inline constexpr NumberRange gauge_step_range{least_positive, 100, "%"};
 inline constexpr NumberRange register_step_range{least_positive, 1e9, "Wh"};
 inline constexpr NumberRange register_span_range{least_positive, 1e12, "Wh"};
 inline constexpr NumberRange meter_limit_range{0, 1'000, "%"};
+inline constexpr NumberRange noticed_within_range{0, 1e5, "min"};
 inline constexpr NumberRange correction_range{least_positive, 1e6, ""};
 inline constexpr NumberRange temperature_range{-273.15, 10'000, "°C"};
 /// What was read may be wrong: only what no display can have shown is refused, the rest is questioned elsewhere.

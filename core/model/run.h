@@ -45,6 +45,8 @@ struct Run {
     std::optional<bool> started_full; ///< absent: not stated
     RunEnd end = RunEnd::still_running;
     std::string load; ///< the tester's words for the load
+    /// How late the end may have been noticed, minutes; absent: not stated. Only of a run that ended by cut-off.
+    std::optional<double> end_noticed_within_min{};
     std::optional<double> ambient_c;
     std::optional<ChargeSource> charge_source; ///< of a charge run; absent: not stated
     std::string time_zone = "UTC";             ///< IANA name

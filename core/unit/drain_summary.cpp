@@ -57,7 +57,7 @@ std::string fill_hours(const EnergyAnalysis& energy, const MeasureOptions& optio
     drain.hours = duration_h - tripped_hours(energy, end_ms);
     // Two noted moments, each rectangular.
     drain.u_hours = options.moment_doubt_min / 60 * std::sqrt(2.0 / 3.0);
-    if (energy.duration_h.kind == Kind::bracket) drain.u_hours = energy.duration_h.half_width().value_or(0) / std::sqrt(3.0);
+    if (energy.cut_off) drain.u_hours = std::hypot(options.moment_doubt_min / 60 / std::sqrt(3.0), energy.cut_off->u_h);
     return drain.hours > 0 ? "" : "no time passed with the output on";
 }
 

@@ -18,7 +18,7 @@ struct DrainSummary {
     RunKind kind = RunKind::drain;
     UtcMs start_ms = 0;
     double hours = 0;                  ///< T, hours of output on: to cut-off, less stretches marked as tripped
-    double u_hours = 0;                ///< standard uncertainty of T; rectangular over its bracket for a run found off
+    double u_hours = 0;                ///< standard uncertainty of T; that of its cut-off (cut_off_moment.h) with that of its start
     double delivered_wh = 0;           ///< D
     double independent_wh = 0;         ///< standard uncertainty of D without the meter's gain and without repeatability
     double mean_load_w = 0;            ///< D / T

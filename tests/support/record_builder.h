@@ -9,7 +9,8 @@
 namespace ullage::test {
 
 /// Builds a run record by hand, one reading after the other, for tests whose numbers must be seen.
-/// Starts as a full drain of a 1000 Wh unit (1500 W output) with a ±1 % meter of 1 Wh step, in UTC, ended by a seen cut-off.
+/// Starts as a full drain of a 1000 Wh unit (1500 W output) with a ±1 % meter of 1 Wh step, in UTC, ended by a cut-off noted
+/// as it happened.
 class RecordBuilder {
 public:
     RecordBuilder() {
@@ -23,6 +24,7 @@ public:
         record_.run.meter_uuid = "meter";
         record_.run.started_full = true;
         record_.run.end = RunEnd::cut_off_seen;
+        record_.run.end_noticed_within_min = 0;
     }
 
     /// A reading at `hours` after the start.

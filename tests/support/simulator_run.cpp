@@ -221,6 +221,7 @@ private:
         record.run.kind = setup_.kind;
         record.run.started_full = setup_.start_depth <= 0;
         record.run.end = setup_.tester.end;
+        if (setup_.tester.end == RunEnd::cut_off_seen) record.run.end_noticed_within_min = setup_.tester.noticed_within_min;
         record.run.load = setup_.load_words;
         record.run.ambient_c = setup_.ambient_c;
         record.run.time_zone = setup_.time_zone;

@@ -36,7 +36,7 @@ std::vector<PlannedReading> readings_to_take(const TesterSetup& tester, const Si
 double last_reading_hours(const TesterSetup& tester, const SimulatedGauge& gauge, const Discharge& discharge) {
     const double off_hours = discharge.end_hours();
     switch (tester.end) {
-    case RunEnd::cut_off_seen: return off_hours;
+    case RunEnd::cut_off_seen: return off_hours + tester.end_late_min / 60;
     case RunEnd::found_off: return off_hours + tester.found_after_h;
     case RunEnd::stopped_by_tester:
     case RunEnd::still_running: break;

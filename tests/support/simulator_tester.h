@@ -49,9 +49,11 @@ struct TesterSetup {
     double with_display_w = 0;
 
     RunEnd end = RunEnd::cut_off_seen;
-    double found_after_h = 1;              ///< found off: so long after the cut-off
-    std::optional<double> stop_after_h;    ///< stopped by tester or still running: the last reading is at this time
-    std::optional<double> stop_at_percent; ///< or when the gauge comes to this
+    double found_after_h = 1;                     ///< found off: so long after the cut-off
+    double end_late_min = 0;                      ///< cut-off seen: noted so many minutes after it
+    std::optional<double> noticed_within_min = 0; ///< as the run states it; absent: not stated
+    std::optional<double> stop_after_h;           ///< stopped by tester or still running: the last reading is at this time
+    std::optional<double> stop_at_percent;        ///< or when the gauge comes to this
     std::string first_remark;
     std::string last_remark;
     bool first_with_powers = false; ///< meter and display power in the first reading

@@ -14,9 +14,9 @@ namespace ullage {
 ///
 /// Keys: unit, maker, rated_energy_wh, rated_output_w, peak_output_w, pv_max_v, pv_max_a, pv_max_w, pv_start_v, charge_time_h,
 /// price, paid_price, currency, mass_kg, warranty_years, gauge_step_percent, tags, unit_remark, meter, meter_step_wh,
-/// meter_limit_percent, meter_span_wh, meter_correction, meter_remark, run, started_full, ended, time_zone,
-/// load, ambient_c, charge_source. Only `unit` is required. Values use the escapes of formats/text/preface_text.h. Lines that begin
-/// with `#` and have no colon are comments: reported, not kept.
+/// meter_limit_percent, meter_load_part_percent, meter_span_wh, meter_correction, meter_remark, run, started_full, ended,
+/// end_noticed_within_min, time_zone, load, ambient_c, charge_source. Only `unit` is required. Values use the escapes of formats/text/preface_text.h.
+/// Lines that begin with `#` and have no colon are comments: reported, not kept.
 ///
 /// Columns, in any order: time (required), gauge_percent, register_wh, meter_w, display_w, mark, remark.
 /// Fields follow RFC 4180; an empty field says nothing; remarks are kept to the letter. A remark that begins

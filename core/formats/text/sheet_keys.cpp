@@ -159,6 +159,16 @@ SheetKey load_key() {
             [](RunRecord& record, std::string_view text) { return put(record.run.load, text, longest_load_text); }};
 }
 
+SheetKey noticed_key() {
+    return {"end_noticed_within_min", [](const RunRecord& record) { return text_of(record.run.end_noticed_within_min); },
+            [](RunRecord& record, std::string_view text) -> Result<void> {
+                const Result<double> number = number_in(text, noticed_within_range);
+                if (!number) return number.error();
+                record.run.end_noticed_within_min = number.value();
+                return {};
+            }};
+}
+
 SheetKey ambient_key() {
     return {"ambient_c", [](const RunRecord& record) { return text_of(record.run.ambient_c); },
             [](RunRecord& record, std::string_view text) -> Result<void> {
@@ -206,12 +216,14 @@ const std::vector<SheetKey>& sheet_keys() {
         meter_text("meter", longest_name, &Meter::name),
         meter_number("meter_step_wh", register_step_range, &Meter::step_wh),
         meter_number("meter_limit_percent", meter_limit_range, &Meter::limit_percent),
+        meter_number("meter_load_part_percent", meter_limit_range, &Meter::load_part_percent),
         meter_number("meter_span_wh", register_span_range, &Meter::span_wh),
         correction_key(),
         meter_text("meter_remark", longest_remark, &Meter::remark),
         run_kind_key(),
         started_full_key(),
         run_end_key(),
+        noticed_key(),
         time_zone_key(),
         load_key(),
         ambient_key(),

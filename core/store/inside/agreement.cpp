@@ -57,10 +57,12 @@ Result<void> agrees(const Unit& known, const Unit& incoming) {
 
 Result<void> agrees(const Meter& known, const Meter& incoming) {
     const auto correction = incoming.correction == 1.0 ? std::nullopt : std::optional(incoming.correction);
-    return first_difference("meter " + known.name, {{"the step", "Wh", known.step_wh, incoming.step_wh},
-                                                    {"the error limit", "%", known.limit_percent, incoming.limit_percent},
-                                                    {"the span", "Wh", known.span_wh, incoming.span_wh},
-                                                    {"the correction", "", known.correction, correction}});
+    return first_difference("meter " + known.name,
+                            {{"the step", "Wh", known.step_wh, incoming.step_wh},
+                             {"the part of the error limit of each load", "%", known.load_part_percent, incoming.load_part_percent},
+                             {"the error limit", "%", known.limit_percent, incoming.limit_percent},
+                             {"the span", "Wh", known.span_wh, incoming.span_wh},
+                             {"the correction", "", known.correction, correction}});
 }
 
 } // namespace ullage::store

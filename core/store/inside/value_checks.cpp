@@ -78,6 +78,7 @@ Result<void> check(const Meter& meter) {
     return all_good({{"name", meter.name, longest_name}, {"remark", meter.remark, longest_remark}},
                     {{"step", meter.step_wh, register_step_range},
                      {"error limit", meter.limit_percent, meter_limit_range},
+                     {"part of the error limit of each load", meter.load_part_percent, meter_limit_range},
                      {"span", meter.span_wh, register_span_range},
                      {"correction", meter.correction, correction_range}});
 }
@@ -90,7 +91,8 @@ Result<void> check(const Run& run) {
     if (run.created_ms != 0)
         if (auto good = check_moment("created", run.created_ms); !good) return good;
     return all_good({{"load", run.load, longest_load_text}, {"time zone", run.time_zone, longest_short_text}},
-                    {{"ambient temperature", run.ambient_c, temperature_range}});
+                    {{"ambient temperature", run.ambient_c, temperature_range},
+                     {"how late the end was noticed", run.end_noticed_within_min, noticed_within_range}});
 }
 
 Result<void> check(const ReadingValues& values) {

@@ -19,6 +19,7 @@ constexpr Migration steps[] = {
     {6, "PV sheets, start voltage, charge time, source of a charge", migration_0006},
     {7, "how well the clock of a trace is known", migration_0007},
     {8, "traces that grow while their log is written", migration_0008},
+    {9, "how late the end of a run was noticed, what of a meter's error is each load's own", migration_0009},
 };
 
 } // namespace

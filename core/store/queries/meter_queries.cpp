@@ -9,11 +9,11 @@ namespace ullage::store {
 
 namespace {
 
-constexpr const char* select_meters = "SELECT id, uuid, name, step_wh, limit_percent, span_wh, correction, remark FROM meters ";
+constexpr const char* select_meters = "SELECT id, uuid, name, step_wh, limit_percent, span_wh, correction, remark, load_part_percent FROM meters ";
 
 void bind_values(Binder& binder, const Meter& meter) {
     binder.text(meter.uuid).text(meter.name).real(meter.step_wh).real(meter.limit_percent).real(meter.span_wh);
-    binder.real(meter.correction).text(meter.remark);
+    binder.real(meter.correction).text(meter.remark).real(meter.load_part_percent);
 }
 
 std::pair<std::int64_t, Meter> meter_in(SQLite::Statement& statement) {
@@ -27,6 +27,7 @@ std::pair<std::int64_t, Meter> meter_in(SQLite::Statement& statement) {
     meter.span_wh = row.maybe_real();
     meter.correction = row.real();
     meter.remark = row.text();
+    meter.load_part_percent = row.maybe_real();
     return {id, std::move(meter)};
 }
 
@@ -41,7 +42,7 @@ std::optional<std::int64_t> meter_id(SQLite::Database& database, const std::stri
 
 std::int64_t insert_meter(SQLite::Database& database, const Meter& meter, UtcMs created_ms) {
     SQLite::Statement insert(database, "INSERT INTO meters (uuid, name, step_wh, limit_percent, span_wh, correction, remark, "
-                                       "created_ms) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)");
+                                       "load_part_percent, created_ms) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)");
     Binder binder(insert);
     bind_values(binder, meter);
     binder.integer(created_ms);
@@ -51,7 +52,7 @@ std::int64_t insert_meter(SQLite::Database& database, const Meter& meter, UtcMs 
 
 void update_meter(SQLite::Database& database, std::int64_t id, const Meter& meter) {
     SQLite::Statement update(database, "UPDATE meters SET uuid = ?1, name = ?2, step_wh = ?3, limit_percent = ?4, "
-                                       "span_wh = ?5, correction = ?6, remark = ?7 WHERE id = ?8");
+                                       "span_wh = ?5, correction = ?6, remark = ?7, load_part_percent = ?8 WHERE id = ?9");
     Binder binder(update);
     bind_values(binder, meter);
     binder.integer(id);

@@ -26,7 +26,7 @@ void bind_values(Binder& binder, const Run& run, std::int64_t unit_id, std::opti
     binder.text(run.time_zone).integer(run.created_ms);
     std::optional<std::int64_t> source;
     if (run.charge_source) source = static_cast<std::int64_t>(*run.charge_source);
-    binder.integer(source);
+    binder.integer(source).real(run.end_noticed_within_min);
 }
 
 void insert_extras(SQLite::Database& database, std::int64_t run_id, const Run& run) {
@@ -73,6 +73,7 @@ ListedRun run_in(SQLite::Statement& statement) {
     run.time_zone = row.text();
     run.created_ms = row.integer();
     if (const auto source = row.maybe_integer()) run.charge_source = static_cast<ChargeSource>(*source);
+    run.end_noticed_within_min = row.maybe_real();
     return listed;
 }
 
@@ -94,7 +95,8 @@ std::optional<std::int64_t> unit_of_run(SQLite::Database& database, const std::s
 
 std::int64_t insert_run(SQLite::Database& database, const Run& run, std::int64_t unit_id, std::optional<std::int64_t> meter_id) {
     SQLite::Statement insert(database, "INSERT INTO runs (uuid, unit_id, meter_id, kind, started_full, ended, load, ambient_c, "
-                                       "time_zone, created_ms, charge_source) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)");
+                                       "time_zone, created_ms, charge_source, end_noticed_within_min) "
+                                       "VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)");
     Binder binder(insert);
     bind_values(binder, run, unit_id, meter_id);
     insert.exec();
@@ -106,7 +108,8 @@ std::int64_t insert_run(SQLite::Database& database, const Run& run, std::int64_t
 void update_run(SQLite::Database& database, std::int64_t id, const Run& run, std::int64_t unit_id, std::optional<std::int64_t> meter_id) {
     SQLite::Statement update(database, "UPDATE runs SET uuid = ?1, unit_id = ?2, meter_id = ?3, kind = ?4, started_full = ?5, "
                                        "ended = ?6, load = ?7, ambient_c = ?8, time_zone = ?9, "
-                                       "created_ms = iif(?10 = 0, created_ms, ?10), charge_source = ?11 WHERE id = ?12");
+                                       "created_ms = iif(?10 = 0, created_ms, ?10), charge_source = ?11, "
+                                       "end_noticed_within_min = ?12 WHERE id = ?13");
     Binder binder(update);
     bind_values(binder, run, unit_id, meter_id);
     binder.integer(id);
@@ -139,7 +142,8 @@ WITH timed AS (
     FROM timed
 )
 SELECT numbered.id, numbered.unit_id, numbered.meter_id, numbered.withdrawn = 0 AND units.withdrawn = 0, number,
-       numbered.uuid, units.uuid, meters.uuid, kind, started_full, ended, load, ambient_c, time_zone, numbered.created_ms, charge_source
+       numbered.uuid, units.uuid, meters.uuid, kind, started_full, ended, load, ambient_c, time_zone, numbered.created_ms, charge_source,
+       end_noticed_within_min
 FROM numbered JOIN units ON units.id = numbered.unit_id LEFT JOIN meters ON meters.id = numbered.meter_id
 ORDER BY units.name COLLATE NOCASE, units.name, units.maker, units.id, first_ms, numbered.created_ms, numbered.id
 )sql");

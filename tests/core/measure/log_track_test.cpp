@@ -249,11 +249,12 @@ TEST(LogTrack, a_log_that_saw_the_power_cease_tells_when_a_run_found_off_ended) 
         RecordBuilder run;
         run.at(0, 100, {}).at(8, 20, {}).at(19, {}, {});
         run.record().run.end = RunEnd::found_off;
+        run.record().run.end_noticed_within_min.reset();
         PlainLog log;
         if (cycling) log.watts = [](double h) { return std::fmod(std::round(3600 * h), 3600.0) < 900 ? 200.0 : 0.0; };
         give_log(run.record(), log.samples());
         const EnergyAnalysis energy = analyse_energy(run.record());
-        EXPECT_EQ(energy.duration_h.kind, Kind::bracket);
+        EXPECT_EQ(energy.duration_h.kind, Kind::measured);
         // A load that pauses may have been off when the output went off.
         EXPECT_NEAR(*energy.duration_h.lower, (cycling ? 9.25 : 10) - 1.0 / 60, 0.01);
         EXPECT_NEAR(*energy.duration_h.upper, 10 + 1.0 / 60, 0.01);

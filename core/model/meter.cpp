@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "model/meter.h"
+
+#include <algorithm>
+
+namespace ullage {
+
+std::optional<double> load_part_percent(const Meter& meter) {
+    if (!meter.limit_percent) return std::nullopt;
+    return std::min(meter.load_part_percent.value_or(*meter.limit_percent / 4), *meter.limit_percent);
+}
+
+std::optional<double> common_part_percent(const Meter& meter) {
+    if (!meter.limit_percent) return std::nullopt;
+    return *meter.limit_percent - *load_part_percent(meter);
+}
+
+} // namespace ullage
