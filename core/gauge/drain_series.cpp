@@ -60,6 +60,21 @@ DrainSeries drain_series(const RunRecord& record, const EnergyAnalysis& energy, 
     return series;
 }
 
+double steady_noise_wh(const DrainSeries& series, double moment_doubt_h) {
+    if (series.size() < 2 || series.on_hours.back() <= series.on_hours.front()) return 0;
+    const double mean_w = (series.delivered_wh.back() - series.delivered_wh.front()) / (series.on_hours.back() - series.on_hours.front());
+    const double u_moment_wh = mean_w * moment_doubt_h / std::sqrt(3.0);
+    double sum = 0;
+    for (const double u_wh : series.u_wh) sum += u_wh * u_wh + u_moment_wh * u_moment_wh;
+    return std::sqrt(sum / static_cast<double>(series.size()));
+}
+
+double spread_beyond_time_wh(const DrainSeries& series) {
+    if (series.size() < 3) return 0;
+    const Result<LineFit> line = fit_line(series.on_hours, series.delivered_wh);
+    return line ? std::sqrt(std::max(0.0, line.value().residual_sum) / static_cast<double>(series.size())) : 0;
+}
+
 double separable_share(const DrainSeries& series) {
     if (series.size() < 3) return 0;
     const Result<LineFit> line = fit_line(series.on_hours, series.delivered_wh);

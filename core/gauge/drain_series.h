@@ -38,4 +38,9 @@ struct DrainSeries {
 /// or none delivered.
 [[nodiscard]] double separable_share(const DrainSeries& series);
 
+/// What register steps, pairing and the minute of each note make of a steady load's energy about a straight line in time: root mean square, Wh.
+[[nodiscard]] double steady_noise_wh(const DrainSeries& series, double moment_doubt_h);
+/// Root mean square of what a straight line in time leaves of the delivered energy, Wh; 0 for fewer than 3 points.
+[[nodiscard]] double spread_beyond_time_wh(const DrainSeries& series);
+
 } // namespace ullage

@@ -13,7 +13,7 @@ namespace ullage {
 namespace {
 
 constexpr std::size_t most_programme_points = 2000;
-constexpr std::size_t least_programme_points = 4;
+constexpr std::size_t least_programme_points = 2;
 constexpr double negligible_pt = 1e-6; ///< what the solver's tolerance may leave
 
 double least_pt_per_wh(const RunRecord& record) {
@@ -53,7 +53,7 @@ GaugeFeasibility gauge_feasibility(const RunRecord& record, const EnergyAnalysis
     if (record.run.kind != RunKind::drain)
         return refused("a " + std::string(run_kind_text(record.run.kind)) + " run does not test the gauge against delivered energy");
     if (energy.track.missing_inside) return refused(energy.track.missing_reason);
-    if (energy.points.size() < least_programme_points) return refused("fewer than four gauge readings within the register's readings");
+    if (energy.points.size() < least_programme_points) return refused("the gauge and the register have not been read together twice");
     const DrainSeries series = drain_series(record, energy, most_programme_points);
     const double step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
     const double least_x = least_pt_per_wh(record);

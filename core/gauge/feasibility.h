@@ -26,7 +26,7 @@ struct GaugeFeasibility {
 /// with D_i and t_i since the first paired point, g the gauge step, u_i the standard uncertainty of D_i without the gain, m the
 /// doubt of a noted moment, a the meter's limit. A linear programme (numerics/linear_program.h). Without rated energy
 /// or without the limit x >= 0 takes that place: a weaker bound that still holds. More than 2000 points are thinned evenly, which
-/// can only lower the result. Not known: no drain, energy missing between readings, or fewer than 4 paired points.
+/// can only lower the result. Not known: no drain, energy missing between readings, or fewer than 2 paired points.
 /// Source: the program's own derivation; checked by brute force.
 [[nodiscard]] GaugeFeasibility gauge_feasibility(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options = {});
 

@@ -17,6 +17,8 @@ std::string_view finding_key(FindingKind kind) {
     case FindingKind::omits_own_consumption: return "omits_own_consumption";
     case FindingKind::found_off_without_mark: return "found_off_without_mark";
     case FindingKind::infeasible: return "infeasible";
+    case FindingKind::outside_shares: return "outside_shares";
+    case FindingKind::lone_reading: return "lone_reading";
     case FindingKind::hidden_reset: return "hidden_reset";
     }
     return "";

@@ -22,7 +22,9 @@ enum class FindingKind {
     omits_own_consumption,
     found_off_without_mark,
     infeasible,
-    hidden_reset, ///< of the register, not the gauge: what one run shows may be either
+    outside_shares, ///< of energy and time gone, in a drain from full to cut-off
+    lone_reading,   ///< of the gauge, perhaps mistyped: without it there is no fault
+    hidden_reset,   ///< of the register, not the gauge: what one run shows may be either
 };
 
 /// Three weights, told by word and shape as well as colour.

@@ -4,6 +4,7 @@
 #include "gauge/evidence.h"
 #include "gauge/feasibility.h"
 #include "gauge/loss_fit.h"
+#include "gauge/share_bounds.h"
 
 #include <vector>
 
@@ -33,6 +34,10 @@ void find_found_off(const GaugeEvidence& evidence, std::vector<Finding>& finding
 void find_infeasible(const GaugeEvidence& evidence, std::vector<Finding>& findings);
 /// As above, with the bound of this run where it is known already.
 void find_infeasible(const GaugeEvidence& evidence, const GaugeFeasibility& bound, std::vector<Finding>& findings);
+
+/// A reading of a full drain lies outside what an accurate gauge could have shown (share_bounds.h) by 3 points and two steps or more: the worst is
+/// told. From 5 points on a fault. One reading between start and cut-off is enough.
+void find_outside_shares(const GaugeEvidence& evidence, const std::vector<ShareBound>& bounds, std::vector<Finding>& findings);
 
 /// The no-load draw fitted within the run (loss_fit.h) has an interval that reaches down to 0 (or to a tenth of the limits that follow), and its
 /// upper end lies below a tenth of the mean load and below the least plausible draw of such a unit: 0.4 % of its rated output, at least 1.5 W (0.7 %

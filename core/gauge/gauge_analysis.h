@@ -5,6 +5,7 @@
 #include "gauge/finding.h"
 #include "gauge/loss_fit.h"
 #include "gauge/reference_depth.h"
+#include "gauge/share_bounds.h"
 #include "measure/energy_analysis.h"
 #include "numerics/line_fit.h"
 
@@ -45,16 +46,22 @@ struct GaugeAnalysis {
     ErrorBasis basis = ErrorBasis::rated_energy;
     std::vector<GaugeErrorPoint> errors; ///< drains only: without delivered energy there is no reference
     std::optional<GaugeLine> line;
-    std::string line_reason;      ///< why there is no line, when there is none
-    LossFit losses;               ///< where the energy goes within this run, or why that cannot be told
-    GaugeFeasibility feasibility; ///< the least error that the gauge must have had, whatever the losses are
+    std::string line_reason;              ///< why there is no line, when there is none
+    LossFit losses;                       ///< where the energy goes within this run, or why that cannot be told
+    GaugeFeasibility feasibility;         ///< the least error that the gauge must have had of any linear gauge, whatever the losses are
+    std::vector<ShareBound> share_bounds; ///< of a full drain: what an accurate gauge could have shown at each reading
+    Quantity least_error_pt;              ///< "least_gauge_error_pt": the larger of the two bounds
+    Quantity own_draw_w;                  ///< "no_load_draw_w": the fit where it tells, else the bracket from energy alone (own_draw.h)
+    Quantity own_energy_wh;               ///< "zero_time_energy_wh": likewise
     /// Both reference depths at every paired point of a full drain; stored depth where this run's own fit gives the no-load draw.
     std::vector<ReferenceDepth> depths;
     std::vector<Finding> findings; ///< faults first, then by time
     std::string verdict;           ///< few words for a table: "no fault found", "sticks (17 pt)", "not judged: …"
+    std::string sharpening;        ///< what further readings would sharpen, a sentence; empty where there are enough
 };
 
-/// Judges the gauge of one run on evidence.
+/// Judges the gauge of one run on evidence. Where leaving out one gauge reading that a slip of the pen explains leaves nothing against the gauge,
+/// that reading is doubted (`lone_reading`) and findings, losses and bounds are those of the rest.
 [[nodiscard]] GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options = {});
 
 } // namespace ullage

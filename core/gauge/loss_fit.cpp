@@ -4,6 +4,7 @@
 
 #include "base/number.h"
 #include "gauge/drain_series.h"
+#include "gauge/share_bounds.h"
 #include "numerics/least_squares.h"
 #include "numerics/monte_carlo.h"
 
@@ -19,7 +20,10 @@ constexpr std::size_t least_loss_points = 6;
 constexpr double least_steps = 15;
 constexpr double most_residual_ratio = 1.7;
 constexpr double least_bulge_pt = 0.5;
-constexpr double bulge_factor = 3; ///< standard uncertainties
+constexpr double bulge_factor = 3;    ///< standard uncertainties
+constexpr double least_sag_pt = 1.5;  ///< what a gauge may sag under load unseen
+constexpr double sag_factor = 2;      ///< stricter: it biases both, and a refusal costs little
+constexpr double end_within_pt = 1.5; ///< and half a step: a linear gauge shows 100 % at the start and 0 % at the cut-off
 constexpr auto prefix = "if the gauge is linear in stored energy";
 
 /// alpha, beta and what belongs to them.
@@ -81,31 +85,113 @@ Result<Coefficients> fit_with(const DrainSeries& series, double c_per_w, double 
     return fitted;
 }
 
-/// How far a gauge curved over the fitted depth would bulge at half, points, with its standard uncertainty; absent where the run
-/// cannot tell that from the rest.
-struct Bulge {
+/// A further term of the gauge: how far it moves the gauge, points, with its standard uncertainty; absent where the run cannot tell it from the rest.
+struct FurtherTerm {
     double value_pt = 0, u_pt = 0;
+    [[nodiscard]] bool is_there(double factor = bulge_factor) const { return std::abs(value_pt) > std::max(least_bulge_pt, factor * u_pt); }
 };
 
-std::optional<Bulge> bulge(const DrainSeries& series, const Coefficients& best, double c_per_w, double step_pt) {
+double depth_of(const DrainSeries& series, const Coefficients& best, double c_per_w, std::size_t i) {
+    return (best.alpha * series.on_hours[i] + best.beta * (series.delivered_wh[i] + c_per_w * series.squared_w2h[i])) / 100;
+}
+
+std::optional<FurtherTerm> further_term(const DrainSeries& series, const Coefficients& best, double c_per_w, double step_pt,
+                                        const std::vector<double>& column) {
     const std::size_t n = series.size();
     std::vector<double> design, sigma(n);
     const std::vector<double> gauge_sigma = gauge_sigmas(series, best, c_per_w, step_pt);
     for (std::size_t i = 0; i < n; ++i) {
         const double wh = series.delivered_wh[i] + c_per_w * series.squared_w2h[i];
-        const double depth = (best.alpha * series.on_hours[i] + best.beta * wh) / 100;
-        design.insert(design.end(), {1.0, -series.on_hours[i], -wh, 4 * depth * (1 - depth)});
+        design.insert(design.end(), {1.0, -series.on_hours[i], -wh, column[i]});
         sigma[i] = std::hypot(gauge_sigma[i], best.beta * series.u_wh[i]);
     }
     const Result<LeastSquaresFit> fit = solve_least_squares(design, 4, series.gauge_percent, sigma);
     if (!fit) return std::nullopt;
-    return Bulge{fit.value().parameters[3], std::sqrt(fit.value().cov(3, 3))};
+    return FurtherTerm{fit.value().parameters[3], std::sqrt(fit.value().cov(3, 3))};
+}
+
+/// How far a gauge curved over the fitted depth would bulge at half.
+std::vector<double> bulge_column(const DrainSeries& series, const Coefficients& best, double c_per_w) {
+    std::vector<double> column(series.size());
+    for (std::size_t i = 0; i < series.size(); ++i) {
+        const double depth = depth_of(series, best, c_per_w, i);
+        column[i] = 4 * depth * (1 - depth);
+    }
+    return column;
+}
+
+/// The mean load of the hours before (time constant 2 h) less the load before each reading, scaled to a span of 1: what a gauge that sags under load
+/// and recovers after it would follow.
+std::vector<double> recovery_column(const DrainSeries& series) {
+    constexpr double fades_h = 2;
+    std::vector<double> column(series.size());
+    double before_w = 0;
+    for (std::size_t i = 1; i < series.size(); ++i) {
+        const double hours = series.on_hours[i] - series.on_hours[i - 1];
+        if (hours <= 0) {
+            column[i] = column[i - 1];
+            continue;
+        }
+        const double load_w = (series.delivered_wh[i] - series.delivered_wh[i - 1]) / hours;
+        if (i == 1) before_w = load_w;
+        column[i] = before_w - load_w;
+        before_w += (load_w - before_w) * (1 - std::exp(-hours / fades_h));
+    }
+    const auto [low, high] = std::ranges::minmax(column);
+    for (double& watts : column) watts = high > low ? watts / (high - low) : 0;
+    return column;
+}
+
+/// The fit to the gauge less so many points of a column.
+Result<Coefficients> fit_without(const DrainSeries& series, const std::vector<double>& column, double points, double c_per_w, double step_pt,
+                                 double doubt_h) {
+    DrainSeries rest = series;
+    for (std::size_t i = 0; i < series.size(); ++i) rest.gauge_percent[i] -= points * column[i];
+    return fit_with(rest, c_per_w, step_pt, doubt_h);
 }
 
 /// Half-width of two rectangles and a normal part: the wider rectangle as it is, the other by its standard uncertainty.
 double half_width(double u_fit, double gain, double curvature, double coverage) {
     const double wide = std::max(gain, curvature), narrow = std::min(gain, curvature);
     return half_width_of_sum(wide, std::hypot(u_fit, narrow / std::sqrt(3.0)), coverage);
+}
+
+/// Of a full drain: whether the fitted line leads from full to empty; in words what it does not, else empty.
+std::string not_from_full_to_empty(const EnergyAnalysis& energy, const Coefficients& best, double c_per_w, double step_pt) {
+    if (!energy.from_full_to_cut_off || energy.track.energy_may_be_missing) return {};
+    const Quantity on_h = output_on_hours(energy);
+    if (!on_h.value) return {};
+    const double squared = energy.squares.up_to(energy.track, energy.track.points.size() - 1);
+    const auto shown_at_end = [&](double hours) { return best.s0 - best.alpha * hours - best.beta * (energy.track.total_wh() + c_per_w * squared); };
+    const double within_pt = end_within_pt + step_pt / 2;
+    // Of a bracket every moment may be the end: the nearest to 0 % counts.
+    const double early_percent = shown_at_end(on_h.lower.value_or(*on_h.value)), late_percent = shown_at_end(on_h.upper.value_or(*on_h.value));
+    const double end_percent = early_percent * late_percent < 0 ? 0 : std::abs(early_percent) < std::abs(late_percent) ? early_percent : late_percent;
+    if (std::abs(end_percent) > within_pt) return "its readings lead to " + gauge_text(std::round(end_percent)) + " at the cut-off, not to 0 %";
+    if (std::abs(best.s0 - 100) > within_pt) return "its readings lead back to " + gauge_text(std::round(best.s0)) + " at the start, not to 100 %";
+    return {};
+}
+
+/// What speaks against taking the fit's values at their word, and what a gauge that is not quite linear would change.
+void judge_shape(const EnergyAnalysis& energy, const DrainSeries& series, const Coefficients& best, double c_per_w, double step_pt, double doubt_h,
+                 LossFit& fit) {
+    const std::vector<double> recovery = recovery_column(series);
+    const auto sag = further_term(series, best, c_per_w, step_pt, recovery);
+    if (sag && sag->is_there(sag_factor)) fit.doubt = "the gauge follows the load by about " + points_text(std::abs(sag->value_pt));
+    else fit.doubt = not_from_full_to_empty(energy, best, c_per_w, step_pt);
+    const double sag_pt = std::max(least_sag_pt, sag ? std::abs(sag->value_pt) + sag->u_pt : 0);
+    const Result<Coefficients> others[] = {
+        fit_without(series, bulge_column(series, best, c_per_w), charge_for_energy_pt, c_per_w, step_pt, doubt_h),
+        fit_without(series, recovery, sag_pt, c_per_w, step_pt, doubt_h),
+    };
+    for (const Result<Coefficients>& other : others) {
+        if (!other || other.value().beta <= 0) {
+            fit.doubt = "a gauge that is not quite linear would change it beyond measure";
+            return;
+        }
+        fit.shape_draw_w = std::hypot(fit.shape_draw_w, other.value().draw_w() - best.draw_w());
+        fit.shape_energy_wh = std::hypot(fit.shape_energy_wh, other.value().energy_wh() - best.energy_wh());
+    }
 }
 
 LossFit refused(LossFit fit, const std::string& reason) {
@@ -161,6 +247,11 @@ LossFit fit_losses(const RunRecord& record, const EnergyAnalysis& energy, const 
                                 " % are needed); vary the load, or make a second run at another load");
     const double step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
     const double doubt_h = options.moment_doubt_min / 60;
+    const double beyond_wh = spread_beyond_time_wh(series), noise_wh = steady_noise_wh(series, doubt_h);
+    if (beyond_wh < least_spread_over_noise * noise_wh)
+        return refused(fit, "register steps and noted minutes make a steady load look as uneven as this one (" + fixed_text(beyond_wh, 1) +
+                                " Wh off a straight line in time, " + fixed_text(noise_wh, 1) +
+                                " Wh by steps and minutes alone); vary the load more");
     const double c_per_w = most_curvature_per_w(record, series);
     const Result<Coefficients> middle = fit_with(series, c_per_w / 2, step_pt, doubt_h);
     if (!middle) return refused(fit, middle.error().what);
@@ -173,11 +264,9 @@ LossFit fit_losses(const RunRecord& record, const EnergyAnalysis& energy, const 
         return refused(fit, "the gauge is not linear: its readings scatter " + fixed_text(fit.residual_ratio, 1) +
                                 " times as far as their steps explain, 1.7 times are allowed");
 
-    if (const auto bent = bulge(series, best, c_per_w / 2, step_pt);
-        bent && std::abs(bent->value_pt) > std::max(least_bulge_pt, bulge_factor * bent->u_pt))
-        return refused(fit, "the gauge is not linear: it bulges by about " + points_text(std::abs(bent->value_pt)) +
+    if (const auto bulge = further_term(series, best, c_per_w / 2, step_pt, bulge_column(series, best, c_per_w / 2)); bulge && bulge->is_there())
+        return refused(fit, "the gauge is not linear: it bulges by about " + points_text(std::abs(bulge->value_pt)) +
                                 " at half, as a gauge does that counts charge");
-
     const double draw_w = best.draw_w(), energy_wh = best.energy_wh();
     const double scale = std::pow(std::max(1.0, fit.residual_ratio), 2);
     const double v_draw = scale * (best.v_alpha - 2 * draw_w * best.cov + draw_w * draw_w * best.v_beta) / (best.beta * best.beta);
@@ -186,6 +275,7 @@ LossFit fit_losses(const RunRecord& record, const EnergyAnalysis& energy, const 
     const double bent_draw_w = most.value().draw_w() - draw_w, bent_energy_wh = most.value().energy_wh() - energy_wh;
     const double gain = record.meter->limit_percent.value_or(0) / 100;
     fit.start_percent = best.s0;
+    judge_shape(energy, series, best, c_per_w / 2, step_pt, doubt_h, fit);
     fit.covariance_w_wh = cov + (gain * gain * draw_w * energy_wh + bent_draw_w * bent_energy_wh) / 3;
     std::optional<double> draw_half_w, energy_half_wh;
     std::string reason = prefix;

@@ -20,7 +20,14 @@ struct LossFit {
     double residual_ratio = 0;  ///< root of chi-square per degree of freedom; 0 where nothing was fitted
     double separable_share = 0; ///< see drain_series.h; 0 where that was not formed
     std::size_t points = 0;     ///< used by the fit
-    std::string sentence;       ///< begins "If the gauge is linear in stored energy"
+    /// Why the values should not be taken at their word though they could be fitted; empty where nothing speaks against them: the gauge follows the
+    /// load (what it shows beyond the fit goes with the load of the last two hours), or, of a full drain, its readings do not lead from 100 % at the
+    /// start to 0 % at the cut-off within 1.5 points and half a step.
+    std::string doubt;
+    /// What a gauge that is not quite linear would change: one that counts charge (2.2 points above at half), and one that sags by 1.5 points under
+    /// load, or as far as the readings allow; half-widths.
+    double shape_draw_w = 0, shape_energy_wh = 0;
+    std::string sentence; ///< begins "If the gauge is linear in stored energy"
 
     [[nodiscard]] bool known() const { return no_load_draw_w.kind != Kind::not_known; }
 };
@@ -31,6 +38,10 @@ struct LossFit {
 /// readings of 1 % steps) the 95 % interval of P* is ±7 W at 0.06, ±3.6 W at 0.11 and ±2.2 W at 0.18: below 0.05 it would be as
 /// wide as what it is to tell.
 inline constexpr double least_separable_share = 0.05;
+
+/// The spread of energy that is not linear in time must exceed so many times what register step, pairing and noted minutes make of a steady load: a
+/// coarse register under a steady load looks like a varying one.
+inline constexpr double least_spread_over_noise = 3;
 
 /// Quadratic losses c = b/a are taken to lie between 0 and this over the rated output: the r_loss of the loss polynomial is about 0.07
 /// (Schmidt and Sauer 1996; from memory) and -0.001 in a published 1000 W table (Sandia model, pvlib test data).
@@ -43,15 +54,17 @@ inline constexpr double most_quadratic_loss = 0.08;
 /// fitted: two loads that alternate give
 /// Q = (P1 + P2) D - P1 P2 t exactly. It is set to the middle of 0 to most_quadratic_loss / rated output (without one: / the
 /// highest mean load), and what the limits would change is a rectangular part, as is the meter's gain limit (of both P* and E*,
-/// one common factor). The wider of the two rectangles is convolved with the rest (half_width_of_sum). Without a stated gain
+/// one common factor). The wider of the two rectangles is convolved with the rest (half_width_of_sum).
+/// Without a stated gain
 /// limit there are values and no intervals, and the reason says so.
 ///
 /// Refused, with its reason: a run that is no drain; no meter; energy missing between readings; fewer than 6 paired points; any rise of
-/// the gauge; a fall below 15 gauge steps; a separable share below least_separable_share (steady load); residuals above 1.7 times
+/// the gauge; a fall below 15 gauge steps; a separable share below least_separable_share (steady load), or a spread below
+/// least_spread_over_noise; residuals above 1.7 times
 /// their sigma (g/sqrt(12) where gauge and register were read together), or a bulge over the fitted depth of more than 0.5 points
-/// and 3 standard uncertainties: the gauge is not linear; no fall with energy. A bulge that the run cannot tell from losses (one slow change
-/// of load) passes: hence the "if".
-/// Source: loss polynomial as above; linear model: the program's own derivation, checked with simulated units.
+/// and 3 standard uncertainties: the gauge is not linear; no fall with energy. A bulge that the run cannot tell from losses (one slow
+/// change of load) passes: hence the "if". Source: loss polynomial as above; linear model: the program's own derivation, checked with simulated
+/// units.
 [[nodiscard]] LossFit fit_losses(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options = {});
 
 } // namespace ullage

@@ -47,9 +47,9 @@ RunAnalysis analyse_run(const RunRecord& record, const MeasureOptions& options) 
     analysis.quantities = {energy.delivered_wh,    energy.duration_h,         energy.mean_load_w,
                            energy.usable_fraction, energy.wh_per_gauge_point, gauge_implied(record, energy)};
     add_line(analysis.gauge, analysis.quantities);
-    analysis.quantities.push_back(analysis.gauge.losses.no_load_draw_w);
-    analysis.quantities.push_back(analysis.gauge.losses.zero_time_energy_wh);
-    analysis.quantities.push_back(analysis.gauge.feasibility.least_error_pt);
+    analysis.quantities.push_back(analysis.gauge.own_draw_w);
+    analysis.quantities.push_back(analysis.gauge.own_energy_wh);
+    analysis.quantities.push_back(analysis.gauge.least_error_pt);
     return analysis;
 }
 

@@ -13,6 +13,7 @@ namespace ullage {
 namespace {
 
 constexpr double least_rest_steps = 5;
+constexpr double load_agrees_share = 0.85; ///< of the lowest load beside a gap: no energy is missing from it
 
 /// What a stretch between two paired points holds.
 struct Stretch {
@@ -72,6 +73,28 @@ bool is_corrected(const GaugeEvidence& evidence, const RegisterPoint& after) {
                                [&](const RegisterCorrection& register_correction) { return register_correction.reading_uuid == uuid; });
 }
 
+/// Whether the mean load over the gap is what the intervals beside it and the noted powers say: then nothing is missing from the register, and what
+/// the gauge did it did alone.
+bool cleared_by_load(const GaugeEvidence& evidence, std::size_t after) {
+    const std::vector<RegisterPoint>& track = evidence.energy.track.points;
+    const double step_wh = evidence.register_step_wh;
+    const auto mean_w = [&](std::size_t to, double extra_wh) {
+        const double hours = hours_between(track[to - 1].time_ms, track[to].time_ms);
+        return hours > 0 ? std::optional((track[to].delivered_wh - track[to - 1].delivered_wh + extra_wh) / hours) : std::nullopt;
+    };
+    const std::optional<double> gap_w = mean_w(after, step_wh);
+    if (!gap_w) return false;
+    std::vector<double> beside_w;
+    if (after >= 2)
+        if (const auto before = mean_w(after - 1, -step_wh)) beside_w.push_back(*before);
+    if (after + 1 < track.size())
+        if (const auto later = mean_w(after + 1, -step_wh)) beside_w.push_back(*later);
+    for (const std::size_t end : {after - 1, after})
+        if (track[end].reading != no_reading)
+            if (const auto& watts = evidence.record.readings[track[end].reading].values.meter_w) beside_w.push_back(*watts);
+    return !beside_w.empty() && *gap_w >= load_agrees_share * *std::ranges::min_element(beside_w) && *gap_w > 0;
+}
+
 /// The doubt about two neighbouring register readings, when there is one.
 std::optional<Finding> judge(const GaugeEvidence& evidence, const RegisterPoint& before, const RegisterPoint& after) {
     const std::vector<PairedPoint>& points = evidence.energy.points;
@@ -118,7 +141,8 @@ void find_hidden_reset(const GaugeEvidence& evidence, std::vector<Finding>& find
     const std::vector<RegisterPoint>& track = evidence.energy.track.points;
     const double limit_w = believable_load_w(evidence.record.unit, evidence.options);
     for (std::size_t i = 1; i < track.size(); ++i) {
-        if (!could_have_been_zeroed(evidence, track[i - 1], track[i], limit_w) || is_corrected(evidence, track[i])) continue;
+        if (!could_have_been_zeroed(evidence, track[i - 1], track[i], limit_w) || is_corrected(evidence, track[i]) || cleared_by_load(evidence, i))
+            continue;
         std::optional<Finding> finding = judge(evidence, track[i - 1], track[i]);
         if (!finding) continue;
         // The same fall told as a jump of the gauge would convict it of what the register may have done.

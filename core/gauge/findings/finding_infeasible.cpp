@@ -2,26 +2,16 @@
 #include "base/number.h"
 #include "gauge/feasibility.h"
 #include "gauge/findings_within.h"
-
-#include <algorithm>
+#include "gauge/share_bounds.h"
 
 namespace ullage {
-namespace {
-
-/// A perfect charge-counting gauge bulges 2.2 points above the energy share (cell B0005, NASA Ames Battery Data Set); tied to
-/// its first reading it needs up to 1.6 points of error, of which half a gauge step is granted anyway.
-constexpr double charge_counting_pt = 1.6;
-
-} // namespace
-
 void find_infeasible(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
-    if (evidence.judgeable()) find_infeasible(evidence, gauge_feasibility(evidence.record, evidence.energy, evidence.options), findings);
+    find_infeasible(evidence, gauge_feasibility(evidence.record, evidence.energy, evidence.options), findings);
 }
 
 void find_infeasible(const GaugeEvidence& evidence, const GaugeFeasibility& bound, std::vector<Finding>& findings) {
-    if (!evidence.judgeable()) return;
     const double error_pt = bound.least_error_pt.value.value_or(0);
-    const double threshold_pt = std::max({1.0, evidence.step_pt / 2, charge_counting_pt - evidence.step_pt / 2});
+    const double threshold_pt = share_tolerance_pt(evidence.step_pt);
     if (error_pt <= threshold_pt) return;
     Finding finding{FindingKind::infeasible};
     finding.weight = Weight::fault;

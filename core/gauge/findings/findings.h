@@ -36,6 +36,8 @@ void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>&
 /// The register may have been zeroed unseen between two readings and have passed its old value again, so that nothing shows in it: the
 /// gauge fell further than energy, time and any no-load draw explain, and a reset explains it. A doubt, as a jump of the gauge would look
 /// the same; told in place of that jump. Asked of two neighbouring register readings without a correction:
+/// - the mean load over the gap lies below 85 % of the lowest that the intervals beside it or the noted powers say: where they agree, the register is
+///   cleared and the gauge alone is at fault;
 /// - the whole later register could have flowed between them at a believable load (else there was no reset);
 /// - the gauge, read no later than the one and no earlier than the other, fell beyond 1.5 times and by two steps beyond the most that an honest
 ///   gauge (15 % slope spread) falls for that energy and time, and so it did from the first reading to the later one (else it only caught

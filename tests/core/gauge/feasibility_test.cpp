@@ -94,11 +94,18 @@ TEST(Feasibility, thinning_never_raises_the_bound) {
     EXPECT_LE(*bound_of(half).least_error_pt.value, *bound_of(all).least_error_pt.value + 1e-9);
 }
 
-TEST(Feasibility, too_few_readings_are_refused_with_the_reason) {
+TEST(Feasibility, two_readings_are_enough_for_a_gauge_that_hardly_falls) {
     RecordBuilder run;
-    run.at(0, 100, 1000).at(1, 90, 1080).at(2, 80, 1160);
+    // 500 Wh of a battery that holds at most 1100 Wh (and the meter 1 % more) are 45 points at least.
+    run.at(0, 100, 1000).at(5, 90, 1500);
+    EXPECT_NEAR(*bound_of(run).least_error_pt.value, 45.0 - 10 - 1.5, 0.3);
+}
+
+TEST(Feasibility, one_reading_is_refused_with_the_reason) {
+    RecordBuilder run;
+    run.at(0, 100, 1000).at(1, {}, 1080);
     EXPECT_EQ(bound_of(run).least_error_pt.kind, Kind::not_known);
-    EXPECT_EQ(bound_of(run).sentence, "The least error of the gauge is not known: fewer than four gauge readings within the register's readings.");
+    EXPECT_EQ(bound_of(run).sentence, "The least error of the gauge is not known: the gauge and the register have not been read together twice.");
 }
 
 } // namespace

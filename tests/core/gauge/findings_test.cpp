@@ -114,14 +114,22 @@ TEST(Findings, delivered_energy_beyond_gauge_implied_is_said_with_both_readings_
     EXPECT_EQ(find(judge(run), FindingKind::delivered_exceeds_gauge_implied), nullptr) << "no limit, no verdict";
 }
 
-TEST(Findings, few_readings_are_not_judged) {
+TEST(Findings, of_three_readings_the_bound_is_the_answer_and_what_would_sharpen_it) {
     RecordBuilder run;
     run.at(0, 100, 4000).at(5, 50, 4400).at(10, 0, 4800);
     const GaugeAnalysis analysis = judge(run);
     EXPECT_TRUE(analysis.findings.empty());
-    EXPECT_EQ(analysis.verdict, "not judged: too few readings");
+    EXPECT_EQ(analysis.verdict, "no fault found, within 1 pt at 3 readings");
+    EXPECT_EQ(*analysis.least_error_pt.value, 0);
+    EXPECT_FALSE(analysis.sharpening.empty());
     EXPECT_FALSE(analysis.line.has_value());
     EXPECT_FALSE(analysis.line_reason.empty());
+}
+
+TEST(Findings, with_a_single_reading_there_is_nothing_to_hold_it_against) {
+    RecordBuilder run;
+    run.at(0, 100, 4000).at(10, {}, 4800);
+    EXPECT_EQ(judge(run).verdict, "not judged: the gauge was read once");
 }
 
 TEST(GaugeError, is_measured_against_delivered_depth_for_a_full_drain_and_the_label_otherwise) {

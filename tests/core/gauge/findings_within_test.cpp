@@ -123,6 +123,7 @@ TEST(FoundOff, is_a_note_with_the_width_of_its_bracket_unless_a_cut_off_is_marke
     for (int i = 0; i <= 9; ++i) run.at(i, 100 - 10 * i, 4000 + i * (i % 2 == 0 ? 80 : 90));
     run.at(13, {}, 4810);
     run.record().run.end = RunEnd::found_off;
+    run.record().run.end_noticed_within_min.reset();
     const std::vector<Finding> findings = findings_within(run.record());
     const Finding* off = finding_of(findings, FindingKind::found_off_without_mark);
     ASSERT_NE(off, nullptr);

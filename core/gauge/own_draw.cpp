@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gauge/own_draw.h"
+
+#include "base/number.h"
+#include "gauge/drain_series.h"
+#include "gauge/feasibility.h"
+#include "gauge/share_bounds.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <utility>
+
+namespace ullage {
+namespace {
+
+struct Box {
+    double most_wh = 0;                 ///< that a battery of this label holds
+    double delivered_wh = 0, limit = 0; ///< limit of the meter, relative
+    double hours = 0;                   ///< least time with the output on
+    double most_used = 1;               ///< share of the content, at most
+    bool by_gauge = false;
+
+    [[nodiscard]] double least_delivered_wh() const { return delivered_wh * (1 - limit); }
+    [[nodiscard]] double most_draw_w() const { return std::max(0.0, (most_used * most_wh - least_delivered_wh()) / hours); }
+};
+
+/// What energy alone allows, or why it allows nothing to be said.
+Result<Box> box_of(const RunRecord& record, const EnergyAnalysis& energy) {
+    const auto refuse = [](std::string reason) { return Error{Failure::refused, std::move(reason), {}, {}}; };
+    if (record.run.kind != RunKind::drain)
+        return refuse("a " + std::string(run_kind_text(record.run.kind)) + " run does not tell losses from delivered energy; make a drain");
+    if (!record.unit.rated_energy_wh) return refuse("the rated energy of the unit is not stated");
+    if (!record.meter) return refuse("no meter is stated");
+    if (!record.meter->limit_percent) return refuse("the error limit of the meter is not stated");
+    if (energy.track.missing_inside || (energy.from_full_to_cut_off && energy.track.energy_may_be_missing))
+        return refuse(energy.track.missing_reason);
+    if (!energy.track.usable() || energy.track.total_wh() <= 0) return refuse("nothing was delivered between two register readings");
+    Box box;
+    box.limit = *record.meter->limit_percent / 100;
+    box.most_wh = most_of_label * *record.unit.rated_energy_wh;
+    if (energy.from_full_to_cut_off) {
+        const Quantity on_h = output_on_hours(energy);
+        if (!on_h.value) return refuse(on_h.reason);
+        box.delivered_wh = energy.track.total_wh();
+        box.hours = on_h.lower.value_or(*on_h.value);
+    } else {
+        const std::vector<PairedPoint>& points = energy.points;
+        if (points.size() < 2) return refuse("the gauge and the register have not been read together twice");
+        const DrainSeries series = drain_series(record, energy, 2);
+        box.delivered_wh = series.delivered_wh.back() - series.delivered_wh.front();
+        box.hours = series.on_hours.back() - series.on_hours.front();
+        const double fall_pt = points.front().gauge_percent - points.back().gauge_percent;
+        if (fall_pt <= 0) return refuse("the gauge has not fallen");
+        box.most_used = std::min(1.0, (fall_pt + record.unit.gauge_step_percent + charge_for_energy_pt) / 100);
+        box.by_gauge = true;
+    }
+    if (box.hours <= 0) return refuse("no time passed with the output on");
+    box.most_wh = std::max(box.most_wh, box.delivered_wh / box.most_used);
+    return box;
+}
+
+bool worth_printing(const Quantity& fitted, double least, double most) {
+    if (!fitted.value || !fitted.lower || !fitted.upper) return false;
+    return *fitted.value >= least && *fitted.value <= most && *fitted.upper - *fitted.lower <= 2 * most_printed_share * *fitted.value;
+}
+
+/// The fit's value with what a gauge that is not quite linear would change.
+Quantity with_shape(Quantity fitted, double shape) {
+    if (!fitted.value || !fitted.lower || !fitted.upper) return fitted;
+    fitted.lower = *fitted.value - std::hypot(*fitted.value - *fitted.lower, shape);
+    fitted.upper = *fitted.value + std::hypot(*fitted.upper - *fitted.value, shape);
+    return fitted;
+}
+
+Quantity cut_to(Quantity fitted, double least, double most) {
+    fitted.lower = std::clamp(*fitted.lower, least, *fitted.value);
+    fitted.upper = std::clamp(*fitted.upper, *fitted.value, most);
+    return fitted;
+}
+
+Quantity box_bracket(std::string key, std::string unit, double low, double high, std::string reason) {
+    Quantity result = known(std::move(key), std::move(unit), (low + high) / 2, std::nullopt, Kind::bracket, std::move(reason));
+    result.lower = low;
+    result.upper = high;
+    return result;
+}
+
+std::string box_reason(const Box& box, const LossFit& fit) {
+    std::string reason = "from energy alone: a battery of this label holds at most " + fixed_text(box.most_wh, 0) + " Wh";
+    if (box.by_gauge) reason += ", if the gauge is right over this run";
+    if (!fit.doubt.empty()) reason += "; not by this run's own fit, as " + fit.doubt;
+    else if (fit.known()) reason += "; this run's own fit is wider than half its value or outside of that";
+    else if (!fit.no_load_draw_w.reason.empty()) reason += "; not sharper, as " + fit.no_load_draw_w.reason;
+    return reason;
+}
+
+/// Without a box: the fit where its interval is worth printing or it has none to print.
+Quantity fit_alone(const Quantity& fitted, const LossFit& fit, const std::string& box_words) {
+    if (!fitted.value) return fitted;
+    if (!fit.doubt.empty()) return not_known(fitted.key, fitted.unit, fit.doubt);
+    if (!fitted.lower || worth_printing(fitted, 0, std::numeric_limits<double>::infinity())) return fitted;
+    return not_known(fitted.key, fitted.unit, "this run's own fit is wider than half its value, and " + box_words);
+}
+
+} // namespace
+
+Quantity own_draw_bracket(const RunRecord& record, const EnergyAnalysis& energy, const LossFit& fit) {
+    const Quantity fitted = with_shape(fit.no_load_draw_w, fit.shape_draw_w);
+    const Result<Box> box = box_of(record, energy);
+    if (!box) return fit_alone(fitted, fit, box.error().what);
+    const double most_w = box.value().most_draw_w();
+    if (fit.doubt.empty() && worth_printing(fitted, 0, most_w)) return cut_to(fitted, 0, most_w);
+    return box_bracket("no_load_draw_w", "W", 0, most_w, box_reason(box.value(), fit));
+}
+
+Quantity own_energy_bracket(const RunRecord& record, const EnergyAnalysis& energy, const LossFit& fit) {
+    const Quantity fitted = with_shape(fit.zero_time_energy_wh, fit.shape_energy_wh);
+    const Result<Box> box = box_of(record, energy);
+    if (!box) return fit_alone(fitted, fit, box.error().what);
+    const double least_wh = box.value().least_delivered_wh() / box.value().most_used, most_wh = box.value().most_wh * (1 + box.value().limit);
+    if (fit.doubt.empty() && worth_printing(fitted, least_wh, most_wh)) return cut_to(fitted, least_wh, most_wh);
+    return box_bracket("zero_time_energy_wh", "Wh", least_wh, most_wh, box_reason(box.value(), fit));
+}
+
+std::string own_draw_sentence(const Quantity& own_draw_w, const Quantity& own_energy_wh, const LossFit& fit) {
+    if (own_draw_w.kind == Kind::bracket)
+        return "The unit itself takes at most " + quantity_text(known("no_load_draw_w", "W", *own_draw_w.upper, std::nullopt, Kind::measured), 1) +
+               " (seen from the socket): " + own_draw_w.reason + ".";
+    if (!own_draw_w.value) return fit.known() ? "What the unit itself takes is not known: " + own_draw_w.reason + "." : fit.sentence;
+    return "If the gauge is linear in stored energy, the unit itself draws " + quantity_text(own_draw_w) +
+           " (seen from the socket) and would deliver " + quantity_text(own_energy_wh, 0) + " if it took nothing for itself.";
+}
+
+} // namespace ullage
