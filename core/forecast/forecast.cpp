@@ -4,8 +4,7 @@
 #include "forecast/inside/forecast_advice.h"
 #include "forecast/inside/forecast_cut_off.h"
 #include "forecast/inside/forecast_gauge.h"
-#include "gauge/drain_series.h"
-#include "gauge/feasibility.h"
+#include "forecast/inside/outlook.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,7 +12,7 @@
 namespace ullage {
 namespace {
 
-constexpr std::size_t most_points = 60;
+constexpr std::size_t most_hand_readings = 500; ///< of more no single one overthrows a forecast
 
 /// The run as it stood at `now_ms`.
 RunRecord as_of(const RunRecord& record, UtcMs now_ms) {
@@ -48,45 +47,11 @@ std::string refusal(const RunRecord& record, const RunForecast& forecast) {
     return on ? "" : "the output tripped and has not been switched on again; mark when it is";
 }
 
-/// Paired points with a register, else gauge readings against time alone.
-void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_register, TrendSetup& trend) {
-    trend.started_full = record.run.started_full.value_or(false);
-    trend.gauge_step_pt = record.unit.gauge_step_percent;
-    const auto on_hours = [&](UtcMs time_ms) { return hours_between(energy.start_ms, time_ms) - tripped_hours(energy, time_ms); };
-    if (has_register) {
-        const DrainSeries series = drain_series(record, energy, most_points);
-        for (std::size_t i = 0; i < series.size(); ++i)
-            trend.points.push_back({series.gauge_percent[i], series.on_hours[i], series.delivered_wh[i], series.squared_w2h[i]});
-        trend.end = {0, on_hours(energy.track.points.back().time_ms), energy.track.total_wh(), 0};
-        trend.end.squared_w2h = energy.squares.up_to(energy.track, energy.track.points.size() - 1);
-        if (record.unit.rated_energy_wh)
-            trend.most_wh = most_of_label * *record.unit.rated_energy_wh * (1 + (record.meter ? record.meter->limit_percent.value_or(0) : 0) / 100);
-        return;
-    }
-    std::vector<const Reading*> shown;
-    for (const Reading& reading : record.readings)
-        if (!reading.withdrawn && reading.values.gauge_percent) shown.push_back(&reading);
-    for (std::size_t k = 0, count = std::min(most_points, shown.size()); k < count; ++k) {
-        const ReadingValues& values = shown[count == 1 ? 0 : k * (shown.size() - 1) / (count - 1)]->values;
-        trend.points.push_back({*values.gauge_percent, on_hours(values.time_ms), 0, 0});
-    }
-    if (!shown.empty()) {
-        trend.end.on_hours = trend.points.back().on_hours;
-        return;
-    }
-    // Notes of the time alone still tell how long it has run.
-    for (const Reading& reading : record.readings)
-        if (!reading.withdrawn) trend.end.on_hours = std::max(trend.end.on_hours, on_hours(reading.values.time_ms));
-}
-
 UtcMs later(UtcMs from_ms, double hours) { return from_ms + static_cast<UtcMs>(std::llround(hours * ms_per_hour)); }
 
 void fill(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit, const MeasureOptions& options, RunForecast& forecast) {
-    const bool has_register = energy.track.usable();
-    TrendSetup trend;
-    fill_trend(record, energy, has_register, trend);
-    const FutureLoads loads(has_register ? load_steps(energy.track, record.run.end) : std::vector<LoadStep>{});
-    const UtcMs base_ms = has_register ? energy.track.points.back().time_ms : forecast.last_gauge_ms.value_or(*forecast.last_reading_ms);
+    const Outlook outlook = outlook_of(record, energy);
+    const auto& [trend, loads, has_register, base_ms] = outlook;
     const CutOffSetup setup{record, unit_fit, loads, trend, has_register, std::max(0.0, hours_between(base_ms, *forecast.last_reading_ms)), options};
     const CutOffForecast cut_off = forecast_cut_off(setup);
     forecast.cut_off_reason = cut_off.reason;
@@ -106,6 +71,29 @@ void fill(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& 
     else forecast.gauge_reason = "the gauge falls so slowly that its next step may be more than a year away";
 }
 
+/// What was expected before the last reading, where that reading threw it over.
+std::string overthrown_by_last_reading(const RunRecord& record, const UnitFit& unit_fit, const RunForecast& forecast, const MeasureOptions& options) {
+    if (!forecast.cut_off || record.readings.size() > most_hand_readings || record.trace) return {};
+    const Reading *last = nullptr, *before = nullptr;
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn && (reading.values.gauge_percent || reading.values.register_wh)) {
+            before = last;
+            last = &reading;
+        }
+    if (!before || before->values.time_ms >= last->values.time_ms) return {};
+    const RunRecord earlier_record = as_of(record, before->values.time_ms);
+    RunForecast earlier;
+    note_last_readings(earlier_record, earlier);
+    if (!refusal(earlier_record, earlier).empty()) return {};
+    fill(earlier_record, analyse_energy(earlier_record, options), unit_fit, options, earlier);
+    if (!earlier.cut_off) return {};
+    const ExpectedTime now = *forecast.cut_off, then = *earlier.cut_off;
+    if (now.estimate_ms >= then.lower_ms && now.estimate_ms <= then.upper_ms) return {};
+    return "The reading at " + clock_text(last->values.time_ms, record.run.time_zone) +
+           " threw the forecast over: before it the cut-off was expected " + expected_clock_text(then, last->values.time_ms, record.run.time_zone) +
+           ".";
+}
+
 } // namespace
 
 RunForecast forecast_run(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit, UtcMs now_ms,
@@ -123,6 +111,7 @@ RunForecast forecast_run(const RunRecord& record, const EnergyAnalysis& energy, 
         return forecast;
     }
     fill(record, energy, unit_fit, options, forecast);
+    forecast.overthrown = overthrown_by_last_reading(record, unit_fit, forecast, options);
     forecast.advice = reading_advice(record, forecast);
     return forecast;
 }

@@ -18,14 +18,15 @@ struct ExpectedTime {
 
 /// What a forecast of the cut-off rests on.
 enum class ForecastBasis {
+    label,          ///< its label alone: the gauge has not fallen yet
     trend,          ///< this run's gauge against its energy and time
     earlier_drains, ///< the unit's other drains, with this run's load so far
     both,           ///< earlier drains, and this run's gauge agrees
     disagreeing,    ///< both, which do not: the range holds both
 };
 
-/// "this run's gauge", "earlier drains of the unit", "earlier drains of the unit, with which this run's gauge agrees", "earlier
-/// drains of the unit and this run's gauge, which disagree".
+/// "the unit's label alone", "this run's gauge", "earlier drains of the unit", "earlier drains of the unit, with which this run's gauge agrees",
+/// "earlier drains of the unit and this run's gauge, which disagree".
 [[nodiscard]] std::string_view forecast_basis_text(ForecastBasis basis);
 
 /// How the gauge falls at present. Speeds are positive where it falls.
@@ -50,7 +51,9 @@ struct RunForecast {
     std::optional<UtcMs> last_reading_ms, last_gauge_ms, last_register_ms;
     std::optional<ExpectedTime> cut_off;
     ForecastBasis basis = ForecastBasis::trend; ///< meaningless without cut_off
-    std::string cut_off_reason;                 ///< what it rests on and assumes; without cut_off why there is none
+    /// The last reading threw the forecast before it over: a sentence that says so; empty where it did not.
+    std::string overthrown;
+    std::string cut_off_reason; ///< what it rests on and assumes; without cut_off why there is none
     std::optional<GaugeSpeed> gauge_speed;
     std::string gauge_reason;                ///< why there is no speed, or no next step
     std::optional<ExpectedTime> next_step;   ///< when the gauge shows its next lower value
@@ -68,15 +71,18 @@ struct RunForecast {
 ///    repeatability of a single drain, and the meters' gains unless all drains and this run share one meter. A single drain, or
 ///    several at like loads, give UnitFit::planning, which knows the run time at their own load best. Needs a run that started
 ///    full and has a register (a no-load drain needs none).
-///  - Left by the trend: forecast_trend.h; P* anywhere in usual_no_load_draw. Needs a fall of two gauge steps. Without a register
-///    time stands for energy, and the load is taken to be steady.
+///  - Left by the trend: a posterior over unit and gauge law (forecast_trend.h, its prior in gauge_law.h); P* anywhere in usual_no_load_draw. The
+///  range
+///    is the hull of the central 95 % under each family of gauges that the readings leave plausible (2 % of the posterior), so that it covers for
+///    each by itself; the estimate is the median of all. Needs the label, or a fall of two gauge steps. Without a register time stands for energy,
+///    and the load is taken to be steady.
 ///  - Both, where their intervals meet: the range is that of the earlier drains, which rests on no gauge, and says that the gauge
 ///    agrees. Where they do not, the range holds both.
 /// A moment at which a later reading still found the output on is left out of the range.
 ///
-/// Assumes that the load goes on as it was: a step yet to come, a gauge that sticks or jumps and a unit that has aged since its
-/// earlier drains are beyond it. Source: the program's own derivation, common practice where forecast_trend.h says so. Accuracy:
-/// simulated in tests/ensemble/cases_forecasts.cpp; the figures stand in resources/help/figures.md.
+/// Assumes that the load goes on as it was: a step yet to come and a unit that has aged since its earlier drains are beyond it. Source: the
+/// program's own derivation, common practice where gauge_law.h says so. Accuracy: simulated in tests/ensemble/cases_forecasts.cpp and
+/// cases_few_forecasts.cpp; the figures stand in resources/help/figures.md.
 ///
 /// Gauge speed: from the readings of the last 8 points' fall, at the load expected next; next_step: gauge_drop_time by one step.
 /// Refused, with a reason: a run of another kind or ended, one without readings, an output that is off (cut-off seen, or tripped

@@ -9,6 +9,7 @@ namespace ullage {
 
 std::string_view forecast_basis_text(ForecastBasis basis) {
     switch (basis) {
+    case ForecastBasis::label: return "the unit's label alone";
     case ForecastBasis::trend: return "this run's gauge";
     case ForecastBasis::earlier_drains: return "earlier drains of the unit";
     case ForecastBasis::both: return "earlier drains of the unit, with which this run's gauge agrees";

@@ -2,9 +2,7 @@
 #pragma once
 
 #include "forecast/forecast.h"
-#include "forecast/inside/forecast_load.h"
-#include "forecast/inside/forecast_trend.h"
-#include "forecast/inside/weighted_quantile.h"
+#include "forecast/inside/what_is_left.h"
 
 #include <optional>
 #include <string>
@@ -16,17 +14,6 @@ struct CutOffForecast {
     std::optional<Spread> hours;
     ForecastBasis basis = ForecastBasis::trend;
     std::string reason;
-};
-
-/// What is known of a run for its cut-off.
-struct CutOffSetup {
-    const RunRecord& record;
-    const UnitFit& unit_fit;
-    const FutureLoads& loads;
-    const TrendSetup& trend;  ///< `points` empty without gauge readings
-    bool has_register = true; ///< else time stands for energy, see forecast.h
-    double seen_on_h = 0;     ///< hours from TrendSetup::end to the last reading of any kind: the output was on then
-    MeasureOptions options;
 };
 
 /// Weighs what may be left (left_by_trend; for earlier drains normal about the fit's balance) against what the load may do

@@ -13,10 +13,12 @@ namespace {
 
 constexpr std::size_t replays = 16;
 constexpr std::size_t most_nodes = 400;
-constexpr double most_intervals = 30; ///< to judge the load by
-constexpr double apart = 0.15;        ///< of the mean: loads nearer to it are on neither side
-constexpr double stays_share = 0.65;  ///< after a step
-constexpr double u_single = 0.4;      ///< of a load known from the interval of its step only
+constexpr double most_intervals = 30;                          ///< to judge the load by
+constexpr double apart = 0.15;                                 ///< of the mean: loads nearer to it are on neither side
+constexpr double stays_share = 0.65;                           ///< after a step
+constexpr double u_single = 0.4;                               ///< of a load known from the interval of its step only
+constexpr double hidden_step_share = 0.4, u_hidden_step = 0.6; ///< of a load known from one interval alone
+constexpr double confirms_within = 0.1;
 constexpr double most_student_factor = 1.7;
 constexpr double negligible = 0.002;
 
@@ -69,7 +71,7 @@ std::vector<LoadStep> joined(const std::vector<LoadStep>& steps, double least_h)
 
 } // namespace
 
-FutureLoads::FutureLoads(const std::vector<LoadStep>& steps) {
+FutureLoads::FutureLoads(const std::vector<LoadStep>& steps, const std::vector<double>& noted_w) {
     nodes_.push_back({});
     for (std::size_t i = 0; i < steps.size(); ++i) {
         const double hours = hours_between(steps[i].from_ms, steps[i].to_ms);
@@ -89,11 +91,21 @@ FutureLoads::FutureLoads(const std::vector<LoadStep>& steps) {
     intervals_ = intervals.size();
     scatter_ = scatter_about(intervals, overall_w());
     tell_shape(intervals);
+    if (intervals_ == 1 && !confirmed_by(noted_w)) {
+        paths_.push_back({std::optional(0.0), 1, 1 - hidden_step_share});
+        add_paths(0.0, hidden_step_share, u_hidden_step);
+        return;
+    }
     const double stays = shape_ == Shape::stepped ? stays_share : 0;
     const double u_overall = scatter_ / std::sqrt(static_cast<double>(intervals_)) * student_factor(intervals_);
     for (std::size_t i = 0; i < replays; ++i)
         add_paths(loop_.hours * (static_cast<double>(i) + 0.5) / static_cast<double>(replays), (1 - stays) / static_cast<double>(replays), u_overall);
     if (stays > 0) add_paths({}, stays, u_recent_);
+}
+
+bool FutureLoads::confirmed_by(const std::vector<double>& noted_w) const {
+    const double mean_w = overall_w();
+    return noted_w.size() >= 2 && std::ranges::all_of(noted_w, [mean_w](double w) { return std::abs(w - mean_w) <= confirms_within * mean_w; });
 }
 
 void FutureLoads::add_paths(std::optional<double> start_h, double share, double u_relative) {

@@ -1,130 +1,133 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Notation: E* = e_wh holds what the socket could get at no time cost; W = D + P*·t + c·Q taken; q = W/E* depth; s gauge in %.
 #include "forecast/inside/forecast_trend.h"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace ullage {
 namespace {
 
-constexpr double shape_pt = 0.8;     ///< of a gauge about the nearest law
-constexpr double most_readings = 15; ///< that count as independent
-constexpr double most_bend_pt = 14, most_end_pt = 10;
+constexpr double shape_pt = 0.9; ///< of a gauge about the nearest law tried
+constexpr double lost_share = 0.02;
+constexpr std::size_t most_readings = 16;
 constexpr double lowest_percent = 2;
-constexpr std::size_t grid = 60;
-constexpr double most_times_taken = 30; ///< E* where no label limits it
-
-struct Law {
-    double bend_pt = 0;
-    double start_percent = 100;
-    double end_percent = 0;
-    bool blind = false; ///< to the unit's own consumption
-    double weight = 1;
-
-    [[nodiscard]] double shown(double q) const {
-        return std::clamp(start_percent + (end_percent - start_percent) * q + 4 * bend_pt * q * (1 - q), 0.0, 100.0);
-    }
-    /// The first depth at which it shows `percent`.
-    [[nodiscard]] double depth_at(double percent) const {
-        double low = 0, high = 1;
-        if (shown(0) <= percent) return 0;
-        for (int i = 0; i < 30; ++i) {
-            const double middle = (low + high) / 2;
-            (shown(middle) > percent ? low : high) = middle;
-        }
-        return high;
-    }
-};
-
-std::vector<Law> make_laws() {
-    std::vector<Law> laws;
-    const auto add = [&laws](double share, std::vector<Law> some) {
-        double total = 0;
-        for (const Law& law : some) total += law.weight;
-        for (Law& law : some) {
-            law.weight *= share / total;
-            laws.push_back(law);
-        }
-    };
-    // Large errors are rarer than small ones.
-    const auto rarer = [](double size, double most) { return 1 - std::abs(size) / (most + 2); };
-    std::vector<Law> bent, ends, offset, blind;
-    for (double b = -most_bend_pt; b <= most_bend_pt; b += 2) bent.push_back({.bend_pt = b, .weight = rarer(b, most_bend_pt)});
-    for (const double bend : {-3.0, 0.0, 3.0}) {
-        for (double z = -most_end_pt; z <= most_end_pt; z += 2) {
-            ends.push_back({.bend_pt = bend, .end_percent = z, .weight = rarer(z, most_end_pt)});
-            offset.push_back({.bend_pt = bend, .start_percent = 100 + z, .end_percent = z, .weight = rarer(z, most_end_pt)});
-        }
-        blind.push_back({.bend_pt = bend, .blind = true});
-    }
-    add(0.40, std::move(bent));
-    add(0.25, std::move(ends));
-    add(0.25, std::move(offset));
-    add(0.10, std::move(blind));
-    return laws;
-}
-
-const std::vector<Law>& laws() {
-    static const std::vector<Law> all = make_laws();
-    return all;
-}
+constexpr std::size_t grid = 48;
+constexpr double most_times_taken = 30;     ///< E* where no label limits it
+constexpr double beyond_what_it_gave = 1.1; ///< E* of a unit that has given more than its label allows
+constexpr double all_values_pt = 100;
 
 double taken_wh(const TrendPoint& point, const OwnDraw& draw) {
     return point.delivered_wh + draw.no_load_w * point.on_hours + draw.curvature_per_w * point.squared_w2h;
 }
 
-double residual_sum(const TrendSetup& setup, const Law& law, double first_q, double e_wh, const OwnDraw& draw, double variance) {
-    double sum = 0;
-    for (const TrendPoint& point : setup.points) {
-        const double shown = law.shown(first_q + (law.blind ? point.delivered_wh : taken_wh(point, draw)) / e_wh);
-        // A gauge that has come to its lowest value says no more than that, whether it stays at 0, 1 or 2 %.
-        if (shown <= lowest_percent && point.gauge_percent <= lowest_percent) continue;
-        const double off_pt = point.gauge_percent - shown;
-        sum += off_pt * off_pt / variance;
-    }
-    return sum;
+std::vector<TrendPoint> thinned(const std::vector<TrendPoint>& points) {
+    if (points.size() <= most_readings) return points;
+    std::vector<TrendPoint> some;
+    for (std::size_t k = 0; k < most_readings; ++k) some.push_back(points[k * (points.size() - 1) / (most_readings - 1)]);
+    return some;
 }
+
+/// How likely a reading is that shows `off_pt` more than a law gives.
+class ReadingLikelihood {
+public:
+    explicit ReadingLikelihood(double gauge_step_pt)
+        : variance_(gauge_step_pt * gauge_step_pt / 12 + shape_pt * shape_pt), peak_((1 - lost_share) / std::sqrt(2 * std::acos(-1.0) * variance_)) {}
+
+    [[nodiscard]] double at(double off_pt) const { return peak_ * std::exp(-0.5 * off_pt * off_pt / variance_) + lost_share / all_values_pt; }
+    /// Of a reading that any value of the gauge explains.
+    [[nodiscard]] static double of_any() { return 1 / all_values_pt; }
+
+private:
+    double variance_, peak_;
+};
+
+/// One amount left under one draw, with what its readings say.
+class LeftCell {
+public:
+    LeftCell(const TrendSetup& setup, const std::vector<TrendPoint>& points, const ReadingLikelihood& likelihood, const OwnDraw& draw, double left_wh)
+        : setup_(setup), points_(points), likelihood_(likelihood), total_wh_(taken_wh(setup.end, draw) + left_wh) {
+        for (const TrendPoint& point : points) taken_.push_back(taken_wh(point, draw));
+    }
+
+    /// Prior of the unit's E* times the likelihood of the readings; 0 where no such unit is allowed. `starts_at`: depth by the law's first reading.
+    [[nodiscard]] double under(const GaugeLawTried& law, double starts_at, double least_wh, double most_wh) const {
+        if (starts_at >= 1) return 0;
+        const double e_wh = total_wh_ / (1 - starts_at);
+        if (e_wh < least_wh || e_wh > most_wh) return 0;
+        double product = 1;
+        const bool blind = law.family == GaugeFamily::blind;
+        for (std::size_t i = 0; i < points_.size(); ++i) {
+            const double shown = law.shown(std::min(1.0, starts_at + (blind ? points_[i].delivered_wh : taken_[i]) / e_wh));
+            // A gauge that has come to its lowest value says no more than that, whether it stays at 0, 1 or 2 %.
+            const bool at_bottom = shown <= lowest_percent && points_[i].gauge_percent <= lowest_percent;
+            product *= likelihood_.at(at_bottom ? 0 : points_[i].gauge_percent - shown);
+        }
+        return product;
+    }
+
+    [[nodiscard]] double under_any(double least_wh, double most_wh) const {
+        if (total_wh_ < least_wh || total_wh_ > most_wh) return 0;
+        double product = 1;
+        for (std::size_t i = 0; i < points_.size(); ++i)
+            product *= i == 0 && setup_.started_full ? likelihood_.at(points_[i].gauge_percent - 100) : ReadingLikelihood::of_any();
+        return product;
+    }
+
+private:
+    const TrendSetup& setup_;
+    const std::vector<TrendPoint>& points_;
+    const ReadingLikelihood& likelihood_;
+    double total_wh_;
+    std::vector<double> taken_;
+};
 
 } // namespace
 
 std::vector<LeftWeight> left_by_trend(const TrendSetup& setup, const std::vector<OwnDraw>& draws) {
-    const double variance = setup.gauge_step_pt * setup.gauge_step_pt / 12 + shape_pt * shape_pt;
-    const double readings = static_cast<double>(setup.points.size());
-    struct Tried {
-        std::size_t left;
-        double law_weight, residuals;
-    };
+    const ReadingLikelihood likelihood(setup.gauge_step_pt);
+    const std::vector<TrendPoint> points = thinned(setup.points);
+    std::vector<double> starts;
+    for (const GaugeLawTried& law : tried_laws())
+        starts.push_back(setup.started_full || points.empty() ? 0 : law.depth_at(points.front().gauge_percent));
     std::vector<LeftWeight> result;
-    std::vector<Tried> tried;
-    double least = std::numeric_limits<double>::infinity();
+    double sum = 0;
     for (const OwnDraw& draw : draws) {
         const double taken = taken_wh(setup.end, draw);
-        const double least_wh = taken * 1e-3;
-        const double most_wh = setup.most_wh ? *setup.most_wh - taken : taken * (most_times_taken - 1);
-        if (taken <= 0 || most_wh <= least_wh) continue;
-        const double ratio = std::log(most_wh / least_wh) / static_cast<double>(grid);
+        if (taken <= 0) continue;
+        const double most_wh = setup.most_wh ? std::max(*setup.most_wh, beyond_what_it_gave * taken) : taken * most_times_taken;
+        const double least_wh = setup.most_wh ? setup.least_wh.value_or(0) : 0;
+        const double from_wh = std::max(taken * 1e-3, setup.started_full ? least_wh - taken : 0), to_wh = most_wh - taken;
+        if (to_wh <= from_wh) continue;
+        const double ratio = std::log(to_wh / from_wh) / static_cast<double>(grid);
         for (std::size_t i = 0; i < grid; ++i) {
-            const double left_wh = least_wh * std::exp(ratio * (static_cast<double>(i) + 0.5));
-            // dE*/E* over a cell of the grid, which is even in log(left).
-            const double prior = left_wh / (taken + left_wh);
-            result.push_back({left_wh, draw, 0});
-            for (const Law& law : laws()) {
-                const double first_q = setup.started_full ? 0 : law.depth_at(setup.points.front().gauge_percent);
-                if (first_q >= 1) continue;
-                const double e_wh = (taken + left_wh) / (1 - first_q);
-                if (setup.most_wh && e_wh > *setup.most_wh) continue;
-                const double residuals = residual_sum(setup, law, first_q, e_wh, draw, variance);
-                least = std::min(least, residuals);
-                tried.push_back({result.size() - 1, prior * law.weight, residuals});
+            LeftWeight cell{from_wh * std::exp(ratio * (static_cast<double>(i) + 0.5)), draw, 0, {}};
+            // The width of the cell in E*, over its range or in log E*.
+            const double prior = cell.left_wh * ratio / (setup.most_wh ? most_wh - least_wh : taken + cell.left_wh);
+            const LeftCell left(setup, points, likelihood, draw, cell.left_wh);
+            for (std::size_t k = 0; k < tried_laws().size(); ++k) {
+                const GaugeLawTried& law = tried_laws()[k];
+                cell.by_family[static_cast<std::size_t>(law.family)] += prior * law.weight * left.under(law, starts[k], least_wh, most_wh);
             }
+            constexpr std::size_t any = static_cast<std::size_t>(GaugeFamily::unknown);
+            cell.by_family[any] = prior * family_priors[any].share * left.under_any(least_wh, most_wh);
+            for (const double weight : cell.by_family) cell.weight += weight;
+            sum += cell.weight;
+            result.push_back(cell);
         }
     }
-    // Where not even the best law fits, none tells as much as its readings seem to.
-    const double scale = std::min(1.0, most_readings / readings) / std::max(1.0, least / readings);
-    for (const Tried& one : tried) result[one.left].weight += one.law_weight * std::exp(-0.5 * scale * (one.residuals - least));
+    if (!(sum > 0)) return {};
+    for (LeftWeight& cell : result) {
+        cell.weight /= sum;
+        for (double& weight : cell.by_family) weight /= sum;
+    }
     return result;
+}
+
+std::array<double, gauge_families> family_shares(const std::vector<LeftWeight>& lefts) {
+    std::array<double, gauge_families> shares{};
+    for (const LeftWeight& left : lefts)
+        for (std::size_t k = 0; k < gauge_families; ++k) shares[k] += left.by_family[k];
+    return shares;
 }
 
 } // namespace ullage

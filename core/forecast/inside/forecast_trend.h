@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "forecast/inside/gauge_law.h"
+
+#include <array>
 #include <cstddef>
 #include <optional>
 #include <vector>
@@ -27,30 +30,35 @@ struct TrendSetup {
     TrendPoint end;                 ///< last moment at which taken energy is known; its gauge is not looked at
     bool started_full = false;
     double gauge_step_pt = 1;
-    std::optional<double> most_wh; ///< no unit of this label holds more (E*)
+    /// E* of a unit of this label lies within these, before the readings; absent without a label.
+    std::optional<double> least_wh{}, most_wh{};
 };
 
-/// An amount that may be left to be taken (D + P*·t + c·Q, socket Wh), what the unit then takes itself, and its weight.
+/// E* that a forecast allows for, as shares of the rated energy (common practice, no source; the upper one is that of feasibility.h).
+inline constexpr double least_of_label = 0.50;
+
+/// An amount that may be left to be taken (D + P*·t + c·Q, socket Wh), what the unit then takes itself, and its weight: in all, and by each family of
+/// gauge.
 struct LeftWeight {
     double left_wh = 0;
     OwnDraw draw;
     double weight = 0;
+    std::array<double, gauge_families> by_family{};
 };
 
-/// Amounts left for each of the draws, on a grid that is fine near 0, weighted by how likely the gauge's readings then are and by
-/// a prior that is flat in log E* up to most_wh (without it to 30 times what has been taken): a scale parameter of which nothing
-/// is known (Jeffreys 1946, from memory). Not normalised. Empty where nothing has been taken, or more than most_wh.
+/// The posterior over unit and gauge law, on a grid of amounts left (even in their logarithm, as little may be left) for each of the draws.
 ///
-/// Likelihood: the mean over the ways in which gauges commonly are not straight in stored energy (common practice, no source;
-/// each alone, with some bend):
-///   bent (40 %): s = 100(1 − q) + 4b·q(1 − q), b of −14 to 14 points (charge-counting gauges: 2.2, see reference_depth.h);
-///   ends early or lingers (25 %): would show z of −10 to 10 points at cut-off (below 0: it has come to its lowest value before);
-///   offset (25 %): by o of −10 to 10 points, shown within 0 to 100;
-///   blind to own consumption (10 %): s = 100(1 − D/E*);
-/// q = taken/E* is the depth; large b, z and o are rarer than small ones (a triangle). A run that did not start full begins at
-/// the depth where the law gives its first reading. Errors about a law: normal, step/√12 and 0.8 points of shape that the laws do
-/// not have; more than 15 readings weigh as 15, as errors of shape do not average out. Where no law fits (a gauge that sticks,
-/// jumps or rebounds), errors are widened until the best does (Birge 1932, from memory): wide, but such gauges are beyond this.
+/// Prior: E* even from least_wh to most_wh, or to 1.1 times what has been taken where that is more; without a label flat in log E* up to 30 times
+/// what has been taken (Jeffreys 1946, from memory). Gauge laws: family_priors (gauge_law.h). A run that did not start full begins at the depth where
+/// the law gives its first reading.
+/// Likelihood of a reading: normal about the law with step/√12 and 0.9 points of shape that the laws do not have; 1 in 50 says nothing
+/// (mistyped, or rebounding after a load). Under `unknown` each reading but that of a full start is as likely as any other. Of more than 16 readings
+/// so many are taken, evenly, as errors of shape do not average out.
+/// Sum of all weights is 1; empty where nothing has been taken or no unit fits. Numerical part checked against a fine grid (JCGM 101:2008, 5.9, in
+/// place of random draws).
 [[nodiscard]] std::vector<LeftWeight> left_by_trend(const TrendSetup& setup, const std::vector<OwnDraw>& draws);
+
+/// The families that the readings leave plausible: their share of the posterior.
+[[nodiscard]] std::array<double, gauge_families> family_shares(const std::vector<LeftWeight>& lefts);
 
 } // namespace ullage

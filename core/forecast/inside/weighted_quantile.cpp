@@ -25,10 +25,14 @@ double quantile(const WeightedValues& values, double wanted) {
 } // namespace
 
 std::optional<Spread> spread_of(WeightedValues values, double coverage) {
+    std::ranges::sort(values);
+    return spread_of_sorted(values, coverage);
+}
+
+std::optional<Spread> spread_of_sorted(const WeightedValues& values, double coverage) {
     double total = 0;
     for (const auto& [value, weight] : values) total += weight;
     if (!(total > 0)) return std::nullopt;
-    std::ranges::sort(values);
     return Spread{quantile(values, (1 - coverage) / 2 * total), quantile(values, total / 2), quantile(values, (1 + coverage) / 2 * total)};
 }
 

@@ -18,5 +18,7 @@ struct Spread {
 /// Quantiles (1 − coverage)/2, 1/2 and (1 + coverage)/2 of weighted values, straight between the middles of their weights. Absent
 /// where the weights add up to 0. Precondition: values finite, coverage within 0 and 1.
 [[nodiscard]] std::optional<Spread> spread_of(WeightedValues values, double coverage);
+/// The same of values that are in order.
+[[nodiscard]] std::optional<Spread> spread_of_sorted(const WeightedValues& values, double coverage);
 
 } // namespace ullage

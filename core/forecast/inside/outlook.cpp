@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forecast/inside/outlook.h"
+
+#include "gauge/drain_series.h"
+#include "gauge/feasibility.h"
+
+#include <algorithm>
+
+namespace ullage {
+namespace {
+
+constexpr std::size_t most_points = 60;
+
+/// Paired points with a register, else gauge readings against time alone.
+void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_register, TrendSetup& trend) {
+    trend.started_full = record.run.started_full.value_or(false);
+    trend.gauge_step_pt = record.unit.gauge_step_percent;
+    const auto on_hours = [&](UtcMs time_ms) { return hours_between(energy.start_ms, time_ms) - tripped_hours(energy, time_ms); };
+    if (has_register) {
+        const DrainSeries series = drain_series(record, energy, most_points);
+        for (std::size_t i = 0; i < series.size(); ++i)
+            trend.points.push_back({series.gauge_percent[i], series.on_hours[i], series.delivered_wh[i], series.squared_w2h[i]});
+        trend.end = {0, on_hours(energy.track.points.back().time_ms), energy.track.total_wh(), 0};
+        trend.end.squared_w2h = energy.squares.up_to(energy.track, energy.track.points.size() - 1);
+        if (record.unit.rated_energy_wh) trend.least_wh = least_of_label * *record.unit.rated_energy_wh;
+        if (record.unit.rated_energy_wh)
+            trend.most_wh = most_of_label * *record.unit.rated_energy_wh * (1 + (record.meter ? record.meter->limit_percent.value_or(0) : 0) / 100);
+        return;
+    }
+    std::vector<const Reading*> shown;
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn && reading.values.gauge_percent) shown.push_back(&reading);
+    for (std::size_t k = 0, count = std::min(most_points, shown.size()); k < count; ++k) {
+        const ReadingValues& values = shown[count == 1 ? 0 : k * (shown.size() - 1) / (count - 1)]->values;
+        trend.points.push_back({*values.gauge_percent, on_hours(values.time_ms), 0, 0});
+    }
+    if (!shown.empty()) {
+        trend.end.on_hours = trend.points.back().on_hours;
+        return;
+    }
+    // Notes of the time alone still tell how long it has run.
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn) trend.end.on_hours = std::max(trend.end.on_hours, on_hours(reading.values.time_ms));
+}
+
+std::vector<double> noted_powers(const RunRecord& record) {
+    std::vector<double> watts;
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn && reading.values.meter_w) watts.push_back(*reading.values.meter_w);
+    return watts;
+}
+
+/// The last reading of the gauge, else of anything.
+UtcMs last_looked_ms(const RunRecord& record) {
+    UtcMs gauge_ms = 0, any_ms = 0;
+    for (const Reading& reading : record.readings) {
+        if (reading.withdrawn) continue;
+        any_ms = reading.values.time_ms;
+        if (reading.values.gauge_percent) gauge_ms = any_ms;
+    }
+    return gauge_ms != 0 ? gauge_ms : any_ms;
+}
+
+} // namespace
+
+Outlook outlook_of(const RunRecord& record, const EnergyAnalysis& energy) {
+    const bool has_register = energy.track.usable();
+    Outlook outlook{{},
+                    FutureLoads(has_register ? load_steps(energy.track, record.run.end) : std::vector<LoadStep>{}, noted_powers(record)),
+                    has_register,
+                    has_register ? energy.track.points.back().time_ms : last_looked_ms(record)};
+    fill_trend(record, energy, has_register, outlook.trend);
+    return outlook;
+}
+
+} // namespace ullage
