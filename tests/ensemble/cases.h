@@ -23,6 +23,10 @@ void run_logs(std::uint64_t seeds, Report& report);
 void run_units(std::uint64_t seeds, Report& report);
 /// Forecasts of cut-off and next gauge step at several shares of a drain.
 void run_forecasts(std::uint64_t seeds, Report& report);
+/// Forecasts from two to twenty readings, of gauges with every common fault at its full size.
+void run_few_forecasts(std::uint64_t seeds, Report& report);
+/// Full drains of two to twenty readings, their end noted late or found off, with gauges of every common fault; mistyped readings of honest ones.
+void run_few_runs(std::uint64_t seeds, Report& report);
 /// Gauges that drift from run to run and gauges that do not, ageing units, and partial drains through an earlier gauge curve.
 void run_drift(std::uint64_t seeds, Report& report);
 

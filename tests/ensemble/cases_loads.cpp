@@ -25,10 +25,10 @@ Band bracket_band() {
 Band within_band(bool steady) {
     Band band;
     band.most = 1;
-    band.most_refused = steady ? 1 : 0.05;
-    band.least_refused = steady ? 0.99 : 0;
+    // A bracket stands in for a value that is refused; a steady load has no value at all.
+    band.most_refused = steady ? 0 : 0.05;
     band.reason =
-        "refused where the load does not tell time from energy (steady loads) or the readings are too few; what a quadratic loss between 0 and "
+        "a bracket where the load does not tell time from energy (steady loads) or the readings are too few; what a quadratic loss between 0 and "
         "its bound would change is allowed for in full, which most units do not need";
     return band;
 }
@@ -37,6 +37,12 @@ void add_energy(const std::string& name, const SimulatedRun& run, const RunAnaly
     report.result(name, "delivered", analysis.energy.delivered_wh, run.truth.delivered_wh, energy_band());
     if (run.truth.cut_off && run.truth.usable_fraction)
         report.result(name, "usable fraction", analysis.energy.usable_fraction, *run.truth.usable_fraction, energy_band());
+}
+
+/// A value where the load tells time from energy, else the bracket from energy alone.
+void add_within(const std::string& name, const std::string& words, const Quantity& quantity, double truth, bool steady, Report& report) {
+    if (quantity.kind != Kind::bracket) report.result(name, words, quantity, truth, within_band(steady));
+    else report.result(name, words + ", bracket", quantity, truth, bracket_band());
 }
 
 void honest_under_each_load(std::uint64_t seeds, Report& report) {
@@ -50,9 +56,8 @@ void honest_under_each_load(std::uint64_t seeds, Report& report) {
             const RunAnalysis analysis = analyse_run(run.record);
             add_energy(load_name, run, analysis, report);
             report.result(load_name, "duration", analysis.energy.duration_h, run.truth.output_on_h, duration_band());
-            report.result(load_name, "P* within the run", quantity_of(analysis, "no_load_draw_w"), run.truth.no_load_draw_w, within_band(steady));
-            report.result(load_name, "E* within the run", quantity_of(analysis, "zero_time_energy_wh"), run.truth.deliverable_wh,
-                          within_band(steady));
+            add_within(load_name, "P* within the run", analysis.gauge.own_draw_w, run.truth.no_load_draw_w, steady, report);
+            add_within(load_name, "E* within the run", analysis.gauge.own_energy_wh, run.truth.deliverable_wh, steady, report);
         }
         offset += 1'000'000;
     }

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Simulated units with known truth through the whole analysis: does it cover the truth as often as it claims, does it find what was planted,
-// does it leave honest gauges in peace? Usage: ensemble [--seeds N] [--markdown]; exit code 1 where a row breaks its rule.
+// does it leave honest gauges in peace? Usage: ensemble [--seeds N] [--markdown] [--only PART];
+// exit code 1 where a row breaks its rule.
 #include "ensemble/cases.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <charconv>
 #include <cstdint>
 #include <cstdio>
@@ -17,8 +19,29 @@ namespace {
 
 constexpr std::uint64_t default_seeds = 200;
 
+struct Part {
+    std::string_view name;
+    void (*run)(std::uint64_t seeds, ullage::test::Report& report);
+    std::uint64_t divisor = 1; ///< of the seeds: of a slow part, or one whose rows pool several cases
+};
+
+constexpr Part parts[] = {
+    {"loads", ullage::test::run_loads},
+    {"gauges", ullage::test::run_gauges},
+    {"registers", ullage::test::run_registers},
+    {"logs", ullage::test::run_logs},
+    {"units", ullage::test::run_units},
+    {"forecasts", ullage::test::run_forecasts, 2},
+    {"few-forecasts", ullage::test::run_few_forecasts, 2},
+    {"few-runs", ullage::test::run_few_runs, 2},
+    {"drift", ullage::test::run_drift},
+};
+
 int usage(std::string_view what) {
-    fmt::print(stderr, "{}. Usage: ensemble [--seeds N] [--markdown], N from 100 to 100000 (default {}).\n", what, default_seeds);
+    fmt::print(stderr, "{}. Usage: ensemble [--seeds N] [--markdown] [--only PART], N from 100 to 100000 (default {}), PART one of", what,
+               default_seeds);
+    for (const Part& part : parts) fmt::print(stderr, " {}", part.name);
+    fmt::print(stderr, ".\n");
     return 2;
 }
 
@@ -28,10 +51,14 @@ int main(int argc, char** argv) {
     using namespace ullage::test;
     std::uint64_t seeds = default_seeds;
     bool markdown = false;
+    std::string_view only;
     for (int i = 1; i < argc; ++i) {
         const std::string_view word = argv[i];
         if (word == "--markdown") {
             markdown = true;
+        } else if (word == "--only" && i + 1 < argc) {
+            only = argv[++i];
+            if (std::ranges::find(parts, only, &Part::name) == std::end(parts)) return usage(fmt::format("\"{}\" is no part", only));
         } else if (word == "--seeds" && i + 1 < argc) {
             const std::string_view number = argv[++i];
             const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), seeds);
@@ -42,13 +69,8 @@ int main(int argc, char** argv) {
         }
     }
     Report report;
-    run_loads(seeds, report);
-    run_gauges(seeds, report);
-    run_registers(seeds, report);
-    run_logs(seeds, report);
-    run_units(seeds, report);
-    run_forecasts(seeds / 2, report); // each row pools several, and a forecast is slow
-    run_drift(seeds, report);
+    for (const Part& part : parts)
+        if (only.empty() || part.name == only) part.run(seeds / part.divisor, report);
     fmt::print("{}", report.tables(markdown));
     const std::vector<std::string> failures = report.failures();
     for (const std::string& failure : failures) fmt::print("WRONG: {}\n", failure);
