@@ -14,6 +14,7 @@ struct Casebook::RunCase {
     std::shared_ptr<const RunAnalysis> own;       ///< of the run alone
     std::shared_ptr<const RunAnalysis> projected; ///< with what its unit's other runs say; only for a projection
     std::shared_ptr<const RunForecast> forecast;
+    std::shared_ptr<const TwoAccounts> accounts;
 };
 
 /// The runs of a unit and what they say together. A unit any of whose runs changes gets another case.
@@ -46,7 +47,9 @@ void Casebook::set_runs(SharedRuns runs) {
             const auto known = cases_.find(record->run.uuid);
             const bool same_run = known != cases_.end() && known->second->record == record;
             if (same && same_run) cases.emplace(record->run.uuid, known->second);
-            else cases.emplace(record->run.uuid, std::make_shared<RunCase>(RunCase{record, unit, same_run ? known->second->own : nullptr, {}, {}}));
+            else
+                cases.emplace(record->run.uuid,
+                              std::make_shared<RunCase>(RunCase{record, unit, same_run ? known->second->own : nullptr, {}, {}, {}}));
         }
         units.emplace(uuid, unit);
     }
@@ -162,6 +165,12 @@ std::shared_ptr<const RunForecast> Casebook::forecast_at_last_reading(const std:
     if (!run) return nullptr;
     const auto own = own_analysis(*run);
     return std::make_shared<const RunForecast>(ullage::forecast_at_last_reading(*run->record, own->energy, *fit_of(*run->unit), options_));
+}
+
+std::shared_ptr<const TwoAccounts> Casebook::accounts(const std::string& run_uuid) const {
+    const auto run = run_case(run_uuid);
+    if (!run) return nullptr;
+    return kept_or(mutex_, run->accounts, [&] { return two_accounts(*run->record, own_analysis(*run)->energy, *fit_of(*run->unit), options_); });
 }
 
 std::optional<UnitClaims> Casebook::claims(const std::string& unit_uuid, const std::optional<EnergyPrice>& price) const {

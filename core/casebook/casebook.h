@@ -3,6 +3,7 @@
 
 #include "base/result.h"
 #include "claims/claims.h"
+#include "forecast/accounts.h"
 #include "forecast/forecast.h"
 #include "model/run_record.h"
 #include "run_analysis/run_analysis.h"
@@ -53,6 +54,8 @@ public:
     [[nodiscard]] std::shared_ptr<const RunForecast> forecast(const std::string& run_uuid, UtcMs now_ms) const;
     /// As of its last reading, so that one logbook always says the same (forecast_at_last_reading).
     [[nodiscard]] std::shared_ptr<const RunForecast> forecast_at_last_reading(const std::string& run_uuid) const;
+    /// A running or stopped drain told twice, gauge right and gauge wrong (two_accounts).
+    [[nodiscard]] std::shared_ptr<const TwoAccounts> accounts(const std::string& run_uuid) const;
     /// What the unit's maker claims against what was tested, costs at `price` (check_claims). Worked out each time.
     [[nodiscard]] std::optional<UnitClaims> claims(const std::string& unit_uuid, const std::optional<EnergyPrice>& price = {}) const;
 

@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace ullage {
 
@@ -31,6 +32,17 @@ struct TwoAccounts {
     std::optional<UtcMs> decide_from_ms; ///< when to look; absent for a stopped drain, or where no moment tells
     std::string idle_hour;               ///< what an hour without load would show; empty where it tells nothing
 };
+
+/// One of the three figures that an account is told by: "usable of the label", "26 %", ""; "the unit itself takes", "14 to 51 W", "";
+/// "empty", "01:17 to 03:16", "in 8.0 to 10 h".
+struct AccountFigure {
+    std::string label, value, note;
+};
+/// The three figures of an account that is not ruled out: usable share, own draw (gauge right) or error of the gauge (gauge wrong), and when it is
+/// empty, by the clock for a running drain. `-` where one is not known.
+[[nodiscard]] std::vector<AccountFigure> account_figures(const TwoAccounts& accounts, const GaugeAccount& account, const Run& run);
+/// "If the gauge is right: usable of the label 26 %, …. Only 258 Wh …" in a line each, then what decides; empty where they are not told.
+[[nodiscard]] std::vector<std::string> account_lines(const TwoAccounts& accounts, const Run& run);
 
 /// Both accounts of a drain that is running or was stopped, as of its last reading.
 ///

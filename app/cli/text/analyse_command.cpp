@@ -41,6 +41,7 @@ std::string text_of(const Casebook& casebook, const Chosen& chosen, const Analys
         if (chosen.loads[r]) text += load_text(*chosen.loads[r]);
         if (record->run.end == RunEnd::still_running)
             text += forecast_text(*casebook.forecast_at_last_reading(record->run.uuid), record->run.time_zone);
+        text += accounts_text(*casebook.accounts(record->run.uuid), record->run);
         const bool last_of_unit = r + 1 == chosen.run_uuids.size() || casebook.run(chosen.run_uuids[r + 1])->unit.uuid != unit_uuid;
         if (!last_of_unit || arguments.run) continue;
         const std::optional<EnergyPrice> price = price_of(record->unit, arguments);

@@ -73,6 +73,7 @@ std::string findings_text(const GaugeAnalysis& gauge) {
         text += fmt::format("  [{}] {}\n", weight_text(finding.weight), one_line(finding.sentence));
         if (!finding.evidence.empty()) text += "      " + one_line(finding.evidence) + '\n';
     }
+    if (!gauge.sharpening.empty()) text += "  " + one_line(gauge.sharpening) + '\n';
     return text;
 }
 

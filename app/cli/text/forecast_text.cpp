@@ -29,8 +29,15 @@ std::string forecast_text(const RunForecast& forecast, const std::string& zone) 
     if (forecast.next_step)
         text += line(fmt::format("gauge at {} %: {}", exact_text(*forecast.next_step_percent), range_text(*forecast.next_step, forecast, zone)));
     else text += line("next gauge step: not known: " + forecast.gauge_reason);
+    if (!forecast.overthrown.empty()) text += line(forecast.overthrown);
     for (const ReadingAdvice& advice : forecast.advice) text += line(advice.sentence);
     return text;
+}
+
+std::string accounts_text(const TwoAccounts& accounts, const Run& run) {
+    std::string text;
+    for (const std::string& told : account_lines(accounts, run)) text += line(told);
+    return text.empty() ? text : "\nTwo accounts\n" + text;
 }
 
 } // namespace ullage

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The report of one run.
 #include "base/number.h"
+#include "forecast/accounts.h"
 #include "formats/report/inside/report_parts.h"
 #include "formats/text/quantity_title.h"
 #include "formats/text/safety_words.h"
@@ -56,6 +57,7 @@ void add_summary(ReportBuilder& builder, const ReportedRun& run, const LossSplit
         figures.figures.push_back(figure_of(*quantity, builder.form));
     builder.report.blocks.emplace_back(std::move(figures));
     builder.paragraph(run.analysis->gauge.verdict, "Gauge");
+    builder.paragraph(run.analysis->gauge.sharpening, "To know more");
     builder.paragraph(split.sentence, "Where the energy went");
     builder.paragraph(std::string(specimen_words));
     builder.picture(
@@ -73,6 +75,14 @@ void add_results(ReportBuilder& builder, const std::vector<NamedQuantity>& quant
     builder.table(table);
 }
 
+/// What a drain that did not reach its cut-off says, told twice.
+void add_accounts(ReportBuilder& builder, const ReportedRun& run, const UnitFit& unit_fit) {
+    const std::vector<std::string> lines = account_lines(two_accounts(*run.record, run.analysis->energy, unit_fit), run.record->run);
+    if (lines.empty()) return;
+    builder.chapter("Gauge right, gauge wrong");
+    for (const std::string& line : lines) builder.paragraph(line);
+}
+
 } // namespace
 
 Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportOptions& options) {
@@ -86,6 +96,7 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     for (const Quantity* quantity : {&split.undelivered_wh, &split.no_load_taken_wh, &split.rest_wh}) quantities.push_back({{}, *quantity});
 
     add_summary(builder, run, split);
+    add_accounts(builder, run, unit_fit);
     add_measured_with(builder, {run});
     add_results(builder, quantities);
     builder.paragraph(run.analysis->energy.log_sentence, "Log of the meter");

@@ -59,7 +59,7 @@ constexpr SchemaEntry entries[] = {
     remark TEXT NOT NULL,
     withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
     created_ms INTEGER NOT NULL
-) STRICT)sql"},
+, load_part_percent REAL CHECK (load_part_percent >= 0)) STRICT)sql"},
 {"table", "photo_bytes", "photo_bytes", R"sql(CREATE TABLE photo_bytes (
     photo_id INTEGER PRIMARY KEY REFERENCES photos (id),
     bytes BLOB NOT NULL
@@ -158,7 +158,7 @@ constexpr SchemaEntry entries[] = {
     time_zone TEXT NOT NULL,
     withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
     created_ms INTEGER NOT NULL
-, charge_source INTEGER CHECK (charge_source >= 1)) STRICT)sql"},
+, charge_source INTEGER CHECK (charge_source >= 1), end_noticed_within_min REAL CHECK (end_noticed_within_min >= 0)) STRICT)sql"},
 {"table", "trace_blocks", "trace_blocks", R"sql(CREATE TABLE trace_blocks (
     id INTEGER PRIMARY KEY,
     trace_id INTEGER NOT NULL REFERENCES traces (id) DEFERRABLE INITIALLY DEFERRED,
