@@ -40,7 +40,7 @@ TEST(CancelledOpening, leaves_the_file_as_it_was_and_the_check_yet_to_be_done) {
     write_logbook(path);
     const auto before = folder_bytes(path.parent_path());
     const std::atomic<bool> cancelled = true;
-    for (const OpenMode mode : {OpenMode::look, OpenMode::record}) {
+    for (const OpenMode mode : {OpenMode::read_only, OpenMode::record}) {
         const auto opened = Logbook::open(path, mode, clock, &cancelled);
         ASSERT_FALSE(opened.ok());
         EXPECT_EQ(opened.error().failure, Failure::refused) << opened.error().sentence();
