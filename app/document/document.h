@@ -82,6 +82,8 @@ public:
     /// Forecast of a run as of `now_ms` from its analysis and its unit's fit, kept until the next change or another minute. Precondition: as
     /// analysis(). Valid until the next call for the run.
     [[nodiscard]] const RunForecast& forecast(const std::string& run_uuid, UtcMs now_ms) const;
+    /// A running or stopped drain told twice (Casebook::accounts).
+    [[nodiscard]] const TwoAccounts& accounts(const std::string& run_uuid) const;
     /// How many readings unitFit() of these units, and with `with_runs` analysis() of their runs, would have to go through.
     [[nodiscard]] std::size_t readingsToAnalyse(const std::vector<std::string>& unit_uuids, bool with_runs) const;
     static constexpr std::size_t most_analysed_at_once = 2000; ///< readings for which the window may wait

@@ -16,6 +16,8 @@ const UnitFit& Document::unitFit(const std::string& unit_uuid) const {
     return fit ? *fit : without_runs;
 }
 
+const TwoAccounts& Document::accounts(const std::string& run_uuid) const { return *state_->casebook.accounts(run_uuid); }
+
 const RunForecast& Document::forecast(const std::string& run_uuid, UtcMs now_ms) const { return *state_->casebook.forecast(run_uuid, now_ms); }
 
 std::size_t Document::readingsToAnalyse(const std::vector<std::string>& unit_uuids, bool with_runs) const {

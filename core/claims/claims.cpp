@@ -2,6 +2,7 @@
 #include "claims/claims.h"
 
 #include "base/number.h"
+#include "claims/decision_rule.h"
 #include "measure/usable.h"
 #include "run_analysis/run_analysis.h"
 
@@ -28,6 +29,16 @@ ClaimCheck claim(const char* key, const char* title, const char* unit, std::opti
     return check;
 }
 
+/// What falls short of a claim that the energy inside (or the sun) may still keep is "not reached".
+ClaimVerdict verdict_at_least(const ClaimCheck& check, ClaimVerdict short_of_it) {
+    switch (decide_at_least(check.measured, *check.claimed)) {
+    case Decision::holds: return ClaimVerdict::holds;
+    case Decision::does_not_hold: return short_of_it;
+    case Decision::not_decided: break;
+    }
+    return ClaimVerdict::not_decided;
+}
+
 class Checker {
 public:
     Checker(const Unit& unit, const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const std::vector<PvCharge>& pv_charges,
@@ -50,9 +61,8 @@ private:
             check.evidence = run_words(*records_[r], energies_[r]) + ": delivered at the socket from full to cut-off at this load.";
         }
         if (!check.measured.value || !check.claimed) return check;
-        const bool reached = check.measured.lower.value_or(*check.measured.value) >= *check.claimed;
-        check.verdict = reached ? ClaimVerdict::holds : ClaimVerdict::not_reached;
-        if (!reached) check.evidence += " What the battery holds inside is not measured.";
+        check.verdict = verdict_at_least(check, ClaimVerdict::not_reached);
+        if (check.verdict == ClaimVerdict::not_reached) check.evidence += " What the battery holds inside is not measured.";
         return check;
     }
 
@@ -75,13 +85,22 @@ private:
             check.measured.key = check.key;
             check.run_uuids = {records_[r]->run.uuid};
             check.evidence = run_words(*records_[r], energies_[r]) + ": " + run.sentence;
-            check.verdict = run.outcome == OutputOutcome::held                          ? ClaimVerdict::holds
-                            : run.outcome == OutputOutcome::tripped && run.beyond_claim ? ClaimVerdict::not_resolved
-                            : run.outcome == OutputOutcome::tripped                     ? ClaimVerdict::does_not_hold
-                            : run.outcome == OutputOutcome::not_reached                 ? ClaimVerdict::not_reached
-                                                                                        : ClaimVerdict::not_tested;
+            check.verdict = output_verdict(run, check);
         }
         return check;
+    }
+
+    static ClaimVerdict output_verdict(const OutputRun& run, const ClaimCheck& check) {
+        switch (run.outcome) {
+        case OutputOutcome::held:
+            // It held a step whose load may have been the claimed one; that it was decides the interval.
+            return check.claimed && decide_at_least(check.measured, *check.claimed) == Decision::holds ? ClaimVerdict::holds
+                                                                                                       : ClaimVerdict::not_decided;
+        case OutputOutcome::tripped: return run.beyond_claim ? ClaimVerdict::not_decided : ClaimVerdict::does_not_hold;
+        case OutputOutcome::not_reached: return ClaimVerdict::not_reached;
+        case OutputOutcome::not_known: break;
+        }
+        return ClaimVerdict::not_tested;
     }
 
     /// From the unit's cut-off, or from a gauge that shows no more than one step.
@@ -104,9 +123,10 @@ private:
             check.evidence = run_words(*records_[r], energies_[r]) + ": " + charge.sentence;
         }
         if (!check.measured.value || !check.claimed) return check;
-        check.verdict = *check.measured.upper <= *check.claimed  ? ClaimVerdict::holds
-                        : *check.measured.lower > *check.claimed ? ClaimVerdict::does_not_hold
-                                                                 : ClaimVerdict::not_resolved;
+        const Decision decision = decide_at_most(check.measured, *check.claimed);
+        check.verdict = decision == Decision::holds           ? ClaimVerdict::holds
+                        : decision == Decision::does_not_hold ? ClaimVerdict::does_not_hold
+                                                              : ClaimVerdict::not_decided;
         return check;
     }
 
@@ -121,7 +141,9 @@ private:
             check.evidence = charge.sentence + ". Peak: " + peak.reason + "; the sun may have given no more.";
         }
         if (!check.measured.value || !check.claimed) return check;
-        check.verdict = check.measured.lower.value_or(*check.measured.value) >= *check.claimed ? ClaimVerdict::holds : ClaimVerdict::not_reached;
+        // Nobody looked between two readings: what was seen reached the claim, or did not.
+        check.verdict = verdict_at_least(check, ClaimVerdict::not_reached);
+        if (check.measured.kind == Kind::at_least && check.verdict == ClaimVerdict::not_decided) check.verdict = ClaimVerdict::not_reached;
         return check;
     }
 
@@ -139,7 +161,7 @@ std::string_view claim_verdict_text(ClaimVerdict verdict) {
     case ClaimVerdict::holds: return "holds";
     case ClaimVerdict::does_not_hold: return "does not hold";
     case ClaimVerdict::not_reached: return "not reached";
-    case ClaimVerdict::not_resolved: return "not resolved";
+    case ClaimVerdict::not_decided: return "not decided by this meter";
     case ClaimVerdict::not_tested: return "not tested";
     }
     return "not tested";

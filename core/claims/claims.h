@@ -12,8 +12,8 @@
 
 namespace ullage {
 
-enum class ClaimVerdict { holds, does_not_hold, not_reached, not_resolved, not_tested };
-/// "holds", "does not hold", "not reached", "not resolved", "not tested".
+enum class ClaimVerdict { holds, does_not_hold, not_reached, not_decided, not_tested };
+/// "holds", "does not hold", "not reached", "not decided by this meter", "not tested".
 [[nodiscard]] std::string_view claim_verdict_text(ClaimVerdict verdict);
 
 /// One claim of the maker against what the runs say.
@@ -36,11 +36,11 @@ struct UnitClaims {
     StandingDraws draws;
 };
 
-/// Rated energy: the largest delivered from full to cut-off; `holds` where its lower end reaches the claim, else `not reached`, since energy inside
-/// the battery that never reaches the socket is not measured. Outputs: see analyse_output(), a held run before a tripped one before one that did not
-/// reach. Charge time: the shortest charge from cut-off (or a gauge of at most one step) to full that is not from PV. PV power: the highest power of
-/// charges from PV, of all panels of one together; `holds` where it reaches the claim, else `not reached`. `records`: the runs of one unit in order
-/// of time; `fit` that of the same runs.
+/// Each by the one decision rule (decision_rule.h). Rated energy: the largest delivered from full to cut-off; where its interval lies below the claim
+/// it is `not reached`, since energy inside the battery that never reaches the socket is not measured. Outputs: see analyse_output(), a held run
+/// before a tripped one before one that did not reach; a held step `holds` where its load's interval lies above the claim. Charge time: the shortest
+/// charge from cut-off (or a gauge of at most one step) to full that is not from PV. PV power: the highest power of charges from PV, of all panels of
+/// one together; below the claim it is `not reached`. `records`: the runs of one unit in order of time; `fit` that of the same runs.
 [[nodiscard]] UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit& fit, const std::optional<EnergyPrice>& price = {},
                                       const MeasureOptions& options = {});
 

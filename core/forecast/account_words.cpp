@@ -21,7 +21,7 @@ AccountFigure error_figure(const Quantity& error_pt) {
     if (!error_pt.lower || !error_pt.upper) return {"gauge shows", "-", {}};
     if (*error_pt.upper < 0) return {"gauge shows", span_of(-*error_pt.upper, -*error_pt.lower, 0) + " pt", "too little"};
     if (*error_pt.lower > 0) return {"gauge shows", span_of(*error_pt.lower, *error_pt.upper, 0) + " pt", "too much"};
-    return {"gauge shows", "off", "up to " + fixed_text(*error_pt.upper, 0) + " pt too much or " + fixed_text(-*error_pt.lower, 0) + " too little"};
+    return {"gauge shows", fixed_text(*error_pt.lower, 0) + " to +" + fixed_text(*error_pt.upper, 0) + " pt", "too little or too much"};
 }
 
 AccountFigure empty_figure(const TwoAccounts& accounts, const Quantity& hours, const Run& run) {
@@ -30,14 +30,14 @@ AccountFigure empty_figure(const TwoAccounts& accounts, const Quantity& hours, c
         return {"empty", "after " + span_of(*hours.lower, *hours.upper, *hours.upper < 10 ? 1 : 0) + " h more", "at this load"};
     const auto at = [&](double h) { return accounts.from_ms + static_cast<UtcMs>(std::llround(h * ms_per_hour)); };
     const ExpectedTime time{at(*hours.lower), at(hours.value.value_or(*hours.lower)), at(*hours.upper)};
-    return {"empty", expected_clock_text(time, accounts.from_ms, run.time_zone), expected_hours_text(time, accounts.from_ms)};
+    return {"empty", expected_hours_text(time, accounts.from_ms), expected_clock_text(time, accounts.from_ms, run.time_zone)};
 }
 
 std::string line_of(const std::string& head, const TwoAccounts& accounts, const GaugeAccount& account, const Run& run) {
     if (account.ruled_out) return head + ": ruled out by the readings. " + account.sentence;
     std::string line = head + ":";
     for (const AccountFigure& figure : account_figures(accounts, account, run))
-        line += (line.back() == ':' ? " " : "; ") + figure.label + ' ' + figure.value + (figure.note.empty() ? "" : " " + figure.note);
+        line += (line.back() == ':' ? " " : "; ") + figure.label + ' ' + figure.value + (figure.note.empty() ? "" : " (" + figure.note + ")");
     return line + ". " + account.sentence;
 }
 

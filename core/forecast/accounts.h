@@ -34,7 +34,7 @@ struct TwoAccounts {
 };
 
 /// One of the three figures that an account is told by: "usable of the label", "26 %", ""; "the unit itself takes", "14 to 51 W", "";
-/// "empty", "01:17 to 03:16", "in 8.0 to 10 h".
+/// "empty", "in 8.0 to 10 h", "01:17 to 03:16".
 struct AccountFigure {
     std::string label, value, note;
 };

@@ -213,19 +213,24 @@ std::optional<CutOffMoment> cut_off_moment(const RunRecord& record, const RunSca
     const std::optional<NotedEnd> end = noted_end(record, scan);
     if (!end) return std::nullopt;
     if (auto moment = by_log(record, *end, options)) return moment;
-    const bool at_once = end->within_min && *end->within_min == 0;
-    if (!at_once)
-        if (auto moment = by_steady_load(record, track, *end, options)) return moment;
-    CutOffMoment moment = even_between(end->earliest_h(), end->hours(end->noted_ms), options.coverage);
+    const double noted_h = end->hours(end->noted_ms), minute_h = options.moment_doubt_min / 60;
+    if (end->within_min && *end->within_min == 0)
+        return CutOffMoment{noted_h - options.coverage * minute_h,
+                            noted_h,
+                            noted_h + options.coverage * minute_h,
+                            minute_h / std::sqrt(3.0),
+                            CutOffBasis::noted,
+                            "noted as it happened"};
+    if (auto moment = by_steady_load(record, track, *end, options)) return moment;
+    CutOffMoment moment = even_between(end->earliest_h(), noted_h, options.coverage);
     if (end->found && !end->within_min) {
         moment.lower_h = end->earliest_h();
-        moment.upper_h = end->hours(end->noted_ms);
+        moment.upper_h = noted_h;
         moment.basis = CutOffBasis::bracket;
         moment.words = "between the last reading with the output on and the moment it was found off";
     } else {
-        moment.words = at_once ? "noted as it happened"
-                               : "noticed within " + exact_text(end->within_min.value_or(noticed_within_min)) + " min" +
-                                     (end->within_min ? "" : ", as is taken where the run does not say");
+        moment.words = "noticed within " + exact_text(end->within_min.value_or(noticed_within_min)) + " min" +
+                       (end->within_min ? "" : ", as is taken where the run does not say");
     }
     return moment;
 }

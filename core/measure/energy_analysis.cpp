@@ -11,6 +11,22 @@
 namespace ullage {
 namespace {
 
+/// `at least`, or a bracket where what is missing is bounded from both sides; with the reason.
+void inherit_missing(const RegisterTrack& track, double wh_to_result, Quantity& result) {
+    if (track.missing_most_wh && result.lower && result.upper && result.kind != Kind::at_least) {
+        const double more = *track.missing_most_wh * wh_to_result;
+        result.kind = Kind::bracket;
+        *result.upper += more;
+        *result.value += more / 2;
+        result.reason +=
+            (result.reason.empty() ? "" : "; ") + track.missing_reason + "; at most " + fixed_text(*track.missing_most_wh, 0) + " Wh are missing";
+        return;
+    }
+    result.kind = Kind::at_least;
+    result.upper.reset();
+    result.reason += (result.reason.empty() ? "" : "; ") + track.missing_reason;
+}
+
 Quantity delivered(const EnergyAnalysis& analysis) {
     if (!analysis.track.usable()) return not_known("delivered_wh", "Wh", "fewer than two register readings");
     Quantity result = known("delivered_wh", "Wh", analysis.track.total_wh(), analysis.budget.half_width_wh, Kind::measured,
@@ -19,11 +35,7 @@ Quantity delivered(const EnergyAnalysis& analysis) {
         const std::string words = analysis.track.log->integrated ? "integrated power of the log" : "by the log's register";
         result.reason = words + (result.reason.empty() ? "" : "; ") + result.reason;
     }
-    if (analysis.track.energy_may_be_missing) {
-        result.kind = Kind::at_least;
-        result.upper.reset();
-        result.reason += (result.reason.empty() ? "" : "; ") + analysis.track.missing_reason;
-    }
+    if (analysis.track.energy_may_be_missing) inherit_missing(analysis.track, 1, result);
     return result;
 }
 
@@ -55,11 +67,7 @@ Quantity mean_load(const EnergyAnalysis& analysis, const MeasureOptions& options
     } else {
         result.reason += (result.reason.empty() ? "" : "; ") + analysis.budget.half_width_method;
     }
-    if (analysis.track.missing_inside) {
-        result.kind = Kind::at_least;
-        result.upper.reset();
-        result.reason += (result.reason.empty() ? "" : "; ") + analysis.track.missing_reason;
-    }
+    if (analysis.track.missing_inside) inherit_missing(analysis.track, 1 / hours, result);
     return result;
 }
 
@@ -130,7 +138,7 @@ EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& opt
     analysis.output_off = std::move(scan.output_off);
     analysis.mean_load_w = mean_load(analysis, options);
     analysis.usable_fraction = usable_fraction(record, analysis.track, analysis.points, analysis.budget, options);
-    analysis.wh_per_gauge_point = wh_per_gauge_point(record, analysis.points, analysis.budget, options);
+    analysis.wh_per_gauge_point = wh_per_gauge_point(record, analysis.track, analysis.points, analysis.budget, options);
     return analysis;
 }
 

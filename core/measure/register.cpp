@@ -12,6 +12,8 @@
 namespace ullage {
 namespace {
 
+constexpr double bounded_missing_share = 0.25; ///< of the delivered energy: more than that bounds nothing worth saying
+
 constexpr double load_window_h = 10.0 / 60.0; ///< over less the noted minute blurs a mean load
 
 std::string wh_text(double wh) { return exact_text(std::round(wh * 1000) / 1000) + " Wh"; }
@@ -74,6 +76,7 @@ private:
             return std::nullopt;
         }
         track_.missing_inside = true;
+        track_.missing_h += hours_between(from, to);
         note_missing("energy between " + moment(from) + " and " + moment(to) + " (about " + fixed_text(estimate_wh, estimate_wh < 10 ? 1 : 0) +
                      " Wh at the usual load) is not in the register");
         return estimate_wh;
@@ -143,6 +146,7 @@ private:
         const double gap_wh = rules_.usual_w * hours;
         const double estimate_wh = std::max(0.0, gap_wh - node.register_wh);
         track_.missing_inside = true;
+        track_.missing_h += hours;
         note_missing("energy before the reset between " + moment(before.time_ms) + " and " + moment(node.time_ms) + " (about " +
                      fixed_text(estimate_wh, estimate_wh < 10 ? 1 : 0) + " Wh at the usual load) is not in the register");
         return estimate_wh;
@@ -194,6 +198,7 @@ void check_ends(const RunRecord& record, const RunScan& scan, const PathRules& r
             return;
         }
         track.energy_may_be_missing = true;
+        track.missing_h += hours;
         track.missing_reason += (track.missing_reason.empty() ? "" : "; ") + std::string(words) + " (" + duration_text(hours) + ", about " +
                                 fixed_text(rules.usual_w * hours, 0) + " Wh at the usual load)";
     };
@@ -220,6 +225,17 @@ void fill_short_gaps(const PathRules& rules, RegisterTrack& track) {
     if (track.short_gaps.empty()) return;
     const double load_w = highest_load_w(track.points, rules.limit_w);
     for (ShortGap& gap : track.short_gaps) gap.most_wh = load_w * (gap.hours + rules.moment_doubt_h);
+}
+
+/// Missing energy lies between 0 and gap × the most that the load took: worth saying while that is little beside the rest. The mean of a gap may lie
+/// above the highest mean of the readings.
+void bound_missing(const RunRecord& record, const PathRules& rules, RegisterTrack& track) {
+    if (!track.energy_may_be_missing || !track.usable()) return;
+    double most_w = 1.3 * highest_load_w(track.points, rules.limit_w);
+    for (const Reading& reading : record.readings)
+        if (!reading.withdrawn && reading.values.meter_w) most_w = std::max(most_w, *reading.values.meter_w);
+    const double most_wh = most_w * track.missing_h;
+    if (most_wh > 0 && most_wh <= bounded_missing_share * track.total_wh()) track.missing_most_wh = most_wh;
 }
 
 } // namespace
@@ -266,6 +282,7 @@ RegisterTrack unwrap_register(const RunRecord& record, RunScan& scan, const Meas
         for (RegisterCorrection& register_correction : late_entries(record)) track.register_corrections.push_back(std::move(register_correction));
     check_ends(record, scan, rules, track);
     fill_short_gaps(rules, track);
+    bound_missing(record, rules, track);
     return track;
 }
 

@@ -75,9 +75,12 @@ struct RegisterTrack {
     std::size_t zero_starts = 0;        ///< segments whose start is a register set to exactly 0
     bool energy_may_be_missing = false; ///< inside, or before the first or after the last register reading
     bool missing_inside = false;        ///< between the first and the last register reading
-    std::string missing_reason;         ///< a clause that says where, when energy may be missing
-    std::optional<LogUse> log;          ///< where it comes from a log; `points` then stand for every reading within the log, whatever it noted
-    std::vector<ShortGap> short_gaps;   ///< before a marked zero or swap, before the first and after the last register reading
+    /// The most that may be missing, where the times without register are short beside the run: time × the most that the load took. Absent where not.
+    std::optional<double> missing_most_wh{};
+    double missing_h = 0;             ///< hours without register, of all gaps in which energy may be missing
+    std::string missing_reason;       ///< a clause that says where, when energy may be missing
+    std::optional<LogUse> log;        ///< where it comes from a log; `points` then stand for every reading within the log, whatever it noted
+    std::vector<ShortGap> short_gaps; ///< before a marked zero or swap, before the first and after the last register reading
 
     [[nodiscard]] double total_wh() const { return points.empty() ? 0.0 : points.back().delivered_wh; }
     [[nodiscard]] bool usable() const { return points.size() >= 2; }

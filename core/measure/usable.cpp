@@ -54,7 +54,13 @@ Quantity measured(const RunRecord& record, const RegisterTrack& track, const Bud
     Quantity result = known("usable_fraction", "1", fraction, half_width, Kind::measured, std::move(reason));
     if (track.energy_may_be_missing) {
         result.kind = Kind::at_least;
-        result.upper.reset();
+        if (track.missing_most_wh && result.lower && result.upper) {
+            result.kind = Kind::bracket;
+            *result.upper += *track.missing_most_wh / rated_wh;
+            *result.value += *track.missing_most_wh / 2 / rated_wh;
+        } else {
+            result.upper.reset();
+        }
         result.reason += "; " + track.missing_reason;
     }
     if (record.run.end == RunEnd::found_off && !track.energy_may_be_missing) result.reason += "; found off, the register held its value";
@@ -102,7 +108,8 @@ Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, co
     return result;
 }
 
-Quantity wh_per_gauge_point(const RunRecord& record, const std::vector<PairedPoint>& points, const Budget& budget, const MeasureOptions& options) {
+Quantity wh_per_gauge_point(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points, const Budget& budget,
+                            const MeasureOptions& options) {
     const auto refuse = [](std::string reason) { return not_known("wh_per_gauge_point", "Wh/pt", std::move(reason)); };
     const std::optional<EndToEnd> ends = end_to_end(points);
     if (!ends) return refuse("fewer than two gauge readings within the register's readings");
@@ -113,9 +120,16 @@ Quantity wh_per_gauge_point(const RunRecord& record, const std::vector<PairedPoi
         const double gain_wh = budget.gain_half_width_wh * (points.back().delivered_wh > 0 ? ends->delivered_wh / points.back().delivered_wh : 1.0);
         half_width = half_width_of_sum(gain_wh, independent_wh(*ends, budget, record.unit.gauge_step_percent), options.coverage) / ends->drop_pt;
     }
-    return known("wh_per_gauge_point", "Wh/pt", ends->delivered_wh / ends->drop_pt, half_width, Kind::measured,
-                 "end to end, from " + percent_text(ends->from_percent) + " to " + percent_text(ends->to_percent) +
-                     (half_width ? "" : "; " + budget.half_width_method));
+    Quantity result = known("wh_per_gauge_point", "Wh/pt", ends->delivered_wh / ends->drop_pt, half_width, Kind::measured,
+                            "end to end, from " + percent_text(ends->from_percent) + " to " + percent_text(ends->to_percent) +
+                                (half_width ? "" : "; " + budget.half_width_method));
+    if (track.missing_inside) {
+        // What left no trace in the register is not in the energy of these points either.
+        result.kind = Kind::at_least;
+        result.upper.reset();
+        result.reason += "; " + track.missing_reason;
+    }
+    return result;
 }
 
 } // namespace ullage

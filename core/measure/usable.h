@@ -9,16 +9,18 @@ namespace ullage {
 
 /// Usable fraction = delivered energy from full to cut-off / rated energy (rated energy is a claim: no uncertainty).
 ///
-/// measured: a drain that started full and ended by cut-off; `at least` where energy may be missing.
+/// measured: a drain that started full and ended by cut-off; `at least` where energy may be
+/// missing, `bracket` where that is bounded (RegisterTrack::missing_most_wh).
 /// projected: any other drain, end to end D x 100 / (s_a - s_b) with both gauge steps in the uncertainty; the reason
 /// names the assumed honest stretch of the gauge. not known: no rated energy, no register, or a gauge drop whose two
 /// steps alone leave more than ±10 % (the reason says how many points more would resolve ±5 %).
 [[nodiscard]] Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points,
                                        const Budget& budget, const MeasureOptions& options = {});
 
-/// Delivered Wh for each percentage point that the gauge fell, from the first to the last paired point.
-[[nodiscard]] Quantity wh_per_gauge_point(const RunRecord& record, const std::vector<PairedPoint>& points, const Budget& budget,
-                                          const MeasureOptions& options = {});
+/// Delivered Wh for each percentage point that the gauge fell, from the first to the last paired point; `at least` where energy may be missing
+/// between.
+[[nodiscard]] Quantity wh_per_gauge_point(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points,
+                                          const Budget& budget, const MeasureOptions& options = {});
 
 /// True for a drain (not a no-load drain) that started full and was ended by the unit's own cut-off.
 [[nodiscard]] bool is_full_drain(const RunRecord& record);

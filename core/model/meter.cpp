@@ -10,6 +10,8 @@ std::optional<double> load_part_percent(const Meter& meter) {
     return std::min(meter.load_part_percent.value_or(*meter.limit_percent / 4), *meter.limit_percent);
 }
 
+bool are_unlike_loads(double one_w, double other_w) { return std::max(one_w, other_w) > 2 * std::min(one_w, other_w); }
+
 std::optional<double> common_part_percent(const Meter& meter) {
     if (!meter.limit_percent) return std::nullopt;
     return *meter.limit_percent - *load_part_percent(meter);

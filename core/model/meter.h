@@ -25,6 +25,8 @@ struct Meter {
 /// % of reading, half-width of a rectangular error of its own at each such load: as stated, else a quarter of the limit (common practice, no source);
 /// 0 where a calibration at those loads says so. Absent without a limit.
 [[nodiscard]] std::optional<double> load_part_percent(const Meter& meter);
+/// Loads so unlike that a meter's error at one is not that at the other: by more than a factor of two.
+[[nodiscard]] bool are_unlike_loads(double one_w, double other_w);
 /// What is left of the limit for the error common to all loads.
 [[nodiscard]] std::optional<double> common_part_percent(const Meter& meter);
 

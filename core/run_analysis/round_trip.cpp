@@ -45,6 +45,23 @@ bool charged_full(const RunRecord& record) {
     return record.run.kind == RunKind::charge && ends && ends->last >= cycle_full_percent;
 }
 
+/// Energy that went in after the gauge first showed full: of the top-up, or of a unit that feeds itself while its charger stays plugged in. None of
+/// what a register step may hide.
+double after_full_wh(const RunRecord& record, const EnergyAnalysis& energy) {
+    for (const PairedPoint& point : energy.points)
+        if (point.gauge_percent >= cycle_full_percent) {
+            const double wh = energy.track.total_wh() - point.delivered_wh;
+            return wh > 2 * energy.register_step_wh * (record.meter ? record.meter->correction : 1.0) ? wh : 0;
+        }
+    return 0;
+}
+
+/// Down to empty: by cut-off, or by a gauge that shows no more than a step.
+bool begins_empty(const RunRecord& charge) {
+    const auto ends = gauge_ends(charge);
+    return ends && ends->first <= std::max(charge.unit.gauge_step_percent, 1.0);
+}
+
 UtcMs last_ms(const RunRecord& record) {
     UtcMs last = 0;
     for (const Reading& reading : record.readings)
@@ -60,8 +77,11 @@ public:
         for (std::size_t c = 0; c < records_.size(); ++c) {
             if (records_[c]->run.kind != RunKind::charge || !counts(*records_[c], energies_[c])) continue;
             const bool before = c > 0, after = c + 1 < records_.size();
-            if (charged_full(*records_[c]) && before && ended_by_cut_off(*records_[c - 1]) && delivers(*records_[c - 1]) && after && drained(c + 1))
-                add(c, c + 1, "from cut-off to full and back", 0);
+            const bool from_cut_off = before && ended_by_cut_off(*records_[c - 1]) && delivers(*records_[c - 1]);
+            // A charge that came first, with the gauge at its bottom, began as empty as that gauge can tell.
+            const double u_begin = from_cut_off ? 0 : std::max(records_[c]->unit.gauge_step_percent, 1.0) / 100 / std::sqrt(3.0);
+            if (charged_full(*records_[c]) && (from_cut_off || begins_empty(*records_[c])) && after && drained(c + 1))
+                add(c, c + 1, from_cut_off ? "from cut-off to full and back" : "from empty by its gauge to full and back", u_begin);
             else if (charged_full(*records_[c]) && before && drained(c - 1)) add(c, c - 1, "from full to cut-off and back", 0);
             else if (!(before && equal_ends(c, c - 1)) && after) (void)equal_ends(c, c + 1);
         }
@@ -98,6 +118,11 @@ private:
         cycle.drain_meter = records_[d]->run.meter_uuid.value_or(std::string());
         if (records_[c]->meter) cycle.charge_limit_percent = records_[c]->meter->limit_percent;
         if (records_[d]->meter) cycle.drain_limit_percent = records_[d]->meter->limit_percent;
+        cycle.charge_w = energies_[c].mean_load_w.value.value_or(0);
+        cycle.drain_w = energies_[d].mean_load_w.value.value_or(0);
+        if (records_[c]->meter) cycle.charge_load_part_wh = load_part_percent(*records_[c]->meter).value_or(0) / 100 * cycle.charged_wh;
+        if (records_[d]->meter) cycle.drain_load_part_wh = load_part_percent(*records_[d]->meter).value_or(0) / 100 * cycle.delivered_wh;
+        cycle.after_full_wh = after_full_wh(*records_[c], energies_[c]);
         cycle.source = records_[c]->run.charge_source;
         cycle.ends = std::move(ends);
         const std::size_t first = std::min(c, d), second = std::max(c, d);
@@ -127,7 +152,10 @@ std::optional<double> half_width(const std::vector<RoundTripCycle>& cycles, doub
         meters[cycle.charge_meter].share -= cycle.charged_wh / charged_wh;
         meters[cycle.charge_meter].limit_percent = cycle.charge_limit_percent;
         variance += std::pow(cycle.u_delivered_wh / delivered_wh, 2) + std::pow(cycle.u_charged_wh / charged_wh, 2) +
-                    std::pow(cycle.u_ends * cycle.delivered_wh / delivered_wh, 2);
+                    std::pow(cycle.u_ends * cycle.delivered_wh / delivered_wh, 2) + std::pow(cycle.after_full_wh / charged_wh, 2) / 12;
+        // One meter cancels only in what is common to both powers.
+        if (cycle.charge_meter == cycle.drain_meter && are_unlike_loads(cycle.charge_w, cycle.drain_w))
+            variance += (std::pow(cycle.drain_load_part_wh / delivered_wh, 2) + std::pow(cycle.charge_load_part_wh / charged_wh, 2)) / 3;
     }
     double largest = 0;
     for (const auto& [uuid, meter] : meters) {
@@ -177,9 +205,19 @@ RoundTrip round_trip_of(std::vector<RoundTripCycle> cycles, const MeasureOptions
     if (trip.cycles.size() > 1) reason += " and others";
     if (std::ranges::any_of(trip.cycles, [](const auto& each) { return each.u_ends > 0; }))
         reason += "; assumes that equal gauge readings mean equal energy stored";
-    reason += one_meter ? "; one meter measured both, so its gain cancels" : "; different meters, so their gains do not cancel";
+    const bool unlike = std::ranges::any_of(trip.cycles, [](const auto& each) { return are_unlike_loads(each.charge_w, each.drain_w); });
+    reason += one_meter && unlike ? "; one meter measured both, so the part of its error that is common to both powers cancels"
+              : one_meter         ? "; one meter measured both, so its gain cancels"
+                                  : "; different meters, so their gains do not cancel";
     if (!half) reason += "; no interval, as the error limit of a meter is not stated";
-    trip.efficiency = known(key, "1", delivered_wh / charged_wh, half, Kind::measured, std::move(reason));
+    double after_full = 0;
+    for (const RoundTripCycle& cycle : trip.cycles) after_full += cycle.after_full_wh;
+    if (after_full > 0)
+        reason += "; up to " + fixed_text(after_full, 0) +
+                  " Wh went in after the gauge first showed full, to top up or to feed the unit itself, which is not known: it lies between both";
+    // Half of it is left out, the other half allowed for in the interval.
+    trip.efficiency =
+        known(key, "1", delivered_wh / (charged_wh - after_full / 2), half, after_full > 0 ? Kind::bracket : Kind::measured, std::move(reason));
     trip.boundary = boundary_words(trip.cycles);
     trip.sentence = fmt::format("Round trip {}: {} Wh out of {} Wh in.", quantity_text(trip.efficiency, 3), fixed_text(delivered_wh, 0),
                                 fixed_text(charged_wh, 0));

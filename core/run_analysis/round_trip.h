@@ -18,6 +18,9 @@ struct RoundTripCycle {
     double u_ends = 0;                           ///< relative, of the equality of the two ends; 0 for cut-off and full
     std::string charge_meter, drain_meter;       ///< uuids, empty for none
     std::optional<double> charge_limit_percent, drain_limit_percent;
+    double charge_w = 0, drain_w = 0;                       ///< mean powers
+    double charge_load_part_wh = 0, drain_load_part_wh = 0; ///< half-widths of the meters' errors that are each power's own
+    double after_full_wh = 0;                               ///< of charged_wh, taken after the gauge first showed full, the charger still plugged in
     std::optional<ChargeSource> source;
     std::string ends;     ///< "from cut-off to full and back", "from full to cut-off and back", "from 40 to 90 % and back by the gauge"
     double between_h = 0; ///< time that the unit stood between its two runs
@@ -33,12 +36,14 @@ struct RoundTrip {
 };
 
 /// Finds the closed cycles among the runs of one unit (in order of time; others than charges and drains in between break a cycle): a charge that
-/// ends full after a run that ended by cut-off, with the full drain after it; else a full drain with the charge to full after it; else a charge
-/// and the drain beside it whose gauge ends are equal, at least 20 points apart. A run belongs to one cycle at most. Runs with energy missing
-/// close none. `energies` belong to `records` one by one.
+/// ends full after a run that ended by cut-off, or from a gauge of at most one step, with the full drain after it; else a full drain with the charge
+/// to full after it; else a charge and the drain beside it whose gauge ends are equal, at least 20 points apart. A run belongs to one cycle at most.
+/// Runs with energy missing close none. `energies` belong to `records` one by one.
 ///
 /// Interval: the gain of meter m counts with its share of the delivered less its share of the charged energy, so that it cancels where one meter
-/// did both; the largest of those rectangular parts is convolved with all others. Without a limit of a meter that counts there is no interval.
+/// did both at like powers; at powers that differ by more than a factor of two the part of its error that is each power's own does not. The largest
+/// of those rectangular parts is convolved with all others. What went in after the gauge first showed full (a charger left plugged in) is counted
+/// half, its rectangle added, and makes the result a `bracket`. Without a limit of a meter that counts there is no interval.
 [[nodiscard]] RoundTrip round_trip(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options = {});
 
 /// The same from given cycles.

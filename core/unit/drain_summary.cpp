@@ -43,7 +43,9 @@ void name_meter(const RunRecord& record, const RegisterTrack& track, DrainSummar
     if (swapped || !record.meter) drain.meter_key = "run " + record.run.uuid;
     else drain.meter_key = record.meter->uuid.empty() ? record.meter->name : record.meter->uuid;
     drain.meter_name = record.meter ? record.meter->name : "a meter that is not stated";
-    if (record.meter) drain.gain_limit_percent = record.meter->limit_percent;
+    if (!record.meter) return;
+    drain.gain_limit_percent = record.meter->limit_percent;
+    drain.load_part_wh = load_part_percent(*record.meter).value_or(0) / 100 * drain.delivered_wh;
 }
 
 /// Fills T and its uncertainty; gives the reason when the run has none.

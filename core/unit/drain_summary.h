@@ -28,6 +28,7 @@ struct DrainSummary {
     std::string meter_key;             ///< drains with one key share one gain error; empty: no meter took part
     std::string meter_name;
     std::optional<double> gain_limit_percent; ///< of that meter, half-width
+    double load_part_wh = 0;                  ///< of its limit, what is this load's own, half-width (load_part_percent() of the meter)
     bool used = false;
     std::string reason;                    ///< why it is not used
     std::optional<GaugeCurve> gauge_curve; ///< of a used drain whose gauge was read often enough

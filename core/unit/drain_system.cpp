@@ -41,10 +41,19 @@ std::vector<MeterColumn> meters_of(const std::vector<DrainSummary>& drains) {
     return meters;
 }
 
+/// Whether one meter measured drains at loads that differ by more than a factor of two.
+bool has_unlike_loads(const std::vector<DrainSummary>& drains) {
+    for (const DrainSummary& a : drains)
+        for (const DrainSummary& b : drains)
+            if (a.meter_key == b.meter_key && a.delivered_wh > 0 && b.delivered_wh > 0 && are_unlike_loads(a.mean_load_w, b.mean_load_w)) return true;
+    return false;
+}
+
 class System {
 public:
     System(const std::vector<DrainSummary>& drains, const BalanceTerms& terms, const MeasureOptions& options)
-        : drains_(drains), terms_(terms), repeatability_(options.repeatability_percent / 100), meters_(meters_of(drains)) {
+        : drains_(drains), terms_(terms), repeatability_(options.repeatability_percent / 100), unlike_loads_(has_unlike_loads(drains)),
+          meters_(meters_of(drains)) {
         columns_ = {0, 1, 2};
         if (terms.change_with_days) columns_.push_back(3);
         width_ = columns_.size() + meters_.size();
@@ -85,7 +94,8 @@ private:
             for (const MeterColumn& meter : meters_) design_.push_back(meter.key == drain.meter_key ? fitted_[k] : 0.0);
             y_.push_back(drain.delivered_wh);
             const double from_time_wh = std::max(0.0, x[1]) * drain.u_hours;
-            const double u_wh = std::hypot(drain.independent_wh, repeatability_ * x[0], from_time_wh);
+            const double own_wh = unlike_loads_ ? drain.load_part_wh / std::sqrt(3.0) : 0;
+            const double u_wh = std::hypot(std::hypot(drain.independent_wh, own_wh), repeatability_ * x[0], from_time_wh);
             sigma_.push_back(std::max(u_wh, least_u_wh));
         }
         if (terms_.no_load_draw_w) add_pseudo(1, terms_.no_load_draw_w->middle(), terms_.no_load_draw_w->standard_uncertainty());
@@ -137,6 +147,7 @@ private:
     const std::vector<DrainSummary>& drains_;
     const BalanceTerms& terms_;
     double repeatability_;
+    bool unlike_loads_; ///< of one meter: its error is then not one constant
     std::vector<MeterColumn> meters_;
     std::vector<std::size_t> columns_; ///< balance parameter of each of the first columns
     std::size_t width_ = 0;

@@ -72,6 +72,7 @@ std::vector<PlantedGauge> planted_gauges() {
     }));
     gauges.back().read_share = 0.04;
     gauges.push_back(planted("stuck for 25 pt: infeasible", FindingKind::infeasible, [](GaugeLaw& law) { law.sticks = {{71, 25, 0}}; }));
+    gauges.back().names_it.push_back(FindingKind::outside_shares); // the larger of the two bounds is told
     for (const auto& [load_name, load] : all_loads()) {
         gauges.push_back(planted("bent by 12 pt, " + load_name, FindingKind::bent, [](GaugeLaw& law) { law.bend_pt = 12; }));
         // Two heavy hours before nine light ones look much like a bend, so that some are called wrong whatever the losses instead.

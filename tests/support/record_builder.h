@@ -19,6 +19,7 @@ public:
         record_.unit.rated_energy_wh = 1000;
         record_.unit.rated_output_w = 1500;
         record_.meter = Meter{"meter", "Meter", 1.0, 1.0, std::nullopt, 1.0, {}};
+        record_.meter->load_part_percent = 0; // calibrated at its loads
         record_.run.uuid = "run";
         record_.run.unit_uuid = "unit";
         record_.run.meter_uuid = "meter";

@@ -7,6 +7,7 @@
 #include "pages/parts/result_strip.h"
 #include "pages/parts/run_head.h"
 #include "pages/parts/usable_view.h"
+#include "pages/run/accounts_view.h"
 #include "pages/run/entry_row.h"
 #include "pages/run/findings_view.h"
 #include "pages/run/log_view.h"
@@ -26,9 +27,9 @@ namespace ullage {
 
 RunPage::RunPage(Document& document, const Reminders* reminders, QWidget* parent)
     : QWidget(parent), document_(document), reminders_(reminders), presenter_(document, reminders), model_(new ReadingsModel(document, this)),
-      head_(new RunHead(this)), strip_(new ResultStrip(this)), readings_(new ReadingsView(*model_, this)), photos_(new RunPhotos(document, this)),
-      entry_(new EntryRow(document, this)), charts_(new RunChartsPanel(this)), log_(new LogView(document, this)), usable_(new UsableView(this)),
-      findings_(new FindingsView(this)) {
+      head_(new RunHead(this)), strip_(new ResultStrip(this)), accounts_(new AccountsView(this)), readings_(new ReadingsView(*model_, this)),
+      photos_(new RunPhotos(document, this)), entry_(new EntryRow(document, this)), charts_(new RunChartsPanel(this)),
+      log_(new LogView(document, this)), usable_(new UsableView(this)), findings_(new FindingsView(this)) {
     setObjectName(QStringLiteral("runPage"));
     setAcceptDrops(true);
     build();
@@ -98,11 +99,22 @@ void RunPage::refresh() {
     log_->setRun(runUuid());
     charts_->setRun([this] { return presenter_.charted(); });
     usable_->setTested(presenter_.tested());
+    showAccounts();
     findings_->setItems(presenter_.findings(), tr("Nothing to say yet. With readings of gauge and register the findings stand here."));
     readings_->setEmptyText(tr("No readings yet. Type what the gauge and the meter's register show into the row below and press "
                                "Enter; the time is filled in."));
     showFigures();
     updateActions();
+}
+
+void RunPage::showAccounts() {
+    const TwoAccounts& accounts = presenter_.accounts();
+    const bool told_before = accounts_told_;
+    accounts_told_ = accounts.told;
+    if (accounts_told_) accounts_->setAccounts(accounts, presenter_.record()->run);
+    if (!accounts_told_) placeAccounts(false);
+    accounts_->setVisible(accounts_told_);
+    if (accounts_told_ || told_before) arrange();
 }
 
 void RunPage::showFigures() {

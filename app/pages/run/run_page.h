@@ -15,6 +15,7 @@ class QSplitter;
 
 namespace ullage {
 
+class AccountsView;
 class EntryRow;
 class FindingsView;
 class LogFollower;
@@ -29,7 +30,8 @@ class RunPhotos;
 class UsableView;
 
 /// The widgets of one run, filled with what RunPresenter says: head, figures, readings with the entry row always in sight, charts, and what the
-/// readings say. Follows the document. A window narrower than spacing::stacking_width_px, or a page too narrow for both, stacks the table over the
+/// readings say. A running or stopped drain is told twice under the figures (AccountsView), in a tab where the page is too low for it. Follows the
+/// document. A window narrower than spacing::stacking_width_px, or a page too narrow for both, stacks the table over the
 /// charts. Where the page is too low for three levels, what the readings say becomes a tab beside the charts; where it is too low for a table over a
 /// chart, so do the readings, and only the entry row keeps a place of its own.
 class RunPage final : public QWidget {
@@ -109,6 +111,8 @@ private:
     void arrange();
     void placeResults(bool as_tab);
     void placeReadings(bool as_tab);
+    void placeAccounts(bool as_tab);
+    void showAccounts();
     void updateActions();
     [[nodiscard]] QString photoTarget() const; ///< a reading; empty for the entry row
     [[nodiscard]] QString photoTargetAt(const QPoint& point) const;
@@ -120,6 +124,7 @@ private:
     ReadingsModel* model_;
     RunHead* head_;
     ResultStrip* strip_;
+    AccountsView* accounts_;
     ReadingsView* readings_;
     RunPhotos* photos_; ///< before the entry row, also for the Tab key
     EntryRow* entry_;
@@ -133,6 +138,7 @@ private:
     QFrame* results_panel_ = nullptr;
     QWidget* results_ = nullptr; ///< usable fraction and findings; in the panel, or a tab of the charts
     bool parts_sized_ = false;
+    bool accounts_told_ = false;
     bool charts_shown_ = true;
 };
 

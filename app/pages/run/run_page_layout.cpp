@@ -3,6 +3,7 @@
 #include "pages/parts/result_strip.h"
 #include "pages/parts/run_head.h"
 #include "pages/parts/usable_view.h"
+#include "pages/run/accounts_view.h"
 #include "pages/run/entry_row.h"
 #include "pages/run/findings_view.h"
 #include "pages/run/log_view.h"
@@ -35,6 +36,8 @@ void RunPage::build() {
     column->setSpacing(spacing::grid_px + 2);
     column->addWidget(head_);
     column->addWidget(strip_);
+    column->addWidget(accounts_);
+    accounts_->hide();
 
     halves_ = new QSplitter(Qt::Horizontal, this);
     halves_->setObjectName(QStringLiteral("readingsSplitter"));
@@ -97,7 +100,14 @@ void RunPage::arrange() {
     const int both_px = readings_->neededWidth() + charts_->neededWidth() + 2 * spacing::page_margin_px + halves_->handleWidth();
     const bool stacked = charts_shown_ && (window()->width() < spacing::stacking_width_px || width() < both_px);
     const int line_px = QFontMetrics(text_font(TextSize::body)).height();
-    const int free_px = height() - head_->height() - strip_->height() - 3 * spacing::page_margin_px;
+    int free_px = height() - head_->height() - strip_->height() - 3 * spacing::page_margin_px;
+    if (accounts_told_) {
+        // The entry row and some readings come first; both accounts give way to a tab where they would take their room.
+        const int accounts_px = accounts_->heightIn(std::max(1, width() - 2 * spacing::page_margin_px)) + spacing::grid_px + 2;
+        const bool as_tab = charts_shown_ && free_px - accounts_px < line_px * table_lines;
+        placeAccounts(as_tab);
+        if (!as_tab) free_px -= accounts_px;
+    }
     placeResults(charts_shown_ && free_px < line_px * (table_lines + results_lines + (stacked ? charts_lines : 0)));
     placeReadings(stacked && free_px < line_px * (table_lines + charts_lines));
 
@@ -127,6 +137,19 @@ void RunPage::placeResults(bool as_tab) {
         results_->show();
     }
     results_panel_->setVisible(!as_tab);
+}
+
+void RunPage::placeAccounts(bool as_tab) {
+    const int tab = charts_->indexOf(accounts_);
+    if (as_tab == (tab >= 0)) return;
+    if (as_tab) {
+        charts_->addTab(accounts_, tr("Right or wrong"));
+    } else {
+        charts_->removeTab(tab);
+        // After the head and the strip.
+        static_cast<QVBoxLayout*>(layout())->insertWidget(layout()->indexOf(strip_) + 1, accounts_);
+        accounts_->setVisible(accounts_told_);
+    }
 }
 
 void RunPage::placeReadings(bool as_tab) {

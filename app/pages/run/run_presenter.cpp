@@ -41,6 +41,8 @@ std::vector<StripFigure> RunPresenter::figures() const {
 
 TestedOutcome RunPresenter::tested() const { return run_tested(*record(), document_.analysis(run_uuid_).energy); }
 
+const TwoAccounts& RunPresenter::accounts() const { return document_.accounts(run_uuid_); }
+
 std::vector<FindingItem> RunPresenter::findings() const {
     const RunRecord& run = *record();
     const RunAnalysis& analysis = document_.analysis(run_uuid_);

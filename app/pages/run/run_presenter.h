@@ -41,6 +41,8 @@ public:
     /// The strip of figures as of now.
     [[nodiscard]] std::vector<StripFigure> figures() const;
     [[nodiscard]] TestedOutcome tested() const;
+    /// The drain told twice, see two_accounts(); not told for another run.
+    [[nodiscard]] const TwoAccounts& accounts() const;
     /// See finding_items(); where the energy went is told once the run has ended.
     [[nodiscard]] std::vector<FindingItem> findings() const;
 

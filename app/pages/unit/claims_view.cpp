@@ -2,6 +2,7 @@
 #include "pages/unit/claims_view.h"
 
 #include "base/number.h"
+#include "claims/decision_rule.h"
 #include "formats/text/quantity_title.h"
 #include "pages/parts/page_parts.h"
 #include "style/numbers.h"
@@ -31,7 +32,7 @@ QString verdict_cell(ClaimVerdict verdict, const Palette& palette) {
     case ClaimVerdict::holds: return QStringLiteral("<span style='color:%1'>✓ %2</span>").arg(palette.good.name(), word);
     case ClaimVerdict::does_not_hold: return QStringLiteral("<b style='color:%1'>✕ %2</b>").arg(palette.fault_ink.name(), word);
     case ClaimVerdict::not_reached: return QStringLiteral("<span style='color:%1'>▽ %2</span>").arg(palette.ink.name(), word);
-    case ClaimVerdict::not_resolved:
+    case ClaimVerdict::not_decided:
     case ClaimVerdict::not_tested: return QStringLiteral("<span style='color:%1'>? %2</span>").arg(palette.soft.name(), word);
     }
     return word;
@@ -46,7 +47,7 @@ QString claims_html(const UnitClaims& claims) {
         html += QStringLiteral("<tr><td>%1</td><td align='right'>%2</td><td align='right'>%3</td><td>%4</td><td style='color:%5'>%6</td></tr>")
                     .arg(text_of(check.title), check.claimed ? text_of(exact_text(*check.claimed) + ' ' + check.unit) : tr("not stated"),
                          shown(check.measured), verdict_cell(check.verdict, palette), palette.soft.name(), text_of(check.evidence).toHtmlEscaped());
-    return html + QStringLiteral("</table>");
+    return html + QStringLiteral("</table><p style='color:%1'>%2</p>").arg(palette.soft.name(), text_of(decision_rule_text()).toHtmlEscaped());
 }
 
 QString draw_words(const QString& name, const StandingDraw& draw, const QString& currency) {

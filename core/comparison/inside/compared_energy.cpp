@@ -78,6 +78,8 @@ std::optional<ComparedEnergy> compared_energy_of(const Comparison& comparison, c
     if (drain != nullptr && drain->gain_limit_percent) {
         rectangular = *drain->gain_limit_percent / 100 * *energy.value;
         result.gain_half_width_wh[drain->meter_key] = rectangular;
+        result.load_w = drain->mean_load_w;
+        result.load_part_wh = drain->load_part_wh;
     }
     // A single drain speaks for the unit only as far as drains repeat.
     const double repeatability_wh = fit.options.repeatability_percent / 100 * *energy.value;
@@ -106,6 +108,9 @@ DifferenceSpread spread_of_difference(const ComparedEnergy& x, double a, const C
     }
     for (const auto& [meter, half_width] : y.gain_half_width_wh)
         if (!x.gain_half_width_wh.contains(meter)) take(b * half_width);
+    // What cancels between two loads of one meter is only the part common to both.
+    if (x.load_w > 0 && y.load_w > 0 && share_a_meter(x, y) && are_unlike_loads(x.load_w, y.load_w))
+        others += (std::pow(a * x.load_part_wh, 2) + std::pow(b * y.load_part_wh, 2)) / 3;
     spread.rest_sd = std::sqrt(std::pow(a * x.independent_wh, 2) + std::pow(b * y.independent_wh, 2) + others);
     return spread;
 }

@@ -16,6 +16,7 @@ struct ComparedEnergy {
     double energy_wh = 0;
     double independent_wh = 0;                        ///< standard uncertainty without gains
     std::map<std::string, double> gain_half_width_wh; ///< by meter key, with sign: where the meter's limit moves the energy
+    double load_w = 0, load_part_wh = 0; ///< of a single drain: its load, and the half-width of its meter's error that is this load's own
 };
 
 /// The deliverable energy of a row at the common load. Absent where it has no interval; `why` then says so.

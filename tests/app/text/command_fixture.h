@@ -27,7 +27,7 @@ inline std::string drain_sheet(const std::string& unit = "Specimen", int day = 1
     std::string text = "# unit: " + unit +
                        "\n# maker: Invented Works\n# rated_energy_wh: 1000\n# rated_output_w: 1500\n# price: 500\n# currency: EUR\n"
                        "# gauge_step_percent: 1\n# meter: Bench meter\n# meter_step_wh: 1\n# meter_limit_percent: 1\n"
-                       "# run: drain\n# started_full: yes\n# ended: cut-off seen\n# time_zone: UTC\n"
+                       "# run: drain\n# started_full: yes\n# ended: cut-off seen\n# end_noticed_within_min: 0\n# time_zone: UTC\n"
                        "time,gauge_percent,register_wh,meter_w,display_w,mark,remark\n";
     for (int step = 0; step <= 10; ++step) {
         std::string hour = std::to_string(6 + step);

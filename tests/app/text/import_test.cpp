@@ -30,7 +30,7 @@ TEST_F(ImportCommand, a_refused_sheet_holds_up_no_other_and_adds_nothing) {
     EXPECT_EQ(outcome.code, exit_bad_input);
     EXPECT_EQ(std::count(outcome.out.begin(), outcome.out.end(), '\n'), 2) << outcome.out;
     EXPECT_EQ(std::count(outcome.err.begin(), outcome.err.end(), '\n'), 2) << outcome.err;
-    EXPECT_NE(outcome.err.find("b.csv, line 21"), std::string::npos) << outcome.err;
+    EXPECT_NE(outcome.err.find("b.csv, line 22"), std::string::npos) << outcome.err;
     EXPECT_NE(outcome.err.find("4x0"), std::string::npos) << outcome.err;
     EXPECT_NE(outcome.err.find("none.csv"), std::string::npos) << outcome.err;
     EXPECT_EQ(runs_in(folder_ / "new.ullage"), 2u);

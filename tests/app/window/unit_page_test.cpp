@@ -71,6 +71,7 @@ protected:
             clock.advance_ms(static_cast<UtcMs>(minutes) * 3000);
         }
         run.end = RunEnd::cut_off_seen;
+        run.end_noticed_within_min = 0;
         EXPECT_TRUE(document.updateRun(run));
         clock.advance_hours(24 * 30);
     }

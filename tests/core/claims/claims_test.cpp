@@ -87,6 +87,41 @@ TEST(RoundTrips, the_gain_of_one_meter_cancels_and_that_of_two_does_not) {
     EXPECT_FALSE(unknown.efficiency.half_width());
 }
 
+TEST(RoundTrips, of_one_meter_only_the_part_common_to_both_powers_cancels) {
+    std::vector<RunRecord> records{drain(0, 1, 970), charge(day_h, 2, 1150), drain(2 * day_h, 3, 980)};
+    const double calibrated = *round_trip(addresses_of(records), energies_of(records)).efficiency.half_width();
+    for (RunRecord& record : records) record.meter->load_part_percent.reset(); // a quarter of 1 % each, where the powers differ by more than two
+    const RoundTrip trip = round_trip(addresses_of(records), energies_of(records));
+    const bool unlike = are_unlike_loads(trip.cycles.front().charge_w, trip.cycles.front().drain_w);
+    const double wider = *trip.efficiency.half_width();
+    if (unlike) EXPECT_NEAR(wider * wider - calibrated * calibrated, std::pow(1.96 * 0.0025 * 0.852 * std::sqrt(2.0 / 3.0), 2), 3e-6);
+    else EXPECT_DOUBLE_EQ(wider, calibrated);
+}
+
+TEST(RoundTrips, a_charge_that_came_first_from_an_empty_gauge_closes_a_cycle_with_the_drain_after_it) {
+    std::vector<RunRecord> records{charge(0, 1, 1150), drain(day_h, 2, 980)};
+    const RoundTrip trip = round_trip(addresses_of(records), energies_of(records));
+    ASSERT_EQ(trip.cycles.size(), 1u) << trip.sentence;
+    EXPECT_EQ(trip.cycles[0].ends, "from empty by its gauge to full and back");
+    EXPECT_GT(trip.cycles[0].u_ends, 0.005);
+    EXPECT_NEAR(*trip.efficiency.value, 980.0 / 1150, 1e-9);
+}
+
+TEST(RoundTrips, a_charger_left_plugged_in_makes_it_a_bracket_between_both) {
+    std::vector<RunRecord> records{drain(0, 1, 970), charge(day_h, 2, 1150), drain(2 * day_h, 3, 980)};
+    Reading later = records[1].readings.back();
+    later.uuid += "later";
+    later.values.time_ms += 10 * 3'600'000;
+    *later.values.register_wh += 60; // 6 W for ten hours
+    records[1].readings.push_back(later);
+    const RoundTrip trip = round_trip(addresses_of(records), energies_of(records));
+    ASSERT_EQ(trip.cycles.size(), 1u) << trip.sentence;
+    EXPECT_EQ(trip.efficiency.kind, Kind::bracket);
+    EXPECT_LT(*trip.efficiency.lower, 980.0 / 1205);
+    EXPECT_GT(*trip.efficiency.upper, 980.0 / 1160);
+    EXPECT_NE(trip.efficiency.reason.find("60 Wh went in after"), std::string::npos) << trip.efficiency.reason;
+}
+
 TEST(RoundTrips, a_full_drain_and_the_charge_after_it_close_a_cycle_at_full) {
     const std::vector<RunRecord> records{drain(0, 1, 980), charge(day_h, 2, 1150)};
     const RoundTrip trip = round_trip(addresses_of(records), energies_of(records));
@@ -155,7 +190,7 @@ TEST(Charges, the_claimed_time_is_held_against_charges_from_cut_off_to_full_from
         return check(claims_of(records), "charge_time_h").verdict;
     };
     EXPECT_EQ(verdict(2.1), ClaimVerdict::holds);
-    EXPECT_EQ(verdict(1.8), ClaimVerdict::not_resolved) << "full was reached between 1.5 and 2 h";
+    EXPECT_EQ(verdict(1.8), ClaimVerdict::not_decided) << "full was reached between 1.5 and 2 h";
     EXPECT_EQ(verdict(1.2), ClaimVerdict::does_not_hold);
     EXPECT_EQ(verdict({}), ClaimVerdict::not_tested);
     records[1].run.charge_source = ChargeSource::pv;
@@ -223,7 +258,7 @@ TEST(Outputs, a_trip_above_the_claim_refutes_nothing) {
     EXPECT_NE(tested(held).sentence.find("above the claim"), std::string::npos);
     const RunRecord untried = output(RunKind::sustained_output, {700, 1900}, MarkKind::output_tripped);
     EXPECT_TRUE(tested(untried).beyond_claim);
-    EXPECT_EQ(check(claims_of({untried}), "rated_output_w").verdict, ClaimVerdict::not_resolved);
+    EXPECT_EQ(check(claims_of({untried}), "rated_output_w").verdict, ClaimVerdict::not_decided);
 }
 
 TEST(Outputs, loads_below_the_claim_do_not_reach_it) {

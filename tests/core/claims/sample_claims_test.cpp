@@ -45,12 +45,13 @@ TEST(SampleClaims, the_charge_closes_a_round_trip_whose_interval_holds_the_truth
     // 893.3 Wh delivered (sample-data/README.md) out of 1101/0.90 Wh from the wall; the battery's content varies by 0.25 % from run to run.
     const double truth = 893.3 / (1101 / 0.90);
     EXPECT_NEAR(*trip.efficiency.value, truth, *trip.efficiency.half_width() + 0.005 * truth);
-    EXPECT_LT(*trip.efficiency.half_width(), 0.005) << "the gain of ±2 % cancels";
+    EXPECT_LT(*trip.efficiency.half_width(), 0.0065) << "of ±2 % the common part cancels; a quarter is each power's own";
 }
 
-TEST(SampleClaims, the_charge_time_and_the_rated_output_hold_and_the_peak_holds_below_its_trip) {
+TEST(SampleClaims, the_charge_time_holds_this_meter_does_not_decide_the_rated_output_and_the_peak_holds_below_its_trip) {
     EXPECT_EQ(check("charge_time_h").verdict, ClaimVerdict::holds) << check("charge_time_h").evidence;
-    EXPECT_EQ(check("rated_output_w").verdict, ClaimVerdict::holds) << check("rated_output_w").evidence;
+    // Held 1008.0 ± 9.6 W, and 1000 W are claimed.
+    EXPECT_EQ(check("rated_output_w").verdict, ClaimVerdict::not_decided) << check("rated_output_w").evidence;
     EXPECT_LE(*check("rated_output_w").measured.lower, 1004);
     EXPECT_GE(*check("rated_output_w").measured.upper, 1004);
     EXPECT_EQ(check("peak_output_w").verdict, ClaimVerdict::holds) << check("peak_output_w").evidence;

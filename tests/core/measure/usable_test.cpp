@@ -101,6 +101,19 @@ TEST(UsableFraction, without_an_error_limit_the_value_stands_without_interval) {
     EXPECT_NE(fraction.reason.find("no interval"), std::string::npos);
 }
 
+TEST(UsableFraction, energy_missing_in_a_short_gap_is_bounded_from_both_sides) {
+    RecordBuilder run; // 80 W; the register read 720 at 9 h and was zeroed unread 12 minutes later
+    for (int i = 0; i < 10; ++i) run.at(i, 100 - 10 * i, 80 * i);
+    run.at(9.2, {}, 0, MarkKind::meter_zeroed).at(10, 0, 64, MarkKind::cut_off);
+    const EnergyAnalysis energy = analyse_energy(run.record());
+    EXPECT_EQ(energy.delivered_wh.kind, Kind::bracket) << energy.delivered_wh.reason;
+    EXPECT_LT(*energy.delivered_wh.lower, 784);
+    EXPECT_GT(*energy.delivered_wh.upper, 800) << "the 16 Wh of those minutes";
+    EXPECT_LT(*energy.delivered_wh.upper, 784 + 1.3 * 16 + 10);
+    EXPECT_EQ(energy.usable_fraction.kind, Kind::bracket);
+    EXPECT_EQ(energy.wh_per_gauge_point.kind, Kind::at_least) << "no measured value rests on a register that lost energy";
+}
+
 TEST(RunDuration, a_seen_cut_off_is_known_to_the_minute) {
     const Quantity duration = analyse_energy(full_drain().record()).duration_h;
     EXPECT_EQ(duration.kind, Kind::measured);

@@ -34,6 +34,7 @@ inline RunSetup specimen_drain(double load_w) {
     setup.meter->meter.name = "Meter";
     setup.meter->meter.step_wh = 1;
     setup.meter->meter.limit_percent = 1;
+    setup.meter->meter.load_part_percent = 0; // calibrated at its loads
     setup.tester.interval_h = specimen.run_time_h(load_w) / 12;
     setup.repeatability_percent = 0.5;
     return setup;
