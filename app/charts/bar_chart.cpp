@@ -22,7 +22,7 @@ BarView::BarView(QWidget* parent) : QChartView(new QChart, parent), stage_(*char
     setRenderHint(QPainter::Antialiasing);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    setStyleSheet(QStringLiteral("background: transparent; border: none;"));
+    viewport()->setAutoFillBackground(false);
     setViewportUpdateMode(QGraphicsView::FullViewportUpdate);
 }
 

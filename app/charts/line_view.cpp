@@ -26,7 +26,7 @@ LineView::LineView(QWidget* parent) : QChartView(new QChart, parent), stage_(*ch
     setFocusPolicy(Qt::StrongFocus);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    setStyleSheet(QStringLiteral("background: transparent; border: none;"));
+    viewport()->setAutoFillBackground(false);
     setViewportUpdateMode(QGraphicsView::FullViewportUpdate);
     stage_.setInSight(isVisible());
 }

@@ -34,7 +34,7 @@ QStatusBar { background: @ground; color: @soft; }
 QStatusBar::item { border: none; }
 QGroupBox { border: 1px solid @line; border-radius: 6px; margin-top: 10px; padding: 10px 8px 8px 8px; }
 QGroupBox::title { subcontrol-origin: margin; left: 10px; padding: 0 4px; color: @soft; }
-QScrollArea { background: transparent; border: none; }
+QScrollArea, QGraphicsView { background: transparent; border: none; }
 QScrollArea > QWidget > QWidget[page="true"] { background: transparent; }
 QSplitter::handle { background: transparent; }
 QSplitter::handle:horizontal { width: 12px; }

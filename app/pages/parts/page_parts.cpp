@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/parts/page_parts.h"
+#include "style/wrapped_label.h"
 
 #include <QEvent>
 #include <QLabel>
@@ -31,10 +32,9 @@ private:
 } // namespace
 
 QLabel* new_paragraph(const char* name, Tone tone, TextSize size) {
-    auto* label = new QLabel;
+    auto* label = new WrappedLabel;
     label->setObjectName(QString::fromLatin1(name));
     label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     set_text_style(*label, tone, size);
     return label;

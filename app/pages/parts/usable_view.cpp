@@ -2,6 +2,7 @@
 #include "pages/parts/usable_view.h"
 
 #include "style/roles.h"
+#include "style/wrapped_label.h"
 
 #include <QEvent>
 #include <QLabel>
@@ -10,12 +11,11 @@
 namespace ullage {
 
 UsableView::UsableView(QWidget* parent)
-    : QWidget(parent), kind_label_(new QLabel(this)), value_label_(new QLabel(this)), reason_label_(new QLabel(this)) {
+    : QWidget(parent), kind_label_(new QLabel(this)), value_label_(new QLabel(this)), reason_label_(new WrappedLabel(QString(), this)) {
     setObjectName(QStringLiteral("usableWidget"));
     kind_label_->setObjectName(QStringLiteral("usableKindLabel"));
     value_label_->setObjectName(QStringLiteral("usableFractionLabel"));
     reason_label_->setObjectName(QStringLiteral("usableReasonLabel"));
-    reason_label_->setWordWrap(true);
     reason_label_->setTextFormat(Qt::PlainText);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);

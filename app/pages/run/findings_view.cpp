@@ -5,6 +5,7 @@
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
+#include "style/wrapped_label.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -17,11 +18,12 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <memory>
 
 namespace ullage {
 
 FindingRow::FindingRow(const FindingItem& item, QWidget* parent)
-    : QFrame(parent), item_(item), sentence_label_(new QLabel(this)), evidence_label_(new QLabel(this)) {
+    : QFrame(parent), item_(item), sentence_label_(new WrappedLabel(QString(), this)), evidence_label_(new WrappedLabel(QString(), this)) {
     setObjectName(QStringLiteral("findingRow"));
     setAccessibleName(finding_word(item.sort) + QStringLiteral(": ") + item.sentence);
     setAccessibleDescription(item.evidence);
@@ -38,7 +40,6 @@ FindingRow::FindingRow(const FindingItem& item, QWidget* parent)
     words->setSpacing(0);
     for (QLabel* label : {sentence_label_, evidence_label_}) {
         label->setTextFormat(Qt::PlainText);
-        label->setWordWrap(true);
         words->addWidget(label);
     }
     sentence_label_->setText(item.sentence);
@@ -103,7 +104,12 @@ FindingsView::FindingsView(QWidget* parent) : QScrollArea(parent) {
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     viewport()->setAutoFillBackground(false);
     setFocusPolicy(Qt::NoFocus);
-    rebuild();
+    auto* content = new QWidget;
+    column_ = new QVBoxLayout(content);
+    column_->setContentsMargins(0, 0, 0, 0);
+    column_->setSpacing(2);
+    setWidget(content);
+    content->setAutoFillBackground(false);
 }
 
 void FindingsView::setItems(const std::vector<FindingItem>& items, const QString& empty_text) {
@@ -115,11 +121,9 @@ void FindingsView::setItems(const std::vector<FindingItem>& items, const QString
 
 void FindingsView::rebuild() {
     rows_.clear();
-    auto* content = new QWidget;
-    content->setAutoFillBackground(false);
-    auto* column = new QVBoxLayout(content);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(2);
+    // The content stays: with another the list would be laid out at once, and again when it is shown.
+    while (const std::unique_ptr<QLayoutItem> item{column_->takeAt(0)}) delete item->widget();
+    QWidget* content = widget();
     for (const FindingItem& item : items_) {
         auto* row = new FindingRow(item, content);
         connect(row, &FindingRow::activated, this, [this, row] { select(row); });
@@ -128,18 +132,18 @@ void FindingsView::rebuild() {
             const QString reading = row->item().readings.value(0);
             QTimer::singleShot(0, this, [this, reading] { emit assumptionAccepted(reading); });
         });
-        column->addWidget(row);
+        column_->addWidget(row);
         rows_.push_back(row);
     }
     if (items_.empty() && !empty_text_.isEmpty()) {
-        auto* nothing = new QLabel(empty_text_, content);
-        nothing->setWordWrap(true);
+        auto* nothing = new WrappedLabel(empty_text_, content);
         set_text_style(*nothing, Tone::soft, TextSize::body);
-        column->addWidget(nothing);
+        column_->addWidget(nothing);
     }
-    column->addStretch();
-    setWidget(content);
-    content->setAutoFillBackground(false);
+    column_->addStretch();
+    if (!isVisible()) return;
+    for (QObject* part : content->children())
+        if (auto* shown = qobject_cast<QWidget*>(part)) shown->show();
 }
 
 void FindingsView::clearSelection() {

@@ -9,6 +9,7 @@
 #include <vector>
 
 class QLabel;
+class QVBoxLayout;
 
 namespace ullage {
 
@@ -64,6 +65,7 @@ private:
 
     std::vector<FindingItem> items_;
     QString empty_text_;
+    QVBoxLayout* column_;
     std::vector<FindingRow*> rows_;
 };
 

@@ -7,6 +7,7 @@
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/words.h"
+#include "style/wrapped_label.h"
 #include "unit/gauge_drift_words.h"
 
 #include <QEvent>
@@ -96,12 +97,11 @@ void UnitFitView::changeEvent(QEvent* event) {
 }
 
 UnitFitView::Figure UnitFitView::makeFigure(const QString& key, const QString& name, QGridLayout& grid, int row) {
-    Figure figure{new QLabel(name), new QLabel, new QLabel, new QLabel};
+    Figure figure{new QLabel(name), new QLabel, new QLabel, new WrappedLabel};
     figure.value->setObjectName(key + QStringLiteral("Label"));
     figure.interval->setObjectName(key + QStringLiteral("IntervalLabel"));
     figure.reason->setObjectName(key + QStringLiteral("ReasonLabel"));
     for (QLabel* label : {figure.value, figure.interval, figure.reason}) label->setTextFormat(Qt::PlainText);
-    figure.reason->setWordWrap(true);
     set_text_style(*figure.name, Tone::soft, TextSize::caption);
     set_text_style(*figure.interval, Tone::soft, TextSize::caption);
     set_text_style(*figure.reason, Tone::soft, TextSize::caption);

@@ -13,6 +13,7 @@
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/words.h"
+#include "style/wrapped_label.h"
 #include "unit/loss_split.h"
 
 #include <QFrame>
@@ -212,9 +213,8 @@ void UnitPage::fillClaims(const Unit& unit) {
     for (const auto& claim : unit_claims(unit)) {
         auto* name = new QLabel(claim.name);
         set_text_style(*name, Tone::soft, TextSize::caption);
-        auto* value = new QLabel(claim.value.isEmpty() ? tr("not stated") : claim.value);
+        auto* value = new WrappedLabel(claim.value.isEmpty() ? tr("not stated") : claim.value);
         value->setTextFormat(Qt::PlainText);
-        value->setWordWrap(true);
         set_text_style(*value, claim.value.isEmpty() ? Tone::soft : Tone::ink);
         auto* pair = new QWidget;
         auto* lines = new QVBoxLayout(pair);
