@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/charts/sample_content.h"
 #include "charts/picture.h"
+#include "support/source_dir.h"
+#include "support_qt/kept_picture.h"
 
 #include <gtest/gtest.h>
 
 #include <QFile>
-#include <QSet>
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
 
@@ -21,6 +22,8 @@ std::vector<Named> everything() {
     return {{"drain", sample::drain()}, {"load", sample::fraction_over_load()}, {"bars", sample::bars()}, {"vessels", sample::vessels()}};
 }
 
+QString kept_file(const QString& name) { return QString::fromStdString((test::source_dir() / "tests/app/charts/kept").string()) + u'/' + name; }
+
 QString svg_text(const QString& path, bool& well_formed) {
     QFile file(path);
     QString all;
@@ -35,7 +38,7 @@ QString svg_text(const QString& path, bool& well_formed) {
 
 } // namespace
 
-TEST(Picture, a_png_has_the_size_asked_for_is_opaque_and_shows_something) {
+TEST(Picture, a_png_has_the_size_asked_for_is_opaque_and_looks_as_kept) {
     const QTemporaryDir folder;
     for (const Named& one : everything()) {
         for (const Palette* palette : {&light_palette(), &dark_palette()}) {
@@ -47,15 +50,22 @@ TEST(Picture, a_png_has_the_size_asked_for_is_opaque_and_shows_something) {
             EXPECT_EQ(image.size(), QSize(1280, 800)) << one.name;
             EXPECT_FALSE(image.hasAlphaChannel()) << one.name;
             EXPECT_EQ(QColor(image.pixel(1279, 0)), palette->ground) << one.name;
-            QSet<QRgb> colours;
-            for (int y = 0; y < image.height(); y += 3)
-                for (int x = 0; x < image.width(); x += 3) colours.insert(image.pixel(x, y));
-            EXPECT_GT(colours.size(), 30) << one.name;
+            const QString shade = palette->dark ? QStringLiteral("dark") : QStringLiteral("light");
+            test::expect_as_kept(image, kept_file(QStringLiteral("picture-%1-%2.png").arg(QLatin1String(one.name), shade)));
             if (const QString gallery = qEnvironmentVariable("ULLAGE_GALLERY"); !gallery.isEmpty()) {
                 EXPECT_TRUE(image.save(gallery + QStringLiteral("/picture-%1-%2.png").arg(QLatin1String(one.name)).arg(palette->dark)));
             }
         }
     }
+}
+
+TEST(Picture, a_drawing_without_its_curve_is_not_taken_for_the_kept_one) {
+    const PictureSpec spec{.size = {640, 400}, .scale = 2, .ground = {}, .font = {}};
+    ChartContent bare = sample::drain();
+    bare.series.resize(bare.series.size() - 1);
+    const auto whole = render_picture(sample::drain(), spec), without = render_picture(bare, spec);
+    ASSERT_TRUE(whole && without);
+    EXPECT_GT(test::share_astray(test::in_blocks(whole.value()), test::in_blocks(without.value())), test::astray_share);
 }
 
 TEST(Picture, an_svg_is_xml_and_carries_its_words_as_text) {

@@ -12,10 +12,12 @@
 #include <QSplitter>
 #include <QTest>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <set>
 #include <sstream>
+#include <vector>
 
 namespace ullage {
 
@@ -56,7 +58,6 @@ protected:
     void expectDrawn(const QImage& picture) {
         EXPECT_EQ(picture.size(), window->size() * window->devicePixelRatio());
         const auto found = colours(picture);
-        EXPECT_GT(found.size(), 20U);
         for (const QColor& colour : {current_palette().panel, current_palette().doubt, current_palette().accent})
             EXPECT_TRUE(found.contains(colour.rgb())) << colour.name().toStdString();
     }
@@ -110,19 +111,23 @@ TEST_F(LooksTest, the_amend_dialog_is_drawn) {
     if (const QString where = qEnvironmentVariable("ULLAGE_SHOTS"); !where.isEmpty()) {
         EXPECT_TRUE(picture.save(where + QStringLiteral("/amend.png")));
     }
-    EXPECT_GT(colours(picture).size(), 20U);
+    for (const QColor& colour : {current_palette().ground, current_palette().line, current_palette().accent})
+        EXPECT_TRUE(colours(picture).contains(colour.rgb())) << colour.name().toStdString();
 }
 
-TEST_F(LooksTest, every_tab_is_drawn) {
+TEST_F(LooksTest, every_tab_shows_something_of_its_own) {
     recordSample();
     showPage();
     auto* tabs = find<QTabWidget>("chartsTabs");
     ASSERT_EQ(tabs->count(), 6);
+    std::vector<QImage> before;
     for (int i = 0; i < tabs->count(); ++i) {
         tabs->setCurrentIndex(i);
         QCoreApplication::processEvents();
         const QImage picture = shoot(("run-tab-" + std::to_string(i)).c_str());
-        EXPECT_GT(colours(picture).size(), 20U);
+        const QImage content = picture.copy(QRect(tabs->currentWidget()->mapTo(window.get(), QPoint()), tabs->currentWidget()->size()));
+        EXPECT_EQ(std::ranges::count(before, content), 0) << i;
+        before.push_back(content);
     }
 }
 
