@@ -59,7 +59,9 @@ ChartedRun RunPresenter::charted() const {
     // Only a full drain has depths.
     if (!charted.analysis->gauge.depths.empty())
         charted.depths = known_depths(*charted.record, *charted.analysis, document_.unitFit(charted.record->unit.uuid));
-    if (charted.record->run.end == RunEnd::still_running) charted.forecast = &document_.forecast(run_uuid_, document_.clock().now_ms());
+    // What the charts show of a forecast does not depend on the present: where there are reminders, it is that which the strip takes from them.
+    if (charted.record->run.end == RunEnd::still_running)
+        charted.forecast = reminders_ ? &reminders_->forecast(run_uuid_) : &document_.forecast(run_uuid_, document_.clock().now_ms());
     return charted;
 }
 
