@@ -127,7 +127,7 @@ void AccountsView::setAccounts(const TwoAccounts& accounts, const Run& run) {
     idle_hour_->setVisible(!accounts.idle_hour.empty());
     decision_->setVisible(!accounts.decides.empty());
     applyFonts();
-    updateGeometry();
+    arrangeSides();
 }
 
 void AccountsView::applyFonts() {
@@ -190,13 +190,20 @@ QSize AccountsView::minimumSizeHint() const {
 
 void AccountsView::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
+    arrangeSides();
+}
+
+void AccountsView::arrangeSides() {
     sides_->setDirection(besideFits(width()) ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     updateGeometry();
 }
 
 void AccountsView::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::StyleChange || event->type() == QEvent::PaletteChange) applyFonts();
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::PaletteChange) {
+        applyFonts();
+        arrangeSides();
+    }
 }
 
 } // namespace ullage

@@ -48,6 +48,7 @@ private:
     Panel addPanel(const char* name, const QString& title);
     void fill(Panel& panel, const TwoAccounts& accounts, const GaugeAccount& account, const Run& run);
     void applyFonts();
+    void arrangeSides();
     [[nodiscard]] bool besideFits(int width) const;
 
     QBoxLayout* sides_;

@@ -50,6 +50,7 @@ protected:
             clock.advance_hours(hours / 4.0);
         }
         run.end = end;
+        if (end == RunEnd::cut_off_seen) run.end_noticed_within_min = 0;
         EXPECT_TRUE(document.updateRun(run));
         clock.advance_hours(24);
         return run;
