@@ -40,7 +40,7 @@ Quantity delivered(const EnergyAnalysis& analysis) {
 }
 
 /// Delivered energy over the time from the first register reading to the last one, or to the cut-off where that came before.
-Quantity mean_load(const EnergyAnalysis& analysis, const MeasureOptions& options) {
+Quantity mean_load(const RunRecord& record, const EnergyAnalysis& analysis, const MeasureOptions& options) {
     if (!analysis.track.usable()) return not_known("mean_load_w", "W", "fewer than two register readings");
     const double energy_wh = analysis.track.total_wh();
     const double from_h = hours_between(analysis.start_ms, analysis.track.points.front().time_ms);
@@ -63,7 +63,9 @@ Quantity mean_load(const EnergyAnalysis& analysis, const MeasureOptions& options
     if (analysis.budget.half_width_wh) {
         const double energy_w = *analysis.budget.half_width_wh / hours;
         result.lower = std::max(0.0, watts - std::hypot(energy_w, watts - energy_wh / (hours + above_h)));
-        result.upper = watts + std::hypot(energy_w, energy_wh / std::max(hours - below_h, hours / 100) - watts);
+        // It may have gone off just after the last reading with it on; no load is higher than unit and socket can do.
+        const double most_w = std::max(watts, std::min(energy_wh / std::max(hours - below_h, hours / 100), believable_load_w(record.unit, options)));
+        result.upper = watts + std::hypot(energy_w, most_w - watts);
     } else {
         result.reason += (result.reason.empty() ? "" : "; ") + analysis.budget.half_width_method;
     }
@@ -136,7 +138,7 @@ EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& opt
     analysis.duration_h = run_duration(record, scan, analysis.cut_off, options);
     analysis.rises = std::move(scan.rises);
     analysis.output_off = std::move(scan.output_off);
-    analysis.mean_load_w = mean_load(analysis, options);
+    analysis.mean_load_w = mean_load(record, analysis, options);
     analysis.usable_fraction = usable_fraction(record, analysis.track, analysis.points, analysis.budget, options);
     analysis.wh_per_gauge_point = wh_per_gauge_point(record, analysis.track, analysis.points, analysis.budget, options);
     return analysis;

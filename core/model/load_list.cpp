@@ -39,7 +39,8 @@ Result<void> check(const Appliance& appliance) {
                      "give what it takes while it is on, or leave it empty");
     if (!lies_within(appliance.duty, 0, 1))
         return wrong(appliance, "duty", "the duty is not above 0 and at most 1", "give the share of the time that it is on while in use");
-    if (appliance.measured && (!lies_within(appliance.measured->energy_wh, 0, most_wh) || !lies_within(appliance.measured->hours, 0, most_h)))
+    if (appliance.measured &&
+        (!lies_within(appliance.measured->energy_wh, 0, most_wh) || !lies_within(appliance.measured->hours, least_positive, most_h)))
         return wrong(appliance, "measured use",
                      "the measured energy or its hours are not above 0, or beyond " + exact_text(most_wh) + " Wh or " + exact_text(most_h) + " h",
                      "give both, such as 500 Wh over 24 h");

@@ -97,6 +97,7 @@ struct DifferenceSpread {
 DifferenceSpread spread_of_difference(const ComparedEnergy& x, double a, const ComparedEnergy& y, double b) {
     DifferenceSpread spread;
     double others = 0;
+    bool one_meter = false;
     const auto take = [&](double signed_part) {
         const double part = std::abs(signed_part), narrower = std::min(part, spread.rectangular);
         others += narrower * narrower / 3;
@@ -104,12 +105,13 @@ DifferenceSpread spread_of_difference(const ComparedEnergy& x, double a, const C
     };
     for (const auto& [meter, half_width] : x.gain_half_width_wh) {
         const auto same = y.gain_half_width_wh.find(meter);
+        one_meter = one_meter || same != y.gain_half_width_wh.end();
         take(a * half_width - (same == y.gain_half_width_wh.end() ? 0.0 : b * same->second));
     }
     for (const auto& [meter, half_width] : y.gain_half_width_wh)
         if (!x.gain_half_width_wh.contains(meter)) take(b * half_width);
     // What cancels between two loads of one meter is only the part common to both.
-    if (x.load_w > 0 && y.load_w > 0 && share_a_meter(x, y) && are_unlike_loads(x.load_w, y.load_w))
+    if (one_meter && x.load_w > 0 && y.load_w > 0 && are_unlike_loads(x.load_w, y.load_w))
         others += (std::pow(a * x.load_part_wh, 2) + std::pow(b * y.load_part_wh, 2)) / 3;
     spread.rest_sd = std::sqrt(std::pow(a * x.independent_wh, 2) + std::pow(b * y.independent_wh, 2) + others);
     return spread;

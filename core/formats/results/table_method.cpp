@@ -17,7 +17,8 @@ std::vector<std::pair<std::string, std::string>> comparison_method() {
          "from P* stands as tested and says so."},
         {"Differences",
          "A difference between two units counts as resolved when its 95 % interval does not hold 0. The gain of a meter that measured both is "
-         "counted once and cancels as far as the figures are alike; gains of different meters do not (JCGM 100:2008, 5.2)."},
+         "counted once and cancels as far as the figures are alike; gains of different meters do not (JCGM 100:2008, 5.2). Between loads that "
+         "differ by more than a factor of two a part of a meter's error limit does not cancel: a quarter of it, unless the meter states another."},
         {"Interval", "After ± stands half the width of an interval meant to cover 95 %. The meter's error limit counts as a rectangular "
                      "distribution common to all its readings; register steps, interpolation and noted times count as independent "
                      "(JCGM 100:2008, 4.3 and 5.1). The half-width comes from the distribution of their sum (JCGM 101:2008). Figures are "

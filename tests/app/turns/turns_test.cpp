@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The promise that actions in the window do not keep it from turning for longer than 100 ms, on a logbook of 1,000 units. It is no test of speed:
-// what takes longer has to be done beside the window.
+// what takes longer has to be done beside the window. The 100 ms are those of the machine of the figures; see machine_pace().
 #include "window_fixture.h"
 
 #include "base/instant.h"
 #include "support/large_logbook.h"
+#include "support_qt/machine_pace.h"
 #include "support_qt/turn_watch.h"
 
 #include <QDialog>
@@ -21,8 +22,10 @@ using test::WindowTest;
 
 namespace {
 
-constexpr double most_ms = 100;
 constexpr int most_tries = 3; ///< of what takes more than half of that: with other work on the machine the same work costs more time
+
+/// 100 ms where the machine is as fast as that of the figures.
+double most_ms() { return 100 * test::machine_pace(); }
 
 } // namespace
 
@@ -44,7 +47,7 @@ protected:
         ASSERT_EQ(document.units().size(), 1000U);
     }
 
-    void expect_turning(const char* what, const std::function<void()>& action) { EXPECT_LT(watch_.longest_ms(action), most_ms) << what; }
+    void expect_turning(const char* what, const std::function<void()>& action) { EXPECT_LT(watch_.longest_ms(action), most_ms()) << what; }
     void expect_turning(const char* action_name) {
         expect_turning(action_name, [&] { trigger(action_name); });
     }
@@ -94,19 +97,20 @@ class ComparisonTurnTest : public TurnTest {
 protected:
     void SetUp() override {
         TurnTest::SetUp();
-        double longest_ms = most_ms;
-        for (int tries = 0; tries < most_tries && longest_ms >= most_ms; ++tries) {
+        const double most = most_ms();
+        double longest_ms = most;
+        for (int tries = 0; tries < most_tries && longest_ms >= most; ++tries) {
             if (tries > 0) window->openLogbook(file("large.ullage"));
             longest_ms = settling_ms([&] { trigger("comparisonAction"); });
         }
-        EXPECT_LT(longest_ms, most_ms) << "show the comparison";
+        EXPECT_LT(longest_ms, most) << "show the comparison";
     }
 
     double settling_ms(const std::function<void()>& action) {
         return watch_.longest_ms(action, [&] { return find<QPushButton>("copyTableButton")->isEnabled(); });
     }
     /// The action, until the page is complete again.
-    void expect_settling(const char* what, const std::function<void()>& action) { EXPECT_LT(settling_ms(action), most_ms) << what; }
+    void expect_settling(const char* what, const std::function<void()>& action) { EXPECT_LT(settling_ms(action), most_ms()) << what; }
 };
 
 TEST_F(ComparisonTurnTest, the_window_turns_while_units_are_compared_sorted_and_filtered) {
@@ -137,16 +141,17 @@ TEST_F(ComparisonTurnTest, the_window_turns_while_the_comparison_is_copied_and_a
 
 TEST_F(ComparisonTurnTest, the_window_turns_while_its_looks_change) {
     for (const char* look : {"largerTextAction", "usualTextAction", "darkThemeAction", "lightThemeAction"}) {
-        double longest_ms = most_ms;
-        for (int tries = 0; tries < most_tries && longest_ms >= most_ms; ++tries) longest_ms = watch_.longest_ms([&] { trigger(look); });
-        EXPECT_LT(longest_ms, most_ms) << look;
+        const double most = most_ms();
+        double longest_ms = most;
+        for (int tries = 0; tries < most_tries && longest_ms >= most; ++tries) longest_ms = watch_.longest_ms([&] { trigger(look); });
+        EXPECT_LT(longest_ms, most) << look;
     }
     expect_turning("sizing", [&] { trigger("sizingAction"); });
 }
 
 TEST_F(WindowTest, the_window_turns_while_the_sample_logbook_is_made) {
     TurnWatch watch;
-    EXPECT_LT(watch.longest_ms([&] { trigger("sampleLogbookAction"); }), most_ms);
+    EXPECT_LT(watch.longest_ms([&] { trigger("sampleLogbookAction"); }), most_ms());
     EXPECT_TRUE(document.isOpen());
 }
 
@@ -191,7 +196,7 @@ protected:
         run = document.runs().front()->run.uuid;
     }
 
-    void expect_turning(const char* what, const std::function<void()>& action) { EXPECT_LT(watch.longest_ms(action), most_ms) << what; }
+    void expect_turning(const char* what, const std::function<void()>& action) { EXPECT_LT(watch.longest_ms(action), most_ms()) << what; }
 
     TurnWatch watch;
     std::string run;

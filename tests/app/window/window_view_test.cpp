@@ -175,6 +175,7 @@ TEST_F(WindowTest, every_field_and_list_has_an_accessible_name) {
 }
 
 TEST_F(WindowTest, a_small_window_keeps_its_pages_whole) {
+    apply_theme(*qApp, Theme::light);
     new_logbook();
     add_unit();
     start_run();

@@ -25,7 +25,11 @@ std::vector<std::pair<std::string, std::string>> report_method() {
          {"Findings",
           "An honest gauge falls between two readings by a share between that of the energy and that of the time, whatever the unit's own "
           "draw is; only what lies outside, beyond gauge step and uncertainty, is called a fault. The least gauge error is the smallest "
-          "worst error over every physically possible unit: a small linear programme."},
+          "worst error over every physically possible unit: a small linear programme. In a drain from full to cut-off each single "
+          "reading is held against the shares of energy and time that had gone. A lone reading that a slip of the pen explains is doubted itself."},
+         {"When it went off",
+          "The moment of cut-off is taken from the log of the meter; else from the last watt-hours of a steady load; else it lies within five "
+          "minutes before it was noted, or as many as the run states, and of a run found off anywhere since the last reading."},
          {"Where the energy goes",
           "While the output is on the unit itself consumes power: the no-load loss of IEC 61683. Within one run it is told from energy per "
           "point only if the gauge is linear in stored energy and the load varied. Over several full drains delivered energy "
