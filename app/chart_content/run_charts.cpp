@@ -30,6 +30,11 @@ public:
     }
 
     [[nodiscard]] double hours(UtcMs time_ms) const { return hours_between(analysis_.energy.start_ms, time_ms); }
+    /// The same, no later than the cut-off: nothing is delivered after it.
+    [[nodiscard]] double on_hours(UtcMs time_ms) const {
+        const auto& cut_off = analysis_.energy.cut_off;
+        return cut_off ? std::min(hours(time_ms), cut_off->estimate_h) : hours(time_ms);
+    }
 
     /// A point of `series` that stands for reading `at` of the record, or (no_reading) for the last sample of a log.
     void add(ChartSeries& series, double x, double y, std::size_t at) {
@@ -100,7 +105,7 @@ ChartSeries delivered_series(Builder& builder, const RunRecord& record, const Ru
     const double total_wh = energy.track.total_wh();
     const double gain = total_wh > 0 ? energy.budget.gain_half_width_wh / total_wh : 0.0;
     for (const RegisterPoint& point : energy.track.points) {
-        const double x = builder.hours(point.time_ms);
+        const double x = builder.on_hours(point.time_ms);
         builder.add(series, x, point.delivered_wh, point.reading);
         if (gain > 0) series.band.push_back({x, point.delivered_wh * (1 - gain), point.delivered_wh * (1 + gain)});
     }
@@ -115,7 +120,7 @@ ChartSeries gauge_implied_series(Builder& builder, const RunRecord& record, doub
         const Reading& reading = record.readings[i];
         if (reading.withdrawn || !reading.values.gauge_percent) continue;
         if (!first_percent) first_percent = reading.values.gauge_percent;
-        builder.add(series, builder.hours(reading.values.time_ms), sign * rated_wh * (*first_percent - *reading.values.gauge_percent) / 100.0, i);
+        builder.add(series, builder.on_hours(reading.values.time_ms), sign * rated_wh * (*first_percent - *reading.values.gauge_percent) / 100.0, i);
     }
     return series;
 }
@@ -128,6 +133,40 @@ void shade_cut_off(Builder& builder, const RunForecast& forecast) {
     if (end <= so_far) return;
     builder.chart.content.x.maximum = end;
     if (from < end) builder.chart.content.regions.push_back({from, end, tr("cut-off expected"), RegionRole::grey});
+}
+
+/// Marks the cut-off; where it is known as a range alone, that.
+void mark_cut_off(Builder& builder, const CutOffMoment& moment) {
+    constexpr double worth_shading = 0.02; ///< of the run
+    builder.chart.content.vertical_lines.push_back({moment.estimate_h, tr("cut-off"), CurveColour::accent});
+    if (moment.upper_h - moment.lower_h > worth_shading * moment.estimate_h)
+        builder.chart.content.regions.push_back({moment.lower_h, moment.upper_h, tr("off somewhere here"), RegionRole::grey});
+}
+
+/// Both courses ahead of a drain that is told twice, as bands in the colours of gauge and meter.
+void add_courses_ahead(Builder& builder, const RunRecord& record, const RunAnalysis& analysis, const TwoAccounts& accounts) {
+    ChartContent& content = builder.chart.content;
+    const double from_h = builder.hours(accounts.from_ms), now_wh = analysis.energy.track.total_wh();
+    const Quantity &right_h = accounts.right.hours_left, &wrong_h = accounts.wrong.hours_left, &come = accounts.wrong.to_come_wh;
+    const auto& points = analysis.energy.points;
+    if (!accounts.right.ruled_out && right_h.lower && right_h.upper && *right_h.lower > 0 && record.unit.rated_energy_wh && !points.empty()) {
+        const double implied_wh = *record.unit.rated_energy_wh * (points.front().gauge_percent - points.back().gauge_percent) / 100;
+        const double rest_wh = *record.unit.rated_energy_wh - implied_wh;
+        ChartSeries series = series_of("right_ahead", tr("gauge right: empty here"), CurveColour::gauge_implied, Marker::none);
+        for (const double h : {0.0, *right_h.lower, *right_h.upper})
+            series.band.push_back({from_h + h, implied_wh + rest_wh * h / *right_h.upper, implied_wh + rest_wh * std::min(1.0, h / *right_h.lower)});
+        series.points = {{from_h, implied_wh}, {from_h + *right_h.upper, *record.unit.rated_energy_wh}};
+        series.line = CurveLine::dashed;
+        content.series.push_back(std::move(series));
+    }
+    if (!accounts.wrong.ruled_out && wrong_h.lower && wrong_h.upper && *wrong_h.lower > 0 && come.lower && come.upper) {
+        ChartSeries series = series_of("wrong_ahead", tr("gauge wrong: still to come"), CurveColour::delivered, Marker::none);
+        for (const double h : {0.0, *wrong_h.lower, *wrong_h.upper})
+            series.band.push_back({from_h + h, now_wh + *come.lower * std::min(1.0, h / *wrong_h.lower), now_wh + *come.upper * h / *wrong_h.upper});
+        series.points = {{from_h, now_wh}, {from_h + *wrong_h.upper, now_wh + *come.upper}};
+        series.line = CurveLine::dashed;
+        content.series.push_back(std::move(series));
+    }
 }
 
 /// Whether the two depths are two curves to the eye; under a steady load they are one.
@@ -173,7 +212,7 @@ std::vector<int> RunChart::pointsOf(const QString& series_id, const std::vector<
     return points;
 }
 
-RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, const RunForecast* forecast) {
+RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, const RunForecast* forecast, const TwoAccounts* accounts) {
     Builder builder(record, analysis);
     ChartContent& content = builder.chart.content;
     content.y.title = tr("energy / Wh");
@@ -187,7 +226,9 @@ RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, cons
         content.horizontal_lines.push_back({*rated_wh, tr("rated %1").arg(*rated_wh, 0, 'g', 6)});
     }
     builder.finish(delivered_series(builder, record, analysis));
+    if (analysis.energy.cut_off && !content.series.empty()) mark_cut_off(builder, *analysis.energy.cut_off);
     if (forecast != nullptr && forecast->cut_off && !content.series.empty()) shade_cut_off(builder, *forecast);
+    if (accounts != nullptr && accounts->told && !content.series.empty()) add_courses_ahead(builder, record, analysis, *accounts);
     return builder.chart;
 }
 

@@ -31,8 +31,8 @@ constexpr Part parts[] = {
     {"registers", ullage::test::run_registers},
     {"logs", ullage::test::run_logs},
     {"units", ullage::test::run_units},
-    {"forecasts", ullage::test::run_forecasts, 6},
-    {"few-forecasts", ullage::test::run_few_forecasts, 8},
+    {"forecasts", ullage::test::run_forecasts, 10},
+    {"few-forecasts", ullage::test::run_few_forecasts, 16},
     {"few-runs", ullage::test::run_few_runs, 2},
     {"drift", ullage::test::run_drift},
 };

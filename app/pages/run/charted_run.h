@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "forecast/accounts.h"
 #include "forecast/forecast.h"
 #include "run_analysis/run_analysis.h"
 
@@ -15,6 +16,7 @@ struct ChartedRun {
     const RunAnalysis* analysis = nullptr;   ///< null where there is no run
     std::vector<ReferenceDepth> depths = {}; ///< known_depths() of the run
     const RunForecast* forecast = nullptr;   ///< of a running run, else null
+    const TwoAccounts* accounts = nullptr;   ///< null where there is no run
 };
 
 } // namespace ullage

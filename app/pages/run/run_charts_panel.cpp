@@ -95,7 +95,7 @@ void RunChartsPanel::fill(int tab, const ChartedRun& run) {
         highlight(plot);
     };
     const QWidget* page = widget(tab);
-    if (page == energy_.chart) draw(energy_, energy_chart(*run.record, *run.analysis, run.forecast));
+    if (page == energy_.chart) draw(energy_, energy_chart(*run.record, *run.analysis, run.forecast, run.accounts));
     else if (page == error_.chart) draw(error_, gauge_error_chart(*run.record, *run.analysis, run.depths));
     else if (page == load_.chart) draw(load_, load_chart(*run.record, *run.analysis));
     else if (page == intervals_view_) intervals_model_->setRun(*run.record, *run.analysis);

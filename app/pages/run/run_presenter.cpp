@@ -56,6 +56,7 @@ ChartedRun RunPresenter::charted() const {
     ChartedRun charted{document_.sharedRun(run_uuid_)};
     if (!charted.record) return charted;
     charted.analysis = &document_.analysis(run_uuid_);
+    charted.accounts = &document_.accounts(run_uuid_);
     // Only a full drain has depths.
     if (!charted.analysis->gauge.depths.empty())
         charted.depths = known_depths(*charted.record, *charted.analysis, document_.unitFit(charted.record->unit.uuid));

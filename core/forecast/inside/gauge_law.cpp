@@ -25,10 +25,11 @@ std::vector<double> sizes(GaugeFamily family, int count) {
 }
 
 std::vector<GaugeLawTried> make_tried_laws() {
-    std::vector<GaugeLawTried> laws, honest, bent, end, offset, blind, sticks;
+    std::vector<GaugeLawTried> laws, honest, bent, end, fast, offset, blind, sticks;
     for (const double b : sizes(GaugeFamily::honest, 5)) honest.push_back({.bend_pt = b});
     for (const double b : sizes(GaugeFamily::bent, 19)) bent.push_back({.bend_pt = b});
     for (const double z : sizes(GaugeFamily::end, 19)) end.push_back({.bend_pt = 1, .end_percent = z});
+    for (double m = 30; m <= prior_of(GaugeFamily::fast).most; m += 10) fast.push_back({.bend_pt = 1, .end_percent = -m});
     for (const double o : sizes(GaugeFamily::offset, 13)) offset.push_back({.bend_pt = 1, .start_percent = 100 + o, .end_percent = o});
     for (const double b : {-2.0, 0.0, 2.0}) blind.push_back({.bend_pt = b});
     for (double at = 100; at >= 4; at -= 6)
@@ -38,6 +39,7 @@ std::vector<GaugeLawTried> make_tried_laws() {
     add_family(laws, GaugeFamily::honest, std::move(honest));
     add_family(laws, GaugeFamily::bent, std::move(bent));
     add_family(laws, GaugeFamily::end, std::move(end));
+    add_family(laws, GaugeFamily::fast, std::move(fast));
     add_family(laws, GaugeFamily::offset, std::move(offset));
     add_family(laws, GaugeFamily::blind, std::move(blind));
     add_family(laws, GaugeFamily::sticks, std::move(sticks));
@@ -51,6 +53,7 @@ std::string_view gauge_family_text(GaugeFamily family) {
     case GaugeFamily::honest: return "honest";
     case GaugeFamily::bent: return "bent";
     case GaugeFamily::end: return "ends early or lingers";
+    case GaugeFamily::fast: return "falls too fast";
     case GaugeFamily::offset: return "offset";
     case GaugeFamily::blind: return "blind to the unit's own consumption";
     case GaugeFamily::sticks: return "sticks or jumps";

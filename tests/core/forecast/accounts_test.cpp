@@ -46,6 +46,17 @@ TEST(TwoAccounts, tells_both_in_numbers_from_two_readings) {
     EXPECT_GT(*accounts.decide_from_ms, RecordBuilder::moment_ms(16));
 }
 
+TEST(TwoAccounts, a_gauge_that_falls_twice_too_fast_all_along_is_allowed_for) {
+    RecordBuilder run; // as above, with a reading half way that lies on the same straight line
+    run.record().unit.rated_energy_wh = 1480;
+    run.record().unit.rated_output_w = 1000;
+    run.record().run.end = RunEnd::still_running;
+    run.at(0, 100, 0).at(8, 67, 129).at(16, 34, 258);
+    const RunForecast forecast = forecast_at_last_reading(run.record(), analyse_energy(run.record()), fit_unit({}));
+    ASSERT_TRUE(forecast.cut_off);
+    EXPECT_GT(forecast.cut_off->upper_ms, RecordBuilder::moment_ms(52));
+}
+
 TEST(TwoAccounts, the_forecast_of_the_same_run_covers_what_came) {
     const RunRecord record = after_16_hours().record();
     const RunForecast forecast = forecast_at_last_reading(record, analyse_energy(record), fit_unit({}));

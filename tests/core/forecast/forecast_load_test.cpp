@@ -90,12 +90,17 @@ TrendSetup half_taken() {
 }
 
 TEST(ForecastTrend, a_straight_gauge_is_believed_within_the_common_faults) {
-    const Spread left = left_of(half_taken());
+    TrendSetup labelled = half_taken();
+    labelled.least_wh = 300;
+    labelled.most_wh = 660; // 110 % of a label of 600 Wh
+    const Spread left = left_of(labelled);
     EXPECT_NEAR(left.middle, 250, 30);
     EXPECT_GT(left.lower, 100);
     EXPECT_LT(left.lower, 235); // may end at 5 %
     EXPECT_GT(left.upper, 265);
-    EXPECT_LT(left.upper, 450);
+    EXPECT_LE(left.upper, 410);
+    // Without a label nothing bounds a gauge that falls too fast.
+    EXPECT_GT(left_of(half_taken()).upper, 2 * left.upper);
 }
 
 TEST(ForecastTrend, no_unit_holds_more_than_its_label_allows) {
