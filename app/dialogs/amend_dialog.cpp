@@ -29,7 +29,7 @@ QLineEdit* add_field(QFormLayout& form, const char* name, const QString& label, 
 
 } // namespace
 
-AmendDialog::AmendDialog(const ReadingValues& values, const QStringList& history, UtcMs now_ms, std::string zone, QWidget* parent)
+AmendDialog::AmendDialog(const ReadingValues& values, const QStringList& history, UtcMs now_ms, std::string zone, bool two_meters, QWidget* parent)
     : QDialog(parent), values_(values), now_ms_(now_ms), zone_(std::move(zone)), mark_combo_(new QComboBox), message_label_(new QLabel(this)) {
     const EntryTexts texts = EntryTexts::of(values, zone_);
     setObjectName(QStringLiteral("amendDialog"));
@@ -44,6 +44,8 @@ AmendDialog::AmendDialog(const ReadingValues& values, const QStringList& history
     time_edit_->setMinimumWidth(QFontMetrics(font()).averageCharWidth() * 36);
     gauge_edit_ = add_field(*form, "amendGaugeEdit", tr("Gauge, %"), texts.gauge);
     register_edit_ = add_field(*form, "amendRegisterEdit", tr("Register, Wh"), texts.register_value);
+    if (two_meters || values.second_register_wh)
+        second_register_edit_ = add_field(*form, "amendSecondRegisterEdit", tr("Second register, Wh"), texts.second_register);
     watts_edit_ = add_field(*form, "amendWattsEdit", tr("Meter power, W"), texts.watts);
     display_edit_ = add_field(*form, "amendDisplayWattsEdit", tr("Unit's display, W"), texts.display_watts);
     mark_combo_->setObjectName(QStringLiteral("amendMarkCombo"));
@@ -91,6 +93,7 @@ AmendDialog::AmendDialog(const ReadingValues& values, const QStringList& history
 EntryTexts AmendDialog::texts() const {
     EntryTexts texts{
         time_edit_->text(), gauge_edit_->text(), register_edit_->text(), watts_edit_->text(), display_edit_->text(), remark_edit_->text(), {}};
+    if (second_register_edit_ != nullptr) texts.second_register = second_register_edit_->text();
     if (const QVariant mark = mark_combo_->currentData(); mark.isValid()) texts.mark = static_cast<MarkKind>(mark.toInt());
     return texts;
 }

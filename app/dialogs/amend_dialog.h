@@ -22,7 +22,8 @@ class AmendDialog final : public QDialog {
     Q_OBJECT
 public:
     /// `history` holds one line a version; times are read and written in `zone`, seen from `now_ms`.
-    AmendDialog(const ReadingValues& values, const QStringList& history, UtcMs now_ms, std::string zone, QWidget* parent = nullptr);
+    /// With `two_meters`, or where the reading has one, the second register can be changed too.
+    AmendDialog(const ReadingValues& values, const QStringList& history, UtcMs now_ms, std::string zone, bool two_meters, QWidget* parent = nullptr);
 
     [[nodiscard]] ReadingValues values() const { return values_; }
     [[nodiscard]] QString reason() const;
@@ -40,7 +41,8 @@ private:
     ReadingValues values_;
     UtcMs now_ms_;
     std::string zone_;
-    QLineEdit *time_edit_, *gauge_edit_, *register_edit_, *watts_edit_, *display_edit_, *remark_edit_, *reason_edit_;
+    QLineEdit *time_edit_, *gauge_edit_, *register_edit_, *second_register_edit_ = nullptr, *watts_edit_, *display_edit_, *remark_edit_,
+                                                          *reason_edit_;
     QComboBox* mark_combo_;
     QLabel* message_label_;
 };

@@ -20,6 +20,7 @@ struct NamedText {
 constexpr NamedText named_texts[] = {{"time", &EntryTexts::time},
                                      {"gauge", &EntryTexts::gauge},
                                      {"register", &EntryTexts::register_value},
+                                     {"second_register", &EntryTexts::second_register},
                                      {"watts", &EntryTexts::watts},
                                      {"display_watts", &EntryTexts::display_watts},
                                      {"remark", &EntryTexts::remark}};
@@ -39,6 +40,7 @@ struct NumberField {
 constexpr NumberField number_fields[] = {
     {EntryField::gauge, "gauge", &EntryTexts::gauge, &ReadingValues::gauge_percent, parse_gauge_percent},
     {EntryField::register_value, "register", &EntryTexts::register_value, &ReadingValues::register_wh, parse_energy_wh},
+    {EntryField::second_register, "second register", &EntryTexts::second_register, &ReadingValues::second_register_wh, parse_energy_wh},
     {EntryField::watts, "watts", &EntryTexts::watts, &ReadingValues::meter_w, parse_power_w},
     {EntryField::display_watts, "display watts", &EntryTexts::display_watts, &ReadingValues::display_w, parse_power_w}};
 
@@ -69,7 +71,8 @@ EntryTexts EntryTexts::of(const ReadingValues& values, const std::string& zone) 
             number(values.meter_w),
             number(values.display_w),
             raw_text(values.remark),
-            values.mark};
+            values.mark,
+            number(values.second_register_wh)};
 }
 
 EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string& zone) {

@@ -14,6 +14,7 @@ namespace ullage {
 struct EntryTexts {
     QString time, gauge, register_value, watts, display_watts, remark;
     std::optional<MarkKind> mark;
+    QString second_register{}; ///< of a run with two meters
 
     bool operator==(const EntryTexts&) const = default;
     /// True when there is nothing in any field.
@@ -27,7 +28,7 @@ struct EntryTexts {
 };
 
 /// Which field of an entry row an error is about.
-enum class EntryField { time, gauge, register_value, watts, display_watts, mark, remark };
+enum class EntryField { time, gauge, register_value, second_register, watts, display_watts, mark, remark };
 
 /// The values that entry texts mean, or the first field that cannot be used and why.
 struct EntryReading {

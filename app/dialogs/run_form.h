@@ -25,8 +25,8 @@ protected:
 
 private:
     Run run_;
-    QComboBox *unit_, *kind_, *meter_, *full_, *end_, *source_, *zone_;
-    QLineEdit *load_, *noticed_, *ambient_;
+    QComboBox *unit_, *kind_, *meter_, *second_meter_, *full_, *end_, *source_, *zone_;
+    QLineEdit *load_, *noticed_, *ambient_, *ambient_end_;
 };
 
 } // namespace ullage

@@ -18,6 +18,7 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     setObjectName(QStringLiteral("unitForm"));
     name_ = addLine(QStringLiteral("name"), tr("&Name"), tr("as printed on the case"));
     maker_ = addLine(QStringLiteral("maker"), tr("&Maker"));
+    model_ = addLine(QStringLiteral("model"), tr("Mode&l"), tr("the same for every specimen of it"));
     addGroup(tr("What the maker claims"));
     rated_energy_ = addLine(QStringLiteral("ratedEnergy"), tr("Rated &energy"), tr("1200 Wh or 1.2 kWh"));
     rated_output_ = addLine(QStringLiteral("ratedOutput"), tr("Rated &output"), tr("600 W"));
@@ -40,6 +41,7 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
 
     name_->setText(raw_text(unit.name));
     maker_->setText(raw_text(unit.maker));
+    model_->setText(raw_text(unit.model));
     rated_energy_->setText(field_text(unit.rated_energy_wh, QStringLiteral("Wh")));
     rated_output_->setText(field_text(unit.rated_output_w, QStringLiteral("W")));
     peak_output_->setText(field_text(unit.peak_output_w, QStringLiteral("W")));
@@ -62,6 +64,7 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
 void UnitForm::read() {
     unit_.name = text(name_, tr("The unit needs a name, by which lists and sheets call it."));
     unit_.maker = text(maker_);
+    unit_.model = text(model_);
     unit_.remark = text(remark_);
     readClaims();
     readPrice();

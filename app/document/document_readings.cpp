@@ -28,7 +28,8 @@ StoreCommand::Step amended(const std::string& uuid, const ReadingValues& values,
 QString reading_words(const Document& document, const std::string& run_uuid, const ReadingValues& values) {
     const auto* record = document.run(run_uuid);
     const auto clock = clock_text(values.time_ms, record ? record->run.time_zone : std::string("UTC"));
-    const bool only_mark = values.mark && !values.gauge_percent && !values.register_wh && !values.meter_w && !values.display_w;
+    const bool only_mark =
+        values.mark && !values.gauge_percent && !values.register_wh && !values.second_register_wh && !values.meter_w && !values.display_w;
     return QStringLiteral("%1 of %2").arg(only_mark ? QStringLiteral("mark") : QStringLiteral("reading"), raw_text(clock));
 }
 

@@ -11,7 +11,7 @@ namespace ullage {
 namespace {
 
 bool of_unit(const RunRecord& record, const std::string& uuid) { return record.unit.uuid == uuid; }
-bool with_meter(const RunRecord& record, const std::string& uuid) { return record.run.meter_uuid == uuid; }
+bool with_meter(const RunRecord& record, const std::string& uuid) { return record.run.meter_uuid == uuid || record.run.second_meter_uuid == uuid; }
 
 StoreCommand::Step unit_withdrawn(const std::string& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) { return book.set_unit_withdrawn(uuid, withdrawn); };

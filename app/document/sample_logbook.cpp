@@ -121,6 +121,7 @@ Result<std::vector<RunRecord>> sample_runs() {
     for (auto& [name, record] : sheets.value()) {
         record.unit.uuid = record.run.unit_uuid = record.unit.name;
         if (record.meter) record.run.meter_uuid = record.meter->uuid = record.meter->name;
+        if (record.second_meter) record.run.second_meter_uuid = record.second_meter->uuid = record.second_meter->name;
         record.run.uuid = utf8_of(name);
         record.number = ++runs_of_unit[record.unit.name];
         for (std::size_t i = 0; i < record.readings.size(); ++i) record.readings[i].uuid = record.run.uuid + '/' + std::to_string(i);

@@ -56,8 +56,9 @@ QVariant MetersModel::data(const QModelIndex& index, int role) const {
     case CorrectionColumn: return raw_text(exact_text(meter.correction));
     case RunsColumn: {
         const auto runs = document_.runs();
-        return static_cast<int>(
-            std::count_if(runs.begin(), runs.end(), [&meter](const RunRecord* record) { return record->run.meter_uuid == meter.uuid; }));
+        return static_cast<int>(std::count_if(runs.begin(), runs.end(), [&meter](const RunRecord* record) {
+            return record->run.meter_uuid == meter.uuid || record->run.second_meter_uuid == meter.uuid;
+        }));
     }
     case RemarkColumn: return text_of(meter.remark);
     default: return {};

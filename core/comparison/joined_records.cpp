@@ -73,12 +73,16 @@ public:
             const bool other_unit = !(unit == record->unit);
             const Meter* meter = record->meter ? meters_.at(record->meter->uuid) : nullptr;
             const bool other_meter = meter != nullptr && !(*meter == *record->meter);
-            if (!other_unit && !other_meter) continue;
+            const Meter* second = record->second_meter ? meters_.at(record->second_meter->uuid) : nullptr;
+            const bool other_second = second != nullptr && !(*second == *record->second_meter);
+            if (!other_unit && !other_meter && !other_second) continue;
             if (other_unit) told_.insert("the claims of " + unit.name + " differ between the logbooks; those of the first one hold");
             if (other_meter) told_.insert("what is stated of the meter " + meter->name + " differs between the logbooks; the first one holds");
+            if (other_second) told_.insert("what is stated of the meter " + second->name + " differs between the logbooks; the first one holds");
             RunRecord& copy = joined_.altered.emplace_back(*record);
             copy.unit = unit;
             if (meter != nullptr) copy.meter = *meter;
+            if (second != nullptr) copy.second_meter = *second;
             record = &copy;
         }
         for (const auto& [places, count] : counted_once_)
@@ -90,7 +94,8 @@ public:
 private:
     void learn(const RunRecord& record) {
         units_.emplace(record.unit.uuid, &record.unit);
-        if (record.meter) meters_.emplace(record.meter->uuid, &*record.meter);
+        for (const auto* meter : {&record.meter, &record.second_meter})
+            if (*meter) meters_.emplace((*meter)->uuid, &**meter);
     }
 
     JoinedRecords& joined_;

@@ -18,7 +18,8 @@ std::optional<RegisterCorrectionAcceptance> accept_register_correction(const Reg
     case RegisterCorrectionKind::typing_error: {
         acceptance.values.register_wh.reset();
         const ReadingValues& rest = acceptance.values;
-        acceptance.withdraw = !rest.gauge_percent && !rest.meter_w && !rest.display_w && !rest.mark && rest.remark.empty();
+        acceptance.withdraw =
+            !rest.gauge_percent && !rest.second_register_wh && !rest.meter_w && !rest.display_w && !rest.mark && rest.remark.empty();
         return acceptance;
     }
     case RegisterCorrectionKind::duplicate: acceptance.withdraw = true; return acceptance;

@@ -5,6 +5,7 @@
 #include "base/utf8.h"
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
 
 namespace ullage {
@@ -40,6 +41,22 @@ Result<void> check_number(std::string_view field, const std::optional<double>& v
     if (!std::isfinite(*value)) return beyond(field, "the value is no finite number", "give " + range_text(range) + ", or leave it empty");
     if (*value >= range.lowest && *value <= range.highest) return {};
     return beyond(field, with_symbol(*value, range.symbol) + " is out of range", "give " + range_text(range) + ", or leave it empty");
+}
+
+Result<void> check_date(std::string_view field, std::string_view date) {
+    if (date.empty()) return {};
+    const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
+    const bool shaped = date.size() == 10 && date[4] == '-' && date[7] == '-' && std::ranges::count_if(date, is_digit) == 8;
+    const auto number = [&](std::size_t at, std::size_t length) {
+        int value = 0;
+        for (const char c : date.substr(at, length)) value = 10 * value + (c - '0');
+        return value;
+    };
+    using namespace std::chrono;
+    if (shaped && number(0, 4) >= 1900 && number(0, 4) <= 2199 &&
+        year_month_day(year(number(0, 4)), month(unsigned(number(5, 2))), day(unsigned(number(8, 2)))).ok())
+        return {};
+    return beyond(field, "`" + std::string(date) + "` is no date", "give a date like 2027-05-14, or leave it empty");
 }
 
 Result<void> check_moment(std::string_view field, UtcMs time_ms) {

@@ -28,6 +28,7 @@ inline constexpr std::size_t longest_layout = 100'000; ///< how a log was read, 
 inline constexpr std::size_t most_tags = 200;           ///< of a unit
 inline constexpr std::size_t most_extras = 1'000;       ///< keys of a run sheet that the program does not know
 inline constexpr std::size_t most_appliances = 10'000;  ///< of a load list
+inline constexpr std::size_t most_meter_points = 200;   ///< of a meter
 inline constexpr std::size_t most_readings = 5'000'000; ///< of a run sheet
 
 /// Between what a number lies, both ends included.
@@ -51,6 +52,9 @@ inline constexpr NumberRange register_span_range{least_positive, 1e12, "Wh"};
 inline constexpr NumberRange meter_limit_range{0, 1'000, "%"};
 inline constexpr NumberRange noticed_within_range{0, 1e5, "min"};
 inline constexpr NumberRange correction_range{least_positive, 1e6, ""};
+inline constexpr NumberRange coverage_factor_range{least_positive, 100, ""};
+inline constexpr NumberRange load_range{0, 1e9, "W"};
+inline constexpr NumberRange method_setting_range{-1e12, 1e12, ""};
 inline constexpr NumberRange temperature_range{-273.15, 10'000, "°C"};
 /// What was read may be wrong: only what no display can have shown is refused, the rest is questioned elsewhere.
 inline constexpr NumberRange gauge_range{-10'000, 10'000, "%"};
@@ -73,6 +77,8 @@ inline constexpr UtcMs latest_moment_ms = 7'258'118'399'999;    ///< 2199-12-31T
 [[nodiscard]] Result<void> check_text(std::string_view field, std::string_view text, std::size_t most);
 /// Refuses what is not finite, or out of range. Nothing stated is good.
 [[nodiscard]] Result<void> check_number(std::string_view field, const std::optional<double>& value, const NumberRange& range);
+/// Refuses what is no date of the calendar written as 2027-05-14. Nothing stated is good.
+[[nodiscard]] Result<void> check_date(std::string_view field, std::string_view date);
 [[nodiscard]] Result<void> check_moment(std::string_view field, UtcMs time_ms);
 /// `things` in the plural: "readings".
 [[nodiscard]] Result<void> check_count(std::string_view field, std::string_view things, std::size_t count, std::size_t most);

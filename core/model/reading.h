@@ -36,6 +36,7 @@ struct ReadingValues {
     std::optional<double> display_w;
     std::optional<MarkKind> mark;
     std::string remark;
+    std::optional<double> second_register_wh{}; ///< of the run's second meter, where two are in series
 
     bool operator==(const ReadingValues&) const = default;
 };

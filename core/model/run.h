@@ -53,6 +53,9 @@ struct Run {
     UtcMs created_ms = 0;
     /// Keys of an imported run sheet that this program does not know, in their order.
     std::vector<std::pair<std::string, std::string>> extra;
+    std::optional<double> ambient_end_c{}; ///< ambient temperature at the end; `ambient_c` is that at the start
+    /// Another meter in series with the first, whose register is noted beside it; after a mark "meter swapped" the meter that took over.
+    std::optional<std::string> second_meter_uuid{};
 
     bool operator==(const Run&) const = default;
 };

@@ -22,6 +22,7 @@ struct RunRecord {
     std::vector<Reading> readings;
     std::optional<RunTrace> trace; ///< of the logs of a meter, where the run has some; sheets carry none
     int number = 1;                ///< 1, 2, … within the unit, in order of the first reading
+    std::optional<Meter> second_meter{};
 };
 
 /// Runs by address, such as those of one unit; the records must outlive them.

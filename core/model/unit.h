@@ -26,6 +26,7 @@ struct Unit {
     std::string remark;
     std::optional<double> paid_price; ///< what was paid for this specimen, in `currency`
     std::vector<std::string> tags;    ///< the tester's own words to find units by, as sorted_tags() gives them
+    std::string model{};              ///< the name of the model that it is a specimen of; empty: not stated
 
     bool operator==(const Unit&) const = default;
 };

@@ -5,6 +5,7 @@
 #include "store/inside/value_checks.h"
 #include "store/queries/load_list_queries.h"
 #include "store/queries/meter_queries.h"
+#include "store/queries/method_queries.h"
 #include "store/queries/pv_queries.h"
 #include "store/queries/reading_queries.h"
 #include "store/queries/rows.h"
@@ -61,11 +62,31 @@ Result<void> check_each(const std::vector<Thing>& things, const fs::path& path, 
 }
 
 Result<void> check_readings(SQLite::Database& database, const fs::path& path) {
-    SQLite::Statement query(database, "SELECT time_ms, gauge_percent, register_wh, meter_w, display_w, mark, remark FROM reading_versions");
+    SQLite::Statement query(database, "SELECT time_ms, gauge_percent, register_wh, meter_w, display_w, mark, remark, second_register_wh FROM "
+                                      "reading_versions");
     while (query.executeStep()) {
         Row row(query);
         if (const auto sound = check(values_in(row)); !sound) return unfit(sound.error(), "a reading", path);
     }
+    return {};
+}
+
+/// Every version of every meter; one without any could not be shown.
+Result<void> check_meters(SQLite::Database& database, const fs::path& path) {
+    for (const std::int64_t id : meter_ids(database)) {
+        const std::vector<MeterVersion> versions = meter_versions(database, id);
+        if (versions.empty()) return damaged_error(path, "a meter has no data");
+        for (const MeterVersion& version : versions) {
+            if (const auto sound = check(version.meter); !sound) return unfit(sound.error(), "meter " + version.meter.name, path);
+            if (const auto sound = check_reason(version.reason); !sound) return unfit(sound.error(), "meter " + version.meter.name, path);
+        }
+    }
+    return {};
+}
+
+Result<void> check_settings(SQLite::Database& database, const fs::path& path) {
+    for (const auto& [key, value] : method_settings(database))
+        if (const auto sound = check_method_setting(key, value); !sound) return unfit(sound.error(), "an option of the method", path);
     return {};
 }
 
@@ -75,8 +96,8 @@ Result<void> check_values(SQLite::Database& database, const fs::path& path) {
     if (auto texts = check_texts(database, path); !texts) return texts;
     for (const auto& [id, unit] : all_units(database))
         if (const auto sound = check(unit); !sound) return unfit(sound.error(), "unit " + unit.name, path);
-    for (const auto& [id, meter] : all_meters(database))
-        if (const auto sound = check(meter); !sound) return unfit(sound.error(), "meter " + meter.name, path);
+    if (auto meters = check_meters(database, path); !meters) return meters;
+    if (auto settings = check_settings(database, path); !settings) return settings;
     for (const ListedRun& listed : listed_runs(database, std::nullopt))
         if (const auto sound = check(listed.run); !sound) return unfit(sound.error(), "run " + std::to_string(listed.number), path);
     const auto named = [](const auto& thing) { return thing.name; };

@@ -6,6 +6,7 @@
 #include "store/inside/logbook_impl.h"
 #include "store/inside/value_checks.h"
 #include "store/queries/meter_queries.h"
+#include "store/queries/method_queries.h"
 #include "store/queries/unit_queries.h"
 
 namespace ullage {
@@ -86,18 +87,47 @@ Result<Meter> Logbook::add(Meter meter) {
     });
 }
 
-Result<void> Logbook::update(const Meter& meter) {
+Result<void> Logbook::update(const Meter& meter, const std::string& reason) {
     if (auto sound = store::check(meter); !sound) return sound.error();
+    if (auto sound = store::check_reason(reason); !sound) return sound.error();
     return impl_->change([&]() -> Result<void> {
         const auto id = store::meter_id(impl_->database(), meter.uuid);
         if (!id) return impl_->not_found("meter");
-        store::update_meter(impl_->database(), *id, meter);
+        if (store::meter_versions(impl_->database(), *id).back().meter == meter) return {};
+        store::update_meter(impl_->database(), *id, meter, impl_->clock->now_ms(), reason);
         return {};
     });
 }
 
 Result<std::vector<Meter>> Logbook::meters() const {
     return impl_->read([&]() -> Result<std::vector<Meter>> { return store::listed_meters(impl_->database()); });
+}
+
+Result<std::vector<MeterVersion>> Logbook::meter_history(const std::string& uuid) const {
+    return impl_->read([&]() -> Result<std::vector<MeterVersion>> {
+        const auto id = store::meter_id(impl_->database(), uuid);
+        if (!id) return impl_->not_found("meter");
+        return store::meter_versions(impl_->database(), *id);
+    });
+}
+
+Result<std::map<std::string, double>> Logbook::method_settings() const {
+    return impl_->read([&]() -> Result<std::map<std::string, double>> { return store::method_settings(impl_->database()); });
+}
+
+Result<void> Logbook::set_method_setting(const std::string& key, double value) {
+    if (auto sound = store::check_method_setting(key, value); !sound) return sound;
+    return impl_->change([&]() -> Result<void> {
+        store::write_method_setting(impl_->database(), key, value);
+        return {};
+    });
+}
+
+Result<void> Logbook::clear_method_setting(const std::string& key) {
+    return impl_->change([&]() -> Result<void> {
+        store::forget_method_setting(impl_->database(), key);
+        return {};
+    });
 }
 
 Result<void> Logbook::set_meter_withdrawn(const std::string& uuid, bool withdrawn) {

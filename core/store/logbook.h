@@ -82,11 +82,18 @@ public:
     Result<void> update(const Unit& unit);
     Result<std::vector<Unit>> units() const; ///< in order of name
     Result<Meter> add(Meter meter);
-    Result<void> update(const Meter& meter);
-    Result<std::vector<Meter>> meters() const;                                 ///< in order of name
+    /// Adds a version of what is stated of the meter; the reason may be empty. Nothing is added where nothing changes.
+    Result<void> update(const Meter& meter, const std::string& reason = {});
+    Result<std::vector<Meter>> meters() const; ///< in order of name
+    /// What was stated of a meter, from the first version on; the last is what stands. Error: not_found.
+    Result<std::vector<MeterVersion>> meter_history(const std::string& uuid) const;
     Result<void> set_unit_withdrawn(const std::string& uuid, bool withdrawn);  ///< hides its runs with it
     Result<void> set_meter_withdrawn(const std::string& uuid, bool withdrawn); ///< refused while runs name it
 
+    // Options of the method that hold for the whole logbook: numbers by key, without a meaning of their own here.
+    Result<std::map<std::string, double>> method_settings() const;
+    Result<void> set_method_setting(const std::string& key, double value);
+    Result<void> clear_method_setting(const std::string& key); ///< one that is not set is good
     // PV sheets: a module and how it is wired, to be checked against a unit's PV input.
     Result<PvSheet> add(PvSheet sheet);
     Result<void> update(const PvSheet& sheet);

@@ -33,6 +33,11 @@ Result<void> check_all(const RunRecord& record) {
     if (auto sound = store::check(record.unit); !sound) return sound;
     if (record.meter)
         if (auto sound = store::check(*record.meter); !sound) return sound;
+    if (record.second_meter) {
+        if (auto sound = store::check(*record.second_meter); !sound) return sound;
+        if (record.meter && record.meter->name == record.second_meter->name)
+            return Error{Failure::bad_input, "both meters of the run have one name", "second meter", "give one of them another name"};
+    }
     if (auto sound = store::check(record.run); !sound) return sound;
     for (const Reading& reading : record.readings)
         if (auto sound = store::check(reading.values); !sound) return sound;
@@ -78,10 +83,23 @@ Result<void> add_readings(SQLite::Database& database, const RunRecord& record, s
 
 } // namespace
 
+Result<bool> Logbook::Impl::take_meter(const Meter& incoming, Meter& added, const store::ImportIndex& index, UtcMs now_ms) {
+    auto known = matching(index.meters_of(incoming.name), incoming);
+    if (!known) return known.error();
+    if (known.value()) {
+        added = *known.value();
+        return false;
+    }
+    fill(added.uuid);
+    if (store::meter_id(database(), added.uuid)) return known_already("meter");
+    store::insert_meter(database(), added, now_ms);
+    return true;
+}
+
 Result<void> Logbook::Impl::bring_in(const RunRecord& record, RunRecord& added) {
     if (auto sound = check_all(record); !sound) return sound.error();
     std::optional<store::ImportIndex> index = std::exchange(import_index, std::nullopt);
-    bool new_unit = false, new_meter = false;
+    bool new_unit = false, new_meter = false, new_second = false;
     std::int64_t unit_row = 0, run_row = 0;
     const auto done = change(
         [&]() -> Result<void> {
@@ -99,30 +117,31 @@ Result<void> Logbook::Impl::bring_in(const RunRecord& record, RunRecord& added) 
                 store::insert_unit(database(), added.unit, now_ms);
             }
 
+            store::RunOwners owners;
             added.run.meter_uuid.reset();
-            std::optional<std::int64_t> meter_row;
+            added.run.second_meter_uuid.reset();
             if (record.meter) {
-                auto meter = matching(index->meters_of(record.meter->name), *record.meter);
-                if (!meter) return meter.error();
-                new_meter = !meter.value();
-                if (meter.value()) {
-                    added.meter = *meter.value();
-                } else {
-                    fill(added.meter->uuid);
-                    if (store::meter_id(database(), added.meter->uuid)) return known_already("meter");
-                    store::insert_meter(database(), *added.meter, now_ms);
-                }
+                auto known = take_meter(*record.meter, *added.meter, *index, now_ms);
+                if (!known) return known.error();
+                new_meter = known.value();
                 added.run.meter_uuid = added.meter->uuid;
-                meter_row = store::meter_id(database(), added.meter->uuid);
+                owners.meter_id = store::meter_id(database(), added.meter->uuid);
+            }
+            if (record.second_meter) {
+                auto known = take_meter(*record.second_meter, *added.second_meter, *index, now_ms);
+                if (!known) return known.error();
+                new_second = known.value();
+                added.run.second_meter_uuid = added.second_meter->uuid;
+                owners.second_meter_id = store::meter_id(database(), added.second_meter->uuid);
             }
 
             fill(added.run.uuid);
             if (store::run_id(database(), added.run.uuid)) return known_already("run");
             added.run.unit_uuid = added.unit.uuid;
             if (added.run.created_ms == 0) added.run.created_ms = now_ms;
-            unit_row = *store::unit_id(database(), added.unit.uuid);
+            unit_row = owners.unit_id = *store::unit_id(database(), added.unit.uuid);
             index->know_runs_of(database(), unit_row);
-            run_row = store::insert_run(database(), added.run, unit_row, meter_row);
+            run_row = store::insert_run(database(), added.run, owners);
             return add_readings(database(), record, run_row, now_ms, known_already("reading"), added.readings.empty() ? nullptr : &added.readings);
         },
         Settling::within_seconds);
@@ -134,6 +153,7 @@ Result<void> Logbook::Impl::bring_in(const RunRecord& record, RunRecord& added) 
     return store::guarded(path, [&]() -> Result<void> {
         if (new_unit) index->add(added.unit);
         if (new_meter) index->add(*added.meter);
+        if (new_second) index->add(*added.second_meter);
         added.number = index->add(unit_row, run_row, record, added.run.created_ms);
         import_index = std::move(index);
         return {};
@@ -151,6 +171,7 @@ Result<ImportedRun> Logbook::import_run(const RunRecord& record) {
     RunRecord added;
     added.unit = record.unit;
     added.meter = record.meter;
+    added.second_meter = record.second_meter;
     added.run = record.run;
     if (auto done = impl_->bring_in(record, added); !done) return done.error();
     return ImportedRun{added.unit.uuid, added.run.uuid, added.number};

@@ -15,19 +15,18 @@ namespace ullage {
 
 namespace {
 
-struct Owners {
-    std::int64_t unit_id = 0;
-    std::optional<std::int64_t> meter_id;
-};
-
-/// The rows of the unit and the meter that a run names, else the error given for the one that is missing.
-Result<Owners> owners_of(const Run& run, SQLite::Database& database, const Error& no_unit, const Error& no_meter) {
+/// The rows of the unit and the meters that a run names, else the error given for the one that is missing.
+Result<store::RunOwners> owners_of(const Run& run, SQLite::Database& database, const Error& no_unit, const Error& no_meter) {
     const auto unit = store::unit_id(database, run.unit_uuid);
     if (!unit) return no_unit;
-    Owners owners{*unit, std::nullopt};
+    store::RunOwners owners{*unit};
     if (run.meter_uuid) {
         owners.meter_id = store::meter_id(database, *run.meter_uuid);
         if (!owners.meter_id) return no_meter;
+    }
+    if (run.second_meter_uuid) {
+        owners.second_meter_id = store::meter_id(database, *run.second_meter_uuid);
+        if (!owners.second_meter_id) return no_meter;
     }
     return owners;
 }
@@ -38,6 +37,7 @@ RunRecord record_of(const store::ListedRun& listed, const std::map<std::int64_t,
     RunRecord record;
     record.unit = units.at(listed.unit_id);
     if (listed.meter_id) record.meter = meters.at(*listed.meter_id);
+    if (listed.second_meter_id) record.second_meter = meters.at(*listed.second_meter_id);
     record.run = listed.run;
     record.readings = std::move(readings);
     record.number = listed.number;
@@ -54,7 +54,7 @@ Result<Run> Logbook::add(Run run) {
         if (run.uuid.empty()) run.uuid = new_uuid();
         if (run.created_ms == 0) run.created_ms = impl_->clock->now_ms();
         if (store::run_id(impl_->database(), run.uuid)) return impl_->known_already("run");
-        store::insert_run(impl_->database(), run, owners.value().unit_id, owners.value().meter_id);
+        store::insert_run(impl_->database(), run, owners.value());
         return run;
     });
 }
@@ -66,7 +66,7 @@ Result<void> Logbook::update(const Run& run) {
         if (!id) return impl_->not_found("run");
         const auto owners = owners_of(run, impl_->database(), impl_->not_found("unit"), impl_->not_found("meter"));
         if (!owners) return owners.error();
-        store::update_run(impl_->database(), *id, run, owners.value().unit_id, owners.value().meter_id);
+        store::update_run(impl_->database(), *id, run, owners.value());
         return {};
     });
 }

@@ -233,7 +233,7 @@ std::string LogbookSpoiler::schema_change() {
         "register_wh, NULL AS meter_w, NULL AS display_w, NULL AS mark, '' AS remark, 0 AS withdrawn FROM readings",
         "UPDATE sqlite_schema SET sql = replace(sql, 'NOT NULL', '') WHERE name = 'units'",
         "UPDATE sqlite_schema SET sql = replace(sql, ' STRICT', '') WHERE name = 'runs'",
-        "UPDATE sqlite_schema SET sql = replace(sql, 'CHECK (name <> '''')', '') WHERE name = 'meters'",
+        "UPDATE sqlite_schema SET sql = replace(sql, 'CHECK (name <> '''')', '') WHERE name = 'meter_versions'",
         "UPDATE sqlite_schema SET sql = replace(sql, 'CREATE TABLE', 'create table') WHERE name = 'units'",
         "UPDATE sqlite_schema SET sql = sql || ' ' WHERE name = 'units'",
         "UPDATE sqlite_schema SET rootpage = 2 WHERE name = 'runs'",

@@ -131,8 +131,9 @@ Result<void> add_runs_of(const std::vector<NamedSheet>& sheets, std::vector<Reco
         for (const RunRecord& record : logbook.records) {
             if (known.insert(record.unit.uuid).second)
                 if (const auto added = memory.value().add(record.unit); !added) return added.error();
-            if (record.meter && known.insert(record.meter->uuid).second)
-                if (const auto added = memory.value().add(*record.meter); !added) return added.error();
+            for (const auto* meter : {&record.meter, &record.second_meter})
+                if (*meter && known.insert((*meter)->uuid).second)
+                    if (const auto added = memory.value().add(**meter); !added) return added.error();
         }
     std::map<std::string, std::string> source_of; // by run uuid
     for (const NamedSheet& sheet : sheets) {

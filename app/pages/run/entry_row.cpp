@@ -54,6 +54,7 @@ EntryRow::EntryRow(Document& document, QWidget* parent)
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget* before, QWidget* after) {
         if (before != nullptr && isAncestorOf(before) && (after == nullptr || !isAncestorOf(after))) keepDraft();
     });
+    connect(&document_, &Document::runsChanged, this, &EntryRow::showSecondRegister);
     setRun({});
 }
 
@@ -93,12 +94,20 @@ void EntryRow::setRun(const QString& runUuid) {
     showMessage({});
     photos_->setRun(runUuid);
     setTexts(known ? EntryTexts::fromDraft(document_.draft(utf8_of(runUuid))) : EntryTexts());
+    showSecondRegister();
     showNow();
+}
+
+void EntryRow::showSecondRegister() {
+    const auto* run = document_.run(utf8_of(run_uuid_));
+    second_register_edit_->setVisible((run != nullptr && run->run.second_meter_uuid) || !second_register_edit_->text().isEmpty());
+    arrange();
 }
 
 EntryTexts EntryRow::texts() const {
     EntryTexts texts{
         time_edit_->text(), gauge_edit_->text(), register_edit_->text(), watts_edit_->text(), display_edit_->text(), remark_edit_->text(), {}};
+    texts.second_register = second_register_edit_->text();
     if (const QVariant mark = mark_combo_->currentData(); mark.isValid()) texts.mark = static_cast<MarkKind>(mark.toInt());
     return texts;
 }
@@ -108,6 +117,7 @@ void EntryRow::setTexts(const EntryTexts& texts) {
     time_edit_->setText(texts.time);
     gauge_edit_->setText(texts.gauge);
     register_edit_->setText(texts.register_value);
+    second_register_edit_->setText(texts.second_register);
     watts_edit_->setText(texts.watts);
     display_edit_->setText(texts.display_watts);
     remark_edit_->setText(texts.remark);
@@ -133,8 +143,8 @@ void EntryRow::edited() {
 }
 
 void EntryRow::showMessage(const QString& message, QWidget* field) {
-    for (const EntryField each : {EntryField::time, EntryField::gauge, EntryField::register_value, EntryField::watts, EntryField::display_watts,
-                                  EntryField::mark, EntryField::remark})
+    for (const EntryField each : {EntryField::time, EntryField::gauge, EntryField::register_value, EntryField::second_register, EntryField::watts,
+                                  EntryField::display_watts, EntryField::mark, EntryField::remark})
         set_wrong(*widgetOf(each), widgetOf(each) == field && !message.isEmpty());
     message_label_->setText(message);
     message_label_->setVisible(!message.isEmpty());
@@ -150,6 +160,7 @@ QWidget* EntryRow::widgetOf(EntryField field) const {
     case EntryField::time: return time_edit_;
     case EntryField::gauge: return gauge_edit_;
     case EntryField::register_value: return register_edit_;
+    case EntryField::second_register: return second_register_edit_;
     case EntryField::watts: return watts_edit_;
     case EntryField::display_watts: return display_edit_;
     case EntryField::mark: return mark_combo_;

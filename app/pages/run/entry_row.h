@@ -74,6 +74,7 @@ private:
     void setUnfolded(bool unfolded);
     void takeTime(const QString& text);
     void fitWidths();
+    void showSecondRegister();             ///< where the run names a second meter, or something is typed there
     [[nodiscard]] int inlineWidth() const; ///< from which mark and display watts stand in the first line
     void arrange();
     [[nodiscard]] QWidget* widgetOf(EntryField field) const;
@@ -84,7 +85,7 @@ private:
     bool filling_ = false;  ///< texts are being set by the program, not typed
     bool unfolded_ = false; ///< mark and display watts were asked for
     std::optional<ReadingValues> questioned_;
-    QLineEdit *time_edit_, *gauge_edit_, *register_edit_, *watts_edit_, *display_edit_, *remark_edit_;
+    QLineEdit *time_edit_, *gauge_edit_, *register_edit_, *second_register_edit_, *watts_edit_, *display_edit_, *remark_edit_;
     QComboBox* mark_combo_;
     QToolButton* more_button_;
     QPushButton* record_button_;

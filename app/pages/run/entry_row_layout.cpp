@@ -31,6 +31,8 @@ void EntryRow::buildFields() {
     gauge_edit_ = addField("gaugeEdit", tr("gauge"), tr("Gauge in percent"), tr("What the unit's own gauge shows: 69 or 69 %"));
     register_edit_ =
         addField("registerEdit", tr("register"), tr("Register in watt hours"), tr("What the meter's register shows: 431, 431 Wh or 0.431 kWh"));
+    second_register_edit_ =
+        addField("secondRegisterEdit", tr("second"), tr("Second register in watt hours"), tr("What the register of the second meter shows"));
     watts_edit_ = addField("wattsEdit", tr("watts"), tr("Meter power in watts"), tr("What the meter shows: 64 or 0.064 kW"));
     display_edit_ = addField("displayWattsEdit", tr("display W"), tr("Power on the unit's display in watts"),
                              tr("What the unit's own display shows: 64 or 0.064 kW"));
@@ -83,7 +85,7 @@ void EntryRow::buildRows() {
     first_line_ = new QHBoxLayout;
     first_line_->setSpacing(6);
     for (QWidget* widget : {static_cast<QWidget*>(time_edit_), static_cast<QWidget*>(gauge_edit_), static_cast<QWidget*>(register_edit_),
-                            static_cast<QWidget*>(watts_edit_)})
+                            static_cast<QWidget*>(second_register_edit_), static_cast<QWidget*>(watts_edit_)})
         first_line_->addWidget(widget);
     first_line_->addWidget(remark_edit_, 1);
     first_line_->addWidget(more_button_);
@@ -106,7 +108,8 @@ void EntryRow::buildRows() {
 }
 
 void EntryRow::orderTabs() {
-    QWidget* const order[] = {time_edit_, gauge_edit_, register_edit_, watts_edit_, mark_combo_, display_edit_, remark_edit_, record_button_};
+    QWidget* const order[] = {time_edit_,  gauge_edit_,   register_edit_, second_register_edit_, watts_edit_,
+                              mark_combo_, display_edit_, remark_edit_,   record_button_};
     for (std::size_t i = 1; i < std::size(order); ++i) setTabOrder(order[i - 1], order[i]);
     setFocusProxy(gauge_edit_);
 }
@@ -118,6 +121,7 @@ void EntryRow::fitWidths() {
     fit(time_edit_, "00:00 x");
     fit(gauge_edit_, "gauge ");
     fit(register_edit_, "00000.00");
+    fit(second_register_edit_, "00000.00");
     fit(watts_edit_, "0000 W");
     fit(display_edit_, "display W ");
     remark_edit_->setMinimumWidth(metrics.horizontalAdvance(QLatin1String("remark")) + frame_px);
@@ -127,8 +131,9 @@ void EntryRow::fitWidths() {
 int EntryRow::inlineWidth() const {
     const QMargins margins = layout()->contentsMargins();
     int wanted = margins.left() + margins.right();
-    const QWidget* const fixed[] = {time_edit_, gauge_edit_, register_edit_, watts_edit_};
-    for (const QWidget* widget : fixed) wanted += widget->minimumWidth() + first_line_->spacing();
+    const QWidget* const fixed[] = {time_edit_, gauge_edit_, register_edit_, second_register_edit_, watts_edit_};
+    for (const QWidget* widget : fixed)
+        if (!widget->isHidden()) wanted += widget->minimumWidth() + first_line_->spacing();
     for (const QWidget* widget : {static_cast<QWidget*>(extras_), static_cast<QWidget*>(record_button_)})
         wanted += widget->sizeHint().width() + first_line_->spacing();
     return wanted + QFontMetrics(font()).averageCharWidth() * remark_characters;

@@ -155,7 +155,7 @@ void RunPage::amendChosenOrLast() {
 void RunPage::amend(const QString& readingUuid) {
     const auto reading = presenter_.toAmend(readingUuid);
     if (!reading) return;
-    auto* dialog = new AmendDialog(reading->values, reading->history, document_.clock().now_ms(), reading->time_zone, this);
+    auto* dialog = new AmendDialog(reading->values, reading->history, document_.clock().now_ms(), reading->time_zone, reading->two_meters, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, &AmendDialog::submitted, this, [this, dialog, uuid = reading->uuid] {
         const auto amended = presenter_.amend(uuid, dialog->values(), dialog->reason());

@@ -72,7 +72,7 @@ std::optional<ReadingToAmend> RunPresenter::toAmend(const QString& reading_uuid)
     if (reading == nullptr) return std::nullopt;
     const auto history = document_.history(reading->uuid);
     const QStringList lines = history ? history_lines(history.value(), run->run.time_zone) : QStringList{text_of(history.error().sentence())};
-    return ReadingToAmend{reading->uuid, reading->values, lines, run->run.time_zone};
+    return ReadingToAmend{reading->uuid, reading->values, lines, run->run.time_zone, run->run.second_meter_uuid.has_value()};
 }
 
 QString RunPresenter::lastEntered() const {

@@ -24,6 +24,7 @@ struct ReadingToAmend {
     ReadingValues values; ///< as they stand
     QStringList history;  ///< a line a version; where it cannot be read, one that says why
     std::string time_zone;
+    bool two_meters = false; ///< the run names a second one
 };
 
 /// Turns what the logbook says of one run into what the run page shows, and what is chosen there into commands to the logbook. Knows no

@@ -34,6 +34,7 @@ std::string change_text(const ReadingVersion& before, const ReadingVersion& afte
     };
     number("gauge", "%", &ReadingValues::gauge_percent);
     number("register", "Wh", &ReadingValues::register_wh);
+    number("second register", "Wh", &ReadingValues::second_register_wh);
     number("meter", "W", &ReadingValues::meter_w);
     number("display", "W", &ReadingValues::display_w);
     if (from.mark != to.mark) parts.push_back("mark " + mark_words(from.mark) + " → " + mark_words(to.mark));
@@ -50,6 +51,7 @@ std::string first_text(const ReadingValues& values, const NumberForm& form) {
     const auto add = [&text](const std::string& part) { text += (text.empty() ? "" : ", ") + part; };
     if (values.gauge_percent) add("gauge " + number_text(values.gauge_percent, "%", form));
     if (values.register_wh) add("register " + number_text(values.register_wh, "Wh", form));
+    if (values.second_register_wh) add("second register " + number_text(values.second_register_wh, "Wh", form));
     if (values.meter_w) add("meter " + number_text(values.meter_w, "W", form));
     if (values.display_w) add("display " + number_text(values.display_w, "W", form));
     if (values.mark) add("mark " + mark_words(values.mark));

@@ -174,6 +174,7 @@ private:
         };
         const Cell cells[] = {{SheetColumn::gauge_percent, values.gauge_percent, 100},
                               {SheetColumn::register_wh, values.register_wh, register_range.highest},
+                              {SheetColumn::second_register_wh, values.second_register_wh, register_range.highest},
                               {SheetColumn::meter_w, values.meter_w, read_power_range.highest},
                               {SheetColumn::display_w, values.display_w, read_power_range.highest}};
         for (const Cell& cell : cells) {

@@ -2,6 +2,8 @@
 #include "formats/text/sheet_keys.h"
 
 #include "base/number.h"
+#include "formats/text/inside/key_values.h"
+#include "formats/text/inside/meter_keys.h"
 #include "model/limits.h"
 #include "model/tags.h"
 
@@ -13,32 +15,10 @@ namespace ullage {
 
 namespace {
 
+using namespace sheet;
 using Number = std::optional<double>;
 
-Error wrong(std::string what, std::string remedy) { return Error{Failure::bad_input, std::move(what), {}, std::move(remedy)}; }
-
-Result<double> number_in(std::string_view text, const NumberRange& range) {
-    Result<double> number = parse_number(trimmed(text));
-    if (!number) return number;
-    if (!check_number({}, number.value(), range)) return wrong(fmt::format("`{}` is out of range", text), fmt::format("give {}", range_text(range)));
-    return number;
-}
-
-/// Refuses a text that is too long. The key is named by whoever reads it.
-Result<void> put(std::string& place, std::string_view text, std::size_t most) {
-    if (auto good = check_text({}, text, most); !good) return good;
-    place = text;
-    return {};
-}
-
-Meter& meter_of(RunRecord& record) {
-    if (!record.meter) record.meter.emplace();
-    return *record.meter;
-}
-
-std::string text_of(const Number& number) { return number ? exact_text(*number) : std::string(); }
-
-SheetKey unit_number(std::string_view name, NumberRange range, Number Unit::*member) {
+SheetKey unit_number(const char* name, NumberRange range, Number Unit::*member) {
     return {name, [member](const RunRecord& record) { return text_of(record.unit.*member); },
             [member, range](RunRecord& record, std::string_view text) -> Result<void> {
                 const Result<double> number = number_in(text, range);
@@ -48,24 +28,9 @@ SheetKey unit_number(std::string_view name, NumberRange range, Number Unit::*mem
             }};
 }
 
-SheetKey meter_number(std::string_view name, NumberRange range, Number Meter::*member) {
-    return {name, [member](const RunRecord& record) { return record.meter ? text_of((*record.meter).*member) : std::string(); },
-            [member, range](RunRecord& record, std::string_view text) -> Result<void> {
-                const Result<double> number = number_in(text, range);
-                if (!number) return number.error();
-                meter_of(record).*member = number.value();
-                return {};
-            }};
-}
-
-SheetKey unit_text(std::string_view name, std::size_t most, std::string Unit::*member) {
+SheetKey unit_text(const char* name, std::size_t most, std::string Unit::*member) {
     return {name, [member](const RunRecord& record) { return record.unit.*member; },
             [member, most](RunRecord& record, std::string_view text) { return put(record.unit.*member, text, most); }};
-}
-
-SheetKey meter_text(std::string_view name, std::size_t most, std::string Meter::*member) {
-    return {name, [member](const RunRecord& record) { return record.meter ? (*record.meter).*member : std::string(); },
-            [member, most](RunRecord& record, std::string_view text) { return put(meter_of(record).*member, text, most); }};
 }
 
 /// "`drain`, `no-load drain` or …" for messages.
@@ -95,18 +60,6 @@ SheetKey tags_key() {
                 record.unit.tags = std::move(tags).value();
                 return {};
             }};
-}
-
-SheetKey correction_key() {
-    return {
-        "meter_correction",
-        [](const RunRecord& record) { return record.meter && record.meter->correction != 1 ? exact_text(record.meter->correction) : std::string(); },
-        [](RunRecord& record, std::string_view text) -> Result<void> {
-            const Result<double> number = number_in(text, correction_range);
-            if (!number) return number.error();
-            meter_of(record).correction = number.value();
-            return {};
-        }};
 }
 
 SheetKey run_kind_key() {
@@ -169,12 +122,12 @@ SheetKey noticed_key() {
             }};
 }
 
-SheetKey ambient_key() {
-    return {"ambient_c", [](const RunRecord& record) { return text_of(record.run.ambient_c); },
-            [](RunRecord& record, std::string_view text) -> Result<void> {
+SheetKey ambient_key(const char* name, Number Run::*member) {
+    return {name, [member](const RunRecord& record) { return text_of(record.run.*member); },
+            [member](RunRecord& record, std::string_view text) -> Result<void> {
                 const Result<double> number = number_in(text, temperature_range);
                 if (!number) return number.error();
-                record.run.ambient_c = number.value();
+                record.run.*member = number.value();
                 return {};
             }};
 }
@@ -191,12 +144,11 @@ SheetKey charge_source_key() {
         }};
 }
 
-} // namespace
-
-const std::vector<SheetKey>& sheet_keys() {
-    static const std::vector<SheetKey> keys = {
+std::vector<SheetKey> all_keys() {
+    std::vector<SheetKey> keys = {
         unit_text("unit", longest_name, &Unit::name),
         unit_text("maker", longest_name, &Unit::maker),
+        unit_text("model", longest_name, &Unit::model),
         unit_number("rated_energy_wh", rated_energy_range, &Unit::rated_energy_wh),
         unit_number("rated_output_w", rated_power_range, &Unit::rated_output_w),
         unit_number("peak_output_w", rated_power_range, &Unit::peak_output_w),
@@ -213,29 +165,35 @@ const std::vector<SheetKey>& sheet_keys() {
         gauge_step_key(),
         tags_key(),
         unit_text("unit_remark", longest_remark, &Unit::remark),
-        meter_text("meter", longest_name, &Meter::name),
-        meter_number("meter_step_wh", register_step_range, &Meter::step_wh),
-        meter_number("meter_limit_percent", meter_limit_range, &Meter::limit_percent),
-        meter_number("meter_load_part_percent", meter_limit_range, &Meter::load_part_percent),
-        meter_number("meter_span_wh", register_span_range, &Meter::span_wh),
-        correction_key(),
-        meter_text("meter_remark", longest_remark, &Meter::remark),
+    };
+    for (auto& some : {meter_keys("", &RunRecord::meter), meter_keys("second_", &RunRecord::second_meter)})
+        keys.insert(keys.end(), some.begin(), some.end());
+    const std::vector<SheetKey> of_run = {
         run_kind_key(),
         started_full_key(),
         run_end_key(),
         noticed_key(),
         time_zone_key(),
         load_key(),
-        ambient_key(),
+        ambient_key("ambient_c", &Run::ambient_c),
+        ambient_key("ambient_end_c", &Run::ambient_end_c),
         charge_source_key(),
     };
+    keys.insert(keys.end(), of_run.begin(), of_run.end());
+    return keys;
+}
+
+} // namespace
+
+const std::vector<SheetKey>& sheet_keys() {
+    static const std::vector<SheetKey> keys = all_keys();
     return keys;
 }
 
 const SheetKey* find_sheet_key(std::string_view name) {
     const std::string wanted = lower_case(name);
     const auto& keys = sheet_keys();
-    const auto found = std::ranges::find(keys, std::string_view(wanted), &SheetKey::name);
+    const auto found = std::ranges::find(keys, wanted, &SheetKey::name);
     return found == keys.end() ? nullptr : &*found;
 }
 

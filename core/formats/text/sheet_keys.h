@@ -13,7 +13,7 @@ namespace ullage {
 
 /// A key of a run sheet's preface: how it is written and read.
 struct SheetKey {
-    std::string_view name;
+    std::string name;
     /// The value as text, before escaping; empty when there is nothing to write.
     std::function<std::string(const RunRecord&)> text;
     /// Puts a value (not empty, escapes replaced) into the record. Errors have no place in them.
@@ -26,9 +26,10 @@ struct SheetKey {
 /// The key of this name in any case of letters, or nullptr.
 [[nodiscard]] const SheetKey* find_sheet_key(std::string_view name);
 
-/// The columns of a run sheet's table, in the order in which they are written.
-enum class SheetColumn { time, gauge_percent, register_wh, meter_w, display_w, mark, remark };
-inline constexpr std::string_view sheet_column_names[] = {"time", "gauge_percent", "register_wh", "meter_w", "display_w", "mark", "remark"};
+/// The columns of a run sheet's table, in the order in which they are written; `second_register_wh` only where a second meter was read.
+enum class SheetColumn { time, gauge_percent, register_wh, second_register_wh, meter_w, display_w, mark, remark };
+inline constexpr std::string_view sheet_column_names[] = {"time",    "gauge_percent", "register_wh", "second_register_wh",
+                                                          "meter_w", "display_w",     "mark",        "remark"};
 
 /// ASCII letters in lower case.
 [[nodiscard]] std::string lower_case(std::string_view text);

@@ -6,6 +6,7 @@
 #include <initializer_list>
 #include <optional>
 #include <string>
+#include <utility>
 
 namespace ullage::store {
 
@@ -40,6 +41,8 @@ Result<void> agrees(const Unit& known, const Unit& incoming) {
     const std::string owner = "unit " + known.name;
     if (!incoming.currency.empty() && incoming.currency != known.currency)
         return difference(owner, "the currency", known.currency.empty() ? "not stated" : known.currency, incoming.currency);
+    if (!incoming.model.empty() && incoming.model != known.model)
+        return difference(owner, "the model", known.model.empty() ? "not stated" : known.model, incoming.model);
     return first_difference(owner, {{"the rated energy", "Wh", known.rated_energy_wh, incoming.rated_energy_wh},
                                     {"the rated output", "W", known.rated_output_w, incoming.rated_output_w},
                                     {"the peak output", "W", known.peak_output_w, incoming.peak_output_w},
@@ -56,13 +59,30 @@ Result<void> agrees(const Unit& known, const Unit& incoming) {
 }
 
 Result<void> agrees(const Meter& known, const Meter& incoming) {
+    const std::string owner = "meter " + known.name;
+    const std::pair<const char*, std::string Meter::*> texts[] = {{"the class", &Meter::accuracy_class}, {"the standard", &Meter::standard}};
+    for (const auto& [name, text] : texts)
+        if (!(incoming.*text).empty() && incoming.*text != known.*text)
+            return difference(owner, name, (known.*text).empty() ? "not stated" : known.*text, incoming.*text);
+    const std::pair<const char*, std::string MeterCertificate::*> papers[] = {{"the number of the certificate", &MeterCertificate::number},
+                                                                              {"the date of the certificate", &MeterCertificate::date},
+                                                                              {"the laboratory", &MeterCertificate::laboratory},
+                                                                              {"the end of its validity", &MeterCertificate::valid_until}};
+    for (const auto& [name, text] : papers) {
+        const std::string &here = incoming.certificate.*text, &there = known.certificate.*text;
+        if (!here.empty() && here != there) return difference(owner, name, there.empty() ? "not stated" : there, here);
+    }
+    if (!incoming.points.empty() && incoming.points != known.points)
+        return difference(owner, "a point of correction", known.points.empty() ? "not stated" : "another", "stated");
     const auto correction = incoming.correction == 1.0 ? std::nullopt : std::optional(incoming.correction);
-    return first_difference("meter " + known.name,
-                            {{"the step", "Wh", known.step_wh, incoming.step_wh},
-                             {"the part of the error limit of each load", "%", known.load_part_percent, incoming.load_part_percent},
-                             {"the error limit", "%", known.limit_percent, incoming.limit_percent},
-                             {"the span", "Wh", known.span_wh, incoming.span_wh},
-                             {"the correction", "", known.correction, correction}});
+    return first_difference(owner, {{"the step", "Wh", known.step_wh, incoming.step_wh},
+                                    {"the part of the error limit of each load", "%", known.load_part_percent, incoming.load_part_percent},
+                                    {"the error limit", "%", known.limit_percent, incoming.limit_percent},
+                                    {"the span", "Wh", known.span_wh, incoming.span_wh},
+                                    {"the starting current", "A", known.starting_current_a, incoming.starting_current_a},
+                                    {"the lowest load of the range", "W", known.range_low_w, incoming.range_low_w},
+                                    {"the highest load of the range", "W", known.range_high_w, incoming.range_high_w},
+                                    {"the correction", "", known.correction, correction}});
 }
 
 } // namespace ullage::store

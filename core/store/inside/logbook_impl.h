@@ -81,6 +81,9 @@ struct Logbook::Impl {
     /// given.
     Result<void> bring_in(const RunRecord& record, RunRecord& added);
 
+    /// Gives `added` the known meter that agrees with `incoming`, else adds it as new: true then. Within a transaction.
+    Result<bool> take_meter(const Meter& incoming, Meter& added, const store::ImportIndex& index, UtcMs now_ms);
+
     /// The error for a uuid that the logbook does not hold; `kind` is "unit", "meter", "load list", "run", "reading" or "photo".
     [[nodiscard]] Error not_found(const std::string& kind) const {
         return {Failure::not_found, "the logbook has no such " + kind, path.string(), "it may have been chosen from another logbook"};

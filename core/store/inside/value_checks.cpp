@@ -49,6 +49,25 @@ Result<void> check_tags(const Unit& unit) {
     return {};
 }
 
+Result<void> check_points(const Meter& meter) {
+    if (auto good = check_count("points of correction", "of them", meter.points.size(), most_meter_points); !good) return good;
+    for (std::size_t i = 0; i < meter.points.size(); ++i) {
+        const MeterPoint& point = meter.points[i];
+        if (auto good = all_good({}, {{"load of a point", point.load_w, load_range},
+                                      {"correction of a point", point.correction, correction_range},
+                                      {"uncertainty of a point", point.expanded_u_percent, meter_limit_range},
+                                      {"coverage factor of a point", point.coverage_k, coverage_factor_range}});
+            !good)
+            return good;
+        if (point.coverage_k && !point.expanded_u_percent)
+            return Error{Failure::bad_input, "a point states a coverage factor but no uncertainty", "points of correction", "state U with k"};
+        if (i > 0 && !(meter.points[i - 1].load_w < point.load_w))
+            return Error{Failure::bad_input, "the points are not in order of rising load, or two are at one load", "points of correction",
+                         "state each load once, the lowest first"};
+    }
+    return {};
+}
+
 } // namespace
 
 Result<void> check(const Unit& unit) {
@@ -56,6 +75,7 @@ Result<void> check(const Unit& unit) {
     if (auto good = check_tags(unit); !good) return good;
     return all_good({{"name", unit.name, longest_name},
                      {"maker", unit.maker, longest_name},
+                     {"model", unit.model, longest_name},
                      {"currency", unit.currency, longest_short_text},
                      {"remark", unit.remark, longest_remark}},
                     {{"rated energy", unit.rated_energy_wh, rated_energy_range},
@@ -75,11 +95,25 @@ Result<void> check(const Unit& unit) {
 
 Result<void> check(const Meter& meter) {
     if (meter.name.empty()) return unnamed("meter");
-    return all_good({{"name", meter.name, longest_name}, {"remark", meter.remark, longest_remark}},
+    const MeterCertificate& certificate = meter.certificate;
+    if (auto good = check_date("date of the certificate", certificate.date); !good) return good;
+    if (auto good = check_date("end of the certificate's validity", certificate.valid_until); !good) return good;
+    if (auto good = check_points(meter); !good) return good;
+    if (meter.range_low_w && meter.range_high_w && *meter.range_low_w > *meter.range_high_w)
+        return Error{Failure::bad_input, "the range begins above its end", "range", "exchange the two loads"};
+    return all_good({{"name", meter.name, longest_name},
+                     {"remark", meter.remark, longest_remark},
+                     {"number of the certificate", certificate.number, longest_name},
+                     {"laboratory", certificate.laboratory, longest_name},
+                     {"class", meter.accuracy_class, longest_name},
+                     {"standard", meter.standard, longest_name}},
                     {{"step", meter.step_wh, register_step_range},
                      {"error limit", meter.limit_percent, meter_limit_range},
                      {"part of the error limit of each load", meter.load_part_percent, meter_limit_range},
                      {"span", meter.span_wh, register_span_range},
+                     {"starting current", meter.starting_current_a, current_range},
+                     {"lowest load of the range", meter.range_low_w, load_range},
+                     {"highest load of the range", meter.range_high_w, load_range},
                      {"correction", meter.correction, correction_range}});
 }
 
@@ -87,11 +121,14 @@ Result<void> check(const Run& run) {
     if (auto good = check_count("keys that are not known", "of them", run.extra.size(), most_extras); !good) return good;
     for (const auto& [key, value] : run.extra)
         if (auto good = all_good({{"a key that is not known", key, longest_name}, {key.c_str(), value, longest_extra_value}}); !good) return good;
+    if (run.second_meter_uuid && run.second_meter_uuid == run.meter_uuid)
+        return Error{Failure::bad_input, "the second meter is the first one", "second meter", "choose another meter, or none"};
     // 0: filled with the present when it is added.
     if (run.created_ms != 0)
         if (auto good = check_moment("created", run.created_ms); !good) return good;
     return all_good({{"load", run.load, longest_load_text}, {"time zone", run.time_zone, longest_short_text}},
                     {{"ambient temperature", run.ambient_c, temperature_range},
+                     {"ambient temperature at the end", run.ambient_end_c, temperature_range},
                      {"how late the end was noticed", run.end_noticed_within_min, noticed_within_range}});
 }
 
@@ -99,6 +136,7 @@ Result<void> check(const ReadingValues& values) {
     if (auto good = check_moment("time", values.time_ms); !good) return good;
     return all_good({{"remark", values.remark, longest_remark}}, {{"gauge", values.gauge_percent, gauge_range},
                                                                   {"register", values.register_wh, register_range},
+                                                                  {"second register", values.second_register_wh, register_range},
                                                                   {"meter power", values.meter_w, read_power_range},
                                                                   {"display power", values.display_w, read_power_range}});
 }
@@ -151,6 +189,12 @@ Result<void> check(const TraceSample& sample) {
 }
 
 Result<void> check_reason(std::string_view reason) { return check_text("reason", reason, longest_remark); }
+
+Result<void> check_method_setting(std::string_view key, double value) {
+    if (key.empty()) return Error{Failure::bad_input, "the option has no key", "key", "name it"};
+    if (auto good = check_text("key", key, longest_short_text); !good) return good;
+    return check_number(key, value, method_setting_range);
+}
 
 Result<void> check_draft(std::string_view draft) { return check_text("half-typed entry", draft, longest_draft); }
 

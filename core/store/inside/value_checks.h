@@ -30,8 +30,10 @@ namespace ullage::store {
 [[nodiscard]] Result<void> check(const Photo& photo);
 [[nodiscard]] Result<void> check(const Trace& trace);
 [[nodiscard]] Result<void> check(const TraceSample& sample);
+/// An option of the method: its key and its number.
 /// Texts that stand alone: why a reading was changed, a half-typed entry, the header of a log and how it was read.
 [[nodiscard]] Result<void> check_reason(std::string_view reason);
+[[nodiscard]] Result<void> check_method_setting(std::string_view key, double value);
 [[nodiscard]] Result<void> check_draft(std::string_view draft);
 [[nodiscard]] Result<void> check_trace_answers(std::string_view signature, std::string_view answers);
 

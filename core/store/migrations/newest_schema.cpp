@@ -12,6 +12,7 @@ constexpr SchemaEntry entries[] = {
 {"index", "photos_by_run", "photos", R"sql(CREATE INDEX photos_by_run ON photos (run_id))sql"},
 {"index", "pv_sheets_by_unit", "pv_sheets", R"sql(CREATE INDEX pv_sheets_by_unit ON pv_sheets (unit_id))sql"},
 {"index", "runs_by_meter", "runs", R"sql(CREATE INDEX runs_by_meter ON runs (meter_id))sql"},
+{"index", "runs_by_second_meter", "runs", R"sql(CREATE INDEX runs_by_second_meter ON runs (second_meter_id))sql"},
 {"index", "runs_by_unit", "runs", R"sql(CREATE INDEX runs_by_unit ON runs (unit_id))sql"},
 {"index", "sqlite_autoindex_load_lists_1", "load_lists", ""},
 {"index", "sqlite_autoindex_meters_1", "meters", ""},
@@ -48,18 +49,50 @@ constexpr SchemaEntry entries[] = {
     created_ms INTEGER NOT NULL,
     withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
 ) STRICT)sql"},
-{"table", "meters", "meters", R"sql(CREATE TABLE meters (
-    id INTEGER PRIMARY KEY,
-    uuid TEXT NOT NULL UNIQUE CHECK (uuid <> ''),
+{"table", "meter_points", "meter_points", R"sql(CREATE TABLE meter_points (
+    meter_id INTEGER NOT NULL,
+    version INTEGER NOT NULL,
+    place INTEGER NOT NULL CHECK (place >= 1),
+    load_w REAL NOT NULL,
+    correction REAL NOT NULL,
+    expanded_u_percent REAL,
+    coverage_k REAL,
+    PRIMARY KEY (meter_id, version, place),
+    FOREIGN KEY (meter_id, version) REFERENCES meter_versions (meter_id, version)
+) STRICT, WITHOUT ROWID)sql"},
+{"table", "meter_versions", "meter_versions", R"sql(CREATE TABLE meter_versions (
+    meter_id INTEGER NOT NULL REFERENCES meters (id),
+    version INTEGER NOT NULL,
     name TEXT NOT NULL CHECK (name <> ''),
     step_wh REAL,
     limit_percent REAL,
     span_wh REAL,
     correction REAL NOT NULL,
+    load_part_percent REAL CHECK (load_part_percent >= 0),
+    certificate_number TEXT NOT NULL,
+    certificate_date TEXT NOT NULL,
+    laboratory TEXT NOT NULL,
+    valid_until TEXT NOT NULL,
+    accuracy_class TEXT NOT NULL,
+    standard TEXT NOT NULL,
+    starting_current_a REAL,
+    range_low_w REAL,
+    range_high_w REAL,
     remark TEXT NOT NULL,
+    written_ms INTEGER NOT NULL,
+    reason TEXT NOT NULL,
+    PRIMARY KEY (meter_id, version)
+) STRICT, WITHOUT ROWID)sql"},
+{"table", "meters", "meters", R"sql(CREATE TABLE meters (
+    id INTEGER PRIMARY KEY,
+    uuid TEXT NOT NULL UNIQUE CHECK (uuid <> ''),
     withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
     created_ms INTEGER NOT NULL
-, load_part_percent REAL CHECK (load_part_percent >= 0)) STRICT)sql"},
+) STRICT)sql"},
+{"table", "method_settings", "method_settings", R"sql(CREATE TABLE method_settings (
+    key TEXT PRIMARY KEY CHECK (key <> ''),
+    value REAL NOT NULL
+) STRICT, WITHOUT ROWID)sql"},
 {"table", "photo_bytes", "photo_bytes", R"sql(CREATE TABLE photo_bytes (
     photo_id INTEGER PRIMARY KEY REFERENCES photos (id),
     bytes BLOB NOT NULL
@@ -123,7 +156,7 @@ constexpr SchemaEntry entries[] = {
     remark TEXT NOT NULL,
     withdrawn INTEGER NOT NULL CHECK (withdrawn IN (0, 1)),
     written_ms INTEGER NOT NULL,
-    reason TEXT NOT NULL,
+    reason TEXT NOT NULL, second_register_wh REAL,
     PRIMARY KEY (reading_id, version)
 ) STRICT, WITHOUT ROWID)sql"},
 {"table", "readings", "readings", R"sql(CREATE TABLE readings (
@@ -158,7 +191,7 @@ constexpr SchemaEntry entries[] = {
     time_zone TEXT NOT NULL,
     withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
     created_ms INTEGER NOT NULL
-, charge_source INTEGER CHECK (charge_source >= 1), end_noticed_within_min REAL CHECK (end_noticed_within_min >= 0)) STRICT)sql"},
+, charge_source INTEGER CHECK (charge_source >= 1), end_noticed_within_min REAL CHECK (end_noticed_within_min >= 0), ambient_end_c REAL, second_meter_id INTEGER REFERENCES meters (id)) STRICT)sql"},
 {"table", "trace_blocks", "trace_blocks", R"sql(CREATE TABLE trace_blocks (
     id INTEGER PRIMARY KEY,
     trace_id INTEGER NOT NULL REFERENCES traces (id) DEFERRABLE INITIALLY DEFERRED,
@@ -208,7 +241,22 @@ constexpr SchemaEntry entries[] = {
     remark TEXT NOT NULL,
     withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
     created_ms INTEGER NOT NULL
-, paid_price REAL, tags TEXT NOT NULL DEFAULT '', pv_start_v REAL, charge_time_h REAL) STRICT)sql"},
+, paid_price REAL, tags TEXT NOT NULL DEFAULT '', pv_start_v REAL, charge_time_h REAL, model TEXT NOT NULL DEFAULT '') STRICT)sql"},
+{"trigger", "meter_points_are_not_deleted", "meter_points", R"sql(CREATE TRIGGER meter_points_are_not_deleted BEFORE DELETE ON meter_points
+BEGIN SELECT RAISE(ABORT, 'a point of a meter is never deleted'); END)sql"},
+{"trigger", "meter_points_are_not_updated", "meter_points", R"sql(CREATE TRIGGER meter_points_are_not_updated BEFORE UPDATE ON meter_points
+BEGIN SELECT RAISE(ABORT, 'a point of a meter is never changed'); END)sql"},
+{"trigger", "meter_points_come_with_their_version", "meter_points", R"sql(CREATE TRIGGER meter_points_come_with_their_version BEFORE INSERT ON meter_points
+WHEN NEW.version <> (SELECT max(version) FROM meter_versions WHERE meter_id = NEW.meter_id)
+  OR NEW.place <> (SELECT coalesce(max(place), 0) + 1 FROM meter_points WHERE meter_id = NEW.meter_id AND version = NEW.version)
+BEGIN SELECT RAISE(ABORT, 'a point of a meter is added with its version'); END)sql"},
+{"trigger", "meter_versions_are_not_deleted", "meter_versions", R"sql(CREATE TRIGGER meter_versions_are_not_deleted BEFORE DELETE ON meter_versions
+BEGIN SELECT RAISE(ABORT, 'a version of a meter is never deleted'); END)sql"},
+{"trigger", "meter_versions_are_not_replaced", "meter_versions", R"sql(CREATE TRIGGER meter_versions_are_not_replaced BEFORE INSERT ON meter_versions
+WHEN NEW.version <> (SELECT coalesce(max(version), 0) + 1 FROM meter_versions WHERE meter_id = NEW.meter_id)
+BEGIN SELECT RAISE(ABORT, 'a version of a meter is added after its earlier ones'); END)sql"},
+{"trigger", "meter_versions_are_not_updated", "meter_versions", R"sql(CREATE TRIGGER meter_versions_are_not_updated BEFORE UPDATE ON meter_versions
+BEGIN SELECT RAISE(ABORT, 'a version of a meter is never changed'); END)sql"},
 {"trigger", "photo_bytes_are_not_deleted", "photo_bytes", R"sql(CREATE TRIGGER photo_bytes_are_not_deleted BEFORE DELETE ON photo_bytes
 BEGIN SELECT RAISE(ABORT, 'a photo is never deleted'); END)sql"},
 {"trigger", "photo_bytes_are_not_replaced", "photo_bytes", R"sql(CREATE TRIGGER photo_bytes_are_not_replaced BEFORE INSERT ON photo_bytes
@@ -272,6 +320,10 @@ BEGIN SELECT RAISE(ABORT, 'a trace only grows'); END)sql"},
 {"trigger", "traces_stay_what_they_are", "traces", R"sql(CREATE TRIGGER traces_stay_what_they_are BEFORE UPDATE OF id, uuid, run_id, meter_id, file_name, layout, offset_ms, offset_u_s, first_ms, added_ms,
     signature, zone, start_ms ON traces
 BEGIN SELECT RAISE(ABORT, 'a trace is never changed'); END)sql"},
+{"view", "current_meters", "current_meters", R"sql(CREATE VIEW current_meters AS
+SELECT meters.id, meters.uuid, meters.withdrawn, meters.created_ms, versions.*
+FROM meters JOIN meter_versions AS versions ON versions.meter_id = meters.id
+WHERE versions.version = (SELECT max(version) FROM meter_versions WHERE meter_id = meters.id))sql"},
 {"view", "current_photos", "current_photos", R"sql(CREATE VIEW current_photos AS
 SELECT photos.id, photos.uuid, photos.run_id, photos.format, photos.file_name, photos.size_bytes, photos.taken_ms,
        photos.zone_assumed, photos.added_ms, versions.version, versions.reading_id, versions.withdrawn
@@ -280,7 +332,7 @@ WHERE versions.version = (SELECT max(version) FROM photo_versions WHERE photo_id
 {"view", "current_readings", "current_readings", R"sql(CREATE VIEW current_readings AS
 SELECT readings.id, readings.uuid, readings.run_id, readings.sequence, versions.version, versions.time_ms,
        versions.gauge_percent, versions.register_wh, versions.meter_w, versions.display_w, versions.mark,
-       versions.remark, versions.withdrawn
+       versions.remark, versions.withdrawn, versions.second_register_wh
 FROM readings JOIN reading_versions AS versions ON versions.reading_id = readings.id
 WHERE versions.version = (SELECT max(version) FROM reading_versions WHERE reading_id = readings.id))sql"},
 };

@@ -10,7 +10,7 @@ namespace ullage::store {
 namespace {
 
 const std::string reading_columns = "current.id, current.run_id, current.uuid, sequence, version, current.withdrawn, time_ms, "
-                                    "gauge_percent, register_wh, meter_w, display_w, mark, remark";
+                                    "gauge_percent, register_wh, meter_w, display_w, mark, remark, second_register_wh";
 const std::string from_readings = " FROM current_readings AS current ";
 const std::string with_runs = "JOIN runs ON runs.id = current.run_id ";
 
@@ -36,8 +36,8 @@ ReadingRow reading_in(Row& row) {
 }
 
 constexpr const char* insert_version_sql = "INSERT INTO reading_versions (reading_id, version, time_ms, gauge_percent, "
-                                           "register_wh, meter_w, display_w, mark, remark, withdrawn, written_ms, reason) "
-                                           "VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)";
+                                           "register_wh, meter_w, display_w, mark, remark, withdrawn, written_ms, reason, second_register_wh) "
+                                           "VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13)";
 
 void bind_version(SQLite::Statement& insert, std::int64_t reading_id, int version, const ReadingValues& values, bool withdrawn, UtcMs written_ms,
                   const std::string& reason) {
@@ -46,7 +46,7 @@ void bind_version(SQLite::Statement& insert, std::int64_t reading_id, int versio
     Binder binder(insert);
     binder.integer(reading_id).integer(version).integer(values.time_ms);
     binder.real(values.gauge_percent).real(values.register_wh).real(values.meter_w).real(values.display_w);
-    binder.integer(mark).text(values.remark).integer(withdrawn).integer(written_ms).text(reason);
+    binder.integer(mark).text(values.remark).integer(withdrawn).integer(written_ms).text(reason).real(values.second_register_wh);
 }
 
 /// An empty list for each run with readings, as large as it will get: a list that grows is in memory twice.
@@ -66,7 +66,7 @@ std::map<std::int64_t, std::vector<Reading>> all_readings_by_run(SQLite::Databas
     // CROSS JOIN keeps the order of the tables, so that the versions come as they lie and need no sorting.
     SQLite::Statement query(
         database, "SELECT readings.id, readings.run_id, readings.uuid, sequence, version, versions.withdrawn, time_ms, "
-                  "gauge_percent, register_wh, meter_w, display_w, mark, remark "
+                  "gauge_percent, register_wh, meter_w, display_w, mark, remark, second_register_wh "
                   "FROM reading_versions AS versions CROSS JOIN readings ON readings.id = versions.reading_id ORDER BY versions.reading_id, version");
     std::map<std::int64_t, std::vector<Reading>> found = room_for_readings(database);
     std::int64_t last_id = -1, last_run = -1;
@@ -98,6 +98,7 @@ ReadingValues values_in(Row& row) {
     values.display_w = row.maybe_real();
     if (const auto mark = row.maybe_integer()) values.mark = static_cast<MarkKind>(*mark);
     values.remark = row.text();
+    values.second_register_wh = row.maybe_real();
     return values;
 }
 
@@ -190,7 +191,7 @@ std::map<std::int64_t, std::vector<Reading>> readings_by_run(SQLite::Database& d
 
 std::vector<ReadingVersion> reading_versions(SQLite::Database& database, std::int64_t reading_id) {
     SQLite::Statement query(database, "SELECT version, withdrawn, written_ms, reason, time_ms, gauge_percent, register_wh, "
-                                      "meter_w, display_w, mark, remark FROM reading_versions WHERE reading_id = ?1 "
+                                      "meter_w, display_w, mark, remark, second_register_wh FROM reading_versions WHERE reading_id = ?1 "
                                       "ORDER BY version");
     Binder(query).integer(reading_id);
     std::vector<ReadingVersion> versions;

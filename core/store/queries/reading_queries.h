@@ -25,7 +25,7 @@ struct StoredReading {
     std::string run_uuid{}; ///< only where one reading was asked for
 };
 
-/// Reads the next seven columns: time_ms, gauge_percent, register_wh, meter_w, display_w, mark, remark.
+/// Reads the next eight columns: time_ms, gauge_percent, register_wh, meter_w, display_w, mark, remark, second_register_wh.
 [[nodiscard]] ReadingValues values_in(Row& row);
 /// The reading as it stands.
 [[nodiscard]] std::optional<StoredReading> find_reading(SQLite::Database& database, const std::string& uuid);

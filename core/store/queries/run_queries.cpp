@@ -18,15 +18,15 @@ void bind_unit(SQLite::Statement& query, std::optional<std::int64_t> unit_id) {
     if (unit_id) Binder(query).integer(*unit_id);
 }
 
-void bind_values(Binder& binder, const Run& run, std::int64_t unit_id, std::optional<std::int64_t> meter_id) {
+void bind_values(Binder& binder, const Run& run, const RunOwners& owners) {
     std::optional<std::int64_t> started_full;
     if (run.started_full) started_full = *run.started_full;
-    binder.text(run.uuid).integer(unit_id).integer(meter_id).integer(static_cast<std::int64_t>(run.kind));
+    binder.text(run.uuid).integer(owners.unit_id).integer(owners.meter_id).integer(static_cast<std::int64_t>(run.kind));
     binder.integer(started_full).integer(static_cast<std::int64_t>(run.end)).text(run.load).real(run.ambient_c);
     binder.text(run.time_zone).integer(run.created_ms);
     std::optional<std::int64_t> source;
     if (run.charge_source) source = static_cast<std::int64_t>(*run.charge_source);
-    binder.integer(source).real(run.end_noticed_within_min);
+    binder.integer(source).real(run.end_noticed_within_min).real(run.ambient_end_c).integer(owners.second_meter_id);
 }
 
 void insert_extras(SQLite::Database& database, std::int64_t run_id, const Run& run) {
@@ -59,6 +59,7 @@ ListedRun run_in(SQLite::Statement& statement) {
     listed.id = row.integer();
     listed.unit_id = row.integer();
     listed.meter_id = row.maybe_integer();
+    listed.second_meter_id = row.maybe_integer();
     listed.shown = row.flag();
     listed.number = static_cast<int>(row.integer());
     Run& run = listed.run;
@@ -74,6 +75,8 @@ ListedRun run_in(SQLite::Statement& statement) {
     run.created_ms = row.integer();
     if (const auto source = row.maybe_integer()) run.charge_source = static_cast<ChargeSource>(*source);
     run.end_noticed_within_min = row.maybe_real();
+    run.ambient_end_c = row.maybe_real();
+    run.second_meter_uuid = row.maybe_text();
     return listed;
 }
 
@@ -93,25 +96,25 @@ std::optional<std::int64_t> unit_of_run(SQLite::Database& database, const std::s
     return Row(query).integer();
 }
 
-std::int64_t insert_run(SQLite::Database& database, const Run& run, std::int64_t unit_id, std::optional<std::int64_t> meter_id) {
+std::int64_t insert_run(SQLite::Database& database, const Run& run, const RunOwners& owners) {
     SQLite::Statement insert(database, "INSERT INTO runs (uuid, unit_id, meter_id, kind, started_full, ended, load, ambient_c, "
-                                       "time_zone, created_ms, charge_source, end_noticed_within_min) "
-                                       "VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)");
+                                       "time_zone, created_ms, charge_source, end_noticed_within_min, ambient_end_c, second_meter_id) "
+                                       "VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)");
     Binder binder(insert);
-    bind_values(binder, run, unit_id, meter_id);
+    bind_values(binder, run, owners);
     insert.exec();
     const std::int64_t id = database.getLastInsertRowid();
     insert_extras(database, id, run);
     return id;
 }
 
-void update_run(SQLite::Database& database, std::int64_t id, const Run& run, std::int64_t unit_id, std::optional<std::int64_t> meter_id) {
+void update_run(SQLite::Database& database, std::int64_t id, const Run& run, const RunOwners& owners) {
     SQLite::Statement update(database, "UPDATE runs SET uuid = ?1, unit_id = ?2, meter_id = ?3, kind = ?4, started_full = ?5, "
                                        "ended = ?6, load = ?7, ambient_c = ?8, time_zone = ?9, "
                                        "created_ms = iif(?10 = 0, created_ms, ?10), charge_source = ?11, "
-                                       "end_noticed_within_min = ?12 WHERE id = ?13");
+                                       "end_noticed_within_min = ?12, ambient_end_c = ?13, second_meter_id = ?14 WHERE id = ?15");
     Binder binder(update);
-    bind_values(binder, run, unit_id, meter_id);
+    bind_values(binder, run, owners);
     binder.integer(id);
     update.exec();
     SQLite::Statement clear(database, "DELETE FROM run_extras WHERE run_id = ?1");
@@ -141,10 +144,11 @@ WITH timed AS (
         ROWS BETWEEN UNBOUNDED PRECEDING AND 1 PRECEDING) AS number
     FROM timed
 )
-SELECT numbered.id, numbered.unit_id, numbered.meter_id, numbered.withdrawn = 0 AND units.withdrawn = 0, number,
+SELECT numbered.id, numbered.unit_id, numbered.meter_id, second_meter_id, numbered.withdrawn = 0 AND units.withdrawn = 0, number,
        numbered.uuid, units.uuid, meters.uuid, kind, started_full, ended, load, ambient_c, time_zone, numbered.created_ms, charge_source,
-       end_noticed_within_min
+       end_noticed_within_min, ambient_end_c, seconds.uuid
 FROM numbered JOIN units ON units.id = numbered.unit_id LEFT JOIN meters ON meters.id = numbered.meter_id
+     LEFT JOIN meters AS seconds ON seconds.id = numbered.second_meter_id
 ORDER BY units.name COLLATE NOCASE, units.name, units.maker, units.id, first_ms, numbered.created_ms, numbered.id
 )sql");
     bind_unit(query, unit_id);

@@ -43,6 +43,7 @@ TEST_F(StoreLimits, every_number_and_text_of_a_unit_is_bounded) {
     EXPECT_EQ(field([](Unit& unit) { unit.gauge_step_percent = 0; }), "gauge step");
     EXPECT_EQ(field([](Unit& unit) { unit.name.assign(longest_name + 1, 'x'); }), "name");
     EXPECT_EQ(field([](Unit& unit) { unit.maker = "\xff"; }), "maker");
+    EXPECT_EQ(field([](Unit& unit) { unit.model.assign(longest_name + 1, 'x'); }), "model");
     EXPECT_EQ(field([](Unit& unit) { unit.currency.assign(longest_short_text + 1, 'x'); }), "currency");
     EXPECT_EQ(field([](Unit& unit) { unit.remark.assign(longest_remark + 1, 'x'); }), "remark");
     EXPECT_EQ(field([](Unit& unit) { unit.tags.assign(1, "\xff"); }), "tags");
@@ -57,6 +58,28 @@ TEST_F(StoreLimits, every_number_and_text_of_a_meter_is_bounded) {
     EXPECT_EQ(field([](Meter& meter) { meter.correction = 0; }), "correction");
     EXPECT_EQ(field([](Meter& meter) { meter.name.assign(longest_name + 1, 'x'); }), "name");
     EXPECT_EQ(field([](Meter& meter) { meter.remark.assign(longest_remark + 1, 'x'); }), "remark");
+    EXPECT_EQ(field([](Meter& meter) { meter.certificate.number.assign(longest_name + 1, 'x'); }), "number of the certificate");
+    EXPECT_EQ(field([](Meter& meter) { meter.certificate.laboratory = "\xff"; }), "laboratory");
+    EXPECT_EQ(field([](Meter& meter) { meter.certificate.date = "2027-02-30"; }), "date of the certificate");
+    EXPECT_EQ(field([](Meter& meter) { meter.certificate.valid_until = "soon"; }), "end of the certificate's validity");
+    EXPECT_EQ(field([](Meter& meter) { meter.accuracy_class.assign(longest_name + 1, 'x'); }), "class");
+    EXPECT_EQ(field([](Meter& meter) { meter.standard.assign(longest_name + 1, 'x'); }), "standard");
+    EXPECT_EQ(field([](Meter& meter) { meter.starting_current_a = 0; }), "starting current");
+    EXPECT_EQ(field([](Meter& meter) { meter.range_low_w = -1; }), "lowest load of the range");
+    EXPECT_EQ(field([](Meter& meter) { meter.range_high_w = 1e10; }), "highest load of the range");
+    EXPECT_EQ(field([](Meter& meter) { meter.range_high_w = 1; }), "range") << "it begins at 5 W";
+}
+
+TEST_F(StoreLimits, the_points_of_a_meter_are_bounded_and_in_order_of_load) {
+    const auto field = [](auto change) { return refused_field(sample_meter(), change); };
+    EXPECT_EQ(field([](Meter& meter) { meter.points[0].load_w = -1; }), "load of a point");
+    EXPECT_EQ(field([](Meter& meter) { meter.points[0].correction = 0; }), "correction of a point");
+    EXPECT_EQ(field([](Meter& meter) { meter.points[0].expanded_u_percent = 1e4; }), "uncertainty of a point");
+    EXPECT_EQ(field([](Meter& meter) { meter.points[0].coverage_k = 0; }), "coverage factor of a point");
+    for (const auto& change : std::initializer_list<void (*)(Meter&)>{[](Meter& meter) { meter.points[0].expanded_u_percent.reset(); },
+                                                                      [](Meter& meter) { meter.points[1].load_w = 100; },
+                                                                      [](Meter& meter) { meter.points.assign(most_meter_points + 1, {}); }})
+        EXPECT_EQ(field(change), "points of correction");
 }
 
 TEST_F(StoreLimits, a_run_and_its_keys_are_bounded) {
@@ -64,6 +87,8 @@ TEST_F(StoreLimits, a_run_and_its_keys_are_bounded) {
     EXPECT_EQ(field([](ullage::Run&) {}), "");
     EXPECT_EQ(field([](ullage::Run& run) { run.load.assign(longest_load_text + 1, 'x'); }), "load");
     EXPECT_EQ(field([](ullage::Run& run) { run.ambient_c = -300; }), "ambient temperature");
+    EXPECT_EQ(field([](ullage::Run& run) { run.ambient_end_c = 1e5; }), "ambient temperature at the end");
+    EXPECT_EQ(field([](ullage::Run& run) { run.meter_uuid = run.second_meter_uuid = "m"; }), "second meter");
     EXPECT_EQ(field([](ullage::Run& run) { run.time_zone.assign(longest_short_text + 1, 'x'); }), "time zone");
     EXPECT_EQ(field([](ullage::Run& run) { run.created_ms = latest_moment_ms + 1; }), "created");
     EXPECT_EQ(field([](ullage::Run& run) { run.extra.assign(most_extras + 1, {"a", "b"}); }), "keys that are not known");
@@ -78,6 +103,7 @@ TEST_F(StoreLimits, what_was_read_is_refused_only_where_no_display_can_have_show
     EXPECT_EQ(field([](ReadingValues& values) { values.remark.assign(20'000, 'x'); }), "");
     EXPECT_EQ(field([](ReadingValues& values) { values.gauge_percent = 1e5; }), "gauge");
     EXPECT_EQ(field([](ReadingValues& values) { values.register_wh = 1e13; }), "register");
+    EXPECT_EQ(field([](ReadingValues& values) { values.second_register_wh = 1e13; }), "second register");
     EXPECT_EQ(field([](ReadingValues& values) { values.meter_w = 1e10; }), "meter power");
     EXPECT_EQ(field([](ReadingValues& values) { values.display_w = -1e10; }), "display power");
     EXPECT_EQ(field([](ReadingValues& values) { values.time_ms = earliest_moment_ms - 1; }), "time");

@@ -169,6 +169,28 @@ TEST(Migrations, a_trace_of_version_7_keeps_what_is_known_of_its_clock_and_may_g
     EXPECT_EQ(take(logbook.extend_trace(trace, {added, 60, "01ff", 0, false})).samples, 2);
 }
 
+TEST(Migrations, a_meter_of_version_9_becomes_the_first_version_of_itself) {
+    const TempFolder folder;
+    const FakeClock clock;
+    make_file_of_version(9, folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    Meter meter = take(logbook.meters()).at(0);
+    EXPECT_EQ(meter.name, "bench meter");
+    EXPECT_EQ(meter.correction, 1.01);
+    EXPECT_EQ(meter.load_part_percent, 0.25);
+    EXPECT_TRUE(meter.points.empty());
+    const RunRecord record = take(logbook.run_records()).at(0);
+    EXPECT_EQ(record.meter, meter);
+    EXPECT_EQ(record.run.end_noticed_within_min, 12.5);
+    EXPECT_EQ(record.run.second_meter_uuid, std::nullopt);
+    EXPECT_EQ(record.readings.at(0).values.second_register_wh, std::nullopt);
+    meter.points = {{100, 0.998, 0.3, 2.0}};
+    take(logbook.update(meter, "certificate found"));
+    const auto history = take(logbook.meter_history(meter.uuid));
+    ASSERT_EQ(history.size(), 2u);
+    EXPECT_EQ(history[0].written_ms, 1'810'300'000'001) << "as old as the meter";
+}
+
 TEST(Migrations, looking_at_an_older_file_shows_it_and_leaves_it_as_old_as_it_was) {
     const TempFolder folder;
     const FakeClock clock;

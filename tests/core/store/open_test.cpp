@@ -152,7 +152,7 @@ const Refusal refusals[] = {
                         .c_str());
          edit(path, "UPDATE runs SET unit_id = unit_id + 0; INSERT INTO units SELECT id + 1, uuid || 'b', name, maker, rated_energy_wh, "
                     "rated_output_w, peak_output_w, pv_max_v, pv_max_a, pv_max_w, price, currency, mass_kg, warranty_years, "
-                    "gauge_step_percent, remark, withdrawn, created_ms, paid_price, tags, pv_start_v, charge_time_h FROM units; "
+                    "gauge_step_percent, remark, withdrawn, created_ms, paid_price, tags, pv_start_v, charge_time_h, model FROM units; "
                     "UPDATE runs SET unit_id = unit_id + 1");
          edit(path, "PRAGMA writable_schema = ON; INSERT INTO sqlite_schema SELECT * FROM aside; DROP TABLE aside");
          SQLite::Database file(path.string(), SQLite::OPEN_READONLY);
@@ -172,7 +172,7 @@ const Refusal refusals[] = {
      [](const fs::path& path) {
          write_logbook(path);
          edit(path, "INSERT INTO reading_versions SELECT reading_id, 2, time_ms, gauge_percent, 9e999, meter_w, display_w, mark, remark, "
-                    "withdrawn, written_ms, reason FROM reading_versions WHERE reading_id = 1");
+                    "withdrawn, written_ms, reason, NULL FROM reading_versions WHERE reading_id = 1");
      }},
     {"a_name_that_is_no_text", Failure::damaged,
      [](const fs::path& path) {

@@ -143,7 +143,7 @@ TEST(AppendOnly, no_sql_changes_deletes_or_replaces_a_reading) {
           "INSERT OR REPLACE INTO readings SELECT NULL, uuid, run_id, 4 FROM readings WHERE id = 1",
           "INSERT OR REPLACE INTO readings SELECT NULL, 'new', run_id, 1 FROM readings WHERE id = 1",
           "INSERT OR REPLACE INTO reading_versions SELECT * FROM reading_versions WHERE reading_id = 1",
-          "INSERT INTO reading_versions SELECT reading_id, 5, time_ms, 0, 0, 0, 0, 1, '', 0, 0, '' FROM "
+          "INSERT INTO reading_versions SELECT reading_id, 5, time_ms, 0, 0, 0, 0, 1, '', 0, 0, '', NULL FROM "
           "reading_versions"}) {
         EXPECT_THROW(database.exec(sql), SQLite::Exception) << sql;
         EXPECT_EQ(rows("readings"), readings) << sql;

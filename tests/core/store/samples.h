@@ -48,6 +48,7 @@ inline Unit sample_unit() {
     unit.gauge_step_percent = 0.5;
     unit.paid_price = 512.25;
     unit.tags = {"lent", "zelt ≈"};
+    unit.model = "Lantern 900 S";
     unit.remark = "bought used; \"as seen\"\nsecond line ≈";
     return unit;
 }
@@ -60,6 +61,14 @@ inline Meter sample_meter() {
     meter.span_wh = 10000;
     meter.correction = 1.013;
     meter.remark = "checked in spring";
+    meter.load_part_percent = 0.25;
+    meter.certificate = {"K-2027/118", "2027-03-02", "Hillfoot Measures", "2029-03-02"};
+    meter.accuracy_class = "B";
+    meter.standard = "EN 50470-3";
+    meter.starting_current_a = 0.02;
+    meter.range_low_w = 5;
+    meter.range_high_w = 3600;
+    meter.points = {{100, 0.998, 0.3, 2.0}, {500, 1.001, 0.25, std::nullopt}, {2000, 1.002, {}, {}}};
     return meter;
 }
 
@@ -73,6 +82,7 @@ inline Run sample_run(const std::string& unit_uuid, std::optional<std::string> m
     run.load = "projector and sound";
     run.ambient_c = 19.5;
     run.time_zone = "Europe/Vienna";
+    run.ambient_end_c = 22.25;
     run.extra = {{"zebra", "1"}, {"ant", ""}, {"zebra", "again"}};
     return run;
 }
@@ -86,6 +96,7 @@ inline ReadingValues sample_values(UtcMs time_ms = 1'810'310'400'000) {
     values.display_w = 63;
     values.mark = MarkKind::load_changed;
     values.remark = "lamp on";
+    values.second_register_wh = 0.3;
     return values;
 }
 

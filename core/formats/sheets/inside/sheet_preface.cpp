@@ -105,6 +105,13 @@ private:
             return Error{Failure::bad_input, "the sheet does not name the unit that was tested", {}, "add a line `# unit: NAME` at the top"};
         if (record.meter && record.meter->name.empty())
             return Error{Failure::bad_input, "the sheet describes a meter but does not name it", {}, "add a line `# meter: NAME`"};
+        if (record.second_meter && record.second_meter->name.empty())
+            return Error{Failure::bad_input, "the sheet describes a second meter but does not name it", {}, "add a line `# second_meter: NAME`"};
+        if (record.second_meter && record.meter && record.second_meter->name == record.meter->name)
+            return Error{Failure::bad_input, "both meters have one name", {}, "give one of them another name"};
+        for (const auto* meter : {&record.meter, &record.second_meter})
+            if (*meter && (*meter)->range_low_w && (*meter)->range_high_w && *(*meter)->range_low_w > *(*meter)->range_high_w)
+                return Error{Failure::bad_input, "the range of meter " + (*meter)->name + " begins above its end", {}, "exchange the two loads"};
         if (!line_of_key_.contains("run")) preface_.notices.push_back("key `run` is missing; read as a drain");
         if (!line_of_key_.contains("ended")) preface_.notices.push_back("key `ended` is missing; the run counts as still running");
         return {};

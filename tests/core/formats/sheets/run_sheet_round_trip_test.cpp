@@ -26,7 +26,8 @@ public:
     RunRecord record() {
         RunRecord record;
         record.unit = unit();
-        if (coin()) record.meter = meter();
+        if (coin()) record.meter = meter("M");
+        if (coin()) record.second_meter = meter("M2");
         Run& run = record.run;
         run.kind = one_of(all_run_kinds);
         run.end = one_of(all_run_ends);
@@ -34,6 +35,7 @@ public:
         run.load = text();
         if (coin()) run.charge_source = one_of(all_charge_sources);
         if (coin()) run.ambient_c = number() - 273.15;
+        if (coin()) run.ambient_end_c = number() - 273.15;
         const char* zones[] = {"UTC", "Europe/Vienna", "Asia/Kathmandu", "America/St_Johns", "Australia/Lord_Howe"};
         run.time_zone = one_of(zones);
         for (int i = below(3); i > 0; --i) run.extra.emplace_back("extra key " + std::to_string(i), text());
@@ -69,6 +71,7 @@ private:
         Unit unit;
         unit.name = "U" + text();
         unit.maker = text();
+        unit.model = text();
         for (auto member : {&Unit::rated_energy_wh, &Unit::rated_output_w, &Unit::peak_output_w, &Unit::pv_max_v, &Unit::pv_max_a, &Unit::pv_max_w,
                             &Unit::pv_start_v, &Unit::charge_time_h, &Unit::price, &Unit::paid_price, &Unit::mass_kg, &Unit::warranty_years})
             unit.*member = maybe();
@@ -82,10 +85,22 @@ private:
         return unit;
     }
 
-    Meter meter() {
+    Meter meter(const std::string& ending) {
         Meter meter;
-        meter.name = text() + "M";
-        for (auto member : {&Meter::step_wh, &Meter::limit_percent, &Meter::span_wh}) meter.*member = maybe();
+        meter.name = text() + ending;
+        for (auto member : {&Meter::step_wh, &Meter::limit_percent, &Meter::span_wh, &Meter::load_part_percent, &Meter::starting_current_a})
+            meter.*member = maybe();
+        if (coin()) meter.range_low_w = number();
+        if (coin()) meter.range_high_w = meter.range_low_w.value_or(0) + number();
+        meter.certificate = {text(), coin() ? "2027-03-02" : "", text(), coin() ? "2028-02-29" : ""};
+        meter.accuracy_class = text();
+        meter.standard = text();
+        double load_w = 0;
+        for (int n = below(4); n > 0; --n) {
+            MeterPoint point{load_w += number(), number(), maybe(), {}};
+            if (point.expanded_u_percent && coin()) point.coverage_k = 0.5 * (1 + below(6));
+            meter.points.push_back(point);
+        }
         if (coin()) meter.correction = number();
         meter.remark = text();
         return meter;
@@ -96,6 +111,7 @@ private:
         values.time_ms = time;
         if (coin()) values.gauge_percent = std::uniform_real_distribution<double>(0, 100)(random_);
         values.register_wh = maybe();
+        values.second_register_wh = maybe();
         values.meter_w = maybe();
         values.display_w = maybe();
         if (below(4) == 0) values.mark = one_of(all_mark_kinds);
@@ -124,6 +140,7 @@ TEST(RunSheetRoundTrip, reading_what_was_written_gives_the_same_record) {
         const RunRecord& back = import.value().record;
         ASSERT_EQ(back.unit, record.unit) << "seed " << seed << "\n" << text;
         ASSERT_EQ(back.meter, record.meter) << "seed " << seed << "\n" << text;
+        ASSERT_EQ(back.second_meter, record.second_meter) << "seed " << seed << "\n" << text;
         ASSERT_EQ(back.run, record.run) << "seed " << seed << "\n" << text;
         ASSERT_EQ(values_of(back), values_of(record)) << "seed " << seed << "\n" << text;
         ASSERT_EQ(import.value().notices.size(), record.run.extra.size() + (record.readings.empty() ? 1 : 0)) << text;

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "formats/text/inside/key_values.h"
+
+#include "base/number.h"
+
+#include <fmt/format.h>
+
+#include <utility>
+
+namespace ullage::sheet {
+
+Error wrong(std::string what, std::string remedy) { return Error{Failure::bad_input, std::move(what), {}, std::move(remedy)}; }
+
+Result<double> number_in(std::string_view text, const NumberRange& range) {
+    Result<double> number = parse_number(trimmed(text));
+    if (!number) return number;
+    if (!check_number({}, number.value(), range)) return wrong(fmt::format("`{}` is out of range", text), fmt::format("give {}", range_text(range)));
+    return number;
+}
+
+Result<void> put(std::string& place, std::string_view text, std::size_t most) {
+    if (auto good = check_text({}, text, most); !good) return good;
+    place = text;
+    return {};
+}
+
+std::string text_of(const std::optional<double>& number) { return number ? exact_text(*number) : std::string(); }
+
+} // namespace ullage::sheet
