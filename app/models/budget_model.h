@@ -11,7 +11,17 @@ namespace ullage {
 class BudgetModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Column { SourceColumn, ShapeColumn, CorrelationColumn, StandardColumn, ShareColumn, ColumnCount };
+    enum Column {
+        SourceColumn,
+        ShapeColumn,
+        CorrelationColumn,
+        TypeColumn,
+        FreedomColumn,
+        SensitivityColumn,
+        StandardColumn,
+        ShareColumn,
+        ColumnCount
+    };
     enum Role { ShareRole = Qt::UserRole + 1 }; ///< double: the share, 0 to 1
 
     using QAbstractTableModel::QAbstractTableModel;

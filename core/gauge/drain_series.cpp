@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gauge/drain_series.h"
 
+#include "model/meter_gain.h"
 #include "numerics/line_fit.h"
 
 #include <algorithm>
@@ -35,7 +36,7 @@ DrainSeries drain_series(const RunRecord& record, const EnergyAnalysis& energy, 
     const std::vector<PairedPoint>& points = energy.points;
     const std::vector<RegisterPoint>& track = energy.track.points;
     if (points.empty() || track.empty()) return series;
-    const double u_step_wh = energy.register_step_wh * (record.meter ? record.meter->correction : 1.0) / std::sqrt(12.0);
+    const double u_step_wh = energy.register_step_wh * typical_correction(record.meter) / std::sqrt(12.0);
     const std::size_t count = std::min(points.size(), most_points);
     auto next = track.begin(); // first track point at or after the paired point, by energy, which never falls
     series.reserve(count);

@@ -5,6 +5,7 @@
 #include "base/number.h"
 #include "gauge/drain_series.h"
 #include "gauge/share_bounds.h"
+#include "model/meter_gain.h"
 #include "numerics/least_squares.h"
 #include "numerics/monte_carlo.h"
 
@@ -273,13 +274,13 @@ LossFit fit_losses(const RunRecord& record, const EnergyAnalysis& energy, const 
     const double v_energy = scale * best.v_beta * std::pow(energy_wh / best.beta, 2);
     const double cov = -scale * energy_wh / (best.beta * best.beta) * (best.cov - draw_w * best.v_beta);
     const double bent_draw_w = most.value().draw_w() - draw_w, bent_energy_wh = most.value().energy_wh() - energy_wh;
-    const double gain = record.meter->limit_percent.value_or(0) / 100;
+    const double gain = error_limit_percent(*record.meter).value_or(0) / 100;
     fit.start_percent = best.s0;
     judge_shape(energy, series, best, c_per_w / 2, step_pt, doubt_h, fit);
     fit.covariance_w_wh = cov + (gain * gain * draw_w * energy_wh + bent_draw_w * bent_energy_wh) / 3;
     std::optional<double> draw_half_w, energy_half_wh;
     std::string reason = prefix;
-    if (record.meter->limit_percent) {
+    if (error_limit_percent(*record.meter)) {
         draw_half_w = half_width(std::sqrt(std::max(0.0, v_draw)), gain * std::abs(draw_w), std::abs(bent_draw_w), options.coverage);
         energy_half_wh = half_width(std::sqrt(v_energy), gain * energy_wh, std::abs(bent_energy_wh), options.coverage);
     } else {

@@ -5,6 +5,7 @@
 #include "gauge/drain_series.h"
 #include "gauge/feasibility.h"
 #include "gauge/share_bounds.h"
+#include "model/meter_gain.h"
 
 #include <algorithm>
 #include <cmath>
@@ -32,12 +33,13 @@ Result<Box> box_of(const RunRecord& record, const EnergyAnalysis& energy) {
         return refuse("a " + std::string(run_kind_text(record.run.kind)) + " run does not tell losses from delivered energy; make a drain");
     if (!record.unit.rated_energy_wh) return refuse("the rated energy of the unit is not stated");
     if (!record.meter) return refuse("no meter is stated");
-    if (!record.meter->limit_percent) return refuse("the error limit of the meter is not stated");
+    const auto limit_percent = error_limit_percent(*record.meter);
+    if (!limit_percent) return refuse("the error limit of the meter is not stated");
     if (energy.track.missing_inside || (energy.from_full_to_cut_off && energy.track.energy_may_be_missing))
         return refuse(energy.track.missing_reason);
     if (!energy.track.usable() || energy.track.total_wh() <= 0) return refuse("nothing was delivered between two register readings");
     Box box;
-    box.limit = *record.meter->limit_percent / 100;
+    box.limit = *limit_percent / 100;
     box.most_wh = most_of_label * *record.unit.rated_energy_wh;
     if (energy.from_full_to_cut_off) {
         const Quantity on_h = output_on_hours(energy);

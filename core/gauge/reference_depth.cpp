@@ -3,6 +3,7 @@
 
 #include "gauge/drain_series.h"
 #include "gauge/inside/error_curve.h"
+#include "model/meter_gain.h"
 #include "numerics/monte_carlo.h"
 
 #include <algorithm>
@@ -54,7 +55,7 @@ Result<std::vector<ReferenceDepth>> reference_depths(const RunRecord& record, co
     std::vector<ReferenceDepth> depths;
     depths.reserve(series.size());
     // u_wh holds one register step; the other belongs to the start of the register.
-    const double step_wh = energy.register_step_wh * (record.meter ? record.meter->correction : 1.0);
+    const double step_wh = energy.register_step_wh * typical_correction(record.meter);
     // Readings of both at once differ in nothing that the bands depend on: formed anew only where that changes.
     double known_u_wh = -1, depth_half_pt = 0, error_half_pt = 0;
     for (std::size_t i = 0; i < series.size(); ++i) {

@@ -2,6 +2,7 @@
 #include "gauge/share_bounds.h"
 
 #include "gauge/drain_series.h"
+#include "model/meter_gain.h"
 
 #include <algorithm>
 #include <cmath>
@@ -24,7 +25,7 @@ std::vector<ShareBound> share_bounds(const RunRecord& record, const EnergyAnalys
     if (!on_h.value || !on_h.lower || !on_h.upper || *on_h.value <= 0) return bounds;
     const DrainSeries series = drain_series(record, energy, most_bounds);
     const double step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
-    const double u_step_wh = energy.register_step_wh * (record.meter ? record.meter->correction : 1.0) / std::sqrt(12.0);
+    const double u_step_wh = energy.register_step_wh * typical_correction(record.meter) / std::sqrt(12.0);
     const double u_minute_h = options.moment_doubt_min / 60 / std::sqrt(3.0);
     for (std::size_t i = 0; i < series.size(); ++i) {
         const double hours = series.on_hours[i], wh = series.delivered_wh[i];

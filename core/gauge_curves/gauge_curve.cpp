@@ -5,6 +5,7 @@
 #include "gauge/evidence.h"
 #include "gauge/findings_within.h"
 #include "measure/usable.h"
+#include "model/meter_gain.h"
 #include "numerics/monte_carlo.h"
 
 #include <algorithm>
@@ -56,7 +57,7 @@ Result<GaugeCurve> read_gauge_curve(const RunRecord& record, const EnergyAnalysi
     curve.step_pt = step_of(record, energy, options);
     curve.total_wh = energy.track.total_wh();
     curve.total_h = total_h;
-    curve.u_register_wh = energy.register_step_wh * (record.meter ? record.meter->correction : 1.0) / std::sqrt(12.0);
+    curve.u_register_wh = energy.register_step_wh * typical_correction(record.meter) / std::sqrt(12.0);
     const double spacing_wh = std::max(least_spacing_steps * curve.step_pt, least_spacing_percent) / 100 * curve.total_wh;
     const DrainSeries series = drain_series(record, energy, most_read);
     for (std::size_t i = 0; i < series.size(); ++i) {

@@ -5,6 +5,7 @@
 #include "measure/budget.h"
 #include "measure/inside/log_check.h"
 #include "measure/inside/log_energy.h"
+#include "model/meter_gain.h"
 #include "numerics/distributions.h"
 
 #include <algorithm>
@@ -183,7 +184,7 @@ std::optional<CutOffMoment> by_steady_load(const RunRecord& record, const Regist
     if (track.log || track.energy_may_be_missing) return std::nullopt;
     const std::optional<double> before_wh = delivered_at(track, end.last_on_ms), total_wh = delivered_at(track, end.noted_ms);
     if (!before_wh || !total_wh) return std::nullopt;
-    const double step_wh = register_step_wh(record) * (record.meter ? record.meter->correction : 1.0);
+    const double step_wh = register_step_wh(record) * typical_correction(record.meter);
     const std::optional<SteadyLoad> load = steady_load(record, track, end.last_on_ms, step_wh, options);
     if (!load) return std::nullopt;
     const double after_h = (*total_wh - *before_wh) / load->mean_w;

@@ -2,6 +2,7 @@
 #include "measure/energy_analysis.h"
 
 #include "measure/inside/log_track.h"
+#include "measure/meter_remarks.h"
 #include "measure/usable.h"
 
 #include <algorithm>
@@ -133,6 +134,7 @@ EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& opt
     if (unseen && !analysis.intervals.empty() && analysis.points.back().time_ms == analysis.track.points.back().time_ms)
         analysis.intervals.back().mean_w.reset();
     analysis.budget = energy_budget(record, analysis.track, analysis.track.total_wh(), options);
+    analysis.meter_remarks = meter_remarks(record, analysis.track, analysis.start_ms);
     analysis.from_full_to_cut_off = is_full_drain(record);
     analysis.delivered_wh = delivered(analysis);
     analysis.duration_h = run_duration(record, scan, analysis.cut_off, options);

@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "measure/register.h"
+#include "model/meter_gain.h"
 
 #include <fmt/format.h>
 
@@ -113,7 +114,7 @@ private:
 
     void rise_from(const ReadingValues& before) {
         const double hours = hours_between(before.time_ms, values_.time_ms) + 2 * moment_doubt_h();
-        const double correction = record_.meter ? record_.meter->correction : 1.0;
+        const double correction = typical_correction(record_.meter);
         double rise_wh = *values_.register_wh - *before.register_wh;
         if (rise_wh < 0) {
             const std::optional<double> span = record_.meter ? record_.meter->span_wh : std::nullopt;

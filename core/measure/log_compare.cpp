@@ -4,6 +4,7 @@
 #include "measure/inside/log_check.h"
 #include "measure/inside/log_energy.h"
 #include "measure/inside/log_track.h"
+#include "model/meter_gain.h"
 
 #include <algorithm>
 #include <cmath>
@@ -63,7 +64,7 @@ std::string compare_with_log(const RunRecord& record, const MeasureOptions& opti
     if (!trace.has_power || !track.usable()) return text;
     if (!gaps_within(trace, track.points.front().time_ms, track.points.back().time_ms).empty()) return text;
     const LogCurve energy_wh = integrated_energy(trace);
-    const double correction = record.meter ? record.meter->correction : 1.0;
+    const double correction = typical_correction(record.meter);
     if (!energy_wh.usable() || (track.log && track.log->integrated)) return text;
     if (track.points.front().time_ms < energy_wh.times_ms.front() || track.missing_inside) return text;
     const UtcMs from_ms = track.points.front().time_ms, to_ms = std::min(track.points.back().time_ms, energy_wh.times_ms.back());

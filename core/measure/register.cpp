@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "measure/budget.h"
+#include "measure/inside/meter_parts.h"
 #include "measure/inside/register_path.h"
 #include "measure/run_scan.h"
 
@@ -39,7 +40,8 @@ public:
     Unwrapper(const RunRecord& record, const std::vector<RegisterNode>& nodes, const PathRules& rules, RegisterTrack& track)
         : record_(record), nodes_(nodes), rules_(rules), track_(track) {}
 
-    void walk(const std::vector<PathNode>& path) {
+    /// Returns the points that a swapped meter began with.
+    std::vector<std::size_t> walk(const std::vector<PathNode>& path) {
         track_.points.reserve(path.size());
         std::size_t before = 0;
         for (std::size_t k = 0; k < path.size(); ++k) {
@@ -49,6 +51,7 @@ public:
             before = path[k].node;
         }
         for (std::size_t left_out = path.empty() ? 0 : before + 1; left_out < nodes_.size(); ++left_out) add_typing_error(left_out);
+        return std::move(swaps_);
     }
 
 private:
@@ -91,7 +94,6 @@ private:
 
     void take(const PathNode& kept, const RegisterNode* before, std::size_t before_index) {
         const RegisterNode& node = nodes_[kept.node];
-        const double k = record_.meter ? record_.meter->correction : 1.0;
         double gained_wh = 0;
         switch (kept.step) {
         case Step::first:
@@ -126,6 +128,7 @@ private:
         case Step::swapped: {
             const RegisterNode& marked = marked_node(before_index, kept.node);
             start_segment(false);
+            swaps_.push_back(track_.points.size());
             add({RegisterCorrectionKind::marked_swap, reading_of(node).uuid,
                  "another meter took over at " + moment(marked.mark_ms) + "; its register starts at " + wh_text(node.register_wh),
                  missing_between(before->time_ms, node.time_ms)});
@@ -133,7 +136,7 @@ private:
         }
         }
         const double so_far_wh = track_.points.empty() ? 0.0 : track_.points.back().delivered_wh;
-        track_.points.push_back({node.reading, node.time_ms, node.register_wh, so_far_wh + k * gained_wh});
+        track_.points.push_back({node.reading, node.time_ms, node.register_wh, so_far_wh + gained_wh});
     }
 
     std::optional<double> missing_by_reset(const RegisterNode& before, const RegisterNode& node) {
@@ -163,6 +166,7 @@ private:
     const std::vector<RegisterNode>& nodes_;
     const PathRules& rules_;
     RegisterTrack& track_;
+    std::vector<std::size_t> swaps_;
 };
 
 std::vector<RegisterNode> register_nodes(const RunScan& scan) {
@@ -176,14 +180,14 @@ std::vector<RegisterNode> register_nodes(const RunScan& scan) {
     return nodes;
 }
 
-/// Delivered energy of a register that only grows.
-void accumulate(double correction, RegisterTrack& track) {
+/// The energy of a register that only grows, as it says.
+void accumulate(RegisterTrack& track) {
     if (track.points.empty()) return;
     track.segments = 1;
     track.zero_starts = track.points.front().register_wh == 0 ? 1 : 0;
     for (std::size_t i = 1; i < track.points.size(); ++i) {
         const RegisterPoint& before = track.points[i - 1];
-        track.points[i].delivered_wh = before.delivered_wh + correction * (track.points[i].register_wh - before.register_wh);
+        track.points[i].delivered_wh = before.delivered_wh + (track.points[i].register_wh - before.register_wh);
     }
 }
 
@@ -270,10 +274,11 @@ RegisterTrack unwrap_register(const RunRecord& record, RunScan& scan, const Meas
 
     if (only_grows(scan.registers, scan.marks, rules)) {
         track.points = std::move(scan.registers);
-        accumulate(record.meter ? record.meter->correction : 1.0, track);
+        accumulate(track);
+        apply_meters(record, {}, rules.step_wh, track);
     } else {
         const std::vector<RegisterNode> nodes = register_nodes(scan);
-        Unwrapper(record, nodes, rules, track).walk(plausible_path(nodes, rules));
+        apply_meters(record, Unwrapper(record, nodes, rules, track).walk(plausible_path(nodes, rules)), rules.step_wh, track);
     }
     for (const std::size_t reading : scan.duplicates)
         track.register_corrections.push_back(

@@ -67,6 +67,24 @@ struct LogUse {
     long left_out = 0;              ///< values of the register that fitted nothing
 };
 
+/// One of the meters of a run. After a mark "meter swapped" the run's second meter measures, where it names one; after a further swap, or where it
+/// names none, nothing is stated of the meter.
+enum class MeterOfRun { first, second, not_stated };
+
+/// What one meter measured in a run, and what its data says of its gain over that. Within one meter the error is common to all of it, so that parts
+/// of different loads add up.
+struct MeterPart {
+    MeterOfRun meter = MeterOfRun::not_stated;
+    double register_wh = 0;                        ///< as its register says
+    double delivered_wh = 0;                       ///< corrected
+    double limit_wh = 0;                           ///< half-width of the rectangular part of its gain
+    double u_wh = 0;                               ///< standard uncertainty of the normal part, from U/k
+    double beyond_points_wh = 0;                   ///< of delivered_wh, at loads beyond those of its certificate
+    double out_of_range_wh = 0;                    ///< of delivered_wh, at loads outside its range
+    std::optional<double> lowest_w{}, highest_w{}; ///< loads, where points or a range ask for them
+    bool is_stated = true;                         ///< limit or uncertainty are stated wherever energy flowed
+};
+
 /// The register of a run, unwrapped.
 struct RegisterTrack {
     std::vector<RegisterPoint> points; ///< in order of time, only readings that were used
@@ -80,6 +98,7 @@ struct RegisterTrack {
     double missing_h = 0;             ///< hours without register, of all gaps in which energy may be missing
     std::string missing_reason;       ///< a clause that says where, when energy may be missing
     std::optional<LogUse> log;        ///< where it comes from a log; `points` then stand for every reading within the log, whatever it noted
+    std::vector<MeterPart> meters;    ///< that measured some of it, each once
     std::vector<ShortGap> short_gaps; ///< before a marked zero or swap, before the first and after the last register reading
 
     [[nodiscard]] double total_wh() const { return points.empty() ? 0.0 : points.back().delivered_wh; }

@@ -1,20 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "model/meter.h"
 
+#include "model/meter_gain.h"
+
 #include <algorithm>
 
 namespace ullage {
 
 std::optional<double> load_part_percent(const Meter& meter) {
-    if (!meter.limit_percent) return std::nullopt;
-    return std::min(meter.load_part_percent.value_or(*meter.limit_percent / 4), *meter.limit_percent);
+    const auto limit_percent = error_limit_percent(meter);
+    if (!limit_percent) return std::nullopt;
+    return std::min(meter.load_part_percent.value_or(*limit_percent / 4), *limit_percent);
 }
 
 bool are_unlike_loads(double one_w, double other_w) { return std::max(one_w, other_w) > 2 * std::min(one_w, other_w); }
 
 std::optional<double> common_part_percent(const Meter& meter) {
-    if (!meter.limit_percent) return std::nullopt;
-    return *meter.limit_percent - *load_part_percent(meter);
+    const auto limit_percent = error_limit_percent(meter);
+    if (!limit_percent) return std::nullopt;
+    return *limit_percent - *load_part_percent(meter);
 }
 
 } // namespace ullage

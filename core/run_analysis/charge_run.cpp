@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "measure/load_steps.h"
+#include "model/meter_gain.h"
 
 #include <fmt/format.h>
 
@@ -74,7 +75,7 @@ Quantity peak_power(const RunRecord& record, const std::vector<Power>& steps) {
             noted = true;
         }
     if (highest_w <= 0) return not_known("peak_charge_w", "W", "no power is noted, and no two register readings lie far enough apart");
-    const double limit = record.meter && record.meter->limit_percent ? *record.meter->limit_percent / 100 : 0;
+    const double limit = record.meter ? error_limit_percent(*record.meter).value_or(0) / 100 : 0;
     Quantity peak = known("peak_charge_w", "W", highest_w, std::nullopt, Kind::at_least,
                           noted ? "the highest that the meter showed at a reading" : "the highest mean between two register readings");
     peak.lower = highest_w * (1 - 0.95 * limit);

@@ -2,6 +2,7 @@
 #include "run_analysis/output_run.h"
 
 #include "base/number.h"
+#include "model/meter_gain.h"
 #include "numerics/monte_carlo.h"
 
 #include <fmt/format.h>
@@ -143,8 +144,8 @@ Quantity load_of(const OutputSpan& span, const RunRecord& record, const EnergyAn
                                                              noted_load->u_w < metered_load->u_w));
     const Load& load = notes_tell ? *noted_load : *metered_load;
     std::optional<double> half;
-    if (record.meter && record.meter->limit_percent)
-        half = half_width_of_sum(load.watts * *record.meter->limit_percent / 100, load.u_w, options.coverage);
+    if (const auto limit_percent = record.meter ? error_limit_percent(*record.meter) : std::nullopt)
+        half = half_width_of_sum(load.watts * *limit_percent / 100, load.u_w, options.coverage);
     return known(key, "W", load.watts, half, Kind::measured,
                  half ? load.basis : load.basis + "; no interval, as the meter's error limit is not stated");
 }

@@ -2,6 +2,7 @@
 #include "run_analysis/pv_charge.h"
 
 #include "base/number.h"
+#include "model/meter_gain.h"
 #include "numerics/monte_carlo.h"
 #include "run_analysis/charge_run.h"
 
@@ -50,7 +51,7 @@ struct SharedGains {
     bool limits_known = true;
 
     void add(const PvRun& run, double gain_half_width, double independent) {
-        if (!run.record->meter || !run.record->meter->limit_percent) limits_known = false;
+        if (!run.record->meter || !error_limit_percent(*run.record->meter)) limits_known = false;
         gain_of_meter[run.record->meter ? run.record->meter->uuid : run.record->run.uuid] += gain_half_width;
         independent_square += independent * independent;
     }
@@ -102,7 +103,7 @@ Quantity total_peak(const std::vector<PvRun>& runs) {
             const double energy_wh = run.energy_wh(moments[b]) - run.energy_wh(moments[a]);
             resolved = resolved && run.energy->register_step_wh <= most_step_share * energy_wh;
             watts += energy_wh / hours;
-            const double limit = run.record->meter && run.record->meter->limit_percent ? *run.record->meter->limit_percent / 100 : 0;
+            const double limit = run.record->meter ? error_limit_percent(*run.record->meter).value_or(0) / 100 : 0;
             gains.add(run, limit * energy_wh / hours, run.energy->register_step_wh / std::sqrt(6) / hours);
         }
         a = b;

@@ -33,10 +33,10 @@ double squared_w2h(const RegisterTrack& track, UtcMs end_ms, double mean_load_w)
     return sum;
 }
 
-void name_meter(const RunRecord& record, const RegisterTrack& track, DrainSummary& drain) {
+void name_meter(const RunRecord& record, const EnergyAnalysis& energy, DrainSummary& drain) {
     // Nothing was delivered, so no gain error can show.
     if (drain.delivered_wh == 0) return;
-    const bool swapped = std::ranges::any_of(track.register_corrections, [](const RegisterCorrection& register_correction) {
+    const bool swapped = std::ranges::any_of(energy.track.register_corrections, [](const RegisterCorrection& register_correction) {
         return register_correction.kind == RegisterCorrectionKind::marked_swap;
     });
     // Two meters in one run share their gain error with no other run.
@@ -44,7 +44,7 @@ void name_meter(const RunRecord& record, const RegisterTrack& track, DrainSummar
     else drain.meter_key = record.meter->uuid.empty() ? record.meter->name : record.meter->uuid;
     drain.meter_name = record.meter ? record.meter->name : "a meter that is not stated";
     if (!record.meter) return;
-    drain.gain_limit_percent = record.meter->limit_percent;
+    drain.gain_limit_percent = energy.budget.gain_percent;
     drain.load_part_wh = load_part_percent(*record.meter).value_or(0) / 100 * drain.delivered_wh;
 }
 
@@ -98,7 +98,7 @@ DrainSummary summarise_drain(const RunRecord& record, const EnergyAnalysis& ener
     drain.mean_load_w = drain.delivered_wh / drain.hours;
     const auto end_ms = energy.start_ms + static_cast<UtcMs>(std::llround(*energy.duration_h.value * ms_per_hour));
     drain.squared_w2h = energy.track.log ? energy.track.log->square_w2h.back() : squared_w2h(energy.track, end_ms, drain.mean_load_w);
-    name_meter(record, energy.track, drain);
+    name_meter(record, energy, drain);
     if (drain.kind != RunKind::drain) return drain;
     Result<GaugeCurve> curve = read_gauge_curve(record, energy, drain.hours, drain.u_hours, options);
     if (curve) drain.gauge_curve = std::move(curve).value();

@@ -31,7 +31,7 @@ Band zero_start_band() {
 Band two_meters_band() {
     Band band;
     band.most = 1;
-    band.reason = "of a run with two meters the gain limits are added as if both erred alike, which two meters do not";
+    band.reason = "of two meters the lesser gain limit counts as normal, which is a little wide, and so does the minute between them";
     return band;
 }
 

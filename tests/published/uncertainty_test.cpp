@@ -72,6 +72,19 @@ TEST(PublishedFactors, gum_table_g2) {
     for (const auto& [nu, t] : more) EXPECT_NEAR(coverage_factor(0.95, nu), t, 5.1e-7); // recalculated, six decimals
 }
 
+// Source: JCGM 100:2008, table H.1 and H.1.6, as printed (seen in part in the data of an open library, else from memory): u_c = 32 nm, 16 effective
+// degrees of freedom (truncated), t of 99 % 2.92, U = 93 nm. The parts of the comparator's reading (9.7 nm) have 25.6 degrees of freedom, the other
+// figures are those of the table; d_theta is 16.6 nm there.
+TEST(PublishedFactors, gum_h_1_end_gauge_effective_degrees_of_freedom) {
+    const UncertaintyPart parts[] = {{25, 18}, {9.7, 25.6}, {2.9, 50}, {16.6, 2}};
+    const double u_c = std::sqrt(25.0 * 25.0 + 9.7 * 9.7 + 2.9 * 2.9 + 16.6 * 16.6);
+    EXPECT_NEAR(u_c, 32, 0.5);
+    const double nu = effective_degrees_of_freedom(parts).value();
+    EXPECT_EQ(std::floor(nu), 16);
+    EXPECT_NEAR(coverage_factor(0.99, 16), 2.92, 0.005);
+    EXPECT_NEAR(u_c * coverage_factor(0.99, 16), 93, 1);
+}
+
 // Source: JCGM 100:2008, G.4.1 (from memory): relative parts 0.25 %, 0.57 % and 0.82 % with 9, 4 and 14 degrees of freedom: u 1.03 %, nu 19,
 // t95 2.09, U 2.2 %; recalculated nu 18.998742.
 TEST(PublishedFactors, gum_g_4_1_effective_degrees_of_freedom) {

@@ -141,6 +141,7 @@ private:
             slip_least_wh_ = fault.least_wh;
         } else if (is_swap(fault.kind) && fault.new_meter) {
             meter_.emplace(*fault.new_meter, state.delivered_wh, random_);
+            if (is_marked(fault.kind)) result_.record.second_meter = fault.new_meter->meter; // whoever marks a swap says to which meter
         } else {
             meter_->zero(state.delivered_wh);
         }

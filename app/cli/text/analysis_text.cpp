@@ -40,6 +40,12 @@ std::string corrections_text(const RunRecord& record, const std::vector<Register
     return text;
 }
 
+std::string remarks_text(const std::vector<std::string>& remarks) {
+    std::string text = remarks.empty() ? "" : "\nOf the meter\n";
+    for (const std::string& remark : remarks) text += "  " + one_line(remark) + '\n';
+    return text;
+}
+
 std::string budget_text(const Budget& budget) {
     if (budget.lines.empty()) return {};
     Table table;
@@ -47,15 +53,20 @@ std::string budget_text(const Budget& budget) {
     table.columns = {{"source", "source", {}, Content::text, 0},
                      {"shape", "shape", {}, Content::text, 0},
                      {"correlation", "correlation", {}, Content::text, 0},
+                     {"evaluation", "type", {}, Content::text, 0},
+                     {"degrees_of_freedom", "degrees of freedom", {}, Content::text, 0},
+                     {"sensitivity", "sensitivity", {}, Content::text, 0},
                      {"standard_wh", "standard uncertainty", "Wh", Content::number, 2},
                      {"share", "share", "%", Content::number, 1}};
     const auto number = [](const char* unit, double value) { return known({}, unit, value, std::nullopt, Kind::measured); };
     for (const BudgetLine& line : budget.lines)
-        table.rows.push_back({line.source, line.shape, line.correlation, number("Wh", line.standard_wh), number("%", 100 * line.share)});
+        table.rows.push_back({line.source, line.shape, line.correlation, line.evaluation, freedom_text(line.degrees_of_freedom),
+                              sensitivity_text(line), number("Wh", line.standard_wh), number("%", 100 * line.share)});
     std::string half_width = budget.half_width_wh ? fmt::format("95 % interval ±{} Wh", with_interval_text(*budget.half_width_wh, {}, 1))
                                                   : std::string("no 95 % interval");
     if (!budget.half_width_method.empty()) half_width += ": " + budget.half_width_method;
-    table.remarks = {fmt::format("combined standard uncertainty {} Wh; {}", fixed_text(budget.combined_standard_wh, 2), half_width)};
+    table.remarks = {
+        fmt::format("combined standard uncertainty {} Wh{}; {}", fixed_text(budget.combined_standard_wh, 2), coverage_text(budget), half_width)};
     return '\n' + table_text(table, TableFormat::text);
 }
 
@@ -82,7 +93,8 @@ std::string findings_text(const GaugeAnalysis& gauge) {
 std::string analysis_text(const RunRecord& record, const RunAnalysis& analysis, const LossSplit& split) {
     const std::string& of_log = analysis.energy.log_sentence;
     std::string text = heading(record, analysis) + quantities_text(analysis.quantities) + (of_log.empty() ? "" : '\n' + one_line(of_log) + '\n') +
-                       corrections_text(record, analysis.energy.track.register_corrections) + budget_text(analysis.energy.budget);
+                       remarks_text(analysis.energy.meter_remarks) + corrections_text(record, analysis.energy.track.register_corrections) +
+                       budget_text(analysis.energy.budget);
     if (!analysis.energy.intervals.empty()) {
         StreamedTable intervals = table_of_run(RunTable::intervals, record, analysis);
         intervals.title = "Intervals";

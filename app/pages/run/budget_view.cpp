@@ -44,7 +44,8 @@ void BudgetView::fitColumns() {
     QHeaderView* header = view_->horizontalHeader();
     header->setSectionResizeMode(BudgetModel::SourceColumn, QHeaderView::Stretch);
     header->setSectionResizeMode(BudgetModel::CorrelationColumn, QHeaderView::Stretch);
-    for (const int column : {BudgetModel::ShapeColumn, BudgetModel::StandardColumn, BudgetModel::ShareColumn})
+    for (const int column : {BudgetModel::ShapeColumn, BudgetModel::TypeColumn, BudgetModel::FreedomColumn, BudgetModel::SensitivityColumn,
+                             BudgetModel::StandardColumn, BudgetModel::ShareColumn})
         header->setSectionResizeMode(column, QHeaderView::ResizeToContents);
 }
 
@@ -71,7 +72,7 @@ void BudgetView::setEnergy(const EnergyAnalysis& energy) {
     if (budget.lines.empty()) {
         text = tr("No budget yet: it needs two readings of the meter's register.");
     } else {
-        text = tr("Combined standard uncertainty %1 Wh.").arg(raw_text(fixed_text(budget.combined_standard_wh, 2)));
+        text = tr("Combined standard uncertainty %1 Wh%2.").arg(raw_text(fixed_text(budget.combined_standard_wh, 2)), text_of(coverage_text(budget)));
         if (budget.half_width_wh)
             text += tr(" 95 % interval: ± %1 Wh").arg(raw_text(fixed_text(*budget.half_width_wh, decimals_for(*budget.half_width_wh))));
         if (!budget.half_width_method.empty())

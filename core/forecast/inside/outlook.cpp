@@ -3,6 +3,7 @@
 
 #include "gauge/drain_series.h"
 #include "gauge/feasibility.h"
+#include "model/meter_gain.h"
 
 #include <algorithm>
 
@@ -24,7 +25,8 @@ void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_
         trend.end.squared_w2h = energy.squares.up_to(energy.track, energy.track.points.size() - 1);
         if (record.unit.rated_energy_wh) trend.least_wh = least_of_label * *record.unit.rated_energy_wh;
         if (record.unit.rated_energy_wh)
-            trend.most_wh = most_of_label * *record.unit.rated_energy_wh * (1 + (record.meter ? record.meter->limit_percent.value_or(0) : 0) / 100);
+            trend.most_wh =
+                most_of_label * *record.unit.rated_energy_wh * (1 + (record.meter ? error_limit_percent(*record.meter).value_or(0) : 0) / 100);
         return;
     }
     std::vector<const Reading*> shown;

@@ -2,6 +2,7 @@
 #include "forecast/inside/what_is_left.h"
 
 #include "base/number.h"
+#include "model/meter_gain.h"
 #include "numerics/distributions.h"
 #include "unit/usual_draw.h"
 
@@ -69,8 +70,9 @@ std::optional<FitLeft> by_earlier_drains(const CutOffSetup& setup) {
     if (same_meter(setup.record, fit)) {
         p.gains.clear();
     } else if (setup.record.meter) {
-        left.limit_assumed = !setup.record.meter->limit_percent;
-        own_gain_wh = setup.record.meter->limit_percent.value_or(assumed_limit_percent) / 100 / std::sqrt(3.0) * (end.delivered_wh + load_w * hours);
+        left.limit_assumed = !error_limit_percent(*setup.record.meter);
+        own_gain_wh =
+            error_limit_percent(*setup.record.meter).value_or(assumed_limit_percent) / 100 / std::sqrt(3.0) * (end.delivered_wh + load_w * hours);
     }
     for (UnitParameters::Gain& gain : p.gains) {
         left.limit_assumed = left.limit_assumed || !gain.limit_known;

@@ -114,12 +114,15 @@ void add_budget(ReportBuilder& builder, const ReportedRun& run) {
     table.columns = {{"source", "source", {}, Content::text, 0},
                      {"shape", "shape", {}, Content::text, 0},
                      {"correlation", "correlation", {}, Content::text, 0},
+                     {"evaluation", "type", {}, Content::text, 0},
+                     {"degrees_of_freedom", "degrees of freedom", {}, Content::text, 0},
+                     {"sensitivity", "sensitivity", {}, Content::text, 0},
                      {"standard_wh", "standard uncertainty", "Wh", Content::number, 2},
                      {"share", "share", "%", Content::number, 1}};
     for (const BudgetLine& line : budget.lines)
-        table.rows.push_back(
-            {builder.form.apply(line.source), line.shape, line.correlation, plain("Wh", line.standard_wh), plain("%", 100 * line.share)});
-    table.remarks.push_back(fmt::format("Combined standard uncertainty {} Wh.", fixed_text(budget.combined_standard_wh, 2)));
+        table.rows.push_back({builder.form.apply(line.source), line.shape, line.correlation, line.evaluation, freedom_text(line.degrees_of_freedom),
+                              builder.form.apply(sensitivity_text(line)), plain("Wh", line.standard_wh), plain("%", 100 * line.share)});
+    table.remarks.push_back(fmt::format("Combined standard uncertainty {} Wh{}.", fixed_text(budget.combined_standard_wh, 2), coverage_text(budget)));
     std::string half = budget.half_width_wh ? fmt::format("95 % interval ± {} Wh", with_interval_text(*budget.half_width_wh, {}, 1)) : std::string();
     if (!budget.half_width_method.empty()) half += (half.empty() ? "" : ": ") + budget.half_width_method;
     if (!half.empty()) table.remarks.push_back(half + '.');

@@ -100,6 +100,7 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     add_measured_with(builder, {run});
     add_results(builder, quantities);
     builder.paragraph(run.analysis->energy.log_sentence, "Log of the meter");
+    for (const std::string& remark : run.analysis->energy.meter_remarks) builder.paragraph(remark, "Meter");
     add_assumed_of_register(builder, run);
     builder.paragraph(unit_fit.sentence, "All drains of this unit together");
     add_not_known(builder, quantities);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
 #include "gauge/findings/findings.h"
+#include "model/meter_gain.h"
 
 #include <algorithm>
 #include <cmath>
@@ -17,7 +18,9 @@ constexpr double charge_allowance = 0.022;
 void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
     const double rated_wh = evidence.record.unit.rated_energy_wh.value_or(0);
     const auto& meter = evidence.record.meter;
-    if (evidence.record.run.kind != RunKind::drain || rated_wh <= 0 || !meter || !meter->limit_percent) return;
+    if (evidence.record.run.kind != RunKind::drain || rated_wh <= 0 || !meter) return;
+    const auto limit_percent = error_limit_percent(*meter);
+    if (!limit_percent) return;
     const std::vector<PairedPoint>& points = evidence.energy.points;
     const double step_wh = evidence.register_step_wh;
     std::size_t worst = 0;
@@ -26,7 +29,7 @@ void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>&
     const auto excess_at = [&](std::size_t i, double u_pairing_wh) {
         const double delivered_wh = points[i].delivered_wh - points.front().delivered_wh;
         const double u_wh = std::sqrt(std::pow(u_pairing_wh, 2) + step_wh * step_wh / 6);
-        const double surely_wh = delivered_wh * (1 - *meter->limit_percent / 100) - 2 * u_wh;
+        const double surely_wh = delivered_wh * (1 - *limit_percent / 100) - 2 * u_wh;
         const double implied_wh = rated_wh * (points.front().gauge_percent - points[i].gauge_percent) / 100;
         return surely_wh - implied_wh - rated_wh * (evidence.step_pt / 100 + charge_allowance);
     };

@@ -2,6 +2,7 @@
 #include "base/number.h"
 #include "gauge/feasibility.h"
 #include "gauge/findings/findings.h"
+#include "model/meter_gain.h"
 
 #include <algorithm>
 #include <cmath>
@@ -30,8 +31,9 @@ Stretch stretch(const GaugeEvidence& evidence, std::size_t from, std::size_t to)
 double most_wh_per_point(const GaugeEvidence& evidence) {
     const double rated_wh = evidence.record.unit.rated_energy_wh.value_or(0);
     const auto& meter = evidence.record.meter;
-    if (rated_wh <= 0 || !meter || !meter->limit_percent) return std::numeric_limits<double>::infinity();
-    return most_of_label * rated_wh * (1 + *meter->limit_percent / 100) / 100;
+    const auto limit_percent = meter ? error_limit_percent(*meter) : std::nullopt;
+    if (rated_wh <= 0 || !limit_percent) return std::numeric_limits<double>::infinity();
+    return most_of_label * rated_wh * (1 + *limit_percent / 100) / 100;
 }
 
 /// How far an honest gauge may have fallen over a part of the run, going by the rest of it; absent where the rest is too short to go by.
@@ -109,7 +111,7 @@ std::optional<Finding> judge(const GaugeEvidence& evidence, const RegisterPoint&
     // A gauge that had stood still before only catches up. Where the rest is too short to go by, nothing speaks against a reset.
     if (const std::optional<Excess> since_start = excess(evidence, 0, to); since_start && since_start->beyond_pt <= since_start->threshold_pt)
         return std::nullopt;
-    const double correction = evidence.record.meter ? evidence.record.meter->correction : 1.0;
+    const double correction = typical_correction(evidence.record.meter);
     const double wh_per_point = (evidence.delivered_wh - part.wh) / (evidence.fall_pt - part.fall_pt);
     const double implied_wh = part.fall_pt * wh_per_point;
     const double most_implied_wh = (1 + honest_slope_spread) * (part.fall_pt + 2 * evidence.step_pt) * wh_per_point;

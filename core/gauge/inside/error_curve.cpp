@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gauge/inside/error_curve.h"
 
+#include "model/meter_gain.h"
 #include "numerics/monte_carlo.h"
 
 #include <cmath>
@@ -21,7 +22,7 @@ std::vector<GaugeErrorPoint> gauge_error_curve(const RunRecord& record, const En
     const double whole_wh = by_depth ? energy.track.total_wh() : record.unit.rated_energy_wh.value_or(0);
     if (whole_wh <= 0 || energy.points.empty()) return curve;
     const double step_wh = energy.register_step_wh;
-    const double limit = record.meter && record.meter->limit_percent ? *record.meter->limit_percent / 100 : 0.0;
+    const double limit = record.meter ? error_limit_percent(*record.meter).value_or(0) / 100 : 0.0;
     const double origin_wh = by_depth ? 0.0 : energy.points.front().delivered_wh;
     const double full_percent = by_depth ? 100.0 : energy.points.front().gauge_percent;
     curve.reserve(energy.points.size());

@@ -6,6 +6,8 @@
 #include "measure/budget.h"
 #include "measure/inside/log_check.h"
 #include "measure/inside/log_energy.h"
+#include "measure/inside/meter_parts.h"
+#include "model/meter_gain.h"
 
 #include <algorithm>
 #include <cmath>
@@ -30,6 +32,7 @@ public:
     DenseRecord(const RunRecord& record, bool hand_agrees) : samples_(register_samples(*record.trace)) {
         record_.unit = record.unit;
         record_.meter = record.meter;
+        record_.second_meter = record.second_meter;
         record_.run = record.run;
         record_.run.end = RunEnd::still_running;
         const std::vector<const Reading*> readings = readings_kept(record);
@@ -128,7 +131,7 @@ std::optional<Dense> by_register(const RunRecord& record, const RunScan& scan, c
     }
     LogUse use;
     use.step_wh = register_step_wh(made.record());
-    const double correction = record.meter ? record.meter->correction : 1.0;
+    const double correction = typical_correction(record.meter);
     if (record.trace->has_power && gaps_within(*record.trace, *scan.first_ms, end_of(record, scan)).empty()) {
         dense.square_w2h = integrated_square(*record.trace);
         for (double& square : dense.square_w2h.values) square *= correction * correction;
@@ -149,13 +152,22 @@ std::optional<Dense> by_register(const RunRecord& record, const RunScan& scan, c
     return dense;
 }
 
+/// The energy of an integrated power in true Wh, by what is stated of the meter at each power.
+void correct_energy(const RunRecord& record, Dense& dense) {
+    LogCurve& energy_wh = dense.energy_wh;
+    for (std::size_t i = 0; i < energy_wh.values.size(); ++i)
+        dense.track.points.push_back({no_reading, energy_wh.times_ms[i], 0, energy_wh.values[i]});
+    apply_meters(record, {}, 0, dense.track);
+    for (std::size_t i = 0; i < energy_wh.values.size(); ++i) energy_wh.values[i] = dense.track.points[i].delivered_wh;
+}
+
 Dense by_power(const RunRecord& record, const RunScan& scan, const MeasureOptions& options) {
     const RunTrace& trace = *record.trace;
-    const double correction = record.meter ? record.meter->correction : 1.0;
+    const double correction = typical_correction(record.meter);
     Dense dense;
     dense.energy_wh = integrated_energy(trace);
     dense.square_w2h = integrated_square(trace);
-    for (double& wh : dense.energy_wh.values) wh *= correction;
+    correct_energy(record, dense);
     for (double& square : dense.square_w2h.values) square *= correction * correction;
     const IntegrationDoubt doubt = integration_doubt(trace);
     LogUse use;
@@ -189,6 +201,11 @@ Dense by_power(const RunRecord& record, const RunScan& scan, const MeasureOption
 void note_missing(RegisterTrack& track, const std::string& clause) {
     track.energy_may_be_missing = true;
     track.missing_reason += (track.missing_reason.empty() ? "" : "; ") + clause;
+}
+
+void scale(MeterPart& part, double factor) {
+    for (double* wh : {&part.register_wh, &part.delivered_wh, &part.limit_wh, &part.u_wh, &part.beyond_points_wh, &part.out_of_range_wh})
+        *wh *= factor;
 }
 
 /// The track at the noted moments.
@@ -234,6 +251,9 @@ RegisterTrack at_noted_moments(const RunRecord& record, const RunScan& scan, con
         use.square_w2h.push_back(std::max(0.0, dense.square_w2h.at(log_to_ms) - *start_square));
         use.u_wh.push_back(0);
     }
+    // The log may begin before the run and go on after it.
+    const double logged_wh = energy_wh.values.back() - energy_wh.values.front();
+    for (MeterPart& part : track.meters) scale(part, logged_wh > 0 ? track.total_wh() / logged_wh : 0);
     const auto short_gap = [&](double hours) { track.short_gaps.push_back({hours, peak_w * (hours + options.moment_doubt_min / 60)}); };
     const auto about = [&](double hours) {
         return " (" + duration_text(hours) + ", about " + fixed_text(usual_w * hours, 0) + " Wh at the mean load)";
