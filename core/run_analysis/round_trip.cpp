@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "measure/usable.h"
+#include "model/meter_gain.h"
 #include "numerics/monte_carlo.h"
 
 #include <fmt/format.h>
@@ -51,7 +52,7 @@ double after_full_wh(const RunRecord& record, const EnergyAnalysis& energy) {
     for (const PairedPoint& point : energy.points)
         if (point.gauge_percent >= cycle_full_percent) {
             const double wh = energy.track.total_wh() - point.delivered_wh;
-            return wh > 2 * energy.register_step_wh * (record.meter ? record.meter->correction : 1.0) ? wh : 0;
+            return wh > 2 * energy.register_step_wh * typical_correction(record.meter) ? wh : 0;
         }
     return 0;
 }
@@ -67,6 +68,12 @@ UtcMs last_ms(const RunRecord& record) {
     for (const Reading& reading : record.readings)
         if (!reading.withdrawn) last = reading.values.time_ms;
     return last;
+}
+
+/// Which meter measured a run; empty where none is stated. Two meters of one run share their errors with no other.
+std::string meter_key(const RunRecord& record, const EnergyAnalysis& energy) {
+    if (energy.track.meters.size() > 1) return "run " + record.run.uuid;
+    return record.run.meter_uuid.value_or(std::string());
 }
 
 class Finder {
@@ -114,10 +121,10 @@ private:
         cycle.u_charged_wh = energies_[c].budget.independent_wh;
         cycle.u_delivered_wh = energies_[d].budget.independent_wh;
         cycle.u_ends = u_ends;
-        cycle.charge_meter = records_[c]->run.meter_uuid.value_or(std::string());
-        cycle.drain_meter = records_[d]->run.meter_uuid.value_or(std::string());
-        if (records_[c]->meter) cycle.charge_limit_percent = records_[c]->meter->limit_percent;
-        if (records_[d]->meter) cycle.drain_limit_percent = records_[d]->meter->limit_percent;
+        cycle.charge_meter = meter_key(*records_[c], energies_[c]);
+        cycle.drain_meter = meter_key(*records_[d], energies_[d]);
+        cycle.charge_limit_percent = energies_[c].budget.gain_percent;
+        cycle.drain_limit_percent = energies_[d].budget.gain_percent;
         cycle.charge_w = energies_[c].mean_load_w.value.value_or(0);
         cycle.drain_w = energies_[d].mean_load_w.value.value_or(0);
         if (records_[c]->meter) cycle.charge_load_part_wh = load_part_percent(*records_[c]->meter).value_or(0) / 100 * cycle.charged_wh;
@@ -137,13 +144,16 @@ private:
     std::vector<RoundTripCycle> found_;
 };
 
+bool states_both_meters(const RoundTripCycle& cycle) { return !cycle.charge_meter.empty() && !cycle.drain_meter.empty(); }
+
 struct MeterShare {
     double share = 0; ///< of the delivered less of the charged energy
     std::optional<double> limit_percent;
 };
 
-/// Absent where a meter that counts has no stated limit.
+/// Absent where a meter that counts has no stated limit, or is not stated itself: two meters that nobody named may be two.
 std::optional<double> half_width(const std::vector<RoundTripCycle>& cycles, double charged_wh, double delivered_wh, double coverage) {
+    if (!std::ranges::all_of(cycles, states_both_meters)) return std::nullopt;
     std::map<std::string, MeterShare> meters;
     double variance = 0;
     for (const RoundTripCycle& cycle : cycles) {
@@ -205,9 +215,11 @@ RoundTrip round_trip_of(std::vector<RoundTripCycle> cycles, const MeasureOptions
     if (trip.cycles.size() > 1) reason += " and others";
     if (std::ranges::any_of(trip.cycles, [](const auto& each) { return each.u_ends > 0; }))
         reason += "; assumes that equal gauge readings mean equal energy stored";
+    const bool all_stated = std::ranges::all_of(trip.cycles, states_both_meters);
     const bool unlike = std::ranges::any_of(trip.cycles, [](const auto& each) { return are_unlike_loads(each.charge_w, each.drain_w); });
     reason += one_meter && unlike ? "; one meter measured both, so the part of its error that is common to both powers cancels"
               : one_meter         ? "; one meter measured both, so its gain cancels"
+              : !all_stated       ? "; no meter is stated for a charge or a drain, so no gain cancels"
                                   : "; different meters, so their gains do not cancel";
     if (!half) reason += "; no interval, as the error limit of a meter is not stated";
     double after_full = 0;

@@ -16,7 +16,7 @@ struct RoundTripCycle {
     double charged_wh = 0, delivered_wh = 0;
     double u_charged_wh = 0, u_delivered_wh = 0; ///< standard uncertainties of everything but the meters' gains
     double u_ends = 0;                           ///< relative, of the equality of the two ends; 0 for cut-off and full
-    std::string charge_meter, drain_meter;       ///< uuids, empty for none
+    std::string charge_meter, drain_meter;       ///< uuids, or a key of the run's own for two meters; empty where none is stated
     std::optional<double> charge_limit_percent, drain_limit_percent;
     double charge_w = 0, drain_w = 0;                       ///< mean powers
     double charge_load_part_wh = 0, drain_load_part_wh = 0; ///< half-widths of the meters' errors that are each power's own
