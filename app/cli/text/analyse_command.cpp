@@ -8,6 +8,7 @@
 #include "cli/text/trace_text.h"
 #include "cli/text/unit_text.h"
 #include "formats/results/comparison_table.h"
+#include "formats/results/meters_in_series_output.h"
 #include "formats/text/table_unicode.h"
 
 #include <algorithm>
@@ -47,6 +48,9 @@ std::string text_of(const Casebook& casebook, const Chosen& chosen, const Analys
         const std::optional<EnergyPrice> price = price_of(record->unit, arguments);
         text += '\n' + unit_text(*casebook.unit_analysis(unit_uuid)) + unit_claims_text(*casebook.claims(unit_uuid, price), price);
     }
+    SharedRuns runs;
+    for (const std::string& uuid : chosen.run_uuids) runs.push_back(casebook.run(uuid));
+    text += meters_in_series_text(meters_in_series(addresses_of(runs)));
     return text;
 }
 

@@ -6,6 +6,7 @@
 #include "formats/json/quantity_json.h"
 #include "formats/json/unit_analysis_json.h"
 #include "formats/results/claims_output.h"
+#include "formats/results/meters_in_series_output.h"
 #include "unit/loss_split.h"
 
 #include <algorithm>
@@ -67,11 +68,18 @@ Json budget_json(const Budget& budget) {
         lines.push_back({{"source", line.source},
                          {"shape", line.shape},
                          {"correlation", line.correlation},
+                         {"evaluation", line.evaluation},
+                         {"degrees_of_freedom", number_json(line.degrees_of_freedom)},
+                         {"input_u", number_json(line.input_u)},
+                         {"input_unit", line.input_unit},
+                         {"sensitivity_wh", number_json(line.sensitivity)},
                          {"standard_wh", number_json(line.standard_wh)},
                          {"share", number_json(line.share)}});
     return {{"lines", std::move(lines)},
             {"combined_standard_wh", number_json(budget.combined_standard_wh)},
             {"half_width_wh", number_json(budget.half_width_wh)},
+            {"coverage_factor", number_json(budget.coverage_factor)},
+            {"effective_degrees_of_freedom", number_json(budget.effective_degrees_of_freedom)},
             {"half_width_method", budget.half_width_method}};
 }
 
@@ -120,6 +128,7 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
             {"gauge_sharpening", analysis.gauge.sharpening},
             {"findings", findings_json(record, analysis.gauge.findings)},
             {"log_sentence", analysis.energy.log_sentence},
+            {"meter_remarks", analysis.energy.meter_remarks},
             {"register_corrections", register_corrections_json(record, analysis.energy.track.register_corrections)},
             {"budget", budget_json(analysis.energy.budget)},
             {"loss_split", loss_split_json(record, split_losses(record, analysis, unit_fit))},
@@ -136,7 +145,11 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
 
 std::string analyses_json(const Casebook& casebook, const std::vector<std::string>& run_uuids, const std::optional<double>& price_per_kwh,
                           const std::vector<std::optional<LoadStatistics>>& loads) {
-    Json json{{"program", "ullage"}, {"version", std::string(program_version())}, {"runs", Json::array()}, {"units", Json::array()}};
+    Json json{{"program", "ullage"},
+              {"version", std::string(program_version())},
+              {"runs", Json::array()},
+              {"units", Json::array()},
+              {"meters_in_series", nullptr}};
     std::vector<std::string> units; // in order of first appearance
     for (std::size_t r = 0; r < run_uuids.size(); ++r) {
         const auto record = casebook.run(run_uuids[r]);
@@ -152,6 +165,9 @@ std::string analyses_json(const Casebook& casebook, const std::vector<std::strin
         unit["claims"] = unit_claims_json(*casebook.claims(uuid, price));
         json["units"].push_back(std::move(unit));
     }
+    SharedRuns runs;
+    for (const std::string& uuid : run_uuids) runs.push_back(casebook.run(uuid));
+    json["meters_in_series"] = meters_in_series_json(meters_in_series(addresses_of(runs)));
     return json_text(json);
 }
 

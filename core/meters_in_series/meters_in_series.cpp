@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Errors e1, e2 of the meters, relative: true = first (1 + e1) = second (1 + e2), so that to first order ratio - 1 = e1 - e2 = d.
+#include "meters_in_series/meters_in_series.h"
+
+#include "base/instant.h"
+#include "base/number.h"
+#include "measure/budget.h"
+#include "measure/register.h"
+#include "model/meter_gain.h"
+#include "numerics/distributions.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <utility>
+
+namespace ullage {
+
+namespace {
+
+constexpr double least_steps = 20;        ///< of each register, over a stretch
+constexpr double between_displays_s = 10; ///< half-width of the time between reading one display and the other
+constexpr double like_load_factor = 1.25;
+
+/// What both meters said between two readings.
+struct Stretch {
+    double hours = 0;
+    double first_wh = 0, second_wh = 0;
+    double first_variance = 0, second_variance = 0; ///< of the register steps, Wh2
+
+    [[nodiscard]] double load_w() const { return first_wh / hours; }
+};
+
+/// The run as its second meter alone saw it.
+RunRecord by_second_meter(const RunRecord& record) {
+    RunRecord other = record;
+    other.meter = std::exchange(other.second_meter, std::nullopt);
+    other.trace.reset();
+    for (Reading& reading : other.readings) reading.values.register_wh = reading.values.second_register_wh;
+    return other;
+}
+
+RunRecord by_first_meter(const RunRecord& record) {
+    RunRecord own = record;
+    own.second_meter.reset();
+    own.trace.reset();
+    return own;
+}
+
+bool notes_both(const RunRecord& record) {
+    if (!record.meter || !record.second_meter) return false;
+    const auto swapped = [](const Reading& reading) { return !reading.withdrawn && reading.values.mark == MarkKind::meter_swapped; };
+    if (std::ranges::any_of(record.readings, swapped)) return false;
+    return std::ranges::count_if(record.readings, [](const Reading& reading) {
+               return !reading.withdrawn && reading.values.register_wh && reading.values.second_register_wh;
+           }) >= 2;
+}
+
+/// The readings at which a register did not simply go on.
+void note_breaks(const RegisterTrack& track, std::set<std::string>& breaks) {
+    for (const RegisterCorrection& correction : track.register_corrections)
+        if (correction.kind == RegisterCorrectionKind::marked_zero || correction.kind == RegisterCorrectionKind::unmarked_reset)
+            breaks.insert(correction.reading_uuid);
+}
+
+/// Stretches between readings of both registers, each long enough for both.
+std::vector<Stretch> stretches_of(const RunRecord& record, const MeasureOptions& options) {
+    const RunRecord own = by_first_meter(record), other = by_second_meter(record);
+    const RegisterTrack first = unwrap_register(own, options), second = unwrap_register(other, options);
+    const double first_step = register_step_wh(own) * typical_correction(own.meter),
+                 second_step = register_step_wh(other) * typical_correction(other.meter);
+    std::set<std::string> breaks;
+    note_breaks(first, breaks);
+    note_breaks(second, breaks);
+    std::vector<Stretch> stretches;
+    std::optional<std::pair<const RegisterPoint*, const RegisterPoint*>> from;
+    auto at_second = second.points.begin();
+    for (const RegisterPoint& point : first.points) {
+        while (at_second != second.points.end() && at_second->reading < point.reading) ++at_second;
+        if (at_second == second.points.end()) break;
+        if (at_second->reading != point.reading) continue;
+        if (!from || breaks.contains(record.readings[point.reading].uuid)) {
+            from.emplace(&point, &*at_second);
+            continue;
+        }
+        Stretch stretch;
+        stretch.hours = hours_between(from->first->time_ms, point.time_ms);
+        stretch.first_wh = point.delivered_wh - from->first->delivered_wh;
+        stretch.second_wh = at_second->delivered_wh - from->second->delivered_wh;
+        if (stretch.hours <= 0 || stretch.first_wh < least_steps * first_step || stretch.second_wh < least_steps * second_step) continue;
+        stretch.first_variance = first_step * first_step / 6;
+        stretch.second_variance = second_step * second_step / 6;
+        stretches.push_back(stretch);
+        from.emplace(&point, &*at_second);
+    }
+    return stretches;
+}
+
+std::string percent(double value) { return fixed_text(value, 2) + " %"; }
+
+std::string signed_percent(double value) { return (value < 0 ? "−" : "+") + fixed_text(std::abs(value), 2) + " %"; }
+
+std::string range_words(const std::string& name, const ErrorRange& range) {
+    return "the true energy is " + signed_percent(range.low_percent) + " to " + signed_percent(range.high_percent) + " against " + name;
+}
+
+/// What the ratio and both limits leave of each meter's error.
+void judge(const MetersInSeries& pair, SeriesLoad& load) {
+    const double d = 100 * (*load.ratio.value - 1), half = 100 * *load.ratio.half_width();
+    const std::string said = fmt::format("At {} W {} says {} of what {} says (± {})", fixed_text(load.load_w, 0), pair.second.name,
+                                         percent(100 * *load.ratio.value), pair.first.name, percent(half));
+    if (!load.first_limit_percent || !load.second_limit_percent) {
+        load.sentence = said + "; not every error limit is stated, so this cannot be held against them.";
+        return;
+    }
+    const double a = *load.first_limit_percent, b = *load.second_limit_percent;
+    load.contradiction = std::abs(d) - half > a + b;
+    if (load.contradiction) {
+        load.sentence = fmt::format("{}; their limits of ± {} and ± {} allow no more than {} between them: at least one meter is outside its limit.",
+                                    said, percent(a), percent(b), percent(a + b));
+        return;
+    }
+    load.first_error = ErrorRange{std::max(-a, d - half - b), std::min(a, d + half + b)};
+    load.second_error = ErrorRange{std::max(-b, -d - half - a), std::min(b, -d + half + a)};
+    const double left =
+        load.first_error->high_percent - load.first_error->low_percent + load.second_error->high_percent - load.second_error->low_percent;
+    load.sentence = said + ", as their limits allow";
+    if (left < 2 * (a + b) * 0.99)
+        load.sentence += "; if both keep to them, " + range_words(pair.first.name, *load.first_error) + " and " +
+                         range_words(pair.second.name, *load.second_error);
+    load.sentence += '.';
+}
+
+SeriesLoad at_like_loads(const MetersInSeries& pair, const std::vector<Stretch>& stretches, double coverage) {
+    SeriesLoad load;
+    double hours = 0, first_variance = 0, second_variance = 0, displays_variance = 0;
+    for (const Stretch& stretch : stretches) {
+        hours += stretch.hours;
+        load.first_wh += stretch.first_wh;
+        load.second_wh += stretch.second_wh;
+        first_variance += stretch.first_variance;
+        second_variance += stretch.second_variance;
+        // At both ends, each rectangular.
+        displays_variance += 2 * std::pow(stretch.load_w() * between_displays_s / 3600, 2) / 3;
+    }
+    load.load_w = load.first_wh / hours;
+    const double ratio = load.second_wh / load.first_wh;
+    const double relative = std::sqrt(first_variance + displays_variance) / load.first_wh;
+    const double u = ratio * std::hypot(relative, std::sqrt(second_variance) / load.second_wh);
+    load.ratio = known("gain_ratio", "1", ratio, u * normal_quantile((1 + coverage) / 2), Kind::measured,
+                       count_text(static_cast<long>(stretches.size()), "stretch", "stretches") + " with both registers read");
+    load.first_limit_percent = bounding_percent(gain_at(pair.first, load.load_w));
+    load.second_limit_percent = bounding_percent(gain_at(pair.second, load.load_w));
+    judge(pair, load);
+    return load;
+}
+
+struct PairOfMeters {
+    MetersInSeries result;
+    std::vector<Stretch> stretches;
+};
+
+const std::string& key_of(const Meter& meter) { return meter.uuid.empty() ? meter.name : meter.uuid; }
+
+PairOfMeters& pair_of(const RunRecord& record, bool& turned, std::vector<PairOfMeters>& pairs) {
+    const std::string &a = key_of(*record.meter), &b = key_of(*record.second_meter);
+    for (PairOfMeters& pair : pairs) {
+        const std::string &first = key_of(pair.result.first), &second = key_of(pair.result.second);
+        turned = a == second && b == first;
+        if (turned || (a == first && b == second)) return pair;
+    }
+    turned = false;
+    PairOfMeters& made = pairs.emplace_back();
+    made.result.first = *record.meter;
+    made.result.second = *record.second_meter;
+    return made;
+}
+
+} // namespace
+
+std::vector<MetersInSeries> meters_in_series(const UnitRuns& records, const MeasureOptions& options) {
+    std::vector<PairOfMeters> pairs;
+    for (const RunRecord* record : records) {
+        if (!notes_both(*record)) continue;
+        const std::vector<Stretch> stretches = stretches_of(*record, options);
+        if (stretches.empty()) continue;
+        bool turned = false;
+        PairOfMeters& pair = pair_of(*record, turned, pairs);
+        pair.result.run_uuids.push_back(record->run.uuid);
+        for (Stretch stretch : stretches) {
+            if (turned) {
+                std::swap(stretch.first_wh, stretch.second_wh);
+                std::swap(stretch.first_variance, stretch.second_variance);
+            }
+            pair.stretches.push_back(stretch);
+        }
+    }
+    std::vector<MetersInSeries> found;
+    for (PairOfMeters& pair : pairs) {
+        std::ranges::sort(pair.stretches, {}, &Stretch::load_w);
+        for (auto from = pair.stretches.begin(); from != pair.stretches.end();) {
+            const auto to =
+                std::find_if(from, pair.stretches.end(), [&](const Stretch& each) { return each.load_w() > like_load_factor * from->load_w(); });
+            pair.result.loads.push_back(at_like_loads(pair.result, {from, to}, options.coverage));
+            from = to;
+        }
+        found.push_back(std::move(pair.result));
+    }
+    return found;
+}
+
+} // namespace ullage
