@@ -4,6 +4,8 @@
 #include "dialogs/form_dialog.h"
 #include "model/meter.h"
 
+#include <string>
+
 namespace ullage {
 
 /// What is known of an energy meter.
@@ -15,13 +17,23 @@ public:
 
     /// The meter as submitted.
     [[nodiscard]] const Meter& meter() const { return meter_; }
+    /// Why a known meter's data changes; empty where nothing was said.
+    [[nodiscard]] const std::string& reason() const { return reason_; }
 
 protected:
     void read() override;
 
 private:
+    void buildCertificate();
+    void showValues();
+    void readCertificate();
+
     Meter meter_;
+    std::string reason_;
     QLineEdit *name_, *step_, *limit_, *load_part_, *span_, *correction_, *remark_;
+    QLineEdit *class_, *standard_, *starting_current_, *range_low_, *range_high_;
+    QLineEdit *certificate_, *date_, *laboratory_, *valid_until_, *points_;
+    QLineEdit* why_ = nullptr; ///< of a meter that is known
 };
 
 } // namespace ullage

@@ -98,7 +98,8 @@ public:
     Result<void> updateUnit(const Unit& unit);
     Result<void> withdrawUnit(const std::string& uuid);
     Result<Meter> addMeter(Meter meter);
-    Result<void> updateMeter(const Meter& meter);
+    Result<void> updateMeter(const Meter& meter, const std::string& reason = {});
+    Result<std::vector<MeterVersion>> meterHistory(const std::string& uuid) const; ///< see Logbook::meter_history()
     Result<void> withdrawMeter(const std::string& uuid);
     Result<PvSheet> addPvSheet(PvSheet sheet);
     Result<void> updatePvSheet(const PvSheet& sheet);

@@ -75,19 +75,24 @@ Result<Meter> Document::addMeter(Meter meter) {
     return added;
 }
 
-Result<void> Document::updateMeter(const Meter& meter) {
+Result<void> Document::updateMeter(const Meter& meter, const std::string& reason) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = this->meter(meter.uuid);
     if (!current) return State::noSuch("meter");
     if (*current == meter) return {};
     const Meter before = *current;
-    if (auto updated = state_->book->update(meter); !updated) return updated;
+    if (auto updated = state_->book->update(meter, reason); !updated) return updated;
     auto change = state_->changeOfRuns(with_meter, meter.uuid);
     change.meters = true;
     state_->push(
-        named("edit meter", meter.name), change, [meter](Logbook& book) { return book.update(meter); },
-        [before](Logbook& book) { return book.update(before); });
+        named("edit meter", meter.name), change, [meter, reason](Logbook& book) { return book.update(meter, reason); },
+        [before](Logbook& book) { return book.update(before, "undone"); });
     return {};
+}
+
+Result<std::vector<MeterVersion>> Document::meterHistory(const std::string& uuid) const {
+    if (!state_->book) return State::nothingOpen();
+    return state_->book->meter_history(uuid);
 }
 
 Result<void> Document::withdrawMeter(const std::string& uuid) {

@@ -44,6 +44,7 @@ QString remark_text(const ReadingValues& values) {
 
 QString powers_text(const ReadingValues& values) {
     QStringList shown;
+    if (values.second_register_wh) shown << QStringLiteral("second register %1 Wh").arg(number(*values.second_register_wh));
     if (values.meter_w) shown << QStringLiteral("meter showed %1 W").arg(number(*values.meter_w));
     if (values.display_w) shown << QStringLiteral("unit showed %1 W").arg(number(*values.display_w));
     return shown.join(QStringLiteral(", "));
@@ -173,7 +174,6 @@ QStringList history_lines(const std::vector<ReadingVersion>& versions, const std
         QStringList parts;
         if (values.gauge_percent) parts << number(*values.gauge_percent) + QStringLiteral(" %");
         if (values.register_wh) parts << number(*values.register_wh) + QStringLiteral(" Wh");
-        if (values.second_register_wh) parts << QStringLiteral("second register %1 Wh").arg(number(*values.second_register_wh));
         if (const QString powers = powers_text(values); !powers.isEmpty()) parts << powers;
         if (const QString remark = remark_text(values); !remark.isEmpty()) parts << remark;
         const QString said = QStringLiteral("at %1: %2").arg(text_of(clock_text(values.time_ms, zone)), parts.join(QStringLiteral(", ")));

@@ -75,7 +75,7 @@ void RecordController::editMeter() {
     const auto* meter = document_.meter(pages_.meterUuid());
     if (!meter) return;
     auto* form = new MeterForm(*meter, window_);
-    connect(form, &FormDialog::submitted, this, [this, form] { settle(*form, document_.updateMeter(form->meter())); });
+    connect(form, &FormDialog::submitted, this, [this, form] { settle(*form, document_.updateMeter(form->meter(), form->reason())); });
     form->open();
 }
 

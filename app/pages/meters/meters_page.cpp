@@ -4,6 +4,8 @@
 #include "base/number.h"
 #include "delegates/quantity_delegate.h"
 #include "models/meters_model.h"
+#include "pages/meters/meter_story.h"
+#include "pages/parts/page_parts.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/words.h"
@@ -22,7 +24,7 @@ namespace ullage {
 MetersPage::MetersPage(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), model_(new MetersModel(document, this)), table_(new QTableView), about_(new QLabel),
       empty_(new QLabel(tr("No meters yet. Add meter takes what its data sheet says; without a meter a run has the gauge only."))),
-      edit_(new QPushButton(tr("Edit meter"))), withdraw_(new QPushButton(tr("Withdraw"))) {
+      story_(new_paragraph("meterStoryLabel", Tone::ink)), edit_(new QPushButton(tr("Edit meter"))), withdraw_(new QPushButton(tr("Withdraw"))) {
     setObjectName(QStringLiteral("metersPage"));
     auto* title = new QLabel(tr("Meters"));
     set_text_style(*title, Tone::ink, TextSize::title);
@@ -54,6 +56,7 @@ MetersPage::MetersPage(Document& document, QWidget* parent)
     table_->horizontalHeader()->setStretchLastSection(true);
     connect(table_, &QTableView::activated, this, &MetersPage::editMeterAsked);
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& current) {
+        tell();
         if (current.isValid()) emit meterChosen(current.data(MetersModel::UuidRole).toString());
     });
     empty_->setObjectName(QStringLiteral("noMetersLabel"));
@@ -70,7 +73,9 @@ MetersPage::MetersPage(Document& document, QWidget* parent)
     page->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
     page->setSpacing(spacing::grid_px + 2);
     page->addLayout(head);
-    page->addWidget(panel, 1);
+    page->addWidget(panel, 2);
+    story_->setContentsMargins(spacing::grid_px, spacing::grid_px, spacing::grid_px, spacing::grid_px);
+    page->addWidget(scrolling(*story_, this), 3);
     for (auto signal : {&Document::opened, &Document::closed, &Document::metersChanged, &Document::runsChanged})
         connect(&document_, signal, this, &MetersPage::refresh);
     refresh();
@@ -80,6 +85,16 @@ void MetersPage::showMeter(const std::string& meter_uuid) {
     const int row = model_->rowOf(meter_uuid);
     if (row >= 0) table_->setCurrentIndex(model_->index(row, 0));
     refresh();
+}
+
+void MetersPage::tell() {
+    const MeterStory story = meter_story(document_, selectedMeter());
+    QStringList lines;
+    for (const QString& line : {story.certificate, story.runs, story.moved})
+        if (!line.isEmpty()) lines << line;
+    if (!story.in_series.isEmpty()) lines << QString() << tr("In series with other meters") << story.in_series;
+    if (!story.history.isEmpty()) lines << QString() << tr("History of its data") << story.history;
+    story_->setText(lines.join(QLatin1Char('\n')));
 }
 
 std::string MetersPage::selectedMeter() const {
@@ -95,6 +110,7 @@ void MetersPage::refresh() {
     const bool chosen = table_->currentIndex().isValid();
     edit_->setEnabled(chosen);
     withdraw_->setEnabled(chosen);
+    tell();
     // The last column takes what is left.
     for (int column = 0; column + 1 < MetersModel::ColumnCount; ++column) {
         table_->resizeColumnToContents(column);

@@ -34,11 +34,12 @@ signals:
 
 private:
     void refresh();
+    void tell(); ///< the story of the selected meter
 
     Document& document_;
     MetersModel* model_;
     QTableView* table_;
-    QLabel *about_, *empty_;
+    QLabel *about_, *empty_, *story_;
     QPushButton *edit_, *withdraw_;
 };
 

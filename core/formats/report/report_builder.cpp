@@ -13,7 +13,8 @@ ReportBuilder::ReportBuilder(const std::vector<ReportedRun>& runs, const ReportO
     for (const ReportedRun& run : runs) {
         const RunRecord& record = *run.record;
         form.names.insert(form.names.end(), {record.unit.name, record.unit.maker, record.run.load});
-        if (record.meter) form.names.push_back(record.meter->name);
+        for (const auto* meter : {&record.meter, &record.second_meter})
+            if (*meter) form.names.push_back((*meter)->name);
     }
     // A name that is only digits ("12") would keep numbers from their form.
     std::erase_if(form.names, [](const std::string& name) { return name.find_first_not_of("0123456789., ") == std::string::npos; });

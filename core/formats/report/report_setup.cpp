@@ -2,6 +2,7 @@
 // What was measured, with which meters, in which runs.
 #include "base/number.h"
 #include "formats/report/inside/report_parts.h"
+#include "formats/text/meter_points_text.h"
 #include "model/tags.h"
 
 #include <fmt/format.h>
@@ -32,6 +33,7 @@ Facts unit_facts(const Unit& unit, const NumberForm& form) {
     if (unit.pv_start_v) pv += (pv.empty() ? "from " : ", from ") + number(form, unit.pv_start_v, "V");
     return {{"unit", unit.name},
             {"maker", unit.maker},
+            {"model", unit.model},
             {"rated energy (claim)", stated(number(form, unit.rated_energy_wh, "Wh"))},
             {"rated output (claim)", number(form, unit.rated_output_w, "W")},
             {"peak output (claim)", number(form, unit.peak_output_w, "W")},
@@ -51,7 +53,15 @@ Facts meter_facts(const Meter& meter, const NumberForm& form) {
             {"register step", stated(number(form, meter.step_wh, "Wh"))},
             {"error limit", meter.limit_percent ? "± " + number(form, meter.limit_percent, "% of the energy") : stated({})},
             {"register span", number(form, meter.span_wh, "Wh")},
-            {"correction", form.apply(exact_text(meter.correction))},
+            {"correction", meter.points.empty() ? form.apply(exact_text(meter.correction)) : std::string()},
+            {"points (W, correction, U in %, k)", form.apply(meter_points_text(meter.points))},
+            {"class", meter.accuracy_class + (meter.standard.empty() ? "" : " (" + meter.standard + ")")},
+            {"range from", number(form, meter.range_low_w, "W")},
+            {"range to", number(form, meter.range_high_w, "W")},
+            {"certificate", meter.certificate.number},
+            {"date of the certificate", meter.certificate.date},
+            {"laboratory", meter.certificate.laboratory},
+            {"valid until", meter.certificate.valid_until},
             {"remark", meter.remark}};
 }
 
@@ -71,6 +81,7 @@ Facts run_facts(const ReportedRun& run, const NumberForm& form) {
                 {"ambient", number(form, record.run.ambient_c, "°C")},
                 {"time zone", record.run.time_zone},
                 {"meter", record.meter ? record.meter->name : "not stated"},
+                {"second meter", record.second_meter ? record.second_meter->name : ""},
                 {"noted", readings}};
     for (const auto& [key, value] : record.run.extra) facts.emplace_back(key, value);
     return facts;
@@ -119,7 +130,8 @@ void add_measured_with(ReportBuilder& builder, const std::vector<ReportedRun>& r
     for (const ReportedRun& run : runs) {
         const RunRecord& record = *run.record;
         if (is_new("unit " + record.unit.uuid)) units.push_back(unit_facts(record.unit, builder.form));
-        if (record.meter && is_new("meter " + record.meter->uuid)) meters.push_back(meter_facts(*record.meter, builder.form));
+        for (const auto* meter : {&record.meter, &record.second_meter})
+            if (*meter && is_new("meter " + (*meter)->uuid)) meters.push_back(meter_facts(**meter, builder.form));
         each_run.push_back(run_facts(run, builder.form));
     }
     builder.chapter("What was measured, and with what");

@@ -195,6 +195,49 @@ TEST(MeterForm, refuses_limits_and_spans_that_say_nothing) {
     EXPECT_FALSE(form.error("correctionErrorLabel").isEmpty());
 }
 
+TEST(MeterForm, understands_a_certificate_and_asks_why_a_known_meter_changes) {
+    Meter known;
+    known.uuid = "a";
+    known.name = "Socket meter A";
+    OnScreen form(new MeterForm(known));
+    form.type("accuracyClassEdit", "B");
+    form.type("standardEdit", "EN 50470-3");
+    form.type("rangeLowEdit", "5 W");
+    form.type("rangeHighEdit", "3.6 kW");
+    form.type("startingCurrentEdit", "20 mA");
+    form.type("certificateEdit", "K-118");
+    form.type("laboratoryEdit", "Hillfoot Measures");
+    form.type("certificateDateEdit", "2027-03-02");
+    form.type("validUntilEdit", "2029-03-02");
+    form.type("pointsEdit", "500 1.001 0.25 2; 100 0.998");
+    form.type("reasonEdit", "calibrated");
+    form.submit();
+    ASSERT_EQ(form.submitted, 1);
+    const Meter& meter = form->meter();
+    EXPECT_EQ(meter.accuracy_class, "B");
+    EXPECT_EQ(meter.standard, "EN 50470-3");
+    EXPECT_EQ(meter.range_low_w, 5.0);
+    EXPECT_EQ(meter.range_high_w, 3600.0);
+    EXPECT_NEAR(meter.starting_current_a.value(), 0.02, 1e-12);
+    EXPECT_EQ(meter.certificate, (MeterCertificate{"K-118", "2027-03-02", "Hillfoot Measures", "2029-03-02"}));
+    EXPECT_EQ(meter.points, (std::vector<MeterPoint>{{100, 0.998, {}, {}}, {500, 1.001, 0.25, 2.0}}));
+    EXPECT_EQ(form->reason(), "calibrated");
+}
+
+TEST(MeterForm, explains_a_date_and_points_that_cannot_be_understood) {
+    OnScreen form(new MeterForm(Meter{}));
+    form.type("nameEdit", "Socket meter A");
+    form.type("validUntilEdit", "next spring");
+    form.type("pointsEdit", "100");
+    form.type("rangeLowEdit", "100 W");
+    form.type("rangeHighEdit", "5 W");
+    form.submit();
+    EXPECT_EQ(form.submitted, 0);
+    EXPECT_FALSE(form.error("datesErrorLabel").isEmpty());
+    EXPECT_FALSE(form.error("pointsErrorLabel").isEmpty());
+    EXPECT_FALSE(form.error("rangeErrorLabel").isEmpty());
+}
+
 class RunForms : public ::testing::Test {
 protected:
     RunForms() {

@@ -167,6 +167,30 @@ TEST_F(WindowTest, a_refused_withdrawal_of_a_meter_is_told_and_dismissed) {
     EXPECT_TRUE(message().isEmpty());
 }
 
+TEST_F(WindowTest, the_page_of_a_meter_tells_what_it_measured_and_what_an_edit_moved) {
+    new_logbook();
+    add_unit();
+    add_meter();
+    start_run();
+    const std::string run = document.runs()[0]->run.uuid;
+    ReadingValues values;
+    values.time_ms = document.clock().now_ms();
+    for (int i = 1; i <= 2; ++i) {
+        values.time_ms += 3'600'000;
+        values.register_wh = 100.0 * i;
+        ASSERT_TRUE(document.record(run, values).ok());
+    }
+    Meter meter = document.meters()[0];
+    window->showMeter(meter.uuid);
+    EXPECT_TRUE(find<QLabel>("meterStoryLabel")->text().contains("Measured 1 run"));
+    meter.correction = 1.004;
+    ASSERT_TRUE(document.updateMeter(meter, "calibrated").ok());
+    const QString story = find<QLabel>("meterStoryLabel")->text();
+    EXPECT_TRUE(story.contains("1 run uses this meter; its delivered energy moved by +0.40 %")) << story.toStdString();
+    EXPECT_TRUE(story.contains("correction 1.004")) << story.toStdString();
+    EXPECT_TRUE(story.contains("(calibrated)")) << story.toStdString();
+}
+
 TEST_F(WindowTest, an_edited_claim_reaches_the_page) {
     new_logbook();
     add_unit();
