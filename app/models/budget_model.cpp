@@ -31,12 +31,9 @@ QVariant BudgetModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::TextAlignmentRole) return QVariant::fromValue(Qt::AlignVCenter | (is_number(index.column()) ? Qt::AlignRight : Qt::AlignLeft));
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     switch (index.column()) {
-    case SourceColumn: return text_of(line.source);
-    case ShapeColumn: return text_of(line.shape);
+    case SourceColumn: return tr("%1\n%2").arg(text_of(line.source), text_of(sensitivity_text(line)));
+    case ShapeColumn: return tr("%1\ntype %2, %3").arg(text_of(line.shape), text_of(line.evaluation), text_of(freedom_text(line.degrees_of_freedom)));
     case CorrelationColumn: return text_of(line.correlation);
-    case TypeColumn: return text_of(line.evaluation);
-    case FreedomColumn: return text_of(freedom_text(line.degrees_of_freedom));
-    case SensitivityColumn: return text_of(sensitivity_text(line));
     case StandardColumn: return raw_text(fixed_text(line.standard_wh, 2));
     case ShareColumn: return raw_text(fixed_text(100 * line.share, 1));
     default: return {};
@@ -45,8 +42,7 @@ QVariant BudgetModel::data(const QModelIndex& index, int role) const {
 
 QVariant BudgetModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) return {};
-    static const char* const titles[ColumnCount] = {"source",      "shape",        "correlation", "type", "degrees of\nfreedom",
-                                                    "sensitivity", "standard\nWh", "share\n%"};
+    static const char* const titles[ColumnCount] = {"source\nsensitivity", "shape\ntype, freedom", "correlation", "standard\nWh", "share\n%"};
     if (role == Qt::DisplayRole) return tr(titles[section]);
     if (role == Qt::TextAlignmentRole) return QVariant::fromValue(Qt::AlignVCenter | (is_number(section) ? Qt::AlignRight : Qt::AlignLeft));
     return {};

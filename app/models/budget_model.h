@@ -7,21 +7,12 @@
 
 namespace ullage {
 
-/// The uncertainty budget of a delivered energy, one row a source with its share of the combined variance.
+/// The uncertainty budget of a delivered energy, one row a source with its share of the combined variance. Below the source stands its sensitivity,
+/// below the shape its type and degrees of freedom.
 class BudgetModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Column {
-        SourceColumn,
-        ShapeColumn,
-        CorrelationColumn,
-        TypeColumn,
-        FreedomColumn,
-        SensitivityColumn,
-        StandardColumn,
-        ShareColumn,
-        ColumnCount
-    };
+    enum Column { SourceColumn, ShapeColumn, CorrelationColumn, StandardColumn, ShareColumn, ColumnCount };
     enum Role { ShareRole = Qt::UserRole + 1 }; ///< double: the share, 0 to 1
 
     using QAbstractTableModel::QAbstractTableModel;

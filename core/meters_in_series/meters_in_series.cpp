@@ -103,7 +103,7 @@ std::string percent(double value) { return fixed_text(value, 2) + " %"; }
 std::string signed_percent(double value) { return (value < 0 ? "−" : "+") + fixed_text(std::abs(value), 2) + " %"; }
 
 std::string range_words(const std::string& name, const ErrorRange& range) {
-    return "the true energy is " + signed_percent(range.low_percent) + " to " + signed_percent(range.high_percent) + " against " + name;
+    return signed_percent(range.low_percent) + " to " + signed_percent(range.high_percent) + " off what " + name + " says";
 }
 
 /// What the ratio and both limits leave of each meter's error.
@@ -128,7 +128,7 @@ void judge(const MetersInSeries& pair, SeriesLoad& load) {
         load.first_error->high_percent - load.first_error->low_percent + load.second_error->high_percent - load.second_error->low_percent;
     load.sentence = said + ", as their limits allow";
     if (left < 2 * (a + b) * 0.99)
-        load.sentence += "; if both keep to them, " + range_words(pair.first.name, *load.first_error) + " and " +
+        load.sentence += "; if both keep to them, the true energy lies " + range_words(pair.first.name, *load.first_error) + " and " +
                          range_words(pair.second.name, *load.second_error);
     load.sentence += '.';
 }

@@ -45,6 +45,7 @@ void name_meter(const RunRecord& record, const EnergyAnalysis& energy, DrainSumm
     drain.meter_name = record.meter ? record.meter->name : "a meter that is not stated";
     if (!record.meter) return;
     drain.gain_limit_percent = energy.budget.gain_percent;
+    if (swapped && !drain.gain_limit_percent) drain.meter_name = "the meter that took over";
     drain.load_part_wh = load_part_percent(*record.meter).value_or(0) / 100 * drain.delivered_wh;
 }
 

@@ -62,9 +62,9 @@ std::string budget_text(const Budget& budget) {
     for (const BudgetLine& line : budget.lines)
         table.rows.push_back({line.source, line.shape, line.correlation, line.evaluation, freedom_text(line.degrees_of_freedom),
                               sensitivity_text(line), number("Wh", line.standard_wh), number("%", 100 * line.share)});
-    std::string half_width = budget.half_width_wh ? fmt::format("95 % interval ±{} Wh", with_interval_text(*budget.half_width_wh, {}, 1))
-                                                  : std::string("no 95 % interval");
-    if (!budget.half_width_method.empty()) half_width += ": " + budget.half_width_method;
+    std::string half_width =
+        budget.half_width_wh ? fmt::format("95 % interval ±{} Wh", with_interval_text(*budget.half_width_wh, {}, 1)) : std::string();
+    if (!budget.half_width_method.empty()) half_width += (half_width.empty() ? "" : ": ") + budget.half_width_method;
     table.remarks = {
         fmt::format("combined standard uncertainty {} Wh{}; {}", fixed_text(budget.combined_standard_wh, 2), coverage_text(budget), half_width)};
     return '\n' + table_text(table, TableFormat::text);

@@ -16,6 +16,7 @@
 #include <QItemSelectionModel>
 #include <QLabel>
 #include <QPushButton>
+#include <QScopedValueRollback>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -57,7 +58,9 @@ MetersPage::MetersPage(Document& document, QWidget* parent)
     connect(table_, &QTableView::activated, this, &MetersPage::editMeterAsked);
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& current) {
         tell();
-        if (current.isValid()) emit meterChosen(current.data(MetersModel::UuidRole).toString());
+        if (!current.isValid() || restoring_) return;
+        chosen_ = selectedMeter();
+        emit meterChosen(current.data(MetersModel::UuidRole).toString());
     });
     empty_->setObjectName(QStringLiteral("noMetersLabel"));
     empty_->setAlignment(Qt::AlignCenter);
@@ -74,6 +77,7 @@ MetersPage::MetersPage(Document& document, QWidget* parent)
     page->setSpacing(spacing::grid_px + 2);
     page->addLayout(head);
     page->addWidget(panel, 2);
+    story_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     story_->setContentsMargins(spacing::grid_px, spacing::grid_px, spacing::grid_px, spacing::grid_px);
     page->addWidget(scrolling(*story_, this), 3);
     for (auto signal : {&Document::opened, &Document::closed, &Document::metersChanged, &Document::runsChanged})
@@ -85,6 +89,13 @@ void MetersPage::showMeter(const std::string& meter_uuid) {
     const int row = model_->rowOf(meter_uuid);
     if (row >= 0) table_->setCurrentIndex(model_->index(row, 0));
     refresh();
+}
+
+void MetersPage::choose() {
+    const int row = model_->rowOf(chosen_);
+    if (row < 0 || table_->currentIndex().isValid()) return;
+    const QScopedValueRollback restoring(restoring_, true); // nobody asked to be shown this page
+    table_->setCurrentIndex(model_->index(row, 0));
 }
 
 void MetersPage::tell() {
@@ -107,6 +118,7 @@ void MetersPage::refresh() {
     about_->setText(raw_text(count_text(static_cast<long>(count), "meter", "meters")));
     table_->setVisible(count > 0);
     empty_->setVisible(count == 0);
+    choose();
     const bool chosen = table_->currentIndex().isValid();
     edit_->setEnabled(chosen);
     withdraw_->setEnabled(chosen);

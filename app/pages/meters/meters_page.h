@@ -34,9 +34,12 @@ signals:
 
 private:
     void refresh();
-    void tell(); ///< the story of the selected meter
+    void tell();   ///< the story of the selected meter
+    void choose(); ///< the meter chosen before the table was made anew
 
     Document& document_;
+    std::string chosen_;
+    bool restoring_ = false;
     MetersModel* model_;
     QTableView* table_;
     QLabel *about_, *empty_, *story_;

@@ -44,8 +44,7 @@ void BudgetView::fitColumns() {
     QHeaderView* header = view_->horizontalHeader();
     header->setSectionResizeMode(BudgetModel::SourceColumn, QHeaderView::Stretch);
     header->setSectionResizeMode(BudgetModel::CorrelationColumn, QHeaderView::Stretch);
-    for (const int column : {BudgetModel::ShapeColumn, BudgetModel::TypeColumn, BudgetModel::FreedomColumn, BudgetModel::SensitivityColumn,
-                             BudgetModel::StandardColumn, BudgetModel::ShareColumn})
+    for (const int column : {BudgetModel::ShapeColumn, BudgetModel::StandardColumn, BudgetModel::ShareColumn})
         header->setSectionResizeMode(column, QHeaderView::ResizeToContents);
 }
 
