@@ -98,7 +98,13 @@ void MetersPage::choose() {
     table_->setCurrentIndex(model_->index(row, 0));
 }
 
+void MetersPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    tell();
+}
+
 void MetersPage::tell() {
+    if (!isVisible()) return; // the story is worked out from the runs, for those who read it
     const MeterStory story = meter_story(document_, selectedMeter());
     QStringList lines;
     for (const QString& line : {story.certificate, story.runs, story.moved})

@@ -26,6 +26,9 @@ public:
     /// The selected meter; empty when none is.
     [[nodiscard]] std::string selectedMeter() const;
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 signals:
     void addMeterAsked();
     void editMeterAsked();
