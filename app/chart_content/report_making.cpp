@@ -105,7 +105,7 @@ MadeReport make_sizing_report_of(const Sizing& sizing, const ReportOptions& opti
 }
 
 MadeReport make_pv_report_of(const PvSheetText& sheet, const ReportOptions& options) {
-    const PvCheck check = check_pv(sheet.sheet, sheet.limits);
+    const PvCheck check = check_pv(sheet);
     MadeReport made{pv_report(sheet, check, options), {}};
     if (ChartContent chart = pv_chart(sheet.sheet, sheet.limits, check); has_points(chart))
         add(made.pictures, std::string(report_pv_key), std::move(chart), options);

@@ -2,6 +2,7 @@
 #include "pv/pv_check.h"
 
 #include "base/number.h"
+#include "pv/inside/pv_words.h"
 #include "pv/module_voltage.h"
 
 #include <fmt/format.h>
@@ -17,22 +18,18 @@ using Outcome = PvComparison::Outcome;
 
 /// NEC 690.8(A)(1): irradiance above 1000 W/m² and edge-of-cloud effects. The same factor again sizes conductors and fuses.
 constexpr double circuit_factor = 1.25;
+/// Fuse of a string by IEC 62548:2016, 6.5, in multiples of Isc, from so many strings on.
+constexpr double least_fuse_factor = 1.5, most_fuse_factor = 2.4;
+constexpr int fused_strings = 3;
 /// A sum of rounding errors is no module more.
 constexpr double rounding = 1e-9;
 
 int whole_below(double ratio) { return static_cast<int>(std::clamp(std::floor(ratio + rounding), 0.0, 1e6)); }
 int whole_above(double ratio) { return static_cast<int>(std::clamp(std::ceil(ratio - rounding), 1.0, 1e6)); }
 
-std::string volts(double value) { return fixed_text(value, 1) + " V"; }
-std::string amps(double value) { return fixed_text(value, 1) + " A"; }
-std::string watts(double value) { return fixed_text(value, 0) + " W"; }
-
-std::string temperature(double value) {
-    const int decimals = std::floor(value) == value ? 0 : 1;
-    return (value < 0 ? signed_text(value, decimals) : fixed_text(value, decimals)) + " °C";
-}
-
-std::string modules(int count) { return count_text(count, "module", "modules"); }
+PvMissing of_module(const char* what) { return {what, "the module"}; }
+PvMissing of_place(const char* what) { return {what, "the place"}; }
+PvMissing of_input(const char* what) { return {what, "the PV input"}; }
 
 PvComparison comparison(const char* key, const char* title, const char* unit, std::optional<double> value, std::optional<double> limit) {
     PvComparison made;
@@ -51,17 +48,38 @@ void judge_upper(PvComparison& made, Outcome beyond) {
     made.outcome = *made.margin >= -rounding * *made.limit ? Outcome::good : beyond;
 }
 
+/// A voltage with its tolerance: `side` +1 where it must not exceed the limit, −1 where it must reach it.
+void judge_voltage(PvComparison& made, double side, double tolerance_percent) {
+    if (made.value) made.worst = *made.value * (1 + side * tolerance_percent / 100);
+    if (!made.value || !made.limit) return;
+    const double slack = rounding * *made.limit;
+    made.margin = side * (*made.limit - *made.value);
+    if (*made.margin < -slack) made.outcome = Outcome::bad;
+    else made.outcome = side * (*made.limit - *made.worst) >= -slack ? Outcome::good : Outcome::too_close;
+}
+
+std::string tolerance_words(const PvComparison& made, const char* word, double tolerance_percent) {
+    if (tolerance_percent == 0) return {};
+    return fmt::format("; {} {} with the tolerance of {} %", word, volts_text(*made.worst), exact_text(tolerance_percent));
+}
+
 void add_cold(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
     const ColdVoltage cold = cold_voltage(sheet);
     if (cold.volts) check.cold_voc_v = sheet.series * *cold.volts;
     PvComparison made = comparison("cold_voltage", "voltage when cold", "V", check.cold_voc_v, limits.max_v);
-    judge_upper(made, Outcome::bad);
-    made.sentence = !cold.volts ? "not known: " + cold.basis
-                    : !limits.max_v
-                        ? "not checked: the voltage limit of the PV input is not stated"
-                        : fmt::format("{} in series, open circuit at {}, {}", modules(sheet.series), temperature(*sheet.coldest_c), cold.basis);
+    judge_voltage(made, 1, check.voc_tolerance_percent);
+    made.sentence = !cold.volts     ? "not known: " + cold.basis
+                    : !limits.max_v ? "not checked: the voltage limit of the PV input is not stated"
+                                    : fmt::format("{} in series, open circuit at {}, {}", modules_text(sheet.series), degrees_text(*sheet.coldest_c),
+                                                  cold.basis) +
+                                          tolerance_words(made, "up to", check.voc_tolerance_percent);
+    if (!sheet.voc_v) made.missing.push_back(of_module("Voc"));
+    const bool by_table = sheet.crystalline_silicon && (!sheet.coldest_c || cold_voltage_factor(*sheet.coldest_c));
+    if (!sheet.voc_coefficient && !by_table) made.missing.push_back(of_module("coefficient of Voc"));
+    if (!sheet.coldest_c) made.missing.push_back(of_place("coldest temperature"));
+    if (!limits.max_v) made.missing.push_back(of_input("voltage limit"));
     check.comparisons.push_back(std::move(made));
-    if (cold.volts && limits.max_v) check.largest_series = whole_below(*limits.max_v / *cold.volts);
+    if (cold.volts && limits.max_v) check.largest_series = whole_below(*limits.max_v / (*cold.volts * (1 + check.voc_tolerance_percent / 100)));
     if (cold.from_table)
         check.assumptions.push_back("The table of factors holds for crystalline silicon; the maker's coefficient would take precedence.");
 }
@@ -78,17 +96,19 @@ void add_hot(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
     else one_v = at_cell_temperature(*sheet.vmp_v, *falls.coefficient, *hot.cell_c);
     if (one_v) check.hot_vmp_v = sheet.series * *one_v;
     PvComparison made = comparison("hot_voltage", "voltage when hot", "V", check.hot_vmp_v, limits.start_v);
-    if (made.value && made.limit) {
-        made.margin = *made.value - *made.limit;
-        made.outcome = *made.margin >= -rounding * *made.limit ? Outcome::good : Outcome::bad;
-    }
+    judge_voltage(made, -1, check.voc_tolerance_percent);
     made.sentence = !one_v ? "not known: " + why
                     : !limits.start_v
                         ? "not checked: the start voltage of the PV input is not stated"
-                        : fmt::format("{} in series at maximum power, {}, by {} of {}", modules(sheet.series), hot.basis,
-                                      falls.assumed ? "an assumed coefficient" : "the maker's coefficient", coefficient_text(*falls.coefficient));
+                        : fmt::format("{} in series at maximum power, {}, by {} of {}", modules_text(sheet.series), hot.basis,
+                                      falls.assumed ? "an assumed coefficient" : "the maker's coefficient", coefficient_text(*falls.coefficient)) +
+                              tolerance_words(made, "down to", check.voc_tolerance_percent);
+    if (!sheet.vmp_v) made.missing.push_back(of_module("Vmp"));
+    if (!falls.coefficient) made.missing.push_back(of_module("coefficient of Vmp"));
+    if (!hot.cell_c) made.missing.push_back(of_place("hottest temperature"));
+    if (!limits.start_v) made.missing.push_back(of_input("start voltage"));
     check.comparisons.push_back(std::move(made));
-    if (one_v && *one_v > 0 && limits.start_v) check.least_series = whole_above(*limits.start_v / *one_v);
+    if (one_v && *one_v > 0 && limits.start_v) check.least_series = whole_above(*limits.start_v / (*one_v * (1 - check.voc_tolerance_percent / 100)));
     if (one_v && falls.assumed)
         check.assumptions.push_back(
             "The coefficient of Vmp is not stated: −0.40 %/°C is taken, the steep end of what sheets of crystalline silicon print.");
@@ -96,30 +116,42 @@ void add_hot(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
         check.assumptions.push_back("NOCT is not stated: 45 °C is taken, which is common for framed modules (common practice, no source).");
 }
 
-void add_currents(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
-    std::optional<double> working_a, circuit_a;
-    if (sheet.imp_a) working_a = *sheet.imp_a * sheet.parallel;
+void add_operating_current(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
+    std::optional<double> current_a;
+    if (sheet.imp_a) current_a = *sheet.imp_a * sheet.parallel;
+    PvComparison made = comparison("working_current", "operating current", "A", current_a, limits.max_a);
+    judge_upper(made, Outcome::ask);
+    made.sentence = !sheet.imp_a    ? "not known: the current at maximum power is not stated"
+                    : !limits.max_a ? "not checked: the current limit of the PV input is not stated"
+                                    : fmt::format("{} at {} each", count_text(sheet.parallel, "string", "strings"), amps_text(*sheet.imp_a));
+    if (made.outcome == Outcome::ask) made.sentence += "; only the maker can say whether the input holds its current down: ask before connecting";
+    if (!sheet.imp_a) made.missing.push_back(of_module("Imp"));
+    if (!limits.max_a) made.missing.push_back(of_input("current limit"));
+    check.comparisons.push_back(std::move(made));
+}
+
+void add_circuit_current(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
+    const std::optional<double> limit = limits.short_circuit_a ? limits.short_circuit_a : limits.max_a;
+    std::optional<double> current_a;
     if (sheet.isc_a) {
-        circuit_a = circuit_factor * *sheet.isc_a * sheet.parallel;
+        current_a = circuit_factor * *sheet.isc_a * sheet.parallel;
         check.conductor_a = circuit_factor * circuit_factor * *sheet.isc_a;
-        if (limits.max_a) check.largest_parallel = whole_below(*limits.max_a / (circuit_factor * *sheet.isc_a));
+        if (limit) check.largest_parallel = whole_below(*limit / (circuit_factor * *sheet.isc_a));
+        if (check.largest_parallel && sheet.imp_a && limits.max_a)
+            check.largest_parallel = std::min(*check.largest_parallel, whole_below(*limits.max_a / *sheet.imp_a));
     }
-    const std::string no_limit = "not checked: the current limit of the PV input is not stated";
-    PvComparison working = comparison("working_current", "working current", "A", working_a, limits.max_a);
-    judge_upper(working, Outcome::clips);
-    working.sentence = !sheet.imp_a    ? "not known: the current at maximum power is not stated"
-                       : !limits.max_a ? no_limit
-                                       : fmt::format("{} at {} each", count_text(sheet.parallel, "string", "strings"), amps(*sheet.imp_a));
-    check.comparisons.push_back(std::move(working));
-    PvComparison circuit = comparison("circuit_current", "circuit current", "A", circuit_a, limits.max_a);
-    judge_upper(circuit, Outcome::clips);
-    circuit.sentence = !sheet.isc_a ? "not known: the short-circuit current is not stated"
-                       : !limits.max_a
-                           ? no_limit
-                           : fmt::format("1.25 × short-circuit current (NEC 690.8) of {}", count_text(sheet.parallel, "string", "strings"));
-    if (circuit.outcome == Outcome::clips)
-        circuit.sentence += "; allowed only where the maker says that the input limits its current by itself: ask before connecting";
-    check.comparisons.push_back(std::move(circuit));
+    PvComparison made = comparison("circuit_current", "short-circuit current", "A", current_a, limit);
+    judge_upper(made, limits.short_circuit_a ? Outcome::bad : Outcome::ask);
+    made.sentence = !sheet.isc_a ? "not known: the short-circuit current is not stated"
+                    : !limit     ? "not checked: neither the short-circuit limit nor the current limit of the PV input is stated"
+                                 : fmt::format("1.25 × Isc (NEC 690.8(A)(1)) of {}", count_text(sheet.parallel, "string", "strings"));
+    if (current_a && limit && !limits.short_circuit_a)
+        made.sentence += made.outcome == Outcome::good
+                             ? "; the short-circuit limit of the PV input is not stated and not lower than its current limit"
+                             : "; the short-circuit limit of the PV input is not stated: ask before connecting";
+    if (!sheet.isc_a) made.missing.push_back(of_module("Isc"));
+    if (!limit) made.missing.push_back(of_input("current limit"));
+    check.comparisons.push_back(std::move(made));
 }
 
 void add_power(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
@@ -133,106 +165,77 @@ void add_power(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
     judge_upper(made, Outcome::clips);
     made.sentence = !check.standard_w ? "not known: Vmp or Imp is not stated"
                     : !limits.max_w   ? "not checked: the power limit of the PV input is not stated"
-                                      : fmt::format("{} at standard test conditions", modules(sheet.series * sheet.parallel));
-    if (made.outcome == Outcome::clips) made.sentence += fmt::format("; up to {} cannot be used", watts(-*made.margin));
-    if (check.hot_w) made.sentence += fmt::format("; about {} when hot", watts(*check.hot_w));
+                                      : fmt::format("{} at standard test conditions", modules_text(sheet.series * sheet.parallel));
+    if (made.outcome == Outcome::clips) made.sentence += fmt::format("; up to {} cannot be used", watts_text(-*made.margin));
+    if (check.hot_w) made.sentence += fmt::format("; about {} when hot", watts_text(*check.hot_w));
+    if (!sheet.vmp_v) made.missing.push_back(of_module("Vmp"));
+    if (!sheet.imp_a) made.missing.push_back(of_module("Imp"));
+    if (!limits.max_w) made.missing.push_back(of_input("power limit"));
     check.comparisons.push_back(std::move(made));
 }
 
+/// Fuses of the strings: of three or more in parallel the others together overload a faulty one.
+void add_string_fuses(const PvSheet& sheet, PvCheck& check) {
+    if (sheet.parallel < fused_strings) return;
+    const std::string rule = " (IEC 62548:2016, 6.5; NEC 690.9)";
+    const std::string strings = count_text(sheet.parallel, "string", "strings") + " in parallel: each needs its own fuse";
+    if (!sheet.isc_a) {
+        check.string_fuses = strings + rule + ". Its size follows from Isc of the module, which is not stated.";
+        return;
+    }
+    check.reverse_a = (sheet.parallel - 1) * *sheet.isc_a;
+    check.least_fuse_a = least_fuse_factor * *sheet.isc_a;
+    check.most_fuse_a = most_fuse_factor * *sheet.isc_a;
+    check.string_fuses =
+        fmt::format("{}, as the others feed {} into a faulty one{}: between {} and {} (1.5 and 2.4 × Isc), and not above the largest "
+                    "fuse that the module's label allows.",
+                    strings, amps_text(*check.reverse_a), rule, amps_text(*check.least_fuse_a), amps_text(*check.most_fuse_a));
+}
+
 PvVerdict verdict_of(const std::vector<PvComparison>& all) {
+    const auto any = [&all](Outcome outcome) { return std::ranges::find(all, outcome, &PvComparison::outcome) != all.end(); };
     if (all[0].outcome == Outcome::bad) return PvVerdict::over_voltage_when_cold;
+    if (all[3].outcome == Outcome::bad) return PvVerdict::over_short_circuit;
+    if (any(Outcome::ask)) return PvVerdict::ask_before_connecting;
+    if (any(Outcome::too_close)) return PvVerdict::too_close;
     if (all[1].outcome == Outcome::bad) return PvVerdict::too_low_when_hot;
-    if (all[0].outcome == Outcome::not_known) return PvVerdict::not_known;
-    const bool clips = std::ranges::any_of(all, [](const PvComparison& each) { return each.outcome == Outcome::clips; });
-    return clips ? PvVerdict::clips : PvVerdict::fits;
+    if (any(Outcome::not_known)) return PvVerdict::not_known;
+    return any(Outcome::clips) ? PvVerdict::clips : PvVerdict::fits;
 }
 
-std::string unchecked(const std::vector<PvComparison>& all) {
-    std::string names;
-    for (const PvComparison& each : all)
-        if (each.outcome == Outcome::not_known) names += (names.empty() ? "" : ", ") + each.title;
-    return names.empty() ? names : " Not checked: " + names + ".";
-}
-
-std::string headline(const PvSheet& sheet, const PvLimits& limits, const PvCheck& check) {
-    const PvComparison &cold = check.comparisons[0], &hot = check.comparisons[1];
-    switch (check.verdict) {
-    case PvVerdict::over_voltage_when_cold:
-        return fmt::format(
-            "Danger, do not connect: at {} the string reaches {}, which is {} above the limit of {}. The input can be destroyed and catch fire.",
-            temperature(*sheet.coldest_c), volts(*cold.value), volts(-*cold.margin), volts(*limits.max_v));
-    case PvVerdict::too_low_when_hot:
-        return fmt::format("Too low to start when hot: the string falls to {}, which is {} below the start voltage of {}.{}", volts(*hot.value),
-                           volts(-*hot.margin), volts(*limits.start_v),
-                           cold.outcome == Outcome::not_known ? " Whether it exceeds the voltage limit when cold is not known." : "");
-    case PvVerdict::not_known: return "Do not connect yet: whether the string exceeds the voltage limit when cold is " + cold.sentence + ".";
-    case PvVerdict::clips: {
-        std::string what;
-        for (const PvComparison& each : check.comparisons)
-            if (each.outcome == Outcome::clips)
-                what +=
-                    fmt::format("{}{} of {} against {}", what.empty() ? "" : ", ", each.title,
-                                each.unit == "W" ? watts(*each.value) : amps(*each.value), each.unit == "W" ? watts(*each.limit) : amps(*each.limit));
-        return fmt::format("Fits with clipping: {}. In the cold the string stays {} below the voltage limit.{}", what, volts(*cold.margin),
-                           unchecked(check.comparisons));
-    }
-    case PvVerdict::fits:
-        return fmt::format("Fits: in the cold the string stays {} below the voltage limit{}.{}", volts(*cold.margin),
-                           hot.margin ? fmt::format(", in the heat {} above the start voltage", volts(*hot.margin)) : std::string(),
-                           unchecked(check.comparisons));
-    }
-    return {};
-}
-
-std::string suggestion(const PvCheck& check) {
-    if (!check.largest_series) return "No safe string can be named until the voltage when cold and the limit are known.";
-    if (*check.largest_series == 0) return "Not even one of these modules stays within the voltage limit when cold.";
-    if (check.least_series && *check.least_series > *check.largest_series)
-        return fmt::format("No string fits: {} would be needed to start when hot, but only {} may be in series when cold.",
-                           modules(*check.least_series), modules(*check.largest_series));
-    std::string text = fmt::format("Largest safe string: {} in series", modules(*check.largest_series));
-    if (check.least_series) text += fmt::format(" ({} at least, to start when hot)", *check.least_series);
-    if (!check.largest_parallel) return text + "; how many strings side by side is not known.";
-    if (*check.largest_parallel == 0) return text + "; even one string exceeds the current limit by 1.25 × its short-circuit current: ask the maker.";
-    return text + fmt::format("; largest number of strings: {}.", *check.largest_parallel);
+std::vector<PvMissing> all_missing(const std::vector<PvComparison>& comparisons) {
+    std::vector<PvMissing> all;
+    for (const PvComparison& each : comparisons)
+        for (const PvMissing& one : each.missing)
+            if (std::ranges::find(all, one) == all.end()) all.push_back(one);
+    return all;
 }
 
 } // namespace
 
 PvLimits pv_limits(const Unit& unit) { return {unit.pv_max_v, unit.pv_max_a, unit.pv_max_w, unit.pv_start_v}; }
 
-std::string_view pv_verdict_text(PvVerdict verdict) {
-    switch (verdict) {
-    case PvVerdict::over_voltage_when_cold: return "exceeds the voltage limit when cold";
-    case PvVerdict::not_known: return "not known";
-    case PvVerdict::too_low_when_hot: return "too low to start when hot";
-    case PvVerdict::clips: return "fits with clipping";
-    case PvVerdict::fits: return "fits";
-    }
-    return "not known";
-}
+bool is_danger(PvVerdict verdict) { return verdict == PvVerdict::over_voltage_when_cold || verdict == PvVerdict::over_short_circuit; }
 
-std::string_view pv_outcome_text(Outcome outcome) {
-    switch (outcome) {
-    case Outcome::good: return "inside";
-    case Outcome::clips: return "clipped";
-    case Outcome::bad: return "beyond";
-    case Outcome::not_known: return "not known";
-    }
-    return "not known";
-}
-
-PvCheck check_pv(const PvSheet& sheet, const PvLimits& limits) {
+PvCheck check_pv(const PvSheet& sheet, const PvLimits& limits, std::optional<double> voc_tolerance_percent) {
     PvCheck check;
+    check.voc_tolerance_percent = voc_tolerance_percent.value_or(usual_voc_tolerance_percent);
     add_cold(sheet, limits, check);
     add_hot(sheet, limits, check);
-    add_currents(sheet, limits, check);
+    add_operating_current(sheet, limits, check);
+    add_circuit_current(sheet, limits, check);
     add_power(sheet, limits, check);
+    add_string_fuses(sheet, check);
+    check.missing = all_missing(check.comparisons);
     check.verdict = verdict_of(check.comparisons);
-    check.headline = headline(sheet, limits, check);
-    check.suggestion = suggestion(check);
+    check.verdict_text = verdict_words(check);
+    check.headline = headline_words(sheet, check);
+    check.suggestion = suggestion_words(check);
     check.assumptions.push_back("All modules are of one kind, face one way and lie in the same light; for others nothing is claimed.");
-    check.assumptions.push_back("The module's own tolerance (often ±3 % of Voc) is not included: leave a margin.");
+    check.assumptions.push_back(
+        voc_tolerance_percent ? fmt::format("Voltages of the module carry the stated tolerance of {} %.", exact_text(*voc_tolerance_percent))
+                              : std::string("The tolerance of the module's voltages is not stated: 3 % is taken (common practice, no source)."));
+    check.assumptions.emplace_back(pv_decision_rule());
     return check;
 }
 
@@ -252,15 +255,6 @@ std::vector<PvCurvePoint> pv_curve(const PvSheet& sheet) {
         curve.push_back(point);
     }
     return curve;
-}
-
-std::vector<std::string> pv_cautions() {
-    return {
-        "PV strings are live whenever there is light and can carry dangerous DC voltage; they cannot be switched off at the module.",
-        "Connect and disconnect only without load and with the modules covered; DC arcs do not go out by themselves.",
-        "Check polarity and measure the open-circuit voltage before connecting.",
-        "Local electrical codes and a licensed electrician come first; this check is arithmetic on stated values, not a design.",
-    };
 }
 
 } // namespace ullage

@@ -17,7 +17,8 @@ namespace fs = std::filesystem;
 
 constexpr const char* full_sheet = "# of the label\nname: roof\nmodule: slate 40\nunit: Tarrow 2k\nvoc_v: 24,3\nvmp_v: 20\nisc_a: 10.5\nimp_a: 9.9\n"
                                    "voc_coefficient: -65 mV/°C\nvmp_coefficient: -0.35 %/°C\npower_coefficient: -0.4 %/°C\nnoct_c: 45\nseries: 3\n"
-                                   "parallel: 2\ncoldest_c: -15\nhottest_c: 38\npv_max_v: 60\npv_max_a: 20\npv_max_w: 800\npv_start_v: 12\n";
+                                   "parallel: 2\ncoldest_c: -15\nhottest_c: 38\npv_max_v: 60\npv_max_a: 20\npv_max_w: 800\npv_start_v: 12\n"
+                                   "pv_short_circuit_a: 30\nvoc_tolerance_percent: 2.5\n";
 
 std::vector<std::string> sheets_to_spoil() {
     std::vector<std::string> sheets = texts_of(source_dir() / "sample-data", ".txt");
@@ -50,7 +51,7 @@ private:
     }
 
     static bool check_holds(const PvSheetText& sheet) {
-        const PvCheck check = check_pv(sheet.sheet, sheet.limits);
+        const PvCheck check = check_pv(sheet);
         if (check.headline.empty()) return broken("a verdict has no words");
         for (const auto& value : {check.cold_voc_v, check.hot_vmp_v, check.hot_cell_c, check.standard_w, check.hot_w, check.conductor_a})
             if (!finite(value)) return broken("a figure of a PV check is not finite");
@@ -63,6 +64,11 @@ private:
         // Danger is never hidden by the rest of the verdict.
         if (check.cold_voc_v && sheet.limits.max_v && *check.cold_voc_v > *sheet.limits.max_v && check.verdict != PvVerdict::over_voltage_when_cold)
             return broken("a string beyond the voltage limit gets another verdict");
+        const bool known =
+            std::ranges::none_of(check.comparisons, [](const PvComparison& each) { return each.outcome == PvComparison::Outcome::not_known; });
+        if ((check.verdict == PvVerdict::fits || check.verdict == PvVerdict::clips) && !known)
+            return broken("a string fits though not all was compared");
+        if (check.verdict_text.empty()) return broken("a verdict is empty");
         const std::vector<PvCurvePoint> curve = pv_curve(sheet.sheet);
         if (std::ranges::any_of(curve, [](const PvCurvePoint& point) { return !finite(point.voc_v) || !finite(point.vmp_v); }))
             return broken("a curve is not finite");

@@ -62,6 +62,7 @@ Result<void> add_limits(PvSheetText& sheet, const PvCheckArguments& arguments, c
     fill(sheet.limits.max_a, claimed.max_a);
     fill(sheet.limits.max_w, claimed.max_w);
     fill(sheet.limits.start_v, claimed.start_v);
+    fill(sheet.limits.short_circuit_a, claimed.short_circuit_a);
     return {};
 }
 
@@ -96,7 +97,7 @@ Result<PvSheetText> asked_pv_sheet(const PvCheckArguments& arguments) {
 int pv_check_command(const PvCheckArguments& arguments, std::ostream& out, std::ostream& err) {
     const Result<PvSheetText> sheet = asked_pv_sheet(arguments);
     if (!sheet) return refuse(err, sheet.error());
-    const PvCheck check = check_pv(sheet.value().sheet, sheet.value().limits);
+    const PvCheck check = check_pv(sheet.value());
     return print(arguments.format == "json" ? pv_check_json(sheet.value(), check) : pv_check_text(sheet.value(), check), out, err);
 }
 

@@ -41,6 +41,8 @@ QString outcome_cell(PvComparison::Outcome outcome, const Palette& palette) {
     case Outcome::good: return QStringLiteral("<span style='color:%1'>✓ %2</span>").arg(palette.good.name(), word);
     case Outcome::clips: return QStringLiteral("<span style='color:%1'>◐ %2</span>").arg(palette.accent.name(), word);
     case Outcome::bad: return QStringLiteral("<b style='color:%1'>✕ %2</b>").arg(palette.fault_ink.name(), word);
+    case Outcome::ask:
+    case Outcome::too_close: return QStringLiteral("<b style='color:%1'>! %2</b>").arg(palette.doubt_ink.name(), word);
     case Outcome::not_known: return QStringLiteral("<span style='color:%1'>? %2</span>").arg(palette.soft.name(), word);
     }
     return word;
@@ -259,6 +261,7 @@ void PvPage::showAnswer() {
     if (check.conductor_a)
         assumed = tr("Conductors, and fuses where needed, of each string: for at least %1 A (1.25 × 1.25 × Isc, NEC 690.8). ")
                       .arg(shown_number(check.conductor_a, 1));
+    if (!check.string_fuses.empty()) assumed += text_of(check.string_fuses) + QLatin1Char(' ');
     for (const std::string& line : check.assumptions) assumed += text_of(line) + QLatin1Char(' ');
     assumed_->setText(assumed.trimmed());
     chart_->setContent(pv_chart(*sheet, limits, check));

@@ -41,11 +41,14 @@ void paint_sign(QPainter& painter, PvVerdict verdict, const QRectF& place, const
     };
     switch (verdict) {
     case PvVerdict::over_voltage_when_cold:
+    case PvVerdict::over_short_circuit:
         painter.setPen(Qt::NoPen);
         painter.setBrush(palette.fault_ink);
         painter.drawPolygon(regular(8, centre, radius, std::numbers::pi / 8));
         bar(-0.5, 0.14, palette.fault);
         return;
+    case PvVerdict::ask_before_connecting:
+    case PvVerdict::too_close:
     case PvVerdict::too_low_when_hot:
     case PvVerdict::not_known:
         painter.setPen(QPen(palette.doubt_ink, 3, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
@@ -96,8 +99,8 @@ PvVerdictView::PvVerdictView(QWidget* parent)
 }
 
 void PvVerdictView::setCheck(const PvCheck& check) {
-    QString title = text_of(pv_verdict_text(check.verdict));
-    title = check.verdict == PvVerdict::over_voltage_when_cold ? tr("DANGER: %1").arg(title) : title.left(1).toUpper() + title.mid(1);
+    QString title = text_of(check.verdict_text);
+    title = is_danger(check.verdict) ? tr("DANGER: %1").arg(title) : title.left(1).toUpper() + title.mid(1);
     suggestion_->setText(text_of(check.suggestion));
     showVerdict(check.verdict, title, text_of(check.headline));
 }
@@ -118,7 +121,7 @@ void PvVerdictView::showVerdict(PvVerdict verdict, const QString& title, const Q
 }
 
 void PvVerdictView::applyTones() {
-    const bool danger = verdict_ == PvVerdict::over_voltage_when_cold;
+    const bool danger = is_danger(verdict_);
     set_text_style(*title_, danger ? Tone::fault : verdict_ == PvVerdict::fits ? Tone::good : Tone::ink, TextSize::title);
     set_text_style(*sentence_, danger ? Tone::fault : Tone::ink);
     set_text_style(*suggestion_, danger ? Tone::ink : Tone::soft);
@@ -126,8 +129,8 @@ void PvVerdictView::applyTones() {
 
 void PvVerdictView::paintEvent(QPaintEvent*) {
     const Palette& palette = current_palette();
-    const bool danger = verdict_ == PvVerdict::over_voltage_when_cold;
-    const bool doubt = verdict_ == PvVerdict::not_known || verdict_ == PvVerdict::too_low_when_hot;
+    const bool danger = is_danger(verdict_);
+    const bool doubt = !danger && verdict_ != PvVerdict::clips && verdict_ != PvVerdict::fits;
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const double border = danger ? danger_border_px : 1;

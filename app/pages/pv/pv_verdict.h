@@ -9,8 +9,9 @@ class QLabel;
 
 namespace ullage {
 
-/// The verdict on a PV string, told by words, shape and colour alike: an octagon with a bar on the ground of a fault for too much voltage, a
-/// triangle where it is too low or not known, a half-filled disc for clipping, a tick for a string that fits.
+/// The verdict on a PV string, told by words, shape and colour alike: an octagon with a bar on the ground of a fault for too much voltage or
+/// short-circuit current, a triangle where it is too close to call, too low, not known or for the maker to say, a half-filled disc for clipping, a
+/// tick for a string that fits.
 class PvVerdictView final : public QFrame {
     Q_OBJECT
 public:

@@ -132,12 +132,12 @@ Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOpt
     builder.report.subtitle = fmt::format("{}{}{} in series, {} parallel", sheet.unit.empty() ? "" : "PV input of " + sheet.unit + "; ",
                                           data.module.empty() ? "" : data.module + ", ", data.series, data.parallel);
     builder.chapter("Verdict");
-    const bool danger = check.verdict == PvVerdict::over_voltage_when_cold;
+    const bool danger = is_danger(check.verdict);
     ReportFindings verdict;
     verdict.items.push_back({danger                             ? Weight::fault
                              : check.verdict == PvVerdict::fits ? Weight::note
                                                                 : Weight::doubt,
-                             (danger ? "DANGER: " : "") + std::string(pv_verdict_text(check.verdict)), builder.form.apply(check.headline)});
+                             (danger ? "DANGER: " : "") + check.verdict_text, builder.form.apply(check.headline)});
     builder.report.blocks.emplace_back(std::move(verdict));
     builder.paragraph(check.suggestion);
     if (check.conductor_a)
@@ -146,6 +146,7 @@ Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOpt
                                       fixed_text(*check.conductor_a, 1)));
     builder.chapter("Comparisons");
     Table table;
+    if (!check.string_fuses.empty()) builder.paragraph(check.string_fuses);
     table.columns = {{"title", "comparison", {}, Content::text, 0}, {"value", "string or array", {}, Content::number, 1},
                      {"limit", "limit", {}, Content::number, 1},    {"margin", "margin", {}, Content::number, 1},
                      {"outcome", "outcome", {}, Content::text, 0},  {"sentence", "rests on", {}, Content::text, 0}};

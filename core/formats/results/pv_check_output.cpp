@@ -44,8 +44,8 @@ std::string pv_check_text(const PvSheetText& sheet, const PvCheck& check) {
     std::string text = head + '\n' + std::string(display_width(head), '=') + '\n';
     if (!data.module.empty()) text += one_line(data.module) + ": ";
     text += fmt::format("{} in series, {} parallel\n", data.series, data.parallel);
-    std::string verdict(pv_verdict_text(check.verdict));
-    if (check.verdict == PvVerdict::over_voltage_when_cold)
+    std::string verdict = check.verdict_text;
+    if (is_danger(check.verdict))
         for (char& letter : verdict)
             if (letter >= 'a' && letter <= 'z') letter = static_cast<char>(letter - 'a' + 'A');
     text += "\nVerdict: " + verdict + '\n' + one_line(check.headline) + "\n\n" + table_text(comparisons_table(check), TableFormat::text);
@@ -53,6 +53,7 @@ std::string pv_check_text(const PvSheetText& sheet, const PvCheck& check) {
     if (check.conductor_a)
         text += fmt::format("Conductors and fuses of a string: for at least {} A (1.25 × 1.25 × short-circuit current, NEC 690.8).\n",
                             fixed_text(*check.conductor_a, 1));
+    if (!check.string_fuses.empty()) text += check.string_fuses + '\n';
     text += "\nAssumed\n";
     for (const std::string& line : check.assumptions) text += "  " + line + '\n';
     text += "\nCautions\n";
@@ -69,23 +70,33 @@ std::string pv_check_json(const PvSheetText& sheet, const PvCheck& check) {
         comparisons.push_back({{"key", each.key},
                                {"title", each.title},
                                {"value", number_json(each.value)},
+                               {"worst", number_json(each.worst)},
                                {"limit", number_json(each.limit)},
                                {"margin", number_json(each.margin)},
                                {"unit", each.unit},
                                {"outcome", std::string(pv_outcome_text(each.outcome))},
                                {"sentence", each.sentence}});
+    Json missing = Json::array();
+    for (const PvMissing& each : check.missing) missing.push_back(each.what + " of " + each.of);
     return json_text({{"program", "ullage"},
                       {"version", std::string(program_version())},
                       {"sheet", std::move(keys)},
-                      {"verdict", std::string(pv_verdict_text(check.verdict))},
+                      {"verdict", check.verdict_text},
+                      {"verdict_key", std::string(pv_verdict_key(check.verdict))},
+                      {"missing", std::move(missing)},
                       {"headline", check.headline},
                       {"comparisons", std::move(comparisons)},
+                      {"voc_tolerance_percent", check.voc_tolerance_percent},
                       {"cold_voc_v", number_json(check.cold_voc_v)},
                       {"hot_vmp_v", number_json(check.hot_vmp_v)},
                       {"hot_cell_c", number_json(check.hot_cell_c)},
                       {"standard_w", number_json(check.standard_w)},
                       {"hot_w", number_json(check.hot_w)},
                       {"conductor_a", number_json(check.conductor_a)},
+                      {"reverse_a", number_json(check.reverse_a)},
+                      {"least_fuse_a", number_json(check.least_fuse_a)},
+                      {"most_fuse_a", number_json(check.most_fuse_a)},
+                      {"string_fuses", check.string_fuses},
                       {"least_series", count_json(check.least_series)},
                       {"largest_series", count_json(check.largest_series)},
                       {"largest_parallel", count_json(check.largest_parallel)},

@@ -81,6 +81,18 @@ PvKey count_key(std::string_view name, std::string_view help, int PvSheet::*memb
             }};
 }
 
+PvKey tolerance_key() {
+    PvKey key = number_key("voc_tolerance_percent", "tolerance of the module's voltages, %; 3 where not stated",
+                           [](PvSheetText& sheet) -> OptionalNumber& { return sheet.voc_tolerance_percent; });
+    key.read = [read = key.read](PvSheetText& sheet, std::string_view value) -> Result<void> {
+        if (Result<void> done = read(sheet, value); !done) return done;
+        if (!(*sheet.voc_tolerance_percent >= 0 && *sheet.voc_tolerance_percent <= most_voc_tolerance_percent))
+            return pv_error(fmt::format("a tolerance of {} % is out of range", value), "give 0 to 20");
+        return {};
+    };
+    return key;
+}
+
 PvKey cell_key() {
     return {"cells", "crystalline silicon, or other (then no table of factors applies)",
             [](const PvSheetText& sheet) { return std::string(sheet.sheet.crystalline_silicon ? "crystalline silicon" : "other"); },
@@ -95,6 +107,8 @@ PvKey cell_key() {
 
 } // namespace
 
+PvCheck check_pv(const PvSheetText& sheet) { return check_pv(sheet.sheet, sheet.limits, sheet.voc_tolerance_percent); }
+
 const std::vector<PvKey>& pv_keys() {
     static const std::vector<PvKey> keys = {
         words_key("name", "what the sheet is called", [](PvSheetText& sheet) -> std::string& { return sheet.sheet.name; }),
@@ -107,6 +121,7 @@ const std::vector<PvKey>& pv_keys() {
         coefficient_key("voc_coefficient", "temperature coefficient of Voc, %/°C or mV/°C", &PvSheet::voc_coefficient),
         coefficient_key("vmp_coefficient", "temperature coefficient of Vmp, %/°C or mV/°C", &PvSheet::vmp_coefficient),
         coefficient_key("power_coefficient", "temperature coefficient of the power, %/°C", &PvSheet::power_coefficient),
+        tolerance_key(),
         sheet_number("noct_c", "nominal operating cell temperature, °C", &PvSheet::noct_c),
         cell_key(),
         count_key("series", "modules in a string", &PvSheet::series),
@@ -116,7 +131,8 @@ const std::vector<PvKey>& pv_keys() {
         sheet_number("hottest_cell_c", "hottest cell temperature instead, °C", &PvSheet::hottest_cell_c),
         sheet_number("irradiance_w_m2", "irradiance at the hottest, W/m²; 1000 where not stated", &PvSheet::irradiance_w_m2),
         limit_key("pv_max_v", "voltage limit of the PV input, V", voltage_range, &PvLimits::max_v),
-        limit_key("pv_max_a", "current limit of the PV input, A", current_range, &PvLimits::max_a),
+        limit_key("pv_max_a", "operating current that the PV input is made for, A", current_range, &PvLimits::max_a),
+        limit_key("pv_short_circuit_a", "short-circuit current that the PV input withstands, A", current_range, &PvLimits::short_circuit_a),
         limit_key("pv_max_w", "power limit of the PV input, W", rated_power_range, &PvLimits::max_w),
         limit_key("pv_start_v", "lowest voltage at which the PV input starts, V", voltage_range, &PvLimits::start_v),
         words_key("remark", "anything else", [](PvSheetText& sheet) -> std::string& { return sheet.sheet.remark; }),

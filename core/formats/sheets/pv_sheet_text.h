@@ -18,7 +18,11 @@ struct PvSheetText {
     PvSheet sheet;
     std::string unit;
     PvLimits limits;
+    std::optional<double> voc_tolerance_percent{}; ///< of the module's voltages, 0 to most_voc_tolerance_percent; absent: the usual one
 };
+
+/// check_pv() of all that the sheet states.
+[[nodiscard]] PvCheck check_pv(const PvSheetText& sheet);
 
 /// A key of a PV sheet file, which is an option of the command too (`voc_v` there is `--voc-v`).
 struct PvKey {
@@ -42,12 +46,12 @@ struct PvKey {
 /// A coefficient as typed: number and `%/°C`, `%/C`, `%/K`, `%`, `mV/°C`, `mV/C` or `mV/K`; without a unit in %/°C.
 [[nodiscard]] Result<PvCoefficient> parse_pv_coefficient(std::string_view text);
 
-/// For a terminal: verdict, comparisons as a table, suggestion, conductors, assumptions, cautions.
+/// For a terminal: verdict, comparisons as a table, suggestion, conductors and fuses, assumptions, cautions.
 [[nodiscard]] std::string pv_check_text(const PvSheetText& sheet, const PvCheck& check);
 
-/// {program, version, sheet: {key: value…}, verdict, headline, comparisons: [{key, title, value, limit, margin, unit, outcome, sentence}],
-/// cold_voc_v, hot_vmp_v, hot_cell_c, standard_w, hot_w, conductor_a, least_series, largest_series, largest_parallel, suggestion, assumptions,
-/// cautions}.
+/// {program, version, sheet: {key: value…}, verdict, verdict_key, missing, headline, comparisons: [{key, title, value, worst, limit, margin, unit,
+/// outcome, sentence}], voc_tolerance_percent, cold_voc_v, hot_vmp_v, hot_cell_c, standard_w, hot_w, conductor_a, reverse_a, least_fuse_a,
+/// most_fuse_a, string_fuses, least_series, largest_series, largest_parallel, suggestion, assumptions, cautions}.
 [[nodiscard]] std::string pv_check_json(const PvSheetText& sheet, const PvCheck& check);
 
 } // namespace ullage

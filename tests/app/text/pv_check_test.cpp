@@ -18,7 +18,7 @@ TEST_F(PvCheckCommand, options_alone_give_the_verdict_and_the_dangerous_one_cann
     EXPECT_EQ(outcome.code, exit_good) << outcome.err;
     EXPECT_NE(outcome.out.find("Verdict: EXCEEDS THE VOLTAGE LIMIT WHEN COLD\nDanger, do not connect"), std::string::npos) << outcome.out;
     EXPECT_NE(outcome.out.find("81.6 V"), std::string::npos);
-    EXPECT_NE(outcome.out.find("Largest safe string: 2 modules in series"), std::string::npos) << outcome.out;
+    EXPECT_NE(outcome.out.find("Longest string within the voltage limit: 2 modules in series"), std::string::npos) << outcome.out;
     EXPECT_NE(outcome.out.find("licensed electrician come first"), std::string::npos);
 }
 
@@ -37,7 +37,7 @@ TEST_F(PvCheckCommand, json_carries_the_same_numbers) {
 TEST_F(PvCheckCommand, options_go_before_the_sheet_file) {
     const std::string sheet = written("roof.txt", "name: roof\nvoc_v: 24.3\nvoc_coefficient: -0.30\nseries: 3\ncoldest_c: -15\npv_max_v: 60\n");
     EXPECT_NE(run({"pv-check", sheet}).out.find("EXCEEDS"), std::string::npos);
-    EXPECT_NE(run({"pv-check", sheet, "--series", "2"}).out.find("Verdict: fits\n"), std::string::npos);
+    EXPECT_NE(run({"pv-check", sheet, "--series", "2"}).out.find("Verdict: not known: Vmp"), std::string::npos);
 }
 
 TEST_F(PvCheckCommand, the_limits_of_a_unit_come_from_the_logbook_and_so_may_the_sheet) {
@@ -66,6 +66,18 @@ TEST_F(PvCheckCommand, the_limits_of_a_unit_come_from_the_logbook_and_so_may_the
     const Outcome unknown = run({"pv-check", "--logbook", path, "--unit", "Nobody"});
     EXPECT_EQ(unknown.code, exit_bad_input);
     expect_one_line(unknown.err);
+}
+
+TEST_F(PvCheckCommand, a_short_circuit_limit_and_the_tolerance_of_the_module_are_options_too) {
+    const std::string sheet =
+        written("whole.txt", "voc_v: 24.3\nvmp_v: 20.4\nisc_a: 10.2\nimp_a: 9.8\nvoc_coefficient: -0.30\nseries: 2\ncoldest_c: -15\n"
+                             "hottest_c: 35\npv_max_v: 56\npv_max_a: 11\npv_max_w: 500\npv_start_v: 12\n");
+    EXPECT_NE(run({"pv-check", sheet}).out.find("Verdict: ask before connecting\n"), std::string::npos);
+    const std::string close = run({"pv-check", sheet, "--pv-short-circuit-a", "15"}).out; // 54.4 V, 56.1 V with 3 %
+    EXPECT_NE(close.find("Verdict: too close to call: voltage when cold\n"), std::string::npos) << close;
+    const std::string fits = run({"pv-check", sheet, "--pv-short-circuit-a", "15", "--voc-tolerance-percent", "2"}).out;
+    EXPECT_NE(fits.find("Verdict: fits\n"), std::string::npos) << fits;
+    EXPECT_EQ(run({"pv-check", sheet, "--voc-tolerance-percent", "30"}).code, exit_bad_input);
 }
 
 TEST_F(PvCheckCommand, bad_input_is_one_line_that_names_the_option) {

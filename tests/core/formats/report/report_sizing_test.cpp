@@ -64,7 +64,7 @@ TEST(ReportSizing, a_string_that_exceeds_the_limit_when_cold_is_reported_as_a_da
     sheet.sheet.series = 3;
     sheet.sheet.coldest_c = -15;
     sheet.limits.max_v = 60;
-    const PvCheck check = check_pv(sheet.sheet, sheet.limits);
+    const PvCheck check = check_pv(sheet);
     ASSERT_EQ(check.verdict, PvVerdict::over_voltage_when_cold);
     const Report report = pv_report(sheet, check, {});
     const auto verdict = std::ranges::find_if(report.blocks, [](const ReportBlock& block) { return std::holds_alternative<ReportFindings>(block); });
