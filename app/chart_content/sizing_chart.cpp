@@ -30,10 +30,10 @@ ChartSeries course_curve(const char* id, const QString& name, CurveColour colour
 
 ChartContent sizing_chart(const Sizing& sizing, std::size_t unit) {
     ChartContent content;
-    content.description = tr("State of charge over three days by the hour, with PV and without");
+    content.description = tr("State of charge by the hour, with PV and without");
     content.x.title = tr("time since midnight / h");
     content.x.unit = QStringLiteral("h");
-    content.y.title = tr("left of what it can give / %");
+    content.y.title = tr("charge remaining / %");
     content.y.unit = QStringLiteral("%");
     content.y.minimum = 0.0;
     content.y.maximum = 105.0;

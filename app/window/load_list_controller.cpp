@@ -42,7 +42,7 @@ void LoadListController::exportSizing() {
     subjects.push_back(
         {tr("PV array and battery by rule"), QStringLiteral("sizing-rules"), [sizing](QWidget*) { return sizing_rules_table(sizing); }, {}});
     subjects.push_back({tr("Charge by the hour"), QStringLiteral("sizing-course"), [sizing](QWidget*) { return sizing_course_table(sizing); }, {}});
-    if (!sizing.months.empty())
+    if (!sizing.list_needs.months.empty())
         subjects.push_back({tr("Months"), QStringLiteral("sizing-months"), [sizing](QWidget*) { return sizing_months_table(sizing); }, {}});
     auto* dialog = new ExportDialog(std::move(subjects), prompts_, window_);
     dialog->setAttribute(Qt::WA_DeleteOnClose);

@@ -16,13 +16,20 @@ struct CoursePoint {
     double without_pv_percent = 0, without_pv_lower_percent = 0, without_pv_upper_percent = 0;
 };
 
-/// The state of charge of one unit, or of several alike side by side, hour by hour.
+/// Days of a course that are shown at least and at most; it is followed for as long as it takes.
+inline constexpr int least_shown_days = 3, most_shown_days = 14;
+
+/// The state of charge of one unit, or of several alike side by side, hour by hour, followed until it repeats from day to day.
 struct ChargeCourse {
     int units = 1;
-    std::vector<CoursePoint> points;          ///< at every full hour, the first at 0
-    std::optional<double> empty_without_pv_h; ///< when it first falls empty; absent: it does not
-    std::optional<double> empty_with_pv_h;
-    double unserved_wh = 0; ///< with PV: taken by the list while the unit was empty, at the socket
+    std::vector<CoursePoint> points; ///< at every full hour, the first at 0; as many days as show the first empty hour and the first repeated
+                                     ///< day, least_shown_days to most_shown_days
+    std::optional<double> empty_without_pv_h;    ///< when it first falls empty; absent: it never does
+    std::optional<double> empty_with_pv_h;       ///< likewise: no later day differs from those that were followed
+    std::optional<double> lower_empty_with_pv_h; ///< the same at the lower end of its days of autonomy
+    int alike_from_day = 1;                      ///< with PV: from this day on, the first is 1, each day is like the one before it
+    // Of each day from then on, with PV:
+    double unserved_wh = 0; ///< taken by the list while the unit was empty, at the socket
     double surplus_wh = 0;  ///< PV that found the unit full, at the battery
     double clipped_wh = 0;  ///< PV above the power limit of the PV input, at the battery
 };
@@ -32,9 +39,14 @@ struct ChargeCourse {
 /// source). 0 <= from <= to <= 24.
 [[nodiscard]] double daylight_share(double from_h, double to_h, double daylight_h);
 
-/// `days` days from full at midnight, choices.units side by side. Use as laid out by DayOfUse; PV as daylight_share of pv_array().daily_wh, at most
-/// the limit of the PV inputs (claimed W), and × inverter_efficiency for what it is worth at the socket. Within an hour use and PV are balanced.
-/// Absent where the unit has no basis or the list takes nothing. Preconditions: as size_unit; days >= 1.
-[[nodiscard]] std::optional<ChargeCourse> charge_course(const LoadTotals& totals, const SizedUnit& unit, const SizingChoices& choices, int days = 3);
+/// From full at midnight, choices.units side by side. Use as laid out by DayOfUse, with the own draw for every hour of output on and the standby draw
+/// for the rest; PV as daylight_share of `array_daily_wh` (DailyNeeds::array), at most the limit of the PV inputs (claimed W), and ×
+/// inverter_efficiency for what it is worth at the socket. Within an hour use and PV are balanced.
+///
+/// Every day has the same use and sun, so that the content at midnight falls by the same amount each day until it meets empty or full within a day,
+/// and repeats from then on: stretches of days without either are passed over at once, and the course is followed to its repetition however far
+/// that lies. Absent where the unit has no basis or the list takes nothing. Preconditions: as size_unit.
+[[nodiscard]] std::optional<ChargeCourse> charge_course(const LoadTotals& totals, const SizedUnit& unit, const SizingChoices& choices,
+                                                        double array_daily_wh);
 
 } // namespace ullage

@@ -25,9 +25,11 @@ DayOfUse::DayOfUse(const LoadTotals& totals, const UnitContent& content, int uni
     // Of each watt-hour the share c × power is lost while that power runs; of several units each runs its
     // part of it.
     const double with_loss = 1 + content.curvature_per_w * most_together_w / units;
-    const double own_w = units * content.own_w;
-    spent_ = {load_.day_w * with_loss + spread(own_w * (totals.hours_on - totals.night_hours_on), day_h),
-              load_.night_w * with_loss + spread(own_w * totals.night_hours_on, night_h_)};
+    const auto itself_wh = [&](double on_h, double hours) {
+        return units * (content.own_w * on_h + content.standby_w * std::max(0.0, hours - on_h));
+    };
+    spent_ = {load_.day_w * with_loss + spread(itself_wh(totals.hours_on - totals.night_hours_on, day_h), day_h),
+              load_.night_w * with_loss + spread(itself_wh(totals.night_hours_on, night_h_), night_h_)};
 }
 
 double DayOfUse::spent_per_day_wh() const { return spent_.day_w * (whole_day_h - night_h_) + spent_.night_w * night_h_; }

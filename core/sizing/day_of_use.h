@@ -11,6 +11,9 @@ struct UnitContent {
     double deliverable_wh = 0;  ///< E*, at no time cost
     double own_w = 0;           ///< P*, while the output is on; at least 0
     double curvature_per_w = 0; ///< c
+    double standby_w{};         ///< while the output is off; at least 0
+    bool own_draw_known{};      ///< own_w was measured; else what is usual, or 0
+    bool standby_known{};       ///< standby_w was measured; else 0
 };
 
 /// Power that runs at once on so many units side by side, W: all appliances, or as much as the rated outputs carry where the list needs less on
@@ -18,7 +21,8 @@ struct UnitContent {
 [[nodiscard]] double together_w(const LoadTotals& totals, const Unit& unit, int units);
 
 /// A load list laid out over the day: what it takes by day spread evenly over the day, what it takes by night over the night, which lies about
-/// midnight. `night_h` and the hours of output on are those of LoadTotals; the quadratic loss is that of common_load_of().
+/// midnight. `night_h` and the hours of output on are those of LoadTotals; the quadratic loss is that of common_load_of(). The own draw is spent for
+/// the hours of output on, the standby draw for the others.
 ///
 /// Each unit of several alike carries its part: `units` of them hold `units` times the content and spend as many own draws.
 class DayOfUse {

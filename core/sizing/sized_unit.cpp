@@ -4,8 +4,8 @@
 #include "sizing/sized_unit.h"
 
 #include "base/number.h"
+#include "sizing/daily_needs.h"
 #include "sizing/inside/order_of_use.h"
-#include "sizing/stand_alone_rules.h"
 #include "unit/between_runs_predict.h"
 
 #include <algorithm>
@@ -28,6 +28,7 @@ struct Case {
     UnitFit fit; ///< its parameters those of the basis
     SizingBasis basis;
     std::optional<UnitContent> content;
+    Quantity standby; ///< draw while the output is off, W; not known: nothing is counted
 };
 
 std::optional<double> stated(const std::optional<double>& claim) { return claim && *claim > 0 ? claim : std::nullopt; }
@@ -38,11 +39,30 @@ SizingBasis basis_of(const UnitFit& fit, const Unit& unit) {
     return stated(unit.rated_energy_wh) ? SizingBasis::expectation : SizingBasis::none;
 }
 
-std::optional<UnitContent> content_of(SizingBasis basis, const UnitFit& fit, const Unit& unit, const SizingChoices& choices) {
+Quantity standby_of(const UnitClaims* claims) {
+    if (claims && claims->draws.output_off.draw_w.value) return claims->draws.output_off.draw_w;
+    return not_known("standby_draw_w", "W", "no standby run");
+}
+
+/// An expectation has the own draw of a no-load drain where there is one.
+std::optional<UnitContent> content_of(SizingBasis basis, const UnitFit& fit, const Unit& unit, const SizingChoices& choices,
+                                      const UnitClaims* claims) {
     if (basis == SizingBasis::none) return std::nullopt;
-    if (basis == SizingBasis::expectation) return UnitContent{(choices.expected_lower + choices.expected_upper) / 2 * *unit.rated_energy_wh, 0, 0};
-    const UnitParameters& p = *fit.parameters;
-    return UnitContent{p.e_star_wh, std::max(0.0, p.p_star_w), p.c_per_w};
+    UnitContent content;
+    if (basis == SizingBasis::expectation) {
+        content.deliverable_wh = (choices.expected_lower + choices.expected_upper) / 2 * *unit.rated_energy_wh;
+        const std::optional<double> own_w = claims ? claims->draws.output_on.draw_w.value : std::nullopt;
+        content.own_w = std::max(0.0, own_w.value_or(0));
+        content.own_draw_known = own_w.has_value();
+    } else {
+        const UnitParameters& p = *fit.parameters;
+        content = {p.e_star_wh, std::max(0.0, p.p_star_w), p.c_per_w};
+        content.own_draw_known = basis == SizingBasis::own_fit;
+    }
+    const Quantity standby = standby_of(claims);
+    content.standby_w = std::max(0.0, standby.value.value_or(0));
+    content.standby_known = standby.value.has_value();
+    return content;
 }
 
 /// Takes in another way of using the list: the interval of `days` then holds both.
@@ -57,6 +77,19 @@ void widen(Quantity& days, const Quantity& other) {
     }
 }
 
+/// Shortens days in which `spent_wh` a day leave the content by the standby draw of the hours of output off; a larger draw goes with fewer days.
+void count_standby(const Case& of, int units, double hours_on, double spent_wh, Quantity& days) {
+    const double off_h = hours_a_day - hours_on;
+    if (!of.standby.value || off_h <= 0) return;
+    const auto shortened = [&](std::optional<double>& part, const std::optional<double>& draw_w) {
+        const double standby_wh = units * off_h * std::max(0.0, draw_w.value_or(*of.standby.value));
+        if (part) *part *= spent_wh / (spent_wh + standby_wh);
+    };
+    shortened(days.value, of.standby.value);
+    shortened(days.lower, of.standby.upper);
+    shortened(days.upper, of.standby.lower);
+}
+
 Quantity one_way(const Case& of, int units, double hours_on, double power_w) {
     const double mean_w = of.totals.daily_wh / hours_on;
     const double on_w = std::max(power_w, mean_w);
@@ -65,6 +98,8 @@ Quantity one_way(const Case& of, int units, double hours_on, double power_w) {
     days.unit = "d";
     for (std::optional<double>* part : {&days.value, &days.lower, &days.upper})
         if (*part) **part /= hours_on;
+    const double spent_wh = of.totals.daily_wh * (1 + of.content->curvature_per_w * on_w / units) + units * of.content->own_w * hours_on;
+    count_standby(of, units, hours_on, spent_wh, days);
     return days;
 }
 
@@ -73,6 +108,7 @@ Quantity expected_days(const Case& of, int units) {
     Quantity days{"days_of_autonomy", "d", {}, of.choices.expected_lower * served, of.choices.expected_upper * served, Kind::bracket, {}};
     days.reason = "an expectation, not a measurement: " + exact_text(100 * of.choices.expected_lower) + " to " +
                   exact_text(100 * of.choices.expected_upper) + " % of the rated energy at the socket (common practice)";
+    count_standby(of, units, of.totals.hours_on, of.totals.daily_wh, days);
     return days;
 }
 
@@ -223,8 +259,21 @@ PowerFit peak_fit(const LoadList& list, const LoadTotals& totals, const Unit& un
     return PowerFit::only_apart;
 }
 
+/// What array, months and days leave out, or take from elsewhere than a measurement.
+void add_draw_remarks(const Case& of, std::vector<std::string>& remarks) {
+    const UnitContent& content = *of.content;
+    if (!content.own_draw_known)
+        remarks.push_back(content.own_w > 0 ? "its own draw is not measured: " + fixed_text(content.own_w, 1) + " W are taken, as is usual"
+                                            : std::string("its own draw is not measured and not counted: PV array and battery are the least needed"));
+    if (of.totals.hours_on >= hours_a_day) return;
+    remarks.push_back(content.standby_known
+                          ? "while its output is off it takes " + fixed_text(content.standby_w, 1) + " W, which are counted"
+                          : std::string("what it takes while its output is off is not measured and not counted: make a standby run"));
+}
+
 std::vector<std::string> remarks_of(const Case& of, const UnitClaims* claims) {
     std::vector<std::string> remarks;
+    add_draw_remarks(of, remarks);
     if (const std::string words = too_large_appliance(of.list, of.unit); !words.empty()) remarks.push_back(words + "; more units do not help");
     if (!stated(of.unit.peak_output_w) && largest_surcharge_w(of.totals) > 0 && stated(of.unit.rated_output_w))
         remarks.emplace_back("no peak output is claimed; starts are held against the rated output");
@@ -233,6 +282,17 @@ std::vector<std::string> remarks_of(const Case& of, const UnitClaims* claims) {
             if ((check.key == "rated_output_w" || check.key == "peak_output_w") && check.verdict == ClaimVerdict::does_not_hold)
                 remarks.push_back("the claim does not hold: " + check.evidence);
     return remarks;
+}
+
+/// So many units that their rated energy reaches the rule's battery for the list and their own draws.
+std::optional<int> units_by_rule(const Case& of) {
+    const std::optional<double> rated_wh = stated(of.unit.rated_energy_wh);
+    if (!rated_wh) return std::nullopt;
+    return smallest(1, [&](int units) {
+        SizingChoices side_by_side = of.choices;
+        side_by_side.units = units;
+        return daily_needs(of.totals, of.unit, of.content, side_by_side).battery.nameplate_wh <= units * *rated_wh * (1 + 1e-9);
+    });
 }
 
 /// The same list with the output never switched off.
@@ -297,9 +357,9 @@ SizedUnit size_unit(const LoadList& list, const Unit& unit, const UnitFit& fit, 
         sized.units_needed.reason = refusal;
         return sized;
     }
-    Case of{list, totals, unit, choices, fit, sized.basis, {}};
+    Case of{list, totals, unit, choices, fit, sized.basis, {}, standby_of(claims)};
     if (of.basis == SizingBasis::one_load) of.fit.parameters = fit.planning;
-    of.content = sized.content = content_of(of.basis, of.fit, unit, choices);
+    of.content = sized.content = content_of(of.basis, of.fit, unit, choices, claims);
     sized.days = days_of(of, 1);
     sized.run_time_h = renamed(sized.days, "run_time_h");
     sized.run_time_h.unit = "h";
@@ -307,12 +367,9 @@ SizedUnit size_unit(const LoadList& list, const Unit& unit, const UnitFit& fit, 
         if (*part) **part *= totals.hours_on;
     sized.lasts_h = lasts(of);
     const LoadTotals all_day = left_on(totals);
-    sized.days_left_on = renamed(days_of({list, all_day, unit, choices, of.fit, of.basis, of.content}, 1), "days_output_left_on");
+    sized.days_left_on = renamed(days_of({list, all_day, unit, choices, of.fit, of.basis, of.content, of.standby}, 1), "days_output_left_on");
     sized.units_needed = units_needed(of);
-    if (const std::optional<double> rated_wh = stated(unit.rated_energy_wh)) {
-        const double count = std::ceil(battery_by_rule(totals.daily_wh, choices).nameplate_wh / *rated_wh - 1e-9);
-        if (count <= most_units) sized.units_by_rule = std::max(1, static_cast<int>(count));
-    }
+    sized.units_by_rule = units_by_rule(of);
     sized.remarks = remarks_of(of, claims);
     return sized;
 }

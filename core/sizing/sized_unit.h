@@ -48,19 +48,19 @@ struct SizedUnit {
     UnitsNeeded units_needed;
     PowerFit output = PowerFit::not_stated; ///< rated output against all that runs
     PowerFit peak = PowerFit::not_stated;   ///< peak output (rated output where none is stated) against the highest start
-    std::optional<int> units_by_rule;       ///< battery_by_rule / rated energy, upwards
+    std::optional<int> units_by_rule;       ///< so many that their rated energy reaches battery_by_rule of the list and their own draws
     std::optional<UnitContent> content;     ///< absent for SizingBasis::none
     std::vector<std::string> remarks;       ///< what must be said with it
 };
 
 /// Sizes one unit for a list. `fit` is that of all its runs; `claims`, where given, those of the same runs.
 ///
-/// days = E*/(L + P*·H + c·S), with L Wh a day, H hours of output on and S = ∫P² dt of a day: the balance of core/unit/between_runs.h over whole
-/// days. Interval: that of predict_under(), and besides what the list does not say: whether appliances run together or apart (H from
-/// LoadTotals::hours_on to hours_on_most, S from all together to a steady power), at which hour the unit begins, full, and in which order things are
-/// used (OrderOfUse). What a unit takes while its output is off is not counted. Means over drains: a single one scatters by
-/// MeasureOptions::repeatability_percent besides. Expectation: L is served from expected_lower to expected_upper of the rated energy, own draw
-/// included; kind `bracket`, no value.
+/// days = E*/(L + P*·H + s·(24 h − H) + c·S), with L Wh a day, H hours of output on, s the standby draw and S = ∫P² dt of a day: the balance of
+/// core/unit/between_runs.h over whole days. Interval: that of predict_under(), and besides what the list does not say: whether appliances run
+/// together or apart (H from LoadTotals::hours_on to hours_on_most, S from all together to a steady power), at which hour the unit begins, full, and
+/// in which order things are used (OrderOfUse). The standby draw is that of `claims` (StandingDraws), with its interval; where no standby run tells
+/// it, nothing is counted and that is remarked. Means over drains: a single one scatters by MeasureOptions::repeatability_percent besides.
+/// Expectation: L is served from expected_lower to expected_upper of the rated energy, own draw included; kind `bracket`, no value.
 ///
 /// Units side by side share the list evenly, except that the highest start falls to one of them and no appliance is split. `not known`: a list that
 /// takes nothing, no basis, or a need that no number up to most_units meets.

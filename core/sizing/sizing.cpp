@@ -15,9 +15,8 @@ std::vector<std::string> assumptions(const Sizing& sizing) {
     words.push_back(sizing.totals.always_connected ? std::string("The output stays on day and night, since something is always connected.")
                                                    : "The output is on for " + fixed_text(sizing.totals.hours_on, 1) + " h a day (" +
                                                          fixed_text(sizing.totals.hours_on_most, 1) +
-                                                         " h if no two appliances were in use together) and switched off for the rest; what a unit "
-                                                         "takes while it is off is not "
-                                                         "counted.");
+                                                         " h if no two appliances were in use together) and switched off for the rest.");
+    words.push_back("Days, PV array, months and battery count the unit's own draw for every hour that its output is on, besides the list.");
     words.push_back("Use by day is spread evenly over a day of " + fixed_text(24 - sizing.totals.night_h, 1) + " h, use at night over a night of " +
                     fixed_text(sizing.totals.night_h, 1) + " h; a day of autonomy is one day's list served.");
     bool expected = false;
@@ -26,10 +25,13 @@ std::vector<std::string> assumptions(const Sizing& sizing) {
         words.push_back("Units without a drain that says anything stand with an expectation, not a measurement: " +
                         exact_text(100 * sizing.choices.expected_lower) + " to " + exact_text(100 * sizing.choices.expected_upper) +
                         " % of the rated energy at the socket (common practice, no source).");
-    for (const SizedUnit& unit : sizing.units)
-        if (unit.unit.pv_max_w && sizing.array.array_w > *unit.unit.pv_max_w)
-            words.push_back("The PV input of " + unit.unit.name + " takes at most " + fixed_text(*unit.unit.pv_max_w, 0) + " W of the array's " +
-                            fixed_text(sizing.array.array_w, 0) + " W.");
+    for (std::size_t i = 0; i < sizing.units.size(); ++i) {
+        const Unit& unit = sizing.units[i].unit;
+        const double array_w = sizing.needs[i].array.array_w, each_w = array_w / sizing.choices.units;
+        if (unit.pv_max_w && each_w > *unit.pv_max_w)
+            words.push_back("The PV input of " + unit.name + " takes at most " + fixed_text(*unit.pv_max_w, 0) + " W of the array's " +
+                            fixed_text(each_w, 0) + (sizing.choices.units > 1 ? " W for each unit." : " W."));
+    }
     return words;
 }
 
@@ -41,10 +43,11 @@ Sizing size_for(const LoadList& list, const std::vector<UnitToSize>& units, cons
     sizing.totals = load_totals(list);
     sizing.choices = choices;
     for (const UnitToSize& each : units) sizing.units.push_back(size_unit(list, *each.unit, *each.fit, choices, each.claims));
-    for (const SizedUnit& unit : sizing.units) sizing.courses.push_back(charge_course(sizing.totals, unit, choices));
-    sizing.battery = battery_by_rule(sizing.totals.daily_wh, choices);
-    sizing.array = pv_array(sizing.totals.daily_wh, choices);
-    sizing.months = pv_months(sizing.array, choices);
+    for (const SizedUnit& unit : sizing.units) {
+        sizing.needs.push_back(daily_needs(sizing.totals, unit.unit, unit.content, choices));
+        sizing.courses.push_back(charge_course(sizing.totals, unit, choices, sizing.needs.back().array.daily_wh));
+    }
+    sizing.list_needs = daily_needs(sizing.totals, {}, {}, choices);
     sizing.remarks = assumptions(sizing);
     return sizing;
 }

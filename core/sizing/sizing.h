@@ -2,8 +2,8 @@
 #pragma once
 
 #include "sizing/charge_course.h"
+#include "sizing/daily_needs.h"
 #include "sizing/sized_unit.h"
-#include "sizing/stand_alone_rules.h"
 
 #include <optional>
 #include <string>
@@ -24,11 +24,10 @@ struct Sizing {
     LoadTotals totals;
     SizingChoices choices;
     std::vector<SizedUnit> units;                     ///< in the order given
-    std::vector<std::optional<ChargeCourse>> courses; ///< of three days, one for each unit; absent where it has no basis
-    BatteryByRule battery;
-    PvArray array;
-    std::vector<PvMonth> months;
-    std::vector<std::string> remarks; ///< what the answers assume
+    std::vector<DailyNeeds> needs;                    ///< PV array, months and battery, one for each unit, its own draw counted
+    std::vector<std::optional<ChargeCourse>> courses; ///< one for each unit; absent where it has no basis
+    DailyNeeds list_needs;                            ///< of the list alone, before any unit's own draw
+    std::vector<std::string> remarks;                 ///< what the answers assume
 };
 
 /// Preconditions: check(list) and check(choices) are good.

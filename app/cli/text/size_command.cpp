@@ -15,7 +15,7 @@ Result<Table> one_table(const SizeArguments& arguments, const Sizing& sizing) {
     if (arguments.table == "course") return sizing_course_table(sizing);
     if (arguments.table == "rules") return sizing_rules_table(sizing);
     if (arguments.table != "months") return sizing_table(sizing);
-    if (sizing.months.empty())
+    if (sizing.list_needs.months.empty())
         return Error{Failure::bad_input, "no month's sun is stated", "--month-sun-hours", "name twelve figures, January first"};
     return sizing_months_table(sizing);
 }

@@ -65,11 +65,12 @@ QString joined_lines(const std::vector<std::string>& lines) {
     return words.join(QLatin1Char(' '));
 }
 
-/// Claims of outputs are only looked at where a run has tested them.
-bool tests_output(const UnitRuns& records) {
-    for (const RunRecord* record : records)
-        if (record->run.kind == RunKind::sustained_output || record->run.kind == RunKind::peak_output) return true;
-    return false;
+/// Claims and own draws are only looked at where a run has tested them.
+bool tests_claims_or_draws(const UnitRuns& records) {
+    return std::ranges::any_of(records, [](const RunRecord* record) {
+        const RunKind kind = record->run.kind;
+        return kind == RunKind::sustained_output || kind == RunKind::peak_output || kind == RunKind::standby || kind == RunKind::no_load_drain;
+    });
 }
 
 } // namespace
@@ -217,7 +218,7 @@ void SizingPage::refresh() {
     for (const Unit& unit : document_.units()) {
         const UnitRuns records = document_.runs(unit.uuid);
         const UnitFit& fit = document_.unitFit(unit.uuid);
-        const bool tested = tests_output(records);
+        const bool tested = tests_claims_or_draws(records);
         if (tested) claims.push_back(check_claims(unit, records, fit));
         units.push_back({&unit, &fit, tested ? &claims.back() : nullptr});
     }
@@ -227,13 +228,11 @@ void SizingPage::refresh() {
     const std::vector<std::string> shown{"unit", "basis",         "days_of_autonomy",   "lasts_h", "units_least", "units_sure", "output",
                                          "peak", "units_by_rule", "days_output_left_on"};
     if (const Result<Table> table = with_columns(sizing_table(sizing_), shown)) units_model_->setTable(table.value());
-    rules_model_->setTable(sizing_rules_table(sizing_));
-    months_model_->setTable(sizing_months_table(sizing_));
-    for (QTableView* view : {units_, rules_, months_}) fit_rows(*view);
+    fit_rows(*units_);
     if (!sizing_.units.empty()) units_->setCurrentIndex(units_model_->index(static_cast<int>(std::min(chosen, sizing_.units.size() - 1)), 0));
     refreshing_ = false;
-    months_->setVisible(!sizing_.months.empty());
-    no_months_->setVisible(sizing_.months.empty());
+    months_->setVisible(!sizing_.list_needs.months.empty());
+    no_months_->setVisible(sizing_.list_needs.months.empty());
     rule_words_->setText(joined_lines(sizing_rules_table(sizing_).remarks));
     assumed_->setText(joined_lines(sizing_.remarks));
     totals_->setText(tr("%1 takes %2 Wh a day, %3 W when all of it runs, %4 W at most.")
@@ -260,6 +259,9 @@ std::size_t SizingPage::chosenUnit() const {
 
 void SizingPage::showUnit() {
     const std::size_t unit = chosenUnit();
+    rules_model_->setTable(sizing_rules_table(sizing_, unit));
+    months_model_->setTable(sizing_months_table(sizing_, unit));
+    for (QTableView* view : {rules_, months_}) fit_rows(*view);
     QString words = text_of(course_sentence(sizing_, unit));
     if (unit < sizing_.units.size()) {
         const SizedUnit& sized = sizing_.units[unit];

@@ -59,20 +59,22 @@ void add_units(ReportBuilder& builder, const Sizing& sizing) {
     std::vector<std::string> remarks;
     for (const SizedUnit& unit : sizing.units) {
         for (const std::string& remark : unit.remarks) remarks.push_back(unit.unit.name + ": " + remark + '.');
-        if (!unit.units_needed.reason.empty() && unit.remarks.empty()) remarks.push_back(unit.unit.name + ": " + unit.units_needed.reason + '.');
+        const std::string& reason = unit.units_needed.reason;
+        const bool said = std::ranges::any_of(unit.remarks, [&](const std::string& remark) { return remark.find(reason) != std::string::npos; });
+        if (!reason.empty() && !said) remarks.push_back(unit.unit.name + ": " + reason + '.');
     }
     add_items(builder, remarks);
 }
 
 void add_courses(ReportBuilder& builder, const Sizing& sizing) {
-    builder.chapter("State of charge over three days");
+    builder.chapter("State of charge from day to day");
     for (std::size_t i = 0; i < sizing.units.size(); ++i) {
         const std::string sentence = course_sentence(sizing, i);
         if (sentence.empty()) continue;
         builder.paragraph(sentence);
-        builder.picture(report_picture_key("course", sizing.units[i].unit.uuid), sizing.units[i].unit.name +
-                                                                                     ": share left of what it can give, by the hour, with the "
-                                                                                     "PV array and without, with 95 % bands.");
+        builder.picture(report_picture_key("course", sizing.units[i].unit.uuid),
+                        sizing.units[i].unit.name + ": charge remaining by the hour, with the PV array and without, with 95 % "
+                                                    "bands.");
     }
 }
 
@@ -144,9 +146,9 @@ Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOpt
         builder.paragraph(fmt::format("Conductors, and fuses where needed, of each string: for at least {} A "
                                       "(1.25 × 1.25 × short-circuit current, NEC 690.8).",
                                       fixed_text(*check.conductor_a, 1)));
+    if (!check.string_fuses.empty()) builder.paragraph(check.string_fuses);
     builder.chapter("Comparisons");
     Table table;
-    if (!check.string_fuses.empty()) builder.paragraph(check.string_fuses);
     table.columns = {{"title", "comparison", {}, Content::text, 0}, {"value", "string or array", {}, Content::number, 1},
                      {"limit", "limit", {}, Content::number, 1},    {"margin", "margin", {}, Content::number, 1},
                      {"outcome", "outcome", {}, Content::text, 0},  {"sentence", "rests on", {}, Content::text, 0}};

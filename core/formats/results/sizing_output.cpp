@@ -52,10 +52,37 @@ Json course_json(const std::optional<ChargeCourse>& course) {
     return {{"units", course->units},
             {"empty_without_pv_h", number_json(course->empty_without_pv_h)},
             {"empty_with_pv_h", number_json(course->empty_with_pv_h)},
+            {"lower_empty_with_pv_h", number_json(course->lower_empty_with_pv_h)},
+            {"alike_from_day", course->alike_from_day},
             {"unserved_wh", course->unserved_wh},
             {"surplus_wh", course->surplus_wh},
             {"clipped_wh", course->clipped_wh},
             {"points", std::move(points)}};
+}
+
+Json needs_json(const DailyNeeds& needs) {
+    Json months = Json::array();
+    for (const PvMonth& month : needs.months)
+        months.push_back({{"month", month.month},
+                          {"sun_hours", month.sun_hours},
+                          {"daily_wh", month.daily_wh},
+                          {"margin_wh", month.margin_wh},
+                          {"array_to_load", number_json(month.array_to_load)}});
+    return {{"load_wh", needs.load_wh},
+            {"own_wh", needs.own_wh},
+            {"own_draw_known", needs.own_draw_known},
+            {"array",
+             {{"daily_need_wh", needs.array.daily_need_wh},
+              {"by_rule_w", needs.array.by_rule_w},
+              {"array_w", needs.array.array_w},
+              {"daily_wh", needs.array.daily_wh},
+              {"array_to_load", number_json(needs.array.array_to_load)}}},
+            {"months", std::move(months)},
+            {"battery",
+             {{"unadjusted_wh", needs.battery.unadjusted_wh},
+              {"by_depth_wh", needs.battery.by_depth_wh},
+              {"by_end_of_life_wh", needs.battery.by_end_of_life_wh},
+              {"nameplate_wh", needs.battery.nameplate_wh}}}};
 }
 
 Json sized_unit_json(const Sizing& sizing, std::size_t at) {
@@ -76,6 +103,7 @@ Json sized_unit_json(const Sizing& sizing, std::size_t at) {
         {"peak", std::string(power_fit_text(unit.peak))},
         {"units_by_rule", count_or_null(unit.units_by_rule)},
         {"remarks", unit.remarks},
+        {"needs", needs_json(sizing.needs[at])},
         {"course", course_json(sizing.courses[at])}};
 }
 
@@ -116,7 +144,7 @@ std::string sizing_text(const Sizing& sizing) {
     for (std::size_t i = 0; i < sizing.units.size(); ++i) text += unit_text(sizing, i);
     if (sizing.units.empty()) text += "\nNo unit to size.\n";
     text += '\n' + table_text(sizing_rules_table(sizing), TableFormat::text);
-    if (!sizing.months.empty()) text += '\n' + table_text(sizing_months_table(sizing), TableFormat::text);
+    if (!sizing.list_needs.months.empty()) text += '\n' + table_text(sizing_months_table(sizing), TableFormat::text);
     text += "\nAssumed\n";
     for (const std::string& line : sizing.remarks) text += "  " + one_line(line) + '\n';
     text += "\nCautions\n";
@@ -125,32 +153,15 @@ std::string sizing_text(const Sizing& sizing) {
 }
 
 std::string sizing_json(const Sizing& sizing) {
-    Json units = Json::array(), months = Json::array();
+    Json units = Json::array();
     for (std::size_t i = 0; i < sizing.units.size(); ++i) units.push_back(sized_unit_json(sizing, i));
-    for (const PvMonth& month : sizing.months)
-        months.push_back({{"month", month.month},
-                          {"sun_hours", month.sun_hours},
-                          {"daily_wh", month.daily_wh},
-                          {"margin_wh", month.margin_wh},
-                          {"array_to_load", number_json(month.array_to_load)}});
     return json_text({{"program", "ullage"},
                       {"version", std::string(program_version())},
                       {"load_list", sizing.list.name},
                       {"totals", totals_json(sizing.totals)},
                       {"choices", choices_json(sizing.choices)},
                       {"units", std::move(units)},
-                      {"array",
-                       {{"daily_need_wh", sizing.array.daily_need_wh},
-                        {"by_rule_w", sizing.array.by_rule_w},
-                        {"array_w", sizing.array.array_w},
-                        {"daily_wh", sizing.array.daily_wh},
-                        {"array_to_load", number_json(sizing.array.array_to_load)}}},
-                      {"months", std::move(months)},
-                      {"battery",
-                       {{"unadjusted_wh", sizing.battery.unadjusted_wh},
-                        {"by_depth_wh", sizing.battery.by_depth_wh},
-                        {"by_end_of_life_wh", sizing.battery.by_end_of_life_wh},
-                        {"nameplate_wh", sizing.battery.nameplate_wh}}},
+                      {"list_needs", needs_json(sizing.list_needs)},
                       {"remarks", sizing.remarks},
                       {"cautions", sizing_cautions()}});
 }

