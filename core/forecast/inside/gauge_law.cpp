@@ -48,20 +48,6 @@ std::vector<GaugeLawTried> make_tried_laws() {
 
 } // namespace
 
-std::string_view gauge_family_text(GaugeFamily family) {
-    switch (family) {
-    case GaugeFamily::honest: return "honest";
-    case GaugeFamily::bent: return "bent";
-    case GaugeFamily::end: return "ends early or lingers";
-    case GaugeFamily::fast: return "falls too fast";
-    case GaugeFamily::offset: return "offset";
-    case GaugeFamily::blind: return "blind to the unit's own consumption";
-    case GaugeFamily::sticks: return "sticks or jumps";
-    case GaugeFamily::unknown: break;
-    }
-    return "unknown";
-}
-
 double GaugeLawTried::shown(double q) const {
     double percent = std::clamp(start_percent + (end_percent - start_percent) * q + 4 * bend_pt * q * (1 - q), 0.0, 100.0);
     if (hold_pt > 0 && percent < stick_percent) {
