@@ -96,7 +96,8 @@ QString method_html() {
            "steady load cannot tell it from conversion loss; the program then says that it is not known."),
         tr("<b>Forecast.</b> While a drain runs, the strip and the energy chart show when it should be cut off, as a range that is meant to hold "
            "the moment in 95 of 100 drains. It comes from the earlier drains of the unit where there are any, else from this run's gauge; it then "
-           "allows for a gauge that is bent, offset, ends early, lingers or is blind to the unit's own draw, and is wide early in a drain. It "
+           "allows for a gauge that is bent, offset, ends early, falls too fast, lingers or is blind to the unit's own draw, and is wide early in a "
+           "drain. The strip says whether it holds if the gauge is right, if it is wrong, or whichever is right. It "
            "takes the load to go on as it was: a change of load yet to come cannot be foreseen. It is no promise; do not leave a load that must "
            "not fail to it."),
         tr("<b>All drains of a unit.</b> Delivered energy is energy at no time cost, less no-load draw times hours, less a "

@@ -14,7 +14,6 @@
 namespace ullage {
 namespace {
 
-constexpr double right_within_pt = 3;      ///< an error at the last reading that an accurate gauge may have
 constexpr double least_wrong_share = 0.02; ///< of the posterior
 constexpr double least_idle_gap_pt = 1.0;  ///< falls in an hour without load that a reading can tell apart
 constexpr double least_account_steps = 2;
@@ -146,14 +145,9 @@ private:
         double all = 0, wrong = 0;
         std::vector<double> weights, errors;
         WeightedValues error_values, fractions, to_come;
-        const TrendPoint& last = outlook_.trend.points.back();
         for (const LeftWeight& left : lefts) {
-            const double taken_wh = outlook_.trend.end.delivered_wh + left.draw.no_load_w * outlook_.trend.end.on_hours;
             const double from = outlook_.trend.started_full ? 1 : outlook_.trend.points.front().gauge_percent / 100;
-            const double e_wh = (taken_wh + left.left_wh) / std::max(from, 1e-9);
-            const double since_last_wh =
-                outlook_.trend.end.delivered_wh - last.delivered_wh + left.draw.no_load_w * (outlook_.trend.end.on_hours - last.on_hours);
-            const double error_pt = last.gauge_percent - 100 * (left.left_wh + since_last_wh) / e_wh;
+            const double error_pt = gauge_error_at_last_pt(outlook_.trend, left);
             const double weight = std::abs(error_pt) > right_within_pt ? left.weight : 0;
             const double come_wh = left.left_wh * (load_w_ > 0 ? load_w_ / (load_w_ + left.draw.no_load_w) : 0);
             all += left.weight;

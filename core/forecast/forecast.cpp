@@ -56,6 +56,7 @@ void fill(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& 
     const CutOffForecast cut_off = forecast_cut_off(setup);
     forecast.cut_off_reason = cut_off.reason;
     forecast.basis = cut_off.basis;
+    forecast.account = cut_off.account;
     if (cut_off.hours)
         forecast.cut_off = {later(base_ms, cut_off.hours->lower), later(base_ms, cut_off.hours->middle), later(base_ms, cut_off.hours->upper)};
     if (const Result<GaugeSpeed> speed = gauge_speed(record, trend.points, loads, has_register)) forecast.gauge_speed = speed.value();

@@ -29,6 +29,15 @@ enum class ForecastBasis {
 /// "earlier drains of the unit and this run's gauge, which disagree".
 [[nodiscard]] std::string_view forecast_basis_text(ForecastBasis basis);
 
+/// Which of the two accounts of a drain (accounts.h) the range of the cut-off rests on.
+enum class ForecastAccount {
+    whichever, ///< neither: it holds for a gauge that is right and for one that is wrong, or asks no gauge
+    right,     ///< less than 2 % of the posterior is left for a gauge that is wrong by over 3 points at its last reading
+    wrong,     ///< less than 2 % is left for one that is right within these
+};
+/// "whichever is right", "if the gauge is right", "if the gauge is wrong".
+[[nodiscard]] std::string_view forecast_account_text(ForecastAccount account);
+
 /// How the gauge falls at present. Speeds are positive where it falls.
 struct GaugeSpeed {
     UtcMs at_ms = 0;          ///< last reading of the gauge
@@ -59,6 +68,7 @@ struct RunForecast {
     std::optional<ExpectedTime> next_step;   ///< when the gauge shows its next lower value
     std::optional<double> next_step_percent; ///< that value
     std::vector<ReadingAdvice> advice;       ///< most urgent first
+    ForecastAccount account{};               ///< of cut_off; meaningless without
 };
 
 /// Forecast of a drain or no-load drain that is running, as of `now_ms`; readings after that are not looked at. `energy` is that

@@ -18,6 +18,15 @@ std::string_view forecast_basis_text(ForecastBasis basis) {
     return "earlier drains of the unit and this run's gauge, which disagree";
 }
 
+std::string_view forecast_account_text(ForecastAccount account) {
+    switch (account) {
+    case ForecastAccount::right: return "if the gauge is right";
+    case ForecastAccount::wrong: return "if the gauge is wrong";
+    case ForecastAccount::whichever: break;
+    }
+    return "whichever is right";
+}
+
 std::string expected_clock_text(const ExpectedTime& time, UtcMs as_of_ms, std::string_view zone) {
     std::string lower = clock_text(time.lower_ms, zone), upper = clock_text(time.upper_ms, zone);
     if (std::abs(hours_between(as_of_ms, time.upper_ms)) >= 24) {

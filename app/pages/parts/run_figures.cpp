@@ -160,16 +160,17 @@ StripFigure delivered_and_gap(const RunAnalysis& analysis) {
 StripFigure cut_off(const RunRecord& record, const RunForecast& forecast) {
     StripFigure figure{QStringLiteral("cutOff"), tr("cut-off expected"), dash(), tr("not known"), text_of(forecast.cut_off_reason)};
     if (!forecast.cut_off) return figure;
-    figure.label = tr("cut-off, %1").arg(text_of(expected_hours_text(*forecast.cut_off, forecast.as_of_ms)));
+    // What the range rests on stands with it: an account of the gauge is no fact.
+    figure.label = tr("cut-off, %1").arg(text_of(forecast_account_text(forecast.account)));
+    const QString hours = text_of(expected_hours_text(*forecast.cut_off, forecast.as_of_ms));
     const QString range = text_of(expected_clock_text(*forecast.cut_off, forecast.as_of_ms, record.run.time_zone));
     // "05:10" and "to 06:40": six such cells stand in one line. A cut-off of another day is told in hours, its moment in the hint.
     const QString to = QStringLiteral(" to ");
     const bool other_day = std::ranges::any_of(range.section(to, 0, 0), [](QChar letter) { return letter.isLetter(); });
-    const QString shown = other_day ? text_of(expected_hours_text(*forecast.cut_off, forecast.as_of_ms)) : range;
-    if (other_day) figure.label = tr("cut-off expected");
+    const QString shown = other_day ? hours : range;
     figure.value = shown.section(to, 0, 0);
     figure.rest = shown.contains(to) ? to.trimmed() + QLatin1Char(' ') + shown.section(to, 1) : QString();
-    QStringList lines{tr("95 % range %1, %2").arg(range, text_of(forecast.cut_off_reason))};
+    QStringList lines{tr("95 % range %1, %2, %3").arg(range, hours, text_of(forecast.cut_off_reason))};
     for (const ReadingAdvice& advice : forecast.advice) lines.append(text_of(advice.sentence));
     figure.hint = lines.join(QLatin1Char('\n'));
     return figure;

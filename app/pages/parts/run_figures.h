@@ -18,8 +18,8 @@ struct OpenRunView {
 
 /// The strip of a run seen at `now_ms`: elapsed, gauge, delivered, mean load and load since the last reading, usable fraction, age of
 /// the last reading (of an ended run: how it ended). Of a running run whose forecast is given: elapsed with the age of the last reading,
-/// gauge, delivered with what the gauge implies beyond it, mean load and load since the last reading, the range of the cut-off, and the next
-/// reading due or else the usable fraction. Six cells always, so that they stand in full lines.
+/// gauge, delivered with what the gauge implies beyond it, mean load and load since the last reading, the range of the cut-off with the account of
+/// the gauge that it rests on, and the next reading due or else the usable fraction. Six cells always, so that they stand in full lines.
 [[nodiscard]] std::vector<StripFigure> run_figures(const RunRecord& record, const RunAnalysis& analysis, UtcMs now_ms, const OpenRunView& open = {});
 
 } // namespace ullage

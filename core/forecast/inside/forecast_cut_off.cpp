@@ -5,6 +5,7 @@
 #include "unit/drain_system.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 #include <vector>
 
@@ -33,6 +34,15 @@ std::optional<Spread> hours_by_families(const CutOffSetup& setup, const std::vec
     return range;
 }
 
+/// Which account the range rests on: an account with less than plausible_share of the posterior is out of it. Told apart as in two_accounts().
+ForecastAccount account_of(const TrendSetup& trend, const std::vector<LeftWeight>& lefts) {
+    if (trend.points.empty()) return ForecastAccount::whichever;
+    double right = 0, wrong = 0;
+    for (const LeftWeight& left : lefts) (std::abs(gauge_error_at_last_pt(trend, left)) <= right_within_pt ? right : wrong) += left.weight;
+    if (wrong < plausible_share * (right + wrong)) return ForecastAccount::right;
+    return right < plausible_share * (right + wrong) ? ForecastAccount::wrong : ForecastAccount::whichever;
+}
+
 std::optional<Spread> left_range(const std::vector<LeftWeight>& lefts, double coverage) {
     WeightedValues values;
     for (const LeftWeight& left : lefts) values.emplace_back(left.left_wh, left.weight);
@@ -51,15 +61,29 @@ std::string load_words(const FutureLoads& loads) {
            " in the mean; a step yet to come cannot be foreseen";
 }
 
-std::string words(const CutOffSetup& setup, ForecastBasis basis, bool limit_assumed) {
+std::string account_words(const CutOffForecast& made) {
+    switch (made.account) {
+    case ForecastAccount::right:
+        return made.basis == ForecastBasis::both ? "; holds if the gauge is right, as the earlier drains leave less than 2 % for a wrong one"
+                                                 : "; holds if the gauge is right, as readings and label leave less than 2 % for a wrong one";
+    case ForecastAccount::wrong: return "; holds if the gauge is wrong, as readings and label leave less than 2 % for a right one";
+    case ForecastAccount::whichever: break;
+    }
+    const bool by_gauge = made.basis == ForecastBasis::trend || made.basis == ForecastBasis::disagreeing;
+    return by_gauge ? "; holds whether the gauge is right or wrong" : "; asks no gauge, so it holds whether it is right or wrong";
+}
+
+std::string words(const CutOffSetup& setup, const CutOffForecast& made, bool limit_assumed) {
+    const ForecastBasis basis = made.basis;
     std::string text = "from " + std::string(forecast_basis_text(basis));
     if (!setup.has_register && basis == ForecastBasis::trend) text += " and time alone, without a register: assumes a steady load";
     if (const std::string load = load_words(setup.loads); !load.empty()) text += "; " + load;
     if (basis == ForecastBasis::trend)
-        text += "; allows for a gauge that is bent, offset, ends early, lingers, sticks, jumps, or is blind to the unit's own consumption";
+        text += "; allows for a gauge that is bent, offset, ends early, falls too fast, lingers, sticks, jumps, or is blind to the unit's own "
+                "consumption";
     if (basis == ForecastBasis::disagreeing) text += "; the range holds both";
     if (limit_assumed) text += "; ±" + exact_text(assumed_limit_percent) + " % taken for a meter whose error limit is not stated";
-    return text;
+    return text + account_words(made);
 }
 
 /// From what the earlier drains say, held against this run's gauge where it can tell. A gauge that agrees does not narrow the
@@ -74,6 +98,7 @@ std::optional<CutOffForecast> with_earlier_drains(const CutOffSetup& setup, cons
         const bool agree = seen && seen->lower <= fit.wh + 2 * fit.u_wh && seen->upper >= fit.wh - 2 * fit.u_wh;
         if (agree) {
             result.basis = ForecastBasis::both;
+            if (account_of(setup.trend, around(fit)) == ForecastAccount::right) result.account = ForecastAccount::right;
         } else if (const auto other = hours_by_families(setup, trend)) {
             result.basis = ForecastBasis::disagreeing;
             if (result.hours)
@@ -82,7 +107,7 @@ std::optional<CutOffForecast> with_earlier_drains(const CutOffSetup& setup, cons
         }
     }
     if (!result.hours) return std::nullopt;
-    result.reason = words(setup, result.basis, fit.limit_assumed);
+    result.reason = words(setup, result, fit.limit_assumed);
     return result;
 }
 
@@ -99,8 +124,10 @@ CutOffForecast forecast_cut_off(const CutOffSetup& setup) {
         if (auto found = with_earlier_drains(setup, *fit, without_trend.empty())) result = std::move(*found);
     } else if (without_trend.empty() || (setup.has_register && setup.trend.most_wh && !setup.trend.points.empty())) {
         if (!without_trend.empty()) result.basis = ForecastBasis::label;
-        result.hours = hours_by_families(setup, lefts_by_trend(setup));
-        if (result.hours) result.reason = words(setup, result.basis, false) + (without_trend.empty() ? "" : "; " + without_trend);
+        const std::vector<LeftWeight> lefts = lefts_by_trend(setup);
+        result.hours = hours_by_families(setup, lefts);
+        result.account = account_of(setup.trend, lefts);
+        if (result.hours) result.reason = words(setup, result, false) + (without_trend.empty() ? "" : "; " + without_trend);
     } else {
         result.reason = without_trend + ", and no earlier drain of the unit tells";
         return result;

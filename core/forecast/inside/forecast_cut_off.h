@@ -14,6 +14,7 @@ struct CutOffForecast {
     std::optional<Spread> hours;
     ForecastBasis basis = ForecastBasis::trend;
     std::string reason;
+    ForecastAccount account{};
 };
 
 /// Weighs what may be left (left_by_trend; for earlier drains normal about the fit's balance) against what the load may do

@@ -123,6 +123,15 @@ std::vector<LeftWeight> left_by_trend(const TrendSetup& setup, const std::vector
     return result;
 }
 
+double gauge_error_at_last_pt(const TrendSetup& setup, const LeftWeight& left) {
+    const TrendPoint& last = setup.points.back();
+    const double taken = setup.end.delivered_wh + left.draw.no_load_w * setup.end.on_hours;
+    const double from = setup.started_full ? 1 : setup.points.front().gauge_percent / 100;
+    const double e_wh = (taken + left.left_wh) / std::max(from, 1e-9);
+    const double since_last_wh = setup.end.delivered_wh - last.delivered_wh + left.draw.no_load_w * (setup.end.on_hours - last.on_hours);
+    return last.gauge_percent - 100 * (left.left_wh + since_last_wh) / e_wh;
+}
+
 std::array<double, gauge_families> family_shares(const std::vector<LeftWeight>& lefts) {
     std::array<double, gauge_families> shares{};
     for (const LeftWeight& left : lefts)

@@ -58,6 +58,12 @@ struct LeftWeight {
 /// place of random draws).
 [[nodiscard]] std::vector<LeftWeight> left_by_trend(const TrendSetup& setup, const std::vector<OwnDraw>& draws);
 
+/// An error of the gauge at the last reading that an accurate one may have, points.
+inline constexpr double right_within_pt = 3;
+
+/// What the gauge shows too much at its last reading (below 0: too little), points, where so much is left. Precondition: setup.points is not empty.
+[[nodiscard]] double gauge_error_at_last_pt(const TrendSetup& setup, const LeftWeight& left);
+
 /// The families that the readings leave plausible: their share of the posterior.
 [[nodiscard]] std::array<double, gauge_families> family_shares(const std::vector<LeftWeight>& lefts);
 

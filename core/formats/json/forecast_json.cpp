@@ -42,6 +42,7 @@ Json forecast_json(const RunForecast& forecast, const std::string& zone) {
     Json json{{"as_of", nullptr},
               {"cut_off", nullptr},
               {"basis", nullptr},
+              {"account", nullptr},
               {"reason", forecast.cut_off_reason},
               {"next_gauge_step", nullptr},
               {"gauge_reason", forecast.gauge_reason},
@@ -51,6 +52,7 @@ Json forecast_json(const RunForecast& forecast, const std::string& zone) {
     if (forecast.cut_off) {
         json["cut_off"] = range_json(*forecast.cut_off, zone);
         json["basis"] = std::string(forecast_basis_text(forecast.basis));
+        json["account"] = std::string(forecast_account_text(forecast.account));
     }
     if (forecast.next_step) {
         Json step{{"gauge_percent", number_json(forecast.next_step_percent)}};

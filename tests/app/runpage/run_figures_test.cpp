@@ -50,8 +50,15 @@ TEST_F(RunPageTest, the_strip_of_a_running_drain_tells_when_it_should_end) {
     EXPECT_EQ(cut_off.value + QLatin1Char(' ') + cut_off.rest,
               QString::fromStdString(expected_clock_text(*forecast.cut_off, clock.now_ms(), record().run.time_zone)));
     EXPECT_TRUE(cut_off.rest.startsWith(QStringLiteral("to "))) << cut_off.rest.toStdString();
-    EXPECT_TRUE(cut_off.label.startsWith(QStringLiteral("cut-off, "))) << cut_off.label.toStdString();
-    EXPECT_TRUE(cut_off.label.endsWith(QStringLiteral(" h"))) << cut_off.label.toStdString();
+    const std::string account(forecast_account_text(forecast.account));
+    EXPECT_EQ(cut_off.label, QStringLiteral("cut-off, ") + QString::fromStdString(account));
+    EXPECT_TRUE(cut_off.hint.contains(QString::fromStdString(expected_hours_text(*forecast.cut_off, clock.now_ms()))));
+    RunForecast other = forecast;
+    for (const ForecastAccount each : {ForecastAccount::whichever, ForecastAccount::right, ForecastAccount::wrong}) {
+        other.account = each;
+        const auto told = run_figures(record(), document.analysis(run.uuid), clock.now_ms(), {&other, {}});
+        EXPECT_EQ(figure(told, "cutOff").label, QStringLiteral("cut-off, ") + text_of(forecast_account_text(each)));
+    }
     EXPECT_TRUE(cut_off.hint.contains(QString::fromStdString(forecast.cut_off_reason)));
     EXPECT_EQ(figure(figures, "elapsed").label, QStringLiteral("elapsed; read 12 min ago"));
     EXPECT_EQ(figure(figures, "delivered").label, QStringLiteral("delivered; gauge +48 Wh")); // 82 points of 1200 Wh less 936 Wh

@@ -47,6 +47,32 @@ TEST(Forecast, a_steady_drain_is_expected_to_end_where_its_gauge_runs_out) {
     EXPECT_NE(forecast.cut_off_reason.find("sticks, jumps"), std::string::npos) << forecast.cut_off_reason;
 }
 
+TEST(Forecast, says_which_account_of_the_gauge_its_range_rests_on) {
+    const RunForecast early = forecast_of(steady_until(4).record());
+    EXPECT_EQ(early.account, ForecastAccount::whichever);
+    EXPECT_NE(early.cut_off_reason.find("holds whether the gauge is right or wrong"), std::string::npos) << early.cut_off_reason;
+    EXPECT_NE(early.cut_off_reason.find("falls too fast"), std::string::npos) << "among what it allows for";
+    RecordBuilder unmoved;
+    unmoved.record().run.end = RunEnd::still_running;
+    unmoved.at(0, 100, 0).at(0.5, 100, 40);
+    const RunForecast by_drains = forecast_of(unmoved.record(), fit_unit({earlier_drain()}));
+    EXPECT_EQ(by_drains.account, ForecastAccount::whichever) << "the gauge has told nothing yet";
+    EXPECT_NE(by_drains.cut_off_reason.find("asks no gauge"), std::string::npos) << by_drains.cut_off_reason;
+    const RunForecast agreed = forecast_of(steady_until(4).record(), fit_unit({earlier_drain()}));
+    EXPECT_EQ(agreed.account, ForecastAccount::right) << agreed.cut_off_reason;
+    EXPECT_NE(agreed.cut_off_reason.find("holds if the gauge is right"), std::string::npos) << agreed.cut_off_reason;
+    // 25 points an hour at 80 W: right, it would be a battery of 320 Wh, or of 440 Wh with 30 W of own draw; a label of 1000 Wh means 500 Wh at
+    // least.
+    RecordBuilder hasty;
+    hasty.record().run.end = RunEnd::still_running;
+    hasty.record().unit.rated_energy_wh = 1000;
+    for (double t = 0; t <= 3.5 + 1e-9; t += 0.5) hasty.at(t, 100 - 25 * t, 80 * t);
+    const RunForecast wrong = forecast_of(hasty.record());
+    ASSERT_TRUE(wrong.cut_off);
+    EXPECT_EQ(wrong.account, ForecastAccount::wrong) << wrong.cut_off_reason;
+    EXPECT_NE(wrong.cut_off_reason.find("holds if the gauge is wrong"), std::string::npos) << wrong.cut_off_reason;
+}
+
 TEST(Forecast, the_range_narrows_toward_the_end) {
     double before_h = 1e9;
     for (const double hours : {2.0, 4.0, 6.0, 8.0, 9.0}) {
