@@ -129,6 +129,12 @@ void ResultStrip::resizeEvent(QResizeEvent* event) {
     arrange();
 }
 
+bool ResultStrip::event(QEvent* event) {
+    // Another text size changes what the cells need without changing the strip's own size.
+    if (event->type() == QEvent::LayoutRequest) arrange();
+    return QFrame::event(event);
+}
+
 void ResultStrip::changeEvent(QEvent* event) {
     QFrame::changeEvent(event);
     if (event->type() != QEvent::StyleChange) return;

@@ -91,7 +91,10 @@ QWidget* RunPage::buildResults() {
     auto* line = new QHBoxLayout(results_);
     line->setContentsMargins(14, spacing::grid_px, spacing::grid_px, spacing::grid_px);
     line->setSpacing(spacing::group_gap_px);
-    line->addWidget(usable_, 1);
+    // Larger text than the panel was laid out for scrolls, rather than squeezing the lines onto one another.
+    auto* usable = scrolling(*usable_, results_);
+    usable->setObjectName(QStringLiteral("usableScroll"));
+    line->addWidget(usable, 1);
     line->addWidget(findings_, 3);
     return results_panel_;
 }

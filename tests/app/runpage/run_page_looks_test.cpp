@@ -62,6 +62,20 @@ protected:
             EXPECT_TRUE(found.contains(colour.rgb())) << colour.name().toStdString();
     }
 
+    /// No label of `part` has less room than its words need.
+    static void expectWhole(const QWidget& part, const QSize& size) {
+        for (const QLabel* label : part.findChildren<QLabel*>()) {
+            if (!label->isVisible() || label->text().isEmpty()) continue;
+            const std::string which = label->text().toStdString() + " at " + std::to_string(size.width());
+            EXPECT_GE(label->height(), label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height()) << which;
+            if (!label->wordWrap()) {
+                EXPECT_GE(label->width(), label->sizeHint().width()) << which;
+            }
+            const QRect place(label->mapTo(&part, QPoint()), label->size());
+            EXPECT_TRUE(part.rect().contains(place)) << which;
+        }
+    }
+
 private:
     QFont font_;
 };
@@ -207,6 +221,30 @@ TEST_F(LooksTest, a_narrow_window_stacks_the_table_over_the_charts) {
     shoot("run-narrow");
     window->resize(1280, 800);
     EXPECT_TRUE(QTest::qWaitFor([&] { return halves->orientation() == Qt::Horizontal; }));
+}
+
+TEST_F(LooksTest, twice_the_text_size_cuts_nothing_of_the_figures_and_of_the_result_whether_chosen_before_or_on_the_page) {
+    recordSample();
+    ullage::Run ended = record().run;
+    ended.end = RunEnd::stopped_by_tester; // the longest words in the strip
+    ASSERT_TRUE(document.updateRun(ended));
+    for (const bool on_the_page : {false, true})
+        for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)}) {
+            useText(on_the_page ? 1.0 : 2.0);
+            apply_theme(*qApp, Theme::light);
+            showPage();
+            window->resize(size);
+            QCoreApplication::processEvents();
+            useText(2.0);
+            apply_theme(*qApp, Theme::light);
+            QTest::qWait(50); // layouts follow in later turns
+            expectWhole(*find("resultStrip"), size);
+            auto* tabs = find<QTabWidget>("chartsTabs");
+            if (const int at = tabs->indexOf(find("resultsWidget")); at >= 0) tabs->setCurrentIndex(at);
+            QTest::qWait(50);
+            shoot(("run-large-result-" + std::to_string(size.width()) + (on_the_page ? "-late" : "")).c_str());
+            expectWhole(*find("usableWidget"), size);
+        }
 }
 
 TEST_F(LooksTest, twice_the_text_size_leaves_the_entry_row_whole_and_in_sight) {
