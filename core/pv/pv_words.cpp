@@ -146,7 +146,7 @@ std::string headline_words(const PvSheet& sheet, const PvCheck& check) {
     if (check.verdict == PvVerdict::over_voltage_when_cold && is(circuit, Outcome::bad)) add("The short-circuit current is above its limit too.");
     if (check.verdict != PvVerdict::too_close && is(cold, Outcome::too_close)) add("The voltage when cold is too close to its limit to call.");
     if (check.verdict != PvVerdict::too_low_when_hot && is(hot, Outcome::bad)) add("When hot the string is too low to start.");
-    if (check.verdict != PvVerdict::clips && is(power, Outcome::clips)) add(clip_words(check));
+    if (check.verdict != PvVerdict::clips && !is_danger(check.verdict) && is(power, Outcome::clips)) add(clip_words(check));
     if (!check.missing.empty()) {
         std::vector<std::string> unmade;
         for (const PvComparison& each : check.comparisons)

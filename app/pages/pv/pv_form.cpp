@@ -7,6 +7,7 @@
 #include "style/words.h"
 
 #include <QComboBox>
+#include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -40,45 +41,33 @@ QString edit_name(const char* key) {
 
 } // namespace
 
-PvForm::PvForm(QWidget* parent) : QWidget(parent), unit_(new QComboBox), cells_(new QComboBox), error_(new QLabel) {
+PvForm::PvForm(QWidget* parent) : QWidget(parent), unit_(new QComboBox), cells_(new QComboBox), error_(new QLabel), grid_(new QGridLayout) {
     setObjectName(QStringLiteral("pvForm"));
-    auto* grid = new QGridLayout;
-    grid->setHorizontalSpacing(spacing::panel_gap_px);
-    grid->setVerticalSpacing(spacing::half_px);
-    grid->setColumnStretch(0, 1);
-    grid->setColumnStretch(1, 1);
-    int row = 0;
-    addField(*grid, row, 0, "name", tr("Sheet"), tr("what you call it"));
-    addChoice(*grid, row, 1, *unit_, QStringLiteral("pvUnit"), tr("Unit whose PV input is meant"));
-    row += 2;
-    grid->addWidget(group(tr("One module, from its label")), row++, 0, 1, 2);
-    addField(*grid, row, 0, "module", tr("Module"), tr("as printed"));
-    addChoice(*grid, row, 1, *cells_, QStringLiteral("pvCells"), tr("Cells"));
-    row += 2;
-    addField(*grid, row, 0, "voc_v", tr("Voc, open circuit / V"), tr("24.3"));
-    addField(*grid, row, 1, "vmp_v", tr("Vmp, maximum power / V"), tr("20.4"));
-    row += 2;
-    addField(*grid, row, 0, "isc_a", tr("Isc, short circuit / A"), tr("10.2"));
-    addField(*grid, row, 1, "imp_a", tr("Imp, maximum power / A"), tr("9.8"));
-    row += 2;
-    addField(*grid, row, 0, "voc_coefficient", tr("Coefficient of Voc"), tr("−0.30 %/°C or −73 mV/°C"));
-    addField(*grid, row, 1, "vmp_coefficient", tr("Coefficient of Vmp"), tr("−0.40 %/°C"));
-    row += 2;
-    addField(*grid, row, 0, "power_coefficient", tr("Coefficient of power"), tr("−0.38 %/°C"));
-    addField(*grid, row, 1, "noct_c", tr("NOCT / °C"), tr("45"));
-    row += 2;
-    grid->addWidget(group(tr("How they are wired")), row++, 0, 1, 2);
-    addField(*grid, row, 0, "series", tr("Modules in series"), tr("1"));
-    addField(*grid, row, 1, "parallel", tr("Strings in parallel"), tr("1"));
-    row += 2;
-    grid->addWidget(group(tr("The place")), row++, 0, 1, 2);
-    addField(*grid, row, 0, "coldest_c", tr("Coldest ambient by day / °C"), tr("−15"));
-    addField(*grid, row, 1, "hottest_c", tr("Hottest ambient / °C"), tr("35"));
-    row += 2;
-    addField(*grid, row, 0, "hottest_cell_c", tr("Hottest cell, if known / °C"), tr("from ambient and NOCT"));
-    addField(*grid, row, 1, "irradiance_w_m2", tr("Irradiance / W/m²"), tr("1000"));
-    row += 2;
-    addField(*grid, row, 0, "remark", tr("Remark"), {});
+    grid_->setHorizontalSpacing(spacing::panel_gap_px);
+    grid_->setVerticalSpacing(spacing::half_px);
+    addField("name", tr("Sheet"), tr("what you call it"));
+    addChoice(*unit_, QStringLiteral("pvUnit"), tr("Unit whose PV input is meant"));
+    addGroup(tr("One module, from its label"));
+    addField("module", tr("Module"), tr("as printed"));
+    addChoice(*cells_, QStringLiteral("pvCells"), tr("Cells"));
+    addField("voc_v", tr("Voc, open circuit / V"), tr("24.3"));
+    addField("vmp_v", tr("Vmp, maximum power / V"), tr("20.4"));
+    addField("isc_a", tr("Isc, short circuit / A"), tr("10.2"));
+    addField("imp_a", tr("Imp, maximum power / A"), tr("9.8"));
+    addField("voc_coefficient", tr("Coefficient of Voc"), tr("−0.30 %/°C or −73 mV/°C"));
+    addField("vmp_coefficient", tr("Coefficient of Vmp"), tr("−0.40 %/°C"));
+    addField("power_coefficient", tr("Coefficient of power"), tr("−0.38 %/°C"));
+    addField("noct_c", tr("NOCT / °C"), tr("45"));
+    addGroup(tr("How they are wired"));
+    addField("series", tr("Modules in series"), tr("1"));
+    addField("parallel", tr("Strings in parallel"), tr("1"));
+    addGroup(tr("The place"));
+    addField("coldest_c", tr("Coldest ambient by day / °C"), tr("−15"));
+    addField("hottest_c", tr("Hottest ambient / °C"), tr("35"));
+    addField("hottest_cell_c", tr("Hottest cell, if known / °C"), tr("from ambient and NOCT"));
+    addField("irradiance_w_m2", tr("Irradiance / W/m²"), tr("1000"));
+    addField("remark", tr("Remark"), {});
+    place(2);
     cells_->addItem(tr("crystalline silicon"), true);
     cells_->addItem(tr("other"), false);
     error_->setObjectName(QStringLiteral("pvErrorLabel"));
@@ -87,7 +76,7 @@ PvForm::PvForm(QWidget* parent) : QWidget(parent), unit_(new QComboBox), cells_(
     set_text_style(*error_, Tone::fault, TextSize::caption);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px, spacing::panel_gap_px);
-    column->addLayout(grid);
+    column->addLayout(grid_);
     column->addWidget(error_);
     column->addStretch();
     for (auto* combo : {unit_, cells_})
@@ -99,7 +88,9 @@ PvForm::PvForm(QWidget* parent) : QWidget(parent), unit_(new QComboBox), cells_(
         });
 }
 
-void PvForm::addField(QGridLayout& grid, int row, int column, const char* key, const QString& title, const QString& placeholder) {
+void PvForm::addGroup(const QString& title) { parts_.push_back({group(title), nullptr}); }
+
+void PvForm::addField(const char* key, const QString& title, const QString& placeholder) {
     auto* label = new QLabel(title);
     set_text_style(*label, Tone::soft, TextSize::caption);
     auto* edit = new QLineEdit;
@@ -108,8 +99,7 @@ void PvForm::addField(QGridLayout& grid, int row, int column, const char* key, c
     edit->setAccessibleName(title);
     edit->setToolTip(text_of(key_of(key).help));
     label->setBuddy(edit);
-    grid.addWidget(label, row, column);
-    grid.addWidget(edit, row + 1, column);
+    parts_.push_back({label, edit});
     fields_.push_back({key, edit});
     connect(edit, &QLineEdit::textEdited, this, [this] {
         readFields();
@@ -118,15 +108,52 @@ void PvForm::addField(QGridLayout& grid, int row, int column, const char* key, c
     connect(edit, &QLineEdit::editingFinished, this, &PvForm::committed);
 }
 
-void PvForm::addChoice(QGridLayout& grid, int row, int column, QComboBox& combo, const QString& name, const QString& title) {
+void PvForm::addChoice(QComboBox& combo, const QString& name, const QString& title) {
     auto* label = new QLabel(title);
     set_text_style(*label, Tone::soft, TextSize::caption);
     combo.setObjectName(name + QStringLiteral("Combo"));
     combo.setAccessibleName(title);
     combo.setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     label->setBuddy(&combo);
-    grid.addWidget(label, row, column);
-    grid.addWidget(&combo, row + 1, column);
+    parts_.push_back({label, &combo});
+}
+
+void PvForm::place(int columns) {
+    if (columns == columns_) return;
+    columns_ = columns;
+    int row = -2, column = columns;
+    for (const Part& part : parts_) {
+        if (!part.field) {
+            row += 2;
+            grid_->addWidget(part.label, row, 0, 1, columns);
+            row -= 1;
+            column = columns;
+            continue;
+        }
+        if (column == columns) {
+            column = 0;
+            row += 2;
+        }
+        grid_->addWidget(part.label, row, column);
+        grid_->addWidget(part.field, row + 1, column);
+        ++column;
+    }
+    grid_->setColumnStretch(0, 1);
+    grid_->setColumnStretch(1, columns - 1);
+}
+
+int PvForm::widthOfTwoColumns() const {
+    int widest = 0;
+    for (const Part& part : parts_)
+        if (part.field) widest = std::max({widest, part.label->sizeHint().width(), part.field->minimumSizeHint().width()});
+    return 2 * (widest + spacing::page_margin_px) + spacing::panel_gap_px;
+}
+
+bool PvForm::event(QEvent* event) {
+    // The room is what is in sight: a form of two columns that is wider would keep itself so.
+    if ((event->type() == QEvent::LayoutRequest || event->type() == QEvent::Resize) && parentWidget())
+        place(parentWidget()->width() < widthOfTwoColumns() ? 1 : 2);
+    return QWidget::event(event);
 }
 
 void PvForm::setSheet(const PvSheet& sheet, const std::vector<Unit>& units) {

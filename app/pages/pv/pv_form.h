@@ -17,7 +17,8 @@ class QLineEdit;
 
 namespace ullage {
 
-/// The fields of a PV sheet. What is typed is read at once; what cannot be read is explained below the fields and named wrong in place.
+/// The fields of a PV sheet, in two columns or, where the text is too large for these, in one. What is typed is read at once; what cannot be read is
+/// explained below the fields and named wrong in place.
 class PvForm final : public QWidget {
     Q_OBJECT
 public:
@@ -32,13 +33,25 @@ signals:
     void typed();     ///< the fields say something else
     void committed(); ///< a field has been left, or a choice made
 
+protected:
+    bool event(QEvent* event) override;
+
 private:
     struct Field {
         std::string key;
         QLineEdit* edit = nullptr;
     };
-    void addField(QGridLayout& grid, int row, int column, const char* key, const QString& title, const QString& placeholder);
-    void addChoice(QGridLayout& grid, int row, int column, QComboBox& combo, const QString& name, const QString& title);
+    /// A field with the words above it, or the title of a group, which has no field.
+    struct Part {
+        QLabel* label = nullptr;
+        QWidget* field = nullptr;
+    };
+    void addGroup(const QString& title);
+    void addField(const char* key, const QString& title, const QString& placeholder);
+    void addChoice(QComboBox& combo, const QString& name, const QString& title);
+    /// Sets the parts in so many columns, in their order.
+    void place(int columns);
+    [[nodiscard]] int widthOfTwoColumns() const;
     void fill(const PvSheet& sheet, const std::vector<Unit>& units);
     void readFields();
     void explain(const std::string& key, const QString& sentence);
@@ -47,8 +60,11 @@ private:
     std::vector<Unit> units_;
     std::optional<PvSheet> read_;
     std::vector<Field> fields_;
+    std::vector<Part> parts_;
     QComboBox *unit_, *cells_;
     QLabel* error_;
+    QGridLayout* grid_;
+    int columns_ = 0;
     bool filling_ = false;
 };
 

@@ -33,17 +33,20 @@ QString figure(const std::optional<double>& value, const QString& unit) {
     return value ? QStringLiteral("%1 %2").arg(shown_number(value, unit == QLatin1String("W") ? 0 : 1), unit) : QStringLiteral("–");
 }
 
+/// A figure stays in one line with its unit, a sign with its word.
+QString unbroken(QString words) { return words.replace(QLatin1Char(' '), QChar(QChar::Nbsp)); }
+
 /// Outcomes are told by word and sign, not only by colour.
 QString outcome_cell(PvComparison::Outcome outcome, const Palette& palette) {
     using Outcome = PvComparison::Outcome;
-    const QString word = text_of(pv_outcome_text(outcome));
+    const QString word = unbroken(text_of(pv_outcome_text(outcome)));
     switch (outcome) {
-    case Outcome::good: return QStringLiteral("<span style='color:%1'>✓ %2</span>").arg(palette.good.name(), word);
-    case Outcome::clips: return QStringLiteral("<span style='color:%1'>◐ %2</span>").arg(palette.accent.name(), word);
-    case Outcome::bad: return QStringLiteral("<b style='color:%1'>✕ %2</b>").arg(palette.fault_ink.name(), word);
+    case Outcome::good: return QStringLiteral("<span style='color:%1'>✓&nbsp;%2</span>").arg(palette.good.name(), word);
+    case Outcome::clips: return QStringLiteral("<span style='color:%1'>◐&nbsp;%2</span>").arg(palette.accent.name(), word);
+    case Outcome::bad: return QStringLiteral("<b style='color:%1'>✕&nbsp;%2</b>").arg(palette.fault_ink.name(), word);
     case Outcome::ask:
-    case Outcome::too_close: return QStringLiteral("<b style='color:%1'>! %2</b>").arg(palette.doubt_ink.name(), word);
-    case Outcome::not_known: return QStringLiteral("<span style='color:%1'>? %2</span>").arg(palette.soft.name(), word);
+    case Outcome::too_close: return QStringLiteral("<b style='color:%1'>!&nbsp;%2</b>").arg(palette.doubt_ink.name(), word);
+    case Outcome::not_known: return QStringLiteral("<span style='color:%1'>?&nbsp;%2</span>").arg(palette.soft.name(), word);
     }
     return word;
 }
@@ -60,11 +63,21 @@ QString comparisons_html(const PvCheck& check) {
         const QString unit = text_of(each.unit);
         html += QStringLiteral("<tr><td>%1</td><td align='right'>%2</td><td align='right'>%3</td><td align='right'>%4</td><td>&nbsp;%5</td></tr>"
                                "<tr><td colspan='5' style='color:%6'><small>%7</small></td></tr>")
-                    .arg(text_of(each.title), figure(each.value, unit), figure(each.limit, unit), figure(each.margin, unit),
-                         outcome_cell(each.outcome, palette), soft, text_of(each.sentence).toHtmlEscaped());
+                    .arg(text_of(each.title), unbroken(figure(each.value, unit)), unbroken(figure(each.limit, unit)),
+                         unbroken(figure(each.margin, unit)), outcome_cell(each.outcome, palette), soft, text_of(each.sentence).toHtmlEscaped());
     }
     return html + QStringLiteral("</table>");
 }
+
+/// Asks for the height of twelve lines. One that asked for none would be left out of the height that the page scrolls by, and the words above it cut.
+class LowChart final : public LineChart {
+public:
+    [[nodiscard]] QSize sizeHint() const override { return {LineChart::sizeHint().width(), lines * fontMetrics().height()}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {LineChart::minimumSizeHint().width(), lines * fontMetrics().height()}; }
+
+private:
+    static constexpr int lines = 12;
+};
 
 QString limits_words(const Unit* unit) {
     if (!unit) return tr("Choose the unit whose PV input is meant: its limits come from its claims.");
@@ -86,7 +99,7 @@ PvPage::PvPage(Document& document, QWidget* parent)
       edit_unit_(new_button("pvEditUnitButton", tr("Edit claims"))), body_(new QStackedWidget), form_(new PvForm), verdict_(new PvVerdictView),
       limits_(new_paragraph("pvLimitsLabel", Tone::ink, TextSize::body)), table_(new_paragraph("pvComparisonsLabel", Tone::ink, TextSize::body)),
       assumed_(new_paragraph("pvAssumedLabel", Tone::soft, TextSize::caption)),
-      cautions_(new_paragraph("pvCautionsLabel", Tone::ink, TextSize::caption)), chart_(new LineChart) {
+      cautions_(new_paragraph("pvCautionsLabel", Tone::ink, TextSize::caption)), chart_(new LowChart) {
     setObjectName(QStringLiteral("pvPage"));
     auto* whole = new QWidget;
     auto* halves = new QHBoxLayout(whole);
@@ -132,7 +145,8 @@ QWidget* PvPage::makeHead() {
     set_text_style(*title, Tone::ink, TextSize::title);
     sheets_->setObjectName(QStringLiteral("pvSheetsCombo"));
     sheets_->setAccessibleName(tr("PV sheet"));
-    sheets_->setMinimumContentsLength(24);
+    sheets_->setMinimumContentsLength(12);
+    sheets_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     connect(sheets_, &QComboBox::activated, this, [this] { choose(utf8_of(sheets_->currentData().toString())); });
     auto* add = new_button("addPvSheetButton", tr("Add sheet"));
     make_primary(*add);
@@ -142,8 +156,8 @@ QWidget* PvPage::makeHead() {
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(spacing::panel_gap_px);
     line->addWidget(title);
-    line->addWidget(sheets_);
-    line->addStretch();
+    line->addWidget(sheets_, 1);
+    line->addStretch(1);
     line->addWidget(withdraw_);
     line->addWidget(add);
     return head;
@@ -166,8 +180,7 @@ QWidget* PvPage::makeAnswer() {
     table_->setTextFormat(Qt::RichText);
     inside->addWidget(table_);
     chart_->setObjectName(QStringLiteral("pvChart"));
-    chart_->setMinimumHeight(170);
-    chart_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
+    chart_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
     inside->addWidget(chart_, 1);
     inside->addWidget(assumed_);
     column->addWidget(panel, 1);

@@ -3,10 +3,12 @@
 
 #include "charts/line_chart.h"
 #include "pages/pv/pv_verdict.h"
+#include "style/theme.h"
 
 #include <QAction>
 #include <QComboBox>
 #include <QLabel>
+#include <QScrollArea>
 
 #include <algorithm>
 
@@ -61,6 +63,45 @@ TEST_F(PvPageTest, without_a_sheet_the_page_says_what_to_do) {
     EXPECT_FALSE(find<QLabel>("noPvSheetsLabel")->isVisible());
     EXPECT_EQ(verdict(), PvVerdict::not_known);
     EXPECT_TRUE(said("pvHeadlineLabel").startsWith("Do not connect yet")) << said("pvHeadlineLabel").toStdString();
+}
+
+TEST_F(PvPageTest, no_line_of_the_answer_is_cut_however_much_it_has_to_say) {
+    window->resize(1280, 800);
+    click("addPvSheetButton");
+    const auto expect_whole = [this] {
+        QTest::qWait(50); // layouts follow in later turns
+        const auto* answer = find<QScrollArea>("pvAnswerScroll")->widget();
+        for (const QLabel* label : answer->findChildren<QLabel*>())
+            if (label->isVisible() && label->wordWrap()) {
+                EXPECT_GE(label->height(), label->heightForWidth(label->width())) << label->objectName().toStdString();
+            }
+    };
+    expect_whole();
+    fill();
+    enter("pvParallelEdit", "4");
+    expect_whole();
+    EXPECT_TRUE(said("pvAssumedLabel").contains("each needs its own fuse"));
+}
+
+TEST_F(PvPageTest, fields_stand_in_one_column_where_larger_text_leaves_no_room_for_two) {
+    click("addPvSheetButton");
+    QTest::qWait(50);
+    const auto* voc = find<QLineEdit>("pvVocVEdit");
+    const auto* vmp = find<QLineEdit>("pvVmpVEdit");
+    EXPECT_EQ(voc->y(), vmp->y());
+    const QFont usual = QApplication::font();
+    QFont large = usual;
+    large.setPointSizeF(2 * usual.pointSizeF());
+    QApplication::setFont(large);
+    apply_theme(*qApp, Theme::light);
+    QTest::qWait(50);
+    const auto* viewport = find<QScrollArea>("pvFormScroll")->viewport();
+    EXPECT_LT(voc->y(), vmp->y());
+    for (const QLineEdit* edit : {voc, vmp}) EXPECT_LE(edit->mapTo(viewport, QPoint(edit->width(), 0)).x(), viewport->width());
+    QApplication::setFont(usual);
+    apply_theme(*qApp, Theme::light);
+    QTest::qWait(50);
+    EXPECT_EQ(voc->y(), vmp->y());
 }
 
 TEST_F(PvPageTest, a_string_inside_the_limits_fits_and_every_field_is_in_the_logbook) {
