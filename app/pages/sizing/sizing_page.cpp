@@ -259,8 +259,10 @@ std::size_t SizingPage::chosenUnit() const {
 
 void SizingPage::showUnit() {
     const std::size_t unit = chosenUnit();
-    rules_model_->setTable(sizing_rules_table(sizing_, unit));
-    months_model_->setTable(sizing_months_table(sizing_, unit));
+    // The unit is the one chosen above: its name need not stand in every row.
+    if (const Result<Table> rules = with_columns(sizing_rules_table(sizing_, unit), {"step", "value", "from"})) rules_model_->setTable(rules.value());
+    const std::vector<std::string> by_month{"month", "array_w", "sun_hours", "daily_wh", "need_wh", "margin_wh", "array_to_load"};
+    if (const Result<Table> months = with_columns(sizing_months_table(sizing_, unit), by_month)) months_model_->setTable(months.value());
     for (QTableView* view : {rules_, months_}) fit_rows(*view);
     QString words = text_of(course_sentence(sizing_, unit));
     if (unit < sizing_.units.size()) {
