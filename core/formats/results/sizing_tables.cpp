@@ -155,7 +155,7 @@ Table sizing_rules_table(const Sizing& sizing, std::optional<std::size_t> unit) 
              fmt::format("(daily load + own) / inverter efficiency {}", exact_text(choices.inverter_efficiency)));
         step("PV array by rule", needs.array.by_rule_w, "W",
              fmt::format("{} × needed / ({} peak-sun hours × derating {}){}", exact_text(choices.array_to_load), exact_text(choices.peak_sun_hours),
-                         exact_text(choices.derating), needs.own_draw_known ? "" : "; at least"));
+                         exact_text(choices.derating), needs.own_draw_known ? "" : "; own draw not all measured"));
         step("PV array", needs.array.array_w, "W", choices.array_w ? "stated" : "as by rule");
         step("PV brings a day", needs.array.daily_wh, "Wh", "array × peak-sun hours × derating");
         step("battery, unadjusted", battery.unadjusted_wh, "Wh", fmt::format("{} × needed at the battery", days_text(choices.autonomy_days)));

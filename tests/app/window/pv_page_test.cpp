@@ -124,7 +124,7 @@ TEST_F(PvPageTest, one_module_too_many_is_danger_in_words_as_it_is_typed) {
     EXPECT_EQ(document.pvSheets().at(0).series, 2) << "not left yet";
     EXPECT_EQ(said("pvVerdictLabel"), "DANGER: exceeds the voltage limit when cold");
     EXPECT_TRUE(said("pvHeadlineLabel").contains("do not connect"));
-    EXPECT_TRUE(said("pvComparisonsLabel").contains("✕ beyond"));
+    EXPECT_TRUE(said("pvComparisonsLabel").contains("✕&nbsp;beyond"));
     const auto& series = find<LineChart>("pvChart")->content().series;
     const auto mark = std::ranges::find(series, QString("danger"), &ChartSeries::id);
     ASSERT_NE(mark, series.end());
