@@ -85,7 +85,10 @@ void FormDialog::showEvent(QShowEvent* event) {
 void FormDialog::fit() {
     const int screen_px = screen() ? screen()->availableGeometry().height() * 9 / 10 : 700;
     auto& content = *scroll_->widget();
+    // Fields take their height from the style only once they are polished.
+    for (QWidget* field : content.findChildren<QWidget*>()) field->ensurePolished();
     content.ensurePolished();
+    fields_->invalidate();
     fields_->activate();
     const int chrome_px = outer_->minimumSize().height() - scroll_->minimumSizeHint().height();
     const auto margins = outer_->contentsMargins();

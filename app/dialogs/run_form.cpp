@@ -48,6 +48,7 @@ RunForm::RunForm(const Run& run, const std::vector<Unit>& units, const std::vect
     connect(end_, &QComboBox::currentIndexChanged, this, only_of_cut_off);
     only_of_cut_off();
     load_->setText(raw_text(run_.load));
+    load_->setCursorPosition(0); // long words show their beginning
     ambient_->setText(field_text(run_.ambient_c, QStringLiteral("°C")));
     ambient_end_->setText(field_text(run_.ambient_end_c, QStringLiteral("°C")));
     fill_charge_source_choice(*source_, run_.charge_source);

@@ -12,6 +12,8 @@
 #include <QLineEdit>
 #include <QPointer>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
 
 namespace ullage {
@@ -282,6 +284,14 @@ TEST_F(RunForms, gives_back_what_was_chosen) {
     EXPECT_EQ(form->run().time_zone, "Africa/Nairobi");
     EXPECT_EQ(form->run().load, "projector and sound");
     EXPECT_EQ(form->run().ambient_c, -1.5);
+}
+
+TEST_F(RunForms, every_field_is_in_sight_where_the_screen_has_room_and_long_words_show_their_beginning) {
+    ullage::Run run = run_of_osk();
+    run.load = "work lights, projector, sound and the laptop at the ticket desk, all night long until the sun comes up";
+    OnScreen form(new RunForm(run, units, meters));
+    EXPECT_EQ(form->findChild<QScrollArea*>(QStringLiteral("fieldsScroll"))->verticalScrollBar()->maximum(), 0);
+    EXPECT_EQ(form->findChild<QLineEdit*>(QStringLiteral("loadEdit"))->cursorPosition(), 0);
 }
 
 TEST_F(RunForms, explains_a_zone_and_a_temperature_that_cannot_be) {
