@@ -85,14 +85,14 @@ void FormDialog::showEvent(QShowEvent* event) {
 void FormDialog::fit() {
     const int screen_px = screen() ? screen()->availableGeometry().height() * 9 / 10 : 700;
     auto& content = *scroll_->widget();
-    // Fields take their height from the style only once they are polished.
-    for (QWidget* field : content.findChildren<QWidget*>()) field->ensurePolished();
     content.ensurePolished();
-    fields_->invalidate();
     fields_->activate();
     const int chrome_px = outer_->minimumSize().height() - scroll_->minimumSizeHint().height();
     const auto margins = outer_->contentsMargins();
-    const int wanted_px = fields_->heightForWidth(width() - margins.left() - margins.right()) + chrome_px;
+    // A form without a line that breaks has no height for a width.
+    const int fields_px =
+        fields_->hasHeightForWidth() ? fields_->heightForWidth(width() - margins.left() - margins.right()) : fields_->sizeHint().height();
+    const int wanted_px = fields_px + chrome_px;
     resize(width(), qMin(qMax(height(), wanted_px), screen_px));
 }
 

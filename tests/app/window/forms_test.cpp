@@ -3,6 +3,7 @@
 #include "dialogs/meter_form.h"
 #include "dialogs/run_form.h"
 #include "dialogs/unit_form.h"
+#include "style/theme.h"
 
 #include <gtest/gtest.h>
 
@@ -287,6 +288,7 @@ TEST_F(RunForms, gives_back_what_was_chosen) {
 }
 
 TEST_F(RunForms, every_field_is_in_sight_where_the_screen_has_room_and_long_words_show_their_beginning) {
+    apply_theme(*qApp, Theme::light); // fields as high as they are in the program
     ullage::Run run = run_of_osk();
     run.load = "work lights, projector, sound and the laptop at the ticket desk, all night long until the sun comes up";
     OnScreen form(new RunForm(run, units, meters));
