@@ -14,8 +14,11 @@
 #include "style/roles.h"
 #include "style/spacing.h"
 
+#include <QEvent>
 #include <QFrame>
 #include <QHBoxLayout>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -27,6 +30,29 @@ namespace {
 
 /// Lines of text that the levels of the page need at least.
 constexpr int table_lines = 14, charts_lines = 14, results_lines = 8;
+
+/// Scrolls its content up and down only: it is never narrower than that.
+class UpDownScroll final : public QScrollArea {
+public:
+    UpDownScroll(QWidget& content, QWidget* parent) : QScrollArea(parent) {
+        setWidgetResizable(true);
+        setFrameShape(QFrame::NoFrame);
+        setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+        setWidget(&content);
+        viewport()->setAutoFillBackground(false);
+        content.setAutoFillBackground(false);
+    }
+    [[nodiscard]] QSize minimumSizeHint() const override {
+        const int content_px = widget()->minimumSizeHint().width();
+        return {content_px + verticalScrollBar()->sizeHint().width(), QScrollArea::minimumSizeHint().height()};
+    }
+
+protected:
+    bool event(QEvent* event) override {
+        if (event->type() == QEvent::LayoutRequest) updateGeometry(); // the content may have become wider
+        return QScrollArea::event(event);
+    }
+};
 
 } // namespace
 
@@ -92,7 +118,7 @@ QWidget* RunPage::buildResults() {
     line->setContentsMargins(14, spacing::grid_px, spacing::grid_px, spacing::grid_px);
     line->setSpacing(spacing::group_gap_px);
     // Larger text than the panel was laid out for scrolls, rather than squeezing the lines onto one another.
-    auto* usable = scrolling(*usable_, results_);
+    auto* usable = new UpDownScroll(*usable_, results_);
     usable->setObjectName(QStringLiteral("usableScroll"));
     line->addWidget(usable, 1);
     line->addWidget(findings_, 3);

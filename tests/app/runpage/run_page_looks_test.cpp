@@ -8,6 +8,7 @@
 #include "support/source_dir.h"
 
 #include <QApplication>
+#include <QScrollArea>
 #include <QScrollBar>
 #include <QSplitter>
 #include <QTest>
@@ -244,6 +245,7 @@ TEST_F(LooksTest, twice_the_text_size_cuts_nothing_of_the_figures_and_of_the_res
             QTest::qWait(50);
             shoot(("run-large-result-" + std::to_string(size.width()) + (on_the_page ? "-late" : "")).c_str());
             expectWhole(*find("usableWidget"), size);
+            EXPECT_EQ(find<QScrollArea>("usableScroll")->horizontalScrollBar()->maximum(), 0) << size.width();
         }
 }
 
