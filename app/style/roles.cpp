@@ -2,6 +2,7 @@
 #include "style/roles.h"
 
 #include <QApplication>
+#include <QEvent>
 #include <QFontMetrics>
 #include <QFrame>
 #include <QHeaderView>
@@ -59,6 +60,31 @@ const char* size_name(TextSize size) {
     }
     return "body";
 }
+
+/// Keeps the rows of a table as high as its text, also where that becomes larger; leaves rows alone that somebody else has set.
+class RowKeeper final : public QObject {
+public:
+    explicit RowKeeper(QTableView& table) : QObject(&table), table_(table) {
+        keep();
+        table.installEventFilter(this);
+    }
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        const bool same = table_.verticalHeader()->defaultSectionSize() == kept_px_;
+        if (same && (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)) keep();
+        return QObject::eventFilter(watched, event);
+    }
+
+private:
+    void keep() {
+        kept_px_ = QFontMetrics(table_.font()).height() + 9;
+        table_.verticalHeader()->setDefaultSectionSize(kept_px_);
+    }
+
+    QTableView& table_;
+    int kept_px_ = 0;
+};
 
 } // namespace
 
@@ -128,7 +154,7 @@ void make_table(QTableView& table) {
     table.setSelectionBehavior(QAbstractItemView::SelectRows);
     table.setWordWrap(false);
     table.verticalHeader()->hide();
-    table.verticalHeader()->setDefaultSectionSize(QFontMetrics(table.font()).height() + 9);
+    new RowKeeper(table);
     table.horizontalHeader()->setHighlightSections(false);
     table.horizontalHeader()->setResizeContentsPrecision(rows_measured);
     table.setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);

@@ -12,11 +12,14 @@
 #include <QCheckBox>
 #include <QDir>
 #include <QFile>
+#include <QFontMetrics>
+#include <QHeaderView>
 #include <QImage>
 #include <QLabel>
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QSet>
+#include <QTableView>
 #include <QTableWidget>
 
 #include <algorithm>
@@ -216,6 +219,23 @@ TEST(Numbers, durations_carry_their_units) {
     EXPECT_EQ(shown_duration(0.2), QStringLiteral("12 min"));
     EXPECT_EQ(shown_duration(51), QStringLiteral("2 d 3 h"));
     EXPECT_EQ(shown_duration(1.999), QStringLiteral("2 h 00"));
+}
+
+TEST(Tables, rows_grow_with_the_text_and_rows_that_a_page_has_set_itself_stay) {
+    const QFont usual = QApplication::font();
+    QTableView table, own;
+    make_table(table);
+    make_table(own);
+    own.verticalHeader()->setDefaultSectionSize(77);
+    QFont large = usual;
+    large.setPointSizeF(2 * usual.pointSizeF());
+    QApplication::setFont(large);
+    QApplication::processEvents();
+    EXPECT_GE(table.verticalHeader()->defaultSectionSize(), QFontMetrics(large).height());
+    EXPECT_EQ(own.verticalHeader()->defaultSectionSize(), 77);
+    QApplication::setFont(usual);
+    QApplication::processEvents();
+    EXPECT_LT(table.verticalHeader()->defaultSectionSize(), QFontMetrics(large).height());
 }
 
 } // namespace ullage
