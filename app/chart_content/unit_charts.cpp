@@ -112,6 +112,28 @@ ChartSeries error_curve(const char* id, const DrainSummary& drain, CurveColour c
 }
 
 /// Room above everything that is sure to be shown: the measured bars and `least`.
+/// The means of repeated drains with their intervals, a little beside their points; `per_wh` makes the shown figure of an energy.
+void add_means(ChartContent& content, const UnitFit& fit, double per_wh) {
+    constexpr double beside = 1.06;
+    ChartSeries series;
+    series.id = QStringLiteral("means");
+    series.colour = CurveColour::delivered;
+    series.marker = Marker::diamond;
+    series.line = CurveLine::none;
+    series.band_shape = BandShape::bars;
+    for (const RepeatMean& mean : fit.repeats) {
+        if (mean.count() < 2) continue;
+        const double load_w = beside * mean.mean_load_w;
+        series.points.push_back({load_w, mean.mean_wh * per_wh});
+        series.notes.push_back(tr("mean of %1 drains").arg(mean.count()));
+        if (mean.delivered_wh.lower && mean.delivered_wh.upper)
+            series.band.push_back({load_w, *mean.delivered_wh.lower * per_wh, *mean.delivered_wh.upper * per_wh});
+    }
+    if (series.points.empty()) return;
+    std::ranges::sort(series.points, {}, &ChartPoint::x);
+    content.series.push_back(std::move(series));
+}
+
 double top_of(const std::vector<MeasuredDrain>& drains, MeasuredPart part, double least) {
     double top = least;
     for (const MeasuredDrain& drain : drains) {
@@ -146,6 +168,7 @@ ChartContent usable_chart(const UnitFit& fit, const Unit& unit, const std::vecto
         content.horizontal_bands.push_back({expected_lower_fraction, expected_upper_fraction, tr("commonly seen")});
         add_curve(content, fit, unit, &LoadPrediction::usable_fraction, top);
         add_drains(content, drains, &MeasuredDrain::usable_fraction);
+        add_means(content, fit, 1 / *unit.rated_energy_wh);
         return content;
     }
     const double expected_wh = fit.deliverable_at_no_time_cost_wh.value.value_or(0);
@@ -156,6 +179,7 @@ ChartContent usable_chart(const UnitFit& fit, const Unit& unit, const std::vecto
     content.y.maximum = top;
     add_curve(content, fit, unit, &LoadPrediction::deliverable_wh, top);
     add_drains(content, drains, &MeasuredDrain::delivered_wh);
+    add_means(content, fit, 1);
     return content;
 }
 

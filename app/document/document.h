@@ -70,6 +70,10 @@ public:
     [[nodiscard]] const Unit* unit(const std::string& uuid) const;
     [[nodiscard]] const Meter* meter(const std::string& uuid) const;
     [[nodiscard]] const std::vector<LoadList>& loadLists() const; ///< in order of name
+    /// The figures that the logbook states of the method, by key (measure/method_settings.h).
+    [[nodiscard]] const std::map<std::string, double>& method() const;
+    /// States these in place of those before; what is not named goes by the program's own again. Errors: a figure out of range; those of the store.
+    Result<void> setMethod(const std::map<std::string, double>& stated);
     [[nodiscard]] const LoadList* loadList(const std::string& uuid) const;
     /// What all runs say, for whoever asks more than the window's thread may wait for; any thread, as long as the document lives.
     [[nodiscard]] const Casebook& casebook() const;

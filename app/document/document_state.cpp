@@ -2,6 +2,7 @@
 #include "document/document_state.h"
 
 #include "document/same_record.h"
+#include "measure/method_settings.h"
 #include "style/words.h"
 
 #include <algorithm>
@@ -36,6 +37,8 @@ void Document::State::takeOver(OpenedLogbook opened) {
     meters = std::move(opened.content.meters);
     pv_sheets = std::move(opened.content.pv_sheets);
     load_lists = std::move(opened.content.load_lists);
+    method = std::move(opened.content.method);
+    casebook.set_options(options_from(method));
     keepRuns(std::move(opened.content.runs));
 }
 
@@ -53,6 +56,7 @@ void Document::State::applied(const Change& change) {
     if (change.meters) also(readMeters());
     if (change.pv_sheets) also(readPvSheets());
     if (change.load_lists) also(readLoadLists());
+    if (change.method) also(readMethod());
     std::vector<std::string> reordered; ///< units
     if (!change.runs) {
         for (const auto& uuid : change.readings) {
@@ -71,11 +75,12 @@ void Document::State::applied(const Change& change) {
 }
 
 void Document::State::announce(const Change& change, bool runs) {
-    if (change.units) emit document.unitsChanged();
+    // All that is said of runs and units follows the method.
+    if (change.units || change.method) emit document.unitsChanged();
     if (change.meters) emit document.metersChanged();
     if (change.pv_sheets) emit document.pvSheetsChanged();
     if (change.load_lists) emit document.loadListsChanged();
-    if (runs) emit document.runsChanged();
+    if (runs || change.method) emit document.runsChanged();
     for (const auto& uuid : change.readings)
         if (document.run(uuid)) emit document.readingsChanged(raw_text(uuid));
     for (const auto& uuid : change.photos)

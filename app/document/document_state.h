@@ -44,6 +44,7 @@ struct Document::State final : CommandHost {
     Result<void> readMeters();
     Result<void> readPvSheets();
     Result<void> readLoadLists();
+    Result<void> readMethod();
     /// Reads the runs of these units anew, of all where there are none.
     Result<void> readRuns(const std::vector<std::string>& unit_uuids);
     /// Reads a run anew, or of it this reading alone.
@@ -63,6 +64,7 @@ struct Document::State final : CommandHost {
     std::vector<Meter> meters;
     std::vector<PvSheet> pv_sheets;
     std::vector<LoadList> load_lists;
+    std::map<std::string, double> method;                                  ///< what the logbook states of it, by key
     SharedRuns records;                                                    ///< in the order of Document::runs()
     std::map<std::string, std::size_t> record_at;                          ///< run uuid to place in `records`
     std::map<std::string, std::pair<std::size_t, std::size_t>> records_of; ///< unit uuid to its first place in `records` and how many

@@ -3,6 +3,7 @@
 
 #include "comparison/joined_records.h"
 #include "document/same_record.h"
+#include "measure/method_settings.h"
 #include "style/words.h"
 
 #include <QDir>
@@ -13,6 +14,7 @@
 #include <algorithm>
 #include <atomic>
 #include <exception>
+#include <set>
 #include <thread>
 #include <unordered_map>
 #include <utility>
@@ -47,6 +49,7 @@ struct UnitComparer::Joined {
 struct UnitComparer::Work {
     CompareRows rows = CompareRows::one_per_unit;
     std::vector<SharedRuns> units;
+    MeasureOptions options;
     std::vector<std::optional<ComparedUnit>> compared;
     std::string error;
     std::atomic<std::size_t> done{0};
@@ -62,6 +65,7 @@ UnitComparer::UnitComparer(Document& document, QObject* parent) : QObject(parent
             cancel();
             forgetJoined();
             for (KeptUnits& units : kept_) units.clear();
+            options_ = {};
         });
     progress_timer_->setInterval(progress_every_ms);
     connect(progress_timer_, &QTimer::timeout, this, [this] {
@@ -122,6 +126,7 @@ QString UnitComparer::sourceName(const QString& path) const {
 
 const UnitComparer::Joined& UnitComparer::joined() {
     if (joined_) return *joined_;
+    for (const CompareRows rows : {CompareRows::one_per_unit, CompareRows::every_drain}) poolAgain(rows);
     joined_ = std::make_unique<Joined>();
     std::vector<RunSource> sources{{utf8_of(sourceName(document_.path())), {}}};
     std::unordered_map<const RunRecord*, std::shared_ptr<const RunRecord>> shared;
@@ -150,18 +155,32 @@ const UnitComparer::Joined& UnitComparer::joined() {
             all.push_back(unit.back());
         }
     }
+    joined_->casebook.set_options(options_from(document_.method()));
     joined_->casebook.set_runs(std::move(all));
     return *joined_;
 }
 
 std::vector<SharedRuns> UnitComparer::waiting(CompareRows rows) {
     std::vector<SharedRuns> found;
-    const KeptUnits& known = kept(rows);
+    KeptUnits& known = kept(rows);
+    std::set<std::string> units;
+    for (const SharedRuns& runs : joined().units) units.insert(runs.front()->unit.uuid);
+    if (std::erase_if(known, [&](const auto& each) { return !units.contains(each.first); }) > 0) poolAgain(rows);
     for (const SharedRuns& runs : joined().units) {
         const auto before = known.find(runs.front()->unit.uuid);
-        if (before == known.end() || !same_runs(before->second.runs, runs)) found.push_back(runs);
+        if (before == known.end() || !same_runs(before->second.runs, runs) ||
+            (before->second.compared.fit && before->second.compared.fit->options != options(rows)))
+            found.push_back(runs);
     }
     return found;
+}
+
+bool UnitComparer::poolAgain(CompareRows rows) {
+    std::vector<std::vector<DrainSummary>> drains;
+    for (const auto& [uuid, unit] : kept(rows))
+        if (unit.compared.fit) drains.push_back(unit.compared.fit->drains);
+    const MeasureOptions pooled = with_pooled_repeatability(options_from(document_.method()), drains);
+    return std::exchange(options(rows), pooled) != pooled;
 }
 
 std::size_t UnitComparer::waitingUnits(CompareRows rows) { return waiting(rows).size(); }
@@ -169,13 +188,16 @@ std::size_t UnitComparer::waitingUnits(CompareRows rows) { return waiting(rows).
 void UnitComparer::keep(CompareRows rows, const std::vector<SharedRuns>& units, std::vector<std::optional<ComparedUnit>> compared) {
     for (std::size_t i = 0; i < units.size(); ++i)
         if (compared[i]) kept(rows).insert_or_assign(units[i].front()->unit.uuid, Kept{units[i], std::move(*compared[i])});
+    poolAgain(rows);
 }
 
 Comparison UnitComparer::comparison(CompareRows rows) {
-    const std::vector<SharedRuns> units = waiting(rows);
-    std::vector<UnitRuns> runs;
-    for (const SharedRuns& unit : units) runs.push_back(addresses_of(unit));
-    keep(rows, units, compare_units(runs, rows));
+    // Where the pooled scatter changes with what was compared, all units are compared once more by it.
+    for (std::vector<SharedRuns> units = waiting(rows); !units.empty(); units = waiting(rows)) {
+        std::vector<UnitRuns> runs;
+        for (const SharedRuns& unit : units) runs.push_back(addresses_of(unit));
+        keep(rows, units, compare_units(runs, rows, options(rows)));
+    }
     std::vector<const ComparedUnit*> all;
     for (const SharedRuns& unit : joined().units) all.push_back(&kept(rows).at(unit.front()->unit.uuid).compared);
     Comparison comparison = join_units(std::move(all));
@@ -188,11 +210,12 @@ void UnitComparer::start(CompareRows rows) {
     work_ = std::make_unique<Work>();
     work_->rows = rows;
     work_->units = waiting(rows);
+    work_->options = options(rows);
     work_->thread = std::jthread([this, work = work_.get()](const std::stop_token& stop) {
         try {
             std::vector<UnitRuns> runs;
             for (const SharedRuns& unit : work->units) runs.push_back(addresses_of(unit));
-            work->compared = compare_units(runs, work->rows, {}, stop, &work->done);
+            work->compared = compare_units(runs, work->rows, work->options, stop, &work->done);
         } catch (const std::exception& exception) {
             work->error = exception.what();
         }
@@ -212,8 +235,16 @@ void UnitComparer::finish(const Work* work) {
     const std::unique_ptr<Work> done = std::move(work_);
     done->thread.join();
     progress_timer_->stop();
-    if (done->error.empty()) keep(done->rows, done->units, std::move(done->compared));
-    else emit error(tr("The units could not be compared: %1.").arg(text_of(done->error)));
+    if (done->error.empty()) {
+        const bool all = std::ranges::all_of(done->compared, [](const auto& each) { return each.has_value(); });
+        keep(done->rows, done->units, std::move(done->compared));
+        if (all && options(done->rows) != done->options) {
+            start(done->rows);
+            return;
+        }
+    } else {
+        emit error(tr("The units could not be compared: %1.").arg(text_of(done->error)));
+    }
     emit ended();
 }
 

@@ -86,6 +86,9 @@ private:
     const Joined& joined();
     void forgetJoined();
     [[nodiscard]] KeptUnits& kept(CompareRows rows) { return kept_[rows == CompareRows::one_per_unit ? 0 : 1]; }
+    [[nodiscard]] MeasureOptions& options(CompareRows rows) { return options_[rows == CompareRows::one_per_unit ? 0 : 1]; }
+    /// Pools the scatter of repeated drains anew. True where it changed, so that units wait which were compared by another.
+    bool poolAgain(CompareRows rows);
     /// Those units of joined() that must be compared anew.
     [[nodiscard]] std::vector<SharedRuns> waiting(CompareRows rows);
     void keep(CompareRows rows, const std::vector<SharedRuns>& units, std::vector<std::optional<ComparedUnit>> compared);
@@ -98,6 +101,7 @@ private:
     std::vector<OtherLogbook> logbooks_;
     std::unique_ptr<Joined> joined_;
     std::array<KeptUnits, 2> kept_;
+    std::array<MeasureOptions, 2> options_; ///< with the scatter pooled over what is kept
     std::unique_ptr<Work> work_;
     QTimer* progress_timer_;
 };

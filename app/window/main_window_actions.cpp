@@ -104,6 +104,7 @@ void MainWindow::makeEditMenu() {
     addEntry(menu, "editMeterAction", tr("E&dit meter…"), "Ctrl+Shift+G", records_, &RecordController::editMeter);
     addEntry(menu, "withdrawMeterAction", tr("W&ithdraw meter"), "Ctrl+Alt+G", records_, &RecordController::withdrawMeter);
     menu.addSeparator();
+    addEntry(menu, "editMethodAction", tr("Meth&od…"), "Ctrl+Shift+Y", records_, &RecordController::editMethod);
     makeLoadListMenu(menu);
     menu.addSeparator();
     addEntry(menu, "withdrawRunAction", tr("Withdraw &run"), "Ctrl+Alt+R", records_, &RecordController::withdrawRun);

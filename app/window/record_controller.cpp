@@ -4,6 +4,7 @@
 #include "window/record_controller.h"
 
 #include "dialogs/meter_form.h"
+#include "dialogs/method_form.h"
 #include "dialogs/run_form.h"
 #include "dialogs/start_form.h"
 #include "dialogs/unit_form.h"
@@ -76,6 +77,12 @@ void RecordController::editMeter() {
     if (!meter) return;
     auto* form = new MeterForm(*meter, window_);
     connect(form, &FormDialog::submitted, this, [this, form] { settle(*form, document_.updateMeter(form->meter(), form->reason())); });
+    form->open();
+}
+
+void RecordController::editMethod() {
+    auto* form = new MethodForm(document_.method(), document_.casebook().options(), window_);
+    connect(form, &FormDialog::submitted, this, [this, form] { settle(*form, document_.setMethod(form->stated())); });
     form->open();
 }
 

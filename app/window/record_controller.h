@@ -22,6 +22,7 @@ public:
     void withdrawUnit();
     void addMeter();
     void editMeter(); ///< that which is shown
+    void editMethod();
     void withdrawMeter();
     void startRun();
     void editRun(); ///< that which is shown

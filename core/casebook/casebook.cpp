@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "casebook/casebook.h"
 
+#include "measure/usable.h"
 #include "unit/curve_projection.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace ullage {
@@ -20,7 +22,8 @@ struct Casebook::RunCase {
 /// The runs of a unit and what they say together. A unit any of whose runs changes gets another case.
 struct Casebook::UnitCase {
     SharedRuns runs;
-    std::shared_ptr<const UnitFit> fit;
+    std::shared_ptr<const std::vector<DrainSummary>> repeated; ///< drains from full to cut-off, where there are several
+    std::shared_ptr<const UnitFit> fit;                        ///< by the options that it holds
     std::shared_ptr<const UnitAnalysis> analysis;
 };
 
@@ -28,6 +31,10 @@ namespace {
 
 /// Only a projection asks what the unit's other runs say.
 bool is_projection(const RunAnalysis& analysis) { return analysis.energy.usable_fraction.kind == Kind::projected; }
+
+bool has_repeats(const SharedRuns& runs) {
+    return std::ranges::count_if(runs, [](const auto& run) { return is_full_drain(*run); }) > 1;
+}
 
 } // namespace
 
@@ -42,7 +49,7 @@ void Casebook::set_runs(SharedRuns runs) {
     for (auto& [uuid, of_unit] : by_unit) {
         const auto before = units_.find(uuid);
         const bool same = before != units_.end() && before->second->runs == of_unit;
-        const std::shared_ptr<UnitCase> unit = same ? before->second : std::make_shared<UnitCase>(UnitCase{std::move(of_unit), {}, {}});
+        const std::shared_ptr<UnitCase> unit = same ? before->second : std::make_shared<UnitCase>(UnitCase{std::move(of_unit), {}, {}, {}});
         for (const auto& record : unit->runs) {
             const auto known = cases_.find(record->run.uuid);
             const bool same_run = known != cases_.end() && known->second->record == record;
@@ -53,9 +60,29 @@ void Casebook::set_runs(SharedRuns runs) {
         }
         units.emplace(uuid, unit);
     }
+    if (units != units_) pooled_.reset();
     runs_ = std::move(runs);
     units_ = std::move(units);
     cases_ = std::move(cases);
+}
+
+void Casebook::set_options(const MeasureOptions& options) {
+    SharedRuns same;
+    {
+        const std::lock_guard lock(mutex_);
+        if (options_ == options) return;
+        options_ = options;
+        same = std::move(runs_);
+        units_.clear();
+        cases_.clear();
+        pooled_.reset();
+    }
+    set_runs(std::move(same));
+}
+
+MeasureOptions Casebook::given_options() const {
+    const std::lock_guard lock(mutex_);
+    return options_;
 }
 
 SharedRuns Casebook::runs() const {
@@ -103,7 +130,7 @@ std::shared_ptr<const Answer> kept_or(std::mutex& mutex, std::shared_ptr<const A
 } // namespace
 
 std::shared_ptr<const RunAnalysis> Casebook::own_analysis(RunCase& run) const {
-    return kept_or(mutex_, run.own, [&] { return analyse_run(*run.record, options_); });
+    return kept_or(mutex_, run.own, [&] { return analyse_run(*run.record, given_options()); });
 }
 
 std::shared_ptr<const RunAnalysis> Casebook::analysis(const std::string& run_uuid) const {
@@ -118,20 +145,55 @@ std::shared_ptr<const RunAnalysis> Casebook::analysis(const std::string& run_uui
     });
 }
 
-std::shared_ptr<const UnitFit> Casebook::fit_of(UnitCase& unit) const {
-    return kept_or(mutex_, unit.fit, [&] {
-        std::vector<EnergyAnalysis> energies;
-        for (const auto& record : unit.runs) {
-            const auto run = run_case(record->run.uuid);
-            std::shared_ptr<const RunAnalysis> known;
-            if (run && run->record == record) {
-                const std::lock_guard lock(mutex_);
-                known = run->own;
-            }
-            energies.push_back(known ? known->energy : analyse_energy(*record, options_));
+std::vector<EnergyAnalysis> Casebook::energies_of(const UnitCase& unit) const {
+    std::vector<EnergyAnalysis> energies;
+    for (const auto& record : unit.runs) {
+        const auto run = run_case(record->run.uuid);
+        std::shared_ptr<const RunAnalysis> known;
+        if (run && run->record == record) {
+            const std::lock_guard lock(mutex_);
+            known = run->own;
         }
-        return fit_unit(addresses_of(unit.runs), energies, options_);
+        energies.push_back(known ? known->energy : analyse_energy(*record, given_options()));
+    }
+    return energies;
+}
+
+std::shared_ptr<const std::vector<DrainSummary>> Casebook::repeated_drains(UnitCase& unit) const {
+    return kept_or(mutex_, unit.repeated, [&] {
+        std::vector<DrainSummary> drains;
+        if (!has_repeats(unit.runs)) return drains;
+        const std::vector<EnergyAnalysis> energies = energies_of(unit);
+        for (std::size_t i = 0; i < energies.size(); ++i) drains.push_back(summarise_drain(*unit.runs[i], energies[i], given_options()));
+        return drains;
     });
+}
+
+MeasureOptions Casebook::options() const {
+    std::vector<std::shared_ptr<UnitCase>> units;
+    {
+        const std::lock_guard lock(mutex_);
+        if (pooled_) return *pooled_;
+        for (const auto& [uuid, unit] : units_) units.push_back(unit);
+    }
+    std::vector<std::vector<DrainSummary>> drains;
+    for (const auto& unit : units) drains.push_back(*repeated_drains(*unit));
+    const MeasureOptions pooled = with_pooled_repeatability(given_options(), drains);
+    const std::lock_guard lock(mutex_);
+    if (std::ranges::equal(units, units_, {}, {}, [](const auto& each) { return each.second; })) pooled_ = pooled;
+    return pooled;
+}
+
+std::shared_ptr<const UnitFit> Casebook::fit_of(UnitCase& unit) const {
+    const MeasureOptions with = options();
+    {
+        const std::lock_guard lock(mutex_);
+        if (unit.fit && unit.fit->options != with) {
+            unit.fit.reset();
+            unit.analysis.reset();
+        }
+    }
+    return kept_or(mutex_, unit.fit, [&] { return fit_unit(addresses_of(unit.runs), energies_of(unit), with); });
 }
 
 std::shared_ptr<const UnitFit> Casebook::fit(const std::string& unit_uuid) const {
@@ -155,7 +217,7 @@ std::shared_ptr<const RunForecast> Casebook::forecast(const std::string& run_uui
         if (run->forecast && run->forecast->as_of_ms / minute_ms == now_ms / minute_ms) return run->forecast;
     }
     const auto own = own_analysis(*run);
-    auto made = std::make_shared<const RunForecast>(forecast_run(*run->record, own->energy, *fit_of(*run->unit), now_ms, options_));
+    auto made = std::make_shared<const RunForecast>(forecast_run(*run->record, own->energy, *fit_of(*run->unit), now_ms, given_options()));
     const std::lock_guard lock(mutex_);
     return run->forecast = std::move(made);
 }
@@ -164,19 +226,20 @@ std::shared_ptr<const RunForecast> Casebook::forecast_at_last_reading(const std:
     const auto run = run_case(run_uuid);
     if (!run) return nullptr;
     const auto own = own_analysis(*run);
-    return std::make_shared<const RunForecast>(ullage::forecast_at_last_reading(*run->record, own->energy, *fit_of(*run->unit), options_));
+    return std::make_shared<const RunForecast>(ullage::forecast_at_last_reading(*run->record, own->energy, *fit_of(*run->unit), given_options()));
 }
 
 std::shared_ptr<const TwoAccounts> Casebook::accounts(const std::string& run_uuid) const {
     const auto run = run_case(run_uuid);
     if (!run) return nullptr;
-    return kept_or(mutex_, run->accounts, [&] { return two_accounts(*run->record, own_analysis(*run)->energy, *fit_of(*run->unit), options_); });
+    return kept_or(mutex_, run->accounts,
+                   [&] { return two_accounts(*run->record, own_analysis(*run)->energy, *fit_of(*run->unit), given_options()); });
 }
 
 std::optional<UnitClaims> Casebook::claims(const std::string& unit_uuid, const std::optional<EnergyPrice>& price) const {
     const auto unit = unit_case(unit_uuid);
     if (!unit) return std::nullopt;
-    return check_claims(unit->runs.front()->unit, addresses_of(unit->runs), *fit_of(*unit), price, options_);
+    return check_claims(unit->runs.front()->unit, addresses_of(unit->runs), *fit_of(*unit), price, options());
 }
 
 Result<std::optional<std::vector<ReadingHistory>>> Casebook::histories(const std::string& run_uuid) const {
@@ -196,6 +259,10 @@ Result<std::optional<std::vector<ReadingHistory>>> Casebook::histories(const std
 std::size_t Casebook::readings_to_analyse(const std::vector<std::string>& unit_uuids, bool with_runs) const {
     std::size_t readings = 0;
     const std::lock_guard lock(mutex_);
+    // How drains repeat is asked of all units.
+    for (const auto& [uuid, unit] : units_)
+        if (!pooled_ && !unit->repeated && !unit->fit && has_repeats(unit->runs) && std::ranges::find(unit_uuids, uuid) == unit_uuids.end())
+            for (const auto& record : unit->runs) readings += record->readings.size();
     for (const std::string& uuid : unit_uuids) {
         const auto unit = units_.find(uuid);
         if (unit == units_.end()) continue;

@@ -37,12 +37,17 @@ public:
     /// Takes these runs in place of those before, in this order; those of a unit need not stand together. Answers that rest on runs which are the
     /// same objects as before stay.
     void set_runs(SharedRuns runs);
+    /// Takes these for granted from now on, in place of those before. No answer stays that went by others.
+    void set_options(const MeasureOptions& options);
 
     [[nodiscard]] SharedRuns runs() const; ///< all, in the order given
     [[nodiscard]] SharedRuns runs_of(const std::string& unit_uuid) const;
     [[nodiscard]] std::shared_ptr<const RunRecord> run(const std::string& run_uuid) const; ///< null when there is none
 
     // What there is not is answered by null.
+    /// What the analyses take for granted: the options given, with the scatter pooled over all repeated drains where that says enough
+    /// (with_pooled_repeatability). Kept until the drains of a unit that repeats change.
+    [[nodiscard]] MeasureOptions options() const;
     /// Analysis of a run; where its usable fraction is a projection, through the gauge curve of an earlier run of its unit if there is one
     /// (project_through_curve).
     [[nodiscard]] std::shared_ptr<const RunAnalysis> analysis(const std::string& run_uuid) const;
@@ -71,14 +76,18 @@ private:
     [[nodiscard]] std::shared_ptr<UnitCase> unit_case(const std::string& unit_uuid) const;
     [[nodiscard]] std::shared_ptr<RunCase> run_case(const std::string& run_uuid) const;
     [[nodiscard]] std::shared_ptr<const RunAnalysis> own_analysis(RunCase& run) const;
+    [[nodiscard]] MeasureOptions given_options() const;
+    [[nodiscard]] std::vector<EnergyAnalysis> energies_of(const UnitCase& unit) const;
+    [[nodiscard]] std::shared_ptr<const std::vector<DrainSummary>> repeated_drains(UnitCase& unit) const;
     [[nodiscard]] std::shared_ptr<const UnitFit> fit_of(UnitCase& unit) const;
 
     HistorySource histories_;
-    MeasureOptions options_;
     mutable std::mutex mutex_; ///< of all below, and of what the cases keep; never held while something is worked out
+    MeasureOptions options_;
     SharedRuns runs_;
     std::map<std::string, std::shared_ptr<UnitCase>> units_;
     std::map<std::string, std::shared_ptr<RunCase>> cases_;
+    mutable std::optional<MeasureOptions> pooled_; ///< of the runs as they are
 };
 
 } // namespace ullage

@@ -29,9 +29,14 @@ ClaimCheck claim(const char* key, const char* title, const char* unit, std::opti
     return check;
 }
 
+std::string sentence_case(std::string words) {
+    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    return words;
+}
+
 /// What falls short of a claim that the energy inside (or the sun) may still keep is "not reached".
-ClaimVerdict verdict_at_least(const ClaimCheck& check, ClaimVerdict short_of_it) {
-    switch (decide_at_least(check.measured, *check.claimed)) {
+ClaimVerdict verdict_at_least(const ClaimCheck& check, ClaimVerdict short_of_it, const MeasureOptions& options) {
+    switch (decide_at_least(check.measured, *check.claimed, options)) {
     case Decision::holds: return ClaimVerdict::holds;
     case Decision::does_not_hold: return short_of_it;
     case Decision::not_decided: break;
@@ -41,9 +46,9 @@ ClaimVerdict verdict_at_least(const ClaimCheck& check, ClaimVerdict short_of_it)
 
 class Checker {
 public:
-    Checker(const Unit& unit, const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const std::vector<PvCharge>& pv_charges,
-            const MeasureOptions& options)
-        : unit_(unit), records_(records), energies_(energies), pv_charges_(pv_charges), options_(options) {}
+    Checker(const Unit& unit, const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const UnitFit& fit,
+            const std::vector<PvCharge>& pv_charges, const MeasureOptions& options)
+        : unit_(unit), records_(records), energies_(energies), fit_(fit), pv_charges_(pv_charges), options_(options) {}
 
     std::vector<ClaimCheck> checks() const {
         return {rated_energy(), output(RunKind::sustained_output), output(RunKind::peak_output), charge_time(), pv_power()};
@@ -53,17 +58,30 @@ private:
     ClaimCheck rated_energy() const {
         ClaimCheck check =
             claim("rated_energy_wh", "rated energy", "Wh", unit_.rated_energy_wh, "there is no drain from full to cut-off with its energy known");
+        if (!fit_.repeats.empty()) {
+            const RepeatMean& mean = fit_.repeats.front();
+            check.measured = mean.delivered_wh;
+            for (const std::size_t place : mean.drains) check.run_uuids.push_back(fit_.drains[place].run_uuid);
+            const DrainSummary& latest = fit_.drains[mean.drains.back()];
+            check.evidence = mean.count() == 1 ? fmt::format("Run {}, {}", latest.run_number, latest.title) : sentence_case(mean.delivered_wh.reason);
+            check.evidence += ": delivered at the socket from full to cut-off at this load.";
+        } else {
+            latest_full_drain(check);
+        }
+        if (!check.measured.value || !check.claimed) return check;
+        check.verdict = verdict_at_least(check, ClaimVerdict::not_reached, options_);
+        if (check.verdict == ClaimVerdict::not_reached) check.evidence += " What the battery holds inside is not measured.";
+        return check;
+    }
+
+    /// Without a drain whose energy is whole: the latest of which something is known.
+    void latest_full_drain(ClaimCheck& check) const {
         for (std::size_t r = 0; r < records_.size(); ++r) {
-            const Quantity& delivered = energies_[r].delivered_wh;
-            if (!is_full_drain(*records_[r]) || !delivered.value || (check.measured.value && *check.measured.value >= *delivered.value)) continue;
-            check.measured = delivered;
+            if (!is_full_drain(*records_[r]) || !energies_[r].delivered_wh.value) continue;
+            check.measured = energies_[r].delivered_wh;
             check.run_uuids = {records_[r]->run.uuid};
             check.evidence = run_words(*records_[r], energies_[r]) + ": delivered at the socket from full to cut-off at this load.";
         }
-        if (!check.measured.value || !check.claimed) return check;
-        check.verdict = verdict_at_least(check, ClaimVerdict::not_reached);
-        if (check.verdict == ClaimVerdict::not_reached) check.evidence += " What the battery holds inside is not measured.";
-        return check;
     }
 
     ClaimCheck output(RunKind kind) const {
@@ -72,31 +90,53 @@ private:
             peak ? claim("peak_output_w", "peak output", "W", unit_.peak_output_w, "there is no peak-output run with a known load")
                  : claim("rated_output_w", "rated output", "W", unit_.rated_output_w, "there is no sustained-output run with a known load");
         int best = -1;
+        std::vector<std::string> held, failed;
         for (std::size_t r = 0; r < records_.size(); ++r) {
             if (records_[r]->run.kind != kind) continue;
             const OutputRun run = analyse_output(*records_[r], energies_[r], options_);
-            const int rank = run.outcome == OutputOutcome::held          ? 3
-                             : run.outcome == OutputOutcome::tripped     ? 2
-                             : run.outcome == OutputOutcome::not_reached ? 1
-                                                                         : 0;
-            if (!run.deciding || rank < best) continue;
-            best = rank;
-            check.measured = run.steps[*run.deciding].watts;
-            check.measured.key = check.key;
-            check.run_uuids = {records_[r]->run.uuid};
-            check.evidence = run_words(*records_[r], energies_[r]) + ": " + run.sentence;
-            check.verdict = output_verdict(run, check);
+            if (!run.deciding) continue;
+            ClaimCheck by_run = check;
+            by_run.measured = run.steps[*run.deciding].watts;
+            by_run.measured.key = check.key;
+            by_run.run_uuids = {records_[r]->run.uuid};
+            by_run.evidence = run_words(*records_[r], energies_[r]) + ": " + run.sentence;
+            by_run.verdict = output_verdict(run, by_run);
+            if (by_run.verdict == ClaimVerdict::holds) held.push_back(by_run.evidence);
+            if (by_run.verdict == ClaimVerdict::does_not_hold) failed.push_back(by_run.evidence);
+            if (says_more(by_run.verdict) < best) continue;
+            best = says_more(by_run.verdict);
+            check = std::move(by_run);
+        }
+        if (!held.empty() && !failed.empty()) {
+            check.verdict = ClaimVerdict::not_decided;
+            check.evidence = "Runs disagree. " + held.back() + " " + failed.back();
         }
         return check;
     }
 
-    static ClaimVerdict output_verdict(const OutputRun& run, const ClaimCheck& check) {
+    /// Which of several output runs is shown: one that decides before one that does not.
+    static int says_more(ClaimVerdict verdict) {
+        switch (verdict) {
+        case ClaimVerdict::does_not_hold: return 4;
+        case ClaimVerdict::holds: return 3;
+        case ClaimVerdict::not_decided: return 2;
+        case ClaimVerdict::not_reached: return 1;
+        case ClaimVerdict::not_tested: break;
+        }
+        return 0;
+    }
+
+    ClaimVerdict output_verdict(const OutputRun& run, const ClaimCheck& check) const {
         switch (run.outcome) {
         case OutputOutcome::held:
             // It held a step whose load may have been the claimed one; that it was decides the interval.
-            return check.claimed && decide_at_least(check.measured, *check.claimed) == Decision::holds ? ClaimVerdict::holds
-                                                                                                       : ClaimVerdict::not_decided;
-        case OutputOutcome::tripped: return run.beyond_claim ? ClaimVerdict::not_decided : ClaimVerdict::does_not_hold;
+            return check.claimed && decide_at_least(check.measured, *check.claimed, options_) == Decision::holds ? ClaimVerdict::holds
+                                                                                                                 : ClaimVerdict::not_decided;
+        case OutputOutcome::tripped:
+            // That it tripped at a load within the claim decides the interval too.
+            return !run.beyond_claim && check.claimed && decide_at_most(check.measured, *check.claimed, options_) == Decision::holds
+                       ? ClaimVerdict::does_not_hold
+                       : ClaimVerdict::not_decided;
         case OutputOutcome::not_reached: return ClaimVerdict::not_reached;
         case OutputOutcome::not_known: break;
         }
@@ -113,17 +153,27 @@ private:
     ClaimCheck charge_time() const {
         ClaimCheck check =
             claim("charge_time_h", "charge time", "h", unit_.charge_time_h, "there is no charge from cut-off to full that is not from PV");
+        std::vector<std::string> evidence;
+        std::optional<Quantity> sum;
         for (std::size_t r = 0; r < records_.size(); ++r) {
             if (records_[r]->run.kind != RunKind::charge || records_[r]->run.charge_source == ChargeSource::pv) continue;
             const ChargeRun charge = analyse_charge(*records_[r], energies_[r], options_);
             const Quantity& time = charge.charge_time_h;
-            if (!from_empty(r, charge) || time.kind != Kind::bracket || (check.measured.value && *check.measured.value <= *time.value)) continue;
-            check.measured = time;
-            check.run_uuids = {records_[r]->run.uuid};
-            check.evidence = run_words(*records_[r], energies_[r]) + ": " + charge.sentence;
+            if (!from_empty(r, charge) || time.kind != Kind::bracket || !time.value || !time.lower || !time.upper) continue;
+            if (!sum) sum = time;
+            else
+                for (auto part : {&Quantity::value, &Quantity::lower, &Quantity::upper}) *((*sum).*part) += *(time.*part);
+            check.run_uuids.push_back(records_[r]->run.uuid);
+            evidence.push_back(run_words(*records_[r], energies_[r]) + ": " + charge.sentence);
+        }
+        if (sum) {
+            for (auto part : {&Quantity::value, &Quantity::lower, &Quantity::upper}) *((*sum).*part) /= static_cast<double>(evidence.size());
+            check.measured = *sum;
+            check.evidence = evidence.back();
+            if (evidence.size() > 1) check.evidence = fmt::format("Mean of {} charges. The latest: {}", evidence.size(), evidence.back());
         }
         if (!check.measured.value || !check.claimed) return check;
-        const Decision decision = decide_at_most(check.measured, *check.claimed);
+        const Decision decision = decide_at_most(check.measured, *check.claimed, options_);
         check.verdict = decision == Decision::holds           ? ClaimVerdict::holds
                         : decision == Decision::does_not_hold ? ClaimVerdict::does_not_hold
                                                               : ClaimVerdict::not_decided;
@@ -142,7 +192,7 @@ private:
         }
         if (!check.measured.value || !check.claimed) return check;
         // Nobody looked between two readings: what was seen reached the claim, or did not.
-        check.verdict = verdict_at_least(check, ClaimVerdict::not_reached);
+        check.verdict = verdict_at_least(check, ClaimVerdict::not_reached, options_);
         if (check.measured.kind == Kind::at_least && check.verdict == ClaimVerdict::not_decided) check.verdict = ClaimVerdict::not_reached;
         return check;
     }
@@ -150,6 +200,7 @@ private:
     const Unit& unit_;
     const UnitRuns& records_;
     const std::vector<EnergyAnalysis>& energies_;
+    const UnitFit& fit_;
     const std::vector<PvCharge>& pv_charges_;
     const MeasureOptions& options_;
 };
@@ -172,8 +223,9 @@ UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit
     std::vector<EnergyAnalysis> energies;
     for (const RunRecord* record : records) energies.push_back(analyse_energy(*record, options));
     UnitClaims claims;
+    claims.options = options;
     claims.pv_charges = pv_charges(records, energies, options);
-    claims.checks = Checker(unit, records, energies, claims.pv_charges, options).checks();
+    claims.checks = Checker(unit, records, energies, fit, claims.pv_charges, options).checks();
     // The energy of one panel of several is not what the unit took.
     for (const PvCharge& charge : claims.pv_charges)
         for (std::size_t r = 0; r < records.size() && charge.panels.size() > 1; ++r)

@@ -34,13 +34,15 @@ struct UnitClaims {
     RoundTrip round_trip; ///< panels that charged together close no cycle
     std::vector<PvCharge> pv_charges;
     StandingDraws draws;
+    MeasureOptions options; ///< by which they were judged
 };
 
-/// Each by the one decision rule (decision_rule.h). Rated energy: the largest delivered from full to cut-off; where its interval lies below the claim
-/// it is `not reached`, since energy inside the battery that never reaches the socket is not measured. Outputs: see analyse_output(), a held run
-/// before a tripped one before one that did not reach; a held step `holds` where its load's interval lies above the claim. Charge time: the shortest
-/// charge from cut-off (or a gauge of at most one step) to full that is not from PV. PV power: the highest power of charges from PV, of all panels of
-/// one together; below the claim it is `not reached`. `records`: the runs of one unit in order of time; `fit` that of the same runs.
+/// Each by the one decision rule (decision_rule.h), and of several results by their mean, never by the best. Rated energy: the mean of the drains
+/// that stand for the unit (repeat_means), else of a drain of which less is known; where its interval lies below the claim it is `not reached`, since
+/// energy inside the battery that never reaches the socket is not measured. Outputs: see analyse_output(); a held step `holds` where its load's
+/// interval lies above the claim, a tripped one `does not hold` where it lies at or below; where runs say both it is not decided. Charge time: the
+/// mean of the charges from cut-off (or a gauge of at most one step) to full that are not from PV. PV power: the highest power of charges from PV, of
+/// all panels of one together; below the claim it is `not reached`. `records`: the runs of one unit in order of time; `fit` that of the same runs.
 [[nodiscard]] UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit& fit, const std::optional<EnergyPrice>& price = {},
                                       const MeasureOptions& options = {});
 

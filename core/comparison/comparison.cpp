@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "claims/claims.h"
+#include "comparison/inside/repeat_row.h"
 #include "gauge/drain_series.h"
 #include "unit/curve_projection.h"
 
@@ -52,7 +53,7 @@ std::optional<double> taken_by_no_load(const UnitFit& fit, const Quantity& on_h)
     return std::max(0.0, *fit.no_load_draw_w.value * *on_h.value);
 }
 
-ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fit, const MeasureOptions& options) {
+ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fit) {
     const RunRecord& record = *candidate.record;
     const EnergyAnalysis& energy = *candidate.energy;
     ComparisonRow row;
@@ -76,9 +77,48 @@ ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fi
     row.paid_per_delivered_kwh = paid_per_kwh("paid_per_delivered_kwh", record.unit, row.delivered_wh);
     row.wh_per_kg = energy_per_kg(record.unit, row.delivered_wh);
     row.through_curve = candidate.through_curve.has_value();
-    row.gauge_verdict = analyse_gauge(record, energy, options).verdict;
     row.no_load_draw_w = fit.no_load_draw_w;
     if (row.usable_fraction.kind == Kind::measured) row.no_load_taken_wh = taken_by_no_load(fit, output_on_hours(energy));
+    row.repeats = not_known("repeats", "1", "not drained from full to cut-off with its energy known");
+    row.scatter_percent = not_known("scatter_percent", "%", row.repeats.reason);
+    return row;
+}
+
+std::optional<std::size_t> place_of(const UnitFit& fit, const std::string& run_uuid) {
+    const auto found = std::ranges::find(fit.drains, run_uuid, &DrainSummary::run_uuid);
+    if (found == fit.drains.end() || !found->used || found->delivered_wh <= 0) return std::nullopt;
+    return static_cast<std::size_t>(found - fit.drains.begin());
+}
+
+/// A row of one drain, which stands alone.
+ComparisonRow drain_row(const Candidate& candidate, int drains, const UnitFit& fit, const MeasureOptions& options) {
+    ComparisonRow row = make_row(candidate, drains, fit);
+    row.gauge_verdict = analyse_gauge(*candidate.record, *candidate.energy, options).verdict;
+    if (const auto place = place_of(fit, candidate.record->run.uuid); place && row.usable_fraction.kind == Kind::measured)
+        put_repeat_count(mean_of_drains(fit.drains, {*place}, options), row);
+    return row;
+}
+
+/// A row of repeated drains: their mean, and the gauge of the one whose gauge was worst.
+ComparisonRow repeats_row(const RepeatMean& mean, const std::vector<Candidate>& candidates, int drains, const UnitFit& fit,
+                          const MeasureOptions& options) {
+    std::vector<const Candidate*> of_mean;
+    for (const std::size_t place : mean.drains)
+        for (const Candidate& candidate : candidates)
+            if (candidate.record->run.uuid == fit.drains[place].run_uuid) of_mean.push_back(&candidate);
+    const auto begin_ms = [](const Candidate* candidate) { return candidate->energy->start_ms; };
+    ComparisonRow row = make_row(**std::ranges::max_element(of_mean, {}, begin_ms), drains, fit);
+    std::vector<const EnergyAnalysis*> energies;
+    double worst_pt = -1;
+    for (const Candidate* candidate : of_mean) {
+        energies.push_back(candidate->energy);
+        const GaugeAnalysis gauge = analyse_gauge(*candidate->record, *candidate->energy, options);
+        if (gauge.least_error_pt.value.value_or(0) <= worst_pt) continue;
+        worst_pt = gauge.least_error_pt.value.value_or(0);
+        row.gauge_verdict = gauge.verdict;
+    }
+    put_repeats(mean, energies, row);
+    put_repeat_count(mean, row);
     return row;
 }
 
@@ -231,7 +271,7 @@ ComparedUnit compare_unit(const UnitRuns& runs, CompareRows rows, const MeasureO
     for (std::size_t i = 0; i < runs.size(); ++i)
         if (runs[i]->run.kind == RunKind::drain) candidates.push_back({runs[i], &energies[i], fraction_through_curve(*runs[i], energies[i], fit)});
     if (rows == CompareRows::every_drain) {
-        for (const Candidate& candidate : candidates) compared.rows.push_back(make_row(candidate, drains, fit, options));
+        for (const Candidate& candidate : candidates) compared.rows.push_back(drain_row(candidate, drains, fit, options));
         add_claims(compared.rows, runs, fit, options);
         return compared;
     }
@@ -239,7 +279,10 @@ ComparedUnit compare_unit(const UnitRuns& runs, CompareRows rows, const MeasureO
         const int rank_a = rank(a), rank_b = rank(b);
         return rank_a != rank_b ? rank_a < rank_b : a.energy->start_ms > b.energy->start_ms;
     });
-    compared.rows.push_back(make_row(*best, drains, fit, options));
+    if (!fit.repeats.empty() && fit.repeats.front().count() > 1)
+        compared.rows.push_back(repeats_row(fit.repeats.front(), candidates, drains, fit, options));
+    else compared.rows.push_back(drain_row(*best, drains, fit, options));
+    if (ComparisonRow& row = compared.rows.back(); row.mean && row.mean->count() == 1) put_alone(row);
     add_claims(compared.rows, runs, fit, options);
     return compared;
 }
@@ -282,7 +325,8 @@ Comparison compare_as_tested(const std::vector<RunRecord>& records, CompareRows 
 }
 
 Comparison compare_as_tested(const std::vector<const RunRecord*>& records, CompareRows rows, const MeasureOptions& options) {
-    const std::vector<std::optional<ComparedUnit>> units = compare_units(runs_by_unit(records), rows, options);
+    const std::vector<UnitRuns> by_unit = runs_by_unit(records);
+    const std::vector<std::optional<ComparedUnit>> units = compare_units(by_unit, rows, pooled_options(by_unit, options));
     std::vector<const ComparedUnit*> all;
     for (const std::optional<ComparedUnit>& unit : units) all.push_back(&*unit);
     return join_units(std::move(all));

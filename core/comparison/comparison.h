@@ -17,8 +17,10 @@ namespace ullage {
 
 /// Which runs stand in a comparison.
 enum class CompareRows {
-    one_per_unit, ///< the run that says most: measured with the cut-off seen, measured and found off, `at least`, projected; then the latest
-    every_drain,  ///< each drain of each unit
+    /// The mean of the drains from full to cut-off at like loads (repeat_means); where none was repeated the run that says most: measured with the
+    /// cut-off seen, measured and found off, `at least`, projected; then the latest.
+    one_per_unit,
+    every_drain, ///< each drain of each unit
 };
 
 /// One line of a comparison, "as tested".
@@ -26,8 +28,8 @@ struct ComparisonRow {
     Unit unit;
     Run run;
     int run_number = 1;
-    int drains = 1; ///< drains of the unit that are in the logbook
-    std::string run_title;
+    int drains = 1;         ///< drains of the unit that are in the logbook
+    std::string run_title;  ///< of the drain, or "mean of 3 drains"
     std::string source;     ///< where it was read from, see name_sources
     std::string meter_name; ///< empty without a meter
     Quantity rated_wh;      ///< "rated_wh", a claim: no interval
@@ -42,6 +44,11 @@ struct ComparisonRow {
     /// What the unit's other runs say, see check_claims(): not known, with the reason, where none tests it. Intervals as there.
     Quantity charge_time_h, round_trip_efficiency, held_output_w, held_peak_output_w, standby_draw_w;
     std::optional<double> no_load_taken_wh; ///< for the vessel: that draw over this run; absent while not knowable
+    /// What the row's energy is the mean of, where it is of drains from full to cut-off: of one that stands alone, or of repeats. `run` is then the
+    /// latest of them.
+    std::optional<RepeatMean> mean{};
+    Quantity repeats{};         ///< "repeats": how many drains that are
+    Quantity scatter_percent{}; ///< "scatter_percent": experimental standard deviation of one of them; not known of a drain that stands alone
 };
 
 /// Rows for the records of one or several logbooks, in order of unit name and run. Units without a drain are named in `left_out`

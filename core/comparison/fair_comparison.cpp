@@ -2,7 +2,7 @@
 #include "comparison/fair_comparison.h"
 
 #include "base/number.h"
-#include "numerics/monte_carlo.h"
+#include "comparison/inside/repeat_row.h"
 #include "unit/between_runs_predict.h"
 
 #include <algorithm>
@@ -14,14 +14,14 @@ namespace {
 
 constexpr double same_load_share = 0.05; ///< see compare_at
 
-const DrainSummary* drain_at(const UnitFit& fit, const CommonLoad& load) {
-    const DrainSummary* nearest = nullptr;
-    for (const DrainSummary& drain : fit.drains) {
-        if (!drain.used || drain.mean_load_w <= 0) continue;
-        const double off = std::abs(drain.mean_load_w / load.mean_w() - 1);
-        if (off <= same_load_share && (!nearest || off < std::abs(nearest->mean_load_w / load.mean_w() - 1))) nearest = &drain;
+/// The drains that had this load; none of them stands for the others.
+std::vector<std::size_t> drains_at(const UnitFit& fit, const CommonLoad& load) {
+    std::vector<std::size_t> places;
+    for (std::size_t i = 0; i < fit.drains.size(); ++i) {
+        const DrainSummary& drain = fit.drains[i];
+        if (drain.used && drain.delivered_wh > 0 && std::abs(drain.mean_load_w / load.mean_w() - 1) <= same_load_share) places.push_back(i);
     }
-    return nearest;
+    return places;
 }
 
 FairRow as_tested(const ComparisonRow& row, std::string reason) {
@@ -33,32 +33,22 @@ FairRow as_tested(const ComparisonRow& row, std::string reason) {
     at.run_time_h.key = "run_time_h";
     at.reason = std::move(reason);
     at.run_uuid = row.run.uuid;
+    at.mean = row.mean;
     return at;
 }
 
-Quantity fraction_of(const Unit& unit, const Quantity& energy_wh) {
-    const double rated_wh = unit.rated_energy_wh.value_or(0);
-    if (rated_wh <= 0) return not_known("usable_fraction", "1", "the rated energy of the unit is not stated");
-    Quantity result = energy_wh;
-    result.key = "usable_fraction";
-    result.unit = "1";
-    for (std::optional<double>* part : {&result.value, &result.lower, &result.upper})
-        if (*part) **part /= rated_wh;
-    return result;
-}
-
-FairRow from_drain(const Unit& unit, const DrainSummary& drain, const MeasureOptions& options) {
+FairRow from_drains(const Unit& unit, const UnitFit& fit, std::vector<std::size_t> places) {
     FairRow at;
     at.standing = Standing::tested_there;
-    at.reason = drain.title + " had this load";
-    std::optional<double> half;
-    if (drain.gain_limit_percent)
-        half = half_width_of_sum(*drain.gain_limit_percent / 100 * drain.delivered_wh, drain.independent_wh, options.coverage);
-    at.deliverable_wh = known("deliverable_wh", "Wh", drain.delivered_wh, half, Kind::measured,
-                              half ? "" : "no interval: the error limit of the meter is not stated");
-    at.usable_fraction = fraction_of(unit, at.deliverable_wh);
-    at.run_time_h = known("run_time_h", "h", drain.hours, std::nullopt, Kind::measured);
-    at.run_uuid = drain.run_uuid;
+    at.mean = mean_of_drains(fit.drains, std::move(places), fit.options);
+    const DrainSummary& latest = fit.drains[at.mean->drains.back()];
+    at.reason = at.mean->count() == 1 ? latest.title + " had this load" : at.mean->delivered_wh.reason;
+    at.deliverable_wh = at.mean->delivered_wh;
+    at.deliverable_wh.key = "deliverable_wh";
+    at.usable_fraction = fraction_of_rated(unit, at.deliverable_wh);
+    at.run_time_h = at.mean->duration_h;
+    at.run_time_h.key = "run_time_h";
+    at.run_uuid = latest.run_uuid;
     return at;
 }
 
@@ -72,9 +62,10 @@ FairRow row_at(const ComparisonRow& row, const UnitFit& fit, const std::optional
         at.usable_fraction = predicted.usable_fraction;
         at.run_time_h = predicted.run_time_h;
         at.reason = predicted.deliverable_wh.reason;
+        at.far_beyond = predicted.is_far_beyond();
         return at;
     }
-    if (const DrainSummary* drain = drain_at(fit, *load)) return from_drain(row.unit, *drain, fit.options);
+    if (std::vector<std::size_t> places = drains_at(fit, *load); !places.empty()) return from_drains(row.unit, fit, std::move(places));
     return as_tested(row, predicted.deliverable_wh.reason);
 }
 

@@ -14,7 +14,7 @@ namespace ullage {
 /// How a unit comes to stand at the common load.
 enum class Standing {
     moved,        ///< by what all its drains say together
-    tested_there, ///< a drain of its own had this load, within 5 %
+    tested_there, ///< drains of its own had this load, within 5 %
     as_tested,    ///< it cannot be moved: its figures are those of its own load
 };
 
@@ -28,8 +28,10 @@ struct FairRow {
     Quantity usable_fraction; ///< "usable_fraction"
     Quantity run_time_h;      ///< "run_time_h"
     Quantity price_per_delivered_kwh, paid_per_delivered_kwh, wh_per_kg;
-    std::string reason;   ///< which drains it rests on, or why the unit is shown as tested
-    std::string run_uuid; ///< the drain that it rests on; empty where moved
+    std::string reason;               ///< which drains it rests on, or why the unit is shown as tested
+    std::string run_uuid;             ///< the drain that it rests on, of several the latest; empty where moved
+    std::optional<RepeatMean> mean{}; ///< of the drains that it rests on, where they are from full to cut-off
+    bool far_beyond = false;          ///< moved to a load far beyond the tested ones (LoadPrediction::is_far_beyond)
 };
 
 /// Figures in which two units can be held against each other.
@@ -56,21 +58,24 @@ struct FairComparison {
 };
 
 /// Puts every row of `comparison` at `load` (as tested when absent). A unit whose drains give E* and P* is moved by predict_under();
-/// else a full drain of it within 5 % of the load stands for it (5 % of load moves D by under 1 % while the no-load draw is below a sixth of
-/// the load); else its figures stay as tested, marked with the reason. With CompareRows::every_drain each row is moved by its unit.
+/// else the mean of its full drains within 5 % of the load stands for it (5 % of load moves D by under 1 % while the no-load draw is below a sixth
+/// of the load); else its figures stay as tested, marked with the reason. With CompareRows::every_drain each row is moved by its unit.
 [[nodiscard]] FairComparison compare_at(const Comparison& comparison, const std::optional<CommonLoad>& load);
 
 /// The difference of two rows of `fair` in one figure. Interval: each meter's gain is rectangular (largest convolved, the rest as normal, as
-/// half_width_along); what both units owe to one meter's gain is taken together with its sign, so for the usable fraction only
-/// a·|f1 − f2| of a shared gain is left; the rest is independent; figures from a single drain carry the repeatability of drains
-/// besides. Price per kWh by its slope. `not known`: one of the figures is not measured or projected with an interval, the currencies differ,
-/// two rows are of one unit, or one of them stands as tested beside a common load. Source: JCGM 100:2008, 5.2 (correlated inputs) and F.1.2.3.
+/// half_width_along), Student's t of the
+/// effective degrees of freedom where repeats give them (JCGM 100:2008, G.4; a scatter pooled over units counts once); what both units owe to one
+/// meter's gain is taken together with its sign, so for the usable fraction only a·|f1 − f2| of a shared gain is left; the rest is independent;
+/// figures from a single drain carry the repeatability of drains besides, those of repeats their mean's. Price per kWh by its slope. `not known`: one
+/// of the figures is not measured or projected with an interval, the currencies differ, two rows are of one unit, one of them stands as tested beside
+/// a common load, or is moved far beyond its tested loads. Source: JCGM 100:2008, 5.2 (correlated inputs) and F.1.2.3.
 [[nodiscard]] PairVerdict compare_pair(const Comparison& comparison, const FairComparison& fair, std::size_t first, std::size_t second,
                                        PairFigure figure = PairFigure::usable_fraction);
 
 /// The place of each row by its usable fraction, "rank": 1 for the best, as a plain number without interval. Units that these meters do not resolve
 /// from each other share a place (the best that any of them has), and so do those between them; the reason says how many share it. `not known`:
-/// no interval, a unit that stands as tested beside a common load, or several rows of one unit. Grows with the square of the number of rows.
+/// no interval, a unit that stands as tested beside a common load or is moved far beyond its tested loads, or several rows of one unit. Grows with
+/// the square of the number of rows.
 [[nodiscard]] std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairComparison& fair);
 
 /// The rows with the largest usable fraction first, those without one last. Beside a common load the rows that stand as tested follow all others:

@@ -77,9 +77,12 @@ PairVerdict compare_sides(const Comparison& comparison, const FairComparison& fa
     if (one.uuid == other.uuid) return unresolved(std::move(verdict), unit, "both rows are of one unit");
     if (unit != unit_of(figure, other)) return unresolved(std::move(verdict), unit, "the prices are in different currencies");
     if (fair.load)
-        for (const std::size_t row : {first, second})
+        for (const std::size_t row : {first, second}) {
             if (fair.rows[row].standing == Standing::as_tested)
                 return unresolved(std::move(verdict), unit, comparison.rows[row].unit.name + " stands as tested, at another load");
+            if (fair.rows[row].far_beyond)
+                return unresolved(std::move(verdict), unit, comparison.rows[row].unit.name + " was drained at loads too far from this one");
+        }
     std::string why;
     const ComparedEnergy* x = one_side.compared_energy(why);
     if (!x) return unresolved(std::move(verdict), unit, why);

@@ -52,7 +52,7 @@ class Accounts {
 public:
     Accounts(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit, const MeasureOptions& options)
         : record_(record), energy_(energy), options_(options),
-          outlook_(outlook_of(record, energy)), setup_{record, unit_fit, outlook_.loads, outlook_.trend, true, seen_on_h(), options},
+          outlook_(outlook_of(record, energy, options)), setup_{record, unit_fit, outlook_.loads, outlook_.trend, true, seen_on_h(), options},
           load_w_(outlook_.loads.recent_w()) {}
 
     TwoAccounts tell() {
@@ -88,8 +88,9 @@ private:
             const double u = used + off, f = last.gauge_percent / 100 - off;
             if (u <= 0) continue;
             const double least_e = std::max(wh / u, least_of_label * rated_wh);
-            for (const double e : {least_e, most_wh}) {
-                if (e < least_e) continue;
+            // Labels err: a battery that holds somewhat more than its label allows is no impossible one.
+            if (least_e > softly_up_to * most_wh) continue;
+            for (const double e : {least_e, std::max(least_e, most_wh)}) {
                 const double draw_w = hours > 0 ? std::max(0.0, (u * e - wh) / hours) : 0;
                 const double since_last_wh =
                     outlook_.trend.end.delivered_wh - last.delivered_wh + draw_w * (outlook_.trend.end.on_hours - last.on_hours);
@@ -113,7 +114,7 @@ private:
         if (!fraction) {
             account.ruled_out = true;
             account.evidence = fixed_text(wh, 0) + " Wh for " + fixed_text(100 * used, 0) + " points would be a battery of over " +
-                               fixed_text(100 * most_of_label, 0) + " % of its label";
+                               fixed_text(100 * softly_up_to * options_.most_of_label, 0) + " % of its label";
         } else if (error_pt > share_tolerance_pt(step_pt)) {
             account.ruled_out = true;
             account.evidence = bound.sentence;

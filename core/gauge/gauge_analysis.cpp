@@ -205,8 +205,8 @@ GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energ
     analysis.feasibility = std::move(judgement.feasibility);
     analysis.share_bounds = std::move(judgement.bounds);
     analysis.findings = std::move(judgement.findings);
-    analysis.own_draw_w = own_draw_bracket(record, energy, analysis.losses);
-    analysis.own_energy_wh = own_energy_bracket(record, energy, analysis.losses);
+    analysis.own_draw_w = own_draw_bracket(record, energy, analysis.losses, options);
+    analysis.own_energy_wh = own_energy_bracket(record, energy, analysis.losses, options);
     analysis.losses.sentence = own_draw_sentence(analysis.own_draw_w, analysis.own_energy_wh, analysis.losses);
     if (record.run.kind == RunKind::drain) {
         analysis.errors = gauge_error_curve(record, energy, analysis.basis, options);

@@ -224,17 +224,17 @@ std::string reason_against(const RunRecord& record, const EnergyAnalysis& energy
     return {};
 }
 
-double most_curvature_per_w(const RunRecord& record, const DrainSeries& series) {
-    if (record.unit.rated_output_w.value_or(0) > 0) return most_quadratic_loss / *record.unit.rated_output_w;
+} // namespace
+
+double most_curvature_per_w(const RunRecord& record, const DrainSeries& series, const MeasureOptions& options) {
+    if (record.unit.rated_output_w.value_or(0) > 0) return options.most_quadratic_loss / *record.unit.rated_output_w;
     double highest_w = 0;
     for (std::size_t i = 1; i < series.size(); ++i) {
         const double hours = series.on_hours[i] - series.on_hours[i - 1];
         if (hours > 0) highest_w = std::max(highest_w, (series.delivered_wh[i] - series.delivered_wh[i - 1]) / hours);
     }
-    return highest_w > 0 ? most_quadratic_loss / highest_w : 0.0;
+    return highest_w > 0 ? options.most_quadratic_loss / highest_w : 0.0;
 }
-
-} // namespace
 
 LossFit fit_losses(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     LossFit fit;
@@ -253,7 +253,7 @@ LossFit fit_losses(const RunRecord& record, const EnergyAnalysis& energy, const 
         return refused(fit, "register steps and noted minutes make a steady load look as uneven as this one (" + fixed_text(beyond_wh, 1) +
                                 " Wh off a straight line in time, " + fixed_text(noise_wh, 1) +
                                 " Wh by steps and minutes alone); vary the load more");
-    const double c_per_w = most_curvature_per_w(record, series);
+    const double c_per_w = most_curvature_per_w(record, series, options);
     const Result<Coefficients> middle = fit_with(series, c_per_w / 2, step_pt, doubt_h);
     if (!middle) return refused(fit, middle.error().what);
     const Result<Coefficients> most = fit_with(series, c_per_w, step_pt, doubt_h);

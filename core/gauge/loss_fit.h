@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/quantity.h"
+#include "gauge/drain_series.h"
 #include "gauge/evidence.h"
 
 #include <cstddef>
@@ -43,16 +44,15 @@ inline constexpr double least_separable_share = 0.05;
 /// coarse register under a steady load looks like a varying one.
 inline constexpr double least_spread_over_noise = 3;
 
-/// Quadratic losses c = b/a are taken to lie between 0 and this over the rated output: the r_loss of the loss polynomial is about 0.07
-/// (Schmidt and Sauer 1996; from memory) and -0.001 in a published 1000 W table (Sandia model, pvlib test data).
-inline constexpr double most_quadratic_loss = 0.08;
+/// MeasureOptions::most_quadratic_loss over the rated output, 1/W; without one over the highest mean load between two points of the series.
+[[nodiscard]] double most_curvature_per_w(const RunRecord& record, const DrainSeries& series, const MeasureOptions& options);
 
 /// Fits s = s0 - alpha t_on - beta (D + c Q), Q the integral of P squared, to the cumulative paired points of a drain by weighted least
 /// squares; sigma of a point: gauge step g/sqrt(12), beta u(D), alpha u(t). P* = alpha/beta, E* = 100/beta by the law of propagation
 /// with covariance (JCGM 100:2008, 5.2), u scaled up where chi-square per degree of freedom exceeds 1. Readings that share a
 /// rounding, because the gauge has not moved for want of a fall or they lie closer than its steps, weigh together like one. c is not
 /// fitted: two loads that alternate give
-/// Q = (P1 + P2) D - P1 P2 t exactly. It is set to the middle of 0 to most_quadratic_loss / rated output (without one: / the
+/// Q = (P1 + P2) D - P1 P2 t exactly. It is set to the middle of 0 to MeasureOptions::most_quadratic_loss / rated output (without one: / the
 /// highest mean load), and what the limits would change is a rectangular part, as is the meter's gain limit (of both P* and E*,
 /// one common factor). The wider of the two rectangles is convolved with the rest (half_width_of_sum).
 /// Without a stated gain

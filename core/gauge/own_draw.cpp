@@ -27,7 +27,7 @@ struct Box {
 };
 
 /// What energy alone allows, or why it allows nothing to be said.
-Result<Box> box_of(const RunRecord& record, const EnergyAnalysis& energy) {
+Result<Box> box_of(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     const auto refuse = [](std::string reason) { return Error{Failure::refused, std::move(reason), {}, {}}; };
     if (record.run.kind != RunKind::drain)
         return refuse("a " + std::string(run_kind_text(record.run.kind)) + " run does not tell losses from delivered energy; make a drain");
@@ -40,7 +40,6 @@ Result<Box> box_of(const RunRecord& record, const EnergyAnalysis& energy) {
     if (!energy.track.usable() || energy.track.total_wh() <= 0) return refuse("nothing was delivered between two register readings");
     Box box;
     box.limit = *limit_percent / 100;
-    box.most_wh = most_of_label * *record.unit.rated_energy_wh;
     if (energy.from_full_to_cut_off) {
         const Quantity on_h = output_on_hours(energy);
         if (!on_h.value) return refuse(on_h.reason);
@@ -58,7 +57,7 @@ Result<Box> box_of(const RunRecord& record, const EnergyAnalysis& energy) {
         box.by_gauge = true;
     }
     if (box.hours <= 0) return refuse("no time passed with the output on");
-    box.most_wh = std::max(box.most_wh, box.delivered_wh / box.most_used);
+    box.most_wh = most_held_wh(record.unit, box.delivered_wh / box.most_used, options).value_or(0);
     return box;
 }
 
@@ -107,18 +106,18 @@ Quantity fit_alone(const Quantity& fitted, const LossFit& fit, const std::string
 
 } // namespace
 
-Quantity own_draw_bracket(const RunRecord& record, const EnergyAnalysis& energy, const LossFit& fit) {
+Quantity own_draw_bracket(const RunRecord& record, const EnergyAnalysis& energy, const LossFit& fit, const MeasureOptions& options) {
     const Quantity fitted = with_shape(fit.no_load_draw_w, fit.shape_draw_w);
-    const Result<Box> box = box_of(record, energy);
+    const Result<Box> box = box_of(record, energy, options);
     if (!box) return fit_alone(fitted, fit, box.error().what);
     const double most_w = box.value().most_draw_w();
     if (fit.doubt.empty() && worth_printing(fitted, 0, most_w)) return cut_to(fitted, 0, most_w);
     return box_bracket("no_load_draw_w", "W", 0, most_w, box_reason(box.value(), fit));
 }
 
-Quantity own_energy_bracket(const RunRecord& record, const EnergyAnalysis& energy, const LossFit& fit) {
+Quantity own_energy_bracket(const RunRecord& record, const EnergyAnalysis& energy, const LossFit& fit, const MeasureOptions& options) {
     const Quantity fitted = with_shape(fit.zero_time_energy_wh, fit.shape_energy_wh);
-    const Result<Box> box = box_of(record, energy);
+    const Result<Box> box = box_of(record, energy, options);
     if (!box) return fit_alone(fitted, fit, box.error().what);
     const double least_wh = box.value().least_delivered_wh() / box.value().most_used, most_wh = box.value().most_wh * (1 + box.value().limit);
     if (fit.doubt.empty() && worth_printing(fitted, least_wh, most_wh)) return cut_to(fitted, least_wh, most_wh);

@@ -43,7 +43,7 @@ std::optional<NotedEnd> noted_end(const RunRecord& record, const RunScan& scan) 
     if (!scan.first_ms || !scan.before_last_ms) return std::nullopt;
     NotedEnd end{*scan.first_ms, *scan.before_last_ms, scan.cut_off_ms.value_or(*scan.last_ms), found, record.run.end_noticed_within_min};
     // A mark before the last reading was put there by somebody who saw it happen.
-    if (scan.cut_off_ms && *scan.cut_off_ms < *scan.last_ms) end.found = false;
+    if (scan.noted_after_the_end) end.found = false;
     for (const Reading& reading : record.readings)
         if (!reading.withdrawn && reading.values.time_ms < end.noted_ms) end.last_on_ms = reading.values.time_ms;
     if (end.noted_ms <= end.start_ms) return std::nullopt;

@@ -191,6 +191,24 @@ void accumulate(RegisterTrack& track) {
     }
 }
 
+/// What the register showed once the output was off.
+void say_after_the_end(const RunRecord& record, const RunScan& scan, RegisterTrack& track) {
+    const auto clock = [&](std::size_t reading) { return clock_text(record.readings[reading].values.time_ms, record.run.time_zone); };
+    const auto shown = [&](std::size_t reading) { return wh_text(*record.readings[reading].values.register_wh); };
+    if (scan.register_read_late)
+        track.register_corrections.push_back({RegisterCorrectionKind::after_the_end,
+                                              record.readings[*scan.register_read_late].uuid,
+                                              shown(*scan.register_read_late) + " was read at " + clock(*scan.register_read_late) +
+                                                  ", after the cut-off; taken as what the register showed then, as no reading of it stands there",
+                                              {}});
+    if (scan.register_went_on)
+        track.register_corrections.push_back({RegisterCorrectionKind::after_the_end,
+                                              record.readings[*scan.register_went_on].uuid,
+                                              "the register went on to " + shown(*scan.register_went_on) + " by " + clock(*scan.register_went_on) +
+                                                  ", after the cut-off; nothing after the end counts",
+                                              {}});
+}
+
 /// Energy before the first and after the last register reading of the run.
 void check_ends(const RunRecord& record, const RunScan& scan, const PathRules& rules, RegisterTrack& track) {
     if (track.points.empty()) return;
@@ -254,6 +272,7 @@ std::string_view register_correction_text(RegisterCorrectionKind kind) {
     case RegisterCorrectionKind::duplicate: return "entered twice";
     case RegisterCorrectionKind::late_entry: return "entered late";
     case RegisterCorrectionKind::against_log: return "differs from the log";
+    case RegisterCorrectionKind::after_the_end: return "after the end";
     }
     return "";
 }
@@ -285,6 +304,7 @@ RegisterTrack unwrap_register(const RunRecord& record, RunScan& scan, const Meas
             {RegisterCorrectionKind::duplicate, record.readings[reading].uuid, "the same moment and register were entered twice; counted once", {}});
     if (!scan.entered_in_order)
         for (RegisterCorrection& register_correction : late_entries(record)) track.register_corrections.push_back(std::move(register_correction));
+    say_after_the_end(record, scan, track);
     check_ends(record, scan, rules, track);
     fill_short_gaps(rules, track);
     bound_missing(record, rules, track);

@@ -21,10 +21,11 @@ enum class RegisterCorrectionKind {
     duplicate,      ///< same moment and same value as the reading before; left out
     late_entry,     ///< entered after readings of later moments; put in its place by time
     against_log,    ///< differs from the register of the log, which was used
+    after_the_end,  ///< read after the cut-off of a drain: not counted, or taken as what the register showed then
 };
 
 /// "meter zeroed", "meter swapped", "rollover", "reset without a mark", "typing error", "entered twice", "entered late", "differs from
-/// the log".
+/// the log", "after the end".
 [[nodiscard]] std::string_view register_correction_text(RegisterCorrectionKind kind);
 
 /// A gap without register as short as this has a place in the budget: notes go to the minute.

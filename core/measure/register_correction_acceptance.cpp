@@ -27,6 +27,7 @@ std::optional<RegisterCorrectionAcceptance> accept_register_correction(const Reg
     case RegisterCorrectionKind::marked_swap:
     case RegisterCorrectionKind::rollover:
     case RegisterCorrectionKind::against_log:
+    case RegisterCorrectionKind::after_the_end:
     case RegisterCorrectionKind::late_entry: return std::nullopt;
     }
     return std::nullopt;

@@ -8,16 +8,23 @@ namespace {
 
 class Scanner {
 public:
-    Scanner(const RunRecord& record, RunScan& scan) : scan_(scan), least_rise_pt_(2 * std::max(record.unit.gauge_step_percent, 1e-3)) {
+    Scanner(const RunRecord& record, RunScan& scan)
+        : scan_(scan), least_rise_pt_(2 * std::max(record.unit.gauge_step_percent, 1e-3)),
+          is_drain_(record.run.kind == RunKind::drain || record.run.kind == RunKind::no_load_drain) {
         scan_.registers.reserve(record.readings.size());
         scan_.gauges.reserve(record.readings.size());
     }
 
     void take(std::size_t index, const Reading& reading) {
         const ReadingValues& values = reading.values;
-        take_moment(values.time_ms);
+        const bool after_the_end = is_drain_ && scan_.cut_off_ms && values.time_ms > *scan_.cut_off_ms;
+        if (!after_the_end) take_moment(values.time_ms);
         if (reading.sequence < last_sequence_) scan_.entered_in_order = false;
         last_sequence_ = std::max(last_sequence_, reading.sequence);
+        if (after_the_end) {
+            take_after_the_end(index, values);
+            return;
+        }
         if (values.mark) take_mark(*values.mark, values.time_ms);
         if (values.gauge_percent) take_gauge(index, values.time_ms, *values.gauge_percent);
         scan_.row_after_register = !values.register_wh;
@@ -30,6 +37,19 @@ public:
     }
 
 private:
+    void take_after_the_end(std::size_t index, const ReadingValues& values) {
+        scan_.noted_after_the_end = true;
+        if (!values.register_wh || pending_ || values.mark) return;
+        const bool read_at_the_end = !scan_.registers.empty() && scan_.registers.back().time_ms == *scan_.cut_off_ms;
+        if (!read_at_the_end) {
+            scan_.row_after_register = false;
+            scan_.register_read_late = index;
+            scan_.registers.push_back({index, *scan_.cut_off_ms, *values.register_wh, 0});
+        } else if (*values.register_wh > scan_.registers.back().register_wh) {
+            scan_.register_went_on = index;
+        }
+    }
+
     void take_moment(UtcMs time_ms) {
         if (!scan_.first_ms) scan_.first_ms = time_ms;
         if (scan_.last_ms && *scan_.last_ms != time_ms) scan_.before_last_ms = scan_.last_ms;
@@ -83,6 +103,7 @@ private:
 
     RunScan& scan_;
     double least_rise_pt_;
+    bool is_drain_;
     long last_sequence_ = -1;
     std::optional<MarkKind> pending_;
     UtcMs pending_ms_ = 0;

@@ -39,6 +39,10 @@ struct RunScan {
     std::vector<OffSpan> output_off;
     std::optional<UtcMs> first_ms, last_ms, before_last_ms; ///< before_last_ms: the last moment before last_ms
     std::optional<UtcMs> cut_off_ms;                        ///< the first mark "cut-off"
+    /// Of a drain, where nothing after that mark counts: the register reading after it that stands for the one missing at the mark, and the last
+    /// one after it that shows more than the register did at the mark.
+    std::optional<std::size_t> register_read_late, register_went_on;
+    bool noted_after_the_end = false; ///< of a drain: readings after that mark, which are in none of the moments above
     bool entered_in_order = true;
     bool row_before_register = false, row_after_register = false; ///< a reading without register before the first or after the last one
 };

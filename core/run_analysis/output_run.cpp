@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace ullage {
 
@@ -68,10 +69,10 @@ std::vector<OutputSpan> spans(const RunRecord& record, OutputRun& run) {
 }
 
 std::optional<double> delivered_at(const RegisterTrack& track, UtcMs time_ms) {
-    std::optional<double> found;
-    for (const RegisterPoint& point : track.points)
-        if (point.time_ms == time_ms) found = point.delivered_wh;
-    return found;
+    // Of several points of one moment the last.
+    const auto after = std::ranges::upper_bound(track.points, time_ms, {}, &RegisterPoint::time_ms);
+    if (after == track.points.begin() || std::prev(after)->time_ms != time_ms) return std::nullopt;
+    return std::prev(after)->delivered_wh;
 }
 
 struct Stretch {

@@ -4,12 +4,14 @@
 #include "base/number.h"
 #include "measure/usable.h"
 #include "model/meter_gain.h"
+#include "numerics/distributions.h"
 #include "numerics/monte_carlo.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <map>
 
 namespace ullage {
@@ -152,11 +154,12 @@ struct MeterShare {
 };
 
 /// Absent where a meter that counts has no stated limit, or is not stated itself: two meters that nobody named may be two.
-std::optional<double> half_width(const std::vector<RoundTripCycle>& cycles, double charged_wh, double delivered_wh, double coverage) {
+std::optional<double> half_width(const std::vector<RoundTripCycle>& cycles, double charged_wh, double delivered_wh, const MeasureOptions& options) {
     if (!std::ranges::all_of(cycles, states_both_meters)) return std::nullopt;
     std::map<std::string, MeterShare> meters;
-    double variance = 0;
+    double variance = 0, repeats = 0;
     for (const RoundTripCycle& cycle : cycles) {
+        repeats += std::pow(options.repeatability_percent / 100 * cycle.delivered_wh / delivered_wh, 2);
         meters[cycle.drain_meter].share += cycle.delivered_wh / delivered_wh;
         meters[cycle.drain_meter].limit_percent = cycle.drain_limit_percent;
         meters[cycle.charge_meter].share -= cycle.charged_wh / charged_wh;
@@ -175,7 +178,15 @@ std::optional<double> half_width(const std::vector<RoundTripCycle>& cycles, doub
         variance += std::pow(std::min(part, largest), 2) / 3;
         largest = std::max(largest, part);
     }
-    return delivered_wh / charged_wh * half_width_of_sum(largest, std::sqrt(variance), coverage);
+    constexpr double unlimited = std::numeric_limits<double>::infinity();
+    double freedom = unlimited;
+    if (options.repeatability_source == RepeatabilitySource::pooled && options.repeatability_degrees > 0) {
+        const UncertaintyPart parts[] = {{std::sqrt(variance), unlimited}, {std::sqrt(repeats), static_cast<double>(options.repeatability_degrees)}};
+        freedom = effective_degrees_of_freedom(parts).value_or(unlimited);
+    }
+    const double normal_sd =
+        std::sqrt(variance + repeats) * coverage_factor(options.coverage, freedom) / coverage_factor(options.coverage, unlimited);
+    return delivered_wh / charged_wh * half_width_of_sum(largest, normal_sd, options.coverage);
 }
 
 std::string boundary_words(const std::vector<RoundTripCycle>& cycles) {
@@ -210,7 +221,7 @@ RoundTrip round_trip_of(std::vector<RoundTripCycle> cycles, const MeasureOptions
         one_meter = one_meter && !cycle.charge_meter.empty() && cycle.charge_meter == cycle.drain_meter &&
                     cycle.charge_meter == trip.cycles.front().charge_meter;
     }
-    const auto half = half_width(trip.cycles, charged_wh, delivered_wh, options.coverage);
+    const auto half = half_width(trip.cycles, charged_wh, delivered_wh, options);
     std::string reason = count_text(static_cast<long>(trip.cycles.size()), "closed cycle", "closed cycles") + ", " + trip.cycles.front().ends;
     if (trip.cycles.size() > 1) reason += " and others";
     if (std::ranges::any_of(trip.cycles, [](const auto& each) { return each.u_ends > 0; }))
@@ -221,7 +232,8 @@ RoundTrip round_trip_of(std::vector<RoundTripCycle> cycles, const MeasureOptions
               : one_meter         ? "; one meter measured both, so its gain cancels"
               : !all_stated       ? "; no meter is stated for a charge or a drain, so no gain cancels"
                                   : "; different meters, so their gains do not cancel";
-    if (!half) reason += "; no interval, as the error limit of a meter is not stated";
+    if (!half && all_stated) reason += "; no interval, as the error limit of a meter is not stated";
+    if (half) reason += "; full and cut-off are taken to repeat within " + fixed_text(options.repeatability_percent, 2) + " %";
     double after_full = 0;
     for (const RoundTripCycle& cycle : trip.cycles) after_full += cycle.after_full_wh;
     if (after_full > 0)

@@ -43,7 +43,9 @@ struct RoundTrip {
 /// Interval: the gain of meter m counts with its share of the delivered less its share of the charged energy, so that it cancels where one meter
 /// did both at like powers; at powers that differ by more than a factor of two the part of its error that is each power's own does not. The largest
 /// of those rectangular parts is convolved with all others. What went in after the gauge first showed full (a charger left plugged in) is counted
-/// half, its rectangle added, and makes the result a `bracket`. Without a limit of a meter that counts there is no interval.
+/// half, its rectangle added, and makes the result a `bracket`. "Full" and "cut-off" repeat only as well as drains do, so each cycle carries the
+/// repeatability of the options, independent of the other cycles; a pooled one with Student's t of its degrees of freedom. Without a limit of a meter
+/// that counts there is no interval, and without a meter stated no gain cancels.
 [[nodiscard]] RoundTrip round_trip(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options = {});
 
 /// The same from given cycles.

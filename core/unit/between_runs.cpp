@@ -15,7 +15,6 @@
 namespace ullage {
 namespace {
 
-constexpr double curvature_share = 0.05; ///< common practice, no source: see fit_unit
 constexpr double distinct_ratio = 1.3;
 constexpr double idle_below_w = 1; ///< a mean load below this is a no-load drain, whatever the register caught
 
@@ -47,14 +46,16 @@ double power_while_on_w(const DrainSummary& drain) {
     return power_w < distinct_ratio * drain.mean_load_w ? drain.mean_load_w : power_w;
 }
 
-Bounds curvature_bounds(const Unit& unit, double highest_load_w) {
+Bounds curvature_bounds(const Unit& unit, double highest_load_w, const MeasureOptions& options) {
     const double full_w = unit.rated_output_w.value_or(0) > 0 ? *unit.rated_output_w : std::max(highest_load_w, 1.0);
-    return {0, curvature_share / full_w};
+    return {0, options.most_quadratic_loss / full_w};
 }
 
-double widening_of(const BalanceFit& fit, double coverage) {
+double widening_of(const BalanceFit& fit, const MeasureOptions& options) {
     const Disagreement found = disagreement_of(fit);
-    return found.ratio * coverage_factor(coverage, found.nu) / coverage_factor(coverage, std::numeric_limits<double>::infinity());
+    const bool pooled = options.repeatability_source == RepeatabilitySource::pooled && options.repeatability_degrees > 0;
+    const double nu = pooled ? std::min(found.nu, static_cast<double>(options.repeatability_degrees)) : found.nu;
+    return found.ratio * coverage_factor(options.coverage, nu) / coverage_factor(options.coverage, std::numeric_limits<double>::infinity());
 }
 
 UnitParameters parameters_of(const BalanceFit& fit, double widening) {
@@ -72,7 +73,7 @@ Result<BalanceFit> solve_with_curvature(const std::vector<DrainSummary>& used, U
     if (distinct_loads(used) >= 3) {
         const Result<BalanceFit> alone = fit_balance(used, BalanceTerms{}, unit_fit.options);
         if (alone) {
-            const double widening = widening_of(alone.value(), unit_fit.options.coverage);
+            const double widening = widening_of(alone.value(), unit_fit.options);
             const double u_per_w = widening * std::sqrt(alone.value().scatter[2][2]);
             const double c_per_w = alone.value().parameters[2];
             const bool contradicts = c_per_w < unit_fit.c_bounds.low - 2 * u_per_w || c_per_w > unit_fit.c_bounds.high + 2 * u_per_w;
@@ -144,7 +145,7 @@ UnitFit fit_unit(const std::vector<const RunRecord*>& records, const std::vector
         fit.lowest_power_w = power_while_on_w(*least);
         fit.highest_power_w = power_while_on_w(*most);
     }
-    fit.c_bounds = curvature_bounds(unit, fit.highest_load_w);
+    fit.c_bounds = curvature_bounds(unit, fit.highest_load_w, options);
 
     std::string failure;
     if (run_times_differ(used)) {
@@ -153,7 +154,7 @@ UnitFit fit_unit(const std::vector<const RunRecord*>& records, const std::vector
             const BalanceFit& balance = solved.value();
             fit.chi_square = balance.chi_square;
             fit.degrees_of_freedom = balance.degrees_of_freedom;
-            fit.widening = widening_of(balance, options.coverage);
+            fit.widening = widening_of(balance, options);
             fit.parameters = parameters_of(balance, fit.widening);
             std::size_t k = 0;
             for (DrainSummary& drain : fit.drains) {
@@ -166,6 +167,7 @@ UnitFit fit_unit(const std::vector<const RunRecord*>& records, const std::vector
         }
     }
     plan(used, unit, fit);
+    fit.repeats = repeat_means(fit.drains, options);
     put_into_words(unit, failure, fit);
     return fit;
 }

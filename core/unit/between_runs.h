@@ -4,6 +4,7 @@
 #include "base/quantity.h"
 #include "unit/drain_summary.h"
 #include "unit/drain_system.h"
+#include "unit/repeats.h"
 
 #include <array>
 #include <optional>
@@ -66,7 +67,8 @@ struct UnitFit {
     std::size_t degrees_of_freedom = 0;
     double widening = 1; ///< factor on the drains' uncertainties because they disagree
     MeasureOptions options;
-    std::string sentence; ///< for people
+    std::string sentence;            ///< for people
+    std::vector<RepeatMean> repeats; ///< the used drains by like loads, the group that stands for the unit first (repeat_means)
 };
 
 /// Fits D_k = E* − P*·T_k − c·Q_k to all drains of one unit (see fit_balance): T_k hours of output on, Q_k = ∫P² dt, the loss
@@ -74,11 +76,10 @@ struct UnitFit {
 ///
 /// `records`: runs of one unit in any order; which take part, see summarise_drain; runs of another unit than the first are left out.
 /// E* and P* are known when the longest T of the used drains exceeds 1.5 times the shortest; else they are `not known` and the reason
-/// proposes a load. c lies within 0 and 0.05/rated output (common practice, no source: conversion losses rise by at most 5 % of the
-/// load between light load and rated output; without that claim the highest mean load stands for it) and is carried as a bounded
-/// parameter, so its effect is in every covariance. With three distinct loads (neighbours differ by 1.3 times or more) whose own
-/// uncertainty of c is below that of the bounds it counts as fitted; if they contradict the bounds by over two standard
-/// uncertainties, the bounds are dropped.
+/// proposes a load. c lies within 0 and MeasureOptions::most_quadratic_loss/rated output (without that claim the highest mean load stands for it) and
+/// is carried as a bounded parameter, so its effect is in every covariance. With three distinct loads (neighbours differ by 1.3 times or more) whose
+/// own uncertainty of c is below that of the bounds it counts as fitted; if they contradict the bounds by over two standard uncertainties, the bounds
+/// are dropped.
 ///
 /// Intervals never use less than the known uncertainties; drains that disagree widen them, at last with Student's t for n − 2 degrees
 /// of freedom (disagreement_of). Gains: see UnitParameters.

@@ -23,6 +23,11 @@ bool mean_tested(const UnitFit& fit, const CommonLoad& load) { return load.mean_
 
 bool power_tested(const UnitFit& fit, const CommonLoad& load) { return load.power_w >= fit.lowest_power_w && load.power_w <= fit.highest_power_w; }
 
+double beyond(double lowest_w, double highest_w, double load_w) {
+    if (load_w >= lowest_w && load_w <= highest_w) return 1;
+    return load_w < lowest_w ? lowest_w / load_w : load_w / highest_w;
+}
+
 std::string words(const UnitFit& fit, const CommonLoad& load) {
     const bool mean = mean_tested(fit, load), power = power_tested(fit, load);
     const std::string means = fixed_text(fit.lowest_load_w, 0) + " to " + fixed_text(fit.highest_load_w, 0) + " W";
@@ -88,6 +93,8 @@ LoadPrediction predict_under(const UnitFit& fit, const Unit& unit, const CommonL
         return result;
     }
     result.within_tested_loads = mean_tested(fit, load) && power_tested(fit, load);
+    result.beyond_factor =
+        std::max(beyond(fit.lowest_load_w, fit.highest_load_w, load_w), beyond(fit.lowest_power_w, fit.highest_power_w, load.power_w));
     result.run_time_h = run_time(fit, load, words(fit, load));
     result.deliverable_wh = scaled(result.run_time_h, "deliverable_wh", "Wh", load_w);
     const double rated_wh = unit.rated_energy_wh.value_or(0);

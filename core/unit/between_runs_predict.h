@@ -8,6 +8,9 @@
 
 namespace ullage {
 
+/// From this factor beyond the tested loads on a prediction rests on the shape of the loss polynomial more than on drains (the program's own rule).
+inline constexpr double most_beyond_factor = 1.5;
+
 /// What a unit will do under a steady load, from full to cut-off.
 struct LoadPrediction {
     double load_w = 0;
@@ -15,6 +18,11 @@ struct LoadPrediction {
     Quantity usable_fraction;         ///< "usable_fraction": deliverable / rated energy
     Quantity run_time_h;              ///< "run_time_h"
     bool within_tested_loads = false; ///< see predict_under
+    /// By which factor the load's mean or its power while on lies beyond the tested ones, the larger; 1 within. Infinite above a no-load drain alone.
+    double beyond_factor = 1;
+
+    /// So far beyond the tested loads that the figures rank nothing and resolve nothing.
+    [[nodiscard]] bool is_far_beyond() const { return beyond_factor > most_beyond_factor; }
 };
 
 /// Predicts T = E*/(P + P* + c·P²) and D = P·T at a load (from E* = P·T + P*·T + c·P²·T). Bands: delta method on 1/T, which is

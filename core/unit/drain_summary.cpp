@@ -89,6 +89,9 @@ DrainSummary summarise_drain(const RunRecord& record, const EnergyAnalysis& ener
     drain.title = run_title(record, energy);
     drain.kind = record.run.kind;
     drain.start_ms = energy.start_ms;
+    const auto &at_start = record.run.ambient_c, &at_end = record.run.ambient_end_c;
+    drain.ambient_c = at_start && at_end ? std::optional((*at_start + *at_end) / 2) : at_start ? at_start : at_end;
+    drain.found_off = record.run.end == RunEnd::found_off;
     drain.reason = not_full_to_cut_off(record.run);
     const std::string no_hours = fill_hours(energy, options, drain);
     const std::string no_energy = fill_energy(record, energy, drain);

@@ -33,6 +33,8 @@ struct DrainSummary {
     std::string reason;                    ///< why it is not used
     std::optional<GaugeCurve> gauge_curve; ///< of a used drain whose gauge was read often enough
     std::string no_curve_reason;           ///< why there is none; empty for a no-load drain
+    std::optional<double> ambient_c{};     ///< as the run notes it, the mean of start and end
+    bool found_off = false;                ///< nobody saw it go off
 };
 
 /// Reduces a run to the terms of the balance between runs. Used are drains and no-load drains that started full and ended by

@@ -15,7 +15,8 @@ constexpr double ratio_threshold = 0.01;
 
 bool like(const DrainSummary& a, const DrainSummary& b) {
     const auto [low_w, high_w] = std::minmax(a.mean_load_w, b.mean_load_w);
-    return high_w <= like_load_ratio * low_w && time_share_difference(*a.gauge_curve, *b.gauge_curve) <= like_time_share;
+    return high_w <= like_load_ratio * low_w && !are_unlike_temperatures(a, b) &&
+           time_share_difference(*a.gauge_curve, *b.gauge_curve) <= like_time_share;
 }
 
 std::optional<DrainComparison> compare(const UnitFit& fit, const Unit& unit, std::size_t earlier, std::size_t later) {

@@ -22,7 +22,7 @@ std::string why_not_known(const UnitFit& fit, const GaugeDrift& drift, std::size
         return "of " + std::to_string(curves) + " full drains those at like loads were read at too few common depths: read the gauge more often";
     if (curves >= 2)
         return "no two of the " + std::to_string(curves) +
-               " full drains had like loads (mean loads within a factor of 1.25, in like order): repeat an early load";
+               " full drains had like loads (mean loads within a factor of 1.25, in like order) at temperatures within 8 °C: repeat an early drain";
     std::string text = "it takes two drains from full to cut-off with the gauge read at six depths or more; so far: " + std::to_string(curves);
     for (const DrainSummary& drain : fit.drains)
         if (drain.used && drain.kind == RunKind::drain && !drain.gauge_curve)

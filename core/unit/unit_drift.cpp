@@ -10,6 +10,7 @@
 #include <cmath>
 #include <iterator>
 #include <utility>
+#include <vector>
 
 namespace ullage {
 namespace {
@@ -33,8 +34,12 @@ double days_spanned(const std::vector<DrainSummary>& used) {
 } // namespace
 
 Drift test_drift(const UnitFit& fit, const Unit& unit) {
+    std::vector<DrainSummary> all;
+    std::ranges::copy_if(fit.drains, std::back_inserter(all), &DrainSummary::used);
     std::vector<DrainSummary> used;
-    std::ranges::copy_if(fit.drains, std::back_inserter(used), &DrainSummary::used);
+    for (const std::size_t place : most_of_like_temperature(all)) used.push_back(all[place]);
+    if (used.size() < all.size() && used.size() < least_drains)
+        return refused("the drains were made at temperatures more than " + exact_text(like_temperatures_c) + " °C apart, where cold looks like age");
     if (used.size() < least_drains) return refused("it takes three drains from full to cut-off; so far: " + std::to_string(used.size()));
     if (days_spanned(used) < least_days) return refused("all drains were made within a day");
 
@@ -63,8 +68,10 @@ Drift test_drift(const UnitFit& fit, const Unit& unit) {
     drift.statistic = change / u;
     drift.p_value = student_t_two_sided_tail(*drift.statistic, nu);
     drift.significant = *drift.p_value < Drift::threshold;
-    drift.change_wh_per_day = known(key, "Wh/d", change, coverage_factor(fit.options.coverage, nu) * u, Kind::measured,
-                                    "over " + fixed_text(days_spanned(used), 0) + " days, corrected for the loads");
+    std::string reason = "over " + fixed_text(days_spanned(used), 0) + " days, corrected for the loads";
+    if (used.size() < all.size())
+        reason += "; " + count_text(static_cast<long>(all.size() - used.size()), "drain", "drains") + " at other temperatures left out";
+    drift.change_wh_per_day = known(key, "Wh/d", change, coverage_factor(fit.options.coverage, nu) * u, Kind::measured, std::move(reason));
     const double half = *drift.change_wh_per_day.half_width();
     const int decimals = half > 0 ? decimals_for(half) : 2;
     const std::string size = signed_text(change, decimals) + " ± " + fixed_text(half, decimals) + " Wh a day";

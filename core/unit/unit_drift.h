@@ -22,8 +22,8 @@ struct Drift {
 /// loads will do: a P* that the drains do not settle is held within what is usual, 0 to 3 % of the rated output (common practice, no source). The
 /// distribution is normal, or Student's t where the drains refute their known uncertainties
 /// (disagreement_of; effective degrees of freedom by JCGM 100:2008, G.4.1). `not known`: fewer than three used drains, all within a
-/// day, or loads that changed in step with time. A change of E* is ageing (or cold: compare like temperatures); a gauge that drifts
-/// does not touch it, as no gauge takes part.
+/// day, or loads that changed in step with time. Of drains at unlike temperatures those count that are most within like_temperatures_c; the rest are
+/// left out and said to be. A change of E* is ageing; a gauge that drifts does not touch it, as no gauge takes part.
 [[nodiscard]] Drift test_drift(const UnitFit& fit, const Unit& unit);
 
 } // namespace ullage

@@ -18,7 +18,7 @@ RunSetup specimen_under(const LoadProfile& load, std::uint64_t seed) {
     setup.physics.battery_wh = random.uniform(900, 1050);
     setup.physics.p0_w = random.uniform(6, 16);
     setup.physics.a = random.uniform(1.05, 1.2);
-    setup.physics.b_per_w = setup.physics.a * random.uniform(0, most_quadratic_loss) / *setup.unit.rated_output_w;
+    setup.physics.b_per_w = setup.physics.a * random.uniform(0, MeasureOptions().most_quadratic_loss) / *setup.unit.rated_output_w;
     setup.load = load;
     setup.meter->meter.uuid = "meter";
     setup.meter->meter.name = "Meter";

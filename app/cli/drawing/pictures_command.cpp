@@ -74,8 +74,8 @@ void add_runs(std::vector<Picture>& pictures, const Casebook& casebook) {
 }
 
 /// As tested, against load, and at `load` where there is one.
-void add_comparison(std::vector<Picture>& pictures, const UnitRuns& runs, const std::optional<CommonLoad>& load) {
-    const Comparison comparison = compare_as_tested(runs, CompareRows::one_per_unit);
+void add_comparison(std::vector<Picture>& pictures, const UnitRuns& runs, const MeasureOptions& options, const std::optional<CommonLoad>& load) {
+    const Comparison comparison = compare_as_tested(runs, CompareRows::one_per_unit, options);
     const FairComparison fair = compare_at(comparison, load);
     pictures.push_back({QStringLiteral("comparison-vessels"), comparison_vessels(comparison)});
     pictures.push_back({QStringLiteral("comparison-usable-fraction"), comparison_bars(comparison)});
@@ -125,7 +125,7 @@ int pictures_command(const PicturesArguments& arguments, std::ostream& out, std:
         return refuse(err, {Failure::io, "the arguments.folder cannot be made", arguments.folder, "choose a arguments.folder that you may write to"});
     std::vector<Picture> pictures;
     if (!arguments.comparison_only) add_runs(pictures, *casebook.value());
-    add_comparison(pictures, addresses_of(casebook.value()->runs()),
+    add_comparison(pictures, addresses_of(casebook.value()->runs()), casebook.value()->options(),
                    arguments.at_load_w ? std::optional(CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}}) : std::nullopt);
     // All names are asked for before the first picture is written.
     const Replacing replacing = replacing_of(arguments.force, {arguments.source});

@@ -113,7 +113,8 @@ int report_run(const ReportArguments& arguments, const Casebook& casebook, const
 int report_comparison(const ReportArguments& arguments, const Casebook& casebook, const ReportOptions& options, const ReportLook& look,
                       std::ostream& out, std::ostream& err) {
     const SharedRuns all = casebook.runs();
-    const Comparison comparison = compare_as_tested(addresses_of(all), arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit);
+    const Comparison comparison =
+        compare_as_tested(addresses_of(all), arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit, casebook.options());
     std::vector<ReportedRun> runs;
     std::vector<UnitAnalysis> units;
     std::set<std::string> known;

@@ -65,6 +65,9 @@ int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::o
         if (!source) return refuse(err, source.error());
         Result<std::vector<RunRecord>> records = source.value().runs();
         if (!records) return refuse(err, records.error());
+        const Result<MeasureOptions> method = source.value().method();
+        if (!method) return refuse(err, method.error());
+        casebook.set_options(method.value());
         casebook.set_runs(shared(std::move(records).value()));
         const SharedRuns all = casebook.runs();
         const Result<UnitRuns> runs = chosen_runs(addresses_of(all), arguments.unit, arguments.run);
@@ -82,6 +85,8 @@ int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::o
                 chosen.run_uuids.push_back(run->run.uuid);
                 chosen.loads.push_back(load.value());
             }
+        // How drains repeat is told by all of them, not only by those that are shown.
+        casebook.set_options(casebook.options());
         casebook.set_runs(std::move(needed));
     }
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';

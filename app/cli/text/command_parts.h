@@ -68,6 +68,7 @@ struct CompareArguments {
     std::optional<double> at_load_w;         ///< a common load; absent: as tested
     double duty_percent = 100;               ///< share of the time that it is on
     std::string load_list;                   ///< or the load of this list: a file (.csv) or the name of one in the logbook
+    bool by_model = false;                   ///< the models that units name, by their specimens, instead of the units
     bool pairs = false;                      ///< the differences between units instead of the units
     std::string pairs_of;                    ///< key of the figure that differs; empty: usable fraction
     std::vector<std::string> columns;        ///< keys; empty: all

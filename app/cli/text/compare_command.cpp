@@ -52,7 +52,7 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
     std::erase_if(runs.value().records, [&](const RunRecord& record) { return !wanted(record.unit, arguments); });
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
     const CompareRows rows = arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit;
-    Comparison comparison = compare_as_tested(runs.value().records, rows);
+    Comparison comparison = compare_as_tested(runs.value().records, rows, runs.value().method);
     name_sources(comparison, rows, runs.value().source_of);
     std::optional<CommonLoad> load;
     if (!arguments.load_list.empty()) {
@@ -67,7 +67,9 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
     const FairComparison fair = compare_at(comparison, load);
     const auto figure = std::ranges::find(all_pair_figures, arguments.pairs_of, pair_figure_key);
     const PairFigure pairs_of = figure == std::end(all_pair_figures) ? PairFigure::usable_fraction : *figure;
-    Table table = arguments.pairs ? pairs_table(comparison, fair, pairs_of) : comparison_table(comparison, fair);
+    Table table = arguments.by_model ? models_table(comparison, fair)
+                  : arguments.pairs  ? pairs_table(comparison, fair, pairs_of)
+                                     : comparison_table(comparison, fair);
     if (!arguments.columns.empty()) {
         Result<Table> chosen = with_columns(table, arguments.columns);
         if (!chosen) {

@@ -5,6 +5,7 @@
 #include "comparison/joined_records.h"
 #include "formats/files/whole_file.h"
 #include "formats/sheets/run_sheet.h"
+#include "measure/method_settings.h"
 #include "trace/run_load.h"
 
 #include <fmt/format.h>
@@ -182,12 +183,20 @@ Result<std::vector<LoadList>> OpenedSource::load_lists() const {
     return logbook_.load_lists();
 }
 
+Result<MeasureOptions> OpenedSource::method() const {
+    const Result<std::map<std::string, double>> stated = logbook_.method_settings();
+    if (!stated) return stated.error();
+    return options_from(stated.value());
+}
+
 Result<std::unique_ptr<Casebook>> OpenedSource::casebook() const {
     Result<std::vector<RunRecord>> records = runs();
     if (!records) return records.error();
+    const Result<MeasureOptions> options = method();
+    if (!options) return options.error();
     Casebook::HistorySource histories;
     if (!of_sheets_) histories = [this](const std::string& reading_uuid) { return logbook_.history(reading_uuid); };
-    auto casebook = std::make_unique<Casebook>(std::move(histories));
+    auto casebook = std::make_unique<Casebook>(std::move(histories), options.value());
     casebook->set_runs(shared(std::move(records).value()));
     return casebook;
 }
@@ -221,6 +230,7 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
     const bool one = paths.size() == 1;
     const std::vector<std::string> names = names_of(paths);
     std::set<std::pair<dev_t, ino_t>> known_sheets;
+    std::optional<std::string> method_of;
     for (std::size_t p = 0; p < paths.size(); ++p) {
         const std::string& path = paths[p];
         if (!one && is_sheets(path)) {
@@ -235,6 +245,14 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
             const Result<std::vector<LoadList>> lists = source.value().load_lists();
             if (!lists) return lists.error();
             runs.load_lists.insert(runs.load_lists.end(), lists.value().begin(), lists.value().end());
+            const Result<MeasureOptions> method = source.value().method();
+            if (!method) return method.error();
+            if (!method_of) {
+                method_of = names[p];
+                runs.method = method.value();
+            } else if (method.value() != runs.method) {
+                notices.push_back(names[p] + " states another method than " + *method_of + ", by which all are compared");
+            }
         }
         sources.push_back({names[p], std::move(records).value()});
     }

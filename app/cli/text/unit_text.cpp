@@ -17,7 +17,9 @@ using Content = TableColumn::Content;
 
 std::string heading(const UnitAnalysis& analysis) {
     const std::string line = one_line(fmt::format("All drains of {} together", analysis.unit.name));
-    return line + '\n' + std::string(display_width(line), '=') + '\n' + one_line(analysis.fit.sentence) + '\n';
+    const std::string repeats = one_line(repeats_sentence(analysis.fit.repeats, analysis.fit.options));
+    return line + '\n' + std::string(display_width(line), '=') + '\n' + repeats + (repeats.empty() ? "" : "\n") + one_line(analysis.fit.sentence) +
+           '\n';
 }
 
 Quantity plain(const char* unit, double value) { return known({}, unit, value, std::nullopt, Kind::measured); }

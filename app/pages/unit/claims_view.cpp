@@ -47,7 +47,8 @@ QString claims_html(const UnitClaims& claims) {
         html += QStringLiteral("<tr><td>%1</td><td align='right'>%2</td><td align='right'>%3</td><td>%4</td><td style='color:%5'>%6</td></tr>")
                     .arg(text_of(check.title), check.claimed ? text_of(exact_text(*check.claimed) + ' ' + check.unit) : tr("not stated"),
                          shown(check.measured), verdict_cell(check.verdict, palette), palette.soft.name(), text_of(check.evidence).toHtmlEscaped());
-    return html + QStringLiteral("</table><p style='color:%1'>%2</p>").arg(palette.soft.name(), text_of(decision_rule_text()).toHtmlEscaped());
+    return html +
+           QStringLiteral("</table><p style='color:%1'>%2</p>").arg(palette.soft.name(), text_of(decision_rule_text(claims.options)).toHtmlEscaped());
 }
 
 QString draw_words(const QString& name, const StandingDraw& draw, const QString& currency) {

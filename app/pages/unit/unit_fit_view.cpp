@@ -31,9 +31,9 @@ constexpr int words_width_px = 296;
 } // namespace
 
 UnitFitView::UnitFitView(QWidget* parent)
-    : QFrame(parent), sentence_(new_paragraph("fitSentenceLabel", Tone::ink)), next_(new_paragraph("nextRunLabel", Tone::accent)),
-      drift_(new_paragraph("driftLabel", Tone::soft)), gauge_drift_(new_paragraph("gaugeDriftLabel", Tone::soft)),
-      off_chart_(new_paragraph("offChartLabel", Tone::soft, TextSize::caption)),
+    : QFrame(parent), repeats_(new_paragraph("repeatsLabel", Tone::ink)), sentence_(new_paragraph("fitSentenceLabel", Tone::ink)),
+      next_(new_paragraph("nextRunLabel", Tone::accent)), drift_(new_paragraph("driftLabel", Tone::soft)),
+      gauge_drift_(new_paragraph("gaugeDriftLabel", Tone::soft)), off_chart_(new_paragraph("offChartLabel", Tone::soft, TextSize::caption)),
       unused_(new_paragraph("unusedRunsLabel", Tone::soft, TextSize::caption)), tabs_(new QTabWidget), usable_chart_(new LineChart),
       run_time_chart_(new LineChart), gauge_chart_(new LineChart) {
     setObjectName(QStringLiteral("unitFitPanel"));
@@ -71,7 +71,7 @@ QWidget* UnitFitView::makeWords() {
     column->setSpacing(spacing::grid_px);
     column->addWidget(head);
     column->addLayout(figures);
-    for (QLabel* label : {sentence_, next_, drift_, gauge_drift_, off_chart_, unused_}) column->addWidget(label);
+    for (QLabel* label : {repeats_, sentence_, next_, drift_, gauge_drift_, off_chart_, unused_}) column->addWidget(label);
     column->addStretch();
     // A low window must not squeeze the words onto one another.
     words_area_ = scrolling(*side, this);
@@ -133,6 +133,8 @@ void UnitFitView::setUnit(const UnitAnalysis& analysis, const std::vector<Measur
     fill(draw_, fit.no_load_draw_w, sentence);
     fill(energy_, fit.deliverable_at_no_time_cost_wh, sentence);
     fill(endurance_, fit.no_load_endurance_h, sentence);
+    repeats_->setText(text_of(repeats_sentence(fit.repeats, fit.options)));
+    repeats_->setVisible(!repeats_->text().isEmpty());
     sentence_->setText(sentence);
     next_->setText(text_of(analysis.next_run_sentence));
     drift_->setText(text_of(analysis.drift.sentence));

@@ -42,7 +42,7 @@ private:
     static void fill(const Figure& figure, const Quantity& quantity, const QString& said);
 
     Figure draw_, energy_, endurance_;
-    QLabel *sentence_, *next_, *drift_, *gauge_drift_, *off_chart_, *unused_;
+    QLabel *repeats_, *sentence_, *next_, *drift_, *gauge_drift_, *off_chart_, *unused_;
     QScrollArea* words_area_ = nullptr;
     QTabWidget* tabs_;
     LineChart *usable_chart_, *run_time_chart_, *gauge_chart_;

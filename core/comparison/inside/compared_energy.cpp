@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <vector>
 
 namespace ullage {
 namespace {
@@ -30,7 +31,20 @@ ComparedEnergy moved(const UnitFit& fit, const CommonLoad& load, double energy_w
     for (std::size_t i = 0; i < 3; ++i)
         for (std::size_t j = 0; j < 3; ++j) variance += slope[i] * p.covariance[i][j] * slope[j];
     result.independent_wh = energy_wh * run_time_h * std::sqrt(std::max(0.0, variance));
+    // The covariance is widened for Student's t already.
     for (const UnitParameters::Gain& gain : p.gains) result.gain_half_width_wh[gain.meter_key] += along(gain.half_width);
+    return result;
+}
+
+ComparedEnergy from_repeats(const RepeatMean& mean, const MeasureOptions& options) {
+    ComparedEnergy result;
+    result.energy_wh = mean.mean_wh;
+    result.independent_wh = mean.independent_wh;
+    result.degrees_of_freedom = mean.degrees_of_freedom;
+    result.pooled = !mean.by_own_scatter && options.repeatability_source == RepeatabilitySource::pooled;
+    for (const auto& [meter, gain] : mean.gains) result.gain_half_width_wh[meter] = gain.half_width_wh;
+    result.load_w = mean.mean_load_w;
+    result.load_part_wh = mean.load_part_wh;
     return result;
 }
 
@@ -70,6 +84,7 @@ std::optional<ComparedEnergy> compared_energy_of(const Comparison& comparison, c
         return std::nullopt;
     }
     if (at.standing == Standing::moved) return moved(fit, *fair.load, *energy.value);
+    if (at.mean) return from_repeats(*at.mean, fit.options);
 
     ComparedEnergy result;
     result.energy_wh = *energy.value;
@@ -92,7 +107,26 @@ namespace {
 /// What the uncertainty of a difference is made of: its widest rectangle, and the standard deviation of the rest.
 struct DifferenceSpread {
     double rectangular = 0, rest_sd = 0;
+    double degrees_of_freedom = INFINITY; ///< of the rest
+
+    /// The rest as a normal part that gives the same interval.
+    [[nodiscard]] double normal_rest(double coverage) const {
+        return rest_sd * coverage_factor(coverage, degrees_of_freedom) / coverage_factor(coverage, INFINITY);
+    }
 };
+
+/// A scatter that both sides take from one pool is one estimate, whose degrees of freedom count once.
+double freedom_of_difference(const ComparedEnergy& x, double x_wh, const ComparedEnergy& y, double y_wh, double others_sd) {
+    std::vector<UncertaintyPart> parts;
+    if (x.pooled && y.pooled) {
+        parts.push_back({std::hypot(x_wh, y_wh), std::min(x.degrees_of_freedom, y.degrees_of_freedom)});
+    } else {
+        parts.push_back({x_wh, x.degrees_of_freedom});
+        parts.push_back({y_wh, y.degrees_of_freedom});
+    }
+    parts.push_back({others_sd, INFINITY});
+    return effective_degrees_of_freedom(parts).value_or(INFINITY);
+}
 
 DifferenceSpread spread_of_difference(const ComparedEnergy& x, double a, const ComparedEnergy& y, double b) {
     DifferenceSpread spread;
@@ -113,7 +147,9 @@ DifferenceSpread spread_of_difference(const ComparedEnergy& x, double a, const C
     // What cancels between two loads of one meter is only the part common to both.
     if (one_meter && x.load_w > 0 && y.load_w > 0 && are_unlike_loads(x.load_w, y.load_w))
         others += (std::pow(a * x.load_part_wh, 2) + std::pow(b * y.load_part_wh, 2)) / 3;
-    spread.rest_sd = std::sqrt(std::pow(a * x.independent_wh, 2) + std::pow(b * y.independent_wh, 2) + others);
+    const double x_wh = std::abs(a) * x.independent_wh, y_wh = std::abs(b) * y.independent_wh;
+    spread.rest_sd = std::sqrt(x_wh * x_wh + y_wh * y_wh + others);
+    spread.degrees_of_freedom = freedom_of_difference(x, x_wh, y, y_wh, std::sqrt(others));
     return spread;
 }
 
@@ -121,12 +157,12 @@ DifferenceSpread spread_of_difference(const ComparedEnergy& x, double a, const C
 
 double difference_half_width(const ComparedEnergy& x, double a, const ComparedEnergy& y, double b, double coverage) {
     const DifferenceSpread spread = spread_of_difference(x, a, y, b);
-    return half_width_of_sum(spread.rectangular, spread.rest_sd, coverage);
+    return half_width_of_sum(spread.rectangular, spread.normal_rest(coverage), coverage);
 }
 
 bool is_beyond_half_width(double difference, const ComparedEnergy& x, double a, const ComparedEnergy& y, double b, const BeyondHalfWidth& beyond) {
     const DifferenceSpread spread = spread_of_difference(x, a, y, b);
-    return beyond(std::abs(difference), spread.rectangular, spread.rest_sd);
+    return beyond(std::abs(difference), spread.rectangular, spread.normal_rest(beyond.coverage()));
 }
 
 bool share_a_meter(const ComparedEnergy& x, const ComparedEnergy& y) {

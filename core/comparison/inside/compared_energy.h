@@ -5,6 +5,7 @@
 #include "comparison/fair_comparison.h"
 #include "numerics/monte_carlo.h"
 
+#include <limits>
 #include <map>
 #include <optional>
 #include <string>
@@ -17,6 +18,8 @@ struct ComparedEnergy {
     double independent_wh = 0;                        ///< standard uncertainty without gains
     std::map<std::string, double> gain_half_width_wh; ///< by meter key, with sign: where the meter's limit moves the energy
     double load_w = 0, load_part_wh = 0; ///< of a single drain: its load, and the half-width of its meter's error that is this load's own
+    double degrees_of_freedom = std::numeric_limits<double>::infinity(); ///< of independent_wh; finite where repeats or a pool settle it
+    bool pooled = false; ///< those are of a scatter pooled over units, which both sides of a difference share
 };
 
 /// The deliverable energy of a row at the common load. Absent where it has no interval; `why` then says so.

@@ -11,10 +11,22 @@ constexpr double shape_pt = 0.9; ///< of a gauge about the nearest law tried
 constexpr double lost_share = 0.02;
 constexpr std::size_t most_readings = 16;
 constexpr double lowest_percent = 2;
-constexpr std::size_t grid = 48;
+constexpr std::size_t grid = 60;
 constexpr double most_times_taken = 30;     ///< E* where no label limits it
 constexpr double beyond_what_it_gave = 1.1; ///< E* of a unit that has given more than its label allows
 constexpr double all_values_pt = 100;
+
+/// What the label says of E*.
+struct LabelPrior {
+    double least_wh = 0, most_wh = 0;
+    bool soft = false; ///< from a label; else the limit is the grid's own
+
+    [[nodiscard]] double at(double e_wh) const {
+        if (e_wh < least_wh || e_wh > end_wh()) return 0;
+        return e_wh <= most_wh ? 1 : std::exp(-(e_wh / most_wh - 1) / label_softness);
+    }
+    [[nodiscard]] double end_wh() const { return soft ? softly_up_to * most_wh : most_wh; }
+};
 
 double taken_wh(const TrendPoint& point, const OwnDraw& draw) {
     return point.delivered_wh + draw.no_load_w * point.on_hours + draw.curvature_per_w * point.squared_w2h;
@@ -50,11 +62,11 @@ public:
     }
 
     /// Prior of the unit's E* times the likelihood of the readings; 0 where no such unit is allowed. `starts_at`: depth by the law's first reading.
-    [[nodiscard]] double under(const GaugeLawTried& law, double starts_at, double least_wh, double most_wh) const {
+    [[nodiscard]] double under(const GaugeLawTried& law, double starts_at, const LabelPrior& label) const {
         if (starts_at >= 1) return 0;
         const double e_wh = total_wh_ / (1 - starts_at);
-        if (e_wh < least_wh || e_wh > most_wh) return 0;
-        double product = 1;
+        double product = label.at(e_wh);
+        if (product == 0) return 0;
         const bool blind = law.family == GaugeFamily::blind;
         for (std::size_t i = 0; i < points_.size(); ++i) {
             const double shown = law.shown(std::min(1.0, starts_at + (blind ? points_[i].delivered_wh : taken_[i]) / e_wh));
@@ -65,9 +77,8 @@ public:
         return product;
     }
 
-    [[nodiscard]] double under_any(double least_wh, double most_wh) const {
-        if (total_wh_ < least_wh || total_wh_ > most_wh) return 0;
-        double product = 1;
+    [[nodiscard]] double under_any(const LabelPrior& label) const {
+        double product = label.at(total_wh_);
         for (std::size_t i = 0; i < points_.size(); ++i)
             product *= i == 0 && setup_.started_full ? likelihood_.at(points_[i].gauge_percent - 100) : ReadingLikelihood::of_any();
         return product;
@@ -94,22 +105,23 @@ std::vector<LeftWeight> left_by_trend(const TrendSetup& setup, const std::vector
     for (const OwnDraw& draw : draws) {
         const double taken = taken_wh(setup.end, draw);
         if (taken <= 0) continue;
-        const double most_wh = setup.most_wh ? std::max(*setup.most_wh, beyond_what_it_gave * taken) : taken * most_times_taken;
-        const double least_wh = setup.most_wh ? setup.least_wh.value_or(0) : 0;
-        const double from_wh = std::max(taken * 1e-3, setup.started_full ? least_wh - taken : 0), to_wh = most_wh - taken;
+        const LabelPrior label{setup.most_wh ? setup.least_wh.value_or(0) : 0,
+                               setup.most_wh ? std::max(*setup.most_wh, beyond_what_it_gave * taken) : taken * most_times_taken,
+                               setup.most_wh.has_value()};
+        const double from_wh = std::max(taken * 1e-3, setup.started_full ? label.least_wh - taken : 0), to_wh = label.end_wh() - taken;
         if (to_wh <= from_wh) continue;
         const double ratio = std::log(to_wh / from_wh) / static_cast<double>(grid);
         for (std::size_t i = 0; i < grid; ++i) {
             LeftWeight cell{from_wh * std::exp(ratio * (static_cast<double>(i) + 0.5)), draw, 0, {}};
             // The width of the cell in E*, over its range or in log E*.
-            const double prior = cell.left_wh * ratio / (setup.most_wh ? most_wh - least_wh : taken + cell.left_wh);
+            const double prior = cell.left_wh * ratio / (setup.most_wh ? label.most_wh - label.least_wh : taken + cell.left_wh);
             const LeftCell left(setup, points, likelihood, draw, cell.left_wh);
             for (std::size_t k = 0; k < tried_laws().size(); ++k) {
                 const GaugeLawTried& law = tried_laws()[k];
-                cell.by_family[static_cast<std::size_t>(law.family)] += prior * law.weight * left.under(law, starts[k], least_wh, most_wh);
+                cell.by_family[static_cast<std::size_t>(law.family)] += prior * law.weight * left.under(law, starts[k], label);
             }
             constexpr std::size_t any = static_cast<std::size_t>(GaugeFamily::unknown);
-            cell.by_family[any] = prior * family_priors[any].share * left.under_any(least_wh, most_wh);
+            cell.by_family[any] = prior * family_priors[any].share * left.under_any(label);
             for (const double weight : cell.by_family) cell.weight += weight;
             sum += cell.weight;
             result.push_back(cell);

@@ -2,7 +2,6 @@
 #include "forecast/inside/outlook.h"
 
 #include "gauge/drain_series.h"
-#include "gauge/feasibility.h"
 #include "model/meter_gain.h"
 
 #include <algorithm>
@@ -13,7 +12,7 @@ namespace {
 constexpr std::size_t most_points = 60;
 
 /// Paired points with a register, else gauge readings against time alone.
-void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_register, TrendSetup& trend) {
+void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_register, const MeasureOptions& options, TrendSetup& trend) {
     trend.started_full = record.run.started_full.value_or(false);
     trend.gauge_step_pt = record.unit.gauge_step_percent;
     const auto on_hours = [&](UtcMs time_ms) { return hours_between(energy.start_ms, time_ms) - tripped_hours(energy, time_ms); };
@@ -25,8 +24,8 @@ void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_
         trend.end.squared_w2h = energy.squares.up_to(energy.track, energy.track.points.size() - 1);
         if (record.unit.rated_energy_wh) trend.least_wh = least_of_label * *record.unit.rated_energy_wh;
         if (record.unit.rated_energy_wh)
-            trend.most_wh =
-                most_of_label * *record.unit.rated_energy_wh * (1 + (record.meter ? error_limit_percent(*record.meter).value_or(0) : 0) / 100);
+            trend.most_wh = options.most_of_label * *record.unit.rated_energy_wh *
+                            (1 + (record.meter ? error_limit_percent(*record.meter).value_or(0) : 0) / 100);
         return;
     }
     std::vector<const Reading*> shown;
@@ -65,13 +64,13 @@ UtcMs last_looked_ms(const RunRecord& record) {
 
 } // namespace
 
-Outlook outlook_of(const RunRecord& record, const EnergyAnalysis& energy) {
+Outlook outlook_of(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     const bool has_register = energy.track.usable();
     Outlook outlook{{},
                     FutureLoads(has_register ? load_steps(energy.track, record.run.end) : std::vector<LoadStep>{}, noted_powers(record)),
                     has_register,
                     has_register ? energy.track.points.back().time_ms : last_looked_ms(record)};
-    fill_trend(record, energy, has_register, outlook.trend);
+    fill_trend(record, energy, has_register, options, outlook.trend);
     return outlook;
 }
 

@@ -16,6 +16,6 @@ struct Outlook {
 };
 
 /// Precondition: a reading that is not withdrawn.
-[[nodiscard]] Outlook outlook_of(const RunRecord& record, const EnergyAnalysis& energy);
+[[nodiscard]] Outlook outlook_of(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options);
 
 } // namespace ullage

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/json/unit_analysis_json.h"
 
+#include <cmath>
 #include <utility>
 
 namespace ullage {
@@ -32,6 +33,29 @@ Json drains_json(const UnitFit& fit) {
                         {"residual_wh", number_json(drain.residual_wh)}});
     }
     return list;
+}
+
+Json repeats_json(const UnitFit& fit) {
+    Json list = Json::array();
+    for (const RepeatMean& mean : fit.repeats) {
+        Json runs = Json::array();
+        for (const std::size_t place : mean.drains) runs.push_back(fit.drains[place].run_number);
+        list.push_back({{"runs", std::move(runs)},
+                        {"mean_load_w", number_json(mean.mean_load_w)},
+                        {"delivered_wh", quantity_json(mean.delivered_wh)},
+                        {"scatter_wh", mean.count() > 1 ? number_json(mean.scatter_wh) : Json(nullptr)},
+                        {"independent_wh", number_json(mean.independent_wh)},
+                        {"degrees_of_freedom", std::isfinite(mean.degrees_of_freedom) ? number_json(mean.degrees_of_freedom) : Json(nullptr)},
+                        {"by_own_scatter", mean.by_own_scatter}});
+    }
+    return list;
+}
+
+Json repeatability_json(const MeasureOptions& options) {
+    constexpr const char* sources[] = {"usual", "stated", "pooled"};
+    return {{"percent", number_json(options.repeatability_percent)},
+            {"source", sources[static_cast<std::size_t>(options.repeatability_source)]},
+            {"degrees_of_freedom", options.repeatability_degrees > 0 ? Json(options.repeatability_degrees) : Json(nullptr)}};
 }
 
 Json predictions_json(const std::vector<LoadPrediction>& predictions) {
@@ -109,6 +133,8 @@ Json unit_analysis_json(const UnitAnalysis& analysis) {
             {"sentence", analysis.fit.sentence},
             {"quantities", quantities_json(analysis)},
             {"drains", drains_json(analysis.fit)},
+            {"repeats", repeats_json(analysis.fit)},
+            {"repeatability", repeatability_json(analysis.fit.options)},
             {"predictions", predictions_json(analysis.predictions)},
             {"next_run", next_run_json(analysis)},
             {"drift", drift_json(analysis.drift)},

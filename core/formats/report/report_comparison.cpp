@@ -116,6 +116,7 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
 
 void add_unit(ReportBuilder& builder, const UnitAnalysis& unit) {
     builder.section(unit.unit.name);
+    builder.paragraph(repeats_sentence(unit.fit.repeats, unit.fit.options));
     builder.paragraph(unit.fit.sentence);
     builder.table(predictions_table(unit));
     builder.paragraph(unit.next_run_sentence, "Next run");
@@ -167,7 +168,7 @@ Report comparison_report(const Comparison& comparison, const FairComparison& fai
     }
     builder.chapter("Uncertainty budgets");
     for (const ReportedRun& run : runs) add_budget(builder, run);
-    add_method(builder);
+    add_method(builder, comparison.fits.empty() ? MeasureOptions() : comparison.fits.front().options);
     builder.chapter("Readings");
     for (const ReportedRun& run : runs) add_readings(builder, run);
     add_amendments(builder, runs);

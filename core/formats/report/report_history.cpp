@@ -90,10 +90,10 @@ void add_amendments(ReportBuilder& builder, const std::vector<ReportedRun>& runs
     builder.table(table);
 }
 
-void add_method(ReportBuilder& builder) {
+void add_method(ReportBuilder& builder, const MeasureOptions& options) {
     builder.chapter("Method and sources");
     // Not put into the reader's number form: the points are those of clauses and titles.
-    for (auto& [heading, text] : report_method()) builder.report.blocks.emplace_back(ReportParagraph{heading, text});
+    for (auto& [heading, text] : report_method(options)) builder.report.blocks.emplace_back(ReportParagraph{heading, text});
 }
 
 void add_cautions_and_about(ReportBuilder& builder) {

@@ -102,6 +102,7 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     builder.paragraph(run.analysis->energy.log_sentence, "Log of the meter");
     for (const std::string& remark : run.analysis->energy.meter_remarks) builder.paragraph(remark, "Meter");
     add_assumed_of_register(builder, run);
+    builder.paragraph(repeats_sentence(unit_fit.repeats, unit_fit.options), "Repeats");
     builder.paragraph(unit_fit.sentence, "All drains of this unit together");
     add_not_known(builder, quantities);
     builder.chapter("Charts");
@@ -111,7 +112,7 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     builder.paragraph(run.analysis->gauge.losses.sentence);
     builder.chapter("Uncertainty budget");
     add_budget(builder, run);
-    add_method(builder);
+    add_method(builder, unit_fit.options);
     builder.chapter("Readings");
     add_readings(builder, run);
     add_amendments(builder, {run});

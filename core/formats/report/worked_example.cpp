@@ -50,6 +50,8 @@ ExampleStep tested_step(const Comparison& tested, const ComparisonRow& first, co
         step.sentences.push_back(fmt::format("{} was drained at {} W for {} h and delivered {} of {} Wh rated: usable fraction {}.", row->unit.name,
                                              about(row->mean_load_w, 0), about(row->duration_h, 1), text_of(row->delivered_wh),
                                              about(row->rated_wh, 0), text_of(row->usable_fraction)));
+    step.sentences.push_back(fmt::format("One drain stands for each of them, so each ± also counts that drains repeat only within {} %.",
+                                         exact_text(tested.fits.front().options.repeatability_percent)));
     step.sentences.push_back(verdict(tested, as_tested, place_of(tested, &first), place_of(tested, &second)));
     return step;
 }

@@ -39,7 +39,7 @@ Table claims_table(const UnitClaims& claims) {
     for (const ClaimCheck& check : claims.checks)
         table.rows.push_back({check.title, check.claimed ? exact_text(*check.claimed) + ' ' + check.unit : std::string("not stated"),
                               shown(check.measured), std::string(claim_verdict_text(check.verdict)), check.evidence});
-    table.remarks.emplace_back(decision_rule_text());
+    table.remarks.emplace_back(decision_rule_text(claims.options));
     return table;
 }
 

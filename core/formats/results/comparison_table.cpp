@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/results/comparison_table.h"
 
+#include "comparison/specimens.h"
 #include "formats/results/table_method.h"
 #include "formats/text/quantity_title.h"
 #include "model/tags.h"
@@ -84,6 +85,8 @@ constexpr ComparisonColumn all_columns[] = {
      [](const RowSource& row) -> TableCell { return standing_words(row.fair); }},
     {"delivered_wh", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::delivered_wh},
     {"usable_fraction", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::usable_fraction},
+    {"repeats", "", Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::repeats},
+    {"scatter_percent", "", Content::number, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::scatter_percent},
     {"mean_load_w", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::mean_load_w},
     {"duration_h", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::duration_h},
     {"wh_per_gauge_point", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::wh_per_gauge_point},
@@ -136,6 +139,9 @@ std::string verdict_text(const PairVerdict& pair) {
     return pair.resolved ? "resolved" : "not resolved";
 }
 
+/// All units of a comparison go by the same.
+MeasureOptions options_of(const Comparison& comparison) { return comparison.fits.empty() ? MeasureOptions() : comparison.fits.front().options; }
+
 } // namespace
 
 Table comparison_table(const Comparison& comparison) { return comparison_table(comparison, compare_at(comparison, std::nullopt)); }
@@ -153,8 +159,10 @@ Table comparison_table(const Comparison& comparison, const FairComparison& fair)
     }
     table.remarks = fair.remarks;
     table.remarks.insert(table.remarks.end(), comparison.remarks.begin(), comparison.remarks.end());
+    for (const ModelSample& sample : model_samples(comparison, fair))
+        if (sample.specimens > 1) table.remarks.push_back(sample.sentence);
     for (const std::string& left_out : comparison.left_out) table.remarks.push_back("Left out: " + left_out);
-    table.method = comparison_method();
+    table.method = comparison_method(options_of(comparison));
     return table;
 }
 
@@ -196,7 +204,7 @@ Table pairs_table(const Comparison& comparison, const FairComparison& fair, cons
     if (rows.size() < comparison.rows.size())
         table.remarks.push_back("Between " + std::to_string(rows.size()) + " of " + std::to_string(comparison.rows.size()) +
                                 " rows: those with the largest usable fraction.");
-    table.method = comparison_method();
+    table.method = comparison_method(options_of(comparison));
     return table;
 }
 

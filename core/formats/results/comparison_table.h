@@ -28,6 +28,9 @@ namespace ullage {
 /// The table without such columns.
 [[nodiscard]] Table without_unused(const Table& table);
 
+/// Every model that units name: model, maker, specimens, usable_fraction, spread_percent, next_specimen_fraction (specimens.h).
+[[nodiscard]] Table models_table(const Comparison& comparison, const FairComparison& fair);
+
 /// Every pair of units: first, second, difference, verdict (resolved | not resolved | not known), shared_meter (yes | no), reason.
 [[nodiscard]] Table pairs_table(const Comparison& comparison, const FairComparison& fair, PairFigure figure = PairFigure::usable_fraction);
 /// From so many rows on a window does not offer all of them, which grow with the square of the rows: 300 rows make 44,850 pairs.

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/results/table_method.h"
 
+#include "base/number.h"
+#include "unit/repeats.h"
+
 namespace ullage {
 
-std::vector<std::pair<std::string, std::string>> comparison_method() {
+std::vector<std::pair<std::string, std::string>> comparison_method(const MeasureOptions& options) {
     return {
         {"Delivered energy",
          "The difference of the external meter's register from the first to the last reading of the run, times the meter's "
@@ -15,6 +18,14 @@ std::vector<std::pair<std::string, std::string>> comparison_method() {
          "Where a common load is named, a unit is moved to it by D = E* - P* T - c Q, fitted to all its full drains (E*: deliverable at no time "
          "cost, P*: no-load draw seen from the socket, T: hours of output on, Q: the squared load over time). A unit whose drains do not tell E* "
          "from P* stands as tested and says so."},
+        {"Repeats",
+         "Drains of one unit from full to cut-off at loads within a factor of 1.25 and temperatures within 8 °C repeat one another. Their mean stands "
+         "for the unit, with the scatter of its drains and Student's t of n - 1 degrees of freedom (JCGM 100:2008, 4.2), or with the repeatability "
+         "below where that says more. A unit that is moved far beyond its tested loads, by more than a factor of 1.5, has no rank."},
+        {"Taken for granted", "Drains repeat within " + repeatability_words(options) + ", standard uncertainty. A battery holds at most " +
+                                  fixed_text(100 * options.most_of_label, 0) + " % of its label. The quadratic loss is at most " +
+                                  exact_text(options.most_quadratic_loss) + " of the load at the rated output. A moment is noted within " +
+                                  exact_text(options.moment_doubt_min) + " min."},
         {"Differences",
          "A difference between two units counts as resolved when its 95 % interval does not hold 0. The gain of a meter that measured both is "
          "counted once and cancels as far as the figures are alike; gains of different meters do not (JCGM 100:2008, 5.2). Between loads that "

@@ -17,6 +17,10 @@ struct QuantityWords {
 constexpr QuantityWords known_quantities[] = {
     {"rated_wh", "rated energy", "Wh", 0},
     {"rank", "rank", "1", 0},
+    {"repeats", "drains in the mean", "1", 0},
+    {"scatter_percent", "scatter of its drains", "%", 1},
+    {"spread_percent", "spread between specimens", "%", 1},
+    {"next_specimen_fraction", "next specimen", "1", 3},
     {"delivered_wh", "delivered energy", "Wh", 0},
     {"duration_h", "duration", "h", 2},
     {"mean_load_w", "mean load", "W", 0},

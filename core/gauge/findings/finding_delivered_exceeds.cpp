@@ -16,11 +16,13 @@ constexpr double charge_allowance = 0.022;
 } // namespace
 
 void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
-    const double rated_wh = evidence.record.unit.rated_energy_wh.value_or(0);
+    double rated_wh = evidence.record.unit.rated_energy_wh.value_or(0);
     const auto& meter = evidence.record.meter;
     if (evidence.record.run.kind != RunKind::drain || rated_wh <= 0 || !meter) return;
     const auto limit_percent = error_limit_percent(*meter);
     if (!limit_percent) return;
+    // A full drain that gave more than the label tells that the label is too small, not that the gauge lags.
+    if (evidence.energy.from_full_to_cut_off) rated_wh = std::max(rated_wh, evidence.energy.track.total_wh());
     const std::vector<PairedPoint>& points = evidence.energy.points;
     const double step_wh = evidence.register_step_wh;
     std::size_t worst = 0;

@@ -29,11 +29,11 @@ Stretch stretch(const GaugeEvidence& evidence, std::size_t from, std::size_t to)
 
 /// The most energy that one point of the gauge can stand for, seen from the socket; infinite where the label does not say.
 double most_wh_per_point(const GaugeEvidence& evidence) {
-    const double rated_wh = evidence.record.unit.rated_energy_wh.value_or(0);
+    const std::optional<double> most_wh = most_held_wh(evidence.record.unit, evidence.energy.track.total_wh(), evidence.options);
     const auto& meter = evidence.record.meter;
     const auto limit_percent = meter ? error_limit_percent(*meter) : std::nullopt;
-    if (rated_wh <= 0 || !limit_percent) return std::numeric_limits<double>::infinity();
-    return most_of_label * rated_wh * (1 + *limit_percent / 100) / 100;
+    if (!most_wh || !limit_percent) return std::numeric_limits<double>::infinity();
+    return *most_wh * (1 + *limit_percent / 100) / 100;
 }
 
 /// How far an honest gauge may have fallen over a part of the run, going by the rest of it; absent where the rest is too short to go by.

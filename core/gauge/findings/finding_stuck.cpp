@@ -18,9 +18,8 @@ void judge(const GaugeEvidence& evidence, std::size_t from, std::size_t to, std:
 
     const double delivered_wh = evidence.energy.points[to].delivered_wh - evidence.energy.points[from].delivered_wh;
     const bool at_start = from == 0 && evidence.record.run.started_full.value_or(false);
-    const double rated_wh = evidence.record.unit.rated_energy_wh.value_or(0);
-    const bool impossible_for_label =
-        rated_wh > 0 && 100 * delivered_wh / (most_of_label * rated_wh) > evidence.step_pt + 3 * evidence.u_fall_pt(from, to);
+    const std::optional<double> most_wh = most_held_wh(evidence.record.unit, evidence.energy.track.total_wh(), evidence.options);
+    const bool impossible_for_label = most_wh && 100 * delivered_wh / *most_wh > evidence.step_pt + 3 * evidence.u_fall_pt(from, to);
     Finding finding{at_start ? FindingKind::held_at_full : FindingKind::stuck};
     finding.weight = missed_pt >= fault_from_pt || impossible_for_label ? Weight::fault : Weight::doubt;
     finding.sentence = "Gauge " + std::string(at_start ? "held" : "stuck") + " at " + gauge_text(gauge) + " from " + evidence.clock_at(from) +

@@ -49,5 +49,18 @@ TEST(DecisionRule, what_it_accepts_conforms_with_at_least_975_permille) {
     EXPECT_NEAR(share_below(2.0), 0.977, 0.0005);
 }
 
+// JCGM 106:2012, 8.2: the value alone decides; what has no upper end, or nothing said between two limits, still needs its ends.
+TEST(DecisionRule, simple_acceptance_lets_the_value_decide_where_a_logbook_asks_for_it) {
+    MeasureOptions simple;
+    simple.simple_acceptance = true;
+    EXPECT_EQ(decide_at_least(interval(1010, 12), 1000, simple), Decision::holds);
+    EXPECT_EQ(decide_at_least(interval(990, 12), 1000, simple), Decision::does_not_hold);
+    EXPECT_EQ(decide_at_most(interval(2.15, 0.1), 2.2, simple), Decision::holds);
+    Quantity bracket = interval(1010, 50);
+    bracket.kind = Kind::bracket;
+    EXPECT_EQ(decide_at_least(bracket, 1000, simple), Decision::not_decided);
+    EXPECT_NE(decision_rule_text(simple), decision_rule_text());
+}
+
 } // namespace
 } // namespace ullage::test

@@ -13,7 +13,7 @@ namespace ullage::test {
 namespace {
 
 constexpr double draw_w = 10, energy_wh = 900;
-constexpr double c_per_w = most_quadratic_loss / 2 / 1500; ///< the middle of what the fit allows for the builder's 1500 W
+constexpr double c_per_w = MeasureOptions().most_quadratic_loss / 2 / 1500; ///< the middle of what the fit allows for the builder's 1500 W
 
 /// 120 W and 20 W by turns of an hour, readings each half hour, a gauge of 0.1 steps that follows s = 100 - (P* t + D + c Q)/E* but for
 /// what `extra` adds at each reading; register 1000 + D.

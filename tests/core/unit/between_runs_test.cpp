@@ -171,7 +171,7 @@ TEST(BetweenRuns, curvature_is_bounded_with_two_loads_and_fitted_where_the_drain
     const UnitFit two = fit_unit(simulate_loads({50, 300}, 1));
     EXPECT_EQ(two.curvature_source, CurvatureSource::bounded);
     EXPECT_EQ(two.curvature_per_w.kind, Kind::bracket);
-    EXPECT_DOUBLE_EQ(two.curvature_per_w.upper.value(), 0.05 / 1200);
+    EXPECT_DOUBLE_EQ(two.curvature_per_w.upper.value(), 0.10 / 1200);
     std::vector<RunSetup> setups;
     for (int i = 0; i < 6; ++i)
         for (const double load_w : {30.0, 350.0, 1200.0}) {
@@ -191,7 +191,7 @@ TEST(BetweenRuns, without_a_rated_output_the_highest_load_bounds_the_curvature) 
     std::vector<RunRecord> records = simulate_loads({50, 300}, 1);
     for (RunRecord& record : records) record.unit.rated_output_w.reset();
     const UnitFit fit = fit_unit(records);
-    EXPECT_NEAR(fit.curvature_per_w.upper.value(), 0.05 / fit.highest_load_w, 1e-12);
+    EXPECT_NEAR(fit.curvature_per_w.upper.value(), 0.10 / fit.highest_load_w, 1e-12);
     EXPECT_TRUE(fit.parameters);
 }
 

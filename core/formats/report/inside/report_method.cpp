@@ -7,8 +7,8 @@
 
 namespace ullage {
 
-std::vector<std::pair<std::string, std::string>> report_method() {
-    std::vector<std::pair<std::string, std::string>> parts = comparison_method();
+std::vector<std::pair<std::string, std::string>> report_method(const MeasureOptions& options) {
+    std::vector<std::pair<std::string, std::string>> parts = comparison_method(options);
     std::string sources;
     const auto own = std::ranges::find(parts, std::string("Sources"), &std::pair<std::string, std::string>::first);
     if (own != parts.end()) {

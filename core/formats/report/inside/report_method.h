@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "measure/options.h"
+
 #include <string>
 #include <utility>
 #include <vector>
@@ -9,6 +11,6 @@ namespace ullage {
 
 /// Heading and text of each part of the method behind a report: comparison_method() with what concerns gauge, losses and the
 /// unit's drains together, and all sources.
-[[nodiscard]] std::vector<std::pair<std::string, std::string>> report_method();
+[[nodiscard]] std::vector<std::pair<std::string, std::string>> report_method(const MeasureOptions& options);
 
 } // namespace ullage

@@ -65,7 +65,7 @@ void add_charts(ReportBuilder& builder, const ReportedRun& run);
 void add_findings(ReportBuilder& builder, const ReportedRun& run);
 void add_budget(ReportBuilder& builder, const ReportedRun& run);
 void add_readings(ReportBuilder& builder, const ReportedRun& run);
-void add_method(ReportBuilder& builder);
+void add_method(ReportBuilder& builder, const MeasureOptions& options);
 void add_amendments(ReportBuilder& builder, const std::vector<ReportedRun>& runs);
 void add_cautions_and_about(ReportBuilder& builder);
 
