@@ -36,8 +36,10 @@ void draw_centred(QPainter& painter, const QRectF& cell, double top, const QStri
     const QFont font = painter.font();
     const double height = QFontMetricsF(font).height();
     const double room = cell.width() - spacing::half_px;
-    const double share = room / std::max(1.0, QFontMetricsF(font).horizontalAdvance(text));
-    if (share < 1) painter.setFont(scaled_font(font, std::max(0.66, share * 0.98)));
+    // By steps: a font of a smaller size may come out wider than its share, as sizes are rounded to pixels.
+    constexpr double least_scale = 0.66, step = 0.04;
+    for (double scale = 1 - step; scale >= least_scale && QFontMetricsF(painter.font()).horizontalAdvance(text) > room; scale -= step)
+        painter.setFont(scaled_font(font, scale));
     const QString shown = QFontMetricsF(painter.font()).elidedText(text, Qt::ElideRight, room);
     painter.drawText(QRectF(cell.left(), top, cell.width(), height), Qt::AlignHCenter | Qt::AlignVCenter, shown);
     painter.setFont(font);
