@@ -39,8 +39,8 @@ struct AccountFigure {
     std::string label, value, note;
 };
 /// The three figures of an account that is not ruled out: usable share, own draw (gauge right) or error of the gauge (gauge wrong), and when it is
-/// empty, by the clock for a running drain. `-` where one is not known.
-[[nodiscard]] std::vector<AccountFigure> account_figures(const TwoAccounts& accounts, const GaugeAccount& account, const Run& run);
+/// empty, by the clock for a running drain and in hours from `as_of_ms` on. `-` where one is not known.
+[[nodiscard]] std::vector<AccountFigure> account_figures(const TwoAccounts& accounts, const GaugeAccount& account, const Run& run, UtcMs as_of_ms);
 /// "If the gauge is right: usable of the label 26 %, …. Only 258 Wh …" in a line each, then what decides; empty where they are not told.
 [[nodiscard]] std::vector<std::string> account_lines(const TwoAccounts& accounts, const Run& run);
 

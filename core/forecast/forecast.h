@@ -113,7 +113,7 @@ struct RunForecast {
 /// "05:10 to 06:40"; "16 May 05:10 to 17 May 06:40" where the later of the two is a day or more from `as_of_ms`. Local time of
 /// `zone`.
 [[nodiscard]] std::string expected_clock_text(const ExpectedTime& time, UtcMs as_of_ms, std::string_view zone);
-/// "in 3.1 to 4.6 h", "within 1.2 h" where the lower end has passed, "expected earlier" where both have; minutes below 1 h.
+/// "in 3.1 to 4.6 h", "within 1.2 h" where the lower end has passed, "overdue by 35 min" where both have; minutes below 1 h.
 [[nodiscard]] std::string expected_hours_text(const ExpectedTime& time, UtcMs as_of_ms);
 
 } // namespace ullage

@@ -39,7 +39,8 @@ std::string expected_clock_text(const ExpectedTime& time, UtcMs as_of_ms, std::s
 
 std::string expected_hours_text(const ExpectedTime& time, UtcMs as_of_ms) {
     const double lower_h = hours_between(as_of_ms, time.lower_ms), upper_h = hours_between(as_of_ms, time.upper_ms);
-    if (upper_h < 0) return "expected earlier";
+    if (upper_h < 0)
+        return "overdue by " + (upper_h > -1 ? fixed_text(-upper_h * 60, 0) + " min" : fixed_text(-upper_h, upper_h > -10 ? 1 : 0) + " h");
     const bool in_minutes = upper_h < 1;
     const bool narrow = fixed_text(lower_h, 0) == fixed_text(upper_h, 0);
     const auto number = [in_minutes, narrow](double hours) {

@@ -162,6 +162,7 @@ StripFigure cut_off(const RunRecord& record, const RunForecast& forecast) {
     if (!forecast.cut_off) return figure;
     // What the range rests on stands with it: an account of the gauge is no fact.
     figure.label = tr("cut-off, %1").arg(text_of(forecast_account_text(forecast.account)));
+    if (forecast.cut_off->upper_ms < forecast.as_of_ms) figure.label = tr("cut-off, overdue");
     const QString hours = text_of(expected_hours_text(*forecast.cut_off, forecast.as_of_ms));
     const QString range = text_of(expected_clock_text(*forecast.cut_off, forecast.as_of_ms, record.run.time_zone));
     // "05:10" and "to 06:40": six such cells stand in one line. A cut-off of another day is told in hours, its moment in the hint.

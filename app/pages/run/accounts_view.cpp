@@ -105,9 +105,9 @@ AccountsView::Panel AccountsView::addPanel(const char* name, const QString& titl
     return panel;
 }
 
-void AccountsView::fill(Panel& panel, const TwoAccounts& accounts, const GaugeAccount& account, const Run& run) {
+void AccountsView::fill(Panel& panel, const TwoAccounts& accounts, const GaugeAccount& account, const Run& run, UtcMs now_ms) {
     panel.ruled_out = account.ruled_out;
-    const auto figures = account_figures(accounts, account, run);
+    const auto figures = account_figures(accounts, account, run, std::max(now_ms, accounts.from_ms));
     for (std::size_t i = 0; i < panel.figures.size(); ++i) {
         Figure& figure = panel.figures[i];
         figure.label->setText(text_of(figures[i].label));
@@ -119,9 +119,9 @@ void AccountsView::fill(Panel& panel, const TwoAccounts& accounts, const GaugeAc
     panel.frame->setAccessibleName(panel.title->text() + QStringLiteral(": ") + panel.sentence->text());
 }
 
-void AccountsView::setAccounts(const TwoAccounts& accounts, const Run& run) {
-    fill(right_, accounts, accounts.right, run);
-    fill(wrong_, accounts, accounts.wrong, run);
+void AccountsView::setAccounts(const TwoAccounts& accounts, const Run& run, UtcMs now_ms) {
+    fill(right_, accounts, accounts.right, run, now_ms);
+    fill(wrong_, accounts, accounts.wrong, run, now_ms);
     decides_->setText(tr("What decides: %1").arg(text_of(accounts.decides)));
     idle_hour_->setText(text_of(accounts.idle_hour));
     idle_hour_->setVisible(!accounts.idle_hour.empty());

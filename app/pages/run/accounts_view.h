@@ -23,7 +23,7 @@ public:
     explicit AccountsView(QWidget* parent = nullptr);
 
     /// Precondition: accounts.told.
-    void setAccounts(const TwoAccounts& accounts, const Run& run);
+    void setAccounts(const TwoAccounts& accounts, const Run& run, UtcMs now_ms);
 
     /// That shows all of it, pixels.
     [[nodiscard]] int heightIn(int width) const;
@@ -46,7 +46,7 @@ private:
         bool ruled_out = false;
     };
     Panel addPanel(const char* name, const QString& title);
-    void fill(Panel& panel, const TwoAccounts& accounts, const GaugeAccount& account, const Run& run);
+    void fill(Panel& panel, const TwoAccounts& accounts, const GaugeAccount& account, const Run& run, UtcMs now_ms);
     void applyFonts();
     void arrangeSides();
     [[nodiscard]] bool besideFits(int width) const;

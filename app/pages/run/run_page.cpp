@@ -111,7 +111,7 @@ void RunPage::showAccounts() {
     const TwoAccounts& accounts = presenter_.accounts();
     const bool told_before = accounts_told_;
     accounts_told_ = accounts.told;
-    if (accounts_told_) accounts_->setAccounts(accounts, presenter_.record()->run);
+    if (accounts_told_) accounts_->setAccounts(accounts, presenter_.record()->run, document_.clock().now_ms());
     if (!accounts_told_) placeAccounts(false);
     accounts_->setVisible(accounts_told_);
     if (accounts_told_ || told_before) arrange();
@@ -119,7 +119,10 @@ void RunPage::showAccounts() {
 
 void RunPage::showFigures() {
     minute_timer_.start(ms_to_next_minute(document_.clock().now_ms()));
-    if (presenter_.record() != nullptr) strip_->setFigures(presenter_.figures());
+    if (presenter_.record() == nullptr) return;
+    strip_->setFigures(presenter_.figures());
+    // Both accounts count down with the strip.
+    if (accounts_told_) accounts_->setAccounts(presenter_.accounts(), presenter_.record()->run, document_.clock().now_ms());
 }
 
 QList<QAction*> RunPage::runActions() const { return head_->runActions(); }

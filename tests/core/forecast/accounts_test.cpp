@@ -78,6 +78,19 @@ TEST(TwoAccounts, a_gauge_that_the_readings_rule_out_is_not_right) {
     EXPECT_TRUE(accounts.decides.empty()) << "it is decided";
 }
 
+TEST(TwoAccounts, count_down_from_the_moment_that_they_are_read_at) {
+    const RunRecord record = after_16_hours().record();
+    const TwoAccounts accounts = accounts_of(record);
+    const auto empty = [&](double hours_later) {
+        return account_figures(accounts, accounts.right, record.run, accounts.from_ms + static_cast<UtcMs>(hours_later * ms_per_hour)).back();
+    };
+    EXPECT_TRUE(empty(0).value.starts_with("in 7")) << empty(0).value;
+    EXPECT_TRUE(empty(2).value.starts_with("in 5")) << empty(2).value;
+    // At most 10 h were left: 24 h later that is 14 h ago or more.
+    EXPECT_TRUE(empty(24).value.starts_with("overdue by 1")) << empty(24).value;
+    EXPECT_EQ(empty(2).note, empty(0).note) << "the clock stays";
+}
+
 TEST(TwoAccounts, of_a_stopped_drain_no_clock_is_named) {
     RecordBuilder run = after_16_hours();
     run.record().run.end = RunEnd::stopped_by_tester;
