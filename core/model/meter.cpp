@@ -15,10 +15,4 @@ std::optional<double> load_part_percent(const Meter& meter) {
 
 bool are_unlike_loads(double one_w, double other_w) { return std::max(one_w, other_w) > 2 * std::min(one_w, other_w); }
 
-std::optional<double> common_part_percent(const Meter& meter) {
-    const auto limit_percent = error_limit_percent(meter);
-    if (!limit_percent) return std::nullopt;
-    return *limit_percent - *load_part_percent(meter);
-}
-
 } // namespace ullage

@@ -63,7 +63,5 @@ struct MeterVersion {
 [[nodiscard]] std::optional<double> load_part_percent(const Meter& meter);
 /// Loads so unlike that a meter's error at one is not that at the other: by more than a factor of two.
 [[nodiscard]] bool are_unlike_loads(double one_w, double other_w);
-/// What is left of the limit for the error common to all loads.
-[[nodiscard]] std::optional<double> common_part_percent(const Meter& meter);
 
 } // namespace ullage

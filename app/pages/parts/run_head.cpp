@@ -25,7 +25,9 @@ QString run_about(const RunRecord& record) {
     if (first != record.readings.end()) parts << text_of(day_text(first->values.time_ms, record.run.time_zone));
     if (record.meter) {
         QString meter = text_of(record.meter->name);
-        if (record.meter->limit_percent) meter += QStringLiteral(" %1%2 %").arg(QChar(0x00B1)).arg(text_of(exact_text(*record.meter->limit_percent)));
+        if (!record.meter->points.empty()) meter += QLatin1Char(' ') + tr("as calibrated");
+        else if (record.meter->limit_percent)
+            meter += QStringLiteral(" %1%2 %").arg(QChar(0x00B1)).arg(text_of(exact_text(*record.meter->limit_percent)));
         parts << meter;
     }
     if (!record.run.load.empty()) parts << text_of(record.run.load);
