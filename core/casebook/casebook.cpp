@@ -239,7 +239,7 @@ std::shared_ptr<const TwoAccounts> Casebook::accounts(const std::string& run_uui
 std::optional<UnitClaims> Casebook::claims(const std::string& unit_uuid, const std::optional<EnergyPrice>& price) const {
     const auto unit = unit_case(unit_uuid);
     if (!unit) return std::nullopt;
-    return check_claims(unit->runs.front()->unit, addresses_of(unit->runs), *fit_of(*unit), price, options());
+    return check_claims(unit->runs.front()->unit, addresses_of(unit->runs), *fit_of(*unit), price);
 }
 
 Result<std::optional<std::vector<ReadingHistory>>> Casebook::histories(const std::string& run_uuid) const {

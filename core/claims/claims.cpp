@@ -93,7 +93,7 @@ private:
         std::vector<std::string> held, failed;
         for (std::size_t r = 0; r < records_.size(); ++r) {
             if (records_[r]->run.kind != kind) continue;
-            const OutputRun run = analyse_output(*records_[r], energies_[r], options_);
+            const OutputRun run = analyse_output(*records_[r], energies_[r]);
             if (!run.deciding) continue;
             ClaimCheck by_run = check;
             by_run.measured = run.steps[*run.deciding].watts;
@@ -157,7 +157,7 @@ private:
         std::optional<Quantity> sum;
         for (std::size_t r = 0; r < records_.size(); ++r) {
             if (records_[r]->run.kind != RunKind::charge || records_[r]->run.charge_source == ChargeSource::pv) continue;
-            const ChargeRun charge = analyse_charge(*records_[r], energies_[r], options_);
+            const ChargeRun charge = analyse_charge(*records_[r], energies_[r]);
             const Quantity& time = charge.charge_time_h;
             if (!from_empty(r, charge) || time.kind != Kind::bracket || !time.value || !time.lower || !time.upper) continue;
             if (!sum) sum = time;
@@ -218,13 +218,13 @@ std::string_view claim_verdict_text(ClaimVerdict verdict) {
     return "not tested";
 }
 
-UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit& fit, const std::optional<EnergyPrice>& price,
-                        const MeasureOptions& options) {
+UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit& fit, const std::optional<EnergyPrice>& price) {
+    const MeasureOptions& options = fit.options;
     std::vector<EnergyAnalysis> energies;
     for (const RunRecord* record : records) energies.push_back(analyse_energy(*record, options));
     UnitClaims claims;
     claims.options = options;
-    claims.pv_charges = pv_charges(records, energies, options);
+    claims.pv_charges = pv_charges(records, energies);
     claims.checks = Checker(unit, records, energies, fit, claims.pv_charges, options).checks();
     // The energy of one panel of several is not what the unit took.
     for (const PvCharge& charge : claims.pv_charges)

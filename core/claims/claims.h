@@ -42,8 +42,8 @@ struct UnitClaims {
 /// energy inside the battery that never reaches the socket is not measured. Outputs: see analyse_output(); a held step `holds` where its load's
 /// interval lies above the claim, a tripped one `does not hold` where it lies at or below; where runs say both it is not decided. Charge time: the
 /// mean of the charges from cut-off (or a gauge of at most one step) to full that are not from PV. PV power: the highest power of charges from PV, of
-/// all panels of one together; below the claim it is `not reached`. `records`: the runs of one unit in order of time; `fit` that of the same runs.
-[[nodiscard]] UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit& fit, const std::optional<EnergyPrice>& price = {},
-                                      const MeasureOptions& options = {});
+/// all panels of one together; below the claim it is `not reached`. `records`: the runs of one unit in order of time; `fit` that of the same runs,
+/// whose options hold here too.
+[[nodiscard]] UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit& fit, const std::optional<EnergyPrice>& price = {});
 
 } // namespace ullage

@@ -178,7 +178,7 @@ Quantity money_per_kwh(std::string key, const Unit& unit, std::optional<double> 
 }
 
 /// Puts what charges, output runs and standbys of the unit say into each of its rows.
-void add_claims(std::vector<ComparisonRow>& rows, const UnitRuns& runs, const UnitFit& fit, const MeasureOptions& options) {
+void add_claims(std::vector<ComparisonRow>& rows, const UnitRuns& runs, const UnitFit& fit) {
     const auto only_drains = [](const RunRecord* run) { return run->run.kind == RunKind::drain || run->run.kind == RunKind::no_load_drain; };
     ComparisonRow said;
     said.charge_time_h = not_known("charge_time_h", "h", "no charge run");
@@ -188,7 +188,7 @@ void add_claims(std::vector<ComparisonRow>& rows, const UnitRuns& runs, const Un
     said.standby_draw_w = not_known("standby_draw_w", "W", "no standby run");
     // Most logbooks hold drains alone.
     if (!std::ranges::all_of(runs, only_drains)) {
-        const UnitClaims claims = check_claims(runs.front()->unit, runs, fit, {}, options);
+        const UnitClaims claims = check_claims(runs.front()->unit, runs, fit);
         const auto take = [&claims](Quantity& into, std::string_view claim) {
             const auto check = std::ranges::find(claims.checks, claim, &ClaimCheck::key);
             if (check == claims.checks.end()) return;
@@ -272,7 +272,7 @@ ComparedUnit compare_unit(const UnitRuns& runs, CompareRows rows, const MeasureO
         if (runs[i]->run.kind == RunKind::drain) candidates.push_back({runs[i], &energies[i], fraction_through_curve(*runs[i], energies[i], fit)});
     if (rows == CompareRows::every_drain) {
         for (const Candidate& candidate : candidates) compared.rows.push_back(drain_row(candidate, drains, fit, options));
-        add_claims(compared.rows, runs, fit, options);
+        add_claims(compared.rows, runs, fit);
         return compared;
     }
     const auto best = std::ranges::min_element(candidates, [](const Candidate& a, const Candidate& b) {
@@ -283,7 +283,7 @@ ComparedUnit compare_unit(const UnitRuns& runs, CompareRows rows, const MeasureO
         compared.rows.push_back(repeats_row(fit.repeats.front(), candidates, drains, fit, options));
     else compared.rows.push_back(drain_row(*best, drains, fit, options));
     if (ComparisonRow& row = compared.rows.back(); row.mean && row.mean->count() == 1) put_alone(row);
-    add_claims(compared.rows, runs, fit, options);
+    add_claims(compared.rows, runs, fit);
     return compared;
 }
 

@@ -118,6 +118,7 @@ EnergyAnalysis without_gauge_reading(const RunRecord& record, const EnergyAnalys
 
 EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& options) {
     EnergyAnalysis analysis;
+    analysis.options = options;
     RunScan scan = scan_run(record);
     analysis.start_ms = scan.first_ms.value_or(0);
     analysis.track = energy_track(record, scan, options);

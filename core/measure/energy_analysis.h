@@ -17,6 +17,7 @@ namespace ullage {
 
 /// From the readings of one run to its delivered energy: everything that needs no judgement of the gauge.
 struct EnergyAnalysis {
+    MeasureOptions options; ///< that it went by, for whatever else is worked out from it
     RegisterTrack track;
     std::vector<PairedPoint> points;
     std::vector<IntervalRow> intervals;

@@ -40,7 +40,7 @@ void take_gauges(const RunRecord& record, ChargeRun& charge) {
     charge.ended_full = charge.last_gauge_percent && *charge.last_gauge_percent >= full_percent;
 }
 
-Quantity time_to_full(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+Quantity time_to_full(const RunRecord& record, const EnergyAnalysis& energy) {
     constexpr const char* key = "charge_time_h";
     std::optional<UtcMs> start_ms, below_ms, full_ms;
     for (const Reading& reading : record.readings) {
@@ -49,7 +49,7 @@ Quantity time_to_full(const RunRecord& record, const EnergyAnalysis& energy, con
         if (!reading.values.gauge_percent || full_ms) continue;
         (*reading.values.gauge_percent >= full_percent ? full_ms : below_ms) = reading.values.time_ms;
     }
-    const double doubt_h = options.moment_doubt_min / 60;
+    const double doubt_h = energy.options.moment_doubt_min / 60;
     if (!full_ms) {
         Quantity duration = energy.duration_h;
         duration.key = key;
@@ -113,12 +113,12 @@ std::string charge_source_words(const Run& run) {
     return *run.charge_source == ChargeSource::pv ? "the PV input" : "the wall";
 }
 
-ChargeRun analyse_charge(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+ChargeRun analyse_charge(const RunRecord& record, const EnergyAnalysis& energy) {
     ChargeRun charge;
     charge.charged_wh = energy.delivered_wh;
     charge.charged_wh.key = "charged_wh";
     take_gauges(record, charge);
-    charge.charge_time_h = time_to_full(record, energy, options);
+    charge.charge_time_h = time_to_full(record, energy);
     charge.mean_charge_w = energy.mean_load_w;
     charge.mean_charge_w.key = "mean_charge_w";
     const std::vector<Power> steps = resolved_steps(record, energy);

@@ -115,13 +115,13 @@ struct Load {
     std::string basis;
 };
 
-std::optional<Load> by_register(const OutputSpan& span, const EnergyAnalysis& energy, const MeasureOptions& options) {
+std::optional<Load> by_register(const OutputSpan& span, const EnergyAnalysis& energy) {
     const auto stretch = metered(span, energy.track);
     if (!stretch || energy.register_step_wh > coarsest_hold_step * stretch->wh) return std::nullopt;
     const double watts = stretch->wh / stretch->hours;
     const double u_step = energy.register_step_wh / std::sqrt(6.0) / stretch->hours;
     // Two noted moments, each rectangular.
-    const double u_moments = watts * options.moment_doubt_min / 60 * std::sqrt(2.0 / 3) / stretch->hours;
+    const double u_moments = watts * energy.options.moment_doubt_min / 60 * std::sqrt(2.0 / 3) / stretch->hours;
     return Load{watts, std::hypot(u_step, u_moments), "energy over time"};
 }
 
@@ -135,10 +135,10 @@ std::optional<Load> by_notes(const std::vector<double>& noted) {
                             count_text(static_cast<long>(noted.size()), "note", "notes"))};
 }
 
-Quantity load_of(const OutputSpan& span, const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+Quantity load_of(const OutputSpan& span, const RunRecord& record, const EnergyAnalysis& energy) {
     constexpr const char* key = "step_load_w";
     const std::vector<double> noted = noted_watts(span);
-    const std::optional<Load> metered_load = by_register(span, energy, options), noted_load = by_notes(noted);
+    const std::optional<Load> metered_load = by_register(span, energy), noted_load = by_notes(noted);
     if (!metered_load && !noted_load) return not_known(key, "W", "the step has neither watts noted nor energy that its register resolves");
     // One note says nothing of what came between, so it stands back unless the step is too short for energy over time.
     const bool notes_tell = noted_load && (!metered_load || ((noted.size() > 1 || metered_load->u_w > coarsest_hold_step * metered_load->watts) &&
@@ -146,17 +146,17 @@ Quantity load_of(const OutputSpan& span, const RunRecord& record, const EnergyAn
     const Load& load = notes_tell ? *noted_load : *metered_load;
     std::optional<double> half;
     if (const auto limit_percent = record.meter ? error_limit_percent(*record.meter) : std::nullopt)
-        half = half_width_of_sum(load.watts * *limit_percent / 100, load.u_w, options.coverage);
+        half = half_width_of_sum(load.watts * *limit_percent / 100, load.u_w, energy.options.coverage);
     return known(key, "W", load.watts, half, Kind::measured,
                  half ? load.basis : load.basis + "; no interval, as the meter's error limit is not stated");
 }
 
-OutputStep step_of(const OutputSpan& span, const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+OutputStep step_of(const OutputSpan& span, const RunRecord& record, const EnergyAnalysis& energy) {
     OutputStep step;
     step.from_h = hours_between(energy.start_ms, span.readings.front()->values.time_ms);
     step.to_h = hours_between(energy.start_ms, span.readings.back()->values.time_ms);
     step.end = span.end;
-    step.watts = load_of(span, record, energy, options);
+    step.watts = load_of(span, record, energy);
     std::optional<double> first, last;
     for (const Reading* reading : span.readings)
         if (reading->values.gauge_percent) {
@@ -247,10 +247,10 @@ std::string_view output_outcome_text(OutputOutcome outcome) {
     return "not known";
 }
 
-OutputRun analyse_output(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+OutputRun analyse_output(const RunRecord& record, const EnergyAnalysis& energy) {
     OutputRun run;
     run.claimed_w = record.run.kind == RunKind::peak_output ? record.unit.peak_output_w : record.unit.rated_output_w;
-    for (const OutputSpan& span : spans(record, run)) run.steps.push_back(step_of(span, record, energy, options));
+    for (const OutputSpan& span : spans(record, run)) run.steps.push_back(step_of(span, record, energy));
     decide(record, run);
     return run;
 }

@@ -47,6 +47,6 @@ inline constexpr double sustained_hold_h = 0.25;
 /// its interval does. held: such a step stood long enough and did not trip. tripped: a step at or below the claim (by its lower end) tripped, or one
 /// above it where none held. not reached: no step came so high. Interval of a step's load: meter gain, convolved with register step and noted
 /// moments; noted watts take the meter's limit of energy for that of power, and their spread. Precondition: a run of one of the two kinds.
-[[nodiscard]] OutputRun analyse_output(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options = {});
+[[nodiscard]] OutputRun analyse_output(const RunRecord& record, const EnergyAnalysis& energy);
 
 } // namespace ullage

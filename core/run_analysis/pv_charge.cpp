@@ -130,7 +130,7 @@ std::string words_of_charge(const PvCharge& charge) {
 
 } // namespace
 
-std::vector<PvCharge> pv_charges(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies, const MeasureOptions& options) {
+std::vector<PvCharge> pv_charges(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies) {
     std::vector<std::vector<PvRun>> groups;
     for (std::size_t r = 0; r < records.size(); ++r) {
         const Run& run = records[r]->run;
@@ -146,7 +146,7 @@ std::vector<PvCharge> pv_charges(const UnitRuns& records, const std::vector<Ener
     for (const std::vector<PvRun>& group : groups) {
         PvCharge& charge = charges.emplace_back();
         for (const PvRun& run : group) {
-            const ChargeRun alone = analyse_charge(*run.record, *run.energy, options);
+            const ChargeRun alone = analyse_charge(*run.record, *run.energy);
             charge.panels.push_back({run.record->run.uuid, run.record->number, run.record->run.load, alone.charged_wh, alone.peak_charge_w});
         }
         charge.charged_wh = group.size() == 1 ? charge.panels.front().charged_wh : total_energy(group);

@@ -33,7 +33,6 @@ struct PvCharge {
 /// their mean powers between two moments at which any of them was read, while all ran; energy at such a moment is taken as straight between readings,
 /// so only stretches between readings of every panel at nearly one time are sharp. Peaks of single panels are not added, as they need not fall
 /// together.
-[[nodiscard]] std::vector<PvCharge> pv_charges(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies,
-                                               const MeasureOptions& options = {});
+[[nodiscard]] std::vector<PvCharge> pv_charges(const UnitRuns& records, const std::vector<EnergyAnalysis>& energies);
 
 } // namespace ullage

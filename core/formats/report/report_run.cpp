@@ -77,7 +77,8 @@ void add_results(ReportBuilder& builder, const std::vector<NamedQuantity>& quant
 
 /// What a drain that did not reach its cut-off says, told twice.
 void add_accounts(ReportBuilder& builder, const ReportedRun& run, const UnitFit& unit_fit) {
-    const std::vector<std::string> lines = account_lines(two_accounts(*run.record, run.analysis->energy, unit_fit), run.record->run);
+    const std::vector<std::string> lines =
+        account_lines(two_accounts(*run.record, run.analysis->energy, unit_fit, unit_fit.options), run.record->run);
     if (lines.empty()) return;
     builder.chapter("Gauge right, gauge wrong");
     for (const std::string& line : lines) builder.paragraph(line);

@@ -90,7 +90,7 @@ Json loss_split_json(const RunRecord& record, const LossSplit& split) {
 /// As of the last reading; null for a run that has ended.
 Json open_run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& unit_fit) {
     if (record.run.end != RunEnd::still_running) return nullptr;
-    return forecast_json(forecast_at_last_reading(record, analysis.energy, unit_fit), record.run.time_zone);
+    return forecast_json(forecast_at_last_reading(record, analysis.energy, unit_fit, unit_fit.options), record.run.time_zone);
 }
 
 bool tests_output(const Run& run) { return run.kind == RunKind::sustained_output || run.kind == RunKind::peak_output; }
@@ -133,7 +133,7 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
             {"budget", budget_json(analysis.energy.budget)},
             {"loss_split", loss_split_json(record, split_losses(record, analysis, unit_fit))},
             {"forecast", open_run_json(record, analysis, unit_fit)},
-            {"accounts", accounts_json(two_accounts(record, analysis.energy, unit_fit), record.run.time_zone)},
+            {"accounts", accounts_json(two_accounts(record, analysis.energy, unit_fit, unit_fit.options), record.run.time_zone)},
             {"load_by_trace", load_json(load)},
             {"losses_sentence", analysis.gauge.losses.sentence},
             {"least_gauge_error_sentence", analysis.gauge.feasibility.sentence},

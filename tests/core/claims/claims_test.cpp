@@ -88,6 +88,15 @@ TEST(RoundTrips, the_gain_of_one_meter_cancels_and_that_of_two_does_not) {
     EXPECT_FALSE(unknown.efficiency.half_width());
 }
 
+TEST(RoundTrips, carry_the_repeatability_that_a_logbook_states) {
+    const std::vector<RunRecord> records{drain(0, 1, 970), charge(day_h, 2, 1150), drain(2 * day_h, 3, 980)};
+    MeasureOptions stated;
+    stated.repeatability_percent = 2;
+    stated.repeatability_source = RepeatabilitySource::stated;
+    const RoundTrip trip = check_claims(records.front().unit, addresses_of(records), fit_unit(records, stated)).round_trip;
+    EXPECT_NEAR(*trip.efficiency.half_width() / *trip.efficiency.value, 1.96 * 0.02, 0.001);
+}
+
 TEST(RoundTrips, of_one_meter_only_the_part_common_to_both_powers_cancels) {
     std::vector<RunRecord> records{drain(0, 1, 970), charge(day_h, 2, 1150), drain(2 * day_h, 3, 980)};
     const double calibrated = *round_trip(addresses_of(records), energies_of(records)).efficiency.half_width();
