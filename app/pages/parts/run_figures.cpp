@@ -157,14 +157,24 @@ StripFigure delivered_and_gap(const RunAnalysis& analysis) {
     return figure;
 }
 
-StripFigure cut_off(const RunRecord& record, const RunForecast& forecast) {
+/// The moment stays as it was forecast; how long until then counts from now.
+StripFigure cut_off(const RunRecord& record, const RunForecast& forecast, UtcMs now_ms) {
     StripFigure figure{QStringLiteral("cutOff"), tr("cut-off expected"), dash(), tr("not known"), text_of(forecast.cut_off_reason)};
     if (!forecast.cut_off) return figure;
     // What the range rests on stands with it: an account of the gauge is no fact.
     figure.label = tr("cut-off, %1").arg(text_of(forecast_account_text(forecast.account)));
-    if (forecast.cut_off->upper_ms < forecast.as_of_ms) figure.label = tr("cut-off, overdue");
-    const QString hours = text_of(expected_hours_text(*forecast.cut_off, forecast.as_of_ms));
-    const QString range = text_of(expected_clock_text(*forecast.cut_off, forecast.as_of_ms, record.run.time_zone));
+    const UtcMs as_of_ms = std::max(now_ms, forecast.as_of_ms);
+    const QString hours = text_of(expected_hours_text(*forecast.cut_off, as_of_ms));
+    const QString range = text_of(expected_clock_text(*forecast.cut_off, as_of_ms, record.run.time_zone));
+    const std::string& zone = record.run.time_zone;
+    if (forecast.cut_off->upper_ms < as_of_ms) {
+        figure.label = tr("cut-off, overdue since");
+        figure.value = text_of(clock_text(forecast.cut_off->upper_ms, zone));
+        const std::string day = day_text(forecast.cut_off->upper_ms, zone);
+        figure.rest = day == day_text(as_of_ms, zone) ? QString() : text_of(day);
+        figure.hint = tr("95 % range %1, %2, %3").arg(range, hours, text_of(forecast.cut_off_reason));
+        return figure;
+    }
     // "05:10" and "to 06:40": six such cells stand in one line. A cut-off of another day is told in hours, its moment in the hint.
     const QString to = QStringLiteral(" to ");
     const bool other_day = std::ranges::any_of(range.section(to, 0, 0), [](QChar letter) { return letter.isLetter(); });
@@ -196,7 +206,7 @@ std::vector<StripFigure> run_figures(const RunRecord& record, const RunAnalysis&
             gauge(record),
             delivered_and_gap(analysis),
             load(record, analysis),
-            cut_off(record, *open.forecast),
+            cut_off(record, *open.forecast, now_ms),
             open.due ? *open.due : usable(analysis)};
 }
 

@@ -65,6 +65,17 @@ TEST_F(RunPageTest, the_strip_of_a_running_drain_tells_when_it_should_end) {
     EXPECT_EQ(figure(figures, "load").rest, QStringLiteral("W, 65 W"));
 }
 
+TEST_F(RunPageTest, a_cut_off_that_should_have_come_is_overdue_since_its_latest_moment) {
+    recordSample();
+    const RunForecast forecast = document.forecast(run.uuid, clock.now_ms());
+    ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
+    clock.advance_hours(72);
+    const StripFigure overdue = figure(run_figures(record(), document.analysis(run.uuid), clock.now_ms(), {&forecast, {}}), "cutOff");
+    EXPECT_EQ(overdue.label, QStringLiteral("cut-off, overdue since"));
+    EXPECT_EQ(overdue.value, QString::fromStdString(clock_text(forecast.cut_off->upper_ms, record().run.time_zone)));
+    EXPECT_EQ(overdue.rest, QString::fromStdString(day_text(forecast.cut_off->upper_ms, record().run.time_zone))) << "another day";
+}
+
 TEST_F(RunPageTest, the_next_reading_takes_the_place_of_the_projected_fraction) {
     recordSample();
     const RunForecast& forecast = document.forecast(run.uuid, clock.now_ms());
