@@ -47,6 +47,7 @@ MethodForm::MethodForm(const std::map<std::string, double>& stated, const Measur
             fields_.back()->setText(text_of(exact_text(known->second)) + unit_words(setting));
     }
     rule_ = addChoice(QStringLiteral("rule"), tr("A claim is decided by the"));
+    rule_->setMinimumContentsLength(15); // both choices whole, also beside a scroll bar
     rule_->addItem(tr("whole interval"));
     rule_->addItem(tr("value alone"));
     const auto rule = stated.find(std::string(rule_key));

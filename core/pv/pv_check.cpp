@@ -18,7 +18,7 @@ using Outcome = PvComparison::Outcome;
 
 /// NEC 690.8(A)(1): irradiance above 1000 W/m² and edge-of-cloud effects. The same factor again sizes conductors and fuses.
 constexpr double circuit_factor = 1.25;
-/// Fuse of a string by IEC 62548:2016, 6.5, in multiples of Isc, from so many strings on.
+/// Fuse of a string by IEC 62548:2016 in multiples of Isc, from so many strings on.
 constexpr double least_fuse_factor = 1.5, most_fuse_factor = 2.4;
 constexpr int fused_strings = 3;
 /// A sum of rounding errors is no module more.
@@ -177,7 +177,7 @@ void add_power(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
 /// Fuses of the strings: of three or more in parallel the others together overload a faulty one.
 void add_string_fuses(const PvSheet& sheet, PvCheck& check) {
     if (sheet.parallel < fused_strings) return;
-    const std::string rule = " (IEC 62548:2016, 6.5; NEC 690.9)";
+    const std::string rule = " (IEC 62548:2016; NEC 690.9)";
     const std::string strings = count_text(sheet.parallel, "string", "strings") + " in parallel: each needs its own fuse";
     if (!sheet.isc_a) {
         check.string_fuses = strings + rule + ". Its size follows from Isc of the module, which is not stated.";

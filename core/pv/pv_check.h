@@ -96,9 +96,9 @@ struct PvCheck {
 /// array). Voltage when hot: series × Vmp at the hottest cell, less the tolerance, against start_v. Operating current: Imp × parallel against max_a.
 /// Short-circuit current: 1.25 × Isc × parallel (NEC 690.8(A)(1)) against short_circuit_a; where that is not stated, against max_a, below which no
 /// short-circuit limit lies, and beyond which nothing is known. More current than stated is never clipping. Power: Vmp × Imp × modules against
-/// max_w, beyond which an input clips. Three strings or more: fuses by IEC 62548:2016, 6.5 (a fuse of 1.5 to 2.4 × Isc in each string; seen quoted,
-/// the clause from memory). `voc_tolerance_percent`: 0 to most_voc_tolerance_percent; absent: the usual one. Precondition: check_pv_sheet(sheet).
-/// Assumes modules of one kind, orientation and irradiance; claims nothing for others.
+/// max_w, beyond which an input clips. Three strings or more: fuses by IEC 62548:2016 (a fuse of 1.5 to 2.4 × Isc in each string, as a
+/// published example of an array quotes it; see the test). `voc_tolerance_percent`: 0 to most_voc_tolerance_percent; absent: the usual one.
+/// Precondition: check_pv_sheet(sheet). Assumes modules of one kind, orientation and irradiance; claims nothing for others.
 [[nodiscard]] PvCheck check_pv(const PvSheet& sheet, const PvLimits& limits, std::optional<double> voc_tolerance_percent = {});
 
 /// The rule of PvComparison in a sentence for people.
