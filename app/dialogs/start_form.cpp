@@ -116,6 +116,7 @@ void StartForm::addPresets() {
 void StartForm::addFields(const std::vector<Meter>& meters) {
     unit_ = addChoice(QStringLiteral("unit"), tr("&Unit"));
     meter_ = addChoice(QStringLiteral("meter"), tr("&Meter"));
+    second_meter_ = addChoice(QStringLiteral("secondMeter"), tr("Second &meter"));
     load_ = addLine(QStringLiteral("load"), tr("&Load"));
     full_ = addChoice(QStringLiteral("startedFull"), tr("Started &full"));
     source_ = addChoice(QStringLiteral("chargeSource"), tr("Char&ged from"));
@@ -123,9 +124,10 @@ void StartForm::addFields(const std::vector<Meter>& meters) {
     const auto first = addLineGroup(QStringLiteral("first"), tr("First &reading"),
                                     {{QStringLiteral("gauge"), tr("gauge, %"), QStringLiteral("100")},
                                      {QStringLiteral("register"), tr("register, Wh"), QStringLiteral("0")},
+                                     {QStringLiteral("secondRegister"), tr("second register"), tr("if there is one")},
                                      {QStringLiteral("watts"), tr("watts"), QStringLiteral("W")},
                                      {QStringLiteral("time"), tr("time"), tr("now")}});
-    gauge_ = first[0], register_ = first[1], watts_ = first[2], time_ = first[3];
+    gauge_ = first[0], register_ = first[1], second_register_ = first[2], watts_ = first[3], time_ = first[4];
     time_->setToolTip(tr("Empty for now; else 02:40, -10m, yesterday 23:50, 14 May 23:50"));
     const auto rule = addLineGroup(QStringLiteral("rule"), tr("Remind me to read"),
                                    {{QStringLiteral("every"), tr("every"), tr("never")},
@@ -140,6 +142,11 @@ void StartForm::addFields(const std::vector<Meter>& meters) {
     fill_meter_choice(*meter_, meters, defaults_.meter_uuid);
     // The job is to meter; "none" is one key away.
     if (!defaults_.meter_uuid && !meters.empty()) meter_->setCurrentIndex(1);
+    fill_meter_choice(*second_meter_, meters, std::nullopt);
+    second_meter_->setToolTip(tr("One in series, whose register you note too"));
+    const auto only_of_two = [this] { second_register_->setEnabled(chosen_meter(*second_meter_).has_value()); };
+    connect(second_meter_, &QComboBox::currentIndexChanged, this, only_of_two);
+    only_of_two();
     fill_full_choice(*full_, std::nullopt);
     fill_charge_source_choice(*source_, std::nullopt);
     fill_zone_choice(*zone_, defaults_.time_zone);
@@ -185,6 +192,9 @@ void StartForm::read() {
     run.unit_uuid = unit().uuid;
     run.kind = kind_;
     run.meter_uuid = chosen_meter(*meter_);
+    run.second_meter_uuid = chosen_meter(*second_meter_);
+    if (run.second_meter_uuid && run.second_meter_uuid == run.meter_uuid)
+        explain(second_meter_, tr("The second meter is the first one; choose another, or none."));
     run.load = text(load_);
     run.started_full = chosen_full(*full_);
     run.charge_source = kind_ == RunKind::charge ? chosen_charge_source(*source_) : std::nullopt;
@@ -203,12 +213,13 @@ void StartForm::readFirst() {
     texts.time = time_->text();
     texts.gauge = gauge_->text();
     texts.register_value = register_->text();
+    if (second_register_->isEnabled()) texts.second_register = second_register_->text();
     texts.watts = watts_->text();
-    if (texts.time.trimmed().isEmpty() && texts.gauge.trimmed().isEmpty() && texts.register_value.trimmed().isEmpty() &&
-        texts.watts.trimmed().isEmpty())
-        return;
+    const auto is_blank = [](const QString& text) { return text.trimmed().isEmpty(); };
+    const bool nothing_read = is_blank(texts.gauge) && is_blank(texts.register_value) && is_blank(texts.second_register) && is_blank(texts.watts);
+    if (nothing_read && is_blank(texts.time)) return;
     // A time alone says when the run began.
-    if (texts.gauge.trimmed().isEmpty() && texts.register_value.trimmed().isEmpty() && texts.watts.trimmed().isEmpty()) texts.remark = tr("start");
+    if (nothing_read) texts.remark = tr("start");
     const auto entry = read_entry(texts, clock_.now_ms(), start_.run.time_zone);
     if (entry.values) {
         start_.first = entry.values;
@@ -217,6 +228,7 @@ void StartForm::readFirst() {
     QLineEdit* wrong = gauge_;
     if (entry.field == EntryField::time) wrong = time_;
     if (entry.field == EntryField::register_value) wrong = register_;
+    if (entry.field == EntryField::second_register) wrong = second_register_;
     if (entry.field == EntryField::watts) wrong = watts_;
     explain(wrong, entry.message);
 }

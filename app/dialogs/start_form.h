@@ -68,9 +68,9 @@ private:
     bool kind_by_hand_ = false, full_by_hand_ = false;
     QButtonGroup* presets_;
     QLabel *preset_label_, *cautions_label_;
-    QComboBox *unit_, *meter_, *full_, *source_, *zone_;
+    QComboBox *unit_, *meter_, *second_meter_, *full_, *source_, *zone_;
     QLineEdit *load_, *gauge_step_, *ambient_;
-    QLineEdit *gauge_, *register_, *watts_, *time_;
+    QLineEdit *gauge_, *register_, *second_register_, *watts_, *time_;
     QLineEdit *every_, *drop_, *before_;
 };
 

@@ -3,6 +3,7 @@
 
 #include "dialogs/field_text.h"
 #include "formats/entry/entry_text.h"
+#include "model/limits.h"
 #include "model/tags.h"
 #include "style/words.h"
 
@@ -33,7 +34,12 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     pv_amps_ = addLine(QStringLiteral("pvAmps"), tr("C&urrent"), tr("12 A"));
     pv_watts_ = addLine(QStringLiteral("pvWatts"), tr("Po&wer"), tr("500 W"));
     pv_start_ = addLine(QStringLiteral("pvStart"), tr("&Start voltage"), tr("12 V, the lowest at which the input works"));
+    pv_short_circuit_ = addLine(QStringLiteral("pvShortCircuit"), tr("Short c&ircuit"), tr("15 A, the current that the input withstands"));
     addGroup(tr("The unit at hand"));
+    serial_number_ = addLine(QStringLiteral("serialNumber"), tr("Serial &number"));
+    chemistry_ = addLine(QStringLiteral("chemistry"), tr("Cells"), tr("their chemistry, such as LFP"));
+    purchased_ = addLine(QStringLiteral("purchased"), tr("Purchased"), tr("2027-02-28"));
+    cycles_before_ = addLine(QStringLiteral("cyclesBefore"), tr("Cycles before"), tr("full charges before its first run here"));
     gauge_step_ = addLine(QStringLiteral("gaugeStep"), tr("&Gauge step"), tr("1 %, the smallest step that the gauge shows"));
     paid_price_ = addLine(QStringLiteral("paidPrice"), tr("Price pai&d"), tr("for this one, in the same currency"));
     tags_ = addLine(QStringLiteral("tags"), tr("&Tags"), tr("short words to find units by, such as: lent; tent"));
@@ -54,6 +60,11 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     pv_watts_->setText(field_text(unit.pv_max_w, QStringLiteral("W")));
     charge_time_->setText(field_text(unit.charge_time_h, QStringLiteral("h")));
     pv_start_->setText(field_text(unit.pv_start_v, QStringLiteral("V")));
+    pv_short_circuit_->setText(field_text(unit.pv_short_circuit_a, QStringLiteral("A")));
+    serial_number_->setText(raw_text(unit.serial_number));
+    chemistry_->setText(raw_text(unit.chemistry));
+    purchased_->setText(raw_text(unit.purchased));
+    cycles_before_->setText(field_text(unit.cycles_before));
     gauge_step_->setText(field_text(unit.gauge_step_percent, QStringLiteral("%")));
     paid_price_->setText(field_text(unit.paid_price));
     tags_->setText(raw_text(tags_text(unit.tags, "; ")));
@@ -66,6 +77,11 @@ void UnitForm::read() {
     unit_.maker = text(maker_);
     unit_.model = text(model_);
     unit_.remark = text(remark_);
+    unit_.serial_number = text(serial_number_);
+    unit_.chemistry = text(chemistry_);
+    unit_.purchased = text(purchased_);
+    if (const auto good = check_date({}, unit_.purchased); !good) explain(purchased_, tr("Write the day like 2027-02-28: year, month, day."));
+    unit_.cycles_before = number(cycles_before_, number_in({}, {"the number of cycles", false}));
     readClaims();
     readPrice();
     auto tags = tags_from(text(tags_));
@@ -83,6 +99,9 @@ void UnitForm::readClaims() {
     unit_.pv_max_a = number(pv_amps_, number_in({{"A", 1}}, {"the current limit"}));
     unit_.pv_max_w = number(pv_watts_, above_zero(parse_power_w, "the power limit"));
     unit_.pv_start_v = number(pv_start_, number_in({{"V", 1}, {"V DC", 1}}, {"the start voltage"}));
+    unit_.pv_short_circuit_a = number(pv_short_circuit_, number_in({{"A", 1}}, {"the short-circuit current"}));
+    if (unit_.pv_short_circuit_a && unit_.pv_max_a && *unit_.pv_short_circuit_a < *unit_.pv_max_a)
+        explain(pv_short_circuit_, tr("The short-circuit current must not lie below the current limit."));
     if (unit_.pv_start_v && unit_.pv_max_v && *unit_.pv_start_v >= *unit_.pv_max_v)
         explain(pv_start_, tr("The start voltage must lie below the voltage limit."));
     unit_.charge_time_h = number(charge_time_, number_in({{"h", 1}, {"min", 1.0 / 60}}, {"the charge time"}));

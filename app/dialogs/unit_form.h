@@ -25,7 +25,9 @@ private:
 
     Unit unit_;
     QLineEdit *name_, *maker_, *model_, *rated_energy_, *rated_output_, *peak_output_, *gauge_step_;
-    QLineEdit *price_, *currency_, *mass_, *warranty_, *pv_volts_, *pv_amps_, *pv_watts_, *pv_start_, *charge_time_, *paid_price_, *tags_, *remark_;
+    QLineEdit *price_, *currency_, *mass_, *warranty_, *pv_volts_, *pv_amps_, *pv_watts_, *pv_start_, *pv_short_circuit_, *charge_time_, *paid_price_,
+        *tags_, *remark_;
+    QLineEdit *serial_number_, *chemistry_, *purchased_, *cycles_before_;
 };
 
 } // namespace ullage

@@ -74,6 +74,10 @@ public:
     [[nodiscard]] const std::map<std::string, double>& method() const;
     /// States these in place of those before; what is not named goes by the program's own again. Errors: a figure out of range; those of the store.
     Result<void> setMethod(const std::map<std::string, double>& stated);
+    /// Who publishes what the logbook says; empty where nothing is stated.
+    [[nodiscard]] const Publisher& publisher() const;
+    /// Errors: a text that is too long; those of the store.
+    Result<void> setPublisher(const Publisher& publisher);
     [[nodiscard]] const LoadList* loadList(const std::string& uuid) const;
     /// What all runs say, for whoever asks more than the window's thread may wait for; any thread, as long as the document lives.
     [[nodiscard]] const Casebook& casebook() const;

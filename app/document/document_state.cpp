@@ -38,6 +38,7 @@ void Document::State::takeOver(OpenedLogbook opened) {
     pv_sheets = std::move(opened.content.pv_sheets);
     load_lists = std::move(opened.content.load_lists);
     method = std::move(opened.content.method);
+    publisher = std::move(opened.content.publisher);
     casebook.set_options(options_from(method));
     keepRuns(std::move(opened.content.runs));
 }
@@ -57,6 +58,7 @@ void Document::State::applied(const Change& change) {
     if (change.pv_sheets) also(readPvSheets());
     if (change.load_lists) also(readLoadLists());
     if (change.method) also(readMethod());
+    if (change.publisher) also(readPublisher());
     std::vector<std::string> reordered; ///< units
     if (!change.runs) {
         for (const auto& uuid : change.readings) {

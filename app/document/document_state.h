@@ -45,6 +45,7 @@ struct Document::State final : CommandHost {
     Result<void> readPvSheets();
     Result<void> readLoadLists();
     Result<void> readMethod();
+    Result<void> readPublisher();
     /// Reads the runs of these units anew, of all where there are none.
     Result<void> readRuns(const std::vector<std::string>& unit_uuids);
     /// Reads a run anew, or of it this reading alone.
@@ -64,6 +65,7 @@ struct Document::State final : CommandHost {
     std::vector<Meter> meters;
     std::vector<PvSheet> pv_sheets;
     std::vector<LoadList> load_lists;
+    Publisher publisher;
     std::map<std::string, double> method;                                  ///< what the logbook states of it, by key
     SharedRuns records;                                                    ///< in the order of Document::runs()
     std::map<std::string, std::size_t> record_at;                          ///< run uuid to place in `records`

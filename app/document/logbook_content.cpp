@@ -39,10 +39,13 @@ Result<LogbookContent> read_content(const Logbook& book) {
     if (!load_lists) return load_lists.error();
     auto method = book.method_settings();
     if (!method) return method.error();
+    auto publisher = book.publisher();
+    if (!publisher) return publisher.error();
     auto records = book.run_records();
     if (!records) return records.error();
-    return LogbookContent{std::move(units).value(),      std::move(meters).value(), std::move(pv_sheets).value(),
-                          std::move(load_lists).value(), std::move(method).value(), shared_runs(std::move(records).value())};
+    return LogbookContent{
+        std::move(units).value(),  std::move(meters).value(),    std::move(pv_sheets).value(),           std::move(load_lists).value(),
+        std::move(method).value(), std::move(publisher).value(), shared_runs(std::move(records).value())};
 }
 
 Result<std::map<std::string, SharedRuns>> read_runs_of(const Logbook& book, const std::vector<std::string>& unit_uuids) {

@@ -20,7 +20,8 @@ struct LogbookContent {
     std::vector<PvSheet> pv_sheets;
     std::vector<LoadList> load_lists;
     std::map<std::string, double> method; ///< what the logbook states of the method, by key (method_settings.h)
-    SharedRuns runs;                      ///< those of a unit stand together, the units in the order of `units`
+    Publisher publisher;
+    SharedRuns runs; ///< those of a unit stand together, the units in the order of `units`
 };
 
 /// A file open for recording with what it holds, on its way to a document.

@@ -19,6 +19,7 @@ struct Change {
     bool pv_sheets = false;
     bool load_lists = false;
     bool method = false;
+    bool publisher = false;
     bool runs = false;
     std::vector<std::string> units_of_runs; ///< uuids of the units whose runs changed with `runs`; none stands for all
     std::vector<std::string> readings;      ///< uuids of the runs whose readings changed

@@ -45,6 +45,7 @@ inline constexpr NumberRange current_range{least_positive, 1e6, "A"};
 inline constexpr NumberRange charge_time_range{least_positive, 1e5, "h"};
 inline constexpr NumberRange price_range{0, 1e12, ""};
 inline constexpr NumberRange mass_range{least_positive, 1e6, "kg"};
+inline constexpr NumberRange cycles_range{0, 1e6, "cycles"};
 inline constexpr NumberRange warranty_range{0, 1'000, "years"};
 inline constexpr NumberRange gauge_step_range{least_positive, 100, "%"};
 inline constexpr NumberRange register_step_range{least_positive, 1e9, "Wh"};
@@ -62,6 +63,7 @@ inline constexpr NumberRange register_range{-1e12, 1e12, "Wh"};
 inline constexpr NumberRange read_power_range{-1e9, 1e9, "W"};
 inline constexpr NumberRange coefficient_range{-1e6, 1e6, ""};
 inline constexpr NumberRange irradiance_range{0, 1e5, "W/m²"};
+inline constexpr NumberRange voltage_tolerance_range{0, 20, "%"}; ///< of a PV module
 inline constexpr NumberRange clock_uncertainty_range{0, 1e9, "s"};
 inline constexpr NumberRange sample_range{-1e15, 1e15, ""}; ///< any quantity that a log gives
 

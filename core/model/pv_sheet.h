@@ -39,6 +39,7 @@ struct PvSheet {
     std::optional<double> hottest_cell_c;           ///< stated outright; else from the ambient temperature and NOCT
     std::optional<double> irradiance_w_m2;          ///< at the hottest; absent: 1000
     std::string remark;
+    std::optional<double> voc_tolerance_percent{}; ///< of the module's voltages, as its label says
 
     bool operator==(const PvSheet&) const = default;
 };

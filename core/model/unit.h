@@ -24,9 +24,15 @@ struct Unit {
     std::optional<double> warranty_years;
     double gauge_step_percent = 1.0; ///< smallest step that the gauge shows, percentage points
     std::string remark;
-    std::optional<double> paid_price; ///< what was paid for this specimen, in `currency`
-    std::vector<std::string> tags;    ///< the tester's own words to find units by, as sorted_tags() gives them
-    std::string model{};              ///< the name of the model that it is a specimen of; empty: not stated
+    std::optional<double> paid_price;           ///< what was paid for this specimen, in `currency`
+    std::vector<std::string> tags;              ///< the tester's own words to find units by, as sorted_tags() gives them
+    std::string model{};                        ///< the name of the model that it is a specimen of; empty: not stated
+    std::optional<double> pv_short_circuit_a{}; ///< short-circuit current that the PV input withstands
+    // Of the specimen at hand.
+    std::string serial_number{};
+    std::string chemistry{};               ///< of its cells, in the maker's or the tester's words
+    std::string purchased{};               ///< day of purchase, as 2027-05-14; empty: not stated
+    std::optional<double> cycles_before{}; ///< full charges that it had seen before its first run here
 
     bool operator==(const Unit&) const = default;
 };

@@ -2,6 +2,7 @@
 #include "pv/module_voltage.h"
 
 #include "model/limits.h"
+#include "pv/pv_check.h"
 
 #include <cmath>
 
@@ -59,6 +60,7 @@ Result<void> check_pv_sheet(const PvSheet& sheet) {
     if (sheet.series < 1 || sheet.series > most_modules)
         return wrong("series", "the number of modules in a string is out of range", "give 1 to 1000");
     if (sheet.parallel < 1 || sheet.parallel > most_modules) return wrong("parallel", "the number of strings is out of range", "give 1 to 1000");
+    if (auto good = within("voc_tolerance_percent", sheet.voc_tolerance_percent, 0, most_voc_tolerance_percent, "0 to 20 %"); !good) return good;
     if (auto good = within("noct_c", sheet.noct_c, 20, 100, "20 to 100 °C"); !good) return good;
     if (auto good = within("irradiance_w_m2", sheet.irradiance_w_m2, 0, 2000, "0 to 2000 W/m²"); !good) return good;
     if (auto good = within("coldest_c", sheet.coldest_c, -90, 120, "-90 to 120 °C"); !good) return good;

@@ -61,7 +61,7 @@ struct HotCoefficient {
 /// What no sheet may say, as bad_input naming the field by its key: values of the module not above 0, Vmp above Voc or Imp above Isc, a
 /// coefficient of a voltage or of power that is not below 0 (it would hide the danger of cold) or steeper than 1 % per °C (another unit, most
 /// likely), fewer than one or more than 1000 modules, temperatures outside −90 … 120 °C or the coldest above the hottest, NOCT outside
-/// 20 … 100 °C, irradiance outside 0 … 2000 W/m². Absent values are no error.
+/// 20 … 100 °C, irradiance outside 0 … 2000 W/m², a tolerance outside 0 … most_voc_tolerance_percent. Absent values are no error.
 [[nodiscard]] Result<void> check_pv_sheet(const PvSheet& sheet);
 
 } // namespace ullage

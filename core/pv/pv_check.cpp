@@ -213,13 +213,13 @@ std::vector<PvMissing> all_missing(const std::vector<PvComparison>& comparisons)
 
 } // namespace
 
-PvLimits pv_limits(const Unit& unit) { return {unit.pv_max_v, unit.pv_max_a, unit.pv_max_w, unit.pv_start_v}; }
+PvLimits pv_limits(const Unit& unit) { return {unit.pv_max_v, unit.pv_max_a, unit.pv_max_w, unit.pv_start_v, unit.pv_short_circuit_a}; }
 
 bool is_danger(PvVerdict verdict) { return verdict == PvVerdict::over_voltage_when_cold || verdict == PvVerdict::over_short_circuit; }
 
-PvCheck check_pv(const PvSheet& sheet, const PvLimits& limits, std::optional<double> voc_tolerance_percent) {
+PvCheck check_pv(const PvSheet& sheet, const PvLimits& limits) {
     PvCheck check;
-    check.voc_tolerance_percent = voc_tolerance_percent.value_or(usual_voc_tolerance_percent);
+    check.voc_tolerance_percent = sheet.voc_tolerance_percent.value_or(usual_voc_tolerance_percent);
     add_cold(sheet, limits, check);
     add_hot(sheet, limits, check);
     add_operating_current(sheet, limits, check);
@@ -233,8 +233,9 @@ PvCheck check_pv(const PvSheet& sheet, const PvLimits& limits, std::optional<dou
     check.suggestion = suggestion_words(check);
     check.assumptions.push_back("All modules are of one kind, face one way and lie in the same light; for others nothing is claimed.");
     check.assumptions.push_back(
-        voc_tolerance_percent ? fmt::format("Voltages of the module carry the stated tolerance of {} %.", exact_text(*voc_tolerance_percent))
-                              : std::string("The tolerance of the module's voltages is not stated: 3 % is taken (common practice, no source)."));
+        sheet.voc_tolerance_percent
+            ? fmt::format("Voltages of the module carry the stated tolerance of {} %.", exact_text(*sheet.voc_tolerance_percent))
+            : std::string("The tolerance of the module's voltages is not stated: 3 % is taken (common practice, no source)."));
     check.assumptions.emplace_back(pv_decision_rule());
     return check;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "model/limits.h"
 #include "model/pv_sheet.h"
 #include "model/unit.h"
 
@@ -16,14 +17,14 @@ namespace ullage {
 struct PvLimits {
     std::optional<double> max_v, max_a, max_w; ///< open circuit; operating current; power
     std::optional<double> start_v;             ///< lowest voltage at which it starts and tracks
-    std::optional<double> short_circuit_a{};   ///< short-circuit current that it withstands; no claim of a unit holds it yet
+    std::optional<double> short_circuit_a{};   ///< short-circuit current that it withstands
 };
 [[nodiscard]] PvLimits pv_limits(const Unit& unit);
 
 /// Tolerance of a module's voltages where none is stated, % (common practice, no source: labels of modules print ±3 % of Voc).
 inline constexpr double usual_voc_tolerance_percent = 3;
 /// A stated tolerance lies between 0 and this, %.
-inline constexpr double most_voc_tolerance_percent = 20;
+inline constexpr double most_voc_tolerance_percent = voltage_tolerance_range.highest;
 
 /// The answer, gravest first: the first that holds.
 enum class PvVerdict {
@@ -97,9 +98,9 @@ struct PvCheck {
 /// Short-circuit current: 1.25 × Isc × parallel (NEC 690.8(A)(1)) against short_circuit_a; where that is not stated, against max_a, below which no
 /// short-circuit limit lies, and beyond which nothing is known. More current than stated is never clipping. Power: Vmp × Imp × modules against
 /// max_w, beyond which an input clips. Three strings or more: fuses by IEC 62548:2016 (a fuse of 1.5 to 2.4 × Isc in each string, as a
-/// published example of an array quotes it; see the test). `voc_tolerance_percent`: 0 to most_voc_tolerance_percent; absent: the usual one.
+/// published example of an array quotes it; see the test).
 /// Precondition: check_pv_sheet(sheet). Assumes modules of one kind, orientation and irradiance; claims nothing for others.
-[[nodiscard]] PvCheck check_pv(const PvSheet& sheet, const PvLimits& limits, std::optional<double> voc_tolerance_percent = {});
+[[nodiscard]] PvCheck check_pv(const PvSheet& sheet, const PvLimits& limits);
 
 /// The rule of PvComparison in a sentence for people.
 [[nodiscard]] std::string_view pv_decision_rule();

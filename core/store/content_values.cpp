@@ -6,6 +6,7 @@
 #include "store/queries/load_list_queries.h"
 #include "store/queries/meter_queries.h"
 #include "store/queries/method_queries.h"
+#include "store/queries/publisher_queries.h"
 #include "store/queries/pv_queries.h"
 #include "store/queries/reading_queries.h"
 #include "store/queries/rows.h"
@@ -87,6 +88,7 @@ Result<void> check_meters(SQLite::Database& database, const fs::path& path) {
 Result<void> check_settings(SQLite::Database& database, const fs::path& path) {
     for (const auto& [key, value] : method_settings(database))
         if (const auto sound = check_method_setting(key, value); !sound) return unfit(sound.error(), "an option of the method", path);
+    if (const auto sound = check(publisher(database)); !sound) return unfit(sound.error(), "the publisher's details", path);
     return {};
 }
 

@@ -7,6 +7,7 @@
 #include "store/inside/value_checks.h"
 #include "store/queries/meter_queries.h"
 #include "store/queries/method_queries.h"
+#include "store/queries/publisher_queries.h"
 #include "store/queries/unit_queries.h"
 
 namespace ullage {
@@ -126,6 +127,18 @@ Result<void> Logbook::set_method_setting(const std::string& key, double value) {
 Result<void> Logbook::clear_method_setting(const std::string& key) {
     return impl_->change([&]() -> Result<void> {
         store::forget_method_setting(impl_->database(), key);
+        return {};
+    });
+}
+
+Result<Publisher> Logbook::publisher() const {
+    return impl_->read([&]() -> Result<Publisher> { return store::publisher(impl_->database()); });
+}
+
+Result<void> Logbook::set_publisher(const Publisher& publisher) {
+    if (auto sound = store::check(publisher); !sound) return sound;
+    return impl_->change([&]() -> Result<void> {
+        store::write_publisher(impl_->database(), publisher);
         return {};
     });
 }

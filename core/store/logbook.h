@@ -5,6 +5,7 @@
 #include "base/result.h"
 #include "model/load_list.h"
 #include "model/photo.h"
+#include "model/publisher.h"
 #include "model/pv_sheet.h"
 #include "model/run_record.h"
 #include "model/trace.h"
@@ -89,6 +90,10 @@ public:
     Result<std::vector<MeterVersion>> meter_history(const std::string& uuid) const;
     Result<void> set_unit_withdrawn(const std::string& uuid, bool withdrawn);  ///< hides its runs with it
     Result<void> set_meter_withdrawn(const std::string& uuid, bool withdrawn); ///< refused while runs name it
+
+    /// Who publishes what the logbook says; empty where nothing is stated. Errors of setting it: a text that is too long or no UTF-8.
+    Result<Publisher> publisher() const;
+    Result<void> set_publisher(const Publisher& publisher);
 
     // Options of the method that hold for the whole logbook: numbers by key, without a meaning of their own here.
     Result<std::map<std::string, double>> method_settings() const;

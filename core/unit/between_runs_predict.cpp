@@ -28,10 +28,15 @@ double beyond(double lowest_w, double highest_w, double load_w) {
     return load_w < lowest_w ? lowest_w / load_w : load_w / highest_w;
 }
 
+/// "64 to 311 W"; "180 W" where they do not differ.
+std::string range_words(double lowest_w, double highest_w) {
+    const std::string lowest = fixed_text(lowest_w, 0), highest = fixed_text(highest_w, 0);
+    return (lowest == highest ? lowest : lowest + " to " + highest) + " W";
+}
+
 std::string words(const UnitFit& fit, const CommonLoad& load) {
     const bool mean = mean_tested(fit, load), power = power_tested(fit, load);
-    const std::string means = fixed_text(fit.lowest_load_w, 0) + " to " + fixed_text(fit.highest_load_w, 0) + " W";
-    const std::string powers = fixed_text(fit.lowest_power_w, 0) + " to " + fixed_text(fit.highest_power_w, 0) + " W";
+    const std::string means = range_words(fit.lowest_load_w, fit.highest_load_w), powers = range_words(fit.lowest_power_w, fit.highest_power_w);
     std::string text = mean && power ? "between the tested loads (" + means + ")" : "beyond the tested loads (" + means;
     if (mean && !power) text += " on average, as this one, but " + powers + " while on, this one " + fixed_text(load.power_w, 0) + " W)";
     else if (!mean) text += ")";

@@ -67,7 +67,7 @@ TEST_F(Shipped, analyses_every_run_and_the_one_with_a_log_within_its_interval_of
     const std::string text = good({"analyse", logbook(), "--kwh-price", "0.3"}).out;
     for (const char* unit : {"Osk 1200", "Pelm 900", "Tarrow 2k"}) EXPECT_TRUE(contains(text, unit));
     const Json all = Json::parse(good({"analyse", logbook(), "--format", "json"}).out);
-    EXPECT_EQ(all["runs"].size(), 12U);
+    EXPECT_EQ(all["runs"].size(), 15U);
     EXPECT_EQ(std::ranges::count_if(all["runs"], [](const Json& run) { return !run["charge"].is_null(); }), 1);
     const Json logged = Json::parse(good({"analyse", logbook(), "--unit", "Pelm 900", "--run", "4", "--format", "json"}).out)["runs"][0];
     EXPECT_TRUE(contains(logged["log_sentence"].get<std::string>(), "agree with the log"));
@@ -139,6 +139,8 @@ TEST_F(Shipped, draws_pictures_and_makes_reports) {
     EXPECT_GE(drawn, 2 * 3 * 12) << "three drawings of each run, as PNG and SVG";
     const std::vector<std::vector<std::string>> reports{{"report", logbook(), "--run", "Pelm 900/4"},
                                                         {"report", logbook(), "--run", "Osk 1200/4"},
+                                                        {"report", logbook(), "--unit", "Osk 1200", "--photos"},
+                                                        {"report", logbook(), "--unit", "Tarrow 2k B", "--short"},
                                                         {"report", logbook(), "--compare", "--at-load", "120"},
                                                         {"report", logbook(), "--size", "Show night"},
                                                         {"report", logbook(), "--pv", sample_file("pv-tarrow-2k-roof.txt")}};

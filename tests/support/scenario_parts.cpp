@@ -55,6 +55,7 @@ CompanyUnit tarrow_2k() {
     CompanyUnit unit;
     unit.claims.uuid = "c2f8a610-93d7-4b1e-b0c4-e7d18a5f2000";
     unit.claims.name = "Tarrow 2k";
+    unit.claims.model = "Tarrow 2k";
     unit.claims.maker = "Ostrelle Works";
     unit.claims.rated_energy_wh = 2000;
     unit.claims.rated_output_w = 1800;

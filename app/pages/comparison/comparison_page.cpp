@@ -9,6 +9,7 @@
 #include "models/table_model.h"
 #include "pages/comparison/comparing_bar.h"
 #include "pages/comparison/comparison_choice.h"
+#include "pages/comparison/models_view.h"
 #include "pages/parts/page_head.h"
 #include "services/background_work.h"
 #include "style/roles.h"
@@ -23,6 +24,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSortFilterProxyModel>
+#include <QTabWidget>
 #include <QTableView>
 #include <QTimer>
 
@@ -38,7 +40,7 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
       rows_group_(new QButtonGroup(this)), copy_button_(new QPushButton(tr("Copy table"), this)),
       export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)), table_(new QTableView(this)), bars_(new BarChart(this)),
       pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)), errors_(new LineChart(this)), fractions_(new LineChart(this)),
-      refresh_timer_(new QTimer(this)) {
+      models_view_(new ModelsView(this)), refresh_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("comparisonPage"));
     presenter_.comparer().setReader([this](const QString& path) {
         return result_beside(this, tr("Reading %1").arg(shown_path(QFileInfo(path).fileName())),
@@ -125,6 +127,7 @@ void ComparisonPage::showComparison() {
     presenter_.choose([this](const Unit& unit) { return choice_->wants(unit); }, choice_->load(), {choice_->bandLower(), choice_->bandUpper()});
     showTable();
     showPairs();
+    showModels();
     showPictures();
     showWords();
 }
@@ -156,6 +159,12 @@ void ComparisonPage::showPairs() {
     pairs_label_->setText(note);
     pairs_label_->setVisible(!note.isEmpty());
     fitPairs();
+}
+
+void ComparisonPage::showModels() {
+    const bool some = presenter_.hasModels();
+    tabs_->setTabVisible(tabs_->indexOf(models_view_), some);
+    if (some) models_view_->setModels(presenter_.modelsTable(), presenter_.modelSentences());
 }
 
 void ComparisonPage::fitPairs() {

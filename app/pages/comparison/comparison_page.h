@@ -22,6 +22,7 @@ class BarChart;
 class ComparingBar;
 class ComparisonChoice;
 class LineChart;
+class ModelsView;
 class PageHead;
 class PairsModel;
 class Prompts;
@@ -88,6 +89,7 @@ private:
     [[nodiscard]] Table shownTable(bool chosen_only) const;
     QTabWidget* buildTabs();
     QWidget* buildPairs();
+    void showModels();
     void showTable();
     void fitColumns();
     void fitWideColumns();
@@ -122,6 +124,8 @@ private:
     QTableView* pairs_;
     QComboBox* figure_combo_; ///< the figure in which units are held against each other
     LineChart *errors_, *fractions_;
+    QTabWidget* tabs_ = nullptr;
+    ModelsView* models_view_;
     QTimer* refresh_timer_;
 };
 

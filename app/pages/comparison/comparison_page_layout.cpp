@@ -10,6 +10,7 @@
 #include "models/table_model.h"
 #include "pages/comparison/comparing_bar.h"
 #include "pages/comparison/comparison_choice.h"
+#include "pages/comparison/models_view.h"
 #include "pages/comparison/other_logbooks_line.h"
 #include "pages/parts/page_head.h"
 #include "pages/parts/page_parts.h"
@@ -177,16 +178,17 @@ QWidget* ComparisonPage::buildVessels() {
 }
 
 QTabWidget* ComparisonPage::buildTabs() {
-    auto* tabs = new QTabWidget(this);
-    tabs->setObjectName(QStringLiteral("comparisonTabs"));
-    tabs->setAccessibleName(tr("Pictures of the comparison"));
-    tabs->addTab(scrolling(*bars_, tabs), tr("Usable fraction"));
-    tabs->addTab(buildPairs(), tr("Differences"));
+    tabs_ = new QTabWidget(this);
+    tabs_->setObjectName(QStringLiteral("comparisonTabs"));
+    tabs_->setAccessibleName(tr("Pictures of the comparison"));
+    tabs_->addTab(scrolling(*bars_, tabs_), tr("Usable fraction"));
+    tabs_->addTab(buildPairs(), tr("Differences"));
+    tabs_->addTab(models_view_, tr("Models"));
     fractions_->setObjectName(QStringLiteral("fractionsChart"));
-    tabs->addTab(fractions_, tr("Against load"));
+    tabs_->addTab(fractions_, tr("Against load"));
     errors_->setObjectName(QStringLiteral("errorsChart"));
-    tabs->addTab(errors_, tr("Gauge errors"));
-    return tabs;
+    tabs_->addTab(errors_, tr("Gauge errors"));
+    return tabs_;
 }
 
 QWidget* ComparisonPage::buildPairs() {

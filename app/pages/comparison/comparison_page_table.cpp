@@ -165,6 +165,8 @@ void ComparisonPage::exportComparison() {
                          {tr("usable fraction"), [this]() -> PictureContent { return presenter_.bars(); }}}});
     subjects.push_back(
         {tr("Differences between units"), QStringLiteral("differences"), [this](QWidget*) { return presenter_.pairsTable(pairFigure()); }, {}});
+    if (presenter_.hasModels())
+        subjects.push_back({tr("Models by their specimens"), QStringLiteral("models"), [this](QWidget*) { return presenter_.modelsTable(); }, {}});
     auto* dialog = new ExportDialog(std::move(subjects), prompts_, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();

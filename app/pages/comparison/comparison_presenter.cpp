@@ -2,6 +2,7 @@
 #include "pages/comparison/comparison_presenter.h"
 
 #include "chart_content/comparison_overlays.h"
+#include "comparison/specimens.h"
 #include "formats/results/comparison_table.h"
 #include "model/tags.h"
 #include "style/words.h"
@@ -130,6 +131,18 @@ ShownPairs ComparisonPresenter::pairs(PairFigure figure) const {
 Table ComparisonPresenter::pairsTable(PairFigure figure) const {
     return comparison_.rows.size() <= most_exported_paired ? pairs_table(comparison_, fair_, figure)
                                                            : pairs_table(comparison_, fair_, paired_, figure);
+}
+
+bool ComparisonPresenter::hasModels() const {
+    return std::ranges::any_of(comparison_.rows, [](const ComparisonRow& row) { return !row.unit.model.empty(); });
+}
+
+Table ComparisonPresenter::modelsTable() const { return models_table(comparison_, fair_); }
+
+QStringList ComparisonPresenter::modelSentences() const {
+    QStringList sentences;
+    for (const ModelSample& sample : model_samples(comparison_, fair_)) sentences << text_of(sample.sentence);
+    return sentences;
 }
 
 void ComparisonPresenter::setColumns(const QString& choice) { columns_ = column_choice_from(utf8_of(choice)); }

@@ -77,6 +77,9 @@ public:
     [[nodiscard]] ChartContent gaugeErrors();
     [[nodiscard]] Table table() const; ///< every row and column
     [[nodiscard]] ShownPairs pairs(PairFigure figure) const;
+    [[nodiscard]] bool hasModels() const; ///< some unit names its model
+    [[nodiscard]] Table modelsTable() const;
+    [[nodiscard]] QStringList modelSentences() const;
     [[nodiscard]] Table pairsTable(PairFigure figure) const; ///< for a file; of all rows where they are not too many
 
     // Columns of table(), by key.

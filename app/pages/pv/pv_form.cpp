@@ -55,6 +55,7 @@ PvForm::PvForm(QWidget* parent) : QWidget(parent), unit_(new QComboBox), cells_(
     addField("isc_a", tr("Isc, short circuit / A"), tr("10.2"));
     addField("imp_a", tr("Imp, maximum power / A"), tr("9.8"));
     addField("voc_coefficient", tr("Coefficient of Voc"), tr("−0.30 %/°C or −73 mV/°C"));
+    addField("voc_tolerance_percent", tr("Tolerance of its voltages / %"), tr("3"));
     addField("vmp_coefficient", tr("Coefficient of Vmp"), tr("−0.40 %/°C"));
     addField("power_coefficient", tr("Coefficient of power"), tr("−0.38 %/°C"));
     addField("noct_c", tr("NOCT / °C"), tr("45"));

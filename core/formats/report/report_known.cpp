@@ -12,6 +12,7 @@ namespace {
 using Content = TableColumn::Content;
 
 bool needs_a_reason(const Quantity& quantity) {
+    if (quantity.key == "line_chi_square") return false; // a statistic, of which nothing more can be known
     return quantity.kind != Kind::measured || ((!quantity.lower || !quantity.upper) && !quantity.reason.empty());
 }
 

@@ -31,9 +31,14 @@ Facts unit_facts(const Unit& unit, const NumberForm& form) {
     for (const std::string& part : {number(form, unit.pv_max_v, "V"), number(form, unit.pv_max_a, "A"), number(form, unit.pv_max_w, "W")})
         if (!part.empty()) pv += (pv.empty() ? "" : ", ") + part;
     if (unit.pv_start_v) pv += (pv.empty() ? "from " : ", from ") + number(form, unit.pv_start_v, "V");
+    if (unit.pv_short_circuit_a) pv += (pv.empty() ? "" : ", ") + number(form, unit.pv_short_circuit_a, "A") + " short circuit";
     return {{"unit", unit.name},
             {"maker", unit.maker},
             {"model", unit.model},
+            {"serial number", unit.serial_number},
+            {"cells", unit.chemistry},
+            {"purchased", unit.purchased},
+            {"charge cycles before the first run", unit.cycles_before ? form.apply(exact_text(*unit.cycles_before)) : std::string()},
             {"rated energy (claim)", stated(number(form, unit.rated_energy_wh, "Wh"))},
             {"rated output (claim)", number(form, unit.rated_output_w, "W")},
             {"peak output (claim)", number(form, unit.peak_output_w, "W")},

@@ -59,15 +59,22 @@ TableCell gauge_error_cell(const GaugeErrorPoint* error) {
     return Quantity{"gauge_error_pt", "pt", error->error_pt, error->lower_pt, error->upper_pt, Kind::measured, {}};
 }
 
-std::vector<TableColumn> readings_columns() {
-    return {instant_column("time", "time"),
-            number_column("gauge_percent", "gauge", "%", 0),
-            number_column("register_wh", "register", "Wh", 1),
-            number_column("delivered_wh", "delivered", "Wh", 1),
-            number_column("load_since_w", "load since", "W", 1),
-            {"gauge_error_pt", "gauge error", "pt", Content::quantity, 1},
-            {"mark", "mark", {}, Content::text, 0},
-            {"remark", "remark", {}, Content::text, 0}};
+/// Where a second meter was read, its register stands after everything that is of every run.
+std::vector<TableColumn> readings_columns(bool with_second) {
+    std::vector<TableColumn> columns{instant_column("time", "time"),
+                                     number_column("gauge_percent", "gauge", "%", 0),
+                                     number_column("register_wh", "register", "Wh", 1),
+                                     number_column("delivered_wh", "delivered", "Wh", 1),
+                                     number_column("load_since_w", "load since", "W", 1),
+                                     {"gauge_error_pt", "gauge error", "pt", Content::quantity, 1},
+                                     {"mark", "mark", {}, Content::text, 0},
+                                     {"remark", "remark", {}, Content::text, 0}};
+    if (with_second) columns.push_back(number_column("second_register_wh", "second register", "Wh", 1));
+    return columns;
+}
+
+bool notes_second_register(const RunRecord& record) {
+    return std::ranges::any_of(record.readings, [](const Reading& reading) { return !reading.withdrawn && reading.values.second_register_wh; });
 }
 
 std::vector<TableColumn> intervals_columns() {
@@ -82,8 +89,8 @@ std::vector<TableColumn> intervals_columns() {
             number_column("wh_per_point", "energy per point", "Wh/pt", 2)};
 }
 
-bool each_reading(const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis, const RowTaker& take) {
-    const std::vector<TableColumn> columns = readings_columns();
+bool each_reading(bool with_second, const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis, const RowTaker& take) {
+    const std::vector<TableColumn> columns = readings_columns(with_second);
     const RegisterTrack& track = analysis.energy.track;
     const auto point_of = by_reading(track.points, record.readings.size(), [](const RegisterPoint& point) { return point.reading; });
     const auto error_of = by_reading(analysis.gauge.errors, record.readings.size(), [&](const GaugeErrorPoint& error) {
@@ -104,6 +111,7 @@ bool each_reading(const TableRow& lead, const RunRecord& record, const RunAnalys
         cells[5] = gauge_error_cell(error_of[r]);
         cells[6] = values.mark ? std::string(mark_text(*values.mark)) : std::string();
         cells[7] = values.remark;
+        if (with_second) cells[8] = number_cell(columns[8], values.second_register_wh);
         if (!take(row)) return false;
     }
     return true;
@@ -138,8 +146,8 @@ std::size_t count_of_rows(RunTable which, const RunRecord& record, const RunAnal
         analysis.energy.intervals, [points](const IntervalRow& interval) { return interval.from < points && interval.to < points; }));
 }
 
-bool each_row_of(RunTable which, const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis, const RowTaker& take) {
-    return which == RunTable::readings ? each_reading(lead, record, analysis, take) : each_interval(lead, record, analysis, take);
+bool each_row_of(RunTable which, bool with_second, const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis, const RowTaker& take) {
+    return which == RunTable::readings ? each_reading(with_second, lead, record, analysis, take) : each_interval(lead, record, analysis, take);
 }
 
 std::vector<std::string> remarks_of(RunTable which, const RunAnalysis& analysis) {
@@ -149,9 +157,9 @@ std::vector<std::string> remarks_of(RunTable which, const RunAnalysis& analysis)
 
 std::string title_begin(RunTable which) { return which == RunTable::readings ? "Readings of " : "Intervals of "; }
 
-StreamedTable bare_table(RunTable which) {
+StreamedTable bare_table(RunTable which, bool with_second) {
     StreamedTable table;
-    table.columns = which == RunTable::readings ? readings_columns() : intervals_columns();
+    table.columns = which == RunTable::readings ? readings_columns(with_second) : intervals_columns();
     table.method = which == RunTable::readings ? readings_method() : intervals_method();
     return table;
 }
@@ -159,16 +167,20 @@ StreamedTable bare_table(RunTable which) {
 } // namespace
 
 StreamedTable table_of_run(RunTable which, const RunRecord& record, const RunAnalysis& analysis) {
-    StreamedTable table = bare_table(which);
+    const bool with_second = notes_second_register(record);
+    StreamedTable table = bare_table(which, with_second);
     table.title = title_begin(which) + title_of(record, analysis);
     table.remarks = remarks_of(which, analysis);
     table.row_count = count_of_rows(which, record, analysis);
-    table.each_row = [which, &record, &analysis](const RowTaker& take) { return each_row_of(which, {}, record, analysis, take); };
+    table.each_row = [which, with_second, &record, &analysis](const RowTaker& take) {
+        return each_row_of(which, with_second, {}, record, analysis, take);
+    };
     return table;
 }
 
 StreamedTable table_of_runs(RunTable which, const std::vector<const RunRecord*>& records, const std::vector<const RunAnalysis*>& analyses) {
-    StreamedTable table = bare_table(which);
+    const bool with_second = std::ranges::any_of(records, [](const RunRecord* record) { return notes_second_register(*record); });
+    StreamedTable table = bare_table(which, with_second);
     table.columns.insert(table.columns.begin(), {{"unit", "unit", {}, Content::text, 0, true},
                                                  {"maker", "maker", {}, Content::text, 0, true},
                                                  {"run", "run", "1", Content::number, 0, true}});
@@ -179,11 +191,11 @@ StreamedTable table_of_runs(RunTable which, const std::vector<const RunRecord*>&
         for (const std::string& remark : remarks_of(which, *analyses[r]))
             table.remarks.push_back(record.unit.name + ", run " + std::to_string(record.number) + ": " + remark);
     }
-    table.each_row = [which, records, analyses](const RowTaker& take) {
+    table.each_row = [which, with_second, records, analyses](const RowTaker& take) {
         for (std::size_t r = 0; r < records.size(); ++r) {
             const RunRecord& record = *records[r];
             const TableRow lead{record.unit.name, record.unit.maker, known("run", "1", record.number, std::nullopt, Kind::measured)};
-            if (!each_row_of(which, lead, record, *analyses[r], take)) return false;
+            if (!each_row_of(which, with_second, lead, record, *analyses[r], take)) return false;
         }
         return true;
     };

@@ -81,18 +81,6 @@ PvKey count_key(std::string_view name, std::string_view help, int PvSheet::*memb
             }};
 }
 
-PvKey tolerance_key() {
-    PvKey key = number_key("voc_tolerance_percent", "tolerance of the module's voltages, %; 3 where not stated",
-                           [](PvSheetText& sheet) -> OptionalNumber& { return sheet.voc_tolerance_percent; });
-    key.read = [read = key.read](PvSheetText& sheet, std::string_view value) -> Result<void> {
-        if (Result<void> done = read(sheet, value); !done) return done;
-        if (!(*sheet.voc_tolerance_percent >= 0 && *sheet.voc_tolerance_percent <= most_voc_tolerance_percent))
-            return pv_error(fmt::format("a tolerance of {} % is out of range", value), "give 0 to 20");
-        return {};
-    };
-    return key;
-}
-
 PvKey cell_key() {
     return {"cells", "crystalline silicon, or other (then no table of factors applies)",
             [](const PvSheetText& sheet) { return std::string(sheet.sheet.crystalline_silicon ? "crystalline silicon" : "other"); },
@@ -107,7 +95,7 @@ PvKey cell_key() {
 
 } // namespace
 
-PvCheck check_pv(const PvSheetText& sheet) { return check_pv(sheet.sheet, sheet.limits, sheet.voc_tolerance_percent); }
+PvCheck check_pv(const PvSheetText& sheet) { return check_pv(sheet.sheet, sheet.limits); }
 
 const std::vector<PvKey>& pv_keys() {
     static const std::vector<PvKey> keys = {
@@ -121,7 +109,7 @@ const std::vector<PvKey>& pv_keys() {
         coefficient_key("voc_coefficient", "temperature coefficient of Voc, %/°C or mV/°C", &PvSheet::voc_coefficient),
         coefficient_key("vmp_coefficient", "temperature coefficient of Vmp, %/°C or mV/°C", &PvSheet::vmp_coefficient),
         coefficient_key("power_coefficient", "temperature coefficient of the power, %/°C", &PvSheet::power_coefficient),
-        tolerance_key(),
+        sheet_number("voc_tolerance_percent", "tolerance of the module's voltages, %; 3 where not stated", &PvSheet::voc_tolerance_percent),
         sheet_number("noct_c", "nominal operating cell temperature, °C", &PvSheet::noct_c),
         cell_key(),
         count_key("series", "modules in a string", &PvSheet::series),

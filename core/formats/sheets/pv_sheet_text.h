@@ -18,7 +18,6 @@ struct PvSheetText {
     PvSheet sheet;
     std::string unit;
     PvLimits limits;
-    std::optional<double> voc_tolerance_percent{}; ///< of the module's voltages, 0 to most_voc_tolerance_percent; absent: the usual one
 };
 
 /// check_pv() of all that the sheet states.

@@ -12,13 +12,13 @@ namespace ullage {
 
 /// A run sheet is UTF-8 text: lines `# key: value`, then a header row, then one row for each reading.
 ///
-/// Keys: unit, maker, model, rated_energy_wh, rated_output_w, peak_output_w, pv_max_v, pv_max_a, pv_max_w, pv_start_v, charge_time_h,
-/// price, paid_price, currency, mass_kg, warranty_years, gauge_step_percent, tags, unit_remark, meter, meter_step_wh,
-/// meter_limit_percent, meter_load_part_percent, meter_span_wh, meter_correction, meter_points (formats/text/meter_points_text.h),
-/// meter_class, meter_standard, meter_starting_current_a, meter_range_low_w, meter_range_high_w, meter_certificate,
-/// meter_certificate_date, meter_laboratory, meter_valid_until, meter_remark; the same of a second meter, each after `second_`; run,
-/// started_full, ended, end_noticed_within_min, time_zone, load, ambient_c, ambient_end_c, charge_source. Only `unit` is required. Values use the
-/// escapes of formats/text/preface_text.h. Lines that begin with `#` and have no colon are comments: reported, not kept.
+/// Keys: unit, maker, model, rated_energy_wh, rated_output_w, peak_output_w, pv_max_v, pv_max_a, pv_max_w, pv_start_v, pv_short_circuit_a,
+/// charge_time_h, price, paid_price, currency, mass_kg, warranty_years, serial_number, chemistry, purchased, cycles_before, gauge_step_percent, tags,
+/// unit_remark, meter, meter_step_wh, meter_limit_percent, meter_load_part_percent, meter_span_wh, meter_correction, meter_points
+/// (formats/text/meter_points_text.h), meter_class, meter_standard, meter_starting_current_a, meter_range_low_w, meter_range_high_w,
+/// meter_certificate, meter_certificate_date, meter_laboratory, meter_valid_until, meter_remark; the same of a second meter, each after `second_`;
+/// run, started_full, ended, end_noticed_within_min, time_zone, load, ambient_c, ambient_end_c, charge_source. Only `unit` is required. Values use
+/// the escapes of formats/text/preface_text.h. Lines that begin with `#` and have no colon are comments: reported, not kept.
 ///
 /// Columns, in any order: time (required), gauge_percent, register_wh, second_register_wh, meter_w, display_w, mark, remark.
 /// Fields follow RFC 4180; an empty field says nothing; remarks are kept to the letter. A remark that begins

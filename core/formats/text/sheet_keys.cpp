@@ -42,6 +42,15 @@ std::string choices(const Values& values, Text text) {
     return words;
 }
 
+SheetKey purchased_key() {
+    SheetKey key = unit_text("purchased", longest_short_text, &Unit::purchased);
+    key.read = [read = key.read](RunRecord& record, std::string_view text) -> Result<void> {
+        if (Result<void> good = check_date({}, trimmed(text)); !good) return good;
+        return read(record, text);
+    };
+    return key;
+}
+
 SheetKey gauge_step_key() {
     return {"gauge_step_percent", [](const RunRecord& record) { return exact_text(record.unit.gauge_step_percent); },
             [](RunRecord& record, std::string_view text) -> Result<void> {
@@ -156,12 +165,17 @@ std::vector<SheetKey> all_keys() {
         unit_number("pv_max_a", current_range, &Unit::pv_max_a),
         unit_number("pv_max_w", rated_power_range, &Unit::pv_max_w),
         unit_number("pv_start_v", voltage_range, &Unit::pv_start_v),
+        unit_number("pv_short_circuit_a", current_range, &Unit::pv_short_circuit_a),
         unit_number("charge_time_h", charge_time_range, &Unit::charge_time_h),
         unit_number("price", price_range, &Unit::price),
         unit_number("paid_price", price_range, &Unit::paid_price),
         unit_text("currency", longest_short_text, &Unit::currency),
         unit_number("mass_kg", mass_range, &Unit::mass_kg),
         unit_number("warranty_years", warranty_range, &Unit::warranty_years),
+        unit_text("serial_number", longest_name, &Unit::serial_number),
+        unit_text("chemistry", longest_name, &Unit::chemistry),
+        purchased_key(),
+        unit_number("cycles_before", cycles_range, &Unit::cycles_before),
         gauge_step_key(),
         tags_key(),
         unit_text("unit_remark", longest_remark, &Unit::remark),

@@ -41,8 +41,13 @@ Result<void> agrees(const Unit& known, const Unit& incoming) {
     const std::string owner = "unit " + known.name;
     if (!incoming.currency.empty() && incoming.currency != known.currency)
         return difference(owner, "the currency", known.currency.empty() ? "not stated" : known.currency, incoming.currency);
-    if (!incoming.model.empty() && incoming.model != known.model)
-        return difference(owner, "the model", known.model.empty() ? "not stated" : known.model, incoming.model);
+    const std::pair<const char*, std::string Unit::*> words[] = {{"the model", &Unit::model},
+                                                                 {"the serial number", &Unit::serial_number},
+                                                                 {"the chemistry", &Unit::chemistry},
+                                                                 {"the day of purchase", &Unit::purchased}};
+    for (const auto& [name, text] : words)
+        if (!(incoming.*text).empty() && incoming.*text != known.*text)
+            return difference(owner, name, (known.*text).empty() ? "not stated" : known.*text, incoming.*text);
     return first_difference(owner, {{"the rated energy", "Wh", known.rated_energy_wh, incoming.rated_energy_wh},
                                     {"the rated output", "W", known.rated_output_w, incoming.rated_output_w},
                                     {"the peak output", "W", known.peak_output_w, incoming.peak_output_w},
@@ -50,11 +55,13 @@ Result<void> agrees(const Unit& known, const Unit& incoming) {
                                     {"the PV current limit", "A", known.pv_max_a, incoming.pv_max_a},
                                     {"the PV power limit", "W", known.pv_max_w, incoming.pv_max_w},
                                     {"the PV start voltage", "V", known.pv_start_v, incoming.pv_start_v},
+                                    {"the PV short-circuit current", "A", known.pv_short_circuit_a, incoming.pv_short_circuit_a},
                                     {"the charge time", "h", known.charge_time_h, incoming.charge_time_h},
                                     {"the price", "", known.price, incoming.price},
                                     {"the price paid", "", known.paid_price, incoming.paid_price},
                                     {"the mass", "kg", known.mass_kg, incoming.mass_kg},
                                     {"the warranty", "years", known.warranty_years, incoming.warranty_years},
+                                    {"the cycles before", "", known.cycles_before, incoming.cycles_before},
                                     {"the gauge step", "percentage points", known.gauge_step_percent, incoming.gauge_step_percent}});
 }
 

@@ -73,9 +73,12 @@ Result<void> check_points(const Meter& meter) {
 Result<void> check(const Unit& unit) {
     if (unit.name.empty()) return unnamed("unit");
     if (auto good = check_tags(unit); !good) return good;
+    if (auto good = check_date("day of purchase", unit.purchased); !good) return good;
     return all_good({{"name", unit.name, longest_name},
                      {"maker", unit.maker, longest_name},
                      {"model", unit.model, longest_name},
+                     {"serial number", unit.serial_number, longest_name},
+                     {"chemistry", unit.chemistry, longest_name},
                      {"currency", unit.currency, longest_short_text},
                      {"remark", unit.remark, longest_remark}},
                     {{"rated energy", unit.rated_energy_wh, rated_energy_range},
@@ -85,11 +88,13 @@ Result<void> check(const Unit& unit) {
                      {"PV current limit", unit.pv_max_a, current_range},
                      {"PV power limit", unit.pv_max_w, rated_power_range},
                      {"PV start voltage", unit.pv_start_v, voltage_range},
+                     {"PV short-circuit current", unit.pv_short_circuit_a, current_range},
                      {"charge time", unit.charge_time_h, charge_time_range},
                      {"price", unit.price, price_range},
                      {"price paid", unit.paid_price, price_range},
                      {"mass", unit.mass_kg, mass_range},
                      {"warranty", unit.warranty_years, warranty_range},
+                     {"cycles before", unit.cycles_before, cycles_range},
                      {"gauge step", unit.gauge_step_percent, gauge_step_range}});
 }
 
@@ -158,7 +163,8 @@ Result<void> check(const PvSheet& sheet) {
                      {"coldest ambient", sheet.coldest_c, temperature_range},
                      {"hottest ambient", sheet.hottest_c, temperature_range},
                      {"hottest cell", sheet.hottest_cell_c, temperature_range},
-                     {"irradiance", sheet.irradiance_w_m2, irradiance_range}});
+                     {"irradiance", sheet.irradiance_w_m2, irradiance_range},
+                     {"tolerance of the voltages", sheet.voc_tolerance_percent, voltage_tolerance_range}});
 }
 
 Result<void> check(const LoadList& list) { return ullage::check(list); }
@@ -194,6 +200,14 @@ Result<void> check_method_setting(std::string_view key, double value) {
     if (key.empty()) return Error{Failure::bad_input, "the option has no key", "key", "name it"};
     if (auto good = check_text("key", key, longest_short_text); !good) return good;
     return check_number(key, value, method_setting_range);
+}
+
+Result<void> check(const Publisher& publisher) {
+    return all_good({{"publisher", publisher.name, longest_name},
+                     {"title", publisher.title, longest_name},
+                     {"introduction", publisher.introduction, longest_remark},
+                     {"licence", publisher.licence, longest_name}},
+                    {});
 }
 
 Result<void> check_draft(std::string_view draft) { return check_text("half-typed entry", draft, longest_draft); }

@@ -6,6 +6,7 @@
 #include "model/load_list.h"
 #include "model/meter.h"
 #include "model/photo.h"
+#include "model/publisher.h"
 #include "model/pv_sheet.h"
 #include "model/reading.h"
 #include "model/run.h"
@@ -34,6 +35,7 @@ namespace ullage::store {
 /// Texts that stand alone: why a reading was changed, a half-typed entry, the header of a log and how it was read.
 [[nodiscard]] Result<void> check_reason(std::string_view reason);
 [[nodiscard]] Result<void> check_method_setting(std::string_view key, double value);
+[[nodiscard]] Result<void> check(const Publisher& publisher);
 [[nodiscard]] Result<void> check_draft(std::string_view draft);
 [[nodiscard]] Result<void> check_trace_answers(std::string_view signature, std::string_view answers);
 

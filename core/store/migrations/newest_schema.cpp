@@ -116,6 +116,10 @@ constexpr SchemaEntry entries[] = {
     zone_assumed INTEGER NOT NULL CHECK (zone_assumed IN (0, 1)),
     added_ms INTEGER NOT NULL
 ) STRICT)sql"},
+{"table", "publisher_details", "publisher_details", R"sql(CREATE TABLE publisher_details (
+    key TEXT PRIMARY KEY CHECK (key <> ''),
+    value TEXT NOT NULL
+) STRICT, WITHOUT ROWID)sql"},
 {"table", "pv_sheets", "pv_sheets", R"sql(CREATE TABLE pv_sheets (
     id INTEGER PRIMARY KEY,
     uuid TEXT NOT NULL UNIQUE CHECK (uuid <> ''),
@@ -143,7 +147,7 @@ constexpr SchemaEntry entries[] = {
     remark TEXT NOT NULL,
     withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
     created_ms INTEGER NOT NULL
-) STRICT)sql"},
+, voc_tolerance_percent REAL) STRICT)sql"},
 {"table", "reading_versions", "reading_versions", R"sql(CREATE TABLE reading_versions (
     reading_id INTEGER NOT NULL REFERENCES readings (id),
     version INTEGER NOT NULL,
@@ -241,7 +245,7 @@ constexpr SchemaEntry entries[] = {
     remark TEXT NOT NULL,
     withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
     created_ms INTEGER NOT NULL
-, paid_price REAL, tags TEXT NOT NULL DEFAULT '', pv_start_v REAL, charge_time_h REAL, model TEXT NOT NULL DEFAULT '') STRICT)sql"},
+, paid_price REAL, tags TEXT NOT NULL DEFAULT '', pv_start_v REAL, charge_time_h REAL, model TEXT NOT NULL DEFAULT '', pv_short_circuit_a REAL, serial_number TEXT NOT NULL DEFAULT '', chemistry TEXT NOT NULL DEFAULT '', purchased TEXT NOT NULL DEFAULT '', cycles_before REAL) STRICT)sql"},
 {"trigger", "meter_points_are_not_deleted", "meter_points", R"sql(CREATE TRIGGER meter_points_are_not_deleted BEFORE DELETE ON meter_points
 BEGIN SELECT RAISE(ABORT, 'a point of a meter is never deleted'); END)sql"},
 {"trigger", "meter_points_are_not_updated", "meter_points", R"sql(CREATE TRIGGER meter_points_are_not_updated BEFORE UPDATE ON meter_points

@@ -25,6 +25,7 @@ void bind_values(Binder& binder, const PvSheet& sheet, std::optional<std::int64_
     for (const auto* coefficient : {&sheet.voc_coefficient, &sheet.vmp_coefficient, &sheet.power_coefficient}) bind_coefficient(binder, *coefficient);
     binder.real(sheet.noct_c).integer(sheet.crystalline_silicon).integer(sheet.series).integer(sheet.parallel);
     binder.real(sheet.coldest_c).real(sheet.hottest_c).real(sheet.hottest_cell_c).real(sheet.irradiance_w_m2).text(sheet.remark);
+    binder.real(sheet.voc_tolerance_percent);
 }
 
 std::optional<PvCoefficient> coefficient_in(Row& row) {
@@ -49,6 +50,7 @@ PvSheet sheet_in(SQLite::Statement& statement) {
     sheet.parallel = static_cast<int>(row.integer());
     for (auto* number : {&sheet.coldest_c, &sheet.hottest_c, &sheet.hottest_cell_c, &sheet.irradiance_w_m2}) *number = row.maybe_real();
     sheet.remark = row.text();
+    sheet.voc_tolerance_percent = row.maybe_real();
     return sheet;
 }
 
@@ -63,10 +65,11 @@ std::optional<std::int64_t> pv_sheet_id(SQLite::Database& database, const std::s
 
 void insert_pv_sheet(SQLite::Database& database, const PvSheet& sheet, std::optional<std::int64_t> unit_id, UtcMs created_ms) {
     SQLite::Statement insert(
-        database, "INSERT INTO pv_sheets (uuid, unit_id, name, module, voc_v, vmp_v, isc_a, imp_a, voc_per_c, voc_per_c_unit, vmp_per_c, "
-                  "vmp_per_c_unit, power_per_c, power_per_c_unit, noct_c, crystalline_silicon, series, parallel, coldest_c, hottest_c, "
-                  "hottest_cell_c, irradiance_w_m2, remark, created_ms) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, "
-                  "?15, ?16, ?17, ?18, ?19, ?20, ?21, ?22, ?23, ?24)");
+        database,
+        "INSERT INTO pv_sheets (uuid, unit_id, name, module, voc_v, vmp_v, isc_a, imp_a, voc_per_c, voc_per_c_unit, vmp_per_c, "
+        "vmp_per_c_unit, power_per_c, power_per_c_unit, noct_c, crystalline_silicon, series, parallel, coldest_c, hottest_c, "
+        "hottest_cell_c, irradiance_w_m2, remark, voc_tolerance_percent, created_ms) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, "
+        "?15, ?16, ?17, ?18, ?19, ?20, ?21, ?22, ?23, ?24, ?25)");
     Binder binder(insert);
     bind_values(binder, sheet, unit_id);
     binder.integer(created_ms);
@@ -78,7 +81,7 @@ void update_pv_sheet(SQLite::Database& database, std::int64_t id, const PvSheet&
         database, "UPDATE pv_sheets SET uuid = ?1, unit_id = ?2, name = ?3, module = ?4, voc_v = ?5, vmp_v = ?6, isc_a = ?7, imp_a = ?8, "
                   "voc_per_c = ?9, voc_per_c_unit = ?10, vmp_per_c = ?11, vmp_per_c_unit = ?12, power_per_c = ?13, power_per_c_unit = ?14, "
                   "noct_c = ?15, crystalline_silicon = ?16, series = ?17, parallel = ?18, coldest_c = ?19, hottest_c = ?20, hottest_cell_c = ?21, "
-                  "irradiance_w_m2 = ?22, remark = ?23 WHERE id = ?24");
+                  "irradiance_w_m2 = ?22, remark = ?23, voc_tolerance_percent = ?24 WHERE id = ?25");
     Binder binder(update);
     bind_values(binder, sheet, unit_id);
     binder.integer(id);
@@ -95,7 +98,7 @@ std::vector<PvSheet> listed_pv_sheets(SQLite::Database& database) {
     SQLite::Statement query(
         database, "SELECT pv_sheets.uuid, units.uuid, pv_sheets.name, module, voc_v, vmp_v, isc_a, imp_a, voc_per_c, voc_per_c_unit, vmp_per_c, "
                   "vmp_per_c_unit, power_per_c, power_per_c_unit, noct_c, crystalline_silicon, series, parallel, coldest_c, hottest_c, "
-                  "hottest_cell_c, irradiance_w_m2, pv_sheets.remark FROM pv_sheets LEFT JOIN units ON units.id = unit_id "
+                  "hottest_cell_c, irradiance_w_m2, pv_sheets.remark, voc_tolerance_percent FROM pv_sheets LEFT JOIN units ON units.id = unit_id "
                   "WHERE pv_sheets.withdrawn = 0 ORDER BY pv_sheets.name COLLATE NOCASE, pv_sheets.name, pv_sheets.id");
     std::vector<PvSheet> sheets;
     while (query.executeStep()) sheets.push_back(sheet_in(query));

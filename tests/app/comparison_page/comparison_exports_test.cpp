@@ -132,7 +132,7 @@ TEST(PicturesCommand, writes_the_charts_of_every_run_and_of_the_comparison) {
     const std::vector<std::string> args{"pictures", (test::source_dir() / "sample-data").string(), "--into", into};
     ASSERT_EQ(run_command(args, drawing_commands(), out, err), 0) << err.str();
     const QStringList files = QDir(QString::fromStdString(into)).entryList(QDir::Files);
-    EXPECT_EQ(files.size(), 2 * (3 * 12 + 3));
+    EXPECT_EQ(files.size(), 2 * (3 * 15 + 3));
     EXPECT_TRUE(files.contains(QStringLiteral("osk-1200-run-2-gauge-error.svg")));
 }
 

@@ -286,4 +286,22 @@ TEST(ReadingRules, a_kept_rule_comes_back_and_a_damaged_one_counts_as_absent) {
     EXPECT_FALSE(rule_from_kept("0;0;5").every_min.has_value());
 }
 
+TEST_F(StartForms, a_second_meter_in_series_brings_its_register_into_the_first_reading) {
+    open();
+    EXPECT_FALSE(find<QLineEdit>("secondRegisterEdit")->isEnabled()) << "no second meter is chosen";
+    choose("meterCombo", "Socket meter A");
+    choose("secondMeterCombo", "Socket meter A");
+    submit();
+    EXPECT_TRUE(said("secondMeterErrorLabel").contains("is the first one"));
+    EXPECT_EQ(submitted, 0);
+    choose("secondMeterCombo", "Socket meter B");
+    type("secondRegisterEdit", "4321");
+    submit();
+    ASSERT_EQ(submitted, 1);
+    EXPECT_EQ(form->start().run.second_meter_uuid, "b");
+    ASSERT_TRUE(form->start().first);
+    EXPECT_EQ(form->start().first->second_register_wh, 4321);
+    EXPECT_EQ(form->start().first->remark, "");
+}
+
 } // namespace ullage

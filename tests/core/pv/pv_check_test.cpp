@@ -17,6 +17,11 @@ PvSheet module(double voc_v, std::optional<double> percent = {}) {
     return sheet;
 }
 
+PvSheet with_tolerance(PvSheet sheet, double percent) {
+    sheet.voc_tolerance_percent = percent;
+    return sheet;
+}
+
 using Outcome = PvComparison::Outcome;
 
 const PvComparison& of(const PvCheck& check, const char* key) { return *std::ranges::find(check.comparisons, key, &PvComparison::key); }
@@ -47,11 +52,11 @@ TEST(PvPublished, eleven_modules_of_49_5_V_stay_within_600_V_by_the_makers_coeff
     EXPECT_NEAR(*cold_voltage(sheet).volts, 54.17775, 1e-9);
     sheet.series = 11;
     // The code counts no tolerance; with the usual 3 % eleven reach 613.8 V.
-    const PvCheck check = check_pv(sheet, {600, {}, {}, {}}, 0);
+    const PvCheck check = check_pv(with_tolerance(sheet, 0), {600, {}, {}, {}});
     EXPECT_EQ(check.largest_series, 11);
     EXPECT_NEAR(*check.cold_voc_v, 596, 0.05);
     EXPECT_EQ(check_pv(sheet, {600, {}, {}, {}}).largest_series, 10);
-    EXPECT_EQ(check_pv(sheet, {1500, {}, {}, {}}, 0).largest_series, 27);
+    EXPECT_EQ(check_pv(with_tolerance(sheet, 0), {1500, {}, {}, {}}).largest_series, 27);
     sheet.voc_coefficient.reset();
     EXPECT_NEAR(*cold_voltage(sheet).volts, 56.43, 1e-9);
     EXPECT_EQ(check_pv(sheet, {600, {}, {}, {}}).largest_series, 10);
@@ -216,9 +221,10 @@ TEST(PvVerdict, a_voltage_within_its_tolerance_of_the_limit_is_too_close_to_call
     EXPECT_NE(check.headline.find("reaches 61.2 V with the module's tolerance of 3 %"), std::string::npos) << check.headline;
     EXPECT_EQ(check.headline.find("Do not connect"), 0U);
     EXPECT_EQ(check.largest_series, 1);
-    EXPECT_EQ(check_pv(sheet, {60, 15, 600, 12}, 1).verdict, PvVerdict::fits) << "59.998 V with a stated tolerance of 1 %";
+    EXPECT_EQ(check_pv(with_tolerance(sheet, 1), {60, 15, 600, 12}).verdict, PvVerdict::fits) << "59.998 V with a stated tolerance of 1 %";
     // A smaller tolerance is the better knowledge: it never makes the answer worse, a larger one never better.
-    EXPECT_EQ(check_pv(sheet, {59, 15, 600, 12}, 20).verdict, PvVerdict::over_voltage_when_cold) << "beyond as calculated stays beyond";
+    EXPECT_EQ(check_pv(with_tolerance(sheet, 20), {59, 15, 600, 12}).verdict, PvVerdict::over_voltage_when_cold)
+        << "beyond as calculated stays beyond";
     sheet = whole_sheet();
     const PvCheck hot = check_pv(sheet, {60, 15, 600, 33.5}); // 34.068 V as calculated, 33.05 V with 3 %
     EXPECT_EQ(hot.verdict_text, "too close to call: voltage when hot");
@@ -257,8 +263,8 @@ TEST(PvVerdict, exactly_the_limit_is_within_it) {
     PvSheet sheet = module(30, -0.30);
     sheet.coldest_c = 25;
     sheet.series = 2;
-    EXPECT_EQ(of(check_pv(sheet, {60, {}, {}, {}}, 0), "cold_voltage").outcome, Outcome::good);
-    EXPECT_EQ(check_pv(sheet, {59.999, {}, {}, {}}, 0).verdict, PvVerdict::over_voltage_when_cold);
+    EXPECT_EQ(of(check_pv(with_tolerance(sheet, 0), {60, {}, {}, {}}), "cold_voltage").outcome, Outcome::good);
+    EXPECT_EQ(check_pv(with_tolerance(sheet, 0), {59.999, {}, {}, {}}).verdict, PvVerdict::over_voltage_when_cold);
     EXPECT_EQ(of(check_pv(sheet, {61.8, {}, {}, {}}), "cold_voltage").outcome, Outcome::good) << "60 V and 3 %";
 }
 

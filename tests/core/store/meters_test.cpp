@@ -129,5 +129,14 @@ TEST_F(Meters, options_of_the_method_are_kept_until_they_are_cleared) {
     EXPECT_EQ(failure_of(logbook.set_method_setting("x", std::numeric_limits<double>::quiet_NaN())), Failure::bad_input);
 }
 
+TEST_F(Meters, the_publishers_details_are_kept_and_what_is_emptied_is_gone) {
+    EXPECT_EQ(take(logbook.publisher()), Publisher());
+    take(logbook.set_publisher({"The Lantern", "Units on tour", "Tested on the road.", "CC BY 4.0"}));
+    take(logbook.set_publisher({"The Lantern", "", "Tested on the road, in May.", "CC BY 4.0"}));
+    reopen();
+    EXPECT_EQ(take(logbook.publisher()), (Publisher{"The Lantern", "", "Tested on the road, in May.", "CC BY 4.0"}));
+    EXPECT_EQ(failure_of(logbook.set_publisher({std::string(501, 'x'), "", "", ""})), Failure::bad_input);
+}
+
 } // namespace
 } // namespace ullage

@@ -191,6 +191,26 @@ TEST(Migrations, a_meter_of_version_9_becomes_the_first_version_of_itself) {
     EXPECT_EQ(history[0].written_ms, 1'810'300'000'001) << "as old as the meter";
 }
 
+TEST(Migrations, a_file_of_version_10_keeps_its_meters_models_and_method_and_takes_data_of_specimens) {
+    const TempFolder folder;
+    const FakeClock clock;
+    make_file_of_version(10, folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    EXPECT_EQ(take(logbook.meters()).at(0).points, (std::vector<MeterPoint>{{100, 1.002, 0.25, 2.0}}));
+    EXPECT_EQ(take(logbook.method_settings()).at("repeatability_percent"), 0.7);
+    Unit unit = take(logbook.units()).at(0);
+    EXPECT_EQ(unit.model, "Lantern");
+    EXPECT_EQ(unit.serial_number, "");
+    EXPECT_EQ(unit.cycles_before, std::nullopt);
+    unit.serial_number = "L-1";
+    unit.pv_short_circuit_a = 15;
+    take(logbook.update(unit));
+    EXPECT_EQ(take(logbook.units()).at(0), unit);
+    EXPECT_EQ(take(logbook.publisher()), Publisher());
+    PvSheet sheet = take(logbook.pv_sheets()).at(0);
+    EXPECT_EQ(sheet.voc_tolerance_percent, std::nullopt);
+}
+
 TEST(Migrations, looking_at_an_older_file_shows_it_and_leaves_it_as_old_as_it_was) {
     const TempFolder folder;
     const FakeClock clock;

@@ -150,10 +150,13 @@ const Refusal refusals[] = {
          const std::string row = "WHERE name = 'runs_by_unit'";
          edit(path, ("PRAGMA writable_schema = ON; CREATE TABLE aside AS SELECT * FROM sqlite_schema " + row + "; DELETE FROM sqlite_schema " + row)
                         .c_str());
-         edit(path, "UPDATE runs SET unit_id = unit_id + 0; INSERT INTO units SELECT id + 1, uuid || 'b', name, maker, rated_energy_wh, "
-                    "rated_output_w, peak_output_w, pv_max_v, pv_max_a, pv_max_w, price, currency, mass_kg, warranty_years, "
-                    "gauge_step_percent, remark, withdrawn, created_ms, paid_price, tags, pv_start_v, charge_time_h, model FROM units; "
-                    "UPDATE runs SET unit_id = unit_id + 1");
+         edit(
+             path,
+             "UPDATE runs SET unit_id = unit_id + 0; INSERT INTO units SELECT id + 1, uuid || 'b', name, maker, rated_energy_wh, "
+             "rated_output_w, peak_output_w, pv_max_v, pv_max_a, pv_max_w, price, currency, mass_kg, warranty_years, "
+             "gauge_step_percent, remark, withdrawn, created_ms, paid_price, tags, pv_start_v, charge_time_h, model, pv_short_circuit_a, serial_number, "
+             "chemistry, purchased, cycles_before FROM units; "
+             "UPDATE runs SET unit_id = unit_id + 1");
          edit(path, "PRAGMA writable_schema = ON; INSERT INTO sqlite_schema SELECT * FROM aside; DROP TABLE aside");
          SQLite::Database file(path.string(), SQLite::OPEN_READONLY);
          ASSERT_EQ(file.execAndGet("PRAGMA quick_check").getString(), "ok");

@@ -27,6 +27,7 @@ PvSheet sample_sheet(const std::string& unit_uuid = {}) {
     sheet.hottest_cell_c = 68;
     sheet.irradiance_w_m2 = 950;
     sheet.remark = "as wired";
+    sheet.voc_tolerance_percent = 2.5;
     return sheet;
 }
 
@@ -74,16 +75,24 @@ TEST(PvSheets, what_cannot_be_kept_is_refused_by_name) {
     PvSheet endless = sample_sheet();
     endless.voc_coefficient->value = std::numeric_limits<double>::infinity();
     EXPECT_EQ(failure_of(logbook.add(endless)), Failure::bad_input);
+    PvSheet loose = sample_sheet();
+    loose.voc_tolerance_percent = 21;
+    EXPECT_EQ(failure_of(logbook.add(loose)), Failure::bad_input);
     EXPECT_EQ(failure_of(logbook.add(sample_sheet("no such unit"))), Failure::not_found);
     EXPECT_EQ(failure_of(logbook.update(sample_sheet())), Failure::not_found);
     EXPECT_EQ(failure_of(logbook.set_pv_sheet_withdrawn("none", true)), Failure::not_found);
 }
 
-TEST(PvSheets, the_start_voltage_the_charge_time_and_the_source_of_a_charge_are_kept) {
+TEST(PvSheets, the_limits_of_the_pv_input_the_data_of_the_specimen_and_the_source_of_a_charge_are_kept) {
     const FakeClock clock;
     Logbook logbook = take(Logbook::in_memory(clock));
     Unit unit = sample_unit();
     unit.pv_start_v = 12;
+    unit.pv_short_circuit_a = 15;
+    unit.serial_number = "T-0042";
+    unit.chemistry = "LFP";
+    unit.purchased = "2027-02-28";
+    unit.cycles_before = 12;
     unit.charge_time_h = 1.5;
     unit = take(logbook.add(unit));
     EXPECT_EQ(take(logbook.units()), std::vector{unit});

@@ -2,6 +2,7 @@
 #include "support/scenario.h"
 #include "support/scenario_claims.h"
 #include "support/scenario_log.h"
+#include "support/scenario_specimen.h"
 #include "support/source_dir.h"
 
 #include "formats/sheets/load_list_file.h"
@@ -44,6 +45,10 @@ TEST(Scenario, the_sheets_in_sample_data_are_what_the_generator_makes) {
     const ScenarioRun logged = sample_logged_run().run;
     made.insert(logged.file_name);
     EXPECT_EQ(content_of(sample_folder / logged.file_name), write_run_sheet(logged.simulated.record));
+    for (const ScenarioRun& run : sample_specimen_runs()) {
+        made.insert(run.file_name);
+        EXPECT_EQ(content_of(sample_folder / run.file_name), write_run_sheet(run.simulated.record)) << run.file_name;
+    }
     std::set<std::string> found;
     for (const auto& entry : std::filesystem::directory_iterator(sample_folder))
         if (entry.path().extension() == ".csv") found.insert(entry.path().filename().string());
@@ -78,6 +83,7 @@ TEST(Scenario, its_sheets_read_back_as_the_simulated_readings) {
 TEST(Scenario, the_readme_tells_the_truth_of_every_run) {
     std::vector<ScenarioRun> runs = sample_scenario();
     runs.push_back(sample_logged_run().run);
+    for (ScenarioRun& run : sample_specimen_runs()) runs.push_back(std::move(run));
     EXPECT_NE(content_of(sample_folder / "README.md").find(truth_table(runs)), std::string::npos)
         << "print it with make_sample_data and put it into sample-data/README.md";
 }

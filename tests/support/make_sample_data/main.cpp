@@ -5,6 +5,7 @@
 #include "support/scenario.h"
 #include "support/scenario_claims.h"
 #include "support/scenario_log.h"
+#include "support/scenario_specimen.h"
 
 #include <filesystem>
 #include <fstream>
@@ -31,6 +32,7 @@ int main(int argc, char** argv) {
     auto logged = ullage::test::sample_logged_run();
     std::vector<std::pair<std::filesystem::path, std::string>> files{{folder / "logs" / logged.run.file_name, std::move(logged.log)}};
     runs.push_back(std::move(logged.run));
+    for (auto& run : ullage::test::sample_specimen_runs()) runs.push_back(std::move(run));
     const auto [list_file, list] = ullage::test::sample_load_list();
     files.emplace_back(folder / "load-lists" / list_file, ullage::write_load_list(list));
     for (const auto& run : runs) files.emplace_back(folder / run.file_name, ullage::write_run_sheet(run.simulated.record));

@@ -25,6 +25,23 @@ TEST(ReadingsTable, times_have_seconds_and_offset_and_withdrawn_readings_are_lef
     EXPECT_FALSE(table.method.empty());
 }
 
+TEST(ReadingsTable, the_register_of_a_second_meter_has_a_column_of_its_own_only_where_it_was_read) {
+    RecordBuilder one, two;
+    one.at(0, 100, 0).at(1, 90, 100);
+    two.at(0, 100, 0).at(1, 90, 100).at(2, 80, 200);
+    two.record().readings[1].values.second_register_wh = 4321;
+    EXPECT_EQ(readings_table(one.record(), analyse_run(one.record())).columns.size(), 8u);
+    const Table table = readings_table(two.record(), analyse_run(two.record()));
+    ASSERT_EQ(table.columns.size(), 9u);
+    EXPECT_EQ(table.columns[8].key, "second_register_wh");
+    EXPECT_EQ(text_in(table, 0, 8), "");
+    EXPECT_EQ(std::get<Quantity>(table.rows[1][8]).value, 4321);
+    const RunAnalysis analysis_one = analyse_run(one.record()), analysis_two = analyse_run(two.record());
+    const Table both = collected(table_of_runs(RunTable::readings, {&one.record(), &two.record()}, {&analysis_one, &analysis_two}));
+    EXPECT_EQ(both.columns.size(), 12u);
+    EXPECT_EQ(std::get<Quantity>(both.rows[3][11]).value, 4321) << "beside the run that notes no second register";
+}
+
 TEST(TableOfRuns, every_row_says_which_run_it_is_of_and_remarks_do_too) {
     const AnalysedScenario& scenario = analysed_scenario();
     const Table table = scenario_table_of_runs(RunTable::readings);

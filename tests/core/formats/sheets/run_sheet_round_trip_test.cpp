@@ -72,8 +72,12 @@ private:
         unit.name = "U" + text();
         unit.maker = text();
         unit.model = text();
+        unit.serial_number = text();
+        unit.chemistry = text();
+        unit.purchased = coin() ? "2027-02-28" : "";
         for (auto member : {&Unit::rated_energy_wh, &Unit::rated_output_w, &Unit::peak_output_w, &Unit::pv_max_v, &Unit::pv_max_a, &Unit::pv_max_w,
-                            &Unit::pv_start_v, &Unit::charge_time_h, &Unit::price, &Unit::paid_price, &Unit::mass_kg, &Unit::warranty_years})
+                            &Unit::pv_start_v, &Unit::pv_short_circuit_a, &Unit::charge_time_h, &Unit::cycles_before, &Unit::price, &Unit::paid_price,
+                            &Unit::mass_kg, &Unit::warranty_years})
             unit.*member = maybe();
         unit.currency = coin() ? "EUR" : "";
         unit.gauge_step_percent = coin() ? 1 : 0.1 * (1 + below(50));
