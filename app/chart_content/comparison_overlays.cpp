@@ -49,12 +49,14 @@ ChartContent gauge_error_overlay(const Comparison& comparison, const std::functi
     content.y.include_zero = true;
     content.empty_text = tr("No drain from full to cut-off with gauge and register read together.");
     std::size_t place = 0;
+    const bool one_unit =
+        std::ranges::all_of(comparison.rows, [&](const ComparisonRow& row) { return row.unit.uuid == comparison.rows.front().unit.uuid; });
     for (const ComparisonRow& row : comparison.rows) {
         if (place == looks.size()) break;
         const GaugeAnalysis& gauge = analysis(row.run.uuid).gauge;
         if (gauge.basis != ErrorBasis::delivered_depth || gauge.errors.empty()) continue;
         ChartSeries series = series_of(row, place++, "error");
-        series.name = text_of(row.unit.name);
+        series.name = text_of(one_unit && comparison.rows.size() > 1 ? row.run_title : row.unit.name);
         for (const GaugeErrorPoint& point : gauge.errors) {
             series.points.push_back({point.depth_percent, point.error_pt});
             series.band.push_back({point.depth_percent, point.lower_pt, point.upper_pt});

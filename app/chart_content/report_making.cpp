@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "chart_content/report_making.h"
 
+#include "chart_content/comparison_overlays.h"
 #include "chart_content/pv_chart.h"
 #include "chart_content/run_charts.h"
 #include "chart_content/sizing_chart.h"
+#include "chart_content/unit_charts.h"
 #include "formats/report/report_numbers.h"
 #include "style/words.h"
 #include "unit/known_depths.h"
@@ -27,6 +29,7 @@ public:
         for (ChartBar& bar : bars.bars) put(bar.value_text);
         for (ChartHorizontalBand& band : bars.bands) put(band.label);
     }
+    void operator()(PhotoContent&) const {}
     void operator()(VesselRowContent& row) const {
         for (VesselColumn& column : row.columns) put(column.value_text);
     }
@@ -80,6 +83,35 @@ MadeReport make_run_report(const ReportedRun& run, const UnitFit& unit_fit, cons
     if (run.record->run.kind == RunKind::drain || run.record->run.kind == RunKind::no_load_drain)
         add(made.pictures, report_picture_key("vessel", run.record->run.uuid), run_vessel(run, unit_fit), options);
     add_run_charts(made.pictures, run, unit_fit, options);
+    return made;
+}
+
+MadeReport make_unit_report(const ReportedUnit& unit, const UnitReportChoice& choice, const std::map<std::string, QImage>& photos,
+                            const ReportOptions& options) {
+    MadeReport made{unit_report(unit, choice, options), {}};
+    const UnitAnalysis& analysis = *unit.analysis;
+    const std::string& uuid = analysis.unit.uuid;
+    std::map<std::string, const RunAnalysis*> analysis_of;
+    UnitRuns records;
+    for (const ReportedRun& run : unit.runs) {
+        analysis_of[run.record->run.uuid] = run.analysis;
+        records.push_back(run.record);
+        add_run_charts(made.pictures, run, analysis.fit, options);
+    }
+    const Comparison one = compare_as_tested(records, CompareRows::one_per_unit, analysis.fit.options);
+    if (!one.rows.empty() && analysis.unit.rated_energy_wh)
+        add(made.pictures, report_picture_key("vessel", uuid), comparison_vessels(one, compare_at(one, std::nullopt), {}), options);
+    const auto chart = [&](const char* key, ChartContent content) {
+        if (has_points(content)) add(made.pictures, report_picture_key(key, uuid), std::move(content), options);
+    };
+    const std::vector<MeasuredDrain> drains =
+        measured_drains(analysis.fit, [&](const std::string& run) -> const EnergyAnalysis& { return analysis_of.at(run)->energy; });
+    chart(report_usable_key, usable_chart(analysis.fit, analysis.unit, drains, std::nullopt));
+    chart(report_run_time_key, run_time_chart(analysis.fit, analysis.unit, drains, std::nullopt));
+    const Comparison every = compare_as_tested(records, CompareRows::every_drain, analysis.fit.options);
+    chart(report_gauge_overlay_key, gauge_error_overlay(every, [&](const std::string& run) -> const RunAnalysis& { return *analysis_of.at(run); }));
+    if (analysis.gauge_drift.lead) chart(report_gauge_drift_key, gauge_drift_chart(analysis.fit, analysis.gauge_drift));
+    for (const auto& [key, image] : photos) made.pictures.insert_or_assign(key, PhotoContent{image, {}});
     return made;
 }
 

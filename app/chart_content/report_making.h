@@ -4,7 +4,13 @@
 #include "chart_content/comparison_pictures.h"
 #include "formats/report/report_content.h"
 #include "formats/report/report_sizing.h"
+#include "formats/report/report_unit.h"
 #include "report/report_look.h"
+
+#include <QImage>
+
+#include <map>
+#include <string>
 
 namespace ullage {
 
@@ -21,6 +27,13 @@ struct MadeReport {
 [[nodiscard]] MadeReport make_comparison_report(const Comparison& comparison, const FairComparison& fair, const std::vector<ReportedRun>& runs,
                                                 const std::vector<UnitAnalysis>& units, const ReportOptions& options,
                                                 const ExpectationBand& band = {});
+
+/// Enough pixels for a photo in a report.
+inline constexpr QSize report_photo_size{1200, 1200};
+
+/// Report and drawings of one unit; see unit_report(). `photos`: the pictures of its photos, by their keys.
+[[nodiscard]] MadeReport make_unit_report(const ReportedUnit& unit, const UnitReportChoice& choice, const std::map<std::string, QImage>& photos,
+                                          const ReportOptions& options);
 
 /// Report and drawings of a sizing; see sizing_report().
 [[nodiscard]] MadeReport make_sizing_report_of(const Sizing& sizing, const ReportOptions& options);

@@ -145,6 +145,16 @@ double top_of(const std::vector<MeasuredDrain>& drains, MeasuredPart part, doubl
 
 } // namespace
 
+std::vector<MeasuredDrain> measured_drains(const UnitFit& fit, const std::function<const EnergyAnalysis&(const std::string&)>& energy_of) {
+    std::vector<MeasuredDrain> drains;
+    for (const DrainSummary& drain : fit.drains) {
+        if (!drain.used) continue;
+        const EnergyAnalysis& energy = energy_of(drain.run_uuid);
+        drains.push_back({text_of(drain.title), drain.mean_load_w, energy.delivered_wh, energy.usable_fraction, energy.duration_h});
+    }
+    return drains;
+}
+
 std::vector<double> curve_loads(const UnitFit& fit, const Unit& unit) {
     const double highest_w = highest_load(fit, unit);
     std::vector<double> loads = {lowest_tested(fit), fit.highest_load_w};

@@ -73,6 +73,14 @@ void paint_row(QPainter& painter, const QRectF& target, const VesselRowContent& 
     painter.restore();
 }
 
+/// The whole photo, as large as the target allows.
+void paint_photo(QPainter& painter, const QRectF& target, const PhotoContent& content) {
+    if (content.image.isNull()) return;
+    QRectF place(QPointF(), QSizeF(content.image.size()).scaled(target.size(), Qt::KeepAspectRatio));
+    place.moveCenter(target.center());
+    painter.drawImage(place, content.image);
+}
+
 QString description_of(const PictureContent& content) {
     return std::visit([](const auto& any) { return any.description; }, content);
 }
@@ -104,7 +112,8 @@ Result<void> paint_picture(QPainter& painter, const QRectF& target, const Pictur
     if (auto checked = check(spec); !checked) return checked;
     if (const auto* lines = std::get_if<ChartContent>(&content)) paint_chart<LineStage>(painter, target, *lines, spec);
     else if (const auto* bars = std::get_if<BarContent>(&content)) paint_chart<BarStage>(painter, target, *bars, spec);
-    else paint_row(painter, target, std::get<VesselRowContent>(content), spec);
+    else if (const auto* row = std::get_if<VesselRowContent>(&content)) paint_row(painter, target, *row, spec);
+    else paint_photo(painter, target, std::get<PhotoContent>(content));
     return {};
 }
 

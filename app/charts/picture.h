@@ -20,8 +20,14 @@ class QPainter;
 
 namespace ullage {
 
+/// A photo among drawings.
+struct PhotoContent {
+    QImage image;
+    QString description;
+};
+
 /// Anything that this room can draw.
-using PictureContent = std::variant<ChartContent, BarContent, VesselRowContent>;
+using PictureContent = std::variant<ChartContent, BarContent, VesselRowContent, PhotoContent>;
 
 /// How a picture is made.
 struct PictureSpec {

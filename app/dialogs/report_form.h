@@ -9,7 +9,7 @@
 namespace ullage {
 
 /// In which form, and on which paper, a report is made.
-class ReportForm final : public FormDialog {
+class ReportForm : public FormDialog {
     Q_OBJECT
 public:
     /// `what` is to be reported on, e.g. the name of a run; `paper` is chosen at first. `ways` are those in which units can be compared, the first

@@ -38,7 +38,7 @@ thead th { font-weight: normal; color: #66717B; vertical-align: bottom; }
 tbody th { font-weight: normal; }
 .number { text-align: right; font-variant-numeric: tabular-nums lining-nums; overflow-wrap: normal; }
 figure { margin: 12px 0; }
-figure svg { display: block; max-width: 100%; height: auto; }
+figure svg, figure img { display: block; max-width: 100%; height: auto; }
 .findings { list-style: none; padding: 0; }
 .findings li { padding: 6px 10px; margin: 0 0 6px; border-left: 4px solid #DAD7CE; }
 .findings .fault { background: #FBE7E2; } .findings .doubt { background: #FFF4DC; } .findings .note { color: inherit; }
@@ -78,6 +78,19 @@ Result<QString> svg_element(const PictureContent& content, const QString& captio
     svg.remove(own_words);
     svg.insert(4, QStringLiteral(" role=\"img\" aria-label=\"%1\"").arg(caption));
     return svg;
+}
+
+/// A photo as it is seen, without what its camera wrote beside it, such as the place.
+QString photo_element(const PhotoContent& photo, const QString& caption) {
+    constexpr int quality = 85;
+    const QSize size = report_picture_spec(photo).size;
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    QImage(photo.image).convertToFormat(QImage::Format_RGB32).save(&buffer, "JPEG", quality);
+    return QStringLiteral("<img alt=\"%1\" width=\"%2\" height=\"%3\" src=\"data:image/jpeg;base64,")
+               .arg(caption, QString::number(size.width()), QString::number(size.height())) +
+           QString::fromLatin1(bytes.toBase64()) + QStringLiteral("\"/>");
 }
 
 class Writer {
@@ -125,6 +138,11 @@ public:
     }
     void operator()(const ReportPicture& block) {
         const QString caption = escaped(block.caption);
+        if (const auto* photo = std::get_if<PhotoContent>(&pictures_.at(block.key))) {
+            out_ += QStringLiteral("<figure>\n") + photo_element(*photo, caption) + QStringLiteral("<figcaption>") + caption +
+                    QStringLiteral("</figcaption>\n</figure>\n");
+            return;
+        }
         const Result<QString> svg = svg_element(pictures_.at(block.key), caption, ++drawings_);
         if (!svg) {
             failure = svg.error();

@@ -12,15 +12,22 @@ namespace ullage {
 
 namespace {
 
-constexpr int letters_px = 11; ///< in a drawing of that width; about 8.5 pt on a page
+constexpr int photo_units = 400; ///< width of a photo, and its height at most
+constexpr int letters_px = 11;   ///< in a drawing of that width; about 8.5 pt on a page
+
+QSize photo_size(const PhotoContent& photo) {
+    return photo.image.isNull() ? QSize(photo_units, photo_units) : photo.image.size().scaled(photo_units, photo_units, Qt::KeepAspectRatio);
+}
 
 int height_of(const PictureContent& content) {
+    if (const auto* photo = std::get_if<PhotoContent>(&content)) return std::max(1, photo_size(*photo).height());
     if (const auto* bars = std::get_if<BarContent>(&content)) return 70 + 40 * static_cast<int>(std::max<std::size_t>(1, bars->bars.size()));
     return std::holds_alternative<VesselRowContent>(content) ? 230 : 270;
 }
 
 /// Few vessels stand at the left rather than lost in the middle of the page.
 int width_of(const PictureContent& content) {
+    if (const auto* photo = std::get_if<PhotoContent>(&content)) return std::max(1, photo_size(*photo).width());
     const auto* row = std::get_if<VesselRowContent>(&content);
     return row ? std::min(report_text_units, 40 + 150 * static_cast<int>(std::max<std::size_t>(1, row->columns.size()))) : report_text_units;
 }

@@ -98,6 +98,8 @@ void MainWindow::makeEditMenu() {
     menu.addSeparator();
     addEntry(menu, "addUnitAction", tr("Add &unit…"), "Ctrl+U", records_, &RecordController::addUnit)->setIcon(glyph_icon(Glyph::add));
     addEntry(menu, "editUnitAction", tr("&Edit unit…"), "Ctrl+Shift+U", records_, &RecordController::editUnit);
+    addEntry(menu, "unitReportAction", tr("Make re&port of the unit…"), "Ctrl+Alt+O", reports_, &ReportController::makeUnitReport)
+        ->setIcon(glyph_icon(Glyph::report));
     addEntry(menu, "withdrawUnitAction", tr("&Withdraw unit"), "Ctrl+Alt+U", records_, &RecordController::withdrawUnit);
     menu.addSeparator();
     addEntry(menu, "addMeterAction", tr("Add &meter…"), "Ctrl+G", records_, &RecordController::addMeter)->setIcon(glyph_icon(Glyph::add));

@@ -75,6 +75,7 @@ void MainWindow::connectPvPage() {
 
 void MainWindow::connectUnitPage() {
     connect(pages_->unit(), &UnitPage::startRunAsked, records_, &RecordController::startRun);
+    connect(pages_->unit(), &UnitPage::reportAsked, reports_, &ReportController::makeUnitReport);
     connect(pages_->unit(), &UnitPage::editUnitAsked, records_, &RecordController::editUnit);
     connect(pages_->unit(), &UnitPage::importAsked, files_, &FileController::importSheet);
     connect(pages_->unit(), &UnitPage::runChosen, this, [this](const QString& run) { pages_->showRun(utf8_of(run)); });

@@ -2,7 +2,9 @@
 #include "window/report_controller.h"
 
 #include "chart_content/report_making.h"
+#include "dialogs/photo_image.h"
 #include "dialogs/report_form.h"
+#include "dialogs/unit_report_form.h"
 #include "pages/comparison/comparison_page.h"
 #include "pages/pv/pv_page.h"
 #include "pages/sizing/sizing_page.h"
@@ -18,6 +20,9 @@
 #include <QLocale>
 #include <QScopeGuard>
 
+#include <algorithm>
+#include <map>
+#include <memory>
 #include <optional>
 #include <set>
 
@@ -66,7 +71,67 @@ Result<void> write_comparison(const Document& document, ComparisonPage& page, co
     return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
 }
 
+/// The photos of a unit's runs, by what they are evidence of.
+std::vector<OfferedPhoto> photos_of_unit(const Document& document, const std::string& unit_uuid) {
+    std::vector<OfferedPhoto> offered;
+    for (const RunRecord* record : document.runs(unit_uuid)) {
+        const Result<std::vector<Photo>> photos = document.photos(record->run.uuid);
+        if (!photos) continue;
+        for (const Photo& photo : photos.value()) offered.push_back({photo.uuid, photo_caption(*record, document.analysis(record->run.uuid), photo)});
+    }
+    return offered;
+}
+
+/// Finds in `offered` the photos that are chosen, and decodes them into `images`.
+Result<void> add_chosen_photos(const Document& document, const std::vector<std::string>& chosen, ReportedUnit& reported,
+                               std::map<std::string, QImage>& images) {
+    for (const ReportedRun& run : reported.runs) {
+        const Result<std::vector<Photo>> photos = document.photos(run.record->run.uuid);
+        if (!photos) return photos.error();
+        for (const Photo& photo : photos.value()) {
+            if (std::ranges::find(chosen, photo.uuid) == chosen.end()) continue;
+            const Result<std::string> bytes = document.photoBytes(photo.uuid);
+            if (!bytes) return bytes.error();
+            const QImage image = photo_image(bytes.value(), photo.format, report_photo_size).image;
+            if (image.isNull()) return Error{Failure::bad_input, "the photo cannot be shown", photo.file_name, "leave it out of the report"};
+            images.insert_or_assign(photo.uuid, image);
+            reported.photos.push_back({photo.uuid, photo_caption(*run.record, *run.analysis, photo)});
+        }
+    }
+    return {};
+}
+
+Result<void> write_unit(const Document& document, const std::string& unit_uuid, const UnitReportForm& form, const QString& path,
+                        const ReportLook& look) {
+    const std::shared_ptr<const UnitAnalysis> analysis = document.casebook().unit_analysis(unit_uuid);
+    const std::optional<UnitClaims> claims = document.casebook().claims(unit_uuid);
+    if (!analysis || !claims) return Error{Failure::not_found, "the unit has no runs any more", {}, "choose another unit"};
+    ReportedUnit shown{analysis.get(), &*claims, {}, {}, form.publisher()};
+    for (const RunRecord* record : document.runs(unit_uuid)) {
+        const Result<ReportedRun> run = reported(document, record->run.uuid);
+        if (!run) return run.error();
+        if (!look.goes_on()) return report_given_up();
+        shown.runs.push_back(run.value());
+    }
+    std::map<std::string, QImage> images;
+    if (const Result<void> added = add_chosen_photos(document, form.photos(), shown, images); !added) return added.error();
+    const MadeReport made = make_unit_report(shown, form.choice(), images, options_now(document));
+    return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
+}
+
 } // namespace
+
+void ReportController::makeUnitReport() {
+    const std::string uuid = pages_.currentUnit();
+    const Unit* unit = document_.unit(uuid);
+    if (!unit) return;
+    if (document_.runs(uuid).empty()) return messages_->showError(tr("%1 has no runs yet, so there is nothing to report.").arg(text_of(unit->name)));
+    const QString name = raw_text(unit->name);
+    auto* form = new UnitReportForm(text_of(utf8_of(name)), paper_of(QLocale()), document_.publisher(), photos_of_unit(document_, uuid), window_);
+    connect(form, &FormDialog::submitted, this, [this, form] { tell(document_.setPublisher(form->publisher())); });
+    askForReport(name, *form,
+                 [this, form, uuid](const QString& path, const ReportLook& look) { return write_unit(document_, uuid, *form, path, look); });
+}
 
 void ReportController::makeRunReport() {
     const auto* record = document_.run(pages_.runUuid());

@@ -10,13 +10,14 @@ namespace ullage {
 class ReportForm;
 struct ReportLook;
 
-/// Reports of the run shown, of the comparison, of a sizing and of a PV check.
+/// Reports of the run shown, of a unit, of the comparison, of a sizing and of a PV check.
 class ReportController final : public Controller {
     Q_OBJECT
 public:
     using Controller::Controller;
 
     void makeRunReport();
+    void makeUnitReport();
     void makeComparisonReport();
     void makeSizingReport();
     void makePvReport();

@@ -8,6 +8,7 @@
 #include "cli/text/commands.h"
 #include "cli/text/runs_source.h"
 #include "cli/text/sizing_source.h"
+#include "dialogs/photo_image.h"
 #include "formats/text/table_unicode.h"
 #include "report/report_file.h"
 #include "style/words.h"
@@ -19,6 +20,7 @@
 #include <algorithm>
 #include <charconv>
 #include <filesystem>
+#include <map>
 #include <memory>
 #include <optional>
 #include <ostream>
@@ -29,8 +31,9 @@ namespace ullage {
 namespace {
 
 struct ReportArguments {
-    std::string source, run, output, paper, locale;
-    bool compare = false, every_drain = false, force = false;
+    std::string source, run, unit, output, paper, locale;
+    std::vector<std::string> parts; ///< of a unit's report, by key; empty: all
+    bool compare = false, every_drain = false, in_short = false, with_photos = false, force = false;
     std::optional<double> at_load_w;
     double duty_percent = 100;
     std::string size, pv;
@@ -47,11 +50,22 @@ void add_options(CLI::App& command, ReportArguments& arguments) {
     auto* run = command.add_option("--run", arguments.run, "the run to report, UNIT/N; the number alone where there is one unit");
     auto* compare = command.add_flag("--compare", arguments.compare, "report the comparison of the units, as tested or at one load");
     run->excludes(compare);
+    auto* unit = command.add_option("--unit", arguments.unit, "the unit to report, with all its runs")->excludes(run)->excludes(compare);
+    std::vector<std::string> keys;
+    for (const UnitReportPart part : all_unit_report_parts) keys.emplace_back(unit_report_part_key(part));
+    auto* parts = command.add_option("--parts", arguments.parts, "sections of a unit's report, with commas between them; all where none is named")
+                      ->delimiter(',')
+                      ->check(CLI::IsMember(keys))
+                      ->needs(unit);
+    command.add_flag("--short", arguments.in_short, "a unit's report on two pages")->needs(unit)->excludes(parts);
+    command.add_flag("--photos", arguments.with_photos, "in a unit's report: every photo of its runs; none else")->needs(unit);
     auto* size = command.add_option("--size", arguments.size, "report the sizing for this load list: its name in the logbook, or a file (.csv)")
                      ->excludes(run)
+                     ->excludes(unit)
                      ->excludes(compare);
     command.add_option("--pv", arguments.pv, "report the PV input check of this sheet: its name in the logbook, or a file")
         ->excludes(run)
+        ->excludes(unit)
         ->excludes(compare)
         ->excludes(size);
     add_sizing_options(command, arguments.choices);
@@ -130,6 +144,55 @@ int report_comparison(const ReportArguments& arguments, const Casebook& casebook
                  out, err);
 }
 
+/// The photos of a run, decoded; one that cannot be shown is left out with a notice.
+Result<void> add_photos_of(const OpenedSource& source, const ReportedRun& run, ReportedUnit& reported, std::map<std::string, QImage>& images,
+                           std::ostream& err) {
+    const Result<std::vector<Photo>> photos = source.photos(run.record->run.uuid);
+    if (!photos) return photos.error();
+    for (const Photo& photo : photos.value()) {
+        const Result<std::string> bytes = source.photo_bytes(photo.uuid);
+        if (!bytes) return bytes.error();
+        const QImage image = photo_image(bytes.value(), photo.format, report_photo_size).image;
+        if (image.isNull()) {
+            err << "ullage: " << one_line(photo.file_name) << ": the photo cannot be shown; it is left out\n";
+            continue;
+        }
+        images.insert_or_assign(photo.uuid, image);
+        reported.photos.push_back({photo.uuid, photo_caption(*run.record, *run.analysis, photo)});
+    }
+    return {};
+}
+
+int report_unit(const ReportArguments& arguments, const OpenedSource& source, const Casebook& casebook, const ReportOptions& options,
+                const ReportLook& look, std::ostream& out, std::ostream& err) {
+    const Result<UnitRuns> chosen = chosen_runs(addresses_of(casebook.runs()), arguments.unit, std::nullopt);
+    if (!chosen) return refuse(err, chosen.error());
+    const Unit& unit = chosen.value().front()->unit;
+    for (const RunRecord* record : chosen.value())
+        if (record->unit.uuid != unit.uuid)
+            return refuse(err,
+                          {Failure::bad_input, "several units are named `" + arguments.unit + "`", "--unit", "give the units names of their own"});
+    const std::shared_ptr<const UnitAnalysis> analysis = casebook.unit_analysis(unit.uuid);
+    const std::optional<UnitClaims> claims = casebook.claims(unit.uuid);
+    const Result<Publisher> publisher = source.publisher();
+    if (!publisher) return refuse(err, publisher.error());
+    ReportedUnit shown{analysis.get(), &*claims, {}, {}, publisher.value()};
+    std::map<std::string, QImage> images;
+    for (const RunRecord* record : chosen.value()) {
+        const Result<ReportedRun> run = reported(casebook, record->run.uuid);
+        if (!run) return refuse(err, run.error());
+        shown.runs.push_back(run.value());
+        if (!arguments.with_photos) continue;
+        if (const Result<void> added = add_photos_of(source, run.value(), shown, images, err); !added) return refuse(err, added.error());
+    }
+    UnitReportChoice choice;
+    choice.in_short = arguments.in_short;
+    if (!arguments.parts.empty()) choice.parts.clear();
+    for (const std::string& key : arguments.parts) choice.parts.insert(*unit_report_part_from(key));
+    const QString stem = report_file_stem(raw_text(unit.name));
+    return write(make_unit_report(shown, choice, images, options), arguments, utf8_of(stem) + ".pdf", look, out, err);
+}
+
 int report_sizing(const ReportArguments& arguments, const ReportOptions& options, const ReportLook& look, std::ostream& out, std::ostream& err) {
     std::vector<std::string> notices;
     const Result<Sizing> sizing = sizing_from(arguments.source, arguments.size, {}, arguments.choices, notices);
@@ -151,8 +214,8 @@ int report_pv(const ReportArguments& arguments, const ReportOptions& options, co
 }
 
 int report_command(const ReportArguments& arguments, std::ostream& out, std::ostream& err) {
-    if (arguments.run.empty() && !arguments.compare && arguments.size.empty() && arguments.pv.empty())
-        return wrong_usage(err, "choose --run UNIT/N, --compare, --size LIST or --pv SHEET");
+    if (arguments.run.empty() && arguments.unit.empty() && !arguments.compare && arguments.size.empty() && arguments.pv.empty())
+        return wrong_usage(err, "choose --run UNIT/N, --unit UNIT, --compare, --size LIST or --pv SHEET");
     const QLocale locale = arguments.locale.empty() ? QLocale::system() : QLocale(raw_text(arguments.locale));
     if (!arguments.locale.empty() && locale.language() == QLocale::C && arguments.locale != "C")
         return wrong_usage(err, "`" + arguments.locale + "` is no locale; use a name such as de_DE or en_US");
@@ -168,6 +231,7 @@ int report_command(const ReportArguments& arguments, std::ostream& out, std::ost
     const Result<std::unique_ptr<Casebook>> casebook = source.value().casebook();
     if (!casebook) return refuse(err, casebook.error());
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
+    if (!arguments.unit.empty()) return report_unit(arguments, source.value(), *casebook.value(), options, look, out, err);
     return arguments.compare ? report_comparison(arguments, *casebook.value(), options, look, out, err)
                              : report_run(arguments, *casebook.value(), options, look, out, err);
 }

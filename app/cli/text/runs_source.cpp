@@ -212,6 +212,16 @@ Result<std::vector<std::optional<LoadStatistics>>> OpenedSource::loads(const std
     return loads;
 }
 
+Result<std::vector<Photo>> OpenedSource::photos(const std::string& run_uuid) const {
+    Result<std::vector<Photo>> photos = logbook_.photos(run_uuid);
+    if (photos) std::erase_if(photos.value(), [](const Photo& photo) { return photo.withdrawn; });
+    return photos;
+}
+
+Result<std::string> OpenedSource::photo_bytes(const std::string& photo_uuid) const { return logbook_.photo_bytes(photo_uuid); }
+
+Result<Publisher> OpenedSource::publisher() const { return logbook_.publisher(); }
+
 Result<std::optional<LoadStatistics>> OpenedSource::load(const RunRecord& record) const {
     if (of_sheets_) return std::optional<LoadStatistics>();
     return load_of_run(logbook_, record);

@@ -6,6 +6,8 @@
 #include "casebook/casebook.h"
 #include "measure/load_statistics.h"
 #include "model/load_list.h"
+#include "model/photo.h"
+#include "model/publisher.h"
 #include "model/run_record.h"
 #include "store/logbook.h"
 
@@ -39,6 +41,12 @@ public:
     /// What the traces of each of these runs of the source say of the load, in their order; absent where there is no trace of power, and for run
     /// sheets, which carry none. Errors: those of load_of_run.
     [[nodiscard]] Result<std::vector<std::optional<LoadStatistics>>> loads(const std::vector<RunRecord>& records) const;
+
+    /// A logbook's photos of a run, none of them withdrawn, in order of adding; none of run sheets.
+    [[nodiscard]] Result<std::vector<Photo>> photos(const std::string& run_uuid) const;
+    [[nodiscard]] Result<std::string> photo_bytes(const std::string& photo_uuid) const;
+    /// Who publishes what a logbook says; empty for run sheets.
+    [[nodiscard]] Result<Publisher> publisher() const;
 
     [[nodiscard]] Result<std::optional<LoadStatistics>> load(const RunRecord& record) const; ///< the same of one run
 

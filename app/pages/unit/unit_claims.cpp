@@ -28,6 +28,7 @@ QString pv_limits_text(const Unit& unit) {
     if (unit.pv_max_a) parts << stated(unit.pv_max_a, QStringLiteral("A"));
     if (unit.pv_max_w) parts << stated(unit.pv_max_w, QStringLiteral("W"));
     if (unit.pv_start_v) parts << tr("from %1").arg(stated(unit.pv_start_v, QStringLiteral("V")));
+    if (unit.pv_short_circuit_a) parts << tr("%1 short circuit").arg(stated(unit.pv_short_circuit_a, QStringLiteral("A")));
     return parts.join(QStringLiteral(", "));
 }
 

@@ -95,17 +95,19 @@ QWidget* UnitPage::makeHead() {
     set_text_style(*about_, Tone::soft);
     auto* import = new_button("importSheetButton", tr("Import run sheet"));
     auto* edit = new_button("editUnitButton", tr("Edit claims"));
+    report_ = new_button("unitReportButton", tr("Make report"));
     auto* start = new_button("startRunButton", tr("Start run"));
     make_primary(*start);
     connect(import, &QPushButton::clicked, this, &UnitPage::importAsked);
     connect(edit, &QPushButton::clicked, this, &UnitPage::editUnitAsked);
     connect(start, &QPushButton::clicked, this, &UnitPage::startRunAsked);
+    connect(report_, &QPushButton::clicked, this, &UnitPage::reportAsked);
     auto* line = new QHBoxLayout(head);
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(spacing::panel_gap_px);
     line->addWidget(title_, 0, Qt::AlignBaseline);
     line->addWidget(about_, 1, Qt::AlignBaseline);
-    for (auto* action : {import, edit, start}) line->addWidget(action);
+    for (auto* action : {import, edit, report_, start}) line->addWidget(action);
     return head;
 }
 
@@ -199,6 +201,7 @@ void UnitPage::refresh() {
     fillFit(*unit);
     fillTested();
     runs_->setVisible(!runs.empty());
+    report_->setEnabled(!runs.empty());
     empty_->setVisible(runs.empty());
     arrangeColumns();
 }
@@ -253,13 +256,8 @@ void UnitPage::fillVessel(const Unit& unit) {
 
 void UnitPage::fillFit(const Unit& unit) {
     const auto& fit = document_.unitFit(unit.uuid);
-    std::vector<MeasuredDrain> drains;
-    for (const auto& drain : fit.drains) {
-        if (!drain.used) continue;
-        const auto& energy = document_.analysis(drain.run_uuid).energy;
-        drains.push_back({text_of(drain.title), drain.mean_load_w, energy.delivered_wh, energy.usable_fraction, energy.duration_h});
-    }
-    fit_->setUnit(analyse_unit(unit, fit), drains);
+    fit_->setUnit(analyse_unit(unit, fit),
+                  measured_drains(fit, [this](const std::string& run) -> const EnergyAnalysis& { return document_.analysis(run).energy; }));
 }
 
 void UnitPage::fillTested() {

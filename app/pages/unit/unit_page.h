@@ -9,6 +9,7 @@
 
 class QGridLayout;
 class QLabel;
+class QPushButton;
 class QTableView;
 class QTabWidget;
 
@@ -33,6 +34,7 @@ public:
 signals:
     void startRunAsked();
     void editUnitAsked();
+    void reportAsked();
     void importAsked();
     void runChosen(const QString& runUuid);
     void kwhPriceTyped(const QString& text);
@@ -57,6 +59,7 @@ private:
     VesselRow* vessel_;
     QLabel* vessel_words_;
     QTableView* runs_;
+    QPushButton* report_ = nullptr;
     QTabWidget* below_;
     ClaimsView* tested_;
 };

@@ -5,6 +5,7 @@
 #include "support/command_output.h"
 #include "support/fake_clock.h"
 #include "support/open_count.h"
+#include "support/photo_bytes.h"
 #include "support/source_dir.h"
 
 namespace ullage::test {
@@ -33,6 +34,40 @@ TEST_F(ReportCommand, reports_a_run_and_the_comparison_of_a_logbook) {
     const Outcome all = report({path, "--compare", "--output", html});
     ASSERT_EQ(all.code, exit_good) << all.err;
     EXPECT_NE(file_text(html).find("Comparison of storage units"), std::string::npos);
+}
+
+TEST_F(ReportCommand, a_unit_is_reported_whole_in_sections_or_on_two_pages) {
+    const std::string sample = (source_dir() / "sample-data").string(), pdf = folder_ / "unit.pdf", html = folder_ / "unit.html";
+    for (const char* unit : {"Osk 1200", "Pelm 900", "Tarrow 2k", "Tarrow 2k B"}) {
+        const Outcome made = report({sample, "--unit", unit, "--short", "--locale", "C", "--output", pdf, "--force"});
+        ASSERT_EQ(made.code, exit_good) << made.err;
+        EXPECT_NE(run_command("pdfinfo '" + pdf + "'").text.find("Pages:           2\n"), std::string::npos) << unit;
+    }
+    ASSERT_EQ(report({sample, "--unit", "Osk 1200", "--locale", "C", "--output", html}).code, exit_good);
+    const std::string whole = file_text(html);
+    for (const char* words : {"Osk 1200: test report", "Claims against results", "Can the gauge be trusted?", "Round trip", "Readings", "<svg"})
+        EXPECT_NE(whole.find(words), std::string::npos) << words;
+    ASSERT_EQ(report({sample, "--unit", "Osk 1200", "--parts", "gauge,readings", "--output", html}).code, exit_good);
+    EXPECT_EQ(file_text(html).find("Claims against results"), std::string::npos);
+    EXPECT_EQ(report({sample, "--unit", "Osk 1200", "--parts", "weather"}).code, exit_usage);
+    expect_one_line(report({sample, "--unit", "No such unit"}).err);
+}
+
+TEST_F(ReportCommand, a_photo_goes_along_only_where_it_is_asked_for) {
+    const std::string path = logbook(), html = folder_ / "photos.html";
+    {
+        const FakeClock clock;
+        Result<Logbook> book = Logbook::open(path, OpenMode::record, clock);
+        ASSERT_TRUE(book.ok());
+        const RunRecord record = book.value().run_records().value().back();
+        ASSERT_EQ(record.unit.name, "Specimen");
+        ASSERT_TRUE(book.value().add_photo(record.run.uuid, record.readings.front().uuid, {"display.jpg", grey_jpeg(char(0xc0), 64, 48), {}}).ok());
+    }
+    ASSERT_EQ(report({path, "--unit", "Specimen", "--output", html}).code, exit_good);
+    EXPECT_EQ(file_text(html).find("data:image/jpeg"), std::string::npos);
+    ASSERT_EQ(report({path, "--unit", "Specimen", "--photos", "--output", html}).code, exit_good);
+    EXPECT_NE(file_text(html).find("data:image/jpeg"), std::string::npos);
+    EXPECT_NE(file_text(html).find("gauge 100 %"), std::string::npos);
 }
 
 TEST_F(ReportCommand, a_logbook_is_opened_once_for_a_report) {

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window_fixture.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QFile>
 #include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QTableView>
 
 #include <string>
@@ -31,6 +34,38 @@ TEST_F(WindowTest, a_report_of_the_run_shown_is_written_where_the_tester_says) {
     EXPECT_TRUE(prompts.suggested.endsWith(QStringLiteral("osk-1200-run-1-report.pdf"))) << prompts.suggested.toStdString();
     EXPECT_TRUE(content(file("run.pdf")).startsWith("%PDF-"));
     EXPECT_TRUE(message().contains(QStringLiteral("run.pdf"))) << message().toStdString();
+}
+
+TEST_F(WindowTest, a_report_of_the_unit_holds_the_sections_chosen_and_the_publisher_stays_in_the_logbook) {
+    trigger("sampleLogbookAction");
+    window->showRun(document.runs().front()->run.uuid);
+    const QByteArray unit = QByteArray::fromStdString(document.runs().front()->unit.name);
+    prompts.to_save = file("unit.html");
+    trigger("unitReportAction");
+    find<QComboBox>("formCombo")->setCurrentIndex(1);
+    find<QCheckBox>("budgetPartCheck")->setChecked(false);
+    type("publisherNameEdit", QStringLiteral("The Lantern"));
+    find<QPlainTextEdit>("publisherIntroductionEdit")->setPlainText(QStringLiteral("Drained for 0.5 nights."));
+    click("submitButton");
+    const QByteArray html = content(file("unit.html"));
+    EXPECT_TRUE(html.contains(unit + ": test report"));
+    EXPECT_TRUE(html.contains("Claims against results"));
+    EXPECT_FALSE(html.contains("Uncertainty budgets"));
+    EXPECT_TRUE(html.contains("The Lantern") && html.contains("Drained for 0.5 nights."));
+    EXPECT_EQ(document.publisher().name, "The Lantern");
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+
+    trigger("unitReportAction");
+    EXPECT_EQ(find<QLineEdit>("publisherNameEdit")->text(), QStringLiteral("The Lantern"));
+    find<QComboBox>("lengthCombo")->setCurrentIndex(1);
+    EXPECT_FALSE(find<QCheckBox>("budgetPartCheck")->isEnabled());
+    prompts.to_save = file("short.pdf");
+    find<QComboBox>("formCombo")->setCurrentIndex(0);
+    click("submitButton");
+    EXPECT_TRUE(content(file("short.pdf")).startsWith("%PDF-"));
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    trigger("undoAction");
+    EXPECT_EQ(document.publisher().name, "");
 }
 
 TEST_F(WindowTest, a_report_of_the_comparison_can_be_html_on_letter_paper) {
