@@ -188,6 +188,8 @@ std::vector<QLineEdit*> FormDialog::addLineGroup(const QString& name, const QStr
     return edits;
 }
 
+void FormDialog::setLineShown(QWidget* field, bool shown) { fields_->setRowVisible(field->parentWidget(), shown); }
+
 void FormDialog::addWide(QWidget* widget) { fields_->addRow(widget); }
 
 void FormDialog::addGroup(const QString& title) {

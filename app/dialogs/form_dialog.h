@@ -65,6 +65,8 @@ protected:
     void showEvent(QShowEvent* event) override;
     /// Reads every field into the form's value, explaining those that cannot be understood.
     virtual void read() = 0;
+    /// Shows the line of a field, or takes it away with its label.
+    void setLineShown(QWidget* field, bool shown);
     void clearErrors(); ///< takes back what refuse() and explain() said
     void fit();         ///< grows to what the fields need, as far as the screen allows
 

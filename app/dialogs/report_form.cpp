@@ -6,6 +6,16 @@
 namespace ullage {
 
 ReportForm::ReportForm(const QString& what, Paper paper, const QStringList& ways, QWidget* parent)
+    : ReportForm(what, paper, ways,
+                 tr("The report holds summary, meters, method with sources, readings, uncertainty budget, charts, findings, what cannot be "
+                    "known, amendments and cautions. Numbers have the decimal sign of your system.") +
+                     (ways.isEmpty() ? QString()
+                                     : QStringLiteral("<br/>") +
+                                           tr("It shows the units of the comparison page, which differences these meters resolve, and says of each "
+                                              "unit that cannot be moved to one load why it stands as tested. The load is chosen on that page.")),
+                 parent) {}
+
+ReportForm::ReportForm(const QString& what, Paper paper, const QStringList& ways, const QString& help, QWidget* parent)
     : FormDialog(tr("Report on %1").arg(what), tr("Make report"), parent),
       way_choice_(ways.isEmpty() ? nullptr : addChoice(QStringLiteral("way"), tr("&Units"))),
       form_choice_(addChoice(QStringLiteral("form"), tr("&Form"))), paper_choice_(addChoice(QStringLiteral("paper"), tr("&Paper"))), paper_(paper) {
@@ -16,13 +26,7 @@ ReportForm::ReportForm(const QString& what, Paper paper, const QStringList& ways
     paper_choice_->addItem(tr("A4"), static_cast<int>(Paper::a4));
     paper_choice_->addItem(tr("Letter"), static_cast<int>(Paper::letter));
     paper_choice_->setCurrentIndex(paper_choice_->findData(static_cast<int>(paper)));
-    addParagraph(QStringLiteral("reportHelp"),
-                 tr("The report holds summary, meters, method with sources, readings, uncertainty budget, charts, findings, what cannot be "
-                    "known, amendments and cautions. Numbers have the decimal sign of your system.") +
-                     (way_choice_ ? QStringLiteral("<br/>") +
-                                        tr("It shows the units of the comparison page, which differences these meters resolve, and says of each unit "
-                                           "that cannot be moved to one load why it stands as tested. The load is chosen on that page.")
-                                  : QString()));
+    addParagraph(QStringLiteral("reportHelp"), help);
     (way_choice_ ? way_choice_ : form_choice_)->setFocus();
 }
 

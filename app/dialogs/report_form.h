@@ -15,6 +15,8 @@ public:
     /// `what` is to be reported on, e.g. the name of a run; `paper` is chosen at first. `ways` are those in which units can be compared, the first
     /// chosen at first; empty for the report of a run.
     ReportForm(const QString& what, Paper paper, const QStringList& ways, QWidget* parent = nullptr);
+    /// The same with words of its own on what the report holds.
+    ReportForm(const QString& what, Paper paper, const QStringList& ways, const QString& help, QWidget* parent);
 
     [[nodiscard]] QString ending() const { return ending_; } ///< "pdf" or "html"
     [[nodiscard]] Paper paper() const { return paper_; }

@@ -124,11 +124,11 @@ void StartForm::addFields(const std::vector<Meter>& meters) {
     const auto first = addLineGroup(QStringLiteral("first"), tr("First &reading"),
                                     {{QStringLiteral("gauge"), tr("gauge, %"), QStringLiteral("100")},
                                      {QStringLiteral("register"), tr("register, Wh"), QStringLiteral("0")},
-                                     {QStringLiteral("secondRegister"), tr("second register"), tr("if there is one")},
                                      {QStringLiteral("watts"), tr("watts"), QStringLiteral("W")},
                                      {QStringLiteral("time"), tr("time"), tr("now")}});
-    gauge_ = first[0], register_ = first[1], second_register_ = first[2], watts_ = first[3], time_ = first[4];
+    gauge_ = first[0], register_ = first[1], watts_ = first[2], time_ = first[3];
     time_->setToolTip(tr("Empty for now; else 02:40, -10m, yesterday 23:50, 14 May 23:50"));
+    second_register_ = addLine(QStringLiteral("secondRegister"), tr("Its second register"), tr("Wh, what the second meter shows"));
     const auto rule = addLineGroup(QStringLiteral("rule"), tr("Remind me to read"),
                                    {{QStringLiteral("every"), tr("every"), tr("never")},
                                     {QStringLiteral("drop"), tr("when the gauge is down by"), tr("points")},
@@ -144,7 +144,12 @@ void StartForm::addFields(const std::vector<Meter>& meters) {
     if (!defaults_.meter_uuid && !meters.empty()) meter_->setCurrentIndex(1);
     fill_meter_choice(*second_meter_, meters, std::nullopt);
     second_meter_->setToolTip(tr("One in series, whose register you note too"));
-    const auto only_of_two = [this] { second_register_->setEnabled(chosen_meter(*second_meter_).has_value()); };
+    const auto only_of_two = [this] {
+        const bool two = chosen_meter(*second_meter_).has_value();
+        second_register_->setEnabled(two);
+        setLineShown(second_register_, two);
+        fit();
+    };
     connect(second_meter_, &QComboBox::currentIndexChanged, this, only_of_two);
     only_of_two();
     fill_full_choice(*full_, std::nullopt);

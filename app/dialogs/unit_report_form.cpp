@@ -41,11 +41,15 @@ QString part_title(UnitReportPart part) {
 
 UnitReportForm::UnitReportForm(const QString& unit_name, Paper paper, const Publisher& publisher, const std::vector<OfferedPhoto>& photos,
                                QWidget* parent)
-    : ReportForm(unit_name, paper, {}, parent), publisher_(publisher), length_(addChoice(QStringLiteral("length"), tr("&Length"))) {
+    : ReportForm(unit_name, paper, {},
+                 tr("For readers: the answer first, then claims, every drain, the gauge, and what it rests on. Tags, prices paid and remarks stay "
+                    "out of it. Numbers have the decimal sign of your system."),
+                 parent),
+      publisher_(publisher), length_(addChoice(QStringLiteral("length"), tr("&Length"))) {
     setObjectName(QStringLiteral("unitReportForm"));
     length_->addItem(tr("whole, with what it rests on"), false);
     length_->addItem(tr("short, two pages"), true);
-    addParts();
+    addParts(!photos.empty());
     if (!photos.empty()) addPhotos(photos);
     addPublisher();
     const auto only_of_whole = [this] {
@@ -57,7 +61,7 @@ UnitReportForm::UnitReportForm(const QString& unit_name, Paper paper, const Publ
     only_of_whole();
 }
 
-void UnitReportForm::addParts() {
+void UnitReportForm::addParts(bool with_photos) {
     addGroup(tr("Sections of the whole report"));
     auto* box = new QWidget;
     auto* grid = new QGridLayout(box);
@@ -65,6 +69,7 @@ void UnitReportForm::addParts() {
     grid->setHorizontalSpacing(spacing::page_margin_px);
     int place = 0;
     for (const UnitReportPart part : all_unit_report_parts) {
+        if (part == UnitReportPart::photos && !with_photos) continue;
         auto* check = new QCheckBox(part_title(part));
         check->setObjectName(raw_text(unit_report_part_key(part)) + QStringLiteral("PartCheck"));
         check->setChecked(true);

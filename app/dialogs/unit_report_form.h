@@ -38,7 +38,7 @@ protected:
     void read() override;
 
 private:
-    void addParts();
+    void addParts(bool with_photos);
     void addPhotos(const std::vector<OfferedPhoto>& photos);
     void addPublisher();
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/comparison/models_view.h"
 
+#include "delegates/quantity_delegate.h"
 #include "models/table_model.h"
 #include "pages/parts/page_parts.h"
 #include "style/roles.h"
@@ -30,6 +31,7 @@ ModelsView::ModelsView(QWidget* parent) : QWidget(parent), model_(new TableModel
     table_->setObjectName(QStringLiteral("modelsTable"));
     table_->setAccessibleName(tr("Models by their specimens"));
     table_->setModel(model_);
+    table_->setItemDelegate(new QuantityDelegate(table_));
     make_table(*table_);
     column->addWidget(table_, 1);
 }

@@ -87,6 +87,7 @@ QString limits_words(const Unit* unit) {
     if (limits.max_v) parts << tr("at most %1").arg(figure(limits.max_v, QStringLiteral("V")));
     if (limits.max_a) parts << figure(limits.max_a, QStringLiteral("A"));
     if (limits.max_w) parts << figure(limits.max_w, QStringLiteral("W"));
+    if (limits.short_circuit_a) parts << tr("%1 short circuit").arg(figure(limits.short_circuit_a, QStringLiteral("A")));
     const QString name = text_of(unit->name);
     return parts.isEmpty() ? tr("No limit of the PV input of %1 is stated; enter what its label says.").arg(name)
                            : tr("PV input of %1: %2").arg(name, parts.join(QStringLiteral(", ")));

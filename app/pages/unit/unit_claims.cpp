@@ -32,6 +32,26 @@ QString pv_limits_text(const Unit& unit) {
     return parts.join(QStringLiteral(", "));
 }
 
+/// As a comparison chooses: a cut-off that was seen before one found off, then what is at least known, then what is projected.
+int rank(const RunRecord& record, const EnergyAnalysis& energy) {
+    switch (energy.usable_fraction.kind) {
+    case Kind::measured: return record.run.end == RunEnd::found_off ? 1 : 0;
+    case Kind::at_least: return 2;
+    case Kind::projected: return 3;
+    case Kind::bracket:
+    case Kind::not_known: return 4;
+    }
+    return 4;
+}
+
+/// What a drain from full to cut-off says of the unit carries how well the unit repeats.
+Quantity for_the_unit(const Quantity& delivered_wh, const UnitFit& fit, const std::string& run_uuid) {
+    for (const RepeatMean& mean : fit.repeats)
+        for (const std::size_t place : mean.drains)
+            if (fit.drains[place].run_uuid == run_uuid) return mean.delivered_wh;
+    return delivered_wh;
+}
+
 } // namespace
 
 QList<ClaimText> unit_claims(const Unit& unit) {
@@ -61,18 +81,18 @@ std::optional<RepresentativeRun> representative_run(const Document& document, co
         return RepresentativeRun{fit.drains[mean.drains.back()].run_uuid, mean.delivered_wh, words};
     }
     std::optional<RepresentativeRun> told;
-    bool measured = false;
+    int told_rank = 0;
     for (const auto* record : document.runs(unit_uuid)) {
         if (record->run.kind != RunKind::drain) continue;
         const auto& energy = document.analysis(record->run.uuid).energy;
-        const bool this_measured = energy.usable_fraction.kind == Kind::measured;
-        if (!energy.delivered_wh.value || (measured && !this_measured)) continue;
-        measured = this_measured;
+        const int this_rank = rank(*record, energy);
+        if (!energy.delivered_wh.value || (told && this_rank > told_rank)) continue;
+        told_rank = this_rank;
         const auto title = text_of(run_title(*record, energy));
-        const auto source = record->run.end == RunEnd::still_running ? tr("so far, %1")
-                            : this_measured                          ? tr("from full to cut-off, %1")
-                                                                     : tr("not the whole unit, %1");
-        told = RepresentativeRun{record->run.uuid, energy.delivered_wh, source.arg(title)};
+        const auto source = record->run.end == RunEnd::still_running        ? tr("so far, %1")
+                            : energy.usable_fraction.kind == Kind::measured ? tr("from full to cut-off, %1")
+                                                                            : tr("not the whole unit, %1");
+        told = RepresentativeRun{record->run.uuid, for_the_unit(energy.delivered_wh, fit, record->run.uuid), source.arg(title)};
     }
     return told;
 }

@@ -20,8 +20,8 @@ struct ClaimText {
 /// The claims of a unit in a fixed order, each with its unit.
 [[nodiscard]] QList<ClaimText> unit_claims(const Unit& unit);
 
-/// What says most about a unit: the mean of its repeated drains, with the latest of them; else a drain, a measured usable fraction before any other,
-/// the latest before earlier ones.
+/// What says most about a unit: the mean of its repeated drains, with the latest of them; else a drain, chosen as CompareRows::one_per_unit
+/// does, and with how well drains repeat where it was from full to cut-off.
 struct RepresentativeRun {
     std::string run_uuid;
     Quantity delivered; ///< "delivered_wh"
