@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "numerics/pooled_deviation.h"
+#include "unit/repeats.h"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <iterator>
+#include <numeric>
 #include <vector>
 
 using namespace ullage;
@@ -24,6 +27,41 @@ TEST(PublishedPooledDeviation, nist_atmwtag_gives_the_certified_residual_deviati
     EXPECT_EQ(pooled.groups, 2U);
     // The data carry ten digits of which seven are constant: doubles hold the deviation to some nine digits.
     EXPECT_NEAR(pooled.deviation / 1.51048314446410e-05, 1, 1e-8);
+}
+
+// Source: JCGM 100:2008, H.5, Table H.9: a voltage standard on ten days, five observations each, as daily means and experimental standard
+// deviations. Published: grand mean 10.000 097 V, scatter of the daily means 57 µV (9 degrees of freedom), pooled scatter within days 85 µV (40), F
+// 2.25; so the grand mean has 57 µV/√10 = 18 µV. Drains of one unit on ten days stand for the days, as Wh/100 for V.
+TEST(PublishedPooledDeviation, jcgm_100_h_5_gives_the_scatter_within_and_between_days_and_of_their_mean) {
+    const double means_v[] = {10.000172, 10.000116, 10.000013, 10.000144, 10.000106, 10.000031, 10.000060, 10.000125, 10.000163, 10.000041};
+    const double within_uv[] = {60, 77, 111, 101, 67, 93, 80, 73, 88, 86};
+    std::vector<std::vector<double>> days;
+    std::vector<DrainSummary> drains;
+    for (std::size_t day = 0; day < std::size(means_v); ++day) {
+        // Five values with that mean and that experimental standard deviation: −2, −1, 0, 1, 2 have √2.5.
+        auto& values = days.emplace_back();
+        for (int k = -2; k <= 2; ++k) values.push_back(means_v[day] + k * within_uv[day] * 1e-6 / std::sqrt(2.5));
+        DrainSummary& drain = drains.emplace_back();
+        drain.used = true;
+        drain.hours = 10;
+        drain.delivered_wh = 100 * means_v[day];
+        drain.mean_load_w = drain.delivered_wh / drain.hours;
+    }
+    const PooledDeviation within = pooled_deviation(days);
+    EXPECT_EQ(within.degrees_of_freedom, 40U);
+    EXPECT_NEAR(within.deviation, 85e-6, 0.5e-6);
+    MeasureOptions options;
+    options.repeatability_percent = 1e-4; // the scatter of the drains themselves decides
+    std::vector<std::size_t> all(drains.size());
+    std::iota(all.begin(), all.end(), 0U);
+    const RepeatMean mean = mean_of_drains(drains, all, options);
+    EXPECT_NEAR(mean.mean_wh, 1000.0097, 0.00005);
+    EXPECT_NEAR(mean.scatter_wh, 0.0057, 0.00005);
+    EXPECT_TRUE(mean.by_own_scatter);
+    EXPECT_EQ(mean.degrees_of_freedom, 9);
+    EXPECT_NEAR(mean.independent_wh, 0.0018, 0.00005);
+    const double f = 5 * std::pow(mean.scatter_wh / 100 / within.deviation, 2);
+    EXPECT_NEAR(f, 2.25, 0.02);
 }
 
 // The same sum with so many leading digits that a sum of squares about 0 would lose everything.
