@@ -47,6 +47,9 @@ ChartContent gauge_error_overlay(const Comparison& comparison, const std::functi
     content.y.title = tr("gauge error / pt");
     content.y.unit = QStringLiteral("pt");
     content.y.include_zero = true;
+    content.y.above_zero = tr("shows too much");
+    content.y.below_zero = tr("shows too little");
+    content.key = tr("Above 0 the gauge shows more than is left, below 0 less. Areas: 95 % intervals.");
     content.empty_text = tr("No drain from full to cut-off with gauge and register read together.");
     std::size_t place = 0;
     const bool one_unit =
@@ -71,6 +74,7 @@ ChartContent gauge_error_overlay(const Comparison& comparison, const std::functi
 ChartContent fraction_overlay(const Comparison& comparison, const FairComparison& fair) {
     ChartContent content;
     content.description = tr("Usable fraction of the units against load");
+    content.key = tr("Points: drains. Lines: what all drains of a unit say together, with the 95 % interval as an area.");
     content.x.title = tr("load / W");
     content.x.unit = QStringLiteral("W");
     content.x.logarithmic = true;

@@ -32,6 +32,10 @@ VesselData vessel_of(const ComparisonRow& row) {
 VesselRowContent comparison_vessels(const Comparison& comparison, const FairComparison& fair, const ExpectationBand& band) {
     VesselRowContent content;
     content.description = tr("Delivered energy of each unit against its rated energy");
+    content.subject = fair.load ? tr("at %1").arg(text_of(common_load_text(*fair.load))) : tr("as tested, each at the load of its run");
+    content.key =
+        tr("Height: rated energy. Filled: delivered at the socket; the bracket is its 95 % interval. Hatched: taken by the unit's own draw, where "
+           "that is known. Dashed: what is commonly seen.");
     content.empty_text = empty_words();
     const std::vector<std::string> names = row_names(comparison);
     for (const std::size_t i : fair_order(fair)) {
@@ -58,6 +62,8 @@ BarContent comparison_bars(const Comparison& comparison, const FairComparison& f
     content.description = tr("Usable fraction of each unit, %1, with its 95 % interval").arg(where);
     content.axis.title = tr("usable fraction %1, delivered / rated energy").arg(where);
     content.axis.minimum = 0;
+    content.subject = fair.load ? tr("grey bars stand as tested, at another load") : tr("each at the load of its run");
+    content.key = tr("Brackets: 95 % intervals. Grey band: what is commonly seen.");
     if (band.upper_fraction > band.lower_fraction)
         content.bands.push_back({band.lower_fraction, band.upper_fraction,
                                  tr("commonly seen, %1 to %2").arg(percent_text(band.lower_fraction), percent_text(band.upper_fraction))});

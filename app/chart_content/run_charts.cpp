@@ -19,6 +19,14 @@ namespace {
 constexpr double least_difference_pt = 0.1;
 constexpr std::size_t most_drawn = 2000; ///< points of a curve: two for each column of pixels of a wide window
 
+/// "; Socket meter A, ±1 %"; empty without a meter.
+QString meter_words(const RunRecord& record) {
+    if (!record.meter) return {};
+    QString words = QStringLiteral("; ") + text_of(record.meter->name);
+    if (!record.meter->certificate.number.empty() && !record.meter->points.empty()) return words + tr(", calibrated");
+    return record.meter->limit_percent ? words + QStringLiteral(", ±%1\u00A0%").arg(*record.meter->limit_percent, 0, 'g', 4) : words;
+}
+
 /// Builds one chart of a run; x is hours since the first reading.
 class Builder {
 public:
@@ -26,6 +34,7 @@ public:
         chart.content.x.title = tr("hours since start");
         chart.content.x.unit = QStringLiteral("h");
         chart.content.x.minimum = 0.0;
+        chart.content.subject = text_of(record.unit.name + ", " + run_title(record, analysis.energy)) + meter_words(record);
         shade();
     }
 
@@ -219,6 +228,8 @@ RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, cons
     content.y.unit = QStringLiteral("Wh");
     content.y.include_zero = true;
     content.description = tr("Gauge-implied and delivered energy against hours since the start");
+    content.key = tr("Circles: delivered, by the meter, with its error limit as an area. Squares: what the gauge implies. Shaded: where the gauge is "
+                     "doubted. Dotted: rated energy and cut-off.");
     content.empty_text = tr("No energy yet: record the meter's register at the start, then again and again.");
     const auto rated_wh = record.unit.rated_energy_wh;
     if (rated_wh) {
@@ -240,6 +251,9 @@ RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis,
     content.y.unit = QStringLiteral("pt");
     content.y.include_zero = true;
     content.description = tr("Gauge error in percentage points against hours since the start");
+    content.key = tr("Above 0 the gauge shows more than is left, below 0 less. Area: 95 % interval. Shaded: where the gauge is doubted.");
+    content.y.above_zero = tr("shows too much");
+    content.y.below_zero = tr("shows too little");
     content.empty_text = tr("No gauge error yet: it needs readings of gauge and register, and the unit's rated energy or a "
                             "drain from full to cut-off.");
     ChartSeries series = series_of("error", both ? tr("by delivered depth") : tr("gauge error"), CurveColour::error, Marker::triangle);
@@ -260,6 +274,7 @@ RunChart load_chart(const RunRecord& record, const RunAnalysis& analysis) {
     content.y.unit = QStringLiteral("W");
     content.y.include_zero = true;
     content.description = tr("Mean load between register readings against hours since the start");
+    content.key = tr("Steps: mean load from one register reading to the next. Diamonds: power on the meter. Triangles: power on the unit's display.");
     content.empty_text = tr("No load yet: it follows from two readings of the meter's register.");
     ChartSeries load = series_of("load", tr("mean load"), CurveColour::delivered, Marker::circle);
     load.steps = true;

@@ -84,6 +84,10 @@ void add_drains(ChartContent& content, const std::vector<MeasuredDrain>& drains,
 
 ChartContent on_load_axis(const UnitFit& fit, const Unit& unit, std::optional<double> next_load_w) {
     ChartContent content;
+    content.subject = text_of(unit.name + (unit.maker.empty() ? "" : " (" + unit.maker + ")"));
+    content.key =
+        tr("Points: drains with their 95 % intervals. Line: what all drains say together, solid between the tested loads, dashed beyond. Area: "
+           "95 % interval.");
     content.x.title = tr("load / W");
     content.x.unit = QStringLiteral("W");
     content.x.logarithmic = true;
@@ -217,6 +221,9 @@ ChartContent gauge_drift_chart(const UnitFit& fit, const GaugeDrift& drift) {
     content.y.title = tr("gauge error / pt");
     content.y.unit = QStringLiteral("pt");
     content.y.include_zero = true;
+    content.y.above_zero = tr("shows too much");
+    content.y.below_zero = tr("shows too little");
+    content.key = tr("Above 0 the gauge shows more than is left, below 0 less. Areas: 95 % intervals.");
     content.empty_text = tr("No gauge curve yet: it takes a drain from full to cut-off with the gauge read at six depths or more.");
     if (drift.lead) {
         const DrainComparison& lead = drift.comparisons[*drift.lead];

@@ -80,6 +80,8 @@ struct AxisSpec {
     std::optional<double> maximum = {};
     bool logarithmic = false;  ///< values of 0 and below are then not shown
     bool include_zero = false; ///< start at zero where the data allow it
+    /// Of a vertical axis with 0 within: what values above and below it mean, in the plot's left corners.
+    QString above_zero = {}, below_zero = {};
 };
 
 struct ChartContent {
@@ -92,6 +94,8 @@ struct ChartContent {
     std::vector<ChartHorizontalBand> horizontal_bands = {};
     std::vector<ChartVerticalLine> vertical_lines = {};
     QString empty_text = {}; ///< what to do, shown in the middle while no series has a point
+    QString subject = {};    ///< of what it is, for a picture that stands alone: "Osk 1200, drain 14 May, 64 W; Socket meter A, ±1 %"
+    QString key = {};        ///< how its lines, points and areas are read, likewise
 };
 
 /// One bar with its interval. An absent value is shown as "not known".
@@ -111,6 +115,8 @@ struct BarContent {
     std::vector<ChartBar> bars = {};
     std::vector<ChartHorizontalBand> bands = {}; ///< expectation bands along the value axis
     QString empty_text = {};
+    QString subject = {}; ///< as those of ChartContent
+    QString key = {};
 };
 
 } // namespace ullage

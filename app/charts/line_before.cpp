@@ -7,7 +7,6 @@
 
 #include <QFontMetricsF>
 #include <QPainter>
-#include <QPainterPath>
 #include <QStringList>
 
 #include <algorithm>
@@ -102,13 +101,12 @@ void paint_labels(QPainter& painter, const ChartLook& look, const LineLayout& la
         font.setStrikeOut(label.hidden);
         painter.setFont(font);
         if (label.place.left() < layout.plot.right()) {
-            // Curves and grid may run on behind a name inside the plot, so it has a halo of ground colour.
-            QPainterPath letters;
-            const QFontMetricsF metrics(font);
-            letters.addText(label.place.left(), label.place.top() + metrics.ascent(), font, label.text);
-            QColor halo = look.ground;
-            halo.setAlphaF(0.8F);
-            painter.strokePath(letters, QPen(halo, 3, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+            // Curves and grid may run on behind a name inside the plot: it stands on ground of its own, so that none strikes it through.
+            QColor ground = look.ground;
+            ground.setAlphaF(0.9F);
+            const QRectF letters(label.place.left() - 1, label.place.top(), QFontMetricsF(font).horizontalAdvance(label.text) + 2,
+                                 label.place.height());
+            painter.fillRect(letters, ground);
         }
         painter.setPen(label.colour);
         painter.drawText(label.place, Qt::AlignLeft | Qt::AlignVCenter, label.text);

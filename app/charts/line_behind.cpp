@@ -71,6 +71,24 @@ void paint_titles(QPainter& painter, const ChartContent& content, const ChartLoo
     painter.restore();
 }
 
+/// What lies above 0 and what below it, in the corners; below the names of regions that would be in the way.
+void paint_sides_of_zero(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout,
+                         const QFontMetricsF& metrics) {
+    const QRectF& plot = layout.plot;
+    const double zero_y = layout.pixelY(0), inset = 2;
+    painter.setPen(look.palette.soft);
+    const QString above = QStringLiteral("▲ ") + content.y.above_zero, below = QStringLiteral("▼ ") + content.y.below_zero;
+    const double width = metrics.horizontalAdvance(above) + 2 * half_px;
+    const bool in_the_way =
+        std::ranges::any_of(content.regions, [&](const ChartRegion& region) { return layout.pixelX(region.from) < plot.left() + 2 * width; });
+    const double top = plot.top() + inset + (in_the_way ? 2 * metrics.height() : 0);
+    if (!content.y.above_zero.isEmpty() && zero_y > top + metrics.height())
+        painter.drawText(QRectF(plot.left() + half_px, top, plot.width(), metrics.height()), Qt::AlignLeft | Qt::AlignVCenter, above);
+    if (!content.y.below_zero.isEmpty() && zero_y < plot.bottom() - inset - metrics.height())
+        painter.drawText(QRectF(plot.left() + half_px, plot.bottom() - inset - metrics.height(), plot.width(), metrics.height()),
+                         Qt::AlignLeft | Qt::AlignVCenter, below);
+}
+
 void paint_region_names(QPainter& painter, const ChartContent& content, const ChartLook& look, const LineLayout& layout,
                         const QFontMetricsF& metrics) {
     const QRectF& plot = layout.plot;
@@ -114,6 +132,7 @@ void paint_behind_lines(QPainter& painter, const ChartContent& content, const Ch
     paint_grid(painter, look, layout, metrics);
     paint_titles(painter, content, look, layout, metrics);
     paint_region_names(painter, content, look, layout, metrics);
+    paint_sides_of_zero(painter, content, look, layout, metrics);
     painter.restore();
 }
 

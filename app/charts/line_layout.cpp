@@ -67,6 +67,11 @@ Span y_span(const ChartContent& content, const QSet<QString>& hidden) {
     return span;
 }
 
+TickScale ticks_of(const AxisSpec& axis, double lo, double hi, int most, bool widen) {
+    if (axis.logarithmic) return log_ticks(lo, hi, most, widen);
+    return axis.unit == QLatin1String("h") ? hour_ticks(lo, hi, most, widen) : linear_ticks(lo, hi, most, widen);
+}
+
 // The scale of one axis without zoom. `headroom`: free share above the highest value, so that no mark touches the rim.
 TickScale whole_scale(const AxisSpec& axis, Span span, int most, double headroom) {
     if (!span.valid()) span = axis.logarithmic ? Span{1, 10} : Span{0, 1};
@@ -81,7 +86,7 @@ TickScale whole_scale(const AxisSpec& axis, Span span, int most, double headroom
     }
     const double lo = axis.minimum.value_or(span.lo);
     const double hi = axis.maximum.value_or(span.hi);
-    TickScale scale = axis.logarithmic ? log_ticks(lo, hi, most, true) : linear_ticks(lo, hi, most, true);
+    TickScale scale = ticks_of(axis, lo, hi, most, true);
     if (axis.minimum && *axis.minimum < scale.maximum && !(axis.logarithmic && *axis.minimum <= 0)) scale.minimum = *axis.minimum;
     if (axis.maximum && *axis.maximum > scale.minimum) scale.maximum = *axis.maximum;
     std::erase_if(scale.values, [&scale](double value) {
@@ -223,9 +228,7 @@ LineLayout line_layout(const ChartContent& content, const ChartLook& look, const
         const int most_x = std::clamp(static_cast<int>(width / label_width), 2, most_ticks_x);
         layout.x = whole_scale(content.x, span, most_x, 0);
         layout.whole = {layout.x.minimum, layout.x.maximum};
-        if (window)
-            layout.x =
-                content.x.logarithmic ? log_ticks(window->from, window->to, most_x, false) : linear_ticks(window->from, window->to, most_x, false);
+        if (window) layout.x = ticks_of(content.x, window->from, window->to, most_x, false);
         const double all = size.width() - left - 2 * half_px;
         width = std::max(40.0, size.width() - left - 2 * grid_px);
         for (const Wish& wish : wanted_labels(content, look, layout, hidden, metrics)) {

@@ -3,6 +3,7 @@
 
 #include "charts/bar_stage.h"
 #include "charts/line_stage.h"
+#include "charts/picture_words.h"
 #include "formats/files/whole_file.h"
 #include "style/roles.h"
 #include "style/spacing.h"
@@ -110,6 +111,20 @@ Result<void> check_image(const PictureSpec& spec) {
 
 Result<void> paint_picture(QPainter& painter, const QRectF& target, const PictureContent& content, const PictureSpec& spec) {
     if (auto checked = check(spec); !checked) return checked;
+    if (spec.with_words) {
+        const QRectF whole(QPointF(), QSizeF(spec.size));
+        painter.save();
+        painter.translate(target.topLeft());
+        painter.scale(target.width() / whole.width(), target.height() / whole.height());
+        painter.fillRect(whole, look_of(spec).ground);
+        const QRectF left = paint_picture_words(painter, whole, content, spec).toRect();
+        PictureSpec bare = spec;
+        bare.with_words = false;
+        bare.size = left.size().toSize();
+        const Result<void> painted = paint_picture(painter, left, content, bare);
+        painter.restore();
+        return painted;
+    }
     if (const auto* lines = std::get_if<ChartContent>(&content)) paint_chart<LineStage>(painter, target, *lines, spec);
     else if (const auto* bars = std::get_if<BarContent>(&content)) paint_chart<BarStage>(painter, target, *bars, spec);
     else if (const auto* row = std::get_if<VesselRowContent>(&content)) paint_row(painter, target, *row, spec);

@@ -36,6 +36,9 @@ struct PictureSpec {
     Palette palette = light_palette();
     std::optional<QColor> ground = {}; ///< absent: the palette's ground; alpha is dropped, a picture is always opaque
     std::optional<QFont> font = {};    ///< absent: the application's font
+    /// Whether it says itself what it shows, of what and how it is read, for a file that goes out alone; see paint_picture_words().
+    bool with_words = false;
+    QString source = {}; ///< then its last line, see picture_source()
 };
 
 /// Refuses what render_picture() would refuse: a size that is not positive or beyond 20 000 units, a scale that is not positive, an image

@@ -23,7 +23,15 @@ double nice_step(double raw) {
     return 10 * decade;
 }
 
-TickScale linear_ticks(double lo, double hi, int most, bool widen) {
+namespace {
+
+double hour_step(double raw) {
+    for (const double step : {1.0, 2.0, 3.0, 6.0, 12.0, 24.0})
+        if (raw <= step * (1 + 1e-9)) return raw > 0.5 * (1 + 1e-9) ? step : nice_step(raw);
+    return 24 * nice_step(raw / 24);
+}
+
+TickScale ticks_by(double (*step_for)(double), double lo, double hi, int most, bool widen) {
     if (!std::isfinite(lo) || !std::isfinite(hi)) {
         lo = 0;
         hi = 1;
@@ -36,7 +44,7 @@ TickScale linear_ticks(double lo, double hi, int most, bool widen) {
         lo -= spread;
         hi += spread;
     }
-    TickScale scale{lo, hi, nice_step((hi - lo) / std::max(1, most)), {}};
+    TickScale scale{lo, hi, step_for((hi - lo) / std::max(1, most)), {}};
     if (widen) {
         scale.minimum = std::floor(lo / scale.step + 1e-9) * scale.step;
         scale.maximum = std::ceil(hi / scale.step - 1e-9) * scale.step;
@@ -46,6 +54,12 @@ TickScale linear_ticks(double lo, double hi, int most, bool widen) {
     for (long long n = first; n <= last; ++n) scale.values.push_back(static_cast<double>(n) * scale.step);
     return scale;
 }
+
+} // namespace
+
+TickScale linear_ticks(double lo, double hi, int most, bool widen) { return ticks_by(nice_step, lo, hi, most, widen); }
+
+TickScale hour_ticks(double lo, double hi, int most, bool widen) { return ticks_by(hour_step, lo, hi, most, widen); }
 
 TickScale log_ticks(double lo, double hi, int most, bool widen) {
     if (!(lo > 0) || !(hi > 0) || !std::isfinite(lo) || !std::isfinite(hi)) {

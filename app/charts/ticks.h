@@ -22,6 +22,9 @@ struct TickScale {
 /// with ticks inside. Equal or reversed ends are spread, non-finite ones read as 0 to 1. Precondition: most >= 1.
 [[nodiscard]] TickScale linear_ticks(double lo, double hi, int most, bool widen);
 
+/// linear_ticks() of hours: from one hour on steps of 1, 2, 3, 6, 12 or 24 hours, then of whole days.
+[[nodiscard]] TickScale hour_ticks(double lo, double hi, int most, bool widen);
+
 /// Logarithmic scale over [lo, hi], 0 < lo < hi: ticks at 1, 2, 5 times powers of ten, thinned to decades when more
 /// than `most`; ends moved outwards to such values if `widen`. Ends that are not positive are read as 1 to 10.
 [[nodiscard]] TickScale log_ticks(double lo, double hi, int most, bool widen);

@@ -20,6 +20,8 @@ struct VesselRowContent {
     QString description = {};
     std::vector<VesselColumn> columns = {};
     QString empty_text = {};
+    QString subject = {}; ///< as those of ChartContent
+    QString key = {};
 };
 
 /// Where a row of vessels puts its parts; one entry a column.

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "dialogs/export_dialog.h"
 
+#include "base/clock.h"
+#include "base/instant.h"
+#include "charts/picture_words.h"
 #include "dialogs/picture_dialog.h"
 #include "services/background_work.h"
 #include "services/prompts.h"
@@ -58,6 +61,8 @@ ExportDialog::ExportDialog(std::vector<ExportSubject> subjects, Prompts& prompts
     setObjectName(QStringLiteral("exportDialog"));
     setWindowTitle(tr("Export"));
     picture_spec_.scale = png_scale;
+    picture_spec_.with_words = true;
+    picture_spec_.source = picture_source(SystemClock().now_ms(), machine_zone());
     picture_spec_.palette = current_palette();
     build();
     chooseSubject(0);

@@ -5,6 +5,7 @@
 #include "dialogs/field_text.h"
 #include "style/words.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -43,6 +44,10 @@ PictureDialog::PictureDialog(const PictureSpec& start, QWidget* parent, Purpose 
     height_ = addLine(QStringLiteral("height"), tr("&Height"), tr("90 mm or 340 px"));
     scale_ = addChoice(QStringLiteral("scale"), tr("&Sharpness of PNG"));
     colours_ = addChoice(QStringLiteral("colours"), tr("&Colours"));
+    words_ = new QCheckBox(tr("&Title, key and source in the picture"));
+    words_->setObjectName(QStringLiteral("pictureWordsCheck"));
+    words_->setChecked(start.with_words);
+    addWide(words_);
     pixels_label_ = addParagraph(QStringLiteral("pixels"), {});
     width_->setText(mm_text(start.size.width()));
     height_->setText(mm_text(start.size.height()));
@@ -87,6 +92,7 @@ void PictureDialog::read() {
         field == width_ ? chosen.size.setWidth(px) : chosen.size.setHeight(px);
     }
     chosen.scale = scale_->currentData().toDouble();
+    chosen.with_words = words_->isChecked();
     if (form_) ending_ = form_->currentData().toString();
     const auto colours = static_cast<Colours>(colours_->currentData().toInt());
     chosen.palette = colours == Colours::dark ? dark_palette() : light_palette();

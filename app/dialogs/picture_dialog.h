@@ -4,11 +4,13 @@
 #include "charts/picture.h"
 #include "dialogs/form_dialog.h"
 
+class QCheckBox;
+
 namespace ullage {
 
 /// Asks how a picture is to be saved: width and height in mm, cm, in or px (96 px are an inch), pixels of a PNG for each of those px, and
-/// colours: light, dark, or light on white for print. Says how many pixels come of it. Sizes that cannot be drawn are
-/// explained at their field. Where the picture is to be saved at once it also asks for the form of the file.
+/// colours: light, dark, or light on white for print; and whether it says itself what it shows. Says how many pixels come of it. Sizes that cannot be
+/// drawn are explained at their field. Where the picture is to be saved at once it also asks for the form of the file.
 class PictureDialog final : public FormDialog {
     Q_OBJECT
 public:
@@ -36,6 +38,7 @@ private:
     QComboBox* form_; ///< null where only size and colours are asked for
     QLineEdit *width_, *height_;
     QComboBox *scale_, *colours_;
+    QCheckBox* words_;
     QLabel* pixels_label_;
 };
 

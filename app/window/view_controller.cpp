@@ -2,6 +2,7 @@
 #include "window/view_controller.h"
 
 #include "charts/picture_copy.h"
+#include "charts/picture_words.h"
 #include "dialogs/help_dialog.h"
 #include "dialogs/help_texts.h"
 #include "dialogs/picture_dialog.h"
@@ -66,7 +67,10 @@ void ViewController::saveShownPicture() {
         return;
     }
     // What is drawn at this moment: readings may come in while the form is open.
-    auto* form = new PictureDialog(shown_spec(*drawing), window_, PictureDialog::Purpose::save);
+    PictureSpec spec = shown_spec(*drawing);
+    spec.with_words = true;
+    spec.source = picture_source(document_.clock().now_ms(), machine_zone(), document_.publisher().name);
+    auto* form = new PictureDialog(spec, window_, PictureDialog::Purpose::save);
     connect(form, &FormDialog::submitted, this, [this, form, content = *shown_picture(*drawing)] {
         const QString ending = form->ending();
         const QString filter = ending == QLatin1String("png") ? tr("PNG (*.png)") : tr("SVG (*.svg)");

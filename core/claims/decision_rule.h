@@ -13,9 +13,8 @@ enum class Decision { holds, does_not_hold, not_decided };
 
 /// Whether a claim "at least so much" (or "at most") holds: where the whole 95 % interval lies on its good side; does not hold where it lies on the
 /// bad side; not decided between, so that a worse meter never makes "holds" easier. `at least` results have no upper end and can only hold; a value
-/// without an interval decides nothing. Guarded acceptance and guarded rejection with a guard band of the expanded uncertainty, JCGM 106:2012, 8.3
-/// . With
-/// MeasureOptions::simple_acceptance the value alone decides (8.2), except of an `at least` or a bracket, which still need their ends.
+/// without an interval decides nothing. Guarded acceptance and guarded rejection with a guard band of the expanded uncertainty, JCGM 106:2012, 8.3.
+/// With MeasureOptions::simple_acceptance the value alone decides (8.2), except of an `at least` or a bracket, which still need their ends.
 [[nodiscard]] Decision decide_at_least(const Quantity& measured, double claimed, const MeasureOptions& options = {});
 [[nodiscard]] Decision decide_at_most(const Quantity& measured, double claimed, const MeasureOptions& options = {});
 

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/drawing/drawing_commands.h"
 
+#include "base/clock.h"
 #include "chart_content/comparison_overlays.h"
 #include "chart_content/comparison_pictures.h"
 #include "chart_content/run_charts.h"
+#include "chart_content/unit_charts.h"
 #include "charts/picture.h"
+#include "charts/picture_words.h"
 #include "cli/text/command_options.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
@@ -28,6 +31,7 @@
 #include <memory>
 #include <optional>
 #include <ostream>
+#include <set>
 #include <string>
 #include <utility>
 
@@ -73,14 +77,41 @@ void add_runs(std::vector<Picture>& pictures, const Casebook& casebook) {
     }
 }
 
+bool shows_anything(const ChartContent& chart) {
+    return std::ranges::any_of(chart.series, [](const ChartSeries& series) { return !series.points.empty(); });
+}
+
+/// The curves of each unit with a drain, and the gauge errors of all its drains.
+void add_units(std::vector<Picture>& pictures, const Casebook& casebook) {
+    FileStems names;
+    std::set<std::string> known;
+    for (const auto& record : casebook.runs()) {
+        if (!known.insert(record->unit.uuid).second) continue;
+        const QString stem = names.next(raw_text(record->unit.name));
+        const auto fit = casebook.fit(record->unit.uuid);
+        const auto drains =
+            measured_drains(*fit, [&casebook](const std::string& run) -> const EnergyAnalysis& { return casebook.analysis(run)->energy; });
+        pictures.push_back({stem + QStringLiteral("-usable-fraction"), usable_chart(*fit, record->unit, drains, std::nullopt)});
+        pictures.push_back({stem + QStringLiteral("-run-time"), run_time_chart(*fit, record->unit, drains, std::nullopt)});
+        const Comparison every = compare_as_tested(addresses_of(casebook.runs_of(record->unit.uuid)), CompareRows::every_drain, casebook.options());
+        ChartContent errors =
+            gauge_error_overlay(every, [&casebook](const std::string& run) -> const RunAnalysis& { return *casebook.analysis(run); });
+        errors.subject = text_of(record->unit.name);
+        pictures.push_back({stem + QStringLiteral("-gauge-errors"), std::move(errors)});
+    }
+}
+
 /// As tested, against load, and at `load` where there is one.
-void add_comparison(std::vector<Picture>& pictures, const UnitRuns& runs, const MeasureOptions& options, const std::optional<CommonLoad>& load) {
-    const Comparison comparison = compare_as_tested(runs, CompareRows::one_per_unit, options);
+void add_comparison(std::vector<Picture>& pictures, const Casebook& casebook, const std::optional<CommonLoad>& load) {
+    const SharedRuns runs = casebook.runs();
+    const Comparison comparison = compare_as_tested(addresses_of(runs), CompareRows::one_per_unit, casebook.options());
     const FairComparison fair = compare_at(comparison, load);
     pictures.push_back({QStringLiteral("comparison-vessels"), comparison_vessels(comparison)});
     pictures.push_back({QStringLiteral("comparison-usable-fraction"), comparison_bars(comparison)});
-    if (const ChartContent against_load = fraction_overlay(comparison, fair); !against_load.series.empty())
-        pictures.push_back({QStringLiteral("comparison-against-load"), against_load});
+    pictures.push_back({QStringLiteral("comparison-against-load"), fraction_overlay(comparison, fair)});
+    pictures.push_back(
+        {QStringLiteral("comparison-gauge-errors"),
+         gauge_error_overlay(comparison, [&casebook](const std::string& run) -> const RunAnalysis& { return *casebook.analysis(run); })});
     if (!load) return;
     pictures.push_back({QStringLiteral("comparison-at-load-vessels"), comparison_vessels(comparison, fair)});
     pictures.push_back({QStringLiteral("comparison-at-load-usable-fraction"), comparison_bars(comparison, fair)});
@@ -88,7 +119,7 @@ void add_comparison(std::vector<Picture>& pictures, const UnitRuns& runs, const 
 
 struct PicturesArguments {
     std::string source, folder;
-    bool dark = false, for_paper = false, force = false, comparison_only = false;
+    bool dark = false, for_paper = false, force = false, comparison_only = false, bare = false;
     std::optional<double> at_load_w;
     double duty_percent = 100;
     double width_mm = 254, height_mm = 143, dots_per_inch = 192;
@@ -99,7 +130,8 @@ void add_options(CLI::App& command, PicturesArguments& arguments) {
     command.add_option("--into", arguments.folder, "folder for the pictures, made when missing")->required();
     command.add_flag("--dark", arguments.dark, "in the colours for dim surroundings");
     command.add_flag("--print", arguments.for_paper, "on white, for paper");
-    command.add_flag("--comparison-only", arguments.comparison_only, "leave out the charts of the runs");
+    command.add_flag("--bare", arguments.bare, "without title, key and source, which then stand in your text");
+    command.add_flag("--comparison-only", arguments.comparison_only, "leave out the charts of the runs and the units");
     auto* load = command.add_option("--at-load", arguments.at_load_w, "also the comparison at this common load, W")->check(above_zero());
     command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
     command.add_option("--width-mm", arguments.width_mm, "width of a picture, 254 unless told")->check(between(1, most_mm));
@@ -114,19 +146,29 @@ int pictures_command(const PicturesArguments& arguments, std::ostream& out, std:
     spec.scale = arguments.dots_per_inch / units_per_inch;
     spec.palette = arguments.dark && !arguments.for_paper ? dark_palette() : light_palette();
     if (arguments.for_paper) spec.ground = QColor(Qt::white);
+    spec.with_words = !arguments.bare;
     if (const Result<void> checked = check_image(spec); !checked) return refuse(err, checked.error());
     std::vector<std::string> notices;
     const Result<OpenedSource> opened = OpenedSource::open(arguments.source, notices);
     if (!opened) return refuse(err, opened.error());
     const Result<std::unique_ptr<Casebook>> casebook = opened.value().casebook();
     if (!casebook) return refuse(err, casebook.error());
+    const Result<Publisher> publisher = opened.value().publisher();
+    if (!publisher) return refuse(err, publisher.error());
+    spec.source = picture_source(SystemClock().now_ms(), machine_zone(), publisher.value().name);
     const QDir into(QFile::decodeName(arguments.folder.c_str()));
     if (!into.mkpath(QStringLiteral(".")))
-        return refuse(err, {Failure::io, "the arguments.folder cannot be made", arguments.folder, "choose a arguments.folder that you may write to"});
+        return refuse(err, {Failure::io, "the folder cannot be made", arguments.folder, "choose a folder that you may write to"});
     std::vector<Picture> pictures;
     if (!arguments.comparison_only) add_runs(pictures, *casebook.value());
-    add_comparison(pictures, addresses_of(casebook.value()->runs()), casebook.value()->options(),
+    if (!arguments.comparison_only) add_units(pictures, *casebook.value());
+    add_comparison(pictures, *casebook.value(),
                    arguments.at_load_w ? std::optional(CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}}) : std::nullopt);
+    // What has nothing to show would be a picture of a hint.
+    std::erase_if(pictures, [](const Picture& picture) {
+        const auto* chart = std::get_if<ChartContent>(&picture.content);
+        return chart != nullptr && !shows_anything(*chart);
+    });
     // All names are asked for before the first picture is written.
     const Replacing replacing = replacing_of(arguments.force, {arguments.source});
     std::vector<std::pair<const Picture*, QString>> files;

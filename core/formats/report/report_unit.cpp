@@ -95,10 +95,10 @@ void add_unit_summary(ReportBuilder& builder, const ReportedUnit& unit) {
                     "hatched what its own draw took where that is known.");
 }
 
-void add_claims(ReportBuilder& builder, const ReportedUnit& unit, bool stated_only) {
+void add_claims(ReportBuilder& builder, const ReportedUnit& unit) {
     builder.chapter("Claims against results");
     UnitClaims claims = *unit.claims;
-    if (stated_only) std::erase_if(claims.checks, [](const ClaimCheck& check) { return !check.claimed; });
+    std::erase_if(claims.checks, [](const ClaimCheck& check) { return !check.claimed; });
     Table table = claims_table(claims);
     table.title.clear();
     builder.table(table);
@@ -205,7 +205,7 @@ void add_publisher(ReportBuilder& builder, const ReportedUnit& unit) {
 
 void add_short_form(ReportBuilder& builder, const ReportedUnit& unit) {
     const std::string& uuid = unit_of(unit).uuid;
-    add_claims(builder, unit, true);
+    add_claims(builder, unit);
     builder.chapter("Every drain");
     add_drain_table(builder, unit);
     builder.picture(report_picture_key(report_usable_key, uuid),
@@ -260,7 +260,7 @@ Report unit_report(const ReportedUnit& unit, const UnitReportChoice& choice, con
         return std::move(builder.report);
     }
     const auto wanted = [&choice](UnitReportPart part) { return choice.parts.contains(part); };
-    if (wanted(UnitReportPart::claims)) add_claims(builder, unit, false);
+    if (wanted(UnitReportPart::claims)) add_claims(builder, unit);
     if (wanted(UnitReportPart::drains)) add_drains(builder, unit);
     if (wanted(UnitReportPart::curves)) add_curves(builder, unit);
     if (wanted(UnitReportPart::gauge)) add_gauge(builder, unit);

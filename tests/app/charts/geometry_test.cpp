@@ -9,6 +9,8 @@
 
 #include <gtest/gtest.h>
 
+#include <tuple>
+
 #include <QApplication>
 
 #include <algorithm>
@@ -92,6 +94,13 @@ TEST(Ticks, a_linear_scale_covers_the_data_in_whole_steps) {
     EXPECT_DOUBLE_EQ(inside.maximum, 7.9);
     EXPECT_DOUBLE_EQ(inside.values.front(), 4);
     EXPECT_DOUBLE_EQ(inside.values.back(), 7);
+}
+
+TEST(Ticks, hours_go_by_steps_that_a_clock_and_a_calendar_know) {
+    for (const auto& [hours, most, step] :
+         {std::tuple(12.9, 14, 1.0), std::tuple(12.9, 7, 2.0), std::tuple(12.9, 5, 3.0), std::tuple(30.0, 6, 6.0), std::tuple(52.0, 6, 12.0),
+          std::tuple(100.0, 5, 24.0), std::tuple(200.0, 5, 48.0), std::tuple(2.0, 8, 0.5)})
+        EXPECT_DOUBLE_EQ(hour_ticks(0, hours, most, true).step, step) << hours << " h in " << most;
 }
 
 TEST(Ticks, a_scale_without_width_or_without_numbers_is_still_a_scale) {

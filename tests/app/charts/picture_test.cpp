@@ -87,6 +87,29 @@ TEST(Picture, an_svg_is_xml_and_carries_its_words_as_text) {
     }
 }
 
+TEST(Picture, one_that_stands_alone_says_what_it_shows_of_what_how_it_is_read_and_whose_it_is) {
+    const QTemporaryDir folder;
+    ChartContent content = sample::drain();
+    content.description = QStringLiteral("Energy of a drain");
+    content.subject = QStringLiteral("Osk 1200 at 64 W");
+    content.key = QStringLiteral("Squares: the gauge");
+    const auto words_of = [&](const QSize& size, bool with_words) {
+        PictureSpec spec{.size = size, .ground = {}, .font = {}};
+        spec.with_words = with_words;
+        spec.source = QStringLiteral("The Lantern, 14 May 2027");
+        EXPECT_TRUE(write_picture(content, folder.filePath(QStringLiteral("a.svg")), spec));
+        bool well_formed = false;
+        const QString text = svg_text(folder.filePath(QStringLiteral("a.svg")), well_formed);
+        EXPECT_TRUE(well_formed);
+        return text;
+    };
+    const QString whole = words_of({640, 400}, true);
+    for (const char* part : {"Energy of a drain", "Osk 1200 at 64 W", "Squares: the gauge", "The Lantern, 14 May 2027", "gauge-implied"})
+        EXPECT_TRUE(whole.contains(QLatin1String(part))) << part;
+    EXPECT_FALSE(words_of({640, 400}, false).contains(QStringLiteral("Osk 1200 at 64 W")));
+    EXPECT_FALSE(words_of({640, 100}, true).contains(QStringLiteral("Squares: the gauge"))) << "no room for the key";
+}
+
 TEST(Picture, an_svg_draws_the_curves_where_the_png_does) {
     const auto image = render_picture(sample::drain(), {.size = {640, 400}, .ground = QColor(Qt::white), .font = {}});
     ASSERT_TRUE(image);
@@ -121,12 +144,17 @@ TEST(Picture, a_ground_with_alpha_is_made_opaque) {
 }
 
 TEST(Picture, the_smallest_and_emptiest_are_drawn_without_harm) {
-    for (const PictureContent& content : {PictureContent(ChartContent{}), PictureContent(BarContent{}), PictureContent(VesselRowContent{}),
-                                          PictureContent(sample::drain()), PictureContent(sample::bars()), PictureContent(sample::vessels())})
+    for (const PictureContent& content :
+         {PictureContent(ChartContent{}), PictureContent(BarContent{}), PictureContent(VesselRowContent{}), PictureContent(PhotoContent{}),
+          PictureContent(sample::drain()), PictureContent(sample::bars()), PictureContent(sample::vessels())})
         for (const QSize size : {QSize(1, 1), QSize(40, 30), QSize(200, 12)}) {
-            const auto image = render_picture(content, {.size = size, .ground = {}, .font = {}});
-            ASSERT_TRUE(image);
-            EXPECT_EQ(image.value().size(), size);
+            PictureSpec spec{.size = size, .ground = {}, .font = {}};
+            for (const bool with_words : {false, true}) {
+                spec.with_words = with_words;
+                const auto image = render_picture(content, spec);
+                ASSERT_TRUE(image);
+                EXPECT_EQ(image.value().size(), size);
+            }
         }
 }
 
