@@ -12,6 +12,9 @@ namespace ullage {
 
 using Json = nlohmann::ordered_json;
 
+/// Of everything that is printed as JSON, beside the program's version; within one fields are only added. The schemas stand in resources/schema.
+inline constexpr int json_format_version = 1;
+
 /// The number, or null where it is absent or not finite.
 [[nodiscard]] Json number_json(std::optional<double> number);
 

@@ -147,6 +147,7 @@ std::string analyses_json(const Casebook& casebook, const std::vector<std::strin
                           const std::vector<std::optional<LoadStatistics>>& loads) {
     Json json{{"program", "ullage"},
               {"version", std::string(program_version())},
+              {"format_version", json_format_version},
               {"runs", Json::array()},
               {"units", Json::array()},
               {"meters_in_series", nullptr}};

@@ -60,7 +60,7 @@ enum class RunTable { readings, intervals };
 [[nodiscard]] StreamedTable table_of_runs(RunTable which, const std::vector<const RunRecord*>& records,
                                           const std::vector<const RunAnalysis*>& analyses);
 
-/// JSON text of these runs of the casebook, and of their units: {"program", "version", "runs": [{unit, run, title, kind,
+/// JSON text of these runs of the casebook, and of their units: {"program", "version", "format_version", "runs": [{unit, run, title, kind,
 /// ended, quantities: [{key, unit_label, run, value, lower, upper, unit, kind, reason}], gauge_verdict, findings: [{kind, weight,
 /// sentence, evidence, readings: [{uuid, time}], size, size_unit, statistic_name, statistic, threshold}], register_corrections: [{kind,
 /// reading, reason, missing_wh}], budget: {lines: [{source, shape, correlation, standard_wh, share}], combined_standard_wh,

@@ -80,6 +80,7 @@ std::string pv_check_json(const PvSheetText& sheet, const PvCheck& check) {
     for (const PvMissing& each : check.missing) missing.push_back(each.what + " of " + each.of);
     return json_text({{"program", "ullage"},
                       {"version", std::string(program_version())},
+                      {"format_version", json_format_version},
                       {"sheet", std::move(keys)},
                       {"verdict", check.verdict_text},
                       {"verdict_key", std::string(pv_verdict_key(check.verdict))},

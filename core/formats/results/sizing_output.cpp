@@ -157,6 +157,7 @@ std::string sizing_json(const Sizing& sizing) {
     for (std::size_t i = 0; i < sizing.units.size(); ++i) units.push_back(sized_unit_json(sizing, i));
     return json_text({{"program", "ullage"},
                       {"version", std::string(program_version())},
+                      {"format_version", json_format_version},
                       {"load_list", sizing.list.name},
                       {"totals", totals_json(sizing.totals)},
                       {"choices", choices_json(sizing.choices)},

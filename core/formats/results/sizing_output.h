@@ -27,8 +27,8 @@ namespace ullage {
 /// All of it as text for a terminal; the courses as sentences.
 [[nodiscard]] std::string sizing_text(const Sizing& sizing);
 
-/// {"program", "version", "load_list", "totals", "choices", "units": [{unit, basis, quantities, units_needed: {least, sure, reason}, output, peak,
-/// units_by_rule, remarks, needs, course}], "list_needs", "remarks", "cautions"}; see resources/help/json.md.
+/// {"program", "version", "format_version", "load_list", "totals", "choices", "units": [{unit, basis, quantities, units_needed: {least, sure,
+/// reason}, output, peak, units_by_rule, remarks, needs, course}], "list_needs", "remarks", "cautions"}; see resources/help/json.md.
 [[nodiscard]] std::string sizing_json(const Sizing& sizing);
 
 /// What the course of one unit says: when it falls empty without and with PV, from when on it repeats, what is then not served or left over each day.

@@ -48,9 +48,9 @@ struct PvKey {
 /// For a terminal: verdict, comparisons as a table, suggestion, conductors and fuses, assumptions, cautions.
 [[nodiscard]] std::string pv_check_text(const PvSheetText& sheet, const PvCheck& check);
 
-/// {program, version, sheet: {key: value…}, verdict, verdict_key, missing, headline, comparisons: [{key, title, value, worst, limit, margin, unit,
-/// outcome, sentence}], voc_tolerance_percent, cold_voc_v, hot_vmp_v, hot_cell_c, standard_w, hot_w, conductor_a, reverse_a, least_fuse_a,
-/// most_fuse_a, string_fuses, least_series, largest_series, largest_parallel, suggestion, assumptions, cautions}.
+/// {program, version, format_version, sheet: {key: value…}, verdict, verdict_key, missing, headline, comparisons: [{key, title, value, worst, limit,
+/// margin, unit, outcome, sentence}], voc_tolerance_percent, cold_voc_v, hot_vmp_v, hot_cell_c, standard_w, hot_w, conductor_a, reverse_a,
+/// least_fuse_a, most_fuse_a, string_fuses, least_series, largest_series, largest_parallel, suggestion, assumptions, cautions}.
 [[nodiscard]] std::string pv_check_json(const PvSheetText& sheet, const PvCheck& check);
 
 } // namespace ullage

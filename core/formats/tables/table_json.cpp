@@ -48,7 +48,7 @@ std::string inner_text(const Json& json, std::size_t depth) {
 } // namespace
 
 void json_table(const StreamedTable& table, TextPieces& out) {
-    Json head{{"program", "ullage"}, {"version", std::string(program_version())}, {"title", table.title}};
+    Json head{{"program", "ullage"}, {"version", std::string(program_version())}, {"format_version", json_format_version}, {"title", table.title}};
     head["columns"] = Json::array();
     for (const TableColumn& column : table.columns)
         head["columns"].push_back(
