@@ -15,36 +15,50 @@ namespace {
 
 constexpr const char* style = R"(
 @page { size: %1; margin: 18mm 16mm 20mm; @bottom-right { content: "page " counter(page) " of " counter(pages); } }
-:root { color-scheme: light; }
-body { margin: 32px auto; max-width: 960px; padding: 0 16px; background: #FFFFFF; color: #1D2730;
+:root { color-scheme: light dark; --ground: #FFFFFF; --ink: #1D2730; --soft: #5C6670; --line: #DAD7CE; --accent: #0B5E8A;
+        --fault: #FBE7E2; --doubt: #FFF4DC; }
+@media screen and (prefers-color-scheme: dark) {
+  :root { --ground: #14191E; --ink: #E8EAEB; --soft: #97A3AD; --line: #343E47; --accent: #5DB3DE; --fault: #4A231C; --doubt: #453818; }
+}
+body { margin: 32px auto; max-width: 960px; padding: 0 16px; background: var(--ground); color: var(--ink);
        font: 15px/1.5 "DejaVu Sans", system-ui, sans-serif; }
 h1 { font-size: 26px; margin: 0; }
-h2 { font-size: 19px; margin: 32px 0 8px; padding-top: 8px; border-top: 1px solid #DAD7CE; }
+h2 { font-size: 19px; margin: 32px 0 8px; padding-top: 8px; border-top: 1px solid var(--line); }
 h3 { font-size: 16px; margin: 20px 0 4px; }
 p, li { max-width: 90ch; overflow-wrap: anywhere; }
 p { margin: 0 0 8px; }
-.soft, .remark, .note, .interval, figcaption, caption, sup { color: #66717B; }
+.soft, .remark, .note, .interval, figcaption, caption, sup { color: var(--soft); }
 .remark, .note, figcaption, .evidence { font-size: 13px; }
-.figures { display: flex; flex-wrap: wrap; gap: 8px 32px; margin: 12px 0; padding: 0; }
-.figures div { min-width: 110px; }
-.figures dt { font-size: 13px; color: #66717B; }
-.figures dd { margin: 0; }
+a { color: var(--accent); }
+.figures { display: flex; flex-wrap: wrap; gap: 8px 32px; margin: 12px 0; padding: 0; list-style: none; }
+.figures li { min-width: 110px; }
+.figures .title, .figures .note { display: block; font-size: 13px; color: var(--soft); }
 .figures .value { font-size: 22px; font-weight: bold; font-variant-numeric: tabular-nums lining-nums; }
 .scroll { overflow-x: auto; margin: 12px 0 4px; }
 table { border-collapse: collapse; width: 100%; font-size: 13px; }
-caption { text-align: left; font-weight: bold; color: #1D2730; padding: 4px 0; }
-th, td { padding: 4px 8px 4px 0; text-align: left; vertical-align: top; border-bottom: 1px solid #DAD7CE; overflow-wrap: anywhere; }
-thead th { font-weight: normal; color: #66717B; vertical-align: bottom; }
+caption { text-align: left; font-weight: bold; color: var(--ink); padding: 4px 0; }
+th, td { padding: 4px 8px 4px 0; text-align: left; vertical-align: top; border-bottom: 1px solid var(--line); overflow-wrap: break-word; }
+thead th { font-weight: normal; color: var(--soft); vertical-align: bottom; }
 tbody th { font-weight: normal; }
-.number { text-align: right; font-variant-numeric: tabular-nums lining-nums; overflow-wrap: normal; }
+.number { text-align: right; font-variant-numeric: tabular-nums lining-nums; overflow-wrap: normal; white-space: nowrap; }
 figure { margin: 12px 0; }
-figure svg, figure img { display: block; max-width: 100%; height: auto; }
+figure svg, figure img { display: block; max-width: 100%; height: auto; border-radius: 6px; }
+.data { font-size: 13px; margin: 0 0 12px; }
+@media (max-width: 600px) {
+  body { margin: 16px auto; }
+  h1 { font-size: 22px; }
+  .figures { gap: 8px 20px; }
+  table { min-width: 640px; } /* rather scrolled sideways than cut into letters */
+}
 .findings { list-style: none; padding: 0; }
-.findings li { padding: 6px 10px; margin: 0 0 6px; border-left: 4px solid #DAD7CE; }
-.findings .fault { background: #FBE7E2; } .findings .doubt { background: #FFF4DC; } .findings .note { color: inherit; }
+.findings li { padding: 6px 10px; margin: 0 0 6px; border-left: 4px solid var(--line); }
+.findings .fault { background: var(--fault); } .findings .doubt { background: var(--doubt); } .findings .note { color: inherit; }
 @media print {
   body { margin: 0; max-width: none; padding: 0; font-size: 9.5pt; }
   .scroll { overflow: visible; }
+  th, td { overflow-wrap: anywhere; }
+  .number { white-space: normal; }
+  .data { display: none; }
   thead { display: table-header-group; }
   tr, figure, .findings li, .figures { break-inside: avoid; }
   h2, h3, caption { break-after: avoid; }
@@ -76,6 +90,9 @@ Result<QString> svg_element(const PictureContent& content, const QString& captio
     // Titles come from the page's own caption; an empty one would hide it from a screen reader.
     static const QRegularExpression own_words(QStringLiteral("<(title|desc)>.*?</\\1>"), QRegularExpression::DotMatchesEverythingOption);
     svg.remove(own_words);
+    // Sizes in CSS pixels, which scale with the page.
+    static const QRegularExpression sides(QStringLiteral("^<svg width=\"[^\"]*\" height=\"[^\"]*\""));
+    svg.replace(sides, QStringLiteral("<svg width=\"%1\" height=\"%2\"").arg(spec.size.width()).arg(spec.size.height()));
     svg.insert(4, QStringLiteral(" role=\"img\" aria-label=\"%1\"").arg(caption));
     return svg;
 }
@@ -105,17 +122,16 @@ public:
         out_ += QStringLiteral("<p>") + lead + escaped(block.text) + QStringLiteral("</p>\n");
     }
     void operator()(const ReportFigures& block) {
-        out_ += QStringLiteral("<dl class=\"figures\">\n");
+        out_ += QStringLiteral("<ul class=\"figures\">\n");
         for (const ReportFigure& figure : block.figures) {
-            out_ += QStringLiteral("<div><dt>") + escaped(figure.title) + QStringLiteral("</dt><dd><span class=\"value\">") + escaped(figure.value) +
-                    QStringLiteral("</span>");
+            out_ += QStringLiteral("<li><span class=\"title\">") + escaped(figure.title) + QStringLiteral("</span> <span class=\"value\">") +
+                    escaped(figure.value) + QStringLiteral("</span>");
             for (const std::string* soft : {&figure.interval, &figure.unit})
                 if (!soft->empty()) out_ += QStringLiteral(" <span class=\"soft\">") + escaped(*soft) + QStringLiteral("</span>");
-            out_ += QStringLiteral("</dd>");
-            if (!figure.note.empty()) out_ += QStringLiteral("<dd class=\"note\">") + escaped(figure.note) + QStringLiteral("</dd>");
-            out_ += QStringLiteral("</div>\n");
+            if (!figure.note.empty()) out_ += QStringLiteral(" <span class=\"note\">") + escaped(figure.note) + QStringLiteral("</span>");
+            out_ += QStringLiteral("</li>\n");
         }
-        out_ += QStringLiteral("</dl>\n");
+        out_ += QStringLiteral("</ul>\n");
     }
     void operator()(const ReportTable& block) {
         ++tables_;
@@ -131,6 +147,10 @@ public:
             out_ += QStringLiteral("</tr>\n");
         }
         out_ += QStringLiteral("</tbody>\n</table>\n</div>\n");
+        if (!block.csv.empty())
+            out_ += QStringLiteral("<p class=\"data\"><a download=\"table-%1.csv\" href=\"data:text/csv;charset=utf-8,").arg(tables_) +
+                    QString::fromLatin1(QByteArray::fromStdString(block.csv).toPercentEncoding()) +
+                    QStringLiteral("\">The numbers of this table in full (CSV)</a></p>\n");
         for (std::size_t n = 0; n < block.table.notes.size(); ++n)
             out_ += QStringLiteral("<p class=\"note\" id=\"%1\"><sup>%2</sup> ").arg(noteId(n + 1), QString::number(n + 1)) +
                     escaped(block.table.notes[n]) + QStringLiteral("</p>\n");
@@ -193,9 +213,10 @@ private:
 Result<QByteArray> report_html(const Report& report, const ReportPictures& pictures, const ReportLook& look) {
     const ScopedDecimalSign sign(look.decimal_sign);
     const QString title = escaped(report.title);
-    QString out = QStringLiteral("<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n<meta charset=\"utf-8\"/>\n"
-                                 "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>\n"
-                                 "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>");
+    QString out =
+        QStringLiteral("<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n<meta charset=\"utf-8\"/>\n"
+                       "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'\"/>\n"
+                       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>");
     out += title + QStringLiteral("</title>\n<style>") +
            QString::fromUtf8(style).replace(QLatin1String("%1"), look.paper == Paper::letter ? QStringLiteral("letter") : QStringLiteral("A4")) +
            QStringLiteral("</style>\n</head>\n<body>\n<main>\n<header>\n<h1>") + title + QStringLiteral("</h1>\n<p>") + escaped(report.subtitle) +

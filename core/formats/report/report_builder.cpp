@@ -30,7 +30,7 @@ void ReportBuilder::picture(std::string key, std::string caption) { report.block
 
 void ReportBuilder::table(const Table& table) {
     if (table.rows.empty()) return;
-    ReportTable block{table.title, printed_in_form(table, form), {}};
+    ReportTable block{table.title, printed_in_form(table, form), {}, table_text(table, TableFormat::csv)};
     for (const std::string& remark : table.remarks) block.remarks.push_back(form.apply(remark));
     report.blocks.emplace_back(std::move(block));
 }

@@ -44,6 +44,7 @@ struct ReportTable {
     std::string title; ///< may be empty
     PrintedTable table;
     std::vector<std::string> remarks; ///< below the table
+    std::string csv{};                ///< the same with numbers in full, for whoever works on with them
 };
 
 /// A drawing that the writer is given under this key (see report_picture_key); one that it is not given is left out.

@@ -53,10 +53,23 @@ TEST_F(ReportHtml, stands_alone_with_its_drawings_as_svg) {
     EXPECT_EQ(std::stoi(xpath(path, "count(//*[@id and not(@id = preceding::*/@id) and not(@id = ancestor::*/@id)])")), ids);
 }
 
+TEST_F(ReportHtml, has_nothing_that_a_checker_of_html_warns_of) {
+    for (const auto& [made, name] : {std::pair(run(), "run.html"), std::pair(comparison(), "comparison.html")})
+        EXPECT_EQ(run_command("tidy -q -e '" + write(made, name) + "'").text, "");
+}
+
+TEST_F(ReportHtml, each_table_brings_its_numbers_in_full_as_a_file_within_the_page) {
+    const std::string path = write(run(), "run.html");
+    EXPECT_EQ(xpath(path, "count(//*[local-name()='table'])"), xpath(path, "count(//*[local-name()='a'][@download])"));
+    const std::string csv = xpath(path, "string(//*[local-name()='a'][contains(@href, 'gauge_percent')]/@href)");
+    EXPECT_TRUE(csv.starts_with("data:text/csv;charset=utf-8,")) << csv;
+    EXPECT_NE(csv.find("register_wh"), std::string::npos);
+}
+
 TEST_F(ReportHtml, every_note_mark_leads_to_its_note) {
     const std::string path = write(comparison(), "comparison.html");
     EXPECT_NE(xpath(path, "count(//*[local-name()='sup']/*[local-name()='a'])"), "0");
-    EXPECT_EQ(xpath(path, "count(//*[local-name()='a'][not(substring(@href, 2) = //@id)])"), "0");
+    EXPECT_EQ(xpath(path, "count(//*[local-name()='a'][starts-with(@href, '#')][not(substring(@href, 2) = //@id)])"), "0");
 }
 
 TEST_F(ReportHtml, tables_have_heads_that_print_repeats_and_the_paper_is_named) {
