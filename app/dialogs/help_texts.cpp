@@ -126,7 +126,7 @@ QString method_html() {
         tr("<b>Sizing.</b> Sizing, Sizing for a load list says how many days one full unit serves the list, from the fit of its own drains with "
            "the no-load draw counted in; the interval also holds what the list leaves open: used together or apart, begun at any hour. A unit that "
            "nobody tested stands with an expectation, 75 to 80 % of rated at the socket, which is no measurement. The array and the battery by "
-           "rule (IEEE 1562, IEEE 1013 as quoted by others) are a cross-check. Never connect the outputs of several units with each other."),
+           "rule (after IEEE 1562 and IEEE 1013) are a cross-check. Never connect the outputs of several units with each other."),
         tr("<b>PV input.</b> Sizing, PV input check compares a string of modules with the limits of a unit's PV input: open circuit at the "
            "coldest, maximum power at the hottest, current and power. The maker's temperature coefficient goes before the table of factors (NEC "
            "Table 690.7(A), crystalline silicon only). PV strings are live in light: local codes and a licensed electrician come first."),

@@ -26,7 +26,7 @@ LoadTotals totals_of(std::vector<Appliance> appliances) {
     return load_totals(list);
 }
 
-// Source A: a published load list of a web tutorial on stand-alone systems (seen; reference 7.2 A):
+// Source A: a published load list of a web tutorial on stand-alone systems (seen):
 // 5 lamps x 15 W x 4 h = 300 Wh, TV 40 W x 5 h = 200 Wh, together 500 Wh a day.
 TEST(PublishedLoadLists, lamps_and_a_set_of_a_tutorial_take_500_wh_a_day) {
     const LoadTotals totals = totals_of({appliance("lamp", 5, 15, 4), appliance("TV", 1, 40, 5)});
@@ -36,7 +36,7 @@ TEST(PublishedLoadLists, lamps_and_a_set_of_a_tutorial_take_500_wh_a_day) {
     EXPECT_NEAR(totals.mean_w, 500.0 / 24, rounding_wh);
 }
 
-// Source B: a published project sheet (seen; reference 7.2 B): 10 fans x 36 W x 6 h = 2160 Wh, 10 lamps x 12 W x 6 h = 720 Wh,
+// Source B: a published project sheet (seen): 10 fans x 36 W x 6 h = 2160 Wh, 10 lamps x 12 W x 6 h = 720 Wh,
 // together 480 W and 2880 Wh. All run in the same 6 h, so that their mean while on is the sheet's 480 W.
 TEST(PublishedLoadLists, fans_and_lamps_of_a_project_sheet_take_480_w_and_2880_wh) {
     const LoadTotals totals = totals_of({appliance("fan", 10, 36, 6), appliance("lamp", 10, 12, 6)});
@@ -48,7 +48,7 @@ TEST(PublishedLoadLists, fans_and_lamps_of_a_project_sheet_take_480_w_and_2880_w
     EXPECT_NEAR(totals.duty.value(), 1, 1e-12);
 }
 
-// Source D: a widely reproduced tutorial, its figures from memory (reference 7.2 D): 18 W x 4 h + 60 W x 2 h + 75 W x 12 h = 1092 Wh a
+// Source D: a widely reproduced tutorial, common practice, no source: 18 W x 4 h + 60 W x 2 h + 75 W x 12 h = 1092 Wh a
 // day; its inverter is chosen for 18 + 60 + 75 = 153 W. The tutorial's refrigerator runs 12 h of 24: here as a duty of one half.
 TEST(PublishedLoadLists, lamp_fan_and_refrigerator_of_a_tutorial_take_1092_wh_and_153_w) {
     Appliance refrigerator = appliance("refrigerator", 1, 75, 24);

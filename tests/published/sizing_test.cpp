@@ -8,7 +8,7 @@
 namespace ullage {
 namespace {
 
-// Source C: a published teaching page (seen; reference 7.2 C): 2 days x 2040 Wh = 4080 Wh, /0.80 depth = 5100 Wh, at 12 V 425 Ah. It takes no
+// Source C: a published teaching page (seen): 2 days x 2040 Wh = 4080 Wh, /0.80 depth = 5100 Wh, at 12 V 425 Ah. It takes no
 // inverter loss, no margin and no ageing.
 TEST(PublishedSizing, two_days_of_a_teaching_page_ask_for_5100_wh) {
     SizingChoices choices;
@@ -23,7 +23,7 @@ TEST(PublishedSizing, two_days_of_a_teaching_page_ask_for_5100_wh) {
     EXPECT_NEAR(battery.nameplate_wh / 12, 425, 1e-9);
 }
 
-// Source D: a widely reproduced tutorial, its figures from memory (reference 7.2 D): 1092 Wh a day x 1.3 = 1419.6 Wh a day from the panels; battery
+// Source D: a widely reproduced tutorial, common practice, no source: 1092 Wh a day x 1.3 = 1419.6 Wh a day from the panels; battery
 // 1092 x 3/(0.85 x 0.6 x 12) = 535.294 Ah.
 TEST(PublishedSizing, three_days_of_a_tutorial_ask_for_535_ah_at_12_v) {
     SizingChoices choices;
@@ -40,7 +40,7 @@ TEST(PublishedSizing, three_days_of_a_tutorial_ask_for_535_ah_at_12_v) {
     EXPECT_NEAR(pv_array(1092, choices).daily_wh, 1419.6, 1e-9);
 }
 
-// Source E: the rules of IEEE 1013 and IEEE 1562 as quoted in a third-party source, example constructed from them (reference 7.1, 7.2 E): 600 Wh
+// Source E: the rules of IEEE 1013 and IEEE 1562 as quoted in a third-party source, example constructed from them: 600 Wh
 // a day, inverter 0.90, 3 days, depth and end of life 0.80, margin 1.15: 2000, 2500, 2875 Wh; array for A:L 1.2, 4 h, efficiency 0.82: 243.902 Wp.
 TEST(PublishedSizing, the_stand_alone_rules_give_their_battery_and_array) {
     SizingChoices choices;
@@ -55,7 +55,7 @@ TEST(PublishedSizing, the_stand_alone_rules_give_their_battery_and_array) {
     EXPECT_NEAR(array.array_to_load.value(), 1.2, 1e-12);
 }
 
-// Source F: the same with a depth of 0.50, which governs; lead-acid at 10 °C, 15 % less capacity (reference 7.2 F): 4000, 4600, 5411.765 Wh.
+// Source F: the same with a depth of 0.50, which governs; lead-acid at 10 °C, 15 % less capacity: 4000, 4600, 5411.765 Wh.
 TEST(PublishedSizing, the_worse_of_depth_and_ageing_governs_and_cold_lead_acid_needs_more) {
     SizingChoices choices;
     choices.autonomy_days = 3;

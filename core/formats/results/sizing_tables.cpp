@@ -106,9 +106,9 @@ Table sizing_table(const Sizing& sizing) {
                                          "interval also holds what the list leaves open: appliances used together or "
                                          "apart, the hour of beginning, the order of use."},
                     {"Expectation", "Where no drain tells it, a stated share of the rated energy at the socket; no measurement."},
-                    {"Sources", "Balance: loss polynomial of Schmidt and Sauer (1996) seen from the socket, terms of IEC "
+                    {"Sources", "Balance: losses of a constant, a linear and a quadratic part seen from the socket, terms of IEC "
                                 "61683. Rules of the "
-                                "cross-check: IEEE 1013 and IEEE 1562 as quoted by third parties."}};
+                                "cross-check: rules after IEEE 1013 and IEEE 1562; the program's help states their formulas."}};
     return table;
 }
 
@@ -166,9 +166,8 @@ Table sizing_rules_table(const Sizing& sizing, std::optional<std::size_t> unit) 
         step("battery, nameplate", battery.nameplate_wh, "Wh",
              fmt::format("× temperature factor {} × margin {}", exact_text(choices.temperature_factor), exact_text(choices.margin)));
     });
-    table.remarks = {
-        "Rules of IEEE 1013 (battery) and IEEE 1562 (array) as quoted by third parties, with each unit's own draw as a load of its own: a "
-        "cross-check. IEEE 1562 limits its battery part to lead-acid; for lithium the deepest discharge is the user's own figure."};
+    table.remarks = {"Rules after IEEE 1013 (battery) and IEEE 1562 (array), with each unit's own draw as a load of its own: a "
+                     "cross-check. IEEE 1562 limits its battery part to lead-acid; for lithium the deepest discharge is the user's own figure."};
     return table;
 }
 

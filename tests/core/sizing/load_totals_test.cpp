@@ -38,7 +38,7 @@ TEST(LoadTotals, an_empty_list_takes_nothing_and_has_no_duty) {
     EXPECT_FALSE(common_load_of(list_of({})));
 }
 
-// reference 7.3, constructed: 60 W running 35 % of the time, unit always on: mean load 21 W.
+// constructed: 60 W running 35 % of the time, unit always on: mean load 21 W.
 TEST(LoadTotals, a_refrigerator_that_cycles_takes_its_power_times_its_duty) {
     const LoadTotals totals = load_totals(list_of({refrigerator()}));
     EXPECT_NEAR(totals.mean_w, 21, 1e-12);

@@ -8,7 +8,7 @@
 namespace ullage::test {
 namespace {
 
-// reference 7.3, constructed: refrigerator 60 W running 35 % of the time, unit always on: 21 W on average, 37.571444 h, 789.000 Wh.
+// constructed: refrigerator 60 W running 35 % of the time, unit always on: 21 W on average, 37.571444 h, 789.000 Wh.
 TEST(SizedUnit, a_refrigerator_runs_from_a_unit_as_long_as_its_balance_says) {
     const SizedUnit sized = size_unit(sized_list({cycling_refrigerator()}), sized_specimen(), exact_fit(), {});
     EXPECT_EQ(sized.basis, SizingBasis::own_fit);
@@ -25,7 +25,7 @@ TEST(SizedUnit, a_lamp_at_night_lasts_by_the_clock_from_when_it_is_lit_at_once_t
     // 10 h of 50 W a night take (50 + P*)·10 = 534.853 Wh of 919.947 Wh: 1.72001 nights. After a first night 385.094 Wh are left for
     // 7.20001 h: soonest 24 + 7.2 h from lighting the lamp.
     const SizedUnit sized = size_unit(sized_list({sized_appliance("lamp", 50, 10, 10)}), sized_specimen(), exact_fit(), {});
-    EXPECT_NEAR(sized.days.value.value(), 17.2 / 10, 1e-6) << "reference 7.3: 17.200 h at 50 W";
+    EXPECT_NEAR(sized.days.value.value(), 17.2 / 10, 1e-6) << "17.200 h at 50 W";
     EXPECT_NEAR(sized.run_time_h.value.value(), 17.2, 1e-5);
     EXPECT_NEAR(sized.lasts_h.lower.value(), 24 + 7.2, 1e-4);
     // Longest: begun at dawn, the light falls into the last 10 h of the night: 24 h, then 12 h of day, 2 h of dark and 7.2 h of light.

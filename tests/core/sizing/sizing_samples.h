@@ -44,7 +44,7 @@ inline Unit sized_specimen() {
     return unit;
 }
 
-/// A fit without uncertainty: the unit of reference 7.3, constructed: cells of 968 Wh, fixed draw 3.667307804 W and 0.052235239 lost per watt-hour.
+/// A fit without uncertainty: the unit of constructed: cells of 968 Wh, fixed draw 3.667307804 W and 0.052235239 lost per watt-hour.
 inline UnitFit exact_fit() {
     UnitFit fit;
     UnitParameters parameters;

@@ -33,13 +33,13 @@ std::vector<std::pair<std::string, std::string>> report_method(const MeasureOpti
          {"Where the energy goes",
           "While the output is on the unit itself consumes power: the no-load loss of IEC 61683. Within one run it is told from energy per "
           "point only if the gauge is linear in stored energy and the load varied. Over several full drains delivered energy "
-          "falls with the hours of output on, which needs no gauge: D = E* − P*·T − c·Q, the loss polynomial of Schmidt and Sauer (1996) "
-          "seen from the socket."},
+          "falls with the hours of output on, which needs no gauge: D = E* − P*·T − c·Q, which follows from losses that are a constant, a part "
+          "that grows with the load, and a part that grows with its square. The program's help derives it."},
          {"Sources",
           sources +
               "IEC 61683: Photovoltaic systems, power conditioners, procedure for measuring efficiency. D. York, N. Evensen, M. "
               "Martinez, J. Delgado: Unified equations for the slope, intercept and standard errors of the best straight line, American Journal of "
-              "Physics 72, 2004, 367. H. Schmidt, D. U. Sauer: Wechselrichter-Wirkungsgrade, Sonnenenergie 4, 1996 (title from memory)."}});
+              "Physics 72, 2004, 367."}});
     return parts;
 }
 
