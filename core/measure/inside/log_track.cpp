@@ -23,7 +23,9 @@ constexpr double least_square_steps = 20; ///< a mean load over fewer steps of a
 constexpr std::string_view of_log = "log:";
 
 UtcMs end_of(const RunRecord& record, const RunScan& scan) {
-    return record.run.end == RunEnd::still_running ? latest_ms : scan.cut_off_ms.value_or(*scan.last_ms);
+    if (record.run.end == RunEnd::still_running) return latest_ms;
+    if (record.trace->on_past_notes && !scan.cut_off_ms) return record.trace->points.back().time_ms;
+    return scan.cut_off_ms.value_or(*scan.last_ms);
 }
 
 /// The log's register, and registers noted by hand where it says nothing, as the readings of a run.
@@ -245,7 +247,7 @@ RegisterTrack at_noted_moments(const RunRecord& record, const RunScan& scan, con
         use.u_wh.push_back(std::hypot(energy_wh.u_between(read_ms), at_end ? 0.0 : energy_wh.u_moment(time_ms, doubt_ms)));
     }
     if (track.points.empty()) return track;
-    if (record.run.end == RunEnd::still_running && log_to_ms > covered_to_ms) {
+    if ((record.run.end == RunEnd::still_running || (trace.on_past_notes && !scan.cut_off_ms)) && log_to_ms > covered_to_ms) {
         const double last_wh = energy_wh.values.back();
         track.points.push_back({no_reading, log_to_ms, last_wh, std::max(last_wh - *start_wh, track.points.back().delivered_wh)});
         use.square_w2h.push_back(std::max(0.0, dense.square_w2h.at(log_to_ms) - *start_square));
