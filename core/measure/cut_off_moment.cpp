@@ -47,6 +47,11 @@ std::optional<NotedEnd> noted_end(const RunRecord& record, const RunScan& scan) 
     for (const Reading& reading : record.readings)
         if (!reading.withdrawn && reading.values.time_ms < end.noted_ms) end.last_on_ms = reading.values.time_ms;
     if (end.noted_ms <= end.start_ms) return std::nullopt;
+    // The last note found it on: by the log it was off only where that says so.
+    if (record.trace && record.trace->on_past_notes && !scan.cut_off_ms) {
+        end.last_on_ms = end.noted_ms;
+        end.noted_ms = std::max(end.noted_ms, record.trace->points.back().time_ms);
+    }
     return end;
 }
 
@@ -180,7 +185,7 @@ std::optional<double> delivered_at(const RegisterTrack& track, UtcMs time_ms) {
     return at->delivered_wh;
 }
 
-std::optional<CutOffMoment> by_steady_load(const RunRecord& record, const RegisterTrack& track, const NotedEnd& end, const MeasureOptions& options) {
+std::optional<SteadyLoadEnd> end_by_load(const RunRecord& record, const RegisterTrack& track, const NotedEnd& end, const MeasureOptions& options) {
     if (track.log || track.energy_may_be_missing) return std::nullopt;
     const std::optional<double> before_wh = delivered_at(track, end.last_on_ms), total_wh = delivered_at(track, end.noted_ms);
     if (!before_wh || !total_wh) return std::nullopt;
@@ -190,12 +195,19 @@ std::optional<CutOffMoment> by_steady_load(const RunRecord& record, const Regist
     const double after_h = (*total_wh - *before_wh) / load->mean_w;
     const double u_h = std::sqrt(std::pow(step_wh / std::sqrt(6.0) / load->mean_w, 2) + std::pow(after_h * load->u_relative, 2) +
                                  std::pow(options.moment_doubt_min / 60 / std::sqrt(3.0), 2));
-    const double mean_h = end.hours(end.last_on_ms) + after_h, noted_h = end.hours(end.noted_ms);
+    return SteadyLoadEnd{end.hours(end.last_on_ms) + after_h, u_h,
+                         "by the " + fixed_text(*total_wh - *before_wh, 0) + " Wh that a steady load of " + fixed_text(load->mean_w, 0) +
+                             " W took after the reading at " + clock_text(end.last_on_ms, record.run.time_zone)};
+}
+
+std::optional<CutOffMoment> by_steady_load(const RunRecord& record, const RegisterTrack& track, const NotedEnd& end, const MeasureOptions& options) {
+    const std::optional<SteadyLoadEnd> by_load = end_by_load(record, track, end, options);
+    if (!by_load) return std::nullopt;
+    const auto& [mean_h, u_h, words] = *by_load;
+    const double noted_h = end.hours(end.noted_ms);
     const double on_h = end.hours(end.last_on_ms), low_h = end.earliest_h();
     // Well after the noted moment, or well before anything that the notes allow: another load at the end.
     if (mean_h - beyond_doubt * u_h > noted_h || mean_h + beyond_doubt * u_h < (end.found || end.within_min ? low_h : on_h)) return std::nullopt;
-    const std::string words = "by the " + fixed_text(*total_wh - *before_wh, 0) + " Wh that a steady load of " + fixed_text(load->mean_w, 0) +
-                              " W took after the reading at " + clock_text(end.last_on_ms, record.run.time_zone);
     if (mean_h + agrees_within * u_h < low_h) {
         // The load says earlier than whoever saw it go off: either may be wrong.
         const double early_h = std::max(on_h, mean_h - agrees_within * u_h);
@@ -209,6 +221,12 @@ std::optional<CutOffMoment> by_steady_load(const RunRecord& record, const Regist
 }
 
 } // namespace
+
+std::optional<SteadyLoadEnd> steady_load_end(const RunRecord& record, const RunScan& scan, const RegisterTrack& track,
+                                             const MeasureOptions& options) {
+    const std::optional<NotedEnd> end = noted_end(record, scan);
+    return end ? end_by_load(record, track, *end, options) : std::nullopt;
+}
 
 std::optional<CutOffMoment> cut_off_moment(const RunRecord& record, const RunScan& scan, const RegisterTrack& track, const MeasureOptions& options) {
     const std::optional<NotedEnd> end = noted_end(record, scan);

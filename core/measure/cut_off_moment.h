@@ -30,7 +30,8 @@ inline constexpr double noticed_within_min = 5;
 
 /// The moment of cut-off of a run that ended by it (seen, or found off); absent for other runs and for fewer than two noted moments.
 ///
-/// N is the noted moment (the mark "cut-off", else the last reading), A the last reading before it, at which the output was on.
+/// N is the noted moment (the mark "cut-off", else the last reading), A the last reading before it, at which the output was on. Where the log of a
+/// run found off shows it on at the last reading, that is A, and N the last sample of the log.
 ///  1. A log that saw power or register cease between A and N: from its last sample with power to the next one, or for as long as the load has paused
 ///     before, give or take the doubt between the log's clock and the notes.
 ///  2. A steady load, of which A and N have the register: A + (M_N - M_A)/P. P is the mean over up to five intervals up to A, of which there must be
@@ -42,5 +43,14 @@ inline constexpr double noticed_within_min = 5;
 /// Source: the program's own derivation; the normal cut to a range by its probabilities (JCGM 101:2008, 6.4, gives the parts).
 [[nodiscard]] std::optional<CutOffMoment> cut_off_moment(const RunRecord& record, const RunScan& scan, const RegisterTrack& track,
                                                          const MeasureOptions& options = {});
+
+/// Where a steady load puts the end of a run that ended by cut-off, whatever was noted.
+struct SteadyLoadEnd {
+    double hours = 0, u_h = 0; ///< since the first reading, and its standard uncertainty
+    std::string words;         ///< a clause for people: what tells it
+};
+/// A + (M_N - M_A)/P of 2 above, not cut to what was noted; absent where that has no steady load, no register at A or N, or a log tells more.
+[[nodiscard]] std::optional<SteadyLoadEnd> steady_load_end(const RunRecord& record, const RunScan& scan, const RegisterTrack& track,
+                                                           const MeasureOptions& options = {});
 
 } // namespace ullage

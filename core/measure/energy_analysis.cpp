@@ -2,6 +2,7 @@
 #include "measure/energy_analysis.h"
 
 #include "measure/inside/log_track.h"
+#include "measure/inside/missing_energy.h"
 #include "measure/meter_remarks.h"
 #include "measure/usable.h"
 
@@ -12,22 +13,6 @@
 namespace ullage {
 namespace {
 
-/// `at least`, or a bracket where what is missing is bounded from both sides; with the reason.
-void inherit_missing(const RegisterTrack& track, double wh_to_result, Quantity& result) {
-    if (track.missing_most_wh && result.lower && result.upper && result.kind != Kind::at_least) {
-        const double more = *track.missing_most_wh * wh_to_result;
-        result.kind = Kind::bracket;
-        *result.upper += more;
-        *result.value += more / 2;
-        result.reason +=
-            (result.reason.empty() ? "" : "; ") + track.missing_reason + "; at most " + fixed_text(*track.missing_most_wh, 0) + " Wh are missing";
-        return;
-    }
-    result.kind = Kind::at_least;
-    result.upper.reset();
-    result.reason += (result.reason.empty() ? "" : "; ") + track.missing_reason;
-}
-
 Quantity delivered(const EnergyAnalysis& analysis) {
     if (!analysis.track.usable()) return not_known("delivered_wh", "Wh", "fewer than two register readings");
     Quantity result = known("delivered_wh", "Wh", analysis.track.total_wh(), analysis.budget.half_width_wh, Kind::measured,
@@ -36,7 +21,7 @@ Quantity delivered(const EnergyAnalysis& analysis) {
         const std::string words = analysis.track.log->integrated ? "integrated power of the log" : "by the log's register";
         result.reason = words + (result.reason.empty() ? "" : "; ") + result.reason;
     }
-    if (analysis.track.energy_may_be_missing) inherit_missing(analysis.track, 1, result);
+    if (analysis.track.energy_may_be_missing) inherit_missing(analysis.track, 1, analysis.track.missing_estimate_wh, result);
     return result;
 }
 
@@ -70,7 +55,7 @@ Quantity mean_load(const RunRecord& record, const EnergyAnalysis& analysis, cons
     } else {
         result.reason += (result.reason.empty() ? "" : "; ") + analysis.budget.half_width_method;
     }
-    if (analysis.track.missing_inside) inherit_missing(analysis.track, 1 / hours, result);
+    if (analysis.track.missing_inside) inherit_missing(analysis.track, 1 / hours, analysis.track.missing_estimate_wh, result);
     return result;
 }
 
@@ -86,6 +71,17 @@ std::vector<std::size_t> changes_of(const std::vector<PairedPoint>& points) {
     for (std::size_t i = 1; i < points.size(); ++i)
         if (points[i].gauge_percent != points[i - 1].gauge_percent) changes.push_back(i);
     return changes;
+}
+
+/// Where nobody can say how much a register lost, energy / time is no load.
+void forget_loads_over_gaps(EnergyAnalysis& analysis) {
+    if (analysis.track.missing_most_wh) return;
+    for (const MissingGap& gap : analysis.track.missing_gaps) {
+        if (!gap.inside) continue;
+        const UtcMs from_ms = analysis.track.points[gap.point - 1].time_ms, to_ms = analysis.track.points[gap.point].time_ms;
+        for (IntervalRow& row : analysis.intervals)
+            if (analysis.points[row.from].time_ms < to_ms && analysis.points[row.to].time_ms > from_ms) row.mean_w.reset();
+    }
 }
 
 /// The track by the log, unless it lacks energy that registers noted by hand hold.
@@ -112,6 +108,7 @@ EnergyAnalysis without_gauge_reading(const RunRecord& record, const EnergyAnalys
     rest.points.erase(rest.points.begin() + static_cast<std::ptrdiff_t>(point));
     rest.gauge_changes = changes_of(rest.points);
     rest.intervals = interval_table(rest.points, record.unit.rated_energy_wh);
+    forget_loads_over_gaps(rest);
     rest.rises = rises_of(record, rest.points);
     return rest;
 }
@@ -132,6 +129,7 @@ EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& opt
     analysis.intervals = interval_table(analysis.points, record.unit.rated_energy_wh);
     // Over a cut-off that nobody saw, energy / time is no load.
     const bool unseen = analysis.cut_off && analysis.cut_off->basis == CutOffBasis::bracket;
+    forget_loads_over_gaps(analysis);
     if (unseen && !analysis.intervals.empty() && analysis.points.back().time_ms == analysis.track.points.back().time_ms)
         analysis.intervals.back().mean_w.reset();
     analysis.budget = energy_budget(record, analysis.track, analysis.track.total_wh(), options);

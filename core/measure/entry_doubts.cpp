@@ -2,6 +2,7 @@
 #include "measure/entry_doubts.h"
 
 #include "base/number.h"
+#include "measure/entry_mend.h"
 #include "measure/register.h"
 #include "model/meter_gain.h"
 
@@ -10,6 +11,9 @@
 namespace ullage {
 
 namespace {
+
+constexpr double least_leap = 5; ///< how much faster than before a register rises that has a digit too many
+constexpr double like_load = 2;  ///< factor within which a load goes on as before
 
 /// The nearest readings before and after a time that carry one of the values.
 struct Neighbours {
@@ -61,28 +65,30 @@ public:
         moments();
         gauge();
         meter_register();
-        power("meter power", values_.meter_w);
-        power("display power", values_.display_w);
+        power("meter power", values_.meter_w, DoubtedPart::meter_power);
+        power("display power", values_.display_w, DoubtedPart::display_power);
         return std::move(doubts_);
     }
 
 private:
-    void add(DoubtKind kind, std::string sentence) { doubts_.push_back({kind, std::move(sentence)}); }
+    void add(DoubtKind kind, std::string sentence, DoubtedPart part) { doubts_.push_back({kind, std::move(sentence), part}); }
     [[nodiscard]] std::string at(UtcMs time_ms) const { return clock_text(time_ms, record_.run.time_zone); }
     [[nodiscard]] double moment_doubt_h() const { return options_.moment_doubt_min / 60.0; }
 
     void moments() {
         if (record_.run.end != RunEnd::still_running)
-            add(DoubtKind::run_ended, fmt::format("this run has ended ({})", run_end_text(record_.run.end)));
+            add(DoubtKind::run_ended, fmt::format("this run has ended ({})", run_end_text(record_.run.end)), DoubtedPart::run);
         if (hours_between(now_ms_, values_.time_ms) > moment_doubt_h())
             add(DoubtKind::in_future,
-                fmt::format("{} is {} ahead of now", at(values_.time_ms), duration_text(hours_between(now_ms_, values_.time_ms))));
+                fmt::format("{} is {} ahead of now", at(values_.time_ms), duration_text(hours_between(now_ms_, values_.time_ms))), DoubtedPart::time);
         const Reading* last = nullptr;
         for (const Reading& reading : record_.readings)
             if (!reading.withdrawn) last = &reading;
         if (last != nullptr && values_.time_ms < last->values.time_ms)
-            add(DoubtKind::before_last, fmt::format("{} on {} is before the last reading ({} on {})", at(values_.time_ms), day(values_.time_ms),
-                                                    at(last->values.time_ms), day(last->values.time_ms)));
+            add(DoubtKind::before_last,
+                fmt::format("{} on {} is before the last reading ({} on {})", at(values_.time_ms), day(values_.time_ms), at(last->values.time_ms),
+                            day(last->values.time_ms)),
+                DoubtedPart::time);
     }
 
     [[nodiscard]] std::string day(UtcMs time_ms) const { return day_text(time_ms, record_.run.time_zone); }
@@ -94,11 +100,15 @@ private:
         const double sign = charging ? -1.0 : 1.0;
         const double shown = *values_.gauge_percent;
         if (before != nullptr && sign * (shown - *before->gauge_percent) > 0)
-            add(DoubtKind::gauge_rose, fmt::format("the gauge {} from {} % at {} to {} %", charging ? "fell" : "rose",
-                                                   exact_text(*before->gauge_percent), at(before->time_ms), exact_text(shown)));
+            add(DoubtKind::gauge_rose,
+                fmt::format("the gauge {} from {} % at {} to {} %", charging ? "fell" : "rose", exact_text(*before->gauge_percent),
+                            at(before->time_ms), exact_text(shown)),
+                DoubtedPart::gauge);
         if (after != nullptr && sign * (*after->gauge_percent - shown) > 0)
-            add(DoubtKind::gauge_rose, fmt::format("the later reading at {} shows {} %, {} than {} %", at(after->time_ms),
-                                                   exact_text(*after->gauge_percent), charging ? "less" : "more", exact_text(shown)));
+            add(DoubtKind::gauge_rose,
+                fmt::format("the later reading at {} shows {} %, {} than {} %", at(after->time_ms), exact_text(*after->gauge_percent),
+                            charging ? "less" : "more", exact_text(shown)),
+                DoubtedPart::gauge);
     }
 
     void meter_register() {
@@ -108,7 +118,8 @@ private:
         if (after != nullptr && !restarted_between(record_, values_.time_ms, after->time_ms)) {
             if (*after->register_wh < *values_.register_wh)
                 add(DoubtKind::register_overtakes,
-                    fmt::format("the later reading at {} shows a lower register ({} Wh)", at(after->time_ms), exact_text(*after->register_wh)));
+                    fmt::format("the later reading at {} shows a lower register ({} Wh)", at(after->time_ms), exact_text(*after->register_wh)),
+                    DoubtedPart::register_value);
         }
     }
 
@@ -120,21 +131,33 @@ private:
             const std::optional<double> span = record_.meter ? record_.meter->span_wh : std::nullopt;
             const bool rolled_over = span && *before.register_wh < *span && correction * (rise_wh + *span) / hours <= limit_w_;
             if (!rolled_over)
-                add(DoubtKind::register_fell, fmt::format("the register fell from {} Wh at {} to {} Wh", exact_text(*before.register_wh),
-                                                          at(before.time_ms), exact_text(*values_.register_wh)));
+                add(DoubtKind::register_fell,
+                    fmt::format("the register fell from {} Wh at {} to {} Wh", exact_text(*before.register_wh), at(before.time_ms),
+                                exact_text(*values_.register_wh)),
+                    DoubtedPart::register_value);
             return;
         }
         const double load_w = correction * rise_wh / hours;
         if (load_w > limit_w_)
             add(DoubtKind::too_much_power,
                 fmt::format("{} Wh since {} would be about {} W, more than this unit can be believed to deliver ({} W)",
-                            fixed_text(rise_wh, rise_wh < 10 ? 1 : 0), at(before.time_ms), fixed_text(load_w, 0), fixed_text(limit_w_, 0)));
+                            fixed_text(rise_wh, rise_wh < 10 ? 1 : 0), at(before.time_ms), fixed_text(load_w, 0), fixed_text(limit_w_, 0)),
+                DoubtedPart::register_value);
+        const std::optional<double> usual_w = load_before_w(record_, values_.time_ms);
+        const double tenth_w = correction * (*values_.register_wh / 10 - *before.register_wh) / hours;
+        if (load_w <= limit_w_ && usual_w && load_w > least_leap * *usual_w && tenth_w > *usual_w / like_load && tenth_w < *usual_w * like_load)
+            add(DoubtKind::tenfold_load,
+                fmt::format("{} Wh since {} would be about {} W, where it was about {} W before", fixed_text(rise_wh, rise_wh < 10 ? 1 : 0),
+                            at(before.time_ms), fixed_text(load_w, 0), fixed_text(*usual_w, 0)),
+                DoubtedPart::register_value);
     }
 
-    void power(const char* name, std::optional<double> power_w) {
+    void power(const char* name, std::optional<double> power_w, DoubtedPart part) {
         if (power_w && *power_w > limit_w_)
-            add(DoubtKind::too_much_power, fmt::format("a {} of {} W is more than this unit can be believed to deliver ({} W)", name,
-                                                       exact_text(*power_w), fixed_text(limit_w_, 0)));
+            add(DoubtKind::too_much_power,
+                fmt::format("a {} of {} W is more than this unit can be believed to deliver ({} W)", name, exact_text(*power_w),
+                            fixed_text(limit_w_, 0)),
+                part);
     }
 
     const RunRecord& record_;

@@ -6,6 +6,7 @@
 #include "measure/inside/meter_parts.h"
 #include "measure/inside/register_path.h"
 #include "measure/run_scan.h"
+#include "model/meter_gain.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,6 +15,9 @@ namespace ullage {
 namespace {
 
 constexpr double bounded_missing_share = 0.25; ///< of the delivered energy: more than that bounds nothing worth saying
+
+constexpr std::size_t least_means = 3; ///< that show how far a load varies
+constexpr double least_above_means = 0.05, most_above_means = 0.30;
 
 constexpr double load_window_h = 10.0 / 60.0; ///< over less the noted minute blurs a mean load
 
@@ -71,6 +75,12 @@ private:
         return nodes_[k];
     }
 
+    /// Leads to the point that is about to be taken.
+    void note_gap(double hours, double counted_wh) {
+        track_.missing_inside = true;
+        track_.missing_gaps.push_back({hours, counted_wh, true, track_.points.size()});
+    }
+
     std::optional<double> missing_between(UtcMs from, UtcMs to) {
         const double hours = hours_between(from, to);
         const double estimate_wh = rules_.usual_w * hours;
@@ -78,8 +88,7 @@ private:
             track_.short_gaps.push_back({hours, 0});
             return std::nullopt;
         }
-        track_.missing_inside = true;
-        track_.missing_h += hours_between(from, to);
+        note_gap(hours, 0);
         note_missing("energy between " + moment(from) + " and " + moment(to) + " (about " + fixed_text(estimate_wh, estimate_wh < 10 ? 1 : 0) +
                      " Wh at the usual load) is not in the register");
         return estimate_wh;
@@ -121,8 +130,12 @@ private:
             const RegisterNode& marked = marked_node(before_index, kept.node);
             gained_wh = node.register_wh;
             start_segment(true);
-            add({RegisterCorrectionKind::marked_zero, reading_of(node).uuid, "the meter was zeroed at " + moment(marked.mark_ms),
-                 missing_between(before->time_ms, marked.mark_ms)});
+            // Marked in the row of what it showed afterwards, it happened some time since the row before.
+            const bool since_then = marked.mark_ms == node.time_ms && node.register_wh > 0;
+            add({RegisterCorrectionKind::marked_zero, reading_of(node).uuid,
+                 since_then ? "the meter was zeroed by " + moment(marked.mark_ms) + " and had counted " + wh_text(node.register_wh) + " since"
+                            : "the meter was zeroed at " + moment(marked.mark_ms),
+                 since_then ? missing_by_reset(*before, node) : missing_between(before->time_ms, marked.mark_ms)});
             break;
         }
         case Step::swapped: {
@@ -148,8 +161,7 @@ private:
         }
         const double gap_wh = rules_.usual_w * hours;
         const double estimate_wh = std::max(0.0, gap_wh - node.register_wh);
-        track_.missing_inside = true;
-        track_.missing_h += hours;
+        note_gap(hours, node.register_wh);
         note_missing("energy before the reset between " + moment(before.time_ms) + " and " + moment(node.time_ms) + " (about " +
                      fixed_text(estimate_wh, estimate_wh < 10 ? 1 : 0) + " Wh at the usual load) is not in the register");
         return estimate_wh;
@@ -220,7 +232,7 @@ void check_ends(const RunRecord& record, const RunScan& scan, const PathRules& r
             return;
         }
         track.energy_may_be_missing = true;
-        track.missing_h += hours;
+        track.missing_gaps.push_back({hours, 0, false});
         track.missing_reason += (track.missing_reason.empty() ? "" : "; ") + std::string(words) + " (" + duration_text(hours) + ", about " +
                                 fixed_text(rules.usual_w * hours, 0) + " Wh at the usual load)";
     };
@@ -229,35 +241,68 @@ void check_ends(const RunRecord& record, const RunScan& scan, const PathRules& r
         note(track.points.back().time_ms, *scan.last_ms, scan.row_after_register, "the register was last read before the end");
 }
 
-/// Highest mean load over load_window_h, or between two readings that lie farther apart, W; of a shorter run over the whole of it.
-double highest_load_w(const std::vector<RegisterPoint>& points, double limit_w) {
-    double highest_w = 0;
+/// Mean loads over load_window_h, or between two readings that lie farther apart, W; of a shorter run over the whole of it. Those over a time in
+/// which energy may be missing are left out.
+struct MeanLoads {
+    double lowest_w = 0, highest_w = 0;
+    std::size_t count = 0;
+};
+
+MeanLoads mean_loads(const RegisterTrack& track, double limit_w) {
+    MeanLoads loads;
     std::size_t from = 0;
+    const std::vector<RegisterPoint>& points = track.points;
+    auto gap = track.missing_gaps.begin();
     for (std::size_t i = 1; i < points.size(); ++i) {
+        while (gap != track.missing_gaps.end() && (!gap->inside || gap->point < i)) ++gap;
+        if (gap != track.missing_gaps.end() && gap->point == i) {
+            from = i;
+            continue;
+        }
         const double hours = hours_between(points[from].time_ms, points[i].time_ms);
         const bool whole_run = from == 0 && i + 1 == points.size();
         if (hours <= 0 || (hours < load_window_h && !whole_run)) continue;
-        highest_w = std::max(highest_w, (points[i].delivered_wh - points[from].delivered_wh) / hours);
+        const double watts = std::min(limit_w, (points[i].delivered_wh - points[from].delivered_wh) / hours);
+        loads.highest_w = std::max(loads.highest_w, watts);
+        loads.lowest_w = loads.count == 0 ? watts : std::min(loads.lowest_w, watts);
+        ++loads.count;
         from = i;
     }
-    return std::min(highest_w, limit_w);
+    return loads;
 }
 
 void fill_short_gaps(const PathRules& rules, RegisterTrack& track) {
     if (track.short_gaps.empty()) return;
-    const double load_w = highest_load_w(track.points, rules.limit_w);
+    const double load_w = mean_loads(track, rules.limit_w).highest_w;
     for (ShortGap& gap : track.short_gaps) gap.most_wh = load_w * (gap.hours + rules.moment_doubt_h);
 }
 
-/// Missing energy lies between 0 and gap × the most that the load took: worth saying while that is little beside the rest. The mean of a gap may lie
-/// above the highest mean of the readings.
-void bound_missing(const RunRecord& record, const PathRules& rules, RegisterTrack& track) {
-    if (!track.energy_may_be_missing || !track.usable()) return;
-    double most_w = 1.3 * highest_load_w(track.points, rules.limit_w);
+/// What a load took at most between readings whose means are these, W.
+double most_load_w(const RunRecord& record, const MeanLoads& loads, double limit_w) {
+    const double spread = loads.highest_w > 0 ? (loads.highest_w - loads.lowest_w) / loads.highest_w : 0;
+    const double more = loads.count < least_means ? most_above_means : std::clamp(spread, least_above_means, most_above_means);
+    double most_w = std::min(limit_w, (1 + more) * loads.highest_w);
     for (const Reading& reading : record.readings)
         if (!reading.withdrawn && reading.values.meter_w) most_w = std::max(most_w, *reading.values.meter_w);
-    const double most_wh = most_w * track.missing_h;
-    if (most_wh > 0 && most_wh <= bounded_missing_share * track.total_wh()) track.missing_most_wh = most_wh;
+    return most_w;
+}
+
+/// Missing energy lies between 0 and gap × the most that the load took: worth saying while that is little beside the rest.
+void bound_missing(const RunRecord& record, const PathRules& rules, RegisterTrack& track) {
+    // Without an interval there is nothing to widen.
+    if (!track.energy_may_be_missing || !track.usable() || !std::ranges::all_of(track.meters, &MeterPart::is_stated)) return;
+    const double correction = typical_correction(record.meter);
+    const double most_w = most_load_w(record, mean_loads(track, rules.limit_w), rules.limit_w);
+    double most_wh = 0;
+    for (const MissingGap& gap : track.missing_gaps) most_wh += std::max(0.0, most_w * gap.hours - correction * gap.counted_wh);
+    if (!(most_w > 0) || most_wh > bounded_missing_share * track.total_wh()) return;
+    track.missing_most_wh = most_wh;
+    for (MissingGap& gap : track.missing_gaps) {
+        if (!gap.inside) continue;
+        gap.estimate_wh = correction * std::max(0.0, std::min(rules.usual_w, most_w) * gap.hours - gap.counted_wh);
+        track.missing_estimate_wh += gap.estimate_wh;
+        for (std::size_t i = gap.point; i < track.points.size(); ++i) track.points[i].delivered_wh += gap.estimate_wh;
+    }
 }
 
 } // namespace

@@ -56,6 +56,16 @@ struct ShortGap {
     double most_wh = 0; ///< highest load of the run x (hours + the doubt of a noted moment)
 };
 
+/// A time without register in which energy may be missing.
+struct MissingGap {
+    double hours = 0;
+    double counted_wh = 0;  ///< that the register says of it all the same: what it counted anew since a reset within
+    bool inside = true;     ///< between two register readings, not before the first or after the last
+    std::size_t point = 0;  ///< of the track, at its end, where it is inside
+    double estimate_wh = 0; ///< what the usual load took then beyond counted_wh; in the points from `point` on, where missing_most_wh says how much
+                            ///< more it may be
+};
+
 /// A track that the log of a meter gave (log_track.h).
 struct LogUse {
     bool integrated = false; ///< from its power, as it has no register
@@ -94,9 +104,11 @@ struct RegisterTrack {
     std::size_t zero_starts = 0;        ///< segments whose start is a register set to exactly 0
     bool energy_may_be_missing = false; ///< inside, or before the first or after the last register reading
     bool missing_inside = false;        ///< between the first and the last register reading
-    /// The most that may be missing, where the times without register are short beside the run: time × the most that the load took. Absent where not.
+    /// The most that may be missing, where the times without register are short beside the run: time × the most that the load took, less what the
+    /// register says of it. Absent where they are not.
     std::optional<double> missing_most_wh{};
-    double missing_h = 0;             ///< hours without register, of all gaps in which energy may be missing
+    double missing_estimate_wh = 0; ///< of it, what the points hold; 0 without missing_most_wh
+    std::vector<MissingGap> missing_gaps;
     std::string missing_reason;       ///< a clause that says where, when energy may be missing
     std::optional<LogUse> log;        ///< where it comes from a log; `points` then stand for every reading within the log, whatever it noted
     std::vector<MeterPart> meters;    ///< that measured some of it, each once
@@ -121,8 +133,14 @@ struct RegisterTrack {
 /// and readings without register are left out. `readings` in order of time.
 ///
 /// Energy may be missing where the register was not read for more than 2 minutes (without a mark: where it was not read for that long about the
-/// reset), unless the usual load would have taken less than half a register step then. Shorter times are short_gaps; their load is the highest mean
-/// over 10 minutes or between two readings.
+/// reset), unless the usual load would have taken less than half a register step then. A mark in the row of the first register reading after it says
+/// that there was a reset, not when: what that reading shows came after it and is not missing. Shorter times are short_gaps; their load is the
+/// highest mean over 10 minutes or between two readings.
+///
+/// What is missing lies between 0 and time × the most that the load took, less what the register counted. The most is the highest mean and as much
+/// again as the lowest lies below it, at least 5 % and at most 30 % more (with fewer than three means 30 %), or a noted power that is higher. Where
+/// that is at most a quarter of what was delivered, the points hold what the usual load took, so that one number stands everywhere. The
+/// percentages are the program's own.
 [[nodiscard]] RegisterTrack unwrap_register(const RunRecord& record, const MeasureOptions& options = {});
 
 } // namespace ullage

@@ -2,6 +2,7 @@
 #include "measure/usable.h"
 
 #include "base/number.h"
+#include "measure/inside/missing_energy.h"
 #include "numerics/monte_carlo.h"
 
 #include <algorithm>
@@ -20,14 +21,33 @@ std::string percent_text(double percent) { return exact_text(std::round(percent 
 
 struct EndToEnd {
     double drop_pt = 0, delivered_wh = 0, u_pairing_wh = 0, from_percent = 0, to_percent = 0;
+    double rise_pt = 0; ///< of all rises between that its step does not explain
 };
 
-std::optional<EndToEnd> end_to_end(const std::vector<PairedPoint>& points) {
+std::optional<EndToEnd> end_to_end(const std::vector<PairedPoint>& points, double gauge_step) {
     if (points.size() < 2) return std::nullopt;
     const PairedPoint& a = points.front();
     const PairedPoint& b = points.back();
-    return EndToEnd{a.gauge_percent - b.gauge_percent, b.delivered_wh - a.delivered_wh, std::hypot(a.u_pairing_wh, b.u_pairing_wh), a.gauge_percent,
-                    b.gauge_percent};
+    double rise_pt = 0;
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const double rise = points[i].gauge_percent - points[i - 1].gauge_percent;
+        if (rise >= 2 * std::max(gauge_step, 1e-3)) rise_pt += rise;
+    }
+    return EndToEnd{a.gauge_percent - b.gauge_percent,
+                    b.delivered_wh - a.delivered_wh,
+                    std::hypot(a.u_pairing_wh, b.u_pairing_wh),
+                    a.gauge_percent,
+                    b.gauge_percent,
+                    rise_pt};
+}
+
+/// What the energy between the first and the last of these holds for times in which some may be missing.
+double estimate_between(const RegisterTrack& track, const std::vector<PairedPoint>& points) {
+    double estimate_wh = 0;
+    for (const MissingGap& gap : track.missing_gaps)
+        if (gap.inside && track.points[gap.point].time_ms > points.front().time_ms && track.points[gap.point].time_ms <= points.back().time_ms)
+            estimate_wh += gap.estimate_wh;
+    return estimate_wh;
 }
 
 /// Why the gauge drop carries no projection, or nothing.
@@ -52,19 +72,36 @@ Quantity measured(const RunRecord& record, const RegisterTrack& track, const Bud
     std::string reason = "from full to cut-off, at this load";
     if (!half_width) reason += "; " + budget.half_width_method;
     Quantity result = known("usable_fraction", "1", fraction, half_width, Kind::measured, std::move(reason));
-    if (track.energy_may_be_missing) {
-        result.kind = Kind::at_least;
-        if (track.missing_most_wh && result.lower && result.upper) {
-            result.kind = Kind::bracket;
-            *result.upper += *track.missing_most_wh / rated_wh;
-            *result.value += *track.missing_most_wh / 2 / rated_wh;
-        } else {
-            result.upper.reset();
-        }
-        result.reason += "; " + track.missing_reason;
-    }
+    if (track.energy_may_be_missing) inherit_missing(track, 1 / rated_wh, track.missing_estimate_wh, result);
     if (record.run.end == RunEnd::found_off && !track.energy_may_be_missing) result.reason += "; found off, the register held its value";
     return result;
+}
+
+/// A projection over a gauge that rose, or over a register that lost energy, says less than it did: it keeps its name, and the floor of what it may
+/// be is what was delivered. Where nobody can say how much was lost, only that floor is left. `estimate` is what the result holds for lost energy.
+void lower_by_doubts(const RegisterTrack& track, const EndToEnd& ends, const Budget& whole, double rated_wh, double estimate, Quantity& result) {
+    if (ends.rise_pt <= 0 && !track.missing_inside) return;
+    const double floor = std::max(0.0, track.total_wh() - track.missing_estimate_wh - whole.half_width_wh.value_or(0)) / rated_wh;
+    if (ends.rise_pt > 0) {
+        // Either the gauge was right before the rise or after it: the smaller answer stands, the larger bounds it.
+        *result.value *= ends.drop_pt / (ends.drop_pt + ends.rise_pt);
+        if (result.lower) result.lower = std::min({floor, *result.lower, *result.value});
+        result.reason += "; the gauge rose by " + exact_text(std::round(ends.rise_pt * 100) / 100) +
+                         " points on the way, so that from what was delivered on all may be";
+    }
+    if (!track.missing_inside) return;
+    result.reason += "; " + track.missing_reason;
+    if (track.missing_most_wh && result.lower && result.upper) {
+        const double scale = *result.upper / std::max(1e-9, ends.delivered_wh);
+        result.lower = std::max(0.0, std::min(*result.lower - estimate, *result.value));
+        *result.upper += std::max(0.0, *track.missing_most_wh - track.missing_estimate_wh) * scale;
+        return;
+    }
+    result.reason += "; projected it would be " + fixed_text(*result.value, 2);
+    result.kind = Kind::at_least;
+    result.value = floor;
+    if (result.lower) result.lower = floor;
+    result.upper.reset();
 }
 
 } // namespace
@@ -84,7 +121,7 @@ Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, co
     if (!track.usable()) return refuse("fewer than two register readings");
     if (is_full_drain(record)) return measured(record, track, budget, *rated_wh);
 
-    const std::optional<EndToEnd> ends = end_to_end(points);
+    const std::optional<EndToEnd> ends = end_to_end(points, record.unit.gauge_step_percent);
     if (!ends) return refuse("fewer than two gauge readings within the register's readings");
     if (const auto reason = drop_too_small(*ends, record.unit.gauge_step_percent)) return refuse(*reason);
     const double scale = 100 / ends->drop_pt / *rated_wh;
@@ -100,18 +137,14 @@ Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, co
     else if (record.run.end == RunEnd::stopped_by_tester) reason += "; stopped before the cut-off";
     if (!half_width) reason += "; " + part.half_width_method;
     Quantity result = known("usable_fraction", "1", ends->delivered_wh * scale, half_width, Kind::projected, std::move(reason));
-    if (track.missing_inside) {
-        result.kind = Kind::at_least;
-        result.upper.reset();
-        result.reason += "; " + track.missing_reason;
-    }
+    lower_by_doubts(track, *ends, budget, *rated_wh, estimate_between(track, points) * scale, result);
     return result;
 }
 
 Quantity wh_per_gauge_point(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points, const Budget& budget,
                             const MeasureOptions& options) {
     const auto refuse = [](std::string reason) { return not_known("wh_per_gauge_point", "Wh/pt", std::move(reason)); };
-    const std::optional<EndToEnd> ends = end_to_end(points);
+    const std::optional<EndToEnd> ends = end_to_end(points, record.unit.gauge_step_percent);
     if (!ends) return refuse("fewer than two gauge readings within the register's readings");
     if (record.run.kind == RunKind::charge) return refuse("a charge run delivers nothing");
     if (const auto reason = drop_too_small(*ends, record.unit.gauge_step_percent)) return refuse(*reason);
@@ -123,12 +156,8 @@ Quantity wh_per_gauge_point(const RunRecord& record, const RegisterTrack& track,
     Quantity result = known("wh_per_gauge_point", "Wh/pt", ends->delivered_wh / ends->drop_pt, half_width, Kind::measured,
                             "end to end, from " + percent_text(ends->from_percent) + " to " + percent_text(ends->to_percent) +
                                 (half_width ? "" : "; " + budget.half_width_method));
-    if (track.missing_inside) {
-        // What left no trace in the register is not in the energy of these points either.
-        result.kind = Kind::at_least;
-        result.upper.reset();
-        result.reason += "; " + track.missing_reason;
-    }
+    // What left no trace in the register is not in the energy of these points either.
+    if (track.missing_inside) inherit_missing(track, 1 / ends->drop_pt, estimate_between(track, points), result);
     return result;
 }
 

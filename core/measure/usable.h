@@ -12,8 +12,10 @@ namespace ullage {
 /// measured: a drain that started full and ended by cut-off; `at least` where energy may be
 /// missing, `bracket` where that is bounded (RegisterTrack::missing_most_wh).
 /// projected: any other drain, end to end D x 100 / (s_a - s_b) with both gauge steps in the uncertainty; the reason
-/// names the assumed honest stretch of the gauge. not known: no rated energy, no register, or a gauge drop whose two
-/// steps alone leave more than ±10 % (the reason says how many points more would resolve ±5 %).
+/// names the assumed honest stretch of the gauge. A doubt lowers it: where the gauge rose on the way by two of its steps or more, the value is that
+/// by all its falls, D x 100 / (s_a - s_b + rises), and the interval goes from what was delivered to that by its ends; where energy may be missing
+/// within, it is widened by that, or where that has no bound only what was delivered stands, as `at least`. not known: no rated energy, no register,
+/// or a gauge drop whose two steps alone leave more than ±10 % (the reason says how many points more would resolve ±5 %).
 [[nodiscard]] Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points,
                                        const Budget& budget, const MeasureOptions& options = {});
 

@@ -34,7 +34,8 @@ TraceThinner::TraceThinner(const std::vector<Reading>& readings, RunEnd end, Utc
         from_ms_ = std::min(from_ms_, noted_ms - margin_ms);
         to_ms_ = std::max(to_ms_, noted_ms + margin_ms);
     }
-    if (end == RunEnd::still_running) to_ms_ = std::max(to_ms_, last_ms);
+    if (end == RunEnd::found_off && !moments_.empty()) found_off_after_ms_ = to_ms_ - margin_ms;
+    if (end == RunEnd::still_running || found_off_after_ms_) to_ms_ = std::max(to_ms_, last_ms);
     std::ranges::sort(moments_);
     set_grid(std::max(from_ms_, first_ms), std::min(to_ms_, last_ms), spread_samples);
 }
@@ -102,8 +103,22 @@ void TraceThinner::keep(const TracePoint& point) {
     if (trace_.points.empty() || trace_.points.back().time_ms < point.time_ms) trace_.points.push_back(point);
 }
 
+/// Whether a sample lies after the end of a run found off, which was already off when that was noted.
+bool TraceThinner::beyond_the_end(const TraceSample& sample) {
+    if (!found_off_after_ms_ || sample.time_ms <= *found_off_after_ms_) return false;
+    if (!on_then_) {
+        const double least_w = powers_ > 0 ? on_above_mean * power_sum_w_ / static_cast<double>(powers_) : 0;
+        const auto on = [&](const std::optional<double>& watts) { return watts && *watts > 0 && *watts >= least_w; };
+        if (sample.power_w && power_before_) on_then_ = on(power_before_->power_w) && on(sample.power_w);
+        else if (sample.register_wh && register_wh_ && powers_ == 0 && *sample.register_wh > *register_wh_) on_then_ = true;
+        trace_.on_past_notes = on_then_.value_or(false);
+    }
+    return !on_then_.value_or(false) && sample.time_ms > *found_off_after_ms_ + margin_ms;
+}
+
 void TraceThinner::take(std::span<const TraceSample> samples) {
     for (const TraceSample& sample : samples) {
+        if (beyond_the_end(sample)) continue;
         const bool jump = jumps(sample), asked = wanted(sample);
         if (any_ && (jump || asked)) {
             if (register_before_) keep(*register_before_);

@@ -41,6 +41,8 @@ struct RunTrace {
     double offset_u_s = 0;      ///< standard uncertainty of the clock offset, the largest of the traces; 0 where it was given or none was needed
     std::optional<UtcMs> last_on_ms, off_ms; ///< the last sample above a twentieth of the mean power, and the one after it
     UtcMs longest_off_ms = 0;                ///< between two samples above it that follow each other
+    /// Of a run found off: the output was on at the last noted moment, so that the log goes on and tells the end.
+    bool on_past_notes = false;
 };
 
 /// Times between samples beyond this are gaps: ten mean intervals of the trace (of several, the longest), at least 60 s.
@@ -60,8 +62,8 @@ public:
     /// between samples of power beyond `gap_limit_s` are gaps.
     TraceThinner(std::vector<UtcMs> moments, UtcMs from_ms, UtcMs to_ms, double gap_limit_s, std::size_t spread = spread_samples);
     /// For a run with these readings (at least one that is not withdrawn) and traces from `first_ms` to `last_ms`: samples about each noted moment
-    /// and a minute either side of it, from ten minutes before the first reading to ten minutes after the last, of a run still running to the last
-    /// sample.
+    /// and a minute either side of it, from ten minutes before the first reading to ten minutes after the last; to the last sample of a run still
+    /// running, and of one found off whose log shows it on at the last noted moment: nobody noted its end.
     TraceThinner(const std::vector<Reading>& readings, RunEnd end, UtcMs first_ms, UtcMs last_ms, double gap_limit_s);
 
     /// Samples outside are of no use.
@@ -76,11 +78,14 @@ private:
     void note_step(double watts);
     bool wanted(const TraceSample& sample);
     bool jumps(const TraceSample& sample) const;
+    bool beyond_the_end(const TraceSample& sample);
     void keep(const TracePoint& point);
 
     void set_grid(UtcMs from_ms, UtcMs to_ms, std::size_t spread);
 
     UtcMs from_ms_, to_ms_;
+    std::optional<UtcMs> found_off_after_ms_; ///< the last noted moment of a run found off
+    std::optional<bool> on_then_;             ///< whether it was on there, once that is known
     std::vector<UtcMs> moments_;
     std::size_t next_moment_ = 0;
     UtcMs grid_ms_ = 1, next_grid_ms_ = 0;

@@ -23,7 +23,9 @@ constexpr double least_square_steps = 20; ///< a mean load over fewer steps of a
 constexpr std::string_view of_log = "log:";
 
 UtcMs end_of(const RunRecord& record, const RunScan& scan) {
-    return record.run.end == RunEnd::still_running ? latest_ms : scan.cut_off_ms.value_or(*scan.last_ms);
+    if (record.run.end == RunEnd::still_running) return latest_ms;
+    if (record.trace->on_past_notes && !scan.cut_off_ms) return record.trace->points.back().time_ms;
+    return scan.cut_off_ms.value_or(*scan.last_ms);
 }
 
 /// The log's register, and registers noted by hand where it says nothing, as the readings of a run.
@@ -208,11 +210,29 @@ void scale(MeterPart& part, double factor) {
         *wh *= factor;
 }
 
+/// The gaps of the log's own track, as gaps between the noted moments; what was estimated before the first of them is in none.
+void carry_gaps(const std::vector<RegisterPoint>& logged, RegisterTrack& track) {
+    std::vector<MissingGap> carried;
+    for (MissingGap gap : std::exchange(track.missing_gaps, {})) {
+        if (gap.inside) {
+            const UtcMs to_ms = logged[gap.point].time_ms;
+            const auto at = std::ranges::lower_bound(track.points, to_ms, {}, &RegisterPoint::time_ms);
+            if (at == track.points.begin() || at == track.points.end()) {
+                track.missing_estimate_wh = std::max(0.0, track.missing_estimate_wh - gap.estimate_wh);
+                continue;
+            }
+            gap.point = static_cast<std::size_t>(at - track.points.begin());
+        }
+        carried.push_back(gap);
+    }
+    track.missing_gaps = std::move(carried);
+}
+
 /// The track at the noted moments.
 RegisterTrack at_noted_moments(const RunRecord& record, const RunScan& scan, const MeasureOptions& options, Dense dense) {
     RegisterTrack track = std::move(dense.track);
     LogUse& use = *track.log;
-    track.points.clear();
+    const std::vector<RegisterPoint> logged = std::exchange(track.points, {});
     const LogCurve& energy_wh = dense.energy_wh;
     const UtcMs log_from_ms = energy_wh.times_ms.front(), log_to_ms = energy_wh.times_ms.back();
     const auto outside = static_cast<UtcMs>(complete_within_h * ms_per_hour);
@@ -244,13 +264,17 @@ RegisterTrack at_noted_moments(const RunRecord& record, const RunScan& scan, con
         use.square_w2h.push_back(std::max(0.0, dense.square_w2h.at(read_ms) - *start_square));
         use.u_wh.push_back(std::hypot(energy_wh.u_between(read_ms), at_end ? 0.0 : energy_wh.u_moment(time_ms, doubt_ms)));
     }
-    if (track.points.empty()) return track;
-    if (record.run.end == RunEnd::still_running && log_to_ms > covered_to_ms) {
+    if (track.points.empty()) {
+        track.missing_gaps.clear();
+        return track;
+    }
+    if ((record.run.end == RunEnd::still_running || (trace.on_past_notes && !scan.cut_off_ms)) && log_to_ms > covered_to_ms) {
         const double last_wh = energy_wh.values.back();
         track.points.push_back({no_reading, log_to_ms, last_wh, std::max(last_wh - *start_wh, track.points.back().delivered_wh)});
         use.square_w2h.push_back(std::max(0.0, dense.square_w2h.at(log_to_ms) - *start_square));
         use.u_wh.push_back(0);
     }
+    carry_gaps(logged, track);
     // The log may begin before the run and go on after it.
     const double logged_wh = energy_wh.values.back() - energy_wh.values.front();
     for (MeterPart& part : track.meters) scale(part, logged_wh > 0 ? track.total_wh() / logged_wh : 0);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/entry_doubts.h"
+#include "measure/entry_mend.h"
 
 #include <gtest/gtest.h>
 
@@ -132,6 +133,40 @@ TEST(EntryDoubts, withdrawn_readings_are_not_held_against_it) {
     RunRecord run = record();
     run.readings.back().withdrawn = true;
     EXPECT_EQ(kinds(run, noted(1.5, 92, 4408), 2), Kinds{});
+}
+
+/// What is offered instead of a register at 3 h; 64 Wh an hour so far, so that 4504 Wh is expected.
+std::optional<double> offered(double register_wh) {
+    const RunRecord run = record();
+    const ReadingValues values = noted(3, 85, register_wh);
+    const UtcMs now_ms = values.time_ms;
+    const auto mended = mended_entry(run, values, entry_doubts(run, values, now_ms), now_ms);
+    return mended ? mended->register_wh : std::nullopt;
+}
+
+TEST(EntryMend, a_digit_or_a_decimal_place_too_many_or_too_few_is_offered_mended) {
+    EXPECT_EQ(offered(45040), 4504.0);
+    EXPECT_EQ(offered(450.4), 4504.0);
+    EXPECT_EQ(offered(4.504), 4504.0) << "kWh";
+    EXPECT_FALSE(offered(4504)) << "not doubted";
+    EXPECT_FALSE(offered(431)) << "4310 Wh is less than was read before";
+    EXPECT_FALSE(offered(0)) << "a reset";
+}
+
+TEST(EntryMend, a_leap_of_which_a_tenth_goes_on_as_before_is_doubted_though_the_unit_could_do_it) {
+    // A register that was set to 0 shows 64 and 128 Wh; 1920 Wh an hour later would be 1792 W of a 2000 W unit, 192 Wh are 64 W again.
+    RunRecord run = record();
+    for (Reading& reading : run.readings) *reading.values.register_wh -= 4312;
+    run.unit.rated_output_w = 2000;
+    const ReadingValues values = noted(3, 85, 1920);
+    const auto doubts = entry_doubts(run, values, values.time_ms);
+    ASSERT_EQ(doubts.size(), 1u);
+    EXPECT_EQ(doubts[0].kind, DoubtKind::tenfold_load);
+    EXPECT_NE(doubts[0].sentence.find("about 64 W before"), std::string::npos) << doubts[0].sentence;
+    const auto mended = mended_entry(run, values, doubts, values.time_ms);
+    ASSERT_TRUE(mended);
+    EXPECT_EQ(mended->register_wh, 192.0);
+    EXPECT_TRUE(entry_doubts(run, noted(3, 85, 850), values.time_ms).empty()) << "a load may well become eleven times as high";
 }
 
 } // namespace

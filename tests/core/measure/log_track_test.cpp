@@ -263,6 +263,45 @@ TEST(LogTrack, a_log_that_saw_the_power_cease_tells_when_a_run_found_off_ended) 
     }
 }
 
+TEST(LogTrack, a_run_found_off_keeps_what_its_log_holds_after_the_last_reading_with_the_output_on) {
+    // 80 W for 10 h; the last note is at 8 h with the output on. 160 of the 800 Wh flowed after it.
+    for (const bool with_power : {true, false}) {
+        RecordBuilder run;
+        run.at(0, 100, {}).at(4, 60, {}).at(8, 20, {});
+        run.record().run.end = RunEnd::found_off;
+        run.record().run.end_noticed_within_min.reset();
+        PlainLog log;
+        log.with_power = with_power;
+        log.to_h = 14;
+        give_log(run.record(), log.samples());
+        const EnergyAnalysis energy = analyse_energy(run.record());
+        EXPECT_NEAR(*energy.delivered_wh.value, 800, 1) << with_power;
+        EXPECT_NEAR(*energy.duration_h.value, 10, 0.03) << with_power;
+    }
+}
+
+TEST(LogTrack, what_the_log_holds_after_a_run_was_noted_as_off_is_another_runs) {
+    // Off at 10 h, found off at 12 h; from 12.1 h on the meter feeds a charger at 400 W.
+    RecordBuilder run;
+    run.at(0, 100, {}).at(8, 20, {}).at(12, 0, {});
+    run.record().run.end = RunEnd::found_off;
+    run.record().run.end_noticed_within_min.reset();
+    PlainLog log;
+    log.to_h = 12.1;
+    std::vector<TraceSample> samples = log.samples();
+    double wh = *samples.back().register_wh;
+    for (double s = 12.1 * 3600 + 5; s <= 14 * 3600; s += 5) {
+        wh += 400 * 5 / 3600.0;
+        TraceSample sample;
+        sample.time_ms = RecordBuilder::moment_ms(0) + std::llround(1000 * s);
+        sample.register_wh = std::floor(wh);
+        sample.power_w = 400;
+        samples.push_back(sample);
+    }
+    give_log(run.record(), samples);
+    EXPECT_NEAR(*analyse_energy(run.record()).delivered_wh.value, 800, 1);
+}
+
 TEST(LogTrack, power_that_agrees_with_the_register_is_said_to) {
     RecordBuilder run = gauge_only();
     give_log(run.record(), PlainLog().samples());

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/quantity.h"
+#include "measure/register.h"
+
+namespace ullage {
+
+/// Gives `result`, which rests on a track with missing energy, its kind and reason: a bracket from nothing missing to the most that may be, where
+/// that is bounded; else `at least`. `wh_to_result` turns energy into the result, `estimate_wh` is what it holds of
+/// RegisterTrack::missing_estimate_wh.
+void inherit_missing(const RegisterTrack& track, double wh_to_result, double estimate_wh, Quantity& result);
+
+} // namespace ullage
