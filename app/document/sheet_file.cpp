@@ -4,6 +4,7 @@
 #include "document/document.h"
 #include "formats/files/whole_file.h"
 #include "formats/sheets/load_list_file.h"
+#include "formats/sheets/pv_sheet_text.h"
 #include "style/file_names.h"
 #include "style/words.h"
 
@@ -11,11 +12,14 @@
 #include <QFileInfo>
 #include <QRegularExpression>
 
+#include <algorithm>
 #include <utility>
 
 namespace ullage {
 
 namespace {
+
+constexpr qint64 first_lines_bytes = 16 << 10;
 
 Result<std::string> text_of(const QString& path, const std::string& what) {
     if (!QFileInfo(path).isFile()) return Error{Failure::not_found, "this is no file", utf8_of(path), "choose a " + what};
@@ -25,11 +29,46 @@ Result<std::string> text_of(const QString& path, const std::string& what) {
 } // namespace
 
 bool is_run_sheet_file(const QString& path) {
-    constexpr qint64 first_lines_bytes = 16 << 10;
     QFile file(path);
     if (!file.open(QFile::ReadOnly)) return false;
     static const QRegularExpression unit_line(QStringLiteral("^\\s*#\\s*unit\\s*:"), QRegularExpression::MultilineOption);
     return unit_line.match(QString::fromUtf8(file.read(first_lines_bytes))).hasMatch();
+}
+
+bool is_load_list_file(const QString& path) {
+    QFile file(path);
+    return file.open(QFile::ReadOnly) && file.read(first_lines_bytes).trimmed().startsWith("# load_list:");
+}
+
+bool is_pv_sheet_file(const QString& path) {
+    const auto text = text_of(path, "PV sheet");
+    return text && read_pv_sheet(text.value(), {}).ok();
+}
+
+Result<ImportedPvSheet> import_pv_sheet_file(Document& document, const QString& path) {
+    const auto text = text_of(path, "PV sheet");
+    if (!text) return text.error();
+    auto read = read_pv_sheet(text.value(), utf8_of(QFileInfo(path).fileName()));
+    if (!read) return read.error();
+    ImportedPvSheet imported{std::move(read.value().sheet), {}};
+    const PvLimits& stated = read.value().limits;
+    PvLimits known;
+    for (const Unit& unit : document.units()) {
+        if (unit.name != read.value().unit) continue;
+        imported.sheet.unit_uuid = unit.uuid;
+        known = pv_limits(unit);
+    }
+    if (!read.value().unit.empty() && imported.sheet.unit_uuid.empty())
+        imported.notices.push_back("the logbook has no unit named `" + read.value().unit + "`; choose one in the sheet");
+    constexpr std::optional<double> PvLimits::*limits[] = {&PvLimits::max_v, &PvLimits::max_a, &PvLimits::max_w, &PvLimits::start_v,
+                                                           &PvLimits::short_circuit_a};
+    if (std::ranges::any_of(limits, [&](auto limit) { return (stated.*limit) && stated.*limit != known.*limit; }))
+        imported.notices.emplace_back("limits of the PV input belong to the unit; state those of the file in the unit's claims");
+    if (imported.sheet.name.empty()) imported.sheet.name = utf8_of(QFileInfo(path).completeBaseName());
+    Result<PvSheet> added = document.addPvSheet(std::move(imported.sheet));
+    if (!added) return added.error();
+    imported.sheet = std::move(added).value();
+    return imported;
 }
 
 Result<LoadList> import_load_list_file(Document& document, const QString& path) {

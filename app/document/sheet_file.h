@@ -4,6 +4,7 @@
 #include "base/result.h"
 #include "formats/sheets/run_sheet.h"
 #include "model/load_list.h"
+#include "model/pv_sheet.h"
 
 #include <QString>
 
@@ -22,6 +23,19 @@ Result<SheetImport> read_sheet_file(const QString& path);
 
 /// Reads a load list from a file (formats/sheets/load_list_file.h) and adds it. Errors besides: a list of that name is there already.
 Result<LoadList> import_load_list_file(Document& document, const QString& path);
+
+/// Whether a file begins as a load list does, and whether one is a PV sheet that can be read.
+[[nodiscard]] bool is_load_list_file(const QString& path);
+[[nodiscard]] bool is_pv_sheet_file(const QString& path);
+
+/// A PV sheet that went into the logbook, and what of its file did not.
+struct ImportedPvSheet {
+    PvSheet sheet;
+    std::vector<std::string> notices;
+};
+/// Reads a PV sheet from a file (formats/sheets/pv_sheet_text.h) and adds it, with the unit of that name where the logbook has one. Limits of the PV
+/// input belong to the unit: those of the file that the unit does not state are named in a notice.
+Result<ImportedPvSheet> import_pv_sheet_file(Document& document, const QString& path);
 
 /// Writes a run as a run sheet, whole or not at all; somebody was asked whether a file of this name may be replaced. Errors: those of
 /// write_whole_file. Precondition: the run is in the document.

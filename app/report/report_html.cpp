@@ -3,6 +3,7 @@
 #include "report/report_file.h"
 
 #include "style/numbers.h"
+#include "style/words.h"
 
 #include <QBuffer>
 #include <QPainter>
@@ -149,7 +150,7 @@ public:
         out_ += QStringLiteral("</tbody>\n</table>\n</div>\n");
         if (!block.csv.empty())
             out_ += QStringLiteral("<p class=\"data\"><a download=\"table-%1.csv\" href=\"data:text/csv;charset=utf-8,").arg(tables_) +
-                    QString::fromLatin1(QByteArray::fromStdString(block.csv).toPercentEncoding()) +
+                    QString::fromLatin1(raw_text(block.csv).toUtf8().toPercentEncoding()) +
                     QStringLiteral("\">The numbers of this table in full (CSV)</a></p>\n");
         for (std::size_t n = 0; n < block.table.notes.size(); ++n)
             out_ += QStringLiteral("<p class=\"note\" id=\"%1\"><sup>%2</sup> ").arg(noteId(n + 1), QString::number(n + 1)) +

@@ -20,6 +20,11 @@ QString Controller::startFolder() const {
     return !known.isEmpty() && QFileInfo(known).isDir() ? known : QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }
 
+QString Controller::saveFolder() const {
+    const QFileInfo logbook(document_.path());
+    return document_.isOpen() && logbook.isFile() ? logbook.absolutePath() : startFolder();
+}
+
 QString Controller::logbookFilter() { return tr("Logbooks (*.ullage);;All files (*)"); }
 
 void Controller::tell(const Result<void>& outcome) {

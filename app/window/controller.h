@@ -37,6 +37,8 @@ protected:
     void tell(const Result<void>& outcome);
     /// Where files are asked for first: the folder of the last one.
     [[nodiscard]] QString startFolder() const;
+    /// Where what comes out of the logbook is saved first: beside it.
+    [[nodiscard]] QString saveFolder() const;
     [[nodiscard]] static QString logbookFilter(); ///< which files are logbooks, for asking for one
 
     QMainWindow* window_;

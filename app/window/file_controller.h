@@ -40,12 +40,17 @@ public:
     void importSheet(); ///< asks which
     /// Imports run sheets and shows the last of them. Each that cannot be read is named with its reason.
     void importSheets(const QStringList& paths);
+    void importLoadList(); ///< asks which
+    void importLoadLists(const QStringList& paths);
+    void importPvSheet(); ///< asks which
+    /// Takes PV sheets from files and shows the last; a unit of the logbook that has the name stated there is chosen.
+    void importPvSheets(const QStringList& paths);
     void exportSheet();    ///< of the run shown
     void exportReadings(); ///< of the run shown, else of all
     void attachPhoto();
     void savePhoto(const Photo& photo, PhotoDialog* dialog);
-    /// Opens the logbooks and imports the run sheets among these files. The log of a meter among them comes back, for the run that is shown; empty
-    /// where there is none.
+    /// Opens the logbooks and imports run sheets, load lists and PV sheets among these files. The log of a meter among them comes back, for the run
+    /// that is shown; empty where there is none.
     [[nodiscard]] QString takeDropped(const QList<QUrl>& urls);
 
 private:

@@ -112,12 +112,12 @@ void FileController::importSheets(const QStringList& paths) {
 
 void FileController::exportSheet() {
     if (!document_.run(pages_.runUuid())) return;
-    const auto suggested = QDir(startFolder()).filePath(sheet_file_name(document_, pages_.runUuid()));
+    const auto suggested = QDir(saveFolder()).filePath(sheet_file_name(document_, pages_.runUuid()));
     const auto path = prompts_.fileToSave(window_, tr("Export run sheet"), suggested, sheet_filter(), QStringLiteral("csv"), true);
     if (path.isEmpty()) return;
     const auto written = export_sheet_file(document_, pages_.runUuid(), path);
     tell(written);
-    if (written) messages_->showNote(tr("The run sheet stands in %1.").arg(shown_path(path)));
+    if (written) messages_->showSaved(tr("The run sheet stands in %1.").arg(shown_path(path)), path);
 }
 
 void FileController::exportReadings() {
@@ -150,23 +150,70 @@ void FileController::savePhoto(const Photo& photo, PhotoDialog* dialog) {
     else dialog->tell(tr("The photo stands in %1.").arg(shown_path(path)));
 }
 
+void FileController::importLoadList() {
+    const auto files = prompts_.filesToOpen(window_, tr("Import load list"), startFolder(), tr("Load lists (*.csv);;All files (*)"), true);
+    if (files.isEmpty()) return;
+    messages_->dismiss();
+    importLoadLists(files);
+}
+
+void FileController::importLoadLists(const QStringList& paths) {
+    if (!document_.isOpen()) return messages_->showError(tr("A load list needs a logbook to go into: choose Logbook, New or Open first."));
+    std::string shown;
+    for (const QString& path : paths) {
+        const auto imported = import_load_list_file(document_, path);
+        if (imported) shown = imported.value().uuid;
+        else messages_->showError(text_of(imported.error().sentence()));
+    }
+    settings_.setFolderOf(paths.constFirst());
+    if (!shown.empty()) pages_.showLoadList(shown);
+}
+
+void FileController::importPvSheet() {
+    const auto files = prompts_.filesToOpen(window_, tr("Import PV sheet"), startFolder(), tr("PV sheets (*.txt);;All files (*)"), true);
+    if (files.isEmpty()) return;
+    messages_->dismiss();
+    importPvSheets(files);
+}
+
+void FileController::importPvSheets(const QStringList& paths) {
+    if (!document_.isOpen()) return messages_->showError(tr("A PV sheet needs a logbook to go into: choose Logbook, New or Open first."));
+    std::string shown;
+    for (const QString& path : paths) {
+        const Result<ImportedPvSheet> imported = import_pv_sheet_file(document_, path);
+        if (!imported) {
+            messages_->showError(text_of(imported.error().sentence()));
+            continue;
+        }
+        shown = imported.value().sheet.uuid;
+        for (const std::string& notice : imported.value().notices)
+            messages_->showNote(QStringLiteral("%1: %2").arg(shown_path(QFileInfo(path).fileName()), text_of(notice)));
+    }
+    settings_.setFolderOf(paths.constFirst());
+    if (!shown.empty()) pages_.showPvSheet(shown);
+}
+
 QString FileController::takeDropped(const QList<QUrl>& urls) {
-    QStringList sheets;
+    QStringList sheets, load_lists, pv_sheets;
     QString log;
     messages_->dismiss();
     for (const auto& url : urls) {
         const auto file = url.toLocalFile();
         const auto suffix = QFileInfo(file).suffix().toLower();
         if (suffix == QLatin1String("ullage")) openLogbook(file);
+        else if (suffix == QLatin1String("csv") && is_load_list_file(file)) load_lists << file;
+        else if (suffix == QLatin1String("txt") && is_pv_sheet_file(file)) pv_sheets << file;
         else if (suffix == QLatin1String("csv") && is_run_sheet_file(file)) sheets << file;
         else if (log_suffixes().contains(suffix) && document_.run(pages_.runUuid())) log = file; // its form takes one at a time
         else if (suffix == QLatin1String("csv")) sheets << file;
         else
             messages_->showError(
-                tr("%1 is neither a logbook (.ullage) nor a run sheet (.csv). The log of a meter goes into a run: show the run first.")
+                tr("%1 is neither a logbook (.ullage), nor a run sheet or load list (.csv), nor a PV sheet (.txt). The log of a meter goes into a run: show the run first.")
                     .arg(shown_path(url.fileName())));
     }
     if (!sheets.isEmpty()) importSheets(sheets);
+    if (!load_lists.isEmpty()) importLoadLists(load_lists);
+    if (!pv_sheets.isEmpty()) importPvSheets(pv_sheets);
     return log;
 }
 

@@ -59,20 +59,6 @@ void LoadListController::addLoadList() {
     form->open();
 }
 
-void LoadListController::importLoadList() {
-    const auto files = prompts_.filesToOpen(window_, tr("Import load list"), startFolder(), tr("Load lists (*.csv);;All files (*)"), true);
-    if (files.isEmpty()) return;
-    messages_->dismiss();
-    std::string shown;
-    for (const QString& path : files) {
-        const auto imported = import_load_list_file(document_, path);
-        if (imported) shown = imported.value().uuid;
-        else messages_->showError(text_of(imported.error().sentence()));
-    }
-    settings_.setFolderOf(files.constFirst());
-    if (!shown.empty()) pages_.showLoadList(shown);
-}
-
 void LoadListController::editLoadList() {
     const auto* list = document_.loadList(pages_.loadLists()->selectedList());
     if (!list) return;

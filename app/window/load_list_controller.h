@@ -12,7 +12,6 @@ public:
     using Controller::Controller;
 
     void addLoadList();
-    void importLoadList();
     void editLoadList();
     void withdrawLoadList();
     void addAppliance();

@@ -119,7 +119,7 @@ void MainWindow::makeLoadListMenu(QMenu& above) {
     menu.addSeparator();
     addEntry(menu, "addLoadListAction", tr("Add &load list…"), "Ctrl+J", load_lists_, &LoadListController::addLoadList)
         ->setIcon(glyph_icon(Glyph::add));
-    addEntry(menu, "importLoadListAction", tr("&Import load list…"), "Ctrl+Shift+I", load_lists_, &LoadListController::importLoadList)
+    addEntry(menu, "importLoadListAction", tr("&Import load list…"), "Ctrl+Shift+I", files_, &FileController::importLoadList)
         ->setIcon(glyph_icon(Glyph::import_in));
     addEntry(menu, "editLoadListAction", tr("&Edit load list…"), "Ctrl+Shift+J", load_lists_, &LoadListController::editLoadList);
     addEntry(menu, "withdrawLoadListAction", tr("&Withdraw load list"), "Ctrl+Alt+J", load_lists_, &LoadListController::withdrawLoadList);
@@ -242,6 +242,8 @@ void MainWindow::makeSizingMenu() {
     menu.addSeparator();
     addEntry(menu, "pvInputAction", tr("&PV input check"), "Ctrl+Alt+V", pages_, &PageStack::showPvInput)->setIcon(glyph_icon(Glyph::panel_input));
     addEntry(menu, "addPvSheetAction", tr("&Add PV sheet"), "Ctrl+Shift+V", records_, &RecordController::addPvSheet)->setIcon(glyph_icon(Glyph::add));
+    addEntry(menu, "importPvSheetAction", tr("&Import PV sheet…"), "Ctrl+Alt+F", files_, &FileController::importPvSheet)
+        ->setIcon(glyph_icon(Glyph::import_in));
     addEntry(menu, "withdrawPvSheetAction", tr("&Withdraw PV sheet"), "Ctrl+Alt+W", records_, &RecordController::withdrawPvSheet);
     addEntry(menu, "pvReportAction", tr("Make re&port of the PV check…"), "Ctrl+Alt+B", reports_, &ReportController::makePvReport)
         ->setIcon(glyph_icon(Glyph::report));

@@ -56,7 +56,7 @@ void MainWindow::updateActions() {
     const bool running = record && record->run.end == RunEnd::still_running;
     enable({"benchAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "addUnitAction", "addMeterAction", "editMethodAction",
             "loadListsAction", "addLoadListAction", "importLoadListAction", "comparisonAction", "addComparedLogbooksAction", "pvInputAction",
-            "addPvSheetAction", "sizingAction"},
+            "addPvSheetAction", "importPvSheetAction", "sizingAction"},
            open);
     enable({"exportSizingAction", "sizingReportAction"}, open && !document_.loadLists().empty());
     enable({"withdrawPvSheetAction", "pvReportAction"}, open && pages_->currentWidget() == pages_->pv() && !document_.pvSheets().empty());

@@ -114,7 +114,7 @@ void MainWindow::connectComparisonPage() {
 
 void MainWindow::connectLoadListsPage() {
     connect(pages_->loadLists(), &LoadListsPage::addListAsked, load_lists_, &LoadListController::addLoadList);
-    connect(pages_->loadLists(), &LoadListsPage::importListAsked, load_lists_, &LoadListController::importLoadList);
+    connect(pages_->loadLists(), &LoadListsPage::importListAsked, files_, &FileController::importLoadList);
     connect(pages_->loadLists(), &LoadListsPage::editListAsked, load_lists_, &LoadListController::editLoadList);
     connect(pages_->loadLists(), &LoadListsPage::withdrawListAsked, load_lists_, &LoadListController::withdrawLoadList);
     connect(pages_->loadLists(), &LoadListsPage::addApplianceAsked, load_lists_, &LoadListController::addAppliance);

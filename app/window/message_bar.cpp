@@ -5,15 +5,20 @@
 #include "style/roles.h"
 #include "style/spacing.h"
 
+#include <QDesktopServices>
+#include <QFileInfo>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QToolButton>
+#include <QUrl>
 #include <QVBoxLayout>
 
 namespace ullage {
 
-MessageBar::MessageBar(QWidget* parent) : QWidget(parent), chip_(new QLabel), words_(new QLabel) {
+MessageBar::MessageBar(QWidget* parent)
+    : QWidget(parent), chip_(new QLabel), words_(new QLabel), open_(new QPushButton(tr("Open"))), folder_(new QPushButton(tr("Show folder"))) {
     setObjectName(QStringLiteral("messageBar"));
     auto* panel = new QFrame;
     make_panel(*panel);
@@ -33,6 +38,15 @@ MessageBar::MessageBar(QWidget* parent) : QWidget(parent), chip_(new QLabel), wo
     line->setSpacing(spacing::grid_px);
     line->addWidget(chip_);
     line->addWidget(words_, 1);
+    open_->setObjectName(QStringLiteral("openSavedButton"));
+    folder_->setObjectName(QStringLiteral("showFolderButton"));
+    connect(open_, &QPushButton::clicked, this, [this] { QDesktopServices::openUrl(QUrl::fromLocalFile(saved_path_)); });
+    connect(folder_, &QPushButton::clicked, this, [this] { QDesktopServices::openUrl(QUrl::fromLocalFile(QFileInfo(saved_path_).absolutePath())); });
+    for (auto* button : {open_, folder_}) {
+        button->setAutoDefault(false);
+        button->hide();
+        line->addWidget(button, 0, Qt::AlignTop);
+    }
     line->addWidget(dismiss_button, 0, Qt::AlignTop);
     // The margin belongs to the bar, so that it leaves with it.
     auto* around = new QVBoxLayout(this);
@@ -45,8 +59,16 @@ void MessageBar::showError(const QString& sentence) { add(sentence, true); }
 
 void MessageBar::showNote(const QString& sentence) { add(sentence, false); }
 
+void MessageBar::showSaved(const QString& sentence, const QString& path) {
+    add(sentence, false);
+    saved_path_ = path;
+    for (auto* button : {open_, folder_}) button->show();
+}
+
 void MessageBar::dismiss() {
     words_->clear();
+    saved_path_.clear();
+    for (auto* button : {open_, folder_}) button->hide();
     error_ = false;
     hide();
 }

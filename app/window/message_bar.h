@@ -5,6 +5,7 @@
 #include <QWidget>
 
 class QLabel;
+class QPushButton;
 
 namespace ullage {
 
@@ -17,6 +18,8 @@ public:
 
     void showError(const QString& sentence);
     void showNote(const QString& sentence);
+    /// A note that a file stands at `path`, with buttons that open it and its folder by the desktop's means.
+    void showSaved(const QString& sentence, const QString& path);
     void dismiss();
     [[nodiscard]] QString message() const; ///< empty when nothing is shown
 
@@ -25,6 +28,8 @@ private:
 
     QLabel* chip_;
     QLabel* words_;
+    QPushButton *open_, *folder_;
+    QString saved_path_; ///< of the last file that a note tells of; empty without one
     bool error_ = false;
 };
 

@@ -127,6 +127,11 @@ void PageStack::showPvInput() {
     rememberPage();
 }
 
+void PageStack::showPvSheet(const std::string& sheet_uuid) {
+    showPvInput();
+    if (document_.isOpen()) pv_page_->showSheet(sheet_uuid);
+}
+
 void PageStack::showSizing() {
     if (!document_.isOpen()) return;
     std::vector<std::string> units;

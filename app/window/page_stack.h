@@ -58,6 +58,7 @@ public:
     void showComparison();
     void showBench();
     void showPvInput();
+    void showPvSheet(const std::string& sheet_uuid);
     void showSizing(); ///< for the list selected on the page of load lists last
     /// Shows a run with the keyboard in its entry row.
     void enterReading(const std::string& run_uuid);

@@ -192,7 +192,7 @@ void ReportController::askForReport(const QString& what, ReportForm& asking,
     auto* form = &asking;
     connect(form, &FormDialog::submitted, this, [this, form, what, write = std::move(write)] {
         const QString ending = form->ending();
-        const QString suggested = QDir(startFolder()).filePath(report_file_stem(what) + QLatin1Char('.') + ending);
+        const QString suggested = QDir(saveFolder()).filePath(report_file_stem(what) + QLatin1Char('.') + ending);
         const QString filter = ending == QLatin1String("pdf") ? tr("PDF (*.pdf)") : tr("HTML page (*.html)");
         const QString path = prompts_.fileToSave(window_, tr("Make report"), suggested, filter, ending, true);
         if (path.isEmpty()) return;
@@ -210,7 +210,7 @@ void ReportController::askForReport(const QString& what, ReportForm& asking,
         }
         form->accept();
         messages_->dismiss();
-        messages_->showNote(tr("The report stands in %1.").arg(shown_path(path)));
+        messages_->showSaved(tr("The report stands in %1.").arg(shown_path(path)), path);
     });
     form->open();
 }

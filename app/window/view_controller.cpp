@@ -74,7 +74,7 @@ void ViewController::saveShownPicture() {
     connect(form, &FormDialog::submitted, this, [this, form, content = *shown_picture(*drawing)] {
         const QString ending = form->ending();
         const QString filter = ending == QLatin1String("png") ? tr("PNG (*.png)") : tr("SVG (*.svg)");
-        const QString path = prompts_.fileToSave(window_, tr("Save picture"), QDir(startFolder()).filePath(tr("picture") + QLatin1Char('.') + ending),
+        const QString path = prompts_.fileToSave(window_, tr("Save picture"), QDir(saveFolder()).filePath(tr("picture") + QLatin1Char('.') + ending),
                                                  filter, ending, true);
         if (path.isEmpty()) return;
         settings_.setFolderOf(path);
@@ -84,7 +84,7 @@ void ViewController::saveShownPicture() {
         }
         form->accept();
         messages_->dismiss();
-        messages_->showNote(tr("The picture stands in %1.").arg(shown_path(path)));
+        messages_->showSaved(tr("The picture stands in %1.").arg(shown_path(path)), path);
     });
     form->open();
 }

@@ -32,6 +32,7 @@ public:
     /// The sheet as the fields say it, with its unit and that unit's limits; absent while a field cannot be read or there is no sheet.
     [[nodiscard]] std::optional<PvSheetText> stated() const;
     void addSheet();
+    void showSheet(const std::string& uuid) { choose(uuid); }
     void withdrawSheet();
 
 signals:

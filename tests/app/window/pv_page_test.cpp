@@ -187,4 +187,47 @@ TEST_F(PvPageTest, the_page_names_cautions_and_who_comes_first) {
     EXPECT_TRUE(said("pvCautionsLabel").contains("live whenever there is light"));
 }
 
+TEST_F(PvPageTest, the_tolerance_of_the_module_and_the_short_circuit_limit_of_the_unit_decide_like_the_other_figures) {
+    click("addPvSheetButton");
+    fill();
+    ASSERT_EQ(verdict(), PvVerdict::fits);    // 54.432 V when cold against 60 V
+    enter("pvVocTolerancePercentEdit", "12"); // 60.96 V
+    EXPECT_EQ(verdict(), PvVerdict::too_close);
+    EXPECT_EQ(document.pvSheets().at(0).voc_tolerance_percent, 12);
+    enter("pvVocTolerancePercentEdit", "2");
+    EXPECT_EQ(verdict(), PvVerdict::fits);
+    Unit unit = document.units().at(0);
+    unit.pv_short_circuit_a = 12; // 1.25 x 10.2 A = 12.75 A
+    ASSERT_TRUE(document.updateUnit(unit));
+    EXPECT_EQ(verdict(), PvVerdict::over_short_circuit);
+    EXPECT_TRUE(said("pvLimitsLabel").contains("short circuit")) << said("pvLimitsLabel").toStdString();
+}
+
+TEST_F(PvPageTest, a_sheet_comes_in_by_menu_and_by_drop_and_says_what_of_its_file_stays_outside) {
+    const QByteArray text = "name: roof\nunit: Specimen\nvoc_v: 24.3\nseries: 2\npv_max_v: 60\nvoc_tolerance_percent: 2.5\n";
+    prompts.to_open = {write("roof.txt", text)};
+    trigger("importPvSheetAction");
+    ASSERT_EQ(document.pvSheets().size(), 1U);
+    EXPECT_EQ(document.pvSheets().at(0).unit_uuid, document.units().at(0).uuid);
+    EXPECT_EQ(document.pvSheets().at(0).voc_tolerance_percent, 2.5);
+    EXPECT_EQ(find<QLineEdit>("pvSeriesEdit")->text(), "2");
+    EXPECT_EQ(message(), "") << "60 V are what the unit states too";
+    drop({write("other.txt", "name: shed\nunit: Nobody\npv_max_v: 44\n")});
+    ASSERT_EQ(document.pvSheets().size(), 2U);
+    EXPECT_EQ(find<QLineEdit>("pvNameEdit")->text(), "shed");
+    EXPECT_TRUE(message().contains("no unit named") && message().contains("unit's claims")) << message().toStdString();
+    drop({write("wrong.txt", "volts: 3\n")});
+    EXPECT_EQ(document.pvSheets().size(), 2U);
+    EXPECT_TRUE(message().contains("wrong.txt")) << message().toStdString();
+    document.undoStack().undo();
+    EXPECT_EQ(document.pvSheets().size(), 1U);
+}
+
+TEST_F(PvPageTest, a_dropped_load_list_goes_into_the_logbook) {
+    drop({write("night.csv", "# load_list: Night\nname,power_w,hours_per_day\nlamp,9,4\n")});
+    ASSERT_EQ(document.loadLists().size(), 1U) << message().toStdString();
+    EXPECT_EQ(document.loadLists().at(0).name, "Night");
+    EXPECT_EQ(page(), "loadListsPage");
+}
+
 } // namespace ullage::test

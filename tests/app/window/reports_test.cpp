@@ -8,6 +8,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QTableView>
 
 #include <string>
@@ -34,6 +35,9 @@ TEST_F(WindowTest, a_report_of_the_run_shown_is_written_where_the_tester_says) {
     EXPECT_TRUE(prompts.suggested.endsWith(QStringLiteral("osk-1200-run-1-report.pdf"))) << prompts.suggested.toStdString();
     EXPECT_TRUE(content(file("run.pdf")).startsWith("%PDF-"));
     EXPECT_TRUE(message().contains(QStringLiteral("run.pdf"))) << message().toStdString();
+    EXPECT_TRUE(find<QPushButton>("openSavedButton")->isVisible() && find<QPushButton>("showFolderButton")->isVisible());
+    click("dismissButton");
+    EXPECT_FALSE(find<QPushButton>("openSavedButton")->isVisible());
 }
 
 TEST_F(WindowTest, a_report_of_the_unit_holds_the_sections_chosen_and_the_publisher_stays_in_the_logbook) {
