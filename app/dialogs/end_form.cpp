@@ -57,8 +57,8 @@ EndForm::EndForm(const RunRecord& record, std::optional<RunEnd> end, const Entry
     setObjectName(QStringLiteral("endForm"));
     how_ = addChoice(QStringLiteral("how"), tr("&How it ended"));
     how_->addItem(tr("choose …"), static_cast<int>(RunEnd::still_running));
-    how_->addItem(tr("cut-off seen: it switched itself off before my eyes"), static_cast<int>(RunEnd::cut_off_seen));
-    how_->addItem(tr("found off: it had switched itself off"), static_cast<int>(RunEnd::found_off));
+    how_->addItem(tr("cut-off seen: off before my eyes"), static_cast<int>(RunEnd::cut_off_seen));
+    how_->addItem(tr("found off: went off unseen"), static_cast<int>(RunEnd::found_off));
     how_->addItem(tr("stopped by me"), static_cast<int>(RunEnd::stopped_by_tester));
     choose_data(*how_, static_cast<int>(end.value_or(RunEnd::still_running)));
     const auto moment = addLineGroup(
