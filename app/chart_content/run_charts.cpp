@@ -134,10 +134,11 @@ ChartSeries gauge_implied_series(Builder& builder, const RunRecord& record, doub
     return series;
 }
 
-void shade_cut_off(Builder& builder, const RunForecast& forecast) {
+/// What of the range is still to come at `now_ms`.
+void shade_cut_off(Builder& builder, const RunForecast& forecast, std::optional<UtcMs> now_ms) {
     constexpr double most_times_so_far = 3;
-    const double so_far = builder.hours(*forecast.last_reading_ms);
-    const double from = builder.hours(forecast.cut_off->lower_ms), to = builder.hours(forecast.cut_off->upper_ms);
+    const double so_far = builder.hours(std::max(*forecast.last_reading_ms, now_ms.value_or(*forecast.last_reading_ms)));
+    const double from = std::max(so_far, builder.hours(forecast.cut_off->lower_ms)), to = builder.hours(forecast.cut_off->upper_ms);
     const double end = std::min(to, most_times_so_far * so_far);
     if (end <= so_far) return;
     builder.chart.content.x.maximum = end;
@@ -221,7 +222,8 @@ std::vector<int> RunChart::pointsOf(const QString& series_id, const std::vector<
     return points;
 }
 
-RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, const RunForecast* forecast, const TwoAccounts* accounts) {
+RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, const RunForecast* forecast, const TwoAccounts* accounts,
+                      std::optional<UtcMs> now_ms) {
     Builder builder(record, analysis);
     ChartContent& content = builder.chart.content;
     content.y.title = tr("energy / Wh");
@@ -238,7 +240,7 @@ RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, cons
     }
     builder.finish(delivered_series(builder, record, analysis));
     if (analysis.energy.cut_off && !content.series.empty()) mark_cut_off(builder, *analysis.energy.cut_off);
-    if (forecast != nullptr && forecast->cut_off && !content.series.empty()) shade_cut_off(builder, *forecast);
+    if (forecast != nullptr && forecast->cut_off && !content.series.empty()) shade_cut_off(builder, *forecast, now_ms);
     if (accounts != nullptr && accounts->told && !content.series.empty()) add_courses_ahead(builder, record, analysis, *accounts);
     return builder.chart;
 }

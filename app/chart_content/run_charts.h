@@ -27,11 +27,11 @@ struct RunChart {
 
 /// Gauge-implied and delivered energy against hours since the first reading. The band of the delivered energy is its share of the
 /// meter's gain limit, rated energy is a dotted line, stretches named by findings are shaded. Series "delivered",
-/// "gauge_implied" (only with a stated rated energy). With the forecast of a running run the range of its cut-off is shaded too; the axis then
-/// reaches to its end, but not beyond three times the run so far. The curves end at the cut-off, which is marked. With both accounts of a running or
-/// stopped drain their courses ahead are bands, series "right_ahead" and "wrong_ahead".
+/// "gauge_implied" (only with a stated rated energy). With the forecast of a running run the range of its cut-off is shaded too, as far as that is to
+/// come at `now_ms`; the axis then reaches to its end, but not beyond three times the run so far. The curves end at the cut-off, which is marked.
+/// With both accounts of a running or stopped drain their courses ahead are bands, series "right_ahead" and "wrong_ahead".
 [[nodiscard]] RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, const RunForecast* forecast = nullptr,
-                                    const TwoAccounts* accounts = nullptr);
+                                    const TwoAccounts* accounts = nullptr, std::optional<UtcMs> now_ms = {});
 
 /// The gauge error with its band: series "error" against what the axis names. Where `depths` (known_depths) hold the stored
 /// depth and it differs from the delivered one by 0.1 points somewhere, series "stored_error" against that, and each curve

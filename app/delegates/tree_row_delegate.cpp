@@ -37,8 +37,8 @@ int text_left(Row kind) {
 VesselData vessel_of(const QModelIndex& index) {
     VesselData vessel;
     vessel.rated_wh = index.data(LogbookTreeModel::RatedRole).toDouble();
-    const auto delivered = index.data(LogbookTreeModel::DeliveredRole);
-    if (delivered.isValid()) vessel.delivered_wh = delivered.toDouble();
+    const auto filled = index.data(LogbookTreeModel::FilledRole);
+    if (filled.isValid()) vessel.delivered_wh = filled.toDouble();
     return vessel;
 }
 

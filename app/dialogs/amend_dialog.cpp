@@ -109,8 +109,11 @@ void AmendDialog::refuse(const QString& sentence) {
 void AmendDialog::submit() {
     EntryTexts typed = texts();
     // An empty time is "now" in the entry row; here it means the time that stands.
-    if (typed.time.trimmed().isEmpty()) typed.time = EntryTexts::of(values_, zone_).time;
-    const EntryReading entry = read_entry(typed, now_ms_, zone_);
+    const QString standing = EntryTexts::of(values_, zone_).time;
+    if (typed.time.trimmed().isEmpty()) typed.time = standing;
+    EntryReading entry = read_entry(typed, now_ms_, zone_);
+    // An hour that occurs twice, and parts of a second, stand in no text.
+    if (entry.values && typed.time == standing) entry.values->time_ms = values_.time_ms;
     if (!entry.values) {
         refuse(entry.message);
         return;

@@ -8,6 +8,8 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 
+#include <algorithm>
+
 namespace ullage {
 
 namespace {
@@ -44,6 +46,15 @@ constexpr NumberField number_fields[] = {
     {EntryField::watts, "watts", &EntryTexts::watts, &ReadingValues::meter_w, parse_power_w},
     {EntryField::display_watts, "display watts", &EntryTexts::display_watts, &ReadingValues::display_w, parse_power_w}};
 
+/// "14 May 2027 23:50", with seconds where there are any.
+QString local_time_text(UtcMs time_ms, const std::string& zone) {
+    static const char* const months[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+    const LocalTime local = to_local(time_ms, zone);
+    const QString clock =
+        raw_text(clock_text(time_ms, zone)) + (local.second == 0 ? QString() : QStringLiteral(":%1").arg(local.second, 2, 10, QLatin1Char('0')));
+    return QStringLiteral("%1 %2 %3 %4").arg(local.day).arg(QLatin1String(months[std::clamp(local.month, 1, 12) - 1])).arg(local.year).arg(clock);
+}
+
 EntryReading refused(EntryField field, const QString& message) { return {std::nullopt, field, message}; }
 
 } // namespace
@@ -65,7 +76,7 @@ EntryTexts EntryTexts::fromDraft(const QString& draft) {
 }
 
 EntryTexts EntryTexts::of(const ReadingValues& values, const std::string& zone) {
-    return {raw_text(format_iso8601(values.time_ms, zone)),
+    return {local_time_text(values.time_ms, zone),
             number(values.gauge_percent),
             number(values.register_wh),
             number(values.meter_w),
@@ -75,7 +86,14 @@ EntryTexts EntryTexts::of(const ReadingValues& values, const std::string& zone) 
             number(values.second_register_wh)};
 }
 
-EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string& zone) {
+RegisterSteps steps_of(const RunRecord& record) {
+    RegisterSteps steps;
+    if (record.meter) steps.first_wh = record.meter->step_wh;
+    if (record.second_meter) steps.second_wh = record.second_meter->step_wh;
+    return steps;
+}
+
+EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string& zone, const RegisterSteps& steps) {
     ReadingValues values;
     const auto moment = parse_moment(utf8_of(texts.time.trimmed()), now_ms, zone);
     if (!moment) return refused(EntryField::time, QStringLiteral("time: ") + text_of(moment.error().sentence()));
@@ -83,7 +101,10 @@ EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string
     for (const NumberField& part : number_fields) {
         const QString text = (texts.*part.text).trimmed();
         if (text.isEmpty()) continue;
-        const auto parsed = part.parse(utf8_of(text));
+        const std::string typed = utf8_of(text);
+        const auto parsed = part.field == EntryField::register_value    ? parse_register_wh(typed, steps.first_wh)
+                            : part.field == EntryField::second_register ? parse_register_wh(typed, steps.second_wh)
+                                                                        : part.parse(typed);
         if (!parsed) return refused(part.field, QStringLiteral("%1: %2").arg(QLatin1String(part.name), text_of(parsed.error().sentence())));
         values.*part.value = parsed.value();
     }

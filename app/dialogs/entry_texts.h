@@ -3,6 +3,7 @@
 
 #include "base/result.h"
 #include "model/reading.h"
+#include "model/run_record.h"
 
 #include <QString>
 
@@ -23,7 +24,7 @@ struct EntryTexts {
     [[nodiscard]] QString draft() const;
     /// What draft() kept; an unreadable text gives an empty row.
     [[nodiscard]] static EntryTexts fromDraft(const QString& draft);
-    /// The texts of a reading, for amending it; the time in ISO 8601 of `zone`.
+    /// The texts of a reading, for amending it; the time as the clocks of `zone` show it: "14 May 2027 23:50", with seconds where there are any.
     [[nodiscard]] static EntryTexts of(const ReadingValues& values, const std::string& zone);
 };
 
@@ -37,8 +38,14 @@ struct EntryReading {
     QString message; ///< one sentence; empty when there are values
 };
 
+/// Register steps of the meters that are read, Wh; absent where they are not stated.
+struct RegisterSteps {
+    std::optional<double> first_wh{}, second_wh{};
+};
+[[nodiscard]] RegisterSteps steps_of(const RunRecord& record);
+
 /// Reads the fields as a tester types them (see formats/entry/entry_text.h), seen from `now_ms` in `zone`. A row that says
 /// nothing but a time is refused.
-[[nodiscard]] EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string& zone);
+[[nodiscard]] EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string& zone, const RegisterSteps& steps = {});
 
 } // namespace ullage

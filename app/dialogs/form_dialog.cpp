@@ -26,8 +26,8 @@ constexpr int narrowest_letters = 66; ///< the same at larger text
 } // namespace
 
 FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* parent)
-    : QDialog(parent), outer_(new QVBoxLayout(this)), fields_(new QFormLayout), scroll_(new QScrollArea), refusal_(new QLabel),
-      submit_button_(new QPushButton(verb)) {
+    : QDialog(parent), outer_(new QVBoxLayout(this)), fields_(new QFormLayout), scroll_(new QScrollArea), refusal_(new QLabel), question_(new QLabel),
+      verb_(verb), submit_button_(new QPushButton(verb)) {
     setWindowTitle(title);
     setModal(true);
     setAttribute(Qt::WA_DeleteOnClose);
@@ -60,6 +60,13 @@ FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* paren
     scroll_->setFocusPolicy(Qt::NoFocus);
     scroll_->setWidget(content);
     outer_->addWidget(scroll_, 1);
+
+    question_->setObjectName(QStringLiteral("formQuestionLabel"));
+    question_->setWordWrap(true);
+    question_->setTextFormat(Qt::PlainText);
+    set_text_style(*question_, Tone::fault);
+    question_->hide();
+    outer_->addWidget(question_);
 
     auto* cancel = new QPushButton(tr("Cancel"));
     cancel->setObjectName(QStringLiteral("cancelButton"));
@@ -100,6 +107,25 @@ void FormDialog::refuse(const QString& sentence) {
     refusal_->setText(sentence);
     refusal_->show();
     fit();
+}
+
+bool FormDialog::confirmed(const QStringList& doubts) {
+    if (doubts.isEmpty() || doubts == asked_) return true;
+    asked_ = doubts;
+    QString question = doubts.join(QStringLiteral("; "));
+    question[0] = question[0].toUpper();
+    question_->setText(question + tr(". Is that right? Change a field, or go on all the same."));
+    question_->setAccessibleName(question_->text());
+    question_->show();
+    submit_button_->setText(tr("%1 all the same").arg(verb_));
+    fit();
+    return false;
+}
+
+void FormDialog::unask() {
+    asked_.clear();
+    question_->hide();
+    submit_button_->setText(verb_);
 }
 
 void FormDialog::clearErrors() {

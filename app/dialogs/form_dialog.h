@@ -5,6 +5,7 @@
 
 #include <QDialog>
 #include <QString>
+#include <QStringList>
 
 #include <functional>
 #include <optional>
@@ -29,6 +30,9 @@ class FormDialog : public QDialog {
 public:
     /// Shows a sentence at the form's head; the form stays open.
     void refuse(const QString& sentence);
+    /// Asks whether that is right, each doubt a clause; true where there is none, or where the same was asked before, so that submitting again has
+    /// answered it.
+    [[nodiscard]] bool confirmed(const QStringList& doubts);
 
 signals:
     /// Every field has been understood; the values wait to be stored.
@@ -67,6 +71,7 @@ protected:
     virtual void read() = 0;
     /// Shows the line of a field, or takes it away with its label.
     void setLineShown(QWidget* field, bool shown);
+    void unask();       ///< takes the question of confirmed() back: what it was about has changed
     void clearErrors(); ///< takes back what refuse() and explain() said
     void fit();         ///< grows to what the fields need, as far as the screen allows
 
@@ -81,7 +86,9 @@ private:
     QVBoxLayout* outer_;
     QFormLayout* fields_;
     QScrollArea* scroll_;
-    QLabel* refusal_;
+    QLabel *refusal_, *question_;
+    QStringList asked_;
+    QString verb_;
     QPushButton* submit_button_;
     std::vector<Place> places_;
     QWidget* first_wrong_ = nullptr;

@@ -37,6 +37,9 @@ KeyList words_of_the_job() {
         {tr("gauge-implied energy"), tr("rated energy times the fall of the gauge: what the gauge says has gone")},
         {tr("usable fraction"), tr("delivered energy from full to cut-off, divided by rated energy")},
         {tr("cut-off"), tr("the unit switches its output off by itself")},
+        {tr("end of a run"),
+         tr("cut-off seen, found off, or stopped by you. The form asks when, how late that may have been noticed, and what was shown "
+            "then; what the entry row, the log and the last reading hold is offered. One undo lets the run go on")},
         {tr("round trip"), tr("energy delivered over energy charged, from one state of the unit back to the same")},
         {tr("standby draw"), tr("power that the unit consumes with its output off")},
         {tr("log"),

@@ -83,4 +83,12 @@ Result<double> parse_ambient_c(std::string_view text) {
     return ambient_c;
 }
 
+Result<double> parse_noticed_min(std::string_view text) {
+    static const auto parse = number_in({{"min", 1}, {"h", 60}}, {"how late the end was noticed", false});
+    const auto minutes = parse(text);
+    if (minutes && minutes.value() < 0)
+        return Error{Failure::bad_input, "nobody notices an end before it happens", {}, "type 0 where it was noted as it happened"};
+    return minutes;
+}
+
 } // namespace ullage

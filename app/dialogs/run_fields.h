@@ -39,4 +39,8 @@ void fill_charge_source_choice(QComboBox& combo, const std::optional<ChargeSourc
 /// A temperature of a bench in degrees Celsius: "18", "18 °C", "64 °F". Errors: no number, below −60 °C or above 80 °C.
 [[nodiscard]] Result<double> parse_ambient_c(std::string_view text);
 
+/// How late the end of a run may have been noticed, in minutes: "2", "2 min", "1.5 h"; 0 where it was noted as it happened. Errors: what is not
+/// understood, or negative.
+[[nodiscard]] Result<double> parse_noticed_min(std::string_view text);
+
 } // namespace ullage

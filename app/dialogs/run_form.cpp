@@ -68,8 +68,7 @@ void RunForm::read() {
     run_.started_full = chosen_full(*full_);
     run_.end = static_cast<RunEnd>(end_->currentData().toInt());
     run_.charge_source = run_.kind == RunKind::charge ? chosen_charge_source(*source_) : std::nullopt;
-    run_.end_noticed_within_min =
-        noticed_->isEnabled() ? number(noticed_, number_in({{"min", 1}, {"h", 60}}, {"how late the end was noticed"})) : std::nullopt;
+    run_.end_noticed_within_min = noticed_->isEnabled() ? number(noticed_, parse_noticed_min) : std::nullopt;
     run_.ambient_c = number(ambient_, parse_ambient_c);
     run_.ambient_end_c = number(ambient_end_, parse_ambient_c);
     const auto zone = utf8_of(zone_->currentText().trimmed());

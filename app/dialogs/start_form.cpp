@@ -34,7 +34,7 @@ struct Preset {
     const char* name; ///< of its button, without "PresetButton"
     QString title, about;
     bool started_full;
-    QString load; ///< empty: the load of last time
+    QString load; ///< empty: whatever is plugged in
 };
 
 std::vector<Preset> presets() {
@@ -115,7 +115,12 @@ void StartForm::addPresets() {
 
 void StartForm::addFields(const std::vector<Meter>& meters) {
     unit_ = addChoice(QStringLiteral("unit"), tr("&Unit"));
+    last_button_ = new QPushButton;
+    last_button_->setObjectName(QStringLiteral("asLastButton"));
+    connect(last_button_, &QPushButton::clicked, this, &StartForm::takeLast);
+    addWide(last_button_);
     meter_ = addChoice(QStringLiteral("meter"), tr("&Meter"));
+    missing_label_ = addParagraph(QStringLiteral("missing"), {});
     second_meter_ = addChoice(QStringLiteral("secondMeter"), tr("Second &meter"));
     load_ = addLine(QStringLiteral("load"), tr("&Load"));
     full_ = addChoice(QStringLiteral("startedFull"), tr("Started &full"));
@@ -139,9 +144,8 @@ void StartForm::addFields(const std::vector<Meter>& meters) {
 
     for (const auto& each : units_) unit_->addItem(text_of(each.name), raw_text(each.uuid));
     choose_data(*unit_, raw_text(defaults_.unit_uuid));
-    fill_meter_choice(*meter_, meters, defaults_.meter_uuid);
-    // The job is to meter; "none" is one key away.
-    if (!defaults_.meter_uuid && !meters.empty()) meter_->setCurrentIndex(1);
+    // Where there is but one meter, it is the one.
+    fill_meter_choice(*meter_, meters, meters.size() == 1 ? std::optional(meters.front().uuid) : std::nullopt);
     fill_meter_choice(*second_meter_, meters, std::nullopt);
     second_meter_->setToolTip(tr("One in series, whose register you note too"));
     const auto only_of_two = [this] {
@@ -156,6 +160,8 @@ void StartForm::addFields(const std::vector<Meter>& meters) {
     fill_charge_source_choice(*source_, std::nullopt);
     fill_zone_choice(*zone_, defaults_.time_zone);
     connect(unit_, &QComboBox::currentIndexChanged, this, &StartForm::unitChosen);
+    connect(meter_, &QComboBox::currentIndexChanged, this, &StartForm::sayWhatIsMissing);
+    for (auto* choice : {unit_, meter_}) connect(choice, &QComboBox::currentIndexChanged, this, &StartForm::unask);
     connect(full_, &QComboBox::activated, this, [this] { full_by_hand_ = true; });
 }
 
@@ -168,6 +174,36 @@ void StartForm::unitChosen() {
     if (!gauge_step_->isModified()) gauge_step_->setText(field_text(unit().gauge_step_percent, QStringLiteral("%")));
     const auto known = defaults_.kind_of_unit.find(unit().uuid);
     if (!kind_by_hand_ && known != defaults_.kind_of_unit.end()) applyPreset(known->second);
+    const auto last = defaults_.last_of_unit.find(unit().uuid);
+    last_button_->setVisible(last != defaults_.last_of_unit.end());
+    if (last != defaults_.last_of_unit.end()) {
+        QStringList parts{text_of(run_kind_text(last->second.kind))};
+        if (!last->second.load.empty()) parts << text_of(last->second.load);
+        const int at = last->second.meter_uuid ? meter_->findData(raw_text(*last->second.meter_uuid)) : -1;
+        if (at >= 0) parts << meter_->itemText(at);
+        last_button_->setText(tr("As the last run of this unit: %1").arg(parts.join(QStringLiteral(", "))));
+    }
+    sayWhatIsMissing();
+}
+
+void StartForm::takeLast() {
+    const Run& last = defaults_.last_of_unit.at(unit().uuid);
+    kind_by_hand_ = true;
+    applyPreset(last.kind);
+    choose_data(*meter_, raw_text(last.meter_uuid.value_or(std::string())));
+    load_->setText(raw_text(last.load));
+    load_->setModified(true);
+    if (last.started_full) choose_data(*full_, *last.started_full ? 1 : 0);
+    if (last.charge_source) choose_data(*source_, static_cast<int>(*last.charge_source));
+    gauge_->setFocus();
+}
+
+void StartForm::sayWhatIsMissing() {
+    QStringList missing;
+    if (!chosen_meter(*meter_)) missing << tr("Without a meter the register has no error limit, and no result an interval.");
+    if (!unit().rated_energy_wh) missing << tr("The rated energy of the unit is not stated: no share of it can be told.");
+    missing_label_->setText(missing.join(QLatin1Char(' ')).toHtmlEscaped());
+    missing_label_->setVisible(!missing.isEmpty());
 }
 
 void StartForm::applyPreset(RunKind kind) {
@@ -180,7 +216,7 @@ void StartForm::applyPreset(RunKind kind) {
     for (const auto& caution : cautions(kind)) list += QStringLiteral("<li>%1</li>").arg(caution.toHtmlEscaped());
     cautions_label_->setText(tr("<b>Before you start</b>") + QStringLiteral("<ul style='margin:4px 0 0 -24px'>%1</ul>").arg(list));
     if (!full_by_hand_) choose_data(*full_, preset.started_full ? 1 : 0);
-    if (!load_->isModified()) load_->setText(preset.load.isEmpty() ? raw_text(defaults_.load) : preset.load);
+    if (!load_->isModified()) load_->setText(preset.load);
     load_->setPlaceholderText(kind == RunKind::charge ? tr("the charger or the panels, in your words") : tr("what is plugged in, in your words"));
     source_->setEnabled(kind == RunKind::charge);
     const auto kept = defaults_.rule_of_kind.find(kind);

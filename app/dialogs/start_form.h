@@ -15,14 +15,14 @@
 #include <vector>
 
 class QButtonGroup;
+class QPushButton;
 
 namespace ullage {
 
-/// What the form that starts a run begins with: the choices of last time.
+/// What the form that starts a run begins with, and what it offers. Nothing of another unit is filled in.
 struct RunDefaults {
     std::string unit_uuid;
-    std::optional<std::string> meter_uuid;
-    std::string load;
+    std::map<std::string, Run> last_of_unit;     ///< the last run of each unit that has one: its kind, meter, load and state are offered as such
     std::string time_zone;                       ///< the machine's where it is empty or unknown
     std::map<std::string, RunKind> kind_of_unit; ///< by unit; a drain where there is none
     std::map<RunKind, ReadingRule> rule_of_kind; ///< usual_rule() where there is none
@@ -56,6 +56,8 @@ private:
     void addFields(const std::vector<Meter>& meters);
     void applyPreset(RunKind kind);
     void unitChosen();
+    void takeLast();         ///< the choices of the unit's last run
+    void sayWhatIsMissing(); ///< before the run is started, not after
     void readFirst();
     void readRule();
     [[nodiscard]] const Unit& unit() const;
@@ -67,7 +69,8 @@ private:
     RunKind kind_ = RunKind::drain;
     bool kind_by_hand_ = false, full_by_hand_ = false;
     QButtonGroup* presets_;
-    QLabel *preset_label_, *cautions_label_;
+    QLabel *preset_label_, *cautions_label_, *missing_label_;
+    QPushButton* last_button_;
     QComboBox *unit_, *meter_, *second_meter_, *full_, *source_, *zone_;
     QLineEdit *load_, *gauge_step_, *ambient_;
     QLineEdit *gauge_, *register_, *second_register_, *watts_, *time_;

@@ -119,10 +119,17 @@ public:
     /// Starts a run as one step: adds it, notes its first reading if there is one, and corrects the step of the unit's gauge (percentage
     /// points) where it is given. When a part is refused none of it stays in sight. Undoing withdraws the run and restores the step.
     Result<Run> startRun(Run run, const std::optional<ReadingValues>& first, std::optional<double> gauge_step_percent);
-    Result<void> updateRun(const Run& run); ///< also to end a run
+    Result<void> updateRun(const Run& run);
+    /// Ends a run as one step: notes what was read at its end, if anything was, with these waiting photos, and states how it ended. When a part is
+    /// refused none of it stays in sight. Undoing withdraws the reading and lets the run go on.
+    Result<void> endRun(const Run& run, const std::optional<ReadingValues>& last, const std::vector<std::string>& photo_uuids = {});
     Result<void> withdrawRun(const std::string& uuid);
     /// Records a reading and ties these waiting photos of the run to it; undone, the reading is withdrawn and keeps them.
     Result<Reading> record(const std::string& run_uuid, const ReadingValues& values, const std::vector<std::string>& photo_uuids = {});
+    /// Records several, in this order, as one step; the photos are tied to the last. When one is refused none stays in sight. Precondition: one at
+    /// least.
+    Result<Reading> recordTogether(const std::string& run_uuid, const std::vector<ReadingValues>& values,
+                                   const std::vector<std::string>& photo_uuids = {});
     Result<Reading> amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason);
     Result<void> withdrawReading(const std::string& reading_uuid, const QString& reason);
     /// Imports a run sheet's record; undoing withdraws the run.
@@ -179,6 +186,7 @@ signals:
     void runsChanged();                           ///< runs were added, withdrawn, renamed or ended
     void readingsChanged(const QString& runUuid); ///< readings of one run changed: redraw it
     void photosChanged(const QString& runUuid);   ///< a photo of the run was added, tied to a reading, withdrawn or restored
+    void stepDone(const QString& words);          ///< a command has just been done and can be undone: "Recorded 88 %, 2033 Wh"
     void saved(qint64 timeMs);                    ///< something has just reached the disk
     void error(const QString& sentence);          ///< an undo or redo could not be done, or what is recorded cannot reach the file itself
     void displacedFound(const QString& sentence); ///< the open file was removed, replaced or changed by others; said once

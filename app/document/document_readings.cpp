@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Commands on readings.
+#include "base/number.h"
 #include "document/document.h"
 #include "document/document_state.h"
 #include "style/words.h"
@@ -33,6 +34,16 @@ QString reading_words(const Document& document, const std::string& run_uuid, con
     return QStringLiteral("%1 of %2").arg(only_mark ? QStringLiteral("mark") : QStringLiteral("reading"), raw_text(clock));
 }
 
+/// "88 %, 2033 Wh", with the marks and remarks of a note that has neither.
+QString values_words(const Document& document, const std::string& run_uuid, const ReadingValues& values) {
+    QStringList parts;
+    if (values.gauge_percent) parts << text_of(exact_text(*values.gauge_percent)) + QStringLiteral(" %");
+    if (values.register_wh) parts << text_of(exact_text(*values.register_wh)) + QStringLiteral(" Wh");
+    if (parts.isEmpty() && values.meter_w) parts << text_of(exact_text(*values.meter_w)) + QStringLiteral(" W");
+    if (values.mark) parts << text_of(mark_text(*values.mark));
+    return parts.isEmpty() ? reading_words(document, run_uuid, values) : parts.join(QStringLiteral(", "));
+}
+
 Change of_reading(const std::string& reading_uuid, const std::string& run_uuid) {
     Change change;
     change.readings.push_back(run_uuid);
@@ -50,8 +61,39 @@ Result<Reading> Document::record(const std::string& run_uuid, const ReadingValue
     Change change = of_reading(uuid, run_uuid);
     if (!photo_uuids.empty()) change.photos.push_back(run_uuid);
     state_->push(QStringLiteral("record %1").arg(reading_words(*this, run_uuid, values)), change, reading_withdrawn(uuid, false, "redone"),
-                 reading_withdrawn(uuid, true, "undone"));
+                 reading_withdrawn(uuid, true, "undone"), QStringLiteral("Recorded %1").arg(values_words(*this, run_uuid, values)));
     return noted;
+}
+
+Result<Reading> Document::recordTogether(const std::string& run_uuid, const std::vector<ReadingValues>& values,
+                                         const std::vector<std::string>& photo_uuids) {
+    if (values.size() == 1) return record(run_uuid, values.front(), photo_uuids);
+    if (!state_->book) return State::nothingOpen();
+    std::vector<std::string> uuids;
+    const auto put = [](const std::vector<std::string>& readings, bool withdrawn, const std::string& reason) -> StoreCommand::Step {
+        return [readings, withdrawn, reason](Logbook& book) -> Result<void> {
+            for (const std::string& uuid : readings)
+                if (const auto done = book.set_withdrawn(uuid, withdrawn, reason); !done) return done.error();
+            return {};
+        };
+    };
+    Change change;
+    change.readings.push_back(run_uuid);
+    if (!photo_uuids.empty()) change.photos.push_back(run_uuid);
+    std::optional<Reading> last;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        auto noted = state_->book->record(run_uuid, values[i], i + 1 == values.size() ? photo_uuids : std::vector<std::string>());
+        if (!noted) {
+            // Nothing is deleted in a logbook: what was noted before is taken out of sight again.
+            if (!uuids.empty() && put(uuids, true, "not all of it could be recorded")(*state_->book)) state_->applied(change);
+            return noted;
+        }
+        last = noted.value();
+        uuids.push_back(last->uuid);
+    }
+    state_->push(QStringLiteral("record %1").arg(reading_words(*this, run_uuid, values.back())), change, put(uuids, false, "redone"),
+                 put(uuids, true, "undone"), QStringLiteral("Recorded %1").arg(values_words(*this, run_uuid, values.back())));
+    return *last;
 }
 
 Result<Reading> Document::amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason) {
@@ -64,7 +106,8 @@ Result<Reading> Document::amend(const std::string& reading_uuid, const ReadingVa
     auto changed = state_->book->amend(reading_uuid, values, why);
     if (!changed) return changed;
     state_->push(QStringLiteral("amend %1").arg(reading_words(*this, run_uuid, values)), of_reading(reading_uuid, run_uuid),
-                 amended(reading_uuid, values, why.empty() ? "redone" : why), amended(reading_uuid, before, "undone"));
+                 amended(reading_uuid, values, why.empty() ? "redone" : why), amended(reading_uuid, before, "undone"),
+                 QStringLiteral("Amended to %1").arg(values_words(*this, run_uuid, values)));
     return changed;
 }
 
@@ -77,7 +120,8 @@ Result<void> Document::withdrawReading(const std::string& reading_uuid, const QS
     const auto done = state_->book->set_withdrawn(reading_uuid, true, why);
     if (!done) return done.error();
     state_->push(QStringLiteral("withdraw %1").arg(reading_words(*this, run_uuid, done.value().values)), of_reading(reading_uuid, run_uuid),
-                 reading_withdrawn(reading_uuid, true, why.empty() ? "redone" : why), reading_withdrawn(reading_uuid, false, "undone"));
+                 reading_withdrawn(reading_uuid, true, why.empty() ? "redone" : why), reading_withdrawn(reading_uuid, false, "undone"),
+                 QStringLiteral("Withdrawn: %1").arg(values_words(*this, run_uuid, done.value().values)));
     return {};
 }
 

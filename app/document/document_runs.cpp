@@ -4,6 +4,7 @@
 #include "document/document_state.h"
 #include "style/words.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace ullage {
@@ -136,6 +137,8 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
         emit error(text_of(outcome.error().sentence()));
     }
     state_->announce(change, true);
+    const auto count = std::ranges::count_if(imported, [](const Result<ImportedRun>& each) { return each.ok(); });
+    emit stepDone(count == 1 ? QStringLiteral("Imported a run") : QStringLiteral("Imported %1 runs, the last of which Undo takes back").arg(count));
     return imported;
 }
 

@@ -27,8 +27,9 @@ struct Document::State final : CommandHost {
 
     /// Takes over an opened file with all its content.
     void takeOver(OpenedLogbook opened);
-    /// Puts a command that the store has just taken on the stack and announces it.
-    void push(const QString& text, const Change& change, StoreCommand::Step apply, StoreCommand::Step revert);
+    /// Puts a command that the store has just taken on the stack and announces it. `text` names it in the imperative; `done` says that it is done,
+    /// where that is not the same in the past tense.
+    void push(const QString& text, const Change& change, StoreCommand::Step apply, StoreCommand::Step revert, const QString& done = {});
     /// The error of a command without a logbook.
     [[nodiscard]] static Error nothingOpen();
     [[nodiscard]] static Error noSuch(const char* what);

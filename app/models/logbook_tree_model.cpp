@@ -185,7 +185,13 @@ QString LogbookTreeModel::toolTip(const Node& node) const {
     return tr("%1, %2: %3").arg(text_of(record->unit.name), title(node), raw_text(state));
 }
 
-std::optional<double> LogbookTreeModel::deliveredWh(const std::string& unit_uuid) const {
+std::optional<double> LogbookTreeModel::filledWh(const std::string& unit_uuid) const {
+    for (const auto* record : document_.runs(unit_uuid)) {
+        if (record->run.end != RunEnd::still_running || !record->unit.rated_energy_wh) continue;
+        const auto shown = std::ranges::find_if(record->readings.rbegin(), record->readings.rend(),
+                                                [](const Reading& reading) { return !reading.withdrawn && reading.values.gauge_percent; });
+        if (shown != record->readings.rend()) return *record->unit.rated_energy_wh * *shown->values.gauge_percent / 100;
+    }
     if (waitsForAnalysis(unit_uuid)) return {};
     // The run that says most: a measured usable fraction before others, then the later one.
     std::optional<double> delivered;
@@ -223,8 +229,8 @@ QVariant LogbookTreeModel::data(const QModelIndex& index, int role) const {
         const auto* unit = node.kind == Row::unit ? document_.unit(node.uuid) : nullptr;
         return unit && unit->rated_energy_wh ? QVariant(*unit->rated_energy_wh) : QVariant();
     }
-    case DeliveredRole: {
-        const auto delivered = node.kind == Row::unit ? deliveredWh(node.uuid) : std::nullopt;
+    case FilledRole: {
+        const auto delivered = node.kind == Row::unit ? filledWh(node.uuid) : std::nullopt;
         return delivered ? QVariant(*delivered) : QVariant();
     }
     default: return {};

@@ -25,7 +25,9 @@ public:
         OpenRole,                   ///< bool: a run that is still running
         RatedRole,                  ///< double Wh, of a unit that states it
         OverdueRole,                ///< bool: a run whose next reading is overdue
-        DeliveredRole,              ///< double Wh: what the unit's run in the comparison has delivered, where known
+        /// double Wh: up to where the unit's vessel is filled. While a test of it runs that is what its gauge last showed of the label, as on the
+        /// unit itself; else what the run that says most delivered. Invalid where neither is known.
+        FilledRole,
     };
 
     explicit LogbookTreeModel(const Document& document, QObject* parent = nullptr);
@@ -54,7 +56,7 @@ private:
     [[nodiscard]] QString toolTip(const Node& node) const;
     /// Its runs are so long that painting must not begin to analyse them; that is done when the unit is shown.
     [[nodiscard]] bool waitsForAnalysis(const std::string& unit_uuid) const;
-    [[nodiscard]] std::optional<double> deliveredWh(const std::string& unit_uuid) const;
+    [[nodiscard]] std::optional<double> filledWh(const std::string& unit_uuid) const;
     void rebuild();
     void runChanged(const QString& run_uuid);
 

@@ -2,6 +2,7 @@
 #include "models/readings_model.h"
 
 #include "base/number.h"
+#include "style/numbers.h"
 #include "style/words.h"
 
 #include <algorithm>
@@ -32,6 +33,17 @@ void ReadingsModel::setRun(const QString& runUuid) {
     endResetModel();
 }
 
+void ReadingsModel::setWithdrawnShown(bool shown) {
+    if (shown == withdrawn_shown_) return;
+    beginResetModel();
+    withdrawn_shown_ = shown;
+    rows_ = freshRows();
+    put_together_.reset();
+    endResetModel();
+}
+
+bool ReadingsModel::isWithdrawn(int row) const { return row >= 0 && row < rowCount() && rows_.isWithdrawn(static_cast<std::size_t>(row)); }
+
 void ReadingsModel::countPhotos() {
     photo_counts_.clear();
     const auto photos = document_.photos(utf8_of(run_uuid_));
@@ -45,7 +57,18 @@ ReadingsRows ReadingsModel::freshRows() {
     const auto record = document_.sharedRun(utf8_of(run_uuid_));
     if (!record) return {};
     time_zone_ = record->run.time_zone;
-    return {record, document_.analysis(record->run.uuid)};
+    const RunAnalysis& analysis = document_.analysis(record->run.uuid);
+    expected_wh_ = expectedWholeWh(*record, analysis.energy);
+    return {record, analysis, expected_wh_, withdrawn_shown_};
+}
+
+std::optional<double> ReadingsModel::expectedWholeWh(const RunRecord& record, const EnergyAnalysis& energy) const {
+    const bool drain = record.run.kind == RunKind::drain && record.run.started_full.value_or(false);
+    if (!drain || record.run.end != RunEnd::still_running || !energy.track.usable() || !energy.mean_load_w.value) return std::nullopt;
+    const auto forecast = document_.casebook().forecast_at_last_reading(record.run.uuid);
+    if (!forecast || !forecast->cut_off) return std::nullopt;
+    const double hours = hours_between(energy.track.points.back().time_ms, forecast->cut_off->estimate_ms);
+    return energy.track.total_wh() + std::max(0.0, hours) * *energy.mean_load_w.value;
 }
 
 void ReadingsModel::refresh() {
@@ -125,17 +148,25 @@ QVariant ReadingsModel::headerData(int section, Qt::Orientation orientation, int
     if (orientation != Qt::Horizontal || section < 0 || section >= ReadingsRow::column_count) return {};
     static const char* const titles[ReadingsRow::column_count] = {"time",    "gauge\n%",  "register\nWh", "delivered\nWh",
                                                                   "load\nW", "error\npt", "remark"};
-    static const char* const hints[ReadingsRow::column_count] = {"local time of the run",
-                                                                 "what the unit's own gauge showed",
-                                                                 "what the meter's register showed",
-                                                                 "corrected energy since the first register reading",
-                                                                 "mean load since the register reading before",
-                                                                 "gauge error in percentage points",
-                                                                 "marks and remarks"};
+    static const char* const hints[ReadingsRow::column_count] = {
+        "local time of the run",
+        "what the unit's own gauge showed",
+        "what the meter's register showed",
+        "corrected energy since the first register reading",
+        "mean load since the register reading before",
+        "gauge less the share that is left of what the drain delivers from full to cut-off, in percentage points",
+        "marks and remarks"};
     const RunRecord* record = document_.run(utf8_of(run_uuid_));
     const bool charge = record != nullptr && record->run.kind == RunKind::charge;
     if (charge && section == ReadingsRow::delivered && role == Qt::DisplayRole) return tr("energy in\nWh");
     if (charge && section == ReadingsRow::load && role == Qt::DisplayRole) return tr("power\nW");
+    if (expected_wh_ && section == ReadingsRow::error) {
+        const QString whole = shown_number(*expected_wh_, 0);
+        if (role == Qt::DisplayRole) return tr("error, pt\nif %1 Wh").arg(whole);
+        if (role == Qt::ToolTipRole)
+            return tr("gauge less what is then left, in percentage points: of the %1 Wh that this drain is expected to deliver to its cut-off")
+                .arg(whole);
+    }
     if (role == Qt::DisplayRole) return raw_text(titles[section]);
     if (role == Qt::ToolTipRole) return raw_text(hints[section]);
     if (role == Qt::TextAlignmentRole)

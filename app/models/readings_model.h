@@ -11,7 +11,7 @@
 
 namespace ullage {
 
-/// The readings of one run with what was derived at each, under a row for each local day. Withdrawn readings are left out.
+/// The readings of one run with what was derived at each, under a row for each local day. Withdrawn readings are left out until they are asked for.
 /// Follows the document: rows that stay keep their place, so that selection and scrolling survive a new reading.
 class ReadingsModel final : public QAbstractTableModel {
     Q_OBJECT
@@ -30,6 +30,9 @@ public:
 
     /// Shows another run; an unknown one shows nothing.
     void setRun(const QString& runUuid);
+    /// Withdrawn readings too, struck out in their places; at first not.
+    void setWithdrawnShown(bool shown);
+    [[nodiscard]] bool isWithdrawn(int row) const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -46,6 +49,7 @@ public:
 private:
     void refresh();
     [[nodiscard]] ReadingsRows freshRows();
+    [[nodiscard]] std::optional<double> expectedWholeWh(const RunRecord& record, const EnergyAnalysis& energy) const;
     [[nodiscard]] const ReadingsRow& rowAt(int row) const;
     void countPhotos();
     [[nodiscard]] QString history(const QString& reading_uuid) const;
@@ -53,6 +57,8 @@ private:
     Document& document_;
     QString run_uuid_;
     std::string time_zone_;
+    std::optional<double> expected_wh_; ///< of a running drain: what it should deliver from full to its cut-off
+    bool withdrawn_shown_ = false;
     ReadingsRows rows_;
     mutable std::optional<std::size_t> put_together_; ///< the row that `row_` holds: a view asks for one cell after the other
     mutable ReadingsRow row_;

@@ -57,6 +57,12 @@ std::optional<double> known(const Values& values, std::size_t at) {
     return at < values.size() && !std::isnan(values[at]) ? std::optional(values[at]) : std::nullopt;
 }
 
+/// Of which delivered energy is a share: what came out from full to cut-off.
+std::optional<double> whole_delivered_wh(const EnergyAnalysis& energy) {
+    const bool bounded = !energy.track.energy_may_be_missing || energy.track.missing_most_wh;
+    return energy.from_full_to_cut_off && bounded && energy.track.total_wh() > 0 ? std::optional(energy.track.total_wh()) : std::nullopt;
+}
+
 } // namespace
 
 /// What an analysis says of each reading.
@@ -66,7 +72,8 @@ struct ReadingsRows::Derived {
     std::set<std::string> doubtful;
     int decimals = 0;
 
-    Derived(const RunRecord& record, const RunAnalysis& analysis) : decimals(decimals_of_step(register_step_wh(record))) {
+    Derived(const RunRecord& record, const RunAnalysis& analysis, std::optional<double> expected_wh)
+        : decimals(decimals_of_step(register_step_wh(record))) {
         for (Values* values : {&delivered_wh, &interpolated_wh, &load_w, &error_pt})
             values->assign(record.readings.size(), std::numeric_limits<double>::quiet_NaN());
         // A point that is no reading, such as the end of a log, is out of range.
@@ -77,7 +84,9 @@ struct ReadingsRows::Derived {
         for (const RegisterPoint& point : energy.track.points) put(delivered_wh, point.reading, point.delivered_wh);
         for (const PairedPoint& point : energy.points) put(interpolated_wh, point.reading, point.delivered_wh);
         for (const LoadStep& step : load_steps(energy.track, record.run.end)) put(load_w, step.to_reading, step.mean_w);
-        for (const GaugeErrorPoint& point : analysis.gauge.errors) put(error_pt, energy.points[point.point].reading, point.error_pt);
+        if (const auto whole_wh = expected_wh ? expected_wh : whole_delivered_wh(energy))
+            for (const PairedPoint& point : energy.points)
+                put(error_pt, point.reading, point.gauge_percent - 100 * (1 - point.delivered_wh / *whole_wh));
         for (const RegisterCorrection& register_correction : energy.track.register_corrections)
             register_corrections.insert_or_assign(register_correction.reading_uuid, register_correction);
         for (const Finding& finding : analysis.gauge.findings)
@@ -85,13 +94,14 @@ struct ReadingsRows::Derived {
     }
 };
 
-ReadingsRows::ReadingsRows(std::shared_ptr<const RunRecord> record, const RunAnalysis& analysis)
-    : record_(std::move(record)), derived_(std::make_shared<Derived>(*record_, analysis)) {
+ReadingsRows::ReadingsRows(std::shared_ptr<const RunRecord> record, const RunAnalysis& analysis, std::optional<double> expected_wh,
+                           bool with_withdrawn)
+    : record_(std::move(record)), derived_(std::make_shared<Derived>(*record_, analysis, expected_wh)) {
     const std::string& zone = record_->run.time_zone;
     std::optional<std::tuple<int, int, int>> day;
     for (std::size_t i = 0; i < record_->readings.size(); ++i) {
         const Reading& reading = record_->readings[i];
-        if (reading.withdrawn) continue;
+        if (reading.withdrawn && !with_withdrawn) continue;
         const auto local = to_local(reading.values.time_ms, zone);
         if (const std::tuple own(local.year, local.month, local.day); day != own) {
             day = own;
@@ -147,6 +157,10 @@ ReadingsRow ReadingsRows::row(std::size_t at_row) const {
     }
     if (const auto error_pt = known(derived.error_pt, at)) row.cells[Row::error].text = with_sign(*error_pt, 1);
     row.cells[Row::remark] = {remark_text(values), Row::Emphasis::soft, remark_text(values)};
+    if (reading.withdrawn) {
+        for (const auto column : {Row::time, Row::gauge, Row::register_value}) row.cells[column].emphasis = Row::Emphasis::left_out;
+        row.cells[Row::remark].text = remark_text(values).isEmpty() ? tr("withdrawn") : tr("withdrawn, %1").arg(remark_text(values));
+    }
     return row;
 }
 

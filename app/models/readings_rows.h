@@ -33,16 +33,20 @@ struct ReadingsRow {
     Cell cells[column_count];
 };
 
-/// Rows of the readings that are not withdrawn, with what the analysis derived at each, under a heading for each local day. What a row says is put
-/// together when it is asked for, since nobody looks at all the rows of a long run.
+/// Rows of the readings, of withdrawn ones where they are asked for, with what the analysis derived at each, under a heading for each local day. What
+/// a row says is put together when it is asked for, since nobody looks at all the rows of a long run.
 class ReadingsRows {
 public:
     ReadingsRows() = default;
-    ReadingsRows(std::shared_ptr<const RunRecord> record, const RunAnalysis& analysis);
+    /// The error of the gauge is told against the share delivered: of what the run delivered from full to its cut-off, or before its end of
+    /// `expected_wh`. Where neither is known it is not told.
+    ReadingsRows(std::shared_ptr<const RunRecord> record, const RunAnalysis& analysis, std::optional<double> expected_wh = {},
+                 bool with_withdrawn = false);
 
     [[nodiscard]] std::size_t size() const { return entries_.size(); }
     [[nodiscard]] ReadingsRow row(std::size_t at) const;
     [[nodiscard]] bool isDay(std::size_t at) const { return entries_[at] < 0; }
+    [[nodiscard]] bool isWithdrawn(std::size_t at) const { return !isDay(at) && record_->readings[static_cast<std::size_t>(entries_[at])].withdrawn; }
     [[nodiscard]] QString uuidAt(std::size_t at) const; ///< of the reading; empty in a day's heading
     [[nodiscard]] std::optional<std::size_t> rowOf(const std::string& reading_uuid) const;
     /// Whether two rows stand for the same reading or day.

@@ -63,9 +63,7 @@ void Reminders::setRule(const std::string& run_uuid, const ReadingRule& rule) {
 
 const RunForecast& Reminders::forecast(const std::string& run_uuid) const {
     if (const auto kept = forecasts_.find(run_uuid); kept != forecasts_.end()) return kept->second;
-    const auto& record = *document_.run(run_uuid);
-    const UnitFit& fit = document_.unitFit(record.unit.uuid);
-    return forecasts_.emplace(run_uuid, forecast_at_last_reading(record, document_.analysis(run_uuid).energy, fit, fit.options)).first->second;
+    return forecasts_.emplace(run_uuid, *document_.casebook().forecast_at_last_reading(run_uuid)).first->second;
 }
 
 DueState Reminders::state(const std::string& run_uuid) const {

@@ -7,12 +7,14 @@
 #include "services/log_follower.h"
 #include "services/reminders.h"
 #include "services/settings.h"
+#include "style/enter_presses.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/words.h"
 #include "window/bench_controller.h"
 #include "window/comparison_controller.h"
 #include "window/displaced_bar.h"
+#include "window/done_line.h"
 #include "window/file_controller.h"
 #include "window/load_list_controller.h"
 #include "window/log_controller.h"
@@ -54,9 +56,10 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
       reminders_(new Reminders(document, settings, desktop.notifier, this)), log_follower_(new LogFollower(document, settings, this)),
       tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new PageStack(document, settings)),
       messages_(new MessageBar), displaced_bar_(new DisplacedBar), reminder_bar_(new ReminderBar(document, *reminders_)), caution_label_(new QLabel),
-      awake_label_(new QLabel), saved_label_(new QLabel) {
+      awake_label_(new QLabel), saved_label_(new QLabel), done_line_(new DoneLine(document)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
+    new EnterPresses(this);
     build();
     const Workplace here{*this, document, settings, prompts, *messages_, *pages_};
     files_ = new FileController(here);
@@ -150,6 +153,8 @@ QWidget* MainWindow::makeStatus() {
     row->addWidget(caution_label_, 3);
     row->addSpacing(spacing::page_margin_px);
     row->addWidget(awake_label_, 2);
+    row->addSpacing(spacing::page_margin_px);
+    row->addWidget(done_line_);
     row->addSpacing(spacing::page_margin_px);
     row->addWidget(saved_label_);
     return line;

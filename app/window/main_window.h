@@ -21,6 +21,7 @@ namespace ullage {
 class BenchController;
 class ComparisonController;
 class DisplacedBar;
+class DoneLine;
 class FileController;
 class LoadListController;
 class LogbookTreeModel;
@@ -115,6 +116,7 @@ private:
     void makeRunMenu();
     void makeRunningMenu(QMenu& menu);
     void makeReminderMenu(QMenu& menu);
+    void markNow(MarkKind mark);
     void addReadingActions(QMenu& menu);
     void makeCompareMenu();
     void makeSizingMenu();
@@ -142,6 +144,7 @@ private:
     DisplacedBar* displaced_bar_;
     ReminderBar* reminder_bar_;
     QLabel *caution_label_, *awake_label_, *saved_label_;
+    DoneLine* done_line_;
     FileController* files_;
     RecordController* records_;
     LogController* logs_;

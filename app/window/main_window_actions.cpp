@@ -100,16 +100,16 @@ void MainWindow::makeEditMenu() {
     addEntry(menu, "editUnitAction", tr("&Edit unit…"), "Ctrl+Shift+U", records_, &RecordController::editUnit);
     addEntry(menu, "unitReportAction", tr("Make re&port of the unit…"), "Ctrl+Alt+O", reports_, &ReportController::makeUnitReport)
         ->setIcon(glyph_icon(Glyph::report));
-    addEntry(menu, "withdrawUnitAction", tr("&Withdraw unit"), "Ctrl+Alt+U", records_, &RecordController::withdrawUnit);
+    addEntry(menu, "withdrawUnitAction", tr("Withdraw unit"), "Ctrl+Alt+U", records_, &RecordController::withdrawUnit);
     menu.addSeparator();
     addEntry(menu, "addMeterAction", tr("Add &meter…"), "Ctrl+G", records_, &RecordController::addMeter)->setIcon(glyph_icon(Glyph::add));
     addEntry(menu, "editMeterAction", tr("E&dit meter…"), "Ctrl+Shift+G", records_, &RecordController::editMeter);
-    addEntry(menu, "withdrawMeterAction", tr("W&ithdraw meter"), "Ctrl+Alt+G", records_, &RecordController::withdrawMeter);
+    addEntry(menu, "withdrawMeterAction", tr("Withdraw meter"), "Ctrl+Alt+G", records_, &RecordController::withdrawMeter);
     menu.addSeparator();
     addEntry(menu, "editMethodAction", tr("Meth&od…"), "Ctrl+Shift+Y", records_, &RecordController::editMethod);
     makeLoadListMenu(menu);
     menu.addSeparator();
-    addEntry(menu, "withdrawRunAction", tr("Withdraw &run"), "Ctrl+Alt+R", records_, &RecordController::withdrawRun);
+    addEntry(menu, "withdrawRunAction", tr("Withdraw run"), "Ctrl+Alt+R", records_, &RecordController::withdrawRun);
 }
 
 void MainWindow::makeLoadListMenu(QMenu& above) {
@@ -122,12 +122,12 @@ void MainWindow::makeLoadListMenu(QMenu& above) {
     addEntry(menu, "importLoadListAction", tr("&Import load list…"), "Ctrl+Shift+I", files_, &FileController::importLoadList)
         ->setIcon(glyph_icon(Glyph::import_in));
     addEntry(menu, "editLoadListAction", tr("&Edit load list…"), "Ctrl+Shift+J", load_lists_, &LoadListController::editLoadList);
-    addEntry(menu, "withdrawLoadListAction", tr("&Withdraw load list"), "Ctrl+Alt+J", load_lists_, &LoadListController::withdrawLoadList);
+    addEntry(menu, "withdrawLoadListAction", tr("Withdraw load list"), "Ctrl+Alt+J", load_lists_, &LoadListController::withdrawLoadList);
     menu.addSeparator();
     addEntry(menu, "addApplianceAction", tr("&Add appliance…"), "Ctrl+H", load_lists_, &LoadListController::addAppliance)
         ->setIcon(glyph_icon(Glyph::add));
     addEntry(menu, "editApplianceAction", tr("Edit applia&nce…"), "Ctrl+Shift+H", load_lists_, &LoadListController::editAppliance);
-    addEntry(menu, "removeApplianceAction", tr("&Remove appliance"), "Ctrl+Alt+H", load_lists_, &LoadListController::removeAppliance);
+    addEntry(menu, "removeApplianceAction", tr("Remove appliance"), "Ctrl+Alt+H", load_lists_, &LoadListController::removeAppliance);
 }
 
 void MainWindow::makeRunMenu() {
@@ -143,7 +143,7 @@ void MainWindow::makeRunMenu() {
                 {RunEnd::found_off, "endFoundOffAction", "Ctrl+Shift+F"},
                 {RunEnd::stopped_by_tester, "endStoppedAction", "Ctrl+Shift+X"}};
     for (const auto& way : ends) {
-        auto* made = addEntry(end, way.name, sentence_case(text_of(run_end_text(way.end))), QString::fromLatin1(way.keys));
+        auto* made = addEntry(end, way.name, sentence_case(text_of(run_end_text(way.end))) + QStringLiteral("…"), QString::fromLatin1(way.keys));
         connect(made, &QAction::triggered, this, [this, how = way.end] { records_->endRun(how); });
     }
     addEntry(menu, "reopenRunAction", tr("Re&open"), "Ctrl+Shift+R", records_, &RecordController::reopenRun);
@@ -154,7 +154,7 @@ void MainWindow::makeRunMenu() {
         const auto name = QStringLiteral("mark%1Action").arg(number);
         auto* made = addEntry(marks, name.toLatin1().constData(), sentence_case(text_of(mark_text(mark))),
                               QStringLiteral("F%1").arg(number + first_mark_key - 1));
-        connect(made, &QAction::triggered, this, [this, mark] { pages_->run()->recordMark(mark); });
+        connect(made, &QAction::triggered, this, [this, mark] { markNow(mark); });
         ++number;
     }
     auto* choose = addEntry(marks, "chooseMarkAction", tr("&Choose in the entry row"), "Ctrl+M");
@@ -171,15 +171,25 @@ void MainWindow::makeRunMenu() {
         ->setIcon(glyph_icon(Glyph::report));
 }
 
+void MainWindow::markNow(MarkKind mark) {
+    const RunRecord* record = document_.run(pages_->runUuid());
+    // A unit that was seen to go off ends its run: the form asks what was shown then.
+    if (mark == MarkKind::cut_off && record && record->run.end == RunEnd::still_running) records_->endRun(RunEnd::cut_off_seen);
+    else pages_->run()->recordMark(mark);
+}
+
 void MainWindow::addReadingActions(QMenu& menu) {
     auto* entry = addEntry(menu, "enterReadingAction", tr("Enter &reading"), "Ctrl+Return");
     connect(entry, &QAction::triggered, this, [this] { pages_->run()->focusEntry(); });
     auto* amend = addEntry(menu, "amendReadingAction", tr("&Amend the last or the chosen reading…"), "F2");
     connect(amend, &QAction::triggered, this, [this] { pages_->run()->amendChosenOrLast(); });
-    auto* withdraw = addEntry(menu, "withdrawReadingsAction", tr("Withdraw the &chosen readings"), "Del");
+    auto* withdraw = addEntry(menu, "withdrawReadingsAction", tr("Withdraw the chosen readings"), "Del");
     // Only the readings table answers the key: in a text field it deletes a letter.
     withdraw->setShortcutContext(Qt::WidgetShortcut);
     connect(withdraw, &QAction::triggered, this, [this] { pages_->run()->withdrawChosen(); });
+    auto* withdrawn = addEntry(menu, "withdrawnReadingsAction", tr("Show withdrawn readings"), "Ctrl+Alt+A");
+    withdrawn->setCheckable(true);
+    connect(withdrawn, &QAction::toggled, this, [this](bool shown) { pages_->run()->setWithdrawnShown(shown); });
     addEntry(menu, "attachPhotoAction", tr("Attach &photo…"), "Ctrl+Shift+A", files_, &FileController::attachPhoto)
         ->setIcon(glyph_icon(Glyph::photo));
     auto* paste = addEntry(menu, "pastePhotoAction", tr("Paste p&hoto"), "Ctrl+V");
@@ -244,7 +254,7 @@ void MainWindow::makeSizingMenu() {
     addEntry(menu, "addPvSheetAction", tr("&Add PV sheet"), "Ctrl+Shift+V", records_, &RecordController::addPvSheet)->setIcon(glyph_icon(Glyph::add));
     addEntry(menu, "importPvSheetAction", tr("&Import PV sheet…"), "Ctrl+Alt+F", files_, &FileController::importPvSheet)
         ->setIcon(glyph_icon(Glyph::import_in));
-    addEntry(menu, "withdrawPvSheetAction", tr("&Withdraw PV sheet"), "Ctrl+Alt+W", records_, &RecordController::withdrawPvSheet);
+    addEntry(menu, "withdrawPvSheetAction", tr("Withdraw PV sheet"), "Ctrl+Alt+W", records_, &RecordController::withdrawPvSheet);
     addEntry(menu, "pvReportAction", tr("Make re&port of the PV check…"), "Ctrl+Alt+B", reports_, &ReportController::makePvReport)
         ->setIcon(glyph_icon(Glyph::report));
 }

@@ -68,7 +68,7 @@ void MainWindow::updateActions() {
     enable({"editLoadListAction", "withdrawLoadListAction", "addApplianceAction"}, lists);
     enable({"editApplianceAction", "removeApplianceAction"}, lists && pages_->loadLists()->selectedAppliance());
     enable({"exportSheetAction", "editRunFormAction", "withdrawRunAction", "enterReadingAction", "amendReadingAction", "withdrawReadingsAction",
-            "chooseMarkAction", "attachPhotoAction", "pastePhotoAction", "importLogAction", "runReportAction"},
+            "withdrawnReadingsAction", "chooseMarkAction", "attachPhotoAction", "pastePhotoAction", "importLogAction", "runReportAction"},
            record != nullptr);
     enable({"reminderRuleAction"}, running);
     enable({"endCutOffSeenAction", "endFoundOffAction", "endStoppedAction"}, running);

@@ -89,6 +89,7 @@ void MainWindow::connectRunPage() {
     connect(pages_->run(), &RunPage::importLogAsked, logs_, &LogController::chooseLog);
     connect(pages_->run(), &RunPage::followLogAsked, logs_, &LogController::followLog);
     connect(pages_->run(), &RunPage::ruleAsked, this, [this](const QString& run) { bench_->editRule(utf8_of(run)); });
+    connect(pages_->run(), &RunPage::endRunAsked, this, [this] { records_->endRun(); });
     connect(pages_->run(), &RunPage::editRunAsked, records_, &RecordController::editRun);
     connect(pages_->run(), &RunPage::logApplianceAsked, this, [this](const QString& run) { logs_->addLogAppliance(utf8_of(run)); });
     connect(pages_->run(), &RunPage::attachPhotoAsked, files_, &FileController::attachPhoto);

@@ -3,11 +3,16 @@
 // so it asks for no confirmation.
 #include "window/record_controller.h"
 
+#include "dialogs/end_form.h"
+#include "dialogs/ended_words.h"
 #include "dialogs/meter_form.h"
 #include "dialogs/method_form.h"
 #include "dialogs/run_form.h"
 #include "dialogs/start_form.h"
 #include "dialogs/unit_form.h"
+#include "forecast/end_doubts.h"
+#include "measure/entry_doubts.h"
+#include "pages/meters/meters_page.h"
 #include "pages/pv/pv_page.h"
 #include "pages/run/run_page.h"
 #include "services/reminders.h"
@@ -15,6 +20,10 @@
 #include "window/message_bar.h"
 #include "window/page_stack.h"
 #include "window/run_defaults.h"
+
+#include <QMainWindow>
+
+#include <algorithm>
 
 namespace ullage {
 
@@ -67,7 +76,9 @@ void RecordController::addMeter() {
     auto* form = new MeterForm(Meter{}, window_);
     connect(form, &FormDialog::submitted, this, [this, form] {
         const auto added = document_.addMeter(form->meter());
-        if (settle(*form, added)) pages_.showMeter(added.value().uuid);
+        if (!settle(*form, added)) return;
+        pages_.showMeter(added.value().uuid);
+        pages_.meters()->focusTable();
     });
     form->open();
 }
@@ -97,12 +108,10 @@ void RecordController::startRun() {
     }
     auto defaults = run_defaults(settings_, document_);
     defaults.unit_uuid = pages_.currentUnit().empty() ? document_.units().front().uuid : pages_.currentUnit();
-    // The next run of a unit is most often noted with the meter of its last one.
-    const auto earlier = document_.runs(defaults.unit_uuid);
-    if (!earlier.empty()) defaults.meter_uuid = earlier.back()->run.meter_uuid;
     auto* form = new StartForm(defaults, document_.units(), document_.meters(), document_.clock(), window_);
     connect(form, &FormDialog::submitted, this, [this, form] {
         const auto& start = form->start();
+        if (!form->confirmed(startDoubts(start.run))) return;
         const auto added = document_.startRun(start.run, start.first, start.gauge_step_percent);
         if (!settle(*form, added)) return;
         keep_run_defaults(settings_, start);
@@ -113,6 +122,24 @@ void RecordController::startRun() {
     form->open();
 }
 
+QStringList RecordController::startDoubts(const Run& run) const {
+    QStringList doubts;
+    for (const auto* record : document_.runs()) {
+        if (record->run.end != RunEnd::still_running) continue;
+        const QString name = text_of(record->unit.name);
+        if (record->run.unit_uuid == run.unit_uuid) {
+            doubts << tr("a %1 of %2 is still running").arg(text_of(run_kind_text(record->run.kind)), name);
+            continue;
+        }
+        for (const auto& meter_uuid : {run.meter_uuid, run.second_meter_uuid}) {
+            const Meter* meter = meter_uuid ? document_.meter(*meter_uuid) : nullptr;
+            if (meter && (record->run.meter_uuid == meter_uuid || record->run.second_meter_uuid == meter_uuid))
+                doubts << tr("%1 is in the running test of %2").arg(text_of(meter->name), name);
+        }
+    }
+    return doubts;
+}
+
 void RecordController::editRun() {
     const auto* record = document_.run(pages_.runUuid());
     if (!record) return;
@@ -121,15 +148,60 @@ void RecordController::editRun() {
     form->open();
 }
 
-void RecordController::endRun(RunEnd end) {
+void RecordController::endRun(std::optional<RunEnd> end) {
+    const auto* record = document_.run(pages_.runUuid());
+    if (!record || record->run.end != RunEnd::still_running) return;
+    const std::string run_uuid = record->run.uuid;
+    pages_.run()->keepDraft();
+    auto* form = new EndForm(
+        *record, end, EntryTexts::fromDraft(pages_.run()->draft()), document_.clock(),
+        [this, run_uuid](const RunEnding& ending) {
+            const RunRecord ended = asEnded(run_uuid, ending.run, ending.last);
+            return ended_words(ended, analyse_run(ended, document_.casebook().options()));
+        },
+        window_);
+    connect(form, &FormDialog::submitted, this, [this, form] { finishRun(*form); });
+    form->open();
+}
+
+RunRecord RecordController::asEnded(const std::string& run_uuid, const Run& run, const std::optional<ReadingValues>& last) const {
+    RunRecord ended = *document_.run(run_uuid);
+    ended.run = run;
+    if (!last) return ended;
+    Reading reading;
+    for (const Reading& each : ended.readings) reading.sequence = std::max(reading.sequence, each.sequence + 1);
+    reading.values = *last;
+    put_reading(ended.readings, reading);
+    return ended;
+}
+
+void RecordController::finishRun(EndForm& form) {
+    const RunEnding& ending = form.ending();
+    const RunRecord* record = document_.run(ending.run.uuid);
+    if (!record) return form.refuse(tr("This run is no longer in the open logbook."));
+    QStringList doubts;
+    const MeasureOptions options = document_.casebook().options();
+    if (ending.last)
+        for (const Doubt& doubt : entry_doubts(*record, *ending.last, document_.clock().now_ms(), options)) doubts << text_of(doubt.sentence);
+    for (const std::string& doubt : end_doubts(asEnded(ending.run.uuid, ending.run, ending.last), document_.unitFit(record->unit.uuid), options))
+        doubts << text_of(doubt);
+    if (!form.confirmed(doubts)) return;
+    const auto photos = ending.last ? pages_.run()->waitingPhotos() : std::vector<std::string>();
+    const bool row_taken = ending.row_taken;
+    const QString how = text_of(run_end_text(ending.run.end));
+    if (!settle(form, document_.endRun(ending.run, ending.last, photos))) return;
+    if (row_taken) pages_.run()->clearEntry();
+    messages_->dismiss();
+    messages_->showNote(tr("The run is ended: %1; Edit, Undo lets it go on.").arg(how));
+}
+
+void RecordController::reopenRun() {
     const auto* record = document_.run(pages_.runUuid());
     if (!record) return;
     auto run = record->run;
-    run.end = end;
+    run.end = RunEnd::still_running;
     tell(document_.updateRun(run));
 }
-
-void RecordController::reopenRun() { endRun(RunEnd::still_running); }
 
 void RecordController::withdrawRun() {
     if (!document_.run(pages_.runUuid())) return;

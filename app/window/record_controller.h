@@ -3,10 +3,12 @@
 
 #include "window/controller.h"
 
+#include <optional>
 #include <string>
 
 namespace ullage {
 
+class EndForm;
 class Reminders;
 
 /// What the logbook holds: units, meters, runs and PV sheets are added, edited and withdrawn, runs started, ended and opened again.
@@ -26,13 +28,19 @@ public:
     void withdrawMeter();
     void startRun();
     void editRun(); ///< that which is shown
-    void endRun(RunEnd end);
+    /// Opens the form that ends the run shown, with `end` chosen where it is given.
+    void endRun(std::optional<RunEnd> end = {});
     void reopenRun();
     void withdrawRun();
     void addPvSheet();
     void withdrawPvSheet();
 
 private:
+    /// What speaks against starting this run now, a clause each.
+    [[nodiscard]] QStringList startDoubts(const Run& run) const;
+    void finishRun(EndForm& form);
+    [[nodiscard]] RunRecord asEnded(const std::string& run_uuid, const Run& run, const std::optional<ReadingValues>& last) const;
+
     Reminders& reminders_;
 };
 

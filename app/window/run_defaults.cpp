@@ -11,10 +11,6 @@ namespace ullage {
 
 namespace {
 
-const QString meter_name = QStringLiteral("start/meter");
-const QString load_name = QStringLiteral("start/load");
-const QString zone_name = QStringLiteral("start/zone");
-
 QString kind_name(const std::string& unit_uuid) { return QStringLiteral("start/kind/%1").arg(raw_text(unit_uuid)); }
 QString rule_name(RunKind kind) { return QStringLiteral("start/rule/%1").arg(static_cast<int>(kind)); }
 
@@ -22,10 +18,11 @@ QString rule_name(RunKind kind) { return QStringLiteral("start/rule/%1").arg(sta
 
 RunDefaults run_defaults(const Settings& settings, const Document& document) {
     RunDefaults defaults;
-    const auto meter = utf8_of(settings.remembered(meter_name));
-    if (document.meter(meter)) defaults.meter_uuid = meter;
-    defaults.load = utf8_of(settings.remembered(load_name));
-    defaults.time_zone = utf8_of(settings.remembered(zone_name));
+    for (const auto* record : document.runs()) {
+        const auto known = defaults.last_of_unit.find(record->unit.uuid);
+        if (known == defaults.last_of_unit.end() || known->second.created_ms <= record->run.created_ms)
+            defaults.last_of_unit.insert_or_assign(record->unit.uuid, record->run);
+    }
     for (const auto& unit : document.units())
         if (const auto kind = run_kind_from(utf8_of(settings.remembered(kind_name(unit.uuid))))) defaults.kind_of_unit[unit.uuid] = *kind;
     for (const auto kind : all_run_kinds)
@@ -34,9 +31,6 @@ RunDefaults run_defaults(const Settings& settings, const Document& document) {
 }
 
 void keep_run_defaults(Settings& settings, const RunStart& start) {
-    settings.remember(meter_name, raw_text(start.run.meter_uuid.value_or(std::string())));
-    if (start.run.kind != RunKind::no_load_drain && start.run.kind != RunKind::standby) settings.remember(load_name, raw_text(start.run.load));
-    settings.remember(zone_name, raw_text(start.run.time_zone));
     settings.remember(kind_name(start.run.unit_uuid), text_of(run_kind_text(start.run.kind)));
     settings.remember(rule_name(start.run.kind), kept_rule(start.rule));
 }

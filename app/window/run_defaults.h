@@ -8,11 +8,11 @@ namespace ullage {
 
 class Settings;
 
-/// The choices of last time, from the settings: meter, load, zone, each unit's kind of run, each kind's reminders. A meter that is no longer in
-/// the logbook is left out; `unit_uuid` stays empty.
+/// The last run of each unit, from the logbook; each unit's kind of run and each kind's reminders as last chosen, from the settings. `unit_uuid`
+/// stays empty.
 [[nodiscard]] RunDefaults run_defaults(const Settings& settings, const Document& document);
 
-/// Keeps the choices of a run that was started. The load of a no-load drain is not kept.
+/// Keeps kind and reminders of a run that was started.
 void keep_run_defaults(Settings& settings, const RunStart& start);
 
 } // namespace ullage

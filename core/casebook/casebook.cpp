@@ -17,6 +17,7 @@ struct Casebook::RunCase {
     std::shared_ptr<const RunAnalysis> projected; ///< with what its unit's other runs say; only for a projection
     std::shared_ptr<const RunForecast> forecast;
     std::shared_ptr<const TwoAccounts> accounts;
+    std::shared_ptr<const RunForecast> at_last_reading{};
 };
 
 /// The runs of a unit and what they say together. A unit any of whose runs changes gets another case.
@@ -225,8 +226,8 @@ std::shared_ptr<const RunForecast> Casebook::forecast(const std::string& run_uui
 std::shared_ptr<const RunForecast> Casebook::forecast_at_last_reading(const std::string& run_uuid) const {
     const auto run = run_case(run_uuid);
     if (!run) return nullptr;
-    const auto own = own_analysis(*run);
-    return std::make_shared<const RunForecast>(ullage::forecast_at_last_reading(*run->record, own->energy, *fit_of(*run->unit), given_options()));
+    return kept_or(mutex_, run->at_last_reading,
+                   [&] { return ullage::forecast_at_last_reading(*run->record, own_analysis(*run)->energy, *fit_of(*run->unit), given_options()); });
 }
 
 std::shared_ptr<const TwoAccounts> Casebook::accounts(const std::string& run_uuid) const {

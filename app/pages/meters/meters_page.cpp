@@ -91,6 +91,8 @@ void MetersPage::showMeter(const std::string& meter_uuid) {
     refresh();
 }
 
+void MetersPage::focusTable() { table_->setFocus(Qt::OtherFocusReason); }
+
 void MetersPage::choose() {
     const int row = model_->rowOf(chosen_);
     if (row < 0 || table_->currentIndex().isValid()) return;

@@ -23,6 +23,7 @@ public:
 
     /// Selects a meter.
     void showMeter(const std::string& meter_uuid);
+    void focusTable(); ///< where Space and Enter withdraw nothing
     /// The selected meter; empty when none is.
     [[nodiscard]] std::string selectedMeter() const;
 

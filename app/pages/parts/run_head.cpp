@@ -12,7 +12,6 @@
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QMenu>
 #include <QPushButton>
 
 #include <algorithm>
@@ -36,7 +35,7 @@ QString run_about(const RunRecord& record) {
 
 RunHead::RunHead(QWidget* parent)
     : QWidget(parent), title_label_(new QLabel(this)), about_label_(new ElidedLabel(this)), state_label_(new QLabel(this)),
-      titles_(new QWidget(this)), buttons_(new QWidget(this)), grid_(new QGridLayout(this)), end_menu_(new QMenu(this)) {
+      titles_(new QWidget(this)), buttons_(new QWidget(this)), grid_(new QGridLayout(this)) {
     setObjectName(QStringLiteral("runHead"));
     title_label_->setObjectName(QStringLiteral("unitNameLabel"));
     about_label_->setObjectName(QStringLiteral("runAboutLabel"));
@@ -44,7 +43,7 @@ RunHead::RunHead(QWidget* parent)
     title_label_->setTextFormat(Qt::PlainText);
 
     mark_action_ = addAction("markAction", tr("Mark…"), tr("Note an event: load changed, meter zeroed, cut-off"));
-    end_action_ = addAction("endRunAction", tr("End run"), tr("Say how this run ended"));
+    end_action_ = addAction("endRunAction", tr("End run…"), tr("Say how and when this run ended, and what was shown then"));
     photo_action_ = addAction("photoAction", tr("Photo…"), tr("Attach photos to the chosen reading, or to the next one"));
     amend_action_ = addAction("amendAction", tr("Amend"), tr("Change the chosen reading, or else the last; the old values are kept"));
     withdraw_action_ = addAction("withdrawAction", tr("Withdraw"), tr("Take the chosen readings out; undo brings them back"));
@@ -56,7 +55,7 @@ RunHead::RunHead(QWidget* parent)
     connect(withdraw_action_, &QAction::triggered, this, &RunHead::withdrawAsked);
     connect(photo_action_, &QAction::triggered, this, &RunHead::photoAsked);
     connect(edit_action_, &QAction::triggered, this, &RunHead::editAsked);
-    buildEndMenu();
+    connect(end_action_, &QAction::triggered, this, &RunHead::endAsked);
 
     auto* titles = new QHBoxLayout(titles_);
     titles->setContentsMargins(0, 0, 0, 0);
@@ -69,9 +68,7 @@ RunHead::RunHead(QWidget* parent)
     buttons->setContentsMargins(0, 0, 0, 0);
     buttons->setSpacing(spacing::grid_px);
     buttons->addWidget(addButton("markButton", *mark_action_));
-    QPushButton* end_button = addButton("endRunButton", *end_action_);
-    end_button->setMenu(end_menu_);
-    buttons->addWidget(end_button);
+    buttons->addWidget(addButton("endRunButton", *end_action_));
     buttons->addWidget(addButton("nextReadingButton", *rule_action_));
     buttons->addWidget(addButton("photoButton", *photo_action_));
     buttons->addWidget(addButton("amendButton", *amend_action_));
@@ -107,16 +104,6 @@ QPushButton* RunHead::addButton(const char* name, QAction& action) {
         button->setVisible(action.isVisible());
     });
     return button;
-}
-
-void RunHead::buildEndMenu() {
-    for (const RunEnd end : all_run_ends) {
-        if (end == RunEnd::still_running) continue;
-        QAction* action = end_menu_->addAction(text_of(run_end_text(end)));
-        action->setObjectName(text_of(run_end_text(end)).replace(QLatin1Char(' '), QLatin1Char('_')) + QStringLiteral("Action"));
-        connect(action, &QAction::triggered, this, [this, end] { emit endAsked(end); });
-    }
-    end_action_->setMenu(end_menu_);
 }
 
 void RunHead::applyFonts() {

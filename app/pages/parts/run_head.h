@@ -7,7 +7,6 @@
 
 class QGridLayout;
 class QLabel;
-class QMenu;
 class QPushButton;
 class QAction;
 
@@ -27,14 +26,14 @@ public:
     void setReadingChosen(bool amendable, bool withdrawable);
     /// Whether reminders are at hand; at first they are not.
     void setRemindersOffered(bool offered);
-    /// The actions, for menus: mark, end run (a menu), attach photo, amend, withdraw, edit run, next reading.
+    /// The actions, for menus: mark, end run, attach photo, amend, withdraw, edit run, next reading.
     [[nodiscard]] QList<QAction*> runActions() const;
 
     [[nodiscard]] QSize minimumSizeHint() const override;
 
 signals:
     void markAsked();
-    void endAsked(ullage::RunEnd end);
+    void endAsked();
     void amendAsked();
     void withdrawAsked();
     void editAsked();
@@ -48,7 +47,6 @@ protected:
 private:
     QAction* addAction(const char* name, const QString& text, const QString& hint);
     QPushButton* addButton(const char* name, QAction& action);
-    void buildEndMenu();
     void applyFonts();
     void fit();
 
@@ -58,7 +56,6 @@ private:
     QWidget *titles_, *buttons_;
     QGridLayout* grid_;
     QAction *mark_action_, *end_action_, *amend_action_, *withdraw_action_, *edit_action_, *rule_action_, *photo_action_;
-    QMenu* end_menu_;
     bool running_ = false, reminders_offered_ = false;
 };
 

@@ -17,6 +17,7 @@ struct ChartedRun {
     std::vector<ReferenceDepth> depths = {}; ///< known_depths() of the run
     const RunForecast* forecast = nullptr;   ///< of a running run, else null
     const TwoAccounts* accounts = nullptr;   ///< null where there is no run
+    std::optional<UtcMs> now_ms{};           ///< of a running run, from which what is to come counts
 };
 
 } // namespace ullage

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/run/entry_row.h"
 
-#include "measure/entry_doubts.h"
+#include "base/number.h"
+#include "formats/entry/entry_text.h"
+#include "measure/before_reset.h"
+#include "measure/entry_mend.h"
 #include "pages/parts/page_parts.h"
 #include "pages/run/photo_intake.h"
 #include "pages/run/waiting_photos.h"
@@ -69,6 +72,14 @@ bool EntryRow::eventFilter(QObject* watched, QEvent* event) {
         event->ignore();
         return true;
     }
+    if (event->type() == QEvent::ShortcutOverride && texts().empty()) {
+        // An empty row has nothing to take back by itself: the key means the logbook.
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+            event->ignore();
+            return true;
+        }
+    }
     if (event->type() == QEvent::KeyPress) {
         if (static_cast<QKeyEvent*>(event)->matches(QKeySequence::Paste) && paste_means_photo()) {
             emit photoPasteAsked();
@@ -125,6 +136,8 @@ void EntryRow::setTexts(const EntryTexts& texts) {
     setUnfolded(texts.mark.has_value() || !texts.display_watts.isEmpty());
 }
 
+std::vector<std::string> EntryRow::waitingPhotos() const { return photos_->uuids(); }
+
 QString EntryRow::message() const { return message_label_->isHidden() ? QString() : message_label_->text(); }
 
 void EntryRow::takeTime(const QString& text) {
@@ -176,7 +189,7 @@ void EntryRow::record() {
         return;
     }
     const UtcMs now_ms = document_.clock().now_ms();
-    const EntryReading entry = read_entry(texts(), now_ms, run->run.time_zone);
+    const EntryReading entry = read_entry(texts(), now_ms, run->run.time_zone, steps_of(*run));
     if (!entry.values) {
         showMessage(entry.message, widgetOf(entry.field));
         return;
@@ -184,7 +197,7 @@ void EntryRow::record() {
     showMessage({});
     const auto doubts = entry_doubts(*run, *entry.values, now_ms);
     if (doubts.empty()) {
-        write(*entry.values);
+        write({*entry.values});
         return;
     }
     QStringList sentences;
@@ -192,26 +205,54 @@ void EntryRow::record() {
     QString question = sentences.join(QStringLiteral("; "));
     question[0] = question[0].toUpper();
     questioned_ = entry.values;
+    doubted_ = doubts.front().part;
     const bool fell = std::ranges::any_of(doubts, [](const Doubt& d) { return d.kind == DoubtKind::register_fell; });
-    question_bar_->ask(question + tr(". Is that right?"), fell && !texts().mark);
+    mended_ = mended_entry(*run, *entry.values, doubts, now_ms);
+    const QString meant = mended_ ? tr("%1 Wh").arg(text_of(exact_text(*mended_->register_wh))) : QString();
+    question_bar_->ask(question + tr(". Is that right?"), fell && !texts().mark, meant);
     keepDraft();
 }
 
 void EntryRow::answer(QuestionBar::Answer answer) {
     if (!questioned_) return;
     ReadingValues values = *questioned_;
-    questioned_.reset();
     switch (answer) {
-    case QuestionBar::Answer::correct: focusGauge(); return;
-    case QuestionBar::Answer::zeroed: values.mark = MarkKind::meter_zeroed; break;
+    case QuestionBar::Answer::correct:
+        questioned_.reset();
+        focusDoubted();
+        return;
+    case QuestionBar::Answer::zeroed:
+        question_bar_->askValue(tr("What did the register show just before? With it nothing is missing. Where it is not known, press Enter."));
+        return;
+    case QuestionBar::Answer::mended: values = mended_.value_or(values); break;
     case QuestionBar::Answer::swapped: values.mark = MarkKind::meter_swapped; break;
     case QuestionBar::Answer::keep: break;
     }
-    write(values);
+    questioned_.reset();
+    write({values});
 }
 
-void EntryRow::write(const ReadingValues& values) {
-    const auto noted = document_.record(utf8_of(run_uuid_), values, photos_->uuids());
+void EntryRow::takeBefore(const QString& text) {
+    if (!questioned_) return;
+    ReadingValues values = *questioned_;
+    if (text.trimmed().isEmpty()) {
+        values.mark = MarkKind::meter_zeroed;
+        questioned_.reset();
+        question_bar_->drop();
+        return write({values});
+    }
+    const RunRecord* run = document_.run(utf8_of(run_uuid_));
+    const auto before_wh = parse_register_wh(utf8_of(text.trimmed()), run == nullptr ? std::nullopt : steps_of(*run).first_wh);
+    if (run == nullptr || !before_wh) return question_bar_->refuseValue(before_wh ? QString() : text_of(before_wh.error().sentence()));
+    const auto readings = readings_of_reset(*run, values, before_wh.value());
+    if (!readings) return question_bar_->refuseValue(text_of(readings.error().sentence()));
+    questioned_.reset();
+    question_bar_->drop();
+    write(readings.value());
+}
+
+void EntryRow::write(const std::vector<ReadingValues>& values) {
+    const auto noted = document_.recordTogether(utf8_of(run_uuid_), values, photos_->uuids());
     if (!noted) {
         showMessage(tr("Not recorded. %1").arg(text_of(noted.error().sentence())));
         focusGauge();
@@ -245,6 +286,20 @@ void EntryRow::showNow() {
     const UtcMs now_ms = document_.clock().now_ms();
     time_edit_->setPlaceholderText(run == nullptr ? QString() : raw_text(clock_text(now_ms, run->run.time_zone)));
     minute_timer_.start(ms_to_next_minute(now_ms));
+}
+
+void EntryRow::focusDoubted() {
+    QLineEdit* field = gauge_edit_;
+    switch (doubted_) {
+    case DoubtedPart::time: field = time_edit_; break;
+    case DoubtedPart::register_value: field = register_edit_; break;
+    case DoubtedPart::meter_power: field = watts_edit_; break;
+    case DoubtedPart::display_power: field = display_edit_; break;
+    case DoubtedPart::run:
+    case DoubtedPart::gauge: break;
+    }
+    field->setFocus(Qt::OtherFocusReason);
+    field->selectAll();
 }
 
 void EntryRow::focusGauge() {

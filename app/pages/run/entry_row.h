@@ -3,6 +3,7 @@
 
 #include "dialogs/entry_texts.h"
 #include "document/document.h"
+#include "measure/entry_doubts.h"
 #include "pages/parts/question_bar.h"
 
 #include <QTimer>
@@ -33,6 +34,7 @@ public:
     /// Keeps the half-typed row of the run before and brings back that of this one. An unknown run disables the row.
     void setRun(const QString& runUuid);
     [[nodiscard]] EntryTexts texts() const;
+    [[nodiscard]] std::vector<std::string> waitingPhotos() const; ///< for the next reading, by uuid
     /// The message below the fields; empty when there is none.
     [[nodiscard]] QString message() const;
 
@@ -68,8 +70,11 @@ private:
     void orderTabs();
     void setTexts(const EntryTexts& texts);
     void edited();
+    void focusDoubted();
     void answer(QuestionBar::Answer answer);
-    void write(const ReadingValues& values);
+    /// What the register showed just before a reset, as typed; empty where it is not known.
+    void takeBefore(const QString& text);
+    void write(const std::vector<ReadingValues>& values);
     void showMessage(const QString& message, QWidget* field = nullptr);
     void setUnfolded(bool unfolded);
     void takeTime(const QString& text);
@@ -82,9 +87,10 @@ private:
     Document& document_;
     QString run_uuid_;
     QTimer minute_timer_, draft_timer_;
-    bool filling_ = false;  ///< texts are being set by the program, not typed
-    bool unfolded_ = false; ///< mark and display watts were asked for
-    std::optional<ReadingValues> questioned_;
+    bool filling_ = false;                             ///< texts are being set by the program, not typed
+    bool unfolded_ = false;                            ///< mark and display watts were asked for
+    std::optional<ReadingValues> questioned_, mended_; ///< what is questioned, and what was probably meant
+    DoubtedPart doubted_ = DoubtedPart::gauge;         ///< of what is questioned, the first
     QLineEdit *time_edit_, *gauge_edit_, *register_edit_, *second_register_edit_, *watts_edit_, *display_edit_, *remark_edit_;
     QComboBox* mark_combo_;
     QToolButton* more_button_;

@@ -63,6 +63,7 @@ void EntryRow::buildFields() {
     message_label_->setTextFormat(Qt::PlainText);
     message_label_->hide();
     connect(question_bar_, &QuestionBar::answered, this, &EntryRow::answer);
+    connect(question_bar_, &QuestionBar::valueGiven, this, &EntryRow::takeBefore);
     connect(photos_, &WaitingPhotos::timeTaken, this, &EntryRow::takeTime);
     connect(photos_, &WaitingPhotos::error, this, [this](const QString& sentence) { showMessage(sentence); });
 }

@@ -45,7 +45,7 @@ ReadingsView::ReadingsView(ReadingsModel& model, QWidget* parent) : QTableView(p
     connect(&model, &QAbstractItemModel::modelReset, this, &ReadingsView::spanDays);
     connect(&model, &QAbstractItemModel::dataChanged, this, &ReadingsView::spanDays);
     connect(this, &QTableView::doubleClicked, this, [this](const QModelIndex& index) {
-        if (const QString uuid = model_.uuidAt(index.row()); !uuid.isEmpty()) emit amendAsked(uuid);
+        if (const QString uuid = model_.uuidAt(index.row()); !uuid.isEmpty() && !model_.isWithdrawn(index.row())) emit amendAsked(uuid);
     });
     connect(selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] {
         if (!selecting_) emit readingsChosen(selectedReadings());
@@ -79,7 +79,7 @@ QStringList ReadingsView::selectedReadings() const {
     std::ranges::sort(rows, {}, &QModelIndex::row);
     QStringList uuids;
     for (const QModelIndex& row : rows)
-        if (const QString uuid = model_.uuidAt(row.row()); !uuid.isEmpty()) uuids << uuid;
+        if (const QString uuid = model_.uuidAt(row.row()); !uuid.isEmpty() && !model_.isWithdrawn(row.row())) uuids << uuid;
     return uuids;
 }
 
@@ -127,13 +127,20 @@ void ReadingsView::changeEvent(QEvent* event) {
 
 void ReadingsView::keyPressEvent(QKeyEvent* event) {
     const bool asks = event->key() == Qt::Key_F2 || event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    const QString uuid = model_.uuidAt(currentIndex().row());
+    const int current = currentIndex().row();
+    const QString uuid = current < 0 || model_.isWithdrawn(current) ? QString() : model_.uuidAt(current);
     if (asks && !uuid.isEmpty()) {
         emit amendAsked(uuid);
         return;
     }
-    if (event->key() == Qt::Key_Delete && !selectedReadings().isEmpty()) {
-        emit withdrawAsked();
+    if (event->key() == Qt::Key_Delete) {
+        // What goes is seen to go: the chosen readings, else that of the current row, and none that is out of sight.
+        if (selectedReadings().isEmpty() && !uuid.isEmpty()) selectRow(currentIndex().row());
+        const QModelIndexList chosen = selectionModel()->selectedRows();
+        if (selectedReadings().isEmpty()) return;
+        const bool in_sight = std::ranges::any_of(chosen, [this](const QModelIndex& row) { return viewport()->rect().intersects(visualRect(row)); });
+        if (in_sight) emit withdrawAsked();
+        else scrollTo(chosen.constFirst());
         return;
     }
     QTableView::keyPressEvent(event);

@@ -9,7 +9,8 @@ namespace ullage {
 class ReadingsModel;
 
 /// The readings table: columns sized from the font, day headings across, words in the middle while it is empty. F2, Enter or a
-/// double click asks to amend, Delete to withdraw.
+/// double click asks to amend, Delete to withdraw: the chosen readings, else that of the current row. What is out of sight it brings into sight
+/// first.
 class ReadingsView final : public QTableView {
     Q_OBJECT
 public:
@@ -18,7 +19,7 @@ public:
     void setEmptyText(const QString& text);
     /// Selects these readings and brings the first into sight; announces nothing.
     void selectReadings(const QStringList& readingUuids);
-    [[nodiscard]] QStringList selectedReadings() const;
+    [[nodiscard]] QStringList selectedReadings() const; ///< without withdrawn ones
     /// Width that shows every column whole, remarks cut to their heading, pixels.
     [[nodiscard]] int neededWidth() const;
 

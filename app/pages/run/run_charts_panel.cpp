@@ -79,6 +79,15 @@ void RunChartsPanel::setRun(std::function<ChartedRun()> charted) {
     while (!stale_.empty()) fill(*stale_.begin(), now);
 }
 
+void RunChartsPanel::countDown() {
+    if (!charted_ || !isVisible()) return;
+    const ChartedRun now = charted_();
+    // A run of many readings is drawn anew when one comes.
+    if (!now.record || now.forecast == nullptr || now.record->readings.size() > most_filled_at_once) return;
+    const int energy = indexOf(energy_.chart);
+    if (energy >= 0 && !stale_.contains(energy)) fill(energy, now);
+}
+
 void RunChartsPanel::fillNext() {
     if (stale_.empty()) return;
     const ChartedRun now = charted_();
@@ -95,7 +104,7 @@ void RunChartsPanel::fill(int tab, const ChartedRun& run) {
         highlight(plot);
     };
     const QWidget* page = widget(tab);
-    if (page == energy_.chart) draw(energy_, energy_chart(*run.record, *run.analysis, run.forecast, run.accounts));
+    if (page == energy_.chart) draw(energy_, energy_chart(*run.record, *run.analysis, run.forecast, run.accounts, run.now_ms));
     else if (page == error_.chart) draw(error_, gauge_error_chart(*run.record, *run.analysis, run.depths));
     else if (page == load_.chart) draw(load_, load_chart(*run.record, *run.analysis));
     else if (page == intervals_view_) intervals_model_->setRun(*run.record, *run.analysis);

@@ -29,6 +29,8 @@ public:
     /// Draws the run that `charted` gives; nothing where it gives no record. The tabs of a long run are drawn in turns of their own, that in sight
     /// first, for which it is asked again.
     void setRun(std::function<ChartedRun()> charted);
+    /// What is to come of a running run counts from now on.
+    void countDown();
     void setHighlighted(const QStringList& readingUuids);
     /// Width from which the charts can be read beside a table, pixels.
     [[nodiscard]] int neededWidth() const;

@@ -39,7 +39,7 @@ RunPage::RunPage(Document& document, const Reminders* reminders, QWidget* parent
 
 void RunPage::connectParts() {
     connect(head_, &RunHead::markAsked, entry_, &EntryRow::askMark);
-    connect(head_, &RunHead::endAsked, this, [this](RunEnd end) { tell(presenter_.endRun(end)); });
+    connect(head_, &RunHead::endAsked, this, &RunPage::endRunAsked);
     connect(head_, &RunHead::amendAsked, this, &RunPage::amendChosenOrLast);
     connect(head_, &RunHead::ruleAsked, this, [this] { emit ruleAsked(runUuid()); });
     head_->setRemindersOffered(reminders_ != nullptr);
@@ -78,6 +78,7 @@ void RunPage::connectParts() {
     for (auto signal : {&Document::opened, &Document::closed}) connect(&document_, signal, this, [this] { showRun({}); });
     minute_timer_.setSingleShot(true);
     connect(&minute_timer_, &QTimer::timeout, this, &RunPage::showFigures);
+    connect(&minute_timer_, &QTimer::timeout, charts_, &RunChartsPanel::countDown);
 }
 
 void RunPage::showRun(const QString& runUuid) {
@@ -178,7 +179,15 @@ void RunPage::amend(const QString& readingUuid) {
 
 void RunPage::withdrawChosen() { tell(presenter_.withdraw(readings_->selectedReadings())); }
 
+void RunPage::setWithdrawnShown(bool shown) { model_->setWithdrawnShown(shown); }
+
+void RunPage::keepDraft() { entry_->keepDraft(); }
+
 QString RunPage::draft() const { return entry_->texts().draft(); }
+
+std::vector<std::string> RunPage::waitingPhotos() const { return entry_->waitingPhotos(); }
+
+void RunPage::clearEntry() { entry_->clear(); }
 
 void RunPage::tell(const Result<void>& outcome) {
     if (outcome) emit done();

@@ -44,7 +44,7 @@ public:
     /// page empty.
     void showRun(const QString& runUuid);
     [[nodiscard]] QString runUuid() const { return raw_text(presenter_.runUuid()); }
-    /// Actions for a menu: mark, end run (with its own menu), amend, withdraw, edit run.
+    /// Actions for a menu: mark, end run, amend, withdraw, edit run.
     [[nodiscard]] QList<QAction*> runActions() const;
     /// Takes photos in from files, for the entry row where that has the keyboard, else for the one chosen reading, else for the
     /// entry row.
@@ -54,13 +54,21 @@ public:
 
     /// Shows which logs are followed, and offers it. It must outlive the page.
     void setLogFollower(LogFollower& follower);
-    /// What is half typed in the entry row, as its run keeps it; to be taken along into another logbook.
+    /// Keeps what is half typed in the entry row with its run, at once.
+    void keepDraft();
+    /// What is half typed in the entry row, as its run keeps it; to be taken along into another logbook, or into the form that ends the run.
     [[nodiscard]] QString draft() const;
+    /// The photos that wait for the next reading, by uuid.
+    [[nodiscard]] std::vector<std::string> waitingPhotos() const;
+    /// Withdrawn readings too, struck out; at first not.
+    void setWithdrawnShown(bool shown);
     /// Without charts the readings and what they say have the whole page.
     void setChartsShown(bool shown);
 
 public slots:
     void focusEntry();
+    /// Empties the entry row: what was half typed there is recorded elsewhere.
+    void clearEntry();
     /// Unfolds the mark chooser of the entry row.
     void askMark();
     /// Opens the amendment of the chosen reading; of the last one entered where none is chosen or the keyboard is in the entry row.
@@ -76,6 +84,8 @@ signals:
     void error(const QString& sentence);
     /// A change has succeeded: what went wrong before is answered.
     void done();
+    /// The form that ends the run is wanted.
+    void endRunAsked();
     /// The form of the run is wanted.
     void editRunAsked(const QString& runUuid);
     /// The form of the run's reminders is wanted.

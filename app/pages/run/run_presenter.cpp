@@ -60,9 +60,10 @@ ChartedRun RunPresenter::charted() const {
     // Only a full drain has depths.
     if (!charted.analysis->gauge.depths.empty())
         charted.depths = known_depths(*charted.record, *charted.analysis, document_.unitFit(charted.record->unit.uuid));
-    // What the charts show of a forecast does not depend on the present: where there are reminders, it is that which the strip takes from them.
-    if (charted.record->run.end == RunEnd::still_running)
-        charted.forecast = reminders_ ? &reminders_->forecast(run_uuid_) : &document_.forecast(run_uuid_, document_.clock().now_ms());
+    if (charted.record->run.end != RunEnd::still_running) return charted;
+    charted.now_ms = document_.clock().now_ms();
+    // Where there are reminders, it is the forecast which the strip takes from them.
+    charted.forecast = reminders_ ? &reminders_->forecast(run_uuid_) : &document_.forecast(run_uuid_, document_.clock().now_ms());
     return charted;
 }
 
@@ -106,14 +107,6 @@ Result<void> RunPresenter::acceptAssumption(const QString& reading_uuid) {
         return acceptance->withdraw ? document_.withdrawReading(reading->uuid, reason) : amend(reading->uuid, acceptance->values, reason);
     }
     return {};
-}
-
-Result<void> RunPresenter::endRun(RunEnd end) {
-    const RunRecord* record_now = record();
-    if (record_now == nullptr) return {};
-    Run run = record_now->run;
-    run.end = end;
-    return document_.updateRun(run);
 }
 
 } // namespace ullage

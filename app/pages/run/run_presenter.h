@@ -61,7 +61,6 @@ public:
     /// Writes into the reading what the analysis has assumed of its register, see accept_register_correction();
     /// nothing where it has assumed nothing.
     Result<void> acceptAssumption(const QString& reading_uuid);
-    Result<void> endRun(RunEnd end); ///< nothing where record() is null
 
 private:
     Document& document_;

@@ -59,14 +59,38 @@ std::vector<std::string_view> words_of(std::string_view text) {
     return words;
 }
 
-/// `2:40`, `02:40` or `02:40:30` put into `time`; from_local judges the numbers.
+/// `2:40`, `02:40`, `02.40`, `0240` or `02:40:30` put into `time`; from_local judges the numbers.
 bool take_clock(std::string_view text, LocalTime& time) {
-    const auto parts = split(text, ':');
+    if (const auto four = whole(text, 4, 4)) {
+        time.hour = *four / 100, time.minute = *four % 100, time.second = time.millisecond = 0;
+        return true;
+    }
+    const auto parts = split(text, text.find(':') == std::string_view::npos ? '.' : ':');
     if (parts.size() < 2 || parts.size() > 3) return false;
     const auto hour = whole(parts[0], 1, 2), minute = whole(parts[1], 2, 2);
     const auto second = parts.size() == 3 ? whole(parts[2], 2, 2) : std::optional<int>(0);
     if (!hour || !minute || !second) return false;
     time.hour = *hour, time.minute = *minute, time.second = *second, time.millisecond = 0;
+    return true;
+}
+
+/// `am` or `pm` at the end, apart from the time or joined to it, taken off.
+std::optional<bool> take_half_of_day(std::vector<std::string_view>& words) {
+    for (const bool afternoon : {false, true}) {
+        const std::string_view half = afternoon ? "pm" : "am";
+        if (words.empty() || !words.back().ends_with(half)) continue;
+        words.back().remove_suffix(half.size());
+        if (words.back().empty()) words.pop_back();
+        return afternoon;
+    }
+    return std::nullopt;
+}
+
+/// 12:05 am is 00:05, 12:05 pm is 12:05. False for an hour that no such clock shows.
+bool by_half_of_day(std::optional<bool> afternoon, LocalTime& time) {
+    if (!afternoon) return true;
+    if (time.hour < 1 || time.hour > 12) return false;
+    time.hour = time.hour % 12 + (*afternoon ? 12 : 0);
     return true;
 }
 
@@ -95,9 +119,10 @@ public:
         if (typed.front() == '-') return ago(typed.substr(1), original);
         if (typed.ends_with(" ago")) return ago(typed.substr(0, typed.size() - 4), original);
         if (typed.size() > 4 && typed[4] == '-') return iso(typed);
-        const auto words = words_of(typed);
+        auto words = words_of(typed);
+        const std::optional<bool> afternoon = take_half_of_day(words);
         LocalTime time;
-        if (!take_clock(words.back(), time)) return no_moment(original);
+        if (words.empty() || !take_clock(words.back(), time) || !by_half_of_day(afternoon, time)) return no_moment(original);
         if (words.size() == 1) return latest_clock(time);
         if (words.size() == 2 && words[0] == "today") return on_day(to_local(now_ms_, zone_), time);
         if (words.size() == 2 && words[0] == "yesterday") return on_day(day_before(to_local(now_ms_, zone_)), time);

@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
 #include <span>
 #include <string>
 
@@ -45,11 +46,37 @@ std::string without_blanks(std::string_view text) {
     return result;
 }
 
+/// `1.234,5` to `1234,5`: of two kinds of signs the last is the decimal sign, and the other one parts groups of three digits. Unchanged where it does
+/// not stand so.
+std::string without_groups(std::string_view number) {
+    const auto point = number.rfind('.'), comma = number.rfind(',');
+    if (point == std::string_view::npos || comma == std::string_view::npos) return std::string(number);
+    const char decimal = point > comma ? '.' : ',', group = point > comma ? ',' : '.';
+    const std::string_view whole = number.substr(0, number.find(decimal));
+    if (number.find(decimal) != number.rfind(decimal) || whole.find(group) == std::string_view::npos) return std::string(number);
+    if (number.find(group, whole.size()) != std::string_view::npos) return std::string(number);
+    std::string joined;
+    std::size_t digits = 0;
+    bool first_group = true;
+    for (const char each : whole) {
+        if (each != group) {
+            joined += each;
+            ++digits;
+            continue;
+        }
+        if (digits == 0 || digits > 3 || (!first_group && digits != 3)) return std::string(number);
+        first_group = false;
+        digits = 0;
+    }
+    if (digits != 3) return std::string(number);
+    return joined + std::string(number.substr(whole.size()));
+}
+
 Result<double> parse_entry(std::string_view text, const Entry& entry) {
     const std::string typed = plain_entry(text);
     if (typed.empty()) return refused("nothing was typed", entry.expected);
     const auto after_number = std::string_view(typed).find_first_not_of("0123456789.,+-");
-    const std::string_view number_part = trimmed(std::string_view(typed).substr(0, after_number));
+    const std::string number_part = without_groups(trimmed(std::string_view(typed).substr(0, after_number)));
     const std::string unit = after_number == std::string::npos ? std::string() : without_blanks(std::string_view(typed).substr(after_number));
     if (number_part.empty()) return refused(fmt::format("`{}` is no number", text), entry.expected);
     if (const Result<double> number = parse_number(number_part); !number) return refused(number.error().what, entry.expected);
@@ -64,7 +91,18 @@ Result<double> parse_entry(std::string_view text, const Entry& entry) {
     return refused(fmt::format("`{}` is not understood after the number", unit), entry.expected);
 }
 
+bool shown_by(double wh, double step_wh) { return std::abs(wh / step_wh - std::round(wh / step_wh)) < 1e-6; }
+
 } // namespace
+
+Result<double> parse_register_wh(std::string_view text, std::optional<double> step_wh) {
+    const Result<double> in_wh = parse_energy_wh(text);
+    const std::string typed = plain_entry(text);
+    const bool bare = typed.find_first_not_of("0123456789.,+- ") == std::string::npos;
+    if (!in_wh || !bare || !step_wh || *step_wh <= 0 || shown_by(in_wh.value(), *step_wh)) return in_wh;
+    const Result<double> in_kwh = parse_energy_wh(typed + " kwh");
+    return in_kwh && shown_by(in_kwh.value(), *step_wh) ? in_kwh : in_wh;
+}
 
 Result<double> parse_energy_wh(std::string_view text) {
     return parse_entry(text, {energy_units, no_limit, "an energy of 0 or more, such as 431, 431 Wh or 0.431 kWh"});

@@ -115,9 +115,9 @@ TEST_F(ModelsTest, a_new_reading_renames_its_run_without_resetting_the_tree) {
     EXPECT_EQ(row.data().toString(), "drain 14 May, 64 W");
 }
 
-TEST_F(ModelsTest, a_units_vessel_is_filled_by_its_measured_drain) {
+TEST_F(ModelsTest, a_units_vessel_is_filled_as_its_gauge_while_it_runs_and_else_by_its_measured_drain) {
     LogbookTreeModel model(document);
-    EXPECT_FALSE(model.indexOf(Row::unit, osk.uuid).data(LogbookTreeModel::DeliveredRole).isValid());
+    EXPECT_FALSE(model.indexOf(Row::unit, osk.uuid).data(LogbookTreeModel::FilledRole).isValid());
     EXPECT_EQ(model.indexOf(Row::unit, osk.uuid).data(LogbookTreeModel::RatedRole).toDouble(), 1200.0);
     auto whole = start_drain(osk);
     note(whole, 100, 0);
@@ -125,10 +125,13 @@ TEST_F(ModelsTest, a_units_vessel_is_filled_by_its_measured_drain) {
     whole.end = RunEnd::cut_off_seen;
     ASSERT_TRUE(document.updateRun(whole));
     clock.advance_hours(24);
-    const auto part = start_drain(osk);
+    auto part = start_drain(osk);
     note(part, 100, 900);
     note(part, 60, 1300);
-    EXPECT_EQ(model.indexOf(Row::unit, osk.uuid).data(LogbookTreeModel::DeliveredRole).toDouble(), 900.0);
+    EXPECT_EQ(model.indexOf(Row::unit, osk.uuid).data(LogbookTreeModel::FilledRole).toDouble(), 720.0) << "60 % of 1200 Wh, as its gauge shows";
+    part.end = RunEnd::stopped_by_tester;
+    ASSERT_TRUE(document.updateRun(part));
+    EXPECT_EQ(model.indexOf(Row::unit, osk.uuid).data(LogbookTreeModel::FilledRole).toDouble(), 900.0);
 }
 
 } // namespace ullage

@@ -110,7 +110,7 @@ TEST_F(AmendTest, a_double_click_amends_too) {
 
 TEST_F(AmendTest, the_dialog_shows_every_value_and_the_history) {
     open(0);
-    EXPECT_EQ(dialog()->findChild<QLineEdit*>(QStringLiteral("amendTimeEdit"))->text(), QStringLiteral("2027-05-14T18:00+02:00"));
+    EXPECT_EQ(dialog()->findChild<QLineEdit*>(QStringLiteral("amendTimeEdit"))->text(), QStringLiteral("14 May 2027 18:00"));
     EXPECT_EQ(dialog()->findChild<QLineEdit*>(QStringLiteral("amendRemarkEdit"))->text(), QStringLiteral("start, full"));
     EXPECT_TRUE(dialog()->findChild<QLabel*>(QStringLiteral("amendHistoryLabel"))->text().contains(QStringLiteral("4312 Wh")));
 }
@@ -175,15 +175,18 @@ TEST_F(AmendTest, a_failed_withdrawal_is_said_on_the_page) {
     EXPECT_FALSE(errors.front().isEmpty());
 }
 
-TEST_F(AmendTest, ending_the_run_says_how_and_can_be_undone) {
-    auto* end = page->findChild<QAction*>(QStringLiteral("stopped_by_testerAction"));
-    ASSERT_NE(end, nullptr);
-    end->trigger();
-    EXPECT_EQ(record().run.end, RunEnd::stopped_by_tester);
+TEST_F(AmendTest, the_form_that_ends_the_run_is_asked_of_the_window_and_an_ended_run_offers_no_end) {
+    int asked = 0;
+    QObject::connect(page, &RunPage::endRunAsked, page, [&asked] { ++asked; });
+    action("endRunAction")->trigger();
+    EXPECT_EQ(asked, 1);
+    EXPECT_EQ(record().run.end, RunEnd::still_running) << "nothing is done before it is said how";
+    ullage::Run ended = record().run;
+    ended.end = RunEnd::stopped_by_tester;
+    ASSERT_TRUE(document.updateRun(ended));
     EXPECT_EQ(find<QLabel>("runStateLabel")->text(), QStringLiteral("stopped by tester"));
     EXPECT_FALSE(action("endRunAction")->isVisible());
     document.undoStack().undo();
-    EXPECT_EQ(record().run.end, RunEnd::still_running);
     EXPECT_EQ(find<QLabel>("runStateLabel")->text(), QStringLiteral("running"));
 }
 

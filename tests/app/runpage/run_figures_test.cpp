@@ -182,6 +182,11 @@ TEST_F(RunPageTest, the_energy_chart_of_a_running_run_shades_where_the_cut_off_i
     EXPECT_NEAR(region->from, hours_between(start_ms, forecast.cut_off->lower_ms), 1e-9);
     EXPECT_NEAR(region->to, hours_between(start_ms, forecast.cut_off->upper_ms), 1e-9);
     EXPECT_EQ(chart.content.x.maximum, region->to);
+    const UtcMs halfway_ms = (forecast.cut_off->lower_ms + forecast.cut_off->upper_ms) / 2;
+    const RunChart later = energy_chart(record(), document.analysis(run.uuid), &forecast, nullptr, halfway_ms);
+    const auto rest = std::ranges::find(later.content.regions, QStringLiteral("cut-off expected"), &ChartRegion::label);
+    ASSERT_NE(rest, later.content.regions.end());
+    EXPECT_NEAR(rest->from, hours_between(start_ms, halfway_ms), 1e-9) << "no moment that has passed";
     const RunChart without = energy_chart(record(), document.analysis(run.uuid));
     EXPECT_EQ(std::ranges::count(without.content.regions, QStringLiteral("cut-off expected"), &ChartRegion::label), 0);
     EXPECT_FALSE(without.content.x.maximum);

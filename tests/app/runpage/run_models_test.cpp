@@ -67,8 +67,14 @@ TEST_F(RunPageTest, the_readings_model_shows_readings_under_their_local_day) {
     EXPECT_EQ(cell(model, 2, ReadingsRow::delivered), QStringLiteral("71"));
     EXPECT_EQ(cell(model, 2, ReadingsRow::load), QStringLiteral("65")); // 71 Wh in 1.1 h
     EXPECT_EQ(cell(model, 6, 0), QStringLiteral("Sat 15 May"));
-    // Rated energy is the basis while the run goes on: 71 Wh of 1200 is 5.9 points, the gauge fell by 5.
-    EXPECT_EQ(cell(model, 2, ReadingsRow::error), QStringLiteral("+0.9"));
+    // Before the end against what the drain is expected to deliver: 936 Wh so far, and the mean load up to the cut-off as forecast.
+    const auto forecast = document.casebook().forecast_at_last_reading(run.uuid);
+    ASSERT_TRUE(forecast->cut_off);
+    const EnergyAnalysis& energy = document.analysis(run.uuid).energy;
+    const double expected_wh = 936 + *energy.mean_load_w.value * hours_between(energy.track.points.back().time_ms, forecast->cut_off->estimate_ms);
+    EXPECT_NEAR(cell(model, 2, ReadingsRow::error).toDouble(), 95 - 100 * (1 - 71 / expected_wh), 0.051);
+    EXPECT_EQ(model.headerData(ReadingsRow::error, Qt::Horizontal, Qt::DisplayRole).toString(),
+              QStringLiteral("error, pt\nif %1 Wh").arg(expected_wh, 0, 'f', 0));
 }
 
 TEST_F(RunPageTest, a_register_reading_that_is_left_out_is_shown_apart) {

@@ -26,6 +26,11 @@ protected:
         const auto items = presenter.findings();
         return std::ranges::any_of(items, [](const FindingItem& item) { return item.sentence.contains(QStringLiteral("1200 Wh rated")); });
     }
+    void endRun() {
+        ullage::Run ended = record().run;
+        ended.end = RunEnd::cut_off_seen;
+        ASSERT_TRUE(document.updateRun(ended));
+    }
     [[nodiscard]] static QString uuidOf(const Reading& reading) { return QString::fromStdString(reading.uuid); }
 
     RunPresenter presenter{document};
@@ -38,8 +43,6 @@ TEST_F(RunPresenterTest, a_run_that_is_not_in_the_logbook_shows_nothing_and_take
     EXPECT_TRUE(presenter.lastEntered().isEmpty());
     EXPECT_FALSE(presenter.toAmend(QStringLiteral("no such reading")));
     EXPECT_TRUE(presenter.acceptAssumption(QStringLiteral("no such reading")));
-    EXPECT_TRUE(presenter.endRun(RunEnd::cut_off_seen));
-    EXPECT_EQ(record().run.end, RunEnd::still_running);
     EXPECT_FALSE(presenter.withdraw({QStringLiteral("no such reading")}));
 }
 
@@ -49,7 +52,7 @@ TEST_F(RunPresenterTest, a_running_run_is_charted_with_its_forecast_and_an_ended
     ASSERT_NE(running.forecast, nullptr);
     EXPECT_TRUE(running.forecast->cut_off);
     EXPECT_TRUE(running.depths.empty());
-    ASSERT_TRUE(presenter.endRun(RunEnd::cut_off_seen));
+    endRun();
     const ChartedRun ended = presenter.charted();
     EXPECT_EQ(ended.forecast, nullptr);
     EXPECT_EQ(ended.depths.size(), ended.analysis->gauge.depths.size());
@@ -59,7 +62,7 @@ TEST_F(RunPresenterTest, a_running_run_is_charted_with_its_forecast_and_an_ended
 TEST_F(RunPresenterTest, where_the_energy_went_is_told_once_the_run_has_ended) {
     recordSample();
     EXPECT_FALSE(tellsWhereTheEnergyWent());
-    ASSERT_TRUE(presenter.endRun(RunEnd::cut_off_seen));
+    endRun();
     EXPECT_TRUE(tellsWhereTheEnergyWent());
 }
 
@@ -76,13 +79,13 @@ TEST_F(RunPresenterTest, the_strip_counts_down_to_the_next_reading_where_there_a
     const auto due = std::ranges::find(figures, QStringLiteral("due"), &StripFigure::key);
     ASSERT_NE(due, figures.end());
     EXPECT_EQ(due->value + QLatin1Char(' ') + due->rest, QStringLiteral("in 18 min"));
-    ASSERT_TRUE(reminded.endRun(RunEnd::cut_off_seen));
+    endRun();
     EXPECT_FALSE(holds(reminded.figures(), "due"));
 }
 
 TEST_F(RunPresenterTest, a_drain_tests_the_usable_fraction_and_a_charge_the_energy_in) {
     recordSample();
-    ASSERT_TRUE(presenter.endRun(RunEnd::cut_off_seen));
+    endRun();
     const TestedOutcome drain = presenter.tested();
     EXPECT_TRUE(drain.what.startsWith(QStringLiteral("usable fraction"))) << drain.what.toStdString();
     EXPECT_TRUE(drain.outcome.startsWith(QStringLiteral("0.78"))) << drain.outcome.toStdString(); // 936 Wh of 1200 Wh

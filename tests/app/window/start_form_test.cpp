@@ -148,23 +148,47 @@ TEST_F(StartForms, a_charge_says_where_its_energy_comes_from_and_no_other_run_do
     EXPECT_FALSE(form->start().run.charge_source);
 }
 
-TEST_F(StartForms, the_choices_of_last_time_stand_in_the_form) {
-    defaults.meter_uuid = "b";
-    defaults.load = "projector";
+TEST_F(StartForms, kind_and_reminders_of_last_time_stand_in_the_form) {
     defaults.time_zone = "Africa/Nairobi";
     defaults.kind_of_unit["osk"] = RunKind::sustained_output;
     defaults.kind_of_unit["pelm"] = RunKind::charge;
     defaults.rule_of_kind[RunKind::sustained_output] = {std::nullopt, 5, std::nullopt};
     open();
     EXPECT_TRUE(find<QPushButton>("sustainedPresetButton")->isChecked());
-    EXPECT_EQ(find<QComboBox>("meterCombo")->currentText(), "Socket meter B");
-    EXPECT_EQ(text("loadEdit"), "projector");
     EXPECT_EQ(text("everyEdit"), "");
     EXPECT_EQ(text("dropEdit"), "5");
     EXPECT_EQ(find<QComboBox>("timeZoneCombo")->currentText(), "Africa/Nairobi");
     choose("unitCombo", "Pelm 900");
-    EXPECT_TRUE(find<QPushButton>("chargePresetButton")->isChecked()) << "each unit has its own run_default";
+    EXPECT_TRUE(find<QPushButton>("chargePresetButton")->isChecked()) << "each unit has its own kind";
     EXPECT_EQ(text("gaugeStepEdit"), "20 %");
+}
+
+TEST_F(StartForms, meter_and_load_of_the_units_last_run_are_offered_and_nothing_of_another_unit_is_filled_in) {
+    ullage::Run last;
+    last.unit_uuid = "osk";
+    last.kind = RunKind::sustained_output;
+    last.meter_uuid = "b";
+    last.load = "projector";
+    defaults.last_of_unit["osk"] = last;
+    open();
+    EXPECT_EQ(text("loadEdit"), "");
+    EXPECT_EQ(find<QComboBox>("meterCombo")->currentText(), "none") << "there are two";
+    EXPECT_TRUE(said("missingLabel").contains("Without a meter")) << "said before, not after";
+    const QString offered = find<QPushButton>("asLastButton")->text();
+    EXPECT_TRUE(offered.contains("sustained output, projector, Socket meter B")) << offered.toStdString();
+    QTest::mouseClick(find<QPushButton>("asLastButton"), Qt::LeftButton);
+    EXPECT_TRUE(find<QPushButton>("sustainedPresetButton")->isChecked());
+    EXPECT_EQ(find<QComboBox>("meterCombo")->currentText(), "Socket meter B");
+    EXPECT_EQ(text("loadEdit"), "projector");
+    EXPECT_FALSE(said("missingLabel").contains("Without a meter"));
+    choose("unitCombo", "Pelm 900");
+    EXPECT_FALSE(find<QPushButton>("asLastButton")->isVisible()) << "it has no run yet";
+}
+
+TEST_F(StartForms, the_only_meter_is_the_one) {
+    meters.pop_back();
+    open();
+    EXPECT_EQ(find<QComboBox>("meterCombo")->currentText(), "Socket meter A");
 }
 
 TEST_F(StartForms, a_preset_chosen_by_hand_outlives_the_choice_of_another_unit) {
@@ -209,7 +233,7 @@ TEST_F(StartForms, empty_fields_are_no_reading_and_nothing_is_refused) {
     EXPECT_FALSE(form->start().gauge_step_percent.has_value());
     EXPECT_EQ(form->start().rule, ReadingRule());
     EXPECT_EQ(form->start().run.time_zone, "Europe/Paris");
-    EXPECT_EQ(form->start().run.meter_uuid, "a") << "the job is to meter";
+    EXPECT_FALSE(form->start().run.meter_uuid) << "of two nobody chose one";
 }
 
 TEST_F(StartForms, a_time_alone_notes_the_start) {

@@ -19,6 +19,7 @@
 #include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTest>
 
 #include <algorithm>
@@ -126,6 +127,8 @@ private:
     bool end() {
         step("end");
         window_.action(QStringLiteral("endStoppedAction"))->trigger();
+        for (const char* button : {"takeLastButton", "submitButton"})
+            QTest::mouseClick(window_.findChild<QPushButton*>(QLatin1String(button)), Qt::LeftButton);
         if (document_.run(run_)->run.end == RunEnd::still_running) return refused();
         test::say_line("run ended");
         return true;

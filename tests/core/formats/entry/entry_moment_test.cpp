@@ -41,6 +41,16 @@ TEST(EntryMoment, a_time_of_day_is_the_latest_that_is_past) {
     EXPECT_EQ(understood("23:50", "2027-01-01T00:10"), "2026-12-31T23:50+01:00");
 }
 
+TEST(EntryMoment, a_time_of_day_is_understood_as_people_write_it) {
+    for (const char* text : {"0530", "05.30", "5.30", "5:30 am", "5:30am", "05:30 AM"})
+        EXPECT_EQ(understood(text, "2027-05-15T09:41"), "2027-05-15T05:30+02:00") << text;
+    EXPECT_EQ(understood("21.22", "2027-05-15T22:00"), "2027-05-15T21:22+02:00");
+    EXPECT_EQ(understood("9:22 pm", "2027-05-15T22:00"), "2027-05-15T21:22+02:00");
+    EXPECT_EQ(understood("12:05 am", "2027-05-15T22:00"), "2027-05-15T00:05+02:00");
+    EXPECT_EQ(understood("12:05 pm", "2027-05-15T22:00"), "2027-05-15T12:05+02:00");
+    EXPECT_EQ(understood("yesterday 3:05 am", "2027-05-15T22:00"), "2027-05-14T03:05+02:00");
+}
+
 TEST(EntryMoment, a_time_just_ahead_is_meant_as_typed) {
     EXPECT_EQ(understood("02:51", "2027-05-15T02:41"), "2027-05-15T02:51+02:00");
     EXPECT_EQ(understood("02:52", "2027-05-15T02:41"), "2027-05-14T02:52+02:00");
@@ -120,8 +130,6 @@ TEST(EntryMoment, every_minute_of_the_days_of_change_is_understood_as_past_and_w
 TEST(EntryMoment, anything_else_is_refused_with_examples) {
     for (const char* text : {"x",
                              "2",
-                             "0240",
-                             "2.40",
                              "2:4",
                              "02:40x",
                              "-",
