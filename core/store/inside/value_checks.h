@@ -34,6 +34,8 @@ namespace ullage::store {
 /// Texts that stand alone: why a reading was changed, a half-typed entry, the header of a log and how it was read.
 [[nodiscard]] Result<void> check_reason(std::string_view reason);
 [[nodiscard]] Result<void> check_method_setting(std::string_view key, double value);
+/// The name of a set of columns, which may be empty, and its keys, which may not.
+[[nodiscard]] Result<void> check_column_set(std::string_view name, std::string_view keys);
 [[nodiscard]] Result<void> check_draft(std::string_view draft);
 [[nodiscard]] Result<void> check_trace_answers(std::string_view signature, std::string_view answers);
 

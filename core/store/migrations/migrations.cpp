@@ -21,6 +21,7 @@ constexpr Migration steps[] = {
     {8, "traces that grow while their log is written", migration_0008},
     {9, "how late the end of a run was noticed, what of a meter's error is each load's own", migration_0009},
     {10, "meters as versions with points of correction, second meters, models of units, options of the method", migration_0010},
+    {11, "chosen columns of tables", migration_0011},
 };
 
 } // namespace

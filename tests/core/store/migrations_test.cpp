@@ -191,6 +191,17 @@ TEST(Migrations, a_meter_of_version_9_becomes_the_first_version_of_itself) {
     EXPECT_EQ(history[0].written_ms, 1'810'300'000'001) << "as old as the meter";
 }
 
+TEST(Migrations, a_file_of_version_10_keeps_its_method_and_takes_sets_of_columns) {
+    const TempFolder folder;
+    const FakeClock clock;
+    make_file_of_version(10, folder / "a.ullage");
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    EXPECT_EQ(take(logbook.method_settings()).at("repeatability_percent"), 0.7);
+    EXPECT_TRUE(take(logbook.column_sets()).empty());
+    take(logbook.set_column_set("bench", "unit,meter"));
+    EXPECT_EQ(take(logbook.column_sets()).at("bench"), "unit,meter");
+}
+
 TEST(Migrations, looking_at_an_older_file_shows_it_and_leaves_it_as_old_as_it_was) {
     const TempFolder folder;
     const FakeClock clock;
