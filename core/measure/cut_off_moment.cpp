@@ -2,6 +2,7 @@
 #include "measure/cut_off_moment.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "measure/budget.h"
 #include "measure/inside/log_check.h"
 #include "measure/inside/log_energy.h"
@@ -194,7 +195,7 @@ std::optional<CutOffMoment> by_steady_load(const RunRecord& record, const Regist
     const double on_h = end.hours(end.last_on_ms), low_h = end.earliest_h();
     // Well after the noted moment, or well before anything that the notes allow: another load at the end.
     if (mean_h - beyond_doubt * u_h > noted_h || mean_h + beyond_doubt * u_h < (end.found || end.within_min ? low_h : on_h)) return std::nullopt;
-    const std::string words = "by the " + fixed_text(*total_wh - *before_wh, 0) + " Wh that a steady load of " + fixed_text(load->mean_w, 0) +
+    const std::string words = "by the " + energy_text(*total_wh - *before_wh) + " that a steady load of " + fixed_text(load->mean_w, 0) +
                               " W took after the reading at " + clock_text(end.last_on_ms, record.run.time_zone);
     if (mean_h + agrees_within * u_h < low_h) {
         // The load says earlier than whoever saw it go off: either may be wrong.

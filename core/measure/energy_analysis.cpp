@@ -20,7 +20,7 @@ void inherit_missing(const RegisterTrack& track, double wh_to_result, Quantity& 
         *result.upper += more;
         *result.value += more / 2;
         result.reason +=
-            (result.reason.empty() ? "" : "; ") + track.missing_reason + "; at most " + fixed_text(*track.missing_most_wh, 0) + " Wh are missing";
+            (result.reason.empty() ? "" : "; ") + track.missing_reason + "; at most " + energy_text(*track.missing_most_wh) + " are missing";
         return;
     }
     result.kind = Kind::at_least;
