@@ -78,9 +78,10 @@ ChartContent fraction_overlay(const Comparison& comparison, const FairComparison
     content.x.title = tr("load / W");
     content.x.unit = QStringLiteral("W");
     content.x.logarithmic = true;
-    content.y.title = tr("usable fraction");
+    content.y.title = tr("usable fraction / %");
+    content.y.unit = QStringLiteral("%");
     content.y.minimum = 0;
-    content.y.maximum = 1;
+    content.y.maximum = 100;
     content.empty_text = tr("No full drain of a unit with a stated rated energy.");
     std::size_t place = 0;
     std::set<std::string> seen;
@@ -93,14 +94,15 @@ ChartContent fraction_overlay(const Comparison& comparison, const FairComparison
         if (fit.parameters)
             for (const LoadPrediction& prediction : predict_curve(fit, row.unit, curve_loads(fit, row.unit))) {
                 if (!prediction.within_tested_loads || !prediction.usable_fraction.value) continue;
-                curve.points.push_back({prediction.load_w, *prediction.usable_fraction.value});
+                curve.points.push_back({prediction.load_w, 100 * *prediction.usable_fraction.value});
                 if (prediction.usable_fraction.lower)
-                    curve.band.push_back({prediction.load_w, *prediction.usable_fraction.lower, prediction.usable_fraction.upper.value_or(1)});
+                    curve.band.push_back(
+                        {prediction.load_w, 100 * *prediction.usable_fraction.lower, 100 * prediction.usable_fraction.upper.value_or(1)});
             }
         drains.line = CurveLine::none;
         for (const DrainSummary& drain : fit.drains) {
             if (!drain.used || drain.mean_load_w <= 0) continue;
-            drains.points.push_back({drain.mean_load_w, drain.delivered_wh / rated_wh});
+            drains.points.push_back({drain.mean_load_w, 100 * drain.delivered_wh / rated_wh});
             drains.notes.push_back(text_of(row.unit.name + ", " + drain.title));
         }
         if (curve.points.empty() && drains.points.empty()) continue;

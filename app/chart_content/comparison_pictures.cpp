@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "chart_content/comparison_pictures.h"
 
+#include "style/numbers.h"
 #include "style/words.h"
 
 #include <algorithm>
@@ -11,7 +12,10 @@ namespace {
 
 constexpr std::size_t most_bars = 60; ///< thinner ones could not be told apart
 
-QString percent_text(double fraction) { return QString::number(fraction, 'f', 2); }
+/// Fractions are drawn in %.
+std::optional<double> percent(const std::optional<double>& fraction) { return fraction ? std::optional(100 * *fraction) : std::nullopt; }
+
+QString percent_text(double fraction) { return QString::number(100 * fraction, 'f', 0); }
 
 QString empty_words() { return tr("No drain to compare yet. Record a drain of each unit, from full to the cut-off, or import run sheets."); }
 
@@ -49,7 +53,7 @@ VesselRowContent comparison_vessels(const Comparison& comparison, const FairComp
         vessel.upper_wh = at.deliverable_wh.upper;
         if (at.standing == Standing::moved && row.no_load_draw_w.value && at.run_time_h.value)
             vessel.no_load_taken_wh = std::max(0.0, *row.no_load_draw_w.value * *at.run_time_h.value);
-        content.columns.push_back({text_of(names[i]), vessel, raw_text(quantity_text(at.deliverable_wh, 0))});
+        content.columns.push_back({text_of(names[i]), vessel, shown_quantity(at.deliverable_wh, 0).plain()});
     }
     return content;
 }
@@ -60,13 +64,14 @@ BarContent comparison_bars(const Comparison& comparison, const FairComparison& f
     BarContent content;
     const QString where = fair.load ? tr("at %1").arg(text_of(common_load_text(*fair.load))) : tr("as tested");
     content.description = tr("Usable fraction of each unit, %1, with its 95 % interval").arg(where);
-    content.axis.title = tr("usable fraction %1, delivered / rated energy").arg(where);
+    content.axis.title = tr("usable fraction %1, delivered / rated energy / %").arg(where);
+    content.axis.unit = QStringLiteral("%");
     content.axis.minimum = 0;
     content.subject = fair.load ? tr("grey bars stand as tested, at another load") : tr("each at the load of its run");
     content.key = tr("Brackets: 95 % intervals. Grey band: what is commonly seen.");
     if (band.upper_fraction > band.lower_fraction)
-        content.bands.push_back({band.lower_fraction, band.upper_fraction,
-                                 tr("commonly seen, %1 to %2").arg(percent_text(band.lower_fraction), percent_text(band.upper_fraction))});
+        content.bands.push_back({100 * band.lower_fraction, 100 * band.upper_fraction,
+                                 tr("commonly seen, %1 to %2 %").arg(percent_text(band.lower_fraction), percent_text(band.upper_fraction))});
     content.empty_text = empty_words();
     std::vector<std::size_t> shown = fair_order(fair);
     if (shown.size() > most_bars) {
@@ -79,10 +84,10 @@ BarContent comparison_bars(const Comparison& comparison, const FairComparison& f
         const std::string_view kind = fair.load ? standing_text(at.standing) : kind_text(at.usable_fraction.kind);
         ChartBar bar;
         bar.name = text_of(row.unit.name);
-        bar.value = at.usable_fraction.value;
-        bar.lower = at.usable_fraction.lower;
-        bar.upper = at.usable_fraction.upper;
-        bar.value_text = raw_text(quantity_text(at.usable_fraction, 2));
+        bar.value = percent(at.usable_fraction.value);
+        bar.lower = percent(at.usable_fraction.lower);
+        bar.upper = percent(at.usable_fraction.upper);
+        bar.value_text = shown_quantity(at.usable_fraction, 2).plain();
         if (at.standing != Standing::moved) bar.note = text_of(row.run_title) + QStringLiteral(", ");
         bar.note += raw_text(kind);
         if (fair.load && at.standing == Standing::as_tested) bar.colour = CurveColour::soft;

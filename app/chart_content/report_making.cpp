@@ -7,6 +7,7 @@
 #include "chart_content/sizing_chart.h"
 #include "chart_content/unit_charts.h"
 #include "formats/report/report_numbers.h"
+#include "style/numbers.h"
 #include "style/words.h"
 #include "unit/known_depths.h"
 #include "unit/loss_split.h"
@@ -63,7 +64,7 @@ VesselRowContent run_vessel(const ReportedRun& run, const UnitFit& unit_fit) {
     const Quantity& delivered = run.analysis->energy.delivered_wh;
     VesselColumn column;
     column.name = text_of(record.unit.name);
-    column.value_text = raw_text(quantity_text(delivered, 0));
+    column.value_text = shown_quantity(delivered, 0).plain();
     column.vessel.rated_wh = record.unit.rated_energy_wh.value_or(0);
     column.vessel.delivered_wh = delivered.value;
     column.vessel.lower_wh = delivered.lower;

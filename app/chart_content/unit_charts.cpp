@@ -138,6 +138,22 @@ void add_means(ChartContent& content, const UnitFit& fit, double per_wh) {
     content.series.push_back(std::move(series));
 }
 
+/// Fractions are drawn in %.
+void show_in_percent(ChartContent& content) {
+    content.y.maximum = 100 * content.y.maximum.value_or(1);
+    for (ChartHorizontalBand& band : content.horizontal_bands) {
+        band.lower *= 100;
+        band.upper *= 100;
+    }
+    for (ChartSeries& series : content.series) {
+        for (ChartPoint& point : series.points) point.y *= 100;
+        for (ChartBandPoint& point : series.band) {
+            point.lower *= 100;
+            point.upper *= 100;
+        }
+    }
+}
+
 double top_of(const std::vector<MeasuredDrain>& drains, MeasuredPart part, double least) {
     double top = least;
     for (const MeasuredDrain& drain : drains) {
@@ -177,12 +193,14 @@ ChartContent usable_chart(const UnitFit& fit, const Unit& unit, const std::vecto
     if (unit.rated_energy_wh.value_or(0) > 0) {
         const double top = top_of(drains, &MeasuredDrain::usable_fraction, 1.0);
         content.description = tr("Usable fraction against load: expected from all drains, and measured");
-        content.y.title = tr("usable fraction");
+        content.y.title = tr("usable fraction / %");
+        content.y.unit = QStringLiteral("%");
         content.y.maximum = top;
         content.horizontal_bands.push_back({expected_lower_fraction, expected_upper_fraction, tr("commonly seen")});
         add_curve(content, fit, unit, &LoadPrediction::usable_fraction, top);
         add_drains(content, drains, &MeasuredDrain::usable_fraction);
         add_means(content, fit, 1 / *unit.rated_energy_wh);
+        show_in_percent(content);
         return content;
     }
     const double expected_wh = fit.deliverable_at_no_time_cost_wh.value.value_or(0);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "dialogs/report_form.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 
 namespace ullage {
@@ -18,7 +19,8 @@ ReportForm::ReportForm(const QString& what, Paper paper, const QStringList& ways
 ReportForm::ReportForm(const QString& what, Paper paper, const QStringList& ways, const QString& help, QWidget* parent)
     : FormDialog(tr("Report on %1").arg(what), tr("Make report"), parent),
       way_choice_(ways.isEmpty() ? nullptr : addChoice(QStringLiteral("way"), tr("&Units"))),
-      form_choice_(addChoice(QStringLiteral("form"), tr("&Form"))), paper_choice_(addChoice(QStringLiteral("paper"), tr("&Paper"))), paper_(paper) {
+      form_choice_(addChoice(QStringLiteral("form"), tr("&Form"))), paper_choice_(addChoice(QStringLiteral("paper"), tr("&Paper"))),
+      own_check_(new QCheckBox(tr("With what is &mine alone: tags, prices paid, remarks, advice"), this)), paper_(paper) {
     setObjectName(QStringLiteral("reportForm"));
     if (way_choice_) way_choice_->addItems(ways);
     form_choice_->addItem(tr("PDF, pages to print or to send"), QStringLiteral("pdf"));
@@ -26,12 +28,18 @@ ReportForm::ReportForm(const QString& what, Paper paper, const QStringList& ways
     paper_choice_->addItem(tr("A4"), static_cast<int>(Paper::a4));
     paper_choice_->addItem(tr("Letter"), static_cast<int>(Paper::letter));
     paper_choice_->setCurrentIndex(paper_choice_->findData(static_cast<int>(paper)));
+    own_check_->setObjectName(QStringLiteral("ownCheck"));
+    addWide(own_check_);
+    own_check_->hide();
     addParagraph(QStringLiteral("reportHelp"), help);
     (way_choice_ ? way_choice_ : form_choice_)->setFocus();
 }
 
+void ReportForm::offerOwnAffairs() { own_check_->show(); }
+
 void ReportForm::read() {
     if (way_choice_) way_ = way_choice_->currentIndex();
+    own_affairs_ = own_check_->isChecked();
     ending_ = form_choice_->currentData().toString();
     paper_ = static_cast<Paper>(paper_choice_->currentData().toInt());
 }

@@ -6,6 +6,8 @@
 
 #include <QStringList>
 
+class QCheckBox;
+
 namespace ullage {
 
 /// In which form, and on which paper, a report is made.
@@ -18,9 +20,13 @@ public:
     /// The same with words of its own on what the report holds.
     ReportForm(const QString& what, Paper paper, const QStringList& ways, const QString& help, QWidget* parent);
 
+    /// Asks whether what is the tester's own affair goes in too; it does not unless ticked.
+    void offerOwnAffairs();
+
     [[nodiscard]] QString ending() const { return ending_; } ///< "pdf" or "html"
     [[nodiscard]] Paper paper() const { return paper_; }
-    [[nodiscard]] int way() const { return way_; } ///< place in `ways`; 0 where there are none
+    [[nodiscard]] bool ownAffairs() const { return own_affairs_; } ///< with tags, prices paid, remarks and advice
+    [[nodiscard]] int way() const { return way_; }                 ///< place in `ways`; 0 where there are none
 
 protected:
     void read() override;
@@ -28,9 +34,11 @@ protected:
 private:
     QComboBox* way_choice_; ///< null for a run
     QComboBox *form_choice_, *paper_choice_;
+    QCheckBox* own_check_;
     QString ending_ = QStringLiteral("pdf");
     Paper paper_;
     int way_ = 0;
+    bool own_affairs_ = false;
 };
 
 } // namespace ullage

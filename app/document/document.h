@@ -78,6 +78,10 @@ public:
     [[nodiscard]] const Publisher& publisher() const;
     /// Errors: a text that is too long; those of the store.
     Result<void> setPublisher(const Publisher& publisher);
+    /// Columns that the logbook keeps, by the name of their set (Logbook::column_sets); none while it is lent out.
+    [[nodiscard]] std::map<std::string, std::string> columnSets() const;
+    /// Keeps a set in place of one of that name, or leaves it out where `keys` is empty. What is looked at, not what was tested: no undo.
+    Result<void> setColumnSet(const std::string& name, const std::string& keys);
     [[nodiscard]] const LoadList* loadList(const std::string& uuid) const;
     /// What all runs say, for whoever asks more than the window's thread may wait for; any thread, as long as the document lives.
     [[nodiscard]] const Casebook& casebook() const;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the logbook states of the method, in place of the program's own figures.
+// What the logbook states of the method, in place of the program's own figures, and the columns that it keeps.
 #include "document/document_state.h"
 #include "measure/method_settings.h"
 
@@ -37,6 +37,17 @@ Result<void> Document::setMethod(const std::map<std::string, double>& stated) {
         tr("edit method"), change, [stated](Logbook& book) { return put_method(book, stated); },
         [before](Logbook& book) { return put_method(book, before); });
     return {};
+}
+
+std::map<std::string, std::string> Document::columnSets() const {
+    if (!state_->book) return {};
+    auto sets = state_->book->column_sets();
+    return sets ? std::move(sets).value() : std::map<std::string, std::string>();
+}
+
+Result<void> Document::setColumnSet(const std::string& name, const std::string& keys) {
+    if (!state_->book) return State::nothingOpen();
+    return keys.empty() ? state_->book->clear_column_set(name) : state_->book->set_column_set(name, keys);
 }
 
 Result<void> Document::State::readMethod() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/pairs_model.h"
 
+#include "style/numbers.h"
 #include "style/words.h"
 
 #include <QFont>
@@ -47,7 +48,7 @@ QVariant PairsModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole: {
         if (!pair.difference.value) return tr("not known");
         const Quantity shown = index.row() < index.column() ? pair.difference : turned(pair.difference);
-        QString words = raw_text(quantity_text(shown, 3)).replace(QLatin1Char('-'), QChar(0x2212));
+        QString words = shown_quantity(shown, 3).plain();
         if (*shown.value > 0) words.prepend(QLatin1Char('+'));
         return words + QLatin1Char('\n') + (pair.resolved ? tr("resolved") : tr("not resolved"));
     }

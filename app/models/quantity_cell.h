@@ -14,8 +14,8 @@ enum QuantityRole {
     SoftRole,                          ///< bool: the cell says that a value is not known, or only roughly how
 };
 
-/// A quantity's share of QAbstractItemModel::data: the value rounded to what its uncertainty supports, the interval, the
-/// kind and reason as tool tip, right alignment.
+/// A quantity's share of QAbstractItemModel::data, in its own unit, which the column's head names: the value rounded to what its uncertainty
+/// supports, the interval, the kind and reason as tool tip, right alignment.
 [[nodiscard]] QVariant quantity_data(const Quantity& quantity, int role, int fallback_decimals);
 
 } // namespace ullage

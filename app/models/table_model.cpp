@@ -21,18 +21,6 @@ QString in_short_lines(const QString& title) {
     return best < 0 ? title : title.left(best) + QLatin1Char('\n') + title.mid(best + 1);
 }
 
-/// The unit of a column whose title does not carry it (prices): that of its cells where they agree.
-QString unit_of_cells(const Table& table, std::size_t column) {
-    std::string unit;
-    for (const auto& row : table.rows) {
-        const auto* quantity = std::get_if<Quantity>(&row[column]);
-        if (!quantity || quantity->unit == unit) continue;
-        if (!unit.empty()) return {};
-        unit = quantity->unit;
-    }
-    return raw_text(unit);
-}
-
 } // namespace
 
 TableModel::TableModel(QObject* parent) : QAbstractTableModel(parent) {}
@@ -40,8 +28,7 @@ TableModel::TableModel(QObject* parent) : QAbstractTableModel(parent) {}
 void TableModel::setTable(Table table) {
     beginResetModel();
     table_ = std::move(table);
-    cell_units_.clear();
-    for (std::size_t column = 0; column < table_.columns.size(); ++column) cell_units_.push_back(unit_of_cells(table_, column));
+    shown_ = shown_columns(table_);
     endResetModel();
 }
 
@@ -57,13 +44,14 @@ int TableModel::columnCount(const QModelIndex& parent) const { return parent.isV
 
 QVariant TableModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
-    const TableColumn& column = table_.columns[static_cast<std::size_t>(index.column())];
-    const TableCell& cell = table_.rows[static_cast<std::size_t>(index.row())][static_cast<std::size_t>(index.column())];
+    const auto at = static_cast<std::size_t>(index.column());
+    const ShownColumn& shown = shown_[at];
+    const TableCell& cell = table_.rows[static_cast<std::size_t>(index.row())][at];
     if (const auto* quantity = std::get_if<Quantity>(&cell)) {
-        const QVariant shown = quantity_data(*quantity, role, column.decimals);
-        const bool own_unit =
-            role == Qt::DisplayRole && column.unit.empty() && quantity->value && cell_units_[static_cast<std::size_t>(index.column())].isEmpty();
-        return own_unit ? QVariant(shown.toString() + QLatin1Char(' ') + text_of(quantity->unit)) : shown;
+        const Quantity in_column = in_shown_column(*quantity, shown);
+        const QVariant data = quantity_data(in_column, role, shown.column.decimals);
+        const bool own_unit = role == Qt::DisplayRole && shown.column.unit.empty() && quantity->value;
+        return own_unit ? QVariant(data.toString() + QLatin1Char(' ') + text_of(quantity->unit)) : data;
     }
     const QString text = text_of(std::get<std::string>(cell));
     if (role == Qt::DisplayRole || role == Qt::ToolTipRole || role == SortRole) return text;
@@ -73,11 +61,11 @@ QVariant TableModel::data(const QModelIndex& index, int role) const {
 
 QVariant TableModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || section < 0 || section >= columnCount()) return {};
-    const TableColumn& column = table_.columns[static_cast<std::size_t>(section)];
+    const TableColumn& column = shown_[static_cast<std::size_t>(section)].column;
     if (role == Qt::TextAlignmentRole) return int((column.content == TableColumn::Content::text ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
     if (role == Qt::DisplayRole) {
         const QString title = in_short_lines(text_of(column.title));
-        const QString unit = column.unit.empty() ? cell_units_[static_cast<std::size_t>(section)] : text_of(column.unit);
+        const QString unit = text_of(column.unit);
         return unit.isEmpty() || unit == QLatin1String("1") ? title : title + QLatin1Char('\n') + unit;
     }
     return {};

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "formats/tables/table.h"
+#include "formats/tables/table_printed.h"
 
 #include <QAbstractTableModel>
 #include <QString>
@@ -29,7 +29,7 @@ public:
 
 private:
     Table table_;
-    std::vector<QString> cell_units_; ///< of each column, see unit_of_cells
+    std::vector<ShownColumn> shown_; ///< its columns as people read them
 };
 
 } // namespace ullage

@@ -30,7 +30,17 @@ QString part_in_fit(const UnitFit& fit, const std::string& run_uuid) {
                        : UnitRunsModel::tr("Not taken together with the other drains: %1").arg(text_of(drain->reason));
 }
 
-int fallback_decimals(int column) { return column == UnitRunsModel::FractionColumn ? 3 : column == UnitRunsModel::DurationColumn ? 1 : 0; }
+int fallback_decimals(int column) { return column == UnitRunsModel::FractionColumn || column == UnitRunsModel::DurationColumn ? 1 : 0; }
+
+/// A figure in the unit of its column's head; energies in kWh carry that unit with them.
+QVariant figure_data(const Quantity& quantity, int role, int column) {
+    const Quantity shown = for_people(quantity);
+    const bool in_kwh = shown.unit == "kWh";
+    const QVariant data = quantity_data(shown, role, in_kwh ? 1 : fallback_decimals(column));
+    const bool ends_cell =
+        role == IntervalRole ? !data.toString().isEmpty() : role == Qt::DisplayRole && quantity_data(shown, IntervalRole, 1).toString().isEmpty();
+    return in_kwh && ends_cell ? QVariant(data.toString() + QStringLiteral(" kWh")) : data;
+}
 
 } // namespace
 
@@ -75,7 +85,7 @@ QVariant UnitRunsModel::data(const QModelIndex& index, int role) const {
     if (role == UuidRole) return raw_text(uuid);
     if (role == OpenRole) return record->run.end == RunEnd::still_running;
     const auto& analysis = document_.analysis(uuid);
-    if (const auto* quantity = quantity_of(analysis, index.column())) return quantity_data(*quantity, role, fallback_decimals(index.column()));
+    if (const auto* quantity = quantity_of(analysis, index.column())) return figure_data(*quantity, role, index.column());
     if (role == Qt::ToolTipRole && index.column() == RunColumn) return part_in_fit(document_.unitFit(unit_uuid_), uuid);
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     switch (index.column()) {
@@ -95,7 +105,7 @@ QVariant UnitRunsModel::headerData(int section, Qt::Orientation orientation, int
     case RunColumn: return tr("run");
     case EndColumn: return tr("ended");
     case DeliveredColumn: return tr("delivered Wh");
-    case FractionColumn: return tr("usable fraction");
+    case FractionColumn: return tr("usable %");
     case LoadColumn: return tr("mean load W");
     case DurationColumn: return tr("duration h");
     case GaugeColumn: return tr("gauge");

@@ -26,6 +26,28 @@ QString grouped(QString digits) {
     return digits;
 }
 
+/// The numbers of a text of the core in the form of shown_number().
+QString set_numbers(const std::string& text) {
+    const QString raw = raw_text(text);
+    QString out;
+    for (qsizetype at = 0; at < raw.size();) {
+        const bool negative = raw[at] == QLatin1Char('-') && (at == 0 || raw[at - 1] == QLatin1Char(' '));
+        if (negative) out += minus_sign;
+        if (negative || !raw[at].isDigit()) {
+            if (!negative) out += raw[at];
+            ++at;
+            continue;
+        }
+        qsizetype end = at;
+        while (end < raw.size() && (raw[end].isDigit() || (raw[end] == QLatin1Char('.') && end + 1 < raw.size() && raw[end + 1].isDigit()))) ++end;
+        out += grouped(raw.mid(at, end - at));
+        at = end;
+    }
+    return out;
+}
+
+ValueText set_parts(const QuantityParts& parts) { return {set_numbers(parts.value), set_numbers(parts.interval), raw_text(parts.unit)}; }
+
 QString translated(const char* text) { return QCoreApplication::translate("numbers", text); }
 
 } // namespace
@@ -55,11 +77,18 @@ QString shown_difference(std::optional<double> value, int decimals) {
     return QLatin1Char('+') + text;
 }
 
+ValueText shown_quantity(const Quantity& quantity, std::optional<int> fallback_decimals) {
+    return set_parts(quantity_parts(quantity, fallback_decimals));
+}
+
+ValueText shown_as_it_is(const Quantity& quantity, std::optional<int> fallback_decimals) {
+    return set_parts(parts_as_they_are(quantity, fallback_decimals));
+}
+
 ValueText shown_value(std::optional<double> value, std::optional<double> half_width, const QString& unit, int fallback_decimals) {
     if (!value || !std::isfinite(*value)) return {translated("not known"), {}, {}};
-    if (!half_width || !std::isfinite(*half_width) || *half_width <= 0) return {shown_number(value, fallback_decimals), {}, unit};
-    const int decimals = decimals_for(*half_width);
-    return {shown_number(value, decimals), QString(QChar(0x00B1)) + QLatin1Char(' ') + shown_number(half_width, decimals), unit};
+    if (half_width && (!std::isfinite(*half_width) || *half_width <= 0)) half_width.reset();
+    return shown_quantity(known({}, utf8_of(unit), *value, half_width, Kind::measured), fallback_decimals);
 }
 
 QString rich_text(const ValueText& text, const Palette& palette) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/quantity.h"
 #include "style/palette.h"
 
 #include <QString>
@@ -39,9 +40,13 @@ private:
 /// As shown_number with "+" before positive values, for differences and errors.
 [[nodiscard]] QString shown_difference(std::optional<double> value, int decimals);
 
-/// Value and half-width rounded alike to two significant digits of the half-width (JCGM 100:2008, 7.2.6); without a
-/// half-width the value with `fallback_decimals` digits.
+/// shown_quantity() of a value with its half-width, which may be absent.
 [[nodiscard]] ValueText shown_value(std::optional<double> value, std::optional<double> half_width, const QString& unit, int fallback_decimals);
+
+/// A quantity as people read it (quantity_parts()), with true minus signs and the digits set as by shown_number.
+[[nodiscard]] ValueText shown_quantity(const Quantity& quantity, std::optional<int> fallback_decimals = {});
+/// The same in the unit that it has.
+[[nodiscard]] ValueText shown_as_it_is(const Quantity& quantity, std::optional<int> fallback_decimals = {});
 
 /// Rich text with interval and unit in the palette's soft colour, for labels and delegates.
 [[nodiscard]] QString rich_text(const ValueText& text, const Palette& palette);

@@ -34,6 +34,11 @@ void ComparisonController::showComparedLogbooks() {
         settings_.remembered(compared_logbooks_name(document_.path())).split(QLatin1Char('\n'), Qt::SkipEmptyParts));
 }
 
+void ComparisonController::chooseColumns() {
+    pages_.showComparison();
+    pages_.comparison()->chooseColumns();
+}
+
 void ComparisonController::exportComparison() {
     pages_.showComparison();
     pages_.comparison()->exportComparison();

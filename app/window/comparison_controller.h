@@ -17,6 +17,7 @@ public:
     /// Those that were compared beside the open logbook when it was last open.
     void showComparedLogbooks();
     void rememberLogbooks(const QStringList& paths);
+    void chooseColumns();
     void exportComparison();
     void copyComparison();
 };

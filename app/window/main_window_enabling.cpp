@@ -61,7 +61,8 @@ void MainWindow::updateActions() {
     enable({"exportSizingAction", "sizingReportAction"}, open && !document_.loadLists().empty());
     enable({"withdrawPvSheetAction", "pvReportAction"}, open && pages_->currentWidget() == pages_->pv() && !document_.pvSheets().empty());
     enable({"startRunAction"}, open && !document_.units().empty());
-    enable({"exportComparisonAction", "copyComparisonAction", "exportReadingsAction", "comparisonReportAction"}, open && !document_.runs().empty());
+    enable({"comparisonColumnsAction", "exportComparisonAction", "copyComparisonAction", "exportReadingsAction", "comparisonReportAction"},
+           open && !document_.runs().empty());
     enable({"editUnitAction", "withdrawUnitAction", "unitReportAction"}, open && document_.unit(pages_->currentUnit()) != nullptr);
     enable({"editMeterAction", "withdrawMeterAction"}, open && document_.meter(pages_->meterUuid()) != nullptr);
     const bool lists = pages_->currentWidget() == pages_->loadLists() && document_.loadList(pages_->loadLists()->selectedList());

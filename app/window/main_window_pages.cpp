@@ -27,7 +27,6 @@ namespace ullage {
 namespace {
 
 const QString kwh_price_name = QStringLiteral("kwh-price");
-const QString comparison_columns = QStringLiteral("comparisonColumns");
 const QString sizing_choices_name = QStringLiteral("sizing-choices");
 
 } // namespace
@@ -104,9 +103,6 @@ void MainWindow::connectMetersPage() {
 }
 
 void MainWindow::connectComparisonPage() {
-    pages_->comparison()->setColumns(settings_.remembered(comparison_columns));
-    connect(pages_->comparison(), &ComparisonPage::columnsChosen, this,
-            [this](const QString& choice) { settings_.remember(comparison_columns, choice); });
     connect(pages_->comparison(), &ComparisonPage::otherLogbooksChosen, this,
             [this](const QStringList& paths) { comparing_->rememberLogbooks(paths); });
     connect(pages_->comparison(), &ComparisonPage::runAsked, this, [this](const QString& run) { pages_->showRun(utf8_of(run)); });

@@ -39,19 +39,21 @@ Result<ReportedRun> reported(const Document& document, const std::string& run_uu
     return ReportedRun{document.run(run_uuid), &document.analysis(run_uuid), std::move(histories).value()};
 }
 
-ReportOptions options_now(const Document& document) { return {decimal_sign_of(QLocale()), document.clock().now_ms(), machine_zone()}; }
+ReportOptions options_now(const Document& document) { return {decimal_sign_of(QLocale()), document.clock().now_ms(), machine_zone(), {}, false}; }
 
-Result<void> write_run(const Document& document, const std::string& run_uuid, const QString& path, const ReportLook& look) {
+Result<void> write_run(const Document& document, const std::string& run_uuid, bool own_affairs, const QString& path, const ReportLook& look) {
     if (!document.run(run_uuid)) return Error{Failure::not_found, "the run is no longer in the logbook", {}, "choose another run"};
     const Result<ReportedRun> run = reported(document, run_uuid);
     if (!run) return run.error();
-    const MadeReport made = make_run_report(run.value(), document.unitFit(run.value().record->unit.uuid), options_now(document));
+    ReportOptions options = options_now(document);
+    options.own_affairs = own_affairs;
+    const MadeReport made = make_run_report(run.value(), document.unitFit(run.value().record->unit.uuid), options);
     return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
 }
 
 /// What the page shows, of whatever logbooks; as tested where `load` is absent.
-Result<void> write_comparison(const Document& document, ComparisonPage& page, const std::optional<CommonLoad>& load, const QString& path,
-                              const ReportLook& look) {
+Result<void> write_comparison(const Document& document, ComparisonPage& page, const std::optional<CommonLoad>& load, bool own_affairs,
+                              const QString& path, const ReportLook& look) {
     const Comparison& comparison = page.comparison();
     UnitComparer& comparer = page.comparer();
     std::vector<ReportedRun> runs;
@@ -67,7 +69,11 @@ Result<void> write_comparison(const Document& document, ComparisonPage& page, co
         runs.push_back({record, &comparer.analysis(row.run.uuid), std::move(histories).value()});
         if (known.insert(row.unit.uuid).second) units.push_back(analyse_unit(row.unit, comparison.fits[row.fit]));
     }
-    const MadeReport made = make_comparison_report(comparison, compare_at(comparison, load), runs, units, options_now(document), page.band());
+    ReportOptions options = options_now(document);
+    options.columns = page.shownColumns();
+    options.own_affairs = own_affairs;
+    const FairComparison fair = load ? page.fair() : compare_at(comparison, std::nullopt);
+    const MadeReport made = make_comparison_report(comparison, fair, runs, units, options, page.band());
     return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
 }
 
@@ -137,8 +143,11 @@ void ReportController::makeRunReport() {
     const auto* record = document_.run(pages_.runUuid());
     if (!record) return;
     const QString what = tr("%1 run %2").arg(raw_text(record->unit.name), QString::number(record->number));
-    askForReport(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, window_),
-                 [this, run = pages_.runUuid()](const QString& path, const ReportLook& look) { return write_run(document_, run, path, look); });
+    auto* form = new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, window_);
+    form->offerOwnAffairs();
+    askForReport(what, *form, [this, form, run = pages_.runUuid()](const QString& path, const ReportLook& look) {
+        return write_run(document_, run, form->ownAffairs(), path, look);
+    });
 }
 
 void ReportController::makeComparisonReport() {
@@ -160,8 +169,9 @@ void ReportController::makeComparisonReport() {
     }
     const QString what = tr("comparison");
     auto* form = new ReportForm(what, paper_of(QLocale()), ways, window_);
+    form->offerOwnAffairs();
     askForReport(what, *form, [this, form, load](const QString& path, const ReportLook& look) {
-        return write_comparison(document_, *pages_.comparison(), form->way() == 0 ? load : std::nullopt, path, look);
+        return write_comparison(document_, *pages_.comparison(), form->way() == 0 ? load : std::nullopt, form->ownAffairs(), path, look);
     });
 }
 

@@ -64,6 +64,10 @@ std::string exact_text(double value) {
 }
 
 std::string fixed_text(double value, int decimals) {
+    if (decimals < 0) {
+        const double step = std::pow(10.0, std::min(-decimals, most_decimals));
+        value = std::round(value / step) * step;
+    }
     std::string text = to_text(value, std::chars_format::fixed, std::clamp(decimals, 0, most_decimals));
     if (text.starts_with('-') && text.find_first_not_of("-0.") == std::string::npos) text.erase(0, 1);
     return text;
@@ -83,7 +87,7 @@ int decimals_for(double half_width) {
     if (e == std::string::npos) return 0;
     const char* first = text.data() + e + (text[e + 1] == '+' ? 2 : 1);
     std::from_chars(first, text.data() + text.size(), exponent);
-    return std::clamp(1 - exponent, 0, most_decimals);
+    return std::clamp(1 - exponent, -most_decimals, most_decimals);
 }
 
 std::string with_interval_text(double value, std::optional<double> half_width, int fallback_decimals) {

@@ -2,6 +2,7 @@
 #include "claims/claims.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "claims/decision_rule.h"
 #include "measure/usable.h"
 #include "run_analysis/run_analysis.h"
@@ -216,6 +217,12 @@ std::string_view claim_verdict_text(ClaimVerdict verdict) {
     case ClaimVerdict::not_tested: return "not tested";
     }
     return "not tested";
+}
+
+std::string claimed_text(const ClaimCheck& check) {
+    if (!check.claimed) return "not stated";
+    const bool in_kwh = shown_unit(check.key, check.unit, *check.claimed).unit == "kWh";
+    return in_kwh ? energy_text(*check.claimed) : exact_text(*check.claimed) + ' ' + check.unit;
 }
 
 UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit& fit, const std::optional<EnergyPrice>& price) {

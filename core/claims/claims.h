@@ -28,6 +28,9 @@ struct ClaimCheck {
     std::vector<std::string> run_uuids;
 };
 
+/// "1200 Wh", "12 kWh", "not stated".
+[[nodiscard]] std::string claimed_text(const ClaimCheck& check);
+
 /// All that the runs of one unit say of its claims beside the usable fraction.
 struct UnitClaims {
     std::vector<ClaimCheck> checks;

@@ -93,7 +93,9 @@ std::optional<std::size_t> place_of(const UnitFit& fit, const std::string& run_u
 /// A row of one drain, which stands alone.
 ComparisonRow drain_row(const Candidate& candidate, int drains, const UnitFit& fit, const MeasureOptions& options) {
     ComparisonRow row = make_row(candidate, drains, fit);
-    row.gauge_verdict = analyse_gauge(*candidate.record, *candidate.energy, options).verdict;
+    const GaugeAnalysis gauge = analyse_gauge(*candidate.record, *candidate.energy, options);
+    row.gauge_verdict = gauge.verdict;
+    row.worst_gauge_error_pt = gauge.worst_error_pt;
     if (const auto place = place_of(fit, candidate.record->run.uuid); place && row.usable_fraction.kind == Kind::measured)
         put_repeat_count(mean_of_drains(fit.drains, {*place}, options), row);
     return row;
@@ -116,6 +118,7 @@ ComparisonRow repeats_row(const RepeatMean& mean, const std::vector<Candidate>& 
         if (gauge.least_error_pt.value.value_or(0) <= worst_pt) continue;
         worst_pt = gauge.least_error_pt.value.value_or(0);
         row.gauge_verdict = gauge.verdict;
+        row.worst_gauge_error_pt = gauge.worst_error_pt;
     }
     put_repeats(mean, energies, row);
     put_repeat_count(mean, row);
@@ -141,18 +144,11 @@ std::string sources_of(const UnitFit& fit, const std::map<std::string, std::stri
 void add_remarks(Comparison& comparison) {
     // Meters of one name in two logbooks are two meters.
     std::set<std::pair<std::string, std::string>> meters;
-    double lowest_w = 0, highest_w = 0;
     bool honest_assumed = false, curve_assumed = false;
     for (const ComparisonRow& row : comparison.rows) {
         meters.emplace(row.meter_name, row.run.meter_uuid.value_or(std::string()));
         if (row.usable_fraction.kind == Kind::projected) (row.through_curve ? curve_assumed : honest_assumed) = true;
-        if (!row.mean_load_w.value) continue;
-        lowest_w = lowest_w == 0 ? *row.mean_load_w.value : std::min(lowest_w, *row.mean_load_w.value);
-        highest_w = std::max(highest_w, *row.mean_load_w.value);
     }
-    if (lowest_w > 0 && highest_w > 1.25 * lowest_w)
-        comparison.remarks.push_back("As tested: the mean loads run from " + fixed_text(lowest_w, 0) + " W to " + fixed_text(highest_w, 0) +
-                                     " W. A slow drain feeds the no-load draw for longer and delivers less.");
     if (meters.size() > 1)
         comparison.remarks.push_back("Different meters were used: the error limit of each counts in full in a difference between units.");
     if (honest_assumed)

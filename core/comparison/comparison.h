@@ -47,7 +47,8 @@ struct ComparisonRow {
     /// What the row's energy is the mean of, where it is of drains from full to cut-off: of one that stands alone, or of repeats. `run` is then the
     /// latest of them.
     std::optional<RepeatMean> mean{};
-    Quantity repeats{};         ///< "repeats": how many drains that are
+    Quantity repeats{};                           ///< "repeats": how many drains that are
+    std::optional<double> worst_gauge_error_pt{}; ///< GaugeAnalysis::worst_error_pt of the run that the verdict is of
     Quantity scatter_percent{}; ///< "scatter_percent": experimental standard deviation of one of them; not known of a drain that stands alone
 };
 
@@ -84,7 +85,8 @@ struct ComparedUnit {
 /// One comparison from what its units bring, in order of their names.
 [[nodiscard]] Comparison join_units(std::vector<const ComparedUnit*> units);
 
-/// Leaves out the rows of other units; the remarks are then those of the rows that stay.
+/// Leaves out the rows of other units; the remarks are then those of the rows that stay. Ranks are then those of the units that are left; to keep
+/// those among all units see keep_ranked_units().
 void keep_units(Comparison& comparison, const std::function<bool(const Unit&)>& wanted);
 
 /// Says from which source each row comes: of its run or, for a row that stands for its unit, of all runs of the unit. `source_of`: names by

@@ -12,8 +12,6 @@
 namespace ullage {
 namespace {
 
-constexpr double same_load_share = 0.05; ///< see compare_at
-
 /// The drains that had this load; none of them stands for the others.
 std::vector<std::size_t> drains_at(const UnitFit& fit, const CommonLoad& load) {
     std::vector<std::size_t> places;
@@ -93,9 +91,9 @@ std::optional<std::string> change_of_order(const Comparison& comparison, const F
             if (!tested[a] || !tested[b] || !moved[a] || !moved[b] || *moved[b] <= *moved[a] || *tested[a] <= *tested[b]) continue;
             const ComparisonRow &first = comparison.rows[a], &second = comparison.rows[b];
             if (first.unit.uuid == second.unit.uuid) continue;
-            return "As tested " + first.unit.name + " stands before " + second.unit.name + "; at " + common_load_text(*fair.load) +
-                   " it is the other way round: " + first.unit.name + " was drained at " + load_of(first) + ", " + second.unit.name + " at " +
-                   load_of(second) + ". The longer a drain takes, the more of the content feeds the unit itself.";
+            return "As tested " + first.unit.name + " gave the larger share of its label, before " + second.unit.name + "; at " +
+                   common_load_text(*fair.load) + " it is the other way round: " + first.unit.name + " was drained at " + load_of(first) + ", " +
+                   second.unit.name + " at " + load_of(second) + ". The longer a drain takes, the more of the content feeds the unit itself.";
         }
     return std::nullopt;
 }

@@ -4,12 +4,16 @@
 #include "comparison/comparison.h"
 #include "unit/common_load.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace ullage {
+
+/// Drains this near to a common load count as made there, see compare_at().
+inline constexpr double same_load_share = 0.05;
 
 /// How a unit comes to stand at the common load.
 enum class Standing {
@@ -32,6 +36,7 @@ struct FairRow {
     std::string run_uuid;             ///< the drain that it rests on, of several the latest; empty where moved
     std::optional<RepeatMean> mean{}; ///< of the drains that it rests on, where they are from full to cut-off
     bool far_beyond = false;          ///< moved to a load far beyond the tested ones (LoadPrediction::is_far_beyond)
+    std::optional<Quantity> rank{};   ///< once worked out, perhaps among more rows than there are now: put_ranks(), keep_ranked_units()
 };
 
 /// Figures in which two units can be held against each other.
@@ -74,9 +79,22 @@ struct FairComparison {
 
 /// The place of each row by its usable fraction, "rank": 1 for the best, as a plain number without interval. Units that these meters do not resolve
 /// from each other share a place (the best that any of them has), and so do those between them; the reason says how many share it. `not known`:
-/// no interval, a unit that stands as tested beside a common load or is moved far beyond its tested loads, or several rows of one unit. Grows with
-/// the square of the number of rows.
+/// as tested where unlike_loads() has something to say; no interval, a unit that stands as tested beside a common load or is moved far beyond its
+/// tested loads, or several rows of one unit. Rows that bring a rank keep it. Grows with the square of the number of rows.
 [[nodiscard]] std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairComparison& fair);
+
+/// Puts the ranks into the rows, so that who asks again need not wait for them.
+void put_ranks(const Comparison& comparison, FairComparison& fair);
+
+/// Leaves out the rows of other units from both. The ranks stay those among all the units there were.
+void keep_ranked_units(Comparison& comparison, FairComparison& fair, const std::function<bool(const Unit&)>& wanted);
+
+/// Lowest and highest mean load of the rows as tested, W, where they are further apart than like_loads_ratio: a slow drain feeds the unit itself for
+/// longer, so such rows have no order.
+struct LoadRange {
+    double lowest_w = 0, highest_w = 0;
+};
+[[nodiscard]] std::optional<LoadRange> unlike_loads(const Comparison& comparison);
 
 /// The rows with the largest usable fraction first, those without one last. Beside a common load the rows that stand as tested follow all others:
 /// theirs is the fraction at another load.

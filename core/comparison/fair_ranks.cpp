@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "comparison/inside/compared_energy.h"
 
+#include "unit/repeats.h"
+
 #include <algorithm>
 #include <numeric>
 #include <optional>
@@ -72,12 +74,46 @@ std::vector<std::size_t> fair_order(const FairComparison& fair) {
     return order;
 }
 
+std::optional<LoadRange> unlike_loads(const Comparison& comparison) {
+    LoadRange range;
+    for (const ComparisonRow& row : comparison.rows) {
+        const double load_w = row.mean_load_w.value.value_or(0);
+        if (load_w <= 0) continue;
+        range.lowest_w = range.lowest_w == 0 ? load_w : std::min(range.lowest_w, load_w);
+        range.highest_w = std::max(range.highest_w, load_w);
+    }
+    if (range.highest_w <= like_loads_ratio * range.lowest_w) return std::nullopt;
+    return range;
+}
+
+void put_ranks(const Comparison& comparison, FairComparison& fair) {
+    std::vector<Quantity> ranks = fair_ranks(comparison, fair);
+    for (std::size_t row = 0; row < ranks.size(); ++row) fair.rows[row].rank = std::move(ranks[row]);
+}
+
+void keep_ranked_units(Comparison& comparison, FairComparison& fair, const std::function<bool(const Unit&)>& wanted) {
+    const std::vector<Quantity> ranks = fair_ranks(comparison, fair);
+    std::vector<Quantity> kept;
+    for (std::size_t row = 0; row < ranks.size(); ++row)
+        if (wanted(comparison.rows[row].unit)) kept.push_back(ranks[row]);
+    keep_units(comparison, wanted);
+    fair = compare_at(comparison, fair.load);
+    for (std::size_t row = 0; row < kept.size(); ++row) fair.rows[row].rank = std::move(kept[row]);
+}
+
 std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairComparison& fair) {
     const bool drains = has_unit_twice(comparison);
+    const bool unlike = !fair.load && unlike_loads(comparison);
     std::vector<Quantity> ranks;
     std::vector<std::size_t> order;
     for (const FairRow& row : fair.rows) {
-        std::string why = drains ? "ranks are those of units, not of single drains" : why_unranked(fair, row);
+        if (row.rank) {
+            ranks.push_back(*row.rank);
+            continue;
+        }
+        std::string why = drains   ? "ranks are those of units, not of single drains"
+                          : unlike ? "the units were drained at unlike loads: compare them at one load"
+                                   : why_unranked(fair, row);
         if (why.empty()) order.push_back(ranks.size());
         ranks.push_back(not_known("rank", "1", std::move(why)));
     }

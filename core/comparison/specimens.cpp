@@ -65,8 +65,8 @@ void put_figures(const Comparison& comparison, const FairComparison& fair, Model
     sample.spread_percent = known("spread_percent", "%", 100 * spread / mean, std::nullopt, Kind::measured, "between " + count);
     sample.next_fraction = within("next_specimen_fraction", mean, t * spread * std::sqrt(1 + 1 / n), "if it is made as these " + count + " were");
     sample.sentence = sample.model + ": " + count + " give " + quantity_text(sample.usable_fraction, 3) + " of their label, spread " +
-                      fixed_text(100 * spread / mean, 1) + " %; the next one is expected within " + fixed_text(*sample.next_fraction.lower, 2) +
-                      " to " + fixed_text(*sample.next_fraction.upper, 2) + ".";
+                      fixed_text(100 * spread / mean, 1) + " %; the next one is expected within " + fixed_text(100 * *sample.next_fraction.lower, 0) +
+                      " to " + fixed_text(100 * *sample.next_fraction.upper, 0) + " %.";
 }
 
 void put_too_few(const FairComparison& fair, ModelSample& sample, const std::string& why) {

@@ -2,6 +2,7 @@
 #include "forecast/accounts.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "forecast/inside/outlook.h"
 #include "forecast/inside/what_is_left.h"
 #include "gauge/feasibility.h"
@@ -113,7 +114,7 @@ private:
         const double error_pt = bound.least_error_pt.value.value_or(0);
         if (!fraction) {
             account.ruled_out = true;
-            account.evidence = fixed_text(wh, 0) + " Wh for " + fixed_text(100 * used, 0) + " points would be a battery of over " +
+            account.evidence = energy_text(wh) + " for " + fixed_text(100 * used, 0) + " points would be a battery of over " +
                                fixed_text(100 * softly_up_to * options_.most_of_label, 0) + " % of its label";
         } else if (error_pt > share_tolerance_pt(step_pt)) {
             account.ruled_out = true;
@@ -132,9 +133,9 @@ private:
         account.no_load_draw_w = bracket("no_load_draw_w", "W", *draw, words);
         account.to_come_wh = bracket("to_come_wh", "Wh", *to_come, words);
         account.hours_left = bracket("hours_left", "h", *left, words);
-        account.sentence = "Only " + fixed_text(wh, 0) + " Wh came out for the " + fixed_text(100 * used, 0) + " points shown. ";
+        account.sentence = "Only " + energy_text(wh) + " came out for the " + fixed_text(100 * used, 0) + " points shown. ";
         if (wh / used / rated_wh > 1 - right_within_pt / 100)
-            account.sentence = fixed_text(wh, 0) + " Wh for " + fixed_text(100 * used, 0) + " points is about what the label promises. ";
+            account.sentence = energy_text(wh) + " for " + fixed_text(100 * used, 0) + " points is about what the label promises. ";
         account.sentence += draw->high < 0.5 ? "Nothing is left that the unit could take for itself."
                                              : "The unit would take " + span_text(*draw, 0, "W") + " for itself while your load takes " +
                                                    fixed_text(load_w_, 0) + " W.";

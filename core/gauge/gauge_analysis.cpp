@@ -39,6 +39,20 @@ std::string short_words(const Finding& finding) {
     return {};
 }
 
+/// While the gauge stands still its error only grows with the energy: the worst stands on either side of a change. Precondition: an error for each
+/// point.
+double worst_error_of(const GaugeAnalysis& analysis, const EnergyAnalysis& energy) {
+    double worst_pt = 0;
+    const auto look = [&](std::size_t i) { worst_pt = std::max(worst_pt, std::abs(analysis.errors[i].error_pt)); };
+    for (const std::size_t change : energy.gauge_changes) {
+        look(change - 1);
+        look(change);
+    }
+    look(0);
+    look(analysis.errors.size() - 1);
+    return worst_pt;
+}
+
 /// How far the gauge may have been off at most where nothing contradicts it.
 std::string no_fault_words(const GaugeAnalysis& analysis, const GaugeEvidence& evidence) {
     const std::size_t readings = evidence.energy.points.size();
@@ -46,16 +60,7 @@ std::string no_fault_words(const GaugeAnalysis& analysis, const GaugeEvidence& e
     if (analysis.basis != ErrorBasis::delivered_depth)
         return evidence.judgeable() ? "no fault found" : "no fault in " + count_text(static_cast<long>(readings), "reading", "readings");
     if (!evidence.judgeable() && analysis.share_bounds.empty()) return "not judged: no reading between start and cut-off";
-    // While the gauge stands still its error only grows with the energy: the worst stands on either side of a change.
-    double worst_pt = 0;
-    const auto look = [&](std::size_t i) { worst_pt = std::max(worst_pt, std::abs(analysis.errors[i].error_pt)); };
-    for (const std::size_t change : evidence.energy.gauge_changes) {
-        look(change - 1);
-        look(change);
-    }
-    look(0);
-    look(analysis.errors.size() - 1);
-    return "no fault found, within " + fixed_text(std::max(1.0, std::ceil(worst_pt)), 0) + " pt" +
+    return "no fault found, within " + fixed_text(std::max(1.0, std::ceil(worst_error_of(analysis, evidence.energy))), 0) + " pt" +
            (evidence.judgeable() ? "" : " at " + count_text(static_cast<long>(readings), "reading", "readings"));
 }
 
@@ -218,6 +223,9 @@ GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energ
     if (Result<std::vector<ReferenceDepth>> depths = reference_depths(record, energy, draw_of(analysis.own_draw_w), options))
         analysis.depths = std::move(depths).value();
     std::ranges::stable_sort(analysis.findings, [](const Finding& a, const Finding& b) { return a.weight > b.weight; });
+    const bool doubted = std::ranges::count(analysis.findings, FindingKind::lone_reading, &Finding::kind) > 0;
+    if (analysis.basis == ErrorBasis::delivered_depth && analysis.errors.size() > 1 && !doubted)
+        analysis.worst_error_pt = worst_error_of(analysis, energy);
     analysis.verdict = verdict_of(analysis, evidence);
     analysis.sharpening = sharpening(analysis, evidence);
     return analysis;

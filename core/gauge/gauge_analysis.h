@@ -58,6 +58,8 @@ struct GaugeAnalysis {
     std::vector<Finding> findings; ///< faults first, then by time
     std::string verdict;           ///< few words for a table: "no fault found", "sticks (17 pt)", "not judged: …"
     std::string sharpening;        ///< what further readings would sharpen, a sentence; empty where there are enough
+    /// Of a full drain whose gauge was read twice or more: its largest error where it changed, pt, without sign.
+    std::optional<double> worst_error_pt{};
 };
 
 /// Judges the gauge of one run on evidence. Where leaving out one gauge reading that a slip of the pen explains leaves nothing against the gauge,

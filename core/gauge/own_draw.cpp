@@ -2,6 +2,7 @@
 #include "gauge/own_draw.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "gauge/drain_series.h"
 #include "gauge/feasibility.h"
 #include "gauge/share_bounds.h"
@@ -88,7 +89,7 @@ Quantity box_bracket(std::string key, std::string unit, double low, double high,
 }
 
 std::string box_reason(const Box& box, const LossFit& fit) {
-    std::string reason = "from energy alone: a battery of this label holds at most " + fixed_text(box.most_wh, 0) + " Wh";
+    std::string reason = "from energy alone: a battery of this label holds at most " + energy_text(box.most_wh);
     if (box.by_gauge) reason += ", if the gauge is right over this run";
     if (!fit.doubt.empty()) reason += "; not by this run's own fit, as " + fit.doubt;
     else if (fit.known()) reason += "; this run's own fit is wider than half its value or outside of that";

@@ -2,6 +2,7 @@
 #include "measure/cut_off_moment.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "measure/budget.h"
 #include "measure/inside/log_check.h"
 #include "measure/inside/log_energy.h"
@@ -196,7 +197,7 @@ std::optional<SteadyLoadEnd> end_by_load(const RunRecord& record, const Register
     const double u_h = std::sqrt(std::pow(step_wh / std::sqrt(6.0) / load->mean_w, 2) + std::pow(after_h * load->u_relative, 2) +
                                  std::pow(options.moment_doubt_min / 60 / std::sqrt(3.0), 2));
     return SteadyLoadEnd{end.hours(end.last_on_ms) + after_h, u_h,
-                         "by the " + fixed_text(*total_wh - *before_wh, 0) + " Wh that a steady load of " + fixed_text(load->mean_w, 0) +
+                         "by the " + energy_text(*total_wh - *before_wh) + " that a steady load of " + fixed_text(load->mean_w, 0) +
                              " W took after the reading at " + clock_text(end.last_on_ms, record.run.time_zone)};
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
+#include "base/quantity.h"
 #include "measure/budget.h"
 #include "measure/inside/log_check.h"
 #include "measure/inside/log_energy.h"
@@ -55,7 +56,7 @@ std::string compare_with_log(const RunRecord& record, const MeasureOptions& opti
                 track.register_corrections.push_back(
                     {RegisterCorrectionKind::against_log,
                      reading->uuid,
-                     exact_text(*reading->values.register_wh) + " Wh was noted, the log says " + fixed_text(log_wh, 0) + " Wh; the log was used",
+                     exact_text(*reading->values.register_wh) + " Wh was noted, the log says " + energy_text(log_wh) + "; the log was used",
                      {}});
     }
     if (track.log && track.log->left_out > 0)

@@ -2,6 +2,7 @@
 #include "measure/meter_remarks.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "measure/inside/meter_parts.h"
 
 #include <algorithm>
@@ -29,7 +30,7 @@ std::string loads_words(const MeterPart& part) {
 }
 
 std::string energy_words(double wh, const MeterPart& part) {
-    return wh >= part.delivered_wh * (1 - 1e-9) ? "all energy" : fixed_text(wh, 0) + " of " + fixed_text(part.delivered_wh, 0) + " Wh";
+    return wh >= part.delivered_wh * (1 - 1e-9) ? "all energy" : energy_text(wh) + " of " + energy_text(part.delivered_wh);
 }
 
 bool is_outside(const Meter& meter, double w) { return w < meter.range_low_w.value_or(0) || (meter.range_high_w && w > *meter.range_high_w); }

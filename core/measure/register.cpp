@@ -2,6 +2,7 @@
 #include "measure/register.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "measure/budget.h"
 #include "measure/inside/meter_parts.h"
 #include "measure/inside/register_path.h"
@@ -234,7 +235,7 @@ void check_ends(const RunRecord& record, const RunScan& scan, const PathRules& r
         track.energy_may_be_missing = true;
         track.missing_gaps.push_back({hours, 0, false});
         track.missing_reason += (track.missing_reason.empty() ? "" : "; ") + std::string(words) + " (" + duration_text(hours) + ", about " +
-                                fixed_text(rules.usual_w * hours, 0) + " Wh at the usual load)";
+                                energy_text(rules.usual_w * hours) + " at the usual load)";
     };
     note(*scan.first_ms, track.points.front().time_ms, scan.row_before_register, "the register was first read after the start");
     if (record.run.end != RunEnd::still_running)

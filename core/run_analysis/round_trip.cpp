@@ -2,6 +2,7 @@
 #include "run_analysis/round_trip.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "measure/usable.h"
 #include "model/meter_gain.h"
 #include "numerics/distributions.h"
@@ -237,14 +238,14 @@ RoundTrip round_trip_of(std::vector<RoundTripCycle> cycles, const MeasureOptions
     double after_full = 0;
     for (const RoundTripCycle& cycle : trip.cycles) after_full += cycle.after_full_wh;
     if (after_full > 0)
-        reason += "; up to " + fixed_text(after_full, 0) +
-                  " Wh went in after the gauge first showed full, to top up or to feed the unit itself, which is not known: it lies between both";
+        reason += "; up to " + energy_text(after_full) +
+                  " went in after the gauge first showed full, to top up or to feed the unit itself, which is not known: it lies between both";
     // Half of it is left out, the other half allowed for in the interval.
     trip.efficiency =
         known(key, "1", delivered_wh / (charged_wh - after_full / 2), half, after_full > 0 ? Kind::bracket : Kind::measured, std::move(reason));
     trip.boundary = boundary_words(trip.cycles);
-    trip.sentence = fmt::format("Round trip {}: {} Wh out of {} Wh in.", quantity_text(trip.efficiency, 3), fixed_text(delivered_wh, 0),
-                                fixed_text(charged_wh, 0));
+    trip.sentence =
+        fmt::format("Round trip {}: {} out of {} in.", quantity_text(trip.efficiency, 3), energy_text(delivered_wh), energy_text(charged_wh));
     return trip;
 }
 

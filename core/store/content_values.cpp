@@ -3,6 +3,7 @@
 #include "base/utf8.h"
 #include "store/inside/content_check.h"
 #include "store/inside/value_checks.h"
+#include "store/queries/column_queries.h"
 #include "store/queries/load_list_queries.h"
 #include "store/queries/meter_queries.h"
 #include "store/queries/method_queries.h"
@@ -89,6 +90,8 @@ Result<void> check_settings(SQLite::Database& database, const fs::path& path) {
     for (const auto& [key, value] : method_settings(database))
         if (const auto sound = check_method_setting(key, value); !sound) return unfit(sound.error(), "an option of the method", path);
     if (const auto sound = check(publisher(database)); !sound) return unfit(sound.error(), "the publisher's details", path);
+    for (const auto& [name, keys] : column_sets(database))
+        if (const auto sound = check_column_set(name, keys); !sound) return unfit(sound.error(), "a set of columns", path);
     return {};
 }
 

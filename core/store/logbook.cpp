@@ -5,6 +5,7 @@
 #include "base/ids.h"
 #include "store/inside/logbook_impl.h"
 #include "store/inside/value_checks.h"
+#include "store/queries/column_queries.h"
 #include "store/queries/meter_queries.h"
 #include "store/queries/method_queries.h"
 #include "store/queries/publisher_queries.h"
@@ -139,6 +140,25 @@ Result<void> Logbook::set_publisher(const Publisher& publisher) {
     if (auto sound = store::check(publisher); !sound) return sound;
     return impl_->change([&]() -> Result<void> {
         store::write_publisher(impl_->database(), publisher);
+        return {};
+    });
+}
+
+Result<std::map<std::string, std::string>> Logbook::column_sets() const {
+    return impl_->read([&]() -> Result<std::map<std::string, std::string>> { return store::column_sets(impl_->database()); });
+}
+
+Result<void> Logbook::set_column_set(const std::string& name, const std::string& keys) {
+    if (auto sound = store::check_column_set(name, keys); !sound) return sound;
+    return impl_->change([&]() -> Result<void> {
+        store::write_column_set(impl_->database(), name, keys);
+        return {};
+    });
+}
+
+Result<void> Logbook::clear_column_set(const std::string& name) {
+    return impl_->change([&]() -> Result<void> {
+        store::forget_column_set(impl_->database(), name);
         return {};
     });
 }

@@ -99,6 +99,11 @@ public:
     Result<std::map<std::string, double>> method_settings() const;
     Result<void> set_method_setting(const std::string& key, double value);
     Result<void> clear_method_setting(const std::string& key); ///< one that is not set is good
+    // Columns of a table: sets of keys by name, and under an empty name those in use. Keys are words with commas between; they have no meaning here.
+    Result<std::map<std::string, std::string>> column_sets() const;
+    Result<void> set_column_set(const std::string& name, const std::string& keys);
+    Result<void> clear_column_set(const std::string& name); ///< one that is not there is good
+
     // PV sheets: a module and how it is wired, to be checked against a unit's PV input.
     Result<PvSheet> add(PvSheet sheet);
     Result<void> update(const PvSheet& sheet);

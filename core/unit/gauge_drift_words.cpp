@@ -2,6 +2,7 @@
 #include "unit/gauge_drift_words.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 
 #include <algorithm>
 #include <cmath>
@@ -31,7 +32,7 @@ std::string why_not_known(const UnitFit& fit, const GaugeDrift& drift, std::size
 }
 
 /// The energy's part: "E* falls (−0.31 ± 0.12 Wh a day)".
-std::string energy_text(const UnitFit& fit, const Drift& energy, const DrainComparison& lead) {
+std::string energy_drift_text(const UnitFit& fit, const Drift& energy, const DrainComparison& lead) {
     const bool over_all = energy.statistic.has_value();
     const Quantity& change = over_all ? energy.change_wh_per_day : lead.energy.change_percent;
     if (!change.value) return "whether E* moves is not known (" + change.reason + ")";
@@ -67,7 +68,7 @@ std::string capital(std::string text) {
 std::string verdict_sentence(const UnitFit& fit, const Drift& energy, const GaugeDrift& drift) {
     if (!drift.lead) return "Whether the gauge drifts from run to run is not known: " + drift.reason + ".";
     const DrainComparison& lead = drift.comparisons[*drift.lead];
-    const std::string e = energy_text(fit, energy, lead);
+    const std::string e = energy_drift_text(fit, energy, lead);
     const bool falls = energy.statistic ? energy.change_wh_per_day.value.value_or(0) < 0 : lead.energy.change_percent.value.value_or(0) < 0;
     switch (drift.verdict) {
     case DriftVerdict::energy_moves:

@@ -2,6 +2,7 @@
 #include "unit/loss_split.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "gauge/drain_series.h"
 
 #include <algorithm>
@@ -60,13 +61,12 @@ std::string rest_text(const Quantity& rest) {
     const bool none_shown = rest.lower && rest.upper && *rest.lower <= 0 && *rest.upper >= 0;
     if (none_shown) return "rest " + quantity_text(rest, 0) + ": none is shown beyond the uncertainty";
     if (*rest.value < 0)
-        return "together " + fixed_text(-*rest.value, 0) +
-               " Wh more than rated: the unit holds more than its label says, or the draw is overestimated";
+        return "together " + energy_text(-*rest.value) + " more than rated: the unit holds more than its label says, or the draw is overestimated";
     return "rest " + quantity_text(rest, 0) + ": conversion or missing capacity, not separable from the socket";
 }
 
 std::string sentence_of(const LossSplit& split, const RunRecord& record, const EnergyAnalysis& energy) {
-    std::string text = "Of " + exact_text(*record.unit.rated_energy_wh) + " Wh rated: " + quantity_text(energy.delivered_wh, 0) + " delivered, ";
+    std::string text = "Of " + energy_text(*record.unit.rated_energy_wh) + " rated: " + quantity_text(energy.delivered_wh, 0) + " delivered, ";
     if (!split.rest_wh.value)
         return text + quantity_text(split.undelivered_wh, 0) + " not: no-load draw over " + hours_text(output_on_hours(energy)) +
                ", conversion and missing capacity, which cannot be told apart as the no-load draw is not known (" + split.no_load_taken_wh.reason +

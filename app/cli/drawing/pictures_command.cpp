@@ -41,6 +41,7 @@ namespace {
 
 constexpr double units_per_inch = 96, mm_per_inch = 25.4; // a unit of a drawing is a CSS pixel
 
+constexpr double least_mm = 20;  // smaller ones hold nothing that can be read
 constexpr double most_mm = 5000; // a drawing of 18 898 units
 
 int units(double mm) { return static_cast<int>(std::round(mm / mm_per_inch * units_per_inch)); }
@@ -134,8 +135,8 @@ void add_options(CLI::App& command, PicturesArguments& arguments) {
     command.add_flag("--comparison-only", arguments.comparison_only, "leave out the charts of the runs and the units");
     auto* load = command.add_option("--at-load", arguments.at_load_w, "also the comparison at this common load, W")->check(above_zero());
     command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
-    command.add_option("--width-mm", arguments.width_mm, "width of a picture, 254 unless told")->check(between(1, most_mm));
-    command.add_option("--height-mm", arguments.height_mm, "height of a picture, 143 unless told")->check(between(1, most_mm));
+    command.add_option("--width-mm", arguments.width_mm, "width of a picture, 254 unless told")->check(between(least_mm, most_mm));
+    command.add_option("--height-mm", arguments.height_mm, "height of a picture, 143 unless told")->check(between(least_mm, most_mm));
     command.add_option("--dots-per-inch", arguments.dots_per_inch, "sharpness of PNG, 192 unless told")->check(between(1, 9600));
     add_force_option(command, arguments.force);
 }

@@ -9,6 +9,7 @@
 #include "cli/text/runs_source.h"
 #include "cli/text/sizing_source.h"
 #include "dialogs/photo_image.h"
+#include "formats/results/comparison_columns.h"
 #include "formats/text/table_unicode.h"
 #include "report/report_file.h"
 #include "style/words.h"
@@ -33,7 +34,8 @@ namespace {
 struct ReportArguments {
     std::string source, run, unit, output, paper, locale;
     std::vector<std::string> parts; ///< of a unit's report, by key; empty: all
-    bool compare = false, every_drain = false, in_short = false, with_photos = false, force = false;
+    bool compare = false, every_drain = false, in_short = false, with_photos = false, force = false, own_affairs = false;
+    std::vector<std::string> columns;
     std::optional<double> at_load_w;
     double duty_percent = 100;
     std::string size, pv;
@@ -75,6 +77,11 @@ void add_options(CLI::App& command, ReportArguments& arguments) {
             ->check(above_zero())
             ->needs(compare);
     command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
+    command.add_option("--columns", arguments.columns, "in a comparison: keys of the columns wanted, in order, or readers or spreadsheet")
+        ->delimiter(',')
+        ->allow_extra_args(false)
+        ->needs(compare);
+    command.add_flag("--with-private", arguments.own_affairs, "with what is the tester's own: tags, prices paid, remarks, advice");
     command.add_option("--output", arguments.output, "file to write; its ending, .pdf or .html, chooses the form");
     add_force_option(command, arguments.force);
     command.add_option("--paper", arguments.paper, "a4 or letter")->check(CLI::IsMember({"a4", "letter"}));
@@ -213,6 +220,21 @@ int report_pv(const ReportArguments& arguments, const ReportOptions& options, co
     return write(make_pv_report_of(sheet.value(), options), arguments, "pv-check-report.pdf", look, out, err);
 }
 
+/// Keys, or the set that a single word names. Errors: a word that is neither.
+Result<std::vector<std::string>> asked_columns(const std::vector<std::string>& words, const OpenedSource& source) {
+    if (words.size() == 1) {
+        if (auto ready = ready_columns(words.front())) return std::move(*ready);
+        const auto sets = source.column_sets();
+        if (!sets) return sets.error();
+        if (const auto own = sets.value().find(words.front()); own != sets.value().end()) return column_keys_from(own->second);
+    }
+    const std::vector<ColumnName> all = comparison_columns();
+    for (const std::string& word : words)
+        if (std::ranges::find(all, word, &ColumnName::key) == all.end())
+            return Error{Failure::bad_input, "there is no column `" + word + "`", "--columns", "`ullage compare --help` lists them"};
+    return words;
+}
+
 int report_command(const ReportArguments& arguments, std::ostream& out, std::ostream& err) {
     if (arguments.run.empty() && arguments.unit.empty() && !arguments.compare && arguments.size.empty() && arguments.pv.empty())
         return wrong_usage(err, "choose --run UNIT/N, --unit UNIT, --compare, --size LIST or --pv SHEET");
@@ -221,13 +243,18 @@ int report_command(const ReportArguments& arguments, std::ostream& out, std::ost
         return wrong_usage(err, "`" + arguments.locale + "` is no locale; use a name such as de_DE or en_US");
     const Paper paper = arguments.paper.empty() ? paper_of(locale) : arguments.paper == "letter" ? Paper::letter : Paper::a4;
 
-    const ReportOptions options{decimal_sign_of(locale), SystemClock().now_ms(), machine_zone()};
+    ReportOptions options{decimal_sign_of(locale), SystemClock().now_ms(), machine_zone(), {}, arguments.own_affairs};
     const ReportLook look{paper, options.decimal_sign};
     if (!arguments.size.empty()) return report_sizing(arguments, options, look, out, err);
     if (!arguments.pv.empty()) return report_pv(arguments, options, look, out, err);
     std::vector<std::string> notices;
     const Result<OpenedSource> source = OpenedSource::open(arguments.source, notices);
     if (!source) return refuse(err, source.error());
+    if (!arguments.columns.empty()) {
+        const Result<std::vector<std::string>> columns = asked_columns(arguments.columns, source.value());
+        if (!columns) return wrong_usage(err, columns.error().sentence());
+        options.columns = columns.value();
+    }
     const Result<std::unique_ptr<Casebook>> casebook = source.value().casebook();
     if (!casebook) return refuse(err, casebook.error());
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';

@@ -10,6 +10,7 @@
 #include "formats/results/comparison_table.h"
 #include "formats/results/meters_in_series_output.h"
 #include "formats/text/table_unicode.h"
+#include "formats/text/text_lines.h"
 
 #include <algorithm>
 #include <ostream>
@@ -92,7 +93,7 @@ int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::o
     for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
     if (arguments.format == "json") return print(analyses_json(casebook, chosen.run_uuids, arguments.kwh_price, chosen.loads), out, err);
     if (chosen.run_uuids.empty()) return print("There are no runs yet. Add one with: ullage import LOGBOOK SHEET\n", out, err);
-    return print(text_of(casebook, chosen, arguments), out, err);
+    return print(fitted_lines(text_of(casebook, chosen, arguments)), out, err);
 }
 
 } // namespace ullage

@@ -2,6 +2,7 @@
 #include "cli/text/analysis_text.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "cli/text/quantities_text.h"
 #include "formats/results/comparison_table.h"
 #include "formats/text/table_unicode.h"
@@ -21,7 +22,7 @@ std::string heading(const RunRecord& record, const RunAnalysis& analysis) {
     if (!record.unit.maker.empty()) line += " (" + record.unit.maker + ")";
     line = one_line(fmt::format("{}, run {}: {}", line, record.number, run_title(record, analysis.energy)));
     std::string about = fmt::format("ended: {}", run_end_text(record.run.end));
-    if (record.unit.rated_energy_wh) about += fmt::format("; rated {} Wh", exact_text(*record.unit.rated_energy_wh));
+    if (record.unit.rated_energy_wh) about += fmt::format("; rated {}", energy_text(*record.unit.rated_energy_wh));
     if (record.meter) about += "; meter " + record.meter->name;
     return line + '\n' + std::string(display_width(line), '=') + '\n' + one_line(about) + '\n';
 }
@@ -34,7 +35,7 @@ std::string corrections_text(const RunRecord& record, const std::vector<Register
         std::string line;
         if (at != record.readings.end()) line += format_iso8601(at->values.time_ms, record.run.time_zone) + ' ';
         line += fmt::format("{}: {}", register_correction_text(register_correction.kind), register_correction.reason);
-        if (register_correction.missing_wh) line += fmt::format(" (about {} Wh may be missing)", fixed_text(*register_correction.missing_wh, 0));
+        if (register_correction.missing_wh) line += fmt::format(" (about {} may be missing)", energy_text(*register_correction.missing_wh));
         text += "  " + one_line(line) + '\n';
     }
     return text;
@@ -62,8 +63,9 @@ std::string budget_text(const Budget& budget) {
     for (const BudgetLine& line : budget.lines)
         table.rows.push_back({line.source, line.shape, line.correlation, line.evaluation, freedom_text(line.degrees_of_freedom),
                               sensitivity_text(line), number("Wh", line.standard_wh), number("%", 100 * line.share)});
-    std::string half_width =
-        budget.half_width_wh ? fmt::format("95 % interval ±{} Wh", with_interval_text(*budget.half_width_wh, {}, 1)) : std::string();
+    std::string half_width = budget.half_width_wh
+                                 ? fmt::format("95 % interval ±{} Wh", fixed_text(*budget.half_width_wh, decimals_for(*budget.half_width_wh)))
+                                 : std::string();
     if (!budget.half_width_method.empty()) half_width += (half_width.empty() ? "" : ": ") + budget.half_width_method;
     table.remarks = {
         fmt::format("combined standard uncertainty {} Wh{}; {}", fixed_text(budget.combined_standard_wh, 2), coverage_text(budget), half_width)};

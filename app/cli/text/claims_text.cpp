@@ -2,6 +2,7 @@
 #include "cli/text/claims_text.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "cli/text/quantities_text.h"
 #include "formats/results/claims_output.h"
 #include "formats/text/table_unicode.h"
@@ -50,8 +51,8 @@ std::string unit_claims_text(const UnitClaims& claims, const std::optional<Energ
     if (claims.round_trip.efficiency.value)
         text += "  " + one_line(claims.round_trip.boundary) + "\n  " + one_line(claims.round_trip.efficiency.reason) + '\n';
     for (const RoundTripCycle& cycle : claims.round_trip.cycles)
-        text += fmt::format("  run {} put in {} Wh, run {} gave back {} Wh, {}\n", cycle.charge_number, fixed_text(cycle.charged_wh, 0),
-                            cycle.drain_number, fixed_text(cycle.delivered_wh, 0), cycle.ends);
+        text += fmt::format("  run {} put in {}, run {} gave back {}, {}\n", cycle.charge_number, energy_text(cycle.charged_wh), cycle.drain_number,
+                            energy_text(cycle.delivered_wh), cycle.ends);
     for (const PvCharge& charge : claims.pv_charges) text += one_line(charge.sentence) + '\n';
     text += "\nWhat the unit takes for itself\n" + draw_text("output on", claims.draws.output_on, price) +
             draw_text("output off", claims.draws.output_off, price);

@@ -65,13 +65,14 @@ struct SizeArguments {
 struct CompareArguments {
     std::vector<std::string> sources; ///< logbooks, run sheets and folders of them, at least one
     bool every_drain = false;
-    std::optional<double> at_load_w;         ///< a common load; absent: as tested
-    double duty_percent = 100;               ///< share of the time that it is on
-    std::string load_list;                   ///< or the load of this list: a file (.csv) or the name of one in the logbook
-    bool by_model = false;                   ///< the models that units name, by their specimens, instead of the units
-    bool pairs = false;                      ///< the differences between units instead of the units
-    std::string pairs_of;                    ///< key of the figure that differs; empty: usable fraction
-    std::vector<std::string> columns;        ///< keys; empty: all
+    std::optional<double> at_load_w; ///< a common load; absent: as tested
+    double duty_percent = 100;       ///< share of the time that it is on
+    std::string load_list;           ///< or the load of this list: a file (.csv) or the name of one in the logbook
+    bool by_model = false;           ///< the models that units name, by their specimens, instead of the units
+    bool pairs = false;              ///< the differences between units instead of the units
+    std::string pairs_of;            ///< key of the figure that differs; empty: usable fraction
+    /// Keys, or the name of a set: "readers", "spreadsheet" or one that a logbook keeps. Empty: for readers where people read the format, else all.
+    std::vector<std::string> columns;
     std::vector<std::string> makers;         ///< only units of these; empty: all
     std::vector<std::string> tags;           ///< only units that have every one of these
     std::optional<double> least_wh, most_wh; ///< only units rated within

@@ -5,6 +5,7 @@
 #include "cli/text/command_parts.h"
 #include "cli/text/sizing_source.h"
 #include "comparison/fair_comparison.h"
+#include "formats/results/comparison_columns.h"
 #include "formats/sheets/pv_sheet_text.h"
 
 #include <CLI/CLI.hpp>
@@ -71,6 +72,20 @@ void add_output(CLI::App& command, TableOutput& output) {
     add_force_option(command, output.force);
 }
 
+/// The keys of the columns, in lines that fit a terminal.
+std::string columns_help() {
+    constexpr std::size_t widest = 100;
+    std::string text = "Columns of the comparison:", line = "\n ";
+    for (const ColumnName& column : comparison_columns()) {
+        if (line.size() + 1 + column.key.size() > widest) {
+            text += line;
+            line = "\n ";
+        }
+        line += ' ' + column.key;
+    }
+    return text + line + "\nWithout --columns a table for people has those for readers; csv, json and xlsx have all.";
+}
+
 void add_compare(CLI::App& command, CompareArguments& arguments) {
     command.add_option("LOGBOOK", arguments.sources, "logbooks, run sheets (.csv) and folders of run sheets, one or several")->required();
     command.add_flag("--every-drain", arguments.every_drain, "a row for each drain instead of one for each unit");
@@ -83,11 +98,15 @@ void add_compare(CLI::App& command, CompareArguments& arguments) {
     std::vector<std::string> figures;
     for (const PairFigure figure : all_pair_figures) figures.emplace_back(pair_figure_key(figure));
     command.add_option("--pairs-of", arguments.pairs_of, "figure that is compared")->check(CLI::IsMember(figures))->needs(pairs);
-    command.add_option("--columns", arguments.columns, "keys of the columns wanted, in order")->delimiter(',')->allow_extra_args(false);
+    command
+        .add_option("--columns", arguments.columns, "keys of the columns wanted, in order; or readers, spreadsheet, or a set that the logbook keeps")
+        ->delimiter(',')
+        ->allow_extra_args(false);
+    command.footer(columns_help());
     command.add_option("--maker", arguments.makers, "only units of this maker")->allow_extra_args(false);
     command.add_option("--tag", arguments.tags, "only units with this tag; named several times: with every one of them")->allow_extra_args(false);
-    command.add_option("--least-wh", arguments.least_wh, "only units rated at this or more, Wh");
-    command.add_option("--most-wh", arguments.most_wh, "only units rated at this or less, Wh");
+    command.add_option("--least-wh", arguments.least_wh, "only units rated at this or more, Wh")->check(zero_or_more());
+    command.add_option("--most-wh", arguments.most_wh, "only units rated at this or less, Wh")->check(above_zero());
     add_output(command, arguments.output);
 }
 

@@ -5,6 +5,7 @@
 #include "formats/files/whole_file.h"
 #include "formats/sheets/pv_sheet_text.h"
 #include "formats/text/table_unicode.h"
+#include "formats/text/text_lines.h"
 #include "pv/module_voltage.h"
 #include "store/logbook.h"
 
@@ -98,7 +99,7 @@ int pv_check_command(const PvCheckArguments& arguments, std::ostream& out, std::
     const Result<PvSheetText> sheet = asked_pv_sheet(arguments);
     if (!sheet) return refuse(err, sheet.error());
     const PvCheck check = check_pv(sheet.value());
-    return print(arguments.format == "json" ? pv_check_json(sheet.value(), check) : pv_check_text(sheet.value(), check), out, err);
+    return print(arguments.format == "json" ? pv_check_json(sheet.value(), check) : fitted_lines(pv_check_text(sheet.value(), check)), out, err);
 }
 
 } // namespace ullage

@@ -183,6 +183,8 @@ Result<std::vector<LoadList>> OpenedSource::load_lists() const {
     return logbook_.load_lists();
 }
 
+Result<std::map<std::string, std::string>> OpenedSource::column_sets() const { return logbook_.column_sets(); }
+
 Result<MeasureOptions> OpenedSource::method() const {
     const Result<std::map<std::string, double>> stated = logbook_.method_settings();
     if (!stated) return stated.error();
@@ -255,6 +257,9 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
             const Result<std::vector<LoadList>> lists = source.value().load_lists();
             if (!lists) return lists.error();
             runs.load_lists.insert(runs.load_lists.end(), lists.value().begin(), lists.value().end());
+            const Result<std::map<std::string, std::string>> sets = source.value().column_sets();
+            if (!sets) return sets.error();
+            runs.column_sets.insert(sets.value().begin(), sets.value().end());
             const Result<MeasureOptions> method = source.value().method();
             if (!method) return method.error();
             if (!method_of) {

@@ -34,6 +34,8 @@ public:
     [[nodiscard]] Result<std::vector<Unit>> units() const;
     /// Those of a logbook. Error (bad_input): a run sheet or a folder, which hold none.
     [[nodiscard]] Result<std::vector<LoadList>> load_lists() const;
+    /// Sets of columns that a logbook keeps, by name (Logbook::column_sets); none for run sheets.
+    [[nodiscard]] Result<std::map<std::string, std::string>> column_sets() const;
     /// What its analyses take for granted, as a logbook states it; the program's own for run sheets.
     [[nodiscard]] Result<MeasureOptions> method() const;
     /// What the runs of the source say; histories of readings only of a logbook. The source must outlive it. Errors: those of runs().
@@ -64,9 +66,10 @@ private:
 /// Runs of several sources, and where each was read from.
 struct SourcedRuns {
     std::vector<RunRecord> records;
-    std::map<std::string, std::string> source_of; ///< name of the source by run uuid; empty for a single source
-    std::vector<LoadList> load_lists;             ///< of the logbooks among them, in their order
-    MeasureOptions method;                        ///< of the first logbook among them; a notice tells of another that differs
+    std::map<std::string, std::string> source_of;     ///< name of the source by run uuid; empty for a single source
+    std::vector<LoadList> load_lists;                 ///< of the logbooks among them, in their order
+    std::map<std::string, std::string> column_sets{}; ///< of the logbooks among them; of one name that of the first
+    MeasureOptions method;                            ///< of the first logbook among them; a notice tells of another that differs
 };
 
 /// The runs of several such sources side by side, mixed at will: logbooks, run sheets and folders of them, each under the name of its file, or

@@ -4,6 +4,7 @@
 #include "cli/text/sizing_source.h"
 #include "formats/results/sizing_output.h"
 #include "formats/text/table_unicode.h"
+#include "formats/text/text_lines.h"
 
 #include <ostream>
 
@@ -34,7 +35,7 @@ int size_command(const SizeArguments& arguments, std::ostream& out, std::ostream
     if (!sizing) return refuse(err, sizing.error());
     const std::vector<std::string> inputs{arguments.source, arguments.load_list};
     if (arguments.table.empty() && format.value() == TableFormat::text)
-        return put_text(sizing_text(sizing.value()), arguments.output, inputs, out, err);
+        return put_text(fitted_lines(sizing_text(sizing.value())), arguments.output, inputs, out, err);
     if (arguments.table.empty() && format.value() == TableFormat::json)
         return put_text(sizing_json(sizing.value()), arguments.output, inputs, out, err);
     const Result<Table> table = one_table(arguments, sizing.value());

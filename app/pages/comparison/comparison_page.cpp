@@ -7,6 +7,7 @@
 #include "models/pairs_model.h"
 #include "models/quantity_cell.h"
 #include "models/table_model.h"
+#include "pages/comparison/answer_view.h"
 #include "pages/comparison/comparing_bar.h"
 #include "pages/comparison/comparison_choice.h"
 #include "pages/comparison/models_view.h"
@@ -35,12 +36,12 @@ namespace ullage {
 
 ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* parent)
     : QWidget(parent), document_(document), prompts_(prompts), presenter_(document), choice_(new ComparisonChoice(this)),
-      comparing_bar_(new ComparingBar(this)), model_(new TableModel(this)), pairs_model_(new PairsModel(this)),
+      comparing_bar_(new ComparingBar(this)), answer_(new AnswerView(this)), model_(new TableModel(this)), pairs_model_(new PairsModel(this)),
       sorted_(new QSortFilterProxyModel(this)), about_label_(new QLabel(this)), remarks_label_(new QLabel(this)), pairs_label_(new QLabel(this)),
-      rows_group_(new QButtonGroup(this)), copy_button_(new QPushButton(tr("Copy table"), this)),
-      export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)), table_(new QTableView(this)), bars_(new BarChart(this)),
-      pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)), errors_(new LineChart(this)), fractions_(new LineChart(this)),
-      models_view_(new ModelsView(this)), refresh_timer_(new QTimer(this)) {
+      rows_group_(new QButtonGroup(this)), columns_button_(new QPushButton(tr("Columns…"), this)),
+      copy_button_(new QPushButton(tr("Copy table"), this)), export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)),
+      table_(new QTableView(this)), bars_(new BarChart(this)), pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)),
+      errors_(new LineChart(this)), fractions_(new LineChart(this)), models_view_(new ModelsView(this)), refresh_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("comparisonPage"));
     presenter_.comparer().setReader([this](const QString& path) {
         return result_beside(this, tr("Reading %1").arg(shown_path(QFileInfo(path).fileName())),
@@ -49,7 +50,12 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
     sorted_->setSourceModel(model_);
     sorted_->setSortRole(SortRole);
     build();
-    for (auto signal : {&Document::opened, &Document::closed}) connect(&document_, signal, this, [this] { setOtherLogbooks({}); });
+    for (auto signal : {&Document::opened, &Document::closed})
+        connect(&document_, signal, this, [this] {
+            load_settled_ = false;
+            readColumns();
+            setOtherLogbooks({});
+        });
     for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged,
                         &Document::loadListsChanged})
         connect(&document_, signal, this, &ComparisonPage::refresh);
@@ -67,6 +73,7 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
         presenter_.resume();
         refresh();
     });
+    readColumns();
     showComparison();
 }
 
@@ -122,6 +129,7 @@ void ComparisonPage::readOtherLogbooks() {
 void ComparisonPage::showComparison() {
     if (document_.isOpen() && presenter_.isComplete() && isVisible()) presenter_.compare(rows());
     else presenter_.clear();
+    settleLoad();
     choice_->setTags(presenter_.tags());
     choice_->setLoadLists(document_.loadLists());
     presenter_.choose([this](const Unit& unit) { return choice_->wants(unit); }, choice_->load(), {choice_->bandLower(), choice_->bandUpper()});
@@ -130,6 +138,13 @@ void ComparisonPage::showComparison() {
     showModels();
     showPictures();
     showWords();
+}
+
+void ComparisonPage::settleLoad() {
+    if (load_settled_ || presenter_.isEmpty()) return;
+    load_settled_ = true;
+    const QSignalBlocker still(choice_);
+    choice_->setLoad(presenter_.suggestedLoad());
 }
 
 bool ComparisonPage::isComplete() {
@@ -204,6 +219,7 @@ void ComparisonPage::showPictures() {
 
 void ComparisonPage::showWords() {
     remarks_label_->setText(presenter_.remarks());
+    answer_->setAnswer(presenter_.answer());
     about_label_->setToolTip(presenter_.loadInFull());
     about_label_->setText(presenter_.about());
     head_->fit();

@@ -18,6 +18,7 @@ class QTimer;
 
 namespace ullage {
 
+class AnswerView;
 class BarChart;
 class ComparingBar;
 class ComparisonChoice;
@@ -51,11 +52,13 @@ public:
     [[nodiscard]] bool isComplete();
     /// Opens the export dialog.
     void exportComparison();
-    /// Puts the whole table, in the order shown, on the clipboard and says so by notice().
+    /// Puts the table as it is shown on the clipboard and says so by notice().
     void copyTable();
     [[nodiscard]] CompareRows rows() const;
-    /// Columns chosen and ordered before, as columnsChosen() told them.
-    void setColumns(const QString& choice);
+    /// Opens the dialog in which columns are chosen; the logbook keeps what comes of it.
+    void chooseColumns();
+    /// The columns in sight, by key: what every export, copy and report of the page has.
+    [[nodiscard]] std::vector<std::string> shownColumns() const;
     /// What is shown now: the units wanted, at one load or as tested, and what is expected of them.
     [[nodiscard]] const Comparison& comparison() const { return presenter_.comparison(); }
     [[nodiscard]] const FairComparison& fair() const { return presenter_.fair(); }
@@ -67,8 +70,6 @@ signals:
     void error(const QString& sentence);
     /// The person has added a logbook or left one out; for setOtherLogbooks().
     void otherLogbooksChosen(const QStringList& paths);
-    /// The person has chosen or moved columns; the text is for setColumns().
-    void columnsChosen(const QString& choice);
     /// A row was opened: show that run.
     void runAsked(const QString& runUuid);
 
@@ -80,12 +81,13 @@ protected:
 private:
     void build();
     void showComparison();
+    void settleLoad();
     void tellChosenLogbooks();
     void openRow(int row);
     QWidget* buildHead();
     QWidget* buildVessels();
     void buildTable();
-    /// The table with rows and columns in the order shown, hidden columns too; `chosen_only` the selected rows, where there are any.
+    /// The table with rows and columns in the order shown; `chosen_only` the selected rows, where there are any.
     [[nodiscard]] Table shownTable(bool chosen_only) const;
     QTabWidget* buildTabs();
     QWidget* buildPairs();
@@ -98,10 +100,10 @@ private:
     [[nodiscard]] PairFigure pairFigure() const;
     void showPictures();
     void showWords();
-    void chooseColumns(const QPoint& place); ///< the menu of the table's heads
-    void arrangeColumns();
+    void showHeadMenu(const QPoint& place); ///< of the table's heads
+    void readColumns();
+    void keepColumns(); ///< in the logbook, and shows them
     void columnMoved();
-    [[nodiscard]] std::vector<std::string> columnsInOrder() const;
 
     Document& document_;
     Prompts& prompts_;
@@ -109,15 +111,18 @@ private:
     QStringList other_logbooks_; ///< to be read when the page comes in sight
     bool stale_ = true;          ///< something has changed while the page was out of sight
     bool arranging_ = false;     ///< columns are moved by the program
+    Table whole_;                ///< of which the table in sight has the columns chosen
+    bool load_settled_ = false;  ///< the load to begin with has been found, or the person has chosen one
     ComparisonChoice* choice_;
     ComparingBar* comparing_bar_;
+    AnswerView* answer_;
     TableModel* model_;
     PairsModel* pairs_model_;
     QSortFilterProxyModel* sorted_;
     PageHead* head_ = nullptr;
     QLabel *about_label_, *remarks_label_, *pairs_label_;
     QButtonGroup* rows_group_;
-    QPushButton *copy_button_, *export_button_;
+    QPushButton *columns_button_, *copy_button_, *export_button_;
     VesselRow* vessels_;
     QTableView* table_;
     BarChart* bars_;

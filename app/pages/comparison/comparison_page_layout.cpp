@@ -8,6 +8,7 @@
 #include "formats/text/quantity_title.h"
 #include "models/pairs_model.h"
 #include "models/table_model.h"
+#include "pages/comparison/answer_view.h"
 #include "pages/comparison/comparing_bar.h"
 #include "pages/comparison/comparison_choice.h"
 #include "pages/comparison/models_view.h"
@@ -73,6 +74,7 @@ void ComparisonPage::build() {
     refresh_timer_->setSingleShot(true);
     connect(refresh_timer_, &QTimer::timeout, this, &ComparisonPage::refresh);
     connect(choice_, &ComparisonChoice::changed, this, [this] {
+        load_settled_ = true;
         stale_ = true;
         if (model_->rowCount() > many_rows) refresh_timer_->start(settle_ms);
         else refresh();
@@ -84,6 +86,7 @@ void ComparisonPage::build() {
     });
     column->addWidget(others);
     column->addWidget(comparing_bar_);
+    column->addWidget(answer_);
     buildTable();
     auto* levels = new QSplitter(Qt::Vertical, this);
     levels->setObjectName(QStringLiteral("comparisonSplitter"));
@@ -132,8 +135,12 @@ QWidget* ComparisonPage::buildHead() {
     }
     rows_group_->button(static_cast<int>(CompareRows::one_per_unit))->setChecked(true);
     connect(rows_group_, &QButtonGroup::idClicked, this, &ComparisonPage::refresh);
+    columns_button_->setObjectName(QStringLiteral("columnsButton"));
+    columns_button_->setToolTip(tr("Which columns the table has, here and in all that leaves the page"));
+    connect(columns_button_, &QPushButton::clicked, this, &ComparisonPage::chooseColumns);
+    line->addWidget(columns_button_);
     copy_button_->setObjectName(QStringLiteral("copyTableButton"));
-    copy_button_->setToolTip(tr("The table with every column, for a spreadsheet"));
+    copy_button_->setToolTip(tr("The table as it is shown, for a spreadsheet"));
     connect(copy_button_, &QPushButton::clicked, this, &ComparisonPage::copyTable);
     line->addWidget(copy_button_);
     export_button_->setObjectName(QStringLiteral("exportButton"));

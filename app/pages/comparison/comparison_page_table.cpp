@@ -3,7 +3,9 @@
 #include "pages/comparison/comparison_page.h"
 
 #include "delegates/quantity_delegate.h"
+#include "dialogs/columns_dialog.h"
 #include "dialogs/export_dialog.h"
+#include "formats/results/comparison_columns.h"
 #include "formats/results/comparison_table.h"
 #include "models/table_model.h"
 #include "services/table_copy.h"
@@ -14,8 +16,11 @@
 #include <QMenu>
 #include <QSortFilterProxyModel>
 #include <QTableView>
+#include <QTimer>
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace ullage {
 
@@ -39,7 +44,7 @@ void ComparisonPage::buildTable() {
     table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
     offer_table_copy(*table_, [this] { return shownTable(true); });
     table_->horizontalHeader()->setContextMenuPolicy(Qt::CustomContextMenu);
-    connect(table_->horizontalHeader(), &QWidget::customContextMenuRequested, this, &ComparisonPage::chooseColumns);
+    connect(table_->horizontalHeader(), &QWidget::customContextMenuRequested, this, &ComparisonPage::showHeadMenu);
     connect(table_, &QTableView::activated, this, [this](const QModelIndex& index) { openRow(sorted_->mapToSource(index).row()); });
 }
 
@@ -51,10 +56,12 @@ void ComparisonPage::openRow(int row) {
 }
 
 void ComparisonPage::showTable() {
-    model_->setTable(presenter_.table());
-    arrangeColumns();
-    const Table& table = model_->table();
-    for (std::size_t i = 0; i < table.columns.size(); ++i) table_->setColumnHidden(static_cast<int>(i), presenter_.isColumnHidden(table, i));
+    whole_ = presenter_.table();
+    model_->setTable(with_columns(whole_, presenter_.shownColumns(whole_)).value());
+    auto* heads = table_->horizontalHeader();
+    arranging_ = true; // what was dragged before is in the order of the table now
+    for (int place = 0; place < heads->count(); ++place) heads->moveSection(heads->visualIndex(place), place);
+    arranging_ = false;
     fitColumns();
 }
 
@@ -87,7 +94,7 @@ void ComparisonPage::fitWideColumns() {
     }
 }
 
-std::vector<std::string> ComparisonPage::columnsInOrder() const {
+std::vector<std::string> ComparisonPage::shownColumns() const {
     std::vector<std::string> keys;
     const auto* heads = table_->horizontalHeader();
     for (int place = 0; place < heads->count(); ++place)
@@ -95,24 +102,25 @@ std::vector<std::string> ComparisonPage::columnsInOrder() const {
     return keys;
 }
 
-void ComparisonPage::arrangeColumns() {
-    const auto wanted = presenter_.columnOrder(model_->table());
-    auto* heads = table_->horizontalHeader();
-    arranging_ = true;
-    for (std::size_t place = 0; place < wanted.size(); ++place)
-        heads->moveSection(heads->visualIndex(model_->columnOf(wanted[place])), static_cast<int>(place));
-    arranging_ = false;
-}
-
 void ComparisonPage::columnMoved() {
     if (arranging_) return;
-    presenter_.orderColumns(columnsInOrder());
-    emit columnsChosen(presenter_.columns());
+    presenter_.orderColumns(whole_, shownColumns());
+    keepColumns();
 }
 
-void ComparisonPage::setColumns(const QString& choice) {
-    presenter_.setColumns(choice);
-    showTable();
+void ComparisonPage::readColumns() {
+    const auto sets = document_.columnSets();
+    const auto in_use = sets.find(std::string());
+    presenter_.setColumns(in_use == sets.end() ? std::vector<std::string>() : column_keys_from(in_use->second));
+}
+
+void ComparisonPage::keepColumns() {
+    const bool as_at_first = presenter_.columns() == ready_columns(readers_set);
+    if (document_.isOpen())
+        if (const auto kept = document_.setColumnSet({}, as_at_first ? std::string() : column_keys_text(presenter_.columns())); !kept)
+            emit error(text_of(kept.error().sentence()));
+    // Not while the heads are still busy with what the person did to them.
+    QTimer::singleShot(0, this, &ComparisonPage::showTable);
 }
 
 Table ComparisonPage::shownTable(bool chosen_only) const {
@@ -123,7 +131,7 @@ Table ComparisonPage::shownTable(bool chosen_only) const {
         if (table_->selectionModel()->isRowSelected(row)) chosen.push_back(source);
     }
     const Table shown = with_rows(model_->table(), chosen_only && !chosen.empty() ? chosen : rows);
-    return with_columns(shown, columnsInOrder()).value();
+    return with_columns(shown, shownColumns()).value();
 }
 
 void ComparisonPage::copyTable() {
@@ -131,28 +139,46 @@ void ComparisonPage::copyTable() {
     if (copy_table(shownTable(false), this)) emit notice(tr("The table is on the clipboard, ready to be pasted into a spreadsheet."));
 }
 
-void ComparisonPage::chooseColumns(const QPoint& place) {
+void ComparisonPage::showHeadMenu(const QPoint& place) {
     QMenu menu(this);
     menu.setObjectName(QStringLiteral("columnsMenu"));
-    const Table& table = model_->table();
-    for (std::size_t i = 0; i < table.columns.size(); ++i) {
-        const TableColumn& column = table.columns[i];
+    const std::vector<std::string> shown = shownColumns();
+    for (const TableColumn& column : whole_.columns) {
         if (column.key == "unit") continue; // a row without its unit says nothing
         auto* entry = menu.addAction(text_of(column.title));
         entry->setCheckable(true);
-        entry->setChecked(!presenter_.isColumnHidden(table, i));
-        connect(entry, &QAction::toggled, this, [this, key = column.key](bool shown) {
-            presenter_.showColumn(key, shown);
-            showTable();
-            emit columnsChosen(presenter_.columns());
+        entry->setChecked(std::ranges::count(shown, column.key) > 0);
+        connect(entry, &QAction::toggled, this, [this, key = column.key](bool wanted) {
+            presenter_.showColumn(whole_, key, wanted);
+            keepColumns();
         });
     }
     menu.addSeparator();
-    connect(menu.addAction(tr("Columns as at first")), &QAction::triggered, this, [this] {
-        setColumns({});
-        emit columnsChosen({});
+    connect(menu.addAction(tr("Columns…")), &QAction::triggered, this, &ComparisonPage::chooseColumns);
+    connect(menu.addAction(tr("Columns for readers")), &QAction::triggered, this, [this] {
+        presenter_.setColumns({});
+        keepColumns();
     });
     menu.exec(table_->horizontalHeader()->mapToGlobal(place));
+}
+
+void ComparisonPage::chooseColumns() {
+    std::map<std::string, std::vector<std::string>> own;
+    for (const auto& [name, keys] : document_.columnSets())
+        if (!name.empty()) own[name] = column_keys_from(keys);
+    auto* dialog = new ColumnsDialog(presenter_.columns(), std::move(own), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &ColumnsDialog::submitted, this, [this, dialog] {
+        for (const auto& [name, keys] : dialog->changedSets())
+            if (const auto kept = document_.setColumnSet(name, column_keys_text(keys)); !kept) {
+                dialog->refuse(text_of(kept.error().sentence()));
+                return;
+            }
+        presenter_.setColumns(dialog->chosen());
+        keepColumns();
+        dialog->accept();
+    });
+    dialog->open();
 }
 
 void ComparisonPage::exportComparison() {
@@ -160,7 +186,7 @@ void ComparisonPage::exportComparison() {
     std::vector<ExportSubject> subjects;
     subjects.push_back({tr("Comparison"),
                         QStringLiteral("comparison"),
-                        [this](QWidget*) { return without_unused(shownTable(false)); },
+                        [this](QWidget*) { return shownTable(false); },
                         {{tr("vessels"), [this]() -> PictureContent { return presenter_.vessels(); }},
                          {tr("usable fraction"), [this]() -> PictureContent { return presenter_.bars(); }}}});
     subjects.push_back(

@@ -3,12 +3,12 @@
 
 #include "chart_content/comparison_overlays.h"
 #include "comparison/specimens.h"
+#include "formats/results/comparison_columns.h"
 #include "formats/results/comparison_table.h"
 #include "model/tags.h"
 #include "style/words.h"
 
 #include <algorithm>
-#include <string_view>
 #include <utility>
 
 namespace ullage {
@@ -61,8 +61,10 @@ std::vector<std::string> ComparisonPresenter::tags() const {
 }
 
 void ComparisonPresenter::choose(const std::function<bool(const Unit&)>& wants, const std::optional<CommonLoad>& load, const ExpectationBand& band) {
-    keep_units(comparison_, wants);
     fair_ = compare_at(comparison_, load);
+    put_ranks(comparison_, fair_);
+    if (!std::ranges::all_of(comparison_.rows, wants, &ComparisonRow::unit)) keep_ranked_units(comparison_, fair_, wants);
+    answer_ = comparison_answer(comparison_, fair_);
     band_ = band;
     paired_ = fair_order(fair_);
     paired_.resize(std::min(paired_.size(), most_paired));
@@ -145,47 +147,31 @@ QStringList ComparisonPresenter::modelSentences() const {
     return sentences;
 }
 
-void ComparisonPresenter::setColumns(const QString& choice) { columns_ = column_choice_from(utf8_of(choice)); }
-
-QString ComparisonPresenter::columns() const { return raw_text(column_choice_text(columns_)); }
-
-void ComparisonPresenter::orderColumns(const std::vector<std::string>& keys) {
-    std::vector<std::string> known = columns_.order;
-    for (const std::string& key : keys)
-        if (!std::ranges::count(known, key)) known.push_back(key);
-    columns_.order = arranged(known, keys);
+void ComparisonPresenter::setColumns(std::vector<std::string> keys) {
+    columns_ = keys.empty() ? ready_columns(readers_set).value() : std::move(keys);
 }
 
-std::vector<std::string> ComparisonPresenter::columnOrder(const Table& table) const {
-    std::vector<std::string> keys;
-    for (const TableColumn& column : table.columns) keys.push_back(column.key);
-    return arranged(keys, columns_.order);
+std::vector<std::string> ComparisonPresenter::shownColumns(const Table& table) const {
+    std::vector<std::string> keys = columns_for(table, columns_);
+    if (keys.empty()) keys.push_back(table.columns.front().key);
+    return keys;
 }
 
-bool ComparisonPresenter::isColumnHidden(const Table& table, std::size_t column) const {
-    const std::string& key = table.columns[column].key;
-    if (const auto chosen = columns_.shown.find(key); chosen != columns_.shown.end()) return !chosen->second;
-    // What answers "which one" fits into the smallest window; the rest is in every export and in the menu of the heads. The run of a single row
-    // a unit is named under its bar. At one load, what was tested is told by the fraction alone.
-    constexpr std::string_view elsewhere[] = {"maker",
-                                              "meter",
-                                              "warranty_years",
-                                              "wh_per_kg",
-                                              "tags",
-                                              "wh_per_gauge_point",
-                                              "price_per_rated_kwh",
-                                              "paid_per_rated_kwh",
-                                              "charge_time_h",
-                                              "round_trip_efficiency",
-                                              "held_output_w",
-                                              "held_peak_output_w",
-                                              "standby_draw_w"};
-    if (std::ranges::count(elsewhere, key)) return true;
-    if (is_unused(table, column)) return true;
-    if (key == "rank") return rows_ != CompareRows::one_per_unit;
-    if (key == "run") return rows_ == CompareRows::one_per_unit;
-    constexpr std::string_view as_tested_only[] = {"delivered_wh", "duration_h", "mean_load_w", "no_load_draw_w", "paid_per_delivered_kwh"};
-    return fair_.load && std::ranges::count(as_tested_only, key) > 0;
+void ComparisonPresenter::orderColumns(const Table& table, const std::vector<std::string>& shown) {
+    std::vector<std::string> keys = shown;
+    for (const std::string& key : columns_) {
+        // In sight here, itself or by its like.
+        if (!columns_for(table, {key}).empty() || std::ranges::count(keys, key)) continue;
+        keys.push_back(key);
+    }
+    columns_ = std::move(keys);
+}
+
+void ComparisonPresenter::showColumn(const Table& table, const std::string& key, bool shown) {
+    std::vector<std::string> keys = shownColumns(table);
+    if (shown && !std::ranges::count(keys, key)) keys.push_back(key);
+    if (!shown && keys.size() > 1) std::erase(keys, key);
+    orderColumns(table, keys);
 }
 
 } // namespace ullage

@@ -2,10 +2,10 @@
 #pragma once
 
 #include "chart_content/comparison_pictures.h"
+#include "comparison/comparison_answer.h"
 #include "comparison/fair_comparison.h"
 #include "document/unit_comparer.h"
 #include "formats/tables/table.h"
-#include "pages/comparison/column_order.h"
 
 #include <QString>
 #include <QStringList>
@@ -34,7 +34,7 @@ struct RowTarget {
 class ComparisonPresenter {
 public:
     /// The document must outlive it.
-    explicit ComparisonPresenter(Document& document) : document_(document), comparer_(document) {}
+    explicit ComparisonPresenter(Document& document) : document_(document), comparer_(document) { setColumns({}); }
 
     [[nodiscard]] UnitComparer& comparer() { return comparer_; }
     /// The logbooks beside the document's own.
@@ -54,7 +54,9 @@ public:
     void compare(CompareRows rows);
     void clear();                                        ///< no units; choose() must follow
     [[nodiscard]] std::vector<std::string> tags() const; ///< of the units in sight, each once, in order
-    /// Keeps the units that are wanted and holds them against each other at a load, or as tested.
+    /// The load at which most units of compare() meet, to begin with; absent where none is needed or found.
+    [[nodiscard]] std::optional<CommonLoad> suggestedLoad() const { return suggested_load(comparison_); }
+    /// Keeps the units that are wanted and holds them against each other at a load, or as tested. Their ranks stay those among all units.
     void choose(const std::function<bool(const Unit&)>& wants, const std::optional<CommonLoad>& load, const ExpectationBand& band);
 
     [[nodiscard]] const Comparison& comparison() const { return comparison_; }
@@ -65,6 +67,7 @@ public:
     [[nodiscard]] std::optional<RowTarget> target(int row) const;
 
     // Words.
+    [[nodiscard]] const ComparisonAnswer& answer() const { return answer_; }
     [[nodiscard]] QString about() const;      ///< "7 units, 16 drains, at 120 W"
     [[nodiscard]] QString loadInFull() const; ///< what the common load consists of; empty as tested
     [[nodiscard]] QString remarks();          ///< a line each
@@ -82,15 +85,15 @@ public:
     [[nodiscard]] QStringList modelSentences() const;
     [[nodiscard]] Table pairsTable(PairFigure figure) const; ///< for a file; of all rows where they are not too many
 
-    // Columns of table(), by key.
-    void setColumns(const QString& choice); ///< as columns() gave them
-    [[nodiscard]] QString columns() const;
-    void showColumn(const std::string& key, bool shown) { columns_.shown[key] = shown; }
-    /// The columns now stand in this order. Those that are not there now keep their place beside their neighbours.
-    void orderColumns(const std::vector<std::string>& keys);
-    [[nodiscard]] std::vector<std::string> columnOrder(const Table& table) const; ///< keys of the table from left to right
-    /// Whether a column is out of sight: by choice, because nothing stands in it, or because other columns tell the same better.
-    [[nodiscard]] bool isColumnHidden(const Table& table, std::size_t column) const;
+    // Columns of table(), by key (formats/results/comparison_columns.h).
+    void setColumns(std::vector<std::string> keys); ///< none: those for readers
+    [[nodiscard]] const std::vector<std::string>& columns() const { return columns_; }
+    /// The columns chosen as they stand in `table`, from left to right.
+    [[nodiscard]] std::vector<std::string> shownColumns(const Table& table) const;
+    /// What stands in sight has been put in this order. What is chosen but not there now is kept behind it.
+    void orderColumns(const Table& table, const std::vector<std::string>& shown);
+    /// Puts a column behind those in sight, or takes it out; the last one stays.
+    void showColumn(const Table& table, const std::string& key, bool shown);
 
 private:
     Document& document_;
@@ -101,9 +104,10 @@ private:
     int waiting_ = 0;
     Comparison comparison_; ///< what is wanted of all
     FairComparison fair_;
+    ComparisonAnswer answer_;
     ExpectationBand band_;
     std::vector<std::size_t> paired_; ///< rows that are held against each other
-    ColumnChoice columns_;
+    std::vector<std::string> columns_;
 };
 
 } // namespace ullage

@@ -31,14 +31,9 @@ void put(StripFigure& figure, const Quantity& quantity, int decimals) {
         figure.rest = tr("not known");
         return;
     }
-    const QString unit = quantity.unit == "1" ? QString() : raw_text(quantity.unit);
-    const bool plain = quantity.value && (quantity.kind == Kind::measured || quantity.kind == Kind::projected);
-    QString text = raw_text(quantity_text(quantity, decimals));
-    if (!unit.isEmpty() && text.endsWith(QLatin1Char(' ') + unit)) text.chop(unit.size() + 1);
-    const qsizetype sign = text.indexOf(QStringLiteral(" ±"));
-    figure.value = plain && sign > 0 ? text.left(sign) : text;
-    figure.rest = (plain && sign > 0 ? text.mid(sign + 1) + QLatin1Char(' ') : QString()) + unit;
-    figure.rest = figure.rest.trimmed();
+    const ValueText text = shown_quantity(quantity, decimals);
+    figure.value = text.value;
+    figure.rest = QStringList{text.interval, text.unit}.join(QLatin1Char(' ')).trimmed();
 }
 
 StripFigure elapsed(const RunRecord& record, const RunAnalysis& analysis, const Reading* last, UtcMs now_ms) {

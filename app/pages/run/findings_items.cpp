@@ -3,6 +3,7 @@
 
 #include "formats/text/quantity_title.h"
 #include "measure/register_correction_acceptance.h"
+#include "style/numbers.h"
 #include "style/words.h"
 
 #include <algorithm>
@@ -52,7 +53,7 @@ void add_line_test(std::vector<FindingItem>& items, const RunAnalysis& analysis)
     for (const char* key : {"line_slope", "wh_per_gauge_point"}) {
         const auto quantity = std::ranges::find(analysis.quantities, key, &Quantity::key);
         if (quantity == analysis.quantities.end() || !quantity->value) continue;
-        const QString text = text_of(quantity_text(*quantity, quantity_decimals(key)));
+        const QString text = shown_quantity(*quantity, quantity_decimals(key)).plain();
         evidence << (quantity->key == "line_slope" ? tr("slope %1, delivered per gauge-implied energy").arg(text)
                                                    : tr("%1 %2").arg(text, text_of(quantity->reason)));
     }

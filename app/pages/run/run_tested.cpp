@@ -3,6 +3,7 @@
 
 #include "run_analysis/charge_run.h"
 #include "run_analysis/output_run.h"
+#include "style/numbers.h"
 #include "style/words.h"
 
 namespace ullage {
@@ -10,7 +11,7 @@ namespace ullage {
 namespace {
 
 QString named(const QString& name, const Quantity& quantity, int decimals) {
-    return quantity.kind == Kind::not_known ? QString() : QStringLiteral("%1 %2").arg(name, text_of(quantity_text(quantity, decimals)));
+    return quantity.kind == Kind::not_known ? QString() : QStringLiteral("%1 %2").arg(name, shown_quantity(quantity, decimals).plain());
 }
 
 TestedOutcome tested_charge(const RunRecord& record, const EnergyAnalysis& energy) {
@@ -23,7 +24,7 @@ TestedOutcome tested_charge(const RunRecord& record, const EnergyAnalysis& energ
         sentence += QLatin1Char(' ') + powers.left(1).toUpper() + powers.mid(1) + QLatin1Char('.');
     }
     if (charge.taper_gauge_percent) sentence += tr(" The power began to fall at a gauge of %1 %.").arg(*charge.taper_gauge_percent, 0, 'g', 4);
-    return {tr("energy in"), text_of(quantity_text(charge.charged_wh, 0)), sentence, {}};
+    return {tr("energy in"), shown_quantity(charge.charged_wh, 0).plain(), sentence, {}};
 }
 
 TestedOutcome tested_output(const RunRecord& record, const EnergyAnalysis& energy) {
@@ -33,7 +34,7 @@ TestedOutcome tested_output(const RunRecord& record, const EnergyAnalysis& energ
     QStringList steps;
     for (const OutputStep& step : run.steps)
         steps << tr("%1 for %2 min, %3")
-                     .arg(text_of(quantity_text(step.watts, 0)))
+                     .arg(shown_quantity(step.watts, 0).plain())
                      .arg(60 * step.hours(), 0, 'f', 0)
                      .arg(text_of(output_end_text(step.end)));
     const QString sentence = text_of(run.sentence) + tr(" Trips: %1, resets: %2.").arg(run.trips).arg(run.resets);
@@ -44,7 +45,7 @@ TestedOutcome tested_fraction(const Quantity& fraction) {
     // "at least" stands in the value itself.
     const bool name_kind = fraction.kind != Kind::not_known && fraction.kind != Kind::at_least;
     return {name_kind ? tr("usable fraction, %1").arg(text_of(kind_text(fraction.kind))) : tr("usable fraction"),
-            text_of(quantity_text(fraction, 2)),
+            shown_quantity(fraction, 2).plain(),
             text_of(fraction.reason),
             {}};
 }

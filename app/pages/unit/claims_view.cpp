@@ -22,7 +22,7 @@ namespace ullage {
 namespace {
 
 QString shown(const Quantity& quantity) {
-    return quantity.kind == Kind::not_known ? QStringLiteral("–") : text_of(quantity_text(quantity, quantity_decimals(quantity.key))).toHtmlEscaped();
+    return quantity.kind == Kind::not_known ? QStringLiteral("–") : shown_quantity(quantity, quantity_decimals(quantity.key)).plain().toHtmlEscaped();
 }
 
 /// Told by sign and word, not only by colour.
@@ -45,8 +45,8 @@ QString claims_html(const UnitClaims& claims) {
                        .arg(palette.soft.name(), tr("claim"), tr("claimed"), tr("measured"), tr("verdict"), tr("evidence"));
     for (const ClaimCheck& check : claims.checks)
         html += QStringLiteral("<tr><td>%1</td><td align='right'>%2</td><td align='right'>%3</td><td>%4</td><td style='color:%5'>%6</td></tr>")
-                    .arg(text_of(check.title), check.claimed ? text_of(exact_text(*check.claimed) + ' ' + check.unit) : tr("not stated"),
-                         shown(check.measured), verdict_cell(check.verdict, palette), palette.soft.name(), text_of(check.evidence).toHtmlEscaped());
+                    .arg(text_of(check.title), text_of(claimed_text(check)), shown(check.measured), verdict_cell(check.verdict, palette),
+                         palette.soft.name(), text_of(check.evidence).toHtmlEscaped());
     return html +
            QStringLiteral("</table><p style='color:%1'>%2</p>").arg(palette.soft.name(), text_of(decision_rule_text(claims.options)).toHtmlEscaped());
 }
@@ -54,8 +54,8 @@ QString claims_html(const UnitClaims& claims) {
 QString draw_words(const QString& name, const StandingDraw& draw, const QString& currency) {
     if (draw.draw_w.kind == Kind::not_known) return tr("%1: not known: %2.").arg(name, text_of(draw.draw_w.reason));
     QString words = tr("%1: %2 (%3), %4 a day, %5 a month")
-                        .arg(name, text_of(quantity_text(draw.draw_w, 1)), text_of(kind_text(draw.draw_w.kind)),
-                             text_of(quantity_text(draw.per_day_wh, 0)), text_of(quantity_text(draw.per_month_wh, 0)));
+                        .arg(name, shown_quantity(draw.draw_w, 1).plain(), text_of(kind_text(draw.draw_w.kind)),
+                             shown_quantity(draw.per_day_wh, 0).plain(), shown_quantity(draw.per_month_wh, 0).plain());
     if (draw.cost_per_day)
         words += tr("; %1 %3 a day, %2 %3 a month, %4")
                      .arg(shown_number(draw.cost_per_day, 3), shown_number(draw.cost_per_month, 2), currency, text_of(draw.basis));

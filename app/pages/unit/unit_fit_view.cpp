@@ -4,6 +4,7 @@
 #include "charts/line_chart.h"
 #include "formats/text/quantity_title.h"
 #include "pages/parts/page_parts.h"
+#include "style/numbers.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/words.h"
@@ -113,7 +114,7 @@ UnitFitView::Figure UnitFitView::makeFigure(const QString& key, const QString& n
 }
 
 void UnitFitView::fill(const Figure& figure, const Quantity& quantity, const QString& said) {
-    const QString text = text_of(quantity_text(quantity, quantity_decimals(quantity.key)));
+    const QString text = shown_quantity(quantity, quantity_decimals(quantity.key)).plain();
     const qsizetype sign = text.indexOf(QStringLiteral(" ±"));
     figure.value->setText(sign > 0 ? text.left(sign) : text);
     figure.interval->setText(sign > 0 ? text.mid(sign + 1) : QString());

@@ -10,6 +10,7 @@ namespace ullage {
 
 ReportBuilder::ReportBuilder(const std::vector<ReportedRun>& runs, const ReportOptions& options) {
     form.decimal_sign = options.decimal_sign;
+    own_affairs = options.own_affairs;
     for (const ReportedRun& run : runs) {
         const RunRecord& record = *run.record;
         form.names.insert(form.names.end(), {record.unit.name, record.unit.maker, record.run.load});
@@ -42,16 +43,12 @@ std::string run_name(const ReportedRun& run) { return run.record->unit.name + ",
 std::string value_text(const Quantity& quantity) { return quantity_text(quantity, quantity_decimals(quantity.key)); }
 
 ReportFigure figure_of(const Quantity& quantity, const NumberForm& form) {
-    Quantity bare = quantity;
-    bare.unit.clear();
+    const QuantityParts parts = quantity_parts(quantity, quantity_decimals(quantity.key));
     ReportFigure figure;
     figure.title = quantity_title(quantity.key);
-    figure.value = form.apply(quantity_text(bare, quantity_decimals(quantity.key)));
-    if (const auto sign = figure.value.find(" ± "); sign != std::string::npos) {
-        figure.interval = figure.value.substr(sign + 1);
-        figure.value.resize(sign);
-    }
-    if (quantity.kind != Kind::not_known && quantity.unit != "1") figure.unit = quantity.unit;
+    figure.value = form.apply(parts.value);
+    figure.interval = form.apply(parts.interval);
+    figure.unit = parts.unit;
     // "not known" and "at least" stand in the value already.
     if (quantity.kind != Kind::not_known && quantity.kind != Kind::at_least) figure.note = kind_text(quantity.kind);
     return figure;

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The report of a comparison.
+#include "comparison/comparison_answer.h"
 #include "formats/report/inside/report_parts.h"
+#include "formats/results/comparison_columns.h"
 #include "formats/results/comparison_table.h"
 #include "formats/results/unit_tables.h"
 #include "formats/text/safety_words.h"
+#include "unit/advice.h"
 
 #include <fmt/format.h>
 
@@ -13,60 +16,24 @@ namespace ullage {
 
 namespace {
 
-using Content = TableColumn::Content;
-
-using Keys = std::vector<std::string_view>;
-
 constexpr std::size_t most_columns = 6; ///< beside the unit, that fit a page
 
-/// Columns that stand together in a table, by key; the rest follows in tables of most_columns.
-std::vector<Keys> leading_tables(const FairComparison& fair) {
-    const Keys tested{"run", "rated_wh", "delivered_wh", "usable_fraction", "mean_load_w", "duration_h"};
-    if (!fair.load) return {tested};
-    return {{"rated_wh", "deliverable_wh", "usable_fraction_at_load", "run_time_h", "standing"},
-            {"run", "delivered_wh", "usable_fraction", "mean_load_w", "duration_h"}};
-}
-
-/// The comparison in tables that fit a page: each begins with what tells the rows apart.
-void add_comparison_tables(ReportBuilder& builder, const Comparison& comparison, const FairComparison& fair) {
-    Table whole = without_unused(comparison_table(comparison, fair));
+/// The comparison in tables that fit a page, as even as they come: each begins with what tells the rows apart.
+void add_comparison_tables(ReportBuilder& builder, const Comparison& comparison, const FairComparison& fair, const ReportOptions& options) {
+    const Table all = comparison_table(comparison, fair);
+    const std::vector<std::string> wanted = options.columns.empty() ? ready_columns(readers_set).value() : options.columns;
+    std::vector<std::string> keys = columns_for(all, wanted);
+    std::erase_if(keys, [](const std::string& key) { return key == "unit" || key == "run"; }); // row names tell both
     const std::vector<std::string> names = row_names(comparison);
-    const auto place_of = [&whole](std::string_view key) {
-        return static_cast<std::size_t>(std::ranges::find(whole.columns, key, &TableColumn::key) - whole.columns.begin());
-    };
-    const std::size_t unit = place_of("unit");
-    for (std::size_t r = 0; r < whole.rows.size(); ++r) whole.rows[r][unit] = names[r];
-    std::vector<std::vector<std::size_t>> parts;
-    std::vector<bool> taken(whole.columns.size(), false);
-    for (const std::string_view apart : {"unit", "maker"}) // the maker stands with the units
-        if (place_of(apart) < taken.size()) taken[place_of(apart)] = true;
-    const std::vector<Keys> leading = leading_tables(fair);
-    for (const Keys& keys : leading) {
-        auto& part = parts.emplace_back();
-        for (const std::string_view key : keys) {
-            if (place_of(key) == taken.size()) continue; // empty in every row
-            part.push_back(place_of(key));
-            taken[part.back()] = true;
-        }
-    }
-    bool full = true;
-    for (std::size_t c = 0; c < whole.columns.size(); ++c) {
-        if (taken[c]) continue;
-        if (full) parts.emplace_back();
-        parts.back().push_back(c);
-        full = parts.back().size() == most_columns;
-    }
-    for (std::size_t p = 0; p < parts.size(); ++p) {
-        parts[p].insert(parts[p].begin(), unit);
-        Table table;
-        if (p == 0) table.title = whole.title;
-        else if (p < leading.size()) table.title = "The same as tested";
-        for (const std::size_t c : parts[p]) table.columns.push_back(whole.columns[c]);
-        for (const auto& row : whole.rows) {
-            auto& cells = table.rows.emplace_back();
-            for (const std::size_t c : parts[p]) cells.push_back(cell_at(row, c));
-        }
-        if (p + 1 == parts.size()) table.remarks = whole.remarks;
+    const std::size_t parts = std::max<std::size_t>(1, (keys.size() + most_columns - 1) / most_columns);
+    for (std::size_t p = 0; p < parts; ++p) {
+        std::vector<std::string> part{"unit"};
+        part.insert(part.end(), keys.begin() + static_cast<std::ptrdiff_t>(p * keys.size() / parts),
+                    keys.begin() + static_cast<std::ptrdiff_t>((p + 1) * keys.size() / parts));
+        Table table = with_columns(all, part).value();
+        for (std::size_t r = 0; r < table.rows.size(); ++r) table.rows[r].front() = names[r];
+        table.title = p == 0 ? all.title : "The same, continued";
+        table.remarks.clear(); // they stand in the summary
         builder.table(table);
     }
 }
@@ -74,34 +41,21 @@ void add_comparison_tables(ReportBuilder& builder, const Comparison& comparison,
 /// "at 120 W" or "as tested".
 std::string where_text(const FairComparison& fair) { return fair.load ? "at " + common_load_text(*fair.load) : std::string("as tested"); }
 
-std::string energy_text(const ComparisonRow& row, const FairRow& at, const FairComparison& fair) {
-    const bool tested = at.standing == Standing::as_tested;
-    const std::string apart = fair.load && tested ? "shown as tested, not moved to that load: " : "";
-    if (at.usable_fraction.kind == Kind::not_known) return apart + "usable fraction not known: " + at.usable_fraction.reason;
-    return apart + fmt::format("usable fraction {} ({}), {} {} of {} rated", value_text(at.usable_fraction),
-                               tested ? kind_text(at.usable_fraction.kind) : standing_text(at.standing), tested ? "delivered" : "deliverable",
-                               value_text(at.deliverable_wh), value_text(row.rated_wh));
-}
-
-void add_summary(ReportBuilder& builder, const Comparison& comparison, const FairComparison& fair, const ReportedPairs& pairs) {
+void add_summary(ReportBuilder& builder, const Comparison& comparison, const FairComparison& fair, const ReportedPairs& pairs,
+                 const ReportOptions& options) {
     builder.chapter("Summary");
-    ReportList list;
-    for (const std::size_t r : fair_order(fair)) {
-        const ComparisonRow& row = comparison.rows[r];
-        const std::string name = fmt::format("{} ({}): ", row.unit.name, row.run_title);
-        list.items.push_back(name + builder.form.apply(energy_text(row, fair.rows[r], fair) + "; gauge: " + row.gauge_verdict) + '.');
-    }
-    if (list.items.empty()) {
-        builder.paragraph("There is no drain to compare.");
-    } else {
-        const bool any_apart = fair.load && std::ranges::count(fair.rows, Standing::as_tested, &FairRow::standing) > 0;
-        builder.paragraph(fmt::format("The units {}, the largest usable fraction first{}:", where_text(fair),
-                                      any_apart ? "; then those that stand as tested, at another load" : ""));
+    if (comparison.rows.empty()) builder.paragraph("There is no drain to compare.");
+    const ComparisonAnswer answer = comparison_answer(comparison, fair);
+    builder.paragraph(answer.order, answer.has_order || answer.units.empty() ? std::string() : "Caution");
+    if (!answer.units.empty()) {
+        ReportList list;
+        for (const std::string& sentence : answer.units) list.items.push_back(builder.form.apply(sentence));
         builder.report.blocks.emplace_back(std::move(list));
     }
+    add_comparison_tables(builder, comparison, fair, options);
     add_pairs_summary(builder, pairs);
     for (const auto* remarks : {&fair.remarks, &comparison.remarks})
-        for (const std::string& remark : *remarks) builder.paragraph(remark);
+        for (const std::string& remark : *remarks) builder.paragraph(builder.own_affairs ? remark : without_advice(remark));
     builder.paragraph(std::string(specimen_words));
     builder.picture(
         std::string(report_vessels_key),
@@ -117,9 +71,9 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
 void add_unit(ReportBuilder& builder, const UnitAnalysis& unit) {
     builder.section(unit.unit.name);
     builder.paragraph(repeats_sentence(unit.fit.repeats, unit.fit.options));
-    builder.paragraph(unit.fit.sentence);
+    builder.paragraph(builder.own_affairs ? unit.fit.sentence : without_advice(unit.fit.sentence));
     builder.table(predictions_table(unit));
-    builder.paragraph(unit.next_run_sentence, "Next run");
+    if (builder.own_affairs) builder.paragraph(unit.next_run_sentence, "Next run");
     builder.paragraph(unit.drift.sentence, "Drift");
     builder.paragraph(unit.gauge_drift.sentence, "Gauge from run to run");
 }
@@ -150,9 +104,7 @@ Report comparison_report(const Comparison& comparison, const FairComparison& fai
     builder.report.subtitle = names;
 
     const ReportedPairs pairs = reported_pairs(comparison, fair);
-    add_summary(builder, comparison, fair, pairs);
-    builder.chapter("Comparison");
-    add_comparison_tables(builder, comparison, fair);
+    add_summary(builder, comparison, fair, pairs, options);
     add_pairs(builder, fair, pairs);
     add_measured_with(builder, runs);
     builder.chapter("What all drains of each unit say together");

@@ -86,6 +86,10 @@ struct ReportOptions {
     char decimal_sign = '.';  ///< '.' or ','
     UtcMs made_ms = 0;        ///< when the report is made
     std::string zone = "UTC"; ///< of that moment; readings stand in the zone of their run
+    /// Columns of a comparison's table, by key (formats/results/comparison_columns.h); empty: those for readers.
+    std::vector<std::string> columns{};
+    /// With what is the tester's own affair: tags, prices paid, remarks, advice on what to test next.
+    bool own_affairs = false;
 };
 
 /// Key of a run's drawing: `what` is "vessel", "energy", "gauge_error" or "load".

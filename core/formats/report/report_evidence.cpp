@@ -64,6 +64,12 @@ RunRecord thinned(const RunRecord& record, const RunAnalysis& analysis, std::siz
     return part;
 }
 
+void leave_out(Table& table, std::string_view key) {
+    const auto at = std::ranges::find(table.columns, key, &TableColumn::key) - table.columns.begin();
+    table.columns.erase(table.columns.begin() + at);
+    for (TableRow& row : table.rows) row.erase(row.begin() + at);
+}
+
 } // namespace
 
 void add_assumed_of_register(ReportBuilder& builder, const ReportedRun& run) {
@@ -123,7 +129,9 @@ void add_budget(ReportBuilder& builder, const ReportedRun& run) {
         table.rows.push_back({builder.form.apply(line.source), line.shape, line.correlation, line.evaluation, freedom_text(line.degrees_of_freedom),
                               builder.form.apply(sensitivity_text(line)), plain("Wh", line.standard_wh), plain("%", 100 * line.share)});
     table.remarks.push_back(fmt::format("Combined standard uncertainty {} Wh{}.", fixed_text(budget.combined_standard_wh, 2), coverage_text(budget)));
-    std::string half = budget.half_width_wh ? fmt::format("95 % interval ± {} Wh", with_interval_text(*budget.half_width_wh, {}, 1)) : std::string();
+    std::string half = budget.half_width_wh
+                           ? fmt::format("95 % interval ± {} Wh", fixed_text(*budget.half_width_wh, decimals_for(*budget.half_width_wh)))
+                           : std::string();
     if (!budget.half_width_method.empty()) half += (half.empty() ? "" : ": ") + budget.half_width_method;
     if (!half.empty()) table.remarks.push_back(half + '.');
     builder.table(table);
@@ -137,6 +145,7 @@ void add_readings(ReportBuilder& builder, const ReportedRun& run) {
         builder.paragraph("No readings yet.", run_name(run));
         return;
     }
+    if (!builder.own_affairs) leave_out(table, "remark");
     const std::string& zone = part.run.time_zone;
     std::vector<UtcMs> times;
     for (const Reading& reading : part.readings)

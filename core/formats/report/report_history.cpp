@@ -24,7 +24,8 @@ std::string quoted(const std::string& remark) { return remark.empty() ? "none" :
 std::string mark_words(const std::optional<MarkKind>& mark) { return mark ? std::string(mark_text(*mark)) : "none"; }
 
 /// "gauge 71 % → 17 %; withdrawn".
-std::string change_text(const ReadingVersion& before, const ReadingVersion& after, const std::string& zone, const NumberForm& form) {
+std::string change_text(const ReadingVersion& before, const ReadingVersion& after, const std::string& zone, const NumberForm& form,
+                        bool own_affairs) {
     std::vector<std::string> parts;
     const ReadingValues &from = before.values, &to = after.values;
     if (from.time_ms != to.time_ms) parts.push_back("time " + format_iso8601(from.time_ms, zone) + " → " + format_iso8601(to.time_ms, zone));
@@ -38,7 +39,7 @@ std::string change_text(const ReadingVersion& before, const ReadingVersion& afte
     number("meter", "W", &ReadingValues::meter_w);
     number("display", "W", &ReadingValues::display_w);
     if (from.mark != to.mark) parts.push_back("mark " + mark_words(from.mark) + " → " + mark_words(to.mark));
-    if (from.remark != to.remark) parts.push_back("remark " + quoted(from.remark) + " → " + quoted(to.remark));
+    if (from.remark != to.remark) parts.push_back(own_affairs ? "remark " + quoted(from.remark) + " → " + quoted(to.remark) : "remark changed");
     if (before.withdrawn != after.withdrawn) parts.emplace_back(after.withdrawn ? "withdrawn" : "restored");
     std::string text;
     for (const std::string& part : parts) text += (text.empty() ? "" : "; ") + part;
@@ -46,7 +47,7 @@ std::string change_text(const ReadingVersion& before, const ReadingVersion& afte
 }
 
 /// What a reading said when it was entered: "gauge 71 %, register 345 Wh".
-std::string first_text(const ReadingValues& values, const NumberForm& form) {
+std::string first_text(const ReadingValues& values, const NumberForm& form, bool own_affairs) {
     std::string text;
     const auto add = [&text](const std::string& part) { text += (text.empty() ? "" : ", ") + part; };
     if (values.gauge_percent) add("gauge " + number_text(values.gauge_percent, "%", form));
@@ -55,19 +56,20 @@ std::string first_text(const ReadingValues& values, const NumberForm& form) {
     if (values.meter_w) add("meter " + number_text(values.meter_w, "W", form));
     if (values.display_w) add("display " + number_text(values.display_w, "W", form));
     if (values.mark) add("mark " + mark_words(values.mark));
-    if (!values.remark.empty()) add("remark " + quoted(values.remark));
+    if (!values.remark.empty() && own_affairs) add("remark " + quoted(values.remark));
     return text.empty() ? "time only" : text;
 }
 
-void add_rows(Table& table, const ReportedRun& run, const NumberForm& form) {
+void add_rows(Table& table, const ReportedRun& run, const ReportBuilder& builder) {
+    const NumberForm& form = builder.form;
     const std::string& zone = run.record->run.time_zone;
     for (const ReadingHistory& history : *run.histories)
         for (std::size_t v = 1; v < history.versions.size(); ++v) {
             const ReadingVersion &before = history.versions[v - 1], &after = history.versions[v];
-            table.rows.push_back({fmt::format("{}, run {}", run.record->unit.name, run.record->number),
-                                  format_iso8601(history.versions.front().values.time_ms, zone), first_text(history.versions.front().values, form),
-                                  change_text(before, after, zone, form), format_iso8601(after.written_ms, zone),
-                                  after.reason.empty() ? "none given" : after.reason});
+            table.rows.push_back(
+                {fmt::format("{}, run {}", run.record->unit.name, run.record->number), format_iso8601(history.versions.front().values.time_ms, zone),
+                 first_text(history.versions.front().values, form, builder.own_affairs), change_text(before, after, zone, form, builder.own_affairs),
+                 format_iso8601(after.written_ms, zone), after.reason.empty() ? "none given" : after.reason});
         }
 }
 
@@ -81,7 +83,7 @@ void add_amendments(ReportBuilder& builder, const std::vector<ReportedRun>& runs
         table.columns.push_back({key, title, {}, Content::text, 0});
     const auto unknown = std::ranges::count_if(runs, [](const ReportedRun& run) { return !run.histories; });
     for (const ReportedRun& run : runs)
-        if (run.histories) add_rows(table, run, builder.form);
+        if (run.histories) add_rows(table, run, builder);
     if (unknown == static_cast<std::ptrdiff_t>(runs.size()))
         return builder.paragraph(
             "The readings come from run sheets, which carry no history: what was amended or withdrawn before they were written is not known.");

@@ -2,6 +2,7 @@
 // What cannot be known, or is less than measured, each with its reason.
 #include "formats/report/inside/report_parts.h"
 #include "formats/text/quantity_title.h"
+#include "unit/advice.h"
 
 #include <algorithm>
 
@@ -14,6 +15,11 @@ using Content = TableColumn::Content;
 bool needs_a_reason(const Quantity& quantity) {
     if (quantity.key == "line_chi_square") return false; // a statistic, of which nothing more can be known
     return quantity.kind != Kind::measured || ((!quantity.lower || !quantity.upper) && !quantity.reason.empty());
+}
+
+std::string reason_of(const ReportBuilder& builder, const Quantity& quantity) {
+    if (quantity.reason.empty()) return "no reason was given";
+    return builder.own_affairs ? quantity.reason : without_advice(quantity.reason);
 }
 
 std::string how_far(const Quantity& quantity) { return quantity.kind == Kind::measured ? "no interval" : std::string(kind_text(quantity.kind)); }
@@ -32,7 +38,7 @@ void add_not_known(ReportBuilder& builder, const std::vector<NamedQuantity>& qua
         row.emplace_back(quantity_title(quantity.key));
         row.emplace_back(quantity.kind == Kind::not_known ? std::string("–") : builder.form.apply(value_text(quantity)));
         row.emplace_back(how_far(quantity));
-        row.emplace_back(builder.form.apply(quantity.reason.empty() ? "no reason was given" : quantity.reason));
+        row.emplace_back(builder.form.apply(reason_of(builder, quantity)));
     }
     builder.chapter("What cannot be known from these readings");
     if (table.rows.empty()) builder.paragraph("Every result above is measured and has its interval.");

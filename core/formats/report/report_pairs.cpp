@@ -67,7 +67,7 @@ void add_pairs_summary(ReportBuilder& builder, const ReportedPairs& pairs) {
 
 void add_pairs(ReportBuilder& builder, const FairComparison& fair, const ReportedPairs& pairs) {
     if (pairs.total == 0) return;
-    builder.section("Differences between units");
+    builder.chapter("Differences between units");
     if (pairs.pairs.empty()) {
         builder.paragraph(
             fmt::format("The {} pairs of these {} rows are left out here, as more than {} rows make a table that nobody reads; the export of the "

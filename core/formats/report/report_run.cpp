@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The report of one run.
 #include "base/number.h"
+#include "base/quantity.h"
 #include "forecast/accounts.h"
 #include "formats/report/inside/report_parts.h"
 #include "formats/text/quantity_title.h"
 #include "formats/text/safety_words.h"
 #include "unit/loss_split.h"
+
+#include "unit/advice.h"
 
 #include <fmt/format.h>
 
@@ -36,7 +39,7 @@ std::string summary_sentence(const RunRecord& record, const EnergyAnalysis& ener
         text = drain ? fmt::format("{} delivered {}", record.unit.name, value_text(energy.delivered_wh))
                      : fmt::format("In this {} run of {} the meter counted {}", run_kind_text(record.run.kind), record.unit.name,
                                    value_text(energy.delivered_wh));
-    if (drain && record.unit.rated_energy_wh) text += fmt::format(" (rated {} Wh)", exact_text(*record.unit.rated_energy_wh));
+    if (drain && record.unit.rated_energy_wh) text += fmt::format(" (rated {})", energy_text(*record.unit.rated_energy_wh));
     if (drain) text += ' ' + how_it_ended(record.run);
     if (energy.mean_load_w.kind != Kind::not_known) text += ", at a mean load of " + value_text(energy.mean_load_w);
     if (energy.duration_h.kind != Kind::not_known) text += ", in " + value_text(energy.duration_h);
@@ -44,7 +47,7 @@ std::string summary_sentence(const RunRecord& record, const EnergyAnalysis& ener
     if (record.run.kind != RunKind::drain) return text;
     if (energy.usable_fraction.kind == Kind::not_known) return text + " The usable fraction is not known: " + energy.usable_fraction.reason + '.';
     return text +
-           fmt::format(" The usable fraction is {} ({}), at this load.", value_text(energy.usable_fraction), kind_text(energy.usable_fraction.kind));
+           fmt::format(" That is {} of its label ({}), at this load.", value_text(energy.usable_fraction), kind_text(energy.usable_fraction.kind));
 }
 
 void add_summary(ReportBuilder& builder, const ReportedRun& run, const LossSplit& split) {
@@ -57,7 +60,7 @@ void add_summary(ReportBuilder& builder, const ReportedRun& run, const LossSplit
         figures.figures.push_back(figure_of(*quantity, builder.form));
     builder.report.blocks.emplace_back(std::move(figures));
     builder.paragraph(run.analysis->gauge.verdict, "Gauge");
-    builder.paragraph(run.analysis->gauge.sharpening, "To know more");
+    if (builder.own_affairs) builder.paragraph(run.analysis->gauge.sharpening, "To know more");
     builder.paragraph(split.sentence, "Where the energy went");
     builder.paragraph(std::string(specimen_words));
     builder.picture(
@@ -104,7 +107,7 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     for (const std::string& remark : run.analysis->energy.meter_remarks) builder.paragraph(remark, "Meter");
     add_assumed_of_register(builder, run);
     builder.paragraph(repeats_sentence(unit_fit.repeats, unit_fit.options), "Repeats");
-    builder.paragraph(unit_fit.sentence, "All drains of this unit together");
+    builder.paragraph(builder.own_affairs ? unit_fit.sentence : without_advice(unit_fit.sentence), "All drains of this unit together");
     add_not_known(builder, quantities);
     builder.chapter("Charts");
     add_charts(builder, run);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What was measured, with which meters, in which runs.
 #include "base/number.h"
+#include "base/quantity.h"
 #include "formats/report/inside/report_parts.h"
 #include "formats/text/meter_points_text.h"
 #include "model/tags.h"
@@ -8,6 +9,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <string_view>
 
 namespace ullage {
 
@@ -26,6 +28,9 @@ std::string number(const NumberForm& form, std::optional<double> value, const ch
 
 std::string stated(const std::string& text) { return text.empty() ? "not stated" : text; }
 
+/// What only the tester has a use for.
+bool is_own_affair(std::string_view head) { return head == "price paid" || head == "tags" || head == "remark"; }
+
 Facts unit_facts(const Unit& unit, const NumberForm& form) {
     std::string pv;
     for (const std::string& part : {number(form, unit.pv_max_v, "V"), number(form, unit.pv_max_a, "A"), number(form, unit.pv_max_w, "W")})
@@ -39,7 +44,7 @@ Facts unit_facts(const Unit& unit, const NumberForm& form) {
             {"cells", unit.chemistry},
             {"purchased", unit.purchased},
             {"charge cycles before the first run", unit.cycles_before ? form.apply(exact_text(*unit.cycles_before)) : std::string()},
-            {"rated energy (claim)", stated(number(form, unit.rated_energy_wh, "Wh"))},
+            {"rated energy (claim)", stated(unit.rated_energy_wh ? form.apply(energy_text(*unit.rated_energy_wh)) : std::string())},
             {"rated output (claim)", number(form, unit.rated_output_w, "W")},
             {"peak output (claim)", number(form, unit.peak_output_w, "W")},
             {"PV input limits (claim)", pv},
@@ -139,6 +144,9 @@ void add_measured_with(ReportBuilder& builder, const std::vector<ReportedRun>& r
             if (*meter && is_new("meter " + (*meter)->uuid)) meters.push_back(meter_facts(**meter, builder.form));
         each_run.push_back(run_facts(run, builder.form));
     }
+    if (!builder.own_affairs)
+        for (std::vector<Facts>* things : {&units, &meters})
+            for (Facts& facts : *things) std::erase_if(facts, [](const auto& fact) { return is_own_affair(fact.first); });
     builder.chapter("What was measured, and with what");
     add_facts(builder, units.size() == 1 ? "Unit" : "Units", units);
     if (meters.empty()) builder.paragraph("No meter is stated, so delivered energy can have no interval.");

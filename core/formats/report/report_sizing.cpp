@@ -3,6 +3,7 @@
 #include "formats/report/report_sizing.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "formats/report/inside/report_parts.h"
 #include "formats/results/load_list_table.h"
 #include "formats/results/sizing_output.h"
@@ -95,9 +96,9 @@ Report sizing_report(const Sizing& sizing, const ReportOptions& options) {
     for (const SizedUnit& unit : sizing.units) builder.report.subtitle += (builder.report.subtitle.empty() ? "" : ", ") + unit.unit.name;
 
     builder.chapter("Summary");
-    builder.paragraph(fmt::format("The load list {} takes {} Wh a day, {} W when all of it runs and {} W at "
+    builder.paragraph(fmt::format("The load list {} takes {} a day, {} W when all of it runs and {} W at "
                                   "most. One full unit serves so many days of it:",
-                                  sizing.list.name, fixed_text(sizing.totals.daily_wh, 0), fixed_text(sizing.totals.running_w, 0),
+                                  sizing.list.name, energy_text(sizing.totals.daily_wh), fixed_text(sizing.totals.running_w, 0),
                                   fixed_text(sizing.totals.peak_w, 0)));
     std::vector<std::string> sentences;
     for (const SizedUnit& unit : sizing.units) sentences.push_back(unit_sentence(unit) + '.');

@@ -5,6 +5,8 @@
 #include "formats/report/report_numbers.h"
 #include "formats/text/quantity_title.h"
 
+#include "unit/advice.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -47,9 +49,9 @@ ExampleStep tested_step(const Comparison& tested, const ComparisonRow& first, co
     const FairComparison as_tested = compare_at(tested, std::nullopt);
     ExampleStep step{"As tested", {}, "as-tested"};
     for (const ComparisonRow* row : {&first, &second})
-        step.sentences.push_back(fmt::format("{} was drained at {} W for {} h and delivered {} of {} Wh rated: usable fraction {}.", row->unit.name,
+        step.sentences.push_back(fmt::format("{} was drained at {} W for {} h and delivered {} of {} rated: usable {}.", row->unit.name,
                                              about(row->mean_load_w, 0), about(row->duration_h, 1), text_of(row->delivered_wh),
-                                             about(row->rated_wh, 0), text_of(row->usable_fraction)));
+                                             text_of(row->rated_wh), text_of(row->usable_fraction)));
     step.sentences.push_back(fmt::format("One drain stands for each of them, so each ± also counts that drains repeat only within {} %.",
                                          exact_text(tested.fits.front().options.repeatability_percent)));
     step.sentences.push_back(verdict(tested, as_tested, place_of(tested, &first), place_of(tested, &second)));
@@ -68,7 +70,7 @@ ExampleStep slow_step(const ComparisonRow& fast, const ComparisonRow& slow) {
                     "lasted {} h longer, in which that draw takes about {} Wh; it delivered {} Wh less.",
                     first_name, text_of(slow.no_load_draw_w), fixed_text(longer_h, 1), fixed_text(draw_w * longer_h, 0),
                     fixed_text(fast.delivered_wh.value.value_or(0) - slow.delivered_wh.value.value_or(0), 0)));
-    step.sentences.push_back("So a usable fraction belongs to the load of its run, and units are ranked at one load.");
+    step.sentences.push_back("So a usable fraction belongs to the load of its run, and units have an order at one load only.");
     return step;
 }
 
@@ -76,14 +78,14 @@ ExampleStep moved_step(const WorkedExample& example, std::size_t first, std::siz
     const FairComparison& fair = example.fair;
     ExampleStep step{"At one load", {}, "at-load"};
     for (const std::size_t row : {first, second})
-        step.sentences.push_back(fmt::format("At {} {} would deliver {} in {} h: usable fraction {} ({}).", common_load_text(*fair.load),
+        step.sentences.push_back(fmt::format("At {} {} would deliver {} in {} h: usable {} ({}).", common_load_text(*fair.load),
                                              example.tested.rows[row].unit.name, text_of(fair.rows[row].deliverable_wh),
                                              about(fair.rows[row].run_time_h, 1), text_of(fair.rows[row].usable_fraction),
                                              kind_text(fair.rows[row].usable_fraction.kind)));
     step.sentences.push_back(verdict(example.tested, fair, first, second));
     if (!fair.remarks.empty()) step.sentences.push_back(fair.remarks.front());
     if (fair.rows[third].standing == Standing::as_tested)
-        step.sentences.push_back(fmt::format("{} cannot be moved and stands as tested: {}.", third_name, fair.rows[third].reason));
+        step.sentences.push_back(fmt::format("{} cannot be moved and stands as tested: {}.", third_name, without_advice(fair.rows[third].reason)));
     return step;
 }
 

@@ -37,8 +37,8 @@ Table claims_table(const UnitClaims& claims) {
                      {"verdict", "verdict", {}, Content::text, 0},
                      {"evidence", "evidence", {}, Content::text, 0}};
     for (const ClaimCheck& check : claims.checks)
-        table.rows.push_back({check.title, check.claimed ? exact_text(*check.claimed) + ' ' + check.unit : std::string("not stated"),
-                              shown(check.measured), std::string(claim_verdict_text(check.verdict)), check.evidence});
+        table.rows.push_back(
+            {check.title, claimed_text(check), shown(check.measured), std::string(claim_verdict_text(check.verdict)), check.evidence});
     table.remarks.emplace_back(decision_rule_text(claims.options));
     return table;
 }

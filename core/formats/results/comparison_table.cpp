@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/results/comparison_table.h"
 
+#include "base/number.h"
+#include "comparison/comparison_answer.h"
 #include "comparison/specimens.h"
+#include "formats/results/comparison_columns.h"
 #include "formats/results/table_method.h"
 #include "formats/text/quantity_title.h"
 #include "model/tags.h"
+#include "unit/advice.h"
 
 #include <algorithm>
 #include <iterator>
@@ -36,8 +40,16 @@ Quantity under_key(Quantity quantity, std::string_view key) {
     return quantity;
 }
 
+/// What a row at one load rests on; a unit that is not there with its own load.
+std::string basis_words(const Comparison& comparison, const FairComparison& fair, std::size_t row) {
+    const std::string basis = based_on_text(comparison, fair, row);
+    const ComparisonRow& tested = comparison.rows[row];
+    if (!fair.load || fair.rows[row].standing != Standing::as_tested) return basis;
+    return "as tested" + (tested.mean_load_w.value ? " at " + fixed_text(*tested.mean_load_w.value, 0) + " W" : std::string()) + ": " + basis;
+}
+
 std::string standing_words(const FairRow& row) {
-    return std::string(standing_text(row.standing)) + (row.standing == Standing::as_tested ? ": " + row.reason : std::string());
+    return std::string(standing_text(row.standing)) + (row.standing == Standing::as_tested ? ": " + without_advice(row.reason) : std::string());
 }
 
 /// All that a row of the table is made from.
@@ -45,6 +57,7 @@ struct RowSource {
     const ComparisonRow& tested;
     const FairRow& fair; ///< at the common load, where there is one
     const Quantity& rank;
+    std::string basis;
 };
 
 /// Which comparisons have a column.
@@ -54,6 +67,7 @@ enum class ColumnUse {
     plain,
     identifies,    ///< see TableColumn
     may_be_unused, ///< of some units only: where no row has it the column may be left out
+    own,           ///< the same, and the tester's own affair
 };
 
 /// What a column takes from a row: a figure of either part as it is, or what a function makes of them.
@@ -81,7 +95,8 @@ constexpr ComparisonColumn all_columns[] = {
     {"usable_fraction_at_load", "", Content::quantity, StandsIn::at_one_load, ColumnUse::plain,
      [](const RowSource& row) -> TableCell { return under_key(row.fair.usable_fraction, "usable_fraction_at_load"); }},
     {"run_time_h", "", Content::quantity, StandsIn::at_one_load, ColumnUse::plain, &FairRow::run_time_h},
-    {"standing", "at this load", Content::text, StandsIn::at_one_load, ColumnUse::plain,
+    {"based_on", "based on", Content::text, StandsIn::at_one_load, ColumnUse::plain, [](const RowSource& row) -> TableCell { return row.basis; }},
+    {"standing", "basis", Content::text, StandsIn::at_one_load, ColumnUse::plain,
      [](const RowSource& row) -> TableCell { return standing_words(row.fair); }},
     {"delivered_wh", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::delivered_wh},
     {"usable_fraction", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::usable_fraction},
@@ -95,8 +110,8 @@ constexpr ComparisonColumn all_columns[] = {
      [](const RowSource& row) -> TableCell { return row.tested.gauge_verdict; }},
     {"price_per_rated_kwh", "", Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::price_per_rated_kwh},
     {"price_per_delivered_kwh", "", Content::quantity, StandsIn::all, ColumnUse::plain, &FairRow::price_per_delivered_kwh},
-    {"paid_per_rated_kwh", "", Content::number, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::paid_per_rated_kwh},
-    {"paid_per_delivered_kwh", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &FairRow::paid_per_delivered_kwh},
+    {"paid_per_rated_kwh", "", Content::number, StandsIn::all, ColumnUse::own, &ComparisonRow::paid_per_rated_kwh},
+    {"paid_per_delivered_kwh", "", Content::quantity, StandsIn::all, ColumnUse::own, &FairRow::paid_per_delivered_kwh},
     {"wh_per_kg", "", Content::quantity, StandsIn::all, ColumnUse::plain, &FairRow::wh_per_kg},
     {"charge_time_h", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::charge_time_h},
     {"round_trip_efficiency", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::round_trip_efficiency},
@@ -107,7 +122,7 @@ constexpr ComparisonColumn all_columns[] = {
      [](const RowSource& row) -> TableCell { return warranty_of(row.tested.unit); }},
     {"meter", "meter", Content::text, StandsIn::all, ColumnUse::plain,
      [](const RowSource& row) -> TableCell { return row.tested.meter_name.empty() ? std::string("not stated") : row.tested.meter_name; }},
-    {"tags", "tags", Content::text, StandsIn::all, ColumnUse::may_be_unused,
+    {"tags", "tags", Content::text, StandsIn::all, ColumnUse::own,
      [](const RowSource& row) -> TableCell { return tags_text(row.tested.unit.tags, "; "); }},
 };
 
@@ -115,6 +130,12 @@ TableCell cell_of(const ComparisonColumn& column, const RowSource& row) {
     if (const auto* tested = std::get_if<Quantity ComparisonRow::*>(&column.source)) return row.tested.*(*tested);
     if (const auto* fair = std::get_if<Quantity FairRow::*>(&column.source)) return row.fair.*(*fair);
     return std::get<TableCell (*)(const RowSource&)>(column.source)(row);
+}
+
+/// What a table tells goes out: advice to the tester stays home.
+TableCell for_readers(TableCell cell) {
+    if (auto* figure = std::get_if<Quantity>(&cell)) figure->reason = without_advice(figure->reason);
+    return cell;
 }
 
 TableColumn head_of(const ComparisonColumn& column) {
@@ -146,18 +167,22 @@ MeasureOptions options_of(const Comparison& comparison) { return comparison.fits
 
 Table comparison_table(const Comparison& comparison) { return comparison_table(comparison, compare_at(comparison, std::nullopt)); }
 
-Table comparison_table(const Comparison& comparison, const FairComparison& fair) {
+Table comparison_table(const Comparison& comparison, const FairComparison& unranked) {
+    FairComparison fair = unranked;
+    put_ranks(comparison, fair); // both the column and the answer ask for them
     Table table;
     table.title = fair.load ? "Comparison of units at " + common_load_text(*fair.load) : std::string("Comparison of units as tested");
-    const std::vector<Quantity> ranks = fair_ranks(comparison, fair);
     const auto columns = columns_of(comparison, fair);
     for (const ComparisonColumn* column : columns) table.columns.push_back(head_of(*column));
     for (std::size_t i = 0; i < comparison.rows.size(); ++i) {
-        const RowSource row{comparison.rows[i], fair.rows[i], ranks[i]};
+        const RowSource row{comparison.rows[i], fair.rows[i], *fair.rows[i].rank, basis_words(comparison, fair, i)};
         auto& cells = table.rows.emplace_back();
-        for (const ComparisonColumn* column : columns) cells.push_back(cell_of(*column, row));
+        for (const ComparisonColumn* column : columns) cells.push_back(for_readers(cell_of(*column, row)));
     }
-    table.remarks = fair.remarks;
+    const ComparisonAnswer answer = comparison_answer(comparison, fair);
+    if (!answer.order.empty()) table.answer.push_back(answer.order);
+    table.answer.insert(table.answer.end(), answer.units.begin(), answer.units.end());
+    for (const std::string& remark : fair.remarks) table.remarks.push_back(without_advice(remark));
     table.remarks.insert(table.remarks.end(), comparison.remarks.begin(), comparison.remarks.end());
     for (const ModelSample& sample : model_samples(comparison, fair))
         if (sample.specimens > 1) table.remarks.push_back(sample.sentence);
@@ -166,9 +191,18 @@ Table comparison_table(const Comparison& comparison, const FairComparison& fair)
     return table;
 }
 
+std::vector<ColumnName> comparison_columns() {
+    std::vector<ColumnName> names;
+    for (const ComparisonColumn& column : all_columns) {
+        const TableColumn head = head_of(column);
+        names.push_back({head.key, head.title, column.use == ColumnUse::own});
+    }
+    return names;
+}
+
 bool is_unused(const Table& table, std::size_t column) {
     const auto* const known = std::ranges::find(all_columns, std::string_view(table.columns[column].key), &ComparisonColumn::key);
-    if (known == std::end(all_columns) || known->use != ColumnUse::may_be_unused) return false;
+    if (known == std::end(all_columns) || (known->use != ColumnUse::may_be_unused && known->use != ColumnUse::own)) return false;
     return std::ranges::none_of(table.rows, [column](const std::vector<TableCell>& row) {
         const auto* figure = std::get_if<Quantity>(&row[column]);
         return figure ? figure->kind != Kind::not_known : !std::get<std::string>(row[column]).empty();

@@ -15,7 +15,9 @@ namespace {
 using Content = TableColumn::Content;
 
 TableColumn number_column(std::string key, std::string title, std::string unit, int decimals) {
-    return {std::move(key), std::move(title), std::move(unit), Content::number, decimals};
+    TableColumn column{std::move(key), std::move(title), std::move(unit), Content::number, decimals};
+    column.as_noted = true;
+    return column;
 }
 
 /// A plain number; an empty text where there is none, as most readings note only some of the parts.

@@ -2,6 +2,7 @@
 #include "formats/results/sizing_output.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "base/version.h"
 #include "formats/json/quantity_json.h"
 #include "formats/text/quantity_title.h"
@@ -139,7 +140,7 @@ std::string sizing_text(const Sizing& sizing) {
     const LoadTotals& totals = sizing.totals;
     const std::string head = one_line("Sizing for the load list " + sizing.list.name);
     std::string text = head + '\n' + std::string(display_width(head), '=') + '\n';
-    text += fmt::format("{} Wh a day, {} W when all of it runs, {} W at most\n", fixed_text(totals.daily_wh, 0), fixed_text(totals.running_w, 0),
+    text += fmt::format("{} a day, {} W when all of it runs, {} W at most\n", energy_text(totals.daily_wh), fixed_text(totals.running_w, 0),
                         fixed_text(totals.peak_w, 0));
     for (std::size_t i = 0; i < sizing.units.size(); ++i) text += unit_text(sizing, i);
     if (sizing.units.empty()) text += "\nNo unit to size.\n";

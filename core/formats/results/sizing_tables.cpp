@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
+#include "base/quantity.h"
 #include "formats/results/sizing_output.h"
 
 #include <fmt/format.h>
@@ -205,9 +206,9 @@ std::string course_sentence(const Sizing& sizing, std::size_t unit) {
         text += fmt::format(" (at the lower end of its energy {})", once_empty(course.lower_empty_with_pv_h, "all the same"));
     text += fmt::format("; from day {} on each day is like the one before", course.alike_from_day);
     std::vector<std::string> daily;
-    if (course.unserved_wh >= 0.5) daily.push_back(fixed_text(course.unserved_wh, 0) + " Wh of the list not served");
-    if (course.surplus_wh >= 0.5) daily.push_back(fixed_text(course.surplus_wh, 0) + " Wh of PV unused, as the unit is full");
-    if (course.clipped_wh >= 0.5) daily.push_back(fixed_text(course.clipped_wh, 0) + " Wh of PV above what its PV input takes");
+    if (course.unserved_wh >= 0.5) daily.push_back(energy_text(course.unserved_wh) + " of the list not served");
+    if (course.surplus_wh >= 0.5) daily.push_back(energy_text(course.surplus_wh) + " of PV unused, as the unit is full");
+    if (course.clipped_wh >= 0.5) daily.push_back(energy_text(course.clipped_wh) + " of PV above what its PV input takes");
     for (std::size_t i = 0; i < daily.size(); ++i) text += (i == 0 ? ", with " : ", ") + daily[i];
     if (!sizing.units[unit].content->own_draw_known) text += "; its own draw is not measured, so this may be too good";
     return text + '.';

@@ -4,6 +4,7 @@
 #include "base/quantity.h"
 #include "base/result.h"
 #include "formats/files/replacing.h"
+#include "formats/text/text_lines.h"
 #include "formats/text/text_pieces.h"
 
 #include <cstddef>
@@ -26,6 +27,7 @@ struct TableColumn {
     int decimals = 1;        ///< for people, where no uncertainty says how many
     bool identifies = false; ///< with the other columns that do, tells each row from every other
     bool instant = false;    ///< texts are ISO 8601 instants with seconds and offset
+    bool as_noted = false;   ///< people too read it in `unit`: what a display showed
 };
 
 using TableCell = std::variant<std::string, Quantity>; ///< a number column holds a Quantity without interval
@@ -38,6 +40,9 @@ struct TableHead {
     std::vector<TableColumn> columns;
     std::vector<std::string> remarks;                        ///< below the table
     std::vector<std::pair<std::string, std::string>> method; ///< heading and text: how the figures came about
+    std::vector<std::string> answer{};                       ///< above the table: what it says, in sentences
+    std::vector<std::string> for_readers{};                  ///< keys of the columns on the first sheet of a workbook; empty: all
+    std::size_t text_width = terminal_width;                 ///< that the plain text keeps within, in letters; 0: as wide as it comes
 };
 
 /// What every export format writes: the same numbers in each.

@@ -24,6 +24,7 @@ h1 { font-size: 22px; margin: 0 0 16px; }
 h2 { font-size: 17px; margin: 24px 0 8px; }
 h3 { font-size: 15px; margin: 16px 0 0; }
 p { margin: 0 0 8px; max-width: 80ch; }
+.answer + .scroll { margin-top: 16px; }
 a { color: var(--accent); }
 .scroll { overflow-x: auto; margin-bottom: 16px; background: var(--panel); border: 1px solid var(--line); border-radius: 6px; }
 table { border-collapse: collapse; width: 100%; }
@@ -157,6 +158,7 @@ void html_table(const StreamedTable& table, TextPieces& out) {
                   "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n";
     out.text() +=
         "<title>" + title + "</title>\n<style>" + std::string(style) + "</style>\n</head>\n<body>\n<main>\n<h1 id=\"title\">" + title + "</h1>\n";
+    for (const std::string& sentence : table.answer) out.text() += "<p class=\"answer\">" + html_text(sentence) + "</p>\n";
     if (!append_table(out, table, printer)) return;
     std::string& foot = out.text();
     for (std::size_t n = 0; n < printer.notes().size(); ++n)

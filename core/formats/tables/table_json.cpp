@@ -49,6 +49,7 @@ std::string inner_text(const Json& json, std::size_t depth) {
 
 void json_table(const StreamedTable& table, TextPieces& out) {
     Json head{{"program", "ullage"}, {"version", std::string(program_version())}, {"format_version", json_format_version}, {"title", table.title}};
+    if (!table.answer.empty()) head["answer"] = table.answer;
     head["columns"] = Json::array();
     for (const TableColumn& column : table.columns)
         head["columns"].push_back(

@@ -171,6 +171,7 @@ bool append_part(TextPieces& out, Setting& setting, const Columns& columns, cons
 void latex_table(const StreamedTable& table, TextPieces& out) {
     Setting setting(table);
     out.text() += preface(table) + std::string(latex_letter_definition) + "\\begingroup\\footnotesize\\setlength{\\tabcolsep}{5pt}\n";
+    for (const std::string& sentence : table.answer) out.text() += "\\par\\noindent " + latex_text(sentence) + '\n';
     const std::vector<Columns> parts = parts_of(setting);
     for (std::size_t p = 0; p < parts.size(); ++p)
         if (!append_part(out, setting, parts[p],

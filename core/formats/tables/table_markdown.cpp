@@ -56,6 +56,7 @@ std::string escaped_line(std::string_view text) {
 void markdown_table(const StreamedTable& table, TextPieces& out) {
     RowPrinter printer(table);
     if (!table.title.empty()) out.text() += "# " + escaped(table.title) + "\n\n";
+    for (const std::string& sentence : table.answer) out.text() += escaped_line(sentence) + "\n\n";
     std::string rule = "|";
     out.text() += '|';
     for (std::size_t c = 0; c < printer.heads().size(); ++c) {

@@ -18,28 +18,22 @@ std::string note_of(const Quantity& quantity) {
     return reason.empty() ? kind : kind + ": " + reason;
 }
 
-/// The columns, each with the unit that all its cells share where it has none of its own.
-std::vector<TableColumn> with_common_units(const StreamedTable& table) {
-    std::vector<TableColumn> columns = table.columns;
-    std::vector<std::size_t> open; ///< whose cells agree so far
-    for (std::size_t c = 0; c < columns.size(); ++c)
-        if (has_own_units(columns[c])) open.push_back(c);
-    if (open.empty()) return columns;
-    table.each_row([&](const TableRow& row) {
-        std::erase_if(open, [&](std::size_t c) {
-            const auto* quantity = std::get_if<Quantity>(&cell_at(row, c));
-            std::string& common = columns[c].unit;
-            if (!quantity || quantity->unit.empty() || quantity->unit == common) return false;
-            if (common.empty()) {
-                common = quantity->unit;
-                return false;
-            }
-            common.clear();
-            return true;
-        });
-        return !open.empty();
-    });
-    return columns;
+/// What the rows say of a column before it is printed.
+struct SeenOfColumn {
+    std::string common; ///< unit of all its cells so far
+    bool mixed = false;
+    double size_wh = 0; ///< largest of its energies
+};
+
+bool may_be_in_kwh(const TableColumn& column) { return column.content != TableColumn::Content::text && column.unit == "Wh" && !column.as_noted; }
+
+void take_seen(SeenOfColumn& seen, const Quantity& quantity) {
+    if (!quantity.unit.empty() && quantity.unit != seen.common) {
+        seen.mixed = seen.mixed || !seen.common.empty();
+        seen.common = quantity.unit;
+    }
+    for (const auto& number : {quantity.value, quantity.lower, quantity.upper})
+        if (finite(number)) seen.size_wh = std::max(seen.size_wh, std::abs(*number));
 }
 
 } // namespace
@@ -75,10 +69,40 @@ std::optional<double> finite(const std::optional<double>& number) { return numbe
 
 bool has_own_units(const TableColumn& column) { return column.content != TableColumn::Content::text && column.unit.empty(); }
 
-RowPrinter::RowPrinter(const StreamedTable& table) : columns_(with_common_units(table)), cells_(columns_.size()) {
-    for (const TableColumn& column : columns_) {
-        heads_.push_back(column_head(column));
-        right_.push_back(column.content != TableColumn::Content::text);
+std::vector<ShownColumn> shown_columns(const StreamedTable& table) {
+    std::vector<SeenOfColumn> seen(table.columns.size());
+    std::vector<std::size_t> asked;
+    for (std::size_t c = 0; c < seen.size(); ++c)
+        if (has_own_units(table.columns[c]) || may_be_in_kwh(table.columns[c])) asked.push_back(c);
+    if (!asked.empty())
+        table.each_row([&](const TableRow& row) {
+            for (const std::size_t c : asked)
+                if (const auto* quantity = std::get_if<Quantity>(&cell_at(row, c))) take_seen(seen[c], *quantity);
+            return true;
+        });
+    std::vector<ShownColumn> columns;
+    for (std::size_t c = 0; c < seen.size(); ++c) {
+        ShownColumn& shown = columns.emplace_back(ShownColumn{table.columns[c], {}, 0});
+        if (shown.column.content == TableColumn::Content::text || seen[c].mixed) continue;
+        if (has_own_units(shown.column)) shown.column.unit = seen[c].common;
+        shown.from = shown.column.unit;
+        if (shown.column.as_noted) continue;
+        const ShownUnit unit = shown_unit(shown.column.key, shown.column.unit, seen[c].size_wh);
+        shown.column.unit = unit.unit;
+        shown.column.decimals -= unit.power;
+        shown.power = unit.power;
+    }
+    return columns;
+}
+
+Quantity in_shown_column(const Quantity& quantity, const ShownColumn& shown) {
+    return quantity.unit == shown.from || quantity.unit.empty() ? in_unit(quantity, {shown.column.unit, shown.power}) : quantity;
+}
+
+RowPrinter::RowPrinter(const StreamedTable& table) : columns_(shown_columns(table)), cells_(columns_.size()) {
+    for (const ShownColumn& shown : columns_) {
+        heads_.push_back(column_head(shown.column));
+        right_.push_back(shown.column.content != TableColumn::Content::text);
     }
 }
 
@@ -88,7 +112,8 @@ int RowPrinter::note_number(const std::string& note) {
     return place->second;
 }
 
-PrintedCell RowPrinter::printed_quantity(const TableColumn& column, Quantity quantity) {
+PrintedCell RowPrinter::printed_quantity(std::size_t at, Quantity quantity) {
+    const TableColumn& column = columns_[at].column;
     PrintedCell cell;
     quantity.value = finite(quantity.value);
     quantity.lower = finite(quantity.lower);
@@ -97,25 +122,18 @@ PrintedCell RowPrinter::printed_quantity(const TableColumn& column, Quantity qua
     const bool plain = column.content == TableColumn::Content::number && quantity.value && quantity.kind == Kind::measured;
     const std::string note = plain ? std::string() : note_of(quantity);
     if (!note.empty()) cell.note = note_number(note);
-    const std::string unit = quantity.unit == column.unit || quantity.unit == "1" ? std::string() : one_line(quantity.unit);
-    quantity.unit.clear();
-    cell.value = quantity_text(quantity, column.decimals);
-    const auto sign = cell.value.find(" ± ");
-    if (sign != std::string::npos) {
-        cell.interval = cell.value.substr(sign + 1);
-        cell.value.resize(sign);
-    }
-    if (quantity.kind != Kind::not_known) {
-        cell.sort_number = quantity.value ? quantity.value : quantity.lower ? quantity.lower : quantity.upper;
-        if (cell.sort_number && !unit.empty()) (cell.interval.empty() ? cell.value : cell.interval) += ' ' + unit;
-    }
+    if (quantity.kind != Kind::not_known) cell.sort_number = quantity.value ? quantity.value : quantity.lower ? quantity.lower : quantity.upper;
+    QuantityParts parts = parts_as_they_are(in_shown_column(quantity, columns_[at]), column.decimals);
+    cell.value = std::move(parts.value);
+    cell.interval = std::move(parts.interval);
+    if (!parts.unit.empty() && parts.unit != column.unit) (cell.interval.empty() ? cell.value : cell.interval) += ' ' + one_line(parts.unit);
     return cell;
 }
 
 const std::vector<PrintedCell>& RowPrinter::print(const TableRow& row) {
     for (std::size_t c = 0; c < columns_.size(); ++c) {
         const TableCell& cell = cell_at(row, c);
-        if (const auto* quantity = std::get_if<Quantity>(&cell)) cells_[c] = printed_quantity(columns_[c], *quantity);
+        if (const auto* quantity = std::get_if<Quantity>(&cell)) cells_[c] = printed_quantity(c, *quantity);
         else cells_[c] = {one_line(std::get<std::string>(cell)), {}, 0, {}};
     }
     return cells_;

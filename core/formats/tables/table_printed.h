@@ -15,7 +15,7 @@ struct PrintedCell {
     std::string value;                 ///< "893", "0.86 to 0.95", "not known", text; empty where nothing belongs
     std::string interval;              ///< "± 17" or empty; formats show it in a lighter tone
     int note = 0;                      ///< number of the note below the table, 0 for none
-    std::optional<double> sort_number; ///< value, else the lower or upper limit; absent for text and "not known"
+    std::optional<double> sort_number; ///< as stored: value, else the lower or upper limit; absent for text and "not known"
 
     /// "893 ± 17".
     [[nodiscard]] std::string text() const;
@@ -29,11 +29,24 @@ struct PrintedTable {
     std::vector<std::string> notes; ///< "projected: assumes …"; note 1 comes first; each text once
 };
 
+/// A column as people read it (shown_unit()), with its unit and the decimals in that unit.
+struct ShownColumn {
+    TableColumn column;
+    std::string from; ///< unit of the stored numbers that the power belongs to
+    int power = 0;    ///< of ten, by which they grow
+};
+
+/// The columns of a table as people read them: fractions in %, energies in kWh where one of the column is 10 kWh or more, and the unit that all cells
+/// of a column share where it has none of its own. Goes through the rows once where they have a say in it.
+[[nodiscard]] std::vector<ShownColumn> shown_columns(const StreamedTable& table);
+/// A cell of such a column in the column's unit; one of another unit stays as it is.
+[[nodiscard]] Quantity in_shown_column(const Quantity& quantity, const ShownColumn& shown);
+
 /// Prints a table row by row. A unit that all cells of a column share stands in its head; a cell whose unit is not that of its column carries its
 /// own. A row that is shorter than the columns is filled with empty cells; surplus cells are left out.
 class RowPrinter {
 public:
-    /// Goes through the rows once where a column has no unit of its own.
+    /// Goes through the rows as shown_columns() does.
     explicit RowPrinter(const StreamedTable& table);
 
     [[nodiscard]] const std::vector<std::string>& heads() const { return heads_; }
@@ -45,9 +58,9 @@ public:
 
 private:
     [[nodiscard]] int note_number(const std::string& note);
-    [[nodiscard]] PrintedCell printed_quantity(const TableColumn& column, Quantity quantity);
+    [[nodiscard]] PrintedCell printed_quantity(std::size_t column, Quantity quantity);
 
-    std::vector<TableColumn> columns_;
+    std::vector<ShownColumn> columns_;
     std::vector<std::string> heads_;
     std::vector<bool> right_;
     std::vector<std::string> notes_;

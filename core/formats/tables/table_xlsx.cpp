@@ -4,20 +4,18 @@
 #include "formats/tables/inside/table_formats.h"
 #include "formats/tables/inside/table_xlsx_chart.h"
 #include "formats/tables/inside/workbook_check.h"
+#include "formats/tables/inside/xlsx_book.h"
+#include "formats/tables/inside/xlsx_readable.h"
 #include "formats/tables/table_printed.h"
 #include "formats/text/table_unicode.h"
 
-#include <fcntl.h>
 #include <fmt/format.h>
-#include <unistd.h>
 #include <xlsxwriter.h>
 
 #include <algorithm>
 #include <cerrno>
 #include <cmath>
 #include <cstdio>
-#include <filesystem>
-#include <map>
 #include <sstream>
 #include <utility>
 
@@ -27,9 +25,7 @@ namespace {
 
 using Content = TableColumn::Content;
 
-constexpr std::size_t longest_text = 32'767; // characters in a cell, in UTF-16 code units
-constexpr std::size_t longest_name = 31;     // characters in the name of a sheet
-constexpr lxw_color_t soft_ink = 0x66717B;
+constexpr std::size_t longest_name = 31; // characters in the name of a sheet
 
 /// A column of the sheet: a flat one, or the local date and time of a column of instants as a number that a spreadsheet counts with.
 struct SheetColumn {
@@ -75,135 +71,13 @@ std::string sheet_name(const std::string& title) {
     name = std::string(trimmed(clipped_utf16(trimmed(name), longest_name)));
     std::string lower = name;
     std::ranges::transform(lower, lower.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
-    return name.empty() || lower == "history" || lower == "method" || lower == "chart" ? "Table" : name;
-}
-
-/// Keeps what the library prints off the standard error, since what went wrong is said in our words.
-class QuietStandardError {
-public:
-    QuietStandardError() : kept_(::dup(STDERR_FILENO)) {
-        const int nowhere = ::open("/dev/null", O_WRONLY | O_CLOEXEC);
-        if (kept_ >= 0 && nowhere >= 0) (void)::dup2(nowhere, STDERR_FILENO);
-        if (nowhere >= 0) ::close(nowhere);
-    }
-    ~QuietStandardError() {
-        if (kept_ < 0) return;
-        (void)::dup2(kept_, STDERR_FILENO);
-        ::close(kept_);
-    }
-    QuietStandardError(const QuietStandardError&) = delete;
-    QuietStandardError& operator=(const QuietStandardError&) = delete;
-
-private:
-    int kept_;
-};
-
-/// The workbook under construction; libxlsxwriter owns sheets and formats and frees them with the workbook.
-class Book {
-public:
-    /// Its temporary files lie beside it, where they go when it is given up and where there is room if there is any for the workbook. With
-    /// `row_by_row` its cells do not stay in memory: those of a row are written before any of the next.
-    Book(const std::string& path, bool row_by_row) {
-        std::string folder = std::filesystem::path(path).parent_path().string();
-        if (folder.empty()) folder = ".";
-        lxw_workbook_options options{};
-        options.tmpdir = folder.data();
-        options.constant_memory = row_by_row ? LXW_TRUE : LXW_FALSE;
-        book_ = workbook_new_opt(path.c_str(), &options);
-    }
-    ~Book() {
-        const QuietStandardError quiet;
-        if (book_) (void)workbook_close(book_);
-    }
-    Book(const Book&) = delete;
-    Book& operator=(const Book&) = delete;
-
-    [[nodiscard]] lxw_workbook* get() const { return book_; }
-    /// What the library says of one step counts at the end.
-    void take(lxw_error error) {
-        if (error_ == LXW_NO_ERROR) error_ = error;
-    }
-    [[nodiscard]] bool good() const { return error_ == LXW_NO_ERROR; }
-    /// The same of a cell, which is written to `sheet` once.
-    void take_cell(const lxw_worksheet* sheet, lxw_error error) {
-        take(error);
-        ++cells_[sheet];
-    }
-    [[nodiscard]] std::size_t cells(const lxw_worksheet* sheet) const {
-        const auto found = cells_.find(sheet);
-        return found == cells_.end() ? 0 : found->second;
-    }
-    lxw_error close() {
-        const QuietStandardError quiet;
-        take(workbook_close(std::exchange(book_, nullptr)));
-        return error_;
-    }
-
-    lxw_format* head(bool right) {
-        lxw_format*& format = heads_[right];
-        if (format) return format;
-        format = workbook_add_format(book_);
-        format_set_bold(format);
-        format_set_text_wrap(format);
-        format_set_bottom(format, LXW_BORDER_THIN);
-        format_set_align(format, LXW_ALIGN_VERTICAL_BOTTOM);
-        format_set_align(format, right ? LXW_ALIGN_RIGHT : LXW_ALIGN_LEFT);
-        return format;
-    }
-    lxw_format* number(int decimals, bool soft) {
-        lxw_format*& format = numbers_[{decimals, soft}];
-        if (format) return format;
-        format = workbook_add_format(book_);
-        format_set_num_format(format, ("0" + (decimals > 0 ? "." + std::string(decimals, '0') : "")).c_str());
-        if (soft) format_set_font_color(format, soft_ink);
-        return format;
-    }
-    lxw_format* date() {
-        if (date_) return date_;
-        date_ = workbook_add_format(book_);
-        format_set_num_format(date_, "yyyy-mm-dd hh:mm:ss");
-        return date_;
-    }
-    lxw_format* text(bool soft, bool wrapped) {
-        lxw_format*& format = texts_[{soft, wrapped}];
-        if (format) return format;
-        format = workbook_add_format(book_);
-        if (soft) format_set_font_color(format, soft_ink);
-        if (wrapped) format_set_text_wrap(format);
-        format_set_align(format, LXW_ALIGN_VERTICAL_TOP);
-        return format;
-    }
-
-private:
-    lxw_workbook* book_ = nullptr;
-    lxw_error error_ = LXW_NO_ERROR;
-    std::map<const lxw_worksheet*, std::size_t> cells_;
-    lxw_format* date_ = nullptr;
-    std::map<bool, lxw_format*> heads_;
-    std::map<std::pair<int, bool>, lxw_format*> numbers_;
-    std::map<std::pair<bool, bool>, lxw_format*> texts_;
-};
-
-/// Lines in a cell end in LF.
-std::string with_line_feeds(std::string text) {
-    for (auto at = text.find('\r'); at != std::string::npos; at = text.find('\r', at)) {
-        if (at + 1 < text.size() && text[at + 1] == '\n') text.erase(at, 1);
-        else text[at] = '\n';
-    }
-    return text;
-}
-
-/// Texts always go in as strings, so that none is taken for a formula or a link.
-void put_text(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t column, std::string_view text, lxw_format* format) {
-    const std::string clean = with_line_feeds(clean_text(text));
-    const std::string cell(clipped_utf16(clean, longest_text));
-    if (!cell.empty()) book.take_cell(sheet, worksheet_write_string(sheet, row, column, cell.c_str(), format));
+    return name.empty() || lower == "history" || lower == "method" || lower == "chart" || lower == "data" ? "Table" : name;
 }
 
 /// What the rounding rule of JCGM 100:2008 7.2.6 allows, else what the column says.
 int decimals_of(const TableColumn& column, const Quantity& quantity) {
     const auto half_width = finite(quantity.half_width());
-    return half_width && *half_width > 0 ? std::min(decimals_for(*half_width), 10) : std::clamp(column.decimals, 0, 10);
+    return half_width && *half_width > 0 ? std::clamp(decimals_for(*half_width), 0, 10) : std::clamp(column.decimals, 0, 10);
 }
 
 /// The wall clock of an ISO 8601 instant as a date. Dates before 1900 have no number in a sheet; they stay texts.
@@ -228,7 +102,7 @@ void put_cell(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, con
     // A number that is not there leaves its cell empty: the sheet format knows no NaN.
     if (const auto* number = std::get_if<double>(&flat))
         book.take_cell(sheet, worksheet_write_number(sheet, row, at, *number, book.number(decimals_of(of, std::get<Quantity>(cell)), soft)));
-    else if (const auto* text = std::get_if<std::string>(&flat)) put_text(book, sheet, row, at, *text, book.text(soft, false));
+    else if (const auto* text = std::get_if<std::string>(&flat)) book.put_text(sheet, row, at, *text, book.text(soft, false));
 }
 
 /// Lines of the tallest head, broken at blanks. A sheet made by a program keeps one line for it unless told.
@@ -287,11 +161,11 @@ void fill_method(Book& book, lxw_worksheet* sheet, const TableHead& table) {
     worksheet_set_column(sheet, 1, 1, text_width, nullptr);
     worksheet_set_landscape(sheet);
     worksheet_fit_to_pages(sheet, 1, 0);
-    put_text(book, sheet, 0, 0, table.title, book.head(false));
+    book.put_text(sheet, 0, 0, table.title, book.head(false));
     lxw_row_t row = 1;
     for (const auto& [heading, text] : table.method) {
-        put_text(book, sheet, row, 0, heading, book.text(false, true));
-        put_text(book, sheet, row, 1, text, book.text(false, true));
+        book.put_text(sheet, row, 0, heading, book.text(false, true));
+        book.put_text(sheet, row, 1, text, book.text(false, true));
         // Readers of the sheet that do not fit rows to wrapped texts would draw them over each other.
         worksheet_set_row(sheet, row, line_height * static_cast<double>(1 + text.size() / (text_width * 9 / 10)), nullptr);
         ++row;
@@ -345,28 +219,15 @@ private:
 /// From so many rows on a workbook is written row by row: its cells would take some kilobytes of memory each row.
 constexpr std::size_t most_rows_in_memory = 10'000;
 
-} // namespace
-
-Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path) {
-    const std::vector<SheetColumn> columns = sheet_columns(table);
-    if (table.row_count + table.remarks.size() + 2 > LXW_ROW_MAX || columns.size() > LXW_COL_MAX)
-        return Error{Failure::refused,
-                     fmt::format("a sheet of a workbook holds {} rows and {} columns, the table has {} and {}", LXW_ROW_MAX, LXW_COL_MAX,
-                                 table.row_count + table.remarks.size() + 2, columns.size()),
-                     path, "export it as csv"};
-    Book book(path, table.row_count > most_rows_in_memory);
-    if (!book.get()) return Error{Failure::io, "there is not enough memory for the workbook", path, "export it as csv"};
-    const std::string name = sheet_name(table.title);
-    lxw_worksheet* sheet = workbook_add_worksheet(book.get(), name.c_str());
-    lxw_worksheet* method = workbook_add_worksheet(book.get(), "Method");
-    if (!sheet || !method) return Error{Failure::io, "the workbook cannot be made", path, "export it as csv"};
+/// All fields of a table in full: a head and a row of the sheet for each of the table.
+void fill_data(Book& book, lxw_worksheet* sheet, const StreamedTable& table, const std::vector<SheetColumn>& columns, const std::string& name,
+               bool remarks_too) {
     worksheet_freeze_panes(sheet, 1, columns.empty() || columns.front().flat.part != Part::text ? 0 : 1);
-
     worksheet_set_row(sheet, 0, line_height * head_lines(columns), nullptr);
     for (std::size_t s = 0; s < columns.size(); ++s) {
         const auto at = static_cast<lxw_col_t>(s);
         worksheet_set_column(sheet, at, at, width_of(columns[s]), nullptr);
-        put_text(book, sheet, 0, at, columns[s].head(), book.head(columns[s].right()));
+        book.put_text(sheet, 0, at, columns[s].head(), book.head(columns[s].right()));
     }
     lxw_row_t row = 1;
     ChartNumbers numbers(table);
@@ -380,11 +241,36 @@ Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path
     set_up_print(sheet, as_wide_as_page);
     ++row;
     // Not in a column that each page repeats.
-    for (const std::string& remark : table.remarks) put_text(book, sheet, row++, as_wide_as_page ? 0 : 1, remark, book.text(true, false));
+    if (remarks_too)
+        for (const std::string& remark : table.remarks) book.put_text(sheet, row++, as_wide_as_page ? 0 : 1, remark, book.text(true, false));
     if (const auto source = numbers.source(table, columns, name)) put_chart(book.get(), sheet, *source, as_wide_as_page, row + 1);
-    fill_method(book, method, table);
+}
 
-    const std::size_t cells[]{book.cells(sheet), book.cells(method)};
+} // namespace
+
+Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path) {
+    const std::vector<SheetColumn> columns = sheet_columns(table);
+    if (table.row_count + table.remarks.size() + 2 > LXW_ROW_MAX || columns.size() > LXW_COL_MAX)
+        return Error{Failure::refused,
+                     fmt::format("a sheet of a workbook holds {} rows and {} columns, the table has {} and {}", LXW_ROW_MAX, LXW_COL_MAX,
+                                 table.row_count + table.remarks.size() + 2, columns.size()),
+                     path, "export it as csv"};
+    const bool long_table = table.row_count > most_rows_in_memory;
+    const bool readable_too = !long_table && has_readable_sheet(table);
+    Book book(path, long_table);
+    if (!book.get()) return Error{Failure::io, "there is not enough memory for the workbook", path, "export it as csv"};
+    const std::string title = sheet_name(table.title);
+    const std::string name = readable_too ? std::string("Data") : title;
+    std::vector<lxw_worksheet*> sheets;
+    if (readable_too) sheets.push_back(workbook_add_worksheet(book.get(), title.c_str()));
+    for (const std::string& each : {name, std::string("Method")}) sheets.push_back(workbook_add_worksheet(book.get(), each.c_str()));
+    if (std::ranges::count(sheets, nullptr) > 0) return Error{Failure::io, "the workbook cannot be made", path, "export it as csv"};
+    if (readable_too) fill_readable(book, sheets.front(), table);
+    fill_data(book, sheets[sheets.size() - 2], table, columns, name, !readable_too);
+    fill_method(book, sheets.back(), table);
+
+    std::vector<std::size_t> cells;
+    for (const lxw_worksheet* sheet : sheets) cells.push_back(book.cells(sheet));
     errno = 0;
     const lxw_error error = book.close();
     if (error == LXW_NO_ERROR) return check_workbook(path, cells);

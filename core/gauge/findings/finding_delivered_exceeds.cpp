@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
+#include "base/quantity.h"
 #include "gauge/findings/findings.h"
 #include "model/meter_gain.h"
 
@@ -60,11 +61,11 @@ void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>&
     const double implied_wh = rated_wh * (points.front().gauge_percent - points[worst].gauge_percent) / 100;
     Finding finding{FindingKind::delivered_exceeds_gauge_implied};
     finding.weight = Weight::doubt;
-    finding.sentence = "At " + gauge_text(points[worst].gauge_percent) + " shown, " + fixed_text(delivered_wh, 0) +
-                       " Wh had been delivered though the gauge implies " + fixed_text(implied_wh, 0) +
-                       " Wh: the gauge lags, or the battery holds more than its label.";
+    finding.sentence = "At " + gauge_text(points[worst].gauge_percent) + " shown, " + energy_text(delivered_wh) +
+                       " had been delivered though the gauge implies " + energy_text(implied_wh) +
+                       ": the gauge lags, or the battery holds more than its label.";
     finding.evidence = "beyond the meter's limit, the register step, one gauge step and 2.2 % for a gauge that counts charge by " +
-                       fixed_text(worst_excess_wh, 0) + " Wh at " + evidence.clock_at(worst);
+                       energy_text(worst_excess_wh) + " at " + evidence.clock_at(worst);
     const std::size_t count = std::min(guilty.size(), most_uuids);
     for (std::size_t k = 0; k < count; ++k) finding.readings.push_back(evidence.reading_uuid(guilty[k * guilty.size() / count]));
     finding.size = delivered_wh - implied_wh;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
+#include "base/quantity.h"
 #include "gauge/findings/findings.h"
 
 #include <algorithm>
@@ -36,10 +37,9 @@ void find_hidden_reserve(const GaugeEvidence& evidence, std::vector<Finding>& fi
 
     Finding finding{FindingKind::hidden_reserve};
     finding.weight = at_least_wh - honest_wh > fault_from_share * total_wh ? Weight::fault : Weight::doubt;
-    finding.sentence = "After the gauge had come down to " + gauge_text(points[first].gauge_percent) + ", at least " + fixed_text(at_least_wh, 0) +
-                       " Wh and at most " + fixed_text(at_most_wh, 0) + " Wh more were delivered.";
-    finding.evidence =
-        "the rounding of the gauge explains up to " + fixed_text(honest_wh, 0) + " Wh; convicted beyond " + fixed_text(threshold_wh, 0) + " Wh";
+    finding.sentence = "After the gauge had come down to " + gauge_text(points[first].gauge_percent) + ", at least " + energy_text(at_least_wh) +
+                       " and at most " + energy_text(at_most_wh) + " more were delivered.";
+    finding.evidence = "the rounding of the gauge explains up to " + energy_text(honest_wh) + "; convicted beyond " + energy_text(threshold_wh);
     finding.readings = evidence.reading_uuids(first, points.size() - 1);
     finding.size = at_least_wh;
     finding.size_unit = "Wh";

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
+#include "base/quantity.h"
 #include "gauge/feasibility.h"
 #include "gauge/findings/findings.h"
 #include "model/meter_gain.h"
@@ -119,10 +120,10 @@ std::optional<Finding> judge(const GaugeEvidence& evidence, const RegisterPoint&
 
     const double missing_wh = correction * before.register_wh;
     Finding finding{FindingKind::hidden_reset};
-    finding.sentence = "Between " + evidence.clock_at(from) + " and " + evidence.clock_at(to) + " the register rose by only " +
-                       fixed_text(part.wh, 0) + " Wh while the gauge fell by " + points_text(part.fall_pt) + ", as after some " +
-                       fixed_text(implied_wh, 0) + " Wh: the register may have been zeroed unseen and have passed its old value again, so that " +
-                       fixed_text(missing_wh, 0) + " Wh or more are missing, or the gauge jumped; this run cannot tell which.";
+    finding.sentence = "Between " + evidence.clock_at(from) + " and " + evidence.clock_at(to) + " the register rose by only " + energy_text(part.wh) +
+                       " while the gauge fell by " + points_text(part.fall_pt) + ", as after some " + energy_text(implied_wh) +
+                       ": the register may have been zeroed unseen and have passed its old value again, so that " + energy_text(missing_wh) +
+                       " or more are missing, or the gauge jumped; this run cannot tell which.";
     finding.evidence = "fell by " + fixed_text(fall->beyond_pt, 1) +
                        " pt more than the steepest honest gauge, going by the rest of the run; doubted beyond " + fixed_text(fall->threshold_pt, 1) +
                        " pt where the whole later register could have flowed in the gap";

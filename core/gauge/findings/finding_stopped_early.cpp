@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
+#include "base/quantity.h"
 #include "gauge/findings/findings.h"
 
 #include <algorithm>
@@ -42,7 +43,7 @@ void find_stopped_early(const GaugeEvidence& evidence, std::vector<Finding>& fin
     finding.sentence = "Off at " + std::string(rest_wh > 0 ? "about " : "") + gauge_text(std::round(shown)) +
                        " shown: the gauge ended early, or the unit stopped with energy left; this run cannot tell which.";
     finding.evidence = "last gauge reading " + gauge_text(last.gauge_percent) + " at " + evidence.clock_at(evidence.energy.points.size() - 1) + ", " +
-                       fixed_text(rest_wh, 0) + " Wh before the cut-off; at least " + fixed_text(lowest_percent, 1) + " % then, convicted from " +
+                       energy_text(rest_wh) + " before the cut-off; at least " + fixed_text(lowest_percent, 1) + " % then, convicted from " +
                        fixed_text(threshold, 1) + " %";
     finding.readings = {evidence.reading_uuid(evidence.energy.points.size() - 1)};
     finding.size = shown;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
+#include "base/quantity.h"
 #include "gauge/feasibility.h"
 #include "gauge/findings/findings.h"
 
@@ -23,7 +24,7 @@ void judge(const GaugeEvidence& evidence, std::size_t from, std::size_t to, std:
     Finding finding{at_start ? FindingKind::held_at_full : FindingKind::stuck};
     finding.weight = missed_pt >= fault_from_pt || impossible_for_label ? Weight::fault : Weight::doubt;
     finding.sentence = "Gauge " + std::string(at_start ? "held" : "stuck") + " at " + gauge_text(gauge) + " from " + evidence.clock_at(from) +
-                       " to " + evidence.clock_at(to) + " while " + fixed_text(delivered_wh, 0) + " Wh were delivered (about " +
+                       " to " + evidence.clock_at(to) + " while " + energy_text(delivered_wh) + " were delivered (about " +
                        points_text(honest.by_energy_pt) + ").";
     finding.evidence = "an honest gauge would have fallen by at least " + fixed_text(missed_pt, 1) +
                        " pt, whatever the no-load draw; convicted beyond " + fixed_text(threshold_pt, 1) + " pt";

@@ -3,6 +3,7 @@
 #include "measure/inside/log_track.h"
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "measure/budget.h"
 #include "measure/inside/log_check.h"
 #include "measure/inside/log_energy.h"
@@ -194,8 +195,8 @@ Dense by_power(const RunRecord& record, const RunScan& scan, const MeasureOption
     if (missing > 0) {
         track.energy_may_be_missing = track.missing_inside = true;
         track.missing_reason = "the log has " + count_text(missing, "gap", "gaps") + " of " + duration_text(missing_h) +
-                               " together, in which up to " + fixed_text(trace.peak_w * correction * missing_h, 0) +
-                               " Wh may have flowed at the highest power of " + fixed_text(trace.peak_w, 0) + " W";
+                               " together, in which up to " + energy_text(trace.peak_w * correction * missing_h) +
+                               " may have flowed at the highest power of " + fixed_text(trace.peak_w, 0) + " W";
     }
     return dense;
 }
@@ -279,9 +280,7 @@ RegisterTrack at_noted_moments(const RunRecord& record, const RunScan& scan, con
     const double logged_wh = energy_wh.values.back() - energy_wh.values.front();
     for (MeterPart& part : track.meters) scale(part, logged_wh > 0 ? track.total_wh() / logged_wh : 0);
     const auto short_gap = [&](double hours) { track.short_gaps.push_back({hours, peak_w * (hours + options.moment_doubt_min / 60)}); };
-    const auto about = [&](double hours) {
-        return " (" + duration_text(hours) + ", about " + fixed_text(usual_w * hours, 0) + " Wh at the mean load)";
-    };
+    const auto about = [&](double hours) { return " (" + duration_text(hours) + ", about " + energy_text(usual_w * hours) + " at the mean load)"; };
     if (*scan.first_ms < log_from_ms) {
         const double hours = hours_between(*scan.first_ms, log_from_ms);
         if (hours <= complete_within_h) short_gap(hours);

@@ -13,7 +13,7 @@ void inherit_missing(const RegisterTrack& track, double wh_to_result, double est
         result.kind = Kind::bracket;
         *result.lower -= estimate_wh * wh_to_result;
         *result.upper += std::max(0.0, *track.missing_most_wh - estimate_wh) * wh_to_result;
-        const std::string most = fixed_text(*track.missing_most_wh, 0) + " Wh";
+        const std::string most = energy_text(*track.missing_most_wh);
         result.reason += estimate_wh > 0 ? "; " + fixed_text(estimate_wh, 0) + " Wh are counted for it, which may be 0 to " + most
                                          : "; at most " + most + " are missing";
         return;

@@ -210,6 +210,12 @@ Result<void> check(const Publisher& publisher) {
                     {});
 }
 
+Result<void> check_column_set(std::string_view name, std::string_view keys) {
+    if (keys.empty()) return Error{Failure::bad_input, "no column is chosen", "columns", "choose one or more"};
+    if (auto good = check_text("name of a set of columns", name, longest_short_text); !good) return good;
+    return check_text("columns", keys, longest_layout);
+}
+
 Result<void> check_draft(std::string_view draft) { return check_text("half-typed entry", draft, longest_draft); }
 
 Result<void> check_trace_answers(std::string_view signature, std::string_view answers) {

@@ -36,6 +36,8 @@ namespace ullage::store {
 [[nodiscard]] Result<void> check_reason(std::string_view reason);
 [[nodiscard]] Result<void> check_method_setting(std::string_view key, double value);
 [[nodiscard]] Result<void> check(const Publisher& publisher);
+/// The name of a set of columns, which may be empty, and its keys, which may not.
+[[nodiscard]] Result<void> check_column_set(std::string_view name, std::string_view keys);
 [[nodiscard]] Result<void> check_draft(std::string_view draft);
 [[nodiscard]] Result<void> check_trace_answers(std::string_view signature, std::string_view answers);
 

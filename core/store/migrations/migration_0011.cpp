@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The tolerance of a module's voltages; the short-circuit current that a PV input withstands; what is known of a specimen; who publishes what a
-// logbook says.
+// logbook says; which columns of a table the tester has chosen, and sets of them by name.
 #include "store/migrations/migrations.h"
 
 #include <SQLiteCpp/Database.h>
@@ -19,6 +19,11 @@ ALTER TABLE units ADD COLUMN cycles_before REAL;
 CREATE TABLE publisher_details (
     key TEXT PRIMARY KEY CHECK (key <> ''),
     value TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE column_sets (
+    name TEXT PRIMARY KEY,
+    keys TEXT NOT NULL CHECK (keys <> '')
 ) STRICT, WITHOUT ROWID;
 )sql");
 }

@@ -21,7 +21,7 @@ constexpr Migration steps[] = {
     {8, "traces that grow while their log is written", migration_0008},
     {9, "how late the end of a run was noticed, what of a meter's error is each load's own", migration_0009},
     {10, "meters as versions with points of correction, second meters, models of units, options of the method", migration_0010},
-    {11, "tolerance of PV modules, short-circuit current of PV inputs, data of specimens, publisher", migration_0011},
+    {11, "tolerance of PV modules, short-circuit current of PV inputs, data of specimens, publisher, chosen columns", migration_0011},
 };
 
 } // namespace

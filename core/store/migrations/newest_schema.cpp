@@ -41,6 +41,10 @@ constexpr SchemaEntry entries[] = {
     CHECK ((measured_wh IS NULL) = (measured_hours IS NULL)),
     PRIMARY KEY (list_id, place)
 ) STRICT, WITHOUT ROWID)sql"},
+{"table", "column_sets", "column_sets", R"sql(CREATE TABLE column_sets (
+    name TEXT PRIMARY KEY,
+    keys TEXT NOT NULL CHECK (keys <> '')
+) STRICT, WITHOUT ROWID)sql"},
 {"table", "load_lists", "load_lists", R"sql(CREATE TABLE load_lists (
     id INTEGER PRIMARY KEY,
     uuid TEXT NOT NULL UNIQUE,

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "unit/inside/between_runs_words.h"
+#include "unit/advice.h"
 
 #include "base/number.h"
 #include "unit/next_run.h"
@@ -24,19 +25,19 @@ std::string joined(const std::string& first, const std::string& second) {
 
 std::string why_not_known(const Unit& unit, const std::string& failure, const UnitFit& fit) {
     if (!failure.empty()) return failure;
-    if (fit.used_drains == 0) return "no drain from full to cut-off has all its energy read: make one";
+    if (fit.used_drains == 0) return "no drain from full to cut-off has all its energy read" + std::string(advice_mark) + "one";
     const std::optional<NextRun> next = propose_next_run(fit, unit);
-    const std::string remedy =
-        next ? "make a drain near " + fixed_text(next->load_w, 0) + " W" : "make a drain at less than half or more than twice that load";
+    const std::string remedy = std::string(advice_mark) + (next ? "a drain near " + fixed_text(next->load_w, 0) + " W"
+                                                                : "a drain at less than half or more than twice that load");
     const auto first = std::ranges::find_if(fit.drains, &DrainSummary::used);
-    if (fit.used_drains == 1) return "there is one drain only, at " + fixed_text(first->mean_load_w, 0) + " W: " + remedy;
+    if (fit.used_drains == 1) return "there is one drain only, at " + fixed_text(first->mean_load_w, 0) + " W" + remedy;
     double shortest_h = first->hours, longest_h = first->hours;
     for (const DrainSummary& drain : fit.drains) {
         if (!drain.used) continue;
         shortest_h = std::min(shortest_h, drain.hours);
         longest_h = std::max(longest_h, drain.hours);
     }
-    return "the drains are too alike (" + fixed_text(shortest_h, 1) + " to " + fixed_text(longest_h, 1) + " h): " + remedy;
+    return "the drains are too alike (" + fixed_text(shortest_h, 1) + " to " + fixed_text(longest_h, 1) + " h)" + remedy;
 }
 
 /// E*/P* by its reciprocal, which is nearly linear in the uncertain P*; without an upper end when P* may be 0.

@@ -62,6 +62,19 @@ protected:
         page->resize(1064, 760);
         page->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(page.get()));
+        // The page opens where most of its units meet; most tests look at what was tested.
+        opened_at = page->fair().load;
+        page->findChild<QPushButton*>(QStringLiteral("asTestedButton"))->click();
+    }
+
+    /// A second page, on which the columns that the logbook keeps are these.
+    std::unique_ptr<ComparisonPage> page_with_columns(const std::string& keys) {
+        EXPECT_TRUE(document.setColumnSet({}, keys));
+        auto made = std::make_unique<ComparisonPage>(document, prompts);
+        made->resize(1064, 760);
+        made->show();
+        EXPECT_TRUE(QTest::qWaitForWindowExposed(made.get()));
+        return made;
     }
 
     [[nodiscard]] QString file(const char* name) const { return QString::fromStdString((folder / name).string()); }
@@ -101,6 +114,7 @@ protected:
     Document document{clock};
     FakePrompts prompts;
     std::unique_ptr<ComparisonPage> page;
+    std::optional<CommonLoad> opened_at;
 };
 
 } // namespace ullage::test

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "comparison_fixture.h"
 
+#include "comparison/comparison_answer.h"
+#include "dialogs/columns_dialog.h"
+#include "formats/results/comparison_columns.h"
+
 #include "services/appearance.h"
 #include "services/settings.h"
 
@@ -13,8 +17,8 @@ TEST_F(ComparisonPageTest, units_are_rows_with_value_and_unit_in_sight) {
     ASSERT_EQ(view()->model()->rowCount(), 3);
     EXPECT_EQ(cell(0, "unit"), QStringLiteral("Osk 1200"));
     EXPECT_EQ(cell(0, "rated energy Wh"), QStringLiteral("1200"));
-    EXPECT_EQ(cell(2, "usable fraction"), QStringLiteral("0.797"));
-    EXPECT_FALSE(cell(0, "price per delivered kWh EUR/kWh").isEmpty());
+    EXPECT_NEAR(cell(2, "usable fraction %").toDouble(), 100 * *page->comparison().rows[2].usable_fraction.value, 0.1);
+    EXPECT_FALSE(cell(0, "price per usable kWh EUR/kWh").isEmpty());
     EXPECT_EQ(page->findChild<VesselRow*>()->content().columns.size(), 3u);
     EXPECT_EQ(page->findChild<BarChart*>()->content().bars.size(), 3u);
     EXPECT_FALSE(page->findChild<QLabel*>(QStringLiteral("comparisonRemarksLabel"))->text().isEmpty());
@@ -24,7 +28,6 @@ TEST_F(ComparisonPageTest, every_drain_gives_each_its_row_and_shows_which_run_it
     QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("everyDrainButton")), Qt::LeftButton);
     EXPECT_EQ(view()->model()->rowCount(), 7);
     EXPECT_EQ(cell(0, "run"), QStringLiteral("drain 12 May, 311 W"));
-    EXPECT_FALSE(view()->isColumnHidden(2));
     QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("onePerUnitButton")), Qt::LeftButton);
     EXPECT_EQ(view()->model()->rowCount(), 3);
 }
@@ -57,7 +60,7 @@ TEST_F(ComparisonPageTest, units_are_held_against_each_other_in_the_figure_that_
     const auto* pairs = page->findChild<QTableView*>(QStringLiteral("pairsView"))->model();
     auto* figures = page->findChild<QComboBox*>(QStringLiteral("pairFigureCombo"));
     const QString fraction = pairs->index(0, 1).data().toString();
-    figures->setCurrentIndex(figures->findText(QStringLiteral("price per delivered kWh")));
+    figures->setCurrentIndex(figures->findText(QStringLiteral("price per usable kWh")));
     const QString price = pairs->index(0, 1).data().toString();
     EXPECT_NE(price, fraction);
     EXPECT_TRUE(price.contains(QLatin1String("EUR/kWh"))) << price.toStdString();
@@ -97,18 +100,35 @@ TEST_F(ComparisonPageTest, a_tag_leaves_only_its_units_and_stays_chosen) {
     EXPECT_EQ(view()->model()->rowCount(), 3);
 }
 
-TEST_F(ComparisonPageTest, what_was_paid_has_a_column_while_any_unit_has_a_price_paid) {
-    const auto shown = [this](const char* key) {
-        const auto& columns = page->findChild<TableModel*>()->table().columns;
-        const auto found = std::ranges::find(columns, key, &TableColumn::key);
-        return found != columns.end() && !view()->isColumnHidden(static_cast<int>(found - columns.begin()));
-    };
-    EXPECT_TRUE(shown("paid_per_delivered_kwh"));
-    for (Unit unit : std::vector<Unit>(document.units())) {
-        unit.paid_price.reset();
-        ASSERT_TRUE(document.updateUnit(unit));
-    }
-    EXPECT_FALSE(shown("paid_per_delivered_kwh"));
+TEST_F(ComparisonPageTest, what_is_the_testers_own_affair_is_in_no_table_unless_asked_for) {
+    const TableModel* table = page->findChild<TableModel*>();
+    for (const char* own : {"paid_per_delivered_kwh", "paid_per_rated_kwh", "tags"}) EXPECT_LT(table->columnOf(own), 0) << own;
+    EXPECT_FALSE(save(0, "c.csv").contains("paid"));
+    const auto asked = page_with_columns("unit,paid_per_delivered_kwh");
+    EXPECT_GE(asked->findChild<TableModel*>()->columnOf("paid_per_delivered_kwh"), 0);
+}
+
+TEST_F(ComparisonPageTest, opens_where_most_units_meet_and_stays_where_it_was_put) {
+    ASSERT_TRUE(opened_at);
+    EXPECT_EQ(opened_at, suggested_load(compare_as_tested(document.runs(), CompareRows::one_per_unit)));
+    ASSERT_FALSE(page->fair().load);
+    page->refresh();
+    EXPECT_FALSE(page->fair().load) << "the person has chosen";
+}
+
+TEST_F(ComparisonPageTest, the_answer_stands_above_the_table_and_a_caution_in_its_place_stands_out) {
+    const auto* order = page->findChild<QLabel*>(QStringLiteral("orderLabel"));
+    const auto* units = page->findChild<QLabel*>(QStringLiteral("unitAnswersLabel"));
+    const auto* chip = page->findChild<QLabel*>(QStringLiteral("cautionChip"));
+    const auto answer = [this] { return comparison_answer(page->comparison(), page->fair()); };
+    EXPECT_TRUE(order->isVisible() && chip->isVisible());
+    EXPECT_EQ(order->text().toStdString(), answer().order);
+    EXPECT_TRUE(order->text().startsWith(QLatin1String("As tested there is no order")));
+    EXPECT_EQ(units->text().split(QLatin1Char('\n')).size(), 3);
+    EXPECT_LT(order->mapTo(page.get(), QPoint()).y(), view()->mapTo(page.get(), QPoint()).y());
+    page->findChild<QDoubleSpinBox*>(QStringLiteral("loadSpin"))->setValue(opened_at->power_w);
+    EXPECT_FALSE(chip->isVisible());
+    EXPECT_EQ(order->text().toStdString(), answer().order);
 }
 
 TEST_F(ComparisonPageTest, a_load_list_gives_the_load_and_its_name_until_it_is_withdrawn) {
@@ -135,71 +155,111 @@ TEST_F(ComparisonPageTest, a_load_list_gives_the_load_and_its_name_until_it_is_w
     EXPECT_TRUE(page->findChild<QPushButton*>(QStringLiteral("asTestedButton"))->isChecked());
 }
 
-TEST_F(ComparisonPageTest, moved_and_chosen_columns_come_back_in_another_page_and_in_exports) {
-    QString kept;
-    QObject::connect(page.get(), &ComparisonPage::columnsChosen, page.get(), [&kept](const QString& choice) { kept = choice; });
-    const auto shown = [](const QTableView& table, const TableModel& model) {
-        QStringList keys;
-        for (int place = 0; place < table.horizontalHeader()->count(); ++place) {
-            const int column = table.horizontalHeader()->logicalIndex(place);
-            if (!table.isColumnHidden(column)) keys << QString::fromStdString(model.table().columns[static_cast<std::size_t>(column)].key);
-        }
-        return keys;
-    };
+TEST_F(ComparisonPageTest, moved_columns_come_back_from_the_logbook_and_go_out_so) {
     auto* heads = view()->horizontalHeader();
     ASSERT_TRUE(heads->sectionsMovable());
-    auto* model = page->findChild<TableModel*>();
-    heads->moveSection(heads->visualIndex(model->columnOf("usable_fraction")), 0);
-    ASSERT_FALSE(kept.isEmpty());
-    const QStringList before = shown(*view(), *model);
-    EXPECT_EQ(before.first(), QStringLiteral("usable_fraction"));
+    heads->moveSection(page->findChild<TableModel*>()->columnOf("usable_fraction"), 0);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return page->shownColumns().front() == "usable_fraction"; }));
+    QApplication::processEvents();
     EXPECT_TRUE(save(0, "c.csv").startsWith("usable_fraction,"));
-
-    // At one load there are more columns; those that were moved stay, and the new ones come in beside their neighbours.
-    QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("atLoadButton")), Qt::LeftButton);
-    EXPECT_EQ(shown(*view(), *model).first(), QStringLiteral("usable_fraction"));
-    QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("asTestedButton")), Qt::LeftButton);
-    EXPECT_EQ(shown(*view(), *model), before);
-
+    const auto before = page->shownColumns();
+    // At one load the figures there stand in their places.
+    page->findChild<QPushButton*>(QStringLiteral("atLoadButton"))->click();
+    EXPECT_EQ(page->shownColumns().front(), "usable_fraction_at_load");
+    page->findChild<QPushButton*>(QStringLiteral("asTestedButton"))->click();
+    EXPECT_EQ(page->shownColumns(), before);
     ComparisonPage other(document, prompts);
     other.show();
-    other.setColumns(kept);
-    EXPECT_EQ(shown(*other.findChild<QTableView*>(QStringLiteral("comparisonView")), *other.findChild<TableModel*>()), before);
-    other.setColumns(QStringLiteral("nonsense,,unit-+,meter+,") + kept);
-    EXPECT_TRUE(
-        shown(*other.findChild<QTableView*>(QStringLiteral("comparisonView")), *other.findChild<TableModel*>()).contains(QStringLiteral("meter")));
+    other.findChild<QPushButton*>(QStringLiteral("asTestedButton"))->click();
+    EXPECT_EQ(other.shownColumns(), before);
 }
 
-TEST(ColumnChoice, text_of_a_choice_reads_back_and_new_columns_stand_beside_their_neighbours) {
-    const ColumnChoice choice{{"b", "a", "c_1"}, {{"a", false}, {"c_1", true}}};
-    EXPECT_EQ(column_choice_text(choice), "b,a-,c_1+");
-    EXPECT_EQ(column_choice_from("b,a-,c_1+"), choice);
-    const ColumnChoice unordered{{}, {{"a", false}, {"b", true}}};
-    EXPECT_EQ(column_choice_from(column_choice_text(unordered)), unordered);
-    EXPECT_EQ(column_choice_from(column_choice_text({})), ColumnChoice{});
-    EXPECT_EQ(arranged({"a", "b", "c", "d"}, {"d", "gone", "b"}), (std::vector<std::string>{"a", "d", "b", "c"}));
-    EXPECT_EQ(arranged({"a", "b"}, {}), (std::vector<std::string>{"a", "b"}));
+TEST_F(ComparisonPageTest, the_dialog_chooses_columns_and_keeps_sets_under_a_name) {
+    page->findChild<QPushButton*>(QStringLiteral("columnsButton"))->click();
+    auto* dialog = page->findChild<ColumnsDialog*>(QStringLiteral("columnsDialog"));
+    ASSERT_NE(dialog, nullptr);
+    auto* sets = dialog->findChild<QComboBox*>(QStringLiteral("setCombo"));
+    EXPECT_EQ(sets->currentText(), QStringLiteral("for readers"));
+    auto* list = dialog->findChild<QListWidget*>(QStringLiteral("columnsList"));
+    const auto item = [list](const char* title) { return list->findItems(QLatin1String(title), Qt::MatchExactly).value(0); };
+    ASSERT_TRUE(item("gauge") && item("meter"));
+    EXPECT_EQ(item("gauge")->checkState(), Qt::Checked);
+    item("gauge")->setCheckState(Qt::Unchecked);
+    item("meter")->setCheckState(Qt::Checked);
+    EXPECT_EQ(sets->currentIndex(), 0) << "no longer the ready set";
+    dialog->findChild<QLineEdit*>(QStringLiteral("nameEdit"))->setText(QStringLiteral("for the bench"));
+    QTest::mouseClick(dialog->findChild<QPushButton*>(QStringLiteral("submitButton")), Qt::LeftButton);
+    QApplication::processEvents();
+    const auto shown = page->shownColumns();
+    EXPECT_EQ(std::ranges::count(shown, "gauge_verdict"), 0);
+    EXPECT_EQ(std::ranges::count(shown, "meter"), 1);
+    const auto kept = document.columnSets();
+    ASSERT_TRUE(kept.contains("for the bench") && kept.contains(""));
+    EXPECT_EQ(kept.at("for the bench"), kept.at(""));
+    const QByteArray csv = save(0, "c.csv");
+    EXPECT_TRUE(csv.contains(",meter") && !csv.contains("gauge_verdict"));
+
+    ColumnsDialog later(ready_columns(readers_set).value(), {{"for the bench", column_keys_from(kept.at("for the bench"))}});
+    auto* later_sets = later.findChild<QComboBox*>(QStringLiteral("setCombo"));
+    later_sets->setCurrentIndex(later_sets->findText(QStringLiteral("for the bench")));
+    emit later_sets->activated(later_sets->currentIndex());
+    later.findChild<QPushButton*>(QStringLiteral("removeSetButton"))->click();
+    EXPECT_LT(later_sets->findText(QStringLiteral("for the bench")), 0);
+    later.findChild<QPushButton*>(QStringLiteral("submitButton"))->click();
+    EXPECT_TRUE(later.changedSets().at("for the bench").empty());
+    EXPECT_EQ(later.chosen(), column_keys_from(kept.at("for the bench"))) << "what it chose stays chosen";
 }
 
-TEST_F(ComparisonPageTest, units_that_are_not_told_apart_show_one_rank) {
-    const TableModel* table = page->findChild<TableModel*>();
-    const int rank = table->columnOf("rank");
-    ASSERT_GE(rank, 0);
-    EXPECT_FALSE(view()->isColumnHidden(rank));
-    std::set<QString> ranks;
-    for (int row = 0; row < 3; ++row) ranks.insert(table->index(row, rank).data().toString());
-    EXPECT_EQ(ranks.size(), 2u) << "of three units two share a place";
-    EXPECT_TRUE(ranks.contains(QStringLiteral("1")));
-    QTest::mouseClick(page->findChild<QPushButton*>(QStringLiteral("everyDrainButton")), Qt::LeftButton);
-    EXPECT_TRUE(view()->isColumnHidden(rank)) << "drains of one unit have no rank";
+TEST_F(ComparisonPageTest, a_dialog_without_a_tick_or_with_the_name_of_a_ready_set_waits) {
+    ColumnsDialog dialog({"unit"}, {});
+    int submitted = 0;
+    QObject::connect(&dialog, &ColumnsDialog::submitted, [&submitted] { ++submitted; });
+    auto* list = dialog.findChild<QListWidget*>(QStringLiteral("columnsList"));
+    auto* submit = dialog.findChild<QPushButton*>(QStringLiteral("submitButton"));
+    list->item(0)->setCheckState(Qt::Unchecked);
+    submit->click();
+    EXPECT_EQ(submitted, 0);
+    list->item(0)->setCheckState(Qt::Checked);
+    dialog.findChild<QLineEdit*>(QStringLiteral("nameEdit"))->setText(QStringLiteral("readers"));
+    submit->click();
+    EXPECT_EQ(submitted, 0);
+    dialog.findChild<QLineEdit*>(QStringLiteral("nameEdit"))->clear();
+    QTest::keyClick(list, Qt::Key_Down, Qt::AltModifier);
+    submit->click();
+    EXPECT_EQ(submitted, 1);
+    EXPECT_EQ(list->item(1)->checkState(), Qt::Checked) << "Alt and an arrow key move a line";
+}
+
+TEST_F(ComparisonPageTest, units_that_are_not_told_apart_show_one_rank_and_a_filter_does_not_renumber) {
+    const auto ranked = page_with_columns("unit,rank");
+    const TableModel* table = ranked->findChild<TableModel*>();
+    const auto ranks = [&] {
+        std::vector<QString> all;
+        for (int row = 0; row < table->rowCount(); ++row) all.push_back(table->index(row, 1).data().toString());
+        return all;
+    };
+    const std::vector<QString> before = ranks();
+    ASSERT_EQ(before.size(), 3u);
+    const std::set<QString> places(before.begin(), before.end());
+    EXPECT_EQ(places.size(), 2u) << "of three units two share a place";
+    EXPECT_TRUE(places.contains(QStringLiteral("1")));
+    for (int row = 0; row < 3; ++row) {
+        ranked->findChild<QLineEdit*>(QStringLiteral("filterEdit"))
+            ->setText(QString::fromStdString(ranked->comparison().rows[static_cast<std::size_t>(row)].unit.name));
+        ASSERT_EQ(table->rowCount(), 1);
+        EXPECT_EQ(ranks().front(), before[static_cast<std::size_t>(row)]);
+        ranked->findChild<QLineEdit*>(QStringLiteral("filterEdit"))->clear();
+    }
+    ranked->findChild<QPushButton*>(QStringLiteral("asTestedButton"))->click();
+    for (const QString& rank : ranks()) EXPECT_EQ(rank, QStringLiteral("not known")) << "at unlike loads there is no rank";
 }
 
 TEST_F(ComparisonPageTest, at_one_load_units_are_moved_and_the_page_says_where_each_stands) {
     page->findChild<QDoubleSpinBox*>(QStringLiteral("loadSpin"))->setValue(120);
     page->findChild<QPushButton*>(QStringLiteral("atLoadButton"))->click();
     EXPECT_TRUE(page->findChild<QLabel*>(QStringLiteral("comparisonAboutLabel"))->text().contains(QStringLiteral("at 120 W")));
-    EXPECT_EQ(cell(0, "at this load"), QStringLiteral("moved to this load"));
-    EXPECT_TRUE(cell(2, "at this load").startsWith(QStringLiteral("as tested: ")));
+    EXPECT_TRUE(cell(0, "based on").endsWith(QStringLiteral("drains together"))) << cell(0, "based on").toStdString();
+    EXPECT_TRUE(cell(2, "based on").startsWith(QStringLiteral("as tested at ")));
     EXPECT_TRUE(page->findChild<QLabel*>(QStringLiteral("comparisonRemarksLabel"))->text().contains(QStringLiteral("other way round")));
     page->findChild<QPushButton*>(QStringLiteral("asTestedButton"))->click();
     EXPECT_TRUE(page->findChild<QLabel*>(QStringLiteral("comparisonAboutLabel"))->text().contains(QStringLiteral("as tested")));
@@ -226,8 +286,8 @@ TEST_F(ComparisonPageTest, a_filter_and_a_size_leave_out_units) {
 TEST_F(ComparisonPageTest, the_expected_band_is_the_testers) {
     page->findChild<QDoubleSpinBox*>(QStringLiteral("lowerBandSpin"))->setValue(70);
     const auto& band = page->findChild<BarChart*>()->content().bands.at(0);
-    EXPECT_DOUBLE_EQ(band.lower, 0.70);
-    EXPECT_DOUBLE_EQ(band.upper, 0.80);
+    EXPECT_DOUBLE_EQ(band.lower, 70);
+    EXPECT_DOUBLE_EQ(band.upper, 80);
 }
 
 TEST_F(ComparisonPageTest, several_units_share_one_picture_of_gauge_errors_and_one_of_fractions) {

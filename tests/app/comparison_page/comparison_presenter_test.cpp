@@ -2,6 +2,7 @@
 // What the comparison page shows, without the page.
 #include "pages/comparison/comparison_presenter.h"
 
+#include "formats/results/comparison_columns.h"
 #include "formats/sheets/run_sheet.h"
 #include "support/fake_clock.h"
 #include "support/scenario.h"
@@ -32,11 +33,9 @@ protected:
         presenter.compare(rows);
         presenter.choose(any_unit, load, {0.8, 0.9});
     }
-    [[nodiscard]] bool isHidden(const char* key) const {
-        const Table table = presenter.table();
-        const auto column = std::ranges::find(table.columns, key, &TableColumn::key);
-        EXPECT_NE(column, table.columns.end()) << key;
-        return presenter.isColumnHidden(table, static_cast<std::size_t>(column - table.columns.begin()));
+    [[nodiscard]] bool isShown(const char* key) const {
+        const auto keys = presenter.shownColumns(presenter.table());
+        return std::ranges::count(keys, key) > 0;
     }
 
     TempFolder folder;
@@ -72,42 +71,42 @@ TEST_F(ComparisonPresenterTest, only_wanted_units_are_kept_and_none_says_so) {
     EXPECT_EQ(presenter.about(), QStringLiteral("no drains to show"));
 }
 
-TEST_F(ComparisonPresenterTest, which_columns_are_in_sight_follows_the_rows_the_load_and_the_choice) {
+TEST_F(ComparisonPresenterTest, which_columns_are_in_sight_follows_the_choice_the_rows_and_the_load) {
     show(CompareRows::one_per_unit);
-    EXPECT_FALSE(isHidden("rank"));
-    EXPECT_TRUE(isHidden("run"));
-    EXPECT_FALSE(isHidden("delivered_wh"));
+    EXPECT_TRUE(isShown("delivered_wh"));
+    EXPECT_FALSE(isShown("run"));
     show(CompareRows::every_drain);
-    EXPECT_TRUE(isHidden("rank"));
-    EXPECT_FALSE(isHidden("run"));
-    CommonLoad load;
-    load.power_w = 120;
-    show(CompareRows::one_per_unit, load);
-    EXPECT_TRUE(isHidden("delivered_wh")) << "at one load what was tested is told by the fraction";
-    presenter.showColumn("delivered_wh", true);
-    presenter.showColumn("rank", false);
-    EXPECT_FALSE(isHidden("delivered_wh"));
-    EXPECT_TRUE(isHidden("rank"));
+    EXPECT_TRUE(isShown("run")) << "the unit alone does not tell the rows apart";
+    show(CompareRows::one_per_unit, CommonLoad{120, 1, {}});
+    EXPECT_TRUE(isShown("deliverable_wh"));
+    EXPECT_FALSE(isShown("delivered_wh")) << "the figure at the load stands in its place";
+    presenter.showColumn(presenter.table(), "delivered_wh", true);
+    EXPECT_TRUE(isShown("deliverable_wh") && isShown("delivered_wh")) << "unless both are asked for";
+    presenter.showColumn(presenter.table(), "gauge_verdict", false);
+    EXPECT_FALSE(isShown("gauge_verdict"));
     ComparisonPresenter later{document};
     later.setColumns(presenter.columns());
     EXPECT_EQ(later.columns(), presenter.columns());
+    later.setColumns({});
+    EXPECT_EQ(later.columns(), ready_columns(readers_set));
 }
 
-TEST_F(ComparisonPresenterTest, a_column_that_is_away_keeps_its_place_when_others_are_moved) {
+TEST_F(ComparisonPresenterTest, what_is_chosen_but_not_there_now_comes_back) {
+    show(CompareRows::one_per_unit, CommonLoad{120, 1, {}});
+    presenter.setColumns({"unit", "standing", "rated_wh"});
+    EXPECT_TRUE(isShown("standing"));
     show(CompareRows::one_per_unit);
-    auto order = presenter.columnOrder(presenter.table());
-    ASSERT_GT(order.size(), 3U);
-    presenter.orderColumns(order);
-    const std::string away = order[2], before = order[1];
-    order.erase(order.begin() + 2);
-    std::swap(order[0], order[order.size() - 1]);
-    presenter.orderColumns(order);
-    const auto back = presenter.columnOrder(presenter.table());
-    const auto place = std::ranges::find(back, away);
-    ASSERT_NE(place, back.end());
-    ASSERT_NE(place, back.begin());
-    EXPECT_EQ(*(place - 1), before);
-    EXPECT_EQ(back.back(), order.back());
+    EXPECT_FALSE(isShown("standing"));
+    presenter.orderColumns(presenter.table(), {"rated_wh", "unit"});
+    show(CompareRows::one_per_unit, CommonLoad{120, 1, {}});
+    EXPECT_EQ(presenter.shownColumns(presenter.table()), (std::vector<std::string>{"rated_wh", "unit", "standing"}));
+}
+
+TEST_F(ComparisonPresenterTest, the_last_column_stays) {
+    show(CompareRows::one_per_unit);
+    presenter.setColumns({"rated_wh"});
+    presenter.showColumn(presenter.table(), "rated_wh", false);
+    EXPECT_TRUE(isShown("rated_wh"));
 }
 
 TEST_F(ComparisonPresenterTest, a_row_leads_to_its_run_and_no_row_to_nothing) {

@@ -201,6 +201,16 @@ TEST(Numbers, value_and_interval_are_rounded_to_two_digits_of_the_interval) {
     EXPECT_EQ(shown_value(936.0, std::nullopt, QStringLiteral("Wh"), 0).plain(), QStringLiteral("936 Wh"));
 }
 
+TEST(Numbers, a_quantity_is_set_with_true_minus_signs_and_groups_in_the_unit_that_people_read) {
+    EXPECT_EQ(shown_quantity(known("usable_fraction", "1", 0.69, 0.0066, Kind::measured)).plain(), QString::fromUtf8("69.00 ± 0.66 %"));
+    EXPECT_EQ(shown_quantity(known("difference", "1", -0.14, 0.02, Kind::measured)).plain(), QString::fromUtf8("\u221214.0 ± 2.0 pt"));
+    EXPECT_EQ(shown_quantity(Quantity{"x", "W", {}, -3.5, 12.25, Kind::bracket, {}}).plain(), QString::fromUtf8("\u22124 to 12 W"));
+    EXPECT_EQ(shown_as_it_is(known("delivered_wh", "Wh", 12345, std::nullopt, Kind::measured)).value, QString::fromUtf8("12\u202F345"));
+    EXPECT_EQ(shown_value(12345.0, 1234.0, QStringLiteral("Wh"), 0).plain(), QString::fromUtf8("12.3 ± 1.2 kWh"));
+    const ScopedDecimalSign comma(',');
+    EXPECT_EQ(shown_quantity(known("usable_fraction", "1", 0.69, 0.0066, Kind::measured)).plain(), QString::fromUtf8("69,00 ± 0,66 %"));
+}
+
 TEST(Numbers, an_absent_value_is_said_rather_than_shown_as_a_number) {
     EXPECT_EQ(shown_value(std::nullopt, 3.0, QStringLiteral("Wh"), 0).plain(), QStringLiteral("not known"));
     EXPECT_EQ(shown_number(std::numeric_limits<double>::quiet_NaN(), 1), QStringLiteral("not known"));

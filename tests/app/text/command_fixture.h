@@ -16,6 +16,18 @@
 
 namespace ullage::test {
 
+/// Lines that were broken to fit a terminal, as one.
+inline std::string on_one_line(const std::string& text) {
+    std::string line;
+    bool blank = false;
+    for (const char c : text) {
+        const bool space = c == '\n' || c == ' ';
+        if (!space) line += blank ? std::string(" ") + c : std::string(1, c);
+        blank = space;
+    }
+    return line;
+}
+
 /// What a command said and how it ended.
 struct Outcome {
     int code = -1;

@@ -1,14 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command_fixture.h"
 
+#include "base/clock.h"
+#include "formats/results/comparison_columns.h"
 #include "formats/text/csv.h"
+#include "formats/text/table_unicode.h"
+#include "store/logbook.h"
 #include "support/source_dir.h"
 
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <filesystem>
 #include <map>
 #include <set>
+#include <sstream>
 
 namespace ullage::test {
 namespace {
@@ -31,6 +37,13 @@ std::vector<std::map<std::string, std::string>> csv_rows(const std::string& text
         for (std::size_t i = 0; i < std::min(heads.size(), record.fields.size()); ++i) row[heads[i]] = record.fields[i];
     }
     return rows;
+}
+
+std::vector<std::string> lines_of(const std::string& text) {
+    std::vector<std::string> lines;
+    std::istringstream stream(text);
+    for (std::string line; std::getline(stream, line);) lines.push_back(line);
+    return lines;
 }
 
 TEST_F(CompareCommand, csv_and_json_hold_the_same_numbers) {
@@ -68,7 +81,7 @@ TEST_F(CompareCommand, the_method_names_its_sources_and_what_the_figures_are_not
         const Outcome outcome = run({"compare", path, "--format", format});
         ASSERT_EQ(outcome.code, exit_good) << outcome.err;
         for (const char* words : {"JCGM 100:2008", "JCGM 101:2008", "measurements of one specimen, not a safety certification"})
-            EXPECT_NE(outcome.out.find(words), std::string::npos) << format << ": " << words;
+            EXPECT_NE(on_one_line(outcome.out).find(words), std::string::npos) << format << ": " << words;
     }
 }
 
@@ -196,6 +209,84 @@ TEST_F(CompareCommand, columns_and_filters_choose_what_is_shown) {
     const Outcome wrong = run({"compare", samples, "--columns", "unit,colour"});
     EXPECT_NE(wrong.code, 0);
     EXPECT_NE(wrong.err.find("colour"), std::string::npos);
+}
+
+TEST_F(CompareCommand, text_is_for_readers_opens_with_the_answer_and_fits_a_terminal) {
+    const std::string samples = (source_dir() / "sample-data").string();
+    for (const std::vector<std::string>& more : {std::vector<std::string>{}, {"--at-load", "120"}, {"--every-drain"}, {"--columns", "spreadsheet"}}) {
+        std::vector<std::string> words{"compare", samples};
+        words.insert(words.end(), more.begin(), more.end());
+        const Outcome outcome = run(words);
+        ASSERT_EQ(outcome.code, exit_good) << outcome.err;
+        for (const std::string& line : lines_of(outcome.out)) EXPECT_LE(display_width(line), 100u) << line;
+    }
+    const std::string text = run({"compare", samples, "--at-load", "120"}).out;
+    const std::string line = on_one_line(text);
+    EXPECT_LT(line.find("At 120 W"), line.find("rated energy (Wh)")) << text;
+    EXPECT_NE(line.find("of its label at 120 W; its gauge"), std::string::npos) << text;
+    EXPECT_EQ(line.find("price paid"), std::string::npos) << "the tester's own affair";
+    EXPECT_EQ(line.find("make a drain"), std::string::npos);
+}
+
+TEST_F(CompareCommand, a_set_of_columns_is_named_as_one_word) {
+    const std::string path = logbook();
+    const auto heads = [&](const std::string& set) { return lines_of(run({"compare", path, "--columns", set, "--format", "csv"}).out).at(0); };
+    EXPECT_EQ(heads("readers").find("unit,rated_wh,delivered_wh,"), 0u) << heads("readers");
+    EXPECT_NE(heads("spreadsheet").find("wh_per_kg"), std::string::npos);
+    {
+        SystemClock clock;
+        Result<Logbook> book = Logbook::open(path, OpenMode::record, clock);
+        ASSERT_TRUE(book);
+        ASSERT_TRUE(book.value().set_column_set("bench", "unit,meter"));
+    }
+    EXPECT_EQ(heads("bench"), "unit,meter\r");
+    EXPECT_EQ(run({"compare", path, "--columns", "bunch"}).code, exit_usage);
+}
+
+TEST_F(CompareCommand, its_help_lists_the_keys_of_the_columns) {
+    const std::string help = run({"compare", "--help"}).out;
+    for (const ColumnName& column : comparison_columns()) EXPECT_NE(help.find(' ' + column.key), std::string::npos) << column.key;
+}
+
+TEST_F(CompareCommand, a_filter_that_leaves_nothing_and_impossible_sizes_are_errors_in_one_line) {
+    const std::string path = logbook();
+    for (const std::vector<std::string>& filter :
+         {std::vector<std::string>{"--maker", "Nobody"}, {"--tag", "nowhere"}, {"--least-wh", "90000"}, {"--most-wh", "1"}}) {
+        const Outcome outcome = run({"compare", path, filter[0], filter[1]});
+        EXPECT_EQ(outcome.code, exit_bad_input) << filter[0];
+        EXPECT_EQ(outcome.out, "");
+        expect_one_line(outcome.err);
+        EXPECT_NE(outcome.err.find(filter[0]), std::string::npos) << outcome.err;
+    }
+    for (const std::vector<std::string>& words : {std::vector<std::string>{"--least-wh", "-5"}, {"--most-wh", "0"}, {"--at-load", "0"}}) {
+        const Outcome outcome = run({"compare", path, words[0], words[1]});
+        EXPECT_EQ(outcome.code, exit_usage) << words[0];
+        expect_one_line(outcome.err);
+    }
+    const Outcome crossed = run({"compare", path, "--least-wh", "900", "--most-wh", "100"});
+    EXPECT_EQ(crossed.code, exit_usage);
+    expect_one_line(crossed.err);
+}
+
+TEST_F(CompareCommand, an_ending_of_no_format_is_an_error_in_one_line) {
+    const std::string path = logbook();
+    const Outcome outcome = run({"compare", path, "--output", folder_ / "t.odt"});
+    EXPECT_EQ(outcome.code, exit_usage);
+    expect_one_line(outcome.err);
+    EXPECT_NE(outcome.err.find(".odt"), std::string::npos) << outcome.err;
+    EXPECT_FALSE(std::filesystem::exists(folder_ / "t.odt"));
+    EXPECT_EQ(run({"compare", path, "--output", folder_ / "t.odt", "--format", "markdown"}).code, exit_good) << "a format that is named goes before";
+}
+
+TEST_F(CompareCommand, a_filter_does_not_renumber_ranks) {
+    const std::string samples = (source_dir() / "sample-data").string();
+    const auto all = csv_rows(run({"compare", samples, "--at-load", "180", "--columns", "unit,rank", "--format", "csv"}).out);
+    ASSERT_EQ(all.size(), 3u);
+    const auto few = csv_rows(run({"compare", samples, "--at-load", "180", "--most-wh", "1000", "--columns", "unit,rank", "--format", "csv"}).out);
+    ASSERT_EQ(few.size(), 1u);
+    const auto same = std::ranges::find(all, few[0].at("unit"), [](const auto& row) { return row.at("unit"); });
+    EXPECT_EQ(few[0].at("rank"), same->at("rank"));
+    EXPECT_NE(few[0].at("rank"), "1") << "alone it would be the first";
 }
 
 } // namespace

@@ -81,7 +81,7 @@ TEST(Number, fixed_text_rounds_half_to_even_and_knows_no_minus_zero) {
     EXPECT_EQ(fixed_text(-0.001, 2), "0.00");
     EXPECT_EQ(fixed_text(-0.4, 0), "0");
     EXPECT_EQ(fixed_text(-0.006, 2), "-0.01");
-    EXPECT_EQ(fixed_text(12, -3), "12");
+    EXPECT_EQ(fixed_text(1236, -2), "1200");
     EXPECT_EQ(fixed_text(1e300, 2).size(), 304u);
 }
 
@@ -90,7 +90,8 @@ TEST(Number, an_uncertainty_shows_two_significant_digits) {
     // rounds m_S = 100.02147 g with u = 0.35 mg to 100.02147 g, five decimals.
     EXPECT_EQ(decimals_for(0.00035), 5);
     EXPECT_EQ(decimals_for(17), 0);
-    EXPECT_EQ(decimals_for(172), 0);
+    EXPECT_EQ(decimals_for(172), -1);
+    EXPECT_EQ(decimals_for(1236), -2);
     EXPECT_EQ(decimals_for(1.7), 1);
     EXPECT_EQ(decimals_for(0.016), 3);
     EXPECT_EQ(decimals_for(0.0996), 2); // is 0.10
@@ -103,6 +104,7 @@ TEST(Number, value_and_half_width_are_rounded_alike) {
     EXPECT_EQ(with_interval_text(100.02147, 0.00035, 1), "100.02147 ± 0.00035");
     EXPECT_EQ(with_interval_text(893.4, 17.2, 1), "893 ± 17");
     EXPECT_EQ(with_interval_text(0.7812, 0.0161, 1), "0.781 ± 0.016");
+    EXPECT_EQ(with_interval_text(4314, 123, 1), "4310 ± 120");
     EXPECT_EQ(with_interval_text(893.44, std::nullopt, 1), "893.4");
     EXPECT_EQ(with_interval_text(893.44, 0.0, 1), "893.4");
     EXPECT_EQ(with_interval_text(893.44, std::numeric_limits<double>::infinity(), 1), "893.4");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "comparison/fair_comparison.h"
 
+#include "comparison/comparison_answer.h"
 #include "comparison/inside/compared_energy.h"
 #include "core/unit/between_runs_samples.h"
 #include "numerics/monte_carlo.h"
@@ -120,7 +121,9 @@ TEST(FairComparison, the_power_while_on_must_be_within_the_rated_output) {
 
 TEST(FairRanks, units_that_no_meter_tells_apart_share_a_rank_and_the_next_counts_them) {
     const Comparison comparison = sample_comparison();
-    const FairComparison fair = compare_at(comparison, std::nullopt);
+    const std::optional<CommonLoad> meeting = suggested_load(comparison);
+    ASSERT_TRUE(meeting);
+    const FairComparison fair = compare_at(comparison, meeting);
     const auto ranks = fair_ranks(comparison, fair);
     ASSERT_EQ(ranks.size(), 3u);
     for (std::size_t a = 0; a < 3; ++a) {
@@ -152,7 +155,7 @@ TEST(FairRanks, two_equal_units_share_the_first_place_and_two_far_apart_do_not) 
 
 TEST(FairRanks, a_row_without_interval_at_another_load_or_of_a_single_drain_has_no_rank_but_a_reason) {
     Comparison comparison = sample_comparison();
-    FairComparison fair = compare_at(comparison, std::nullopt);
+    FairComparison fair = compare_at(comparison, suggested_load(comparison));
     fair.rows[1].usable_fraction.lower.reset();
     auto ranks = fair_ranks(comparison, fair);
     EXPECT_FALSE(ranks[1].value);
@@ -163,6 +166,33 @@ TEST(FairRanks, a_row_without_interval_at_another_load_or_of_a_single_drain_has_
     for (std::size_t row = 0; row < ranks.size(); ++row) EXPECT_EQ(ranks[row].value.has_value(), fair.rows[row].standing != Standing::as_tested);
     comparison.rows[1].unit.uuid = comparison.rows[0].unit.uuid;
     for (const Quantity& rank : fair_ranks(comparison, fair)) EXPECT_NE(rank.reason.find("single drains"), std::string::npos);
+}
+
+TEST(FairRanks, as_tested_at_unlike_loads_there_is_none_and_at_like_loads_there_is) {
+    const Comparison unlike = sample_comparison();
+    ASSERT_TRUE(unlike_loads(unlike));
+    for (const Quantity& rank : fair_ranks(unlike, compare_at(unlike, std::nullopt))) {
+        EXPECT_FALSE(rank.value);
+        EXPECT_NE(rank.reason.find("unlike loads"), std::string::npos) << rank.reason;
+    }
+    Comparison like = unlike;
+    for (ComparisonRow& row : like.rows) row.mean_load_w = like.rows.front().mean_load_w;
+    EXPECT_FALSE(unlike_loads(like));
+    for (const Quantity& rank : fair_ranks(like, compare_at(like, std::nullopt))) EXPECT_TRUE(rank.value) << rank.reason;
+}
+
+TEST(FairRanks, a_filter_does_not_renumber_them) {
+    Comparison comparison = sample_comparison();
+    FairComparison fair = compare_at(comparison, suggested_load(comparison));
+    const auto before = fair_ranks(comparison, fair);
+    const auto last =
+        static_cast<std::size_t>(std::ranges::max_element(before, {}, [](const Quantity& rank) { return rank.value.value_or(0); }) - before.begin());
+    ASSERT_GT(*before[last].value, 1);
+    const std::string kept = comparison.rows[last].unit.name;
+    keep_ranked_units(comparison, fair, [&kept](const Unit& unit) { return unit.name == kept; });
+    ASSERT_EQ(comparison.rows.size(), 1u);
+    ASSERT_EQ(fair.rows.size(), 1u);
+    EXPECT_EQ(fair_ranks(comparison, fair).front().value, before[last].value);
 }
 
 TEST(FairPairs, a_shared_meters_gain_cancels_between_two_units_and_that_of_two_meters_does_not) {
@@ -197,8 +227,8 @@ TEST(FairRanks, ranks_are_those_of_the_pairs_whatever_is_shared) {
     for (const double battery_wh : {0.90, 0.95, 0.97, 0.98, 0.985, 0.99, 0.995})
         for (const char* second_meter : {"meter", "other"}) {
             const Comparison comparison = two_units(11, "meter", second_meter, battery_wh * specimen_drain(40).physics.battery_wh);
-            for (const std::optional<CommonLoad>& load : {std::optional<CommonLoad>(), std::optional(CommonLoad{120, 1, {}})}) {
-                const FairComparison fair = compare_at(comparison, load);
+            for (const double load_w : {80.0, 120.0}) {
+                const FairComparison fair = compare_at(comparison, CommonLoad{load_w, 1, {}});
                 const auto ranks = fair_ranks(comparison, fair);
                 ASSERT_TRUE(ranks[0].value && ranks[1].value);
                 EXPECT_EQ(*ranks[0].value != *ranks[1].value, compare_pair(comparison, fair, 0, 1).resolved) << battery_wh << second_meter;

@@ -67,7 +67,7 @@ TEST(Comparison, one_row_a_unit_takes_the_run_that_says_most) {
     ASSERT_EQ(comparison.rows.size(), 3u);
     for (const ComparisonRow& row : comparison.rows) EXPECT_EQ(row.usable_fraction.kind, Kind::measured) << row.unit.name;
     EXPECT_TRUE(std::ranges::is_sorted(comparison.rows, {}, [](const ComparisonRow& row) { return row.unit.name; }));
-    EXPECT_FALSE(comparison.remarks.empty()) << "the loads differ, which must be said";
+    EXPECT_FALSE(comparison.remarks.empty()) << "the meters differ, which must be said";
 }
 
 TEST(Comparison, every_drain_can_stand_as_a_row_of_its_own) {

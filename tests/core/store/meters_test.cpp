@@ -115,6 +115,19 @@ TEST_F(Meters, a_record_with_two_meters_brings_both_in_and_finds_them_again) {
     EXPECT_EQ(failure_of(logbook.import(record)), Failure::bad_input) << "one meter twice";
 }
 
+TEST_F(Meters, sets_of_columns_are_kept_until_they_are_cleared_and_an_empty_one_is_refused) {
+    EXPECT_TRUE(take(logbook.column_sets()).empty());
+    take(logbook.set_column_set("", "unit,rated_wh"));
+    take(logbook.set_column_set("bench", "unit,meter"));
+    take(logbook.set_column_set("bench", "unit"));
+    EXPECT_EQ(take(logbook.column_sets()), (std::map<std::string, std::string>{{"", "unit,rated_wh"}, {"bench", "unit"}}));
+    EXPECT_FALSE(logbook.set_column_set("bench", ""));
+    EXPECT_FALSE(logbook.set_column_set(std::string(65, 'x'), "unit"));
+    take(logbook.clear_column_set("bench"));
+    take(logbook.clear_column_set("never there"));
+    EXPECT_EQ(take(logbook.column_sets()).size(), 1u);
+}
+
 TEST_F(Meters, options_of_the_method_are_kept_until_they_are_cleared) {
     EXPECT_TRUE(take(logbook.method_settings()).empty());
     take(logbook.set_method_setting("repeatability_percent", 0.7));

@@ -209,6 +209,9 @@ TEST(Migrations, a_file_of_version_10_keeps_its_meters_models_and_method_and_tak
     EXPECT_EQ(take(logbook.publisher()), Publisher());
     PvSheet sheet = take(logbook.pv_sheets()).at(0);
     EXPECT_EQ(sheet.voc_tolerance_percent, std::nullopt);
+    EXPECT_TRUE(take(logbook.column_sets()).empty());
+    take(logbook.set_column_set("bench", "unit,meter"));
+    EXPECT_EQ(take(logbook.column_sets()).at("bench"), "unit,meter");
 }
 
 TEST(Migrations, looking_at_an_older_file_shows_it_and_leaves_it_as_old_as_it_was) {

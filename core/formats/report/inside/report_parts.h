@@ -28,6 +28,7 @@ public:
 
     Report report;
     NumberForm form;
+    bool own_affairs = false; ///< as ReportOptions
 };
 
 /// "drain 14 May, 64 W" with the unit's name in front.

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the report of a comparison says of differences, and of units at one load.
+#include "comparison/comparison_answer.h"
 #include "formats/results/comparison_table.h"
 #include "report_samples.h"
 #include "support/has_text.h"
 #include "support/scenario.h"
+#include "unit/advice.h"
 
 #include <gtest/gtest.h>
 
@@ -23,14 +25,14 @@ struct Compared {
 
     explicit Compared(std::vector<RunRecord> made) : records(std::move(made)), comparison(compare_as_tested(records)) {}
 
-    Report report(const FairComparison& fair) {
+    Report report(const FairComparison& fair, const ReportOptions& options = report_options) {
         std::vector<ReportedRun> runs;
         for (const ComparisonRow& row : comparison.rows) {
             const auto at = std::ranges::find(records, row.run.uuid, [](const RunRecord& record) { return record.run.uuid; });
             analyses.push_back(analyse_run(*at));
             runs.push_back({&*at, &analyses.back(), std::nullopt});
         }
-        return comparison_report(comparison, fair, runs, analyse_units(records), report_options);
+        return comparison_report(comparison, fair, runs, analyse_units(records), options);
     }
     Report at(double power_w, double duty = 1) { return report(compare_at(comparison, CommonLoad{power_w, duty, {}})); }
 };
@@ -107,9 +109,9 @@ TEST(ComparisonReport, at_one_load_it_says_where_and_shows_what_is_deliverable_t
     const Report steady = compared.at(120), switched = compared.at(240, 0.5);
     EXPECT_TRUE(contains(steady.title, "at 120 W")) << steady.title;
     EXPECT_TRUE(contains(switched.title, "at 120 W on average (240 W for 50 % of the time)")) << switched.title;
-    const std::string tables = chapter_text(steady, "Comparison");
-    EXPECT_TRUE(contains(tables, "at this load")) << tables;
-    EXPECT_TRUE(contains(tables, "moved to this load")) << tables;
+    const std::string summary = chapter_text(steady, "Summary");
+    EXPECT_TRUE(contains(summary, "based on")) << summary;
+    EXPECT_TRUE(contains(summary, "drains together")) << "what is calculated from several drains is not credited to one: " << summary;
     EXPECT_TRUE(contains(chapter_text(steady, "Summary"), "the other way round")) << "two units of the sample change places there";
     EXPECT_FALSE(contains(compared.report(compare_at(compared.comparison, std::nullopt)).title, " W"));
 }
@@ -122,10 +124,57 @@ TEST(ComparisonReport, a_unit_that_cannot_be_moved_stands_as_tested_with_the_rea
     const std::string reason = fair.rows[static_cast<std::size_t>(tarrow - compared.comparison.rows.begin())].reason;
     ASSERT_FALSE(reason.empty());
     const Report report = compared.report(fair);
-    EXPECT_TRUE(contains(chapter_text(report, "Comparison"), "as tested: " + reason)) << chapter_text(report, "Comparison");
     const std::string summary = chapter_text(report, "Summary");
-    EXPECT_TRUE(contains(summary, "shown as tested, not moved to that load")) << summary;
+    EXPECT_TRUE(contains(summary, "the only load that it can be judged at")) << summary;
+    EXPECT_TRUE(contains(summary, "Tarrow 2k is shown as tested")) << summary;
+    EXPECT_TRUE(contains(summary, without_advice(reason))) << summary;
+    EXPECT_FALSE(contains(summary, "make a drain")) << "advice is for the tester";
     EXPECT_TRUE(contains(summary, "Not held against each other")) << summary;
+}
+
+TEST(ComparisonReport, opens_with_the_order_and_a_sentence_for_each_unit) {
+    Compared compared = sample();
+    for (const bool tested : {true, false}) {
+        const FairComparison fair = compare_at(compared.comparison, tested ? std::nullopt : suggested_load(compared.comparison));
+        const ComparisonAnswer answer = comparison_answer(compared.comparison, fair);
+        const std::string summary = chapter_text(compared.report(fair), "Summary");
+        EXPECT_EQ(summary.find(answer.order), std::string(tested ? "Caution: " : ": ").size()) << summary;
+        for (const std::string& sentence : answer.units) EXPECT_TRUE(contains(summary, sentence)) << summary;
+    }
+}
+
+TEST(ComparisonReport, what_is_the_testers_own_affair_stays_home_unless_asked_for) {
+    std::vector<RunRecord> records{full_drain("Alder"), full_drain("Birch")};
+    for (RunRecord& record : records) {
+        record.unit.tags = {"lent"};
+        record.unit.paid_price = 321.5;
+        record.unit.remark = "scratched lid";
+        record.readings.front().values.remark = "read in a hurry";
+    }
+    Compared compared(std::move(records));
+    const FairComparison fair = compare_at(compared.comparison, std::nullopt);
+    const auto told = [](const Report& report) {
+        std::string all;
+        for (const char* chapter : {"Summary", "What was measured, and with what", "Readings"}) all += chapter_text(report, chapter);
+        return all;
+    };
+    const std::string plain = told(compared.report(fair));
+    for (const char* own : {"lent", "321.5", "scratched lid", "read in a hurry"}) EXPECT_FALSE(contains(plain, own)) << own;
+    ReportOptions with_all = report_options;
+    with_all.own_affairs = true;
+    const std::string whole = told(compared.report(fair, with_all));
+    for (const char* own : {"lent", "321.5", "scratched lid", "read in a hurry"}) EXPECT_TRUE(contains(whole, own)) << own;
+}
+
+TEST(ComparisonReport, its_table_has_the_columns_that_were_chosen) {
+    Compared compared({full_drain("Alder"), full_drain("Birch")});
+    const FairComparison fair = compare_at(compared.comparison, std::nullopt);
+    ReportOptions chosen = report_options;
+    chosen.columns = {"unit", "meter", "rated_wh"};
+    const std::string summary = chapter_text(compared.report(fair, chosen), "Summary");
+    EXPECT_TRUE(contains(summary, "meter")) << summary;
+    EXPECT_FALSE(contains(summary, "no-load draw")) << summary;
+    EXPECT_TRUE(contains(chapter_text(compared.report(fair), "Summary"), "no-load draw")) << "for readers unless told";
 }
 
 TEST(ComparisonReport, a_unit_alone_has_no_pairs) {
@@ -139,7 +188,7 @@ TEST(ComparisonReport, beyond_so_many_rows_the_pairs_are_left_out_and_it_says_wh
     Compared compared(std::move(records));
     const Report report = compared.report(compare_at(compared.comparison, std::nullopt));
     EXPECT_EQ(differences(report), nullptr);
-    EXPECT_TRUE(contains(chapter_text(report, "Comparison"), "The 325 pairs of these 26 rows are left out")); // 26·25/2
+    EXPECT_TRUE(contains(chapter_text(report, "Differences between units"), "The 325 pairs of these 26 rows are left out")); // 26·25/2
 }
 
 TEST(PairsTable, of_some_rows_alone_has_the_same_pairs_and_says_that_there_are_others) {

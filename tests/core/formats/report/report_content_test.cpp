@@ -32,7 +32,7 @@ TEST(RunReport, the_summary_says_what_was_delivered_of_what_was_rated) {
     const std::string summary = chapter_text(run_report(sample.run(), sample.fit(), options), "Summary");
     // 812.5 Wh of 1000 Wh with a ±1 % meter: half-width 0.95 of 8.1 Wh, so 812.5 ± 7.8 Wh.
     EXPECT_TRUE(holds(summary, "Specimen delivered 812.5 ± 7.8 Wh (rated 1000 Wh) from full to its cut-off")) << summary;
-    EXPECT_TRUE(holds(summary, "usable fraction is 0.8125 ± 0.0078 (measured)")) << summary;
+    EXPECT_TRUE(holds(summary, "That is 81.25 ± 0.78 % of its label (measured)")) << summary;
     EXPECT_TRUE(holds(summary, "one specimen, not a safety certification")) << summary;
 }
 
@@ -91,7 +91,11 @@ TEST(RunReport, amendments_and_withdrawals_are_listed_with_what_when_and_why) {
                           {3, reading.values, true, RecordBuilder::start_ms + 5 * 3'600'000, ""}}}};
     const std::string text = chapter_text(run_report(sample.run(), sample.fit(), options), "Amendments of readings");
     EXPECT_TRUE(holds(text, "gauge 17 % → 70 %")) << text;
-    EXPECT_TRUE(holds(text, "remark “by lamp light” → none")) << text;
+    EXPECT_TRUE(holds(text, "remark changed")) << text;
+    EXPECT_FALSE(holds(text, "by lamp light")) << "what the tester wrote for himself stays home";
+    ReportOptions with_all = options;
+    with_all.own_affairs = true;
+    EXPECT_TRUE(holds(chapter_text(run_report(sample.run(), sample.fit(), with_all), "Amendments of readings"), "remark “by lamp light” → none"));
     EXPECT_TRUE(holds(text, "2027-05-11T06:00Z")) << text;
     EXPECT_TRUE(holds(text, "digits changed places")) << text;
     EXPECT_TRUE(holds(text, "withdrawn | 2027-05-11T07:00Z | none given")) << text;
@@ -192,7 +196,8 @@ TEST(ComparisonReport, stands_in_the_same_order_and_shows_each_row) {
     const std::vector<std::string> titles = chapters(report);
     ASSERT_FALSE(titles.empty());
     EXPECT_EQ(titles.front(), "Summary");
-    for (const char* chapter : {"Summary", "Comparison", "What was measured, and with what", "Findings", "Uncertainty budgets", "Readings"})
+    for (const char* chapter :
+         {"Summary", "Differences between units", "What was measured, and with what", "Findings", "Uncertainty budgets", "Readings"})
         for (const char* unit : {"Alder", "Birch"}) EXPECT_TRUE(holds(chapter_text(report, chapter), unit)) << chapter << ' ' << unit;
     // Both were drained at one load, so nothing tells their no-load draw: the reason stands for each.
     const std::string unknown = chapter_text(report, "What cannot be known from these readings");
@@ -200,7 +205,7 @@ TEST(ComparisonReport, stands_in_the_same_order_and_shows_each_row) {
     EXPECT_TRUE(holds(unknown, "Birch, all drains | no-load draw")) << unknown;
 }
 
-TEST(ComparisonReport, every_column_of_the_comparison_is_in_one_of_its_tables) {
+TEST(ComparisonReport, the_columns_for_readers_are_in_its_tables) {
     const ReportSample sample(full_drain("Alder"));
     const Comparison comparison = compare_as_tested({sample.record});
     const Report report = comparison_report(comparison, {sample.run()}, analyse_units({sample.record}), options);
@@ -211,7 +216,8 @@ TEST(ComparisonReport, every_column_of_the_comparison_is_in_one_of_its_tables) {
                 for (const std::string& head : table->table.heads) heads += head + '\n';
         return heads;
     }();
-    for (const char* head : {"usable fraction", "delivered energy (Wh)", "no-load draw (W)", "price per delivered kWh (price/kWh)", "gauge", "meter"})
+    for (const char* head : {"usable fraction (%)", "rated energy (Wh)", "delivered energy (Wh)", "mean load (W)", "duration (h)", "no-load draw (W)",
+                             "gauge", "price per usable kWh (price/kWh)"})
         EXPECT_TRUE(holds(text, std::string(head) + '\n')) << head << '\n' << text;
 }
 

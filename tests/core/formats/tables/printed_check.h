@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <regex>
 #include <string>
@@ -19,9 +20,13 @@ inline double half_a_digit(const std::string& number) {
     return 0.5000001 * std::pow(10.0, -decimals);
 }
 
-inline void expect_rounds(const std::string& printed, double exact, const std::string& cell) {
-    EXPECT_NEAR(std::stod(printed), exact, half_a_digit(printed)) << cell;
+/// `step` is what the number may be rounded to where that is more than its last digit says.
+inline void expect_rounds(const std::string& printed, double exact, const std::string& cell, double step = 0) {
+    EXPECT_NEAR(std::stod(printed), exact, std::max(half_a_digit(printed), 0.5000001 * step)) << cell;
 }
+
+/// Two digits of an interval of this half-width, or of a range of this width: tens and more from 100 on.
+inline double step_of(double width) { return width < 99.5 ? 0 : std::pow(10.0, std::floor(std::log10(width * 1.005)) - 1); }
 
 /// Holds "893 ± 17", "at least 400", "0.86 to 0.95", "12" or "not known" against the quantity. `unit` may follow.
 inline void expect_printed(const std::string& cell, const Quantity& quantity) {
@@ -34,17 +39,19 @@ inline void expect_printed(const std::string& cell, const Quantity& quantity) {
     ASSERT_TRUE(std::regex_match(cell, parts, form)) << "`" << cell << "`";
     if (parts[1].matched) {
         ASSERT_TRUE(quantity.value.has_value()) << cell;
-        expect_rounds(parts[1], *quantity.value, cell);
+        const double step = parts[2].matched ? step_of(quantity.half_width().value_or(0)) : 0;
+        expect_rounds(parts[1], *quantity.value, cell, step);
         EXPECT_EQ(parts[2].matched, quantity.lower && quantity.upper) << cell;
-        if (parts[2].matched) expect_rounds(parts[2], *quantity.half_width(), cell);
+        if (parts[2].matched) expect_rounds(parts[2], *quantity.half_width(), cell, step);
     } else if (parts[3].matched) {
         const auto limit = parts[3] == "least" ? (quantity.lower ? quantity.lower : quantity.value) : quantity.upper;
         ASSERT_TRUE(limit.has_value()) << cell;
-        expect_rounds(parts[4], *limit, cell);
+        expect_rounds(parts[4], *limit, cell, step_of(quantity.half_width().value_or(0)));
     } else {
         ASSERT_TRUE(quantity.lower && quantity.upper) << cell;
-        expect_rounds(parts[5], *quantity.lower, cell);
-        expect_rounds(parts[6], *quantity.upper, cell);
+        const double step = step_of(*quantity.upper - *quantity.lower);
+        expect_rounds(parts[5], *quantity.lower, cell, step);
+        expect_rounds(parts[6], *quantity.upper, cell, step);
     }
 }
 

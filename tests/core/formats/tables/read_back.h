@@ -200,7 +200,7 @@ inline std::vector<ReadRow> read_html(const Table& table, const std::string& htm
 }
 
 inline std::vector<ReadRow> read_xlsx(const Table& table, const std::string& path) {
-    const auto cells = xlsx_cells(path, 1);
+    const auto cells = xlsx_data(path);
     std::vector<std::string> heads = csv_heads(table);
     // A column of instants has its local time as a number beside it.
     for (const TableColumn& column : table.columns)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Each form of each table is read back and held against the table: values, limits, kinds, reasons and texts.
 #include "formats/tables/table_clipboard.h"
+#include "formats/tables/table_printed.h"
 #include "formats/text/table_unicode.h"
 #include "latex_reader.h"
 #include "printed_check.h"
@@ -136,12 +137,13 @@ struct Printed {
 
 void expect_same_rounded(const Table& table, const std::vector<std::vector<Printed>>& rows, const std::vector<std::string>& notes) {
     ASSERT_EQ(rows.size(), table.rows.size());
+    const std::vector<ShownColumn> shown = shown_columns(table);
     for (std::size_t r = 0; r < rows.size(); ++r) {
         ASSERT_EQ(rows[r].size(), table.columns.size());
         for (std::size_t c = 0; c < table.columns.size(); ++c) {
             SCOPED_TRACE(table.columns[c].key + " of row " + std::to_string(r));
             if (const auto* quantity = std::get_if<Quantity>(&table.rows[r][c])) {
-                expect_printed(rows[r][c].text, *quantity);
+                expect_printed(rows[r][c].text, in_shown_column(*quantity, shown[c]));
                 expect_noted(rows[r][c].mark, notes, table.columns[c], *quantity);
             } else {
                 EXPECT_EQ(rows[r][c].text, one_line(std::get<std::string>(table.rows[r][c])));
@@ -270,7 +272,8 @@ TEST(SameNumbers, rounded_as_their_interval_allows_in_the_text_of_html) {
         }
         std::vector<std::string> notes;
         for (const Element& paragraph : elements(html, {"p"}))
-            if (paragraph.attributes.count("class")) notes.push_back(text_of(paragraph.inner.substr(paragraph.inner.find("</sup> ") + 7)));
+            if (const auto kind = paragraph.attributes.find("class"); kind != paragraph.attributes.end() && kind->second == "notes")
+                notes.push_back(text_of(paragraph.inner.substr(paragraph.inner.find("</sup> ") + 7)));
         rows.erase(rows.begin());
         expect_same_rounded(table, rows, notes);
     }

@@ -11,7 +11,7 @@ TEST(TableLatex, names_its_packages_and_holds_head_rows_notes_and_method) {
     const std::string text = table_text(hostile_table(), TableFormat::latex);
     for (const char* part :
          {"\\usepackage{array,booktabs,longtable}", "\\usepackage[T1]{fontenc}", "\\caption{Hostile \\& \\textless{}odd\\textgreater{} {[}units{]}}",
-          "\\toprule", "\\midrule", "\\bottomrule", "\\endfirsthead", "\\endhead", "937~$\\pm$~19", "0.781~$\\pm$~0.016",
+          "\\toprule", "\\midrule", "\\bottomrule", "\\endfirsthead", "\\endhead", "937~$\\pm$~19", "78.1~$\\pm$~1.6",
           "not~known\\rlap{\\textsuperscript{", "\\par\\noindent\\textbf{How \\& why.} Divided; see {*}JCGM 100:2008{*}, a \\textless{} b."})
         EXPECT_NE(text.find(part), std::string::npos) << part;
     EXPECT_NE(text.find("{@{}"), std::string::npos);

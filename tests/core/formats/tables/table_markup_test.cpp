@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/tables/table.h"
+#include "formats/text/table_unicode.h"
 #include "support/command_output.h"
 #include "support/temp_folder.h"
 #include "table_samples.h"
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <fstream>
 #include <sstream>
 
@@ -55,7 +57,7 @@ TEST_F(TableHtml, cells_read_back_with_value_and_interval) {
     EXPECT_EQ(xpath("string(" + cell(1, 3) + "/@data-number)"), "937.4321234567");
     EXPECT_EQ(xpath("string(" + cell(1, 3) + "/*[@class='interval'])"), "± 19");
     EXPECT_EQ(xpath("string(" + cell(1, 3) + "/@class)"), "number");
-    EXPECT_EQ(xpath("string(" + cell(3, 4) + ")"), "0.86 to 0.95 3");
+    EXPECT_EQ(xpath("string(" + cell(3, 4) + ")"), "86.1 to 94.9 3");
     EXPECT_EQ(xpath("string(" + cell(4, 3) + "/text()[1])"), "not known ");
     EXPECT_EQ(xpath("string(" + cell(1, 5) + ")"), "0.71 EUR/kWh");
 }
@@ -101,7 +103,7 @@ TEST(TableMarkdown, markup_in_texts_is_escaped) {
 
 TEST(TableMarkdown, figures_are_rounded_to_what_the_uncertainty_supports) {
     const std::string text = table_text(hostile_table(), TableFormat::markdown);
-    EXPECT_NE(text.find("| 937 ± 19 | 0.781 ± 0.016 | 0.71 EUR/kWh |"), std::string::npos);
+    EXPECT_NE(text.find("| 937 ± 19 | 78.1 ± 1.6 | 0.71 EUR/kWh |"), std::string::npos);
     EXPECT_NE(text.find("at least 1578 <sup>2</sup>"), std::string::npos);
     EXPECT_NE(text.find("<sup>1</sup> projected: assumes an honest gauge \\| from 80 to 20 %"), std::string::npos);
 }
@@ -137,10 +139,38 @@ TEST(TablePlain, kinds_and_reasons_are_notes_below) {
 }
 
 TEST(TablePlain, a_text_can_neither_break_a_line_nor_command_the_terminal) {
-    const std::string text = table_text(hostile_table(), TableFormat::text);
+    Table wide = hostile_table();
+    wide.text_width = 0;
+    const std::string text = table_text(wide, TableFormat::text);
     EXPECT_NE(text.find("first second, \"quoted\" third"), std::string::npos);
     EXPECT_EQ(text.find('\x1B'), std::string::npos);
     EXPECT_EQ(text.find('\r'), std::string::npos);
+}
+
+TEST(TablePlain, a_table_keeps_within_its_width_by_breaking_sentences_and_then_itself) {
+    Table table = hostile_table();
+    table.answer = {"Every unit of this table was made up, and what it says attacks the forms in which it may be written, one after the other."};
+    const std::string narrow = table_text(table, TableFormat::text);
+    for (const std::string& line : lines_of(narrow)) EXPECT_LE(display_width(line), 100u) << line;
+    EXPECT_LT(narrow.find("attacks"), narrow.find("delivered")) << "the answer stands above the table";
+    table.text_width = 60;
+    const std::string parts = table_text(table, TableFormat::text);
+    long heads = 0;
+    for (const std::string& line : lines_of(parts)) heads += line.starts_with("unit") ? 1 : 0;
+    EXPECT_GT(heads, 1) << "each part begins with the first column\n" << parts;
+    table.text_width = 0;
+    std::size_t widest = 0;
+    for (const std::string& line : lines_of(table_text(table, TableFormat::text))) widest = std::max(widest, display_width(line));
+    EXPECT_GT(widest, 100u);
+}
+
+TEST(TablePlain, one_energy_of_ten_kilowatt_hours_puts_its_column_into_that_unit) {
+    Table table;
+    table.columns = {{"delivered_wh", "delivered", "Wh", TableColumn::Content::quantity, 0}};
+    table.rows = {{known("delivered_wh", "Wh", 10592, 1236, Kind::measured)}, {known("delivered_wh", "Wh", 4314, std::nullopt, Kind::measured)}};
+    EXPECT_EQ(table_text(table, TableFormat::markdown), "| delivered (kWh) |\n| ---: |\n| 10.6 ± 1.2 |\n| 4.314 |\n");
+    table.columns[0].as_noted = true;
+    EXPECT_EQ(table_text(table, TableFormat::markdown).substr(0, 18), "| delivered (Wh) |") << "a register is read as it was noted";
 }
 
 TEST_F(TableHtml, only_a_table_of_many_columns_is_printed_in_small_letters) {

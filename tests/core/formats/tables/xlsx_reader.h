@@ -67,4 +67,17 @@ inline std::map<std::string, XlsxCell> xlsx_cells(const std::string& path, int s
     return cells;
 }
 
+/// The sheet that has all fields in full: after the one for readers, where there is one.
+inline int xlsx_data_sheet(const std::string& path) {
+    return xlsx_member(path, "xl/workbook.xml").find("name=\"Data\"") == std::string::npos ? 1 : 2;
+}
+
+/// Its cells, and its XML.
+inline std::map<std::string, XlsxCell> xlsx_data(const std::string& path) { return xlsx_cells(path, xlsx_data_sheet(path)); }
+inline std::string xlsx_data_xml(const std::string& path) {
+    return xlsx_member(path, "xl/worksheets/sheet" + std::to_string(xlsx_data_sheet(path)) + ".xml");
+}
+/// The sheet after it, which holds the method.
+inline int xlsx_method_sheet(const std::string& path) { return xlsx_data_sheet(path) + 1; }
+
 } // namespace ullage::test
