@@ -126,7 +126,8 @@ TEST_F(ComparisonPageTest, the_answer_stands_above_the_table_and_a_caution_in_it
     EXPECT_TRUE(order->text().startsWith(QLatin1String("As tested there is no order")));
     EXPECT_EQ(units->text().split(QLatin1Char('\n')).size(), 3);
     EXPECT_LT(order->mapTo(page.get(), QPoint()).y(), view()->mapTo(page.get(), QPoint()).y());
-    page->findChild<QDoubleSpinBox*>(QStringLiteral("loadSpin"))->setValue(opened_at->power_w);
+    page->findChild<QPushButton*>(QStringLiteral("atLoadButton"))->click();
+    EXPECT_EQ(page->fair().load, opened_at);
     EXPECT_FALSE(chip->isVisible());
     EXPECT_EQ(order->text().toStdString(), answer().order);
 }
