@@ -123,6 +123,14 @@ MadeReport make_comparison_report(const Comparison& comparison, const FairCompar
         add(made.pictures, std::string(report_vessels_key), comparison_vessels(comparison, fair, band), options);
         add(made.pictures, std::string(report_bars_key), comparison_bars(comparison, fair, band), options);
     }
+    const auto overlay = [&](std::string_view key, ChartContent content) {
+        if (has_points(content)) add(made.pictures, std::string(key), std::move(content), options);
+    };
+    overlay(report_against_load_key, fraction_overlay(comparison, fair));
+    std::map<std::string, const RunAnalysis*> analysis_of;
+    for (const ReportedRun& run : runs) analysis_of[run.record->run.uuid] = run.analysis;
+    overlay(report_gauge_errors_key,
+            gauge_error_overlay(comparison, [&](const std::string& run) -> const RunAnalysis& { return *analysis_of.at(run); }));
     for (const ReportedRun& run : runs) {
         const auto unit = std::ranges::find(units, run.record->unit.uuid, [](const UnitAnalysis& each) { return each.unit.uuid; });
         add_run_charts(made.pictures, run, unit == units.end() ? UnitFit() : unit->fit, options);

@@ -111,6 +111,10 @@ Report comparison_report(const Comparison& comparison, const FairComparison& fai
     for (const UnitAnalysis& unit : units) add_unit(builder, unit);
     add_not_known(builder, quantities_of(runs, units));
     builder.chapter("Charts");
+    builder.picture(std::string(report_against_load_key),
+                    "Usable fraction of the units against load: points are drains, lines what all drains of a unit say.");
+    builder.picture(std::string(report_gauge_errors_key),
+                    "Gauge errors of the units against what they had delivered: above 0 a gauge shows too much.");
     for (const ReportedRun& run : runs) add_charts(builder, run);
     builder.chapter("Findings");
     for (const ReportedRun& run : runs) {

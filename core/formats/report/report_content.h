@@ -96,6 +96,8 @@ struct ReportOptions {
 [[nodiscard]] std::string report_picture_key(const std::string& what, const std::string& run_uuid);
 /// Keys of a comparison's own drawings: all vessels at one height scale, and the usable fractions as bars.
 inline constexpr std::string_view report_vessels_key = "vessels", report_bars_key = "bars";
+/// Curves of all units against load in one drawing, and their gauge errors likewise.
+inline constexpr std::string_view report_against_load_key = "against_load", report_gauge_errors_key = "gauge_errors";
 
 /// Of more readings than this a report shows so many and says how many it leaves out. The first and the last, those with a mark, a remark or an
 /// amendment, and those that findings and assumptions of the register name always stay, however many they are; the others are spread evenly.

@@ -4,6 +4,7 @@
 
 #include "base/instant.h"
 #include "base/number.h"
+#include "comparison/comparison_answer.h"
 #include "comparison/fair_comparison.h"
 #include "formats/report/inside/report_parts.h"
 #include "formats/results/claims_output.h"
@@ -81,6 +82,7 @@ void add_unit_summary(ReportBuilder& builder, const ReportedUnit& unit) {
         builder.paragraph("No drain of this unit has been noted, so what it delivers is not known.");
     } else {
         const ComparisonRow& row = comparison.rows.front();
+        for (const std::string& sentence : comparison_answer(comparison, compare_at(comparison, std::nullopt)).units) builder.paragraph(sentence);
         builder.paragraph(energy_words(row));
         ReportFigures figures;
         for (const Quantity* quantity : {&row.usable_fraction, &row.delivered_wh, &row.mean_load_w, &row.duration_h, &row.no_load_draw_w})
