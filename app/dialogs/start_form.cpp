@@ -117,6 +117,7 @@ void StartForm::addFields(const std::vector<Meter>& meters) {
     unit_ = addChoice(QStringLiteral("unit"), tr("&Unit"));
     last_button_ = new QPushButton;
     last_button_->setObjectName(QStringLiteral("asLastButton"));
+    last_button_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     connect(last_button_, &QPushButton::clicked, this, &StartForm::takeLast);
     addWide(last_button_);
     meter_ = addChoice(QStringLiteral("meter"), tr("&Meter"));
@@ -181,7 +182,10 @@ void StartForm::unitChosen() {
         if (!last->second.load.empty()) parts << text_of(last->second.load);
         const int at = last->second.meter_uuid ? meter_->findData(raw_text(*last->second.meter_uuid)) : -1;
         if (at >= 0) parts << meter_->itemText(at);
-        last_button_->setText(tr("As the last run of this unit: %1").arg(parts.join(QStringLiteral(", "))));
+        // A load in many words must not push the form beyond its window.
+        const QString words = tr("As the last run of this unit: %1").arg(parts.join(QStringLiteral(", ")));
+        last_button_->setText(fontMetrics().elidedText(words, Qt::ElideRight, fontMetrics().averageCharWidth() * (form_letters - 16)));
+        last_button_->setToolTip(words);
     }
     sayWhatIsMissing();
 }

@@ -235,7 +235,7 @@ void MainWindow::makeCompareMenu() {
     addEntry(menu, "comparisonAction", tr("&Comparison page"), "Ctrl+K", pages_, &PageStack::showComparison)->setIcon(glyph_icon(Glyph::compare));
     addEntry(menu, "addComparedLogbooksAction", tr("&Add units of another logbook…"), "Ctrl+Shift+L", comparing_,
              &ComparisonController::addComparedLogbooks);
-    addEntry(menu, "comparisonColumnsAction", tr("Co&lumns…"), "", comparing_, &ComparisonController::chooseColumns);
+    addEntry(menu, "comparisonColumnsAction", tr("Co&lumns…"), "Ctrl+Alt+Y", comparing_, &ComparisonController::chooseColumns);
     addEntry(menu, "exportComparisonAction", tr("&Export…"), "Ctrl+Shift+K", comparing_, &ComparisonController::exportComparison)
         ->setIcon(glyph_icon(Glyph::export_out));
     addEntry(menu, "copyComparisonAction", tr("Copy &table"), "Ctrl+Alt+C", comparing_, &ComparisonController::copyComparison);

@@ -12,6 +12,8 @@ void inherit_missing(const RegisterTrack& track, double wh_to_result, double est
     if (track.missing_most_wh && result.lower && result.upper && result.kind != Kind::at_least) {
         result.kind = Kind::bracket;
         *result.lower -= estimate_wh * wh_to_result;
+        // What no estimate stands for may be anything from nothing to all of it.
+        if (result.value) *result.value += std::max(0.0, *track.missing_most_wh - 2 * estimate_wh) / 2 * wh_to_result;
         *result.upper += std::max(0.0, *track.missing_most_wh - estimate_wh) * wh_to_result;
         const std::string most = energy_text(*track.missing_most_wh);
         result.reason += estimate_wh > 0 ? "; " + fixed_text(estimate_wh, 0) + " Wh are counted for it, which may be 0 to " + most

@@ -31,7 +31,9 @@ ReportTest::ReportTest() : alder(long_run()), birch(full_drain("Birch")) {
 }
 
 MadeReport ReportTest::run(char decimal_sign) const {
-    return make_run_report(alder.run(), alder.fit(), {decimal_sign, RecordBuilder::start_ms, "UTC"});
+    ReportOptions options{decimal_sign, RecordBuilder::start_ms, "UTC"};
+    options.own_affairs = true; // with the remarks of the readings
+    return make_run_report(alder.run(), alder.fit(), options);
 }
 
 MadeReport ReportTest::comparison(char decimal_sign) const {

@@ -74,7 +74,9 @@ TEST_F(ReportPdf, an_endless_word_and_a_remark_of_pages_are_broken_and_lose_no_l
     record.readings[2].values.remark = std::string(3000, 'w');
     for (int n = 0; n < 4000; ++n) record.readings[4].values.remark += "xyzzy ";
     const ReportSample sample(record);
-    const std::string path = write(make_run_report(sample.run(), sample.fit(), {'.', RecordBuilder::start_ms, "UTC"}), "report.pdf");
+    ReportOptions options{'.', RecordBuilder::start_ms, "UTC"};
+    options.own_affairs = true;
+    const std::string path = write(make_run_report(sample.run(), sample.fit(), options), "report.pdf");
     long letters = 0, words_found = 0;
     for (const PdfWord& word : words(path)) {
         EXPECT_LE(word.right, sheets[0].width - 17 * mm) << word.text.toStdString();

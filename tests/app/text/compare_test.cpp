@@ -281,7 +281,7 @@ TEST_F(CompareCommand, an_ending_of_no_format_is_an_error_in_one_line) {
 TEST_F(CompareCommand, a_filter_does_not_renumber_ranks) {
     const std::string samples = (source_dir() / "sample-data").string();
     const auto all = csv_rows(run({"compare", samples, "--at-load", "180", "--columns", "unit,rank", "--format", "csv"}).out);
-    ASSERT_EQ(all.size(), 3u);
+    ASSERT_EQ(all.size(), 4u);
     const auto few = csv_rows(run({"compare", samples, "--at-load", "180", "--most-wh", "1000", "--columns", "unit,rank", "--format", "csv"}).out);
     ASSERT_EQ(few.size(), 1u);
     const auto same = std::ranges::find(all, few[0].at("unit"), [](const auto& row) { return row.at("unit"); });

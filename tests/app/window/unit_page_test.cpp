@@ -103,7 +103,7 @@ TEST_F(UnitPageTest, one_drain_shows_its_point_and_why_nothing_more_is_known) {
     ASSERT_NE(measured, nullptr);
     ASSERT_EQ(measured->points.size(), 1U);
     EXPECT_NEAR(measured->points[0].x, 50, 1e-6);
-    EXPECT_NEAR(measured->points[0].y, 800.0 / 1200, 1e-9);
+    EXPECT_NEAR(measured->points[0].y, 100 * 800.0 / 1200, 1e-9);
     EXPECT_EQ(measured->band_shape, BandShape::bars);
     EXPECT_EQ(measured->band.size(), 1U);
 }
@@ -131,8 +131,8 @@ TEST_F(UnitPageTest, two_drains_give_the_draw_and_curves_that_follow_each_change
         EXPECT_EQ(series(content, "measured")->points.size(), 2U);
     }
     ASSERT_EQ(chart("usableChart").horizontal_bands.size(), 1U);
-    EXPECT_EQ(chart("usableChart").horizontal_bands[0].lower, 0.75);
-    EXPECT_EQ(chart("usableChart").horizontal_bands[0].upper, 0.80);
+    EXPECT_EQ(chart("usableChart").horizontal_bands[0].lower, 75);
+    EXPECT_EQ(chart("usableChart").horizontal_bands[0].upper, 80);
     ASSERT_TRUE(document.withdrawRun(run.uuid));
     EXPECT_EQ(text("noLoadDrawLabel"), QStringLiteral("not known"));
     EXPECT_EQ(chart("runTimeChart").series.size(), 1U);

@@ -69,8 +69,9 @@ TEST(MeterParts, loads_outside_certificate_and_range_and_an_expired_certificate_
     meter.range_high_w = 300;
     meter.certificate.valid_until = "2027-05-10";
     const EnergyAnalysis energy = analyse_energy(run.record()); // on 2027-05-11
-    EXPECT_TRUE(says(energy.meter_remarks, "396 of 795 Wh flowed outside its certificate's loads of 150 W to 900 W")) << energy.meter_remarks.at(0);
-    EXPECT_TRUE(says(energy.meter_remarks, "399 of 795 Wh flowed outside its range of 5 W to 300 W"));
+    EXPECT_TRUE(says(energy.meter_remarks, "396 Wh of 795 Wh flowed outside its certificate's loads of 150 W to 900 W"))
+        << energy.meter_remarks.at(0);
+    EXPECT_TRUE(says(energy.meter_remarks, "399 Wh of 795 Wh flowed outside its range of 5 W to 300 W"));
     EXPECT_TRUE(says(energy.meter_remarks, "valid until 2027-05-10"));
     meter.certificate.valid_until = "2027-05-11";
     meter.range_high_w = 400;
