@@ -40,7 +40,7 @@ ChartSeries series_of(const ComparisonRow& row, std::size_t place, const char* p
 ChartContent gauge_error_overlay(const Comparison& comparison, const std::function<const RunAnalysis&(const std::string&)>& analysis) {
     ChartContent content;
     content.description = tr("Gauge error of the units against what they had delivered");
-    content.x.title = tr("delivered depth / %");
+    content.x.title = tr("share delivered / %");
     content.x.unit = QStringLiteral("%");
     content.x.minimum = 0;
     content.x.maximum = 100;

@@ -11,7 +11,7 @@ namespace ullage {
 /// Units that one picture can still tell apart by colour and marker.
 inline constexpr std::size_t most_overlaid = 6;
 
-/// Gauge error against delivered depth, one curve a row from full to cut-off, at most `most_overlaid` of them. `analysis` gives a run's analysis by
+/// Gauge error against share delivered, one curve a row from full to cut-off, at most `most_overlaid` of them. `analysis` gives a run's analysis by
 /// its uuid.
 [[nodiscard]] ChartContent gauge_error_overlay(const Comparison& comparison, const std::function<const RunAnalysis&(const std::string&)>& analysis);
 

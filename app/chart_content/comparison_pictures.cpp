@@ -39,7 +39,7 @@ VesselRowContent comparison_vessels(const Comparison& comparison, const FairComp
     content.subject = fair.load ? tr("at %1").arg(text_of(common_load_text(*fair.load))) : tr("as tested, each at the load of its run");
     content.key =
         tr("Height: rated energy. Filled: delivered at the socket; the bracket is its 95 % interval. Hatched: taken by the unit's own draw, where "
-           "that is known. Dashed: what is commonly seen.");
+           "that is known. Dashed: what is typical.");
     content.empty_text = empty_words();
     const std::vector<std::string> names = row_names(comparison);
     for (const std::size_t i : fair_order(fair)) {
@@ -67,11 +67,11 @@ BarContent comparison_bars(const Comparison& comparison, const FairComparison& f
     content.axis.title = tr("usable fraction %1, delivered / rated energy / %").arg(where);
     content.axis.unit = QStringLiteral("%");
     content.axis.minimum = 0;
-    content.subject = fair.load ? tr("grey bars stand as tested, at another load") : tr("each at the load of its run");
-    content.key = tr("Brackets: 95 % intervals. Grey band: what is commonly seen.");
+    content.subject = fair.load ? tr("grey bars are as tested, at another load") : tr("each at the load of its run");
+    content.key = tr("Brackets: 95 % intervals. Grey band: what is typical.");
     if (band.upper_fraction > band.lower_fraction)
         content.bands.push_back({100 * band.lower_fraction, 100 * band.upper_fraction,
-                                 tr("commonly seen, %1 to %2 %").arg(percent_text(band.lower_fraction), percent_text(band.upper_fraction))});
+                                 tr("typical, %1 to %2 %").arg(percent_text(band.lower_fraction), percent_text(band.upper_fraction))});
     content.empty_text = empty_words();
     std::vector<std::size_t> shown = fair_order(fair);
     if (shown.size() > most_bars) {

@@ -258,7 +258,7 @@ RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis,
     content.y.below_zero = tr("shows too little");
     content.empty_text = tr("No gauge error yet: it needs readings of gauge and register, and the unit's rated energy or a "
                             "drain from full to cut-off.");
-    ChartSeries series = series_of("error", both ? tr("by delivered depth") : tr("gauge error"), CurveColour::error, Marker::triangle);
+    ChartSeries series = series_of("error", both ? tr("by share delivered") : tr("gauge error"), CurveColour::error, Marker::triangle);
     for (const GaugeErrorPoint& point : analysis.gauge.errors) {
         builder.add(series, point.hours, point.error_pt, analysis.energy.points[point.point].reading);
         series.band.push_back({point.hours, point.lower_pt, point.upper_pt});

@@ -196,7 +196,7 @@ ChartContent usable_chart(const UnitFit& fit, const Unit& unit, const std::vecto
         content.y.title = tr("usable fraction / %");
         content.y.unit = QStringLiteral("%");
         content.y.maximum = top;
-        content.horizontal_bands.push_back({expected_lower_fraction, expected_upper_fraction, tr("commonly seen")});
+        content.horizontal_bands.push_back({expected_lower_fraction, expected_upper_fraction, tr("typical")});
         add_curve(content, fit, unit, &LoadPrediction::usable_fraction, top);
         add_drains(content, drains, &MeasuredDrain::usable_fraction);
         add_means(content, fit, 1 / *unit.rated_energy_wh);
@@ -231,8 +231,8 @@ ChartContent run_time_chart(const UnitFit& fit, const Unit& unit, const std::vec
 
 ChartContent gauge_drift_chart(const UnitFit& fit, const GaugeDrift& drift) {
     ChartContent content;
-    content.description = tr("Gauge error against delivered depth, run to run");
-    content.x.title = tr("delivered depth / %");
+    content.description = tr("Gauge error against share delivered, run to run");
+    content.x.title = tr("share delivered / %");
     content.x.unit = QStringLiteral("%");
     content.x.minimum = 0.0;
     content.x.maximum = 100.0;

@@ -39,7 +39,7 @@ struct MeasuredDrain {
 [[nodiscard]] ChartContent run_time_chart(const UnitFit& fit, const Unit& unit, const std::vector<MeasuredDrain>& drains,
                                           std::optional<double> next_load_w);
 
-/// Gauge error against delivered depth, with bands, of the two drains that the gauge drift is told by: series "earlier" and
+/// Gauge error against share delivered, with bands, of the two drains that the gauge drift is told by: series "earlier" and
 /// "later", and where they differ beyond chance a dotted line at that depth. Without two comparable drains the last one that
 /// has a curve stands alone ("later").
 [[nodiscard]] ChartContent gauge_drift_chart(const UnitFit& fit, const GaugeDrift& drift);

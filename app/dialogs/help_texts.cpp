@@ -55,12 +55,12 @@ KeyList words_of_the_job() {
         {tr("reminder"), tr("when a run calls for its next reading: an interval, a fall of the gauge, or a time before the cut-off")},
         {tr("finding"), tr("a named fault of gauge, run or claim, with the readings that show it")},
         {tr("measured"), tr("seen from full to cut-off, with a 95 % interval")},
-        {tr("delivered depth"), tr("share of what a drain delivers that has been delivered, in percent")},
+        {tr("share delivered"), tr("share of what a drain delivers that has been delivered, in percent")},
         {tr("stored depth"), tr("share of the stored energy that has gone, the unit's own draw counted in, in percent")},
-        {tr("energy at no time cost"),
+        {tr("energy before own consumption"),
          tr("what the socket would get if the no-load draw took nothing: where a line through all drains meets a run time of 0 h")},
-        {tr("no-load endurance"), tr("how long a full unit lasts with its output on and nothing connected")},
-        {tr("projected"), tr("carried on from a part of a drain, through the gauge curve of an earlier full drain or else on an honest gauge; "
+        {tr("idle run time"), tr("how long a full unit lasts with its output on and nothing connected")},
+        {tr("projected"), tr("carried on from a part of a drain, through the gauge curve of an earlier full drain or else on an accurate gauge; "
                              "of a unit, from its drains together. The reason says which")},
         {tr("bracket"), tr("known only to lie between two limits")},
         {tr("at least"), tr("energy may be missing from the readings; the true value is not lower")},
@@ -94,7 +94,7 @@ QString method_html() {
         tr("<b>Is the gauge right?</b> Gauge-implied against delivered energy as a straight line with uncertainties in "
            "both (D. York, N. Evensen, M. Martinez, J. Delgado: American Journal of Physics 72, 2004, 367), and named "
            "faults, each with its readings, its size in percentage points or Wh, and the limit that it passed. The gauge error is "
-           "drawn against delivered depth and, where the no-load draw is known and the load varied, against stored depth."),
+           "drawn against share delivered and, where the no-load draw is known and the load varied, against stored depth."),
         tr("<b>No-load draw.</b> Power with the output on and nothing connected is called no-load loss in IEC 61683. One run at a "
            "steady load cannot tell it from conversion loss; the program then says that it is not known."),
         tr("<b>Forecast.</b> While a drain runs, the strip and the energy chart show when it should be cut off, as a range that is meant to hold "
@@ -103,15 +103,15 @@ QString method_html() {
            "drain. The strip says whether it holds if the gauge is right, if it is wrong, or whichever is right. It "
            "takes the load to go on as it was: a change of load yet to come cannot be foreseen. It is no promise; do not leave a load that must "
            "not fail to it."),
-        tr("<b>All drains of a unit.</b> Delivered energy is energy at no time cost, less no-load draw times hours, less a "
+        tr("<b>All drains of a unit.</b> Delivered energy is energy before own consumption, less no-load draw times hours, less a "
            "small quadratic loss; a line through all drains from full to cut-off gives the first two once their run times differ by more "
            "than 1.5 times. Curves are dashed beyond the tested loads. The next run is the one that would narrow them most, "
            "of those that last a day at most if any of them would."),
         tr("<b>From run to run.</b> Energy that falls with the days is ageing. Drains at like loads also show whether the gauge's own error "
-           "curve moves: curves are compared at equal delivered depth, where the meters' errors cancel. A curve that moves "
+           "curve moves: curves are compared at equal share delivered, where the meters' errors cancel. A curve that moves "
            "under an unmoved energy is the gauge; an energy that falls under an unmoved curve is the unit."),
         tr("<b>Comparison.</b> Units as they were tested, or at one load, to which each is moved by what all its drains say together. A unit "
-           "that cannot be moved stands as tested and says why. Differences tells which units these meters can tell apart: the gain of a meter that "
+           "that cannot be converted stays as tested and says why. Differences tells which units these meters can tell apart: the gain of a meter that "
            "measured both cancels, those of two meters do not. Prices per kWh are those of the list price; where what was paid is known, that stands "
            "beside it. A right click on the heads of the table chooses its columns, which can "
            "also be dragged; both are remembered, and exports follow. Units that are not told apart share a rank. Compare, Add units of "
@@ -121,7 +121,7 @@ QString method_html() {
         tr("<b>Load lists.</b> Daily energy is the sum of number, power, duty and hours; what was measured over some hours goes before power and "
            "duty. The output is taken to be on for the longest use by day and the longest by night, or all day where something is always "
            "connected; the mean over that time is the load at which the comparison puts units. The most that is asked at once is all that runs and "
-           "the largest surcharge of one start. These are sums of what you stated, without interval."),
+           "the largest start-up extra. These are sums of what you stated, without interval."),
         tr("<b>Other claims.</b> A charge gives energy in, time to full, power and taper; a charge to full after a cut-off and the drain after it "
            "give the round trip, between points that are named. Where one meter measured both its gain cancels. A sustained-output or peak-output "
            "run holds each step of load between two marks against the claim: held, tripped, or not reached. A standby run with the charge after it "

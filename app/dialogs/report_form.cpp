@@ -12,14 +12,15 @@ ReportForm::ReportForm(const QString& what, Paper paper, const QStringList& ways
                     "known, amendments and cautions. Numbers have the decimal sign of your system.") +
                      (ways.isEmpty() ? QString()
                                      : QStringLiteral("<br/>") +
-                                           tr("It shows the units of the comparison page, which differences these meters resolve, and says of each "
-                                              "unit that cannot be moved to one load why it stands as tested. The load is chosen on that page.")),
+                                           tr("It shows the units of the comparison page, which units are clearly different, and says of each "
+                                              "unit that cannot be converted to one load why it stays as tested. The load is chosen on that page.")),
                  parent) {}
 
 ReportForm::ReportForm(const QString& what, Paper paper, const QStringList& ways, const QString& help, QWidget* parent)
     : FormDialog(tr("Report on %1").arg(what), tr("Make report"), parent),
       way_choice_(ways.isEmpty() ? nullptr : addChoice(QStringLiteral("way"), tr("&Units"))),
       form_choice_(addChoice(QStringLiteral("form"), tr("&Form"))), paper_choice_(addChoice(QStringLiteral("paper"), tr("&Paper"))),
+      files_check_(new QCheckBox(tr("Its &tables (HTML) and pictures (PNG) as files too, in a folder beside it"), this)),
       own_check_(new QCheckBox(tr("With what is &mine alone: tags, prices paid, remarks, advice"), this)), paper_(paper) {
     setObjectName(QStringLiteral("reportForm"));
     if (way_choice_) way_choice_->addItems(ways);
@@ -28,6 +29,8 @@ ReportForm::ReportForm(const QString& what, Paper paper, const QStringList& ways
     paper_choice_->addItem(tr("A4"), static_cast<int>(Paper::a4));
     paper_choice_->addItem(tr("Letter"), static_cast<int>(Paper::letter));
     paper_choice_->setCurrentIndex(paper_choice_->findData(static_cast<int>(paper)));
+    files_check_->setObjectName(QStringLiteral("filesCheck"));
+    addWide(files_check_);
     own_check_->setObjectName(QStringLiteral("ownCheck"));
     addWide(own_check_);
     own_check_->hide();
@@ -39,6 +42,7 @@ void ReportForm::offerOwnAffairs() { own_check_->show(); }
 
 void ReportForm::read() {
     if (way_choice_) way_ = way_choice_->currentIndex();
+    files_beside_ = files_check_->isChecked();
     own_affairs_ = own_check_->isChecked();
     ending_ = form_choice_->currentData().toString();
     paper_ = static_cast<Paper>(paper_choice_->currentData().toInt());

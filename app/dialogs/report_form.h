@@ -25,8 +25,9 @@ public:
 
     [[nodiscard]] QString ending() const { return ending_; } ///< "pdf" or "html"
     [[nodiscard]] Paper paper() const { return paper_; }
-    [[nodiscard]] bool ownAffairs() const { return own_affairs_; } ///< with tags, prices paid, remarks and advice
-    [[nodiscard]] int way() const { return way_; }                 ///< place in `ways`; 0 where there are none
+    [[nodiscard]] bool ownAffairs() const { return own_affairs_; }   ///< with tags, prices paid, remarks and advice
+    [[nodiscard]] bool filesBeside() const { return files_beside_; } ///< as ReportLook
+    [[nodiscard]] int way() const { return way_; }                   ///< place in `ways`; 0 where there are none
 
 protected:
     void read() override;
@@ -34,11 +35,11 @@ protected:
 private:
     QComboBox* way_choice_; ///< null for a run
     QComboBox *form_choice_, *paper_choice_;
-    QCheckBox* own_check_;
+    QCheckBox *files_check_, *own_check_;
     QString ending_ = QStringLiteral("pdf");
     Paper paper_;
     int way_ = 0;
-    bool own_affairs_ = false;
+    bool files_beside_ = false, own_affairs_ = false;
 };
 
 } // namespace ullage

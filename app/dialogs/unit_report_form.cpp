@@ -42,12 +42,12 @@ QString part_title(UnitReportPart part) {
 UnitReportForm::UnitReportForm(const QString& unit_name, Paper paper, const Publisher& publisher, const std::vector<OfferedPhoto>& photos,
                                QWidget* parent)
     : ReportForm(unit_name, paper, {},
-                 tr("For readers: the answer first, then claims, every drain, the gauge, and what it rests on. Tags, prices paid and remarks stay "
+                 tr("For readers: the answer first, then claims, every drain, the gauge, and what it is based on. Tags, prices paid and remarks stay "
                     "out of it. Numbers have the decimal sign of your system."),
                  parent),
       publisher_(publisher), length_(addChoice(QStringLiteral("length"), tr("&Length"))) {
     setObjectName(QStringLiteral("unitReportForm"));
-    length_->addItem(tr("whole, with what it rests on"), false);
+    length_->addItem(tr("whole, with what it is based on"), false);
     length_->addItem(tr("short, two pages"), true);
     addParts(!photos.empty());
     if (!photos.empty()) addPhotos(photos);

@@ -46,11 +46,11 @@ QVariant PairsModel::data(const QModelIndex& index, int role) const {
     const PairVerdict& pair = found->second;
     switch (role) {
     case Qt::DisplayRole: {
-        if (!pair.difference.value) return tr("not known");
-        const Quantity shown = index.row() < index.column() ? pair.difference : turned(pair.difference);
-        QString words = shown_quantity(shown, 3).plain();
-        if (*shown.value > 0) words.prepend(QLatin1Char('+'));
-        return words + QLatin1Char('\n') + (pair.resolved ? tr("resolved") : tr("not resolved"));
+        if (!pair.difference.value) return tr("not comparable:\n%1").arg(text_of(pair.difference.reason));
+        const Quantity own = index.row() < index.column() ? pair.difference : turned(pair.difference);
+        const bool less = *own.value < 0;
+        const QString size = shown_quantity(less ? turned(own) : own, 3).plain();
+        return (less ? tr("%1 less") : tr("%1 more")).arg(size) + QLatin1Char('\n') + text_of(pair_verdict_text(pair));
     }
     case Qt::ToolTipRole: return text_of(pair.sentence);
     case Qt::TextAlignmentRole: return int(Qt::AlignCenter);
@@ -66,7 +66,7 @@ QVariant PairsModel::data(const QModelIndex& index, int role) const {
 QVariant PairsModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (section < 0 || section >= rowCount()) return {};
     const QString& name = names_[static_cast<std::size_t>(section)];
-    if (role == Qt::DisplayRole) return orientation == Qt::Horizontal ? tr("− %1").arg(name) : name;
+    if (role == Qt::DisplayRole) return orientation == Qt::Horizontal ? tr("than %1").arg(name) : name;
     return {};
 }
 

@@ -12,8 +12,8 @@
 
 namespace ullage {
 
-/// Units against units: in each cell how far the unit of the row exceeds that of the column, and whether these meters resolve it. The word
-/// says it; bold only helps.
+/// Units against units: in each cell how much more or less the unit of the row has than that of the column, and whether they are clearly
+/// different. The words say it; bold only helps.
 class PairsModel final : public QAbstractTableModel {
     Q_OBJECT
 public:

@@ -28,9 +28,15 @@ double points(PrintSize size) {
 
 } // namespace
 
-PageFlow::PageFlow(QPdfWriter& writer, QPainter* painter, QString running, QString foot, int total_pages)
-    : writer_(writer), painter_(painter), running_(std::move(running)), foot_(std::move(foot)), total_pages_(total_pages), left_(mm(side_mm)),
-      width_(writer.width() - 2 * mm(side_mm)), top_(mm(top_mm)), bottom_(writer.height() - mm(bottom_mm)), y_(top_) {
+PageFlow::PageFlow(QPdfWriter& writer, QPainter* painter, QString running, QString foot, int total_pages, const PageFit& fit)
+    : writer_(writer), painter_(painter), running_(std::move(running)), foot_(std::move(foot)), total_pages_(total_pages), fit_(fit),
+      left_(mm(side_mm)), width_(writer.width() - 2 * mm(side_mm)), top_(mm(top_mm)) {
+    beginPage();
+}
+
+void PageFlow::beginPage() {
+    y_ = top_;
+    bottom_ = writer_.height() - mm(bottom_mm) - (page_ == fit_.short_page ? mm(fit_.short_by_mm) : 0);
     headAndFoot();
 }
 
@@ -47,7 +53,7 @@ QFont PageFlow::font(PrintSize size) const {
 QPaintDevice& PageFlow::device() const { return writer_; }
 
 void PageFlow::gap(double length_mm) {
-    if (y_ > top_) y_ = std::min(y_ + mm(length_mm), bottom_);
+    if (y_ > top_) y_ = std::min(y_ + mm(length_mm) * fit_.gaps, bottom_);
 }
 
 void PageFlow::ensure(double height) {
@@ -56,9 +62,8 @@ void PageFlow::ensure(double height) {
 
 void PageFlow::newPage() {
     ++page_;
-    y_ = top_;
     if (painter_) writer_.newPage();
-    headAndFoot();
+    beginPage();
 }
 
 void PageFlow::text(const QString& text, PrintSize size, const QColor& colour, double indent, const QList<TextAccent>& accents) {

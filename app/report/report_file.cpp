@@ -18,7 +18,15 @@ Result<void> write_report(const Report& report, const ReportPictures& pictures, 
         return Error{Failure::bad_input, "a report's name must end in .pdf or .html", utf8_of(path), "add the ending that you want"};
     const Result<QByteArray> bytes = pdf ? report_pdf(report, pictures, look) : report_html(report, pictures, look);
     if (!bytes) return bytes.error();
-    return write_whole_file(native_path(path), {bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())}, replacing);
+    const Result<void> written =
+        write_whole_file(native_path(path), {bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())}, replacing);
+    if (!written || !look.files_beside) return written;
+    if (const Result<int> files = write_report_files(report, pictures, path, look); !files) {
+        Error error = files.error();
+        error.what = "the report is written, but not all files beside it: " + error.what;
+        return error;
+    }
+    return {};
 }
 
 QString report_file_stem(const QString& name) { return file_stem(name) + QStringLiteral("-report"); }

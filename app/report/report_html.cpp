@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The report as one HTML page that is well-formed XML too.
+#include "report/kept_text.h"
 #include "report/report_file.h"
 
 #include "style/numbers.h"
@@ -66,8 +67,6 @@ figure svg, figure img { display: block; max-width: 100%; height: auto; border-r
 }
 )";
 
-QString escaped(std::string_view text) { return shown(text).toHtmlEscaped(); }
-
 /// The drawing as an SVG element whose names do not clash with those of the others in the page.
 Result<QString> svg_element(const PictureContent& content, const QString& caption, int number) {
     const PictureSpec spec = report_picture_spec(content);
@@ -113,7 +112,9 @@ QString photo_element(const PhotoContent& photo, const QString& caption) {
 
 class Writer {
 public:
-    Writer(const ReportPictures& pictures, QString& out) : pictures_(pictures), out_(out) {}
+    Writer(const Report& report, const ReportPictures& pictures, QString& out) : kept_(report), pictures_(pictures), out_(out) {}
+
+    [[nodiscard]] QString escaped(std::string_view text) const { return kept_(text).toHtmlEscaped(); }
 
     void operator()(const ReportHeading& block) {
         out_ += QStringLiteral("<h%1>%2</h%1>\n").arg(QString::number(block.level + 1), escaped(block.text));
@@ -128,7 +129,7 @@ public:
             out_ += QStringLiteral("<li><span class=\"title\">") + escaped(figure.title) + QStringLiteral("</span> <span class=\"value\">") +
                     escaped(figure.value) + QStringLiteral("</span>");
             for (const std::string* soft : {&figure.interval, &figure.unit})
-                if (!soft->empty()) out_ += QStringLiteral(" <span class=\"soft\">") + escaped(*soft) + QStringLiteral("</span>");
+                if (!soft->empty()) out_ += QStringLiteral("\u00A0<span class=\"soft\">") + escaped(*soft) + QStringLiteral("</span>");
             if (!figure.note.empty()) out_ += QStringLiteral(" <span class=\"note\">") + escaped(figure.note) + QStringLiteral("</span>");
             out_ += QStringLiteral("</li>\n");
         }
@@ -148,9 +149,9 @@ public:
             out_ += QStringLiteral("</tr>\n");
         }
         out_ += QStringLiteral("</tbody>\n</table>\n</div>\n");
-        if (!block.csv.empty())
+        if (block.whole)
             out_ += QStringLiteral("<p class=\"data\"><a download=\"table-%1.csv\" href=\"data:text/csv;charset=utf-8,").arg(tables_) +
-                    QString::fromLatin1(raw_text(block.csv).toUtf8().toPercentEncoding()) +
+                    QString::fromLatin1(raw_text(table_text(*block.whole, TableFormat::csv)).toUtf8().toPercentEncoding()) +
                     QStringLiteral("\">The numbers of this table in full (CSV)</a></p>\n");
         for (std::size_t n = 0; n < block.table.notes.size(); ++n)
             out_ += QStringLiteral("<p class=\"note\" id=\"%1\"><sup>%2</sup> ").arg(noteId(n + 1), QString::number(n + 1)) +
@@ -198,12 +199,13 @@ private:
         const QString tag = head ? QStringLiteral("th") : QStringLiteral("td");
         out_ += QLatin1Char('<') + tag + (head ? QStringLiteral(" scope=\"row\"") : QString()) + classOf(table, column) + QLatin1Char('>') +
                 escaped(cell.value);
-        if (!cell.interval.empty()) out_ += QStringLiteral(" <span class=\"interval\">") + escaped(cell.interval) + QStringLiteral("</span>");
+        if (!cell.interval.empty()) out_ += QStringLiteral("\u00A0<span class=\"interval\">") + escaped(cell.interval) + QStringLiteral("</span>");
         if (cell.note != 0)
             out_ += QStringLiteral(" <sup><a href=\"#%1\">%2</a></sup>").arg(noteId(static_cast<std::size_t>(cell.note)), QString::number(cell.note));
         out_ += QStringLiteral("</") + tag + QLatin1Char('>');
     }
 
+    const KeptText kept_;
     const ReportPictures& pictures_;
     QString& out_;
     int tables_ = 0, drawings_ = 0;
@@ -213,16 +215,17 @@ private:
 
 Result<QByteArray> report_html(const Report& report, const ReportPictures& pictures, const ReportLook& look) {
     const ScopedDecimalSign sign(look.decimal_sign);
-    const QString title = escaped(report.title);
-    QString out =
-        QStringLiteral("<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n<meta charset=\"utf-8\"/>\n"
-                       "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'\"/>\n"
-                       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>");
+    QString out;
+    Writer writer(report, pictures, out);
+    const QString title = writer.escaped(report.title);
+    out = QStringLiteral("<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n<meta charset=\"utf-8\"/>\n"
+                         "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'\"/>\n"
+                         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>");
     out += title + QStringLiteral("</title>\n<style>") +
            QString::fromUtf8(style).replace(QLatin1String("%1"), look.paper == Paper::letter ? QStringLiteral("letter") : QStringLiteral("A4")) +
-           QStringLiteral("</style>\n</head>\n<body>\n<main>\n<header>\n<h1>") + title + QStringLiteral("</h1>\n<p>") + escaped(report.subtitle) +
-           QStringLiteral("</p>\n<p class=\"soft\">") + escaped(report.made) + QStringLiteral("</p>\n</header>\n");
-    Writer writer(pictures, out);
+           QStringLiteral("</style>\n</head>\n<body>\n<main>\n<header>\n<h1>") + title + QStringLiteral("</h1>\n<p>") +
+           writer.escaped(report.subtitle) + QStringLiteral("</p>\n<p class=\"soft\">") + writer.escaped(report.made) +
+           QStringLiteral("</p>\n</header>\n");
     for (const ReportBlock* block : shown_blocks(report, pictures)) {
         std::visit(writer, *block);
         if (writer.failure) return *writer.failure;

@@ -26,6 +26,7 @@ struct ReportLook {
     char decimal_sign = '.'; ///< within drawings; texts of a Report have theirs already
     /// Called after each small piece of work, where there is one; false gives the report up.
     std::function<bool()> turn = {};
+    bool files_beside = false; ///< each table and drawing is a file of its own too, see write_report_files()
 
     [[nodiscard]] bool goes_on() const { return !turn || turn(); }
 };

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The report as PDF, laid out page by page.
+#include "report/kept_text.h"
 #include "report/page_flow.h"
 #include "report/report_file.h"
 #include "report/table_flow.h"
@@ -25,23 +26,23 @@ constexpr int dots_per_inch = 1200;
 /// Sets one block after the other.
 class Setter {
 public:
-    Setter(PageFlow& flow, const ReportPictures& pictures) : flow_(flow), pictures_(pictures) {}
+    Setter(PageFlow& flow, const ReportPictures& pictures, const KeptText& kept) : flow_(flow), pictures_(pictures), kept_(kept) {}
 
     void operator()(const ReportHeading& block) {
         flow_.gap(block.level == 1 ? 5 : 3);
         const bool chapter = block.level == 1;
         if (chapter) flow_.rule(0.2);
         flow_.down(flow_.mm(chapter ? 1.5 : 0));
-        flow_.text(shown(block.text), chapter ? PrintSize::chapter : PrintSize::section, flow_.palette().ink);
+        flow_.text(kept_(block.text), chapter ? PrintSize::chapter : PrintSize::section, flow_.palette().ink);
         flow_.gap(1.5);
     }
     void operator()(const ReportParagraph& block) {
-        const QString lead = block.lead.empty() ? QString() : shown(block.lead) + QStringLiteral(". ");
-        flow_.text(lead + shown(block.text), PrintSize::body, flow_.palette().ink, 0, {{0, static_cast<int>(lead.size()), {}, true}});
+        const QString lead = block.lead.empty() ? QString() : kept_(block.lead) + QStringLiteral(". ");
+        flow_.text(lead + kept_(block.text), PrintSize::body, flow_.palette().ink, 0, {{0, static_cast<int>(lead.size()), {}, true}});
         flow_.gap(1.5);
     }
     void operator()(const ReportFigures& block) { setFigures(block.figures); }
-    void operator()(const ReportTable& block) { flow_table(flow_, block); }
+    void operator()(const ReportTable& block) { flow_table(flow_, block, kept_); }
     void operator()(const ReportPicture& block) {
         const PictureContent& content = pictures_.at(block.key);
         const PictureSpec spec = report_picture_spec(content);
@@ -55,7 +56,7 @@ public:
             flow_.painter()->restore();
         }
         flow_.down(height);
-        flow_.text(shown(block.caption), PrintSize::small, flow_.palette().soft);
+        flow_.text(kept_(block.caption), PrintSize::small, flow_.palette().soft);
         flow_.gap(3);
     }
     void operator()(const ReportFindings& block) {
@@ -68,7 +69,7 @@ public:
             if (flow_.painter())
                 FlowedText(QStringLiteral("\u2022"), flow_.font(PrintSize::body), flow_.device(), indent)
                     .draw(*flow_.painter(), {flow_.left(), flow_.y()}, 0, 1, flow_.palette().soft);
-            flow_.text(shown(item), PrintSize::body, flow_.palette().ink, indent);
+            flow_.text(kept_(item), PrintSize::body, flow_.palette().ink, indent);
             flow_.gap(0.6);
         }
         flow_.gap(1.5);
@@ -129,12 +130,12 @@ private:
     std::vector<FlowedText> figureTexts(const ReportFigure& figure, double width) const {
         QStringList rest;
         for (const std::string* part : {&figure.interval, &figure.unit})
-            if (!part->empty()) rest << shown(*part);
+            if (!part->empty()) rest << kept_(*part);
         QString below = rest.join(QLatin1Char(' '));
-        if (!figure.note.empty()) below += (below.isEmpty() ? QString() : QStringLiteral(", ")) + shown(figure.note);
+        if (!figure.note.empty()) below += (below.isEmpty() ? QString() : QStringLiteral(", ")) + kept_(figure.note);
         std::vector<FlowedText> texts;
-        texts.emplace_back(shown(figure.title), flow_.font(PrintSize::small), flow_.device(), width);
-        texts.emplace_back(shown(figure.value), flow_.font(PrintSize::figure), flow_.device(), width);
+        texts.emplace_back(kept_(figure.title), flow_.font(PrintSize::small), flow_.device(), width);
+        texts.emplace_back(kept_(figure.value), flow_.font(PrintSize::figure), flow_.device(), width);
         texts.emplace_back(below, flow_.font(PrintSize::small), flow_.device(), width);
         return texts;
     }
@@ -144,23 +145,25 @@ private:
         const Palette& palette = flow_.palette();
         const QColor colour = item.weight == Weight::fault ? palette.fault_ink : item.weight == Weight::doubt ? palette.doubt_ink : palette.soft;
         flow_.ensure(3 * line(PrintSize::body));
-        flow_.text(sign + shown(item.sentence), PrintSize::body, palette.ink, 0, {{0, static_cast<int>(sign.size()), colour, true}});
-        if (!item.evidence.empty()) flow_.text(shown(item.evidence), PrintSize::small, palette.soft, flow_.mm(4));
+        flow_.text(sign + kept_(item.sentence), PrintSize::body, palette.ink, 0, {{0, static_cast<int>(sign.size()), colour, true}});
+        if (!item.evidence.empty()) flow_.text(kept_(item.evidence), PrintSize::small, palette.soft, flow_.mm(4));
         flow_.gap(2);
     }
 
     PageFlow& flow_;
     const ReportPictures& pictures_;
+    const KeptText& kept_;
 };
 
-/// Sets the whole report; the number of its pages.
-Result<int> set_report(PageFlow& flow, const Report& report, const ReportPictures& pictures) {
+/// Sets the whole report.
+Result<void> set_report(PageFlow& flow, const Report& report, const ReportPictures& pictures) {
     const std::vector<const ReportBlock*> blocks = shown_blocks(report, pictures);
-    flow.text(shown(report.title), PrintSize::title, flow.palette().ink);
-    flow.text(shown(report.subtitle), PrintSize::body, flow.palette().ink);
-    flow.text(shown(report.made), PrintSize::small, flow.palette().soft);
+    const KeptText kept(report);
+    flow.text(kept(report.title), PrintSize::title, flow.palette().ink);
+    flow.text(kept(report.subtitle), PrintSize::body, flow.palette().ink);
+    flow.text(kept(report.made), PrintSize::small, flow.palette().soft);
     flow.gap(3);
-    Setter setter(flow, pictures);
+    Setter setter(flow, pictures, kept);
     for (std::size_t at = 0; at < blocks.size(); ++at) {
         // A heading stays with the headings that follow it and with the beginning of what they head.
         if (std::holds_alternative<ReportHeading>(*blocks[at]) && (at == 0 || !std::holds_alternative<ReportHeading>(*blocks[at - 1]))) {
@@ -174,7 +177,34 @@ Result<int> set_report(PageFlow& flow, const Report& report, const ReportPicture
         if (setter.failure) return *setter.failure;
         if (!flow.goesOn()) return report_given_up();
     }
-    return flow.page();
+    return {};
+}
+
+/// A report laid out: how, and what that comes to.
+struct LaidOut {
+    PageFit fit;
+    int pages = 0;
+    double last_mm = 0; ///< taken of the last page
+};
+
+Result<LaidOut> laid_out(QPdfWriter& writer, const Report& report, const ReportPictures& pictures, const ReportLook& look, const PageFit& fit) {
+    PageFlow flow(writer, nullptr, {}, {}, 0, fit);
+    flow.setTurn(look.turn);
+    if (const Result<void> set = set_report(flow, report, pictures); !set) return set.error();
+    return LaidOut{fit, flow.page(), flow.taken() / flow.mm(1)};
+}
+
+/// The layout whose last page holds more than a few lines: a tighter one that needs a page less, else one that leaves it more of the page before.
+Result<LaidOut> best_layout(QPdfWriter& writer, const Report& report, const ReportPictures& pictures, const ReportLook& look) {
+    constexpr double least_mm = 40;
+    Result<LaidOut> plain = laid_out(writer, report, pictures, look, {});
+    if (!plain || plain.value().pages == 1 || plain.value().last_mm >= least_mm) return plain;
+    const int pages = plain.value().pages;
+    for (const PageFit& fit : {PageFit{0.75}, PageFit{0.5}, PageFit{1, pages - 1, 45}, PageFit{1, pages - 1, 90}}) {
+        Result<LaidOut> other = laid_out(writer, report, pictures, look, fit);
+        if (!other || other.value().pages < pages || (other.value().pages == pages && other.value().last_mm >= least_mm)) return other;
+    }
+    return plain;
 }
 
 } // namespace
@@ -190,16 +220,14 @@ Result<QByteArray> report_pdf(const Report& report, const ReportPictures& pictur
     writer.setPageMargins(QMarginsF());
     writer.setTitle(shown(report.title));
     writer.setCreator(program);
-    PageFlow counted(writer, nullptr, {}, {}, 0);
-    counted.setTurn(look.turn);
-    const Result<int> pages = set_report(counted, report, pictures);
-    if (!pages) return pages.error();
+    const Result<LaidOut> layout = best_layout(writer, report, pictures, look);
+    if (!layout) return layout.error();
     QPainter painter;
     if (!painter.begin(&writer)) return Error{Failure::io, "the report could not be put into PDF form", "report", "try HTML instead"};
     const QString foot = QCoreApplication::translate("report", "%1; measurements of one specimen, not a safety certification").arg(program);
-    PageFlow flow(writer, &painter, shown(report.title), foot, pages.value());
+    PageFlow flow(writer, &painter, shown(report.title), foot, layout.value().pages, layout.value().fit);
     flow.setTurn(look.turn);
-    const Result<int> set = set_report(flow, report, pictures);
+    const Result<void> set = set_report(flow, report, pictures);
     painter.end();
     if (!set) return set.error();
     return buffer.data();

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "report/table_flow.h"
 
-#include "report/report_look.h"
+#include "report/kept_text.h"
 
 #include <QFontMetricsF>
 #include <QPainter>
@@ -22,19 +22,19 @@ struct CellText {
     QList<TextAccent> accents;
 };
 
-CellText cell_text(const PrintedCell& cell, const Palette& palette) {
-    CellText made{shown(cell.value), {}};
+CellText cell_text(const PrintedCell& cell, const Palette& palette, const KeptText& kept) {
+    CellText made{kept(cell.value), {}};
     const auto add = [&](const QString& more) {
         made.accents << TextAccent{static_cast<int>(made.text.size()), static_cast<int>(more.size()), palette.soft, false};
         made.text += more;
     };
-    if (!cell.interval.empty()) add(QStringLiteral("\u00A0") + shown(cell.interval).replace(QLatin1Char(' '), QChar(0xA0)));
+    if (!cell.interval.empty()) add(QStringLiteral("\u00A0") + kept(cell.interval).replace(QLatin1Char(' '), QChar(0xA0)));
     if (cell.note != 0) add(QStringLiteral("\u00A0[%1]").arg(cell.note));
     return made;
 }
 
 /// Widths of the columns without gutters: all that they need where that fits, else what lies above their longest words is shared.
-std::vector<double> column_widths(const PageFlow& flow, const PrintedTable& table) {
+std::vector<double> column_widths(const PageFlow& flow, const PrintedTable& table, const KeptText& kept) {
     const std::size_t count = table.heads.size();
     std::vector<TextWidths> needs(count);
     const QFont small = flow.font(PrintSize::small);
@@ -44,11 +44,11 @@ std::vector<double> column_widths(const PageFlow& flow, const PrintedTable& tabl
         needs[column].whole = std::max(needs[column].whole, widths.whole);
     };
     for (std::size_t c = 0; c < count; ++c) {
-        take(c, shown(table.heads[c]));
+        take(c, kept(table.heads[c]));
         needs[c].whole = needs[c].word; // a head may break at every space
     }
     for (std::size_t r = 0; r < std::min(table.rows.size(), measured_rows); ++r)
-        for (std::size_t c = 0; c < count; ++c) take(c, cell_text(table.rows[r][c], flow.palette()).text);
+        for (std::size_t c = 0; c < count; ++c) take(c, cell_text(table.rows[r][c], flow.palette(), kept).text);
     const double room = flow.width() - static_cast<double>(count - 1) * flow.mm(gutter_mm);
     // One endless word must not take the page from the other columns.
     const double most_word = room * std::max(0.3, 1.0 / static_cast<double>(count));
@@ -81,13 +81,14 @@ struct Row {
 
 class TableFlow {
 public:
-    TableFlow(PageFlow& flow, const PrintedTable& table) : flow_(flow), table_(table), widths_(column_widths(flow, table)), head_(headRow()) {}
+    TableFlow(PageFlow& flow, const PrintedTable& table, const KeptText& kept)
+        : flow_(flow), table_(table), kept_(kept), widths_(column_widths(flow, table, kept)), head_(headRow()) {}
 
     [[nodiscard]] double headHeight() const { return head_.height() + 2 * flow_.mm(pad_mm); }
     [[nodiscard]] Row row(std::size_t index) const {
         Row row;
         for (std::size_t c = 0; c < widths_.size(); ++c) {
-            const CellText text = cell_text(table_.rows[index][c], flow_.palette());
+            const CellText text = cell_text(table_.rows[index][c], flow_.palette(), kept_);
             row.cells.emplace_back(text.text, flow_.font(PrintSize::small), flow_.device(), widths_[c], table_.right[c], text.accents);
         }
         return row;
@@ -102,7 +103,7 @@ private:
     [[nodiscard]] Row headRow() const {
         Row row;
         for (std::size_t c = 0; c < widths_.size(); ++c)
-            row.cells.emplace_back(shown(table_.heads[c]), flow_.font(PrintSize::small), flow_.device(), widths_[c], table_.right[c]);
+            row.cells.emplace_back(kept_(table_.heads[c]), flow_.font(PrintSize::small), flow_.device(), widths_[c], table_.right[c]);
         return row;
     }
 
@@ -148,29 +149,30 @@ private:
 
     PageFlow& flow_;
     const PrintedTable& table_;
+    const KeptText& kept_;
     std::vector<double> widths_;
     Row head_;
 };
 
 } // namespace
 
-void flow_table(PageFlow& flow, const ReportTable& block) {
+void flow_table(PageFlow& flow, const ReportTable& block, const KeptText& kept) {
     if (block.table.heads.empty()) return;
     const QColor soft = flow.palette().soft;
     flow.gap(2);
-    TableFlow table(flow, block.table);
+    TableFlow table(flow, block.table, kept);
     const double title = block.title.empty() ? 0 : QFontMetricsF(flow.font(PrintSize::body), &flow.device()).height() * 2;
     const double first = block.table.rows.empty() ? 0 : table.row(0).height() + flow.mm(2);
     flow.ensure(std::min(title + table.headHeight() + first, flow.pageHeight()));
     if (!block.title.empty()) {
-        const QString text = shown(block.title);
+        const QString text = kept(block.title);
         flow.text(text, PrintSize::body, flow.palette().ink, 0, {{0, static_cast<int>(text.size()), {}, true}});
     }
     table.set();
     flow.gap(1);
     for (std::size_t n = 0; n < block.table.notes.size(); ++n)
-        flow.text(QStringLiteral("[%1] ").arg(n + 1) + shown(block.table.notes[n]), PrintSize::small, soft);
-    for (const std::string& remark : block.remarks) flow.text(shown(remark), PrintSize::small, soft);
+        flow.text(QStringLiteral("[%1] ").arg(n + 1) + kept(block.table.notes[n]), PrintSize::small, soft);
+    for (const std::string& remark : block.remarks) flow.text(kept(remark), PrintSize::small, soft);
     flow.gap(2);
 }
 

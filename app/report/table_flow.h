@@ -2,12 +2,14 @@
 #pragma once
 
 #include "formats/report/report_content.h"
+#include "report/kept_text.h"
 #include "report/page_flow.h"
 
 namespace ullage {
 
 /// Sets a table with title, notes and remarks. The head is repeated on every page that a row reaches; a row stays whole unless it
 /// is taller than a page. Columns share the width by what their longest words and texts need.
-void flow_table(PageFlow& flow, const ReportTable& block);
+/// `kept` sets its texts.
+void flow_table(PageFlow& flow, const ReportTable& block, const KeptText& kept);
 
 } // namespace ullage

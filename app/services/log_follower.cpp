@@ -177,7 +177,7 @@ void LogFollower::lookAt(Followed& log) {
     }
     log.state.error = error   ? text_of(error->sentence())
                       : there ? QString()
-                              : tr("%1 is not there; it is waited for").arg(shown_path(log.state.path));
+                              : tr("%1 is not there; waiting for the file").arg(shown_path(log.state.path));
     if (log.state.error != error_before) emit changed(text_of(log.trace.run_uuid));
 }
 

@@ -42,7 +42,8 @@ QString meanings_html() {
         {tr("usable fraction"), tr("delivered energy from full to cut-off over rated energy, at the load of that run")},
         {tr("no-load draw"), tr("power that the unit takes for itself while its output is on, in W, seen from the socket")},
         {tr("deliverable energy"), tr("what the unit would deliver at a load at which it was not drained, from all its drains")},
-        {tr("difference ±"), tr("resolved where its 95 % interval does not hold 0; else nobody can say from these meters which unit is better")},
+        {tr("difference ±"),
+         tr("the two are clearly different where its 95 % interval does not hold 0; else nobody can say from these meters which unit is better")},
     };
     QString html;
     for (const auto& [word, meaning] : meanings) html += QStringLiteral("<li><b>%1</b>: %2</li>").arg(word.toHtmlEscaped(), meaning.toHtmlEscaped());

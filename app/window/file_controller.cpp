@@ -90,7 +90,7 @@ void FileController::saveCopy() {
     if (path.isEmpty()) return;
     const auto saved = saveBeside(path);
     tell(saved);
-    if (saved) messages_->showNote(tr("A copy stands in %1.").arg(shown_path(path)));
+    if (saved) messages_->showNote(tr("Copy saved to %1.").arg(shown_path(path)));
 }
 
 void FileController::saveElsewhere() {

@@ -117,7 +117,7 @@ void FileController::exportSheet() {
     if (path.isEmpty()) return;
     const auto written = export_sheet_file(document_, pages_.runUuid(), path);
     tell(written);
-    if (written) messages_->showSaved(tr("The run sheet stands in %1.").arg(shown_path(path)), path);
+    if (written) messages_->showSaved(tr("Run sheet saved to %1.").arg(shown_path(path)), path);
 }
 
 void FileController::exportReadings() {
@@ -147,7 +147,7 @@ void FileController::savePhoto(const Photo& photo, PhotoDialog* dialog) {
     const auto bytes = document_.photoBytes(photo.uuid);
     const auto written = bytes ? write_whole_file(native_path(path), bytes.value(), {Replacing::Consent::ordinary, {}}) : Result<void>(bytes.error());
     if (!written) dialog->refuse(text_of(written.error().sentence()));
-    else dialog->tell(tr("The photo stands in %1.").arg(shown_path(path)));
+    else dialog->tell(tr("Photo saved to %1.").arg(shown_path(path)));
 }
 
 void FileController::importLoadList() {

@@ -71,7 +71,7 @@ void LogController::takeInLog(LogForm& form, const std::string& run_uuid) {
         const bool unfinished = !form.follow() && rest && rest.value() && rest.value()->size_bytes < QFileInfo(form.path()).size();
         messages_->showNote(form.follow() ? tr("%1 is followed from now on, from where the run's log of it ended.").arg(file_name)
                                           : tr("The run has this log already; what %1 has more was added to it, read as before.").arg(file_name) +
-                                                (unfinished ? tr(" Its last line lacks its end and was left.") : QString()));
+                                                (unfinished ? tr(" Its last line is incomplete and was skipped.") : QString()));
         return;
     }
     const auto imported = document_.importTrace(run_uuid, form.meterUuid(), form.path(), form.detection(), form.options());

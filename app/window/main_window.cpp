@@ -55,8 +55,8 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
     : QMainWindow(parent), document_(document), settings_(settings), prompts_(prompts),
       reminders_(new Reminders(document, settings, desktop.notifier, this)), log_follower_(new LogFollower(document, settings, this)),
       tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new PageStack(document, settings)),
-      messages_(new MessageBar), displaced_bar_(new DisplacedBar), reminder_bar_(new ReminderBar(document, *reminders_)), caution_label_(new QLabel),
-      awake_label_(new QLabel), saved_label_(new QLabel), done_line_(new DoneLine(document)) {
+      displaced_bar_(new DisplacedBar), reminder_bar_(new ReminderBar(document, *reminders_)), caution_label_(new QLabel), awake_label_(new QLabel),
+      saved_label_(new QLabel), done_line_(new DoneLine(document)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     new EnterPresses(this);
@@ -96,8 +96,8 @@ void MainWindow::build() {
     column->setSpacing(0);
     column->addWidget(reminder_bar_);
     column->addWidget(displaced_bar_);
-    column->addWidget(messages_);
     column->addWidget(pages_, 1);
+    messages_ = new MessageBar(*pages_);
     column->addWidget(makeStatus());
 
     splitter_->setObjectName(QStringLiteral("mainSplitter"));

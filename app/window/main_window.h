@@ -140,7 +140,7 @@ private:
     QTreeView* tree_;
     QSplitter* splitter_;
     PageStack* pages_;
-    MessageBar* messages_;
+    MessageBar* messages_ = nullptr; ///< lies over the pages, so it comes after them
     DisplacedBar* displaced_bar_;
     ReminderBar* reminder_bar_;
     QLabel *caution_label_, *awake_label_, *saved_label_;

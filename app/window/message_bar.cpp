@@ -6,6 +6,7 @@
 #include "style/spacing.h"
 
 #include <QDesktopServices>
+#include <QEvent>
 #include <QFileInfo>
 #include <QFrame>
 #include <QHBoxLayout>
@@ -15,10 +16,13 @@
 #include <QUrl>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace ullage {
 
-MessageBar::MessageBar(QWidget* parent)
-    : QWidget(parent), chip_(new QLabel), words_(new QLabel), open_(new QPushButton(tr("Open"))), folder_(new QPushButton(tr("Show folder"))) {
+MessageBar::MessageBar(QWidget& page)
+    : QWidget(page.parentWidget()), page_(page), chip_(new QLabel), words_(new QLabel), open_(new QPushButton(tr("Open"))),
+      folder_(new QPushButton(tr("Show folder"))) {
     setObjectName(QStringLiteral("messageBar"));
     auto* panel = new QFrame;
     make_panel(*panel);
@@ -48,11 +52,29 @@ MessageBar::MessageBar(QWidget* parent)
         line->addWidget(button, 0, Qt::AlignTop);
     }
     line->addWidget(dismiss_button, 0, Qt::AlignTop);
-    // The margin belongs to the bar, so that it leaves with it.
     auto* around = new QVBoxLayout(this);
-    around->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px, 0);
+    around->setContentsMargins(0, 0, 0, 0);
     around->addWidget(panel);
+    page_.installEventFilter(this);
     hide();
+}
+
+bool MessageBar::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == &page_ && (event->type() == QEvent::Resize || event->type() == QEvent::Move)) place();
+    return QWidget::eventFilter(watched, event);
+}
+
+bool MessageBar::event(QEvent* event) {
+    if (event->type() == QEvent::LayoutRequest) place();
+    return QWidget::event(event);
+}
+
+void MessageBar::place() {
+    if (isHidden()) return;
+    const int width = std::max(0, page_.width() - 2 * spacing::page_margin_px);
+    const int height = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width) : layout()->totalSizeHint().height();
+    setGeometry(page_.x() + spacing::page_margin_px, page_.geometry().bottom() + 1 - height - spacing::grid_px, width, height);
+    raise();
 }
 
 void MessageBar::showError(const QString& sentence) { add(sentence, true); }
@@ -87,6 +109,7 @@ void MessageBar::add(const QString& sentence, bool error) {
     words_->setText(lines.join(QLatin1Char('\n')));
     words_->setAccessibleName(words_->text());
     show();
+    place();
 }
 
 } // namespace ullage

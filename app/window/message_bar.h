@@ -9,12 +9,13 @@ class QPushButton;
 
 namespace ullage {
 
-/// A line under the page's head that says what went wrong, or what should be known, until it is dismissed or answered by
-/// a later success. A second message before that is added, not put in the place of the first.
+/// A line that says what went wrong, or what should be known, until it is dismissed or answered by a later success. A second message
+/// before that is added, not put in the place of the first. It lies over the foot of the page, so that nothing moves under a hand.
 class MessageBar final : public QWidget {
     Q_OBJECT
 public:
-    explicit MessageBar(QWidget* parent = nullptr);
+    /// Lies over `page`, as a child of the page's parent, which must be the page's by now.
+    explicit MessageBar(QWidget& page);
 
     void showError(const QString& sentence);
     void showNote(const QString& sentence);
@@ -23,9 +24,15 @@ public:
     void dismiss();
     [[nodiscard]] QString message() const; ///< empty when nothing is shown
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override; ///< of the page: it has moved or has another size
+    bool event(QEvent* event) override;                         ///< another height is asked for
+
 private:
     void add(const QString& sentence, bool error);
+    void place();
 
+    QWidget& page_;
     QLabel* chip_;
     QLabel* words_;
     QPushButton *open_, *folder_;

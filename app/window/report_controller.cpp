@@ -17,6 +17,7 @@
 #include "window/page_stack.h"
 
 #include <QDir>
+#include <QFileInfo>
 #include <QLocale>
 #include <QScopeGuard>
 
@@ -212,7 +213,7 @@ void ReportController::askForReport(const QString& what, ReportForm& asking,
         document_.setHeld(true);
         const auto released = qScopeGuard([this] { document_.setHeld(false); });
         work_in_turns(form, tr("Making the report"), [&](WorkProgress&, const std::function<bool()>& turn) {
-            written = write(path, {form->paper(), decimal_sign_of(QLocale()), turn});
+            written = write(path, {form->paper(), decimal_sign_of(QLocale()), turn, form->filesBeside()});
         });
         if (!written) {
             form->refuse(text_of(written.error().sentence()));
@@ -220,7 +221,10 @@ void ReportController::askForReport(const QString& what, ReportForm& asking,
         }
         form->accept();
         messages_->dismiss();
-        messages_->showSaved(tr("The report stands in %1.").arg(shown_path(path)), path);
+        messages_->showSaved(form->filesBeside() ? tr("Report saved to %1, its tables and pictures to the folder %2.")
+                                                       .arg(shown_path(path), shown_path(QFileInfo(report_files_folder(path)).fileName()))
+                                                 : tr("Report saved to %1.").arg(shown_path(path)),
+                             path);
     });
     form->open();
 }

@@ -84,7 +84,7 @@ void ViewController::saveShownPicture() {
         }
         form->accept();
         messages_->dismiss();
-        messages_->showSaved(tr("The picture stands in %1.").arg(shown_path(path)), path);
+        messages_->showSaved(tr("Picture saved to %1.").arg(shown_path(path)), path);
     });
     form->open();
 }

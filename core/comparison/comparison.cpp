@@ -152,7 +152,7 @@ void add_remarks(Comparison& comparison) {
     if (meters.size() > 1)
         comparison.remarks.push_back("Different meters were used: the error limit of each counts in full in a difference between units.");
     if (honest_assumed)
-        comparison.remarks.push_back("Projected figures assume an honest gauge over the stretch that was drained; half a drain can mislead by "
+        comparison.remarks.push_back("Projected figures assume an accurate gauge over the stretch that was drained; half a drain can mislead by "
                                      "more than a tenth.");
     if (curve_assumed)
         comparison.remarks.push_back("Figures projected through the gauge curve of an earlier run assume that the gauge has not changed since.");

@@ -34,7 +34,7 @@ struct ComparisonRow {
     std::string meter_name; ///< empty without a meter
     Quantity rated_wh;      ///< "rated_wh", a claim: no interval
     Quantity delivered_wh, usable_fraction, mean_load_w, duration_h, wh_per_gauge_point;
-    bool through_curve = false; ///< the fraction is projected through the gauge curve of an earlier run, not by an honest gauge
+    bool through_curve = false; ///< the fraction is projected through the gauge curve of an earlier run, not by an accurate gauge
     Quantity price_per_rated_kwh, price_per_delivered_kwh; ///< list price, in the unit's currency per kWh
     Quantity paid_per_rated_kwh, paid_per_delivered_kwh;   ///< the same of what was paid
     Quantity wh_per_kg;                                    ///< delivered

@@ -102,7 +102,7 @@ std::optional<std::string> change_of_order(const Comparison& comparison, const F
 
 std::string_view standing_text(Standing standing) {
     switch (standing) {
-    case Standing::moved: return "moved to this load";
+    case Standing::moved: return "calculated for this load";
     case Standing::tested_there: return "tested at this load";
     case Standing::as_tested: return "as tested";
     }

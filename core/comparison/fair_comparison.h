@@ -22,7 +22,7 @@ enum class Standing {
     as_tested,    ///< it cannot be moved: its figures are those of its own load
 };
 
-/// "moved to this load", "tested at this load", "as tested".
+/// "calculated for this load", "tested at this load", "as tested".
 [[nodiscard]] std::string_view standing_text(Standing standing);
 
 /// One row of a Comparison at the common load.
@@ -52,8 +52,11 @@ struct PairVerdict {
     Quantity difference;               ///< "difference": first − second, with its interval; `not known` with the reason
     bool resolved = false;             ///< the interval does not hold 0
     bool shared_meter = false;         ///< the gain of one meter cancels, at least in part
-    std::string sentence;              ///< "resolved: Osk 1200 − Pelm 900 = 0.14 ± 0.02 …"
+    std::string sentence;              ///< "clearly different: Osk 1200 − Pelm 900 = 14.0 ± 2.0 % …"
 };
+
+/// "clearly different", "too close to call", "not comparable".
+[[nodiscard]] std::string_view pair_verdict_text(const PairVerdict& pair);
 
 /// Units at one load. Rows stand in the order of the Comparison that they were made from.
 struct FairComparison {

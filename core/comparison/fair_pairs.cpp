@@ -46,7 +46,7 @@ std::string unit_of(PairFigure figure, const Unit& unit) {
 
 PairVerdict unresolved(PairVerdict verdict, const std::string& unit, const std::string& why) {
     verdict.difference = not_known("difference", unit, why);
-    verdict.sentence = "not known: " + why;
+    verdict.sentence = "not comparable: " + why;
     return verdict;
 }
 
@@ -79,7 +79,7 @@ PairVerdict compare_sides(const Comparison& comparison, const FairComparison& fa
     if (fair.load)
         for (const std::size_t row : {first, second}) {
             if (fair.rows[row].standing == Standing::as_tested)
-                return unresolved(std::move(verdict), unit, comparison.rows[row].unit.name + " stands as tested, at another load");
+                return unresolved(std::move(verdict), unit, comparison.rows[row].unit.name + " was tested at another load and cannot be converted");
             if (fair.rows[row].far_beyond)
                 return unresolved(std::move(verdict), unit, comparison.rows[row].unit.name + " was drained at loads too far from this one");
         }
@@ -99,13 +99,18 @@ PairVerdict compare_sides(const Comparison& comparison, const FairComparison& fa
     verdict.difference = known("difference", unit, difference, half, projected ? Kind::projected : Kind::measured);
     verdict.shared_meter = share_a_meter(*x, *y);
     verdict.resolved = std::abs(difference) > half;
-    verdict.sentence = std::string(verdict.resolved ? "resolved: " : "not resolved by these meters: ") + one.name + " − " + other.name + " = " +
-                       quantity_text(verdict.difference, 3) +
+    verdict.sentence = std::string(verdict.resolved ? "clearly different: " : "too close to call with these meters: ") + one.name + " − " +
+                       other.name + " = " + quantity_text(verdict.difference, 3) +
                        (verdict.shared_meter ? ", the error of the shared meter's gain cancels as far as both are alike" : "");
     return verdict;
 }
 
 } // namespace
+
+std::string_view pair_verdict_text(const PairVerdict& pair) {
+    if (pair.difference.kind == Kind::not_known) return "not comparable";
+    return pair.resolved ? "clearly different" : "too close to call";
+}
 
 std::string_view pair_figure_key(PairFigure figure) {
     switch (figure) {

@@ -16,7 +16,7 @@ namespace {
 
 /// Why a row has no rank; empty where it has one.
 std::string why_unranked(const FairComparison& fair, const FairRow& row) {
-    if (fair.load && row.standing == Standing::as_tested) return "it stands as tested, at another load";
+    if (fair.load && row.standing == Standing::as_tested) return "it was tested at another load and cannot be converted";
     if (row.far_beyond) return "its drains were at loads too far from this one";
     const Quantity& fraction = row.usable_fraction;
     if (!fraction.value || !fraction.lower || (fraction.kind != Kind::measured && fraction.kind != Kind::projected))

@@ -55,7 +55,7 @@ inline constexpr double fault_from_pt = 5.0;
 inline constexpr double least_size_pt = 3.0;
 /// At and below it the gauge has nothing left to show.
 inline constexpr double bottom_percent = 1.0;
-/// A jump falls at least so many times as steeply as an honest gauge; a bent one is steep too, but not that steep in one place.
+/// A jump falls at least so many times as steeply as an accurate gauge; a bent one is steep too, but not that steep in one place.
 inline constexpr double jump_steepness = 1.5;
 /// Readings that a finding names at most, spread evenly.
 inline constexpr std::size_t most_uuids = 1000;

@@ -97,7 +97,7 @@ GaugeFeasibility gauge_feasibility(const RunRecord& record, const EnergyAnalysis
     result.no_load_draw_w = x > 0 ? solution.point[3] / x : 0.0;
     result.least_error_pt = Quantity{"least_gauge_error_pt", "pt", error_pt, error_pt, {}, Kind::at_least, "whatever the losses are"};
     if (error_pt == 0) {
-        result.sentence = "Some physically possible unit explains every reading of the gauge.";
+        result.sentence = "An accurate gauge could have shown all of this.";
         return result;
     }
     if (least_x == 0) result.least_error_pt.reason += "; rated energy or the meter's limit is not stated, so any battery was allowed";

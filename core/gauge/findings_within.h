@@ -22,7 +22,7 @@ namespace ullage {
 void find_bent(const GaugeEvidence& evidence, std::vector<Finding>& findings);
 
 /// All values seen are whole multiples, from the first value on, of a step G of at least twice the stated one, though chance would do
-/// that in less than one run of 10,000 ((g/G)^drops, at least 4 drops), and the values scatter about a straight gauge as steps of G do
+/// that in less than one run of 10,000 ((g/G)^drops, at least 4 drops), and the values scatter about a linear gauge as steps of G do
 /// (0.7 G/sqrt(12) or more, for the best no-load draw): drops that are alike because the readings were regular convict nobody.
 void find_coarse(const GaugeEvidence& evidence, std::vector<Finding>& findings);
 

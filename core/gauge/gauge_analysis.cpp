@@ -24,7 +24,7 @@ std::string short_words(const Finding& finding) {
     case FindingKind::held_at_full: return "held at full (" + size + ")";
     case FindingKind::jump: return "jumps (" + size + ")";
     case FindingKind::rebound: return "rises (" + size + ")";
-    case FindingKind::stopped_early: return "stops at " + fixed_text(finding.size, 0) + " %";
+    case FindingKind::stopped_early: return "shuts off showing " + fixed_text(finding.size, 0) + " %";
     case FindingKind::hidden_reserve: return "reserve below 1 % (" + size + ")";
     case FindingKind::delivered_exceeds_gauge_implied: return "lags (" + size + ")";
     case FindingKind::bent: return "bent (" + size + ")";

@@ -21,7 +21,7 @@ enum class ErrorBasis {
     rated_energy,    ///< gauge - (first gauge - 100 D/rated): for every other run, takes the label at its word
 };
 
-/// "delivered depth", "rated energy".
+/// "share delivered", "rated energy".
 [[nodiscard]] std::string_view error_basis_text(ErrorBasis basis);
 
 /// Gauge error at one paired point, percentage points; positive when the gauge shows more than there is.

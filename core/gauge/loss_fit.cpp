@@ -289,7 +289,7 @@ LossFit fit_losses(const RunRecord& record, const EnergyAnalysis& energy, const 
     fit.no_load_draw_w = known("no_load_draw_w", "W", draw_w, draw_half_w, Kind::projected, reason);
     fit.zero_time_energy_wh = known("zero_time_energy_wh", "Wh", energy_wh, energy_half_wh, Kind::projected, reason);
     fit.sentence = "If the gauge is linear in stored energy, the unit itself draws " + quantity_text(fit.no_load_draw_w) +
-                   " (seen from the socket) and would deliver " + quantity_text(fit.zero_time_energy_wh, 0) + " if time cost nothing.";
+                   " (seen from the socket) and would deliver " + quantity_text(fit.zero_time_energy_wh, 0) + " before its own consumption.";
     return fit;
 }
 

@@ -14,7 +14,7 @@ namespace ullage {
 struct LossFit {
     /// "no_load_draw_w": P* = alpha/beta, the unit's own draw seen from the socket, W.
     Quantity no_load_draw_w;
-    /// "zero_time_energy_wh": E* = 100/beta, what would reach the socket if time cost nothing, Wh.
+    /// "zero_time_energy_wh": E* = 100/beta, what would reach the socket before the unit's own consumption, Wh.
     Quantity zero_time_energy_wh;
     double covariance_w_wh = 0; ///< of the two, W Wh, with gain and curvature; meaningless unless known()
     double start_percent = 0;   ///< fitted s0; meaningless unless known()

@@ -25,7 +25,7 @@ struct ReferenceDepth {
     std::size_t point = 0; ///< index into EnergyAnalysis::points
     double hours = 0;
     Banded delivered_percent;              ///< 100 D/D_end: how much of what this drain delivers is gone
-    Banded delivered_error_pt;             ///< gauge - (100 - delivered depth)
+    Banded delivered_error_pt;             ///< gauge - (100 - share delivered)
     std::optional<Banded> stored_percent;  ///< 100 (D + P* t)/(D_end + P* T): how much of the stored energy is gone
     std::optional<Banded> stored_error_pt; ///< gauge - (100 - stored depth)
 };

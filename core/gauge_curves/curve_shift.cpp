@@ -128,7 +128,7 @@ void find_size(const Tested& tested, const GaugeCurve& later, const GaugeCurve& 
         if (i > 0 && std::abs(sum / count) <= std::abs(shift.size_pt)) continue;
         shift.size_pt = sum / count;
         shift.half_width_pt = normal_quantile((1 + coverage) / 2) * std::sqrt(variance) / count;
-        // Only the later drain's own delivered depth is a plain number for a reader.
+        // Only the later drain's own share delivered is a plain number for a reader.
         const CurveOverDepth stored(later, shift.no_load_draw_w), delivered(later, 0);
         const CurveOverDepth::Place place = stored.place(d.depth_percent[i]);
         shift.depth_percent = (1 - place.share) * delivered.depths()[place.point] + place.share * delivered.depths()[place.point + 1];

@@ -11,7 +11,7 @@ namespace ullage {
 struct CurveShift {
     double size_pt = 0;            ///< later less earlier, where they differ most
     double half_width_pt = 0;      ///< 95 % interval of size_pt
-    double depth_percent = 0;      ///< delivered depth (of the later drain) of that place
+    double depth_percent = 0;      ///< share delivered (of the later drain) of that place
     double resolution_pt = 0;      ///< 95 % half-width of one difference, with what an uneven gauge and the unknown P* may hide
     double chi_square = 0;         ///< of all differences, scaled to degrees_of_freedom
     double degrees_of_freedom = 0; ///< effective: differences share readings
@@ -25,7 +25,7 @@ inline constexpr double like_load_ratio = 1.25;
 /// … and at no common depth the shares of time gone differ by more than this: the load came in the same order.
 inline constexpr double like_time_share = 0.1;
 
-/// Largest difference of the shares of run time gone at the same delivered depth.
+/// Largest difference of the shares of run time gone at the same share delivered.
 [[nodiscard]] double time_share_difference(const GaugeCurve& earlier, const GaugeCurve& later);
 
 /// Compares two gauge curves at common depths: at the points of the one with fewer, the other by straight lines between its

@@ -34,7 +34,7 @@ struct GaugeCurve {
     /// Depth of every point in percent for a unit with this no-load draw: 100 (D + P*·t)/(D_end + P*·T); for 0 W the delivered
     /// depth.
     [[nodiscard]] std::vector<double> depths(double no_load_draw_w) const;
-    /// Gauge error s − (100 − delivered depth) of a point, points.
+    /// Gauge error s − (100 − share delivered) of a point, points.
     [[nodiscard]] double error_pt(std::size_t point) const;
     /// Half-width of the 95 % band of that error: the gauge's own step (rectangular, half a step) convolved with pairing and
     /// register step.

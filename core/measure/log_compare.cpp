@@ -38,12 +38,12 @@ std::string compare_with_log(const RunRecord& record, const MeasureOptions& opti
     if (!record.trace || record.trace->points.empty()) return {};
     const RunTrace& trace = *record.trace;
     if (!log_is_of_run_meter(record))
-        return "The log is of another meter than the run names, so that delivered energy rests on registers noted by hand; name the log's meter as "
+        return "The log is of another meter than the run names, so that delivered energy is based on registers noted by hand; name the log's meter as "
                "that of the run to use it.";
     std::string text;
     if (track.log && track.log->integrated) text = "Delivered energy is the integrated power of the log.";
     else if (track.log) text = "Delivered energy is that of the log's register at the noted moments.";
-    else if (track.usable()) text = "Delivered energy rests on registers noted by hand.";
+    else if (track.usable()) text = "Delivered energy is based on registers noted by hand.";
     if (trace.has_register) {
         const HandCheck check = hand_check(record, options);
         if (check.compared > 0)

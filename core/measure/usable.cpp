@@ -130,7 +130,7 @@ Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, co
     if (part.half_width_wh)
         half_width =
             scale * half_width_of_sum(part.gain_half_width_wh, independent_wh(*ends, part, record.unit.gauge_step_percent), options.coverage);
-    std::string reason = "assumes an honest gauge from " + percent_text(ends->from_percent) + " to " + percent_text(ends->to_percent);
+    std::string reason = "assumes an accurate gauge from " + percent_text(ends->from_percent) + " to " + percent_text(ends->to_percent);
     if (!record.run.started_full.has_value()) reason += "; whether it started full is not stated";
     else if (!*record.run.started_full) reason += "; it did not start full";
     if (record.run.end == RunEnd::still_running) reason += "; the run is still open";

@@ -8,13 +8,19 @@ namespace ullage {
 
 /// What stands in a reason between why something is not known and what the tester may do about it.
 inline constexpr std::string_view advice_mark = ": make ";
+/// How advice that has other words begins.
+inline constexpr std::string_view drain_advice = "; make a drain", gauge_advice = ": read the gauge more often",
+                                  repeat_advice = ": repeat an early drain";
 
-/// The reason without the advice at its end, which is for the tester and not for readers.
+/// The reason without the advice in it, each up to the next full stop or semicolon: it is for the tester and not for readers.
 [[nodiscard]] inline std::string without_advice(std::string_view reason) {
-    const auto at = reason.find(advice_mark);
-    if (at == std::string_view::npos) return std::string(reason);
-    const auto end = reason.find_first_of(";.", at);
-    return std::string(reason.substr(0, at)) + std::string(end == std::string_view::npos ? std::string_view() : reason.substr(end));
+    std::string told(reason);
+    for (const std::string_view mark : {advice_mark, drain_advice, gauge_advice, repeat_advice})
+        for (auto at = told.find(mark); at != std::string::npos; at = told.find(mark, at)) {
+            const auto end = told.find_first_of(";.", at + 1);
+            told.erase(at, end == std::string::npos ? std::string::npos : end - at);
+        }
+    return told;
 }
 
 } // namespace ullage

@@ -42,7 +42,7 @@ struct GaugeDrift {
 
 /// Compares the full drains of a unit run to run: each drain that has a gauge curve with the earliest one before it at a like
 /// load and temperature (mean loads within like_load_ratio, shares of time within like_time_share, like_temperatures_c). Two things are tested: Wh
-/// per gauge point (wh_per_point_change, threshold 1 %), and the gauge error curve against delivered depth (compare_curves, GaugeDrift::threshold
+/// per gauge point (wh_per_point_change, threshold 1 %), and the gauge error curve against share delivered (compare_curves, GaugeDrift::threshold
 /// after Bonferroni's correction for the number of comparisons).
 ///
 /// Only the curve convicts the gauge: Wh per point falls with ageing too. The energy moves where `energy` (test_drift over all

@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "base/quantity.h"
+#include "unit/advice.h"
 
 #include <algorithm>
 #include <cmath>
@@ -20,10 +21,11 @@ std::string runs_text(const UnitFit& fit, const DrainComparison& pair) {
 
 std::string why_not_known(const UnitFit& fit, const GaugeDrift& drift, std::size_t curves) {
     if (curves >= 2 && drift.like_pairs > 0)
-        return "of " + std::to_string(curves) + " full drains those at like loads were read at too few common depths: read the gauge more often";
+        return "of " + std::to_string(curves) + " full drains those at like loads were read at too few common depths" + std::string(gauge_advice);
     if (curves >= 2)
         return "no two of the " + std::to_string(curves) +
-               " full drains had like loads (mean loads within a factor of 1.25, in like order) at temperatures within 8 °C: repeat an early drain";
+               " full drains had like loads (mean loads within a factor of 1.25, in like order) at temperatures within 8 °C" +
+               std::string(repeat_advice);
     std::string text = "it takes two drains from full to cut-off with the gauge read at six depths or more; so far: " + std::to_string(curves);
     for (const DrainSummary& drain : fit.drains)
         if (drain.used && drain.kind == RunKind::drain && !drain.gauge_curve)
@@ -105,7 +107,7 @@ void put_into_words(const UnitFit& fit, const Drift& energy, std::size_t curves,
         const DrainComparison& lead = drift.comparisons[*drift.lead];
         drift.shift_pt = known(shift_key, "pt", lead.curve.size_pt, lead.curve.half_width_pt, Kind::measured,
                                "where the curves " + runs_text(fit, lead) + " differ most, at " + fixed_text(lead.curve.depth_percent, 0) +
-                                   " % of the delivered depth");
+                                   " % of the share delivered");
     }
     drift.sentence = verdict_sentence(fit, energy, drift);
 }

@@ -9,7 +9,7 @@
 namespace ullage {
 
 /// Both reference depths of a full drain as far as the unit is known: with the run's own no-load draw where its readings give
-/// one (GaugeAnalysis::depths), else with that of `fit`, all drains of the unit together. Without either, delivered depths
+/// one (GaugeAnalysis::depths), else with that of `fit`, all drains of the unit together. Without either, shares delivered
 /// alone; empty for a run that is no full drain.
 [[nodiscard]] std::vector<ReferenceDepth> known_depths(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& fit);
 

@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "base/quantity.h"
 #include "gauge/drain_series.h"
+#include "unit/advice.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,7 +14,7 @@ namespace {
 
 std::string why_no_split(const RunRecord& record, const EnergyAnalysis& energy) {
     if (record.run.kind != RunKind::drain && record.run.kind != RunKind::no_load_drain)
-        return "a " + std::string(run_kind_text(record.run.kind)) + " run does not tell it; make a drain";
+        return "a " + std::string(run_kind_text(record.run.kind)) + " run does not tell it" + std::string(drain_advice);
     if (record.unit.rated_energy_wh.value_or(0) <= 0) return "the rated energy of the unit is not stated";
     if (!record.run.started_full.value_or(false)) return "the run is not noted as started full";
     if (record.run.end != RunEnd::cut_off_seen && record.run.end != RunEnd::found_off)

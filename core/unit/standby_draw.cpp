@@ -41,7 +41,7 @@ Quantity by_gauge(const char* key, const RunRecord& record) {
     // Two readings of the gauge, each good to half a step: triangular.
     const double half_pt = step * (1 - std::sqrt(0.05));
     const double watts_per_pt = rated_wh / 100 / fall->hours;
-    std::string reason = fmt::format("run {}: the gauge fell from {} to {} % in {} h; assumes an honest gauge and the rated energy", record.number,
+    std::string reason = fmt::format("run {}: the gauge fell from {} to {} % in {} h; assumes an accurate gauge and the rated energy", record.number,
                                      exact_text(fall->first_percent), exact_text(fall->last_percent), fixed_text(fall->hours, 1));
     Quantity draw = known(key, "W", fall->drop_pt * watts_per_pt, half_pt * watts_per_pt, Kind::projected, std::move(reason));
     if (draw.lower && *draw.lower < 0) draw.lower = 0;

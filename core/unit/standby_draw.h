@@ -28,7 +28,7 @@ struct StandingDraw {
 ///
 /// Output on: the no-load draw of the unit's fit, else rated energy × gauge drop / hours of the latest no-load drain. Output off, from standby runs:
 /// the energy of the charge that came next and brought a unit that had stood full back to full, over the hours from the standby's start to the
-/// charge's, at the meter before the unit with the charging loss inside; else rated energy × gauge drop / hours, which assumes an honest gauge.
+/// charge's, at the meter before the unit with the charging loss inside; else rated energy × gauge drop / hours, which assumes an accurate gauge.
 /// Costs: what is not measured before the charger is divided by the round trip where that is known, else the charging loss is left out and said.
 struct StandingDraws {
     StandingDraw output_on, output_off;

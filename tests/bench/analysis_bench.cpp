@@ -51,7 +51,7 @@ namespace {
 
 using namespace ullage;
 
-/// A full drain of a 1000 Wh unit under a load that varies, read `count` times: an honest gauge of 1 % steps, a register of 1 Wh.
+/// A full drain of a 1000 Wh unit under a load that varies, read `count` times: an accurate gauge of 1 % steps, a register of 1 Wh.
 RunRecord long_run(std::size_t count) {
     RunRecord record;
     record.unit.uuid = "unit";

@@ -141,7 +141,7 @@ void find_planted_drift(std::uint64_t seeds, Report& report) {
         }
 }
 
-/// An ageing unit with an honest gauge must be called ageing, and ageing alone.
+/// An ageing unit with an accurate gauge must be called ageing, and ageing alone.
 void tell_ageing(std::uint64_t seeds, Report& report) {
     const std::uint64_t offset = 701'000'000;
     for (std::uint64_t seed = offset; seed < offset + seeds; ++seed) {

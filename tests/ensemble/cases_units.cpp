@@ -90,7 +90,7 @@ void run_units(std::uint64_t seeds, Report& report) {
             const LoadPrediction prediction = predict_at(fit, unit.unit, between_w);
             report.result(drains.name, "E* between runs", fit.deliverable_at_no_time_cost_wh, truth.deliverable_wh(), band);
             report.result(drains.name, "P* between runs", fit.no_load_draw_w, truth.no_load_draw_w(), band);
-            report.result(drains.name, "no-load endurance", fit.no_load_endurance_h, truth.run_time_h(0), band);
+            report.result(drains.name, "idle run time", fit.no_load_endurance_h, truth.run_time_h(0), band);
             report.result(drains.name, "deliverable at 120 W", prediction.deliverable_wh, truth.delivered_wh(between_w), band);
             report.result(drains.name, "run time at 120 W", prediction.run_time_h, truth.run_time_h(between_w), band);
         }

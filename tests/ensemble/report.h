@@ -49,7 +49,7 @@ public:
     void result(const std::string& case_name, const std::string& words, const Quantity& quantity, double truth, const Band& band = {});
     /// Whether a planted fault was found: 95 % or more must be.
     void planted(const std::string& case_name, const std::string& what, bool found, const std::string& example = {});
-    /// Whether an honest gauge was given a doubt or a fault: fewer than 1 % may be.
+    /// Whether an accurate gauge was given a doubt or a fault: fewer than 1 % may be.
     void honest(const std::string& case_name, bool convicted, const std::string& example = {});
 
     /// Both tables, as plain text or Markdown.

@@ -15,7 +15,7 @@ namespace ullage::test {
 
 /// A full drain of a unit of 1050 Wh and 1200 W by its label, with what differs from unit to unit drawn by the seed: battery 900 to 1050 Wh, own
 /// draw 6 to 16 W, 5 to 20 % lost with the load, the quadratic loss within the bounds of loss_fit.h. A meter of ±1 % and 1 Wh steps whose gain error
-/// is drawn within its limit; a reading about each twelfth of the time, noted to the minute; an honest gauge of 1 % steps.
+/// is drawn within its limit; a reading about each twelfth of the time, noted to the minute; an accurate gauge of 1 % steps.
 [[nodiscard]] RunSetup specimen_under(const LoadProfile& load, std::uint64_t seed);
 
 /// Readings about each `share` of the drain (0.08: some twelve).

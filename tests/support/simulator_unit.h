@@ -15,7 +15,7 @@ struct SimulatedUnit {
     double a = 1.1;           ///< battery power per watt delivered
     double b_per_w = 0;       ///< quadratic part, 1/W
 
-    /// E* = E_b/a: what would reach the socket if time cost nothing, Wh.
+    /// E* = E_b/a: what would reach the socket before the unit's own consumption, Wh.
     [[nodiscard]] double deliverable_wh() const { return battery_wh / a; }
     /// P* = p0/a: the no-load draw seen from the socket, W.
     [[nodiscard]] double no_load_draw_w() const { return p0_w / a; }

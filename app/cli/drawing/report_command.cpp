@@ -34,7 +34,7 @@ namespace {
 struct ReportArguments {
     std::string source, run, unit, output, paper, locale;
     std::vector<std::string> parts; ///< of a unit's report, by key; empty: all
-    bool compare = false, every_drain = false, in_short = false, with_photos = false, force = false, own_affairs = false;
+    bool compare = false, every_drain = false, in_short = false, with_photos = false, with_files = false, force = false, own_affairs = false;
     std::vector<std::string> columns;
     std::optional<double> at_load_w;
     double duty_percent = 100;
@@ -73,7 +73,8 @@ void add_options(CLI::App& command, ReportArguments& arguments) {
     add_sizing_options(command, arguments.choices);
     command.add_flag("--every-drain", arguments.every_drain, "in a comparison: a row for each drain instead of one for each unit")->needs(compare);
     auto* load =
-        command.add_option("--at-load", arguments.at_load_w, "in a comparison: common load, W; a unit that cannot be moved there stands as tested")
+        command
+            .add_option("--at-load", arguments.at_load_w, "in a comparison: common load, W; a unit that cannot be converted to it stays as tested")
             ->check(above_zero())
             ->needs(compare);
     command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
@@ -83,6 +84,7 @@ void add_options(CLI::App& command, ReportArguments& arguments) {
         ->needs(compare);
     command.add_flag("--with-private", arguments.own_affairs, "with what is the tester's own: tags, prices paid, remarks, advice");
     command.add_option("--output", arguments.output, "file to write; its ending, .pdf or .html, chooses the form");
+    command.add_flag("--with-files", arguments.with_files, "its tables (HTML) and pictures (PNG) as files too, in a folder beside it");
     add_force_option(command, arguments.force);
     command.add_option("--paper", arguments.paper, "a4 or letter")->check(CLI::IsMember({"a4", "letter"}));
     command.add_option("--locale", arguments.locale, "whose decimal sign is written, e.g. de_DE or en_US");
@@ -111,7 +113,9 @@ int write(const MadeReport& made, const ReportArguments& arguments, const std::s
     const Replacing replacing = replacing_of(arguments.force, {arguments.source, arguments.size, arguments.pv});
     if (const Result<void> written = write_report(made.report, made.pictures, QFile::decodeName(path.c_str()), look, replacing); !written)
         return refuse(err, written.error());
-    return print("the report stands in " + one_line(path) + '\n', out, err);
+    std::string saved = "report saved to " + one_line(path) + '\n';
+    if (arguments.with_files) saved += "its tables and pictures: " + one_line(utf8_of(report_files_folder(QFile::decodeName(path.c_str())))) + '\n';
+    return print(saved, out, err);
 }
 
 int report_run(const ReportArguments& arguments, const Casebook& casebook, const ReportOptions& options, const ReportLook& look, std::ostream& out,
@@ -244,7 +248,7 @@ int report_command(const ReportArguments& arguments, std::ostream& out, std::ost
     const Paper paper = arguments.paper.empty() ? paper_of(locale) : arguments.paper == "letter" ? Paper::letter : Paper::a4;
 
     ReportOptions options{decimal_sign_of(locale), SystemClock().now_ms(), machine_zone(), {}, arguments.own_affairs};
-    const ReportLook look{paper, options.decimal_sign};
+    const ReportLook look{paper, options.decimal_sign, {}, arguments.with_files};
     if (!arguments.size.empty()) return report_sizing(arguments, options, look, out, err);
     if (!arguments.pv.empty()) return report_pv(arguments, options, look, out, err);
     std::vector<std::string> notices;

@@ -33,8 +33,8 @@ namespace ullage {
 
 namespace {
 
+constexpr int percent_per_text_step = 10;
 constexpr int settling_ms = 25; ///< for layouts and texts that follow in a later turn of the event loop
-constexpr QSize tour_size(1280, 800);
 
 /// Shows the pages one after the other; `into` is empty where no picture is wanted.
 class Tour {
@@ -119,6 +119,8 @@ Result<void> empty_folder(const QString& folder) {
 
 struct TourArguments {
     std::string source, folder;
+    int width_px = 1280, height_px = 800, text_percent = 100;
+    bool dark = false;
 };
 
 int tour_command(const TourArguments& arguments, std::ostream& out, std::ostream& err) {
@@ -127,12 +129,14 @@ int tour_command(const TourArguments& arguments, std::ostream& out, std::ostream
         if (const auto made = empty_folder(into); !made) return refuse(err, made.error());
     const QTemporaryDir own; // the user's settings stay as they are
     Settings settings(own.filePath(QStringLiteral("settings.ini")));
+    settings.setTheme(arguments.dark ? Theme::dark : Theme::light);
+    settings.setTextStep((arguments.text_percent - 100) / percent_per_text_step);
     apply_appearance(*qApp, settings);
     const SystemClock clock;
     Document document(clock);
     DialogPrompts prompts;
     MainWindow window(document, settings, prompts);
-    window.resize(tour_size);
+    window.resize(arguments.width_px, arguments.height_px);
     window.show();
     window.openLogbook(QFile::decodeName(arguments.source.c_str()));
     if (!document.isOpen()) {
@@ -149,6 +153,12 @@ Command::Run read_tour(CLI::App& command) {
     const auto arguments = std::make_shared<TourArguments>();
     command.add_option("LOGBOOK", arguments->source, "logbook file")->required();
     command.add_option("--into", arguments->folder, "a new or empty folder: write a PNG of each page into it");
+    command.add_option("--width-px", arguments->width_px, "of the window")->check(CLI::Range(640, 7680))->capture_default_str();
+    command.add_option("--height-px", arguments->height_px, "of the window")->check(CLI::Range(480, 4320))->capture_default_str();
+    command.add_option("--text-percent", arguments->text_percent, "size of texts, of that of the desktop")
+        ->check(CLI::Range(100 + percent_per_text_step * Settings::least_text_step, 100 + percent_per_text_step * Settings::most_text_step))
+        ->capture_default_str();
+    command.add_flag("--dark", arguments->dark, "in the dark theme");
     return [arguments](std::ostream& out, std::ostream& err) { return tour_command(*arguments, out, err); };
 }
 

@@ -94,7 +94,8 @@ void add_compare(CLI::App& command, CompareArguments& arguments) {
     command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
     command.add_option("--load-list", arguments.load_list, "common load from a load list: its name in the logbook, or a file (.csv)")->excludes(load);
     auto* by_model = command.add_flag("--by-model", arguments.by_model, "the models that units name, by their specimens");
-    auto* pairs = command.add_flag("--pairs", arguments.pairs, "the differences between units: resolved by these meters or not")->excludes(by_model);
+    auto* pairs =
+        command.add_flag("--pairs", arguments.pairs, "the differences between units: clearly different or too close to call")->excludes(by_model);
     std::vector<std::string> figures;
     for (const PairFigure figure : all_pair_figures) figures.emplace_back(pair_figure_key(figure));
     command.add_option("--pairs-of", arguments.pairs_of, "figure that is compared")->check(CLI::IsMember(figures))->needs(pairs);

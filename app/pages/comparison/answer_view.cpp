@@ -19,7 +19,7 @@ namespace ullage {
 
 namespace {
 
-constexpr int most_lines = 5; ///< of text at once
+constexpr int most_lines = 10; ///< of text at once
 
 } // namespace
 

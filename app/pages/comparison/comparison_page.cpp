@@ -34,11 +34,17 @@
 
 namespace ullage {
 
+namespace {
+
+constexpr int most_pair_letters = 34; ///< of a line in a cell of the differences
+
+} // namespace
+
 ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* parent)
     : QWidget(parent), document_(document), prompts_(prompts), presenter_(document), choice_(new ComparisonChoice(this)),
       comparing_bar_(new ComparingBar(this)), answer_(new AnswerView(this)), model_(new TableModel(this)), pairs_model_(new PairsModel(this)),
       sorted_(new QSortFilterProxyModel(this)), about_label_(new QLabel(this)), remarks_label_(new QLabel(this)), pairs_label_(new QLabel(this)),
-      rows_group_(new QButtonGroup(this)), columns_button_(new QPushButton(tr("Columns…"), this)),
+      unknown_label_(new QLabel(this)), rows_group_(new QButtonGroup(this)), columns_button_(new QPushButton(tr("Columns…"), this)),
       copy_button_(new QPushButton(tr("Copy table"), this)), export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)),
       table_(new QTableView(this)), bars_(new BarChart(this)), pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)),
       errors_(new LineChart(this)), fractions_(new LineChart(this)), models_view_(new ModelsView(this)), refresh_timer_(new QTimer(this)) {
@@ -186,24 +192,29 @@ void ComparisonPage::fitPairs() {
     // By the longest text of each column: measuring all of them at every change of style would hold up the window.
     const QFontMetrics text(pairs_->font()), head(pairs_->horizontalHeader()->font());
     const int margin = 4 * spacing::grid_px;
+    int lines = 2;
     for (int column = 0; column < pairs_model_->columnCount(); ++column) {
         QString longest;
-        for (int row = 0; row < pairs_model_->rowCount(); ++row)
-            for (const QString& line : pairs_model_->index(row, column).data().toString().split(QLatin1Char('\n')))
-                if (line.size() > longest.size()) longest = line;
+        for (int row = 0; row < pairs_model_->rowCount(); ++row) {
+            int own_lines = 0;
+            for (const QString& line : pairs_model_->index(row, column).data().toString().split(QLatin1Char('\n'))) {
+                own_lines += 1 + static_cast<int>(line.size()) / most_pair_letters;
+                if (line.size() > longest.size()) longest = line.left(most_pair_letters);
+            }
+            lines = std::max(lines, own_lines);
+        }
         QFont bold = pairs_->font();
         bold.setBold(true);
         const int name = head.horizontalAdvance(pairs_model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
         pairs_->horizontalHeader()->resizeSection(column, std::max(QFontMetrics(bold).horizontalAdvance(longest), name) + margin);
     }
-    pairs_->verticalHeader()->setDefaultSectionSize(2 * text.height() + spacing::grid_px);
+    pairs_->verticalHeader()->setDefaultSectionSize(lines * text.height() + spacing::grid_px);
 }
 
 void ComparisonPage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() != QEvent::StyleChange && event->type() != QEvent::FontChange) return;
     QTimer::singleShot(0, this, [this] {
-        make_table(*table_); // its rows are as high as their text
         if (!isVisible()) return;
         fitColumns();
         fitPairs();

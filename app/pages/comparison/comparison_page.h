@@ -95,6 +95,7 @@ private:
     void showTable();
     void fitColumns();
     void fitWideColumns();
+    void fitTableHeight(); ///< few rows are all in sight; the page scrolls rather than they
     void fitPairs();
     void showPairs();
     [[nodiscard]] PairFigure pairFigure() const;
@@ -120,7 +121,7 @@ private:
     PairsModel* pairs_model_;
     QSortFilterProxyModel* sorted_;
     PageHead* head_ = nullptr;
-    QLabel *about_label_, *remarks_label_, *pairs_label_;
+    QLabel *about_label_, *remarks_label_, *pairs_label_, *unknown_label_;
     QButtonGroup* rows_group_;
     QPushButton *columns_button_, *copy_button_, *export_button_;
     VesselRow* vessels_;

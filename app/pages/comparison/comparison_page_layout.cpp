@@ -42,9 +42,8 @@ namespace ullage {
 namespace {
 
 constexpr int key_width_px = 300;
-constexpr int least_table_lines = 8;   ///< of text: the heads, two units and the scroll bar
-constexpr int least_levels_lines = 30; ///< of text: vessels, table and pictures; a page with less room scrolls
-constexpr int many_rows = 200;         ///< from which on what is typed may settle before the page follows
+constexpr int least_vessels_lines = 9, least_tabs_lines = 11; ///< of text; a page with less room scrolls
+constexpr int many_rows = 200;                                ///< from which on what is typed may settle before the page follows
 constexpr int settle_ms = 250;
 
 /// Remarks and key: never less high than their lines, which a scroll area would not ask for.
@@ -69,7 +68,11 @@ void ComparisonPage::build() {
     connect(choice_area->horizontalScrollBar(), &QScrollBar::rangeChanged, choice_area, [this, choice_area](int, int most) {
         choice_area->setMinimumHeight(choice_->sizeHint().height() + (most > 0 ? choice_area->horizontalScrollBar()->sizeHint().height() : 0));
     });
-    column->addWidget(choice_area);
+    auto* content = new QWidget(this);
+    auto* parts = new QVBoxLayout(content);
+    parts->setContentsMargins(0, 0, 0, 0);
+    parts->setSpacing(spacing::grid_px + 2);
+    parts->addWidget(choice_area);
     // While a filter is being typed, very many rows need not follow each letter.
     refresh_timer_->setSingleShot(true);
     connect(refresh_timer_, &QTimer::timeout, this, &ComparisonPage::refresh);
@@ -84,26 +87,34 @@ void ComparisonPage::build() {
         comparer().removeLogbook(path);
         tellChosenLogbooks();
     });
-    column->addWidget(others);
-    column->addWidget(comparing_bar_);
-    column->addWidget(answer_);
+    parts->addWidget(others);
+    parts->addWidget(comparing_bar_);
+    parts->addWidget(answer_);
     buildTable();
     auto* levels = new QSplitter(Qt::Vertical, this);
     levels->setObjectName(QStringLiteral("comparisonSplitter"));
     levels->setChildrenCollapsible(false);
-    levels->addWidget(buildVessels());
+    QWidget* vessels = buildVessels();
+    levels->addWidget(vessels);
     QFrame* table_panel = new_panel(levels);
     auto* table_column = new QVBoxLayout(table_panel);
     table_column->setContentsMargins(1, 1, 1, 1);
     table_column->addWidget(table_);
+    unknown_label_->setObjectName(QStringLiteral("unknownLabel"));
+    unknown_label_->setWordWrap(true);
+    unknown_label_->setTextFormat(Qt::PlainText);
+    unknown_label_->setContentsMargins(spacing::grid_px, 0, spacing::grid_px, spacing::half_px);
+    set_text_style(*unknown_label_, Tone::soft, TextSize::caption);
+    table_column->addWidget(unknown_label_);
     levels->addWidget(table_panel);
     levels->addWidget(buildTabs());
-    levels->setStretchFactor(0, 4);
-    levels->setStretchFactor(1, 3);
+    levels->setStretchFactor(0, 3);
+    levels->setStretchFactor(1, 2);
     levels->setStretchFactor(2, 3);
-    keep_lines(*table_, least_table_lines);
-    keep_lines(*levels, least_levels_lines);
-    column->addWidget(scrolling(*levels, this), 1);
+    keep_lines(*vessels, least_vessels_lines);
+    keep_lines(*tabs_, least_tabs_lines);
+    parts->addWidget(levels, 1);
+    column->addWidget(scrolling(*content, this), 1);
 }
 
 QWidget* ComparisonPage::buildHead() {
@@ -204,7 +215,7 @@ QWidget* ComparisonPage::buildPairs() {
     column->setContentsMargins(spacing::grid_px, spacing::half_px, 0, 0);
     column->setSpacing(spacing::half_px);
     auto* line = new QHBoxLayout;
-    auto* label = new QLabel(tr("how far the row's unit exceeds the column's in"), part);
+    auto* label = new QLabel(tr("how much more or less the unit of a row has in"), part);
     set_text_style(*label, Tone::soft);
     figure_combo_->setObjectName(QStringLiteral("pairFigureCombo"));
     figure_combo_->setAccessibleName(tr("Figure in which units are held against each other"));
@@ -224,6 +235,7 @@ QWidget* ComparisonPage::buildPairs() {
     pairs_->setAccessibleName(tr("Differences between units"));
     pairs_->setModel(pairs_model_);
     make_table(*pairs_);
+    pairs_->setWordWrap(true); // why two are not comparable
     pairs_->setSelectionBehavior(QAbstractItemView::SelectItems);
     pairs_->verticalHeader()->show();
     column->addWidget(pairs_, 1);

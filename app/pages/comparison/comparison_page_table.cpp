@@ -14,6 +14,7 @@
 
 #include <QHeaderView>
 #include <QMenu>
+#include <QScrollBar>
 #include <QSortFilterProxyModel>
 #include <QTableView>
 #include <QTimer>
@@ -27,6 +28,33 @@ namespace ullage {
 namespace {
 
 constexpr int least_sentence_letters = 20; ///< in a column of sentences
+constexpr std::size_t most_told_reasons = 3;
+constexpr int most_whole_rows = 8; ///< that are in sight without scrolling the table
+
+/// "Not known of Tarrow 2k: no-load draw (there is one drain only, at 178 W)." for each unit and reason in the table.
+QString unknown_words(const Table& table) {
+    const auto unit_at = std::ranges::find(table.columns, "unit", &TableColumn::key) - table.columns.begin();
+    std::vector<std::pair<QString, QString>> told; // unit and reason
+    std::vector<QStringList> titles;
+    for (const TableRow& row : table.rows)
+        for (std::size_t column = 0; column < row.size(); ++column) {
+            const auto* quantity = std::get_if<Quantity>(&row[column]);
+            if (!quantity || quantity->kind != Kind::not_known || quantity->reason.empty()) continue;
+            const auto* unit = std::get_if<std::string>(&row[static_cast<std::size_t>(unit_at)]);
+            const std::pair key(unit ? text_of(*unit) : QString(), text_of(quantity->reason));
+            const auto at = static_cast<std::size_t>(std::ranges::find(told, key) - told.begin());
+            if (at == told.size()) {
+                told.push_back(key);
+                titles.emplace_back();
+            }
+            titles[at] << text_of(table.columns[column].title);
+        }
+    QStringList sentences;
+    for (std::size_t n = 0; n < std::min(told.size(), most_told_reasons); ++n)
+        sentences << ComparisonPage::tr("Not known of %1: %2 (%3).").arg(told[n].first, titles[n].join(QStringLiteral(", ")), told[n].second);
+    if (told.size() > most_told_reasons) sentences << ComparisonPage::tr("Each other cell tells its reason when pointed at.");
+    return sentences.join(QLatin1Char('\n'));
+}
 
 } // namespace
 
@@ -63,6 +91,14 @@ void ComparisonPage::showTable() {
     for (int place = 0; place < heads->count(); ++place) heads->moveSection(heads->visualIndex(place), place);
     arranging_ = false;
     fitColumns();
+    unknown_label_->setText(unknown_words(model_->table()));
+    unknown_label_->setVisible(!unknown_label_->text().isEmpty());
+}
+
+void ComparisonPage::fitTableHeight() {
+    int height = table_->horizontalHeader()->sizeHint().height() + table_->horizontalScrollBar()->sizeHint().height() + 2 * table_->frameWidth();
+    for (int row = 0; row < std::min(sorted_->rowCount(), most_whole_rows); ++row) height += table_->rowHeight(row);
+    table_->setMinimumHeight(height);
 }
 
 void ComparisonPage::fitColumns() {
@@ -72,6 +108,7 @@ void ComparisonPage::fitColumns() {
     table_->horizontalHeader()->setSortIndicatorShown(true);
     table_->horizontalHeader()->setStretchLastSection(false);
     fitWideColumns();
+    fitTableHeight();
 }
 
 void ComparisonPage::fitWideColumns() {

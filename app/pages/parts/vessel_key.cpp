@@ -63,7 +63,7 @@ VesselKey::VesselKey(QWidget* parent) : QWidget(parent) {
         {Part::delivered, tr("delivered at the socket; the bracket is the 95\u00a0% interval")},
         {Part::no_load, tr("taken by the no-load draw, where that is known")},
         {Part::missing, tr("missing: own draw, conversion, or less than the label; one run cannot separate them")},
-        {Part::expected, tr("what is commonly seen at the socket, 75 to 80\u00a0% of rated")},
+        {Part::expected, tr("typical at the socket (common practice, no source), 75 to 80\u00a0% of rated")},
     };
     int row = 1;
     for (const auto& [part, words] : parts) {

@@ -47,7 +47,7 @@ void add_said(std::vector<FindingItem>& items, const std::string& text, bool kno
     items.push_back({known ? FindingItem::Sort::note : FindingItem::Sort::not_known, said, {}, {}});
 }
 
-/// Whether a straight gauge explains the readings; slope and Wh per gauge point stand below as its evidence.
+/// Whether a linear gauge explains the readings; slope and Wh per gauge point stand below as its evidence.
 void add_line_test(std::vector<FindingItem>& items, const RunAnalysis& analysis) {
     QStringList evidence;
     for (const char* key : {"line_slope", "wh_per_gauge_point"}) {
@@ -109,7 +109,7 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
     add_unknown(items, tr("Wh per gauge point"), analysis.energy.wh_per_gauge_point);
     if (!analysis.gauge.line && !analysis.gauge.line_reason.empty())
         items.push_back(
-            {FindingItem::Sort::not_known, sentence(tr("Whether a straight gauge fits: %1").arg(text_of(analysis.gauge.line_reason))), {}, {}});
+            {FindingItem::Sort::not_known, sentence(tr("Whether a linear gauge fits: %1").arg(text_of(analysis.gauge.line_reason))), {}, {}});
     if (analysis.gauge.line) add_line_test(items, analysis);
     if (split) add_said(items, split->sentence, split->rest_wh.kind != Kind::not_known);
     add_said(items, analysis.gauge.losses.sentence, analysis.gauge.losses.known());

@@ -166,6 +166,12 @@ void RunPage::placeResults(bool as_tab) {
         results_->show();
     }
     results_panel_->setVisible(!as_tab);
+    // A tab is high and narrow: beside the figure the findings would be a slit.
+    auto* line = static_cast<QBoxLayout*>(results_->layout());
+    line->setDirection(as_tab ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    QWidget* usable = line->itemAt(0)->widget();
+    line->setStretchFactor(usable, as_tab ? 0 : 1);
+    usable->setSizePolicy(QSizePolicy::Preferred, as_tab ? QSizePolicy::Maximum : QSizePolicy::Preferred);
 }
 
 void RunPage::placeAccounts(bool as_tab) {

@@ -15,6 +15,7 @@
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QResizeEvent>
 #include <QScrollArea>
 #include <QStyle>
 #include <QTabBar>
@@ -28,6 +29,7 @@ namespace ullage {
 namespace {
 
 constexpr int words_width_px = 296;
+constexpr int chart_lines = 14; ///< of text, at least
 
 } // namespace
 
@@ -49,11 +51,20 @@ UnitFitView::UnitFitView(QWidget* parent)
     tabs_->addTab(usable_chart_, tr("Usable fraction"));
     tabs_->addTab(run_time_chart_, tr("Run time"));
     tabs_->addTab(gauge_chart_, tr("Gauge error"));
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(1, 1, 1, 1);
-    row->setSpacing(0);
-    row->addWidget(makeWords());
-    row->addWidget(tabs_, 1);
+    row_ = new QHBoxLayout(this);
+    row_->setContentsMargins(1, 1, 1, 1);
+    row_->setSpacing(0);
+    row_->addWidget(makeWords());
+    row_->addWidget(tabs_, 1);
+    keep_lines(*tabs_, chart_lines);
+    tabs_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored); // the page shares out the room there is, rather than scroll for more
+}
+
+void UnitFitView::setStacked(bool stacked) {
+    const auto direction = stacked ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight;
+    if (row_->direction() == direction) return;
+    row_->setDirection(direction);
+    fitWords();
 }
 
 QWidget* UnitFitView::makeWords() {
@@ -65,8 +76,8 @@ QWidget* UnitFitView::makeWords() {
     figures->setVerticalSpacing(2);
     figures->setColumnStretch(2, 1);
     draw_ = makeFigure(QStringLiteral("noLoadDraw"), tr("no-load draw"), *figures, 0);
-    energy_ = makeFigure(QStringLiteral("noTimeCostEnergy"), tr("energy at no time cost"), *figures, 1);
-    endurance_ = makeFigure(QStringLiteral("noLoadEndurance"), tr("no-load endurance"), *figures, 2);
+    energy_ = makeFigure(QStringLiteral("noTimeCostEnergy"), tr("energy before own consumption"), *figures, 1);
+    endurance_ = makeFigure(QStringLiteral("noLoadEndurance"), tr("idle run time"), *figures, 2);
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(spacing::page_margin_px, spacing::panel_gap_px, spacing::page_margin_px, spacing::panel_gap_px);
     column->setSpacing(spacing::grid_px);
@@ -82,9 +93,22 @@ QWidget* UnitFitView::makeWords() {
 }
 
 void UnitFitView::fitWords() {
+    if (row_->direction() == QBoxLayout::TopToBottom) {
+        words_area_->setMinimumWidth(0);
+        words_area_->setMaximumWidth(QWIDGETSIZE_MAX);
+        words_area_->setFixedHeight(words_area_->widget()->layout()->totalHeightForWidth(width() - 2));
+        return;
+    }
+    words_area_->setMinimumHeight(0);
+    words_area_->setMaximumHeight(QWIDGETSIZE_MAX);
     // Figures do not wrap, so the widest line of them sets the width.
     const int bar_px = style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, words_area_);
     words_area_->setFixedWidth(std::max(words_width_px, words_area_->widget()->minimumSizeHint().width() + bar_px));
+}
+
+void UnitFitView::resizeEvent(QResizeEvent* event) {
+    QFrame::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width()) fitWords();
 }
 
 void UnitFitView::showEvent(QShowEvent* event) {
@@ -158,6 +182,7 @@ void UnitFitView::setUnit(const UnitAnalysis& analysis, const std::vector<Measur
         chart->resetZoom();
         chart->setAccessibleName(chart->content().description);
     }
+    if (isVisible()) fitWords();
 }
 
 QString unused_runs_text(const UnitFit& fit) {

@@ -8,6 +8,7 @@
 
 #include <vector>
 
+class QBoxLayout;
 class QGridLayout;
 class QLabel;
 class QScrollArea;
@@ -27,8 +28,11 @@ public:
 
     /// `drains`: those of the fit that are used, as the charts show them.
     void setUnit(const UnitAnalysis& analysis, const std::vector<MeasuredDrain>& drains);
+    /// Whether the curves stand below the words, where both beside one another have no room.
+    void setStacked(bool stacked);
 
 protected:
+    void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
 
@@ -43,6 +47,7 @@ private:
 
     Figure draw_, energy_, endurance_;
     QLabel *repeats_, *sentence_, *next_, *drift_, *gauge_drift_, *off_chart_, *unused_;
+    QBoxLayout* row_ = nullptr;
     QScrollArea* words_area_ = nullptr;
     QTabWidget* tabs_;
     LineChart *usable_chart_, *run_time_chart_, *gauge_chart_;

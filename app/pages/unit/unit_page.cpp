@@ -22,19 +22,26 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QResizeEvent>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace ullage {
 
 namespace {
 
 constexpr int vessel_panel_px = 260;
-/// Lines of text that the levels need at least; a page with less room scrolls.
-constexpr int fit_lines = 12, runs_lines = 5;
+constexpr int most_whole_runs = 8; ///< that are in sight without scrolling their table
+constexpr int least_runs = 3;      ///< that there is room for
+constexpr int narrow_letters = 92; ///< a page with room for fewer puts its parts below one another
+constexpr int stacked_vessel_lines = 18;
 
 } // namespace
 
@@ -43,38 +50,38 @@ UnitPage::UnitPage(Document& document, QWidget* parent)
       claims_(new QGridLayout), fit_(new UnitFitView), vessel_(new VesselRow), vessel_words_(new QLabel), runs_(new QTableView),
       below_(new QTabWidget), tested_(new ClaimsView) {
     setObjectName(QStringLiteral("unitPage"));
-    auto* top = new QHBoxLayout;
-    top->setSpacing(spacing::panel_gap_px);
+    top_ = new QHBoxLayout;
+    top_->setSpacing(spacing::panel_gap_px);
     auto* left = new QVBoxLayout;
     left->setSpacing(spacing::grid_px + 2);
     left->addWidget(makeClaims());
     left->addWidget(fit_, 1);
-    top->addLayout(left, 1);
-    auto* picture = new QFrame;
-    make_panel(*picture);
-    picture->setFixedWidth(vessel_panel_px);
-    auto* picture_column = new QVBoxLayout(picture);
+    top_->addLayout(left, 1);
+    vessel_panel_ = new QFrame;
+    vessel_panel_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
+    make_panel(*vessel_panel_);
+    auto* picture_column = new QVBoxLayout(vessel_panel_);
     picture_column->setContentsMargins(spacing::grid_px, spacing::grid_px, spacing::grid_px, spacing::panel_gap_px);
     picture_column->addWidget(vessel_, 1);
     vessel_words_->setWordWrap(true);
     vessel_words_->setAlignment(Qt::AlignHCenter);
     set_text_style(*vessel_words_, Tone::soft, TextSize::caption);
     picture_column->addWidget(vessel_words_);
-    top->addWidget(picture);
+    top_->addWidget(vessel_panel_);
 
     auto* content = new QWidget;
     auto* levels = new QVBoxLayout(content);
     levels->setContentsMargins(0, 0, 0, 0);
     levels->setSpacing(spacing::grid_px + 2);
-    levels->addLayout(top, 3);
+    levels->addLayout(top_, 3);
     levels->addWidget(makeRuns(), 1);
     auto* page = new QVBoxLayout(this);
     page->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px - 2, spacing::page_margin_px, spacing::grid_px);
     page->setSpacing(spacing::grid_px + 2);
     page->addWidget(makeHead());
-    page->addWidget(scrolling(*content, this), 1);
-    keep_lines(*fit_, fit_lines);
-    keep_lines(*runs_, runs_lines);
+    levels_ = scrolling(*content, this);
+    levels_->setObjectName(QStringLiteral("unitLevels"));
+    page->addWidget(levels_, 1);
 
     for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged})
         connect(&document_, signal, this, &UnitPage::refresh);
@@ -166,11 +173,10 @@ QWidget* UnitPage::makeRuns() {
     below_->addTab(panel, tr("Runs"));
     below_->addTab(scroll, tr("Claims tested"));
     connect(below_, &QTabWidget::currentChanged, this, [this](int tab) {
-        // The claims with their evidence need the room of the curves; what they show is worked out only when somebody looks.
-        fit_->setVisible(tab == 0);
-        auto* page = static_cast<QVBoxLayout*>(layout());
-        page->setStretch(1, tab == 0 ? 3 : 0);
-        fillTested();
+        fillTested(); // what they show is worked out only when somebody looks
+        arrangeLevels();
+        // Claims with their evidence are long: they come into sight where the page is too low for both.
+        if (tab == 1) QTimer::singleShot(0, this, [this] { levels_->ensureWidgetVisible(below_, 0, 0); });
     });
     connect(tested_, &ClaimsView::priceChanged, this, [this] {
         fillTested();
@@ -204,6 +210,42 @@ void UnitPage::refresh() {
     report_->setEnabled(!runs.empty());
     empty_->setVisible(runs.empty());
     arrangeColumns();
+    arrangeLevels();
+}
+
+void UnitPage::arrangeLevels() {
+    const bool narrow = width() < narrow_letters * fontMetrics().averageCharWidth();
+    top_->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    fit_->setStacked(narrow);
+    vessel_panel_->setMinimumWidth(narrow ? 0 : vessel_panel_px);
+    vessel_panel_->setMaximumWidth(narrow ? QWIDGETSIZE_MAX : vessel_panel_px);
+    vessel_panel_->setMinimumHeight(narrow ? stacked_vessel_lines * fontMetrics().height() : 0);
+    int below = 0;
+    if (below_->currentIndex() == 0) {
+        const int row_height = runs_->verticalHeader()->defaultSectionSize();
+        below = runs_->horizontalHeader()->sizeHint().height() + runs_->horizontalScrollBar()->sizeHint().height() + 2 +
+                std::clamp(model_->rowCount(), least_runs, most_whole_runs) * row_height;
+        if (!empty_->isHidden()) below = empty_->heightForWidth(std::max(1, below_->width()));
+    } else {
+        below = tested_->layout()->totalHeightForWidth(std::max(1, below_->width() - spacing::page_margin_px));
+    }
+    below_->setMinimumHeight(below_->tabBar()->sizeHint().height() + below);
+}
+
+void UnitPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() != QEvent::StyleChange && event->type() != QEvent::FontChange) return;
+    QTimer::singleShot(0, this, [this] { arrangeLevels(); });
+}
+
+void UnitPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width()) arrangeLevels();
+}
+
+void UnitPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    arrangeLevels(); // only now the page has the size of text that it is shown with
 }
 
 void UnitPage::fillClaims(const Unit& unit) {

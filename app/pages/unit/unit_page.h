@@ -7,9 +7,12 @@
 
 #include <string>
 
+class QBoxLayout;
+class QFrame;
 class QGridLayout;
 class QLabel;
 class QPushButton;
+class QScrollArea;
 class QTableView;
 class QTabWidget;
 
@@ -39,6 +42,11 @@ signals:
     void runChosen(const QString& runUuid);
     void kwhPriceTyped(const QString& text);
 
+protected:
+    void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+
 private:
     QWidget* makeHead();
     QWidget* makeClaims();
@@ -49,6 +57,7 @@ private:
     void fillFit(const Unit& unit);
     void fillTested();
     void arrangeColumns();
+    void arrangeLevels(); ///< by the room that the page has for its letters
 
     Document& document_;
     std::string unit_uuid_;
@@ -61,6 +70,9 @@ private:
     QTableView* runs_;
     QPushButton* report_ = nullptr;
     QTabWidget* below_;
+    QBoxLayout* top_ = nullptr; ///< what is claimed and what all drains say, and the vessel
+    QFrame* vessel_panel_ = nullptr;
+    QScrollArea* levels_ = nullptr; ///< all below the head
     ClaimsView* tested_;
 };
 

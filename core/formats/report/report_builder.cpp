@@ -3,6 +3,7 @@
 
 #include "base/version.h"
 #include "formats/text/quantity_title.h"
+#include "unit/advice.h"
 
 #include <fmt/format.h>
 
@@ -19,8 +20,14 @@ ReportBuilder::ReportBuilder(const std::vector<ReportedRun>& runs, const ReportO
     }
     // A name that is only digits ("12") would keep numbers from their form.
     std::erase_if(form.names, [](const std::string& name) { return name.find_first_not_of("0123456789., ") == std::string::npos; });
+    report.names = form.names;
     report.made = fmt::format("made {}, {} ({}) by Ullage {}", date_text(options.made_ms, options.zone), clock_text(options.made_ms, options.zone),
                               zone_exists(options.zone) ? options.zone : "UTC", program_version());
+}
+
+void ReportBuilder::heading(int level, std::string text) {
+    heading_ = text;
+    report.blocks.emplace_back(ReportHeading{level, std::move(text)});
 }
 
 void ReportBuilder::paragraph(std::string_view text, std::string lead) {
@@ -29,10 +36,18 @@ void ReportBuilder::paragraph(std::string_view text, std::string lead) {
 
 void ReportBuilder::picture(std::string key, std::string caption) { report.blocks.emplace_back(ReportPicture{std::move(key), std::move(caption)}); }
 
-void ReportBuilder::table(const Table& table) {
-    if (table.rows.empty()) return;
-    ReportTable block{table.title, printed_in_form(table, form), {}, table_text(table, TableFormat::csv)};
-    for (const std::string& remark : table.remarks) block.remarks.push_back(form.apply(remark));
+std::string ReportBuilder::told(std::string_view words) const { return own_affairs ? std::string(words) : without_advice(words); }
+
+void ReportBuilder::table(const Table& given) {
+    if (given.rows.empty()) return;
+    auto whole = std::make_shared<Table>(given);
+    for (TableRow& row : whole->rows)
+        for (TableCell& cell : row)
+            if (auto* quantity = std::get_if<Quantity>(&cell)) quantity->reason = told(quantity->reason);
+    if (whole->title.empty()) whole->title = heading_;
+    ReportTable block{given.title, printed_in_form(*whole, form), {}, {}};
+    for (const std::string& remark : given.remarks) block.remarks.push_back(form.apply(remark));
+    block.whole = std::move(whole);
     report.blocks.emplace_back(std::move(block));
 }
 

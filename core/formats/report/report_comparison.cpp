@@ -6,7 +6,6 @@
 #include "formats/results/comparison_table.h"
 #include "formats/results/unit_tables.h"
 #include "formats/text/safety_words.h"
-#include "unit/advice.h"
 
 #include <fmt/format.h>
 
@@ -55,7 +54,7 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
     add_comparison_tables(builder, comparison, fair, options);
     add_pairs_summary(builder, pairs);
     for (const auto* remarks : {&fair.remarks, &comparison.remarks})
-        for (const std::string& remark : *remarks) builder.paragraph(builder.own_affairs ? remark : without_advice(remark));
+        for (const std::string& remark : *remarks) builder.paragraph(builder.told(remark));
     builder.paragraph(std::string(specimen_words));
     builder.picture(
         std::string(report_vessels_key),
@@ -63,19 +62,20 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
             "Units as vessels at one height scale, {}: the height is the rated energy, filled what {}, hatched what the unit's own draw takes "
             "where that is known.",
             where_text(fair), fair.load ? "is deliverable" : "was delivered"));
-    builder.picture(std::string(report_bars_key),
-                    fair.load ? fmt::format("Usable fraction {} with its 95 % interval; grey where the unit stands as tested.", where_text(fair))
-                              : std::string("Usable fraction with its 95 % interval, each at the load of its run."));
+    builder.picture(
+        std::string(report_bars_key),
+        fair.load ? fmt::format("Usable fraction {} with its 95 % interval; grey where the unit is as tested, at another load.", where_text(fair))
+                  : std::string("Usable fraction with its 95 % interval, each at the load of its run."));
 }
 
 void add_unit(ReportBuilder& builder, const UnitAnalysis& unit) {
     builder.section(unit.unit.name);
     builder.paragraph(repeats_sentence(unit.fit.repeats, unit.fit.options));
-    builder.paragraph(builder.own_affairs ? unit.fit.sentence : without_advice(unit.fit.sentence));
+    builder.paragraph(builder.told(unit.fit.sentence));
     builder.table(predictions_table(unit));
     if (builder.own_affairs) builder.paragraph(unit.next_run_sentence, "Next run");
     builder.paragraph(unit.drift.sentence, "Drift");
-    builder.paragraph(unit.gauge_drift.sentence, "Gauge from run to run");
+    builder.paragraph(builder.told(unit.gauge_drift.sentence), "Gauge from run to run");
 }
 
 std::vector<NamedQuantity> quantities_of(const std::vector<ReportedRun>& runs, const std::vector<UnitAnalysis>& units) {

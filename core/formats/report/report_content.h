@@ -6,6 +6,7 @@
 #include "formats/tables/table_printed.h"
 #include "unit/unit_analysis.h"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
@@ -43,8 +44,8 @@ struct ReportFigures {
 struct ReportTable {
     std::string title; ///< may be empty
     PrintedTable table;
-    std::vector<std::string> remarks; ///< below the table
-    std::string csv{};                ///< the same with numbers in full, for whoever works on with them
+    std::vector<std::string> remarks;     ///< below the table
+    std::shared_ptr<const Table> whole{}; ///< the same with numbers in full and a title, for whoever works on with them
 };
 
 /// A drawing that the writer is given under this key (see report_picture_key); one that it is not given is left out.
@@ -72,6 +73,7 @@ struct Report {
     std::string subtitle; ///< maker, number of the run
     std::string made;     ///< "made 16 May 2027, 10:12 by Ullage 0.1.0"
     std::vector<ReportBlock> blocks;
+    std::vector<std::string> names{}; ///< of the units and meters that it speaks of: no line should end within one
 };
 
 /// A run that a report shows; both pointers must outlive the making of the report and are not null.

@@ -2,7 +2,6 @@
 // What cannot be known, or is less than measured, each with its reason.
 #include "formats/report/inside/report_parts.h"
 #include "formats/text/quantity_title.h"
-#include "unit/advice.h"
 
 #include <algorithm>
 
@@ -19,7 +18,7 @@ bool needs_a_reason(const Quantity& quantity) {
 
 std::string reason_of(const ReportBuilder& builder, const Quantity& quantity) {
     if (quantity.reason.empty()) return "no reason was given";
-    return builder.own_affairs ? quantity.reason : without_advice(quantity.reason);
+    return builder.told(quantity.reason);
 }
 
 std::string how_far(const Quantity& quantity) { return quantity.kind == Kind::measured ? "no interval" : std::string(kind_text(quantity.kind)); }
@@ -30,7 +29,7 @@ void add_not_known(ReportBuilder& builder, const std::vector<NamedQuantity>& qua
     const bool named = std::ranges::any_of(quantities, [](const NamedQuantity& each) { return !each.whose.empty(); });
     Table table;
     if (named) table.columns.push_back({"whose", "of", {}, Content::text, 0});
-    for (const char* title : {"result", "value", "how far", "reason"}) table.columns.push_back({title, title, {}, Content::text, 0});
+    for (const char* title : {"result", "value", "status", "reason"}) table.columns.push_back({title, title, {}, Content::text, 0});
     for (const auto& [whose, quantity] : quantities) {
         if (!needs_a_reason(quantity)) continue;
         auto& row = table.rows.emplace_back();

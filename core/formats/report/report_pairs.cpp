@@ -16,11 +16,6 @@ using Content = TableColumn::Content;
 
 constexpr std::size_t most_named = 12; ///< pairs in one sentence; beyond, the table tells the rest
 
-std::string verdict_words(const PairVerdict& pair) {
-    if (pair.difference.kind == Kind::not_known) return "not known";
-    return pair.resolved ? "resolved" : "not resolved by these meters";
-}
-
 /// "A and B (why); C and D (why)" of the pairs that `of` is true for; `total` counts them all.
 template <class Of, class Why>
 std::string pairs_text(const ReportedPairs& pairs, Of of, Why why, std::size_t& total) {
@@ -58,8 +53,8 @@ void add_pairs_summary(ReportBuilder& builder, const ReportedPairs& pairs) {
     const std::string apart = pairs_text(
         pairs, [](const PairVerdict& pair) { return pair.difference.kind == Kind::not_known; },
         [](const PairVerdict& pair) { return pair.difference.reason; }, unknown);
-    if (unresolved > 0) builder.paragraph(close + ". Neither of such a pair may be called better.", "Not resolved by these meters");
-    if (unknown > 0) builder.paragraph(apart + '.', "Not held against each other");
+    if (unresolved > 0) builder.paragraph(close + ". Neither of such a pair may be called better.", "Too close to call with these meters");
+    if (unknown > 0) builder.paragraph(apart + '.', "Not comparable");
     if (unresolved == 0 && unknown == 0)
         builder.paragraph(pairs.total == 1 ? "The difference between the two units is larger than these meters leave open."
                                            : "Every difference between these units is larger than these meters leave open.");
@@ -76,7 +71,7 @@ void add_pairs(ReportBuilder& builder, const FairComparison& fair, const Reporte
         return;
     }
     builder.paragraph(fmt::format(
-        "Usable fraction {}, the first unit less the second, with its U95: half the width of its 95 % interval. A difference is resolved when "
+        "Usable fraction {}, the first unit less the second, with its U95: half the width of its 95 % interval. Two units are clearly different when "
         "that interval does not hold 0. Where one meter measured both units the error of its gain is counted once and cancels as far as "
         "the two are alike; the gains of two meters do not cancel.",
         fair.load ? "at " + common_load_text(*fair.load) : std::string("as tested, each at its own load")));
@@ -90,7 +85,7 @@ void add_pairs(ReportBuilder& builder, const FairComparison& fair, const Reporte
         Quantity difference = pair.difference;
         if (difference.value) difference.kind = Kind::measured; // how far each fraction is known stands in the comparison
         const bool known = difference.kind != Kind::not_known;
-        table.rows.push_back({pairs.names[pair.first], pairs.names[pair.second], std::move(difference), verdict_words(pair),
+        table.rows.push_back({pairs.names[pair.first], pairs.names[pair.second], std::move(difference), std::string(pair_verdict_text(pair)),
                               std::string(!known              ? ""
                                           : pair.shared_meter ? "yes: its gain cancels"
                                                               : "no")});

@@ -8,8 +8,6 @@
 #include "formats/text/safety_words.h"
 #include "unit/loss_split.h"
 
-#include "unit/advice.h"
-
 #include <fmt/format.h>
 
 namespace ullage {
@@ -71,7 +69,7 @@ void add_summary(ReportBuilder& builder, const ReportedRun& run, const LossSplit
 void add_results(ReportBuilder& builder, const std::vector<NamedQuantity>& quantities) {
     builder.chapter("Results");
     Table table;
-    for (const char* title : {"result", "value", "how far known"}) table.columns.push_back({title, title, {}, Content::text, 0});
+    for (const char* title : {"result", "value", "status"}) table.columns.push_back({title, title, {}, Content::text, 0});
     for (const auto& [whose, quantity] : quantities)
         table.rows.push_back({quantity_title(quantity.key), builder.form.apply(value_text(quantity)), std::string(kind_text(quantity.kind))});
     table.remarks.push_back("After ± stands half the width of an interval meant to cover 95 %.");
@@ -107,7 +105,7 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     for (const std::string& remark : run.analysis->energy.meter_remarks) builder.paragraph(remark, "Meter");
     add_assumed_of_register(builder, run);
     builder.paragraph(repeats_sentence(unit_fit.repeats, unit_fit.options), "Repeats");
-    builder.paragraph(builder.own_affairs ? unit_fit.sentence : without_advice(unit_fit.sentence), "All drains of this unit together");
+    builder.paragraph(builder.told(unit_fit.sentence), "All drains of this unit together");
     add_not_known(builder, quantities);
     builder.chapter("Charts");
     add_charts(builder, run);

@@ -152,7 +152,7 @@ Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOpt
     Table table;
     table.columns = {{"title", "comparison", {}, Content::text, 0}, {"value", "string or array", {}, Content::number, 1},
                      {"limit", "limit", {}, Content::number, 1},    {"margin", "margin", {}, Content::number, 1},
-                     {"outcome", "outcome", {}, Content::text, 0},  {"sentence", "rests on", {}, Content::text, 0}};
+                     {"outcome", "outcome", {}, Content::text, 0},  {"sentence", "based on", {}, Content::text, 0}};
     for (const PvComparison& each : check.comparisons) {
         const auto cell = [&each](const char* key, const std::optional<double>& value) {
             return value ? known(key, each.unit, *value, std::nullopt, Kind::measured, "from stated figures")

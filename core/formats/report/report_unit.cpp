@@ -132,7 +132,7 @@ void add_drains(ReportBuilder& builder, const ReportedUnit& unit) {
     add_drain_table(builder, unit);
     const UnitFit& fit = unit.analysis->fit;
     builder.paragraph(repeats_sentence(fit.repeats, fit.options), "Repeats");
-    builder.paragraph(fit.sentence, "All drains together");
+    builder.paragraph(builder.told(fit.sentence), "All drains together");
     Table predictions = predictions_table(*unit.analysis);
     predictions.title = "Expected at other loads";
     builder.table(predictions);
@@ -155,7 +155,7 @@ void add_gauge(ReportBuilder& builder, const ReportedUnit& unit) {
     const std::string& uuid = unit_of(unit).uuid;
     builder.picture(report_picture_key(report_gauge_overlay_key, uuid),
                     "Gauge error against what was delivered, one curve for each drain from full to cut-off: above 0 the gauge shows too much.");
-    builder.paragraph(unit.analysis->gauge_drift.sentence, "From run to run");
+    builder.paragraph(builder.told(unit.analysis->gauge_drift.sentence), "From run to run");
     builder.picture(report_picture_key(report_gauge_drift_key, uuid), "The gauge errors of the two drains that this is told by.");
     for (const ReportedRun& run : unit.runs) {
         if (!is_drain(run)) continue;

@@ -39,8 +39,8 @@ std::string verdict(const Comparison& comparison, const FairComparison& fair, st
                                 second = fair.rows[other].usable_fraction.half_width();
     const bool cancels = pair.shared_meter && half && first && second && *half < std::hypot(*first, *second);
     return fmt::format("{} less {} is {}: {}{}", comparison.rows[one].unit.name, comparison.rows[other].unit.name, text_of(pair.difference),
-                       pair.resolved ? "its interval does not hold 0, so the difference is resolved."
-                                     : "its interval holds 0, so the pair is not resolved by these meters and neither may be called better.",
+                       pair.resolved ? "its interval does not hold 0, so the two are clearly different."
+                                     : "its interval holds 0, so the two are too close to call with these meters and neither may be called better.",
                        cancels ? " Its ± is less than those of the two fractions suggest: one meter measured both, and the error of its gain cancels."
                                : "");
 }
@@ -85,7 +85,7 @@ ExampleStep moved_step(const WorkedExample& example, std::size_t first, std::siz
     step.sentences.push_back(verdict(example.tested, fair, first, second));
     if (!fair.remarks.empty()) step.sentences.push_back(fair.remarks.front());
     if (fair.rows[third].standing == Standing::as_tested)
-        step.sentences.push_back(fmt::format("{} cannot be moved and stands as tested: {}.", third_name, without_advice(fair.rows[third].reason)));
+        step.sentences.push_back(fmt::format("{} cannot be converted and stays as tested: {}.", third_name, without_advice(fair.rows[third].reason)));
     return step;
 }
 

@@ -155,11 +155,6 @@ std::vector<const ComparisonColumn*> columns_of(const Comparison& comparison, co
     return columns;
 }
 
-std::string verdict_text(const PairVerdict& pair) {
-    if (pair.difference.kind == Kind::not_known) return "not known";
-    return pair.resolved ? "resolved" : "not resolved";
-}
-
 /// All units of a comparison go by the same.
 MeasureOptions options_of(const Comparison& comparison) { return comparison.fits.empty() ? MeasureOptions() : comparison.fits.front().options; }
 
@@ -232,7 +227,7 @@ Table pairs_table(const Comparison& comparison, const FairComparison& fair, cons
                      text_column("verdict", "verdict"), text_column("shared_meter", "one meter"), text_column("reason", "reason")};
     const std::vector<std::string> names = row_names(comparison);
     for (const PairVerdict& pair : pairs)
-        table.rows.push_back({names[pair.first], names[pair.second], pair.difference, verdict_text(pair),
+        table.rows.push_back({names[pair.first], names[pair.second], pair.difference, std::string(pair_verdict_text(pair)),
                               std::string(pair.shared_meter ? "yes" : "no"), pair.difference.reason});
     table.remarks.push_back("Resolved: the 95 % interval of the difference does not hold 0.");
     if (rows.size() < comparison.rows.size())

@@ -32,10 +32,10 @@ std::string yes_no(bool value) { return value ? "yes" : "no"; }
 
 std::vector<std::string> words_of(const LoadTotals& totals) {
     if (!totals.mean_on_w) return {"It takes nothing yet."};
-    return {fmt::format("At most {} W: all {} W running and the largest surcharge of one start.", fixed_text(totals.peak_w, 0),
-                        fixed_text(totals.running_w, 0)),
-            fmt::format("{} W on average while the output is on, {} h a day{}.", fixed_text(*totals.mean_on_w, 1), fixed_text(totals.hours_on, 1),
-                        totals.always_connected ? ", since something is always connected" : ": the longest use by day and the longest by night")};
+    return {
+        fmt::format("At most {} W: all {} W running and the largest start-up extra.", fixed_text(totals.peak_w, 0), fixed_text(totals.running_w, 0)),
+        fmt::format("{} W on average while the output is on, {} h a day{}.", fixed_text(*totals.mean_on_w, 1), fixed_text(totals.hours_on, 1),
+                    totals.always_connected ? ", since something is always connected" : ": the longest use by day and the longest by night")};
 }
 
 } // namespace
@@ -106,7 +106,7 @@ Table load_lists_table(const std::vector<LoadList>& lists) {
         row.emplace_back(list.name);
         for (std::size_t column = 0; column < std::size(figures); ++column) row.emplace_back(stated(table.columns[column + 1], figures[column]));
     }
-    table.remarks.push_back("At most: all that runs and the largest surcharge of one start, one appliance starting while all others run.");
+    table.remarks.push_back("At most: all that runs and the largest start-up extra, one appliance starting while all others run.");
     table.remarks.push_back("Output on: the longest use by day and the longest by night, or 24 h where something is always connected.");
     return table;
 }

@@ -22,7 +22,7 @@ Table comparisons_table(const PvCheck& check) {
     Table table;
     table.columns = {{"title", "comparison", {}, Content::text, 0}, {"value", "string", {}, Content::text, 0},
                      {"limit", "limit", {}, Content::text, 0},      {"margin", "margin", {}, Content::text, 0},
-                     {"outcome", "", {}, Content::text, 0},         {"sentence", "rests on", {}, Content::text, 0}};
+                     {"outcome", "", {}, Content::text, 0},         {"sentence", "based on", {}, Content::text, 0}};
     for (const PvComparison& each : check.comparisons)
         table.rows.push_back({each.title, cell(each, each.value), cell(each, each.limit), cell(each, each.margin),
                               std::string(pv_outcome_text(each.outcome)), each.sentence});

@@ -17,7 +17,7 @@ std::vector<std::pair<std::string, std::string>> comparison_method(const Measure
         {"At one load",
          "Where a common load is named, a unit is moved to it by D = E* - P* T - c Q, fitted to all its full drains (E*: deliverable at no time "
          "cost, P*: no-load draw seen from the socket, T: hours of output on, Q: the squared load over time). A unit whose drains do not tell E* "
-         "from P* stands as tested and says so."},
+         "from P* stays as tested and says so."},
         {"Repeats",
          "Drains of one unit from full to cut-off at loads within a factor of 1.25 and temperatures within 8 °C repeat one another. Their mean stands "
          "for the unit, with the scatter of its drains and Student's t of n - 1 degrees of freedom (JCGM 100:2008, 4.2), or with the repeatability "
@@ -27,7 +27,7 @@ std::vector<std::pair<std::string, std::string>> comparison_method(const Measure
                                   exact_text(options.most_quadratic_loss) + " of the load at the rated output. A moment is noted within " +
                                   exact_text(options.moment_doubt_min) + " min."},
         {"Differences",
-         "A difference between two units counts as resolved when its 95 % interval does not hold 0. The gain of a meter that measured both is "
+         "Two units are clearly different when the 95 % interval of their difference does not hold 0; else they are too close to call. The gain of a meter that measured both is "
          "counted once and cancels as far as the figures are alike; gains of different meters do not (JCGM 100:2008, 5.2). Between loads that "
          "differ by more than a factor of two a part of a meter's error limit does not cancel: a quarter of it, unless the meter states another."},
         {"Interval", "After ± stands half the width of an interval meant to cover 95 %. The meter's error limit counts as a rectangular "

@@ -36,7 +36,7 @@ td.number { white-space: nowrap; }
 td:not(.number) { min-width: 6em; }
 td.wordy { min-width: 15em; }
 tbody th { position: sticky; left: 0; background: var(--panel); }
-.interval, sup, .notes { color: var(--soft); font-size: 0.85em; }
+.interval, sup, .notes, .data { color: var(--soft); font-size: 0.85em; }
 button { all: unset; cursor: pointer; }
 button:focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
 [aria-sort] button { color: var(--accent); }
@@ -51,10 +51,10 @@ button:focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
   th, td { padding: 2px 3px; }
   tbody th { position: static; }
   td:not(.number), td.wordy { min-width: 0; }
-  td.number { white-space: normal; }
+  .many td.number { white-space: normal; }
   thead { display: table-header-group; }
   tr { break-inside: avoid; }
-  button::after { display: none; }
+  button::after, .data { display: none; }
 }
 )";
 
@@ -121,6 +121,39 @@ void append_cell(std::string& out, const PrintedCell& cell, const std::string& d
     out += fmt::format("</{}>\n", tag);
 }
 
+/// Percent-encoded but for what RFC 3986, 2.3, leaves as it is.
+void append_percent_encoded(std::string& out, std::string_view bytes) {
+    constexpr std::string_view unreserved = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-._~", digits = "0123456789ABCDEF";
+    for (const char byte : bytes) {
+        if (unreserved.find(byte) != std::string_view::npos) {
+            out += byte;
+            continue;
+        }
+        const auto value = static_cast<unsigned char>(byte);
+        out += '%';
+        out += digits[value / 16];
+        out += digits[value % 16];
+    }
+}
+
+/// Above so many rows browsers may refuse a file within the page.
+constexpr std::size_t most_linked_rows = 10'000;
+
+/// The table's numbers in full as a file within the page (RFC 2397); false where the page takes no more.
+bool append_data_link(TextPieces& out, const StreamedTable& table) {
+    if (table.row_count > most_linked_rows) return true;
+    out.text() += "<p class=\"data\"><a download=\"table.csv\" href=\"data:text/csv;charset=utf-8,";
+    const TextTaker encode = [&out](std::string_view piece) {
+        append_percent_encoded(out.text(), piece);
+        return out.pass_on();
+    };
+    TextPieces csv(encode);
+    csv_table(table, csv);
+    const bool whole = csv.finish();
+    out.text() += "\">The numbers of this table in full (CSV)</a></p>\n";
+    return whole;
+}
+
 /// Columns from which on a table is printed in small letters, so that it is as wide as an A4 or letter page, landscape.
 constexpr std::size_t many_columns = 16;
 
@@ -159,7 +192,7 @@ void html_table(const StreamedTable& table, TextPieces& out) {
     out.text() +=
         "<title>" + title + "</title>\n<style>" + std::string(style) + "</style>\n</head>\n<body>\n<main>\n<h1 id=\"title\">" + title + "</h1>\n";
     for (const std::string& sentence : table.answer) out.text() += "<p class=\"answer\">" + html_text(sentence) + "</p>\n";
-    if (!append_table(out, table, printer)) return;
+    if (!append_table(out, table, printer) || !append_data_link(out, table)) return;
     std::string& foot = out.text();
     for (std::size_t n = 0; n < printer.notes().size(); ++n)
         foot += fmt::format("<p class=\"notes\" id=\"note-{0}\"><sup>{0}</sup> {1}</p>\n", n + 1, html_text(printer.notes()[n]));

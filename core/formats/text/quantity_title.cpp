@@ -30,9 +30,9 @@ constexpr QuantityWords known_quantities[] = {
     {"line_slope", "slope, delivered against gauge-implied", "Wh/Wh", 3},
     {"line_chi_square", "chi-square of that line", "1", 1},
     {"no_load_draw_w", "no-load draw", "W", 1},
-    {"zero_time_energy_wh", "energy at no time cost", "Wh", 0},
-    {"deliverable_at_no_time_cost_wh", "energy at no time cost", "Wh", 0},
-    {"no_load_endurance_h", "no-load endurance", "h", 1},
+    {"zero_time_energy_wh", "energy before own consumption", "Wh", 0},
+    {"deliverable_at_no_time_cost_wh", "energy before own consumption", "Wh", 0},
+    {"no_load_endurance_h", "idle run time", "h", 1},
     {"curvature_per_w", "quadratic loss", "1/W", 6},
     {"deliverable_wh", "deliverable energy", "Wh", 0},
     {"run_time_h", "run time", "h", 1},
@@ -70,7 +70,7 @@ constexpr QuantityWords known_quantities[] = {
     {"wh_per_kg", "delivered energy per mass", "Wh/kg", 0},
     {"days_of_autonomy", "days of autonomy", "d", 2},
     {"days_output_left_on", "days with the output left on", "d", 2},
-    {"lasts_h", "lasts by the clock", "h", 1},
+    {"lasts_h", "hours until empty", "h", 1},
 };
 
 const QuantityWords* words_for(std::string_view key) {

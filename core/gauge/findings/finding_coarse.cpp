@@ -70,12 +70,12 @@ void find_coarse(const GaugeEvidence& evidence, std::vector<Finding>& findings) 
     finding.weight = Weight::doubt;
     finding.sentence = "Gauge moves in steps of " + points_text(seen_pt) + ", not of " + points_text(evidence.step_pt) + " as stated.";
     finding.evidence = "all " + count_text(seen.drops, "drop", "drops") + " are multiples of " + points_text(seen_pt) +
-                       ", and the values scatter by " + fixed_text(scattered_pt, 1) +
-                       " pt about a straight gauge, as such steps do; convicted from " + fixed_text(threshold_pt, 1) + " pt";
+                       ", and the values scatter by " + fixed_text(scattered_pt, 1) + " pt about a linear gauge, as such steps do; threshold " +
+                       fixed_text(threshold_pt, 1) + " pt";
     finding.readings = evidence.reading_uuids(0, evidence.energy.points.size() - 1);
     finding.size = seen_pt;
     finding.size_unit = "pt";
-    finding.statistic_name = "scatter about a straight gauge, pt";
+    finding.statistic_name = "scatter about a linear gauge, pt";
     finding.statistic = scattered_pt;
     finding.threshold = threshold_pt;
     findings.push_back(std::move(finding));

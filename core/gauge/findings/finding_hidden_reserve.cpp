@@ -39,7 +39,7 @@ void find_hidden_reserve(const GaugeEvidence& evidence, std::vector<Finding>& fi
     finding.weight = at_least_wh - honest_wh > fault_from_share * total_wh ? Weight::fault : Weight::doubt;
     finding.sentence = "After the gauge had come down to " + gauge_text(points[first].gauge_percent) + ", at least " + energy_text(at_least_wh) +
                        " and at most " + energy_text(at_most_wh) + " more were delivered.";
-    finding.evidence = "the rounding of the gauge explains up to " + energy_text(honest_wh) + "; convicted beyond " + energy_text(threshold_wh);
+    finding.evidence = "the rounding of the gauge explains up to " + energy_text(honest_wh) + "; threshold " + energy_text(threshold_wh);
     finding.readings = evidence.reading_uuids(first, points.size() - 1);
     finding.size = at_least_wh;
     finding.size_unit = "Wh";

@@ -37,7 +37,7 @@ double most_wh_per_point(const GaugeEvidence& evidence) {
     return *most_wh * (1 + *limit_percent / 100) / 100;
 }
 
-/// How far an honest gauge may have fallen over a part of the run, going by the rest of it; absent where the rest is too short to go by.
+/// How far an accurate gauge may have fallen over a part of the run, going by the rest of it; absent where the rest is too short to go by.
 std::optional<double> most_honest_fall_pt(const GaugeEvidence& evidence, const Stretch& part) {
     const Stretch rest{evidence.fall_pt - part.fall_pt, evidence.delivered_wh - part.wh, evidence.hours - part.hours};
     if (rest.fall_pt < least_rest_steps * evidence.step_pt || rest.wh <= 0 || rest.hours <= 0) return std::nullopt;
@@ -125,8 +125,8 @@ std::optional<Finding> judge(const GaugeEvidence& evidence, const RegisterPoint&
                        ": the register may have been zeroed unseen and have passed its old value again, so that " + energy_text(missing_wh) +
                        " or more are missing, or the gauge jumped; this run cannot tell which.";
     finding.evidence = "fell by " + fixed_text(fall->beyond_pt, 1) +
-                       " pt more than the steepest honest gauge, going by the rest of the run; doubted beyond " + fixed_text(fall->threshold_pt, 1) +
-                       " pt where the whole later register could have flowed in the gap";
+                       " pt more than the steepest accurate gauge, going by the rest of the run; doubted beyond " +
+                       fixed_text(fall->threshold_pt, 1) + " pt where the whole later register could have flowed in the gap";
     finding.readings = {evidence.reading_uuid(from), evidence.reading_uuid(to)};
     finding.size = missing_wh;
     finding.size_unit = "Wh";

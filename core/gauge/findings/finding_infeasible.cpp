@@ -17,7 +17,7 @@ void find_infeasible(const GaugeEvidence& evidence, const GaugeFeasibility& boun
     finding.weight = Weight::fault;
     finding.sentence = bound.sentence;
     finding.evidence = "no unit with a no-load draw of 0 or more and a battery of at most 110 % of its label keeps the gauge within " +
-                       fixed_text(error_pt, 1) + " pt at all of these readings; convicted beyond " + fixed_text(threshold_pt, 1) + " pt";
+                       fixed_text(error_pt, 1) + " pt at all of these readings; threshold " + fixed_text(threshold_pt, 1) + " pt";
     finding.readings = bound.readings;
     finding.size = error_pt;
     finding.size_unit = "pt";

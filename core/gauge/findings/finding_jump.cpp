@@ -40,8 +40,8 @@ void find_jump(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
                            points_text(honest.most_pt) + ".";
         finding.statistic_name = "fall beyond the steepest honest one, pt";
         finding.evidence = "fell by " + fixed_text(finding.statistic, 1) +
-                           " pt more than the steepest honest gauge, whatever the no-load draw; convicted beyond " +
-                           fixed_text(finding.threshold, 1) + " pt";
+                           " pt more than the steepest accurate gauge, whatever the no-load draw; threshold " + fixed_text(finding.threshold, 1) +
+                           " pt";
         finding.readings = evidence.reading_uuids(from, to);
         findings.push_back(std::move(finding));
         judged = to;

@@ -16,7 +16,7 @@ void find_rebound(const GaugeEvidence& evidence, std::vector<Finding>& findings)
         finding.sentence = "Gauge rose from " + gauge_text(*before.values.gauge_percent) + " to " + gauge_text(*after.values.gauge_percent) +
                            " between " + clock_text(before.values.time_ms, zone) + " and " + clock_text(after.values.time_ms, zone) +
                            " though nothing charged the unit.";
-        finding.evidence = "rose by " + exact_text(rose_pt) + " pt; convicted from two gauge steps, " + exact_text(2 * evidence.step_pt) + " pt";
+        finding.evidence = "rose by " + exact_text(rose_pt) + " pt; threshold two gauge steps, " + exact_text(2 * evidence.step_pt) + " pt";
         finding.readings = {before.uuid, after.uuid};
         finding.size = rose_pt;
         finding.size_unit = "pt";

@@ -21,7 +21,7 @@ bool register_reaches_end(const GaugeEvidence& evidence) {
 void find_stopped_early(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
     const Run& run = evidence.record.run;
     const bool cut_off = run.end == RunEnd::cut_off_seen || run.end == RunEnd::found_off;
-    // With nothing connected only time tells how far an honest gauge would have come.
+    // With nothing connected only time tells how far an accurate gauge would have come.
     const bool by_time_only =
         run.kind == RunKind::no_load_drain && evidence.energy.points.size() >= 4 && evidence.fall_pt >= 5 * evidence.step_pt && evidence.hours > 0;
     if (!cut_off || !(by_time_only || (run.kind == RunKind::drain && evidence.judgeable()))) return;
@@ -43,7 +43,7 @@ void find_stopped_early(const GaugeEvidence& evidence, std::vector<Finding>& fin
     finding.sentence = "Off at " + std::string(rest_wh > 0 ? "about " : "") + gauge_text(std::round(shown)) +
                        " shown: the gauge ended early, or the unit stopped with energy left; this run cannot tell which.";
     finding.evidence = "last gauge reading " + gauge_text(last.gauge_percent) + " at " + evidence.clock_at(evidence.energy.points.size() - 1) + ", " +
-                       energy_text(rest_wh) + " before the cut-off; at least " + fixed_text(lowest_percent, 1) + " % then, convicted from " +
+                       energy_text(rest_wh) + " before the cut-off; at least " + fixed_text(lowest_percent, 1) + " % then; threshold " +
                        fixed_text(threshold, 1) + " %";
     finding.readings = {evidence.reading_uuid(evidence.energy.points.size() - 1)};
     finding.size = shown;

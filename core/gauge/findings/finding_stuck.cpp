@@ -26,8 +26,8 @@ void judge(const GaugeEvidence& evidence, std::size_t from, std::size_t to, std:
     finding.sentence = "Gauge " + std::string(at_start ? "held" : "stuck") + " at " + gauge_text(gauge) + " from " + evidence.clock_at(from) +
                        " to " + evidence.clock_at(to) + " while " + energy_text(delivered_wh) + " were delivered (about " +
                        points_text(honest.by_energy_pt) + ").";
-    finding.evidence = "an honest gauge would have fallen by at least " + fixed_text(missed_pt, 1) +
-                       " pt, whatever the no-load draw; convicted beyond " + fixed_text(threshold_pt, 1) + " pt";
+    finding.evidence = "an accurate gauge would have fallen by at least " + fixed_text(missed_pt, 1) + " pt, whatever the no-load draw; threshold " +
+                       fixed_text(threshold_pt, 1) + " pt";
     finding.readings = evidence.reading_uuids(from, to);
     finding.size = honest.by_energy_pt;
     finding.size_unit = "pt";

@@ -8,7 +8,7 @@
 
 namespace ullage {
 
-std::string_view error_basis_text(ErrorBasis basis) { return basis == ErrorBasis::delivered_depth ? "delivered depth" : "rated energy"; }
+std::string_view error_basis_text(ErrorBasis basis) { return basis == ErrorBasis::delivered_depth ? "share delivered" : "rated energy"; }
 
 ErrorBasis error_basis(const EnergyAnalysis& energy) {
     return energy.from_full_to_cut_off && !energy.track.energy_may_be_missing && energy.track.total_wh() > 0 ? ErrorBasis::delivered_depth

@@ -17,8 +17,8 @@ std::string line_sentence(const GaugeLine& line) {
     const double dof = static_cast<double>(line.fit.degrees_of_freedom);
     const std::string test = "χ² " + fixed_text(line.fit.residual_sum, 1) + " for " + fixed_text(dof, 0) + " degrees of freedom, p " +
                              (line.p_value < 0.001 ? "< 0.001" : fixed_text(line.p_value, 3));
-    if (line.straight) return "A straight gauge explains these readings (" + test + ").";
-    return "No straight gauge explains these readings (" + test + "); a varying load with a no-load draw bends the line too.";
+    if (line.straight) return "A linear gauge explains these readings (" + test + ").";
+    return "No linear gauge explains these readings (" + test + "); a varying load with a no-load draw bends the line too.";
 }
 
 } // namespace

@@ -95,7 +95,7 @@ Quantity curvature(const UnitFit& fit) {
 
 std::string sentence_of(const UnitFit& fit) {
     std::string text = "From " + drains_text(fit.used_drains) + ": " + quantity_text(fit.deliverable_at_no_time_cost_wh) +
-                       " deliverable if time cost nothing, less " + quantity_text(fit.no_load_draw_w) + " for each hour that the output is on";
+                       " deliverable before its own consumption, less " + quantity_text(fit.no_load_draw_w) + " for each hour that the output is on";
     if (fit.no_load_draw_w.kind == Kind::not_known) text += " (" + fit.no_load_draw_w.reason + ")";
     text += ".";
     if (fit.widening > 1)
@@ -119,7 +119,7 @@ void put_into_words(const Unit& unit, const std::string& failure, UnitFit& fit) 
         fit.no_load_draw_w = not_known("no_load_draw_w", "W", reason);
         fit.no_load_endurance_h = not_known("no_load_endurance_h", "h", reason);
         fit.curvature_per_w = not_known("curvature_per_w", "1/W", reason);
-        fit.sentence = "The no-load draw and the energy at no time cost are not known: " + reason + ".";
+        fit.sentence = "The no-load draw and the energy before own consumption are not known: " + reason + ".";
         return;
     }
     const UnitParameters& p = *fit.parameters;

@@ -73,13 +73,13 @@ TEST(WorkedExample, shows_a_changed_order_and_pairs_resolved_and_not_resolved) {
     for (const ExampleStep& step : made.steps)
         for (const std::string& sentence : step.sentences) all += sentence + '\n';
     EXPECT_NE(all.find("it is the other way round"), std::string::npos) << all;
-    EXPECT_NE(all.find("so the difference is resolved"), std::string::npos) << all;
-    EXPECT_NE(all.find("not resolved by these meters"), std::string::npos) << all;
-    EXPECT_NE(all.find("cannot be moved and stands as tested"), std::string::npos) << all;
+    EXPECT_NE(all.find("so the two are clearly different"), std::string::npos) << all;
+    EXPECT_NE(all.find("too close to call with these meters"), std::string::npos) << all;
+    EXPECT_NE(all.find("cannot be converted and stays as tested"), std::string::npos) << all;
 }
 
 TEST(WorkedExample, the_slow_drain_lost_about_what_the_no_load_draw_took) {
-    // Delivered = energy at no time cost − no-load draw × hours − a small quadratic loss; the simulation's no-load draw is 14.0 W
+    // Delivered = energy before own consumption − no-load draw × hours − a small quadratic loss; the simulation's no-load draw is 14.0 W
     // (sample-data/README.md).
     const WorkedExample made = example();
     const ComparisonRow *fast = nullptr, *slow = nullptr;

@@ -124,7 +124,7 @@ TEST_F(ReportCommand, a_partial_drain_is_projected_as_the_analysis_projects_it) 
     ASSERT_NE(analysis.out.find("gauge curve of run 1"), std::string::npos) << analysis.out;
     ASSERT_EQ(report({sample, "--run", "Tarrow 2k/2", "--output", html}).code, exit_good);
     EXPECT_NE(file_text(html).find("gauge curve of run 1"), std::string::npos);
-    EXPECT_EQ(file_text(html).find("assumes an honest gauge"), std::string::npos);
+    EXPECT_EQ(file_text(html).find("assumes an accurate gauge"), std::string::npos);
 }
 
 TEST_F(ReportCommand, every_page_has_the_paper_asked_for) {

@@ -109,6 +109,40 @@ TEST_F(ReportPdf, a_chapter_heading_never_ends_a_page) {
     }
 }
 
+TEST_F(ReportPdf, the_last_page_never_holds_a_few_lines_alone) {
+    ReportOptions options{'.', RecordBuilder::start_ms, "UTC"};
+    int near_the_edge = 0;
+    for (int readings = 60; readings < 100; ++readings) {
+        const ReportSample sample(full_drain("Alder", 10.0 / readings));
+        const QStringList pages = page_texts(write(make_run_report(sample.run(), sample.fit(), options), "report.pdf"));
+        const auto lines = pages.back().split(QLatin1Char('\n'), Qt::SkipEmptyParts).size();
+        EXPECT_GE(lines, 8) << "with " << readings << " readings:\n" << pages.back().toStdString();
+        near_the_edge += lines < 16 ? 1 : 0;
+    }
+    EXPECT_GE(near_the_edge, 1) << "else the readings say nothing of the edge";
+}
+
+TEST_F(ReportPdf, no_line_ends_within_a_value_a_date_or_a_name) {
+    const ReportSample sample(full_drain("Alder 2 twin"));
+    Report report = make_run_report(sample.run(), sample.fit(), {'.', RecordBuilder::start_ms, "UTC"}).report;
+    report.blocks.clear();
+    for (int letters = 1; letters < 60; ++letters)
+        report.blocks.emplace_back(ReportParagraph{
+            {}, std::string(static_cast<std::size_t>(letters), 'x') + " it gave 902.1 ± 9.7 Wh in 4.7 to 13 h on 14 May 2027, says Alder 2 twin"});
+    const QString text = page_texts(write({report, {}}, "report.pdf")).join(QLatin1Char('\n'));
+    for (const char* whole : {"902.1 ± 9.7 Wh", "4.7 to 13 h", "14 May 2027", "Alder 2 twin"}) {
+        const QRegularExpression parted(
+            QRegularExpression::escape(QString::fromUtf8(whole)).replace(QLatin1String("\\ "), QStringLiteral("[\\s\\x{A0}]+")));
+        int found = 0;
+        for (auto at = parted.globalMatch(text); at.hasNext();) {
+            const QString match = at.next().captured();
+            EXPECT_FALSE(match.contains(QLatin1Char('\n'))) << match.toStdString();
+            ++found;
+        }
+        EXPECT_GE(found, 59) << whole;
+    }
+}
+
 TEST_F(ReportPdf, a_name_without_a_known_end_is_refused_and_no_file_appears) {
     const MadeReport made = run();
     const QString path = QString::fromStdString(folder / "report.doc");

@@ -213,7 +213,7 @@ TEST_F(RunPageTest, the_error_chart_names_its_basis) {
     ended.end = RunEnd::cut_off_seen;
     ASSERT_TRUE(document.updateRun(ended));
     const RunChart full = gauge_error_chart(record(), document.analysis(run.uuid), {});
-    EXPECT_TRUE(full.content.y.title.contains(QStringLiteral("delivered depth"))) << full.content.y.title.toStdString();
+    EXPECT_TRUE(full.content.y.title.contains(QStringLiteral("share delivered"))) << full.content.y.title.toStdString();
 }
 
 TEST_F(RunPageTest, the_error_against_stored_depth_is_a_curve_of_its_own_where_it_differs) {
@@ -237,7 +237,7 @@ TEST_F(RunPageTest, the_error_against_stored_depth_is_a_curve_of_its_own_where_i
     EXPECT_NE(stored->marker, delivered->marker);
     EXPECT_NE(stored->colour, delivered->colour);
     EXPECT_EQ(stored->name, QStringLiteral("by stored depth"));
-    EXPECT_EQ(delivered->name, QStringLiteral("by delivered depth"));
+    EXPECT_EQ(delivered->name, QStringLiteral("by share delivered"));
     EXPECT_EQ(both.content.y.title, QStringLiteral("gauge error / pt"));
 }
 
@@ -288,7 +288,7 @@ TEST_F(RunPageTest, the_line_test_stands_in_the_findings_with_its_slope_and_chi_
     ASSERT_TRUE(analysis.gauge.line);
     const auto items = finding_items(analysis);
     const auto line =
-        std::ranges::find_if(items, [](const FindingItem& item) { return item.sentence.contains(QStringLiteral("straight gauge explains")); });
+        std::ranges::find_if(items, [](const FindingItem& item) { return item.sentence.contains(QStringLiteral("linear gauge explains")); });
     ASSERT_NE(line, items.end());
     EXPECT_TRUE(line->sentence.contains(QStringLiteral("χ²"))) << line->sentence.toStdString();
     EXPECT_TRUE(line->evidence.startsWith(QStringLiteral("slope 1.05 ± "))) << line->evidence.toStdString();

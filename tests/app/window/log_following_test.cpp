@@ -139,11 +139,11 @@ TEST_F(LogFollowingTest, a_log_that_is_gone_is_waited_for_and_one_begun_anew_is_
     show_log_tab();
     QFile::rename(file("meter.csv"), file("meter.1"));
     tick();
-    EXPECT_TRUE(state().contains(QLatin1String("waited for"))) << state().toStdString();
+    EXPECT_TRUE(state().contains(QLatin1String("waiting for the file"))) << state().toStdString();
     write("meter.csv", QByteArray("epoch,power W,energy Wh\n") + rows(100, 120));
     tick();
     EXPECT_EQ(samples(), 120);
-    EXPECT_FALSE(state().contains(QLatin1String("waited for"))) << state().toStdString();
+    EXPECT_FALSE(state().contains(QLatin1String("waiting for the file"))) << state().toStdString();
     EXPECT_EQ(traces().front().started_anew, 1);
 }
 

@@ -355,7 +355,7 @@ TEST(OwnDraw, without_a_charge_the_gauge_tells_and_says_what_it_assumes) {
     EXPECT_NEAR(*draw.value, 1.0, 1e-9); // 10 % of 1000 Wh in 100 h
     EXPECT_EQ(draw.kind, Kind::projected);
     EXPECT_NEAR(*draw.half_width(), 0.1 * (1 - std::sqrt(0.05)), 1e-9);
-    EXPECT_NE(draw.reason.find("assumes an honest gauge"), std::string::npos);
+    EXPECT_NE(draw.reason.find("assumes an accurate gauge"), std::string::npos);
     EXPECT_FALSE(claims.draws.output_off.cost_per_day);
 }
 

@@ -103,7 +103,7 @@ TEST(ForecastTrend, a_straight_gauge_is_believed_within_the_common_faults) {
     EXPECT_GT(left_of(half_taken()).upper, 1.8 * left.upper);
 }
 
-// Labels err: a straight gauge that asks for 500 Wh is heard beside a label that allows 480, and hardly beside one that allows 350.
+// Labels err: a linear gauge that asks for 500 Wh is heard beside a label that allows 480, and hardly beside one that allows 350.
 TEST(ForecastTrend, the_most_that_a_label_allows_is_a_soft_bound) {
     TrendSetup setup = half_taken();
     setup.most_wh = 480;

@@ -55,7 +55,7 @@ TEST(Feasibility, an_honest_gauge_needs_no_error) {
     EXPECT_EQ(bound.least_error_pt.value, 0.0);
     EXPECT_EQ(bound.least_error_pt.kind, Kind::at_least);
     EXPECT_TRUE(bound.readings.empty());
-    EXPECT_EQ(bound.sentence, "Some physically possible unit explains every reading of the gauge.");
+    EXPECT_EQ(bound.sentence, "An accurate gauge could have shown all of this.");
 }
 
 TEST(Feasibility, agrees_with_brute_force_over_units) {
@@ -88,7 +88,7 @@ TEST(Feasibility, a_lagging_gauge_is_bound_by_what_the_label_can_hold) {
     // The first reading asks s0 - 100 <= e + 0.5 + 0.078, which the limit of one step meets first.
     EXPECT_NEAR(*bound_of(run).least_error_pt.value, at_end - 1 - charge_for_energy_pt * 4 * 0.4 * 0.6, 1e-6);
     run.record().unit.rated_energy_wh.reset();
-    EXPECT_EQ(bound_of(run).least_error_pt.value, 0.0) << "a straight gauge, and any battery is allowed";
+    EXPECT_EQ(bound_of(run).least_error_pt.value, 0.0) << "a linear gauge, and any battery is allowed";
 }
 
 // A label that understates its battery is no proof against the gauge.

@@ -83,7 +83,7 @@ TEST(Findings, a_cut_off_with_points_left_is_stopped_early_and_says_what_cannot_
     const Finding* early = find(analysis, FindingKind::stopped_early);
     ASSERT_NE(early, nullptr);
     EXPECT_EQ(early->sentence, "Off at 12 % shown: the gauge ended early, or the unit stopped with energy left; this run cannot tell which.");
-    EXPECT_EQ(analysis.verdict, "stops at 12 %");
+    EXPECT_EQ(analysis.verdict, "shuts off showing 12 %");
     run.record().run.end = RunEnd::stopped_by_tester;
     EXPECT_EQ(find(judge(run), FindingKind::stopped_early), nullptr) << "the tester stopped it, not the unit";
 }

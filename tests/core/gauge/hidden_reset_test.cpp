@@ -16,7 +16,7 @@ using test::find;
 using test::judge;
 using test::RecordBuilder;
 
-/// 800 Wh at 80 W in 10 h under a straight gauge, read each half hour but not between 2 h and 4.5 h. `register_at` gives the register.
+/// 800 Wh at 80 W in 10 h under a linear gauge, read each half hour but not between 2 h and 4.5 h. `register_at` gives the register.
 template <typename Register>
 RecordBuilder drain_with_gap(Register register_at) {
     RecordBuilder run;

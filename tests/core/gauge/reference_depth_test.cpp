@@ -28,7 +28,7 @@ TEST(ReferenceDepth, both_depths_and_errors_are_those_worked_out_by_hand) {
     EXPECT_NEAR(depths[2].delivered_percent.value, 100 * 400.0 / 600, 1e-9);
     EXPECT_NEAR(depths[2].stored_percent->value, 100 * 450.0 / 750, 1e-9);
     EXPECT_NEAR(depths[2].delivered_error_pt.value, 40 - 100 + 100 * 400.0 / 600, 1e-9);
-    for (const ReferenceDepth& depth : depths) EXPECT_NEAR(depth.stored_error_pt->value, 0, 1e-9) << "an honest gauge, at " << depth.hours << " h";
+    for (const ReferenceDepth& depth : depths) EXPECT_NEAR(depth.stored_error_pt->value, 0, 1e-9) << "an accurate gauge, at " << depth.hours << " h";
     EXPECT_NEAR(depths[4].stored_percent->value, 100, 1e-9);
 }
 
@@ -38,7 +38,7 @@ TEST(ReferenceDepth, the_band_of_stored_depth_holds_what_the_limits_of_the_draw_
     const ReferenceDepth depth = depths_of(run, NoLoadDraw{10, 5, 15})[2];
     EXPECT_NEAR(depth.stored_percent->upper, 100 * 425.0 / 675, 0.02);
     EXPECT_NEAR(depth.stored_percent->lower, 100 * 475.0 / 825, 0.02);
-    EXPECT_NEAR(depth.delivered_percent.upper - depth.delivered_percent.lower, 0, 1e-3) << "the draw has no part in delivered depth";
+    EXPECT_NEAR(depth.delivered_percent.upper - depth.delivered_percent.lower, 0, 1e-3) << "the draw has no part in share delivered";
     // The error's band has the gauge step too: 0.475 of a point for a rectangle of half a point.
     EXPECT_NEAR(depth.delivered_error_pt.upper - depth.delivered_error_pt.value, 0.475, 1e-3);
 }

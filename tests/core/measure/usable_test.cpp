@@ -44,7 +44,7 @@ TEST(UsableFraction, a_drain_stopped_by_the_tester_is_projected_and_names_its_as
     const Quantity fraction = analyse_energy(run.record()).usable_fraction;
     EXPECT_EQ(fraction.kind, Kind::projected);
     EXPECT_DOUBLE_EQ(fraction.value.value(), 0.84);
-    EXPECT_NE(fraction.reason.find("assumes an honest gauge from 100 % to 50 %"), std::string::npos) << fraction.reason;
+    EXPECT_NE(fraction.reason.find("assumes an accurate gauge from 100 % to 50 %"), std::string::npos) << fraction.reason;
     // Both gauge steps are in the interval: 0.776 pt of 50 alone is 1.6 %.
     EXPECT_GT(fraction.half_width().value(), 0.84 * 0.0155);
 }

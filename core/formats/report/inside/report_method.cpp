@@ -23,7 +23,7 @@ std::vector<std::pair<std::string, std::string>> report_method(const MeasureOpti
           "less the share of the delivered energy that is still to come; in any other run the label's energy stands for the whole. "
           "Delivered against gauge-implied energy is fitted as a straight line with uncertainties in both (York and others 2004)."},
          {"Findings",
-          "An honest gauge falls between two readings by a share between that of the energy and that of the time, whatever the unit's own "
+          "An accurate gauge falls between two readings by a share between that of the energy and that of the time, whatever the unit's own "
           "draw is; only what lies outside, beyond gauge step and uncertainty, is called a fault. The least gauge error is the smallest "
           "worst error over every physically possible unit: a small linear programme. In a drain from full to cut-off each single "
           "reading is held against the shares of energy and time that had gone. A lone reading that a slip of the pen explains is doubted itself."},

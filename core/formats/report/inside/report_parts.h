@@ -18,17 +18,24 @@ public:
     /// `runs` are all that the report shows: their texts are kept out of number forms.
     ReportBuilder(const std::vector<ReportedRun>& runs, const ReportOptions& options);
 
-    void chapter(std::string text) { report.blocks.emplace_back(ReportHeading{1, std::move(text)}); }
-    void section(std::string text) { report.blocks.emplace_back(ReportHeading{2, std::move(text)}); }
+    void chapter(std::string text) { heading(1, std::move(text)); }
+    void section(std::string text) { heading(2, std::move(text)); }
+    /// What the program says of drains and quantities, without the advice in it unless the report is the tester's own.
+    [[nodiscard]] std::string told(std::string_view words) const;
     /// A sentence of the program; nothing for an empty one.
     void paragraph(std::string_view text, std::string lead = {});
     void picture(std::string key, std::string caption);
-    /// Nothing for a table without rows.
+    /// Nothing for a table without rows. Reasons in it are told().
     void table(const Table& table);
 
     Report report;
     NumberForm form;
     bool own_affairs = false; ///< as ReportOptions
+
+private:
+    void heading(int level, std::string text);
+
+    std::string heading_; ///< the last one
 };
 
 /// "drain 14 May, 64 W" with the unit's name in front.

@@ -64,7 +64,7 @@ std::string row_text(const ReportTable& table, const std::string& first, const s
     return {};
 }
 
-TEST(ComparisonReport, every_pair_stands_with_its_difference_and_whether_it_is_resolved) {
+TEST(ComparisonReport, every_pair_stands_with_its_difference_and_whether_it_is_clear) {
     Compared compared = sample();
     const FairComparison fair = compare_at(compared.comparison, CommonLoad{120, 1, {}});
     const Report report = compared.report(fair);
@@ -78,7 +78,7 @@ TEST(ComparisonReport, every_pair_stands_with_its_difference_and_whether_it_is_r
             EXPECT_TRUE(contains(line, "|not known|")) << line;
             continue;
         }
-        EXPECT_TRUE(contains(line, pair.resolved ? "|resolved|" : "|not resolved by these meters|")) << line;
+        EXPECT_TRUE(contains(line, pair.resolved ? "|clearly different|" : "|too close to call|")) << line;
         EXPECT_TRUE(contains(line, "±")) << line;
         resolved += pair.resolved ? 1 : 0;
     }
@@ -88,7 +88,7 @@ TEST(ComparisonReport, every_pair_stands_with_its_difference_and_whether_it_is_r
 TEST(ComparisonReport, units_that_cannot_be_told_apart_are_named_in_the_summary) {
     Compared compared({full_drain("Alder"), full_drain("Birch")});
     const std::string summary = chapter_text(compared.report(compare_at(compared.comparison, std::nullopt)), "Summary");
-    EXPECT_TRUE(contains(summary, "Not resolved by these meters: Alder and Birch")) << summary;
+    EXPECT_TRUE(contains(summary, "Too close to call with these meters: Alder and Birch")) << summary;
     EXPECT_TRUE(contains(summary, "Neither of such a pair may be called better")) << summary;
 }
 
@@ -129,7 +129,7 @@ TEST(ComparisonReport, a_unit_that_cannot_be_moved_stands_as_tested_with_the_rea
     EXPECT_TRUE(contains(summary, "Tarrow 2k is shown as tested")) << summary;
     EXPECT_TRUE(contains(summary, without_advice(reason))) << summary;
     EXPECT_FALSE(contains(summary, "make a drain")) << "advice is for the tester";
-    EXPECT_TRUE(contains(summary, "Not held against each other")) << summary;
+    EXPECT_TRUE(contains(summary, "Not comparable")) << summary;
 }
 
 TEST(ComparisonReport, opens_with_the_order_and_a_sentence_for_each_unit) {

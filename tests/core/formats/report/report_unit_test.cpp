@@ -4,6 +4,7 @@
 #include "report_samples.h"
 #include "support/scenario.h"
 #include "support/scenario_claims.h"
+#include "support/scenario_specimen.h"
 
 #include <gtest/gtest.h>
 
@@ -29,6 +30,7 @@ struct SampleUnit {
             records.push_back(std::move(record));
         };
         for (const ScenarioRun& run : sample_scenario()) take(run.simulated.record, run.file_name);
+        for (const ScenarioRun& run : sample_specimen_runs()) take(run.simulated.record, run.file_name);
         for (const ClaimRun& run : sample_claim_runs()) take(run.record, run.file_name);
         const UnitRuns runs = addresses_of(records);
         analysis = analyse_unit(records.front().unit, fit_unit(records));
@@ -115,6 +117,23 @@ TEST(UnitReport, the_publishers_words_stand_as_they_were_typed) {
     EXPECT_TRUE(has(report.subtitle, "serial number VH-77")) << report.subtitle;
     EXPECT_TRUE(has(text_of(report.blocks.front()), "We drained it for 12.9 h."));
     EXPECT_TRUE(has(text_of(report.blocks.back()), "CC BY 4.0"));
+}
+
+TEST(UnitReport, advice_to_the_tester_is_in_no_sentence_or_table_unless_the_report_is_the_testers_own) {
+    const SampleUnit alike("Tarrow 2k B");
+    ASSERT_TRUE(has(alike.analysis.fit.sentence, "make a drain")) << "else there is nothing to leave out: " << alike.analysis.fit.sentence;
+    const auto words_of = [](const Report& report) {
+        std::string words;
+        for (const ReportBlock& block : report.blocks) {
+            words += text_of(block);
+            if (const auto* table = std::get_if<ReportTable>(&block)) words += table_text(*table->whole, TableFormat::csv);
+        }
+        return words;
+    };
+    ReportOptions options{'.', RecordBuilder::start_ms, "UTC"};
+    EXPECT_FALSE(has(words_of(unit_report(alike.shown, {}, options)), "make a drain"));
+    options.own_affairs = true;
+    EXPECT_TRUE(has(words_of(unit_report(alike.shown, {}, options)), "make a drain"));
 }
 
 TEST(UnitReport, a_unit_without_a_drain_says_so) {

@@ -105,7 +105,7 @@ TEST(TableMarkdown, figures_are_rounded_to_what_the_uncertainty_supports) {
     const std::string text = table_text(hostile_table(), TableFormat::markdown);
     EXPECT_NE(text.find("| 937 ± 19 | 78.1 ± 1.6 | 0.71 EUR/kWh |"), std::string::npos);
     EXPECT_NE(text.find("at least 1578 <sup>2</sup>"), std::string::npos);
-    EXPECT_NE(text.find("<sup>1</sup> projected: assumes an honest gauge \\| from 80 to 20 %"), std::string::npos);
+    EXPECT_NE(text.find("<sup>1</sup> projected: assumes an accurate gauge \\| from 80 to 20 %"), std::string::npos);
 }
 
 TEST(TablePlain, columns_stand_in_line_for_wide_letters_too) {
@@ -133,7 +133,7 @@ TEST(TablePlain, a_unit_that_all_cells_share_stands_in_the_head) {
 TEST(TablePlain, kinds_and_reasons_are_notes_below) {
     const std::string text = table_text(hostile_table(), TableFormat::text);
     EXPECT_NE(text.find("596 ± 20 [1]"), std::string::npos);
-    EXPECT_NE(text.find("\n[1] projected: assumes an honest gauge | from 80 to 20 %\n"), std::string::npos);
+    EXPECT_NE(text.find("\n[1] projected: assumes an accurate gauge | from 80 to 20 %\n"), std::string::npos);
     EXPECT_NE(text.find("not known: no register noted"), std::string::npos);
     EXPECT_NE(text.find("How & why: Divided"), std::string::npos);
 }
@@ -171,6 +171,23 @@ TEST(TablePlain, one_energy_of_ten_kilowatt_hours_puts_its_column_into_that_unit
     EXPECT_EQ(table_text(table, TableFormat::markdown), "| delivered (kWh) |\n| ---: |\n| 10.6 ± 1.2 |\n| 4.314 |\n");
     table.columns[0].as_noted = true;
     EXPECT_EQ(table_text(table, TableFormat::markdown).substr(0, 18), "| delivered (Wh) |") << "a register is read as it was noted";
+}
+
+TEST_F(TableHtml, brings_its_numbers_in_full_as_a_file_within_the_page) {
+    const std::string link = xpath("string(//*[local-name()='a'][@download='table.csv']/@href)");
+    const std::string head = "data:text/csv;charset=utf-8,";
+    ASSERT_TRUE(link.starts_with(head)) << link;
+    std::string csv;
+    for (std::size_t at = head.size(); at < link.size(); ++at) {
+        if (link[at] != '%') {
+            csv += link[at];
+            continue;
+        }
+        csv += static_cast<char>(std::stoi(link.substr(at + 1, 2), nullptr, 16));
+        at += 2;
+    }
+    EXPECT_EQ(csv, table_text(hostile_table(), TableFormat::csv));
+    EXPECT_EQ(run_command("tidy -q -e '" + path_ + "'").text, "");
 }
 
 TEST_F(TableHtml, only_a_table_of_many_columns_is_printed_in_small_letters) {

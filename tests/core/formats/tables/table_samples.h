@@ -30,8 +30,8 @@ inline Table hostile_table() {
     table.rows = {
         {hostile_formula, rated(1200), known("delivered_wh", "Wh", 937.4321234567, 18.91, Kind::measured),
          known("usable_fraction", "1", 0.78119343621392, 0.01575, Kind::measured), price(0.71, "EUR/kWh"), hostile_markup},
-        {hostile_markup, rated(900), known("delivered_wh", "Wh", 596.0625, 20.4, Kind::projected, "assumes an honest gauge | from 80 to 20 %"),
-         known("usable_fraction", "1", 0.6623, 0.0224, Kind::projected, "assumes an honest gauge | from 80 to 20 %"), price(0.83, "CHF/kWh"),
+        {hostile_markup, rated(900), known("delivered_wh", "Wh", 596.0625, 20.4, Kind::projected, "assumes an accurate gauge | from 80 to 20 %"),
+         known("usable_fraction", "1", 0.6623, 0.0224, Kind::projected, "assumes an accurate gauge | from 80 to 20 %"), price(0.83, "CHF/kWh"),
          hostile_pipes},
         {hostile_pipes, rated(2000), Quantity{"delivered_wh", "Wh", 1610.5, 1578.25, std::nullopt, Kind::at_least, "=energy may be missing"},
          Quantity{"usable_fraction", "1", std::nullopt, 0.8613, 0.9487, Kind::bracket, "found off"}, std::string(), hostile_lines},

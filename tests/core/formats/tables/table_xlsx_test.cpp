@@ -172,7 +172,7 @@ TEST_F(TableXlsx, the_first_sheet_is_for_readers_with_the_answer_each_figure_in_
     EXPECT_EQ(cells.at("B7").value, "86.1 to 94.9 [2]");
     EXPECT_FALSE(cells.at("C5").is_text) << "a plain number stays one";
     EXPECT_EQ(cells.count("D4"), 0u) << "only the columns for readers";
-    EXPECT_EQ(cells.at("A11").value, "[1] projected: assumes an honest gauge | from 80 to 20 %");
+    EXPECT_EQ(cells.at("A11").value, "[1] projected: assumes an accurate gauge | from 80 to 20 %");
     std::string all;
     for (const auto& [place, cell] : cells) all += cell.value + '\n';
     EXPECT_NE(all.find("# no heading | <b>"), std::string::npos) << "remarks stand below the table";
