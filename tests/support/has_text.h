@@ -6,14 +6,18 @@
 
 namespace ullage::test {
 
-/// The text with every line feed and run of blanks as one blank: lines are broken where they are full, and kept from it by no-break spaces.
+/// No-break spaces, which keep a line from ending within a value, as plain ones.
+inline std::string with_plain_spaces(std::string text) {
+    constexpr const char* no_break = "\u00A0";
+    for (std::size_t at = text.find(no_break); at != std::string::npos; at = text.find(no_break, at)) text.replace(at, 2, " ");
+    return text;
+}
+
+/// The text with every line feed and run of blanks as one blank: lines are broken where they are full.
 inline std::string unwrapped(const std::string& text) {
     std::string flat;
-    for (std::size_t at = 0; at < text.size(); ++at) {
-        const char c = text[at];
-        const bool no_break = text.compare(at, 2, "\u00A0") == 0;
-        if (no_break) ++at;
-        const bool blank = no_break || c == ' ' || c == '\n';
+    for (const char c : with_plain_spaces(text)) {
+        const bool blank = c == ' ' || c == '\n';
         if (!blank) flat += c;
         else if (flat.empty() || flat.back() != ' ') flat += ' ';
     }

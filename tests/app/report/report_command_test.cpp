@@ -4,6 +4,7 @@
 #include "store/logbook.h"
 #include "support/command_output.h"
 #include "support/fake_clock.h"
+#include "support/has_text.h"
 #include "support/open_count.h"
 #include "support/photo_bytes.h"
 #include "support/source_dir.h"
@@ -22,7 +23,8 @@ protected:
         outcome.err = err.str();
         return outcome;
     }
-    static std::string text(const std::string& pdf) { return run_command("pdftotext -layout '" + pdf + "' -").text; }
+    static std::string text(const std::string& pdf) { return with_plain_spaces(run_command("pdftotext -layout '" + pdf + "' -").text); }
+    static std::string page(const std::string& html) { return with_plain_spaces(file_text(html)); }
 };
 
 TEST_F(ReportCommand, reports_a_run_and_the_comparison_of_a_logbook) {
@@ -33,7 +35,7 @@ TEST_F(ReportCommand, reports_a_run_and_the_comparison_of_a_logbook) {
     EXPECT_NE(text(pdf).find("Test report of run 2"), std::string::npos);
     const Outcome all = report({path, "--compare", "--output", html});
     ASSERT_EQ(all.code, exit_good) << all.err;
-    EXPECT_NE(file_text(html).find("Comparison of storage units"), std::string::npos);
+    EXPECT_NE(page(html).find("Comparison of storage units"), std::string::npos);
 }
 
 TEST_F(ReportCommand, a_unit_is_reported_whole_in_sections_or_on_two_pages) {
@@ -44,11 +46,11 @@ TEST_F(ReportCommand, a_unit_is_reported_whole_in_sections_or_on_two_pages) {
         EXPECT_NE(run_command("pdfinfo '" + pdf + "'").text.find("Pages:           2\n"), std::string::npos) << unit;
     }
     ASSERT_EQ(report({sample, "--unit", "Osk 1200", "--locale", "C", "--output", html}).code, exit_good);
-    const std::string whole = file_text(html);
+    const std::string whole = page(html);
     for (const char* words : {"Osk 1200: test report", "Claims against results", "Can the gauge be trusted?", "Round trip", "Readings", "<svg"})
         EXPECT_NE(whole.find(words), std::string::npos) << words;
     ASSERT_EQ(report({sample, "--unit", "Osk 1200", "--parts", "gauge,readings", "--output", html}).code, exit_good);
-    EXPECT_EQ(file_text(html).find("Claims against results"), std::string::npos);
+    EXPECT_EQ(page(html).find("Claims against results"), std::string::npos);
     EXPECT_EQ(report({sample, "--unit", "Osk 1200", "--parts", "weather"}).code, exit_usage);
     expect_one_line(report({sample, "--unit", "No such unit"}).err);
 }
@@ -64,10 +66,10 @@ TEST_F(ReportCommand, a_photo_goes_along_only_where_it_is_asked_for) {
         ASSERT_TRUE(book.value().add_photo(record.run.uuid, record.readings.front().uuid, {"display.jpg", grey_jpeg(char(0xc0), 64, 48), {}}).ok());
     }
     ASSERT_EQ(report({path, "--unit", "Specimen", "--output", html}).code, exit_good);
-    EXPECT_EQ(file_text(html).find("data:image/jpeg"), std::string::npos);
+    EXPECT_EQ(page(html).find("data:image/jpeg"), std::string::npos);
     ASSERT_EQ(report({path, "--unit", "Specimen", "--photos", "--output", html}).code, exit_good);
-    EXPECT_NE(file_text(html).find("data:image/jpeg"), std::string::npos);
-    EXPECT_NE(file_text(html).find("gauge 100 %"), std::string::npos);
+    EXPECT_NE(page(html).find("data:image/jpeg"), std::string::npos);
+    EXPECT_NE(page(html).find("gauge 100 %"), std::string::npos);
 }
 
 TEST_F(ReportCommand, a_logbook_is_opened_once_for_a_report) {
@@ -84,7 +86,7 @@ TEST_F(ReportCommand, the_comparison_can_be_reported_at_one_load_as_pdf_and_as_h
     const std::string path = logbook(), pdf = folder_ / "all.pdf", html = folder_ / "all.html";
     // Both units were drained at about 80 W only: they stand there as tested at this load, and cannot be moved elsewhere.
     ASSERT_EQ(report({path, "--compare", "--at-load", "160", "--duty", "50", "--locale", "C", "--output", html}).code, exit_good);
-    const std::string shown = file_text(html);
+    const std::string shown = page(html);
     for (const char* words : {"Comparison of storage units at 80 W on average (160 W for 50 % of the time)", "based on", "Differences between units"})
         EXPECT_NE(shown.find(words), std::string::npos) << words;
     ASSERT_EQ(report({path, "--compare", "--at-load", "300", "--locale", "C", "--output", pdf}).code, exit_good);
@@ -98,7 +100,7 @@ TEST_F(ReportCommand, a_sizing_is_reported_with_its_charts_months_and_cautions) 
     const std::string list = sample + "/load-lists/show-night.csv";
     const Outcome made = report({sample, "--size", list, "--month-sun-hours", "1,1.5,3,4,5,6,6,5,4,2.5,1.2,0.9", "--locale", "C", "--output", html});
     ASSERT_EQ(made.code, exit_good) << made.err;
-    const std::string shown = file_text(html);
+    const std::string shown = page(html);
     for (const char* words :
          {"Sizing for Show night", "Pelm 900", "battery, nameplate", "December", "<svg", "licensed electrician", "What is assumed"})
         EXPECT_NE(shown.find(words), std::string::npos) << words;
@@ -112,7 +114,7 @@ TEST_F(ReportCommand, a_pv_check_is_reported_and_the_danger_is_unmistakable) {
     const std::string path = folder_ / "pv.ullage";
     ASSERT_EQ(run({"import", path, sample + "/01-tarrow-2k-drain-180-w.csv"}).code, exit_good);
     ASSERT_EQ(report({path, "--pv", sample + "/pv-tarrow-2k-third-module.txt", "--locale", "C", "--output", html}).code, exit_good);
-    const std::string shown = file_text(html);
+    const std::string shown = page(html);
     for (const char* words : {"DANGER: exceeds the voltage limit when cold", "PV input of Tarrow 2k", "<svg", "licensed electrician"})
         EXPECT_NE(shown.find(words), std::string::npos) << words;
     expect_one_line(report({path, "--pv", "no such sheet", "--output", html}).err);
@@ -123,8 +125,8 @@ TEST_F(ReportCommand, a_partial_drain_is_projected_as_the_analysis_projects_it) 
     const Outcome analysis = run({"analyse", sample, "--unit", "Tarrow 2k", "--run", "2"});
     ASSERT_NE(analysis.out.find("gauge curve of run 1"), std::string::npos) << analysis.out;
     ASSERT_EQ(report({sample, "--run", "Tarrow 2k/2", "--output", html}).code, exit_good);
-    EXPECT_NE(file_text(html).find("gauge curve of run 1"), std::string::npos);
-    EXPECT_EQ(file_text(html).find("assumes an accurate gauge"), std::string::npos);
+    EXPECT_NE(page(html).find("gauge curve of run 1"), std::string::npos);
+    EXPECT_EQ(page(html).find("assumes an accurate gauge"), std::string::npos);
 }
 
 TEST_F(ReportCommand, every_page_has_the_paper_asked_for) {
@@ -165,10 +167,10 @@ TEST_F(ReportCommand, a_folder_of_run_sheets_needs_no_logbook) {
 TEST_F(ReportCommand, the_locale_chooses_the_decimal_sign) {
     const std::string path = logbook(), html = folder_ / "run.html";
     ASSERT_EQ(report({path, "--run", "Specimen/1", "--locale", "de_DE", "--output", html}).code, exit_good);
-    EXPECT_NE(file_text(html).find("0,80"), std::string::npos);
+    EXPECT_NE(page(html).find("0,80"), std::string::npos);
     ASSERT_EQ(report({path, "--run", "Specimen/1", "--locale", "en_US", "--output", html}).code, exit_good);
-    EXPECT_EQ(file_text(html).find("0,80"), std::string::npos);
-    EXPECT_NE(file_text(html).find("size: letter"), std::string::npos) << "the paper of that locale";
+    EXPECT_EQ(page(html).find("0,80"), std::string::npos);
+    EXPECT_NE(page(html).find("size: letter"), std::string::npos) << "the paper of that locale";
 }
 
 TEST_F(ReportCommand, amendments_kept_by_the_logbook_stand_in_the_report) {
@@ -187,7 +189,7 @@ TEST_F(ReportCommand, amendments_kept_by_the_logbook_stand_in_the_report) {
         ASSERT_TRUE(open.value().set_withdrawn(at->readings[5].uuid, true, "wrong unit").ok());
     }
     ASSERT_EQ(report({path, "--run", "Other/1", "--output", html}).code, exit_good);
-    const std::string shown = file_text(html);
+    const std::string shown = page(html);
     for (const char* words : {"gauge 70 % → 69 %", "read at an angle", "withdrawn", "wrong unit"})
         EXPECT_NE(shown.find(words), std::string::npos) << words;
 }
