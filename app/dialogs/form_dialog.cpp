@@ -85,6 +85,8 @@ FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* paren
 }
 
 void FormDialog::showEvent(QShowEvent* event) {
+    if (more_button_ != nullptr)
+        for (int row = first_more_row_; row < fields_->rowCount() && !more_button_->isHidden(); ++row) fields_->setRowVisible(row, false);
     fit();
     QDialog::showEvent(event);
 }
@@ -225,6 +227,27 @@ void FormDialog::addGroup(const QString& title) {
     fields_->addRow(head);
 }
 
+void FormDialog::addMore(const QString& words) {
+    more_button_ = new QPushButton(words);
+    more_button_->setObjectName(QStringLiteral("moreFieldsButton"));
+    more_button_->setAutoDefault(false);
+    make_quiet(*more_button_);
+    connect(more_button_, &QPushButton::clicked, this, [this] {
+        showMore();
+        focusNextChild();
+    });
+    fields_->addRow(more_button_);
+    first_more_row_ = fields_->rowCount();
+}
+
+void FormDialog::showMore() {
+    if (more_button_ == nullptr || more_button_->isHidden()) return;
+    // The next field has the keyboard before the button goes.
+    fields_->setRowVisible(first_more_row_ - 1, false);
+    for (int row = first_more_row_; row < fields_->rowCount(); ++row) fields_->setRowVisible(row, true);
+    fit();
+}
+
 QLabel* FormDialog::addParagraph(const QString& name, const QString& rich_text) {
     auto* words = new QLabel(rich_text);
     words->setObjectName(name + QStringLiteral("Label"));
@@ -258,6 +281,7 @@ void FormDialog::explain(QWidget* field, const QString& sentence) {
         known.error_label->show();
         set_wrong(*field, true);
         field->setAccessibleDescription(sentence);
+        if (field->parentWidget()->isHidden()) showMore();
         if (!first_wrong_) first_wrong_ = field;
     }
 }

@@ -56,6 +56,9 @@ protected:
     void addWide(QWidget* widget);
     /// A small grey head above a group of fields.
     void addGroup(const QString& title);
+    /// All that is added after this is hidden until its button is pressed, or something there is wrong. `words` name what it shows: "More: maker, …".
+    void addMore(const QString& words);
+    void showMore(); ///< as the button
     /// A paragraph over the full width, below the fields.
     QLabel* addParagraph(const QString& name, const QString& rich_text);
 
@@ -90,6 +93,8 @@ private:
     QStringList asked_;
     QString verb_;
     QPushButton* submit_button_;
+    QPushButton* more_button_ = nullptr;
+    int first_more_row_ = 0; ///< meaningless without the button
     std::vector<Place> places_;
     QWidget* first_wrong_ = nullptr;
 };

@@ -27,6 +27,7 @@
 #include "window/welcome_page.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QCloseEvent>
 #include <QDragEnterEvent>
 #include <QDropEvent>
@@ -126,6 +127,13 @@ QWidget* MainWindow::makeSide() {
     tree_->setMinimumWidth(side_px * 2 / 3);
     tree_->setMaximumWidth(widest_side_px);
     connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& current) { rowChosen(current); });
+    // "None yet" is a link to what would be the first.
+    const auto follow_hint = [this](const QModelIndex& index) {
+        if (tree_model_->rowKind(index) != LogbookTreeModel::Row::hint) return;
+        if (auto* offered = action(index.data(LogbookTreeModel::UuidRole).toString())) offered->trigger();
+    };
+    connect(tree_, &QTreeView::clicked, this, follow_hint);
+    connect(tree_, &QTreeView::activated, this, follow_hint);
     connect(tree_model_, &QAbstractItemModel::modelReset, this, [this] {
         tree_->expandAll();
         selectInTree();
@@ -286,6 +294,15 @@ void MainWindow::restoreLayout() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+    // Who ends the session waits for nobody.
+    const bool ask = !leaving_ && !qApp->isSavingSession();
+    if (ask && bench_->askBeforeLeaving(log_follower_->count(), [this] {
+            leaving_ = true;
+            close();
+        })) {
+        event->ignore();
+        return;
+    }
     settings_.setLayout(objectName(), saveGeometry());
     settings_.setLayout(splitter_->objectName(), splitter_->saveState());
     pages_->keepSplitters();

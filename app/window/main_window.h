@@ -155,6 +155,7 @@ private:
     BenchController* bench_;
     bool selecting_ = false;
     bool painted_ = false;
+    bool leaving_ = false; ///< the question whether to quit while tests run is answered
 };
 
 } // namespace ullage
