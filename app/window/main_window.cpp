@@ -35,6 +35,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMimeData>
+#include <QScreen>
 #include <QSplitter>
 #include <QTimer>
 #include <QTreeView>
@@ -49,6 +50,7 @@ namespace {
 
 constexpr int side_px = 216;
 constexpr int widest_side_px = 420;
+constexpr QSize usual_size(1280, 800);
 
 } // namespace
 
@@ -108,7 +110,7 @@ void MainWindow::build() {
     splitter_->addWidget(right);
     splitter_->setStretchFactor(0, 0);
     splitter_->setStretchFactor(1, 1);
-    splitter_->setSizes({side_px, 1280 - side_px});
+    splitter_->setSizes({side_px, usual_size.width() - side_px});
     setCentralWidget(splitter_);
 }
 
@@ -287,7 +289,7 @@ void MainWindow::showStatus() {
 }
 
 void MainWindow::restoreLayout() {
-    resize(1280, 800);
+    resize(usual_size);
     restoreGeometry(settings_.layout(objectName()));
     splitter_->restoreState(settings_.layout(splitter_->objectName()));
     view_->showCharts(settings_.chartsShown());
@@ -323,7 +325,19 @@ void MainWindow::paintEvent(QPaintEvent* event) {
     QMainWindow::paintEvent(event);
     if (painted_) return;
     painted_ = true;
+    QTimer::singleShot(0, this, &MainWindow::fitScreen);
     QTimer::singleShot(0, pages_, &PageStack::makePagesInTurns);
+}
+
+void MainWindow::fitScreen() {
+    // The frame is known only now that the window stands. A screen that does not hold the least window is left to the window manager.
+    if (!screen() || isMaximized() || isFullScreen()) return;
+    const QRect room = screen()->availableGeometry();
+    const QSize frame = frameGeometry().size() - size(), fitting = size().boundedTo(room.size() - frame);
+    if (fitting == size() || room.width() < usual_size.width()) return;
+    resize(fitting);
+    move(std::max(room.left(), std::min(x(), room.right() + 1 - fitting.width() - frame.width())),
+         std::max(room.top(), std::min(y(), room.bottom() + 1 - fitting.height() - frame.height())));
 }
 
 void MainWindow::openLogbook(const QString& path) { files_->openLogbook(path); }

@@ -96,6 +96,7 @@ private:
     void showStatus();
     void showLooked(const QSet<QString>& overdue_runs, const QString& awake_words); ///< how the running tests stand
     void restoreLayout();
+    void fitScreen(); ///< no larger than its screen, with its frame
 
     // main_window_pages.cpp
     void preparePages();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/bench/bench_panel.h"
 
+#include "pages/parts/elided_label.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
@@ -25,7 +26,7 @@ constexpr int snooze_minutes = 10;
 } // namespace
 
 BenchPanel::BenchPanel(QWidget* parent)
-    : QFrame(parent), unit_label_(new QLabel), about_label_(new QLabel), due_label_(new QLabel), keys_label_(new QLabel),
+    : QFrame(parent), unit_label_(new ElidedLabel(this, Qt::ElideMiddle)), about_label_(new QLabel), due_label_(new QLabel), keys_label_(new QLabel),
       face_(new BigFiguresView(this)), strip_(new ResultStrip(this, ResultStrip::Frame::none)), read_button_(new QPushButton(tr("Enter reading"))),
       rule_button_(new QPushButton(tr("Next reading…"))), snooze_button_(new QPushButton(tr("Put off %1 min").arg(snooze_minutes))) {
     setObjectName(QStringLiteral("benchPanel"));
@@ -50,8 +51,7 @@ BenchPanel::BenchPanel(QWidget* parent)
 
     auto* head = new QHBoxLayout;
     head->setSpacing(spacing::panel_gap_px);
-    head->addWidget(unit_label_);
-    head->addStretch();
+    head->addWidget(unit_label_, 1);
     head->addWidget(due_label_);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(spacing::grid_px);

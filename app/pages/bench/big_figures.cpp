@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/bench/big_figures.h"
 
+#include "style/numbers.h"
 #include "style/spacing.h"
 #include "style/theme.h"
 
@@ -17,8 +18,9 @@ namespace {
 
 constexpr double rest_of_value = 0.2; ///< size of the small text against the digits'
 constexpr double gap_of_value = 0.28; ///< between figures side by side
-constexpr double air_of_value = 0.25; ///< above the digits of a line, where its note stands
-constexpr int measured_px = 200;      ///< the size at which widths are measured; they grow with it
+constexpr double air_of_value = 0.30; ///< above the digits of a line, where its note stands
+constexpr double note_gap_of_value = 0.03;
+constexpr int measured_px = 200; ///< the size at which widths are measured; they grow with it
 constexpr int least_px = 8, least_small_px = 9;
 constexpr int least_lines = 4; ///< of text that BigFiguresView needs to be high
 
@@ -41,6 +43,15 @@ double relative_width(const BigFigure& figure, const QFont& font) {
     return std::max(QFontMetricsF(value).horizontalAdvance(figure.value) + rest_px, note_px) / measured_px;
 }
 
+/// "472.0" of Wh as "472": nobody reads tenths from across a workshop.
+QString without_tenths(const QString& value, const QString& rest) {
+    const auto point = value.indexOf(QLatin1Char('.'));
+    if (point < 3 || rest.section(QLatin1Char(' '), -1) != QLatin1String("Wh")) return value;
+    bool read = false;
+    const double number = QString(value).remove(QChar(0x202F)).toDouble(&read);
+    return read ? shown_number(number, 0) : value;
+}
+
 bool has_digit(const QString& word) {
     return std::ranges::any_of(word, [](QChar letter) { return letter.isDigit(); });
 }
@@ -50,7 +61,7 @@ bool has_digit(const QString& word) {
 BigFigure big_figure_of(const StripFigure& figure) {
     QStringList words = figure.value.split(QLatin1Char(' ')), before;
     while (words.size() > 1 && !has_digit(words.front())) before << words.takeFirst();
-    BigFigure big{words.takeFirst(), figure.rest, before.join(QLatin1Char(' '))};
+    BigFigure big{without_tenths(words.takeFirst(), figure.rest), figure.rest, before.join(QLatin1Char(' '))};
     if (!words.isEmpty()) big.rest = words.join(QLatin1Char(' ')) + QLatin1Char(' ') + figure.rest;
     else if (figure.rest.startsWith(QChar(0x00B1))) {
         big.note = (big.note + QLatin1Char(' ') + figure.rest).trimmed();
@@ -107,7 +118,9 @@ void paint_figures(QPainter& painter, const std::vector<BigFigure>& figures, con
         painter.setFont(small);
         painter.setPen(soft);
         painter.drawText(QPointF(cell.left() + value_px, base), figures[i].rest);
-        if (!figures[i].note.isEmpty()) painter.drawText(QPointF(cell.left(), base - layout.digit_px - small_metrics.descent()), figures[i].note);
+        if (!figures[i].note.isEmpty())
+            painter.drawText(QPointF(cell.left(), base - layout.digit_px - small_metrics.descent() - note_gap_of_value * layout.font_px),
+                             figures[i].note);
     }
 }
 

@@ -36,7 +36,7 @@ DisplayEntry::DisplayEntry(Document& document, QWidget* parent)
         label->setBuddy(field);
         fields->addWidget(label, 0, column);
         fields->addWidget(field, 1, column);
-        fields->setColumnStretch(column, column == 0 ? 2 : 3);
+        fields->setColumnStretch(column, column == 0 ? 2 : column == 1 ? 3 : 0);
         return label;
     };
     place(gauge_edit_ = addField("displayGaugeEdit", tr("gauge, %")), 0);

@@ -12,7 +12,7 @@
 namespace ullage::test {
 namespace {
 
-constexpr UtcMs minute_ms = 60'000;
+constexpr UtcMs display_minute_ms = 60'000;
 
 class BenchDisplayTest : public WindowTest {
 protected:
@@ -35,7 +35,7 @@ protected:
         const auto uuid = document.addRun(run).value().uuid;
         window->reminders().setRule(uuid, {30, std::nullopt, std::nullopt});
         note(uuid, 100, 0);
-        clock.advance_ms(minute_ms);
+        clock.advance_ms(display_minute_ms);
         return uuid;
     }
     void note(const std::string& run, double gauge_percent, double register_wh) {
@@ -105,7 +105,7 @@ TEST_F(BenchDisplayTest, the_grid_follows_the_count_and_the_shape_of_the_screen)
 }
 
 TEST_F(BenchDisplayTest, the_digits_of_up_to_four_cards_are_a_tenth_of_the_screen_high_and_within_the_card) {
-    clock.advance_ms(60 * minute_ms);
+    clock.advance_ms(60 * display_minute_ms);
     note(osk, 100, 1234); // as wide as they come
     open();
     for (const char* name : {"", "Tarrow 2k", "a unit whose name is longer than any card of any screen is wide, with its maker and its year 2027"}) {
@@ -127,10 +127,10 @@ TEST_F(BenchDisplayTest, the_digits_of_up_to_four_cards_are_a_tenth_of_the_scree
 
 TEST_F(BenchDisplayTest, a_card_tells_gauge_energy_cut_off_from_now_and_the_next_reading) {
     for (int hour = 1; hour <= 4; ++hour) {
-        clock.advance_ms(60 * minute_ms);
+        clock.advance_ms(60 * display_minute_ms);
         note(osk, 100 - 8 * hour, 90 * hour);
     }
-    clock.advance_ms(10 * minute_ms);
+    clock.advance_ms(10 * display_minute_ms);
     open();
     EXPECT_EQ(told(0).figure("gauge").value, "68");
     EXPECT_EQ(told(0).figure("delivered").value, "360");
@@ -140,14 +140,14 @@ TEST_F(BenchDisplayTest, a_card_tells_gauge_energy_cut_off_from_now_and_the_next
     EXPECT_EQ(told(0).age, "read 10 min ago");
     EXPECT_TRUE(told(0).since.endsWith("4 h 12")) << told(0).since.toStdString();
     const QString before = told(0).cut_off_in;
-    clock.advance_ms(25 * minute_ms);
+    clock.advance_ms(25 * display_minute_ms);
     window->reminders().tick();
     EXPECT_TRUE(told(0).overdue);
     EXPECT_NE(told(0).cut_off_in, before) << "it counts from now";
 }
 
 TEST_F(BenchDisplayTest, a_number_takes_the_reading_of_its_card_and_ctrl_z_takes_it_back) {
-    clock.advance_ms(30 * minute_ms);
+    clock.advance_ms(30 * display_minute_ms);
     open();
     press("2");
     EXPECT_TRUE(entry()->isVisible());
@@ -168,9 +168,9 @@ TEST_F(BenchDisplayTest, a_number_takes_the_reading_of_its_card_and_ctrl_z_takes
 }
 
 TEST_F(BenchDisplayTest, a_doubtful_value_is_asked_over_the_card_and_recorded_only_when_answered) {
-    clock.advance_ms(30 * minute_ms);
+    clock.advance_ms(30 * display_minute_ms);
     note(osk, 95, 60);
-    clock.advance_ms(30 * minute_ms);
+    clock.advance_ms(30 * display_minute_ms);
     open();
     press("1");
     press("90");
@@ -225,18 +225,18 @@ TEST_F(BenchDisplayTest, what_is_half_typed_goes_with_the_run_between_its_page_a
 
 TEST_F(BenchDisplayTest, it_is_dimmed_at_night_or_by_its_key_and_keeps_what_was_chosen) {
     const auto local = to_local(clock.now_ms(), machine_zone());
-    clock.advance_ms(((27 - local.hour) % 24) * 60 * minute_ms); // three in the morning
+    clock.advance_ms(((27 - local.hour) % 24) * 60 * display_minute_ms); // three in the morning
     open();
     EXPECT_TRUE(display()->dim());
     EXPECT_TRUE(display()->footWords().contains("N dimmed 22:00 to 06:00")) << display()->footWords().toStdString();
-    clock.advance_ms(9 * 60 * minute_ms);
+    clock.advance_ms(9 * 60 * display_minute_ms);
     EXPECT_FALSE(display()->dim()) << "at noon";
     press("n");
     EXPECT_TRUE(display()->dim()) << "by the key";
     press("n");
     EXPECT_TRUE(display()->footWords().contains("N not dimmed"));
     press(Qt::Key_Escape);
-    clock.advance_ms(15 * 60 * minute_ms);
+    clock.advance_ms(15 * 60 * display_minute_ms);
     window.reset();
     show();
     window->openLogbook(document.path());
