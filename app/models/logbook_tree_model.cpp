@@ -11,6 +11,12 @@
 
 namespace ullage {
 
+namespace {
+
+constexpr int month_letters = 3;
+
+} // namespace
+
 struct LogbookTreeModel::Node {
     Row kind = Row::section;
     std::string uuid;
@@ -141,11 +147,14 @@ bool LogbookTreeModel::waitsForAnalysis(const std::string& unit_uuid) const {
 
 QString LogbookTreeModel::runTitle(const RunRecord& record, const EnergyAnalysis& energy) const {
     QString title = text_of(run_title(record, energy));
-    // A day alone means that of this year.
-    const int year = to_local(energy.start_ms, record.run.time_zone).year;
-    if (energy.start_ms == 0 || year == to_local(document_.clock().now_ms(), record.run.time_zone).year) return title;
     const QString day = text_of(day_text(energy.start_ms, record.run.time_zone));
-    return title.replace(title.indexOf(day), day.size(), QStringLiteral("%1 %2").arg(day).arg(year));
+    const auto at = title.indexOf(day);
+    if (energy.start_ms == 0 || at < 0) return title;
+    // The pane is narrow: "29 Nov". A day alone means that of this year.
+    QString shown = day.left(day.indexOf(QLatin1Char(' ')) + 1 + month_letters);
+    const int year = to_local(energy.start_ms, record.run.time_zone).year;
+    if (year != to_local(document_.clock().now_ms(), record.run.time_zone).year) shown += QStringLiteral(" %1").arg(year);
+    return title.replace(at, day.size(), shown);
 }
 
 QString LogbookTreeModel::title(const Node& node) const {

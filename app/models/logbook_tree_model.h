@@ -53,7 +53,7 @@ private:
     [[nodiscard]] const Node* nodeAt(const QModelIndex& index) const;
     [[nodiscard]] QModelIndex indexOf(const Node& node) const;
     [[nodiscard]] QString title(const Node& node) const;
-    [[nodiscard]] QString runTitle(const RunRecord& record, const EnergyAnalysis& energy) const; ///< with its year where that is not this one
+    [[nodiscard]] QString runTitle(const RunRecord& record, const EnergyAnalysis& energy) const; ///< short, with its year where that is not this one
     [[nodiscard]] QString toolTip(const Node& node) const;
     /// Its runs are so long that painting must not begin to analyse them; that is done when the unit is shown.
     [[nodiscard]] bool waitsForAnalysis(const std::string& unit_uuid) const;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the program asks of a desktop, asked of services that stand in for it on a bus of the test's own (D-Bus Specification, Desktop Notifications
 // Specification 1.2, and the login manager's inhibitor locks).
+#include "base/clock.h"
 #include "document/document.h"
 #include "services/awake.h"
 #include "services/notifier.h"
 #include "services/settings.h"
-#include "support/fake_clock.h"
 #include "support/temp_folder.h"
 
 #include <gtest/gtest.h>
@@ -106,7 +106,7 @@ TEST_F(DesktopServices, the_program_itself_calls_to_an_overdue_reading_and_lets_
     const auto in_home = [&home](const char* name) { return QString::fromStdString((home / name).string()); };
     std::string run_uuid;
     {
-        FakeClock clock;
+        const SystemClock clock;
         Document document(clock);
         ASSERT_TRUE(document.create(in_home("night.ullage")));
         Unit unit;
@@ -115,8 +115,8 @@ TEST_F(DesktopServices, the_program_itself_calls_to_an_overdue_reading_and_lets_
         ullage::Run run;
         run.unit_uuid = document.addUnit(unit).value().uuid;
         run_uuid = document.addRun(run).value().uuid;
-        ReadingValues full; // a reading of long ago, so that the next is overdue
-        full.time_ms = clock.now_ms();
+        ReadingValues full; // an hour ago, so that the next is overdue by half an hour
+        full.time_ms = clock.now_ms() - static_cast<UtcMs>(ms_per_hour);
         full.gauge_percent = 100;
         ASSERT_TRUE(document.record(run_uuid, full));
     }
