@@ -296,6 +296,9 @@ void MainWindow::restoreLayout() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+    settings_.setLayout(objectName(), saveGeometry());
+    settings_.setLayout(splitter_->objectName(), splitter_->saveState());
+    pages_->keepSplitters();
     // Who ends the session waits for nobody.
     const bool ask = !leaving_ && !qApp->isSavingSession();
     if (ask && bench_->askBeforeLeaving(log_follower_->count(), [this] {
@@ -305,9 +308,6 @@ void MainWindow::closeEvent(QCloseEvent* event) {
         event->ignore();
         return;
     }
-    settings_.setLayout(objectName(), saveGeometry());
-    settings_.setLayout(splitter_->objectName(), splitter_->saveState());
-    pages_->keepSplitters();
     QMainWindow::closeEvent(event);
 }
 

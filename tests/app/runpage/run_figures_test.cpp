@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace ullage {
 
@@ -297,6 +298,21 @@ TEST_F(RunPageTest, what_is_not_known_stands_in_the_findings_with_its_reason) {
     });
     ASSERT_NE(unknown, items.end());
     EXPECT_TRUE(unknown->sentence.endsWith(QLatin1Char('.')));
+}
+
+TEST_F(RunPageTest, three_readings_that_give_a_bound_are_not_said_to_be_too_few_for_a_line) {
+    for (const auto& [hours, gauge, register_wh] : {std::tuple(0.0, 100.0, 4310.0), std::tuple(4.0, 70.0, 4560.0), std::tuple(8.0, 40.0, 4810.0)}) {
+        ReadingValues values;
+        values.time_ms = clock.now_ms() + static_cast<UtcMs>(hours * ms_per_hour);
+        values.gauge_percent = gauge;
+        values.register_wh = register_wh;
+        ASSERT_TRUE(document.record(run.uuid, values));
+    }
+    const RunAnalysis& analysis = document.analysis(run.uuid);
+    ASSERT_NE(analysis.gauge.feasibility.least_error_pt.kind, Kind::not_known) << analysis.gauge.feasibility.sentence;
+    for (const FindingItem& item : finding_items(analysis))
+        EXPECT_FALSE(item.sentence.contains("straight gauge fits")) << item.sentence.toStdString();
+    EXPECT_TRUE(QString::fromStdString(analysis.gauge.line_reason).contains("here there are three"));
 }
 
 TEST_F(RunPageTest, what_only_a_drain_tells_is_one_line_for_a_charge) {
