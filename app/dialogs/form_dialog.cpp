@@ -228,22 +228,26 @@ void FormDialog::addGroup(const QString& title) {
 }
 
 void FormDialog::addMore(const QString& words) {
-    more_button_ = new QPushButton(words);
+    more_button_ = new QPushButton(tr("More…"));
+    more_button_->setToolTip(words);
+    more_button_->setAccessibleDescription(words);
     more_button_->setObjectName(QStringLiteral("moreFieldsButton"));
     more_button_->setAutoDefault(false);
-    make_quiet(*more_button_);
     connect(more_button_, &QPushButton::clicked, this, [this] {
         showMore();
         focusNextChild();
     });
-    fields_->addRow(more_button_);
+    auto* line = new QHBoxLayout;
+    line->addWidget(more_button_);
+    line->addStretch();
+    fields_->addRow(line);
     first_more_row_ = fields_->rowCount();
 }
 
 void FormDialog::showMore() {
     if (more_button_ == nullptr || more_button_->isHidden()) return;
     // The next field has the keyboard before the button goes.
-    fields_->setRowVisible(first_more_row_ - 1, false);
+    more_button_->hide();
     for (int row = first_more_row_; row < fields_->rowCount(); ++row) fields_->setRowVisible(row, true);
     fit();
 }

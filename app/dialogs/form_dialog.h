@@ -56,7 +56,7 @@ protected:
     void addWide(QWidget* widget);
     /// A small grey head above a group of fields.
     void addGroup(const QString& title);
-    /// All that is added after this is hidden until its button is pressed, or something there is wrong. `words` name what it shows: "More: maker, …".
+    /// All that is added after this is hidden until its button *More* is pressed, or something there is wrong. `words` say what it shows.
     void addMore(const QString& words);
     void showMore(); ///< as the button
     /// A paragraph over the full width, below the fields.

@@ -21,7 +21,7 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     rated_energy_ = addLine(QStringLiteral("ratedEnergy"), tr("Rated &energy"), tr("1200 Wh or 1.2 kWh"));
     rated_output_ = addLine(QStringLiteral("ratedOutput"), tr("Rated &output"), tr("600 W"));
     gauge_step_ = addLine(QStringLiteral("gaugeStep"), tr("&Gauge step"), tr("1 %, the smallest step that the gauge shows"));
-    addMore(tr("More: maker and model, further claims, PV input, the unit at hand"));
+    addMore(tr("Maker and model, further claims, limits of the PV input, the unit at hand"));
     maker_ = addLine(QStringLiteral("maker"), tr("&Maker"));
     model_ = addLine(QStringLiteral("model"), tr("Mode&l"), tr("the same for every specimen of it"));
     addGroup(tr("What the maker claims further"));

@@ -53,7 +53,9 @@ void tell_cut_off(BenchEntry& entry, const RunRecord& record, const RunForecast&
         return;
     }
     entry.cut_off_label = tr("cut-off, %1").arg(text_of(forecast_account_text(forecast.account)));
-    entry.cut_off_at = text_of(expected_clock_text(range, as_of_ms, record.run.time_zone));
+    entry.cut_off_at = range.lower_ms < as_of_ms
+                           ? tr("%1 at the latest").arg(text_of(near_moment_text(range.upper_ms, as_of_ms, record.run.time_zone)))
+                           : text_of(expected_clock_text(range, as_of_ms, record.run.time_zone));
 }
 
 void tell_due(BenchEntry& entry, const RunRecord& record, const DueState& state, UtcMs now_ms) {

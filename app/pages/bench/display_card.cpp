@@ -17,6 +17,7 @@ namespace {
 
 // Sizes in units of the card, see DisplayCard::unit().
 constexpr double units_high = 20, units_wide = 30;
+constexpr double least_unit_px = 15, least_units_high = 15;
 constexpr double margin = 0.8, head_text = 1.35, small_text = 0.8, foot_value = 1.45, between = 0.45, bar_height = 0.5;
 constexpr double line_of_text = 1.25; ///< height of a line against its text
 
@@ -54,7 +55,10 @@ void DisplayCard::setColours(const Palette& colours) {
     update();
 }
 
-double DisplayCard::unit() const { return std::min(height() / units_high, width() / units_wide); }
+double DisplayCard::unit() const {
+    // On a small card the words stay readable, and the digits get what is left.
+    return std::max(std::min(height() / units_high, width() / units_wide), std::min(least_unit_px, height() / least_units_high));
+}
 
 std::vector<BigFigure> DisplayCard::figures() const { return {big_figure_of(entry_.figure("gauge")), big_figure_of(entry_.figure("delivered"))}; }
 

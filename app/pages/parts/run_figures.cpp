@@ -172,7 +172,8 @@ StripFigure cut_off(const RunRecord& record, const RunForecast& forecast, UtcMs 
     // "05:10" and "to Tue 06:40": six such cells stand in one line. A cut-off a day ahead is told in hours, its moment in the hint.
     const QString to = QStringLiteral(" to ");
     const QString shown = hours_between(as_of_ms, forecast.cut_off->upper_ms) >= 24 ? hours : range;
-    figure.value = shown.section(to, 0, 0);
+    const bool begun = forecast.cut_off->lower_ms < as_of_ms; // what has passed is no longer ahead
+    figure.value = begun && shown != hours ? tr("now") : shown.section(to, 0, 0);
     figure.rest = shown.contains(to) ? to.trimmed() + QLatin1Char(' ') + shown.section(to, 1) : QString();
     QStringList lines{tr("95 % range %1, %2, %3").arg(range, hours, text_of(forecast.cut_off_reason))};
     for (const ReadingAdvice& advice : forecast.advice) lines.append(text_of(advice.sentence));
