@@ -233,10 +233,7 @@ void FormDialog::addMore(const QString& words) {
     more_button_->setAccessibleDescription(words);
     more_button_->setObjectName(QStringLiteral("moreFieldsButton"));
     more_button_->setAutoDefault(false);
-    connect(more_button_, &QPushButton::clicked, this, [this] {
-        showMore();
-        focusNextChild();
-    });
+    connect(more_button_, &QPushButton::clicked, this, &FormDialog::showMore);
     auto* line = new QHBoxLayout;
     line->addWidget(more_button_);
     line->addStretch();
@@ -246,9 +243,8 @@ void FormDialog::addMore(const QString& words) {
 
 void FormDialog::showMore() {
     if (more_button_ == nullptr || more_button_->isHidden()) return;
-    // The next field has the keyboard before the button goes.
-    more_button_->hide();
     for (int row = first_more_row_; row < fields_->rowCount(); ++row) fields_->setRowVisible(row, true);
+    more_button_->hide(); // the keyboard goes on to the first of them
     fit();
 }
 
