@@ -14,7 +14,10 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace ullage {
 
@@ -80,6 +83,8 @@ FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* paren
     buttons->addWidget(submit_button_);
     outer_->addLayout(buttons);
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
+    // And nobody gives it back.
+    if (parent != nullptr) connect(this, &QDialog::finished, parent->window(), &QWidget::activateWindow, Qt::QueuedConnection);
     connect(submit_button_, &QPushButton::clicked, this, &FormDialog::submit);
     setMinimumWidth(qMax(narrowest_px, fontMetrics().averageCharWidth() * narrowest_letters));
 }
@@ -89,6 +94,12 @@ void FormDialog::showEvent(QShowEvent* event) {
         for (int row = first_more_row_; row < fields_->rowCount() && !more_button_->isHidden(); ++row) fields_->setRowVisible(row, false);
     fit();
     QDialog::showEvent(event);
+}
+
+bool FormDialog::event(QEvent* event) {
+    // Without a window manager nobody else gives the keyboard to a form that opens. It can have it once it stands there.
+    if (event->type() == QEvent::Paint && !std::exchange(painted_, true) && !isActiveWindow()) QTimer::singleShot(0, this, &QWidget::activateWindow);
+    return QDialog::event(event);
 }
 
 void FormDialog::fit() {

@@ -70,6 +70,7 @@ protected:
     void explain(QWidget* field, const QString& sentence);
 
     void showEvent(QShowEvent* event) override;
+    bool event(QEvent* event) override;
     /// Reads every field into the form's value, explaining those that cannot be understood.
     virtual void read() = 0;
     /// Shows the line of a field, or takes it away with its label.
@@ -97,6 +98,7 @@ private:
     int first_more_row_ = 0; ///< meaningless without the button
     std::vector<Place> places_;
     QWidget* first_wrong_ = nullptr;
+    bool painted_ = false;
 };
 
 } // namespace ullage

@@ -325,6 +325,7 @@ void MainWindow::paintEvent(QPaintEvent* event) {
     QMainWindow::paintEvent(event);
     if (painted_) return;
     painted_ = true;
+    if (QApplication::activeWindow() == nullptr) activateWindow(); // without a window manager nobody else does
     QTimer::singleShot(0, this, &MainWindow::fitScreen);
     QTimer::singleShot(0, pages_, &PageStack::makePagesInTurns);
 }
