@@ -4,6 +4,7 @@
 #include "chart_content/thinned_points.h"
 #include "measure/load_steps.h"
 #include "models/finding_stretch.h"
+#include "style/numbers.h"
 #include "style/words.h"
 
 #include <algorithm>
@@ -196,6 +197,16 @@ ChartSeries stored_error_series(Builder& builder, const RunAnalysis& analysis, c
     return series;
 }
 
+/// The error against the share of what is expected to come out, with that share at the ends of the range.
+void add_expected_errors(Builder& builder, const EnergyAnalysis& energy, const ExpectedWhole& expected, ChartSeries& series) {
+    for (const PairedPoint& point : energy.points) {
+        const auto error_pt = [&point](double whole_wh) { return point.gauge_percent - 100 * (1 - point.delivered_wh / whole_wh); };
+        const double x = builder.on_hours(point.time_ms);
+        builder.add(series, x, error_pt(expected.estimate_wh), point.reading);
+        series.band.push_back({x, error_pt(expected.upper_wh), error_pt(expected.lower_wh)});
+    }
+}
+
 ChartSeries noted_power(Builder& builder, const RunRecord& record, std::optional<double> ReadingValues::*power, ChartSeries series) {
     series.line = CurveLine::none;
     for (std::size_t i = 0; i < record.readings.size(); ++i) {
@@ -245,24 +256,34 @@ RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, cons
     return builder.chart;
 }
 
-RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths) {
+RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths,
+                           const std::optional<ExpectedWhole>& expected) {
     Builder builder(record, analysis);
     ChartContent& content = builder.chart.content;
     const bool both = depths_differ(depths);
-    content.y.title = both ? tr("gauge error / pt") : tr("gauge error / pt, against %1").arg(text_of(error_basis_text(analysis.gauge.basis)));
+    content.y.title = expected ? tr("gauge error / pt, if %1 Wh come out").arg(shown_number(expected->estimate_wh, 0))
+                      : both   ? tr("gauge error / pt")
+                               : tr("gauge error / pt, against %1").arg(text_of(error_basis_text(analysis.gauge.basis)));
     content.y.unit = QStringLiteral("pt");
     content.y.include_zero = true;
     content.description = tr("Gauge error in percentage points against hours since the start");
     content.key = tr("Above 0 the gauge shows more than is left, below 0 less. Area: 95 % interval. Shaded: where the gauge is doubted.");
+    if (expected)
+        content.key =
+            tr("Above 0 the gauge shows more than is left, below 0 less, of the %1 Wh that the drain is expected to deliver to its cut-off. "
+               "Area: if it comes at the ends of its range, %2 to %3 Wh. Shaded: where the gauge is doubted.")
+                .arg(shown_number(expected->estimate_wh, 0), shown_number(expected->lower_wh, 0), shown_number(expected->upper_wh, 0));
     content.y.above_zero = tr("shows too much");
     content.y.below_zero = tr("shows too little");
     content.empty_text = tr("No gauge error yet: it needs readings of gauge and register, and the unit's rated energy or a "
                             "drain from full to cut-off.");
     ChartSeries series = series_of("error", both ? tr("by share delivered") : tr("gauge error"), CurveColour::error, Marker::triangle);
-    for (const GaugeErrorPoint& point : analysis.gauge.errors) {
-        builder.add(series, point.hours, point.error_pt, analysis.energy.points[point.point].reading);
-        series.band.push_back({point.hours, point.lower_pt, point.upper_pt});
-    }
+    if (expected) add_expected_errors(builder, analysis.energy, *expected, series);
+    else
+        for (const GaugeErrorPoint& point : analysis.gauge.errors) {
+            builder.add(series, point.hours, point.error_pt, analysis.energy.points[point.point].reading);
+            series.band.push_back({point.hours, point.lower_pt, point.upper_pt});
+        }
     if (!series.points.empty()) content.horizontal_lines.push_back({0.0, {}});
     builder.finish(std::move(series));
     if (both) builder.finish(stored_error_series(builder, analysis, depths));

@@ -4,6 +4,7 @@
 #include "charts/chart_data.h"
 #include "forecast/accounts.h"
 #include "forecast/forecast.h"
+#include "models/readings_rows.h"
 #include "run_analysis/run_analysis.h"
 
 #include <QString>
@@ -35,8 +36,10 @@ struct RunChart {
 
 /// The gauge error with its band: series "error" against what the axis names. Where `depths` (known_depths) hold the stored
 /// depth and it differs from the delivered one by 0.1 points somewhere, series "stored_error" against that, and each curve
-/// names its depth instead of the axis.
-[[nodiscard]] RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths);
+/// names its depth instead of the axis. Before the end of a drain the error is against `expected`, as in the readings table, the band from one end of
+/// that range to the other, and the axis says so.
+[[nodiscard]] RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths,
+                                         const std::optional<ExpectedWhole>& expected = {});
 
 /// Mean load between register readings as steps, and the powers that were noted. Series "load", "meter_w", "display_w".
 [[nodiscard]] RunChart load_chart(const RunRecord& record, const RunAnalysis& analysis);

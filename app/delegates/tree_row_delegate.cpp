@@ -134,9 +134,12 @@ void TreeRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
         text.setRight(mark.right() - 2 * dot_px - 2);
     }
     const bool quiet = kind == Row::section || kind == Row::hint || (kind == Row::run && !selected);
-    painter->setPen(quiet ? palette.soft : palette.ink);
-    painter->setFont(font_of(kind));
-    const auto shown = QFontMetrics(font_of(kind)).elidedText(index.data().toString(), Qt::ElideRight, text.width());
+    painter->setPen(kind == Row::hint ? palette.accent : quiet ? palette.soft : palette.ink);
+    QFont font = font_of(kind);
+    font.setUnderline(kind == Row::hint); // it is a link
+    painter->setFont(font);
+    // Names differ at their ends, runs by their kind and their load.
+    const auto shown = QFontMetrics(font).elidedText(index.data().toString(), Qt::ElideMiddle, text.width());
     painter->drawText(text, Qt::AlignLeft | Qt::AlignVCenter, shown);
     painter->restore();
 }

@@ -6,8 +6,8 @@
 #include "style/words.h"
 
 #include <QComboBox>
-#include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -76,16 +76,21 @@ AmendDialog::AmendDialog(const ReadingValues& values, const QStringList& history
     set_text_style(*history_label, Tone::soft, TextSize::caption);
     column->addWidget(history_label);
 
-    auto* buttons = new QDialogButtonBox(this);
-    QPushButton* amend = buttons->addButton(tr("Amend"), QDialogButtonBox::AcceptRole);
+    auto* leave = new QPushButton(tr("Leave as it is"), this);
+    leave->setObjectName(QStringLiteral("leaveButton"));
+    leave->setAutoDefault(false);
+    auto* amend = new QPushButton(tr("Amend"), this);
     amend->setObjectName(QStringLiteral("amendButton"));
     amend->setDefault(true);
     make_primary(*amend);
-    buttons->addButton(tr("Leave as it is"), QDialogButtonBox::RejectRole)->setObjectName(QStringLiteral("leaveButton"));
-    connect(buttons, &QDialogButtonBox::accepted, this, &AmendDialog::submit);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(amend, &QPushButton::clicked, this, &AmendDialog::submit);
+    connect(leave, &QPushButton::clicked, this, &QDialog::reject);
+    auto* buttons = new QHBoxLayout;
+    buttons->addStretch();
+    buttons->addWidget(leave);
+    buttons->addWidget(amend);
     column->addSpacing(spacing::grid_px);
-    column->addWidget(buttons);
+    column->addLayout(buttons);
     gauge_edit_->setFocus();
     gauge_edit_->selectAll();
 }

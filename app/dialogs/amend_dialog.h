@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "dialogs/entry_texts.h"
+#include "services/entry_texts.h"
 
 #include <QDialog>
 #include <QStringList>

@@ -2,9 +2,9 @@
 #pragma once
 
 #include "base/clock.h"
-#include "dialogs/entry_texts.h"
 #include "dialogs/form_dialog.h"
 #include "model/run_record.h"
+#include "services/entry_texts.h"
 
 #include <QTimer>
 

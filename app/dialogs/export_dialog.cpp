@@ -128,7 +128,7 @@ QWidget* ExportDialog::buildButtons() {
     connect(save_button, &QPushButton::clicked, this, &ExportDialog::save);
     auto* close_button = new QPushButton(tr("Close"), this);
     connect(close_button, &QPushButton::clicked, this, &QDialog::accept);
-    for (QPushButton* button : {size_button_, copy_button_, save_button, close_button}) buttons->addWidget(button);
+    for (QPushButton* button : {close_button, size_button_, copy_button_, save_button}) buttons->addWidget(button);
     return foot;
 }
 

@@ -14,7 +14,10 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace ullage {
 
@@ -80,13 +83,23 @@ FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* paren
     buttons->addWidget(submit_button_);
     outer_->addLayout(buttons);
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
+    // And nobody gives it back.
+    if (parent != nullptr) connect(this, &QDialog::finished, parent->window(), &QWidget::activateWindow, Qt::QueuedConnection);
     connect(submit_button_, &QPushButton::clicked, this, &FormDialog::submit);
     setMinimumWidth(qMax(narrowest_px, fontMetrics().averageCharWidth() * narrowest_letters));
 }
 
 void FormDialog::showEvent(QShowEvent* event) {
+    if (more_button_ != nullptr)
+        for (int row = first_more_row_; row < fields_->rowCount() && !more_button_->isHidden(); ++row) fields_->setRowVisible(row, false);
     fit();
     QDialog::showEvent(event);
+}
+
+bool FormDialog::event(QEvent* event) {
+    // Without a window manager nobody else gives the keyboard to a form that opens. It can have it once it stands there.
+    if (event->type() == QEvent::Paint && !std::exchange(painted_, true) && !isActiveWindow()) QTimer::singleShot(0, this, &QWidget::activateWindow);
+    return QDialog::event(event);
 }
 
 void FormDialog::fit() {
@@ -225,6 +238,27 @@ void FormDialog::addGroup(const QString& title) {
     fields_->addRow(head);
 }
 
+void FormDialog::addMore(const QString& words) {
+    more_button_ = new QPushButton(tr("More…"));
+    more_button_->setToolTip(words);
+    more_button_->setAccessibleDescription(words);
+    more_button_->setObjectName(QStringLiteral("moreFieldsButton"));
+    more_button_->setAutoDefault(false);
+    connect(more_button_, &QPushButton::clicked, this, &FormDialog::showMore);
+    auto* line = new QHBoxLayout;
+    line->addWidget(more_button_);
+    line->addStretch();
+    fields_->addRow(line);
+    first_more_row_ = fields_->rowCount();
+}
+
+void FormDialog::showMore() {
+    if (more_button_ == nullptr || more_button_->isHidden()) return;
+    for (int row = first_more_row_; row < fields_->rowCount(); ++row) fields_->setRowVisible(row, true);
+    more_button_->hide(); // the keyboard goes on to the first of them
+    fit();
+}
+
 QLabel* FormDialog::addParagraph(const QString& name, const QString& rich_text) {
     auto* words = new QLabel(rich_text);
     words->setObjectName(name + QStringLiteral("Label"));
@@ -258,6 +292,7 @@ void FormDialog::explain(QWidget* field, const QString& sentence) {
         known.error_label->show();
         set_wrong(*field, true);
         field->setAccessibleDescription(sentence);
+        if (field->parentWidget()->isHidden()) showMore();
         if (!first_wrong_) first_wrong_ = field;
     }
 }

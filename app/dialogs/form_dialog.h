@@ -56,6 +56,9 @@ protected:
     void addWide(QWidget* widget);
     /// A small grey head above a group of fields.
     void addGroup(const QString& title);
+    /// All that is added after this is hidden until its button *More* is pressed, or something there is wrong. `words` say what it shows.
+    void addMore(const QString& words);
+    void showMore(); ///< as the button
     /// A paragraph over the full width, below the fields.
     QLabel* addParagraph(const QString& name, const QString& rich_text);
 
@@ -67,6 +70,7 @@ protected:
     void explain(QWidget* field, const QString& sentence);
 
     void showEvent(QShowEvent* event) override;
+    bool event(QEvent* event) override;
     /// Reads every field into the form's value, explaining those that cannot be understood.
     virtual void read() = 0;
     /// Shows the line of a field, or takes it away with its label.
@@ -90,8 +94,11 @@ private:
     QStringList asked_;
     QString verb_;
     QPushButton* submit_button_;
+    QPushButton* more_button_ = nullptr;
+    int first_more_row_ = 0; ///< meaningless without the button
     std::vector<Place> places_;
     QWidget* first_wrong_ = nullptr;
+    bool painted_ = false;
 };
 
 } // namespace ullage

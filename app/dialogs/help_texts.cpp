@@ -70,8 +70,14 @@ KeyList words_of_the_job() {
 
 } // namespace
 
-QString keys_and_words_html(const KeyList& keys) {
-    QString html = QStringLiteral("<h3>%1</h3><table>").arg(tr("Keys"));
+QString keys_and_words_html(const KeyList& keys, const PageHelp& here) {
+    QString html;
+    if (!here.title.isEmpty()) {
+        html = QStringLiteral("<h3>%1</h3><p>%2</p><table>").arg(here.title.toHtmlEscaped(), here.about.toHtmlEscaped());
+        for (const auto& [what, key] : here.keys) html += row(key, what);
+        html += QStringLiteral("</table>");
+    }
+    html += QStringLiteral("<h3>%1</h3><table>").arg(here.title.isEmpty() ? tr("Keys") : tr("All keys"));
     for (const auto& [what, key] : keys) html += row(key, what);
     html += QStringLiteral("</table><h3>%1</h3><table>").arg(tr("Words"));
     for (const auto& [word, meaning] : words_of_the_job()) html += row(word, meaning);

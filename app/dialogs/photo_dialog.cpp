@@ -77,18 +77,16 @@ PhotoDialog::PhotoDialog(const Photo& photo, ShownPhoto shown, const std::string
     save->setToolTip(tr("Write the photo to a file, byte for byte as it came"));
     save->setAutoDefault(false);
     connect(save, &QPushButton::clicked, this, &PhotoDialog::saveAsked);
-    buttons->addWidget(save);
     auto* withdraw = new QPushButton(glyph_icon(Glyph::withdraw), tr("&Withdraw photo"));
     withdraw->setObjectName(QStringLiteral("withdrawPhotoButton"));
     withdraw->setToolTip(tr("Take this photo out; undo brings it back"));
     withdraw->setAutoDefault(false);
     connect(withdraw, &QPushButton::clicked, this, &PhotoDialog::withdrawAsked);
-    buttons->addWidget(withdraw);
     auto* close = new QPushButton(tr("&Close"));
     close->setObjectName(QStringLiteral("closePhotoButton"));
     close->setDefault(true);
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
-    buttons->addWidget(close);
+    for (QPushButton* button : {close, withdraw, save}) buttons->addWidget(button);
     column->addLayout(buttons);
 
     if (shown_.image.isNull()) {

@@ -3,10 +3,10 @@
 
 #include "base/instant.h"
 #include "dialogs/cautions.h"
-#include "dialogs/entry_texts.h"
 #include "dialogs/field_text.h"
 #include "dialogs/run_fields.h"
 #include "formats/entry/entry_text.h"
+#include "services/entry_texts.h"
 #include "services/reading_rules.h"
 #include "style/spacing.h"
 #include "style/words.h"

@@ -18,11 +18,13 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
       unit_(unit) {
     setObjectName(QStringLiteral("unitForm"));
     name_ = addLine(QStringLiteral("name"), tr("&Name"), tr("as printed on the case"));
-    maker_ = addLine(QStringLiteral("maker"), tr("&Maker"));
-    model_ = addLine(QStringLiteral("model"), tr("Mode&l"), tr("the same for every specimen of it"));
-    addGroup(tr("What the maker claims"));
     rated_energy_ = addLine(QStringLiteral("ratedEnergy"), tr("Rated &energy"), tr("1200 Wh or 1.2 kWh"));
     rated_output_ = addLine(QStringLiteral("ratedOutput"), tr("Rated &output"), tr("600 W"));
+    gauge_step_ = addLine(QStringLiteral("gaugeStep"), tr("&Gauge step"), tr("1 %, the smallest step that the gauge shows"));
+    addMore(tr("Maker and model, further claims, limits of the PV input, the unit at hand"));
+    maker_ = addLine(QStringLiteral("maker"), tr("&Maker"));
+    model_ = addLine(QStringLiteral("model"), tr("Mode&l"), tr("the same for every specimen of it"));
+    addGroup(tr("What the maker claims further"));
     peak_output_ = addLine(QStringLiteral("peakOutput"), tr("&Peak output"), tr("1200 W"));
     price_ = addLine(QStringLiteral("price"), tr("List p&rice"), tr("799"));
     currency_ = addLine(QStringLiteral("currency"), tr("&Currency"), tr("three letters, such as EUR"));
@@ -40,7 +42,6 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     chemistry_ = addLine(QStringLiteral("chemistry"), tr("Cells"), tr("their chemistry, such as LFP"));
     purchased_ = addLine(QStringLiteral("purchased"), tr("Purchased"), tr("2027-02-28"));
     cycles_before_ = addLine(QStringLiteral("cyclesBefore"), tr("Cycles before"), tr("full charges before its first run here"));
-    gauge_step_ = addLine(QStringLiteral("gaugeStep"), tr("&Gauge step"), tr("1 %, the smallest step that the gauge shows"));
     paid_price_ = addLine(QStringLiteral("paidPrice"), tr("Price pai&d"), tr("for this one, in the same currency"));
     tags_ = addLine(QStringLiteral("tags"), tr("&Tags"), tr("short words to find units by, such as: lent; tent"));
     remark_ = addLine(QStringLiteral("remark"), tr("Remar&k"));
@@ -69,6 +70,7 @@ UnitForm::UnitForm(const Unit& unit, QWidget* parent)
     paid_price_->setText(field_text(unit.paid_price));
     tags_->setText(raw_text(tags_text(unit.tags, "; ")));
     remark_->setText(raw_text(unit.remark));
+    if (!unit.uuid.empty()) showMore(); // whoever edits a unit looks for any of them
     name_->setFocus();
 }
 

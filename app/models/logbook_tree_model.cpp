@@ -11,6 +11,12 @@
 
 namespace ullage {
 
+namespace {
+
+constexpr int month_letters = 3;
+
+} // namespace
+
 struct LogbookTreeModel::Node {
     Row kind = Row::section;
     std::string uuid;
@@ -60,13 +66,13 @@ std::unique_ptr<LogbookTreeModel::Node> LogbookTreeModel::makeTree(const Documen
         auto& node = units.add(Row::unit, unit.uuid);
         for (const auto* record : document.runs(unit.uuid)) node.add(Row::run, record->run.uuid);
     }
-    if (document.units().empty()) units.add(Row::hint, {}, tr("None yet: Edit, Add unit"));
+    if (document.units().empty()) units.add(Row::hint, "addUnitAction", tr("None yet: add a unit"));
     auto& meters = root->add(Row::section, {}, tr("Meters"));
     for (const auto& meter : document.meters()) meters.add(Row::meter, meter.uuid);
-    if (document.meters().empty()) meters.add(Row::hint, {}, tr("None yet: Edit, Add meter"));
+    if (document.meters().empty()) meters.add(Row::hint, "addMeterAction", tr("None yet: add a meter"));
     auto& lists = root->add(Row::section, {}, tr("Load lists"));
     for (const auto& list : document.loadLists()) lists.add(Row::load_list, list.uuid);
-    if (document.loadLists().empty()) lists.add(Row::hint, {}, tr("None yet: Edit, Load lists"));
+    if (document.loadLists().empty()) lists.add(Row::hint, "addLoadListAction", tr("None yet: add a load list"));
     auto& across = root->add(Row::section, {}, tr("Across units"));
     across.add(Row::comparison, {});
     across.add(Row::sizing, {});
@@ -123,8 +129,7 @@ int LogbookTreeModel::columnCount(const QModelIndex&) const { return 1; }
 Qt::ItemFlags LogbookTreeModel::flags(const QModelIndex& index) const {
     if (!index.isValid()) return Qt::NoItemFlags;
     switch (rowKind(index)) {
-    case Row::section:
-    case Row::hint: return Qt::ItemIsEnabled;
+    case Row::section: return Qt::ItemIsEnabled;
     default: return Qt::ItemIsEnabled | Qt::ItemIsSelectable;
     }
 }
@@ -138,6 +143,18 @@ QModelIndex LogbookTreeModel::indexOf(Row kind, const std::string& uuid) const {
 
 bool LogbookTreeModel::waitsForAnalysis(const std::string& unit_uuid) const {
     return document_.readingsToAnalyse({unit_uuid}, true) > Document::most_analysed_at_once;
+}
+
+QString LogbookTreeModel::runTitle(const RunRecord& record, const EnergyAnalysis& energy) const {
+    QString title = text_of(run_title(record, energy));
+    const QString day = text_of(day_text(energy.start_ms, record.run.time_zone));
+    const auto at = title.indexOf(day);
+    if (energy.start_ms == 0 || at < 0) return title;
+    // The pane is narrow: "29 Nov". A day alone means that of this year.
+    QString shown = day.left(day.indexOf(QLatin1Char(' ')) + 1 + month_letters);
+    const int year = to_local(energy.start_ms, record.run.time_zone).year;
+    if (year != to_local(document_.clock().now_ms(), record.run.time_zone).year) shown += QStringLiteral(" %1").arg(year);
+    return title.replace(at, day.size(), shown);
 }
 
 QString LogbookTreeModel::title(const Node& node) const {
@@ -155,11 +172,11 @@ QString LogbookTreeModel::title(const Node& node) const {
     case Row::run: {
         const auto* record = document_.run(node.uuid);
         if (!record) return {};
-        if (!waitsForAnalysis(record->unit.uuid)) return text_of(run_title(*record, document_.analysis(node.uuid).energy));
+        if (!waitsForAnalysis(record->unit.uuid)) return runTitle(*record, document_.analysis(node.uuid).energy);
         EnergyAnalysis day_alone;
         const auto first = std::ranges::find(record->readings, false, &Reading::withdrawn);
         if (first != record->readings.end()) day_alone.start_ms = first->values.time_ms;
-        return text_of(run_title(*record, day_alone));
+        return runTitle(*record, day_alone);
     }
     case Row::load_list: {
         const auto* list = document_.loadList(node.uuid);

@@ -21,7 +21,7 @@ public:
     enum class Row { section, unit, run, meter, comparison, hint, bench, pv_input, load_list, sizing };
     enum Role {
         RowRole = Qt::UserRole + 1, ///< int, a Row
-        UuidRole,                   ///< QString of unit, run, meter or load list; empty in other rows
+        UuidRole,                   ///< QString of unit, run, meter or load list; of a hint the action that it offers; empty in other rows
         OpenRole,                   ///< bool: a run that is still running
         RatedRole,                  ///< double Wh, of a unit that states it
         OverdueRole,                ///< bool: a run whose next reading is overdue
@@ -53,6 +53,7 @@ private:
     [[nodiscard]] const Node* nodeAt(const QModelIndex& index) const;
     [[nodiscard]] QModelIndex indexOf(const Node& node) const;
     [[nodiscard]] QString title(const Node& node) const;
+    [[nodiscard]] QString runTitle(const RunRecord& record, const EnergyAnalysis& energy) const; ///< short, with its year where that is not this one
     [[nodiscard]] QString toolTip(const Node& node) const;
     /// Its runs are so long that painting must not begin to analyse them; that is done when the unit is shown.
     [[nodiscard]] bool waitsForAnalysis(const std::string& unit_uuid) const;

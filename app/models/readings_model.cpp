@@ -58,17 +58,10 @@ ReadingsRows ReadingsModel::freshRows() {
     if (!record) return {};
     time_zone_ = record->run.time_zone;
     const RunAnalysis& analysis = document_.analysis(record->run.uuid);
-    expected_wh_ = expectedWholeWh(*record, analysis.energy);
+    expected_wh_.reset();
+    const auto forecast = record->run.end == RunEnd::still_running ? document_.casebook().forecast_at_last_reading(record->run.uuid) : nullptr;
+    if (const auto whole = expected_whole(*record, analysis.energy, forecast.get())) expected_wh_ = whole->estimate_wh;
     return {record, analysis, expected_wh_, withdrawn_shown_};
-}
-
-std::optional<double> ReadingsModel::expectedWholeWh(const RunRecord& record, const EnergyAnalysis& energy) const {
-    const bool drain = record.run.kind == RunKind::drain && record.run.started_full.value_or(false);
-    if (!drain || record.run.end != RunEnd::still_running || !energy.track.usable() || !energy.mean_load_w.value) return std::nullopt;
-    const auto forecast = document_.casebook().forecast_at_last_reading(record.run.uuid);
-    if (!forecast || !forecast->cut_off) return std::nullopt;
-    const double hours = hours_between(energy.track.points.back().time_ms, forecast->cut_off->estimate_ms);
-    return energy.track.total_wh() + std::max(0.0, hours) * *energy.mean_load_w.value;
 }
 
 void ReadingsModel::refresh() {

@@ -49,7 +49,6 @@ public:
 private:
     void refresh();
     [[nodiscard]] ReadingsRows freshRows();
-    [[nodiscard]] std::optional<double> expectedWholeWh(const RunRecord& record, const EnergyAnalysis& energy) const;
     [[nodiscard]] const ReadingsRow& rowAt(int row) const;
     void countPhotos();
     [[nodiscard]] QString history(const QString& reading_uuid) const;

@@ -65,6 +65,17 @@ std::optional<double> whole_delivered_wh(const EnergyAnalysis& energy) {
 
 } // namespace
 
+std::optional<ExpectedWhole> expected_whole(const RunRecord& record, const EnergyAnalysis& energy, const RunForecast* forecast) {
+    const bool drain = record.run.kind == RunKind::drain && record.run.started_full.value_or(false);
+    if (!drain || record.run.end != RunEnd::still_running || !energy.track.usable() || !energy.mean_load_w.value) return std::nullopt;
+    if (forecast == nullptr || !forecast->cut_off) return std::nullopt;
+    const auto until = [&energy](UtcMs cut_off_ms) {
+        const double hours = hours_between(energy.track.points.back().time_ms, cut_off_ms);
+        return energy.track.total_wh() + std::max(0.0, hours) * *energy.mean_load_w.value;
+    };
+    return ExpectedWhole{until(forecast->cut_off->lower_ms), until(forecast->cut_off->estimate_ms), until(forecast->cut_off->upper_ms)};
+}
+
 /// What an analysis says of each reading.
 struct ReadingsRows::Derived {
     Values delivered_wh, interpolated_wh, load_w, error_pt;

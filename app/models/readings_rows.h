@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "forecast/forecast.h"
 #include "run_analysis/run_analysis.h"
 
 #include <QString>
@@ -14,6 +15,13 @@
 #include <vector>
 
 namespace ullage {
+
+/// What a running drain that started full should deliver to its cut-off, Wh: what came so far and the mean load until the cut-off that is forecast as
+/// of the last reading, with the ends of its range. Absent without a forecast, and once the run has ended.
+struct ExpectedWhole {
+    double lower_wh = 0, estimate_wh = 0, upper_wh = 0;
+};
+[[nodiscard]] std::optional<ExpectedWhole> expected_whole(const RunRecord& record, const EnergyAnalysis& energy, const RunForecast* forecast);
 
 /// One row of the readings table: a reading, or the heading of a local day.
 struct ReadingsRow {

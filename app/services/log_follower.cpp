@@ -114,6 +114,8 @@ std::optional<LogFollower::State> LogFollower::state(const std::string& trace_uu
     return at == logs_.end() ? std::nullopt : std::optional(at->second.state);
 }
 
+int LogFollower::count() const { return static_cast<int>(logs_.size()); }
+
 void LogFollower::keepPath(const std::string& trace_uuid, const QString& path) {
     QStringList lines = kept_lines(settings_);
     const QString begin = text_of(trace_uuid) + QLatin1Char('\t');

@@ -43,6 +43,8 @@ public:
     /// Absent where the log is not followed.
     [[nodiscard]] std::optional<State> state(const std::string& trace_uuid) const;
 
+    [[nodiscard]] int count() const; ///< how many logs are followed
+
 public slots:
     void tick(); ///< looks at every log; called by a timer of its own
 

@@ -121,8 +121,8 @@ void Reminders::tick() {
         announced_[uuid] = *now.at_ms;
         if (notifier_) {
             notifier_->notify(tr("%1: a reading is due").arg(text_of(record->unit.name)),
-                              (now.snoozed ? tr("You asked to be called again") : sentence(now.due.why)) + QLatin1Char('.'));
-            if (settings_.reminderSound()) notifier_->sound();
+                              (now.snoozed ? tr("You asked to be called again") : sentence(now.due.why)) + QLatin1Char('.'),
+                              settings_.reminderSound() ? Notifier::Sound::call : Notifier::Sound::none);
         }
         emit fellDue(raw_text(uuid));
     }

@@ -109,7 +109,7 @@ QTabBar::tab:disabled { color: @off; }
 )";
 
 constexpr const char* bars = R"(
-QMenuBar { background: @ground; color: @soft; border-bottom: 1px solid @line; padding: 2px 6px; }
+QMenuBar { background: @ground; color: @ink; border-bottom: 1px solid @line; padding: 2px 6px; }
 QMenuBar::item { background: transparent; padding: 4px 10px; border-radius: 4px; }
 QMenuBar::item:selected, QMenuBar::item:pressed { background: @selection; color: @ink; }
 QMenu { background: @panel; color: @ink; border: 1px solid @line; padding: 4px; }

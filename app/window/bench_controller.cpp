@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/bench_controller.h"
 
+#include "dialogs/leave_form.h"
 #include "dialogs/reminder_form.h"
+#include "pages/bench/bench_display.h"
+#include "pages/parts/due_figures.h"
 #include "pages/parts/run_head.h"
+#include "pages/run/run_page.h"
 #include "services/awake.h"
 #include "services/notifier.h"
 #include "services/reminders.h"
@@ -28,9 +32,10 @@ BenchController::BenchController(const Workplace& at, Reminders& reminders, cons
     connect(&reminders_, &Reminders::looked, this, &BenchController::look);
     if (notifier_) {
         notifier_->setClicked([this] {
-            window_->setWindowState(window_->windowState() & ~Qt::WindowMinimized);
-            window_->raise();
-            window_->activateWindow();
+            QWidget* top = display_ && display_->isVisible() ? static_cast<QWidget*>(display_) : window_;
+            top->setWindowState(top->windowState() & ~Qt::WindowMinimized);
+            top->raise();
+            top->activateWindow();
             enterDueReading();
         });
     }
@@ -84,7 +89,43 @@ void BenchController::enterDueReading() {
             next_ms = at_ms;
             next = record;
         }
-    if (next) pages_.enterReading(next->run.uuid);
+    if (!next) return;
+    if (display_ && display_->isVisible()) display_->enterReading(raw_text(next->run.uuid));
+    else pages_.enterReading(next->run.uuid);
+}
+
+bool BenchController::askBeforeLeaving(int logs_followed, const std::function<void()>& leave) {
+    QStringList tests;
+    for (const auto* record : reminders_.openRuns()) {
+        const auto state = reminders_.state(record->run.uuid);
+        const auto due = due_words(state, document_.clock().now_ms());
+        tests << QStringLiteral("%1, %2: %3")
+                     .arg(text_of(record->unit.name), text_of(run_kind_text(record->run.kind)),
+                          state.at_ms   ? tr("next reading %1").arg(due)
+                          : state.asked ? due
+                                        : tr("no reminder"));
+    }
+    if (tests.isEmpty()) return false;
+    auto* form = new LeaveForm(tests, logs_followed, awake_->state() == Awake::State::held, window_);
+    connect(form, &FormDialog::submitted, this, [form, leave] {
+        form->accept();
+        leave();
+    });
+    form->open();
+    return true;
+}
+
+void BenchController::showDisplay() {
+    if (!document_.isOpen()) return;
+    if (!display_) {
+        display_ = new BenchDisplay(document_, reminders_, settings_, window_);
+        connect(display_, &BenchDisplay::left, window_, &QWidget::activateWindow);
+        connect(display_, &BenchDisplay::draftChanged, this, [this](const QString& run) {
+            if (pages_.run().isMade()) pages_.run()->takeDraft(run);
+        });
+    }
+    if (pages_.run().isMade()) pages_.run()->keepDraft();
+    display_->open(*window_);
 }
 
 } // namespace ullage

@@ -7,12 +7,14 @@
 #include <QSet>
 #include <QTimer>
 
+#include <functional>
 #include <memory>
 #include <string>
 
 namespace ullage {
 
 class Awake;
+class BenchDisplay;
 class Reminders;
 
 /// Running tests: their reminders, looked at every few seconds, and a machine that stays awake while one runs.
@@ -29,6 +31,11 @@ public:
     void snooze(int minutes);
     /// Shows the run whose reading is overdue, else that whose reading is due first.
     void enterDueReading();
+    /// Where tests run, asks whether the program is to be left, with what stops and what remains, and calls `leave` when it is; false where none
+    /// runs.
+    bool askBeforeLeaving(int logs_followed, const std::function<void()>& leave);
+    /// The running tests over the whole screen; leaving it returns to the page before.
+    void showDisplay();
 
 signals:
     /// These runs are overdue; the words say what is done to stay awake, and are empty where nothing is.
@@ -37,6 +44,7 @@ signals:
 private:
     Reminders& reminders_;
     Notifier* notifier_;
+    BenchDisplay* display_ = nullptr; ///< made when it is first asked for
     std::unique_ptr<Awake> awake_;
     QTimer timer_;
 };

@@ -27,6 +27,7 @@
 #include "window/welcome_page.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QCloseEvent>
 #include <QDragEnterEvent>
 #include <QDropEvent>
@@ -34,6 +35,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMimeData>
+#include <QScreen>
 #include <QSplitter>
 #include <QTimer>
 #include <QTreeView>
@@ -48,6 +50,7 @@ namespace {
 
 constexpr int side_px = 216;
 constexpr int widest_side_px = 420;
+constexpr QSize usual_size(1280, 800);
 
 } // namespace
 
@@ -107,7 +110,7 @@ void MainWindow::build() {
     splitter_->addWidget(right);
     splitter_->setStretchFactor(0, 0);
     splitter_->setStretchFactor(1, 1);
-    splitter_->setSizes({side_px, 1280 - side_px});
+    splitter_->setSizes({side_px, usual_size.width() - side_px});
     setCentralWidget(splitter_);
 }
 
@@ -126,6 +129,13 @@ QWidget* MainWindow::makeSide() {
     tree_->setMinimumWidth(side_px * 2 / 3);
     tree_->setMaximumWidth(widest_side_px);
     connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& current) { rowChosen(current); });
+    // "None yet" is a link to what would be the first.
+    const auto follow_hint = [this](const QModelIndex& index) {
+        if (tree_model_->rowKind(index) != LogbookTreeModel::Row::hint) return;
+        if (auto* offered = action(index.data(LogbookTreeModel::UuidRole).toString())) offered->trigger();
+    };
+    connect(tree_, &QTreeView::clicked, this, follow_hint);
+    connect(tree_, &QTreeView::activated, this, follow_hint);
     connect(tree_model_, &QAbstractItemModel::modelReset, this, [this] {
         tree_->expandAll();
         selectInTree();
@@ -279,7 +289,7 @@ void MainWindow::showStatus() {
 }
 
 void MainWindow::restoreLayout() {
-    resize(1280, 800);
+    resize(usual_size);
     restoreGeometry(settings_.layout(objectName()));
     splitter_->restoreState(settings_.layout(splitter_->objectName()));
     view_->showCharts(settings_.chartsShown());
@@ -289,6 +299,15 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     settings_.setLayout(objectName(), saveGeometry());
     settings_.setLayout(splitter_->objectName(), splitter_->saveState());
     pages_->keepSplitters();
+    // Who ends the session waits for nobody.
+    const bool ask = !leaving_ && !qApp->isSavingSession();
+    if (ask && bench_->askBeforeLeaving(log_follower_->count(), [this] {
+            leaving_ = true;
+            close();
+        })) {
+        event->ignore();
+        return;
+    }
     QMainWindow::closeEvent(event);
 }
 
@@ -306,7 +325,20 @@ void MainWindow::paintEvent(QPaintEvent* event) {
     QMainWindow::paintEvent(event);
     if (painted_) return;
     painted_ = true;
+    if (QApplication::activeWindow() == nullptr) activateWindow(); // without a window manager nobody else does
+    QTimer::singleShot(0, this, &MainWindow::fitScreen);
     QTimer::singleShot(0, pages_, &PageStack::makePagesInTurns);
+}
+
+void MainWindow::fitScreen() {
+    // The frame is known only now that the window stands. A screen that does not hold the least window is left to the window manager.
+    if (!screen() || isMaximized() || isFullScreen()) return;
+    const QRect room = screen()->availableGeometry();
+    const QSize frame = frameGeometry().size() - size(), fitting = size().boundedTo(room.size() - frame);
+    if (fitting == size() || room.width() < usual_size.width()) return;
+    resize(fitting);
+    move(std::max(room.left(), std::min(x(), room.right() + 1 - fitting.width() - frame.width())),
+         std::max(room.top(), std::min(y(), room.bottom() + 1 - fitting.height() - frame.height())));
 }
 
 void MainWindow::openLogbook(const QString& path) { files_->openLogbook(path); }

@@ -96,6 +96,7 @@ private:
     void showStatus();
     void showLooked(const QSet<QString>& overdue_runs, const QString& awake_words); ///< how the running tests stand
     void restoreLayout();
+    void fitScreen(); ///< no larger than its screen, with its frame
 
     // main_window_pages.cpp
     void preparePages();
@@ -155,6 +156,7 @@ private:
     BenchController* bench_;
     bool selecting_ = false;
     bool painted_ = false;
+    bool leaving_ = false; ///< the question whether to quit while tests run is answered
 };
 
 } // namespace ullage

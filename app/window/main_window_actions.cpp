@@ -201,6 +201,7 @@ void MainWindow::makeRunningMenu(QMenu& menu) {
     running.setObjectName(QStringLiteral("runningMenu"));
     connect(&running, &QMenu::aboutToShow, this, &MainWindow::nameRunningTests);
     addEntry(running, "benchAction", tr("&All side by side"), "Ctrl+B", pages_, &PageStack::showBench)->setIcon(glyph_icon(Glyph::clock));
+    addEntry(running, "benchDisplayAction", tr("Bench &display, full screen"), "F11", bench_, &BenchController::showDisplay);
     running.addSeparator();
     for (int number = 1; number <= most_running_keys; ++number) {
         const auto name = QStringLiteral("running%1Action").arg(number);
@@ -294,6 +295,7 @@ void MainWindow::makeViewMenu() {
 void MainWindow::makeHelpMenu() {
     auto& menu = *menuBar()->addMenu(tr("&Help"));
     addEntry(menu, "keysAndWordsAction", tr("&Keys and words"), "F1", view_, &ViewController::showKeysAndWords)->setIcon(glyph_icon(Glyph::help));
+    addEntry(menu, "keyCardAction", tr("Key ca&rd to print…"), "Ctrl+Alt+1", reports_, &ReportController::makeKeyCard);
     addEntry(menu, "exampleAction", tr("&Worked example"), "Ctrl+Alt+X", view_, &ViewController::showExample);
     addEntry(menu, "methodAction", tr("&Method"), "Shift+F1", view_, &ViewController::showMethod);
     menu.addSeparator();

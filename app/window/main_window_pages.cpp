@@ -65,6 +65,7 @@ void MainWindow::preparePages() {
 void MainWindow::connectBenchPage() {
     connect(pages_->bench(), &BenchPage::readingAsked, this, [this](const QString& run) { pages_->enterReading(utf8_of(run)); });
     connect(pages_->bench(), &BenchPage::ruleAsked, this, [this](const QString& run) { bench_->editRule(utf8_of(run)); });
+    connect(pages_->bench(), &BenchPage::displayAsked, bench_, &BenchController::showDisplay);
     connect(pages_->bench(), &BenchPage::startRunAsked, records_, &RecordController::startRun);
 }
 

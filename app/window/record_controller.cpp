@@ -22,6 +22,7 @@
 #include "window/run_defaults.h"
 
 #include <QMainWindow>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -116,8 +117,13 @@ void RecordController::startRun() {
         if (!settle(*form, added)) return;
         keep_run_defaults(settings_, start);
         reminders_.setRule(added.value().uuid, start.rule);
-        pages_.showRun(added.value().uuid);
-        pages_.run()->focusEntry();
+        pages_.enterReading(added.value().uuid);
+        // Again once the form is gone: where no window manager does it, the keyboard does not come back by itself.
+        QTimer::singleShot(0, this, [this, run_uuid = added.value().uuid] {
+            if (pages_.runUuid() != run_uuid) return;
+            window_->activateWindow();
+            pages_.enterReading(run_uuid);
+        });
     });
     form->open();
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/report_controller.h"
 
+#include "base/version.h"
 #include "chart_content/report_making.h"
 #include "dialogs/photo_image.h"
 #include "dialogs/report_form.h"
@@ -13,6 +14,7 @@
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "style/words.h"
+#include "window/help_topics.h"
 #include "window/message_bar.h"
 #include "window/page_stack.h"
 
@@ -195,6 +197,17 @@ void ReportController::makePvReport() {
                  [this, sheet = *sheet](const QString& path, const ReportLook& look) {
                      const MadeReport made = make_pv_report_of(sheet, options_now(document_));
                      return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
+                 });
+}
+
+void ReportController::makeKeyCard() {
+    const QString what = tr("keys at the bench");
+    askForReport(what,
+                 *new ReportForm(tr("Keys at the bench"), paper_of(QLocale()), {},
+                                 tr("A sheet with the keys of the bench, to be printed and hung up there."), window_),
+                 [this](const QString& path, const ReportLook& look) {
+                     return write_report(key_card(*window_, tr("Ullage %1").arg(raw_text(program_version()))), {}, path, look,
+                                         {Replacing::Consent::ordinary, {}});
                  });
 }
 

@@ -10,7 +10,7 @@ namespace ullage {
 class ReportForm;
 struct ReportLook;
 
-/// Reports of the run shown, of a unit, of the comparison, of a sizing and of a PV check.
+/// Reports of the run shown, of a unit, of the comparison, of a sizing and of a PV check, and the card of keys.
 class ReportController final : public Controller {
     Q_OBJECT
 public:
@@ -21,6 +21,7 @@ public:
     void makeComparisonReport();
     void makeSizingReport();
     void makePvReport();
+    void makeKeyCard(); ///< the keys of the bench, to be printed
 
 private:
     /// Asks for the look and the file of a report on `what`, which names the file too, and has `write` write it.

@@ -13,6 +13,7 @@
 #include "style/theme.h"
 #include "style/words.h"
 #include "window/example_page.h"
+#include "window/help_topics.h"
 #include "window/message_bar.h"
 #include "window/page_stack.h"
 
@@ -98,7 +99,8 @@ void ViewController::showKeysAndWords() {
     KeyList keys{{tr("store the reading in the entry row"), tr("Enter")},
                  {tr("next or previous field"), tr("Tab, Shift+Tab")},
                  {tr("clear the entry row"), tr("Esc")},
-                 {tr("answer a doubt: keep, correct, reset, swapped"), tr("K, C, Z, W")},
+                 {tr("answer a doubt: as meant, keep, correct, reset, swapped"), tr("M, K, C, Z, W")},
+                 {tr("bench display: take the reading of that card; dim; leave"), tr("1 to 9; N; Esc")},
                  {tr("copy the chosen rows of the readings or the comparison for a spreadsheet"), tr("Ctrl+C")},
                  {tr("open, withdraw the chosen photo"), tr("Enter, Delete")},
                  {tr("take the time of a photo that waits for the reading"), tr("Alt+T")}};
@@ -108,16 +110,13 @@ void ViewController::showKeysAndWords() {
             if (entry->menu()) {
                 add(entry->menu()->actions());
             } else if (!entry->shortcut().isEmpty()) {
-                const auto base = entry->objectName() == QLatin1String("undoAction")   ? tr("Undo")
-                                  : entry->objectName() == QLatin1String("redoAction") ? tr("Redo")
-                                  : entry->property("helpText").isValid()              ? entry->property("helpText").toString()
-                                                                                       : entry->text();
-                keys.append({QString(base).remove(QLatin1Char('&')).remove(QChar(0x2026)), entry->shortcut().toString(QKeySequence::NativeText)});
+                keys.append(key_of(*entry));
             }
         }
     };
     add(window_->menuBar()->actions());
-    help().showPage(tr("Keys and words"), keys_and_words_html(keys));
+    const PageEntry* page = pages_.currentPage();
+    help().showPage(tr("Keys and words"), keys_and_words_html(keys, page_help(page ? page->name : QString(), *window_)));
 }
 
 void ViewController::showExample() { help().showPage(tr("Worked example"), worked_example_html(example_width_px)); }

@@ -110,8 +110,8 @@ struct RunForecast {
 /// 0.25 % less sure for each point of the drop.
 [[nodiscard]] std::optional<ExpectedTime> gauge_drop_time(const RunForecast& forecast, double drop_pt);
 
-/// "05:10 to 06:40"; "16 May 05:10 to 17 May 06:40" where the later of the two is a day or more from `as_of_ms`. Local time of
-/// `zone`.
+/// "05:10 to 06:40"; "23:50 to Tue 02:10" and "Tue 01:10 to 02:10" past midnight; "16 May 05:10 to 17 May 06:40" where the later of the two is a
+/// day or more from `as_of_ms`. Local time of `zone`.
 [[nodiscard]] std::string expected_clock_text(const ExpectedTime& time, UtcMs as_of_ms, std::string_view zone);
 /// "in 3.1 to 4.6 h", "within 1.2 h" where the lower end has passed, "overdue by 35 min" where both have; minutes below 1 h.
 [[nodiscard]] std::string expected_hours_text(const ExpectedTime& time, UtcMs as_of_ms);

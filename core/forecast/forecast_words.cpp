@@ -2,6 +2,7 @@
 #include "forecast/forecast.h"
 
 #include "base/number.h"
+#include "forecast/near_moment.h"
 
 #include <cmath>
 
@@ -28,11 +29,15 @@ std::string_view forecast_account_text(ForecastAccount account) {
 }
 
 std::string expected_clock_text(const ExpectedTime& time, UtcMs as_of_ms, std::string_view zone) {
+    const std::string lower_day = day_text(time.lower_ms, zone), upper_day = day_text(time.upper_ms, zone);
     std::string lower = clock_text(time.lower_ms, zone), upper = clock_text(time.upper_ms, zone);
     if (std::abs(hours_between(as_of_ms, time.upper_ms)) >= 24) {
-        const std::string lower_day = day_text(time.lower_ms, zone), upper_day = day_text(time.upper_ms, zone);
         lower = lower_day + ' ' + lower;
         if (upper_day != lower_day) upper = upper_day + ' ' + upper;
+    } else {
+        const std::string today = day_text(as_of_ms, zone);
+        if (lower_day != today) lower = weekday_text(time.lower_ms, zone) + ' ' + lower;
+        if (upper_day != lower_day) upper = weekday_text(time.upper_ms, zone) + ' ' + upper;
     }
     return lower + " to " + upper;
 }

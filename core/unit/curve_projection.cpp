@@ -135,6 +135,8 @@ std::optional<Quantity> fraction_through_curve(const RunRecord& record, const En
     Quantity result =
         known(own.key, own.unit, fraction, std::nullopt, Kind::projected,
               "through " + whose + ", from " + gauge_text(a.gauge_percent) + " to " + gauge_text(b.gauge_percent) + rest_of_reason(own));
+    // A doubt lowers what is said and never raises it: after a rise the level at the end tells less of the depth than the falls do.
+    if (!energy.rises.empty()) result.value = std::min(fraction, own.value.value_or(fraction));
     if (!own.lower || !own.upper) return result;
     const Budget budget = energy_budget(record, energy.track, delivered_wh, fit.options);
     const double gain = budget.gain_half_width_wh / delivered_wh;
@@ -142,6 +144,9 @@ std::optional<Quantity> fraction_through_curve(const RunRecord& record, const En
     const double more = span->percent / (span->percent - widened.below) - 1, less = 1 - span->percent / (span->percent + widened.above);
     result.lower = fraction * (1 - side(less, u, gain, fit.options.coverage));
     result.upper = fraction * (1 + side(more, u, gain, fit.options.coverage));
+    if (energy.rises.empty() && !energy.track.missing_inside) return result;
+    result.lower = std::min({*result.lower, *own.lower, *result.value});
+    result.upper = std::max(*result.upper, *own.upper);
     return result;
 }
 

@@ -30,8 +30,9 @@ struct DepthInterval {
 /// stated error limit.
 ///
 /// The curve: that of the latest used drain of `fit` that began before this run. Absent (nothing to replace): the run has no
-/// projected fraction, or there is no such curve. `not known`, with the reason: the curve ends above the last reading, or
-/// leaves more than ±25 %.
+/// projected fraction, or there is no such curve. Where the gauge rose on the way the value is no larger than the run's own projection, and there as
+/// where energy may be missing within, the interval holds that of the own one. `not known`, with the reason: the curve ends above the last reading,
+/// or leaves more than ±25 %.
 [[nodiscard]] std::optional<Quantity> fraction_through_curve(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& fit);
 
 /// Puts fraction_through_curve in the place of the run's own projection, in `analysis.energy` and in `analysis.quantities`, and

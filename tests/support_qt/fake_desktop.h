@@ -11,11 +11,11 @@ namespace ullage::test {
 /// Keeps what would have been shown.
 class FakeNotifier final : public Notifier {
 public:
-    void notify(const QString& title, const QString& text) override {
+    void notify(const QString& title, const QString& text, Sound sound) override {
         titles << title;
         texts << text;
+        sounds += sound == Sound::call ? 1 : 0;
     }
-    void sound() override { ++sounds; }
     void click() const { clicked_(); }
 
     QStringList titles, texts;

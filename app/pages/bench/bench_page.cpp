@@ -2,10 +2,8 @@
 #include "pages/bench/bench_page.h"
 
 #include "base/number.h"
+#include "pages/bench/bench_facts.h"
 #include "pages/bench/bench_panel.h"
-#include "pages/parts/due_figures.h"
-#include "pages/parts/run_figures.h"
-#include "pages/parts/run_head.h"
 #include "services/reminders.h"
 #include "style/roles.h"
 #include "style/spacing.h"
@@ -24,41 +22,12 @@
 
 namespace ullage {
 
-namespace {
-
-constexpr int most_keys = 9;
-
-BenchEntry entry_of(const RunRecord& record, const Document& document, const Reminders& reminders, int number) {
-    const auto& uuid = record.run.uuid;
-    const UtcMs now_ms = document.clock().now_ms();
-    const auto state = reminders.state(uuid);
-    BenchEntry entry;
-    entry.run_uuid = raw_text(uuid);
-    entry.unit = text_of(record.unit.name);
-    entry.about = run_about(record);
-    if (number <= most_keys) entry.keys = QStringLiteral("Ctrl+%1").arg(number);
-    const auto& analysis = document.analysis(uuid);
-    const auto now = run_figures(record, analysis, now_ms);
-    const auto ahead = run_figures(record, analysis, now_ms, {&reminders.forecast(uuid), due_figure(state, now_ms)});
-    const auto figure = [](const std::vector<StripFigure>& of, const char* key) {
-        return *std::ranges::find(of, QLatin1String(key), &StripFigure::key);
-    };
-    entry.figures = {figure(now, "elapsed"),   figure(now, "age"),      figure(now, "gauge"),
-                     figure(now, "delivered"), figure(ahead, "cutOff"), figure(ahead, "due")};
-    entry.due = due_words(state, now_ms);
-    entry.asked = state.asked;
-    entry.counting = state.at_ms.has_value();
-    entry.overdue = state.at_ms && *state.at_ms <= now_ms;
-    return entry;
-}
-
-} // namespace
-
 BenchPage::BenchPage(Document& document, Reminders& reminders, QWidget* parent)
     : QWidget(parent), document_(document), reminders_(reminders), about_label_(new QLabel),
       empty_label_(new QLabel(tr("No test is running. Start one: it then stands here with its gauge, its expected cut-off and its next "
                                  "reading until you end it, beside the others that run."))),
-      start_button_(new QPushButton(tr("Start run"))), scroll_(new QScrollArea), empty_(new QWidget), grid_(nullptr) {
+      display_button_(new QPushButton(tr("Full screen  F11"))), start_button_(new QPushButton(tr("Start run"))), scroll_(new QScrollArea),
+      empty_(new QWidget), grid_(nullptr) {
     setObjectName(QStringLiteral("benchPage"));
     build();
     const auto follow = [this] {
@@ -74,11 +43,15 @@ void BenchPage::build() {
     set_text_style(*about_label_, Tone::soft);
     start_button_->setObjectName(QStringLiteral("benchStartButton"));
     make_primary(*start_button_);
+    display_button_->setObjectName(QStringLiteral("benchDisplayButton"));
+    display_button_->setToolTip(tr("A card for each running test over the whole screen, to be read from two metres"));
+    connect(display_button_, &QPushButton::clicked, this, &BenchPage::displayAsked);
     connect(start_button_, &QPushButton::clicked, this, &BenchPage::startRunAsked);
     auto* head = new QHBoxLayout;
     head->setSpacing(spacing::panel_gap_px);
     head->addWidget(title, 0, Qt::AlignBaseline);
     head->addWidget(about_label_, 1, Qt::AlignBaseline);
+    head->addWidget(display_button_);
     head->addWidget(start_button_);
 
     auto* content = new QWidget;
@@ -110,13 +83,13 @@ void BenchPage::build() {
 }
 
 void BenchPage::refresh() {
-    const auto open = reminders_.openRuns();
-    while (panels_.size() > open.size()) {
+    const auto entries = bench_entries(document_, reminders_);
+    while (panels_.size() > entries.size()) {
         delete panels_.back();
         panels_.pop_back();
         columns_ = 0;
     }
-    while (panels_.size() < open.size()) {
+    while (panels_.size() < entries.size()) {
         auto* panel = new BenchPanel;
         connect(panel, &BenchPanel::readingAsked, this, &BenchPage::readingAsked);
         connect(panel, &BenchPanel::ruleAsked, this, &BenchPage::ruleAsked);
@@ -128,15 +101,16 @@ void BenchPage::refresh() {
         columns_ = 0;
     }
     long overdue = 0;
-    for (std::size_t i = 0; i < open.size(); ++i) {
-        panels_[i]->setEntry(entry_of(*open[i], document_, reminders_, static_cast<int>(i) + 1));
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        panels_[i]->setEntry(entries[i]);
         overdue += panels_[i]->entry().overdue ? 1 : 0;
     }
-    scroll_->setVisible(!open.empty());
-    empty_->setVisible(open.empty());
+    scroll_->setVisible(!entries.empty());
+    empty_->setVisible(entries.empty());
+    display_button_->setVisible(!entries.empty());
     start_button_->setEnabled(!document_.units().empty());
-    const auto count = raw_text(count_text(static_cast<long>(open.size()), "test", "tests"));
-    about_label_->setText(open.empty() ? QString() : overdue > 0 ? tr("%1, %2 with a reading due").arg(count).arg(overdue) : count);
+    const auto count = raw_text(count_text(static_cast<long>(entries.size()), "test", "tests"));
+    about_label_->setText(entries.empty() ? QString() : overdue > 0 ? tr("%1, %2 with a reading due").arg(count).arg(overdue) : count);
     arrange();
 }
 
@@ -144,13 +118,12 @@ void BenchPage::arrange() {
     const int room_px = width() - 2 * spacing::page_margin_px - scroll_->verticalScrollBar()->sizeHint().width();
     const int columns = std::clamp(room_px / BenchPanel::comfortableWidth(), 1, std::max(1, static_cast<int>(panels_.size())));
     if (columns == columns_) return;
-    for (int i = 0; i < static_cast<int>(panels_.size()); ++i)
-        grid_->addWidget(panels_[static_cast<std::size_t>(i)], i / columns, i % columns, Qt::AlignTop);
+    for (int i = 0; i < static_cast<int>(panels_.size()); ++i) grid_->addWidget(panels_[static_cast<std::size_t>(i)], i / columns, i % columns);
     for (int column = 0; column < std::max(columns, columns_); ++column) grid_->setColumnStretch(column, column < columns ? 1 : 0);
     const int rows = (static_cast<int>(panels_.size()) + columns - 1) / columns;
-    // Read once: giving a row beyond the last a stretch makes the grid grow.
+    // Read once: giving a row beyond the last a stretch makes the grid grow. All rows share the height that there is.
     const int last_row = std::max(rows, grid_->rowCount() - 1);
-    for (int row = 0; row <= last_row; ++row) grid_->setRowStretch(row, row == rows ? 1 : 0);
+    for (int row = 0; row <= last_row; ++row) grid_->setRowStretch(row, row < rows ? 1 : 0);
     columns_ = columns;
 }
 

@@ -17,8 +17,8 @@ namespace ullage {
 class BenchPanel;
 class Reminders;
 
-/// All running tests side by side, in the order of Ctrl+1, Ctrl+2, …: what each is at, its forecast, and when its next reading is due.
-/// Follows reminders and document while it is in sight.
+/// All running tests side by side, in the order of Ctrl+1, Ctrl+2, …: what each is at, its forecast, and when its next reading is due. They
+/// share the room that there is. Follows reminders and document while it is in sight.
 class BenchPage final : public QWidget {
     Q_OBJECT
 public:
@@ -31,6 +31,7 @@ signals:
     void readingAsked(const QString& runUuid);
     void ruleAsked(const QString& runUuid);
     void startRunAsked();
+    void displayAsked(); ///< over the whole screen
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -44,7 +45,7 @@ private:
     Document& document_;
     Reminders& reminders_;
     QLabel *about_label_, *empty_label_;
-    QPushButton* start_button_;
+    QPushButton *display_button_, *start_button_;
     QScrollArea* scroll_;
     QWidget* empty_;
     QGridLayout* grid_;

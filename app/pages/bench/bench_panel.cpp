@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/bench/bench_panel.h"
 
+#include "pages/parts/elided_label.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
@@ -11,6 +12,8 @@
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include <vector>
 
 namespace ullage {
 
@@ -23,8 +26,8 @@ constexpr int snooze_minutes = 10;
 } // namespace
 
 BenchPanel::BenchPanel(QWidget* parent)
-    : QFrame(parent), unit_label_(new QLabel), about_label_(new QLabel), due_label_(new QLabel), keys_label_(new QLabel),
-      strip_(new ResultStrip(this, ResultStrip::Frame::none)), read_button_(new QPushButton(tr("Enter reading"))),
+    : QFrame(parent), unit_label_(new ElidedLabel(this, Qt::ElideMiddle)), about_label_(new QLabel), due_label_(new QLabel), keys_label_(new QLabel),
+      face_(new BigFiguresView(this)), strip_(new ResultStrip(this, ResultStrip::Frame::none)), read_button_(new QPushButton(tr("Enter reading"))),
       rule_button_(new QPushButton(tr("Next reading…"))), snooze_button_(new QPushButton(tr("Put off %1 min").arg(snooze_minutes))) {
     setObjectName(QStringLiteral("benchPanel"));
     make_panel(*this);
@@ -41,14 +44,14 @@ BenchPanel::BenchPanel(QWidget* parent)
     set_text_style(*keys_label_, Tone::soft, TextSize::caption);
     about_label_->setWordWrap(true);
     for (QPushButton* button : {read_button_, rule_button_, snooze_button_}) button->setAutoDefault(false);
+    connect(face_, &BigFiguresView::roomChanged, this, &BenchPanel::showFigures, Qt::QueuedConnection);
     connect(read_button_, &QPushButton::clicked, this, [this] { emit readingAsked(entry_.run_uuid); });
     connect(rule_button_, &QPushButton::clicked, this, [this] { emit ruleAsked(entry_.run_uuid); });
     connect(snooze_button_, &QPushButton::clicked, this, [this] { emit snoozeAsked(entry_.run_uuid, snooze_minutes); });
 
     auto* head = new QHBoxLayout;
     head->setSpacing(spacing::panel_gap_px);
-    head->addWidget(unit_label_);
-    head->addStretch();
+    head->addWidget(unit_label_, 1);
     head->addWidget(due_label_);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(spacing::grid_px);
@@ -70,6 +73,7 @@ BenchPanel::BenchPanel(QWidget* parent)
     column->setContentsMargins(edge_px, 1, 1, 1);
     column->setSpacing(spacing::half_px);
     column->addLayout(texts);
+    column->addWidget(face_, 1);
     column->addWidget(strip_);
     column->addLayout(foot);
 }
@@ -79,7 +83,7 @@ void BenchPanel::setEntry(const BenchEntry& entry) {
     unit_label_->setText(entry.unit);
     about_label_->setText(entry.about);
     keys_label_->setText(entry.keys);
-    strip_->setFigures(entry.figures);
+    showFigures();
     // The mark before the words tells the state by its shape: a triangle calls, a ring waits.
     const auto mark = entry.overdue ? QStringLiteral("▲ ") : entry.counting ? QStringLiteral("○ ") : QString();
     due_label_->setText(mark + (entry.counting || entry.overdue ? entry.due : entry.asked ? tr("not due yet") : tr("no reminder")));
@@ -89,6 +93,15 @@ void BenchPanel::setEntry(const BenchEntry& entry) {
     read_button_->setAccessibleName(tr("Enter reading of %1").arg(entry.unit));
     setAccessibleName(QStringLiteral("%1, %2, %3").arg(entry.unit, entry.about, entry.due));
     update();
+}
+
+void BenchPanel::showFigures() {
+    if (entry_.figures.empty()) return;
+    face_->setFigures({big_figure_of(entry_.figure("gauge")), big_figure_of(entry_.figure("delivered"))});
+    auto told = entry_.figures;
+    if (face_->shows())
+        std::erase_if(told, [](const StripFigure& each) { return each.key == QLatin1String("gauge") || each.key == QLatin1String("delivered"); });
+    strip_->setFigures(told);
 }
 
 int BenchPanel::comfortableWidth() { return QFontMetrics(text_font(TextSize::body)).averageCharWidth() * comfortable_letters; }

@@ -5,7 +5,7 @@
 
 namespace ullage {
 
-ElidedLabel::ElidedLabel(QWidget* parent) : QLabel(parent) { setTextFormat(Qt::PlainText); }
+ElidedLabel::ElidedLabel(QWidget* parent, Qt::TextElideMode mode) : QLabel(parent), mode_(mode) { setTextFormat(Qt::PlainText); }
 
 int ElidedLabel::wholeWidth() const { return fontMetrics().horizontalAdvance(text()); }
 
@@ -15,7 +15,7 @@ void ElidedLabel::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setPen(palette().color(foregroundRole()));
     painter.drawText(contentsRect(), Qt::AlignVCenter | Qt::AlignLeft | Qt::TextSingleLine,
-                     fontMetrics().elidedText(text(), Qt::ElideRight, contentsRect().width()));
+                     fontMetrics().elidedText(text(), mode_, contentsRect().width()));
 }
 
 void ElidedLabel::resizeEvent(QResizeEvent* event) {

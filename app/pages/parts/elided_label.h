@@ -5,11 +5,11 @@
 
 namespace ullage {
 
-/// One line of plain text that ends in "…" where it does not fit; the whole text is its tool tip then.
+/// One line of plain text that ends in "…" where it does not fit, or has it in its middle; the whole text is its tool tip then.
 class ElidedLabel final : public QLabel {
     Q_OBJECT
 public:
-    explicit ElidedLabel(QWidget* parent = nullptr);
+    explicit ElidedLabel(QWidget* parent = nullptr, Qt::TextElideMode mode = Qt::ElideRight);
 
     /// Width of the whole text, pixels.
     [[nodiscard]] int wholeWidth() const;
@@ -18,6 +18,9 @@ public:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+
+private:
+    Qt::TextElideMode mode_;
 };
 
 } // namespace ullage

@@ -2,6 +2,7 @@
 #include "pages/parts/run_figures.h"
 
 #include "base/number.h"
+#include "forecast/near_moment.h"
 #include "measure/load_steps.h"
 #include "run_analysis/charge_run.h"
 #include "style/numbers.h"
@@ -164,17 +165,15 @@ StripFigure cut_off(const RunRecord& record, const RunForecast& forecast, UtcMs 
     const std::string& zone = record.run.time_zone;
     if (forecast.cut_off->upper_ms < as_of_ms) {
         figure.label = tr("cut-off, overdue since");
-        figure.value = text_of(clock_text(forecast.cut_off->upper_ms, zone));
-        const std::string day = day_text(forecast.cut_off->upper_ms, zone);
-        figure.rest = day == day_text(as_of_ms, zone) ? QString() : text_of(day);
+        figure.value = text_of(near_moment_text(forecast.cut_off->upper_ms, as_of_ms, zone));
         figure.hint = tr("95 % range %1, %2, %3").arg(range, hours, text_of(forecast.cut_off_reason));
         return figure;
     }
-    // "05:10" and "to 06:40": six such cells stand in one line. A cut-off of another day is told in hours, its moment in the hint.
+    // "05:10" and "to Tue 06:40": six such cells stand in one line. A cut-off a day ahead is told in hours, its moment in the hint.
     const QString to = QStringLiteral(" to ");
-    const bool other_day = std::ranges::any_of(range.section(to, 0, 0), [](QChar letter) { return letter.isLetter(); });
-    const QString shown = other_day ? hours : range;
-    figure.value = shown.section(to, 0, 0);
+    const QString shown = hours_between(as_of_ms, forecast.cut_off->upper_ms) >= 24 ? hours : range;
+    const bool begun = forecast.cut_off->lower_ms < as_of_ms; // what has passed is no longer ahead
+    figure.value = begun && shown != hours ? tr("now") : shown.section(to, 0, 0);
     figure.rest = shown.contains(to) ? to.trimmed() + QLatin1Char(' ') + shown.section(to, 1) : QString();
     QStringList lines{tr("95 % range %1, %2, %3").arg(range, hours, text_of(forecast.cut_off_reason))};
     for (const ReadingAdvice& advice : forecast.advice) lines.append(text_of(advice.sentence));

@@ -34,7 +34,7 @@ QString run_about(const RunRecord& record) {
 }
 
 RunHead::RunHead(QWidget* parent)
-    : QWidget(parent), title_label_(new QLabel(this)), about_label_(new ElidedLabel(this)), state_label_(new QLabel(this)),
+    : QWidget(parent), title_label_(new ElidedLabel(this, Qt::ElideMiddle)), about_label_(new ElidedLabel(this)), state_label_(new QLabel(this)),
       titles_(new QWidget(this)), buttons_(new QWidget(this)), grid_(new QGridLayout(this)) {
     setObjectName(QStringLiteral("runHead"));
     title_label_->setObjectName(QStringLiteral("unitNameLabel"));
@@ -138,7 +138,8 @@ QList<QAction*> RunHead::runActions() const {
 }
 
 QSize RunHead::minimumSizeHint() const {
-    return {std::max(buttons_->sizeHint().width(), title_label_->sizeHint().width()), grid_->minimumSize().height()};
+    // A long name gives way in its middle.
+    return {buttons_->sizeHint().width(), grid_->minimumSize().height()};
 }
 
 void RunHead::fit() {

@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/run/entry_row.h"
 
-#include "base/number.h"
-#include "formats/entry/entry_text.h"
-#include "measure/before_reset.h"
-#include "measure/entry_mend.h"
 #include "pages/parts/page_parts.h"
 #include "pages/run/photo_intake.h"
 #include "pages/run/waiting_photos.h"
@@ -44,7 +40,7 @@ bool paste_means_photo() {
 EntryRow::EntryRow(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), mark_combo_(new QComboBox(this)), more_button_(new QToolButton(this)),
       record_button_(new QPushButton(tr("Record"), this)), extras_(new QWidget(this)), message_label_(new QLabel(this)),
-      question_bar_(new QuestionBar(this)), photos_(new WaitingPhotos(document, this)) {
+      question_bar_(new QuestionBar(this)), flow_(new EntryFlow(document, *question_bar_, this)), photos_(new WaitingPhotos(document, this)) {
     setObjectName(QStringLiteral("entryRow"));
     buildFields();
     buildRows();
@@ -100,13 +96,20 @@ void EntryRow::setRun(const QString& runUuid) {
     run_uuid_ = runUuid;
     const bool known = document_.run(utf8_of(runUuid)) != nullptr;
     setEnabled(known);
-    questioned_.reset();
-    question_bar_->drop();
-    showMessage({});
     photos_->setRun(runUuid);
+    flow_->setRun(utf8_of(runUuid));
+    showMessage({});
     setTexts(known ? EntryTexts::fromDraft(document_.draft(utf8_of(runUuid))) : EntryTexts());
     showSecondRegister();
     showNow();
+}
+
+void EntryRow::takeDraft() {
+    if (run_uuid_.isEmpty()) return;
+    draft_timer_.stop();
+    flow_->drop();
+    showMessage({});
+    setTexts(EntryTexts::fromDraft(document_.draft(utf8_of(run_uuid_))));
 }
 
 void EntryRow::showSecondRegister() {
@@ -149,8 +152,7 @@ void EntryRow::takeTime(const QString& text) {
 void EntryRow::edited() {
     photos_->setTimeText(time_edit_->text());
     if (filling_) return;
-    questioned_.reset();
-    question_bar_->drop();
+    flow_->drop();
     showMessage({});
     draft_timer_.start();
 }
@@ -183,88 +185,12 @@ QWidget* EntryRow::widgetOf(EntryField field) const {
 }
 
 void EntryRow::record() {
-    const RunRecord* run = document_.run(utf8_of(run_uuid_));
-    if (run == nullptr) {
-        showMessage(tr("This run is no longer in the open logbook; what you typed stands here until you choose another run."));
-        return;
-    }
-    const UtcMs now_ms = document_.clock().now_ms();
-    const EntryReading entry = read_entry(texts(), now_ms, run->run.time_zone, steps_of(*run));
-    if (!entry.values) {
-        showMessage(entry.message, widgetOf(entry.field));
-        return;
-    }
     showMessage({});
-    const auto doubts = entry_doubts(*run, *entry.values, now_ms);
-    if (doubts.empty()) {
-        write({*entry.values});
-        return;
-    }
-    QStringList sentences;
-    for (const Doubt& doubt : doubts) sentences << text_of(doubt.sentence);
-    QString question = sentences.join(QStringLiteral("; "));
-    question[0] = question[0].toUpper();
-    questioned_ = entry.values;
-    doubted_ = doubts.front().part;
-    const bool fell = std::ranges::any_of(doubts, [](const Doubt& d) { return d.kind == DoubtKind::register_fell; });
-    mended_ = mended_entry(*run, *entry.values, doubts, now_ms);
-    const QString meant = mended_ ? tr("%1 Wh").arg(text_of(exact_text(*mended_->register_wh))) : QString();
-    question_bar_->ask(question + tr(". Is that right?"), fell && !texts().mark, meant);
-    keepDraft();
-}
-
-void EntryRow::answer(QuestionBar::Answer answer) {
-    if (!questioned_) return;
-    ReadingValues values = *questioned_;
-    switch (answer) {
-    case QuestionBar::Answer::correct:
-        questioned_.reset();
-        focusDoubted();
-        return;
-    case QuestionBar::Answer::zeroed:
-        question_bar_->askValue(tr("What did the register show just before? With it nothing is missing. Where it is not known, press Enter."));
-        return;
-    case QuestionBar::Answer::mended: values = mended_.value_or(values); break;
-    case QuestionBar::Answer::swapped: values.mark = MarkKind::meter_swapped; break;
-    case QuestionBar::Answer::keep: break;
-    }
-    questioned_.reset();
-    write({values});
-}
-
-void EntryRow::takeBefore(const QString& text) {
-    if (!questioned_) return;
-    ReadingValues values = *questioned_;
-    if (text.trimmed().isEmpty()) {
-        values.mark = MarkKind::meter_zeroed;
-        questioned_.reset();
-        question_bar_->drop();
-        return write({values});
-    }
-    const RunRecord* run = document_.run(utf8_of(run_uuid_));
-    const auto before_wh = parse_register_wh(utf8_of(text.trimmed()), run == nullptr ? std::nullopt : steps_of(*run).first_wh);
-    if (run == nullptr || !before_wh) return question_bar_->refuseValue(before_wh ? QString() : text_of(before_wh.error().sentence()));
-    const auto readings = readings_of_reset(*run, values, before_wh.value());
-    if (!readings) return question_bar_->refuseValue(text_of(readings.error().sentence()));
-    questioned_.reset();
-    question_bar_->drop();
-    write(readings.value());
-}
-
-void EntryRow::write(const std::vector<ReadingValues>& values) {
-    const auto noted = document_.recordTogether(utf8_of(run_uuid_), values, photos_->uuids());
-    if (!noted) {
-        showMessage(tr("Not recorded. %1").arg(text_of(noted.error().sentence())));
-        focusGauge();
-        return;
-    }
-    clear();
-    emit recorded(raw_text(noted.value().uuid));
+    flow_->record(texts());
 }
 
 void EntryRow::clear() {
-    questioned_.reset();
-    question_bar_->drop();
+    flow_->drop();
     showMessage({});
     setTexts({});
     keepDraft();
@@ -288,18 +214,10 @@ void EntryRow::showNow() {
     minute_timer_.start(ms_to_next_minute(now_ms));
 }
 
-void EntryRow::focusDoubted() {
-    QLineEdit* field = gauge_edit_;
-    switch (doubted_) {
-    case DoubtedPart::time: field = time_edit_; break;
-    case DoubtedPart::register_value: field = register_edit_; break;
-    case DoubtedPart::meter_power: field = watts_edit_; break;
-    case DoubtedPart::display_power: field = display_edit_; break;
-    case DoubtedPart::run:
-    case DoubtedPart::gauge: break;
-    }
-    field->setFocus(Qt::OtherFocusReason);
-    field->selectAll();
+void EntryRow::focusField(EntryField field) {
+    QWidget* widget = widgetOf(field);
+    widget->setFocus(Qt::OtherFocusReason);
+    if (auto* edit = qobject_cast<QLineEdit*>(widget)) edit->selectAll();
 }
 
 void EntryRow::focusGauge() {

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "dialogs/entry_texts.h"
 #include "document/document.h"
-#include "measure/entry_doubts.h"
-#include "pages/parts/question_bar.h"
+#include "pages/parts/entry_flow.h"
 
 #include <QTimer>
 #include <QWidget>
@@ -45,6 +43,8 @@ public slots:
     void showNow();
     /// Keeps what is half typed with the run, at once.
     void keepDraft();
+    /// Shows what the run keeps as half typed, which was changed elsewhere.
+    void takeDraft();
     void focusGauge();
     /// Unfolds the mark chooser and moves there.
     void askMark();
@@ -70,11 +70,7 @@ private:
     void orderTabs();
     void setTexts(const EntryTexts& texts);
     void edited();
-    void focusDoubted();
-    void answer(QuestionBar::Answer answer);
-    /// What the register showed just before a reset, as typed; empty where it is not known.
-    void takeBefore(const QString& text);
-    void write(const std::vector<ReadingValues>& values);
+    void focusField(EntryField field);
     void showMessage(const QString& message, QWidget* field = nullptr);
     void setUnfolded(bool unfolded);
     void takeTime(const QString& text);
@@ -87,10 +83,8 @@ private:
     Document& document_;
     QString run_uuid_;
     QTimer minute_timer_, draft_timer_;
-    bool filling_ = false;                             ///< texts are being set by the program, not typed
-    bool unfolded_ = false;                            ///< mark and display watts were asked for
-    std::optional<ReadingValues> questioned_, mended_; ///< what is questioned, and what was probably meant
-    DoubtedPart doubted_ = DoubtedPart::gauge;         ///< of what is questioned, the first
+    bool filling_ = false;  ///< texts are being set by the program, not typed
+    bool unfolded_ = false; ///< mark and display watts were asked for
     QLineEdit *time_edit_, *gauge_edit_, *register_edit_, *second_register_edit_, *watts_edit_, *display_edit_, *remark_edit_;
     QComboBox* mark_combo_;
     QToolButton* more_button_;
@@ -99,6 +93,7 @@ private:
     QHBoxLayout *first_line_ = nullptr, *second_line_ = nullptr;
     QLabel* message_label_;
     QuestionBar* question_bar_;
+    EntryFlow* flow_;
     WaitingPhotos* photos_;
 };
 

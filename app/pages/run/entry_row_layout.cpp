@@ -62,8 +62,17 @@ void EntryRow::buildFields() {
     message_label_->setWordWrap(true);
     message_label_->setTextFormat(Qt::PlainText);
     message_label_->hide();
-    connect(question_bar_, &QuestionBar::answered, this, &EntryRow::answer);
-    connect(question_bar_, &QuestionBar::valueGiven, this, &EntryRow::takeBefore);
+    connect(flow_, &EntryFlow::refused, this, [this](const QString& sentence, EntryField field) { showMessage(sentence, widgetOf(field)); });
+    connect(flow_, &EntryFlow::failed, this, [this](const QString& sentence) {
+        showMessage(sentence);
+        focusGauge();
+    });
+    connect(flow_, &EntryFlow::asked, this, &EntryRow::keepDraft);
+    connect(flow_, &EntryFlow::correctionAsked, this, &EntryRow::focusField);
+    connect(flow_, &EntryFlow::recorded, this, [this](const QString& reading) {
+        clear();
+        emit recorded(reading);
+    });
     connect(photos_, &WaitingPhotos::timeTaken, this, &EntryRow::takeTime);
     connect(photos_, &WaitingPhotos::error, this, [this](const QString& sentence) { showMessage(sentence); });
 }

@@ -7,6 +7,7 @@
 #include "style/words.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace ullage {
 
@@ -60,6 +61,13 @@ void add_line_test(std::vector<FindingItem>& items, const RunAnalysis& analysis)
     items.push_back({FindingItem::Sort::note, sentence(text_of(analysis.gauge.line->sentence)), evidence.join(QStringLiteral("; ")), {}});
 }
 
+/// Faults, doubts, what was assumed, notes, and at last what is not known; within each as they came.
+void put_first_what_matters(std::vector<FindingItem>& items) {
+    constexpr FindingItem::Sort order[] = {FindingItem::Sort::fault, FindingItem::Sort::doubt, FindingItem::Sort::assumed, FindingItem::Sort::note,
+                                           FindingItem::Sort::not_known};
+    std::ranges::stable_sort(items, {}, [&order](const FindingItem& item) { return std::ranges::find(order, item.sort) - std::begin(order); });
+}
+
 } // namespace
 
 QString finding_word(FindingItem::Sort sort) {
@@ -103,17 +111,21 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
                          tr("Usable fraction, the gauge's errors and losses: a %1 run does not tell them; make a drain.").arg(raw_text(name)),
                          {},
                          {}});
+        put_first_what_matters(items);
         return items;
     }
     add_unknown(items, tr("Usable fraction"), analysis.energy.usable_fraction);
     add_unknown(items, tr("Wh per gauge point"), analysis.energy.wh_per_gauge_point);
-    if (!analysis.gauge.line && !analysis.gauge.line_reason.empty())
+    // Where few readings give a bound, that is the answer; that no line is tested is no lack.
+    const bool bounded = analysis.gauge.feasibility.least_error_pt.kind != Kind::not_known;
+    if (!analysis.gauge.line && !analysis.gauge.line_reason.empty() && !bounded)
         items.push_back(
             {FindingItem::Sort::not_known, sentence(tr("Whether a linear gauge fits: %1").arg(text_of(analysis.gauge.line_reason))), {}, {}});
     if (analysis.gauge.line) add_line_test(items, analysis);
     if (split) add_said(items, split->sentence, split->rest_wh.kind != Kind::not_known);
     add_said(items, analysis.gauge.losses.sentence, analysis.gauge.losses.known());
-    add_said(items, analysis.gauge.feasibility.sentence, analysis.gauge.feasibility.least_error_pt.kind != Kind::not_known);
+    add_said(items, analysis.gauge.feasibility.sentence, bounded);
+    put_first_what_matters(items);
     return items;
 }
 

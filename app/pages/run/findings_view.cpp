@@ -121,10 +121,22 @@ void FindingsView::setItems(const std::vector<FindingItem>& items, const QString
 
 void FindingsView::rebuild() {
     rows_.clear();
+    unknown_button_ = nullptr;
+    const auto unknown = std::ranges::count(items_, FindingItem::Sort::not_known, &FindingItem::sort);
+    const bool foldable = unknown > 0 && unknown < static_cast<std::ptrdiff_t>(items_.size());
     // The content stays: with another the list would be laid out at once, and again when it is shown.
     while (const std::unique_ptr<QLayoutItem> item{column_->takeAt(0)}) delete item->widget();
     QWidget* content = widget();
     for (const FindingItem& item : items_) {
+        if (foldable && item.sort == FindingItem::Sort::not_known && unknown_button_ == nullptr) {
+            unknown_button_ = new QPushButton(content);
+            unknown_button_->setObjectName(QStringLiteral("notKnownButton"));
+            unknown_button_->setCheckable(true);
+            unknown_button_->setAutoDefault(false);
+            make_quiet(*unknown_button_);
+            connect(unknown_button_, &QPushButton::clicked, this, [this] { fold(!folded_); });
+            column_->addWidget(unknown_button_, 0, Qt::AlignLeft);
+        }
         auto* row = new FindingRow(item, content);
         connect(row, &FindingRow::activated, this, [this, row] { select(row); });
         connect(row, &FindingRow::accepted, this, [this, row] {
@@ -141,9 +153,23 @@ void FindingsView::rebuild() {
         column_->addWidget(nothing);
     }
     column_->addStretch();
-    if (!isVisible()) return;
-    for (QObject* part : content->children())
-        if (auto* shown = qobject_cast<QWidget*>(part)) shown->show();
+    if (isVisible())
+        for (QObject* part : content->children())
+            if (auto* shown = qobject_cast<QWidget*>(part)) shown->show();
+    fold(folded_);
+}
+
+void FindingsView::fold(bool folded) {
+    if (unknown_button_ == nullptr) return;
+    folded_ = folded;
+    int unknown = 0;
+    for (FindingRow* row : rows_) {
+        if (row->item().sort != FindingItem::Sort::not_known) continue;
+        row->setVisible(!folded);
+        ++unknown;
+    }
+    unknown_button_->setChecked(!folded);
+    unknown_button_->setText((folded ? QStringLiteral("▸ ") : QStringLiteral("▾ ")) + tr("Not known: %1").arg(unknown));
 }
 
 void FindingsView::clearSelection() {

@@ -9,6 +9,7 @@
 #include <vector>
 
 class QLabel;
+class QPushButton;
 class QVBoxLayout;
 
 namespace ullage {
@@ -40,7 +41,8 @@ private:
     bool selected_ = false;
 };
 
-/// The findings of a run, one below the other; scrolls when they are many. Up and Down move between them.
+/// The findings of a run, one below the other; scrolls when they are many. Up and Down move between them. What is not known is folded behind a button
+/// that counts it, unless nothing else is said.
 class FindingsView final : public QScrollArea {
     Q_OBJECT
 public:
@@ -62,11 +64,14 @@ protected:
 private:
     void rebuild();
     void select(FindingRow* chosen);
+    void fold(bool folded);
 
     std::vector<FindingItem> items_;
     QString empty_text_;
     QVBoxLayout* column_;
     std::vector<FindingRow*> rows_;
+    QPushButton* unknown_button_ = nullptr; ///< absent where nothing is folded
+    bool folded_ = true;                    ///< as the tester left it
 };
 
 } // namespace ullage

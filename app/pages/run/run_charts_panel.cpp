@@ -105,7 +105,8 @@ void RunChartsPanel::fill(int tab, const ChartedRun& run) {
     };
     const QWidget* page = widget(tab);
     if (page == energy_.chart) draw(energy_, energy_chart(*run.record, *run.analysis, run.forecast, run.accounts, run.now_ms));
-    else if (page == error_.chart) draw(error_, gauge_error_chart(*run.record, *run.analysis, run.depths));
+    else if (page == error_.chart)
+        draw(error_, gauge_error_chart(*run.record, *run.analysis, run.depths, expected_whole(*run.record, run.analysis->energy, run.forecast)));
     else if (page == load_.chart) draw(load_, load_chart(*run.record, *run.analysis));
     else if (page == intervals_view_) intervals_model_->setRun(*run.record, *run.analysis);
     else if (page == budget_) budget_->setEnergy(run.analysis->energy);

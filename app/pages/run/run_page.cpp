@@ -183,6 +183,10 @@ void RunPage::setWithdrawnShown(bool shown) { model_->setWithdrawnShown(shown); 
 
 void RunPage::keepDraft() { entry_->keepDraft(); }
 
+void RunPage::takeDraft(const QString& runUuid) {
+    if (runUuid == this->runUuid()) entry_->takeDraft();
+}
+
 QString RunPage::draft() const { return entry_->texts().draft(); }
 
 std::vector<std::string> RunPage::waitingPhotos() const { return entry_->waitingPhotos(); }

@@ -56,6 +56,8 @@ public:
     void setLogFollower(LogFollower& follower);
     /// Keeps what is half typed in the entry row with its run, at once.
     void keepDraft();
+    /// Shows what this run keeps as half typed, where it is the one shown: it was changed elsewhere.
+    void takeDraft(const QString& runUuid);
     /// What is half typed in the entry row, as its run keeps it; to be taken along into another logbook, or into the form that ends the run.
     [[nodiscard]] QString draft() const;
     /// The photos that wait for the next reading, by uuid.

@@ -22,13 +22,12 @@ std::vector<std::string> safety_words() {
 
 std::vector<std::string> safety_words(RunKind kind) {
     std::vector<std::string> words = safety_words();
+    // PV is at the bench of a charge alone.
+    if (kind != RunKind::charge) std::erase(words, pv_words);
     const auto first = [&words](const char* special) { words.insert(words.begin(), special); };
     switch (kind) {
     case RunKind::drain: break;
-    case RunKind::no_load_drain:
-        std::erase(words, pv_words); // nothing is connected
-        first("The output stays live for as long as the run lasts: cover the sockets.");
-        break;
+    case RunKind::no_load_drain: first("The output stays live for as long as the run lasts: cover the sockets."); break;
     case RunKind::charge:
         first("Charge only from a source within the input limits of the unit; never charge a unit that is hot, wet or damaged.");
         break;
@@ -38,10 +37,7 @@ std::vector<std::string> safety_words(RunKind kind) {
     case RunKind::peak_output:
         first("Peak loads can trip, arc or start by surprise: switch at the load, keep hands and tools clear, stay beside it.");
         break;
-    case RunKind::standby:
-        std::erase(words, pv_words); // nothing is connected
-        first("A unit left alone for days needs a fire-safe place; do not let it rest empty or in the heat.");
-        break;
+    case RunKind::standby: first("A unit left alone for days needs a fire-safe place; do not let it rest empty or in the heat."); break;
     }
     return words;
 }

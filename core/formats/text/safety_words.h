@@ -13,7 +13,7 @@ namespace ullage {
 /// What can hurt in this work, a sentence each, as help and every report carry it.
 [[nodiscard]] std::vector<std::string> safety_words();
 
-/// The cautions of one kind of run: first what is special to it, then the general ones that apply.
+/// The cautions of one kind of run: first what is special to it, then the general ones that apply; that of PV to a charge alone.
 [[nodiscard]] std::vector<std::string> safety_words(RunKind kind);
 
 /// The one line that stays in sight while a run is open.

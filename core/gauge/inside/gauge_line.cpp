@@ -6,12 +6,18 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace ullage {
 namespace {
 
 constexpr double straight_from_p = 0.01;
 constexpr std::size_t most_line_points = 10'000; ///< a gauge has some hundred steps: more hold nothing new
+
+std::string few_readings(std::size_t count) {
+    constexpr const char* words[] = {"there are none", "there is one", "there are two", "there are three"};
+    return words[std::min(count, std::size(words) - 1)];
+}
 
 std::string line_sentence(const GaugeLine& line) {
     const double dof = static_cast<double>(line.fit.degrees_of_freedom);
@@ -26,7 +32,9 @@ std::string line_sentence(const GaugeLine& line) {
 Result<GaugeLine> fit_gauge_line(const RunRecord& record, const EnergyAnalysis& energy) {
     const double rated_wh = record.unit.rated_energy_wh.value_or(0);
     if (rated_wh <= 0) return Error{Failure::refused, "the rated energy of the unit is not stated", {}, {}};
-    if (energy.points.size() < 4) return Error{Failure::refused, "fewer than four gauge readings within the register's readings", {}, {}};
+    if (energy.points.size() < 4)
+        return Error{
+            Failure::refused, "a line is tested from four readings of gauge and register on, here " + few_readings(energy.points.size()), {}, {}};
     const double first = energy.points.front().gauge_percent;
     const double fall_pt = first - energy.points.back().gauge_percent;
     if (fall_pt < 5 * record.unit.gauge_step_percent) return Error{Failure::refused, "the gauge fell by less than five of its steps", {}, {}};

@@ -38,7 +38,7 @@ TEST_F(ModelsTest, the_tree_holds_units_with_runs_meters_and_the_comparison) {
     note(run, 95, 64);
     const LogbookTreeModel model(document);
     EXPECT_EQ(titles(model), (QStringList{"Running tests", "Units", "Osk 1200", "drain 14 May, 64 W", "Meters", "Socket meter A, ±1 %", "Load lists",
-                                          "None yet: Edit, Load lists", "Across units", "Comparison", "Sizing", "PV input"}));
+                                          "None yet: add a load list", "Across units", "Comparison", "Sizing", "PV input"}));
 }
 
 TEST_F(ModelsTest, an_empty_section_says_what_to_do) {

@@ -1,11 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "chart_content/run_charts.h"
+#include "forecast/near_moment.h"
+#include "models/readings_model.h"
 #include "pages/parts/run_figures.h"
 #include "pages/parts/run_head.h"
 #include "pages/run/findings_items.h"
 #include "run_page_fixture.h"
+#include "style/numbers.h"
 
 #include <algorithm>
+#include <cmath>
+#include <tuple>
 
 namespace ullage {
 
@@ -72,8 +77,8 @@ TEST_F(RunPageTest, a_cut_off_that_should_have_come_is_overdue_since_its_latest_
     clock.advance_hours(72);
     const StripFigure overdue = figure(run_figures(record(), document.analysis(run.uuid), clock.now_ms(), {&forecast, {}}), "cutOff");
     EXPECT_EQ(overdue.label, QStringLiteral("cut-off, overdue since"));
-    EXPECT_EQ(overdue.value, QString::fromStdString(clock_text(forecast.cut_off->upper_ms, record().run.time_zone)));
-    EXPECT_EQ(overdue.rest, QString::fromStdString(day_text(forecast.cut_off->upper_ms, record().run.time_zone))) << "another day";
+    EXPECT_EQ(overdue.value, QString::fromStdString(near_moment_text(forecast.cut_off->upper_ms, clock.now_ms(), record().run.time_zone)));
+    EXPECT_EQ(overdue.value.size(), 9) << "another day: " << overdue.value.toStdString();
 }
 
 TEST_F(RunPageTest, the_next_reading_takes_the_place_of_the_projected_fraction) {
@@ -216,6 +221,29 @@ TEST_F(RunPageTest, the_error_chart_names_its_basis) {
     EXPECT_TRUE(full.content.y.title.contains(QStringLiteral("share delivered"))) << full.content.y.title.toStdString();
 }
 
+TEST_F(RunPageTest, before_the_end_the_error_chart_says_what_the_column_of_the_table_says) {
+    recordSample();
+    const auto forecast = document.casebook().forecast_at_last_reading(run.uuid);
+    const auto whole = expected_whole(record(), document.analysis(run.uuid).energy, forecast.get());
+    ASSERT_TRUE(whole);
+    EXPECT_LT(whole->lower_wh, whole->estimate_wh);
+    const RunChart chart = gauge_error_chart(record(), document.analysis(run.uuid), {}, whole);
+    EXPECT_TRUE(chart.content.y.title.contains(QStringLiteral("if %1 Wh come out").arg(shown_number(whole->estimate_wh, 0))))
+        << chart.content.y.title.toStdString();
+    ReadingsModel model(document);
+    model.setRun(raw_text(run.uuid));
+    EXPECT_TRUE(model.headerData(ReadingsRow::error, Qt::Horizontal, Qt::DisplayRole).toString().contains(shown_number(whole->estimate_wh, 0)));
+    const ChartSeries& errors = *series(chart, "error");
+    ASSERT_FALSE(errors.points.empty());
+    for (int at = 0; at < static_cast<int>(errors.points.size()); ++at) {
+        const QModelIndex cell = model.index(model.rowOf(chart.readingAt(errors.id, at)), ReadingsRow::error);
+        const double y = errors.points[static_cast<std::size_t>(at)].y;
+        EXPECT_EQ(cell.data().toString(), shown_difference(std::round(y * 10) / 10 + 0.0, 1)) << y;
+        EXPECT_LE(errors.band[static_cast<std::size_t>(at)].lower, y);
+        EXPECT_GE(errors.band[static_cast<std::size_t>(at)].upper, y);
+    }
+}
+
 TEST_F(RunPageTest, the_error_against_stored_depth_is_a_curve_of_its_own_where_it_differs) {
     recordSample();
     ullage::Run ended = record().run;
@@ -270,6 +298,21 @@ TEST_F(RunPageTest, what_is_not_known_stands_in_the_findings_with_its_reason) {
     });
     ASSERT_NE(unknown, items.end());
     EXPECT_TRUE(unknown->sentence.endsWith(QLatin1Char('.')));
+}
+
+TEST_F(RunPageTest, three_readings_that_give_a_bound_are_not_said_to_be_too_few_for_a_line) {
+    for (const auto& [hours, gauge, register_wh] : {std::tuple(0.0, 100.0, 4310.0), std::tuple(4.0, 70.0, 4560.0), std::tuple(8.0, 40.0, 4810.0)}) {
+        ReadingValues values;
+        values.time_ms = clock.now_ms() + static_cast<UtcMs>(hours * ms_per_hour);
+        values.gauge_percent = gauge;
+        values.register_wh = register_wh;
+        ASSERT_TRUE(document.record(run.uuid, values));
+    }
+    const RunAnalysis& analysis = document.analysis(run.uuid);
+    ASSERT_NE(analysis.gauge.feasibility.least_error_pt.kind, Kind::not_known) << analysis.gauge.feasibility.sentence;
+    for (const FindingItem& item : finding_items(analysis))
+        EXPECT_FALSE(item.sentence.contains("linear gauge fits")) << item.sentence.toStdString();
+    EXPECT_TRUE(QString::fromStdString(analysis.gauge.line_reason).contains("here there are three"));
 }
 
 TEST_F(RunPageTest, what_only_a_drain_tells_is_one_line_for_a_charge) {

@@ -5,6 +5,7 @@
 #include "pages/run/run_charts_panel.h"
 #include "run_page_fixture.h"
 
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
 #include <QTest>
@@ -88,6 +89,23 @@ TEST_F(SelectionTest, a_finding_selects_its_readings_in_table_and_chart) {
     EXPECT_NE(around(deliveredPoint(5)), plain);
     emit chart->pointClicked(QStringLiteral("delivered"), 1);
     EXPECT_FALSE((*stuck)->isSelected());
+}
+
+TEST(Findings, open_with_what_matters_and_fold_what_is_not_known) {
+    FindingsView findings;
+    const auto item = [](FindingItem::Sort sort, const char* sentence) { return FindingItem{sort, QString::fromLatin1(sentence), {}, {}}; };
+    findings.setItems(
+        {item(FindingItem::Sort::note, "Few."), item(FindingItem::Sort::not_known, "This."), item(FindingItem::Sort::not_known, "That.")}, {});
+    findings.show();
+    auto* fold = findings.findChild<QPushButton*>(QStringLiteral("notKnownButton"));
+    ASSERT_NE(fold, nullptr);
+    EXPECT_TRUE(fold->text().endsWith("Not known: 2"));
+    EXPECT_TRUE(findings.rows()[0]->isVisible());
+    EXPECT_FALSE(findings.rows()[1]->isVisible());
+    QTest::mouseClick(fold, Qt::LeftButton);
+    EXPECT_TRUE(findings.rows()[2]->isVisible());
+    findings.setItems({item(FindingItem::Sort::not_known, "This.")}, {});
+    EXPECT_TRUE(findings.rows()[0]->isVisible()) << "there is nothing else to say";
 }
 
 TEST_F(SelectionTest, a_finding_is_chosen_by_keyboard_too) {

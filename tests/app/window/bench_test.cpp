@@ -8,6 +8,7 @@
 
 #include <QAction>
 #include <QComboBox>
+#include <QDialog>
 #include <QLabel>
 #include <QMenu>
 #include <QTableView>
@@ -331,6 +332,26 @@ TEST_F(BenchTest, delete_in_the_table_withdraws_the_chosen_reading_and_undo_brin
     press(Qt::Key_Delete);
     EXPECT_EQ(find<QLineEdit>("gaugeEdit")->text(), "2");
     EXPECT_EQ(standing(pelm).size(), 1U);
+}
+
+TEST_F(BenchTest, quitting_while_tests_run_says_what_stops_and_what_remains_and_can_be_thought_better_of) {
+    window->reminders().setRule(pelm, {});
+    pass(10);
+    trigger("quitAction");
+    ASSERT_TRUE(window->isVisible());
+    EXPECT_EQ(find<QDialog>("leaveForm")->windowTitle(), "Quit while 2 tests are running?");
+    const QString tests = find<QLabel>("leaveTestsLabel")->text();
+    EXPECT_TRUE(tests.contains("Osk 1200, drain: overdue 40 min")) << tests.toStdString();
+    EXPECT_TRUE(tests.contains("Pelm 900, drain: no reminder")) << tests.toStdString();
+    EXPECT_TRUE(find<QLabel>("leaveStopsLabel")->text().contains("no longer kept awake"));
+    EXPECT_TRUE(find<QLabel>("leaveRemainsLabel")->text().contains("half typed"));
+    click("cancelButton");
+    EXPECT_TRUE(window->isVisible());
+    EXPECT_TRUE(inhibitor.held);
+    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    trigger("quitAction");
+    click("submitButton");
+    EXPECT_FALSE(window->isVisible());
 }
 
 TEST_F(BenchTest, the_program_opens_where_it_stood) {

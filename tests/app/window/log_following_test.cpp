@@ -2,6 +2,9 @@
 #include "window_fixture.h"
 
 #include "charts/line_chart.h"
+#include "pages/bench/bench_display.h"
+#include "pages/bench/bench_panel.h"
+#include "pages/bench/display_card.h"
 #include "services/log_follower.h"
 
 #include <QCheckBox>
@@ -82,6 +85,39 @@ TEST_F(LogFollowingTest, the_run_and_its_tab_show_what_the_log_gains_without_any
     tick();
     EXPECT_NEAR(find<LineChart>("logChart")->visibleSpan().second, 199.0 / 3600, 1e-6);
     EXPECT_EQ(document.run(document.runs().front()->run.uuid)->trace->points.back().time_ms, 1'810'317'799'000);
+}
+
+TEST_F(LogFollowingTest, delivered_energy_follows_the_log_on_its_page_among_running_tests_and_on_the_bench_display) {
+    const std::string run = document.runs().front()->run.uuid;
+    ReadingValues full;
+    full.time_ms = 1'810'317'600'000;
+    full.gauge_percent = 100;
+    ASSERT_TRUE(document.record(run, full).ok());
+    import(true);
+    const auto delivered = [this](QWidget* page) {
+        const auto* label = page->findChild<QLabel*>(QStringLiteral("deliveredFigureLabel"));
+        return label ? label->text().section(QLatin1Char(' '), -1).toDouble() : -1;
+    };
+    append(rows(100, 3600));
+    tick();
+    QTest::qWait(1100);
+    tick();
+    // 62 W for an hour but a second, in the log's hundredths of a watt hour.
+    EXPECT_NEAR(*document.analysis(run).energy.delivered_wh.value, 62.0 * 3599 / 3600, 0.02);
+    EXPECT_NEAR(delivered(find<QWidget>("runPage")), 62, 0.5);
+    trigger("benchAction");
+    trigger("benchDisplayAction");
+    const auto* display = window->findChild<BenchDisplay*>();
+    ASSERT_EQ(display->cards().size(), 1U);
+    const auto shown = [display] { return display->cards()[0]->entry().figure("delivered").value.section(QLatin1Char(' '), -1).toDouble(); };
+    EXPECT_NEAR(shown(), 62, 0.5);
+    append(rows(3600, 7200));
+    tick();
+    QTest::qWait(1100);
+    tick();
+    EXPECT_NEAR(shown(), 124, 1) << "another hour of it";
+    const auto* panel = find<QWidget>("benchPage")->findChild<BenchPanel*>();
+    EXPECT_EQ(panel->entry().figure("delivered").value, display->cards()[0]->entry().figure("delivered").value);
 }
 
 TEST_F(LogFollowingTest, what_is_half_typed_and_zoomed_to_stays_while_rows_come_in) {

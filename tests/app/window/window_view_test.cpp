@@ -19,6 +19,7 @@
 #include <QSet>
 #include <QSplitter>
 #include <QTextBrowser>
+#include <QTreeView>
 
 #include <functional>
 
@@ -109,6 +110,42 @@ TEST_F(WindowTest, help_explains_keys_words_method_cautions_and_version) {
     EXPECT_TRUE(about.contains("GPL-3.0-or-later"));
 }
 
+TEST_F(WindowTest, keys_and_words_open_with_the_page_in_sight_and_on_the_bench_with_its_keys) {
+    new_logbook();
+    add_unit();
+    const auto first_lines = [this] {
+        trigger("keysAndWordsAction");
+        return find<QTextBrowser>("helpBrowser")->toPlainText().left(700);
+    };
+    EXPECT_TRUE(first_lines().startsWith("The page of a unit")) << first_lines().toStdString();
+    start_run();
+    const QString bench = first_lines();
+    EXPECT_TRUE(bench.startsWith("The page of a run")) << bench.toStdString();
+    EXPECT_LT(bench.indexOf("store the reading in the entry row"), bench.indexOf("Amend the last")) << bench.toStdString();
+    EXPECT_TRUE(bench.contains("F2"));
+}
+
+TEST_F(WindowTest, a_card_of_the_keys_of_the_bench_can_be_printed) {
+    prompts.to_save = file("keys.html");
+    trigger("keyCardAction");
+    find<QComboBox>("formCombo")->setCurrentIndex(1);
+    click("submitButton");
+    QFile card(file("keys.html"));
+    ASSERT_TRUE(card.open(QIODevice::ReadOnly)) << message().toStdString();
+    const QString text = QString::fromUtf8(card.readAll());
+    for (const char* word : {"Keys at the bench", "F11", "Bench display, full screen", "Ctrl+1", "take the reading of that card", "1 to 9", "F8"})
+        EXPECT_TRUE(text.contains(QLatin1String(word))) << word;
+}
+
+TEST_F(WindowTest, none_yet_is_a_link_to_what_would_be_the_first) {
+    new_logbook();
+    auto* tree = find<QTreeView>("logbookTree");
+    const auto hint = tree->model()->match(tree->model()->index(0, 0), Qt::DisplayRole, "None yet: add a meter", 1, Qt::MatchRecursive);
+    ASSERT_EQ(hint.size(), 1);
+    QTest::mouseClick(tree->viewport(), Qt::LeftButton, {}, tree->visualRect(hint[0]).center());
+    EXPECT_TRUE(find<QWidget>("meterForm")->isVisible());
+}
+
 TEST_F(WindowTest, splitters_and_size_come_back_at_the_next_start) {
     new_logbook();
     window->resize(1100, 700);
@@ -161,6 +198,7 @@ TEST_F(WindowTest, every_field_and_list_has_an_accessible_name) {
     add_unit();
     start_run();
     trigger("addUnitAction");
+    click("moreFieldsButton");
     int checked = 0;
     for (const auto* widget : window->findChildren<QWidget*>()) {
         if (!widget->isVisible()) continue;

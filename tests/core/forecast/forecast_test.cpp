@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forecast/forecast.h"
 
+#include "forecast/near_moment.h"
 #include "support/record_builder.h"
 #include "support/simulator.h"
 
@@ -299,6 +300,10 @@ TEST(Forecast, ranges_read_as_clock_times_and_hours) {
     const ExpectedTime soon{now + 3 * hour_ms, now + 4 * hour_ms, now + hour_ms * 9 / 2};
     EXPECT_EQ(expected_clock_text(soon, now, "UTC"), "05:00 to 06:30");
     EXPECT_EQ(expected_hours_text(soon, now), "in 3.0 to 4.5 h");
+    EXPECT_EQ(expected_clock_text({soon.lower_ms, soon.estimate_ms, now + 23 * hour_ms}, now, "UTC"), "05:00 to Wed 01:00") << "past midnight";
+    EXPECT_EQ(expected_clock_text({now + 22 * hour_ms, soon.estimate_ms, now + 23 * hour_ms}, now, "UTC"), "Wed 00:00 to 01:00");
+    EXPECT_EQ(near_moment_text(now - 3 * hour_ms, now, "UTC"), "Mon 23:00");
+    EXPECT_EQ(near_moment_text(now + 7 * 24 * hour_ms, now, "UTC"), "18 May 02:00");
     const ExpectedTime later{now + 20 * hour_ms, now + 24 * hour_ms, now + 30 * hour_ms};
     EXPECT_EQ(expected_clock_text(later, now, "UTC"), "11 May 22:00 to 12 May 08:00");
     EXPECT_EQ(expected_hours_text(later, now), "in 20 to 30 h");

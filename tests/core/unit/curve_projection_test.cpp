@@ -110,6 +110,26 @@ TEST(CurveProjection, a_run_alone_or_before_the_full_drain_keeps_its_own_project
     EXPECT_TRUE(analysis.curve_run_uuid.empty());
 }
 
+TEST(CurveProjection, a_gauge_that_rose_on_the_way_is_not_raised_again_by_an_earlier_curve) {
+    HalfDrain half = half_drain(0, 50, 6);
+    Reading risen = half.records[1].readings.back();
+    risen.uuid += "-risen";
+    risen.sequence += 1;
+    risen.values.time_ms += 60'000;
+    risen.values.gauge_percent = 75; // by the level alone only a quarter of the depth would be behind it: twice as much to come
+    half.records[1].readings.push_back(risen);
+    RunAnalysis analysis = analyse_run(half.records[1]);
+    const Quantity own = analysis.energy.usable_fraction;
+    ASSERT_EQ(own.kind, Kind::projected) << own.reason;
+    project_through_curve(half.records[1], fit_unit(half.records), analysis);
+    const Quantity& fraction = analysis.energy.usable_fraction;
+    ASSERT_FALSE(analysis.curve_run_uuid.empty());
+    EXPECT_LE(*fraction.value, *own.value);
+    EXPECT_LE(*fraction.lower, *own.lower);
+    EXPECT_GE(*fraction.upper, *own.upper);
+    EXPECT_TRUE(contains(fraction.reason, "the gauge rose by 25 points")) << fraction.reason;
+}
+
 TEST(CurveProjection, a_measured_fraction_is_left_alone) {
     const std::vector<RunRecord> records = simulate_loads({64, 70}, 2);
     EXPECT_FALSE(fraction_through_curve(records[1], analyse_run(records[1]).energy, fit_unit(records)));

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "dialogs/entry_texts.h"
+#include "services/entry_texts.h"
 
 #include "base/number.h"
 #include "formats/entry/entry_text.h"
