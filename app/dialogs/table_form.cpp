@@ -21,8 +21,8 @@ namespace ullage {
 
 namespace {
 
-constexpr int table_form_letters = 130;
-constexpr int widest_table_form_px = 1150;
+constexpr int table_form_letters = 185;
+constexpr int widest_table_form_px = 1200;
 constexpr std::size_t rows_read_at_once = 3'000; ///< for which the window may wait
 constexpr std::size_t sheets_looked_at = 20;
 constexpr int table_chart_px = 220;
@@ -31,6 +31,13 @@ constexpr int table_chart_px = 220;
 void offer_answers(QComboBox& combo, std::initializer_list<std::pair<QString, int>> choices) {
     combo.addItem(TableForm::tr("choose…"));
     for (const auto& [text, value] : choices) combo.addItem(text, value);
+}
+
+/// A clause of core as a sentence of its own.
+QString as_sentence(std::string_view clause) {
+    QString words = text_of(clause);
+    if (!words.isEmpty()) words[0] = words[0].toUpper();
+    return words + QLatin1Char('.');
 }
 
 std::optional<int> answer_in(const QComboBox& combo) {
@@ -173,7 +180,7 @@ void TableForm::showFound() {
     }
     if (!columns.isEmpty()) text += QStringLiteral("<br/>") + tr("Columns: %1.").arg(columns.join(QStringLiteral("; "))).toHtmlEscaped();
     if (!(kept_ == TableAnswers())) text += QStringLiteral("<br/>") + tr("Answered as before for a table with this head.").toHtmlEscaped();
-    for (const std::string& note : reading_.notes) text += QStringLiteral("<br/>") + text_of(note).toHtmlEscaped();
+    for (const std::string& note : reading_.notes) text += QStringLiteral("<br/>") + as_sentence(note).toHtmlEscaped();
     found_->setText(text);
     QStringList open;
     for (const OpenTableQuestion& question : reading_.questions) open << tr("Open: %1").arg(text_of(question.words));

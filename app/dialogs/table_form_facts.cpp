@@ -162,6 +162,7 @@ void TableForm::showRatedFields() {
         edit->setAccessibleName(label->text());
         rated_grid_->addWidget(label, row, 0);
         rated_grid_->addWidget(edit, row, 1);
+        setTabOrder(row == 0 ? static_cast<QWidget*>(unit_) : rated_edits_[names[static_cast<std::size_t>(row) - 1]], edit);
         rated_edits_[name] = edit;
         connect(edit, &QLineEdit::editingFinished, this, &TableForm::showRun);
     }

@@ -49,7 +49,9 @@ void fit_height(QTableWidget& table, int rows) {
 } // namespace
 
 QTableWidget* new_table_grid(QWidget* parent) {
-    return new_plain_table(parent, QStringLiteral("tableGrid"), tr("First rows of the table, the role of each column above them"));
+    auto* grid = new_plain_table(parent, QStringLiteral("tableGrid"), tr("First rows of the table, the role of each column above them"));
+    grid->verticalHeader()->show();
+    return grid;
 }
 
 void show_table_grid(QTableWidget& grid, const TableSheet& sheet, const TableReading& reading, const std::function<void(std::size_t, int)>& chosen) {
@@ -72,6 +74,9 @@ void show_table_grid(QTableWidget& grid, const TableSheet& sheet, const TableRea
         combo->setObjectName(QStringLiteral("role%1Combo").arg(c + 1));
         combo->setAccessibleName(tr("%1 holds").arg(title));
         combo->setToolTip(text_of(column.why));
+        // The longest role must not make every column as wide.
+        combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        combo->setMinimumContentsLength(12);
         for (const TableRoleEntry& role : table_roles()) {
             const bool shows_unit = role.role == column.role && !column.unit.empty();
             combo->addItem(shows_unit ? tr("%1 in %2").arg(role_words(role), text_of(column.unit)) : role_words(role));

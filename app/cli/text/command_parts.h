@@ -23,10 +23,11 @@ struct TableImportArguments {
     std::vector<std::string> map; ///< COLUMN=ROLE[:UNIT]
     std::string date_order, decimal, delimiter, register_unit, elapsed_unit, gauge, times, runs;
     std::optional<int> year;
-    std::vector<std::string> starts;                               ///< of the runs in their order
-    std::string zone;                                              ///< empty: the machine's
-    std::string unit;                                              ///< of runs whose table names none
-    std::string rated_wh, meter, meter_limit, ended, started_full; ///< a value or "not-known"
+    std::vector<std::string> starts;                     ///< of the runs in their order
+    std::string zone;                                    ///< empty: the machine's
+    std::string unit;                                    ///< of runs whose table names none
+    std::vector<std::string> rated_wh;                   ///< a value or "not-known", of several new units UNIT=VALUE each
+    std::string meter, meter_limit, ended, started_full; ///< a value or "not-known"
     std::string kind, load;
     bool preview = false;
 

@@ -44,7 +44,10 @@ void add_table_options(CLI::App& command, TableImportArguments& table) {
         ->allow_extra_args(false);
     command.add_option("--zone", table.zone, "time zone of the table; that of this machine where not given");
     command.add_option("--unit", table.unit, "name of the unit, where the table names none");
-    command.add_option("--rated-wh", table.rated_wh, "rated energy of a unit that the logbook does not know, Wh, or not-known");
+    command
+        .add_option("--rated-wh", table.rated_wh,
+                    "rated energy of a unit that the logbook does not know, Wh, or not-known; of several UNIT=WH for each")
+        ->allow_extra_args(false);
     command.add_option("--meter", table.meter, "name of the meter, or not-known");
     command.add_option("--meter-limit", table.meter_limit, "error limit of a meter that the logbook does not know, % of reading, or not-known");
     command.add_option("--ended", table.ended, "how a run ended whose table does not say: cut-off, found-off, stopped, running or not-known")

@@ -164,12 +164,21 @@ private:
             return {};
         }
         facts.unit.name = name;
-        std::string rated = arguments_.rated_wh;
+        std::string rated = ratedOf(name);
         if (const auto above = reading_.preface.find("rated_wh"); rated.empty() && above != reading_.preface.end()) rated = above->second;
         if (rated.empty()) want("--rated-wh");
         const auto number = stated_number(rated, "--rated-wh", rated_energy_range);
         if (!number) return number.error();
         facts.unit.rated_energy_wh = number.value();
+        return {};
+    }
+
+    /// What --rated-wh says of a unit: by its name, or of the only new one.
+    [[nodiscard]] std::string ratedOf(const std::string& name) const {
+        for (const std::string& text : arguments_.rated_wh)
+            if (text.size() > name.size() && text.starts_with(name) && text[name.size()] == '=') return text.substr(name.size() + 1);
+        for (const std::string& text : arguments_.rated_wh)
+            if (text.find('=') == std::string::npos && (text == not_known || !hasUnitColumn())) return text;
         return {};
     }
 

@@ -68,10 +68,25 @@ TEST_F(ImportTables, both_runs_of_a_sheet_come_in_together_and_not_known_is_an_a
 
 TEST_F(ImportTables, an_answer_that_is_no_number_is_refused_and_nothing_comes_in) {
     ASSERT_EQ(import("weekend.ods", {"--unit", "Heft 1000", "--rated-wh", "1000", "--meter", "not-known", "--ended", "stopped"}).code, exit_good);
-    const Outcome outcome = import("garage.txt", {"--rated-wh", "much", "--meter", "not-known", "--ended", "not-known"});
+    const Outcome outcome =
+        import("garage.txt", {"--rated-wh", "Brill 2000=much", "--rated-wh", "Quay 500=500", "--meter", "not-known", "--ended", "not-known"});
     EXPECT_EQ(outcome.code, exit_bad_input);
     EXPECT_TRUE(contains(outcome.err, "--rated-wh: `much` is no number; give a number, or not-known")) << outcome.err;
     EXPECT_EQ(runs(), 2u);
+}
+
+TEST_F(ImportTables, each_new_unit_of_a_table_has_its_own_rated_energy) {
+    const std::vector<std::string> rest{"--meter", "not-known", "--ended", "not-known"};
+    std::vector<std::string> one = rest;
+    one.insert(one.end(), {"--rated-wh", "2000"});
+    EXPECT_TRUE(contains(import("garage.txt", one).err, "answer with --rated-wh; nothing was imported"));
+    std::vector<std::string> each = rest;
+    each.insert(each.end(), {"--rated-wh", "Brill 2000=2000", "--rated-wh", "Quay 500=not-known"});
+    const Outcome outcome = import("garage.txt", each);
+    EXPECT_EQ(outcome.code, exit_good) << outcome.err;
+    EXPECT_TRUE(contains(sheet("Brill 2000", "1"), "# rated_energy_wh: 2000\n"));
+    EXPECT_TRUE(contains(sheet("Brill 2000", "1"), "# ended: cut-off seen\n"));
+    EXPECT_FALSE(contains(sheet("Quay 500", "2"), "rated_energy_wh"));
 }
 
 TEST_F(ImportTables, columns_are_named_by_number_letter_or_title) {
