@@ -143,6 +143,8 @@ public:
     /// it says no, the records before stay. An outcome for each record that was taken up.
     std::vector<Result<ImportedRun>> importAll(const std::vector<RunRecord>& records, const DoBeside& beside,
                                                const std::function<bool(std::size_t)>& goes_on);
+    /// Imports the runs of one table, all or none, as one step; undoing withdraws them all. `beside` as for importAll(). Precondition: one at least.
+    Result<std::vector<ImportedRun>> importTogether(const std::vector<RunRecord>& records, const DoBeside& beside);
 
     // Photos. Nothing of them is held here: lists and bytes are read from the file each time.
     /// Keeps a photo with a reading of the run, or waiting for the next one when `reading_uuid` is empty; the time that its

@@ -142,4 +142,46 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
     return imported;
 }
 
+Result<std::vector<ImportedRun>> Document::importTogether(const std::vector<RunRecord>& records, const DoBeside& beside) {
+    if (!state_->book) return State::nothingOpen();
+    Change change;
+    change.units = change.meters = change.runs = true;
+    LogbookContent fresh;
+    std::map<std::string, SharedRuns> fresh_runs;
+    Result<void> outcome;
+    Result<std::vector<ImportedRun>> imported = std::vector<ImportedRun>();
+    {
+        State::Lending lending(*state_);
+        Logbook& book = *lending.book;
+        beside([&] {
+            imported = book.import_together(records);
+            if (!imported) return;
+            for (const ImportedRun& run : imported.value()) change.units_of_runs.push_back(run.unit_uuid);
+            outcome = read_after_import(book, change.units_of_runs, fresh, fresh_runs);
+            if (const auto settled = book.settle(); !settled && outcome) outcome = settled.error();
+        });
+    }
+    state_->keepLateDrafts();
+    if (!imported) return imported;
+    const auto all_withdrawn = [runs = imported.value()](bool withdrawn) -> StoreCommand::Step {
+        return [runs, withdrawn](Logbook& book) -> Result<void> {
+            for (const ImportedRun& run : runs)
+                if (auto done = book.set_run_withdrawn(run.run_uuid, withdrawn); !done) return done;
+            return {};
+        };
+    };
+    undo_stack_.push(new StoreCommand(*state_, QStringLiteral("import table"), change, all_withdrawn(false), all_withdrawn(true)));
+    if (outcome) {
+        state_->units = std::move(fresh.units);
+        state_->meters = std::move(fresh.meters);
+        state_->putRuns(fresh_runs);
+    } else {
+        emit error(text_of(outcome.error().sentence()));
+    }
+    state_->announce(change, true);
+    const auto count = imported.value().size();
+    emit stepDone(count == 1 ? QStringLiteral("Imported a run") : QStringLiteral("Imported %1 runs of one table").arg(count));
+    return imported;
+}
+
 } // namespace ullage

@@ -2,6 +2,7 @@
 #include "document/sheet_file.h"
 
 #include "document/document.h"
+#include "foreign_tables/table_runs.h"
 #include "formats/files/whole_file.h"
 #include "formats/sheets/load_list_file.h"
 #include "formats/sheets/pv_sheet_text.h"
@@ -33,6 +34,23 @@ bool is_run_sheet_file(const QString& path) {
     if (!file.open(QFile::ReadOnly)) return false;
     static const QRegularExpression unit_line(QStringLiteral("^\\s*#\\s*unit\\s*:"), QRegularExpression::MultilineOption);
     return unit_line.match(QString::fromUtf8(file.read(first_lines_bytes))).hasMatch();
+}
+
+bool is_foreign_table_file(const QString& path) {
+    static const QStringList endings{QStringLiteral("csv"), QStringLiteral("tsv"),  QStringLiteral("txt"), QStringLiteral("xlsx"),
+                                     QStringLiteral("ods"), QStringLiteral("html"), QStringLiteral("htm"), QStringLiteral("xls")};
+    QFile file(path);
+    if (!endings.contains(QFileInfo(path).suffix().toLower()) || !file.open(QFile::ReadOnly)) return false;
+    return may_be_foreign_table(bytes_of(file.read(first_lines_bytes)));
+}
+
+bool names_gauge(const QString& path) {
+    QFile file(path);
+    if (!file.open(QFile::ReadOnly)) return false;
+    const auto book = read_table_book(bytes_of(file.read(first_lines_bytes)), {});
+    if (!book) return false;
+    const TableReading found = understand_table(book.value().sheets.front(), {}, "UTC", 0);
+    return std::ranges::any_of(found.columns, [](const TableReading::Column& column) { return column.role == TableRole::gauge; });
 }
 
 bool is_load_list_file(const QString& path) {

@@ -21,6 +21,12 @@ Result<SheetImport> read_sheet_file(const QString& path);
 /// Whether a file looks like a run sheet: among its first lines is one that names a unit. A log of a meter has none.
 [[nodiscard]] bool is_run_sheet_file(const QString& path);
 
+/// Whether a file that is no sheet of ours may be a foreign table of readings, by its ending and its beginning: see may_be_foreign_table().
+[[nodiscard]] bool is_foreign_table_file(const QString& path);
+
+/// Whether a text with columns has one for the gauge, which no log of a meter has.
+[[nodiscard]] bool names_gauge(const QString& path);
+
 /// Reads a load list from a file (formats/sheets/load_list_file.h) and adds it. Errors besides: a list of that name is there already.
 Result<LoadList> import_load_list_file(Document& document, const QString& path);
 

@@ -49,9 +49,13 @@ public:
     void exportReadings(); ///< of the run shown, else of all
     void attachPhoto();
     void savePhoto(const Photo& photo, PhotoDialog* dialog);
-    /// Opens the logbooks and imports run sheets, load lists and PV sheets among these files. The log of a meter among them comes back, for the run
-    /// that is shown; empty where there is none.
-    [[nodiscard]] QString takeDropped(const QList<QUrl>& urls);
+    /// What others take of the files that were dropped; empty where there is none.
+    struct Dropped {
+        QString log;   ///< of a meter, for the run that is shown
+        QString table; ///< a foreign table of readings
+    };
+    /// Opens the logbooks and imports run sheets, load lists and PV sheets among these files.
+    [[nodiscard]] Dropped takeDropped(const QList<QUrl>& urls);
 
 private:
     Result<void> saveBeside(const QString& path);

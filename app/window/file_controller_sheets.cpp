@@ -193,9 +193,9 @@ void FileController::importPvSheets(const QStringList& paths) {
     if (!shown.empty()) pages_.showPvSheet(shown);
 }
 
-QString FileController::takeDropped(const QList<QUrl>& urls) {
+FileController::Dropped FileController::takeDropped(const QList<QUrl>& urls) {
     QStringList sheets, load_lists, pv_sheets;
-    QString log;
+    Dropped dropped;
     messages_->dismiss();
     for (const auto& url : urls) {
         const auto file = url.toLocalFile();
@@ -204,7 +204,10 @@ QString FileController::takeDropped(const QList<QUrl>& urls) {
         else if (suffix == QLatin1String("csv") && is_load_list_file(file)) load_lists << file;
         else if (suffix == QLatin1String("txt") && is_pv_sheet_file(file)) pv_sheets << file;
         else if (suffix == QLatin1String("csv") && is_run_sheet_file(file)) sheets << file;
-        else if (log_suffixes().contains(suffix) && document_.run(pages_.runUuid())) log = file; // its form takes one at a time
+        else if (const bool for_run = log_suffixes().contains(suffix) && document_.run(pages_.runUuid());
+                 is_foreign_table_file(file) && (!for_run || names_gauge(file)))
+            dropped.table = file;             // its form takes one at a time
+        else if (for_run) dropped.log = file; // so does that of a log
         else if (suffix == QLatin1String("csv")) sheets << file;
         else
             messages_->showError(
@@ -214,7 +217,7 @@ QString FileController::takeDropped(const QList<QUrl>& urls) {
     if (!sheets.isEmpty()) importSheets(sheets);
     if (!load_lists.isEmpty()) importLoadLists(load_lists);
     if (!pv_sheets.isEmpty()) importPvSheets(pv_sheets);
-    return log;
+    return dropped;
 }
 
 } // namespace ullage

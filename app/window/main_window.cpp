@@ -23,6 +23,7 @@
 #include "window/record_controller.h"
 #include "window/reminder_bar.h"
 #include "window/report_controller.h"
+#include "window/table_controller.h"
 #include "window/view_controller.h"
 #include "window/welcome_page.h"
 
@@ -68,6 +69,7 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
     files_ = new FileController(here);
     records_ = new RecordController(here, *reminders_);
     logs_ = new LogController(here, *log_follower_, desktop.notifier);
+    tables_ = new TableController(here);
     load_lists_ = new LoadListController(here);
     comparing_ = new ComparisonController(here);
     reports_ = new ReportController(here);
@@ -316,9 +318,18 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
-    const QString log = files_->takeDropped(event->mimeData()->urls());
-    if (!log.isEmpty()) logs_->importLog(log);
+    const FileController::Dropped dropped = files_->takeDropped(event->mimeData()->urls());
+    if (!dropped.log.isEmpty()) logs_->importLog(dropped.log);
+    else if (!dropped.table.isEmpty()) tables_->importTable(dropped.table);
     event->acceptProposedAction();
+}
+
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    // Whatever takes a paste itself has had it: a field, a page with photos.
+    if (!event->matches(QKeySequence::Paste) || !document_.isOpen() || !TableController::clipboardHoldsTable())
+        return QMainWindow::keyPressEvent(event);
+    tables_->pasteTable();
+    event->accept();
 }
 
 void MainWindow::paintEvent(QPaintEvent* event) {

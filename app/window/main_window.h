@@ -26,6 +26,7 @@ class FileController;
 class LoadListController;
 class LogbookTreeModel;
 class LogController;
+class TableController;
 class LogFollower;
 class MessageBar;
 class PageStack;
@@ -79,6 +80,7 @@ protected:
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
@@ -149,6 +151,7 @@ private:
     FileController* files_;
     RecordController* records_;
     LogController* logs_;
+    TableController* tables_;
     LoadListController* load_lists_;
     ComparisonController* comparing_;
     ReportController* reports_;

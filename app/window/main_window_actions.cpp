@@ -18,6 +18,7 @@
 #include "window/record_controller.h"
 #include "window/reminder_bar.h"
 #include "window/report_controller.h"
+#include "window/table_controller.h"
 #include "window/view_controller.h"
 
 #include <QActionGroup>
@@ -75,6 +76,9 @@ void MainWindow::makeLogbookMenu() {
     menu.addSeparator();
     addEntry(menu, "importSheetAction", tr("&Import run sheet…"), "Ctrl+I", files_, &FileController::importSheet)
         ->setIcon(glyph_icon(Glyph::import_in));
+    addEntry(menu, "importTableAction", tr("Import &table…"), "Ctrl+Shift+T", tables_, &TableController::chooseTable)
+        ->setIcon(glyph_icon(Glyph::import_in));
+    addEntry(menu, "pasteTableAction", tr("&Paste table…"), "Ctrl+Shift+B", tables_, &TableController::pasteTable);
     addEntry(menu, "exportSheetAction", tr("&Export run sheet…"), "Ctrl+E", files_, &FileController::exportSheet)
         ->setIcon(glyph_icon(Glyph::export_out));
     addEntry(menu, "exportReadingsAction", tr("Export rea&dings…"), "Ctrl+Alt+E", files_, &FileController::exportReadings);
@@ -193,7 +197,10 @@ void MainWindow::addReadingActions(QMenu& menu) {
     addEntry(menu, "attachPhotoAction", tr("Attach &photo…"), "Ctrl+Shift+A", files_, &FileController::attachPhoto)
         ->setIcon(glyph_icon(Glyph::photo));
     auto* paste = addEntry(menu, "pastePhotoAction", tr("Paste p&hoto"), "Ctrl+V");
-    connect(paste, &QAction::triggered, this, [this] { pages_->run()->pastePhotos(); });
+    connect(paste, &QAction::triggered, this, [this] {
+        if (TableController::clipboardHoldsTable()) tables_->pasteTable();
+        else pages_->run()->pastePhotos();
+    });
 }
 
 void MainWindow::makeRunningMenu(QMenu& menu) {

@@ -174,6 +174,8 @@ public:
     Result<RunRecord> import(const RunRecord& record);
     /// The same, without a copy of the readings in memory.
     Result<ImportedRun> import_run(const RunRecord& record);
+    /// Several, in this order, in one transaction: all of them or none.
+    Result<std::vector<ImportedRun>> import_together(std::span<const RunRecord> records);
     /// The number of a run that has the same readings already, so that a second import can be left out: of a unit of that name and maker, of the
     /// same kind, withdrawn readings left out. Absent: there is none, or the record has no readings. What a series of imports asks is read once,
     /// until another call changes the logbook.

@@ -96,85 +96,99 @@ Result<bool> Logbook::Impl::take_meter(const Meter& incoming, Meter& added, cons
     return true;
 }
 
-Result<void> Logbook::Impl::bring_in(const RunRecord& record, RunRecord& added) {
-    if (auto sound = check_all(record); !sound) return sound.error();
+Result<void> Logbook::Impl::put_in(const RunRecord& record, RunRecord& added, store::ImportIndex& index) {
+    const UtcMs now_ms = clock->now_ms();
+    auto unit = matching(index.units_of(record.unit.name, record.unit.maker), record.unit);
+    if (!unit) return unit.error();
+    const bool new_unit = !unit.value();
+    bool new_meter = false, new_second = false;
+    if (unit.value()) {
+        added.unit = *unit.value();
+    } else {
+        fill(added.unit.uuid);
+        if (store::unit_id(database(), added.unit.uuid)) return known_already("unit");
+        store::insert_unit(database(), added.unit, now_ms);
+    }
+
+    store::RunOwners owners;
+    added.run.meter_uuid.reset();
+    added.run.second_meter_uuid.reset();
+    if (record.meter) {
+        auto known = take_meter(*record.meter, *added.meter, index, now_ms);
+        if (!known) return known.error();
+        new_meter = known.value();
+        added.run.meter_uuid = added.meter->uuid;
+        owners.meter_id = store::meter_id(database(), added.meter->uuid);
+    }
+    if (record.second_meter) {
+        auto known = take_meter(*record.second_meter, *added.second_meter, index, now_ms);
+        if (!known) return known.error();
+        new_second = known.value();
+        added.run.second_meter_uuid = added.second_meter->uuid;
+        owners.second_meter_id = store::meter_id(database(), added.second_meter->uuid);
+    }
+
+    fill(added.run.uuid);
+    if (store::run_id(database(), added.run.uuid)) return known_already("run");
+    added.run.unit_uuid = added.unit.uuid;
+    if (added.run.created_ms == 0) added.run.created_ms = now_ms;
+    owners.unit_id = *store::unit_id(database(), added.unit.uuid);
+    index.know_runs_of(database(), owners.unit_id);
+    const std::int64_t run_row = store::insert_run(database(), added.run, owners);
+    auto done = add_readings(database(), record, run_row, now_ms, known_already("reading"), added.readings.empty() ? nullptr : &added.readings);
+    if (!done) return done;
+    if (new_unit) index.add(added.unit);
+    if (new_meter) index.add(*added.meter);
+    if (new_second) index.add(*added.second_meter);
+    added.number = index.add(owners.unit_id, run_row, record, added.run.created_ms);
+    return {};
+}
+
+Result<void> Logbook::Impl::bring_in(std::span<const RunRecord> records, std::span<RunRecord> added) {
+    for (const RunRecord& record : records)
+        if (auto sound = check_all(record); !sound) return sound.error();
     std::optional<store::ImportIndex> index = std::exchange(import_index, std::nullopt);
-    bool new_unit = false, new_meter = false, new_second = false;
-    std::int64_t unit_row = 0, run_row = 0;
+    bool some_went_in = false;
     const auto done = change(
         [&]() -> Result<void> {
-            const UtcMs now_ms = clock->now_ms();
             if (!index) index.emplace(database());
-
-            auto unit = matching(index->units_of(record.unit.name, record.unit.maker), record.unit);
-            if (!unit) return unit.error();
-            new_unit = !unit.value();
-            if (unit.value()) {
-                added.unit = *unit.value();
-            } else {
-                fill(added.unit.uuid);
-                if (store::unit_id(database(), added.unit.uuid)) return known_already("unit");
-                store::insert_unit(database(), added.unit, now_ms);
+            for (std::size_t i = 0; i < records.size(); ++i) {
+                if (auto put = put_in(records[i], added[i], *index); !put) return put;
+                some_went_in = true;
             }
-
-            store::RunOwners owners;
-            added.run.meter_uuid.reset();
-            added.run.second_meter_uuid.reset();
-            if (record.meter) {
-                auto known = take_meter(*record.meter, *added.meter, *index, now_ms);
-                if (!known) return known.error();
-                new_meter = known.value();
-                added.run.meter_uuid = added.meter->uuid;
-                owners.meter_id = store::meter_id(database(), added.meter->uuid);
-            }
-            if (record.second_meter) {
-                auto known = take_meter(*record.second_meter, *added.second_meter, *index, now_ms);
-                if (!known) return known.error();
-                new_second = known.value();
-                added.run.second_meter_uuid = added.second_meter->uuid;
-                owners.second_meter_id = store::meter_id(database(), added.second_meter->uuid);
-            }
-
-            fill(added.run.uuid);
-            if (store::run_id(database(), added.run.uuid)) return known_already("run");
-            added.run.unit_uuid = added.unit.uuid;
-            if (added.run.created_ms == 0) added.run.created_ms = now_ms;
-            unit_row = owners.unit_id = *store::unit_id(database(), added.unit.uuid);
-            index->know_runs_of(database(), unit_row);
-            run_row = store::insert_run(database(), added.run, owners);
-            return add_readings(database(), record, run_row, now_ms, known_already("reading"), added.readings.empty() ? nullptr : &added.readings);
+            return {};
         },
         Settling::within_seconds);
-    if (!done) {
-        // What was undone is not in it; a disk that failed may leave anything.
-        if (done.error().failure == Failure::refused) import_index = std::move(index);
-        return done;
-    }
-    return store::guarded(path, [&]() -> Result<void> {
-        if (new_unit) index->add(added.unit);
-        if (new_meter) index->add(*added.meter);
-        if (new_second) index->add(*added.second_meter);
-        added.number = index->add(unit_row, run_row, record, added.run.created_ms);
-        import_index = std::move(index);
-        return {};
-    });
+    // What was undone is not in it; a disk that failed may leave anything.
+    if (done || (done.error().failure == Failure::refused && !some_went_in)) import_index = std::move(index);
+    return done;
 }
 
 Result<RunRecord> Logbook::import(const RunRecord& record) {
     RunRecord added = record;
-    if (auto done = impl_->bring_in(record, added); !done) return done.error();
+    if (auto done = impl_->bring_in({&record, 1}, {&added, 1}); !done) return done.error();
     sort_by_time(added.readings);
     return added;
 }
 
 Result<ImportedRun> Logbook::import_run(const RunRecord& record) {
-    RunRecord added;
-    added.unit = record.unit;
-    added.meter = record.meter;
-    added.second_meter = record.second_meter;
-    added.run = record.run;
-    if (auto done = impl_->bring_in(record, added); !done) return done.error();
-    return ImportedRun{added.unit.uuid, added.run.uuid, added.number};
+    auto imported = import_together({&record, 1});
+    if (!imported) return imported.error();
+    return std::move(imported.value().front());
+}
+
+Result<std::vector<ImportedRun>> Logbook::import_together(std::span<const RunRecord> records) {
+    std::vector<RunRecord> added(records.size());
+    for (std::size_t i = 0; i < records.size(); ++i) {
+        added[i].unit = records[i].unit;
+        added[i].meter = records[i].meter;
+        added[i].second_meter = records[i].second_meter;
+        added[i].run = records[i].run;
+    }
+    if (auto done = impl_->bring_in(records, added); !done) return done.error();
+    std::vector<ImportedRun> imported;
+    for (const RunRecord& one : added) imported.push_back({one.unit.uuid, one.run.uuid, one.number});
+    return imported;
 }
 
 Result<std::optional<int>> Logbook::number_of(const RunRecord& record) const {

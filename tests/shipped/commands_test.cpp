@@ -3,6 +3,7 @@
 #include "shipped/shipped_fixture.h"
 
 #include "support/scenario_log.h"
+#include "support/source_dir.h"
 
 #include <nlohmann/json.hpp>
 
@@ -99,6 +100,9 @@ TEST_F(Shipped, exports_readings_in_every_format_and_a_run_sheet_that_it_reads_a
     EXPECT_EQ(sheet, bytes_of(sample_file("12-pelm-900-drain-logged.csv")));
     good({"import", file("again.ullage"), file("readings/sheet.csv")});
     EXPECT_TRUE(contains(good({"analyse", file("again.ullage")}).out, "Pelm 900"));
+    const std::string table = (source_dir() / "tests/corpus/tables/kitchen.csv").string();
+    good({"import", file("again.ullage"), table, "--zone", "Europe/Berlin", "--meter", "not-known"});
+    EXPECT_TRUE(contains(good({"analyse", file("again.ullage"), "--unit", "Osk 1200"}).out, "1055"));
 }
 
 TEST_F(Shipped, sizes_and_lists_loads_in_every_format) {

@@ -17,11 +17,29 @@ namespace ullage {
 
 // The commands themselves, after their arguments have been read. Each returns an exit code.
 
+/// What is said of foreign tables, for all that one call brings in; empty: as detected, or asked for.
+struct TableImportArguments {
+    std::string sheet;            ///< its name, or its number from 1
+    std::vector<std::string> map; ///< COLUMN=ROLE[:UNIT]
+    std::string date_order, decimal, delimiter, register_unit, elapsed_unit, gauge, times, runs;
+    std::optional<int> year;
+    std::vector<std::string> starts;                     ///< of the runs in their order
+    std::string zone;                                    ///< empty: the machine's
+    std::string unit;                                    ///< of runs whose table names none
+    std::vector<std::string> rated_wh;                   ///< a value or "not-known", of several new units UNIT=VALUE each
+    std::string meter, meter_limit, ended, started_full; ///< a value or "not-known"
+    std::string kind, load;
+    bool preview = false;
+
+    bool operator==(const TableImportArguments&) const = default;
+};
+
 struct ImportArguments {
     std::string logbook;
     std::vector<std::string> sheets;
+    TableImportArguments table{};
 };
-/// Brings run sheets into a logbook, made when missing. Each sheet goes in whole or not at all, and one that is refused
+/// Brings run sheets and foreign tables of readings into a logbook, made when missing. Each file goes in whole or not at all, and one that is refused
 /// does not hold up the others. A run that the logbook holds already (same unit and maker, kind and readings) is left out and said.
 [[nodiscard]] int import_command(const ImportArguments& arguments, std::ostream& out, std::ostream& err);
 

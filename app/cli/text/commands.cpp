@@ -19,9 +19,51 @@ namespace {
 
 constexpr const char* runs_help = "logbook, run sheet (.csv), or folder of run sheets";
 
+/// Answers to what a foreign table leaves open.
+void add_table_options(CLI::App& command, TableImportArguments& table) {
+    command.add_option("--sheet", table.sheet, "sheet of a workbook: its name, or its number from 1");
+    command
+        .add_option("--map", table.map,
+                    "columns of a table, by number, letter or title: 1=time,B=gauge,Plug=register:kWh; roles are time, date, elapsed, gauge, "
+                    "register, load-power, display-power, mark, remark, run, unit, unused")
+        ->delimiter(',');
+    command.add_option("--date-order", table.date_order, "day-first or month-first")->check(CLI::IsMember({"day-first", "month-first"}));
+    command.add_option("--decimal", table.decimal, "decimal sign: comma or point")->check(CLI::IsMember({"comma", "point"}));
+    command.add_option("--delimiter", table.delimiter, "tab, semicolon, bar, comma or blanks")
+        ->check(CLI::IsMember({"tab", "semicolon", "bar", "comma", "blanks"}));
+    command.add_option("--register-unit", table.register_unit, "unit of a register that names none: Wh, kWh or J")
+        ->check(CLI::IsMember({"Wh", "kWh", "J"}));
+    command.add_option("--elapsed-unit", table.elapsed_unit, "unit of times that count from the start: h, min or s")
+        ->check(CLI::IsMember({"h", "min", "s"}));
+    command.add_option("--gauge", table.gauge, "a gauge of 0.69 is a share (69 %) or percent")->check(CLI::IsMember({"share", "percent"}));
+    command.add_option("--times", table.times, "what h:mm means: clock (time of day) or elapsed")->check(CLI::IsMember({"clock", "elapsed"}));
+    command.add_option("--runs", table.runs, "what begins anew behind an empty row: separate runs, or one")
+        ->check(CLI::IsMember({"separate", "one"}));
+    command.add_option("--year", table.year, "year of dates that name none")->check(CLI::Range(1980, 2199));
+    command.add_option("--start", table.starts, "when the run began, where its table names no date; again for each further run")
+        ->allow_extra_args(false);
+    command.add_option("--zone", table.zone, "time zone of the table; that of this machine where not given");
+    command.add_option("--unit", table.unit, "name of the unit, where the table names none");
+    command
+        .add_option("--rated-wh", table.rated_wh,
+                    "rated energy of a unit that the logbook does not know, Wh, or not-known; of several UNIT=WH for each")
+        ->allow_extra_args(false);
+    command.add_option("--meter", table.meter, "name of the meter, or not-known");
+    command.add_option("--meter-limit", table.meter_limit, "error limit of a meter that the logbook does not know, % of reading, or not-known");
+    command.add_option("--ended", table.ended, "how a run ended whose table does not say: cut-off, found-off, stopped, running or not-known")
+        ->check(CLI::IsMember({"cut-off", "found-off", "stopped", "running", "not-known"}));
+    command.add_option("--started-full", table.started_full, "yes, no or not-known")->check(CLI::IsMember({"yes", "no", "not-known"}));
+    command.add_option("--kind", table.kind, "drain, no-load-drain, charge or standby; drain where not given")
+        ->check(CLI::IsMember({"drain", "no-load-drain", "charge", "standby"}));
+    command.add_option("--load", table.load, "the load, in your words");
+    command.add_flag("--preview", table.preview, "say how a table is understood, import nothing");
+}
+
 void add_import(CLI::App& command, ImportArguments& arguments) {
     command.add_option("LOGBOOK", arguments.logbook, "logbook file")->required();
-    command.add_option("SHEET", arguments.sheets, "run sheets, each whole or not at all")->required();
+    command.add_option("SHEET", arguments.sheets, "run sheets, or foreign tables of readings (CSV, XLSX, ODS, HTML), each whole or not at all")
+        ->required();
+    add_table_options(command, arguments.table);
 }
 
 void add_import_trace(CLI::App& command, ImportTraceArguments& arguments) {
@@ -179,7 +221,7 @@ Command row(std::string_view name, std::string_view summary, void (*add)(CLI::Ap
 
 const std::vector<Command>& text_commands() {
     static const std::vector<Command> commands{
-        row("import", "Bring run sheets into a logbook, made when missing", add_import, import_command),
+        row("import", "Bring run sheets and foreign tables of readings into a logbook, made when missing", add_import, import_command),
         row("import-trace", "Bring the log of a meter into a run; how it is read is detected and said", add_import_trace, import_trace_command),
         row("analyse", "Say what each run shows, and when one still running should end (as of its last reading)", add_analyse, analyse_command),
         row("compare", "Compare the units of one or several logbooks, as tested or at one load", add_compare, compare_command),

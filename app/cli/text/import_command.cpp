@@ -3,7 +3,9 @@
 #include "base/number.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
+#include "cli/text/import_table.h"
 #include "cli/text/load_lists_source.h"
+#include "foreign_tables/table_runs.h"
 #include "formats/files/whole_file.h"
 #include "formats/sheets/run_sheet.h"
 #include "formats/text/table_unicode.h"
@@ -18,16 +20,11 @@ namespace ullage {
 
 namespace {
 
-/// The text of a sheet is given up once it is read: it may be as large as the run.
-Result<SheetImport> sheet_in(const std::string& path) {
-    const Result<std::string> text = read_whole_file(path);
-    if (!text) return text.error();
-    return read_run_sheet(text.value(), path);
-}
-
-Result<std::string> import_sheet(Logbook& logbook, const std::string& path, std::ostream& out) {
-    const Result<SheetImport> sheet = sheet_in(path);
+Result<std::string> import_sheet(Logbook& logbook, const std::string& path, std::string bytes, std::ostream& out) {
+    const Result<SheetImport> sheet = read_run_sheet(bytes, path);
     if (!sheet) return sheet.error();
+    // The text may be as large as the run.
+    bytes = {};
     for (const std::string& notice : sheet.value().notices) out << one_line(path + ", " + notice) << '\n';
     const RunRecord& record = sheet.value().record;
     const Result<std::optional<int>> known = logbook.number_of(record);
@@ -51,7 +48,11 @@ int import_command(const ImportArguments& arguments, std::ostream& out, std::ost
     if (!logbook) return refuse(err, logbook.error());
     int code = exit_good;
     for (const std::string& sheet : arguments.sheets) {
-        const Result<std::string> done = import_sheet(logbook.value(), sheet, out);
+        Result<std::string> bytes = read_whole_file(sheet);
+        const bool foreign = bytes && (may_be_foreign_table(bytes.value()) || !(arguments.table == TableImportArguments()));
+        const Result<std::string> done = !bytes    ? Result<std::string>(bytes.error())
+                                         : foreign ? import_table(logbook.value(), sheet, bytes.value(), arguments.table, clock, out)
+                                                   : import_sheet(logbook.value(), sheet, std::move(bytes).value(), out);
         if (done) out << one_line(done.value()) << '\n';
         else code = refuse(err, done.error());
     }

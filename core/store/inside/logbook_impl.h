@@ -13,6 +13,7 @@
 #include <chrono>
 #include <filesystem>
 #include <optional>
+#include <span>
 #include <string>
 #include <utility>
 
@@ -77,9 +78,11 @@ struct Logbook::Impl {
                          (fault.failure == Failure::disk_full ? "free some space" : "check the disk")};
     }
 
-    /// Brings a record in as Logbook::import does. `added` has the same unit, meter and run, and the same readings or none; it gets what they are
-    /// given.
-    Result<void> bring_in(const RunRecord& record, RunRecord& added);
+    /// Brings records in as Logbook::import_together does. Each of `added`, place for place, has the same unit, meter and run, and the same readings
+    /// or none; it gets what they are given.
+    Result<void> bring_in(std::span<const RunRecord> records, std::span<RunRecord> added);
+    /// One of them, within a transaction.
+    Result<void> put_in(const RunRecord& record, RunRecord& added, store::ImportIndex& index);
 
     /// Gives `added` the known meter that agrees with `incoming`, else adds it as new: true then. Within a transaction.
     Result<bool> take_meter(const Meter& incoming, Meter& added, const store::ImportIndex& index, UtcMs now_ms);

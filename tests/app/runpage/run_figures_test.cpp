@@ -310,8 +310,7 @@ TEST_F(RunPageTest, three_readings_that_give_a_bound_are_not_said_to_be_too_few_
     }
     const RunAnalysis& analysis = document.analysis(run.uuid);
     ASSERT_NE(analysis.gauge.feasibility.least_error_pt.kind, Kind::not_known) << analysis.gauge.feasibility.sentence;
-    for (const FindingItem& item : finding_items(analysis))
-        EXPECT_FALSE(item.sentence.contains("linear gauge fits")) << item.sentence.toStdString();
+    for (const FindingItem& item : finding_items(analysis)) EXPECT_FALSE(item.sentence.contains("linear gauge fits")) << item.sentence.toStdString();
     EXPECT_TRUE(QString::fromStdString(analysis.gauge.line_reason).contains("here there are three"));
 }
 

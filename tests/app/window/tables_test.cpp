@@ -1,0 +1,217 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Foreign tables through the window: by file, drop and paste, with what they leave open answered in the form.
+#include "window_fixture.h"
+
+#include "charts/line_chart.h"
+#include "dialogs/table_form.h"
+#include "formats/sheets/run_sheet.h"
+#include "support/source_dir.h"
+
+#include <QClipboard>
+#include <QComboBox>
+#include <QFile>
+#include <QLabel>
+#include <QMimeData>
+#include <QTableWidget>
+#include <QUndoStack>
+
+namespace ullage {
+
+using test::WindowTest;
+
+namespace {
+
+class TablesTest : public WindowTest {
+protected:
+    void SetUp() override {
+        WindowTest::SetUp();
+        new_logbook();
+    }
+
+    [[nodiscard]] static QString corpus(const char* name) {
+        return QString::fromStdString((test::source_dir() / "tests/corpus/tables" / name).string());
+    }
+
+    void open_file(const char* name) {
+        prompts.to_open = {corpus(name)};
+        trigger("importTableAction");
+    }
+    [[nodiscard]] TableForm* form() const { return window->findChild<TableForm*>(); }
+
+    void choose_in(const char* combo_name, const QString& text) {
+        auto* combo = find<QComboBox>(combo_name);
+        const int place = combo->findText(text);
+        ASSERT_GE(place, 0) << text.toStdString();
+        combo->setCurrentIndex(place);
+        emit combo->activated(place);
+        QApplication::processEvents();
+        QApplication::processEvents();
+    }
+    void type_unit(const QString& name) {
+        auto* unit = find<QComboBox>("tableUnitCombo");
+        unit->setCurrentText(name);
+        emit unit->lineEdit()->editingFinished();
+        QApplication::processEvents();
+    }
+    void submit() {
+        auto* open = form();
+        ASSERT_NE(open, nullptr);
+        QTest::mouseClick(open->findChild<QPushButton*>(QStringLiteral("submitButton")), Qt::LeftButton);
+        QApplication::processEvents();
+        QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+    [[nodiscard]] QString words(const char* label) const { return form()->findChild<QLabel*>(QString::fromLatin1(label))->text(); }
+};
+
+TEST_F(TablesTest, a_file_comes_in_as_one_step_and_is_shown) {
+    open_file("kitchen.csv");
+    ASSERT_NE(form(), nullptr);
+    EXPECT_TRUE(words("foundLabel").contains("Windows-1252")) << words("foundLabel").toStdString();
+    EXPECT_TRUE(words("leftRowsLabel").contains("1 row is left out"));
+    EXPECT_EQ(find<QComboBox>("tableUnitCombo")->currentText(), "Osk 1200"); // as a line above the table says
+    EXPECT_FALSE(form()->findChild<LineChart*>(QStringLiteral("tableChart"))->content().series.empty());
+    choose_in("tableMeterCombo", "not known");
+    submit();
+    EXPECT_EQ(form(), nullptr);
+    ASSERT_EQ(document.runs().size(), 1u);
+    const RunRecord& record = *document.runs().front();
+    EXPECT_EQ(record.unit.rated_energy_wh, 1200.0);
+    EXPECT_EQ(record.run.end, RunEnd::cut_off_seen);
+    EXPECT_EQ(record.readings.size(), 6u);
+    EXPECT_EQ(record.readings.back().values.register_wh, 13365.0);
+    EXPECT_EQ(page(), "runPage");
+    document.undoStack().undo();
+    EXPECT_TRUE(document.runs().empty());
+    document.undoStack().redo();
+    EXPECT_EQ(document.runs().size(), 1u);
+}
+
+TEST_F(TablesTest, both_runs_of_a_sheet_are_one_step) {
+    open_file("side-by-side.xlsx");
+    ASSERT_NE(form(), nullptr);
+    EXPECT_EQ(find<QComboBox>("sheetCombo")->currentText(), "Runs");
+    type_unit("Tarn 600");
+    find<QLineEdit>("tableRated1Edit")->setText("600");
+    choose_in("tableMeterCombo", "not known");
+    choose_in("tableEndedCombo", "not known: taken as a part of the drain");
+    submit();
+    ASSERT_EQ(document.runs().size(), 2u);
+    EXPECT_EQ(document.runs()[0]->run.end, RunEnd::cut_off_seen);
+    EXPECT_EQ(document.runs()[1]->run.end, RunEnd::stopped_by_tester);
+    document.undoStack().undo();
+    EXPECT_TRUE(document.runs().empty());
+}
+
+TEST_F(TablesTest, what_is_missing_is_explained_in_place_and_nothing_comes_in) {
+    open_file("open-unit.csv");
+    submit();
+    ASSERT_NE(form(), nullptr);
+    EXPECT_TRUE(words("registerUnitErrorLabel").contains("has no unit"));
+    EXPECT_FALSE(words("tableUnitErrorLabel").isEmpty());
+    EXPECT_FALSE(words("tableMeterErrorLabel").isEmpty());
+    EXPECT_FALSE(words("tableEndedErrorLabel").isEmpty());
+    EXPECT_TRUE(document.runs().empty());
+    choose_in("registerUnitCombo", "kWh");
+    type_unit("Osk 1200");
+    find<QLineEdit>("tableRated1Edit")->setText("Not known");
+    choose_in("tableMeterCombo", "a new meter");
+    type("tableMeterNameEdit", "Plug");
+    type("tableMeterLimitEdit", "2");
+    choose_in("tableEndedCombo", "stopped by tester");
+    submit();
+    ASSERT_EQ(document.runs().size(), 1u);
+    const RunRecord& record = *document.runs().front();
+    EXPECT_EQ(record.unit.rated_energy_wh, std::nullopt);
+    ASSERT_TRUE(record.meter.has_value());
+    EXPECT_EQ(record.meter->limit_percent, 2.0);
+    EXPECT_EQ(record.readings.back().values.register_wh, 12620.0);
+}
+
+TEST_F(TablesTest, answers_are_remembered_for_a_table_with_the_same_head) {
+    open_file("twice.csv");
+    ASSERT_NE(form(), nullptr);
+    EXPECT_TRUE(words("questionsLabel").contains("could both be the register"));
+    auto* role = find<QComboBox>("role3Combo");
+    emit role->activated(0); // not used
+    QApplication::processEvents();
+    EXPECT_FALSE(form()->findChild<QLabel*>(QStringLiteral("questionsLabel"))->isVisible());
+    type_unit("Osk 1200");
+    find<QLineEdit>("tableRated1Edit")->setText("1200");
+    choose_in("tableMeterCombo", "not known");
+    choose_in("tableEndedCombo", "stopped by tester");
+    submit();
+    ASSERT_EQ(document.runs().size(), 1u);
+    EXPECT_EQ(document.runs().front()->readings.front().values.register_wh, 5000.0);
+    open_file("twice.csv");
+    ASSERT_NE(form(), nullptr);
+    EXPECT_TRUE(words("foundLabel").contains("Answered as before"));
+    EXPECT_TRUE(form()->reading().questions.empty());
+    type_unit("Osk 1200");
+    choose_in("tableMeterCombo", "not known");
+    choose_in("tableEndedCombo", "stopped by tester");
+    submit(); // the same readings again are questioned first
+    EXPECT_NE(form(), nullptr);
+    EXPECT_TRUE(words("formQuestionLabel").contains("has the same readings already"));
+    EXPECT_EQ(document.runs().size(), 1u);
+}
+
+TEST_F(TablesTest, cells_of_the_clipboard_are_pasted) {
+    auto* held = new QMimeData;
+    QFile page_file(corpus("shared-page.html"));
+    ASSERT_TRUE(page_file.open(QFile::ReadOnly));
+    held->setHtml(QString::fromUtf8(page_file.readAll()));
+    held->setText(QStringLiteral("Day\tTime"));
+    QApplication::clipboard()->setMimeData(held);
+    QTest::keyClick(window.get(), Qt::Key_V, Qt::ControlModifier);
+    QApplication::processEvents();
+    ASSERT_NE(form(), nullptr);
+    ASSERT_EQ(form()->reading().runs.size(), 1u);
+    EXPECT_EQ(form()->reading().runs[0].readings.size(), 5u);
+    form()->reject();
+    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    QApplication::clipboard()->setText(QStringLiteral("time\tgauge %\tWh\n2025-05-14 18:00\t100\t0\n2025-05-14 20:00\t70\t310\n"));
+    trigger("pasteTableAction");
+    ASSERT_NE(form(), nullptr);
+    EXPECT_EQ(form()->reading().runs.at(0).readings.size(), 2u);
+    form()->reject();
+    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    QApplication::clipboard()->setText(QStringLiteral("word"));
+    trigger("pasteTableAction");
+    EXPECT_EQ(form(), nullptr);
+    EXPECT_TRUE(message().contains("The clipboard holds no table"));
+}
+
+TEST_F(TablesTest, a_dropped_table_opens_its_form_also_over_a_run_while_a_log_does_not) {
+    drop({corpus("weekend.ods")});
+    ASSERT_NE(form(), nullptr);
+    form()->reject();
+    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    drop({write("tarrow.csv", sheet())});
+    ASSERT_EQ(page(), "runPage");
+    drop({corpus("two-heads.csv")});
+    ASSERT_NE(form(), nullptr);
+    form()->reject();
+    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    drop({write("log.csv", "time,power W,energy Wh\n2027-05-06 18:00:00,120,4310\n2027-05-06 18:00:10,120,4310.3\n")});
+    EXPECT_EQ(form(), nullptr);
+    EXPECT_NE(window->findChild<QDialog*>(QStringLiteral("logForm")), nullptr);
+}
+
+TEST_F(TablesTest, files_that_cannot_come_in_are_told_in_the_window) {
+    const std::pair<const char*, const char*> files[] = {
+        {"password.ods", "has a password"}, {"cut-short.xlsx", "is damaged"}, {"no-workbook.xlsx", "is no workbook"}};
+    for (const auto& [name, words] : files) {
+        open_file(name);
+        EXPECT_EQ(form(), nullptr) << name;
+        EXPECT_TRUE(message().contains(words)) << message().toStdString();
+    }
+    open_file("future.csv");
+    ASSERT_NE(form(), nullptr);
+    submit();
+    ASSERT_NE(form(), nullptr);
+    EXPECT_TRUE(words("questionsLabel").contains("lies in the future"));
+    EXPECT_TRUE(document.runs().empty());
+}
+
+} // namespace
+} // namespace ullage
