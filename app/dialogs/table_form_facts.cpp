@@ -69,8 +69,8 @@ void TableForm::addFactFields() {
     for (const RunKind kind : all_run_kinds) kind_->addItem(text_of(run_kind_text(kind)), static_cast<int>(kind));
     load_ = addLine(QStringLiteral("tableLoad"), tr("L&oad"), tr("in your words"));
     connect(zone_, &QLineEdit::editingFinished, this, &TableForm::look);
-    connect(unit_, &QComboBox::activated, this, &TableForm::showRatedFields);
-    connect(unit_->lineEdit(), &QLineEdit::editingFinished, this, &TableForm::showRatedFields);
+    // At each letter, so that the field for a new unit is there before Tab is pressed.
+    connect(unit_, &QComboBox::editTextChanged, this, &TableForm::showRatedFields);
     connect(meter_, &QComboBox::activated, this, &TableForm::showFactFields);
     for (QComboBox* combo : {unit_, meter_, ended_, kind_}) connect(combo, &QComboBox::activated, this, &TableForm::showRun);
 }
@@ -149,6 +149,8 @@ void TableForm::showRatedFields() {
     if (wanted == shown) return;
     std::map<std::string, QString> typed;
     for (const auto& [name, edit] : rated_edits_) typed[name] = edit->text();
+    // A name that is being typed stays the same unit.
+    if (names.size() == 1 && typed.size() == 1) typed[names.front()] = typed.begin()->second;
     rated_edits_.clear();
     while (QLayoutItem* item = rated_grid_->takeAt(0)) {
         delete item->widget();

@@ -116,6 +116,8 @@ HeadMeaning meaning_of_head(std::string_view title) {
     std::vector<std::string> written;
     const std::vector<std::string> words = words_of_head(title, written);
     if (words.empty()) return {};
+    // In workbooks of this program it says again what the time beside it says.
+    if (title == "time, local") return meant(TableRole::unused, {}, title);
     std::string unit;
     LogQuantity quantity = LogQuantity::unknown;
     for (std::size_t i = written.size(); i-- > 0 && unit.empty();) {
