@@ -89,6 +89,11 @@ FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* paren
     setMinimumWidth(qMax(narrowest_px, fontMetrics().averageCharWidth() * narrowest_letters));
 }
 
+/// A field that loses the focus as the dialog goes has finished editing, when there is no form left to look at it.
+FormDialog::~FormDialog() {
+    for (QLineEdit* edit : findChildren<QLineEdit*>()) edit->disconnect(this);
+}
+
 void FormDialog::showEvent(QShowEvent* event) {
     if (more_button_ != nullptr)
         for (int row = first_more_row_; row < fields_->rowCount() && !more_button_->isHidden(); ++row) fields_->setRowVisible(row, false);
@@ -228,6 +233,8 @@ std::vector<QLineEdit*> FormDialog::addLineGroup(const QString& name, const QStr
 }
 
 void FormDialog::setLineShown(QWidget* field, bool shown) { fields_->setRowVisible(field->parentWidget(), shown); }
+
+void FormDialog::addField(const QString& name, const QString& label, QWidget* field) { place(field, name, label); }
 
 void FormDialog::addWide(QWidget* widget) { fields_->addRow(widget); }
 

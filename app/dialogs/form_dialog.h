@@ -28,6 +28,8 @@ namespace ullage {
 class FormDialog : public QDialog {
     Q_OBJECT
 public:
+    ~FormDialog() override;
+
     /// Shows a sentence at the form's head; the form stays open.
     void refuse(const QString& sentence);
     /// Asks whether that is right, each doubt a clause; true where there is none, or where the same was asked before, so that submitting again has
@@ -52,6 +54,8 @@ protected:
     };
     /// Fields side by side, each below its small title, in one line of the form; what is wrong with any of them is explained below all.
     std::vector<QLineEdit*> addLineGroup(const QString& name, const QString& label, const std::vector<GroupedLine>& lines);
+    /// A widget of the caller's own with a label, beneath which explain() has its place.
+    void addField(const QString& name, const QString& label, QWidget* field);
     /// A widget over the full width.
     void addWide(QWidget* widget);
     /// A small grey head above a group of fields.

@@ -176,7 +176,7 @@ void TableForm::showFound() {
     for (std::size_t c = 0; c < reading_.columns.size(); ++c) {
         const TableReading::Column& column = reading_.columns[c];
         if (column.role == TableRole::unused || column.why.empty()) continue;
-        columns << tr("%1: %2").arg(text_of(table_role_text(column.role)), text_of(column.why));
+        columns << tr("%1: %2").arg(table_role_words(column.role), text_of(column.why));
     }
     if (!columns.isEmpty()) text += QStringLiteral("<br/>") + tr("Columns: %1.").arg(columns.join(QStringLiteral("; "))).toHtmlEscaped();
     if (!(kept_ == TableAnswers())) text += QStringLiteral("<br/>") + tr("Answered as before for a table with this head.").toHtmlEscaped();

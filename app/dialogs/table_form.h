@@ -72,10 +72,9 @@ private:
     TableBook book_;
     TableFormContext context_;
     TableReading reading_;
-    TableAnswers kept_;                      ///< remembered for this head
-    std::map<std::size_t, TableRole> told_;  ///< columns that the user has settled
-    std::set<TableQuestion> asked_;          ///< ever, of this sheet: their fields stay in sight
-    std::map<std::string, double> rated_wh_; ///< of new units, by name
+    TableAnswers kept_;                     ///< remembered for this head
+    std::map<std::size_t, TableRole> told_; ///< columns that the user has settled
+    std::set<TableQuestion> asked_;         ///< ever, of this sheet: their fields stay in sight
     std::vector<RunRecord> records_;
     QLabel *found_, *questions_, *left_words_;
     QTableWidget *grid_, *left_rows_;

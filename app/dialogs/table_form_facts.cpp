@@ -50,7 +50,7 @@ void TableForm::addFactFields() {
     rated_box_ = new QWidget;
     rated_grid_ = new QGridLayout(rated_box_);
     rated_grid_->setContentsMargins(0, 0, 0, 0);
-    addWide(rated_box_);
+    addField(QStringLiteral("tableRated"), tr("Rated energy"), rated_box_);
     meter_ = addChoice(QStringLiteral("tableMeter"), tr("&Meter"));
     meter_->addItem(tr("choose…"));
     meter_->addItem(unknown_words(), QString(no_meter_key));
@@ -69,8 +69,8 @@ void TableForm::addFactFields() {
     for (const RunKind kind : all_run_kinds) kind_->addItem(text_of(run_kind_text(kind)), static_cast<int>(kind));
     load_ = addLine(QStringLiteral("tableLoad"), tr("L&oad"), tr("in your words"));
     connect(zone_, &QLineEdit::editingFinished, this, &TableForm::look);
-    connect(unit_, &QComboBox::activated, this, &TableForm::showRatedFields);
-    connect(unit_->lineEdit(), &QLineEdit::editingFinished, this, &TableForm::showRatedFields);
+    // At each letter, so that the field for a new unit is there before Tab is pressed.
+    connect(unit_, &QComboBox::editTextChanged, this, &TableForm::showRatedFields);
     connect(meter_, &QComboBox::activated, this, &TableForm::showFactFields);
     for (QComboBox* combo : {unit_, meter_, ended_, kind_}) connect(combo, &QComboBox::activated, this, &TableForm::showRun);
 }
@@ -109,7 +109,9 @@ void TableForm::showFactFields() {
     const bool fresh = metered() && meter_->currentData().toString() == new_meter_key;
     setLineShown(meter_name_, fresh);
     setLineShown(meter_limit_, fresh);
-    setLineShown(ended_, std::ranges::any_of(reading_.runs, [](const ForeignRun& run) { return !run.cut_off; }));
+    const auto noted = std::ranges::count(reading_.runs, true, &ForeignRun::cut_off);
+    setLineShown(ended_, static_cast<std::size_t>(noted) < reading_.runs.size());
+    ended_->setItemText(0, noted > 0 ? tr("choose, for the runs whose notes do not say it…") : tr("choose…"));
     showRatedFields();
     showRun();
     fit();
@@ -143,9 +145,12 @@ void TableForm::showRatedFields() {
     for (const auto& [name, edit] : rated_edits_) shown.push_back(name);
     std::vector<std::string> wanted = names;
     std::ranges::sort(wanted);
+    setLineShown(rated_box_, !names.empty());
     if (wanted == shown) return;
     std::map<std::string, QString> typed;
     for (const auto& [name, edit] : rated_edits_) typed[name] = edit->text();
+    // A name that is being typed stays the same unit.
+    if (names.size() == 1 && typed.size() == 1) typed[names.front()] = typed.begin()->second;
     rated_edits_.clear();
     while (QLayoutItem* item = rated_grid_->takeAt(0)) {
         delete item->widget();
@@ -157,16 +162,17 @@ void TableForm::showRatedFields() {
         auto* edit = new QLineEdit(typed.contains(name) ? typed[name] : above == reading_.preface.end() ? QString() : raw_text(above->second));
         edit->setObjectName(QStringLiteral("tableRated%1Edit").arg(row + 1));
         edit->setPlaceholderText(tr("Wh, or: not known"));
-        auto* label = new QLabel(tr("Rated energy of the new unit %1, Wh").arg(text_of(name)));
+        auto* label = new QLabel(text_of(name));
         label->setBuddy(edit);
-        edit->setAccessibleName(label->text());
+        edit->setAccessibleName(tr("rated energy of %1, Wh").arg(text_of(name)));
         rated_grid_->addWidget(label, row, 0);
         rated_grid_->addWidget(edit, row, 1);
         setTabOrder(row == 0 ? static_cast<QWidget*>(unit_) : rated_edits_[names[static_cast<std::size_t>(row) - 1]], edit);
         rated_edits_[name] = edit;
         connect(edit, &QLineEdit::editingFinished, this, &TableForm::showRun);
     }
-    rated_box_->setVisible(!names.empty());
+    setLineShown(rated_box_, !names.empty());
+    rated_box_->setFocusProxy(names.empty() ? nullptr : rated_edits_[names.front()]);
     fit();
 }
 
@@ -218,7 +224,7 @@ void TableForm::explainMissing() {
     if (!columnNamesUnits() && unit_->currentText().trimmed().isEmpty()) explain(unit_, tr("Choose the unit, or type the name of a new one."));
     for (const auto& [name, edit] : rated_edits_)
         if (const auto rated = stated_in(*edit, rated_energy_range, tr("the rated energy of %1 is not stated").arg(text_of(name))); !rated)
-            explain(unit_, text_of(rated.error().sentence()));
+            explain(rated_box_, text_of(rated.error().sentence()));
     if (metered() && meter_->currentIndex() <= 0) explain(meter_, tr("Choose the meter, or say that it is not known."));
     if (metered() && meter_->currentData().toString() == new_meter_key) {
         if (meter_name_->text().trimmed().isEmpty()) explain(meter_name_, tr("Give the meter a name."));

@@ -18,16 +18,6 @@ namespace {
 constexpr int shown_table_rows = 6, shown_left_at_once = 4;
 constexpr std::size_t most_shown_columns = 60, most_left_rows = 500;
 
-/// The role as the form names it.
-QString role_words(const TableRoleEntry& entry) {
-    switch (entry.role) {
-    case TableRole::power: return tr("power of the load");
-    case TableRole::display_power: return tr("power shown by the unit");
-    case TableRole::unused: return tr("not used");
-    default: return text_of(entry.word);
-    }
-}
-
 QTableWidget* new_plain_table(QWidget* parent, const QString& name, const QString& words) {
     auto* table = new QTableWidget(parent);
     table->setObjectName(name);
@@ -47,6 +37,15 @@ void fit_height(QTableWidget& table, int rows) {
 }
 
 } // namespace
+
+QString table_role_words(TableRole role) {
+    switch (role) {
+    case TableRole::power: return tr("power of the load");
+    case TableRole::display_power: return tr("power shown by the unit");
+    case TableRole::unused: return tr("not used");
+    default: return text_of(table_role_text(role));
+    }
+}
 
 QTableWidget* new_table_grid(QWidget* parent) {
     auto* grid = new_plain_table(parent, QStringLiteral("tableGrid"), tr("First rows of the table, the role of each column above them"));
@@ -76,12 +75,12 @@ void show_table_grid(QTableWidget& grid, const TableSheet& sheet, const TableRea
         combo->setToolTip(text_of(column.why));
         // The longest role must not make every column as wide.
         combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        combo->setMinimumContentsLength(12);
         for (const TableRoleEntry& role : table_roles()) {
             const bool shows_unit = role.role == column.role && !column.unit.empty();
-            combo->addItem(shows_unit ? tr("%1 in %2").arg(role_words(role), text_of(column.unit)) : role_words(role));
+            combo->addItem(shows_unit ? tr("%1 in %2").arg(table_role_words(role.role), text_of(column.unit)) : table_role_words(role.role));
             if (role.role == column.role) combo->setCurrentIndex(combo->count() - 1);
         }
+        combo->setMinimumContentsLength(static_cast<int>(combo->currentText().size()) + 1);
         QObject::connect(combo, &QComboBox::activated, &grid, [chosen, c](int place) { chosen(static_cast<std::size_t>(c), place); });
         grid.setCellWidget(0, c, combo);
         for (int r = 0; r < rows; ++r) {

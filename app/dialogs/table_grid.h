@@ -3,12 +3,17 @@
 
 #include "foreign_tables/table_reading.h"
 
+#include <QString>
+
 #include <functional>
 
 class QTableWidget;
 class QWidget;
 
 namespace ullage {
+
+/// The role as the window names it: "power of the load".
+[[nodiscard]] QString table_role_words(TableRole role);
 
 /// A table for the first rows of a foreign table, with the role of each column above its cells.
 [[nodiscard]] QTableWidget* new_table_grid(QWidget* parent);

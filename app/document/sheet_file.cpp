@@ -41,7 +41,11 @@ bool is_foreign_table_file(const QString& path) {
                                      QStringLiteral("ods"), QStringLiteral("html"), QStringLiteral("htm"), QStringLiteral("xls")};
     QFile file(path);
     if (!endings.contains(QFileInfo(path).suffix().toLower()) || !file.open(QFile::ReadOnly)) return false;
-    return may_be_foreign_table(bytes_of(file.read(first_lines_bytes)));
+    const std::string beginning = bytes_of(file.read(first_lines_bytes));
+    if (!may_be_foreign_table(beginning)) return false;
+    // The beginning of a workbook cannot be read; a text has to have columns.
+    const auto book = read_table_book(beginning, {});
+    return !book || book.value().sheets.front().width() > 1;
 }
 
 bool names_gauge(const QString& path) {

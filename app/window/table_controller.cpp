@@ -28,6 +28,9 @@ constexpr std::size_t most_drawn_readings = 1'000; ///< of a run that is looked 
 
 QString table_files() { return TableController::tr("Tables (*.csv *.tsv *.txt *.xlsx *.ods *.html *.htm);;All files (*)"); }
 
+/// What stands for a file name in the title of the form.
+QString pasted_name() { return TableController::tr("from the clipboard"); }
+
 QString answers_key(const QString& signature) { return QStringLiteral("tables/") + signature.section(QLatin1Char(' '), -1); }
 
 /// Every n-th reading, so that a long run is drawn at once.
@@ -111,7 +114,7 @@ void TableController::pasteTable() {
     const QMimeData* held = QApplication::clipboard()->mimeData();
     // The cells of HTML are parted for sure, and say how far they span.
     const bool page = held->hasHtml() && held->html().contains(QLatin1String("<table"), Qt::CaseInsensitive);
-    openForm(read_table_book(utf8_of(page ? QStringLiteral("<html>") + held->html() : held->text()), "clipboard"), tr("from the clipboard"));
+    openForm(read_table_book(utf8_of(page ? QStringLiteral("<html>") + held->html() : held->text()), "clipboard"), pasted_name());
 }
 
 void TableController::openForm(Result<TableBook> book, const QString& name) {
@@ -142,7 +145,8 @@ void TableController::takeIn(TableForm& form, const QString& name) {
     settings_.remember(answers_key(raw_text(form.reading().signature)), raw_text(table_answers_text(form.answers())));
     const auto left = std::ranges::count(form.reading().not_taken, false, &RowNotTaken::in_part);
     const QString run_uuid = raw_text(imported.value().back().run_uuid);
-    if (left > 0) messages_->showNote(left == 1 ? tr("%1: 1 row was left out.").arg(name) : tr("%1: %2 rows were left out.").arg(name).arg(left));
+    const QString from = name == pasted_name() ? tr("The pasted table") : name;
+    if (left > 0) messages_->showNote(left == 1 ? tr("%1: 1 row was left out.").arg(from) : tr("%1: %2 rows were left out.").arg(from).arg(left));
     form.accept();
     pages_.showRun(utf8_of(run_uuid));
 }

@@ -41,9 +41,13 @@ constexpr std::string_view energy_heads[] = {"energy",       "register", "meter"
 constexpr std::string_view power_heads[] = {"power", "load", "watt", "watts", "leistung", "puissance", "potencia", "last"};
 constexpr std::string_view display_heads[] = {"display", "displayed", "shown", "unit", "screen", "anzeige", "output", "out", "ausgang", "box"};
 /// A column with one of these is not the quantity itself.
-constexpr std::string_view other_heads[] = {"remaining",  "left",    "rest", "verbleibend", "restant", "price",    "cost",    "preis", "temperature",
-                                            "temp",       "max",     "peak", "factor",      "voltage", "volts",    "current", "delta", "diff",
-                                            "difference", "average", "avg",  "mean",        "used%",   "spannung", "strom",   "rated"};
+constexpr std::string_view other_heads[] = {"remaining",   "left",  "rest",       "verbleibend", "restant", "price",   "cost",    "preis",
+                                            "temperature", "temp",  "max",        "peak",        "factor",  "voltage", "volts",   "current",
+                                            "delta",       "diff",  "difference", "delivered",   "error",   "second",  "average", "avg",
+                                            "mean",        "used%", "spannung",   "strom",       "rated"};
+
+/// Of a power: worked out from the register.
+constexpr std::string_view derived_heads[] = {"since", "seit"};
 
 bool has_any(const std::vector<std::string>& words, Words known) {
     return std::ranges::any_of(words, [known](const std::string& word) { return std::ranges::find(known, word) != known.end(); });
@@ -112,6 +116,8 @@ HeadMeaning meaning_of_head(std::string_view title) {
     std::vector<std::string> written;
     const std::vector<std::string> words = words_of_head(title, written);
     if (words.empty()) return {};
+    // In workbooks of this program it says again what the time beside it says.
+    if (title == "time, local") return meant(TableRole::unused, {}, title);
     std::string unit;
     LogQuantity quantity = LogQuantity::unknown;
     for (std::size_t i = written.size(); i-- > 0 && unit.empty();) {
@@ -126,7 +132,7 @@ HeadMeaning meaning_of_head(std::string_view title) {
     const bool of_time = quantity == LogQuantity::time;
     const bool names_time = has_any(words, time_heads), names_date = has_any(words, date_heads);
     if (has_any(words, remark_heads)) return meant(TableRole::remark, {}, title);
-    if (has_any(words, other_heads)) return meant(TableRole::unused, {}, title);
+    if (has_any(words, other_heads) || (quantity == LogQuantity::power && has_any(words, derived_heads))) return meant(TableRole::unused, {}, title);
     if (quantity == LogQuantity::energy) return meant(TableRole::energy, unit, title);
     if (quantity == LogQuantity::power) return meant(has_any(words, display_heads) ? TableRole::display_power : TableRole::power, unit, title);
     if (unit == "%") return meant(TableRole::gauge, unit, title);

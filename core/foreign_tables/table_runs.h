@@ -26,7 +26,7 @@ struct TableFacts {
 [[nodiscard]] RunRecord record_of_table(const ForeignRun& run, const TableFacts& facts);
 
 /// Whether bytes are no sheet of this program's own (formats/sheets/run_sheet.h), so that they may be a foreign table: neither a line `# unit:` nor
-/// another line with `#` in front, nor a column named `gauge_percent` or `register_wh`; workbooks and web pages always.
+/// another line with `#` in front, nor a column named `gauge_percent` or `register_wh`; workbooks, web pages and exported tables of readings always.
 [[nodiscard]] bool may_be_foreign_table(std::string_view bytes);
 
 } // namespace ullage

@@ -212,7 +212,7 @@ private:
     }
 
     void findEnd(const ForeignRun& run, TableFacts& facts) {
-        if (run.cut_off && arguments_.ended.empty()) facts.end = RunEnd::cut_off_seen;
+        if (run.cut_off) facts.end = RunEnd::cut_off_seen;
         else if (arguments_.ended == "cut-off") facts.end = RunEnd::cut_off_seen;
         else if (arguments_.ended == "found-off") facts.end = RunEnd::found_off;
         else if (arguments_.ended == "stopped") facts.end = RunEnd::stopped_by_tester;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Tables of HTML, laid out by the table model of HTML (W3C HTML 4.01, 11.2.6): a cell takes the next free place of its row and as many rows and
 // columns as it spans. Its text stands in the first of them, as in a workbook with merged cells.
+#include "base/utf8.h"
 #include "foreign_tables/inside/table_readers.h"
 
 #include <libxml/HTMLparser.h>
@@ -14,6 +15,21 @@ namespace {
 
 constexpr int most_html_depth = 1'000;
 constexpr long most_span = 65'534; ///< of rows, by HTML
+
+/// While it lives the library says nothing on the terminal, in this thread: what is wrong is said in our words.
+class QuietXml {
+public:
+    QuietXml() : handler_(xmlStructuredError), context_(xmlStructuredErrorContext) { xmlSetStructuredErrorFunc(nullptr, pass_over); }
+    ~QuietXml() { xmlSetStructuredErrorFunc(context_, handler_); }
+    QuietXml(const QuietXml&) = delete;
+    QuietXml& operator=(const QuietXml&) = delete;
+
+private:
+    static void pass_over(void*, xmlErrorPtr) {}
+
+    xmlStructuredErrorFunc handler_;
+    void* context_;
+};
 
 struct HtmlFreer {
     void operator()(xmlDoc* document) const { xmlFreeDoc(document); }
@@ -119,10 +135,12 @@ private:
 Result<TableBook> read_html_tables(std::string_view bytes, const std::string& where) {
     const Error none{Failure::bad_input, "it holds no table", where, "copy the cells of the table, with their head"};
     constexpr int options = HTML_PARSE_RECOVER | HTML_PARSE_NOERROR | HTML_PARSE_NOWARNING | HTML_PARSE_NONET;
-    // What programs put on the clipboard is UTF-8 unless it says otherwise.
+    // What programs put on the clipboard is UTF-8 unless it says otherwise, or cannot be.
     const bool says = bytes.substr(0, 2048).find("charset=") != std::string_view::npos;
+    const char* const encoding = first_bad_utf8(bytes) ? "windows-1252" : "UTF-8";
+    const QuietXml quiet;
     const std::unique_ptr<xmlDoc, HtmlFreer> document(
-        htmlReadMemory(bytes.data(), static_cast<int>(bytes.size()), nullptr, says ? nullptr : "UTF-8", options));
+        htmlReadMemory(bytes.data(), static_cast<int>(bytes.size()), nullptr, says ? nullptr : encoding, options));
     if (!document || !xmlDocGetRootElement(document.get())) return none;
     TableBook book;
     book.form = "web page";

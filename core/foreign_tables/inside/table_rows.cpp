@@ -208,21 +208,38 @@ private:
     }
 
     void readNotes(std::size_t row, ReadingValues& values, EventInCell& event, std::vector<std::string>& words) {
+        // Where a column is there for events, remarks are no more than remarks.
+        std::vector<std::string> remarks;
         for (const std::size_t c : remarks_)
-            if (const std::string note = plain_cell(cell(row, c).text); !note.empty() && note != "-") words.push_back(note);
-        if (mark_)
-            if (const std::string note = plain_cell(cell(row, *mark_).text); !note.empty() && !says_nothing(note)) words.push_back(note);
+            if (std::string note = plain_cell(cell(row, c).text); !note.empty() && note != "-") remarks.push_back(unguarded(std::move(note)));
+        if (!mark_) words.insert(words.end(), remarks.begin(), remarks.end());
+        else if (const std::string note = plain_cell(cell(row, *mark_).text); !note.empty() && !says_nothing(note)) words.push_back(note);
         for (const std::string& word : words) {
             const EventInCell named = event_in_cell(word);
+            const bool own_words = named.mark && word == mark_text(*named.mark);
             if (named.mark && !values.mark) {
                 values.mark = named.mark;
-                note_once(reading_, fmt::format("row {}: `{}` is taken for the mark {}", row + 1, word, mark_text(*named.mark)));
+                if (!own_words) note_once(reading_, fmt::format("row {}: `{}` is taken for the mark {}", row + 1, word, mark_text(*named.mark)));
             }
             event.full = event.full || named.full;
             // A mark's own words need no remark that repeats them.
-            if (named.mark && word == mark_text(*named.mark)) continue;
-            if (values.remark.size() + word.size() < longest_note) values.remark += (values.remark.empty() ? "" : "; ") + word;
+            if (!own_words) addRemark(values, word);
         }
+        if (!mark_) return;
+        for (const std::string& remark : remarks) {
+            event.full = event.full || event_in_cell(remark).full;
+            addRemark(values, remark);
+        }
+    }
+
+    static void addRemark(ReadingValues& values, const std::string& words) {
+        if (values.remark.size() + words.size() < longest_note) values.remark += (values.remark.empty() ? "" : "; ") + words;
+    }
+
+    /// Without the apostrophe that keeps a spreadsheet from running a text.
+    static std::string unguarded(std::string note) {
+        if (note.size() > 1 && note[0] == '\'' && std::string_view("=+-@").find(note[1]) != std::string_view::npos) note.erase(0, 1);
+        return note;
     }
 
     static constexpr std::size_t longest_note = 40'000;

@@ -61,8 +61,29 @@ TableCell gauge_error_cell(const GaugeErrorPoint* error) {
     return Quantity{"gauge_error_pt", "pt", error->error_pt, error->lower_pt, error->upper_pt, Kind::measured, {}};
 }
 
-/// Where a second meter was read, its register stands after everything that is of every run.
-std::vector<TableColumn> readings_columns(bool with_second) {
+/// What only some runs note: it stands after everything that is of every run, and only where it was noted.
+struct NotedToo {
+    std::string_view key, title, unit;
+    std::optional<double> ReadingValues::*part;
+    int decimals;
+};
+constexpr NotedToo all_noted_too[] = {{"second_register_wh", "second register", "Wh", &ReadingValues::second_register_wh, 1},
+                                      {"meter_w", "power on the meter", "W", &ReadingValues::meter_w, 1},
+                                      {"display_w", "power shown by the unit", "W", &ReadingValues::display_w, 1}};
+using Noted = std::vector<const NotedToo*>;
+
+Noted noted_too(const std::vector<const RunRecord*>& records) {
+    Noted noted;
+    for (const NotedToo& each : all_noted_too)
+        if (std::ranges::any_of(records, [&each](const RunRecord* record) {
+                return std::ranges::any_of(record->readings,
+                                           [&each](const Reading& reading) { return !reading.withdrawn && reading.values.*each.part; });
+            }))
+            noted.push_back(&each);
+    return noted;
+}
+
+std::vector<TableColumn> readings_columns(const Noted& noted) {
     std::vector<TableColumn> columns{instant_column("time", "time"),
                                      number_column("gauge_percent", "gauge", "%", 0),
                                      number_column("register_wh", "register", "Wh", 1),
@@ -71,12 +92,9 @@ std::vector<TableColumn> readings_columns(bool with_second) {
                                      {"gauge_error_pt", "gauge error", "pt", Content::quantity, 1},
                                      {"mark", "mark", {}, Content::text, 0},
                                      {"remark", "remark", {}, Content::text, 0}};
-    if (with_second) columns.push_back(number_column("second_register_wh", "second register", "Wh", 1));
+    for (const NotedToo* each : noted)
+        columns.push_back(number_column(std::string(each->key), std::string(each->title), std::string(each->unit), each->decimals));
     return columns;
-}
-
-bool notes_second_register(const RunRecord& record) {
-    return std::ranges::any_of(record.readings, [](const Reading& reading) { return !reading.withdrawn && reading.values.second_register_wh; });
 }
 
 std::vector<TableColumn> intervals_columns() {
@@ -91,8 +109,8 @@ std::vector<TableColumn> intervals_columns() {
             number_column("wh_per_point", "energy per point", "Wh/pt", 2)};
 }
 
-bool each_reading(bool with_second, const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis, const RowTaker& take) {
-    const std::vector<TableColumn> columns = readings_columns(with_second);
+bool each_reading(const Noted& noted, const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis, const RowTaker& take) {
+    const std::vector<TableColumn> columns = readings_columns(noted);
     const RegisterTrack& track = analysis.energy.track;
     const auto point_of = by_reading(track.points, record.readings.size(), [](const RegisterPoint& point) { return point.reading; });
     const auto error_of = by_reading(analysis.gauge.errors, record.readings.size(), [&](const GaugeErrorPoint& error) {
@@ -113,7 +131,8 @@ bool each_reading(bool with_second, const TableRow& lead, const RunRecord& recor
         cells[5] = gauge_error_cell(error_of[r]);
         cells[6] = values.mark ? std::string(mark_text(*values.mark)) : std::string();
         cells[7] = values.remark;
-        if (with_second) cells[8] = number_cell(columns[8], values.second_register_wh);
+        for (std::size_t n = 0; n < noted.size(); ++n)
+            cells[static_cast<std::ptrdiff_t>(8 + n)] = number_cell(columns[8 + n], values.*noted[n]->part);
         if (!take(row)) return false;
     }
     return true;
@@ -148,8 +167,9 @@ std::size_t count_of_rows(RunTable which, const RunRecord& record, const RunAnal
         analysis.energy.intervals, [points](const IntervalRow& interval) { return interval.from < points && interval.to < points; }));
 }
 
-bool each_row_of(RunTable which, bool with_second, const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis, const RowTaker& take) {
-    return which == RunTable::readings ? each_reading(with_second, lead, record, analysis, take) : each_interval(lead, record, analysis, take);
+bool each_row_of(RunTable which, const Noted& noted, const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis,
+                 const RowTaker& take) {
+    return which == RunTable::readings ? each_reading(noted, lead, record, analysis, take) : each_interval(lead, record, analysis, take);
 }
 
 std::vector<std::string> remarks_of(RunTable which, const RunAnalysis& analysis) {
@@ -159,9 +179,9 @@ std::vector<std::string> remarks_of(RunTable which, const RunAnalysis& analysis)
 
 std::string title_begin(RunTable which) { return which == RunTable::readings ? "Readings of " : "Intervals of "; }
 
-StreamedTable bare_table(RunTable which, bool with_second) {
+StreamedTable bare_table(RunTable which, const Noted& noted) {
     StreamedTable table;
-    table.columns = which == RunTable::readings ? readings_columns(with_second) : intervals_columns();
+    table.columns = which == RunTable::readings ? readings_columns(noted) : intervals_columns();
     table.method = which == RunTable::readings ? readings_method() : intervals_method();
     return table;
 }
@@ -169,20 +189,18 @@ StreamedTable bare_table(RunTable which, bool with_second) {
 } // namespace
 
 StreamedTable table_of_run(RunTable which, const RunRecord& record, const RunAnalysis& analysis) {
-    const bool with_second = notes_second_register(record);
-    StreamedTable table = bare_table(which, with_second);
+    const Noted noted = noted_too({&record});
+    StreamedTable table = bare_table(which, noted);
     table.title = title_begin(which) + title_of(record, analysis);
     table.remarks = remarks_of(which, analysis);
     table.row_count = count_of_rows(which, record, analysis);
-    table.each_row = [which, with_second, &record, &analysis](const RowTaker& take) {
-        return each_row_of(which, with_second, {}, record, analysis, take);
-    };
+    table.each_row = [which, noted, &record, &analysis](const RowTaker& take) { return each_row_of(which, noted, {}, record, analysis, take); };
     return table;
 }
 
 StreamedTable table_of_runs(RunTable which, const std::vector<const RunRecord*>& records, const std::vector<const RunAnalysis*>& analyses) {
-    const bool with_second = std::ranges::any_of(records, [](const RunRecord* record) { return notes_second_register(*record); });
-    StreamedTable table = bare_table(which, with_second);
+    const Noted noted = noted_too(records);
+    StreamedTable table = bare_table(which, noted);
     table.columns.insert(table.columns.begin(), {{"unit", "unit", {}, Content::text, 0, true},
                                                  {"maker", "maker", {}, Content::text, 0, true},
                                                  {"run", "run", "1", Content::number, 0, true}});
@@ -193,11 +211,11 @@ StreamedTable table_of_runs(RunTable which, const std::vector<const RunRecord*>&
         for (const std::string& remark : remarks_of(which, *analyses[r]))
             table.remarks.push_back(record.unit.name + ", run " + std::to_string(record.number) + ": " + remark);
     }
-    table.each_row = [which, with_second, records, analyses](const RowTaker& take) {
+    table.each_row = [which, noted, records, analyses](const RowTaker& take) {
         for (std::size_t r = 0; r < records.size(); ++r) {
             const RunRecord& record = *records[r];
             const TableRow lead{record.unit.name, record.unit.maker, known("run", "1", record.number, std::nullopt, Kind::measured)};
-            if (!each_row_of(which, with_second, lead, record, *analyses[r], take)) return false;
+            if (!each_row_of(which, noted, lead, record, *analyses[r], take)) return false;
         }
         return true;
     };

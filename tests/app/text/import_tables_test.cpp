@@ -89,6 +89,31 @@ TEST_F(ImportTables, each_new_unit_of_a_table_has_its_own_rated_energy) {
     EXPECT_FALSE(contains(sheet("Quay 500", "2"), "rated_energy_wh"));
 }
 
+TEST_F(ImportTables, exported_readings_come_back_as_the_same_run) {
+    std::string text = drain_sheet();
+    for (std::size_t at = 0; (at = text.find("2027-", at)) != std::string::npos;) text.replace(at, 5, "2025-");
+    // A remark that sounds like an event, one that a spreadsheet would run, noted powers.
+    text.replace(text.find(",80,,,,\n"), 8, ",80,79.5,81,,off\n");
+    text.replace(text.find(",160,,,,\n"), 9, ",160,,,load changed,=1+1\n");
+    const std::string book = folder_ / "source.ullage";
+    ASSERT_EQ(run({"import", book, written("a.csv", text)}).code, exit_good);
+    const auto rows_of = [&](const std::string& logbook, const char* unit) {
+        const std::string exported = run({"export-sheet", logbook, "--unit", unit, "--run", "1"}).out;
+        return exported.substr(exported.find("\ntime,"));
+    };
+    for (const char* name : {"out.csv", "out.xlsx"}) {
+        const std::string table = folder_ / name;
+        ASSERT_EQ(run({"export-readings", book, "--unit", "Specimen", "--run", "1", "--output", table}).code, exit_good);
+        const std::string back = folder_ / (std::string(name) + ".ullage");
+        std::vector<std::string> args{"import",  back,        table,     "--unit",    "Again",  "--rated-wh", "1000",
+                                      "--meter", "not-known", "--ended", "not-known", "--zone", "UTC"};
+        if (std::string(name) == "out.xlsx") args.insert(args.end(), {"--sheet", "1"});
+        const Outcome outcome = run(args);
+        ASSERT_EQ(outcome.code, exit_good) << outcome.out << outcome.err;
+        EXPECT_EQ(rows_of(back, "Again"), rows_of(book, "Specimen")) << name;
+    }
+}
+
 TEST_F(ImportTables, columns_are_named_by_number_letter_or_title) {
     for (const char* column : {"4=register", "D=register", "energy total Wh=register"}) {
         const Outcome outcome =

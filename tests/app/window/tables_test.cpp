@@ -49,8 +49,8 @@ protected:
     }
     void type_unit(const QString& name) {
         auto* unit = find<QComboBox>("tableUnitCombo");
-        unit->setCurrentText(name);
-        emit unit->lineEdit()->editingFinished();
+        unit->lineEdit()->clear();
+        QTest::keyClicks(unit->lineEdit(), name);
         QApplication::processEvents();
     }
     void submit() {

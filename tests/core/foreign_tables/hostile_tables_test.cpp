@@ -105,6 +105,20 @@ TEST(HostileTables, formulas_whose_value_was_never_kept_are_counted) {
     EXPECT_EQ(reading_lines(reading.runs.at(0)).back(), "2025-05-14T20:00+02:00 70 %");
 }
 
+TEST(HostileTables, a_page_with_bytes_that_are_no_letters_is_read_without_a_word_on_the_terminal) {
+    testing::internal::CaptureStderr();
+    const TableReading reading =
+        understood_text("<meta charset=\"utf-8\"><table><tr><td>time</td><td>gauge %</td></tr><tr><td>2025-05-14 18:00</td><td>100\xF0\x28</td></tr>"
+                        "<tr><td>2025-05-14 19:00</td><td>90</td></tr></table>");
+    EXPECT_EQ(testing::internal::GetCapturedStderr(), "");
+    EXPECT_FALSE(reading.columns.empty());
+    const TableReading western = understood_text("<table><tr><td>time</td><td>gauge %</td><td>note</td></tr><tr><td>2025-05-14 18:00</td><td>100</td>"
+                                                 "<td>K\xFC"
+                                                 "che</td></tr></table>");
+    EXPECT_EQ(reading_lines(western.runs.at(0)).front(), "2025-05-14T18:00+02:00 100 % `K\u00FC"
+                                                         "che`");
+}
+
 TEST(HostileTables, a_stray_quote_costs_no_more_than_its_cell) {
     const TableReading reading =
         understood_text("time,gauge %,note\n2025-05-14 18:00,100,\"open\n2025-05-14 20:00,70,3\" screw\n2025-05-14 21:00,60,\"a, \"\"b\"\"\"\n");

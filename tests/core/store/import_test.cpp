@@ -107,6 +107,26 @@ TEST_F(Import, a_refusal_late_in_the_record_undoes_the_unit_and_meter_added_befo
     EXPECT_EQ(take(logbook.runs()).size(), 1u);
 }
 
+TEST_F(Import, runs_brought_in_together_come_in_all_or_none) {
+    RunRecord second = sheet();
+    second.readings.back().values.time_ms += 5000;
+    RunRecord contradicting = second;
+    contradicting.unit.rated_energy_wh = 5;
+    const std::vector<RunRecord> refused{sheet(), contradicting};
+    EXPECT_EQ(failure_of(logbook.import_together(refused)), Failure::refused);
+    EXPECT_TRUE(take(logbook.units()).empty());
+    EXPECT_TRUE(take(logbook.meters()).empty());
+    EXPECT_TRUE(take(logbook.runs()).empty());
+    // What the index of imports knew of the refused ones is forgotten with them.
+    EXPECT_EQ(take(logbook.number_of(sheet())), std::nullopt);
+    const std::vector<RunRecord> good{sheet(), second};
+    const std::vector<ImportedRun> imported = take(logbook.import_together(good));
+    ASSERT_EQ(imported.size(), 2u);
+    EXPECT_EQ(imported[0].unit_uuid, imported[1].unit_uuid);
+    EXPECT_EQ(take(logbook.run_records()).size(), 2u);
+    EXPECT_EQ(take(logbook.number_of(second)), imported[1].number);
+}
+
 TEST_F(Import, the_same_run_is_not_imported_twice) {
     const RunRecord first = take(logbook.import(sheet()));
     EXPECT_EQ(failure_of(logbook.import(first)), Failure::refused);

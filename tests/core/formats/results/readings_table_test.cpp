@@ -25,6 +25,16 @@ TEST(ReadingsTable, times_have_seconds_and_offset_and_withdrawn_readings_are_lef
     EXPECT_FALSE(table.method.empty());
 }
 
+TEST(ReadingsTable, powers_have_columns_of_their_own_only_where_they_were_noted) {
+    RecordBuilder run;
+    run.at(0, 100, 0).at(1, 90, 100);
+    run.record().readings[1].values.display_w = 64;
+    const Table table = readings_table(run.record(), analyse_run(run.record()));
+    ASSERT_EQ(table.columns.size(), 9u);
+    EXPECT_EQ(table.columns[8].key, "display_w");
+    EXPECT_EQ(std::get<Quantity>(table.rows[1][8]).value, 64);
+}
+
 TEST(ReadingsTable, the_register_of_a_second_meter_has_a_column_of_its_own_only_where_it_was_read) {
     RecordBuilder one, two;
     one.at(0, 100, 0).at(1, 90, 100);
