@@ -29,8 +29,8 @@ constexpr int narrowest_letters = 66; ///< the same at larger text
 } // namespace
 
 FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* parent)
-    : QDialog(parent), outer_(new QVBoxLayout(this)), fields_(new QFormLayout), scroll_(new QScrollArea), refusal_(new QLabel), question_(new QLabel),
-      verb_(verb), submit_button_(new QPushButton(verb)) {
+    : QDialog(parent), outer_(new QVBoxLayout(this)), fields_(new QFormLayout), rows_(fields_), scroll_(new QScrollArea), refusal_(new QLabel),
+      question_(new QLabel), verb_(verb), submit_button_(new QPushButton(verb)) {
     setWindowTitle(title);
     setModal(true);
     setAttribute(Qt::WA_DeleteOnClose);
@@ -95,8 +95,6 @@ FormDialog::~FormDialog() {
 }
 
 void FormDialog::showEvent(QShowEvent* event) {
-    if (more_button_ != nullptr)
-        for (int row = first_more_row_; row < fields_->rowCount() && !more_button_->isHidden(); ++row) fields_->setRowVisible(row, false);
     fit();
     QDialog::showEvent(event);
 }
@@ -170,7 +168,7 @@ QLabel* FormDialog::place(QWidget* field, const QString& name, const QString& la
     column->addWidget(error_label);
     auto* words = new QLabel(label);
     words->setBuddy(field);
-    fields_->addRow(words, box);
+    rows_->addRow(words, box);
     field->setAccessibleName(label.toLower().remove(QLatin1Char('&')));
     places_.push_back({field, error_label});
     return words;
@@ -228,7 +226,7 @@ std::vector<QLineEdit*> FormDialog::addLineGroup(const QString& name, const QStr
     auto* words = new QLabel(label);
     words->setWordWrap(true);
     if (!edits.empty()) words->setBuddy(edits.front());
-    fields_->addRow(words, box);
+    rows_->addRow(words, box);
     return edits;
 }
 
@@ -236,13 +234,13 @@ void FormDialog::setLineShown(QWidget* field, bool shown) { fields_->setRowVisib
 
 void FormDialog::addField(const QString& name, const QString& label, QWidget* field) { place(field, name, label); }
 
-void FormDialog::addWide(QWidget* widget) { fields_->addRow(widget); }
+void FormDialog::addWide(QWidget* widget) { rows_->addRow(widget); }
 
 void FormDialog::addGroup(const QString& title) {
     auto* head = new QLabel(title);
     set_text_style(*head, Tone::soft, TextSize::group);
     head->setContentsMargins(0, spacing::grid_px, 0, 0);
-    fields_->addRow(head);
+    rows_->addRow(head);
 }
 
 void FormDialog::addMore(const QString& words) {
@@ -256,13 +254,22 @@ void FormDialog::addMore(const QString& words) {
     line->addWidget(more_button_);
     line->addStretch();
     fields_->addRow(line);
-    first_more_row_ = fields_->rowCount();
+    // A part of its own: rows of a form that come and go one by one are laid out half changed.
+    more_box_ = new QWidget;
+    rows_ = new QFormLayout(more_box_);
+    rows_->setContentsMargins(0, 0, 0, 0);
+    rows_->setFieldGrowthPolicy(fields_->fieldGrowthPolicy());
+    rows_->setLabelAlignment(fields_->labelAlignment());
+    rows_->setHorizontalSpacing(fields_->horizontalSpacing());
+    rows_->setVerticalSpacing(fields_->verticalSpacing());
+    fields_->addRow(more_box_);
+    more_box_->hide();
 }
 
 void FormDialog::showMore() {
-    if (more_button_ == nullptr || more_button_->isHidden()) return;
-    for (int row = first_more_row_; row < fields_->rowCount(); ++row) fields_->setRowVisible(row, true);
-    more_button_->hide(); // the keyboard goes on to the first of them
+    if (more_box_ == nullptr || !more_box_->isHidden()) return;
+    more_box_->show();
+    more_button_->hide(); // the keyboard goes on to the first field
     fit();
 }
 
@@ -272,7 +279,7 @@ QLabel* FormDialog::addParagraph(const QString& name, const QString& rich_text) 
     words->setTextFormat(Qt::RichText);
     words->setWordWrap(true);
     set_text_style(*words, Tone::soft, TextSize::caption);
-    fields_->addRow(words);
+    rows_->addRow(words);
     return words;
 }
 
@@ -299,7 +306,7 @@ void FormDialog::explain(QWidget* field, const QString& sentence) {
         known.error_label->show();
         set_wrong(*field, true);
         field->setAccessibleDescription(sentence);
-        if (field->parentWidget()->isHidden()) showMore();
+        if (more_box_ != nullptr && more_box_->isAncestorOf(field)) showMore();
         if (!first_wrong_) first_wrong_ = field;
     }
 }

@@ -92,14 +92,14 @@ private:
     void submit();
 
     QVBoxLayout* outer_;
-    QFormLayout* fields_;
+    QFormLayout *fields_, *rows_; ///< of the form, and the one that rows are added to: that of what *More* shows, once there is such
     QScrollArea* scroll_;
     QLabel *refusal_, *question_;
     QStringList asked_;
     QString verb_;
     QPushButton* submit_button_;
     QPushButton* more_button_ = nullptr;
-    int first_more_row_ = 0; ///< meaningless without the button
+    QWidget* more_box_ = nullptr; ///< what the button shows
     std::vector<Place> places_;
     QWidget* first_wrong_ = nullptr;
     bool painted_ = false;

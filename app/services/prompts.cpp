@@ -3,6 +3,7 @@
 
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QWidget>
 
 namespace ullage {
 
@@ -22,8 +23,9 @@ QString DialogPrompts::fileToSave(QWidget* parent, const QString& title, const Q
     const QFileInfo file(suggested);
     if (file.isAbsolute()) dialog.setDirectory(file.absolutePath());
     dialog.selectFile(file.fileName());
-    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return {};
-    return dialog.selectedFiles().constFirst();
+    const bool chosen = dialog.exec() == QDialog::Accepted && !dialog.selectedFiles().isEmpty();
+    if (parent != nullptr) parent->activateWindow(); // without a window manager the keyboard does not come back by itself
+    return chosen ? dialog.selectedFiles().constFirst() : QString();
 }
 
 } // namespace ullage

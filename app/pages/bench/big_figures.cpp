@@ -11,15 +11,17 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace ullage {
 
 namespace {
 
-constexpr double rest_of_value = 0.2; ///< size of the small text against the digits'
-constexpr double gap_of_value = 0.28; ///< between figures side by side
-constexpr double air_of_value = 0.30; ///< above the digits of a line, where its note stands
-constexpr double note_gap_of_value = 0.03;
+constexpr double rest_of_value = 0.2;      ///< size of the small text against the digits'
+constexpr double gap_of_value = 0.28;      ///< between figures side by side
+constexpr double bare_air_of_value = 0.06; ///< above a figure without a note
+constexpr double air_of_value = 0.26;      ///< above the digits of a line, where its note stands
+constexpr double note_gap_of_value = 0.02;
 constexpr int measured_px = 200; ///< the size at which widths are measured; they grow with it
 constexpr int least_px = 8, least_small_px = 9;
 constexpr int least_lines = 4; ///< of text that BigFiguresView needs to be high
@@ -73,33 +75,32 @@ BigFigure big_figure_of(const StripFigure& figure) {
 BigFigureLayout lay_out(const std::vector<BigFigure>& figures, const QRectF& room, const QFont& font) {
     BigFigureLayout layout;
     if (figures.empty() || room.isEmpty()) return layout;
-    std::vector<double> widths;
-    double sum = 0, widest = 0;
+    const double digit = digit_height(sized(font, measured_px, true)) / measured_px;
+    std::vector<double> widths, heights;
     for (const BigFigure& figure : figures) {
         widths.push_back(relative_width(figure, font));
-        sum += widths.back();
-        widest = std::max(widest, widths.back());
+        heights.push_back(digit + (figure.note.isEmpty() ? bare_air_of_value : air_of_value));
     }
-    const auto count = static_cast<double>(figures.size());
-    const double line = digit_height(sized(font, measured_px, true)) / measured_px + air_of_value;
-    const double beside = std::min(room.width() / (sum + (count - 1) * gap_of_value), room.height() / line);
-    const double above = std::min(room.width() / widest, room.height() / (count * line));
+    const double gaps = static_cast<double>(figures.size() - 1);
+    const double sum_width = std::accumulate(widths.begin(), widths.end(), 0.0), sum_height = std::accumulate(heights.begin(), heights.end(), 0.0);
+    const double most_width = std::ranges::max(widths), most_height = std::ranges::max(heights);
+    const double beside = std::min(room.width() / (sum_width + gaps * gap_of_value), room.height() / most_height);
+    const double above = std::min(room.width() / most_width, room.height() / sum_height);
     layout.font_px = std::max(least_px, static_cast<int>(std::max(beside, above)));
     const double px = layout.font_px;
     layout.digit_px = digit_height(sized(font, px, true));
-    if (beside >= above) {
-        // What is left over goes between them, so that the last ends at the right edge.
-        const double spare = std::max(0.0, room.width() - sum * px);
-        double x = room.left();
-        for (const double width : widths) {
-            layout.cells.emplace_back(x, room.top() + (room.height() - line * px) / 2, width * px, line * px);
-            x += width * px + (count > 1 ? spare / (count - 1) : 0);
+    // What is left over goes between them, so that the last ends at the far edge.
+    const double spare_x = std::max(0.0, room.width() - sum_width * px), spare_y = std::max(0.0, room.height() - sum_height * px);
+    double x = room.left(), y = room.top() + spare_y / (gaps + 2);
+    for (std::size_t i = 0; i < figures.size(); ++i) {
+        if (beside >= above) {
+            layout.cells.emplace_back(x, room.top() + (room.height() - most_height * px) / 2, widths[i] * px, most_height * px);
+            x += widths[i] * px + (gaps > 0 ? spare_x / gaps : 0);
+        } else {
+            layout.cells.emplace_back(room.left(), y, widths[i] * px, heights[i] * px);
+            y += heights[i] * px + spare_y / (gaps + 2);
         }
-        return layout;
     }
-    const double height = room.height() / count;
-    for (std::size_t i = 0; i < widths.size(); ++i)
-        layout.cells.emplace_back(room.left(), room.top() + static_cast<double>(i) * height + (height - line * px) / 2, widths[i] * px, line * px);
     return layout;
 }
 

@@ -63,7 +63,7 @@ double DisplayCard::unit() const {
 std::vector<BigFigure> DisplayCard::figures() const { return {big_figure_of(entry_.figure("gauge")), big_figure_of(entry_.figure("delivered"))}; }
 
 BigFigureLayout DisplayCard::figureLayout() const {
-    const double u = unit(), top = u * (margin + head_text * line_of_text), bottom = height() - u * (margin + 2 * between) - foot_height(u);
+    const double u = unit(), top = u * (margin + head_text * line_of_text), bottom = height() - u * (margin + 1.5 * between) - foot_height(u);
     return lay_out(figures(), QRectF(u * margin, top, width() - 2 * u * margin, std::max(1.0, bottom - top)), font());
 }
 

@@ -21,6 +21,7 @@
 #include <QToolButton>
 
 #include <algorithm>
+#include <iterator>
 
 namespace ullage {
 
@@ -68,10 +69,13 @@ bool EntryRow::eventFilter(QObject* watched, QEvent* event) {
         event->ignore();
         return true;
     }
-    if (event->type() == QEvent::ShortcutOverride && texts().empty()) {
-        // An empty row has nothing to take back by itself: the key means the logbook.
+    if (event->type() == QEvent::ShortcutOverride) {
+        // An empty row has nothing to take back by itself: the key means the logbook. Keys by which X11 lets a field delete or move are the menus'.
         const auto* key = static_cast<QKeyEvent*>(event);
-        if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+        const bool steps = key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo);
+        constexpr int of_menus[] = {Qt::Key_D, Qt::Key_E, Qt::Key_H, Qt::Key_K, Qt::Key_U};
+        const bool menu = key->modifiers() == Qt::ControlModifier && std::ranges::find(of_menus, key->key()) != std::end(of_menus);
+        if (menu || (steps && texts().empty())) {
             event->ignore();
             return true;
         }

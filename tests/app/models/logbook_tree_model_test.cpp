@@ -41,13 +41,14 @@ TEST_F(ModelsTest, the_tree_holds_units_with_runs_meters_and_the_comparison) {
                                           "None yet: add a load list", "Across units", "Comparison", "Sizing", "PV input"}));
 }
 
-TEST_F(ModelsTest, an_empty_section_says_what_to_do) {
+TEST_F(ModelsTest, an_empty_section_says_what_to_do_and_offers_it) {
     ASSERT_TRUE(document.withdrawUnit(osk.uuid));
     const LogbookTreeModel model(document);
     const auto hint = model.index(0, 0, model.index(1, 0));
     EXPECT_EQ(model.rowKind(hint), Row::hint);
-    EXPECT_TRUE(hint.data().toString().contains("Add unit"));
-    EXPECT_FALSE(model.flags(hint).testFlag(Qt::ItemIsSelectable));
+    EXPECT_EQ(hint.data().toString(), "None yet: add a unit");
+    EXPECT_EQ(hint.data(LogbookTreeModel::UuidRole).toString(), "addUnitAction");
+    EXPECT_TRUE(model.flags(hint).testFlag(Qt::ItemIsSelectable)) << "the keyboard reaches it";
 }
 
 TEST_F(ModelsTest, a_running_run_is_open_until_it_is_ended) {

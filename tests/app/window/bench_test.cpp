@@ -341,7 +341,7 @@ TEST_F(BenchTest, quitting_while_tests_run_says_what_stops_and_what_remains_and_
     ASSERT_TRUE(window->isVisible());
     EXPECT_EQ(find<QDialog>("leaveForm")->windowTitle(), "Quit while 2 tests are running?");
     const QString tests = find<QLabel>("leaveTestsLabel")->text();
-    EXPECT_TRUE(tests.contains("Osk 1200, drain: overdue 40 min")) << tests.toStdString();
+    EXPECT_TRUE(tests.contains("Osk 1200, drain: next reading overdue 40 min")) << tests.toStdString();
     EXPECT_TRUE(tests.contains("Pelm 900, drain: no reminder")) << tests.toStdString();
     EXPECT_TRUE(find<QLabel>("leaveStopsLabel")->text().contains("no longer kept awake"));
     EXPECT_TRUE(find<QLabel>("leaveRemainsLabel")->text().contains("half typed"));
