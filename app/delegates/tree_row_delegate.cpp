@@ -138,8 +138,12 @@ void TreeRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
     QFont font = font_of(kind);
     font.setUnderline(kind == Row::hint); // it is a link
     painter->setFont(font);
-    // Names differ at their ends, runs by their kind and their load.
-    const auto shown = QFontMetrics(font).elidedText(index.data().toString(), Qt::ElideMiddle, text.width());
+    // Names differ at their ends, runs by their day and their load; most of them are drains.
+    const QFontMetrics metrics(font);
+    QString shown = index.data().toString();
+    const QString usual = tr("drain") + QLatin1Char(' ');
+    if (kind == Row::run && metrics.horizontalAdvance(shown) > text.width() && shown.startsWith(usual)) shown.remove(0, usual.size());
+    shown = metrics.elidedText(shown, Qt::ElideMiddle, text.width());
     painter->drawText(text, Qt::AlignLeft | Qt::AlignVCenter, shown);
     painter->restore();
 }

@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "style/words.h"
 
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -46,6 +47,7 @@ struct LogbookTreeModel::Node {
 
 LogbookTreeModel::LogbookTreeModel(const Document& document, QObject* parent)
     : QAbstractItemModel(parent), document_(document), root_(makeTree(document)) {
+    findYears();
     connect(&document, &Document::opened, this, &LogbookTreeModel::rebuild);
     connect(&document, &Document::closed, this, &LogbookTreeModel::rebuild);
     connect(&document, &Document::unitsChanged, this, &LogbookTreeModel::rebuild);
@@ -80,9 +82,21 @@ std::unique_ptr<LogbookTreeModel::Node> LogbookTreeModel::makeTree(const Documen
     return root;
 }
 
+void LogbookTreeModel::findYears() {
+    std::optional<int> first_year;
+    several_years_ = false;
+    for (const RunRecord* record : document_.runs()) {
+        if (record->readings.empty()) continue;
+        const int year = to_local(record->readings.front().values.time_ms, record->run.time_zone).year;
+        several_years_ = several_years_ || (first_year && *first_year != year);
+        first_year = year;
+    }
+}
+
 void LogbookTreeModel::rebuild() {
     beginResetModel();
     root_ = makeTree(document_);
+    findYears();
     endResetModel();
 }
 
@@ -150,10 +164,9 @@ QString LogbookTreeModel::runTitle(const RunRecord& record, const EnergyAnalysis
     const QString day = text_of(day_text(energy.start_ms, record.run.time_zone));
     const auto at = title.indexOf(day);
     if (energy.start_ms == 0 || at < 0) return title;
-    // The pane is narrow: "29 Nov". A day alone means that of this year.
+    // The pane is narrow: "29 Nov".
     QString shown = day.left(day.indexOf(QLatin1Char(' ')) + 1 + month_letters);
-    const int year = to_local(energy.start_ms, record.run.time_zone).year;
-    if (year != to_local(document_.clock().now_ms(), record.run.time_zone).year) shown += QStringLiteral(" %1").arg(year);
+    if (several_years_) shown += QStringLiteral(" %1").arg(to_local(energy.start_ms, record.run.time_zone).year);
     return title.replace(at, day.size(), shown);
 }
 

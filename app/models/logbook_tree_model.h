@@ -53,7 +53,8 @@ private:
     [[nodiscard]] const Node* nodeAt(const QModelIndex& index) const;
     [[nodiscard]] QModelIndex indexOf(const Node& node) const;
     [[nodiscard]] QString title(const Node& node) const;
-    [[nodiscard]] QString runTitle(const RunRecord& record, const EnergyAnalysis& energy) const; ///< short, with its year where that is not this one
+    [[nodiscard]] QString runTitle(const RunRecord& record, const EnergyAnalysis& energy) const; ///< short, with its year where they differ
+    void findYears();
     [[nodiscard]] QString toolTip(const Node& node) const;
     /// Its runs are so long that painting must not begin to analyse them; that is done when the unit is shown.
     [[nodiscard]] bool waitsForAnalysis(const std::string& unit_uuid) const;
@@ -64,6 +65,7 @@ private:
     const Document& document_;
     std::unique_ptr<Node> root_;
     QSet<QString> overdue_;
+    bool several_years_ = false; ///< the runs are not all of one year
 };
 
 } // namespace ullage

@@ -128,7 +128,7 @@ QWidget* MainWindow::makeSide() {
     tree_->setMouseTracking(true);
     tree_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     tree_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    tree_->setMinimumWidth(side_px * 2 / 3);
+    fitSide();
     tree_->setMaximumWidth(widest_side_px);
     connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& current) { rowChosen(current); });
     // "None yet" is a link to what would be the first.
@@ -339,6 +339,17 @@ void MainWindow::paintEvent(QPaintEvent* event) {
     if (QApplication::activeWindow() == nullptr) activateWindow(); // without a window manager nobody else does
     QTimer::singleShot(0, this, &MainWindow::fitScreen);
     QTimer::singleShot(0, pages_, &PageStack::makePagesInTurns);
+}
+
+void MainWindow::fitSide() {
+    constexpr int letters = 12, around_px = 62; // of "12 May, 311 W", with indent and edges
+    const int wanted = around_px + letters * QFontMetrics(text_font(TextSize::body)).averageCharWidth();
+    tree_->setMinimumWidth(std::clamp(wanted, side_px * 2 / 3, widest_side_px));
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) fitSide();
 }
 
 void MainWindow::fitScreen() {

@@ -77,6 +77,7 @@ public:
     [[nodiscard]] LogFollower& logFollower() { return *log_follower_; }
 
 protected:
+    void changeEvent(QEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
@@ -98,6 +99,7 @@ private:
     void showStatus();
     void showLooked(const QSet<QString>& overdue_runs, const QString& awake_words); ///< how the running tests stand
     void restoreLayout();
+    void fitSide();   ///< wide enough for a run's day and load
     void fitScreen(); ///< no larger than its screen, with its frame
 
     // main_window_pages.cpp

@@ -34,6 +34,12 @@ PageStack::PageStack(Document& document, Settings& settings) : document_(documen
     addWidget(welcome_);
 }
 
+QSize PageStack::minimumSizeHint() const {
+    constexpr int most_px = 560;
+    const QSize least = QStackedWidget::minimumSizeHint();
+    return {least.width(), std::min(least.height(), most_px)};
+}
+
 void PageStack::showWelcome() { setCurrentWidget(welcome_); }
 
 void PageStack::forget() {

@@ -35,6 +35,8 @@ public:
     /// Both must outlive it. At first the welcome page is in sight.
     PageStack(Document& document, Settings& settings);
 
+    /// Never higher than a low screen has room for: pages arrange themselves by the height that they get.
+    [[nodiscard]] QSize minimumSizeHint() const override;
     [[nodiscard]] WelcomePage& welcome() { return *welcome_; }
     [[nodiscard]] LatePage<UnitPage>& unit() { return unit_page_; }
     [[nodiscard]] LatePage<RunPage>& run() { return run_page_; }

@@ -153,7 +153,7 @@ TEST_F(Laboratory, far_beyond_the_tested_loads_nothing_is_ranked_or_resolved) {
     ASSERT_EQ(far.size(), 2U);
     for (const Json& unit : far) EXPECT_TRUE(unit["rank"]["value"].is_null()) << unit["unit"];
     for (const Json& unit : near) EXPECT_FALSE(unit["rank"]["value"].is_null()) << unit["unit"];
-    EXPECT_EQ(compared("far", {"--at-load", "1000", "--pairs"})["rows"][0]["verdict"], "not known");
+    EXPECT_EQ(compared("far", {"--at-load", "1000", "--pairs"})["rows"][0]["verdict"], "not comparable");
 }
 
 // 900 and 902 Wh at 22 °C, 840 and 838 Wh a month later at 4 °C: cold looks like age.

@@ -144,9 +144,11 @@ QSize RunHead::minimumSizeHint() const {
 
 void RunHead::fit() {
     const int about_px = about_label_->wholeWidth();
-    const int titles_px = title_label_->sizeHint().width() + state_label_->sizeHint().width() + 3 * 12;
+    const int titles_px = title_label_->wholeWidth() + state_label_->sizeHint().width() + 3 * 12;
     // The words about the run may be cut to two thirds before the buttons leave the line.
     const bool one_line = titles_px + about_px * 2 / 3 + buttons_->sizeHint().width() + spacing::page_margin_px <= width();
+    // The unit's name stays whole, unless it would take the line for itself.
+    title_label_->setMinimumWidth(std::min(title_label_->wholeWidth() + 1, width() / 2));
     grid_->addWidget(titles_, 0, 0);
     grid_->addWidget(buttons_, one_line ? 0 : 1, one_line ? 1 : 0);
 }

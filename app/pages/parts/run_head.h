@@ -50,7 +50,7 @@ private:
     void applyFonts();
     void fit();
 
-    QLabel* title_label_;
+    ElidedLabel* title_label_;
     ElidedLabel* about_label_;
     QLabel* state_label_;
     QWidget *titles_, *buttons_;

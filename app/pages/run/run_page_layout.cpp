@@ -20,6 +20,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSplitter>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -216,6 +217,12 @@ void RunPage::setChartsShown(bool shown) {
 void RunPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     arrange();
+}
+
+void RunPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    // Its parts have the new size of text only after this event.
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) QTimer::singleShot(0, this, &RunPage::arrange);
 }
 
 void RunPage::showEvent(QShowEvent* event) {
