@@ -34,7 +34,8 @@ thead th { font-weight: normal; color: var(--soft); vertical-align: bottom; }
 .number { text-align: right; font-variant-numeric: tabular-nums lining-nums; }
 td.number { white-space: nowrap; }
 td:not(.number) { min-width: 6em; }
-td.wordy { min-width: 15em; }
+.wordy { min-width: 15em; }
+tbody th:not(.wordy) { white-space: nowrap; }
 tbody th { position: sticky; left: 0; background: var(--panel); }
 .interval, sup, .notes, .data { color: var(--soft); font-size: 0.85em; }
 button { all: unset; cursor: pointer; }
@@ -50,7 +51,7 @@ button:focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
   .scroll { border: 0; overflow: visible; }
   th, td { padding: 2px 3px; }
   tbody th { position: static; }
-  td:not(.number), td.wordy { min-width: 0; }
+  td:not(.number), .wordy { min-width: 0; }
   .many td.number { white-space: normal; }
   thead { display: table-header-group; }
   tr { break-inside: avoid; }
@@ -114,7 +115,7 @@ constexpr std::size_t wordy_from = 28;
 
 void append_cell(std::string& out, const PrintedCell& cell, const std::string& data, bool right, bool first) {
     const std::string_view tag = first && !right ? "th" : "td";
-    const std::string_view kind = right ? " class=\"number\"" : tag == "td" && cell.value.size() >= wordy_from ? " class=\"wordy\"" : "";
+    const std::string_view kind = right ? " class=\"number\"" : cell.value.size() >= wordy_from ? " class=\"wordy\"" : "";
     out += fmt::format("<{}{}{}{}>{}", tag, tag == "th" ? " scope=\"row\"" : "", kind, data, html_text(cell.value));
     if (!cell.interval.empty()) out += " <span class=\"interval\">" + html_text(cell.interval) + "</span>";
     if (cell.note != 0) out += fmt::format(" <sup><a href=\"#note-{0}\">{0}</a></sup>", cell.note);
