@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "casebook/casebook.h"
 
+#include "gauge/projection_doubt.h"
 #include "measure/usable.h"
 #include "unit/curve_projection.h"
 
@@ -155,7 +156,7 @@ std::vector<EnergyAnalysis> Casebook::energies_of(const UnitCase& unit) const {
             const std::lock_guard lock(mutex_);
             known = run->own;
         }
-        energies.push_back(known ? known->energy : analyse_energy(*record, given_options()));
+        energies.push_back(known ? known->energy : analyse_judged_energy(*record, given_options()));
     }
     return energies;
 }

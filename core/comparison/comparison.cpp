@@ -5,6 +5,7 @@
 #include "claims/claims.h"
 #include "comparison/inside/repeat_row.h"
 #include "gauge/drain_series.h"
+#include "gauge/projection_doubt.h"
 #include "unit/curve_projection.h"
 
 #include <algorithm>
@@ -152,8 +153,9 @@ void add_remarks(Comparison& comparison) {
     if (meters.size() > 1)
         comparison.remarks.push_back("Different meters were used: the error limit of each counts in full in a difference between units.");
     if (honest_assumed)
-        comparison.remarks.push_back("Projected figures assume an accurate gauge over the stretch that was drained; half a drain can mislead by "
-                                     "more than a tenth.");
+        comparison.remarks.push_back(
+            "Projected figures assume an accurate gauge over the stretch that was drained, or allow for the fault found in it; "
+            "half a drain can mislead by more than a tenth.");
     if (curve_assumed)
         comparison.remarks.push_back("Figures projected through the gauge curve of an earlier run assume that the gauge has not changed since.");
 }
@@ -260,7 +262,7 @@ ComparedUnit compare_unit(const UnitRuns& runs, CompareRows rows, const MeasureO
     if (drains == 0) return compared;
     std::vector<EnergyAnalysis> energies;
     energies.reserve(runs.size());
-    for (const RunRecord* run : runs) energies.push_back(analyse_energy(*run, options));
+    for (const RunRecord* run : runs) energies.push_back(analyse_judged_energy(*run, options));
     // A no-load drain gets no row, but it counts in the fit between runs.
     const UnitFit& fit = compared.fit.emplace(fit_unit(runs, energies, options));
     std::vector<Candidate> candidates;

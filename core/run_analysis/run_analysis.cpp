@@ -2,6 +2,7 @@
 #include "run_analysis/run_analysis.h"
 
 #include "base/number.h"
+#include "gauge/projection_doubt.h"
 #include "numerics/distributions.h"
 
 #include <algorithm>
@@ -43,6 +44,7 @@ RunAnalysis analyse_run(const RunRecord& record, const MeasureOptions& options) 
     RunAnalysis analysis;
     analysis.energy = analyse_energy(record, options);
     analysis.gauge = analyse_gauge(record, analysis.energy, options);
+    lower_by_gauge_faults(record, analysis.gauge, analysis.energy);
     const EnergyAnalysis& energy = analysis.energy;
     analysis.quantities = {energy.delivered_wh,    energy.duration_h,         energy.mean_load_w,
                            energy.usable_fraction, energy.wh_per_gauge_point, gauge_implied(record, energy)};

@@ -74,7 +74,9 @@ TEST_F(UnitFitTest, half_a_drain_is_projected_through_the_curve_of_the_full_one_
     EXPECT_EQ(document.analysis(half.uuid).curve_run_uuid, full.uuid);
     EXPECT_NEAR(*document.analysis(half.uuid).energy.usable_fraction.value, 1000 / rated_wh, 0.01);
     ASSERT_TRUE(document.withdrawRun(full.uuid));
-    EXPECT_NEAR(*document.analysis(half.uuid).energy.usable_fraction.value, 500 * 100 / 38.0 / rated_wh, 0.01) << "now as if the gauge were honest";
+    const Quantity alone = document.analysis(half.uuid).energy.usable_fraction;
+    EXPECT_LT(*alone.lower, 500 / rated_wh) << "no unit explains such a gauge: from what was delivered on all may be";
+    EXPECT_GT(*alone.upper, 1000 / rated_wh);
     document.undoStack().undo();
     EXPECT_NEAR(*document.analysis(half.uuid).energy.usable_fraction.value, 1000 / rated_wh, 0.01);
 }
