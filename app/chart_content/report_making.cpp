@@ -9,7 +9,6 @@
 #include "formats/report/report_numbers.h"
 #include "style/numbers.h"
 #include "style/words.h"
-#include "unit/known_depths.h"
 #include "unit/loss_split.h"
 
 #include <algorithm>
@@ -55,7 +54,7 @@ void add_run_charts(ReportPictures& pictures, const ReportedRun& run, const Unit
         if (has_points(made.content)) add(pictures, report_picture_key(what, run.record->run.uuid), std::move(made.content), options);
     };
     chart("energy", energy_chart(*run.record, *run.analysis));
-    chart("gauge_error", gauge_error_chart(*run.record, *run.analysis, known_depths(*run.record, *run.analysis, unit_fit)));
+    chart("gauge_error", gauge_error_picture(*run.record, *run.analysis, unit_fit));
     chart("load", load_chart(*run.record, *run.analysis));
 }
 

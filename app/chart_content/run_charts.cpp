@@ -6,6 +6,7 @@
 #include "models/finding_stretch.h"
 #include "style/numbers.h"
 #include "style/words.h"
+#include "unit/known_depths.h"
 
 #include <algorithm>
 #include <cmath>
@@ -288,6 +289,11 @@ RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis,
     builder.finish(std::move(series));
     if (both) builder.finish(stored_error_series(builder, analysis, depths));
     return builder.chart;
+}
+
+RunChart gauge_error_picture(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& unit_fit) {
+    const RunForecast forecast = forecast_at_last_reading(record, analysis.energy, unit_fit, analysis.energy.options);
+    return gauge_error_chart(record, analysis, known_depths(record, analysis, unit_fit), expected_whole(record, analysis.energy, &forecast));
 }
 
 RunChart load_chart(const RunRecord& record, const RunAnalysis& analysis) {

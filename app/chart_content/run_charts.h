@@ -6,6 +6,7 @@
 #include "forecast/forecast.h"
 #include "models/readings_rows.h"
 #include "run_analysis/run_analysis.h"
+#include "unit/between_runs.h"
 
 #include <QString>
 
@@ -40,6 +41,10 @@ struct RunChart {
 /// that range to the other, and the axis says so.
 [[nodiscard]] RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis, const std::vector<ReferenceDepth>& depths,
                                          const std::optional<ExpectedWhole>& expected = {});
+
+/// The same for a picture or a report: depths by all that the unit's runs say, and before the end of a drain against what the forecast as of its last
+/// reading expects, so that no figure of it rests on the moment at which it is drawn.
+[[nodiscard]] RunChart gauge_error_picture(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& unit_fit);
 
 /// Mean load between register readings as steps, and the powers that were noted. Series "load", "meter_w", "display_w".
 [[nodiscard]] RunChart load_chart(const RunRecord& record, const RunAnalysis& analysis);

@@ -16,7 +16,6 @@
 #include "formats/text/table_unicode.h"
 #include "style/file_names.h"
 #include "style/words.h"
-#include "unit/known_depths.h"
 #include "unit/unit_analysis.h"
 
 #include <CLI/CLI.hpp>
@@ -72,8 +71,7 @@ void add_runs(std::vector<Picture>& pictures, const Casebook& casebook) {
         const auto analysis = casebook.analysis(record->run.uuid);
         const auto fit = casebook.fit(record->unit.uuid);
         pictures.push_back({stem + QStringLiteral("-energy"), energy_chart(*record, *analysis).content});
-        pictures.push_back(
-            {stem + QStringLiteral("-gauge-error"), gauge_error_chart(*record, *analysis, known_depths(*record, *analysis, *fit)).content});
+        pictures.push_back({stem + QStringLiteral("-gauge-error"), gauge_error_picture(*record, *analysis, *fit).content});
         pictures.push_back({stem + QStringLiteral("-load"), load_chart(*record, *analysis).content});
     }
 }

@@ -7,7 +7,6 @@
 #include "formats/results/comparison_table.h"
 #include "services/analyse_units.h"
 #include "style/words.h"
-#include "unit/known_depths.h"
 
 #include <QFileInfo>
 
@@ -72,7 +71,7 @@ std::vector<std::pair<QString, std::function<PictureContent()>>> charts_of(const
         chart(tr("energy"),
               [](const RunRecord& run, const RunAnalysis& all, const UnitFit&) { return PictureContent(energy_chart(run, all).content); }),
         chart(tr("gauge error"), [](const RunRecord& run, const RunAnalysis& all,
-                                    const UnitFit& fit) { return PictureContent(gauge_error_chart(run, all, known_depths(run, all, fit)).content); }),
+                                    const UnitFit& fit) { return PictureContent(gauge_error_picture(run, all, fit).content); }),
         chart(tr("load"), [](const RunRecord& run, const RunAnalysis& all, const UnitFit&) { return PictureContent(load_chart(run, all).content); })};
 }
 
