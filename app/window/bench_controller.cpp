@@ -75,8 +75,8 @@ void BenchController::snooze(int minutes) {
     const QString unit = text_of(record->unit.name);
     const auto at_ms = reminders_.state(record->run.uuid).at_ms;
     const auto minutes_left = at_ms ? (*at_ms - document_.clock().now_ms() + 59'999) / 60'000 : 0;
-    messages_->showNote(at_ms ? tr("Nothing to put off: the next reading of %1 is due only in %2 minutes.").arg(unit, QString::number(minutes_left))
-                              : tr("Nothing to put off: no reading of %1 is due.").arg(unit));
+    messages_->showNote(at_ms ? tr("Nothing to snooze: the next reading of %1 is due only in %2 minutes.").arg(unit, QString::number(minutes_left))
+                              : tr("Nothing to snooze: no reading of %1 is due.").arg(unit));
 }
 
 void BenchController::enterDueReading() {

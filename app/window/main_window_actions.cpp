@@ -227,7 +227,7 @@ void MainWindow::makeReminderMenu(QMenu& menu) {
     for (const int minutes : ReminderBar::snoozes_min) {
         const auto name = QStringLiteral("snooze%1Action").arg(minutes);
         // The first figure of the minutes: Alt+5, Alt+1, Alt+2.
-        auto* made = addEntry(reminding, name.toLatin1().constData(), tr("Call again in %1 minutes").arg(minutes),
+        auto* made = addEntry(reminding, name.toLatin1().constData(), tr("Remind me again in %1 minutes").arg(minutes),
                               QStringLiteral("Alt+%1").arg(QString::number(minutes).at(0)));
         connect(made, &QAction::triggered, this, [this, minutes] { bench_->snooze(minutes); });
     }

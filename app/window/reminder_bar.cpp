@@ -38,12 +38,12 @@ ReminderBar::ReminderBar(const Document& document, Reminders& reminders, QWidget
     };
     connect(add_button(tr("Enter reading"), QStringLiteral("reminderReadButton")), &QPushButton::clicked, this,
             [this] { emit readingAsked(run_uuid_); });
-    auto* again = new QLabel(tr("call again in"));
+    auto* again = new QLabel(tr("remind me again in"));
     set_text_style(*again, Tone::soft, TextSize::caption);
     line->addWidget(again);
     for (const int minutes : snoozes_min) {
         auto* button = add_button(tr("%1 min").arg(minutes), QStringLiteral("snooze%1Button").arg(minutes));
-        button->setToolTip(tr("Call again in %1 minutes").arg(minutes));
+        button->setToolTip(tr("Remind me again in %1 minutes").arg(minutes));
         button->setAccessibleName(button->toolTip());
         make_quiet(*button);
         connect(button, &QPushButton::clicked, this, [this, minutes] { reminders_.snooze(utf8_of(run_uuid_), minutes); });

@@ -28,7 +28,7 @@ constexpr int snooze_minutes = 10;
 BenchPanel::BenchPanel(QWidget* parent)
     : QFrame(parent), unit_label_(new ElidedLabel(this, Qt::ElideMiddle)), about_label_(new QLabel), due_label_(new QLabel), keys_label_(new QLabel),
       face_(new BigFiguresView(this)), strip_(new ResultStrip(this, ResultStrip::Frame::none)), read_button_(new QPushButton(tr("Enter reading"))),
-      rule_button_(new QPushButton(tr("Next reading…"))), snooze_button_(new QPushButton(tr("Put off %1 min").arg(snooze_minutes))) {
+      rule_button_(new QPushButton(tr("Next reading…"))), snooze_button_(new QPushButton(tr("Snooze %1 min").arg(snooze_minutes))) {
     setObjectName(QStringLiteral("benchPanel"));
     make_panel(*this);
     unit_label_->setObjectName(QStringLiteral("benchUnitLabel"));

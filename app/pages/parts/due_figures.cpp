@@ -52,7 +52,7 @@ StripFigure due_figure(const DueState& state, UtcMs now_ms) {
         figure.rest = state.asked ? tr("not yet") : tr("no reminder");
         return figure;
     }
-    if (state.snoozed) figure.label = tr("next reading, put off");
+    if (state.snoozed) figure.label = tr("next reading, snoozed");
     const auto words = words_of(state, now_ms);
     figure.value = words.value;
     figure.rest = words.rest;

@@ -219,7 +219,7 @@ TEST_F(BenchTest, snoozing_what_is_not_due_says_so) {
     note(osk, 97, 10);
     window->showRun(pelm);
     press(Qt::Key_5, Qt::AltModifier);
-    EXPECT_TRUE(message().contains(QStringLiteral("Nothing to put off"))) << message().toStdString();
+    EXPECT_TRUE(message().contains(QStringLiteral("Nothing to snooze"))) << message().toStdString();
     EXPECT_TRUE(message().contains(QStringLiteral("only in"))) << message().toStdString();
 }
 
