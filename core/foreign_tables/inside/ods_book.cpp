@@ -20,21 +20,29 @@ std::size_t repeats_of(const std::optional<std::string>& text) {
     return std::max<std::size_t>(value, 1);
 }
 
-/// "PT26H30M00.5S" as "26:30:00.500"; the text itself where it is no such duration.
+/// "PT26H30M00.5S" as "26:30:00.500", "P1DT2H" as "26:00:00"; the text itself where it is no such duration, or has months, which have no length.
 std::string duration_text_of(const std::string& value) {
     std::string_view rest = value;
-    if (!rest.starts_with("PT")) return value;
-    rest.remove_prefix(2);
+    if (!rest.starts_with("P")) return value;
+    rest.remove_prefix(1);
+    if (rest.empty()) return value;
     std::int64_t ms = 0;
+    bool of_day = false; // behind the T
     while (!rest.empty()) {
+        if (rest.front() == 'T' && !of_day) {
+            of_day = true;
+            rest.remove_prefix(1);
+            continue;
+        }
         const auto digits = std::min(rest.find_first_not_of("0123456789.,"), rest.size());
         if (digits == 0 || digits == rest.size()) return value;
         std::string number(rest.substr(0, digits));
         std::ranges::replace(number, ',', '.');
         const double count = std::strtod(number.c_str(), nullptr);
         const char unit = rest[digits];
-        if (count > 1e7 || (unit != 'H' && unit != 'M' && unit != 'S')) return value;
-        ms += static_cast<std::int64_t>(count * (unit == 'H' ? 3'600'000 : unit == 'M' ? 60'000 : 1000) + 0.5);
+        const double unit_ms = !of_day ? (unit == 'D' ? 86'400'000 : 0) : unit == 'H' ? 3'600'000 : unit == 'M' ? 60'000 : unit == 'S' ? 1000 : 0;
+        if (count > 1e7 || unit_ms == 0) return value;
+        ms += static_cast<std::int64_t>(count * unit_ms + 0.5);
         rest.remove_prefix(digits + 1);
     }
     std::string text = fmt::format("{:02}:{:02}:{:02}", ms / 3'600'000, ms / 60'000 % 60, ms / 1000 % 60);
@@ -44,7 +52,10 @@ std::string duration_text_of(const std::string& value) {
 /// "2027-05-14T18:00:00" with a blank for its T and no more digits than milliseconds.
 std::string moment_text_of(std::string value) {
     if (const auto t = value.find('T'); t != std::string::npos) value[t] = ' ';
-    if (const auto point = value.find('.'); point != std::string::npos && value.size() > point + 4) value.resize(point + 4);
+    if (const auto point = value.find('.'); point != std::string::npos) {
+        const auto end = std::min(value.find_first_not_of("0123456789", point + 1), value.size());
+        if (end > point + 4) value.erase(point + 4, end - point - 4);
+    }
     return value;
 }
 
