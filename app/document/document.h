@@ -3,6 +3,7 @@
 
 #include "casebook/casebook.h"
 #include "document/logbook_content.h"
+#include "formats/folder/logbook_folder.h"
 #include "measure/load_statistics.h"
 #include "store/logbook.h"
 #include "trace/log_follow.h"
@@ -145,6 +146,11 @@ public:
                                                const std::function<bool(std::size_t)>& goes_on);
     /// Imports the runs of one table, all or none, as one step; undoing withdraws them all. `beside` as for importAll(). Precondition: one at least.
     Result<std::vector<ImportedRun>> importTogether(const std::vector<RunRecord>& records, const DoBeside& beside);
+
+    /// Writes the open logbook into a new folder (formats/folder/logbook_folder.h), by `beside`.
+    Result<FolderTally> exportFolder(const QString& target, const DoBeside& beside, const FolderProgress& goes_on);
+    /// Brings such a folder in, all or nothing, as one step; undoing withdraws what came with it. `beside` as for importAll().
+    Result<FolderTally> importFolder(const QString& folder, const DoBeside& beside, const FolderProgress& goes_on);
 
     // Photos. Nothing of them is held here: lists and bytes are read from the file each time.
     /// Keeps a photo with a reading of the run, or waiting for the next one when `reading_uuid` is empty; the time that its

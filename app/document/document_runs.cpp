@@ -129,14 +129,7 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
         const QString words = QStringLiteral("import %1 of %2").arg(kind_word(records[i].run.kind), text_of(records[i].unit.name));
         undo_stack_.push(new StoreCommand(*state_, words, own, run_withdrawn(run.run_uuid, false), run_withdrawn(run.run_uuid, true)));
     }
-    if (outcome) {
-        state_->units = std::move(fresh.units);
-        state_->meters = std::move(fresh.meters);
-        state_->putRuns(fresh_runs);
-    } else {
-        emit error(text_of(outcome.error().sentence()));
-    }
-    state_->announce(change, true);
+    state_->takeImported(outcome, std::move(fresh), fresh_runs, change);
     const auto count = std::ranges::count_if(imported, [](const Result<ImportedRun>& each) { return each.ok(); });
     emit stepDone(count == 1 ? QStringLiteral("Imported a run") : QStringLiteral("Imported %1 runs, the last of which Undo takes back").arg(count));
     return imported;
@@ -171,14 +164,7 @@ Result<std::vector<ImportedRun>> Document::importTogether(const std::vector<RunR
         };
     };
     undo_stack_.push(new StoreCommand(*state_, QStringLiteral("import table"), change, all_withdrawn(false), all_withdrawn(true)));
-    if (outcome) {
-        state_->units = std::move(fresh.units);
-        state_->meters = std::move(fresh.meters);
-        state_->putRuns(fresh_runs);
-    } else {
-        emit error(text_of(outcome.error().sentence()));
-    }
-    state_->announce(change, true);
+    state_->takeImported(outcome, std::move(fresh), fresh_runs, change);
     const auto count = imported.value().size();
     emit stepDone(count == 1 ? QStringLiteral("Imported a run") : QStringLiteral("Imported %1 runs of one table").arg(count));
     return imported;

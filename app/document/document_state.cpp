@@ -89,6 +89,18 @@ void Document::State::applied(const Change& change) {
     announce(change, change.runs || !reordered.empty());
 }
 
+void Document::State::takeImported(const Result<void>& outcome, LogbookContent fresh, const std::map<std::string, SharedRuns>& runs,
+                                   const Change& change) {
+    if (outcome) {
+        units = std::move(fresh.units);
+        meters = std::move(fresh.meters);
+        putRuns(runs);
+    } else {
+        emit document.error(text_of(outcome.error().sentence()));
+    }
+    announce(change, true);
+}
+
 void Document::State::announce(const Change& change, bool runs) {
     // All that is said of runs and units follows the method.
     if (change.units || change.method) emit document.unitsChanged();

@@ -53,6 +53,9 @@ struct Document::State final : CommandHost {
     Result<void> readRun(const std::string& run_uuid, const std::string& reading_uuid);
     /// Puts these units' runs in the place of those known. `units` is up to date already.
     void putRuns(const std::map<std::string, SharedRuns>& fresh);
+    /// Takes over what an import in another thread has read of units and meters and of the runs of some units, says why where it could not, and
+    /// announces the change.
+    void takeImported(const Result<void>& outcome, LogbookContent fresh, const std::map<std::string, SharedRuns>& runs, const Change& change);
     /// Takes over all runs; those that are as they were stay the same objects.
     void keepRuns(SharedRuns read);
     void announce(const Change& change, bool runs);

@@ -13,6 +13,10 @@ QStringList DialogPrompts::filesToOpen(QWidget* parent, const QString& title, co
     return file.isEmpty() ? QStringList() : QStringList{file};
 }
 
+QString DialogPrompts::folderToOpen(QWidget* parent, const QString& title, const QString& folder) {
+    return QFileDialog::getExistingDirectory(parent, title, folder);
+}
+
 QString DialogPrompts::fileToSave(QWidget* parent, const QString& title, const QString& suggested, const QString& filter, const QString& suffix,
                                   bool may_replace) {
     QFileDialog dialog(parent, title, QString(), filter);

@@ -40,6 +40,10 @@ public:
     void importSheet(); ///< asks which
     /// Imports run sheets and shows the last of them. Each that cannot be read is named with its reason.
     void importSheets(const QStringList& paths);
+    void exportFolder(); ///< the whole logbook; asks where
+    void importFolder(); ///< asks which
+    /// Imports a folder that a logbook was written to, or else all run sheets of a folder.
+    void importFolder(const QString& path);
     void importLoadList(); ///< asks which
     void importLoadLists(const QStringList& paths);
     void importPvSheet(); ///< asks which

@@ -200,6 +200,10 @@ FileController::Dropped FileController::takeDropped(const QList<QUrl>& urls) {
     for (const auto& url : urls) {
         const auto file = url.toLocalFile();
         const auto suffix = QFileInfo(file).suffix().toLower();
+        if (QFileInfo(file).isDir()) {
+            importFolder(file);
+            continue;
+        }
         if (suffix == QLatin1String("ullage")) openLogbook(file);
         else if (suffix == QLatin1String("csv") && is_load_list_file(file)) load_lists << file;
         else if (suffix == QLatin1String("txt") && is_pv_sheet_file(file)) pv_sheets << file;

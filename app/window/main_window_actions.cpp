@@ -83,6 +83,9 @@ void MainWindow::makeLogbookMenu() {
         ->setIcon(glyph_icon(Glyph::export_out));
     addEntry(menu, "exportReadingsAction", tr("Export rea&dings…"), "Ctrl+Alt+E", files_, &FileController::exportReadings);
     menu.addSeparator();
+    addEntry(menu, "importFolderAction", tr("Import fo&lder…"), "Ctrl+Alt+T", files_, qOverload<>(&FileController::importFolder));
+    addEntry(menu, "exportFolderAction", tr("Export as &folder…"), "Ctrl+Shift+W", files_, &FileController::exportFolder);
+    menu.addSeparator();
     auto* quit = addEntry(menu, "quitAction", tr("&Quit"), "Ctrl+Q");
     connect(quit, &QAction::triggered, this, &QWidget::close);
 }

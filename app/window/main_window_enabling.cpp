@@ -54,9 +54,11 @@ void MainWindow::updateActions() {
     const bool open = document_.isOpen();
     const auto* record = pages_->currentWidget() == pages_->run() ? document_.run(pages_->runUuid()) : nullptr;
     const bool running = record && record->run.end == RunEnd::still_running;
-    enable({"benchAction", "benchDisplayAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "importTableAction", "pasteTableAction",
-            "addUnitAction", "addMeterAction", "editMethodAction", "loadListsAction", "addLoadListAction", "importLoadListAction", "comparisonAction",
-            "addComparedLogbooksAction", "pvInputAction", "addPvSheetAction", "importPvSheetAction", "sizingAction"},
+    enable({"benchAction",        "benchDisplayAction",        "saveCopyAction",    "closeLogbookAction", "importSheetAction",
+            "importFolderAction", "exportFolderAction",        "importTableAction", "pasteTableAction",   "addUnitAction",
+            "addMeterAction",     "editMethodAction",          "loadListsAction",   "addLoadListAction",  "importLoadListAction",
+            "comparisonAction",   "addComparedLogbooksAction", "pvInputAction",     "addPvSheetAction",   "importPvSheetAction",
+            "sizingAction"},
            open);
     enable({"exportSizingAction", "sizingReportAction"}, open && !document_.loadLists().empty());
     enable({"withdrawPvSheetAction", "pvReportAction"}, open && pages_->currentWidget() == pages_->pv() && !document_.pvSheets().empty());

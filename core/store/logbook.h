@@ -181,6 +181,10 @@ public:
     /// until another call changes the logbook.
     Result<std::optional<int>> number_of(const RunRecord& record) const;
 
+    /// The changes that `work` asks of this logbook as one: all of them, or none where it or any of them fails. Nothing of them stands in the file
+    /// before it returns. Not within itself.
+    Result<void> all_or_none(const std::function<Result<void>()>& work);
+
     // Half-typed entry of a run, kept so that an interruption loses nothing; free text owned by the front
     // end.
     Result<void> keep_draft(const std::string& run_uuid, const std::string& draft);

@@ -141,7 +141,7 @@ Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, co
     Trace trace;
     trace.run_uuid = run_uuid;
     trace.meter_uuid = meter_uuid;
-    trace.file_name = fs::path(path).filename().string();
+    trace.file_name = options.file_name.empty() ? fs::path(path).filename().string() : options.file_name;
     trace.layout = answers;
     trace.offset_ms = options.offset_ms;
     trace.offset_u_s = options.offset_u_s;

@@ -73,6 +73,7 @@ struct TraceReadOptions {
     std::optional<double> gap_limit_s;  ///< absent: ten usual intervals, at least 60 s
     bool whole_lines = false;           ///< of a file: a last line without its line end (LF) is left for later, as it is still being written
     std::function<bool(std::int64_t bytes)> progress; ///< called now and then with the bytes read; false cancels
+    std::string file_name{};                          ///< kept with the trace as the tester knows it; empty: that of the file
 };
 
 /// Takes samples in order of time.

@@ -42,6 +42,8 @@ constexpr std::array lines_to_spoil = {
     "size\nbench.ullage\n--load-list\nshow night\n--table\ncourse\n--peak-sun-hours\n4\n--derating\n0.75\n--output\nout.html\n",
     "export-readings\nbench.ullage\n--unit\nOsk 1200\n--run\n1\n--intervals\n--format\ncsv\n--output\nout.csv\n",
     "export-sheet\nbench.ullage\n--unit\nOsk 1200\n--run\n1\n--output\nout-sheet.csv\n",
+    "export-folder\nbench.ullage\n--into\nout-folder\n",
+    "import\nagain.ullage\nout-folder\n",
     "pv-check\nroof.txt\n--logbook\nbench.ullage\n--unit\nTarrow 2k\n--series\n3\n--coldest-c\n-15\n--format\njson\n",
     "pv-check\n--voc-v\n24.3\n--voc-coefficient\n-0.30 %/°C\n--pv-max-v\n60\n--series\n2\n",
     "--help\n",

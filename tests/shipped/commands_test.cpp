@@ -57,8 +57,8 @@ std::set<std::string> commands_in(const std::string& help) {
 
 TEST_F(Shipped, knows_the_commands_that_these_tests_drive_and_helps_with_each) {
     const std::string help = good({"--help"}).out;
-    const std::set<std::string> driven{"import",       "import-trace", "analyse", "compare",  "export-readings", "export-sheet", "pv-check",
-                                       "import-loads", "loads",        "size",    "pictures", "report",          "tour"};
+    const std::set<std::string> driven{"import",   "import-trace", "analyse", "compare", "export-readings", "export-sheet", "export-folder",
+                                       "pv-check", "import-loads", "loads",   "size",    "pictures",        "report",       "tour"};
     EXPECT_EQ(commands_in(help), driven) << "a new command goes through the shipped program here too";
     for (const std::string& command : driven) EXPECT_TRUE(contains(good({command, "--help"}).out, "Usage:")) << command;
     EXPECT_TRUE(contains(good({"--version"}).out, "0."));
@@ -103,6 +103,19 @@ TEST_F(Shipped, exports_readings_in_every_format_and_a_run_sheet_that_it_reads_a
     const std::string table = (source_dir() / "tests/corpus/tables/kitchen.csv").string();
     good({"import", file("again.ullage"), table, "--zone", "Europe/Berlin", "--meter", "not-known"});
     EXPECT_TRUE(contains(good({"analyse", file("again.ullage"), "--unit", "Osk 1200"}).out, "1055"));
+}
+
+TEST_F(Shipped, writes_the_whole_logbook_as_a_folder_that_says_the_same_and_comes_back) {
+    const std::string said = good({"export-folder", logbook(), "--into", file("folder")}).out;
+    EXPECT_TRUE(contains(said, "15 runs") && contains(said, "log of a meter") && contains(said, "load list")) << said;
+    const std::string analysis = good({"analyse", logbook()}).out;
+    EXPECT_EQ(good({"analyse", file("folder")}).out, analysis) << "the folder itself";
+    good({"import", file("from-folder.ullage"), file("folder")});
+    EXPECT_EQ(good({"analyse", file("from-folder.ullage")}).out, analysis) << "a logbook made of it";
+    EXPECT_EQ(good({"compare", file("from-folder.ullage"), "--at-load", "120"}).out, good({"compare", logbook(), "--at-load", "120"}).out);
+    const Ended again = run_program(home(), {"export-folder", logbook(), "--into", file("folder")});
+    EXPECT_EQ(again.code, 1) << "a folder with something in it stays as it is";
+    EXPECT_TRUE(contains(again.err, "name a new folder")) << again.err;
 }
 
 TEST_F(Shipped, sizes_and_lists_loads_in_every_format) {

@@ -89,6 +89,17 @@ TEST_F(ShippedOnAFullDisk, pictures_are_whole_or_absent_and_the_first_that_does_
     }
 }
 
+TEST_F(ShippedOnAFullDisk, a_folder_that_does_not_fit_leaves_nothing) {
+    const fs::path folder = home() / "small";
+    SmallFileSystem disk(folder);
+    ASSERT_EQ(disk.trouble(), "") << "run the tests as an administrator, or where user namespaces are allowed";
+    for (const std::size_t room : {std::size_t{0}, std::size_t{8192}, std::size_t{65536}}) {
+        disk.leave(room);
+        expect_no_room(run_program(home(), {"export-folder", logbook(), "--into", folder / "out"}));
+        EXPECT_EQ(disk.entries(), 0U) << "with room for " << room << " bytes";
+    }
+}
+
 TEST_F(ShippedOnAFullDisk, a_full_temporary_folder_spoils_no_file) {
     const fs::path folder = home() / "small";
     SmallFileSystem disk(folder);

@@ -12,6 +12,7 @@ namespace ullage::test {
 class FakePrompts final : public Prompts {
 public:
     QStringList filesToOpen(QWidget*, const QString&, const QString&, const QString&, bool) override { return to_open; }
+    QString folderToOpen(QWidget*, const QString&, const QString&) override { return folder; }
     QString fileToSave(QWidget*, const QString&, const QString& suggestion, const QString&, const QString&, bool) override {
         suggested = suggestion;
         return to_save;
@@ -19,6 +20,7 @@ public:
 
     QStringList to_open;
     QString to_save;
+    QString folder;
     QString suggested;
 };
 

@@ -39,8 +39,9 @@ struct ImportArguments {
     std::vector<std::string> sheets;
     TableImportArguments table{};
 };
-/// Brings run sheets and foreign tables of readings into a logbook, made when missing. Each file goes in whole or not at all, and one that is refused
-/// does not hold up the others. A run that the logbook holds already (same unit and maker, kind and readings) is left out and said.
+/// Brings run sheets, foreign tables of readings and folders of export-folder into a logbook, made when missing. Each goes in whole or not at all,
+/// and one that is refused does not hold up the others. Of another folder all run sheets come in. A run that the logbook holds already (same unit and
+/// maker, kind and readings) is left out and said.
 [[nodiscard]] int import_command(const ImportArguments& arguments, std::ostream& out, std::ostream& err);
 
 struct AnalyseArguments {
@@ -116,6 +117,13 @@ struct ExportSheetArguments {
     bool force = false; ///< replacing_of()
 };
 [[nodiscard]] int export_sheet_command(const ExportSheetArguments& arguments, std::ostream& out, std::ostream& err);
+
+struct ExportFolderArguments {
+    std::string logbook;
+    std::string into;
+};
+/// Writes all that a logbook holds into a new folder: run sheets, photos, logs, lists (formats/folder/logbook_folder.h).
+[[nodiscard]] int export_folder_command(const ExportFolderArguments& arguments, std::ostream& out, std::ostream& err);
 
 struct PvCheckArguments {
     std::string sheet;                                       ///< a PV sheet file; empty: none

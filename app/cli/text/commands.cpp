@@ -61,7 +61,9 @@ void add_table_options(CLI::App& command, TableImportArguments& table) {
 
 void add_import(CLI::App& command, ImportArguments& arguments) {
     command.add_option("LOGBOOK", arguments.logbook, "logbook file")->required();
-    command.add_option("SHEET", arguments.sheets, "run sheets, or foreign tables of readings (CSV, XLSX, ODS, HTML), each whole or not at all")
+    command
+        .add_option("SHEET", arguments.sheets,
+                    "run sheets, foreign tables of readings (CSV, XLSX, ODS, HTML), or folders of export-folder, each whole or not at all")
         ->required();
     add_table_options(command, arguments.table);
 }
@@ -192,6 +194,11 @@ void add_export_sheet(CLI::App& command, ExportSheetArguments& arguments) {
     add_force_option(command, arguments.force);
 }
 
+void add_export_folder(CLI::App& command, ExportFolderArguments& arguments) {
+    command.add_option("LOGBOOK", arguments.logbook, "logbook file")->required();
+    command.add_option("--into", arguments.into, "folder to make")->required();
+}
+
 void add_pv_check(CLI::App& command, PvCheckArguments& arguments) {
     command.add_option("SHEET", arguments.sheet, "PV sheet: a file of lines `key: value`; the keys are the options below with _ for -");
     command.add_option("--logbook", arguments.logbook, "logbook that holds the unit, or the sheet")->type_name("LOGBOOK");
@@ -227,6 +234,7 @@ const std::vector<Command>& text_commands() {
         row("compare", "Compare the units of one or several logbooks, as tested or at one load", add_compare, compare_command),
         row("export-readings", "Write the readings of one run or of all runs as a table", add_readings, readings_command),
         row("export-sheet", "Write one run as a run sheet", add_export_sheet, export_sheet_command),
+        row("export-folder", "Write a whole logbook as a folder: run sheets, photos, logs, lists", add_export_folder, export_folder_command),
         row("pv-check", "Check a PV string against the PV input of a unit: cold, hot, current, power", add_pv_check, pv_check_command),
         row("import-loads", "Bring load lists into a logbook, made when missing", add_import_loads, import_loads_command),
         row("loads", "Say what load lists take: of one file, or all of a logbook", add_loads, loads_command),

@@ -7,6 +7,7 @@
 #include "cli/text/load_lists_source.h"
 #include "foreign_tables/table_runs.h"
 #include "formats/files/whole_file.h"
+#include "formats/folder/logbook_folder.h"
 #include "formats/sheets/run_sheet.h"
 #include "formats/text/table_unicode.h"
 #include "store/logbook.h"
@@ -14,11 +15,14 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <filesystem>
 #include <ostream>
 
 namespace ullage {
 
 namespace {
+
+namespace fs = std::filesystem;
 
 Result<std::string> import_sheet(Logbook& logbook, const std::string& path, std::string bytes, std::ostream& out) {
     const Result<SheetImport> sheet = read_run_sheet(bytes, path);
@@ -40,6 +44,23 @@ Result<std::string> import_sheet(Logbook& logbook, const std::string& path, std:
                        count_text(static_cast<long>(record.readings.size()), "reading", "readings"));
 }
 
+/// All run sheets of a folder that names none, in order of name.
+std::vector<std::string> sheets_of(const fs::path& folder) {
+    std::vector<std::string> sheets;
+    std::error_code ignored;
+    for (const auto& entry : fs::directory_iterator(folder, ignored))
+        if (entry.path().extension() == ".csv") sheets.push_back(entry.path().string());
+    std::ranges::sort(sheets);
+    return sheets;
+}
+
+Result<std::string> import_folder(Logbook& logbook, const std::string& path, std::ostream& out) {
+    const Result<FolderTally> read = import_logbook_folder(logbook, path);
+    if (!read) return read.error();
+    for (const std::string& notice : read.value().notices) out << one_line(path + ": " + notice) << '\n';
+    return path + ": " + folder_tally_text(read.value());
+}
+
 } // namespace
 
 int import_command(const ImportArguments& arguments, std::ostream& out, std::ostream& err) {
@@ -47,7 +68,22 @@ int import_command(const ImportArguments& arguments, std::ostream& out, std::ost
     Result<Logbook> logbook = opened_or_made(arguments.logbook, clock);
     if (!logbook) return refuse(err, logbook.error());
     int code = exit_good;
-    for (const std::string& sheet : arguments.sheets) {
+    std::vector<std::string> sheets;
+    for (const std::string& path : arguments.sheets) {
+        std::error_code ignored;
+        if (!fs::is_directory(path, ignored)) {
+            sheets.push_back(path);
+        } else if (is_logbook_folder(path)) {
+            const Result<std::string> done = import_folder(logbook.value(), path, out);
+            if (done) out << one_line(done.value()) << '\n';
+            else code = refuse(err, done.error());
+        } else if (const auto found = sheets_of(path); !found.empty()) {
+            sheets.insert(sheets.end(), found.begin(), found.end());
+        } else {
+            code = refuse(err, {Failure::not_found, "the folder holds no run sheet", path, "name a folder with .csv run sheets"});
+        }
+    }
+    for (const std::string& sheet : sheets) {
         Result<std::string> bytes = read_whole_file(sheet);
         const bool foreign = bytes && (may_be_foreign_table(bytes.value()) || !(arguments.table == TableImportArguments()));
         const Result<std::string> done = !bytes    ? Result<std::string>(bytes.error())

@@ -4,6 +4,7 @@
 #include "cli/text/load_lists_source.h"
 #include "comparison/joined_records.h"
 #include "formats/files/whole_file.h"
+#include "formats/folder/logbook_folder.h"
 #include "formats/sheets/run_sheet.h"
 #include "measure/method_settings.h"
 #include "trace/run_load.h"
@@ -27,8 +28,10 @@ namespace fs = std::filesystem;
 Result<std::vector<std::string>> sheets_in(const std::string& folder) {
     std::vector<std::string> sheets;
     std::error_code trouble;
+    const bool of_logbook = is_logbook_folder(folder);
     for (fs::directory_iterator entry(folder, trouble), end; !trouble && entry != end; entry.increment(trouble))
-        if (entry->path().extension() == ".csv") sheets.push_back(entry->path().string());
+        if (entry->path().extension() == ".csv" && !(of_logbook && entry->path().filename() == folder_contents_name))
+            sheets.push_back(entry->path().string());
     if (trouble) return Error{Failure::io, "the folder cannot be read: " + trouble.message(), folder, "check its permissions"};
     if (sheets.empty()) return Error{Failure::not_found, "the folder holds no run sheet", folder, "name a logbook or a folder with .csv run sheets"};
     std::ranges::sort(sheets);
@@ -54,6 +57,16 @@ Result<Logbook> logbook_of_sheets(const std::vector<std::string>& sheets, const 
     if (!logbook) return logbook;
     for (const std::string& sheet : sheets)
         if (const Result<ImportedRun> added = import_sheet(logbook.value(), sheet, notices); !added) return added.error();
+    return logbook;
+}
+
+/// All of a folder that a logbook was written to, in a logbook in memory.
+Result<Logbook> logbook_of_folder(const std::string& folder, const Clock& clock, std::vector<std::string>& notices) {
+    Result<Logbook> logbook = Logbook::in_memory(clock);
+    if (!logbook) return logbook;
+    const Result<FolderTally> read = import_logbook_folder(logbook.value(), folder);
+    if (!read) return read.error();
+    for (const std::string& notice : read.value().notices) notices.push_back(folder + ": " + notice);
     return logbook;
 }
 
@@ -161,8 +174,13 @@ OpenedSource::OpenedSource(std::string path, bool of_sheets, std::unique_ptr<Clo
 
 Result<OpenedSource> OpenedSource::open(const std::string& path, std::vector<std::string>& notices) {
     auto clock = std::make_unique<SystemClock>();
-    const bool of_sheets = is_sheets(path);
     std::error_code ignored;
+    if (fs::is_directory(path, ignored) && is_logbook_folder(path)) {
+        Result<Logbook> logbook = logbook_of_folder(path, *clock, notices);
+        if (!logbook) return logbook.error();
+        return OpenedSource(path, false, std::move(clock), std::move(logbook).value());
+    }
+    const bool of_sheets = is_sheets(path);
     Result<std::vector<std::string>> sheets = fs::is_directory(path, ignored) ? sheets_in(path) : std::vector<std::string>{path};
     if (!sheets) return sheets.error();
     Result<Logbook> logbook = of_sheets ? logbook_of_sheets(sheets.value(), *clock, notices) : Logbook::open(path, OpenMode::read_only, *clock);
@@ -247,13 +265,16 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
         const std::string& path = paths[p];
         if (!one && is_sheets(path)) {
             if (auto found = add_sheets(path, names[p], known_sheets, sheets); !found) return found.error();
+            if (is_logbook_folder(path))
+                notices.push_back(names[p] +
+                                  ": beside other sources only its run sheets count, not its logs; `ullage import` makes it a logbook again");
             continue;
         }
         const Result<OpenedSource> source = OpenedSource::open(path, notices);
         if (!source) return source.error();
         Result<std::vector<RunRecord>> records = source.value().runs();
         if (!records) return records.error();
-        if (!is_sheets(path)) {
+        if (!is_sheets(path) || is_logbook_folder(path)) {
             const Result<std::vector<LoadList>> lists = source.value().load_lists();
             if (!lists) return lists.error();
             runs.load_lists.insert(runs.load_lists.end(), lists.value().begin(), lists.value().end());

@@ -35,6 +35,8 @@ struct Logbook::Impl {
     store::Connection connection;
     mutable store::RunTraces run_traces{};
     mutable std::optional<store::ImportIndex> import_index{}; ///< dropped by each change but an import
+    bool together = false;                                    ///< changes are part of Logbook::all_or_none()
+    bool together_failed = false;                             ///< one of them
 
     [[nodiscard]] SQLite::Database& database() const { return connection.database(); }
 
@@ -51,6 +53,12 @@ struct Logbook::Impl {
         using Outcome = decltype(action());
         if (mode == OpenMode::read_only)
             return Outcome(Error{Failure::read_only, "the logbook is open for looking only", path.string(), "open it for recording first"});
+        if (together) {
+            import_index.reset();
+            Outcome part = store::guarded(path, [&]() -> Outcome { return action(); });
+            together_failed = together_failed || !part.ok();
+            return part;
+        }
         if (auto displaced = connection.displaced()) return Outcome(*displaced);
         Outcome outcome = store::guarded(path, [&]() -> Outcome {
             SQLite::Transaction transaction(database(), SQLite::TransactionBehavior::IMMEDIATE);

@@ -8,6 +8,7 @@
 
 #include <QBuffer>
 #include <QClipboard>
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QImage>
@@ -154,6 +155,41 @@ TEST_F(WindowTest, an_exported_run_sheet_reads_back_as_the_same_run) {
     ASSERT_TRUE(back) << back.error().sentence();
     ASSERT_EQ(back.value().record.readings.size(), 2U);
     EXPECT_EQ(back.value().record.readings[1].values, document.runs()[0]->readings[1].values);
+}
+
+TEST_F(WindowTest, the_logbook_goes_out_as_a_folder_and_comes_back_as_one_step) {
+    new_logbook();
+    drop({write("tarrow.csv", sheet())});
+    prompts.to_save = file("all of it");
+    trigger("exportFolderAction");
+    EXPECT_TRUE(message().contains("1 run")) << message().toStdString();
+    ASSERT_TRUE(QFile::exists(file("all of it/contents.csv")));
+    trigger("exportFolderAction");
+    EXPECT_TRUE(message().contains("name a new folder")) << message().toStdString();
+
+    new_logbook("other.ullage");
+    prompts.folder = file("all of it");
+    trigger("importFolderAction");
+    ASSERT_EQ(document.runs().size(), 1U) << message().toStdString();
+    EXPECT_EQ(document.runs()[0]->readings.size(), 2U);
+    trigger("undoAction");
+    EXPECT_TRUE(document.runs().empty());
+    trigger("redoAction");
+    EXPECT_EQ(document.runs().size(), 1U);
+    drop({file("all of it")});
+    EXPECT_EQ(document.runs().size(), 1U) << "what is there already is left out";
+    EXPECT_TRUE(message().contains("already in the logbook")) << message().toStdString();
+}
+
+TEST_F(WindowTest, a_folder_without_a_run_sheet_is_refused_and_one_of_run_sheets_imported) {
+    new_logbook();
+    prompts.folder = file("sheets");
+    ASSERT_TRUE(QDir(file("")).mkdir("sheets"));
+    trigger("importFolderAction");
+    EXPECT_TRUE(message().contains("sheets holds no run sheet")) << message().toStdString();
+    write("sheets/tarrow.csv", sheet());
+    trigger("importFolderAction");
+    EXPECT_EQ(document.runs().size(), 1U) << message().toStdString();
 }
 
 TEST_F(WindowTest, an_export_that_cannot_be_written_is_told) {

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/clock.h"
+#include "cli/text/command_options.h"
+#include "cli/text/command_parts.h"
+#include "cli/text/commands.h"
+#include "formats/folder/logbook_folder.h"
+#include "formats/text/table_unicode.h"
+#include "store/logbook.h"
+
+#include <ostream>
+
+namespace ullage {
+
+int export_folder_command(const ExportFolderArguments& arguments, std::ostream& out, std::ostream& err) {
+    const SystemClock clock;
+    const Result<Logbook> logbook = Logbook::open(arguments.logbook, OpenMode::read_only, clock);
+    if (!logbook) return refuse(err, logbook.error());
+    const Result<FolderTally> written = write_logbook_folder(logbook.value(), arguments.into);
+    if (!written) return refuse(err, written.error());
+    return print(one_line(arguments.into + ": " + folder_tally_text(written.value())) + "\n", out, err, "the folder is complete");
+}
+
+} // namespace ullage
