@@ -61,7 +61,18 @@ private:
     void chooseRole(std::size_t column, int place);
     [[nodiscard]] const TableSheet& sheet() const;
     [[nodiscard]] bool columnNamesUnits() const;
+    /// A meter as it is stated here: a known one, a new one with name and limit, or that it is not known.
+    struct MeterFields {
+        QComboBox* choice = nullptr;
+        QLineEdit *name = nullptr, *limit = nullptr;
+    };
+    [[nodiscard]] MeterFields addMeterFields(const QString& name, const QString& title);
+    void showMeterFields(const MeterFields& fields, bool wanted, const QString& stated);
+    [[nodiscard]] std::optional<Meter> meterOf(const MeterFields& fields) const;
+    void explainMeter(const MeterFields& fields);
+    [[nodiscard]] bool notes(std::optional<double> ReadingValues::*value) const; ///< in any run
     [[nodiscard]] bool metered() const;
+    [[nodiscard]] bool twiceMetered() const;
     /// The unit that a run belongs to: a known one, else a new one with its name; empty where none is named.
     [[nodiscard]] Unit unitOf(const ForeignRun& run) const;
     [[nodiscard]] std::vector<std::string> newUnits() const;
@@ -82,8 +93,9 @@ private:
     QComboBox *sheet_ = nullptr, *date_order_ = nullptr, *decimal_ = nullptr, *register_unit_ = nullptr, *elapsed_unit_ = nullptr, *gauge_ = nullptr,
               *times_ = nullptr, *parting_ = nullptr, *run_ = nullptr;
     QLineEdit *year_ = nullptr, *starts_ = nullptr, *zone_ = nullptr;
-    QComboBox *unit_ = nullptr, *meter_ = nullptr, *ended_ = nullptr, *full_ = nullptr, *kind_ = nullptr;
-    QLineEdit *meter_name_ = nullptr, *meter_limit_ = nullptr, *load_ = nullptr;
+    MeterFields meter_, second_meter_;
+    QComboBox *unit_ = nullptr, *ended_ = nullptr, *full_ = nullptr, *kind_ = nullptr;
+    QLineEdit* load_ = nullptr;
     QWidget* rated_box_ = nullptr;
     QGridLayout* rated_grid_ = nullptr;
     std::map<std::string, QLineEdit*> rated_edits_;

@@ -51,13 +51,8 @@ void TableForm::addFactFields() {
     rated_grid_ = new QGridLayout(rated_box_);
     rated_grid_->setContentsMargins(0, 0, 0, 0);
     addField(QStringLiteral("tableRated"), tr("Rated energy"), rated_box_);
-    meter_ = addChoice(QStringLiteral("tableMeter"), tr("&Meter"));
-    meter_->addItem(tr("choose…"));
-    meter_->addItem(unknown_words(), QString(no_meter_key));
-    for (const Meter& meter : context_.meters) meter_->addItem(text_of(meter.name), raw_text(meter.uuid));
-    meter_->addItem(tr("a new meter"), QString(new_meter_key));
-    meter_name_ = addLine(QStringLiteral("tableMeterName"), tr("Its &name"));
-    meter_limit_ = addLine(QStringLiteral("tableMeterLimit"), tr("Its error &limit, %"), tr("% of reading, or: not known"));
+    meter_ = addMeterFields(QStringLiteral("tableMeter"), tr("&Meter"));
+    second_meter_ = addMeterFields(QStringLiteral("tableSecondMeter"), tr("&Second meter"));
     ended_ = addChoice(QStringLiteral("tableEnded"), tr("How it &ended"));
     ended_->addItem(tr("choose…"));
     for (const RunEnd end : {RunEnd::cut_off_seen, RunEnd::found_off, RunEnd::stopped_by_tester, RunEnd::still_running})
@@ -71,19 +66,68 @@ void TableForm::addFactFields() {
     connect(zone_, &QLineEdit::editingFinished, this, &TableForm::look);
     // At each letter, so that the field for a new unit is there before Tab is pressed.
     connect(unit_, &QComboBox::editTextChanged, this, &TableForm::showRatedFields);
-    connect(meter_, &QComboBox::activated, this, &TableForm::showFactFields);
-    for (QComboBox* combo : {unit_, meter_, ended_, kind_}) connect(combo, &QComboBox::activated, this, &TableForm::showRun);
+    for (QComboBox* combo : {unit_, meter_.choice, second_meter_.choice, ended_, kind_})
+        connect(combo, &QComboBox::activated, this, &TableForm::showRun);
+}
+
+TableForm::MeterFields TableForm::addMeterFields(const QString& name, const QString& title) {
+    MeterFields fields;
+    fields.choice = addChoice(name, title);
+    fields.choice->addItem(tr("choose…"));
+    fields.choice->addItem(unknown_words(), QString(no_meter_key));
+    for (const Meter& meter : context_.meters) fields.choice->addItem(text_of(meter.name), raw_text(meter.uuid));
+    fields.choice->addItem(tr("a new meter"), QString(new_meter_key));
+    fields.name = addLine(name + QStringLiteral("Name"), tr("Its &name"));
+    fields.limit = addLine(name + QStringLiteral("Limit"), tr("Its error &limit, %"), tr("% of reading, or: not known"));
+    connect(fields.choice, &QComboBox::activated, this, &TableForm::showFactFields);
+    return fields;
+}
+
+void TableForm::showMeterFields(const MeterFields& fields, bool wanted, const QString& stated) {
+    setLineShown(fields.choice, wanted);
+    if (wanted && fields.choice->currentIndex() == 0 && !stated.isEmpty()) {
+        const auto known = std::ranges::find(context_.meters, utf8_of(stated), &Meter::name);
+        choose_data(*fields.choice, known == context_.meters.end() ? QString(new_meter_key) : raw_text(known->uuid));
+        if (known == context_.meters.end()) fields.name->setText(stated);
+    }
+    const bool fresh = wanted && fields.choice->currentData().toString() == new_meter_key;
+    setLineShown(fields.name, fresh);
+    setLineShown(fields.limit, fresh);
+}
+
+std::optional<Meter> TableForm::meterOf(const MeterFields& fields) const {
+    const QString chosen = fields.choice->currentData().toString();
+    if (chosen == new_meter_key) {
+        Meter fresh;
+        fresh.name = utf8_of(fields.name->text().trimmed());
+        if (const auto limit = stated_in(*fields.limit, meter_limit_range, {}); limit) fresh.limit_percent = limit.value();
+        return fresh.name.empty() ? std::nullopt : std::optional(std::move(fresh));
+    }
+    const auto known = std::ranges::find(context_.meters, utf8_of(chosen), &Meter::uuid);
+    return known == context_.meters.end() ? std::nullopt : std::optional(*known);
+}
+
+void TableForm::explainMeter(const MeterFields& fields) {
+    if (fields.choice->currentIndex() <= 0) explain(fields.choice, tr("Choose the meter, or say that it is not known."));
+    if (fields.choice->currentData().toString() != new_meter_key) return;
+    if (fields.name->text().trimmed().isEmpty()) explain(fields.name, tr("Give the meter a name."));
+    if (const auto limit = stated_in(*fields.limit, meter_limit_range, tr("the error limit is not stated")); !limit)
+        explain(fields.limit, text_of(limit.error().sentence()));
 }
 
 bool TableForm::columnNamesUnits() const {
     return std::ranges::any_of(reading_.columns, [](const TableReading::Column& column) { return column.role == TableRole::unit; });
 }
 
-bool TableForm::metered() const {
-    return std::ranges::any_of(reading_.runs, [](const ForeignRun& run) {
-        return std::ranges::any_of(run.readings, [](const ReadingValues& values) { return values.register_wh || values.meter_w; });
+bool TableForm::notes(std::optional<double> ReadingValues::*value) const {
+    return std::ranges::any_of(reading_.runs, [value](const ForeignRun& run) {
+        return std::ranges::any_of(run.readings, [value](const ReadingValues& values) { return (values.*value).has_value(); });
     });
 }
+
+bool TableForm::metered() const { return notes(&ReadingValues::register_wh) || notes(&ReadingValues::meter_w); }
+
+bool TableForm::twiceMetered() const { return notes(&ReadingValues::second_register_wh); }
 
 void TableForm::showFactFields() {
     const auto stated = [this](const char* key) {
@@ -100,15 +144,8 @@ void TableForm::showFactFields() {
                 unit_->setCurrentText(raw_text(unit.name));
     }
     if (load_->text().isEmpty()) load_->setText(stated("load"));
-    setLineShown(meter_, metered());
-    if (const QString above = stated("meter"); metered() && meter_->currentIndex() == 0 && !above.isEmpty()) {
-        const auto known = std::ranges::find(context_.meters, utf8_of(above), &Meter::name);
-        choose_data(*meter_, known == context_.meters.end() ? QString(new_meter_key) : raw_text(known->uuid));
-        if (known == context_.meters.end()) meter_name_->setText(above);
-    }
-    const bool fresh = metered() && meter_->currentData().toString() == new_meter_key;
-    setLineShown(meter_name_, fresh);
-    setLineShown(meter_limit_, fresh);
+    showMeterFields(meter_, metered(), stated("meter"));
+    showMeterFields(second_meter_, twiceMetered(), stated("second_meter"));
     const auto noted = std::ranges::count(reading_.runs, true, &ForeignRun::cut_off);
     setLineShown(ended_, static_cast<std::size_t>(noted) < reading_.runs.size());
     ended_->setItemText(0, noted > 0 ? tr("choose, for the runs whose notes do not say it…") : tr("choose…"));
@@ -187,16 +224,8 @@ TableFacts TableForm::facts(const ForeignRun& run) const {
     const QVariant end = ended_->currentData();
     if (run.cut_off) facts.end = RunEnd::cut_off_seen;
     else if (end.isValid() && end.toInt() != end_not_known) facts.end = static_cast<RunEnd>(end.toInt());
-    const QString meter = meter_->currentData().toString();
-    if (!metered()) return facts;
-    if (meter == new_meter_key) {
-        Meter fresh;
-        fresh.name = utf8_of(meter_name_->text().trimmed());
-        if (const auto limit = stated_in(*meter_limit_, meter_limit_range, {}); limit) fresh.limit_percent = limit.value();
-        if (!fresh.name.empty()) facts.meter = std::move(fresh);
-    } else if (const auto known = std::ranges::find(context_.meters, utf8_of(meter), &Meter::uuid); known != context_.meters.end()) {
-        facts.meter = *known;
-    }
+    if (metered()) facts.meter = meterOf(meter_);
+    if (twiceMetered()) facts.second_meter = meterOf(second_meter_);
     return facts;
 }
 
@@ -225,12 +254,8 @@ void TableForm::explainMissing() {
     for (const auto& [name, edit] : rated_edits_)
         if (const auto rated = stated_in(*edit, rated_energy_range, tr("the rated energy of %1 is not stated").arg(text_of(name))); !rated)
             explain(rated_box_, text_of(rated.error().sentence()));
-    if (metered() && meter_->currentIndex() <= 0) explain(meter_, tr("Choose the meter, or say that it is not known."));
-    if (metered() && meter_->currentData().toString() == new_meter_key) {
-        if (meter_name_->text().trimmed().isEmpty()) explain(meter_name_, tr("Give the meter a name."));
-        if (const auto limit = stated_in(*meter_limit_, meter_limit_range, tr("the error limit is not stated")); !limit)
-            explain(meter_limit_, text_of(limit.error().sentence()));
-    }
+    if (metered()) explainMeter(meter_);
+    if (twiceMetered()) explainMeter(second_meter_);
     const bool asks_end = std::ranges::any_of(reading_.runs, [](const ForeignRun& run) { return !run.cut_off; });
     if (asks_end && ended_->currentIndex() <= 0) explain(ended_, tr("Say how it ended, or that it is not known."));
 }

@@ -41,6 +41,7 @@ void fit_height(QTableWidget& table, int rows) {
 QString table_role_words(TableRole role) {
     switch (role) {
     case TableRole::power: return tr("power of the load");
+    case TableRole::second_energy: return tr("second register");
     case TableRole::display_power: return tr("power shown by the unit");
     case TableRole::unused: return tr("not used");
     default: return text_of(table_role_text(role));

@@ -92,7 +92,7 @@ struct TableReading {
     std::vector<ForeignRun> runs;               ///< as far as they can be told while questions are open
     std::optional<std::string> refusal;         ///< why the table cannot come in whatever is answered, one clause
     std::string signature;                      ///< of the head, by which answers are remembered
-    std::map<std::string, std::string> preface; ///< "unit", "rated_wh", "load", "meter": what lines above the table state
+    std::map<std::string, std::string> preface; ///< "unit", "rated_wh", "load", "meter", "second_meter": what lines above the table state
 };
 
 inline constexpr int earliest_table_year = 1980; ///< an earlier date is one that was never set, or is misread

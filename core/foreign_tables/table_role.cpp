@@ -15,9 +15,19 @@ namespace ullage {
 namespace {
 
 constexpr TableRoleEntry table_role_entries[] = {
-    {TableRole::unused, "unused"}, {TableRole::time, "time"},       {TableRole::date, "date"},        {TableRole::elapsed, "elapsed"},
-    {TableRole::gauge, "gauge"},   {TableRole::energy, "register"}, {TableRole::power, "load-power"}, {TableRole::display_power, "display-power"},
-    {TableRole::mark, "mark"},     {TableRole::remark, "remark"},   {TableRole::run, "run"},          {TableRole::unit, "unit"},
+    {TableRole::unused, "unused"},
+    {TableRole::time, "time"},
+    {TableRole::date, "date"},
+    {TableRole::elapsed, "elapsed"},
+    {TableRole::gauge, "gauge"},
+    {TableRole::energy, "register"},
+    {TableRole::second_energy, "second-register"},
+    {TableRole::power, "load-power"},
+    {TableRole::display_power, "display-power"},
+    {TableRole::mark, "mark"},
+    {TableRole::remark, "remark"},
+    {TableRole::run, "run"},
+    {TableRole::unit, "unit"},
 };
 
 using Words = std::span<const std::string_view>;
@@ -46,6 +56,8 @@ constexpr std::string_view other_heads[] = {"remaining",   "left",  "rest",     
                                             "delta",       "diff",  "difference", "delivered",   "error",   "second",  "average", "avg",
                                             "mean",        "used%", "spannung",   "strom",       "rated"};
 
+/// Of a register: that of a second meter.
+constexpr std::string_view second_heads[] = {"second", "2nd", "zweiter", "zweites", "zweite", "deuxi\u00E8me", "segundo"};
 /// Of a power: worked out from the register.
 constexpr std::string_view derived_heads[] = {"since", "seit"};
 
@@ -102,7 +114,8 @@ std::optional<TableRole> table_role_from(std::string_view text) {
 }
 
 bool holds_numbers(TableRole role) {
-    return role == TableRole::gauge || role == TableRole::energy || role == TableRole::power || role == TableRole::display_power;
+    return role == TableRole::gauge || role == TableRole::energy || role == TableRole::second_energy || role == TableRole::power ||
+           role == TableRole::display_power;
 }
 
 std::optional<std::string> known_table_unit(std::string_view word) {
@@ -132,6 +145,8 @@ HeadMeaning meaning_of_head(std::string_view title) {
     const bool of_time = quantity == LogQuantity::time;
     const bool names_time = has_any(words, time_heads), names_date = has_any(words, date_heads);
     if (has_any(words, remark_heads)) return meant(TableRole::remark, {}, title);
+    const bool second = has_any(words, second_heads) && !of_time && (quantity == LogQuantity::energy || has_any(words, energy_heads));
+    if (second) return meant(TableRole::second_energy, quantity == LogQuantity::energy ? unit : std::string(), title);
     if (has_any(words, other_heads) || (quantity == LogQuantity::power && has_any(words, derived_heads))) return meant(TableRole::unused, {}, title);
     if (quantity == LogQuantity::energy) return meant(TableRole::energy, unit, title);
     if (quantity == LogQuantity::power) return meant(has_any(words, display_heads) ? TableRole::display_power : TableRole::power, unit, title);

@@ -11,15 +11,29 @@
 namespace ullage {
 
 /// What a column of a foreign table of readings is taken for.
-enum class TableRole { unused, time, date, elapsed, gauge, energy, power, display_power, mark, remark, run, unit };
+enum class TableRole {
+    unused,
+    time,
+    date,
+    elapsed,
+    gauge,
+    energy,
+    second_energy, ///< register of a second meter
+    power,
+    display_power,
+    mark,
+    remark,
+    run,
+    unit
+};
 
 struct TableRoleEntry {
     TableRole role;
     std::string_view word; ///< for people, `--map` and remembered answers: "register"
 };
 
-/// Every role once, in the order in which they are offered: unused, time, date, elapsed, gauge, register, load-power, display-power, mark, remark,
-/// run, unit.
+/// Every role once, in the order in which they are offered: unused, time, date, elapsed, gauge, register, second-register, load-power, display-power,
+/// mark, remark, run, unit.
 [[nodiscard]] std::span<const TableRoleEntry> table_roles();
 [[nodiscard]] std::string_view table_role_text(TableRole role);
 [[nodiscard]] std::optional<TableRole> table_role_from(std::string_view text);

@@ -15,6 +15,7 @@ RunRecord record_of_table(const ForeignRun& run, const TableFacts& facts) {
     RunRecord record;
     record.unit = facts.unit;
     record.meter = facts.meter;
+    record.second_meter = facts.second_meter;
     record.run.kind = facts.kind;
     record.run.started_full = facts.started_full;
     record.run.end = facts.end.value_or(RunEnd::stopped_by_tester);

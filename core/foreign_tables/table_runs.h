@@ -12,8 +12,9 @@ namespace ullage {
 
 /// What no table says of a run, as the user states it.
 struct TableFacts {
-    Unit unit{};                  ///< by its name; as the logbook has it where it knows it
-    std::optional<Meter> meter{}; ///< absent: not known
+    Unit unit{};                         ///< by its name; as the logbook has it where it knows it
+    std::optional<Meter> meter{};        ///< absent: not known
+    std::optional<Meter> second_meter{}; ///< of the second register; absent: not known
     RunKind kind = RunKind::drain;
     std::optional<RunEnd> end{}; ///< absent: not known
     std::optional<bool> started_full{};

@@ -28,6 +28,7 @@ struct TableImportArguments {
     std::string unit;                                    ///< of runs whose table names none
     std::vector<std::string> rated_wh;                   ///< a value or "not-known", of several new units UNIT=VALUE each
     std::string meter, meter_limit, ended, started_full; ///< a value or "not-known"
+    std::string second_meter, second_meter_limit;        ///< likewise, of the column `second-register`
     std::string kind, load;
     bool preview = false;
 

@@ -50,6 +50,8 @@ void add_table_options(CLI::App& command, TableImportArguments& table) {
         ->allow_extra_args(false);
     command.add_option("--meter", table.meter, "name of the meter, or not-known");
     command.add_option("--meter-limit", table.meter_limit, "error limit of a meter that the logbook does not know, % of reading, or not-known");
+    command.add_option("--second-meter", table.second_meter, "name of the meter of the column second-register, or not-known");
+    command.add_option("--second-meter-limit", table.second_meter_limit, "its error limit where the logbook does not know it, or not-known");
     command.add_option("--ended", table.ended, "how a run ended whose table does not say: cut-off, found-off, stopped, running or not-known")
         ->check(CLI::IsMember({"cut-off", "found-off", "stopped", "running", "not-known"}));
     command.add_option("--started-full", table.started_full, "yes, no or not-known")->check(CLI::IsMember({"yes", "no", "not-known"}));

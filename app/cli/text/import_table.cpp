@@ -138,7 +138,7 @@ public:
             if (arguments_.started_full == "yes" || (arguments_.started_full.empty() && run.full)) facts.started_full = true;
             if (arguments_.started_full == "no") facts.started_full = false;
             if (Result<void> done = findUnit(run, facts); !done) return done.error();
-            if (Result<void> done = findMeter(run, facts); !done) return done.error();
+            if (Result<void> done = findMeters(run, facts); !done) return done.error();
             findEnd(run, facts);
             stated_.of_runs.push_back(std::move(facts));
         }
@@ -186,28 +186,47 @@ private:
         return std::ranges::any_of(reading_.columns, [](const TableReading::Column& column) { return column.role == TableRole::unit; });
     }
 
-    Result<void> findMeter(const ForeignRun& run, TableFacts& facts) {
-        const bool metered = std::ranges::any_of(run.readings, [](const ReadingValues& values) { return values.register_wh || values.meter_w; });
-        if (!metered || arguments_.meter == not_known) return {};
-        std::string name = arguments_.meter;
-        if (const auto above = reading_.preface.find("meter"); name.empty() && above != reading_.preface.end()) name = above->second;
+    /// A meter as the options, or a line above the table, name it: a known one, or a new one with its limit.
+    struct MeterOptions {
+        const char *name_option, *limit_option, *preface_key;
+        const std::string &name, &limit;
+    };
+
+    Result<std::optional<Meter>> namedMeter(const MeterOptions& about) {
+        if (about.name == not_known) return std::optional<Meter>();
+        std::string name = about.name;
+        if (const auto above = reading_.preface.find(about.preface_key); name.empty() && above != reading_.preface.end()) name = above->second;
         if (name.empty()) {
-            want("--meter");
-            return {};
+            want(about.name_option);
+            return std::optional<Meter>();
         }
         const Result<std::vector<Meter>> meters = logbook_.meters();
         if (!meters) return meters.error();
-        if (const auto known = std::ranges::find(meters.value(), name, &Meter::name); known != meters.value().end()) {
-            facts.meter = *known;
-            return {};
-        }
+        if (const auto known = std::ranges::find(meters.value(), name, &Meter::name); known != meters.value().end()) return std::optional(*known);
         Meter meter;
         meter.name = name;
-        if (arguments_.meter_limit.empty()) want("--meter-limit");
-        const auto limit = stated_number(arguments_.meter_limit, "--meter-limit", meter_limit_range);
+        if (about.limit.empty()) want(about.limit_option);
+        const auto limit = stated_number(about.limit, about.limit_option, meter_limit_range);
         if (!limit) return limit.error();
         meter.limit_percent = limit.value();
-        facts.meter = std::move(meter);
+        return std::optional(std::move(meter));
+    }
+
+    Result<void> findMeters(const ForeignRun& run, TableFacts& facts) {
+        const auto any = [&run](auto... values) {
+            return std::ranges::any_of(run.readings, [=](const ReadingValues& reading) { return ((reading.*values).has_value() || ...); });
+        };
+        if (any(&ReadingValues::register_wh, &ReadingValues::meter_w)) {
+            Result<std::optional<Meter>> meter = namedMeter({"--meter", "--meter-limit", "meter", arguments_.meter, arguments_.meter_limit});
+            if (!meter) return meter.error();
+            facts.meter = std::move(meter).value();
+        }
+        if (any(&ReadingValues::second_register_wh)) {
+            Result<std::optional<Meter>> meter =
+                namedMeter({"--second-meter", "--second-meter-limit", "second_meter", arguments_.second_meter, arguments_.second_meter_limit});
+            if (!meter) return meter.error();
+            facts.second_meter = std::move(meter).value();
+        }
         return {};
     }
 

@@ -83,15 +83,23 @@ void correct_by_content(const TableContent& content, TableReading::Column& colum
     } else if (column.role == TableRole::time && content.mostly(content.dates)) {
         column.role = TableRole::date;
         column.why = "its cells are dates";
-    } else if ((column.role == TableRole::power || column.role == TableRole::energy) && !content.units.empty()) {
+    } else if ((column.role == TableRole::power || column.role == TableRole::energy || column.role == TableRole::second_energy) &&
+               !content.units.empty()) {
         // `Meter` over cells such as 64 W is a power.
         const auto unit = std::ranges::max_element(content.units, {}, [](const auto& entry) { return entry.second; });
         const TableRole by_unit = role_of_unit(unit->first);
+        if (by_unit == TableRole::energy && column.role == TableRole::second_energy) return;
         if (by_unit == TableRole::power || by_unit == TableRole::energy || by_unit == TableRole::gauge) {
             if (by_unit != column.role) column.why = "its cells name " + unit->first;
             column.role = by_unit;
         }
     }
+}
+
+/// The role that a unit alone would give such a column.
+TableRole kind_of(TableRole role) {
+    if (role == TableRole::second_energy) return TableRole::energy;
+    return role == TableRole::display_power ? TableRole::power : role;
 }
 
 const TableAnswers::Column* told(const TableAnswers& answers, std::size_t index) {
@@ -216,9 +224,7 @@ void resolve_columns(const TableSheet& sheet, const TableAnswers& answers, const
             column.role = named->role;
             column.why = "as you said";
             if (!named->unit.empty()) column.unit = known_table_unit(named->unit).value_or(named->unit);
-            else if (!column.unit.empty() && holds_numbers(column.role) && role_of_unit(column.unit) != column.role &&
-                     !(column.role == TableRole::display_power && role_of_unit(column.unit) == TableRole::power))
-                column.unit.clear();
+            else if (!column.unit.empty() && holds_numbers(column.role) && role_of_unit(column.unit) != kind_of(column.role)) column.unit.clear();
         }
     }
     // Numbers for times, and no date anywhere near: they count from the start.

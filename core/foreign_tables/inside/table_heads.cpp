@@ -35,6 +35,7 @@ std::string preface_key(std::string_view key) {
     std::ranges::transform(low, low.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
     const auto has = [&low](std::string_view word) { return low.find(word) != std::string::npos; };
     if (has("rated") || has("capacity") || has("nominal") || has("nenn") || has("kapazit")) return "rated_wh";
+    if (has("second meter") || has("2nd meter") || has("zweiter z")) return "second_meter";
     if (has("meter") || has("z\u00E4hler") || has("plug")) return "meter";
     if (has("unit") || has("device") || has("ger\u00E4t") || has("station") || has("specimen")) return "unit";
     if (has("load") || has("last")) return "load";

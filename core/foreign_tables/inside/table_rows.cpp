@@ -31,7 +31,7 @@ public:
         run_ = first_of(TableRole::run);
         unit_ = first_of(TableRole::unit);
         remarks_ = block.of(TableRole::remark, section.columns);
-        for (const TableRole role : {TableRole::gauge, TableRole::energy, TableRole::power, TableRole::display_power})
+        for (const TableRole role : {TableRole::gauge, TableRole::energy, TableRole::second_energy, TableRole::power, TableRole::display_power})
             if (const auto column = first_of(role)) numbers_.push_back(*column);
         elapsed_unit_s_ = elapsedUnit();
         share_ = gaugeIsShare();
@@ -177,7 +177,7 @@ private:
             values.gauge_percent = share_ ? static_cast<double>(static_cast<long long>(percent * 1e9 + 0.5)) / 1e9 : percent;
             return true;
         }
-        const bool energy = role == TableRole::energy;
+        const bool energy = role == TableRole::energy || role == TableRole::second_energy;
         const std::string named = unit.empty() && energy ? answers_.register_unit : unit;
         if (named.empty() && energy) {
             ask_once(reading_, TableQuestion::register_unit,
@@ -195,7 +195,7 @@ private:
             problem = fmt::format("a {} below 0 is not taken; kept as a remark", energy ? "register" : "power");
             return false;
         }
-        if (energy) values.register_wh = rounded;
+        if (energy) (role == TableRole::energy ? values.register_wh : values.second_register_wh) = rounded;
         else (role == TableRole::display_power ? values.display_w : values.meter_w) = rounded;
         return true;
     }

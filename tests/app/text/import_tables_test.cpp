@@ -114,6 +114,36 @@ TEST_F(ImportTables, exported_readings_come_back_as_the_same_run) {
     }
 }
 
+TEST_F(ImportTables, the_registers_of_two_meters_come_back_each_with_its_meter) {
+    std::string text = drain_sheet();
+    for (std::size_t at = 0; (at = text.find("2027-", at)) != std::string::npos;) text.replace(at, 5, "2025-");
+    const std::string book = folder_ / "source.ullage";
+    ASSERT_EQ(run({"import", book, written("a.csv", text)}).code, exit_good);
+    std::string table = run({"export-readings", book, "--unit", "Specimen", "--run", "1", "--format", "csv"}).out;
+    // A second meter beside the first, which counts the same.
+    std::istringstream lines(table);
+    std::string doubled;
+    for (std::string line; std::getline(lines, line);) {
+        if (line.ends_with('\r')) line.pop_back();
+        const std::size_t register_at = line.find(',', line.find(',') + 1) + 1;
+        doubled +=
+            line + (doubled.empty() ? ",second_register_wh" : "," + line.substr(register_at, line.find(',', register_at) - register_at)) + '\n';
+    }
+    const std::string back = folder_ / "two.ullage";
+    const std::vector<std::string> args{
+        "import", back, written("two.csv", doubled), "--unit", "Again", "--rated-wh", "1000", "--meter", "not-known", "--ended", "stopped",
+        "--zone", "UTC"};
+    const Outcome missing = run(args);
+    EXPECT_TRUE(contains(missing.err, "answer with --second-meter")) << missing.out << missing.err;
+    std::vector<std::string> answered = args;
+    answered.insert(answered.end(), {"--second-meter", "Bench meter", "--second-meter-limit", "0.2"});
+    ASSERT_EQ(run(answered).code, exit_good);
+    const std::string exported = run({"export-sheet", back, "--unit", "Again", "--run", "1"}).out;
+    EXPECT_TRUE(contains(exported, "# second_meter: Bench meter\n")) << exported;
+    EXPECT_TRUE(contains(exported, "# second_meter_limit_percent: 0.2\n")) << exported;
+    EXPECT_TRUE(contains(exported, "second_register_wh")) << exported;
+}
+
 TEST_F(ImportTables, columns_are_named_by_number_letter_or_title) {
     for (const char* column : {"4=register", "D=register", "energy total Wh=register"}) {
         const Outcome outcome =

@@ -127,6 +127,28 @@ TEST_F(TablesTest, what_is_missing_is_explained_in_place_and_nothing_comes_in) {
     EXPECT_EQ(record.readings.back().values.register_wh, 12620.0);
 }
 
+TEST_F(TablesTest, a_second_register_asks_for_its_meter) {
+    drop({write("two.csv", "time,gauge %,meter Wh,second meter kWh\n2025-05-14 18:00,100,500,0.1\n2025-05-14 20:00,80,700,0.302\n")});
+    ASSERT_NE(form(), nullptr) << message().toStdString();
+    type_unit("Osk 1200");
+    find<QLineEdit>("tableRated1Edit")->setText("1200");
+    choose_in("tableMeterCombo", "not known");
+    choose_in("tableEndedCombo", "stopped by tester");
+    submit();
+    ASSERT_NE(form(), nullptr);
+    EXPECT_FALSE(words("tableSecondMeterErrorLabel").isEmpty());
+    choose_in("tableSecondMeterCombo", "a new meter");
+    type("tableSecondMeterNameEdit", "Bench meter");
+    type("tableSecondMeterLimitEdit", "0.2");
+    submit();
+    ASSERT_EQ(document.runs().size(), 1u);
+    const RunRecord& record = *document.runs().front();
+    ASSERT_TRUE(record.second_meter.has_value());
+    EXPECT_EQ(record.second_meter->limit_percent, 0.2);
+    EXPECT_EQ(record.readings.back().values.second_register_wh, 302.0);
+    EXPECT_FALSE(record.meter.has_value());
+}
+
 TEST_F(TablesTest, answers_are_remembered_for_a_table_with_the_same_head) {
     open_file("twice.csv");
     ASSERT_NE(form(), nullptr);

@@ -52,6 +52,18 @@ TEST(OpenTables, the_day_of_times_without_a_date_is_asked_for) {
     EXPECT_EQ(reading_lines(understood_text(text, answers).runs.at(0)).back(), "2025-05-15T00:30+02:00 80 %");
 }
 
+TEST(OpenTables, the_register_of_a_second_meter_is_told_from_the_first_by_its_head_or_by_an_answer) {
+    const std::string rows = "2025-05-14 18:00,100,500,0.1\n2025-05-14 20:00,80,700,0.302\n";
+    const Lines both{"2025-05-14T18:00+02:00 100 % 500 Wh second 100 Wh", "2025-05-14T20:00+02:00 80 % 700 Wh second 302 Wh"};
+    const TableReading named = understood_text("time,gauge %,meter Wh,second meter kWh\n" + rows);
+    EXPECT_EQ(asked(named), Questions());
+    EXPECT_EQ(reading_lines(named.runs.at(0)), both);
+    EXPECT_EQ(asked(understood_text("time,gauge %,plug Wh,bench meter kWh\n" + rows)), Questions{TableQuestion::columns}) << "never guessed";
+    TableAnswers answers;
+    answers.columns = {{3, TableRole::second_energy, {}}};
+    EXPECT_EQ(reading_lines(understood_text("time,gauge %,plug Wh,bench meter kWh\n" + rows, answers).runs.at(0)), both);
+}
+
 TEST(OpenTables, two_columns_of_one_role_are_asked_for_and_naming_one_settles_it) {
     EXPECT_EQ(asked(understood("twice.csv")), Questions{TableQuestion::columns});
     TableAnswers answers;

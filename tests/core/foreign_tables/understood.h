@@ -43,6 +43,7 @@ inline std::string reading_line(const ReadingValues& values) {
     };
     add(values.gauge_percent, " ", " %");
     add(values.register_wh, " ", " Wh");
+    add(values.second_register_wh, " second ", " Wh");
     add(values.meter_w, " ", " W");
     add(values.display_w, " shown ", " W");
     if (values.mark) text += " " + std::string(mark_text(*values.mark));
