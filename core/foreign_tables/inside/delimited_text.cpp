@@ -141,7 +141,8 @@ private:
     char stops_[3] = {',', '\n', '\r'};
 };
 
-/// Of the rows that hold more than one cell, how many have the commonest number of cells; 0 for one that parts nothing.
+/// Of the rows that hold more than one cell, how many have the commonest number of cells; 0 for one that parts nothing. Tabs, semicolons and bars
+/// stand in no number, so that all rows that they part count: empty cells at the end of a row may be left out.
 std::size_t rows_alike(std::string_view text, char delimiter) {
     CellCutter cutter(text, delimiter);
     std::string cell;
@@ -155,8 +156,9 @@ std::size_t rows_alike(std::string_view text, char delimiter) {
         cells = 0;
         ++rows;
     }
+    const bool ragged = delimiter == '\t' || delimiter == ';' || delimiter == '|';
     std::size_t most = 0;
-    for (const auto& [width, count] : widths) most = std::max(most, count);
+    for (const auto& [width, count] : widths) most = ragged ? most + count : std::max(most, count);
     return most;
 }
 

@@ -4,6 +4,7 @@
 
 #include "charts/line_chart.h"
 #include "dialogs/table_form.h"
+#include "foreign_tables/table_book.h"
 #include "formats/sheets/run_sheet.h"
 #include "support/source_dir.h"
 
@@ -14,6 +15,8 @@
 #include <QMimeData>
 #include <QTableWidget>
 #include <QUndoStack>
+
+#include <algorithm>
 
 namespace ullage {
 
@@ -201,6 +204,67 @@ TEST_F(TablesTest, cells_of_the_clipboard_are_pasted) {
     trigger("pasteTableAction");
     EXPECT_EQ(form(), nullptr);
     EXPECT_TRUE(message().contains("The clipboard holds no table"));
+}
+
+/// A table as a spreadsheet hands it over: cells with tabs between, rows with line ends.
+QString cells_of(const QString& path) {
+    QFile file(path);
+    EXPECT_TRUE(file.open(QFile::ReadOnly));
+    const QByteArray bytes = file.readAll();
+    const auto book = read_table_book({bytes.constData(), static_cast<std::size_t>(bytes.size())}, "table");
+    QString text;
+    for (const auto& row : book.value().sheets.front().rows) {
+        QStringList cells;
+        for (const GridCell& cell : row) cells << QString::fromStdString(cell.text);
+        text += cells.join(QLatin1Char('\t')) + QLatin1Char('\n');
+    }
+    return text;
+}
+
+TEST_F(TablesTest, five_tables_of_five_people_come_in_by_file_and_by_paste_with_the_figures_worked_out_by_hand) {
+    // Readings of each run, and what came out of it between the first and the last of them: read off the tables.
+    struct People {
+        const char* file;
+        std::vector<std::pair<std::size_t, double>> runs;
+    };
+    const std::vector<People> tables{{"kitchen.csv", {{6, 13365 - 12310}}},
+                                     {"side-by-side.xlsx", {{5, 514}, {4, 985 - 514}}},
+                                     {"weekend.ods", {{3, 905}, {3, 2131 - 905}}},
+                                     {"shared-page.html", {{5, 1120}}},
+                                     {"garage.txt", {{2, 371}, {2, 505 - 402}, {5, 632 - 118 + 1224}}}};
+    for (const auto& [name, runs] : tables)
+        for (const bool pasted : {false, true}) {
+            SCOPED_TRACE(std::string(name) + (pasted ? " pasted" : " from its file"));
+            new_logbook((std::string(name) + (pasted ? "-p.ullage" : "-f.ullage")).c_str());
+            if (pasted) {
+                QApplication::clipboard()->setText(cells_of(corpus(name)));
+                trigger("pasteTableAction");
+            } else {
+                open_file(name);
+            }
+            ASSERT_NE(form(), nullptr) << message().toStdString();
+            if (auto* unit = find<QComboBox>("tableUnitCombo"); unit->isVisible() && unit->currentText().isEmpty()) type_unit("Lark 300");
+            for (QLineEdit* rated : form()->findChildren<QLineEdit*>())
+                if (rated->objectName().startsWith(QLatin1String("tableRated")) && rated->text().isEmpty()) rated->setText("not known");
+            choose_in("tableMeterCombo", "not known");
+            if (find<QComboBox>("tableEndedCombo")->isVisible()) choose_in("tableEndedCombo", "stopped by tester");
+            submit();
+            ASSERT_EQ(form(), nullptr) << words("questionsLabel").toStdString() << words("foundLabel").toStdString();
+            ASSERT_EQ(document.runs().size(), runs.size());
+            std::vector<std::pair<std::size_t, double>> found;
+            for (const RunRecord* record : document.runs()) {
+                const auto delivered = document.analysis(record->run.uuid).energy.delivered_wh;
+                found.emplace_back(record->readings.size(), delivered.value.value_or(0));
+            }
+            auto wanted = runs;
+            std::ranges::sort(found);
+            std::ranges::sort(wanted);
+            for (std::size_t i = 0; i < wanted.size(); ++i) {
+                EXPECT_EQ(found[i].first, wanted[i].first);
+                // Of the meter that was reset what the register held: more may have come before the reset.
+                EXPECT_NEAR(found[i].second, wanted[i].second, 1e-6) << "run " << i;
+            }
+        }
 }
 
 TEST_F(TablesTest, a_dropped_table_opens_its_form_also_over_a_run_while_a_log_does_not) {
