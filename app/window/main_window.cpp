@@ -10,6 +10,7 @@
 #include "style/enter_presses.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/wheel_scrolls.h"
 #include "style/words.h"
 #include "window/bench_controller.h"
 #include "window/comparison_controller.h"
@@ -64,6 +65,7 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     new EnterPresses(this);
+    new WheelScrolls(this);
     build();
     const Workplace here{*this, document, settings, prompts, *messages_, *pages_};
     files_ = new FileController(here);

@@ -15,6 +15,7 @@
 #include <QMimeData>
 #include <QTableWidget>
 #include <QUndoStack>
+#include <QWheelEvent>
 
 #include <algorithm>
 
@@ -150,6 +151,18 @@ TEST_F(TablesTest, a_second_register_asks_for_its_meter) {
     EXPECT_EQ(record.second_meter->limit_percent, 0.2);
     EXPECT_EQ(record.readings.back().values.second_register_wh, 302.0);
     EXPECT_FALSE(record.meter.has_value());
+}
+
+TEST_F(TablesTest, the_wheel_changes_no_choice_of_a_form_and_goes_on_to_what_scrolls) {
+    open_file("kitchen.csv");
+    ASSERT_NE(form(), nullptr);
+    auto* meter = find<QComboBox>("tableMeterCombo");
+    meter->setFocus();
+    const QPointF at = meter->rect().center();
+    QWheelEvent wheel(at, meter->mapToGlobal(at), {}, {0, -240}, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+    QApplication::sendEvent(meter, &wheel);
+    EXPECT_EQ(meter->currentIndex(), 0);
+    EXPECT_FALSE(wheel.isAccepted());
 }
 
 TEST_F(TablesTest, answers_are_remembered_for_a_table_with_the_same_head) {
