@@ -21,10 +21,11 @@ constexpr std::size_t least_loss_points = 6;
 constexpr double least_steps = 15;
 constexpr double most_residual_ratio = 1.7;
 constexpr double least_bulge_pt = 0.5;
-constexpr double bulge_factor = 3;    ///< standard uncertainties
-constexpr double least_sag_pt = 1.5;  ///< what a gauge may sag under load unseen
-constexpr double sag_factor = 2;      ///< stricter: it biases both, and a refusal costs little
-constexpr double end_within_pt = 1.5; ///< and half a step: a linear gauge shows 100 % at the start and 0 % at the cut-off
+constexpr double bulge_factor = 3;             ///< standard uncertainties
+constexpr double recoveries_h[] = {0.5, 2, 6}; ///< time constants of a gauge that recovers after a load
+constexpr double least_sag_pt = 2.5;           ///< what a gauge may follow the load by, unseen
+constexpr double sag_factor = 2;               ///< stricter: it biases both, and a refusal costs little
+constexpr double end_within_pt = 1.5;          ///< and half a step: a linear gauge shows 100 % at the start and 0 % at the cut-off
 constexpr auto prefix = "if the gauge is linear in stored energy";
 
 /// alpha, beta and what belongs to them.
@@ -121,10 +122,9 @@ std::vector<double> bulge_column(const DrainSeries& series, const Coefficients& 
     return column;
 }
 
-/// The mean load of the hours before (time constant 2 h) less the load before each reading, scaled to a span of 1: what a gauge that sags under load
-/// and recovers after it would follow.
-std::vector<double> recovery_column(const DrainSeries& series) {
-    constexpr double fades_h = 2;
+/// The mean load of the hours before (time constant `fades_h`) less the load before each reading, scaled to a span of 1: what a gauge that sags under
+/// load and recovers after it would follow.
+std::vector<double> recovery_column(const DrainSeries& series, double fades_h) {
     std::vector<double> column(series.size());
     double before_w = 0;
     for (std::size_t i = 1; i < series.size(); ++i) {
@@ -140,6 +140,24 @@ std::vector<double> recovery_column(const DrainSeries& series) {
     }
     const auto [low, high] = std::ranges::minmax(column);
     for (double& watts : column) watts = high > low ? watts / (high - low) : 0;
+    return column;
+}
+
+/// 1 behind a reading before which the load was lower by a fifth of its range than before that, fading with time constant `fades_h`: what a gauge
+/// that rises once a load goes would add.
+std::vector<double> rebound_column(const DrainSeries& series, double fades_h) {
+    std::vector<double> loads(series.size()), column(series.size());
+    for (std::size_t i = 1; i < series.size(); ++i) {
+        const double hours = series.on_hours[i] - series.on_hours[i - 1];
+        loads[i] = hours > 0 ? (series.delivered_wh[i] - series.delivered_wh[i - 1]) / hours : loads[i - 1];
+    }
+    if (series.size() < 2) return column;
+    loads[0] = loads[1];
+    const auto [low, high] = std::ranges::minmax(loads);
+    for (std::size_t i = 1; i < series.size(); ++i) {
+        const double hours = series.on_hours[i] - series.on_hours[i - 1];
+        column[i] = loads[i - 1] - loads[i] > (high - low) / 5 ? 1 : column[i - 1] * std::exp(-hours / fades_h);
+    }
     return column;
 }
 
@@ -176,23 +194,31 @@ std::string not_from_full_to_empty(const EnergyAnalysis& energy, const Coefficie
 /// What speaks against taking the fit's values at their word, and what a gauge that is not quite linear would change.
 void judge_shape(const EnergyAnalysis& energy, const DrainSeries& series, const Coefficients& best, double c_per_w, double step_pt, double doubt_h,
                  LossFit& fit) {
-    const std::vector<double> recovery = recovery_column(series);
-    const auto sag = further_term(series, best, c_per_w, step_pt, recovery);
-    if (sag && sag->is_there(sag_factor)) fit.doubt = "the gauge follows the load by about " + points_text(std::abs(sag->value_pt));
-    else fit.doubt = not_from_full_to_empty(energy, best, c_per_w, step_pt);
-    const double sag_pt = std::max(least_sag_pt, sag ? std::abs(sag->value_pt) + sag->u_pt : 0);
-    const Result<Coefficients> others[] = {
-        fit_without(series, bulge_column(series, best, c_per_w), charge_for_energy_pt, c_per_w, step_pt, doubt_h),
-        fit_without(series, recovery, sag_pt, c_per_w, step_pt, doubt_h),
+    fit.doubt = not_from_full_to_empty(energy, best, c_per_w, step_pt);
+    // How fast a gauge recovers is its own affair: the one that would change the most counts.
+    double sag_draw_w = 0, sag_energy_wh = 0;
+    const auto counts = [&](const Result<Coefficients>& other, double& draw_w, double& energy_wh) {
+        if (!other || other.value().beta <= 0) return false;
+        draw_w = std::max(draw_w, std::abs(other.value().draw_w() - best.draw_w()));
+        energy_wh = std::max(energy_wh, std::abs(other.value().energy_wh() - best.energy_wh()));
+        return true;
     };
-    for (const Result<Coefficients>& other : others) {
-        if (!other || other.value().beta <= 0) {
-            fit.doubt = "a gauge that is not quite linear would change it beyond measure";
-            return;
-        }
-        fit.shape_draw_w = std::hypot(fit.shape_draw_w, other.value().draw_w() - best.draw_w());
-        fit.shape_energy_wh = std::hypot(fit.shape_energy_wh, other.value().energy_wh() - best.energy_wh());
+    bool sound = counts(fit_without(series, bulge_column(series, best, c_per_w), charge_for_energy_pt, c_per_w, step_pt, doubt_h), fit.shape_draw_w,
+                        fit.shape_energy_wh);
+    std::vector<std::vector<double>> recoveries;
+    for (const double fades_h : recoveries_h) {
+        recoveries.push_back(recovery_column(series, fades_h));
+        recoveries.push_back(rebound_column(series, fades_h));
     }
+    for (const std::vector<double>& recovery : recoveries) {
+        const auto sag = further_term(series, best, c_per_w, step_pt, recovery);
+        if (sag && sag->is_there(sag_factor)) fit.doubt = "the gauge follows the load by about " + points_text(std::abs(sag->value_pt));
+        const double sag_pt = std::max(least_sag_pt, sag ? std::abs(sag->value_pt) + sag->u_pt : 0);
+        sound = counts(fit_without(series, recovery, sag_pt, c_per_w, step_pt, doubt_h), sag_draw_w, sag_energy_wh) && sound;
+    }
+    if (!sound) fit.doubt = "a gauge that is not quite linear would change it beyond measure";
+    fit.shape_draw_w = std::hypot(fit.shape_draw_w, sag_draw_w);
+    fit.shape_energy_wh = std::hypot(fit.shape_energy_wh, sag_energy_wh);
 }
 
 LossFit refused(LossFit fit, const std::string& reason) {
