@@ -33,8 +33,8 @@ BudgetLine line_of(std::string source, std::string shape, std::string correlatio
 
 constexpr const char* of_one_meter = "common to all readings of this meter";
 
-std::string name_of(const RunRecord& record, MeterOfRun which) {
-    const Meter* meter = meter_of(record, which);
+std::string name_of(const RunRecord& record, const MeterPart& part) {
+    const Meter* meter = meter_of(record, part);
     return meter == nullptr ? "a meter that is not stated" : meter->name;
 }
 
@@ -46,10 +46,11 @@ struct GainDoubt {
 };
 
 std::string why_no_limit(const RunRecord& record, const MeterPart& part) {
-    if (meter_of(record, part.meter) != nullptr) {
-        const std::string owner = part.meter == MeterOfRun::second ? "meter " + record.second_meter->name : "the meter";
+    if (const Meter* meter = meter_of(record, part)) {
+        const std::string owner = part.meter == MeterOfRun::first ? "the meter" : "meter " + meter->name;
         return "no interval: the error limit of " + owner + " is not stated";
     }
+    if (part.meter == MeterOfRun::other) return "no interval: the log of a meter that is not stated stands in, so its error limit is not known";
     if (!record.meter && !record.second_meter) return "no interval: no meter is stated, so its error limit is not known";
     return "no interval: another meter took over and is not stated, so its error limit is not known; name it as the second meter of the run";
 }
@@ -60,8 +61,8 @@ GainDoubt add_gains(const RunRecord& record, const RegisterTrack& track, double 
     double bounding_square = 0;
     for (const MeterPart& part : track.meters) {
         const double wh = std::abs(scale * part.delivered_wh), limit_wh = std::abs(scale * part.limit_wh), u_wh = std::abs(scale * part.u_wh);
-        if (!part.is_stated || (meter_of(record, part.meter) == nullptr && track.meters.size() == 1)) doubt.not_stated = why_no_limit(record, part);
-        const std::string of = track.meters.size() > 1 ? " of " + name_of(record, part.meter) : "";
+        if (!part.is_stated || (meter_of(record, part) == nullptr && track.meters.size() == 1)) doubt.not_stated = why_no_limit(record, part);
+        const std::string of = track.meters.size() > 1 ? " of " + name_of(record, part) : "";
         if (limit_wh > 0) {
             const double percent = 100 * limit_wh / wh;
             budget.lines.push_back(line_of("meter gain" + of + ", limit ±" + exact_text(std::round(percent * 1e6) / 1e6) + " %", "rectangular",
@@ -131,6 +132,14 @@ void add_moments(const LogUse& log, Budget& budget) {
                                    "independent", 1, std::hypot(log.u_wh.front(), log.u_wh.back()), "Wh"));
 }
 
+/// The ends of each stretch over which the log of another meter stood in.
+void add_taken_over(const LogUse& log, Budget& budget) {
+    for (const TakenOver& taken : log.taken_over)
+        budget.lines.push_back(line_of("log of " + (taken.name.empty() ? "another meter" : taken.name) + " standing in for " +
+                                           duration_text(hours_between(taken.from_ms, taken.to_ms)) + ", its ends against both clocks",
+                                       "normal", "independent", 1, taken.u_wh, "Wh"));
+}
+
 /// Sums of the lines, their shares, and the effective degrees of freedom.
 void add_up(Budget& budget) {
     double variance = 0, independent_variance = 0;
@@ -191,6 +200,7 @@ Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double
     if (track.log && track.log->integrated) add_integration(*track.log, budget);
     else add_register_step(record, track, budget);
     if (track.log) add_moments(*track.log, budget);
+    if (track.log) add_taken_over(*track.log, budget);
     add_short_gaps(track, budget);
     add_up(budget);
     if (track.meters.empty() || !doubt.not_stated.empty()) {

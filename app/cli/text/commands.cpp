@@ -67,12 +67,16 @@ void add_import(CLI::App& command, ImportArguments& arguments) {
 }
 
 void add_import_trace(CLI::App& command, ImportTraceArguments& arguments) {
-    command.add_option("FILE", arguments.file, "log file: rows of text with a time and a register or power")->required();
+    command.add_option("FILE", arguments.file, "log file: rows of text with a time and a register, a power or the gauge of the unit")->required();
     command.add_option("--logbook", arguments.logbook, "logbook file")->required();
     command.add_option("--unit", arguments.unit, "name of the unit");
     command.add_option("--run", arguments.run, "number of the run")->required()->check(above_zero());
-    command.add_option("--meter", arguments.meter, "meter that wrote the log; that of the run where not given");
-    command.add_option("--map", arguments.map, "columns, counted from 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A")
+    command.add_option("--meter", arguments.meter,
+                       "meter that wrote the log; that of the run where not given; another than the run's is compared with it");
+    command
+        .add_option("--map", arguments.map,
+                    "columns, counted from 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A of a meter; gauge=7,output=8:W "
+                    "of the unit itself")
         ->delimiter(',');
     command.add_option("--date-order", arguments.date_order, "day-first, month-first or year-first")
         ->check(CLI::IsMember({"day-first", "month-first", "year-first"}));

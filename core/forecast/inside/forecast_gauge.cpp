@@ -22,8 +22,16 @@ struct Shown {
     double percent = 0;
 };
 
-std::vector<Shown> shown_in(const RunRecord& record) {
+/// What was noted, or what a log showed from step to step: then the moment of the last step is known to the sample.
+std::vector<Shown> shown_in(const RunRecord& record, const EnergyAnalysis& energy) {
     std::vector<Shown> all;
+    if (energy.gauge_log && energy.gauge_log->used) {
+        for (const PairedPoint& point : energy.shown)
+            if (point.reading == no_reading) all.push_back({point.time_ms, point.gauge_percent});
+        if (!all.empty() && all.back().time_ms < record.gauge_log->last_ms && record.gauge_log->last_percent == all.back().percent)
+            all.push_back({record.gauge_log->last_ms, record.gauge_log->last_percent});
+        if (!all.empty()) return all;
+    }
     for (const Reading& reading : record.readings)
         if (!reading.withdrawn && reading.values.gauge_percent) all.push_back({reading.values.time_ms, *reading.values.gauge_percent});
     return all;
@@ -54,8 +62,9 @@ void narrow(const std::vector<Shown>& all, GaugeSpeed& speed) {
 
 } // namespace
 
-Result<GaugeSpeed> gauge_speed(const RunRecord& record, const std::vector<TrendPoint>& points, const FutureLoads& loads, bool has_register) {
-    const std::vector<Shown> all = shown_in(record);
+Result<GaugeSpeed> gauge_speed(const RunRecord& record, const EnergyAnalysis& energy, const std::vector<TrendPoint>& points, const FutureLoads& loads,
+                               bool has_register) {
+    const std::vector<Shown> all = shown_in(record, energy);
     if (all.empty()) return Error{Failure::bad_input, "the gauge has not been read yet", {}, {}};
     if (points.size() < 2) return Error{Failure::bad_input, "the gauge has not been read twice with the register yet", {}, {}};
     const double step_pt = record.unit.gauge_step_percent;
