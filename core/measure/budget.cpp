@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numeric>
 #include <string>
 #include <utility>
 
@@ -79,6 +80,12 @@ GainDoubt add_gains(const RunRecord& record, const RegisterTrack& track, double 
         bounding_square += bounding_wh * bounding_wh;
     }
     budget.gain_half_width_wh = std::sqrt(bounding_square);
+    // Nobody knows that two meters err apart where one stands in for the other: their limits add up, so that no gap narrows an interval.
+    if (track.log && !track.log->taken_over.empty() && doubt.rectangles_wh.size() > 1) {
+        const double sum_wh = std::accumulate(doubt.rectangles_wh.begin(), doubt.rectangles_wh.end(), 0.0);
+        doubt.rectangles_wh = {sum_wh};
+        budget.gain_half_width_wh = std::max(budget.gain_half_width_wh, sum_wh);
+    }
     return doubt;
 }
 

@@ -2,6 +2,7 @@
 #include "run_analysis/run_analysis.h"
 
 #include "base/number.h"
+#include "meters_in_series/meters_in_series.h"
 #include "numerics/distributions.h"
 
 #include <algorithm>
@@ -42,6 +43,9 @@ void add_line(const GaugeAnalysis& gauge, std::vector<Quantity>& quantities) {
 RunAnalysis analyse_run(const RunRecord& record, const MeasureOptions& options) {
     RunAnalysis analysis;
     analysis.energy = analyse_energy(record, options);
+    if (!record.other_logs.empty())
+        for (const MetersInSeries& pair : meters_in_series({&record}, options))
+            for (const SeriesLoad& load : pair.loads) analysis.energy.log_sentence += ' ' + load.sentence;
     analysis.gauge = analyse_gauge(record, analysis.energy, options);
     const EnergyAnalysis& energy = analysis.energy;
     analysis.quantities = {energy.delivered_wh,    energy.duration_h,         energy.mean_load_w,

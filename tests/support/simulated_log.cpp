@@ -8,7 +8,7 @@ namespace ullage::test {
 
 std::vector<TraceSample> simulated_log(const RunSetup& setup, const SimulatedRun& run, const LogSetup& log, std::uint64_t seed) {
     const Discharge discharge(run.truth.physics, setup.load, setup.start_depth * run.truth.physics.battery_wh);
-    const double gain = 1 + run.truth.gain_error_percent / 100;
+    const double gain = 1 + log.gain_error_percent.value_or(run.truth.gain_error_percent) / 100;
     const double correction = setup.meter ? setup.meter->meter.correction : 1;
     const double end_h = std::min(discharge.end_hours(), run.truth.output_on_h);
     Random random(seed);
@@ -41,7 +41,7 @@ std::vector<TraceSample> simulated_gauge_log(const RunSetup& setup, const Simula
     Random random(seed);
     std::vector<TraceSample> samples;
     long dropped = 0;
-    for (double s = random.uniform(0, log.interval_s) - 60; s <= end_h * 3600 + 60; s += log.interval_s) {
+    for (double s = random.uniform(0, log.interval_s) - 60; s <= end_h * 3600 + log.after_s; s += log.interval_s) {
         const double hours = s / 3600;
         if (std::ranges::any_of(log.gaps_h, [hours](const auto& gap) { return hours > gap.first && hours < gap.second; })) continue;
         TraceSample sample;

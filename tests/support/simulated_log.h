@@ -21,6 +21,7 @@ struct LogSetup {
     double behind_s = 0;                           ///< the clock of the log
     std::vector<std::pair<double, double>> gaps_h; ///< without rows, hours since the start
     std::vector<double> zeroed_h;                  ///< the register is set to 0, hours since the start
+    std::optional<double> gain_error_percent{};    ///< of another meter than the run's
 };
 
 /// The samples of the log. Before the start and after the cut-off no power flows. The meter's gain error is that of the run.
@@ -29,6 +30,7 @@ struct LogSetup {
 /// The log that a unit writes of its own gauge, and of its output power.
 struct GaugeLogSetup {
     double interval_s = 30;
+    double after_s = 60;        ///< beyond the end of the run, when its gauge stands still
     double behind_s = 0;        ///< its clock
     double drop_outs = 0;       ///< share of the rows in which the gauge is 0, 255 or blank, in turn
     double flicker_pt = 0;      ///< noise of the gauge before it is rounded, standard deviation

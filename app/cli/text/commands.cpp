@@ -184,7 +184,9 @@ void add_readings(CLI::App& command, ReadingsArguments& arguments) {
     command.add_option("LOGBOOK", arguments.logbook, runs_help)->required();
     command.add_option("--unit", arguments.unit, "only runs of this unit");
     command.add_option("--run", arguments.run, "only this run of the unit")->check(above_zero());
-    command.add_flag("--intervals", arguments.intervals, "the intervals between readings instead of the readings");
+    CLI::Option* intervals = command.add_flag("--intervals", arguments.intervals, "the intervals between readings instead of the readings");
+    command.add_flag("--gauge-steps", arguments.gauge_steps, "the steps of the gauge by its log, each timed to the sample, instead of the readings")
+        ->excludes(intervals);
     add_output(command, arguments.output);
 }
 

@@ -16,6 +16,8 @@ constexpr double u_each_point = 0.0025;
 constexpr double moment_doubt_h = 1.0 / 120; ///< half a minute either way
 constexpr double longest_step_h = 24.0 * 366;
 constexpr double two_sided = 1.96;
+constexpr std::size_t looked_at_steps = 12; ///< of a log
+constexpr double like_a_step = 1.1;         ///< so much faster or slower than the last ones
 
 struct Shown {
     UtcMs time_ms = 0;
@@ -60,6 +62,24 @@ void narrow(const std::vector<Shown>& all, GaugeSpeed& speed) {
     speed.least_above_edge_pt = std::clamp(least - doubt_pt, 0.0, 0.9 * speed.most_above_edge_pt);
 }
 
+/// A load that cycles within what one value lasts shows in how long the last values lasted: the next may last as long as any of them.
+void allow_for_steps(const std::vector<Shown>& all, GaugeSpeed& speed) {
+    std::optional<Shown> later;
+    std::size_t steps = 0;
+    for (std::size_t i = all.size(); i-- > 1 && steps < looked_at_steps;) {
+        const double fall_pt = all[i - 1].percent - all[i].percent;
+        if (fall_pt <= 0) continue;
+        ++steps;
+        const Shown here = all[i];
+        if (later && later->time_ms > here.time_ms && here.percent > later->percent) {
+            const double pt_per_h = (here.percent - later->percent) / hours_between(here.time_ms, later->time_ms);
+            speed.lower_pt_per_h = std::min(speed.lower_pt_per_h, pt_per_h / like_a_step);
+            speed.upper_pt_per_h = std::max(speed.upper_pt_per_h, pt_per_h * like_a_step);
+        }
+        later = here;
+    }
+}
+
 } // namespace
 
 Result<GaugeSpeed> gauge_speed(const RunRecord& record, const EnergyAnalysis& energy, const std::vector<TrendPoint>& points, const FutureLoads& loads,
@@ -98,6 +118,7 @@ Result<GaugeSpeed> gauge_speed(const RunRecord& record, const EnergyAnalysis& en
     const double lower_load = spread.lower / spread.middle / more, upper_load = spread.upper / spread.middle * more;
     speed.lower_pt_per_h = spread.middle * std::max(0.05, 1 - std::hypot(two_sided * u, 1 - lower_load));
     speed.upper_pt_per_h = spread.middle * (1 + std::hypot(two_sided * u, upper_load - 1));
+    if (energy.gauge_log && energy.gauge_log->used) allow_for_steps(all, speed);
     narrow(all, speed);
     return speed;
 }

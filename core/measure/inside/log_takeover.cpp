@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/inside/log_takeover.h"
 
+#include "measure/logged_energy.h"
 #include "model/meter_gain.h"
 
 #include <algorithm>
@@ -10,7 +11,6 @@
 namespace ullage {
 namespace {
 
-constexpr double least_clocks_apart_s = 30;
 constexpr auto slack_ms = static_cast<UtcMs>(complete_within_h * ms_per_hour);
 
 struct OtherLog {
@@ -113,10 +113,6 @@ RunRecord by_other_log(const RunRecord& record, std::size_t log) {
         if (reading.values.mark == MarkKind::meter_zeroed || reading.values.mark == MarkKind::meter_swapped) reading.values.mark.reset();
     }
     return theirs;
-}
-
-double clocks_apart_s(double first_offset_u_s, double second_offset_u_s) {
-    return std::max(least_clocks_apart_s, std::sqrt(3.0) * std::hypot(first_offset_u_s, second_offset_u_s));
 }
 
 void add_part(const MeterPart& part, std::vector<MeterPart>& parts) {

@@ -17,9 +17,6 @@ void take_over_gaps(const RunRecord& record, const RunScan& scan, const MeasureO
 /// The run as the log of another of its meters alone saw it: without registers and marks of registers.
 [[nodiscard]] RunRecord by_other_log(const RunRecord& record, std::size_t log);
 
-/// Half-width of what two clocks that were set by the same notes may be apart, s; at least half a minute, as each was set by hand.
-[[nodiscard]] double clocks_apart_s(double first_offset_u_s, double second_offset_u_s);
-
 /// Adds what a meter measured to what it measured before.
 void add_part(const MeterPart& part, std::vector<MeterPart>& parts);
 

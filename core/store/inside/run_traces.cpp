@@ -109,9 +109,13 @@ bool RunTraces::fill(SQLite::Database& database, std::int64_t run_id, RunRecord&
     }
     record.trace = known.trace;
     record.gauge_log = known.gauge;
-    if (known.others.empty()) return true;
+    // The log of another meter alone stands beside the registers noted by hand.
+    std::vector<RunTrace> others = known.others;
+    if (known.trace && known.trace->meter_uuid && record.run.meter_uuid && known.trace->meter_uuid != record.run.meter_uuid)
+        others.insert(others.begin(), *known.trace);
+    if (others.empty()) return true;
     const std::map<std::int64_t, Meter> meters = all_meters(database);
-    for (const RunTrace& trace : known.others) {
+    for (const RunTrace& trace : others) {
         const auto meter = trace.meter_uuid ? meter_id(database, *trace.meter_uuid) : std::nullopt;
         record.other_logs.push_back({meter ? std::optional(meters.at(*meter)) : std::nullopt, trace});
     }
