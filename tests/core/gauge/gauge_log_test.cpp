@@ -111,6 +111,20 @@ TEST(GaugeLog, gives_a_narrower_gauge_error_than_the_hand_readings_and_covers_th
     EXPECT_LT(width / static_cast<double>(points), 0.7 * hand_width / static_cast<double>(hand_points));
 }
 
+TEST(GaugeLog, the_own_draw_found_with_it_covers_the_true_one_though_the_clocks_differ) {
+    long told = 0, covered = 0;
+    for (const auto& [name, load] : varying_loads())
+        for (int seed = 1; seed <= 50; ++seed) {
+            const LoggedDrain drain = logged_drain(load, seed, {}, seed % 2 == 0 ? 30 : -30);
+            const Quantity draw = analyse_gauge(drain.run.record, analyse_energy(drain.run.record)).own_draw_w;
+            if (draw.kind != Kind::projected || !draw.lower) continue;
+            ++told;
+            covered += drain.run.truth.no_load_draw_w >= *draw.lower && drain.run.truth.no_load_draw_w <= *draw.upper;
+        }
+    EXPECT_GE(told, 75) << "a log tells it where three notes cannot";
+    EXPECT_GE(covered * 100, told * 93) << covered << " of " << told;
+}
+
 TEST(GaugeLog, times_a_stuck_gauge_that_three_notes_cannot_show) {
     GaugeLaw law;
     law.sticks = {{71, 8, 3}};
