@@ -63,7 +63,7 @@ public:
             if (has_band) series.band[place] = series.band[drawn[place]];
             const std::size_t at = stands_for_[drawn[place]];
             if (at == no_reading) {
-                series.notes.push_back(tr("last sample of the log"));
+                series.notes.push_back(tr("by the log"));
                 readings.push_back({});
                 continue;
             }
@@ -133,6 +133,20 @@ ChartSeries gauge_implied_series(Builder& builder, const RunRecord& record, doub
         if (!first_percent) first_percent = reading.values.gauge_percent;
         builder.add(series, builder.on_hours(reading.values.time_ms), sign * rated_wh * (*first_percent - *reading.values.gauge_percent) / 100.0, i);
     }
+    return series;
+}
+
+/// The gauge as a log showed it, both ends of each of its steps.
+ChartSeries gauge_log_series(Builder& builder, const RunRecord& record, const RunAnalysis& analysis, double rated_wh) {
+    ChartSeries series = series_of("gauge_log", tr("gauge-implied, by the log"), CurveColour::gauge_implied, Marker::none);
+    const EnergyAnalysis& energy = analysis.energy;
+    if (!record.gauge_log || !energy.gauge_log || !energy.gauge_log->used || energy.points.empty()) return series;
+    const double sign = record.run.kind == RunKind::charge ? -1 : 1, first_percent = energy.points.front().gauge_percent;
+    const auto add = [&](UtcMs time_ms, double percent) {
+        builder.add(series, builder.on_hours(time_ms), sign * rated_wh * (first_percent - percent) / 100.0, no_reading);
+    };
+    for (const PairedPoint& point : energy.shown)
+        if (point.reading == no_reading) add(point.time_ms, point.gauge_percent);
     return series;
 }
 
@@ -247,6 +261,7 @@ RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, cons
     content.empty_text = tr("No energy yet: record the meter's register at the start, then again and again.");
     const auto rated_wh = record.unit.rated_energy_wh;
     if (rated_wh) {
+        builder.finish(gauge_log_series(builder, record, analysis, *rated_wh));
         builder.finish(gauge_implied_series(builder, record, *rated_wh));
         content.horizontal_lines.push_back({*rated_wh, tr("rated %1").arg(*rated_wh, 0, 'g', 6)});
     }

@@ -120,6 +120,8 @@ void LogForm::addChoices() {
     register_unit_ = addChoice(QStringLiteral("registerUnit"), tr("The &register counts"));
     register_unit_->addItem(tr("as the log has it"));
     for (const char* unit : {"Wh", "kWh"}) register_unit_->addItem(QLatin1String(unit), QLatin1String(unit));
+    gauge_unit_ = addChoice(QStringLiteral("gaugeUnit"), tr("The &gauge counts"));
+    offer_choices(*gauge_unit_, {{tr("percent"), '%'}, {tr("from 0 to 1"), '1'}});
     zone_ = addLine(QStringLiteral("logZone"), tr("Time &zone"));
     zone_->setText(raw_text(record_.run.time_zone));
     start_ = addLine(QStringLiteral("logStart"), tr("&Start of the log"), tr("first reading of the run"));
@@ -142,7 +144,8 @@ void LogForm::addChoices() {
     }
     line->addStretch();
     addWide(box);
-    for (QComboBox* combo : {delimiter_, decimal_, date_order_, times_, register_unit_}) connect(combo, &QComboBox::activated, this, &LogForm::look);
+    for (QComboBox* combo : {delimiter_, decimal_, date_order_, times_, register_unit_, gauge_unit_})
+        connect(combo, &QComboBox::activated, this, &LogForm::look);
     for (QLineEdit* edit : {zone_, start_, offset_}) connect(edit, &QLineEdit::editingFinished, this, &LogForm::look);
     connect(estimate_button_, &QPushButton::clicked, this, &LogForm::estimateOffset);
     connect(check_button_, &QPushButton::clicked, this, &LogForm::checkWhole);
@@ -156,6 +159,7 @@ LayoutAnswers LogForm::answers() const {
     answers.date_order = chosen_in<DateOrder>(*date_order_);
     answers.time_form = chosen_in<TimeForm>(*times_);
     answers.energy_unit = utf8_of(register_unit_->currentData().toString());
+    if (const auto counts = chosen_in<char>(*gauge_unit_)) answers.gauge_unit = *counts == '%' ? "%" : "share";
     return answers;
 }
 
@@ -231,6 +235,9 @@ void LogForm::showFound() {
     doubts_->setVisible(!doubts_->text().isEmpty());
     // A field that this log does not need is out of the way.
     start_->setEnabled(needs_start(found.layout.time_form));
+    const int holds = held_by(found.layout);
+    meter_->setEnabled((holds & holds_meter) != 0 || holds == 0); // no meter writes what the unit says of itself
+    gauge_unit_->setEnabled((holds & holds_gauge) != 0);
 }
 
 void LogForm::showRows() {
@@ -314,8 +321,10 @@ void LogForm::read() {
         case OpenQuestion::decimal_sign: field = decimal_; break;
         case OpenQuestion::clock_meaning: field = times_; break;
         case OpenQuestion::energy_unit: field = register_unit_; break;
+        case OpenQuestion::gauge_unit: field = gauge_unit_; break;
         case OpenQuestion::no_time:
-        case OpenQuestion::no_values: break;
+        case OpenQuestion::no_values:
+        case OpenQuestion::whose_values: break;
         }
         if (field == rows_) explain(meter_, tr("Name the column in the first row of the table above: %1.").arg(text_of(question.words)));
         else explain(field, text_of(question.words));

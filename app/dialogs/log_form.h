@@ -68,7 +68,7 @@ private:
     std::optional<double> estimated_u_s_;
     QLabel *found_, *questions_, *doubts_, *estimate_;
     QTableWidget *rows_, *skipped_rows_;
-    QComboBox *meter_, *delimiter_, *decimal_, *date_order_, *times_, *register_unit_;
+    QComboBox *meter_, *delimiter_, *decimal_, *date_order_, *times_, *register_unit_, *gauge_unit_;
     QLineEdit *zone_, *start_, *offset_;
     QCheckBox* follow_;
     QPushButton *estimate_button_, *check_button_;

@@ -2,6 +2,7 @@
 #include "models/intervals_model.h"
 
 #include "base/number.h"
+#include "gauge/evidence.h"
 #include "style/words.h"
 
 namespace ullage {
@@ -21,7 +22,7 @@ void IntervalsModel::setRun(const RunRecord& record, const RunAnalysis& analysis
         const PairedPoint& from = points[interval.from];
         const PairedPoint& to = points[interval.to];
         Row row;
-        row.readings = {raw_text(record.readings[from.reading].uuid), raw_text(record.readings[to.reading].uuid)};
+        row.readings = {raw_text(reading_uuid_at(record, from)), raw_text(reading_uuid_at(record, to))};
         row.cells[SpanColumn] = raw_text(clock_text(from.time_ms, zone)) + QStringLiteral(" to ") + raw_text(clock_text(to.time_ms, zone));
         row.cells[HoursColumn] = number(interval.hours, 2);
         row.cells[PointsColumn] = raw_text(exact_text(interval.gauge_drop_pt));

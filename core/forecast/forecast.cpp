@@ -19,6 +19,13 @@ RunRecord as_of(const RunRecord& record, UtcMs now_ms) {
     RunRecord earlier = record;
     std::erase_if(earlier.readings, [now_ms](const Reading& reading) { return reading.values.time_ms > now_ms; });
     if (earlier.trace) std::erase_if(earlier.trace->points, [now_ms](const TracePoint& point) { return point.time_ms > now_ms; });
+    if (earlier.gauge_log) {
+        std::erase_if(earlier.gauge_log->steps, [now_ms](const GaugeStep& step) { return step.to_ms > now_ms; });
+        earlier.gauge_log->last_ms = std::min(earlier.gauge_log->last_ms, now_ms);
+        const auto& steps = earlier.gauge_log->steps;
+        earlier.gauge_log->last_percent = steps.empty() ? earlier.gauge_log->first_percent : steps.back().to_percent;
+        if (earlier.gauge_log->first_ms > now_ms) earlier.gauge_log.reset();
+    }
     return earlier;
 }
 
@@ -59,7 +66,7 @@ void fill(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& 
     forecast.account = cut_off.account;
     if (cut_off.hours)
         forecast.cut_off = {later(base_ms, cut_off.hours->lower), later(base_ms, cut_off.hours->middle), later(base_ms, cut_off.hours->upper)};
-    if (const Result<GaugeSpeed> speed = gauge_speed(record, trend.points, loads, has_register)) forecast.gauge_speed = speed.value();
+    if (const Result<GaugeSpeed> speed = gauge_speed(record, energy, trend.points, loads, has_register)) forecast.gauge_speed = speed.value();
     else forecast.gauge_reason = speed.error().sentence();
     if (!forecast.gauge_speed) return;
     const double next_percent = forecast.gauge_speed->shown_percent - forecast.gauge_speed->step_pt;
@@ -74,7 +81,7 @@ void fill(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& 
 
 /// What was expected before the last reading, where that reading threw it over.
 std::string overthrown_by_last_reading(const RunRecord& record, const UnitFit& unit_fit, const RunForecast& forecast, const MeasureOptions& options) {
-    if (!forecast.cut_off || record.readings.size() > most_hand_readings || record.trace) return {};
+    if (!forecast.cut_off || record.readings.size() > most_hand_readings || record.trace || record.gauge_log) return {};
     const Reading *last = nullptr, *before = nullptr;
     for (const Reading& reading : record.readings)
         if (!reading.withdrawn && (reading.values.gauge_percent || reading.values.register_wh)) {
@@ -111,6 +118,8 @@ RunForecast forecast_run(const RunRecord& record, const EnergyAnalysis& energy, 
         forecast.cut_off_reason = forecast.gauge_reason = std::move(reason);
         return forecast;
     }
+    if (energy.gauge_log && energy.gauge_log->used)
+        forecast.last_gauge_ms = std::max(forecast.last_gauge_ms.value_or(record.gauge_log->last_ms), record.gauge_log->last_ms);
     fill(record, energy, unit_fit, options, forecast);
     forecast.overthrown = overthrown_by_last_reading(record, unit_fit, forecast, options);
     forecast.advice = reading_advice(record, forecast);

@@ -56,7 +56,7 @@ DrainSeries drain_series(const RunRecord& record, const EnergyAnalysis& energy, 
         series.on_hours.push_back(point.hours - tripped_hours(energy, point.time_ms));
         series.delivered_wh.push_back(point.delivered_wh);
         series.u_wh.push_back(std::hypot(point.u_pairing_wh, u_step_wh));
-        series.squared_w2h.push_back(squared_w2h);
+        series.squared_w2h.push_back(point.square_w2h.value_or(squared_w2h));
     }
     return series;
 }

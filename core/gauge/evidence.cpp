@@ -24,13 +24,28 @@ double GaugeEvidence::u_fall_pt(std::size_t from, std::size_t to) const {
     return fall_pt * u_wh / delivered_wh;
 }
 
-const std::string& GaugeEvidence::reading_uuid(std::size_t point) const { return record.readings[energy.points[point].reading].uuid; }
+const std::string& reading_uuid_at(const RunRecord& record, const PairedPoint& point) {
+    if (point.reading != no_reading) return record.readings[point.reading].uuid;
+    const Reading* last = nullptr;
+    for (const Reading& reading : record.readings) {
+        if (reading.withdrawn) continue;
+        if (last != nullptr && reading.values.time_ms > point.time_ms) break;
+        last = &reading;
+    }
+    static const std::string none;
+    return last == nullptr ? none : last->uuid;
+}
+
+const std::string& GaugeEvidence::reading_uuid(std::size_t point) const { return reading_uuid_at(record, energy.points[point]); }
 
 std::vector<std::string> GaugeEvidence::reading_uuids(std::size_t from, std::size_t to) const {
     std::vector<std::string> uuids;
     const std::size_t count = std::min(to - from + 1, most_uuids);
     uuids.reserve(count);
-    for (std::size_t k = 0; k < count; ++k) uuids.push_back(reading_uuid(count < 2 ? from : from + k * (to - from) / (count - 1)));
+    for (std::size_t k = 0; k < count; ++k) {
+        const std::string& uuid = reading_uuid(count < 2 ? from : from + k * (to - from) / (count - 1));
+        if (uuids.empty() || uuids.back() != uuid) uuids.push_back(uuid); // several points of a log stand by one note
+    }
     return uuids;
 }
 

@@ -60,6 +60,9 @@ inline constexpr double jump_steepness = 1.5;
 /// Readings that a finding names at most, spread evenly.
 inline constexpr std::size_t most_uuids = 1000;
 
+/// The reading that a paired point is of; of one that a log showed, the note before it, or the first.
+[[nodiscard]] const std::string& reading_uuid_at(const RunRecord& record, const PairedPoint& point);
+
 [[nodiscard]] GaugeEvidence gather_evidence(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options);
 
 /// "17 points", "1 point", "2.5 points".

@@ -110,19 +110,38 @@ struct Judgement {
     }
 };
 
-void judge_drain(const GaugeEvidence& evidence, Judgement& judgement) {
-    std::vector<Finding>& findings = judgement.findings;
+/// Standing still, leaping, the size of steps and the bottom show in what was shown, not in the means at the steps of a log.
+EnergyAnalysis as_shown(const EnergyAnalysis& energy) {
+    EnergyAnalysis shown = energy;
+    shown.points = energy.shown;
+    shown.gauge_changes.clear();
+    for (std::size_t i = 1; i < shown.points.size(); ++i)
+        if (shown.points[i].gauge_percent != shown.points[i - 1].gauge_percent) shown.gauge_changes.push_back(i);
+    return shown;
+}
+
+void find_in_what_was_shown(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
     find_stuck(evidence, findings);
     find_jump(evidence, findings);
-    find_hidden_reset(evidence, findings);
     find_hidden_reserve(evidence, findings);
+    find_coarse(evidence, findings);
+}
+
+void judge_drain(const GaugeEvidence& evidence, Judgement& judgement) {
+    std::vector<Finding>& findings = judgement.findings;
+    if (evidence.energy.shown.empty()) {
+        find_in_what_was_shown(evidence, findings);
+    } else {
+        const EnergyAnalysis shown = as_shown(evidence.energy);
+        find_in_what_was_shown(gather_evidence(evidence.record, shown, evidence.options), findings);
+    }
+    find_hidden_reset(evidence, findings);
     find_delivered_exceeds(evidence, findings);
     // A stick and its catching up are a hump already; calling it bent as well would be one fault told twice.
     const auto is_told = [&](FindingKind kind) { return std::ranges::find(findings, kind, &Finding::kind) != findings.end(); };
     // Energy that may be missing bends a gauge and makes it impossible: what rests on the energy of the whole run is not held against it then.
     const bool register_doubted = is_told(FindingKind::hidden_reset);
     if (!register_doubted && !is_told(FindingKind::stuck) && !is_told(FindingKind::held_at_full)) find_bent(evidence, findings);
-    find_coarse(evidence, findings);
     if (register_doubted) return;
     // Two bounds of one thing: the larger is told.
     const std::optional<ShareBound> worst = worst_share_bound(judgement.bounds);

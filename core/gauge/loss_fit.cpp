@@ -239,8 +239,10 @@ std::string reason_against(const RunRecord& record, const EnergyAnalysis& energy
     if (points.size() < least_loss_points)
         return "only " + count_text(static_cast<long>(points.size()), "gauge reading", "gauge readings") +
                " within the register's readings; 6 are needed";
+    // Beside the steps of a log a note may stand half a step high; a note after a note may not.
+    const auto allowed_pt = [&](std::size_t i) { return points[i].reading == no_reading || points[i - 1].reading == no_reading ? step_pt : 0.0; };
     for (const std::size_t i : energy.gauge_changes)
-        if (points[i].gauge_percent > points[i - 1].gauge_percent)
+        if (points[i].gauge_percent > points[i - 1].gauge_percent + allowed_pt(i))
             return "the gauge rose from " + gauge_text(points[i - 1].gauge_percent) + " to " + gauge_text(points[i].gauge_percent) + " at " +
                    clock_text(points[i].time_ms, record.run.time_zone) + ", so it is not linear in stored energy";
     const double fall_pt = points.front().gauge_percent - points.back().gauge_percent;

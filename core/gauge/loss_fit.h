@@ -22,8 +22,8 @@ struct LossFit {
     double separable_share = 0; ///< see drain_series.h; 0 where that was not formed
     std::size_t points = 0;     ///< used by the fit
     /// Why the values should not be taken at their word though they could be fitted; empty where nothing speaks against them: the gauge follows the
-    /// load (what it shows beyond the fit goes with the load of the half, two or six hours before, or rises where the load falls), or, of a full drain, its readings do not lead from 100 % at the
-    /// start to 0 % at the cut-off within 1.5 points and half a step.
+    /// load (what it shows beyond the fit goes with the load of the half, two or six hours before, or rises where the load falls), or, of a full
+    /// drain, its readings do not lead from 100 % at the start to 0 % at the cut-off within 1.5 points and half a step.
     std::string doubt;
     /// What a gauge that is not quite linear would change: one that counts charge (2.2 points above at half), and one that follows
     /// the load in one of these ways by 2.5 points, or as far as the readings allow, whichever changes the most; half-widths. 2.5 points are what

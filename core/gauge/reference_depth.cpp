@@ -57,15 +57,17 @@ Result<std::vector<ReferenceDepth>> reference_depths(const RunRecord& record, co
     // u_wh holds one register step; the other belongs to the start of the register.
     const double step_wh = energy.register_step_wh * typical_correction(record.meter);
     // Readings of both at once differ in nothing that the bands depend on: formed anew only where that changes.
-    double known_u_wh = -1, depth_half_pt = 0, error_half_pt = 0;
+    double known_u_wh = -1, known_gauge_pt = 0, depth_half_pt = 0, error_half_pt = 0;
     for (std::size_t i = 0; i < series.size(); ++i) {
         const PairedPoint& point = energy.points[series.point[i]];
         const double wh = point.delivered_wh;
-        if (series.u_wh[i] != known_u_wh) {
+        const double gauge_pt = point.gauge_half_pt.value_or(record.unit.gauge_step_percent / 2);
+        if (series.u_wh[i] != known_u_wh || gauge_pt != known_gauge_pt) {
             known_u_wh = series.u_wh[i];
+            known_gauge_pt = gauge_pt;
             const double u_pt = 100 * std::sqrt(known_u_wh * known_u_wh + step_wh * step_wh / 12) / end_wh;
             depth_half_pt = half_width_of_sum(0, u_pt, options.coverage);
-            error_half_pt = half_width_of_sum(record.unit.gauge_step_percent / 2, u_pt, options.coverage);
+            error_half_pt = half_width_of_sum(gauge_pt, u_pt, options.coverage);
         }
         ReferenceDepth depth;
         depth.point = series.point[i];

@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numeric>
 #include <string>
 #include <utility>
 
@@ -33,8 +34,8 @@ BudgetLine line_of(std::string source, std::string shape, std::string correlatio
 
 constexpr const char* of_one_meter = "common to all readings of this meter";
 
-std::string name_of(const RunRecord& record, MeterOfRun which) {
-    const Meter* meter = meter_of(record, which);
+std::string name_of(const RunRecord& record, const MeterPart& part) {
+    const Meter* meter = meter_of(record, part);
     return meter == nullptr ? "a meter that is not stated" : meter->name;
 }
 
@@ -46,10 +47,11 @@ struct GainDoubt {
 };
 
 std::string why_no_limit(const RunRecord& record, const MeterPart& part) {
-    if (meter_of(record, part.meter) != nullptr) {
-        const std::string owner = part.meter == MeterOfRun::second ? "meter " + record.second_meter->name : "the meter";
+    if (const Meter* meter = meter_of(record, part)) {
+        const std::string owner = part.meter == MeterOfRun::first ? "the meter" : "meter " + meter->name;
         return "no interval: the error limit of " + owner + " is not stated";
     }
+    if (part.meter == MeterOfRun::other) return "no interval: the log of a meter that is not stated stands in, so its error limit is not known";
     if (!record.meter && !record.second_meter) return "no interval: no meter is stated, so its error limit is not known";
     return "no interval: another meter took over and is not stated, so its error limit is not known; name it as the second meter of the run";
 }
@@ -60,8 +62,8 @@ GainDoubt add_gains(const RunRecord& record, const RegisterTrack& track, double 
     double bounding_square = 0;
     for (const MeterPart& part : track.meters) {
         const double wh = std::abs(scale * part.delivered_wh), limit_wh = std::abs(scale * part.limit_wh), u_wh = std::abs(scale * part.u_wh);
-        if (!part.is_stated || (meter_of(record, part.meter) == nullptr && track.meters.size() == 1)) doubt.not_stated = why_no_limit(record, part);
-        const std::string of = track.meters.size() > 1 ? " of " + name_of(record, part.meter) : "";
+        if (!part.is_stated || (meter_of(record, part) == nullptr && track.meters.size() == 1)) doubt.not_stated = why_no_limit(record, part);
+        const std::string of = track.meters.size() > 1 ? " of " + name_of(record, part) : "";
         if (limit_wh > 0) {
             const double percent = 100 * limit_wh / wh;
             budget.lines.push_back(line_of("meter gain" + of + ", limit ±" + exact_text(std::round(percent * 1e6) / 1e6) + " %", "rectangular",
@@ -78,6 +80,12 @@ GainDoubt add_gains(const RunRecord& record, const RegisterTrack& track, double 
         bounding_square += bounding_wh * bounding_wh;
     }
     budget.gain_half_width_wh = std::sqrt(bounding_square);
+    // Nobody knows that two meters err apart where one stands in for the other: their limits add up, so that no gap narrows an interval.
+    if (track.log && !track.log->taken_over.empty() && doubt.rectangles_wh.size() > 1) {
+        const double sum_wh = std::accumulate(doubt.rectangles_wh.begin(), doubt.rectangles_wh.end(), 0.0);
+        doubt.rectangles_wh = {sum_wh};
+        budget.gain_half_width_wh = std::max(budget.gain_half_width_wh, sum_wh);
+    }
     return doubt;
 }
 
@@ -129,6 +137,14 @@ void add_moments(const LogUse& log, Budget& budget) {
     if (log.u_wh.empty()) return;
     budget.lines.push_back(line_of("noted moments of start and end against the log's clock, interpolated between its samples", "rectangular",
                                    "independent", 1, std::hypot(log.u_wh.front(), log.u_wh.back()), "Wh"));
+}
+
+/// The ends of each stretch over which the log of another meter stood in.
+void add_taken_over(const LogUse& log, Budget& budget) {
+    for (const TakenOver& taken : log.taken_over)
+        budget.lines.push_back(line_of("log of " + (taken.name.empty() ? "another meter" : taken.name) + " standing in for " +
+                                           duration_text(hours_between(taken.from_ms, taken.to_ms)) + ", its ends against both clocks",
+                                       "normal", "independent", 1, taken.u_wh, "Wh"));
 }
 
 /// Sums of the lines, their shares, and the effective degrees of freedom.
@@ -191,6 +207,7 @@ Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double
     if (track.log && track.log->integrated) add_integration(*track.log, budget);
     else add_register_step(record, track, budget);
     if (track.log) add_moments(*track.log, budget);
+    if (track.log) add_taken_over(*track.log, budget);
     add_short_gaps(track, budget);
     add_up(budget);
     if (track.meters.empty() || !doubt.not_stated.empty()) {

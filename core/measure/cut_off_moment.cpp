@@ -99,9 +99,7 @@ std::optional<RegisterRest> register_rest(const RunTrace& trace) {
     return rest;
 }
 
-std::optional<CutOffMoment> by_log(const RunRecord& record, const NotedEnd& end, const MeasureOptions& options) {
-    if (!record.trace) return std::nullopt;
-    const RunTrace& trace = *record.trace;
+std::optional<CutOffMoment> by_trace(const RunRecord& record, const RunTrace& trace, const NotedEnd& end, const MeasureOptions& options) {
     UtcMs from_ms = 0, to_ms = 0, last_ms = 0;
     if (trace.has_power && trace.off_ms && trace.last_on_ms) {
         last_ms = from_ms = *trace.last_on_ms;
@@ -129,6 +127,14 @@ std::optional<CutOffMoment> by_log(const RunRecord& record, const NotedEnd& end,
                         CutOffBasis::log,
                         std::string(trace.has_power ? "the power in the log ceased at " : "the register of the log last rose at ") +
                             clock_text(last_ms, record.run.time_zone)};
+}
+
+/// By the log of the run's own meter, else by the first of the others that saw it.
+std::optional<CutOffMoment> by_log(const RunRecord& record, const NotedEnd& end, const MeasureOptions& options) {
+    std::optional<CutOffMoment> moment;
+    if (record.trace) moment = by_trace(record, *record.trace, end, options);
+    for (std::size_t log = 0; !moment && log < record.other_logs.size(); ++log) moment = by_trace(record, record.other_logs[log].trace, end, options);
+    return moment;
 }
 
 struct SteadyLoad {

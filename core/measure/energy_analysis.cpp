@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/energy_analysis.h"
 
+#include "measure/inside/gauge_of_log.h"
 #include "measure/inside/log_track.h"
 #include "measure/inside/missing_energy.h"
 #include "measure/meter_remarks.h"
@@ -66,13 +67,6 @@ void end_points_at_cut_off(EnergyAnalysis& analysis) {
         analysis.points[i].hours = analysis.cut_off->estimate_h;
 }
 
-std::vector<std::size_t> changes_of(const std::vector<PairedPoint>& points) {
-    std::vector<std::size_t> changes;
-    for (std::size_t i = 1; i < points.size(); ++i)
-        if (points[i].gauge_percent != points[i - 1].gauge_percent) changes.push_back(i);
-    return changes;
-}
-
 /// Where nobody can say how much a register lost, energy / time is no load.
 void forget_loads_over_gaps(EnergyAnalysis& analysis) {
     if (analysis.track.missing_most_wh) return;
@@ -84,6 +78,26 @@ void forget_loads_over_gaps(EnergyAnalysis& analysis) {
     }
 }
 
+std::vector<GaugeRise> rises_of(const RunRecord& record, const std::vector<PairedPoint>& points) {
+    std::vector<GaugeRise> rises;
+    const double least_pt = 2 * std::max(record.unit.gauge_step_percent, 1e-3);
+    for (std::size_t i = 1; i < points.size(); ++i)
+        if (points[i - 1].reading != no_reading && points[i].reading != no_reading &&
+            points[i].gauge_percent - points[i - 1].gauge_percent >= least_pt)
+            rises.push_back({points[i - 1].reading, points[i].reading, points[i - 1].time_ms, points[i].time_ms, points[i - 1].gauge_percent,
+                             points[i].gauge_percent});
+    return rises;
+}
+
+} // namespace
+
+std::vector<std::size_t> gauge_changes_of(const std::vector<PairedPoint>& points) {
+    std::vector<std::size_t> changes;
+    for (std::size_t i = 1; i < points.size(); ++i)
+        if (points[i].gauge_percent != points[i - 1].gauge_percent) changes.push_back(i);
+    return changes;
+}
+
 /// The track by the log, unless it lacks energy that registers noted by hand hold.
 RegisterTrack energy_track(const RunRecord& record, RunScan& scan, const MeasureOptions& options) {
     std::optional<RegisterTrack> by_log = log_track(record, scan, options);
@@ -93,23 +107,16 @@ RegisterTrack energy_track(const RunRecord& record, RunScan& scan, const Measure
     return by_log && !hand_holds_more ? std::move(*by_log) : by_hand;
 }
 
-std::vector<GaugeRise> rises_of(const RunRecord& record, const std::vector<PairedPoint>& points) {
-    std::vector<GaugeRise> rises;
-    const double least_pt = 2 * std::max(record.unit.gauge_step_percent, 1e-3);
-    for (std::size_t i = 1; i < points.size(); ++i)
-        if (points[i].gauge_percent - points[i - 1].gauge_percent >= least_pt) rises.push_back({points[i - 1].reading, points[i].reading});
-    return rises;
-}
-
-} // namespace
-
 EnergyAnalysis without_gauge_reading(const RunRecord& record, const EnergyAnalysis& energy, std::size_t point) {
     EnergyAnalysis rest = energy;
     rest.points.erase(rest.points.begin() + static_cast<std::ptrdiff_t>(point));
-    rest.gauge_changes = changes_of(rest.points);
+    rest.gauge_changes = gauge_changes_of(rest.points);
     rest.intervals = interval_table(rest.points, record.unit.rated_energy_wh);
     forget_loads_over_gaps(rest);
     rest.rises = rises_of(record, rest.points);
+    for (const GaugeRise& rise : energy.rises)
+        if (rise.before == no_reading) rest.rises.push_back(rise);
+    std::erase_if(rest.shown, [&](const PairedPoint& shown) { return shown.reading == energy.points[point].reading && shown.reading != no_reading; });
     return rest;
 }
 
@@ -123,10 +130,12 @@ EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& opt
     analysis.cut_off = cut_off_moment(record, scan, analysis.track, options);
     analysis.points = pair_gauge(scan, analysis.track, options);
     end_points_at_cut_off(analysis);
-    analysis.gauge_changes = changes_of(analysis.points);
+    analysis.gauge_changes = gauge_changes_of(analysis.points);
     analysis.squares = LoadSquares(analysis.track);
     analysis.register_step_wh = analysis.track.log ? analysis.track.log->step_wh : register_step_wh(record);
     analysis.intervals = interval_table(analysis.points, record.unit.rated_energy_wh);
+    analysis.rises = std::move(scan.rises);
+    add_gauge_of_log(record, options, analysis);
     // Over a cut-off that nobody saw, energy / time is no load.
     const bool unseen = analysis.cut_off && analysis.cut_off->basis == CutOffBasis::bracket;
     forget_loads_over_gaps(analysis);
@@ -137,7 +146,6 @@ EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& opt
     analysis.from_full_to_cut_off = is_full_drain(record);
     analysis.delivered_wh = delivered(analysis);
     analysis.duration_h = run_duration(record, scan, analysis.cut_off, options);
-    analysis.rises = std::move(scan.rises);
     analysis.output_off = std::move(scan.output_off);
     analysis.mean_load_w = mean_load(record, analysis, options);
     analysis.usable_fraction = usable_fraction(record, analysis.track, analysis.points, analysis.budget, options);

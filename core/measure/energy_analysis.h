@@ -15,6 +15,15 @@
 
 namespace ullage {
 
+/// What the gauge of a log gave an analysis.
+struct GaugeLogUse {
+    bool used = false;
+    long steps = 0;                  ///< of the gauge, paired with metered energy
+    long compared = 0, agreeing = 0; ///< gauge readings noted by hand within the log
+    double clock_half_s = 0;         ///< half-width of the doubt of its clock against that of the metered energy
+    std::string sentence;
+};
+
 /// From the readings of one run to its delivered energy: everything that needs no judgement of the gauge.
 struct EnergyAnalysis {
     MeasureOptions options; ///< that it went by, for whatever else is worked out from it
@@ -29,14 +38,18 @@ struct EnergyAnalysis {
     double register_step_wh = 1;         ///< see register_step_wh() of the budget
     Budget budget;
     std::vector<std::string> meter_remarks; ///< where a run goes beyond what its meters are made or calibrated for, see meter_remarks()
-    std::string log_sentence;               ///< what the log of a meter says beside the readings; empty without one
+    std::string log_sentence;               ///< what logs of the meter and of the gauge say beside the readings; empty without one
     UtcMs start_ms = 0;                     ///< first reading; meaningless without readings
     bool from_full_to_cut_off = false;
-    Quantity delivered_wh;       ///< "delivered_wh"; `at least` where energy may be missing
-    Quantity duration_h;         ///< "duration_h"; `bracket` for a run found off
-    Quantity mean_load_w;        ///< "mean_load_w"
-    Quantity usable_fraction;    ///< "usable_fraction", see usable.h
-    Quantity wh_per_gauge_point; ///< "wh_per_gauge_point", end to end
+    Quantity delivered_wh;                  ///< "delivered_wh"; `at least` where energy may be missing
+    Quantity duration_h;                    ///< "duration_h"; `bracket` for a run found off
+    Quantity mean_load_w;                   ///< "mean_load_w"
+    Quantity usable_fraction;               ///< "usable_fraction", see usable.h
+    Quantity wh_per_gauge_point;            ///< "wh_per_gauge_point", end to end
+    std::optional<GaugeLogUse> gauge_log{}; ///< of a run with a log of its gauge; its steps then stand among `points`
+    /// What was shown at moments: gauge readings, and where a log is used both ends of each of its values in place of its steps. Empty without one:
+    /// then `points` are that.
+    std::vector<PairedPoint> shown{};
 };
 
 /// Runs register unwrapping (by the log of a meter where there is one that tells, see log_track.h), pairing, budget and usable fraction on one run.

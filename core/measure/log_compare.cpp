@@ -44,6 +44,11 @@ std::string compare_with_log(const RunRecord& record, const MeasureOptions& opti
     if (track.log && track.log->integrated) text = "Delivered energy is the integrated power of the log.";
     else if (track.log) text = "Delivered energy is that of the log's register at the noted moments.";
     else if (track.usable()) text = "Delivered energy is based on registers noted by hand.";
+    if (track.log)
+        for (const TakenOver& taken : track.log->taken_over)
+            text += " From " + clock_text(taken.from_ms, record.run.time_zone) + " to " + clock_text(taken.to_ms, record.run.time_zone) +
+                    " it says nothing, and the log of " + (taken.name.empty() ? "another meter" : taken.name) + " stands in with " +
+                    energy_text(taken.part.delivered_wh) + ".";
     if (trace.has_register) {
         const HandCheck check = hand_check(record, options);
         if (check.compared > 0)

@@ -85,6 +85,12 @@ const Meter* meter_of(const RunRecord& record, MeterOfRun which) {
     return nullptr;
 }
 
+const Meter* meter_of(const RunRecord& record, const MeterPart& part) {
+    if (part.meter != MeterOfRun::other) return meter_of(record, part.meter);
+    if (part.log >= record.other_logs.size() || !record.other_logs[part.log].meter) return nullptr;
+    return &*record.other_logs[part.log].meter;
+}
+
 void apply_meters(const RunRecord& record, const std::vector<std::size_t>& swaps, double step_wh, RegisterTrack& track) {
     track.meters.clear();
     if (track.points.empty()) return;

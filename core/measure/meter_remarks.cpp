@@ -68,7 +68,7 @@ void add_validity(const RunRecord& record, const Meter& meter, UtcMs start_ms, s
 std::vector<std::string> meter_remarks(const RunRecord& record, const RegisterTrack& track, UtcMs start_ms) {
     std::vector<std::string> remarks;
     for (const MeterPart& part : track.meters)
-        if (const Meter* meter = meter_of(record, part.meter)) add_part(*meter, part, remarks);
+        if (const Meter* meter = meter_of(record, part)) add_part(*meter, part, remarks);
     add_shown(record, remarks);
     for (const auto* meter : {&record.meter, &record.second_meter})
         if (*meter) add_validity(record, **meter, start_ms, remarks);

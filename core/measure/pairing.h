@@ -10,12 +10,16 @@ namespace ullage {
 
 /// Gauge and delivered energy at one moment.
 struct PairedPoint {
-    std::size_t reading = 0; ///< index of the gauge reading
+    std::size_t reading = 0; ///< index of the gauge reading, or no_reading where a log showed it
     UtcMs time_ms = 0;
     double hours = 0; ///< since the first reading of the run
     double gauge_percent = 0;
     double delivered_wh = 0; ///< since the first register reading
     double u_pairing_wh = 0; ///< standard uncertainty of the pairing alone: interpolation and noted moment
+    /// Half-width of what the gauge may have been about gauge_percent, points; absent: half a step of the gauge. 0 at a step that a log saw: there
+    /// the mean of what it showed before and after is what it showed on average.
+    std::optional<double> gauge_half_pt{};
+    std::optional<double> square_w2h{}; ///< the integral of P squared up to it; absent: by the track
 };
 
 /// Pairs every gauge reading with delivered energy: that of the same reading, else interpolated between the register

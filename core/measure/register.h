@@ -66,21 +66,9 @@ struct MissingGap {
                             ///< more it may be
 };
 
-/// A track that the log of a meter gave (log_track.h).
-struct LogUse {
-    bool integrated = false; ///< from its power, as it has no register
-    double step_wh = 0;      ///< of its register; 0 where power was integrated
-    double power_step_w = 0;
-    double u_sampling_wh = 0;       ///< of integrated power: what it did between samples
-    double step_half_width_wh = 0;  ///< of integrated power: its steps, rectangular
-    std::vector<double> u_wh;       ///< of each point of the track: interpolation, and the doubt of its moment
-    std::vector<double> square_w2h; ///< the integral of P squared up to each point
-    long left_out = 0;              ///< values of the register that fitted nothing
-};
-
 /// One of the meters of a run. After a mark "meter swapped" the run's second meter measures, where it names one; after a further swap, or where it
-/// names none, nothing is stated of the meter.
-enum class MeterOfRun { first, second, not_stated };
+/// names none, nothing is stated of the meter. `other`: one of RunRecord::other_logs, MeterPart::log.
+enum class MeterOfRun { first, second, not_stated, other };
 
 /// What one meter measured in a run, and what its data says of its gain over that. Within one meter the error is common to all of it, so that parts
 /// of different loads add up.
@@ -94,6 +82,28 @@ struct MeterPart {
     double out_of_range_wh = 0;                    ///< of delivered_wh, at loads outside its range
     std::optional<double> lowest_w{}, highest_w{}; ///< loads, where points or a range ask for them
     bool is_stated = true;                         ///< limit or uncertainty are stated wherever energy flowed
+    std::size_t log = 0;                           ///< of MeterOfRun::other
+};
+
+/// A time in which the log of another meter stood in for one that says nothing.
+struct TakenOver {
+    UtcMs from_ms = 0, to_ms = 0;
+    MeterPart part;     ///< what that meter measured in it
+    double u_wh = 0;    ///< standard uncertainty of its ends: its register's step or its power's, its samples, and the clocks of both logs
+    std::string name{}; ///< of the meter; empty where the log names none
+};
+
+/// A track that the log of a meter gave (log_track.h).
+struct LogUse {
+    bool integrated = false; ///< from its power, as it has no register
+    double step_wh = 0;      ///< of its register; 0 where power was integrated
+    double power_step_w = 0;
+    double u_sampling_wh = 0;            ///< of integrated power: what it did between samples
+    double step_half_width_wh = 0;       ///< of integrated power: its steps, rectangular
+    std::vector<double> u_wh;            ///< of each point of the track: interpolation, and the doubt of its moment
+    std::vector<double> square_w2h;      ///< the integral of P squared up to each point
+    long left_out = 0;                   ///< values of the register that fitted nothing
+    std::vector<TakenOver> taken_over{}; ///< where it says nothing, in order of time
 };
 
 /// The register of a run, unwrapped.

@@ -79,7 +79,8 @@ private:
 
     void take_gauge(std::size_t index, UtcMs time_ms, double percent) {
         if (!scan_.gauges.empty() && percent - scan_.gauges.back().gauge_percent >= least_rise_pt_)
-            scan_.rises.push_back({scan_.gauges.back().reading, index});
+            scan_.rises.push_back(
+                {scan_.gauges.back().reading, index, scan_.gauges.back().time_ms, time_ms, scan_.gauges.back().gauge_percent, percent});
         PairedPoint point;
         point.reading = index;
         point.time_ms = time_ms;

@@ -23,9 +23,11 @@ struct OffSpan {
     bool was_reset = true;
 };
 
-/// Two neighbouring gauge readings, indices into the run's readings.
+/// Two gauge readings of which the later shows more: neighbours among the run's readings, or what a log showed.
 struct GaugeRise {
-    std::size_t before = 0, after = 0;
+    std::size_t before = 0, after = 0; ///< indices into the run's readings, or no_reading
+    UtcMs before_ms = 0, after_ms = 0;
+    double before_percent = 0, after_percent = 0;
 };
 
 /// What an analysis needs of the readings of a run, picked out in one pass, as a logging meter's trace has a million readings of 200 bytes and

@@ -5,6 +5,7 @@
 #include "base/instant.h"
 #include "base/number.h"
 #include "measure/budget.h"
+#include "measure/logged_energy.h"
 #include "measure/register.h"
 #include "model/meter_gain.h"
 #include "numerics/distributions.h"
@@ -23,12 +24,16 @@ namespace {
 constexpr double least_steps = 20;        ///< of each register, over a stretch
 constexpr double between_displays_s = 10; ///< half-width of the time between reading one display and the other
 constexpr double like_load_factor = 1.25;
+constexpr double least_logged_h = 1; ///< of a stretch of two logs
+constexpr double noted_within_s = 60;
+constexpr double least_step_wh = 0.01; ///< of an integrated power, which has none
 
 /// What both meters said between two readings.
 struct Stretch {
     double hours = 0;
     double first_wh = 0, second_wh = 0;
-    double first_variance = 0, second_variance = 0; ///< of the register steps, Wh2
+    double first_variance = 0, second_variance = 0; ///< of the steps of registers or power, Wh2
+    double ends_variance = 0;                       ///< of the seconds between one meter and the other at both ends, Wh2
 
     [[nodiscard]] double load_w() const { return first_wh / hours; }
 };
@@ -92,8 +97,44 @@ std::vector<Stretch> stretches_of(const RunRecord& record, const MeasureOptions&
         if (stretch.hours <= 0 || stretch.first_wh < least_steps * first_step || stretch.second_wh < least_steps * second_step) continue;
         stretch.first_variance = first_step * first_step / 6;
         stretch.second_variance = second_step * second_step / 6;
+        // At both ends, each rectangular.
+        stretch.ends_variance = 2 * std::pow(stretch.load_w() * between_displays_s / 3600, 2) / 3;
         stretches.push_back(stretch);
         from.emplace(&point, &*at_second);
+    }
+    return stretches;
+}
+
+/// Half of what a meter counts within the doubt of a moment, Wh.
+double counted_within_wh(const LoggedEnergy& energy, UtcMs time_ms, double doubt_s) {
+    const auto doubt_ms = static_cast<UtcMs>(std::llround(1000 * doubt_s));
+    return (energy.at(time_ms + doubt_ms) - energy.at(time_ms - doubt_ms)) / 2;
+}
+
+/// Stretches of a log of one meter beside the log, or the notes, of another: an hour or more each, without a gap of either.
+std::vector<Stretch> stretches_of(const LoggedEnergy& first, const LoggedEnergy& second) {
+    const double doubt_s = std::max(clocks_apart_s(first.clock_u_s, second.clock_u_s), first.noted_by_hand ? noted_within_s : 0.0);
+    std::vector<Stretch> stretches;
+    std::optional<UtcMs> from_ms;
+    for (const UtcMs time_ms : first.times_ms) {
+        if (time_ms < second.times_ms.front() || time_ms > second.times_ms.back()) continue;
+        if (!from_ms || first.has_gap(*from_ms, time_ms) || second.has_gap(*from_ms, time_ms)) {
+            from_ms = time_ms;
+            continue;
+        }
+        Stretch stretch;
+        stretch.hours = hours_between(*from_ms, time_ms);
+        if (stretch.hours < (first.noted_by_hand ? 0 : least_logged_h)) continue;
+        stretch.first_wh = first.at(time_ms) - first.at(*from_ms);
+        stretch.second_wh = second.at(time_ms) - second.at(*from_ms);
+        if (stretch.hours <= 0 || stretch.first_wh < least_steps * std::max(first.step_wh, least_step_wh) ||
+            stretch.second_wh < least_steps * std::max(second.step_wh, least_step_wh))
+            continue;
+        stretch.first_variance = first.variance_wh2(stretch.first_wh);
+        stretch.second_variance = second.variance_wh2(stretch.second_wh);
+        for (const UtcMs end_ms : {*from_ms, time_ms}) stretch.ends_variance += std::pow(counted_within_wh(second, end_ms, doubt_s), 2) / 3;
+        stretches.push_back(stretch);
+        from_ms = time_ms;
     }
     return stretches;
 }
@@ -135,22 +176,21 @@ void judge(const MetersInSeries& pair, SeriesLoad& load) {
 
 SeriesLoad at_like_loads(const MetersInSeries& pair, const std::vector<Stretch>& stretches, double coverage) {
     SeriesLoad load;
-    double hours = 0, first_variance = 0, second_variance = 0, displays_variance = 0;
+    double hours = 0, first_variance = 0, second_variance = 0, ends_variance = 0;
     for (const Stretch& stretch : stretches) {
         hours += stretch.hours;
         load.first_wh += stretch.first_wh;
         load.second_wh += stretch.second_wh;
         first_variance += stretch.first_variance;
         second_variance += stretch.second_variance;
-        // At both ends, each rectangular.
-        displays_variance += 2 * std::pow(stretch.load_w() * between_displays_s / 3600, 2) / 3;
+        ends_variance += stretch.ends_variance;
     }
     load.load_w = load.first_wh / hours;
     const double ratio = load.second_wh / load.first_wh;
-    const double relative = std::sqrt(first_variance + displays_variance) / load.first_wh;
+    const double relative = std::sqrt(first_variance + ends_variance) / load.first_wh;
     const double u = ratio * std::hypot(relative, std::sqrt(second_variance) / load.second_wh);
     load.ratio = known("gain_ratio", "1", ratio, u * normal_quantile((1 + coverage) / 2), Kind::measured,
-                       count_text(static_cast<long>(stretches.size()), "stretch", "stretches") + " with both registers read");
+                       count_text(static_cast<long>(stretches.size()), "stretch", "stretches") + " with both meters read");
     load.first_limit_percent = bounding_percent(gain_at(pair.first, load.load_w));
     load.second_limit_percent = bounding_percent(gain_at(pair.second, load.load_w));
     judge(pair, load);
@@ -164,8 +204,8 @@ struct PairOfMeters {
 
 const std::string& key_of(const Meter& meter) { return meter.uuid.empty() ? meter.name : meter.uuid; }
 
-PairOfMeters& pair_of(const RunRecord& record, bool& turned, std::vector<PairOfMeters>& pairs) {
-    const std::string &a = key_of(*record.meter), &b = key_of(*record.second_meter);
+PairOfMeters& pair_of(const Meter& one, const Meter& another, bool& turned, std::vector<PairOfMeters>& pairs) {
+    const std::string &a = key_of(one), &b = key_of(another);
     for (PairOfMeters& pair : pairs) {
         const std::string &first = key_of(pair.result.first), &second = key_of(pair.result.second);
         turned = a == second && b == first;
@@ -173,8 +213,8 @@ PairOfMeters& pair_of(const RunRecord& record, bool& turned, std::vector<PairOfM
     }
     turned = false;
     PairOfMeters& made = pairs.emplace_back();
-    made.result.first = *record.meter;
-    made.result.second = *record.second_meter;
+    made.result.first = one;
+    made.result.second = another;
     return made;
 }
 
@@ -182,19 +222,28 @@ PairOfMeters& pair_of(const RunRecord& record, bool& turned, std::vector<PairOfM
 
 std::vector<MetersInSeries> meters_in_series(const UnitRuns& records, const MeasureOptions& options) {
     std::vector<PairOfMeters> pairs;
-    for (const RunRecord* record : records) {
-        if (!notes_both(*record)) continue;
-        const std::vector<Stretch> stretches = stretches_of(*record, options);
-        if (stretches.empty()) continue;
+    const auto add = [&pairs](const std::string& run_uuid, const Meter& one, const Meter& another, const std::vector<Stretch>& stretches) {
+        if (stretches.empty()) return;
         bool turned = false;
-        PairOfMeters& pair = pair_of(*record, turned, pairs);
-        pair.result.run_uuids.push_back(record->run.uuid);
+        PairOfMeters& pair = pair_of(one, another, turned, pairs);
+        if (std::ranges::find(pair.result.run_uuids, run_uuid) == pair.result.run_uuids.end()) pair.result.run_uuids.push_back(run_uuid);
         for (Stretch stretch : stretches) {
             if (turned) {
                 std::swap(stretch.first_wh, stretch.second_wh);
                 std::swap(stretch.first_variance, stretch.second_variance);
             }
             pair.stretches.push_back(stretch);
+        }
+    };
+    for (const RunRecord* record : records) {
+        if (notes_both(*record)) add(record->run.uuid, *record->meter, *record->second_meter, stretches_of(*record, options));
+        if (!record->meter || record->other_logs.empty()) continue;
+        const std::optional<LoggedEnergy> own = logged_energy(*record, options);
+        for (std::size_t log = 0; own && log < record->other_logs.size(); ++log) {
+            const std::optional<Meter>& meter = record->other_logs[log].meter;
+            if (!meter || key_of(*meter) == key_of(*record->meter)) continue;
+            if (const auto other = logged_energy_of_other(*record, log, options))
+                add(record->run.uuid, *record->meter, *meter, stretches_of(*own, *other));
         }
     }
     std::vector<MetersInSeries> found;

@@ -16,7 +16,7 @@ struct ErrorRange {
     double low_percent = 0, high_percent = 0;
 };
 
-/// What two meters in series said at loads within a factor of 1.25.
+/// What two meters in series said, by registers noted side by side or by their logs, at loads within a factor of 1.25.
 struct SeriesLoad {
     double load_w = 0;                  ///< mean, by the first meter
     double first_wh = 0, second_wh = 0; ///< each corrected by what is stated of it
@@ -38,9 +38,11 @@ struct MetersInSeries {
     std::vector<SeriesLoad> loads; ///< in order of rising load
 };
 
-/// Every pair of meters whose registers were noted in one run, in order of first appearance. Runs with a mark "meter swapped" are left out, since
-/// there the second meter took over. A ratio takes stretches over which both registers moved by at least twenty of their steps; shorter ones are
-/// put together, and pairs with none are left out. Nothing is assumed of which meter is right.
+/// Every pair of meters whose registers were noted in one run, or of which one has its log in a run of the other, in order of first appearance. Runs
+/// with a mark "meter swapped" are left out, since there the second meter took over. A ratio takes stretches over which both registers moved by at
+/// least twenty of their steps; shorter ones are put together, and pairs with none are left out. Of two logs (or a log beside registers noted by
+/// hand) stretches take an hour or more, without a gap of either; the seconds between the two are then what their clocks may be apart
+/// (clocks_apart_s()), a minute for notes. Nothing is assumed of which meter is right.
 [[nodiscard]] std::vector<MetersInSeries> meters_in_series(const UnitRuns& records, const MeasureOptions& options = {});
 
 } // namespace ullage

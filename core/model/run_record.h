@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "model/gauge_log.h"
 #include "model/meter.h"
 #include "model/reading.h"
 #include "model/run.h"
@@ -13,6 +14,12 @@
 
 namespace ullage {
 
+/// What the logs of one further meter say, beside those of the run's own.
+struct MeterLog {
+    std::optional<Meter> meter;
+    RunTrace trace;
+};
+
 /// A run with all that belongs to it: what a run sheet carries and what an analysis needs.
 /// `readings` are in order of time (ties by entry) and include withdrawn ones, which analyses and sheets leave out.
 struct RunRecord {
@@ -20,9 +27,11 @@ struct RunRecord {
     std::optional<Meter> meter;
     Run run;
     std::vector<Reading> readings;
-    std::optional<RunTrace> trace; ///< of the logs of a meter, where the run has some; sheets carry none
+    std::optional<RunTrace> trace; ///< of the logs of the run's own meter, or where it has none of the first other; sheets carry none
     int number = 1;                ///< 1, 2, … within the unit, in order of the first reading
     std::optional<Meter> second_meter{};
+    std::optional<GaugeLog> gauge_log{}; ///< what logs say of the unit's gauge
+    std::vector<MeterLog> other_logs{};  ///< of meters other than that of `trace`, in order of their first sample
 };
 
 /// Runs by address, such as those of one unit; the records must outlive them.

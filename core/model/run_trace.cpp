@@ -92,6 +92,11 @@ bool TraceThinner::jumps(const TraceSample& sample) const {
     return rise_wh < 0 || (rise_wh > jump_wh && rise_wh > jump_w * hours_between(since_ms, sample.time_ms));
 }
 
+/// Whether the power was not known for too long before the sample; the edges of the first gaps are kept.
+bool TraceThinner::ends_gap(const TraceSample& sample) const {
+    return sample.power_w && power_before_ && trace_.gaps.size() < most_gaps && hours_between(power_before_->time_ms, sample.time_ms) > gap_limit_h_;
+}
+
 /// Whether a moment lies between the sample before and this one, or the grid asks for it.
 bool TraceThinner::wanted(const TraceSample& sample) {
     bool asked = false;
@@ -119,8 +124,8 @@ bool TraceThinner::beyond_the_end(const TraceSample& sample) {
 void TraceThinner::take(std::span<const TraceSample> samples) {
     for (const TraceSample& sample : samples) {
         if (beyond_the_end(sample)) continue;
-        const bool jump = jumps(sample), asked = wanted(sample);
-        if (any_ && (jump || asked)) {
+        const bool jump = jumps(sample), asked = wanted(sample), gap = ends_gap(sample);
+        if (any_ && (jump || asked || gap)) {
             if (register_before_) keep(*register_before_);
             if (!before_kept_) keep(sums_);
         }
@@ -141,7 +146,7 @@ void TraceThinner::take(std::span<const TraceSample> samples) {
         if (on_grid) next_grid_ms_ = sample.time_ms + grid_ms_;
         const bool register_due = register_due_ && sample.register_wh;
         register_due_ = (register_due_ || jump || asked) && !sample.register_wh;
-        before_kept_ = !any_ || jump || asked || on_grid || register_due;
+        before_kept_ = !any_ || jump || asked || gap || on_grid || register_due;
         if (before_kept_) keep(point);
         sums_ = point;
         any_ = true;

@@ -78,6 +78,7 @@ private:
     void note_step(double watts);
     bool wanted(const TraceSample& sample);
     bool jumps(const TraceSample& sample) const;
+    bool ends_gap(const TraceSample& sample) const;
     bool beyond_the_end(const TraceSample& sample);
     void keep(const TracePoint& point);
 

@@ -9,13 +9,18 @@
 
 namespace ullage {
 
-/// What a logging meter wrote at one moment; each part but the time may be missing.
+/// What a log wrote at one moment; each part but the time may be missing. Register, power, voltage and current are a meter's. Gauge and output power
+/// are what the unit says of itself: neither ever enters delivered energy.
 struct TraceSample {
     UtcMs time_ms = 0;
     std::optional<double> register_wh, power_w, voltage_v, current_a;
+    std::optional<double> gauge_percent{}, output_w{};
 
     bool operator==(const TraceSample&) const = default;
 };
+
+/// What the columns of a trace hold, added up. The numbers stand in files: never change one.
+inline constexpr int holds_meter = 1, holds_gauge = 2, holds_output = 4;
 
 /// A log file that was imported: what is kept about it beside its samples, which are read in a stream.
 struct Trace {
@@ -38,7 +43,9 @@ struct Trace {
     UtcMs first_ms = 0, last_ms = 0;
     UtcMs added_ms = 0;
     bool withdrawn = false;
+    int holds = holds_meter; ///< holds_meter, holds_gauge and holds_output, added up
 
+    [[nodiscard]] bool has(int what) const { return (holds & what) != 0; }
     bool operator==(const Trace&) const = default;
 };
 

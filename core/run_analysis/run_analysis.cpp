@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "gauge/projection_doubt.h"
+#include "meters_in_series/meters_in_series.h"
 #include "numerics/distributions.h"
 
 #include <algorithm>
@@ -43,6 +44,9 @@ void add_line(const GaugeAnalysis& gauge, std::vector<Quantity>& quantities) {
 RunAnalysis analyse_run(const RunRecord& record, const MeasureOptions& options) {
     RunAnalysis analysis;
     analysis.energy = analyse_energy(record, options);
+    if (!record.other_logs.empty())
+        for (const MetersInSeries& pair : meters_in_series({&record}, options))
+            for (const SeriesLoad& load : pair.loads) analysis.energy.log_sentence += ' ' + load.sentence;
     analysis.gauge = analyse_gauge(record, analysis.energy, options);
     lower_by_gauge_faults(record, analysis.gauge, analysis.energy);
     const EnergyAnalysis& energy = analysis.energy;

@@ -149,7 +149,8 @@ public:
     /// Adds a version. Refused when nothing changes.
     Result<Photo> set_photo_withdrawn(const std::string& photo_uuid, bool withdrawn);
 
-    // Traces. Append-only too: one may grow at its end, and can be withdrawn and restored. The traces of a run are of one meter and do not overlap.
+    // Traces. Append-only too: one may grow at its end, and can be withdrawn and restored. The traces of one meter do not overlap
+    // within a run, nor do those that tell the gauge.
     /// Adds a trace as `source` produces its samples, in one transaction: when anything fails or the source gives up, nothing stays. Memory does
     /// not grow with the number of samples. How the log was read is kept with it for logs of the same header. `source` must not use the logbook.
     /// Errors beside the source's: not_found (run, meter), bad_input (no sample, not in order of time), refused (the run has this file already, a

@@ -10,30 +10,38 @@
 
 #include <SQLiteCpp/Database.h>
 
+#include <utility>
+
 namespace ullage {
 
 namespace {
 
-/// Why a trace may not have this meter and reach from its first to its last sample beside the others that the run has.
-std::optional<Error> conflict(const std::vector<Trace>& present, const Trace& wanted) {
+/// Why a trace may not reach from its first to its last sample beside the others that the run has: no meter, and no gauge, is in two places at once.
+/// A trace that names no meter counts as one of the run's.
+std::optional<Error> conflict(SQLite::Database& database, const std::vector<Trace>& present, const Trace& wanted) {
+    const std::optional<std::string> own = store::meter_of_run(database, wanted.run_uuid);
+    const auto meter_of = [&own](const Trace& trace) { return trace.meter_uuid ? trace.meter_uuid : own; };
     for (const Trace& other : present) {
         if (other.withdrawn || other.uuid == wanted.uuid) continue;
-        if (other.meter_uuid != wanted.meter_uuid)
-            return Error{Failure::refused, "the run has a trace of another meter", wanted.file_name,
-                         "a run takes the log of one meter; name that meter, or withdraw the other trace"};
-        if (wanted.first_ms <= other.last_ms && other.first_ms <= wanted.last_ms)
+        if (wanted.first_ms > other.last_ms || other.first_ms > wanted.last_ms) continue;
+        if (other.has(holds_meter) && wanted.has(holds_meter) && meter_of(other) == meter_of(wanted))
             return Error{Failure::refused, "its times overlap those of `" + other.file_name + "`, which the run has already", wanted.file_name,
-                         "withdraw that trace, or cut the log"};
+                         "withdraw that trace, cut the log, or name the meter if another wrote it"};
+        for (const auto& [what, name] : {std::pair(holds_gauge, "gauge"), std::pair(holds_output, "output power")})
+            if (other.has(what) && wanted.has(what))
+                return Error{Failure::refused,
+                             "it tells the unit's " + std::string(name) + " for times at which `" + other.file_name + "` does so already",
+                             wanted.file_name, "withdraw that trace, or leave that column unused"};
     }
     return std::nullopt;
 }
 
 /// Why a new trace may not stand beside those that the run has.
-std::optional<Error> obstacle(const std::vector<Trace>& present, const Trace& added) {
+std::optional<Error> obstacle(SQLite::Database& database, const std::vector<Trace>& present, const Trace& added) {
     for (const Trace& other : present)
         if (!other.withdrawn && other.fingerprint == added.fingerprint && other.size_bytes == added.size_bytes)
             return Error{Failure::refused, "this log is in the run already (as `" + other.file_name + "`)", added.file_name, "nothing was imported"};
-    return conflict(present, added);
+    return conflict(database, present, added);
 }
 
 void keep_answers(SQLite::Database& database, const std::string& signature, const std::string& answers, UtcMs now_ms) {
@@ -60,7 +68,7 @@ Result<Trace> Logbook::add_trace(Trace trace, const TraceSource& source) {
         blocks.finish(trace);
         if (trace.samples == 0)
             return Error{Failure::bad_input, "no row of the log could be taken", trace.file_name, "see which rows were left out, and why"};
-        if (auto refused = obstacle(store::listed_traces(database, run), trace)) return *refused;
+        if (auto refused = obstacle(database, store::listed_traces(database, run), trace)) return *refused;
         trace.added_ms = impl_->clock->now_ms();
         trace.withdrawn = false;
         if (auto sound = store::check(trace); !sound) return sound.error();
@@ -86,7 +94,7 @@ Result<Trace> Logbook::extend_trace(const Trace& known, const TraceGrowth& growt
             if (!blocks.go_on(trace)) return impl_->damaged_block();
             if (auto taken = blocks.take(growth.samples); !taken) return taken.error();
             blocks.finish(trace);
-            if (auto refused = conflict(store::listed_traces(database, store::run_id(database, trace.run_uuid)), trace)) return *refused;
+            if (auto refused = conflict(database, store::listed_traces(database, store::run_id(database, trace.run_uuid)), trace)) return *refused;
             trace.size_bytes = growth.size_bytes;
             trace.fingerprint = growth.fingerprint;
             trace.rows_left_out += growth.rows_left_out;
@@ -114,7 +122,8 @@ Result<void> Logbook::set_trace_withdrawn(const std::string& trace_uuid, bool wi
         if (!stored) return impl_->not_found("trace");
         if (!withdrawn) {
             const auto run = store::run_id(impl_->database(), stored->trace.run_uuid);
-            if (auto refused = obstacle(store::listed_traces(impl_->database(), run), stored->trace); refused && stored->trace.withdrawn)
+            if (auto refused = obstacle(impl_->database(), store::listed_traces(impl_->database(), run), stored->trace);
+                refused && stored->trace.withdrawn)
                 return *refused;
         }
         store::withdraw_trace(impl_->database(), stored->id, withdrawn);

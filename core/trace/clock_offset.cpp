@@ -87,6 +87,7 @@ public:
             if (!first_ms_) first_ms_ = reading.values.time_ms;
             to_the_minute = to_the_minute && reading.values.time_ms % minute_ms == 0;
             if (reading.values.register_wh) registers_.push_back(&reading.values);
+            if (reading.values.gauge_percent) gauges_.push_back(&reading.values);
             if (reading.values.mark && is_step(*reading.values.mark)) marks_.push_back(&reading.values);
             if (reading.values.mark == MarkKind::cut_off && !cut_off_ms_) cut_off_ms_ = reading.values.time_ms;
         }
@@ -98,17 +99,19 @@ public:
 
     void take(std::span<const TraceSample> samples) {
         crossings_->take(samples);
+        gauge_.take(samples);
         steps_.take(samples);
     }
 
-    Result<ClockOffset> result() const {
+    Result<ClockOffset> result() {
         if (const auto found = by_register()) return *found;
+        if (const auto found = by_gauge()) return *found;
         if (const auto found = by_steps()) return *found;
         if (const auto found = by_cut_off()) return *found;
         return Error{Failure::refused,
-                     registers_.empty() && marks_.empty()
-                         ? "the offset of the log's clock cannot be estimated: no register reading and no mark was noted by hand"
-                         : "the offset of the log's clock cannot be estimated: neither its register nor steps of its power fit "
+                     registers_.empty() && marks_.empty() && gauges_.empty()
+                         ? "the offset of the log's clock cannot be estimated: no register, gauge or mark was noted by hand"
+                         : "the offset of the log's clock cannot be estimated: neither its register or gauge nor steps of its power fit "
                            "the hand readings at one offset",
                      {},
                      "give the offset, or note register readings or load changes by hand"};
@@ -136,6 +139,24 @@ private:
             crossed[crossing.reading] = 1;
         }
         return elected(votes, registers_.size(), static_cast<long>(std::ranges::count(crossed, 1)), OffsetBasis::register_crossings);
+    }
+
+    /// Every time that the log showed a noted value; a value noted where the log's gauge was fractional counts within half a point.
+    std::optional<ClockOffset> by_gauge() {
+        const std::optional<GaugeLog> log = gauge_.finish();
+        if (!log || log->steps.empty()) return std::nullopt;
+        std::vector<Vote> votes;
+        std::vector<char> shown(gauges_.size());
+        for (std::size_t g = 0; g < gauges_.size(); ++g)
+            for (std::size_t s = 1; s < log->steps.size(); ++s) {
+                const GaugeStep &before = log->steps[s - 1], &after = log->steps[s];
+                const double high = std::max(before.to_percent, after.from_percent), low = std::min(before.to_percent, after.from_percent);
+                const double value = *gauges_[g]->gauge_percent;
+                if (value > high + 0.5 || value < low - 0.5) continue;
+                votes.push_back(vote(g, gauges_[g]->time_ms, before.from_ms, after.to_ms));
+                shown[g] = 1;
+            }
+        return elected(votes, gauges_.size(), static_cast<long>(std::ranges::count(shown, 1)), OffsetBasis::gauge_values);
     }
 
     std::optional<ClockOffset> by_steps() const {
@@ -188,6 +209,8 @@ private:
         switch (offset.basis) {
         case OffsetBasis::register_crossings:
             return fmt::format("its register passed {} of the {} values noted by hand at the noted moments", offset.matched, offset.tried);
+        case OffsetBasis::gauge_values:
+            return fmt::format("its gauge showed {} of the {} values noted by hand at the noted moments", offset.matched, offset.tried);
         case OffsetBasis::load_steps: return fmt::format("its power changed at {} of {} marks", offset.matched, offset.tried);
         case OffsetBasis::cut_off: return "its power fell for the last time at the cut-off";
         }
@@ -195,7 +218,8 @@ private:
     }
 
     UtcMs doubt_ms_ = minute_doubt_ms;
-    std::vector<const ReadingValues*> registers_, marks_;
+    std::vector<const ReadingValues*> registers_, gauges_, marks_;
+    GaugeThinner gauge_;
     std::optional<UtcMs> first_ms_, cut_off_ms_;
     std::optional<CrossingFinder> crossings_;
     StepFinder steps_;

@@ -10,6 +10,7 @@ namespace ullage {
 
 /// What an estimate of the clock offset rests on.
 enum class OffsetBasis {
+    gauge_values,       ///< when the log's gauge showed the values that were noted by hand
     register_crossings, ///< when the log's register passed the values that were noted by hand
     load_steps,         ///< steps of the log's power at the marks noted by hand
     cut_off,            ///< the last fall of the log's power, at the mark of the cut-off
@@ -32,7 +33,10 @@ struct ClockOffset {
 /// a fifth) to the noted moment, up to 48 h away. A moment noted to the minute is good to one minute, one noted to the second to 15 s. The
 /// offset on which most agree counts, where no other does as well and more than half agree; the estimate is the mean of those that agree, weighted
 /// by their widths. Its uncertainty holds half of the doubt of a moment as common to all of them, as a tester rounds or cuts off every time alike.
-/// Register first, then steps (two marks at least), then the cut-off alone (of a log that ends under load only where it is half as long as the run).
+/// Each hand reading of the gauge (at least two) gives the offsets under which the log showed that value at the noted moment; the more often it was
+/// noted, the better, and best near a step. Of a log of the unit, steps are those of its own output power.
+/// Register first, then gauge, then steps (two marks at least), then the cut-off alone (of a log that ends under load only where it is half as long
+/// as the run).
 ///
 /// Errors: those of check_trace(); `refused` where nothing in the log and the hand readings tells.
 [[nodiscard]] Result<ClockOffset> estimate_clock_offset(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options,

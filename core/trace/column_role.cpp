@@ -12,6 +12,7 @@ constexpr std::string_view energy_words[] = {"energy", "register", "energie", "e
 constexpr std::string_view power_words[] = {"power", "watt", "watts", "leistung", "puissance", "potencia", "p"};
 constexpr std::string_view voltage_words[] = {"voltage", "volt", "volts", "spannung", "tension", "u", "v"};
 constexpr std::string_view current_words[] = {"current", "amps", "ampere", "amperes", "strom", "courant", "corriente", "i"};
+constexpr std::string_view gauge_words[] = {"gauge", "soc", "ladestand"}; // without a percent sign no other word is clear
 
 constexpr RoleEntry role_entries[] = {
     {ColumnRole::unused, "unused"},
@@ -21,6 +22,8 @@ constexpr RoleEntry role_entries[] = {
     {ColumnRole::power, "power", LogQuantity::power, "W", &TraceSample::power_w, power_words},
     {ColumnRole::voltage, "voltage", LogQuantity::voltage, "V", &TraceSample::voltage_v, voltage_words},
     {ColumnRole::current, "current", LogQuantity::current, "A", &TraceSample::current_a, current_words},
+    {ColumnRole::gauge, "gauge", LogQuantity::share, "%", &TraceSample::gauge_percent, gauge_words},
+    {ColumnRole::output, "output", LogQuantity::power, "W", &TraceSample::output_w},
 };
 
 const RoleEntry& entry_of(ColumnRole role) { return *std::ranges::find(role_entries, role, &RoleEntry::role); }

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <cmath>
+#include <span>
 
 namespace ullage {
 namespace {
@@ -40,15 +42,27 @@ HeaderWords words_of(const std::string& title) {
 }
 
 /// Words that say that a column is not the quantity itself.
-constexpr std::array<std::string_view, 13> other_words = {"factor", "apparent", "reactive", "min",         "max",       "minimum", "maximum",
-                                                          "peak",   "average",  "cost",     "temperature", "frequency", "set"};
+constexpr std::array<std::string_view, 18> other_words = {"factor",  "apparent", "reactive", "min",    "max",         "minimum",
+                                                          "maximum", "peak",     "average",  "cost",   "temperature", "frequency",
+                                                          "set",     "limit",    "target",   "health", "soh",         "input"};
+/// English, German, French, Spanish: in the header of a percentage they make it the gauge.
+constexpr std::array<std::string_view, 11> shares_of_battery = {"gauge",     "soc",      "battery", "batt",    "charge",   "level",
+                                                                "ladestand", "batterie", "akku",    "bateria", "remaining"};
+/// In the header of a power, beside a gauge: what the unit says of its output.
+constexpr std::array<std::string_view, 5> output_words = {"output", "out", "ausgang", "sortie", "salida"};
 
 ColumnRole role_of(const HeaderWords& header, const std::optional<LogUnit>& unit) {
     for (const std::string& word : header.words)
         if (std::ranges::find(other_words, word) != other_words.end()) return ColumnRole::unused;
-    if (unit) return role_of(unit->quantity);
+    const auto named = [&header](std::span<const std::string_view> words) {
+        return std::ranges::any_of(header.words, [words](const std::string& word) { return std::ranges::find(words, word) != words.end(); });
+    };
+    // A percentage is a gauge only where its header says so.
+    if (unit && unit->quantity == LogQuantity::share) return named(shares_of_battery) ? ColumnRole::gauge : ColumnRole::unused;
+    const auto of_unit = [&](ColumnRole role) { return role == ColumnRole::power && named(output_words) ? ColumnRole::output : role; };
+    if (unit) return of_unit(role_of(unit->quantity));
     for (const std::string& word : header.words)
-        if (const ColumnRole role = role_of_header_word(word); role != ColumnRole::unused) return role;
+        if (const ColumnRole role = role_of_header_word(word); role != ColumnRole::unused) return of_unit(role);
     return ColumnRole::unused;
 }
 
@@ -61,6 +75,8 @@ bool told_unused(const LayoutAnswers& answers, std::size_t c) {
                                [c](const LayoutAnswers::Column& column) { return column.role == ColumnRole::unused && column.index == c; });
 }
 
+bool fits_role(const LogUnit& unit, ColumnRole role) { return unit.quantity != LogQuantity::unknown && unit.quantity == basic_unit(role).quantity; }
+
 Result<void> take_named(const LayoutAnswers& answers, TraceLayout& layout) {
     for (const LayoutAnswers::Column& named : answers.columns) {
         if (named.index >= layout.columns.size())
@@ -72,19 +88,65 @@ Result<void> take_named(const LayoutAnswers& answers, TraceLayout& layout) {
         column.role = named.role;
         if (named.role == ColumnRole::unused) continue;
         // What the header says of another quantity does not hold for the one that was named.
-        if (role_of(column.unit.quantity) != named.role && column.unit.quantity != LogQuantity::time) column.unit = {};
+        if (!fits_role(column.unit, named.role) && column.unit.quantity != LogQuantity::time) column.unit = {};
         if (named.unit.empty()) continue;
         const auto unit = unit_named(named.unit);
         const bool fits = unit && (named.role == ColumnRole::time || named.role == ColumnRole::date ? unit->quantity == LogQuantity::time
-                                                                                                    : role_of(unit->quantity) == named.role);
+                                                                                                    : fits_role(*unit, named.role));
         if (!fits)
             return Error{Failure::bad_input,
                          fmt::format("`{}` is no unit of {}", named.unit, role_text(named.role)),
                          {},
-                         "use W, kW, Wh, kWh, J, V, mV, A or mA, and s, ms, min or h for times"};
+                         "use W, kW, Wh, kWh, J, V, mV, A, mA or %, and s, ms, min or h for times"};
         column.unit = *unit;
     }
     return {};
+}
+
+/// A log that holds the gauge may be the unit's own all along: what else it holds is a meter's only where somebody says so. Without a gauge a meter
+/// wrote it.
+void part_unit_from_meter(const LayoutAnswers& answers, const std::vector<ColumnContent>& contents, std::vector<ColumnRole>& by_header,
+                          TraceDetection& detection) {
+    const TraceLayout& layout = detection.layout;
+    const auto is_free = [&](std::size_t c) {
+        return layout.columns[c].role == ColumnRole::unused && !told_unused(answers, c) && contents[c].mostly(contents[c].numbers);
+    };
+    std::optional<std::size_t> gauge = layout.column_of(ColumnRole::gauge);
+    for (std::size_t c = 0; c < by_header.size() && !gauge; ++c)
+        if (by_header[c] == ColumnRole::gauge && is_free(c)) gauge = c;
+    for (std::size_t c = 0; c < by_header.size(); ++c) {
+        ColumnRole& role = by_header[c];
+        if (!gauge && role == ColumnRole::output) role = ColumnRole::power;
+        if (!gauge || !is_of_meter(role) || !is_free(c)) continue;
+        const bool told = std::ranges::any_of(answers.columns, [role](const LayoutAnswers::Column& column) { return column.role == role; });
+        if (told) continue;
+        if (role == ColumnRole::voltage || role == ColumnRole::current) {
+            detection.notes.push_back(fmt::format("{} stands beside the gauge: taken for the unit's own, not used", column_name(layout, c)));
+        } else {
+            std::vector<std::string> choices = {std::string(role_text(role))};
+            if (role == ColumnRole::power) choices.emplace_back(role_text(ColumnRole::output));
+            choices.emplace_back(role_text(ColumnRole::unused));
+            detection.questions.push_back(
+                {OpenQuestion::whose_values,
+                 fmt::format("{} stands beside the gauge in {}: did a meter measure it, or does the unit say so of itself? Name column {}",
+                             column_name(layout, c), column_name(layout, *gauge), c + 1),
+                 std::move(choices)});
+        }
+        role = ColumnRole::unused;
+    }
+}
+
+/// Whether every number of a column lies within 0 and 1, and one is neither.
+bool may_be_shares_of_one(const LayoutRows& rows, const TraceLayout& layout, std::size_t c) {
+    bool between = false;
+    for (const auto& row : rows.data) {
+        LogNumber number;
+        if (!read_number(row[c], layout.decimal, layout.grouping, number)) continue;
+        const double value = static_cast<double>(number.mantissa) * std::pow(10.0, number.exponent);
+        if (value < 0 || value > 1) return false;
+        between = between || (value > 0 && value < 1);
+    }
+    return between;
 }
 
 void ask_energy_unit(const LayoutRows& rows, std::size_t c, TraceDetection& detection) {
@@ -111,6 +173,7 @@ Result<void> settle_columns(const LayoutRows& rows, const std::vector<ColumnCont
         if (units[c]) layout.columns[c].unit = *units[c];
     }
     if (auto named = take_named(answers, layout); !named) return named;
+    part_unit_from_meter(answers, contents, by_header, detection);
     const auto told = [&answers](ColumnRole role) {
         return std::ranges::any_of(answers.columns, [role](const LayoutAnswers::Column& column) { return column.role == role; });
     };
@@ -132,18 +195,28 @@ Result<void> settle_columns(const LayoutRows& rows, const std::vector<ColumnCont
         LogColumn& column = layout.columns[c];
         const bool value = column.role != ColumnRole::unused && column.role != ColumnRole::time && column.role != ColumnRole::date;
         if (!value || column.unit.quantity != LogQuantity::unknown) continue;
-        const auto given = column.role == ColumnRole::energy ? unit_named(answers.energy_unit) : std::nullopt;
-        if (given && given->quantity == LogQuantity::energy) column.unit = *given;
+        const auto given = column.role == ColumnRole::energy  ? unit_named(answers.energy_unit)
+                           : column.role == ColumnRole::gauge ? unit_named(answers.gauge_unit)
+                                                              : std::nullopt;
+        if (given && fits_role(*given, column.role)) column.unit = *given;
         else if (column.role == ColumnRole::energy) ask_energy_unit(rows, c, detection);
+        else if (column.role == ColumnRole::gauge && may_be_shares_of_one(rows, layout, c))
+            detection.questions.push_back({OpenQuestion::gauge_unit,
+                                           fmt::format("the gauge in {} has no unit (it begins with `{}`): name it with gauge={}:% or gauge={}:share",
+                                                       column_name(layout, c), rows.data.front()[c], c + 1, c + 1),
+                                           {"%", "share"}});
         else {
             column.unit = basic_unit(column.role);
             detection.notes.push_back(fmt::format("{} has no unit: read as {}", column_name(layout, c), column.unit.name));
         }
     }
+    const bool of_unit = layout.column_of(ColumnRole::gauge) || layout.column_of(ColumnRole::output);
+    const bool asked =
+        std::ranges::any_of(detection.questions, [](const LayoutQuestion& question) { return question.about == OpenQuestion::whose_values; });
     const bool current_and_voltage = layout.column_of(ColumnRole::current) && layout.column_of(ColumnRole::voltage);
-    if (!layout.column_of(ColumnRole::energy) && !layout.column_of(ColumnRole::power) && !current_and_voltage)
+    if (!layout.column_of(ColumnRole::energy) && !layout.column_of(ColumnRole::power) && !current_and_voltage && !of_unit && !asked)
         detection.questions.push_back(
-            {OpenQuestion::no_values, "no column of register or power (or voltage and current) is recognised: name it", {}});
+            {OpenQuestion::no_values, "no column of register, power (or voltage and current) or gauge is recognised: name it", {}});
     return {};
 }
 

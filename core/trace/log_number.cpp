@@ -20,7 +20,7 @@ constexpr LogUnit units[] = {
     {Q::charge, -3, 1, "mAh"},     {Q::time, 0, 1, "s"},          {Q::time, 0, 1, "sec"},        {Q::time, -3, 1, "ms"},
     {Q::time, 0, 60, "min"},       {Q::time, 0, 3600, "h"},       {Q::other, 0, 1, "VA"},        {Q::other, 0, 1, "kVA"},
     {Q::other, 0, 1, "var"},       {Q::other, 0, 1, "Hz"},        {Q::other, 0, 1, "\u00B0C"},   {Q::other, 0, 1, "\u00B0F"},
-    {Q::other, 0, 1, "%"},
+    {Q::share, 0, 1, "%"},         {Q::share, 2, 1, "share"},
 };
 
 constexpr std::array<double, 23> powers = {1e0,  1e1,  1e2,  1e3,  1e4,  1e5,  1e6,  1e7,  1e8,  1e9,  1e10, 1e11,

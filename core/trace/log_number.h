@@ -9,10 +9,11 @@ namespace ullage {
 
 [[nodiscard]] constexpr bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
-/// What a column of a log holds. `charge` (Ah) and `other` are recognised so that they are not taken for something else.
-enum class LogQuantity { unknown, energy, power, voltage, current, charge, time, other };
+/// What a column of a log holds. `share` is a percentage, of whatever; `charge` (Ah) and `other` are recognised so that they are not taken for
+/// something else.
+enum class LogQuantity { unknown, energy, power, voltage, current, charge, time, share, other };
 
-/// A unit as logs write it: 1 of it is factor / divisor × 10^exponent in Wh, W, V, A, Ah or s.
+/// A unit as logs write it: 1 of it is factor / divisor × 10^exponent in Wh, W, V, A, Ah, s or %.
 struct LogUnit {
     LogQuantity quantity = LogQuantity::unknown;
     int exponent = 0;

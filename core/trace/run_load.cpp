@@ -24,14 +24,23 @@ Window window_of(const RunRecord& record) {
     return window;
 }
 
+/// Leaves the traces of the run's own meter; where it has none, those of the first.
+void keep_one_meter(const std::optional<std::string>& own, std::vector<Trace>& traces) {
+    const auto meter_of = [&own](const Trace& trace) { return trace.meter_uuid ? trace.meter_uuid : own; };
+    const bool has_own = std::ranges::any_of(traces, [&](const Trace& trace) { return meter_of(trace) == own; });
+    const std::optional<std::string> kept = has_own ? own : meter_of(traces.front());
+    std::erase_if(traces, [&](const Trace& trace) { return meter_of(trace) != kept; });
+}
+
 } // namespace
 
 Result<std::optional<LoadStatistics>> load_of_run(const Logbook& logbook, const RunRecord& record) {
     Result<std::vector<Trace>> listed = logbook.traces(record.run.uuid);
     if (!listed) return listed.error();
     std::vector<Trace> traces = std::move(listed).value();
-    std::erase_if(traces, [](const Trace& trace) { return trace.withdrawn; });
+    std::erase_if(traces, [](const Trace& trace) { return trace.withdrawn || !trace.has(holds_meter); });
     if (traces.empty()) return std::optional<LoadStatistics>();
+    keep_one_meter(record.run.meter_uuid, traces);
     const Window window = window_of(record);
     LoadMeter meter(gap_limit_s(traces));
     const auto each_sample = [&](void (LoadMeter::*take)(std::span<const TraceSample>)) -> Result<void> {

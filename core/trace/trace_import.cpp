@@ -140,7 +140,8 @@ Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, co
     const std::string answers = answers_text(answers_of(detection.layout));
     Trace trace;
     trace.run_uuid = run_uuid;
-    trace.meter_uuid = meter_uuid;
+    trace.holds = held_by(detection.layout);
+    if (trace.has(holds_meter)) trace.meter_uuid = meter_uuid; // no meter wrote what the unit says of itself
     trace.file_name = options.file_name.empty() ? fs::path(path).filename().string() : options.file_name;
     trace.layout = answers;
     trace.offset_ms = options.offset_ms;
@@ -160,6 +161,16 @@ Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, co
     });
     if (!added) return added.error();
     return ImportedTrace{added.value(), std::move(tally)};
+}
+
+int held_by(const TraceLayout& layout) {
+    int holds = 0;
+    for (const LogColumn& column : layout.columns) {
+        if (is_of_meter(column.role)) holds |= holds_meter;
+        if (column.role == ColumnRole::gauge) holds |= holds_gauge;
+        if (column.role == ColumnRole::output) holds |= holds_output;
+    }
+    return holds;
 }
 
 std::string layout_sentence(const TraceDetection& detection) {

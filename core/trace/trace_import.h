@@ -35,11 +35,15 @@ struct ImportedTrace {
     TraceTally tally;
 };
 
-/// Imports a whole log into a run in one transaction and remembers how it was read. `detection` comes from a preview without open questions.
+/// Imports a whole log into a run in one transaction and remembers how it was read. `detection` comes from a preview without open questions. A log
+/// that holds nothing but what the unit says of itself has no meter, whatever `meter_uuid` says.
 /// Errors, each leaving the logbook as it was: those of check_trace() and Logbook::add_trace(); `refused` when options.progress cancels.
 [[nodiscard]] Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, const std::string& run_uuid,
                                                  const std::optional<std::string>& meter_uuid, const TraceDetection& detection,
                                                  const TraceReadOptions& options);
+
+/// What the columns of a log hold: holds_meter, holds_gauge and holds_output, added up (model/trace.h).
+[[nodiscard]] int held_by(const TraceLayout& layout);
 
 /// "columns: `Power` as power in W, …; date and time; delimiter comma; …": a layout in words.
 [[nodiscard]] std::string layout_sentence(const TraceDetection& detection);

@@ -39,7 +39,7 @@ struct TraceLayout {
 };
 
 /// What the log itself does not settle.
-enum class OpenQuestion { date_order, decimal_sign, clock_meaning, energy_unit, no_time, no_values };
+enum class OpenQuestion { date_order, decimal_sign, clock_meaning, energy_unit, no_time, no_values, whose_values, gauge_unit };
 
 struct LayoutQuestion {
     OpenQuestion about;
@@ -71,7 +71,8 @@ struct LayoutAnswers {
     std::optional<char> grouping; ///< of thousands; absent: as detected
     std::optional<LogEncoding> encoding;
     std::optional<TimeForm> time_form;
-    std::string energy_unit; ///< of a register without unit
+    std::string energy_unit;  ///< of a register without unit
+    std::string gauge_unit{}; ///< of a gauge without unit: "%" or "share"
 
     bool operator==(const LayoutAnswers&) const = default;
 };

@@ -104,7 +104,8 @@ struct ReadingsArguments {
     std::string logbook;
     std::string unit; ///< empty for every unit
     std::optional<int> run;
-    bool intervals = false; ///< the intervals between readings instead
+    bool intervals = false;   ///< the intervals between readings instead
+    bool gauge_steps = false; ///< the steps of the gauge by its log instead
     TableOutput output;
 };
 /// The readings of one run, or of several with unit, maker and run in front of each row, as a table in any format.

@@ -71,12 +71,16 @@ void add_import(CLI::App& command, ImportArguments& arguments) {
 }
 
 void add_import_trace(CLI::App& command, ImportTraceArguments& arguments) {
-    command.add_option("FILE", arguments.file, "log file: rows of text with a time and a register or power")->required();
+    command.add_option("FILE", arguments.file, "log file: rows of text with a time and a register, a power or the gauge of the unit")->required();
     command.add_option("--logbook", arguments.logbook, "logbook file")->required();
     command.add_option("--unit", arguments.unit, "name of the unit");
     command.add_option("--run", arguments.run, "number of the run")->required()->check(above_zero());
-    command.add_option("--meter", arguments.meter, "meter that wrote the log; that of the run where not given");
-    command.add_option("--map", arguments.map, "columns, counted from 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A")
+    command.add_option("--meter", arguments.meter,
+                       "meter that wrote the log; that of the run where not given; another than the run's is compared with it");
+    command
+        .add_option("--map", arguments.map,
+                    "columns, counted from 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A of a meter; gauge=7,output=8:W "
+                    "of the unit itself")
         ->delimiter(',');
     command.add_option("--date-order", arguments.date_order, "day-first, month-first or year-first")
         ->check(CLI::IsMember({"day-first", "month-first", "year-first"}));
@@ -184,7 +188,9 @@ void add_readings(CLI::App& command, ReadingsArguments& arguments) {
     command.add_option("LOGBOOK", arguments.logbook, runs_help)->required();
     command.add_option("--unit", arguments.unit, "only runs of this unit");
     command.add_option("--run", arguments.run, "only this run of the unit")->check(above_zero());
-    command.add_flag("--intervals", arguments.intervals, "the intervals between readings instead of the readings");
+    CLI::Option* intervals = command.add_flag("--intervals", arguments.intervals, "the intervals between readings instead of the readings");
+    command.add_flag("--gauge-steps", arguments.gauge_steps, "the steps of the gauge by its log, each timed to the sample, instead of the readings")
+        ->excludes(intervals);
     add_output(command, arguments.output);
 }
 

@@ -29,8 +29,9 @@ Error wrong(const std::string& option, const std::string& what, const std::strin
 
 /// ROLE=NUMBER[:UNIT], columns counted from 1.
 Result<LayoutAnswers::Column> mapped_column(const std::string& text) {
-    const Error form = wrong("--map", fmt::format("`{}` names no column", text),
-                             "write it like time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:mA, columns counted from 1");
+    const Error form =
+        wrong("--map", fmt::format("`{}` names no column", text),
+              "write it like time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:mA,gauge=7,output=8:W, columns counted from 1");
     const auto equals = text.find('=');
     if (equals == std::string::npos) return form;
     const auto role = role_from(std::string_view(text).substr(0, equals));
@@ -135,7 +136,9 @@ std::string options_for(const TraceDetection& detection) {
         case OpenQuestion::clock_meaning: option = "--times"; break;
         case OpenQuestion::energy_unit: option = "--register-unit"; break;
         case OpenQuestion::no_time:
-        case OpenQuestion::no_values: break;
+        case OpenQuestion::no_values:
+        case OpenQuestion::whose_values:
+        case OpenQuestion::gauge_unit: break;
         }
         options += (options.empty() ? "" : ", ") + std::string(option);
     }

@@ -26,7 +26,7 @@ int readings_command(const ReadingsArguments& arguments, std::ostream& out, std:
     const UnitRuns& runs = chosen.value();
     std::vector<const RunAnalysis*> analyses; // which the casebook keeps
     for (const RunRecord* run : runs) analyses.push_back(casebook.value()->analysis(run->run.uuid).get());
-    const RunTable which = arguments.intervals ? RunTable::intervals : RunTable::readings;
+    const RunTable which = arguments.intervals ? RunTable::intervals : arguments.gauge_steps ? RunTable::gauge_steps : RunTable::readings;
     const bool one_run = arguments.run.has_value() && runs.size() == 1;
     const StreamedTable table = one_run ? table_of_run(which, *runs.front(), *analyses.front()) : table_of_runs(which, runs, analyses);
     return put_table(table, format.value(), arguments.output, {arguments.logbook}, out, err);

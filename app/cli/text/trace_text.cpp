@@ -23,6 +23,8 @@ std::string sample_text(const TraceSample& sample, const std::string& zone) {
     add(sample.power_w, "W");
     add(sample.voltage_v, "V");
     add(sample.current_a, "A");
+    add(sample.gauge_percent, "% gauge");
+    add(sample.output_w, "W by the unit");
     return text;
 }
 

@@ -102,6 +102,11 @@ std::vector<ExportSubject> readings_subjects(Document& document, const std::stri
                             stem + QStringLiteral("-intervals"),
                             [&document, run_uuid](QWidget*) { return one_run(document, run_uuid, RunTable::intervals); },
                             {}});
+        if (document.run(run_uuid)->gauge_log)
+            subjects.push_back({tr("Gauge steps of this run"),
+                                stem + QStringLiteral("-gauge-steps"),
+                                [&document, run_uuid](QWidget*) { return one_run(document, run_uuid, RunTable::gauge_steps); },
+                                {}});
     }
     subjects.push_back({tr("Readings of all runs"),
                         QStringLiteral("readings"),

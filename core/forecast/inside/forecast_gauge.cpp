@@ -16,14 +16,24 @@ constexpr double u_each_point = 0.0025;
 constexpr double moment_doubt_h = 1.0 / 120; ///< half a minute either way
 constexpr double longest_step_h = 24.0 * 366;
 constexpr double two_sided = 1.96;
+constexpr std::size_t looked_at_steps = 12; ///< of a log
+constexpr double like_a_step = 1.1;         ///< so much faster or slower than the last ones
 
 struct Shown {
     UtcMs time_ms = 0;
     double percent = 0;
 };
 
-std::vector<Shown> shown_in(const RunRecord& record) {
+/// What was noted, or what a log showed from step to step: then the moment of the last step is known to the sample.
+std::vector<Shown> shown_in(const RunRecord& record, const EnergyAnalysis& energy) {
     std::vector<Shown> all;
+    if (energy.gauge_log && energy.gauge_log->used) {
+        for (const PairedPoint& point : energy.shown)
+            if (point.reading == no_reading) all.push_back({point.time_ms, point.gauge_percent});
+        if (!all.empty() && all.back().time_ms < record.gauge_log->last_ms && record.gauge_log->last_percent == all.back().percent)
+            all.push_back({record.gauge_log->last_ms, record.gauge_log->last_percent});
+        if (!all.empty()) return all;
+    }
     for (const Reading& reading : record.readings)
         if (!reading.withdrawn && reading.values.gauge_percent) all.push_back({reading.values.time_ms, *reading.values.gauge_percent});
     return all;
@@ -52,10 +62,29 @@ void narrow(const std::vector<Shown>& all, GaugeSpeed& speed) {
     speed.least_above_edge_pt = std::clamp(least - doubt_pt, 0.0, 0.9 * speed.most_above_edge_pt);
 }
 
+/// A load that cycles within what one value lasts shows in how long the last values lasted: the next may last as long as any of them.
+void allow_for_steps(const std::vector<Shown>& all, GaugeSpeed& speed) {
+    std::optional<Shown> later;
+    std::size_t steps = 0;
+    for (std::size_t i = all.size(); i-- > 1 && steps < looked_at_steps;) {
+        const double fall_pt = all[i - 1].percent - all[i].percent;
+        if (fall_pt <= 0) continue;
+        ++steps;
+        const Shown here = all[i];
+        if (later && later->time_ms > here.time_ms && here.percent > later->percent) {
+            const double pt_per_h = (here.percent - later->percent) / hours_between(here.time_ms, later->time_ms);
+            speed.lower_pt_per_h = std::min(speed.lower_pt_per_h, pt_per_h / like_a_step);
+            speed.upper_pt_per_h = std::max(speed.upper_pt_per_h, pt_per_h * like_a_step);
+        }
+        later = here;
+    }
+}
+
 } // namespace
 
-Result<GaugeSpeed> gauge_speed(const RunRecord& record, const std::vector<TrendPoint>& points, const FutureLoads& loads, bool has_register) {
-    const std::vector<Shown> all = shown_in(record);
+Result<GaugeSpeed> gauge_speed(const RunRecord& record, const EnergyAnalysis& energy, const std::vector<TrendPoint>& points, const FutureLoads& loads,
+                               bool has_register) {
+    const std::vector<Shown> all = shown_in(record, energy);
     if (all.empty()) return Error{Failure::bad_input, "the gauge has not been read yet", {}, {}};
     if (points.size() < 2) return Error{Failure::bad_input, "the gauge has not been read twice with the register yet", {}, {}};
     const double step_pt = record.unit.gauge_step_percent;
@@ -89,6 +118,7 @@ Result<GaugeSpeed> gauge_speed(const RunRecord& record, const std::vector<TrendP
     const double lower_load = spread.lower / spread.middle / more, upper_load = spread.upper / spread.middle * more;
     speed.lower_pt_per_h = spread.middle * std::max(0.05, 1 - std::hypot(two_sided * u, 1 - lower_load));
     speed.upper_pt_per_h = spread.middle * (1 + std::hypot(two_sided * u, upper_load - 1));
+    if (energy.gauge_log && energy.gauge_log->used) allow_for_steps(all, speed);
     narrow(all, speed);
     return speed;
 }

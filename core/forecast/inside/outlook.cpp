@@ -10,6 +10,7 @@ namespace ullage {
 namespace {
 
 constexpr std::size_t most_points = 60;
+constexpr std::size_t most_logged_points = 12; ///< of a log: their errors about a law are common to neighbours, not each its own
 
 /// Paired points with a register, else gauge readings against time alone.
 void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_register, const MeasureOptions& options, TrendSetup& trend) {
@@ -17,7 +18,7 @@ void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_
     trend.gauge_step_pt = record.unit.gauge_step_percent;
     const auto on_hours = [&](UtcMs time_ms) { return hours_between(energy.start_ms, time_ms) - tripped_hours(energy, time_ms); };
     if (has_register) {
-        const DrainSeries series = drain_series(record, energy, most_points);
+        const DrainSeries series = drain_series(record, energy, energy.gauge_log && energy.gauge_log->used ? most_logged_points : most_points);
         for (std::size_t i = 0; i < series.size(); ++i)
             trend.points.push_back({series.gauge_percent[i], series.on_hours[i], series.delivered_wh[i], series.squared_w2h[i]});
         trend.end = {0, on_hours(energy.track.points.back().time_ms), energy.track.total_wh(), 0};

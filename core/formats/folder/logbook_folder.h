@@ -44,7 +44,7 @@ struct FolderTally {
 /// Asked before each file with the share done, 0 to 1; false cancels.
 using FolderProgress = std::function<bool(double share)>;
 
-/// "3 runs, 12 photos, 1 log of a meter": what there is some of.
+/// "3 runs, 12 photos, 1 log": what there is some of.
 [[nodiscard]] std::string folder_tally_text(const FolderTally& tally);
 
 /// Whether a folder has a `contents.csv` of this sort.

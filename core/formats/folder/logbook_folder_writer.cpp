@@ -34,8 +34,9 @@ struct LogValue {
     std::string_view title;
     std::optional<double> TraceSample::*value;
 };
-constexpr std::array log_values{LogValue{"register_wh", &TraceSample::register_wh}, LogValue{"power_w", &TraceSample::power_w},
-                                LogValue{"voltage_v", &TraceSample::voltage_v}, LogValue{"current_a", &TraceSample::current_a}};
+constexpr std::array log_values{LogValue{"register_wh", &TraceSample::register_wh},     LogValue{"power_w", &TraceSample::power_w},
+                                LogValue{"voltage_v", &TraceSample::voltage_v},         LogValue{"current_a", &TraceSample::current_a},
+                                LogValue{"gauge_percent", &TraceSample::gauge_percent}, LogValue{"output_w", &TraceSample::output_w}};
 
 /// A number for the head of a file's name, so that files stand in order and no name is a system's own.
 std::string numbered(std::size_t number, std::string_view text) { return fmt::format("{:02}-{}", number, text); }
@@ -296,7 +297,7 @@ std::string folder_tally_text(const FolderTally& tally) {
     };
     add(tally.runs, "run", "runs");
     add(tally.photos, "photo", "photos");
-    add(tally.logs, "log of a meter", "logs of meters");
+    add(tally.logs, "log", "logs");
     add(tally.load_lists, "load list", "load lists");
     add(tally.pv_sheets, "PV sheet", "PV sheets");
     return text.empty() ? "nothing" : text;

@@ -101,7 +101,7 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     add_accounts(builder, run, unit_fit);
     add_measured_with(builder, {run});
     add_results(builder, quantities);
-    builder.paragraph(run.analysis->energy.log_sentence, "Log of the meter");
+    builder.paragraph(run.analysis->energy.log_sentence, record.gauge_log || !record.other_logs.empty() ? "Logs" : "Log of the meter");
     for (const std::string& remark : run.analysis->energy.meter_remarks) builder.paragraph(remark, "Meter");
     add_assumed_of_register(builder, run);
     builder.paragraph(repeats_sentence(unit_fit.repeats, unit_fit.options), "Repeats");

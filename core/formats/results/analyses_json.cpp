@@ -117,6 +117,31 @@ Json load_json(const std::optional<LoadStatistics>& load) {
     return json;
 }
 
+Json gauge_log_json(const RunRecord& record, const EnergyAnalysis& energy) {
+    if (!energy.gauge_log || !record.gauge_log) return nullptr;
+    const GaugeLogUse& use = *energy.gauge_log;
+    return {{"used", use.used},
+            {"samples", record.gauge_log->samples},
+            {"doubted", record.gauge_log->doubted},
+            {"steps", use.steps},
+            {"compared", use.compared},
+            {"agreeing", use.agreeing},
+            {"clock_half_s", number_json(use.clock_half_s)},
+            {"sentence", use.sentence}};
+}
+
+/// Where the log of another meter stood in.
+Json taken_over_json(const RunRecord& record, const RegisterTrack& track) {
+    Json list = Json::array();
+    if (!track.log) return list;
+    for (const TakenOver& taken : track.log->taken_over)
+        list.push_back({{"meter", taken.name},
+                        {"from", format_iso8601(taken.from_ms, record.run.time_zone)},
+                        {"to", format_iso8601(taken.to_ms, record.run.time_zone)},
+                        {"delivered_wh", number_json(taken.part.delivered_wh)}});
+    return list;
+}
+
 Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& unit_fit, const std::optional<LoadStatistics>& load) {
     return {{"unit", record.unit.name},
             {"run", record.number},
@@ -128,6 +153,8 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
             {"gauge_sharpening", analysis.gauge.sharpening},
             {"findings", findings_json(record, analysis.gauge.findings)},
             {"log_sentence", analysis.energy.log_sentence},
+            {"gauge_log", gauge_log_json(record, analysis.energy)},
+            {"taken_over", taken_over_json(record, analysis.energy.track)},
             {"meter_remarks", analysis.energy.meter_remarks},
             {"register_corrections", register_corrections_json(record, analysis.energy.track.register_corrections)},
             {"budget", budget_json(analysis.energy.budget)},

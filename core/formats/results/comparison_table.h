@@ -50,7 +50,8 @@ inline constexpr std::size_t most_exported_paired = 300;
 [[nodiscard]] Table intervals_table(const RunRecord& record, const RunAnalysis& analysis);
 
 /// Which table of each run.
-enum class RunTable { readings, intervals };
+/// `gauge_steps`: of a log of the gauge, each timed to its samples.
+enum class RunTable { readings, intervals, gauge_steps };
 
 /// readings_table() or intervals_table(), its rows made as they are asked for: `record` and `analysis` must outlive it.
 [[nodiscard]] StreamedTable table_of_run(RunTable which, const RunRecord& record, const RunAnalysis& analysis);

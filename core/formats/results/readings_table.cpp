@@ -160,8 +160,40 @@ bool each_interval(const TableRow& lead, const RunRecord& record, const RunAnaly
     return true;
 }
 
+/// Points of a log of the gauge: its steps, and what stands in for notes.
+bool is_gauge_step(const EnergyAnalysis& energy, const GaugeErrorPoint& error) {
+    return error.point < energy.points.size() && energy.points[error.point].reading == no_reading;
+}
+
+std::vector<TableColumn> gauge_steps_columns() {
+    return {instant_column("time", "time"),
+            number_column("gauge_percent", "gauge", "%", 1),
+            number_column("delivered_wh", "delivered", "Wh", 1),
+            {"gauge_error_pt", "gauge error", "pt", Content::quantity, 1}};
+}
+
+bool each_gauge_step(const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis, const RowTaker& take) {
+    const std::vector<TableColumn> columns = gauge_steps_columns();
+    TableRow row = lead;
+    row.resize(lead.size() + columns.size());
+    const auto cells = row.begin() + static_cast<std::ptrdiff_t>(lead.size());
+    for (const GaugeErrorPoint& error : analysis.gauge.errors) {
+        if (!is_gauge_step(analysis.energy, error)) continue;
+        const PairedPoint& point = analysis.energy.points[error.point];
+        cells[0] = instant_text(point.time_ms, record.run.time_zone);
+        cells[1] = number_cell(columns[1], point.gauge_percent);
+        cells[2] = number_cell(columns[2], point.delivered_wh);
+        cells[3] = gauge_error_cell(&error);
+        if (!take(row)) return false;
+    }
+    return true;
+}
+
 std::size_t count_of_rows(RunTable which, const RunRecord& record, const RunAnalysis& analysis) {
     if (which == RunTable::readings) return static_cast<std::size_t>(std::ranges::count(record.readings, false, &Reading::withdrawn));
+    if (which == RunTable::gauge_steps)
+        return static_cast<std::size_t>(
+            std::ranges::count_if(analysis.gauge.errors, [&](const GaugeErrorPoint& error) { return is_gauge_step(analysis.energy, error); }));
     const std::size_t points = analysis.energy.points.size();
     return static_cast<std::size_t>(std::ranges::count_if(
         analysis.energy.intervals, [points](const IntervalRow& interval) { return interval.from < points && interval.to < points; }));
@@ -169,7 +201,12 @@ std::size_t count_of_rows(RunTable which, const RunRecord& record, const RunAnal
 
 bool each_row_of(RunTable which, const Noted& noted, const TableRow& lead, const RunRecord& record, const RunAnalysis& analysis,
                  const RowTaker& take) {
-    return which == RunTable::readings ? each_reading(noted, lead, record, analysis, take) : each_interval(lead, record, analysis, take);
+    switch (which) {
+    case RunTable::readings: return each_reading(noted, lead, record, analysis, take);
+    case RunTable::intervals: return each_interval(lead, record, analysis, take);
+    case RunTable::gauge_steps: break;
+    }
+    return each_gauge_step(lead, record, analysis, take);
 }
 
 std::vector<std::string> remarks_of(RunTable which, const RunAnalysis& analysis) {
@@ -177,12 +214,17 @@ std::vector<std::string> remarks_of(RunTable which, const RunAnalysis& analysis)
     return {"Gauge error against " + std::string(error_basis_text(analysis.gauge.basis)) + "."};
 }
 
-std::string title_begin(RunTable which) { return which == RunTable::readings ? "Readings of " : "Intervals of "; }
+std::string title_begin(RunTable which) {
+    if (which == RunTable::gauge_steps) return "Gauge steps by the log of ";
+    return which == RunTable::readings ? "Readings of " : "Intervals of ";
+}
 
 StreamedTable bare_table(RunTable which, const Noted& noted) {
     StreamedTable table;
-    table.columns = which == RunTable::readings ? readings_columns(noted) : intervals_columns();
-    table.method = which == RunTable::readings ? readings_method() : intervals_method();
+    table.columns = which == RunTable::readings    ? readings_columns(noted)
+                    : which == RunTable::intervals ? intervals_columns()
+                                                   : gauge_steps_columns();
+    table.method = which == RunTable::readings ? readings_method() : which == RunTable::intervals ? intervals_method() : gauge_steps_method();
     return table;
 }
 

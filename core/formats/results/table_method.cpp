@@ -54,6 +54,16 @@ std::vector<std::pair<std::string, std::string>> readings_method() {
     };
 }
 
+std::vector<std::pair<std::string, std::string>> gauge_steps_method() {
+    return {
+        {"Steps", "Each change of the gauge in its log, half-way between the last sample before it and the first after it; of a gauge that flickers, "
+                  "before and after that. Times are local with their offset from UTC (ISO 8601)."},
+        {"Gauge", "The mean of what it showed before and after: what it showed on average at that moment, however it rounds."},
+        {"Delivered", "By the external meter at that moment. What the unit says of its own output enters nothing."},
+        {"What the figures are", "Results are measurements of one specimen, not a safety certification."},
+    };
+}
+
 std::vector<std::pair<std::string, std::string>> intervals_method() {
     return {
         {"Intervals", "From one reading of gauge and register to the next. Times are local with their offset from UTC (ISO 8601)."},

@@ -15,5 +15,6 @@ namespace ullage {
 /// The same for the readings and the intervals of a run.
 [[nodiscard]] std::vector<std::pair<std::string, std::string>> readings_method();
 [[nodiscard]] std::vector<std::pair<std::string, std::string>> intervals_method();
+[[nodiscard]] std::vector<std::pair<std::string, std::string>> gauge_steps_method();
 
 } // namespace ullage

@@ -101,8 +101,8 @@ bool cleared_by_load(const GaugeEvidence& evidence, std::size_t after) {
 /// The doubt about two neighbouring register readings, when there is one.
 std::optional<Finding> judge(const GaugeEvidence& evidence, const RegisterPoint& before, const RegisterPoint& after) {
     const std::vector<PairedPoint>& points = evidence.energy.points;
-    const auto past = std::ranges::upper_bound(points, before.reading, {}, &PairedPoint::reading);
-    const auto at = std::ranges::lower_bound(points, after.reading, {}, &PairedPoint::reading);
+    const auto past = std::ranges::upper_bound(points, before.time_ms, {}, &PairedPoint::time_ms);
+    const auto at = std::ranges::lower_bound(points, after.time_ms, {}, &PairedPoint::time_ms);
     if (past == points.begin() || at == points.end()) return std::nullopt;
     const auto from = static_cast<std::size_t>(past - points.begin()) - 1, to = static_cast<std::size_t>(at - points.begin());
     const std::optional<Excess> fall = excess(evidence, from, to);

@@ -27,7 +27,7 @@ std::vector<GaugeErrorPoint> gauge_error_curve(const RunRecord& record, const En
     const double full_percent = by_depth ? 100.0 : energy.points.front().gauge_percent;
     curve.reserve(energy.points.size());
     // Readings of both at once differ in nothing that the band depends on: formed anew only where its argument changes.
-    double known_pairing_wh = -1, known_gain_pt = 0, known_half_width_pt = 0;
+    double known_pairing_wh = -1, known_gain_pt = 0, known_gauge_pt = 0, known_half_width_pt = 0;
     for (std::size_t i = 0; i < energy.points.size(); ++i) {
         const PairedPoint& point = energy.points[i];
         GaugeErrorPoint error;
@@ -36,12 +36,13 @@ std::vector<GaugeErrorPoint> gauge_error_curve(const RunRecord& record, const En
         error.depth_percent = 100 * (point.delivered_wh - origin_wh) / whole_wh;
         error.error_pt = point.gauge_percent - (full_percent - error.depth_percent);
         const double gain_pt = by_depth ? 0.0 : limit * std::abs(error.depth_percent);
-        if (point.u_pairing_wh != known_pairing_wh || gain_pt != known_gain_pt) {
+        const double gauge_pt = point.gauge_half_pt.value_or(record.unit.gauge_step_percent / 2);
+        if (point.u_pairing_wh != known_pairing_wh || gain_pt != known_gain_pt || gauge_pt != known_gauge_pt) {
+            known_gauge_pt = gauge_pt;
             known_pairing_wh = point.u_pairing_wh;
             known_gain_pt = gain_pt;
             const double energy_pt = 100 * std::sqrt(point.u_pairing_wh * point.u_pairing_wh + step_wh * step_wh / 6) / whole_wh;
-            known_half_width_pt =
-                half_width_of_sum(record.unit.gauge_step_percent / 2, std::hypot(energy_pt, gain_pt / std::sqrt(3.0)), options.coverage);
+            known_half_width_pt = half_width_of_sum(gauge_pt, std::hypot(energy_pt, gain_pt / std::sqrt(3.0)), options.coverage);
         }
         error.lower_pt = error.error_pt - known_half_width_pt;
         error.upper_pt = error.error_pt + known_half_width_pt;

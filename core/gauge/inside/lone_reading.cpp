@@ -50,6 +50,7 @@ std::vector<SlipCandidate> slip_candidates(const EnergyAnalysis& energy, const s
     const std::vector<PairedPoint>& points = energy.points;
     if (points.size() < 2 || points.size() > most_readings_by_hand) return candidates;
     for (std::size_t i = 1; i < points.size(); ++i) {
+        if (points[i].reading == no_reading) continue; // nobody typed it
         const auto bound = std::ranges::find(bounds, i, &ShareBound::point);
         double low = (i + 1 < points.size() ? points[i + 1].gauge_percent : 0) - gauge_step_pt, high = points[i - 1].gauge_percent + gauge_step_pt;
         if (bound != bounds.end()) {

@@ -15,6 +15,7 @@ namespace ullage {
 /// the log's register next to it, up to three minutes after it or back to the reading before. A log of power alone is integrated (log_energy.h); its
 /// gaps are never bridged: up to two minutes are ShortGaps, longer ones make the energy `at least`, with the most that may have flowed at the
 /// highest power in words.
+/// Where the log of another meter of the run covers such a gap, or the time before or after the log, that stands in (log_takeover.h).
 ///
 /// The energy at a moment is interpolated between the samples around it. At the cut-off it is that of the end of the doubt of the moment, as nothing
 /// flows after. LogUse::u_wh holds interpolation and doubt of the moment for each point. A noted moment up to two minutes outside the log counts as

@@ -16,5 +16,7 @@ void apply_meters(const RunRecord& record, const std::vector<std::size_t>& swaps
 /// Which meter took over after so many swaps, and what is stated of it: nullptr where nothing is.
 [[nodiscard]] MeterOfRun meter_after(const RunRecord& record, std::size_t swaps);
 [[nodiscard]] const Meter* meter_of(const RunRecord& record, MeterOfRun which);
+/// The meter of a part, also of one whose log stood in.
+[[nodiscard]] const Meter* meter_of(const RunRecord& record, const MeterPart& part);
 
 } // namespace ullage

@@ -20,8 +20,8 @@ namespace ullage::store {
 /// What the traces of runs come to at the moments of their readings. Remembers each until its traces, their length or the moments change.
 class RunTraces {
 public:
-    /// Fills record.trace from the traces of its run that are not withdrawn: from ten minutes before its first reading to ten minutes after its
-    /// last, of a run still running to the last sample. False where a block of samples cannot be read.
+    /// Fills trace, other_logs and gauge_log of the record from the traces of its run that are not withdrawn. Of each meter: from ten minutes before
+    /// the first reading to ten minutes after the last, of a run still running to the last sample. False where a block of samples cannot be read.
     [[nodiscard]] bool fill(SQLite::Database& database, std::int64_t run_id, RunRecord& record);
 
 private:
@@ -29,7 +29,14 @@ private:
         std::vector<std::pair<std::string, std::int64_t>> traces; ///< uuid, and samples by which its growth is seen
         std::vector<UtcMs> moments;
         bool running = false;
-        std::optional<RunTrace> trace;
+        std::optional<std::string> run_meter_uuid;
+        std::optional<RunTrace> trace{};
+        std::vector<RunTrace> others{};
+        std::optional<GaugeLog> gauge{};
+
+        [[nodiscard]] bool rests_on_the_same(const Known& other) const {
+            return traces == other.traces && moments == other.moments && running == other.running && run_meter_uuid == other.run_meter_uuid;
+        }
     };
     std::map<std::string, Known> known_; ///< by uuid of the run
 };

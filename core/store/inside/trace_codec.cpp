@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/inside/trace_codec.h"
 
+#include <algorithm>
 #include <array>
 #include <bit>
 #include <cmath>
@@ -13,6 +14,8 @@ namespace {
 
 using Column = std::optional<double> TraceSample::*;
 constexpr std::array<Column, 4> columns = {&TraceSample::register_wh, &TraceSample::power_w, &TraceSample::voltage_v, &TraceSample::current_a};
+/// Of what the unit says of itself; they follow where a block has some of it.
+constexpr std::array<Column, 2> later_columns = {&TraceSample::gauge_percent, &TraceSample::output_w};
 constexpr std::array<double, 7> powers = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6};
 constexpr double largest_integer = 9e15;
 constexpr std::uint8_t absent = 0, decimal = 1, raw = 2, partial = 4;
@@ -166,6 +169,9 @@ std::string encoded(std::span<const TraceSample> samples) {
         before = time;
     }
     for (const Column column : columns) put_column(bytes, samples, column);
+    const auto has_later = [](const TraceSample& sample) { return sample.gauge_percent || sample.output_w; };
+    if (std::ranges::any_of(samples, has_later))
+        for (const Column column : later_columns) put_column(bytes, samples, column);
     return bytes;
 }
 
@@ -184,6 +190,9 @@ bool decode(std::string_view content, std::vector<TraceSample>& samples) {
     }
     for (const Column column : columns)
         if (!take_column(bytes, block, column)) return false;
+    if (bytes.sound() && !bytes.at_end())
+        for (const Column column : later_columns)
+            if (!take_column(bytes, block, column)) return false;
     return bytes.sound() && bytes.at_end();
 }
 

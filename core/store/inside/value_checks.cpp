@@ -191,7 +191,9 @@ Result<void> check(const TraceSample& sample) {
     return all_good({}, {{"register", sample.register_wh, sample_range},
                          {"power", sample.power_w, sample_range},
                          {"voltage", sample.voltage_v, sample_range},
-                         {"current", sample.current_a, sample_range}});
+                         {"current", sample.current_a, sample_range},
+                         {"gauge", sample.gauge_percent, sample_range},
+                         {"output power", sample.output_w, sample_range}});
 }
 
 Result<void> check_reason(std::string_view reason) { return check_text("reason", reason, longest_remark); }

@@ -229,7 +229,7 @@ constexpr SchemaEntry entries[] = {
     last_ms INTEGER NOT NULL CHECK (last_ms >= first_ms),
     added_ms INTEGER NOT NULL,
     withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
-, offset_u_s REAL CHECK (offset_u_s >= 0), signature TEXT, zone TEXT, start_ms INTEGER, started_anew INTEGER NOT NULL DEFAULT 0 CHECK (started_anew >= 0)) STRICT)sql"},
+, offset_u_s REAL CHECK (offset_u_s >= 0), signature TEXT, zone TEXT, start_ms INTEGER, started_anew INTEGER NOT NULL DEFAULT 0 CHECK (started_anew >= 0), holds INTEGER NOT NULL DEFAULT 1 CHECK (holds BETWEEN 1 AND 7)) STRICT)sql"},
 {"table", "units", "units", R"sql(CREATE TABLE units (
     id INTEGER PRIMARY KEY,
     uuid TEXT NOT NULL UNIQUE CHECK (uuid <> ''),
@@ -326,7 +326,7 @@ WHEN NEW.samples < OLD.samples OR NEW.last_ms < OLD.last_ms OR NEW.rows_left_out
   OR NEW.samples <> (SELECT sum(samples) FROM trace_blocks WHERE trace_id = OLD.id)
 BEGIN SELECT RAISE(ABORT, 'a trace only grows'); END)sql"},
 {"trigger", "traces_stay_what_they_are", "traces", R"sql(CREATE TRIGGER traces_stay_what_they_are BEFORE UPDATE OF id, uuid, run_id, meter_id, file_name, layout, offset_ms, offset_u_s, first_ms, added_ms,
-    signature, zone, start_ms ON traces
+    signature, zone, start_ms, holds ON traces
 BEGIN SELECT RAISE(ABORT, 'a trace is never changed'); END)sql"},
 {"view", "current_meters", "current_meters", R"sql(CREATE VIEW current_meters AS
 SELECT meters.id, meters.uuid, meters.withdrawn, meters.created_ms, versions.*

@@ -16,7 +16,7 @@ namespace {
 
 const std::string select_traces =
     "SELECT traces.id, traces.uuid, runs.uuid, meters.uuid, file_name, fingerprint, size_bytes, layout, offset_ms, rows_left_out, samples, "
-    "first_ms, last_ms, added_ms, traces.withdrawn, offset_u_s, signature, zone, start_ms, started_anew FROM traces JOIN runs ON runs.id = "
+    "first_ms, last_ms, added_ms, traces.withdrawn, offset_u_s, signature, zone, start_ms, started_anew, holds FROM traces JOIN runs ON runs.id = "
     "traces.run_id "
     "LEFT JOIN meters ON meters.id = traces.meter_id ";
 
@@ -44,6 +44,7 @@ StoredTrace trace_in(SQLite::Statement& statement) {
     trace.zone = row.maybe_text().value_or(std::string());
     trace.start_ms = row.maybe_integer();
     trace.started_anew = row.integer();
+    trace.holds = static_cast<int>(row.integer());
     return stored;
 }
 
@@ -54,6 +55,13 @@ std::optional<StoredTrace> find_trace(SQLite::Database& database, const std::str
     Binder(query).text(uuid);
     if (!query.executeStep()) return std::nullopt;
     return trace_in(query);
+}
+
+std::optional<std::string> meter_of_run(SQLite::Database& database, const std::string& run_uuid) {
+    SQLite::Statement query(database, "SELECT meters.uuid FROM runs JOIN meters ON meters.id = runs.meter_id WHERE runs.uuid = ?1");
+    Binder(query).text(run_uuid);
+    if (!query.executeStep()) return std::nullopt;
+    return Row(query).maybe_text();
 }
 
 std::vector<Trace> listed_traces(SQLite::Database& database, std::optional<std::int64_t> run_id) {
@@ -70,13 +78,13 @@ void insert_trace(SQLite::Database& database, std::int64_t id, const Trace& trac
     SQLite::Statement insert(
         database,
         "INSERT INTO traces (id, uuid, run_id, meter_id, file_name, fingerprint, size_bytes, layout, offset_ms, rows_left_out, "
-        "samples, first_ms, last_ms, added_ms, offset_u_s, signature, zone, start_ms) VALUES (?1, ?2, (SELECT id FROM runs WHERE uuid = ?3), "
-        "(SELECT id FROM meters WHERE uuid = ?4), ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18)");
+        "samples, first_ms, last_ms, added_ms, offset_u_s, signature, zone, start_ms, holds) VALUES (?1, ?2, (SELECT id FROM runs WHERE uuid = ?3), "
+        "(SELECT id FROM meters WHERE uuid = ?4), ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19)");
     Binder binder(insert);
     binder.integer(id).text(trace.uuid).text(trace.run_uuid).text(trace.meter_uuid.value_or(std::string())).text(trace.file_name);
     binder.text(trace.fingerprint).integer(trace.size_bytes).text(trace.layout).integer(trace.offset_ms).integer(trace.rows_left_out);
     binder.integer(trace.samples).integer(trace.first_ms).integer(trace.last_ms).integer(trace.added_ms).real(trace.offset_u_s);
-    binder.text(trace.signature).text(trace.zone).integer(trace.start_ms);
+    binder.text(trace.signature).text(trace.zone).integer(trace.start_ms).integer(trace.holds);
     insert.exec();
 }
 

@@ -49,13 +49,14 @@ void CrossingFinder::take(std::span<const TraceSample> samples) {
 
 void StepFinder::take(std::span<const TraceSample> samples) {
     for (const TraceSample& sample : samples) {
-        if (!sample.power_w) continue;
-        const double watts = *sample.power_w;
+        const std::optional<double> seen_w = sample.power_w ? sample.power_w : sample.output_w;
+        if (!seen_w) continue;
+        const double watts = *seen_w;
         if (count_++ == 0) first_ms_ = sample.time_ms;
         sum_w_ += watts;
         if (before_) {
-            const double change_w = watts - *before_->power_w;
-            const double larger_w = std::max(std::abs(watts), std::abs(*before_->power_w));
+            const double change_w = watts - before_w_;
+            const double larger_w = std::max(std::abs(watts), std::abs(before_w_));
             if (!too_many_ && std::abs(change_w) >= std::max(least_step_w, least_step_share * larger_w)) {
                 if (steps_.size() == most_steps) {
                     too_many_ = true;
@@ -73,6 +74,7 @@ void StepFinder::take(std::span<const TraceSample> samples) {
             off_ms_ = sample.time_ms;
         }
         before_ = sample;
+        before_w_ = watts;
     }
 }
 

@@ -48,7 +48,8 @@ struct PowerStep {
     double change_w = 0;
 };
 
-/// Gathers the steps of power (at least 5 W and a fifth of the larger side), and the last moment with load.
+/// Gathers the steps of power, of a log without it of the unit's output power (at least 5 W and a fifth of the larger side), and the last moment with
+/// load.
 class StepFinder {
 public:
     static constexpr std::size_t most_steps = 4096;
@@ -64,7 +65,7 @@ private:
     std::vector<PowerStep> steps_;
     bool too_many_ = false;
     std::optional<TraceSample> before_;
-    double sum_w_ = 0;
+    double before_w_ = 0, sum_w_ = 0;
     long count_ = 0;
     UtcMs first_ms_ = 0;
     std::optional<UtcMs> last_on_ms_, off_ms_;

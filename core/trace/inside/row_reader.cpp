@@ -107,7 +107,8 @@ Result<std::optional<RowTrouble>> RowReader::take(std::string_view line) {
     for (const Value& value : values_)
         if (!read_value(value, fields_[value.column], sample)) return Trouble(RowTrouble::value);
     if (!sample.power_w && sample.voltage_v && sample.current_a) sample.power_w = *sample.voltage_v * *sample.current_a;
-    if (!sample.register_wh && !sample.power_w && !sample.voltage_v && !sample.current_a) return Trouble(RowTrouble::no_value);
+    if (!sample.register_wh && !sample.power_w && !sample.voltage_v && !sample.current_a && !sample.gauge_percent && !sample.output_w)
+        return Trouble(RowTrouble::no_value);
     Result<Trouble> placed = order_.take(sample);
     if (placed && !placed.value() && clock_.doubled_rows() > doubled_before) return Trouble(RowTrouble::doubled_hour);
     return placed;

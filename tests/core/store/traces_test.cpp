@@ -22,6 +22,8 @@ std::vector<TraceSample> random_samples(std::mt19937& random, std::size_t count)
         sample.time_ms = time_ms;
         if (random() % 3 != 0) sample.register_wh = static_cast<double>(random() % 100'000) / 10;
         sample.power_w = static_cast<double>(static_cast<int>(random() % 20'001) - 10'000) / 1000;
+        if (random() % 2 == 0) sample.gauge_percent = static_cast<double>(random() % 1001) / 10;
+        if (random() % 2 == 0) sample.output_w = static_cast<double>(random() % 3000);
         if (random() % 10 == 0) sample.voltage_v = std::ldexp(static_cast<double>(random()), static_cast<int>(random() % 60) - 50);
     }
     return samples;

@@ -66,6 +66,25 @@ TEST_F(ClockOffsetTest, the_moments_at_which_the_register_passed_noted_values_gi
     EXPECT_NE(found.value().sentence.find("behind the hand readings"), std::string::npos);
 }
 
+TEST_F(ClockOffsetTest, the_times_at_which_the_gauge_showed_noted_values_give_the_offset_of_the_unit_s_clock) {
+    constexpr double behind_s = 1234;
+    std::string rows = "epoch,SoC (%)\n";
+    for (long s = 0; s <= 36'000; s += 30)
+        rows += fmt::format("{:.0f},{}\n", RecordBuilder::start_ms / 1000.0 + static_cast<double>(s) - behind_s, s % 990 == 0 ? 0 : 100 - s / 360);
+    const std::string path = folder_ / "unit.csv";
+    std::ofstream(path, std::ios::binary) << rows;
+    RecordBuilder run;
+    for (const double h : {0.0, 1.13, 2.42, 3.77, 4.31, 6.08, 7.53, 8.89})
+        run.at(whole_minute(h), static_cast<int>(100 - std::floor(whole_minute(h) * 10)), {});
+    const auto found = estimate_clock_offset(path, preview_trace(path, {}, {}, {}).value().detection.layout, {}, run.record());
+    ASSERT_TRUE(found.ok()) << found.error().sentence();
+    EXPECT_EQ(found.value().basis, OffsetBasis::gauge_values);
+    EXPECT_EQ(found.value().matched, 7) << "what was shown from before the start tells nothing";
+    EXPECT_LT(found.value().u_s, 60);
+    EXPECT_NEAR(static_cast<double>(found.value().offset_ms) / 1000, behind_s, 2 * found.value().u_s);
+    EXPECT_NE(found.value().sentence.find("its gauge showed 7 of the 7 values"), std::string::npos) << found.value().sentence;
+}
+
 TEST_F(ClockOffsetTest, a_typing_error_does_not_move_the_offset) {
     RecordBuilder run;
     for (int h = 1; h < 10; ++h) run.at(h, 100 - 10 * h, h == 4 ? 302 : 80 * h);

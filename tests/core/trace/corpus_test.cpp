@@ -21,6 +21,8 @@ std::string sample_text(const TraceSample& sample) {
     add("power", sample.power_w);
     add("voltage", sample.voltage_v);
     add("current", sample.current_a);
+    add("gauge", sample.gauge_percent);
+    add("output", sample.output_w);
     return text;
 }
 

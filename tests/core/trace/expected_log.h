@@ -34,7 +34,8 @@ inline std::string trouble_key(RowTrouble trouble) {
 }
 
 inline std::string question_key(OpenQuestion question) {
-    constexpr const char* keys[] = {"date_order", "decimal_sign", "clock_meaning", "energy_unit", "no_time", "no_values"};
+    constexpr const char* keys[] = {"date_order", "decimal_sign", "clock_meaning", "energy_unit",
+                                    "no_time",    "no_values",    "whose_values",  "gauge_unit"};
     return keys[static_cast<std::size_t>(question)];
 }
 

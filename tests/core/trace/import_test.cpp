@@ -115,6 +115,28 @@ TEST_F(TraceImport, logs_that_overlap_are_refused) {
     EXPECT_NE(longer.error().sentence().find("overlap"), std::string::npos);
 }
 
+TEST_F(TraceImport, logs_of_two_meters_may_overlap_and_so_may_the_unit_s_own_which_has_no_meter) {
+    Meter meter;
+    meter.name = "Second";
+    const std::string second = logbook_.add(meter).value().uuid;
+    ASSERT_TRUE(import(written("a.csv", long_log(100))).ok());
+    const std::string other = written("b.csv", long_log(120));
+    const TraceDetection detection = preview_trace(other, {}, {}, {}).value().detection;
+    ASSERT_TRUE(import_trace(logbook_, other, run_uuid_, second, detection, {}).ok());
+    const std::string own = written("c.csv", "epoch,SoC (%),output (W)\n1810317600,71,60\n1810317660,70,61\n");
+    const TraceDetection of_unit = preview_trace(own, {}, {}, {}).value().detection;
+    const Result<ImportedTrace> taken = import_trace(logbook_, own, run_uuid_, second, of_unit, {});
+    ASSERT_TRUE(taken.ok()) << taken.error().sentence();
+    EXPECT_EQ(taken.value().trace.holds, holds_gauge | holds_output);
+    EXPECT_FALSE(taken.value().trace.meter_uuid);
+    EXPECT_EQ(samples(taken.value().trace).at(1).gauge_percent, 70.0);
+    EXPECT_FALSE(samples(taken.value().trace).at(1).power_w) << "the unit's output power is not a meter's";
+    const std::string twice = written("d.csv", "epoch,SoC (%)\n1810317601,71\n1810317661,70\n");
+    const Result<ImportedTrace> again = import(twice);
+    ASSERT_FALSE(again.ok());
+    EXPECT_NE(again.error().sentence().find("the unit's gauge for times at which `c.csv`"), std::string::npos) << again.error().sentence();
+}
+
 TEST_F(TraceImport, an_answer_is_remembered_for_logs_with_the_same_header) {
     const std::string day = "Date,Time,Power (W)\n05/06/2027,10:00:00,80\n", next = "Date,Time,Power (W)\n06/06/2027,10:00:00,80\n";
     const std::string first = written("1.csv", day), second = written("2.csv", next);

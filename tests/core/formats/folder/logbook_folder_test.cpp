@@ -84,6 +84,24 @@ protected:
             return Result<void>();
         });
         ASSERT_TRUE(added) << added.error().sentence();
+        Trace own = trace;
+        own.file_name = "unit.csv";
+        own.fingerprint = "g";
+        own.meter_uuid.reset();
+        own.offset_ms = -90'000;
+        own.offset_u_s.reset();
+        own.holds = holds_gauge | holds_output;
+        const Result<Trace> second = book_.add_trace(own, [&](Trace&, const SampleTaker& take) {
+            for (int i = 0; i < 100; ++i) {
+                TraceSample sample;
+                sample.time_ms = run_.readings.front().values.time_ms + i * 60'000;
+                sample.gauge_percent = 100 - i;
+                if (i % 2 == 0) sample.output_w = 181.5;
+                if (const auto taken = take({&sample, 1}); !taken) return taken;
+            }
+            return Result<void>();
+        });
+        ASSERT_TRUE(second) << second.error().sentence();
         LoadList list = test::sample_load_list().second;
         ASSERT_TRUE(book_.add(list));
         PvSheet sheet;
@@ -113,7 +131,7 @@ protected:
 TEST_F(LogbookFolder, what_was_written_comes_back_and_is_written_the_same_again) {
     const auto written = write();
     ASSERT_TRUE(written) << written.error().sentence();
-    EXPECT_EQ(folder_tally_text(written.value()), "3 runs, 2 photos, 1 log of a meter, 1 load list, 1 PV sheet");
+    EXPECT_EQ(folder_tally_text(written.value()), "3 runs, 2 photos, 2 logs, 1 load list, 1 PV sheet");
     EXPECT_TRUE(is_logbook_folder(temp_ / "out"));
 
     const auto read = import_logbook_folder(other_, temp_ / "out");
@@ -145,10 +163,15 @@ TEST_F(LogbookFolder, photos_come_back_to_their_reading_and_logs_with_each_sampl
     EXPECT_FALSE(photos[1].reading_uuid);
 
     const auto here = book_.traces(run_.run.uuid).value(), there = other_.traces(run->run.uuid).value();
-    ASSERT_EQ(there.size(), 1U);
-    EXPECT_EQ(samples_of(other_, there[0]), samples_of(book_, here[0]));
-    EXPECT_EQ(there[0].offset_ms, 37'250);
-    EXPECT_EQ(there[0].offset_u_s, 1.5);
+    ASSERT_EQ(there.size(), 2U);
+    for (std::size_t i = 0; i < 2; ++i) {
+        EXPECT_EQ(samples_of(other_, there[i]), samples_of(book_, here[i]));
+        EXPECT_EQ(there[i].holds, here[i].holds);
+        EXPECT_EQ(there[i].file_name, here[i].file_name);
+        EXPECT_EQ(there[i].offset_ms, here[i].offset_ms);
+        EXPECT_EQ(there[i].offset_u_s, here[i].offset_u_s);
+        EXPECT_EQ(there[i].meter_uuid.has_value(), here[i].meter_uuid.has_value());
+    }
     EXPECT_EQ(other_.method_settings().value(), book_.method_settings().value());
     const auto units = other_.units().value();
     EXPECT_TRUE(std::ranges::any_of(units, [](const Unit& unit) { return unit.name == "Lark 300" && unit.rated_energy_wh == 288; }));

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "model/gauge_log.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <utility>
+
+namespace ullage {
+namespace {
+
+constexpr int leap_from_pt = 3, leap_to_zero_pt = 2;
+constexpr long leap_samples = 3;
+constexpr UtcMs leap_lasts_ms = 30'000, zero_lasts_ms = 10 * 60'000, settled_after_ms = 5 * 60'000;
+constexpr UtcMs flickers_settle = 4; ///< times the length of the flicker
+constexpr double most_percent = 100;
+constexpr int most_places = 3;
+
+int cell_of(double percent) { return static_cast<int>(std::floor(percent + 0.5)); }
+
+} // namespace
+
+std::optional<double> GaugeLog::shown_at(UtcMs time_ms) const {
+    if (samples == 0 || time_ms < first_ms || time_ms > last_ms) return std::nullopt;
+    const auto next = std::ranges::lower_bound(steps, time_ms + 1, {}, &GaugeStep::to_ms);
+    return next == steps.begin() ? first_percent : (next - 1)->to_percent;
+}
+
+void GaugeThinner::take(std::span<const TraceSample> samples) {
+    for (const TraceSample& sample : samples) {
+        if (!sample.gauge_percent) continue;
+        if (*sample.gauge_percent < 0 || *sample.gauge_percent > most_percent) {
+            ++log_.doubted;
+            continue;
+        }
+        take(Seen{sample.time_ms, *sample.gauge_percent});
+    }
+}
+
+void GaugeThinner::note_places(double percent) {
+    static constexpr double scales[] = {1, 10, 100, 1000};
+    while (decimals_ < most_places && std::abs(percent * scales[decimals_] - std::round(percent * scales[decimals_])) > 1e-6) ++decimals_;
+}
+
+void GaugeThinner::begin(const Seen& seen) {
+    any_ = true;
+    at_start_ = 1;
+    cell_ = cell_of(seen.percent);
+    last_ = seen;
+    log_.first_ms = log_.last_ms = seen.time_ms;
+    log_.first_percent = log_.last_percent = seen.percent;
+}
+
+/// Whether the sample belongs to a leap, which may be a drop-out.
+bool GaugeThinner::leaps(const Seen& seen) {
+    const int away = std::abs(cell_of(seen.percent) - cell_), from_beside = beside_ ? std::abs(cell_of(seen.percent) - *beside_) : away;
+    const bool near = cell_of(seen.percent) == 0 ? std::max(away, from_beside) < leap_to_zero_pt : std::min(away, from_beside) < leap_from_pt;
+    if (near) {
+        if (leap_) log_.doubted += leap_->count;
+        leap_.reset();
+        return false;
+    }
+    // A fast drain, seldom sampled, leaps on and on the same way; any other leap from a leap begins anew.
+    const int on = leap_ ? cell_of(seen.percent) - cell_of(leap_->first.percent) : 0;
+    if (leap_ && std::abs(on) >= leap_from_pt && cell_of(seen.percent) != 0 && (on < 0) == (cell_of(leap_->first.percent) < cell_)) {
+        accept_leap();
+        return leaps(seen);
+    }
+    if (!leap_ || std::abs(on) >= leap_from_pt) {
+        if (leap_) log_.doubted += leap_->count;
+        leap_ = Leap{seen, seen.time_ms, 0};
+    }
+    ++leap_->count;
+    leap_->last_ms = seen.time_ms;
+    const bool to_zero = cell_of(leap_->first.percent) == 0;
+    if (!to_zero && leap_->count >= leap_samples && leap_->last_ms - leap_->first.time_ms >= leap_lasts_ms) accept_leap();
+    return true;
+}
+
+void GaugeThinner::accept_leap() {
+    const Leap leap = *std::exchange(leap_, std::nullopt);
+    log_.samples += leap.count;
+    // What the log began with was a drop-out where it did not last either.
+    const bool rises = cell_of(leap.first.percent) > cell_;
+    if (log_.steps.empty() && !beside_ && (cell_ == 0 || (rises && at_start_ < leap_samples))) {
+        log_.doubted += at_start_;
+        log_.samples -= at_start_;
+        begin(leap.first);
+    } else {
+        if (beside_ && settled_since_) {
+            add(before_beside_, *settled_since_);
+            last_ = other_;
+        }
+        beside_.reset();
+        settled_since_.reset();
+        add(last_, leap.first);
+        cell_ = cell_of(leap.first.percent);
+    }
+    last_ = {leap.last_ms, leap.first.percent};
+    log_.last_ms = leap.last_ms;
+    log_.last_percent = leap.first.percent;
+}
+
+void GaugeThinner::add(const Seen& from, const Seen& to) {
+    if (log_.steps.size() < most_steps) log_.steps.push_back({from.time_ms, to.time_ms, from.percent, to.percent});
+}
+
+void GaugeThinner::go_on(const Seen& seen) {
+    const int cell = cell_of(seen.percent);
+    if (beside_ && cell != cell_ && cell != *beside_) {
+        if (settled_since_) {
+            add(before_beside_, *settled_since_);
+            cell_ = *beside_;
+            last_ = other_;
+        }
+        beside_.reset();
+        settled_since_.reset();
+    }
+    if (cell == cell_) {
+        last_ = seen;
+        settled_since_.reset();
+        return;
+    }
+    if (!beside_ && std::abs(cell - cell_) > 1) {
+        add(last_, seen);
+        cell_ = cell;
+        last_ = seen;
+        return;
+    }
+    if (!beside_) {
+        beside_ = cell;
+        before_beside_ = last_;
+    }
+    if (!settled_since_) settled_since_ = seen;
+    other_ = seen;
+    const UtcMs flickered_ms = settled_since_->time_ms - before_beside_.time_ms;
+    if (seen.time_ms - settled_since_->time_ms < std::max(settled_after_ms, flickers_settle * flickered_ms)) return;
+    add(before_beside_, *settled_since_);
+    cell_ = cell;
+    last_ = seen;
+    beside_.reset();
+    settled_since_.reset();
+}
+
+void GaugeThinner::take(const Seen& seen) {
+    if (!any_) {
+        begin(seen);
+        ++log_.samples;
+        note_places(seen.percent);
+        return;
+    }
+    if (leaps(seen)) return;
+    ++log_.samples;
+    if (log_.steps.empty() && !beside_ && cell_of(seen.percent) == cell_) ++at_start_;
+    note_places(seen.percent);
+    log_.last_ms = seen.time_ms;
+    log_.last_percent = seen.percent;
+    go_on(seen);
+}
+
+std::optional<GaugeLog> GaugeThinner::finish() {
+    if (leap_) {
+        const bool lasts = leap_->last_ms - leap_->first.time_ms >= zero_lasts_ms && leap_->count >= leap_samples;
+        if (lasts) accept_leap();
+        else log_.doubted += leap_->count;
+    }
+    if (!any_ || log_.samples == 0) return std::nullopt;
+    if (beside_ && settled_since_) add(before_beside_, *settled_since_);
+    log_.resolution_pt = std::pow(10.0, -decimals_);
+    return std::move(log_);
+}
+
+} // namespace ullage
