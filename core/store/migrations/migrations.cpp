@@ -22,6 +22,7 @@ constexpr Migration steps[] = {
     {9, "how late the end of a run was noticed, what of a meter's error is each load's own", migration_0009},
     {10, "meters as versions with points of correction, second meters, models of units, options of the method", migration_0010},
     {11, "tolerance of PV modules, short-circuit current of PV inputs, data of specimens, publisher, chosen columns", migration_0011},
+    {12, "how meters are read live", migration_0012},
 };
 
 } // namespace
