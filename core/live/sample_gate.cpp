@@ -10,8 +10,9 @@ namespace ullage {
 
 namespace {
 
-constexpr double most_power_w = 1e6;      // of anything that a portable unit feeds, with three orders to spare
-constexpr double most_rising_w = 20'000;  // mean power between two registers
+constexpr double most_power_w = 1e6;     // of anything that a portable unit feeds, with three orders to spare
+constexpr double most_rising_w = 20'000; // mean power between two registers
+constexpr UtcMs jump_lasts_ms = 60'000;
 constexpr double register_slack_wh = 100; // a coarse register rises by a whole step at once
 
 constexpr std::optional<double> TraceSample::*gate_roles[] = {&TraceSample::register_wh, &TraceSample::power_w, &TraceSample::voltage_v,
@@ -47,16 +48,22 @@ bool SampleGate::is_duplicate(const TraceSample& sample) const {
 void SampleGate::judge_register(TraceSample& sample) {
     const Register now{*sample.register_wh, sample.time_ms};
     const auto most_wh = [&now](const Register& before) { return register_slack_wh + most_rising_w * hours_between(before.time_ms, now.time_ms); };
-    const bool on_path = !register_ || (now.wh >= register_->wh && now.wh - register_->wh <= most_wh(*register_));
-    const bool from_doubted = doubted_ && std::abs(now.wh - doubted_->wh) <= most_wh(*doubted_);
-    if (on_path || from_doubted) {
-        if (doubted_ && on_path && !from_doubted) ++tally_.nonsense;
+    if (!register_ || (now.wh >= register_->wh && now.wh - register_->wh <= most_wh(*register_))) {
         register_ = now;
         doubted_.reset();
         return;
     }
-    if (doubted_) ++tally_.nonsense;
-    doubted_ = now;
+    const bool goes_on = doubted_ && std::abs(now.wh - doubted_->last.wh) <= most_wh(doubted_->last);
+    if (!goes_on) doubted_ = Doubted{now, now.time_ms};
+    doubted_->last = now;
+    // A meter that restarts or is set to 0 shows less; more at once is a meter that was exchanged, or nonsense that lasts.
+    const bool fell = now.wh < register_->wh;
+    if (goes_on && (fell || now.time_ms - doubted_->since_ms >= jump_lasts_ms)) {
+        register_ = now;
+        doubted_.reset();
+        return;
+    }
+    ++tally_.nonsense;
     sample.register_wh.reset();
 }
 

@@ -31,9 +31,9 @@ struct GateTally {
 };
 
 /// Lets through what a meter can have said, each sample later than the one before; it makes none up. Times are those of the machine's clock at the
-/// first sample, counted on by the steady clock, so that a clock that is set in the night moves nothing. A register that falls, or rises faster than
-/// 20 kW would, is left out until the next one goes on from there (a restart, a meter set to 0); one that is back on the old path shows that it was
-/// none. A power beyond 1 MW is none.
+/// first sample, counted on by the steady clock, so that a clock that is set in the night moves nothing. A register that falls is left out
+/// until the next one goes on from there (a restart, a meter set to 0), one that rises faster than 20 kW would until it has gone on for a minute
+/// (another meter); one that is back on the old path shows that it was none. A power beyond 1 MW is none.
 class SampleGate {
 public:
     static constexpr int least_interval_ms = 20;
@@ -56,6 +56,10 @@ private:
         double wh;
         UtcMs time_ms;
     };
+    struct Doubted {
+        Register last;
+        UtcMs since_ms;
+    };
     [[nodiscard]] bool is_duplicate(const TraceSample& sample) const;
     void judge_register(TraceSample& sample);
 
@@ -63,7 +67,7 @@ private:
     std::optional<UtcMs> last_ms_;
     std::array<std::optional<UtcMs>, 4> last_of_role_ms_{};
     std::optional<Register> register_; ///< the last that was let through
-    std::optional<Register> doubted_;  ///< the one before the present, where that was left out
+    std::optional<Doubted> doubted_;   ///< those since that were left out
     GateTally tally_;
 };
 

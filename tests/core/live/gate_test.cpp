@@ -84,12 +84,24 @@ TEST(SampleGate, a_register_that_jumps_away_and_back_is_left_out_and_one_that_go
     for (int i = 0; i < 8; ++i)
         if (const auto sample = gate.take(arrival(1000 * i, wh(given[i])))) kept.push_back(*sample->register_wh);
     EXPECT_EQ(kept, (std::vector<double>{100, 100.1, 100.2, 100.3, 0.1, 0.2}));
-    EXPECT_EQ(gate.tally().nonsense, 1) << "the restart is none";
+    EXPECT_EQ(gate.tally().nonsense, 2) << "the first after the restart was doubted too";
     // What the sample said beside the register is not lost.
     const auto beside = gate.take(arrival(9000, {0, 8e9, 400, {}, {}}));
     ASSERT_TRUE(beside);
     EXPECT_EQ(beside->power_w, 400);
     EXPECT_EQ(beside->register_wh, std::nullopt);
+}
+
+TEST(SampleGate, nonsense_that_lasts_is_taken_for_another_meter_only_after_a_minute) {
+    SampleGate gate;
+    std::vector<double> kept;
+    for (int i = 0; i < 200; ++i) {
+        const double shown = i >= 20 && i < 60 ? 9e6 : i >= 100 ? 5000 + i / 10.0 : 100 + i / 10.0;
+        if (const auto sample = gate.take(arrival(1000 * i, wh(shown)))) kept.push_back(*sample->register_wh);
+    }
+    ASSERT_EQ(kept.size(), 200U - 40 - 60);
+    EXPECT_EQ(kept[59], 100 + 99 / 10.0);
+    EXPECT_EQ(kept[60], 5000 + 160 / 10.0);
 }
 
 TEST(SampleGate, a_register_that_rose_while_the_network_was_gone_is_taken) {
