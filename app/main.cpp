@@ -2,6 +2,7 @@
 #include "base/clock.h"
 #include "base/work_folder.h"
 #include "cli/drawing/drawing_commands.h"
+#include "cli/live/live_commands.h"
 #include "cli/text/commands.h"
 #include "document/document.h"
 #include "services/appearance.h"
@@ -66,7 +67,7 @@ int run_window(int argc, char** argv, const std::vector<std::string>& args) {
 /// All commands, as the help lists them.
 std::vector<ullage::Command> all_commands() {
     std::vector<ullage::Command> commands = ullage::text_commands();
-    commands.insert(commands.end(), ullage::drawing_commands().begin(), ullage::drawing_commands().end());
+    for (const auto* more : {&ullage::drawing_commands(), &ullage::live_commands()}) commands.insert(commands.end(), more->begin(), more->end());
     return commands;
 }
 
@@ -74,6 +75,12 @@ std::vector<ullage::Command> all_commands() {
 int run_drawing(int argc, char** argv, const std::vector<std::string>& args) {
     if (!display_is_named()) qputenv("QT_QPA_PLATFORM", "offscreen");
     const QApplication application(argc, argv);
+    return ullage::run_command(args, all_commands(), std::cout, std::cerr);
+}
+
+/// Meters are read by Qt's event loop.
+int run_live(int argc, char** argv, const std::vector<std::string>& args) {
+    const QCoreApplication application(argc, argv);
     return ullage::run_command(args, all_commands(), std::cout, std::cerr);
 }
 
@@ -107,6 +114,7 @@ int main(int argc, char** argv) {
     const std::vector<std::string> args(argv + 1, argv + argc);
     const std::string first = args.empty() ? std::string() : args.front();
     if (std::ranges::count(ullage::drawing_commands(), first, &ullage::Command::name) > 0) return run_drawing(argc, argv, args);
+    if (std::ranges::count(ullage::live_commands(), first, &ullage::Command::name) > 0) return run_live(argc, argv, args);
     const bool logbook_only = args.size() == 1 && !first.empty() && first.front() != '-' && !ullage::names_command(first, ullage::text_commands());
     if (!args.empty() && !logbook_only) return ullage::run_command(args, all_commands(), std::cout, std::cerr);
     if (!display_is_named()) {

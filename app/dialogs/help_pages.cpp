@@ -10,6 +10,7 @@ namespace ullage {
 QList<HelpPage> help_pages() {
     return {
         {"import.md", "importHelpAction", "Shift+F7", tr("&Bring what you have")},
+        {"live.md", "liveHelpAction", "Shift+F8", tr("&Meters read live")},
         {"method.md", "methodDetailsAction", "Shift+F2", tr("&How the figures come about")},
         {"formats.md", "formatsAction", "Shift+F3", tr("&File formats")},
         {"commands.md", "commandsAction", "Shift+F4", tr("C&ommands")},

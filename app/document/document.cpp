@@ -59,6 +59,7 @@ Result<void> Document::open(const QString& path) {
 }
 
 void Document::adopt(OpenedLogbook found) {
+    if (state_->book) emit leaving();
     state_->takeOver(std::move(found));
     emit opened();
 }
@@ -75,6 +76,7 @@ void Document::State::keepLateDrafts() {
 
 void Document::close() {
     if (!state_->book) return;
+    emit leaving();
     undo_stack_.clear();
     state_->casebook.set_runs({});
     state_->records.clear();

@@ -4,6 +4,7 @@
 #include "casebook/casebook.h"
 #include "document/logbook_content.h"
 #include "formats/folder/logbook_folder.h"
+#include "live/live_trace.h"
 #include "measure/load_statistics.h"
 #include "store/logbook.h"
 #include "trace/log_follow.h"
@@ -18,6 +19,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -177,6 +179,16 @@ public:
     Result<LogFollow> beginFollow(const Trace& trace, const QString& path, bool maybe_anew) const;
     Result<FollowLook> lookAtLog(LogFollow& follow);
     void announceGrowth(const std::string& run_uuid);
+    // Meters that are read live.
+    /// How meters are read, by uuid: source_from() understands each. None while the logbook is lent out.
+    [[nodiscard]] std::map<std::string, std::string> meterSources() const;
+    /// Keeps it with the meter in place of the one before; empty: it is not read. A setting, so there is no undo.
+    Result<void> setMeterSource(const std::string& meter_uuid, const std::string& source);
+    /// See LiveTrace. What is written cannot be undone apart from its log, and is announced by announceGrowth().
+    Result<LiveTrace> beginLive(const std::string& run_uuid, const LiveSource& source) const;
+    Result<void> writeLive(LiveTrace& live, std::span<const TraceSample> samples, long left_out);
+    /// What the samples of a run propose, see proposed_events(); reads all of them.
+    Result<std::vector<LiveEvent>> proposedEvents(const std::string& run_uuid) const;
     /// The logs of a run (of all when empty) that are not withdrawn, in order of their first sample. Errors: as Logbook::traces.
     Result<std::vector<Trace>> traces(const std::string& run_uuid) const;
     Result<void> readSamples(const std::string& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const;
@@ -191,6 +203,7 @@ public:
 signals:
     void opened();
     void closed();
+    void leaving(); ///< the open logbook is about to be closed, or left for another: what waits can still be written
     void unitsChanged();
     void metersChanged();
     void pvSheetsChanged();

@@ -4,6 +4,7 @@
 #include "delegates/tree_row_delegate.h"
 #include "dialogs/cautions.h"
 #include "models/logbook_tree_model.h"
+#include "services/live_reader.h"
 #include "services/log_follower.h"
 #include "services/reminders.h"
 #include "services/settings.h"
@@ -17,6 +18,7 @@
 #include "window/displaced_bar.h"
 #include "window/done_line.h"
 #include "window/file_controller.h"
+#include "window/live_controller.h"
 #include "window/load_list_controller.h"
 #include "window/log_controller.h"
 #include "window/message_bar.h"
@@ -59,9 +61,10 @@ constexpr QSize usual_size(1280, 800);
 MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts, const Desktop& desktop, QWidget* parent)
     : QMainWindow(parent), document_(document), settings_(settings), prompts_(prompts),
       reminders_(new Reminders(document, settings, desktop.notifier, this)), log_follower_(new LogFollower(document, settings, this)),
-      tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new PageStack(document, settings)),
-      displaced_bar_(new DisplacedBar), reminder_bar_(new ReminderBar(document, *reminders_)), caution_label_(new QLabel), awake_label_(new QLabel),
-      saved_label_(new QLabel), done_line_(new DoneLine(document)) {
+      live_reader_(new LiveReader(document, settings, this)), tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView),
+      splitter_(new QSplitter), pages_(new PageStack(document, settings)), displaced_bar_(new DisplacedBar),
+      reminder_bar_(new ReminderBar(document, *reminders_)), caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel),
+      done_line_(new DoneLine(document)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     new EnterPresses(this);
@@ -71,6 +74,7 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
     files_ = new FileController(here);
     records_ = new RecordController(here, *reminders_);
     logs_ = new LogController(here, *log_follower_, desktop.notifier);
+    live_ = new LiveController(here, *live_reader_, desktop.notifier);
     tables_ = new TableController(here);
     load_lists_ = new LoadListController(here);
     comparing_ = new ComparisonController(here);
@@ -92,6 +96,7 @@ MainWindow::~MainWindow() {
     document_.undoStack().disconnect(this);
     reminders_->disconnect();
     log_follower_->disconnect();
+    live_reader_->disconnect();
     bench_->disconnect();
     pages_->disconnect(this);
 }

@@ -27,6 +27,8 @@ class LoadListController;
 class LogbookTreeModel;
 class LogController;
 class TableController;
+class LiveController;
+class LiveReader;
 class LogFollower;
 class MessageBar;
 class PageStack;
@@ -75,6 +77,7 @@ public:
     void makeAllPages();
     [[nodiscard]] Reminders& reminders() { return *reminders_; }
     [[nodiscard]] LogFollower& logFollower() { return *log_follower_; }
+    [[nodiscard]] LiveReader& liveReader() { return *live_reader_; }
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -141,6 +144,7 @@ private:
     QHash<QString, QAction*> actions_;
     Reminders* reminders_;
     LogFollower* log_follower_;
+    LiveReader* live_reader_;
     LogbookTreeModel* tree_model_;
     QTreeView* tree_;
     QSplitter* splitter_;
@@ -153,6 +157,7 @@ private:
     FileController* files_;
     RecordController* records_;
     LogController* logs_;
+    LiveController* live_;
     TableController* tables_;
     LoadListController* load_lists_;
     ComparisonController* comparing_;

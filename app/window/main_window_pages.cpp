@@ -15,6 +15,7 @@
 #include "window/bench_controller.h"
 #include "window/comparison_controller.h"
 #include "window/file_controller.h"
+#include "window/live_controller.h"
 #include "window/load_list_controller.h"
 #include "window/log_controller.h"
 #include "window/page_stack.h"
@@ -86,6 +87,8 @@ void MainWindow::connectUnitPage() {
 void MainWindow::connectRunPage() {
     pages_->run()->setChartsShown(settings_.chartsShown());
     pages_->run()->setLogFollower(*log_follower_);
+    pages_->run()->setLiveReader(*live_reader_);
+    connect(pages_->run(), &RunPage::readLiveAsked, this, [this](const QString& run) { live_->readLive(utf8_of(run)); });
     connect(pages_->run(), &RunPage::importLogAsked, logs_, &LogController::chooseLog);
     connect(pages_->run(), &RunPage::followLogAsked, logs_, &LogController::followLog);
     connect(pages_->run(), &RunPage::ruleAsked, this, [this](const QString& run) { bench_->editRule(utf8_of(run)); });
@@ -99,6 +102,7 @@ void MainWindow::connectRunPage() {
 void MainWindow::connectMetersPage() {
     connect(pages_->meters(), &MetersPage::addMeterAsked, records_, &RecordController::addMeter);
     connect(pages_->meters(), &MetersPage::editMeterAsked, records_, &RecordController::editMeter);
+    connect(pages_->meters(), &MetersPage::sourceAsked, live_, &LiveController::editSource);
     connect(pages_->meters(), &MetersPage::withdrawMeterAsked, records_, &RecordController::withdrawMeter);
     connect(pages_->meters(), &MetersPage::meterChosen, this, [this](const QString& meter) { pages_->showMeter(utf8_of(meter)); });
 }

@@ -12,6 +12,7 @@
 #include "store/queries/reading_queries.h"
 #include "store/queries/rows.h"
 #include "store/queries/run_queries.h"
+#include "store/queries/source_queries.h"
 #include "store/queries/trace_queries.h"
 #include "store/queries/unit_queries.h"
 
@@ -90,6 +91,8 @@ Result<void> check_settings(SQLite::Database& database, const fs::path& path) {
     for (const auto& [key, value] : method_settings(database))
         if (const auto sound = check_method_setting(key, value); !sound) return unfit(sound.error(), "an option of the method", path);
     if (const auto sound = check(publisher(database)); !sound) return unfit(sound.error(), "the publisher's details", path);
+    for (const auto& [meter, source] : meter_sources(database))
+        if (const auto sound = check_meter_source(source); !sound) return unfit(sound.error(), "the source of a meter", path);
     for (const auto& [name, keys] : column_sets(database))
         if (const auto sound = check_column_set(name, keys); !sound) return unfit(sound.error(), "a set of columns", path);
     return {};

@@ -104,6 +104,11 @@ public:
     Result<void> set_column_set(const std::string& name, const std::string& keys);
     Result<void> clear_column_set(const std::string& name); ///< one that is not there is good
 
+    /// How meters are read by the program: by uuid, a text that is owned by core/live and holds no secret.
+    Result<std::map<std::string, std::string>> meter_sources() const;
+    /// Replaces that of a meter; empty: it is not read. Errors: not_found; a text that is too long.
+    Result<void> set_meter_source(const std::string& meter_uuid, const std::string& source);
+
     // PV sheets: a module and how it is wired, to be checked against a unit's PV input.
     Result<PvSheet> add(PvSheet sheet);
     Result<void> update(const PvSheet& sheet);

@@ -2,15 +2,25 @@
 // The program as users get it, through every command and every format of it.
 #include "shipped/shipped_fixture.h"
 
+#include "base/clock.h"
+#include "store/logbook.h"
 #include "support/scenario_log.h"
 #include "support/source_dir.h"
 
 #include <nlohmann/json.hpp>
 
+#include <fcntl.h>
+#include <unistd.h>
+
 #include <algorithm>
+#include <chrono>
+#include <cstdlib>
 #include <filesystem>
+#include <fstream>
 #include <set>
 #include <sstream>
+#include <stop_token>
+#include <thread>
 
 namespace ullage::test {
 namespace {
@@ -57,11 +67,52 @@ std::set<std::string> commands_in(const std::string& help) {
 
 TEST_F(Shipped, knows_the_commands_that_these_tests_drive_and_helps_with_each) {
     const std::string help = good({"--help"}).out;
-    const std::set<std::string> driven{"import",   "import-trace", "analyse", "compare", "export-readings", "export-sheet", "export-folder",
-                                       "pv-check", "import-loads", "loads",   "size",    "pictures",        "report",       "tour"};
+    const std::set<std::string> driven{"import",       "import-trace",  "analyse",  "compare",      "export-readings",
+                                       "export-sheet", "export-folder", "pv-check", "import-loads", "loads",
+                                       "size",         "pictures",      "report",   "tour",         "watch"};
     EXPECT_EQ(commands_in(help), driven) << "a new command goes through the shipped program here too";
     for (const std::string& command : driven) EXPECT_TRUE(contains(good({command, "--help"}).out, "Usage:")) << command;
     EXPECT_TRUE(contains(good({"--version"}).out, "0."));
+}
+
+TEST_F(Shipped, watches_a_meter_that_is_a_pseudo_terminal_into_a_running_run) {
+    const std::string book = file("watched.ullage"), sheet = file("running.csv");
+    std::ofstream(sheet) << "# unit: Lantern 900\n# maker: Hedgerow Works\n# rated_energy_wh: 900\n# meter: Bench meter\n# run: drain\n"
+                            "# started_full: yes\n# ended: still running\n# time_zone: UTC\ntime,gauge_percent,register_wh\n"
+                            "2027-05-06T09:00Z,100,0\n";
+    good({"import", book, sheet});
+    const int master = ::posix_openpt(O_RDWR | O_NOCTTY | O_NONBLOCK);
+    ASSERT_GE(master, 0);
+    ASSERT_EQ(::grantpt(master) + ::unlockpt(master), 0);
+    const std::string device = ::ptsname(master);
+    const int kept = ::open(device.c_str(), O_RDWR | O_NOCTTY);
+    std::jthread meter([master](const std::stop_token& stop) {
+        for (double wh = 100; !stop.stop_requested(); wh += 0.1) {
+            const std::string line = std::to_string(wh) + " Wh;400.5 W\n";
+            (void)!::write(master, line.data(), line.size());
+            std::this_thread::sleep_for(std::chrono::milliseconds(50));
+        }
+    });
+    const std::string told = good({"watch", book, "--run", "1", "--kind", "lines", "--address", device, "--read", "register column 1", "--read",
+                                   "power column 2", "--line", "115200 8N1", "--keep", "--for", "3"})
+                                 .out;
+    EXPECT_TRUE(contains(told, "Lantern 900 run 1: 400.5 W")) << told;
+    EXPECT_TRUE(contains(good({"watch", book, "--for", "2"}).out, "400.5 W")) << "the source was kept with the meter";
+    EXPECT_TRUE(contains(good({"watch", book, "--for", "2", "--try"}).out, "400.5 W"));
+    meter.request_stop();
+    meter.join();
+    ::close(kept);
+    ::close(master);
+    {
+        const SystemClock clock;
+        const Logbook kept_book = Logbook::open(book, OpenMode::read_only, clock).value();
+        const std::vector<Trace> traces = kept_book.traces().value();
+        ASSERT_EQ(traces.size(), 1U) << "the second time went on in the same trace";
+        EXPECT_GT(traces[0].samples, 40) << "20 a second for 5 s, less what starting takes";
+    }
+    const Ended refused = run_program(home(), {"watch", book, "--run", "2"});
+    EXPECT_EQ(refused.code, 1);
+    EXPECT_TRUE(contains(refused.err, "there is no run 2")) << refused.err;
 }
 
 TEST_F(Shipped, analyses_every_run_and_the_one_with_a_log_within_its_interval_of_the_truth) {

@@ -25,7 +25,8 @@ namespace ullage {
 MetersPage::MetersPage(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), model_(new MetersModel(document, this)), table_(new QTableView), about_(new QLabel),
       empty_(new QLabel(tr("No meters yet. Add meter takes what its data sheet says; without a meter a run has the gauge only."))),
-      story_(new_paragraph("meterStoryLabel", Tone::ink)), edit_(new QPushButton(tr("Edit meter"))), withdraw_(new QPushButton(tr("Withdraw"))) {
+      story_(new_paragraph("meterStoryLabel", Tone::ink)), edit_(new QPushButton(tr("Edit meter"))), withdraw_(new QPushButton(tr("Withdraw"))),
+      live_(new QPushButton(tr("Read live…"))) {
     setObjectName(QStringLiteral("metersPage"));
     auto* title = new QLabel(tr("Meters"));
     set_text_style(*title, Tone::ink, TextSize::title);
@@ -34,15 +35,17 @@ MetersPage::MetersPage(Document& document, QWidget* parent)
     add->setObjectName(QStringLiteral("addMeterButton"));
     edit_->setObjectName(QStringLiteral("editMeterButton"));
     withdraw_->setObjectName(QStringLiteral("withdrawMeterButton"));
+    live_->setObjectName(QStringLiteral("meterSourceButton"));
     make_primary(*add);
     connect(add, &QPushButton::clicked, this, &MetersPage::addMeterAsked);
     connect(edit_, &QPushButton::clicked, this, &MetersPage::editMeterAsked);
     connect(withdraw_, &QPushButton::clicked, this, &MetersPage::withdrawMeterAsked);
+    connect(live_, &QPushButton::clicked, this, &MetersPage::sourceAsked);
     auto* head = new QHBoxLayout;
     head->setSpacing(spacing::panel_gap_px);
     head->addWidget(title, 0, Qt::AlignBaseline);
     head->addWidget(about_, 1, Qt::AlignBaseline);
-    for (auto* action : {withdraw_, edit_, add}) head->addWidget(action);
+    for (auto* action : {withdraw_, live_, edit_, add}) head->addWidget(action);
 
     auto* panel = new QFrame;
     make_panel(*panel);
@@ -130,6 +133,7 @@ void MetersPage::refresh() {
     const bool chosen = table_->currentIndex().isValid();
     edit_->setEnabled(chosen);
     withdraw_->setEnabled(chosen);
+    live_->setEnabled(chosen);
     tell();
     // The last column takes what is left.
     for (int column = 0; column + 1 < MetersModel::ColumnCount; ++column) {

@@ -34,6 +34,7 @@ signals:
     void addMeterAsked();
     void editMeterAsked();
     void withdrawMeterAsked();
+    void sourceAsked(); ///< how it is read live
     void meterChosen(const QString& meterUuid);
 
 private:
@@ -47,7 +48,7 @@ private:
     MetersModel* model_;
     QTableView* table_;
     QLabel *about_, *empty_, *story_;
-    QPushButton *edit_, *withdraw_;
+    QPushButton *edit_, *withdraw_, *live_;
 };
 
 } // namespace ullage

@@ -2,6 +2,7 @@
 #include "pages/run/log_list.h"
 
 #include "base/instant.h"
+#include "live/live_trace.h"
 #include "pages/parts/page_parts.h"
 #include "services/log_follower.h"
 #include "style/words.h"
@@ -76,7 +77,7 @@ void LogList::setLogs(const std::vector<Trace>& traces, const std::string& zone,
         if (state)
             connect(add("stopFollowingButton", tr("Stop following"), tr("Stop following the log %1").arg(file_name)), &QPushButton::clicked, this,
                     [this, uuid] { emit stopAsked(uuid); });
-        else if (follower && running)
+        else if (follower && running && !is_live(trace))
             connect(add("followLogButton", tr("Follow…"), tr("Follow the log %1").arg(file_name)), &QPushButton::clicked, this,
                     [this, uuid] { emit followAsked(uuid); });
         connect(add("withdrawLogButton", tr("Withdraw"), tr("Withdraw the log %1").arg(file_name)), &QPushButton::clicked, this,

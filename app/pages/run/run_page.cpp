@@ -10,6 +10,7 @@
 #include "pages/run/accounts_view.h"
 #include "pages/run/entry_row.h"
 #include "pages/run/findings_view.h"
+#include "pages/run/live_bar.h"
 #include "pages/run/log_view.h"
 #include "pages/run/photo_strip.h"
 #include "pages/run/readings_export.h"
@@ -27,9 +28,9 @@ namespace ullage {
 
 RunPage::RunPage(Document& document, const Reminders* reminders, QWidget* parent)
     : QWidget(parent), document_(document), reminders_(reminders), presenter_(document, reminders), model_(new ReadingsModel(document, this)),
-      head_(new RunHead(this)), strip_(new ResultStrip(this)), accounts_(new AccountsView(this)), readings_(new ReadingsView(*model_, this)),
-      photos_(new RunPhotos(document, this)), entry_(new EntryRow(document, this)), charts_(new RunChartsPanel(this)),
-      log_(new LogView(document, this)), usable_(new UsableView(this)), findings_(new FindingsView(this)) {
+      head_(new RunHead(this)), strip_(new ResultStrip(this)), live_(new LiveBar(document, this)), accounts_(new AccountsView(this)),
+      readings_(new ReadingsView(*model_, this)), photos_(new RunPhotos(document, this)), entry_(new EntryRow(document, this)),
+      charts_(new RunChartsPanel(this)), log_(new LogView(document, this)), usable_(new UsableView(this)), findings_(new FindingsView(this)) {
     setObjectName(QStringLiteral("runPage"));
     setAcceptDrops(true);
     build();
@@ -61,6 +62,8 @@ void RunPage::connectParts() {
     connect(readings_, &ReadingsView::withdrawAsked, this, &RunPage::withdrawChosen);
     connect(entry_, &EntryRow::recorded, this, [this](const QString& reading) { readings_->scrollTo(model_->index(model_->rowOf(reading), 0)); });
 
+    connect(live_, &LiveBar::readAsked, this, &RunPage::readLiveAsked);
+    connect(live_, &LiveBar::error, this, &RunPage::error);
     connect(log_, &LogView::importAsked, this, &RunPage::importLogAsked);
     connect(log_, &LogView::followAsked, this, &RunPage::followLogAsked);
     connect(log_, &LogView::applianceAsked, this, [this] { emit logApplianceAsked(runUuid()); });
@@ -97,6 +100,7 @@ void RunPage::refresh() {
         part->setVisible(record != nullptr);
     if (record == nullptr) return;
     head_->setRun(*record);
+    live_->setRun(runUuid());
     log_->setRun(runUuid());
     charts_->setRun([this] { return presenter_.charted(); });
     usable_->setTested(presenter_.tested());
@@ -127,6 +131,8 @@ void RunPage::showFigures() {
 }
 
 QList<QAction*> RunPage::runActions() const { return head_->runActions(); }
+
+void RunPage::setLiveReader(LiveReader& reader) { live_->setReader(reader); }
 
 void RunPage::setLogFollower(LogFollower& follower) { log_->setFollower(follower); }
 

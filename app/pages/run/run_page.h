@@ -18,6 +18,8 @@ namespace ullage {
 class AccountsView;
 class EntryRow;
 class FindingsView;
+class LiveBar;
+class LiveReader;
 class LogFollower;
 class LogView;
 class Reminders;
@@ -54,6 +56,8 @@ public:
 
     /// Shows which logs are followed, and offers it. It must outlive the page.
     void setLogFollower(LogFollower& follower);
+    /// Shows how the run's meter is read live, and offers it. It must outlive the page.
+    void setLiveReader(LiveReader& reader);
     /// Keeps what is half typed in the entry row with its run, at once.
     void keepDraft();
     /// Shows what this run keeps as half typed, where it is the one shown: it was changed elsewhere.
@@ -98,6 +102,8 @@ signals:
     void importLogAsked();
     /// A file is wanted that continues this log.
     void followLogAsked(const QString& traceUuid);
+    /// The run's meter is to be read live.
+    void readLiveAsked(const QString& runUuid);
     /// The load by the run's logs is wanted as a line of a load list.
     void logApplianceAsked(const QString& runUuid);
     /// Files of photos are wanted.
@@ -137,6 +143,7 @@ private:
     ReadingsModel* model_;
     RunHead* head_;
     ResultStrip* strip_;
+    LiveBar* live_;
     AccountsView* accounts_;
     ReadingsView* readings_;
     RunPhotos* photos_; ///< before the entry row, also for the Tab key

@@ -6,6 +6,7 @@
 #include "pages/run/accounts_view.h"
 #include "pages/run/entry_row.h"
 #include "pages/run/findings_view.h"
+#include "pages/run/live_bar.h"
 #include "pages/run/log_view.h"
 #include "pages/run/readings_view.h"
 #include "pages/run/run_charts_panel.h"
@@ -63,6 +64,7 @@ void RunPage::build() {
     column->setSpacing(spacing::grid_px + 2);
     column->addWidget(head_);
     column->addWidget(strip_);
+    column->addWidget(live_);
     column->addWidget(accounts_);
     accounts_->hide();
 

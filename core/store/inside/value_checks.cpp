@@ -212,6 +212,8 @@ Result<void> check(const Publisher& publisher) {
                     {});
 }
 
+Result<void> check_meter_source(std::string_view source) { return check_text("source", source, longest_layout); }
+
 Result<void> check_column_set(std::string_view name, std::string_view keys) {
     if (keys.empty()) return Error{Failure::bad_input, "no column is chosen", "columns", "choose one or more"};
     if (auto good = check_text("name of a set of columns", name, longest_short_text); !good) return good;

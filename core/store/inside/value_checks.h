@@ -38,6 +38,7 @@ namespace ullage::store {
 [[nodiscard]] Result<void> check(const Publisher& publisher);
 /// The name of a set of columns, which may be empty, and its keys, which may not.
 [[nodiscard]] Result<void> check_column_set(std::string_view name, std::string_view keys);
+[[nodiscard]] Result<void> check_meter_source(std::string_view source);
 [[nodiscard]] Result<void> check_draft(std::string_view draft);
 [[nodiscard]] Result<void> check_trace_answers(std::string_view signature, std::string_view answers);
 

@@ -23,6 +23,7 @@ constexpr Migration steps[] = {
     {10, "meters as versions with points of correction, second meters, models of units, options of the method", migration_0010},
     {11, "tolerance of PV modules, short-circuit current of PV inputs, data of specimens, publisher, chosen columns", migration_0011},
     {12, "traces that hold the unit's gauge and its own output power", migration_0012},
+    {13, "how meters are read live", migration_0013},
 };
 
 } // namespace

@@ -31,6 +31,7 @@ void migration_0009(SQLite::Database& database);
 void migration_0010(SQLite::Database& database);
 void migration_0011(SQLite::Database& database);
 void migration_0012(SQLite::Database& database);
+void migration_0013(SQLite::Database& database);
 
 /// All steps in order; step i leads to version i + 1.
 [[nodiscard]] std::span<const Migration> migrations();

@@ -64,6 +64,10 @@ constexpr SchemaEntry entries[] = {
     PRIMARY KEY (meter_id, version, place),
     FOREIGN KEY (meter_id, version) REFERENCES meter_versions (meter_id, version)
 ) STRICT, WITHOUT ROWID)sql"},
+{"table", "meter_sources", "meter_sources", R"sql(CREATE TABLE meter_sources (
+    meter_id INTEGER PRIMARY KEY REFERENCES meters (id),
+    source TEXT NOT NULL CHECK (source <> '')
+) STRICT)sql"},
 {"table", "meter_versions", "meter_versions", R"sql(CREATE TABLE meter_versions (
     meter_id INTEGER NOT NULL REFERENCES meters (id),
     version INTEGER NOT NULL,

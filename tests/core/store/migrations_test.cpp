@@ -214,6 +214,25 @@ TEST(Migrations, a_file_of_version_10_keeps_its_meters_models_and_method_and_tak
     EXPECT_EQ(take(logbook.column_sets()).at("bench"), "unit,meter");
 }
 
+TEST(Migrations, a_meter_of_an_older_file_can_be_given_a_live_source) {
+    const TempFolder folder;
+    const FakeClock clock;
+    make_file_of_version(11, folder / "a.ullage");
+    {
+        Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+        const std::string meter = take(logbook.meters()).at(0).uuid;
+        EXPECT_TRUE(take(logbook.meter_sources()).empty());
+        take(logbook.set_meter_source(meter, "one"));
+        take(logbook.set_meter_source(meter, "two"));
+        EXPECT_FALSE(logbook.set_meter_source("no such meter", "two"));
+    }
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    const std::string meter = take(logbook.meters()).at(0).uuid;
+    EXPECT_EQ(take(logbook.meter_sources()), (std::map<std::string, std::string>{{meter, "two"}}));
+    take(logbook.set_meter_source(meter, ""));
+    EXPECT_TRUE(take(logbook.meter_sources()).empty());
+}
+
 TEST(Migrations, looking_at_an_older_file_shows_it_and_leaves_it_as_old_as_it_was) {
     const TempFolder folder;
     const FakeClock clock;
