@@ -106,6 +106,10 @@ QTabBar::tab:hover { color: @ink; }
 QTabBar::tab:selected { color: @ink; border-bottom: 2px solid @accent; }
 QTabBar::tab:focus { color: @accent; }
 QTabBar::tab:disabled { color: @off; }
+QTabBar::scroller { width: 44px; }
+QTabBar QToolButton { padding: 0; border-color: transparent; border-radius: 0; }
+QTabBar QToolButton::left-arrow { image: url(:/ullage/icons/left-@shade.svg); width: 12px; height: 12px; }
+QTabBar QToolButton::right-arrow { image: url(:/ullage/icons/right-@shade.svg); width: 12px; height: 12px; }
 )";
 
 constexpr const char* bars = R"(

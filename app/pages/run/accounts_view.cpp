@@ -193,8 +193,14 @@ void AccountsView::resizeEvent(QResizeEvent* event) {
     arrangeSides();
 }
 
+void AccountsView::setScrolled(bool scrolled) {
+    scrolled_ = scrolled;
+    arrangeSides();
+}
+
 void AccountsView::arrangeSides() {
     sides_->setDirection(besideFits(width()) ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    setMinimumHeight(scrolled_ ? heightIn(width()) : 0);
     updateGeometry();
 }
 

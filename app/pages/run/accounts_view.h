@@ -25,6 +25,8 @@ public:
     /// Precondition: accounts.told.
     void setAccounts(const TwoAccounts& accounts, const Run& run, UtcMs now_ms);
 
+    /// Whether it stands in something that scrolls: it is then never lower than what it says.
+    void setScrolled(bool scrolled);
     /// That shows all of it, pixels.
     [[nodiscard]] int heightIn(int width) const;
     [[nodiscard]] QSize sizeHint() const override;
@@ -52,6 +54,7 @@ private:
     [[nodiscard]] bool besideFits(int width) const;
 
     QBoxLayout* sides_;
+    bool scrolled_ = false;
     Panel right_, wrong_;
     QFrame* decision_;
     QLabel *decides_, *idle_hour_;

@@ -11,6 +11,7 @@
 
 class QAction;
 class QFrame;
+class QScrollArea;
 class QSplitter;
 
 namespace ullage {
@@ -145,6 +146,7 @@ private:
     ResultStrip* strip_;
     LiveBar* live_;
     AccountsView* accounts_;
+    QScrollArea* accounts_area_ = nullptr; ///< while they are a tab
     ReadingsView* readings_;
     RunPhotos* photos_; ///< before the entry row, also for the Tab key
     EntryRow* entry_;

@@ -25,6 +25,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace ullage {
 
@@ -178,12 +179,15 @@ void RunPage::placeResults(bool as_tab) {
 }
 
 void RunPage::placeAccounts(bool as_tab) {
-    const int tab = charts_->indexOf(accounts_);
-    if (as_tab == (tab >= 0)) return;
+    if (as_tab == (accounts_area_ != nullptr)) return;
+    accounts_->setScrolled(as_tab);
     if (as_tab) {
-        charts_->addTab(accounts_, tr("Right or wrong"));
+        accounts_area_ = new UpDownScroll(*accounts_, charts_);
+        charts_->addTab(accounts_area_, tr("Right or wrong"));
     } else {
-        charts_->removeTab(tab);
+        charts_->removeTab(charts_->indexOf(accounts_area_));
+        accounts_area_->takeWidget();
+        delete std::exchange(accounts_area_, nullptr);
         // After the head and the strip.
         static_cast<QVBoxLayout*>(layout())->insertWidget(layout()->indexOf(strip_) + 1, accounts_);
         accounts_->setVisible(accounts_told_);
