@@ -62,6 +62,25 @@ std::vector<LoadFigure> figures_of(const LoadStatistics& load) {
     return figures;
 }
 
+/// Charts above one another that take what room there is, and where texts wrap never less than they need.
+class ChartsBox final : public QWidget {
+public:
+    ChartsBox(std::vector<QWidget*> charts, QWidget* parent) : QWidget(parent), charts_(std::move(charts)) {
+        auto* column = new QVBoxLayout(this);
+        column->setContentsMargins(0, 0, 0, 0);
+        for (QWidget* chart : charts_) column->addWidget(chart, 1);
+        setSizePolicy(QSizePolicy::Expanding, QSizePolicy::MinimumExpanding);
+    }
+    [[nodiscard]] QSize sizeHint() const override {
+        const auto shown = std::ranges::count_if(charts_, [](const QWidget* chart) { return !chart->isHidden(); });
+        return {0, static_cast<int>(shown) * fontMetrics().height() * least_chart_lines};
+    }
+    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+
+private:
+    std::vector<QWidget*> charts_;
+};
+
 /// Widens an axis to what a curve spans.
 void span_also(const std::vector<ChartPoint>& points, AxisSpec& axis) {
     if (points.empty()) return;
@@ -94,17 +113,14 @@ LogView::LogView(Document& document, QWidget* parent)
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
     outer->addWidget(scrolling(*content, this));
-    for (LineChart* chart : {chart_, gauge_chart_}) {
-        chart->setMinimumHeight(fontMetrics().height() * least_chart_lines);
-        chart->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored); // takes what the figures leave
-    }
+    for (LineChart* chart : {chart_, gauge_chart_}) chart->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     auto* column = new QVBoxLayout(content);
     column->setContentsMargins(spacing::page_margin_px, spacing::grid_px, spacing::page_margin_px, spacing::grid_px);
     column->setSpacing(spacing::grid_px);
     column->addWidget(error_);
     column->addWidget(empty_);
-    column->addWidget(chart_, 1);
-    column->addWidget(gauge_chart_, 1);
+    charts_box_ = new ChartsBox({chart_, gauge_chart_}, content);
+    column->addWidget(charts_box_, 1);
     figures_ = new QGridLayout(figures_box_);
     figures_->setContentsMargins(0, 0, 0, 0);
     figures_->setVerticalSpacing(2);
@@ -163,7 +179,7 @@ void LogView::look() {
     seen_ = markOf(traces.value());
     traces_ = traces.value();
     const bool any = !traces_.empty();
-    for (QWidget* part : {static_cast<QWidget*>(chart_), static_cast<QWidget*>(logs_), figures_box_, static_cast<QWidget*>(appliance_)})
+    for (QWidget* part : {static_cast<QWidget*>(chart_), charts_box_, static_cast<QWidget*>(logs_), figures_box_, static_cast<QWidget*>(appliance_)})
         part->setVisible(any);
     empty_->setVisible(!any);
     curves_.clear();
@@ -227,7 +243,8 @@ Result<void> LogView::readCurves(UtcMs origin_ms) {
         if (auto added = add(QStringLiteral("log_output"), tr("the unit says"), CurveColour::vermilion, with_output, &TraceSample::output_w); !added)
             return added;
     if (with_gauge.empty()) return {};
-    auto gauge = PowerCurve::of(document_, with_gauge, origin_ms, &TraceSample::gauge_percent);
+    // What no gauge shows is left out of the drawing too.
+    auto gauge = PowerCurve::of(document_, with_gauge, origin_ms, &TraceSample::gauge_percent, 100);
     if (!gauge) return gauge.error();
     gauge_ = std::move(gauge).value();
     return {};
@@ -324,6 +341,7 @@ void LogView::showSpan(double from_h, double to_h) {
 
 void LogView::showGauge() {
     gauge_chart_->setVisible(gauge_.has_value());
+    charts_box_->updateGeometry();
     if (!gauge_) return;
     ChartContent content;
     content.description = tr("Gauge of the unit by its log against hours since the start");
@@ -331,7 +349,8 @@ void LogView::showGauge() {
     content.x.unit = QStringLiteral("h");
     content.y.title = tr("gauge / %");
     content.y.unit = QStringLiteral("%");
-    content.y.include_zero = true;
+    content.y.minimum = 0;
+    content.y.maximum = 100;
     content.empty_text = tr("The log holds no number in its column of the gauge.");
     ChartSeries series;
     series.id = QStringLiteral("log_gauge");

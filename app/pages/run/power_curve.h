@@ -4,6 +4,8 @@
 #include "charts/chart_data.h"
 #include "document/document.h"
 
+#include <limits>
+#include <optional>
 #include <vector>
 
 namespace ullage {
@@ -18,9 +20,10 @@ public:
     static constexpr double spans_in_view = 1800; ///< at least, before the next finer curve is taken: two to a pixel
 
     /// Reads all samples of `traces` once. x is in hours since `origin_ms`; where the power is not known for longer than the gap limit of the
-    /// traces, the curve is interrupted. Errors: those of Document::readSamples.
+    /// traces, the curve is interrupted. Values above `most` are left out. Errors: those of Document::readSamples.
     [[nodiscard]] static Result<PowerCurve> of(const Document& document, std::vector<Trace> traces, UtcMs origin_ms,
-                                               std::optional<double> TraceSample::*value = &TraceSample::power_w);
+                                               std::optional<double> TraceSample::*value = &TraceSample::power_w,
+                                               double most = std::numeric_limits<double>::infinity());
 
     /// The whole curve.
     [[nodiscard]] const std::vector<ChartPoint>& overview() const { return curves_.front(); }
@@ -33,6 +36,7 @@ private:
     [[nodiscard]] Result<std::vector<ChartPoint>> samplesBetween(const Document& document, double from_h, double to_h) const;
 
     std::optional<double> TraceSample::*value_ = &TraceSample::power_w;
+    double most_ = std::numeric_limits<double>::infinity();
     std::vector<Trace> traces_;
     UtcMs origin_ms_ = 0;
     double gap_limit_s_ = 60;
