@@ -76,6 +76,7 @@ public:
         return {0, static_cast<int>(shown) * fontMetrics().height() * least_chart_lines};
     }
     [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+    [[nodiscard]] bool hasHeightForWidth() const override { return false; } // else that of the charts' texts would count alone
 
 private:
     std::vector<QWidget*> charts_;
