@@ -10,11 +10,14 @@
 #include "style/spacing.h"
 #include "style/words.h"
 
+#include <QApplication>
+#include <QEvent>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <fmt/format.h>
@@ -113,7 +116,8 @@ LogView::LogView(Document& document, QWidget* parent)
     auto* content = new QWidget;
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
-    outer->addWidget(scrolling(*content, this));
+    area_ = scrolling(*content, this);
+    outer->addWidget(area_);
     for (LineChart* chart : {chart_, gauge_chart_}) chart->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     auto* column = new QVBoxLayout(content);
     column->setContentsMargins(spacing::page_margin_px, spacing::grid_px, spacing::page_margin_px, spacing::grid_px);
@@ -200,6 +204,8 @@ void LogView::look() {
     chart_->setVisible(!curves_.empty());
     showCurve();
     showGauge();
+    // What has been laid out while out of sight is measured anew, so that it scrolls where it needs more room.
+    QApplication::postEvent(area_, new QEvent(QEvent::LayoutRequest));
 }
 
 /// The power by each meter, what the unit says of its output, and its gauge.

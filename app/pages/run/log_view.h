@@ -66,7 +66,7 @@ private:
     LineChart *chart_, *gauge_chart_;
     QLabel *empty_, *error_;
     LogList* logs_;
-    QWidget *charts_box_ = nullptr, *figures_box_;
+    QWidget *area_ = nullptr, *charts_box_ = nullptr, *figures_box_;
     QGridLayout* figures_;
     QPushButton *import_, *appliance_;
 };
