@@ -43,7 +43,7 @@ KeyList words_of_the_job() {
         {tr("round trip"), tr("energy delivered over energy charged, from one state of the unit back to the same")},
         {tr("standby draw"), tr("power that the unit consumes with its output off")},
         {tr("log"),
-         tr("the file of a meter that logs. Import log of a meter (or drop the file on a run) shows how it was read and asks what it leaves "
+         tr("the file of a meter or unit that logs. Import log (or drop the file on a run) shows how it was read and asks what it leaves "
             "open; its register and power then go with the gauge readings noted by hand. The tab Log draws its power and states the load. A log "
             "that is still being written is followed, if you tick so: its new rows come in by themselves, also after the program was closed")},
         {tr("charge from PV"),

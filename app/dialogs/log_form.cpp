@@ -254,7 +254,8 @@ void LogForm::showRows() {
         combo->setObjectName(QStringLiteral("role%1Combo").arg(c + 1));
         combo->setAccessibleName(tr("%1 holds").arg(title));
         for (const RoleEntry& role : column_roles()) {
-            const bool shows_unit = role.role == column.role && !column.unit.name.empty() && role.role != ColumnRole::date;
+            const bool shows_unit =
+                role.role == column.role && !column.unit.name.empty() && role.role != ColumnRole::date && role.role != ColumnRole::unused;
             combo->addItem(shows_unit ? tr("%1 in %2").arg(text_of(role.word), text_of(column.unit.name)) : text_of(role.word));
             if (role.role == column.role) combo->setCurrentIndex(combo->count() - 1);
         }

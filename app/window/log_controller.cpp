@@ -35,7 +35,7 @@ LogController::LogController(const Workplace& at, LogFollower& follower, Notifie
 
 void LogController::chooseLog() {
     if (!document_.run(pages_.runUuid())) return;
-    const auto files = prompts_.filesToOpen(window_, tr("Import log of a meter"), startFolder(), log_files(), false);
+    const auto files = prompts_.filesToOpen(window_, tr("Import log"), startFolder(), log_files(), false);
     if (!files.isEmpty()) importLog(files.constFirst());
 }
 

@@ -171,8 +171,7 @@ void MainWindow::makeRunMenu() {
     makeReminderMenu(menu);
     menu.addSeparator();
     addReadingActions(menu);
-    addEntry(menu, "importLogAction", tr("Import &log of a meter…"), "Ctrl+Alt+I", logs_, &LogController::chooseLog)
-        ->setIcon(glyph_icon(Glyph::import_in));
+    addEntry(menu, "importLogAction", tr("Import &log…"), "Ctrl+Alt+I", logs_, &LogController::chooseLog)->setIcon(glyph_icon(Glyph::import_in));
     addEntry(menu, "editRunFormAction", tr("E&dit run…"), "Ctrl+Shift+E", records_, &RecordController::editRun)->setIcon(glyph_icon(Glyph::amend));
     addEntry(menu, "runReportAction", tr("Make re&port…"), "Ctrl+Alt+P", reports_, &ReportController::makeRunReport)
         ->setIcon(glyph_icon(Glyph::report));

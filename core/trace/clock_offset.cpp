@@ -18,6 +18,12 @@ namespace {
 
 constexpr UtcMs minute_ms = 60'000;
 constexpr UtcMs minute_doubt_ms = minute_ms, second_doubt_ms = 15'000;
+constexpr double log_doubt_ms = 5'000; ///< half-width of what two clocks drift apart over a run
+constexpr UtcMs most_step_ms = 2 * minute_ms;
+constexpr double least_trace_step_w = 5, least_trace_step_share = 0.2;
+constexpr double most_step_ratio = 1.5; ///< of a step that two instruments see
+constexpr std::size_t most_trace_steps = 200;
+constexpr long least_log_steps = 4;
 constexpr UtcMs most_offset_ms = 48 * 60 * minute_ms;
 
 /// Offsets under which one hand reading or mark agrees with something in the log.
@@ -92,6 +98,7 @@ public:
             if (reading.values.mark == MarkKind::cut_off && !cut_off_ms_) cut_off_ms_ = reading.values.time_ms;
         }
         doubt_ms_ = to_the_minute ? minute_doubt_ms : second_doubt_ms;
+        if (record.trace) note_trace_steps(record.trace->points);
         std::vector<double> values_wh;
         for (const ReadingValues* values : registers_) values_wh.push_back(*values->register_wh);
         crossings_.emplace(values_wh, register_step_wh(record));
@@ -105,7 +112,9 @@ public:
 
     Result<ClockOffset> result() {
         if (const auto found = by_register()) return *found;
-        if (const auto found = by_gauge()) return *found;
+        const std::optional<ClockOffset> gauge = by_gauge();
+        if (const auto found = by_log_steps(gauge)) return *found;
+        if (gauge) return *gauge;
         if (const auto found = by_steps()) return *found;
         if (const auto found = by_cut_off()) return *found;
         return Error{Failure::refused,
@@ -159,6 +168,44 @@ private:
         return elected(votes, gauges_.size(), static_cast<long>(std::ranges::count(shown, 1)), OffsetBasis::gauge_values);
     }
 
+    void note_trace_steps(const std::vector<TracePoint>& points) {
+        const TracePoint* before = nullptr;
+        for (const TracePoint& point : points) {
+            if (!point.power_w) continue;
+            if (before != nullptr && point.time_ms - before->time_ms <= most_step_ms) {
+                const double change_w = *point.power_w - *before->power_w;
+                const double larger_w = std::max(std::abs(*point.power_w), std::abs(*before->power_w));
+                if (std::abs(change_w) >= std::max(least_trace_step_w, least_trace_step_share * larger_w))
+                    trace_steps_.push_back({before->time_ms, point.time_ms, change_w});
+            }
+            before = &point;
+        }
+        if (trace_steps_.size() <= most_trace_steps) return;
+        std::vector<PowerStep> spread;
+        for (std::size_t k = 0; k < most_trace_steps; ++k) spread.push_back(trace_steps_[k * (trace_steps_.size() - 1) / (most_trace_steps - 1)]);
+        trace_steps_ = std::move(spread);
+    }
+
+    /// Steps of this log's power at steps of the other one's that are alike; near an offset that is known roughly, where one is.
+    std::optional<ClockOffset> by_log_steps(const std::optional<ClockOffset>& near) const {
+        std::vector<Vote> votes;
+        std::vector<char> met(trace_steps_.size());
+        for (std::size_t t = 0; t < trace_steps_.size(); ++t)
+            for (const PowerStep& step : steps_.steps()) {
+                const PowerStep& known = trace_steps_[t];
+                const double ratio = step.change_w / known.change_w;
+                if (!(ratio > 1 / most_step_ratio && ratio < most_step_ratio)) continue;
+                const Vote vote{t, known.from_ms - step.to_ms, known.to_ms - step.from_ms};
+                const auto reach = near ? static_cast<UtcMs>(4000 * near->u_s) : most_offset_ms, middle = near ? near->offset_ms : 0;
+                if (vote.to_ms < middle - reach || vote.from_ms > middle + reach) continue;
+                votes.push_back(vote);
+                met[t] = 1;
+            }
+        const auto tried = static_cast<long>(std::ranges::count(met, 1));
+        if (tried < least_log_steps) return std::nullopt;
+        return elected(votes, trace_steps_.size(), tried, OffsetBasis::log_steps);
+    }
+
     std::optional<ClockOffset> by_steps() const {
         std::vector<Vote> votes;
         for (std::size_t m = 0; m < marks_.size(); ++m)
@@ -194,14 +241,15 @@ private:
         }
         ClockOffset offset;
         offset.offset_ms = std::clamp<UtcMs>(middle_ms + std::llround(sum_ms / weights), election.from_ms, election.to_ms);
-        const double common_ms = static_cast<double>(doubt_ms_) / 2;
+        const double common_ms = basis == OffsetBasis::log_steps ? log_doubt_ms : static_cast<double>(doubt_ms_) / 2;
         offset.u_s = std::hypot(1 / std::sqrt(weights), common_ms / std::sqrt(3.0)) / 1000;
         offset.basis = basis;
         offset.matched = election.agreeing;
         offset.tried = tried;
         const double seconds = static_cast<double>(offset.offset_ms) / 1000;
-        offset.sentence = fmt::format("The log's clock is {} {} the hand readings, ±{}: {}", span_text(seconds), seconds < 0 ? "ahead of" : "behind",
-                                      span_text(2 * offset.u_s), basis_text(offset));
+        offset.sentence = fmt::format("The log's clock is {} {} {}, ±{}: {}", span_text(seconds), seconds < 0 ? "ahead of" : "behind",
+                                      basis == OffsetBasis::log_steps ? "that of the meter's log" : "the hand readings", span_text(2 * offset.u_s),
+                                      basis_text(offset));
         return offset;
     }
 
@@ -209,6 +257,7 @@ private:
         switch (offset.basis) {
         case OffsetBasis::register_crossings:
             return fmt::format("its register passed {} of the {} values noted by hand at the noted moments", offset.matched, offset.tried);
+        case OffsetBasis::log_steps: return fmt::format("its power changed at {} of {} steps of the power in that log", offset.matched, offset.tried);
         case OffsetBasis::gauge_values:
             return fmt::format("its gauge showed {} of the {} values noted by hand at the noted moments", offset.matched, offset.tried);
         case OffsetBasis::load_steps: return fmt::format("its power changed at {} of {} marks", offset.matched, offset.tried);
@@ -219,6 +268,7 @@ private:
 
     UtcMs doubt_ms_ = minute_doubt_ms;
     std::vector<const ReadingValues*> registers_, gauges_, marks_;
+    std::vector<PowerStep> trace_steps_; ///< of the log that the run has already
     GaugeThinner gauge_;
     std::optional<UtcMs> first_ms_, cut_off_ms_;
     std::optional<CrossingFinder> crossings_;

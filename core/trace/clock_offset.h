@@ -10,6 +10,7 @@ namespace ullage {
 
 /// What an estimate of the clock offset rests on.
 enum class OffsetBasis {
+    log_steps,          ///< steps of the log's power at those of the log of the run's meter
     gauge_values,       ///< when the log's gauge showed the values that were noted by hand
     register_crossings, ///< when the log's register passed the values that were noted by hand
     load_steps,         ///< steps of the log's power at the marks noted by hand
@@ -35,8 +36,10 @@ struct ClockOffset {
 /// by their widths. Its uncertainty holds half of the doubt of a moment as common to all of them, as a tester rounds or cuts off every time alike.
 /// Each hand reading of the gauge (at least two) gives the offsets under which the log showed that value at the noted moment; the more often it was
 /// noted, the better, and best near a step. Of a log of the unit, steps are those of its own output power.
-/// Register first, then gauge, then steps (two marks at least), then the cut-off alone (of a log that ends under load only where it is half as long
-/// as the run).
+/// Where the run has a log of its meter already, the steps of its power stand for marks that are known to the sample; of a load that cycles they are
+/// looked for near what the gauge says.
+/// Register first, then that log, then gauge, then steps (two marks at least), then the cut-off alone (of a log that ends under load only where it is
+/// half as long as the run).
 ///
 /// Errors: those of check_trace(); `refused` where nothing in the log and the hand readings tells.
 [[nodiscard]] Result<ClockOffset> estimate_clock_offset(const std::string& path, const TraceLayout& layout, const TraceReadOptions& options,

@@ -190,6 +190,11 @@ Result<void> settle_columns(const LayoutRows& rows, const std::vector<ColumnCont
             continue;
         }
         column.role = role;
+        if (role == ColumnRole::gauge)
+            detection.notes.push_back(column_name(layout, c) + " names a share of the battery: taken for the unit's gauge");
+        if (role == ColumnRole::output)
+            detection.notes.push_back(column_name(layout, c) +
+                                      " stands beside the gauge: taken for what the unit says of its output, not for a meter's");
     }
     for (std::size_t c = 0; c < layout.columns.size(); ++c) {
         LogColumn& column = layout.columns[c];

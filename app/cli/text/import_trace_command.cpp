@@ -125,6 +125,16 @@ Result<RunRecord> run_of(const Logbook& logbook, const ImportTraceArguments& arg
     return *chosen.value().front();
 }
 
+/// Who wrote a log, and what comes of it where that is not the run's meter.
+std::string written_by(const Trace& trace, const std::optional<Meter>& meter, const RunRecord& record) {
+    const std::string_view own = trace.has(holds_gauge) ? "the unit's gauge" : "the unit's output power";
+    if (!trace.has(holds_meter)) return fmt::format(", {}", own);
+    std::string text = meter ? ", meter " + meter->name : ", no meter named";
+    if (trace.has(holds_gauge)) text += fmt::format(", and {}", own);
+    if (meter && record.meter && meter->uuid != record.meter->uuid) text += fmt::format(", beside {} of the run", record.meter->name);
+    return text;
+}
+
 /// How an open question is answered here.
 std::string options_for(const TraceDetection& detection) {
     std::string options;
@@ -201,7 +211,7 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
     const std::string summary =
         fmt::format("{}: {} from {} to {}, into run {} of {}{}", trace.file_name, count_text(static_cast<long>(trace.samples), "sample", "samples"),
                     format_iso8601(trace.first_ms, zone), format_iso8601(trace.last_ms, zone), record.value().number, record.value().unit.name,
-                    meter.value() ? ", meter " + meter.value()->name : ", no meter named");
+                    written_by(trace, meter.value(), record.value()));
     const int printed = print(tally_text(done.value().tally, zone) + one_line(summary) + '\n', out, err, "the samples are in the logbook");
     return arguments.follow && printed == exit_good ? follow_trace(logbook.value(), trace, follow, out, err) : printed;
 }

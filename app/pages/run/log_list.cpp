@@ -17,10 +17,19 @@ namespace ullage {
 
 namespace {
 
+/// What it holds, where that is not a meter's values alone.
+QString held_words(const Trace& trace) {
+    QStringList held;
+    if (trace.has(holds_meter)) held << LogList::tr("meter");
+    if (trace.has(holds_gauge)) held << LogList::tr("gauge");
+    if (trace.has(holds_output)) held << LogList::tr("output power by the unit");
+    return trace.holds == holds_meter ? QString() : QStringLiteral(" (%1)").arg(held.join(QStringLiteral(", ")));
+}
+
 QString log_words(const Trace& trace, const std::string& zone) {
     const QLocale locale;
     QString text = LogList::tr("%1: %2 samples from %3 to %4")
-                       .arg(text_of(trace.file_name), locale.toString(static_cast<qlonglong>(trace.samples)),
+                       .arg(text_of(trace.file_name) + held_words(trace), locale.toString(static_cast<qlonglong>(trace.samples)),
                             text_of(format_iso8601(trace.first_ms, zone)), text_of(format_iso8601(trace.last_ms, zone)));
     if (trace.rows_left_out > 0)
         text += (trace.rows_left_out == 1 ? LogList::tr(", %1 row left out") : LogList::tr(", %1 rows left out"))

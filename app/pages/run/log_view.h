@@ -16,7 +16,8 @@ class LineChart;
 class LogFollower;
 class LogList;
 
-/// What the logs of a run show: power over time, and the load's own figures. Reads them when it is in sight and they have changed.
+/// What the logs of a run show: power over time by each meter and by the unit itself, the gauge, and the load's own figures. Reads them when it is in
+/// sight and they have changed.
 class LogView final : public QWidget {
     Q_OBJECT
 public:
@@ -42,6 +43,9 @@ private:
     void showCurve();
     void showSpan(double from_h, double to_h);
     void withdraw(int place);
+    [[nodiscard]] Result<void> readCurves(UtcMs origin_ms);
+    void showGauge();
+    void showGaugeSpan(double from_h, double to_h);
     [[nodiscard]] std::string markOf(const std::vector<Trace>& traces) const; ///< what tells one state from another
 
     Document& document_;
@@ -49,15 +53,20 @@ private:
     std::string run_uuid_;
     std::string seen_; ///< markOf() what is shown
     std::vector<Trace> traces_;
-    std::optional<PowerCurve> curve_;
-    ChartContent content_;                     ///< of the chart, without points
+    struct Drawn {
+        ChartSeries series; ///< without points
+        PowerCurve curve;
+    };
+    std::vector<Drawn> curves_; ///< of power
+    std::optional<PowerCurve> gauge_;
+    ChartContent content_, gauge_content_;     ///< of the charts, without points
     std::string curve_of_;                     ///< run and first log of the curve
     double whole_from_h_ = 0, whole_to_h_ = 0; ///< what the chart showed unzoomed
     bool showing_ = false;
-    LineChart* chart_;
+    LineChart *chart_, *gauge_chart_;
     QLabel *empty_, *error_;
     LogList* logs_;
-    QWidget* figures_box_;
+    QWidget *area_ = nullptr, *charts_box_ = nullptr, *figures_box_;
     QGridLayout* figures_;
     QPushButton *import_, *appliance_;
 };

@@ -25,13 +25,14 @@ std::vector<ChartPoint> part_of(const std::vector<ChartPoint>& points, double fr
 /// Points of samples in order of time; with a span, only the lowest and the highest in each.
 class PowerCurve::Collector {
 public:
-    Collector(std::vector<ChartPoint>& points, UtcMs origin_ms, double gap_limit_s, double span_h)
-        : points_(points), origin_ms_(origin_ms), gap_h_(gap_limit_s / 3600), span_h_(span_h) {}
+    Collector(std::vector<ChartPoint>& points, std::optional<double> TraceSample::*value, double most, UtcMs origin_ms, double gap_limit_s,
+              double span_h)
+        : points_(points), value_(value), most_(most), origin_ms_(origin_ms), gap_h_(gap_limit_s / 3600), span_h_(span_h) {}
 
     void take(std::span<const TraceSample> samples) {
         for (const TraceSample& sample : samples) {
-            if (!sample.power_w) continue;
-            const ChartPoint point{static_cast<double>(sample.time_ms - origin_ms_) / ms_per_h, *sample.power_w};
+            if (!(sample.*value_) || *(sample.*value_) > most_) continue;
+            const ChartPoint point{static_cast<double>(sample.time_ms - origin_ms_) / ms_per_h, *(sample.*value_)};
             const bool gap = any_ && point.x - last_x_ > gap_h_;
             if (gap || (any_ && span_h_ > 0 && point.x >= span_end_)) close();
             if (gap) points_.push_back({last_x_, std::numeric_limits<double>::quiet_NaN()});
@@ -71,6 +72,8 @@ private:
     }
 
     std::vector<ChartPoint>& points_;
+    std::optional<double> TraceSample::*value_;
+    double most_;
     UtcMs origin_ms_;
     double gap_h_, span_h_;
     double span_end_ = 0, last_x_ = 0;
@@ -78,8 +81,11 @@ private:
     ChartPoint low_, high_;
 };
 
-Result<PowerCurve> PowerCurve::of(const Document& document, std::vector<Trace> traces, UtcMs origin_ms) {
+Result<PowerCurve> PowerCurve::of(const Document& document, std::vector<Trace> traces, UtcMs origin_ms, std::optional<double> TraceSample::*value,
+                                  double most) {
     PowerCurve curve;
+    curve.value_ = value;
+    curve.most_ = most;
     curve.origin_ms_ = origin_ms;
     if (traces.empty()) return curve;
     curve.gap_limit_s_ = gap_limit_s(traces);
@@ -91,7 +97,7 @@ Result<PowerCurve> PowerCurve::of(const Document& document, std::vector<Trace> t
     curve.curves_.resize(curve.whole_kept_ ? 1 : finenesses);
     double span_h = curve.whole_kept_ ? 0 : curve.whole_h_ / static_cast<double>(coarsest_spans);
     for (std::size_t finer = 1; finer < curve.curves_.size(); ++finer) span_h /= static_cast<double>(next_finer);
-    Collector finest(curve.curves_.back(), origin_ms, curve.gap_limit_s_, span_h);
+    Collector finest(curve.curves_.back(), value, most, origin_ms, curve.gap_limit_s_, span_h);
     for (const Trace& trace : traces) {
         const auto read = document.readSamples(trace.uuid, trace.first_ms, trace.last_ms, [&finest](std::span<const TraceSample> part) {
             finest.take(part);
@@ -102,7 +108,7 @@ Result<PowerCurve> PowerCurve::of(const Document& document, std::vector<Trace> t
     finest.close();
     for (std::size_t coarser = curve.curves_.size() - 1; coarser-- > 0;) {
         span_h *= static_cast<double>(next_finer);
-        Collector(curve.curves_[coarser], origin_ms, curve.gap_limit_s_, span_h).takeCurve(curve.curves_[coarser + 1]);
+        Collector(curve.curves_[coarser], value, most, origin_ms, curve.gap_limit_s_, span_h).takeCurve(curve.curves_[coarser + 1]);
     }
     curve.traces_ = std::move(traces);
     return curve;
@@ -127,7 +133,7 @@ Result<std::vector<ChartPoint>> PowerCurve::inView(const Document& document, dou
 
 Result<std::vector<ChartPoint>> PowerCurve::samplesBetween(const Document& document, double from_h, double to_h) const {
     std::vector<ChartPoint> points;
-    Collector collector(points, origin_ms_, gap_limit_s_, 0);
+    Collector collector(points, value_, most_, origin_ms_, gap_limit_s_, 0);
     const UtcMs from_ms = origin_ms_ + std::llround(from_h * ms_per_h), to_ms = origin_ms_ + std::llround(to_h * ms_per_h);
     for (const Trace& trace : traces_) {
         if (trace.last_ms < from_ms || trace.first_ms > to_ms) continue;

@@ -4,13 +4,15 @@
 #include "charts/chart_data.h"
 #include "document/document.h"
 
+#include <limits>
+#include <optional>
 #include <vector>
 
 namespace ullage {
 
-/// The power of a run's logs as curves of several finenesses, whose size does not grow with the logs: of each of 4096 spans of time, and of each
-/// of 4, 16 and 64 times as many, the lowest and the highest sample. A view that is narrower still gets the samples themselves, read from the
-/// logbook.
+/// The power of a run's logs (or another of their values) as curves of several finenesses, whose size does not grow with the logs: of each of 4096
+/// spans of time, and of each of 4, 16 and 64 times as many, the lowest and the highest sample. A view that is narrower still gets the samples
+/// themselves, read from the logbook.
 class PowerCurve {
 public:
     static constexpr std::size_t coarsest_spans = 4096;
@@ -18,8 +20,10 @@ public:
     static constexpr double spans_in_view = 1800; ///< at least, before the next finer curve is taken: two to a pixel
 
     /// Reads all samples of `traces` once. x is in hours since `origin_ms`; where the power is not known for longer than the gap limit of the
-    /// traces, the curve is interrupted. Errors: those of Document::readSamples.
-    [[nodiscard]] static Result<PowerCurve> of(const Document& document, std::vector<Trace> traces, UtcMs origin_ms);
+    /// traces, the curve is interrupted. Values above `most` are left out. Errors: those of Document::readSamples.
+    [[nodiscard]] static Result<PowerCurve> of(const Document& document, std::vector<Trace> traces, UtcMs origin_ms,
+                                               std::optional<double> TraceSample::*value = &TraceSample::power_w,
+                                               double most = std::numeric_limits<double>::infinity());
 
     /// The whole curve.
     [[nodiscard]] const std::vector<ChartPoint>& overview() const { return curves_.front(); }
@@ -31,6 +35,8 @@ private:
 
     [[nodiscard]] Result<std::vector<ChartPoint>> samplesBetween(const Document& document, double from_h, double to_h) const;
 
+    std::optional<double> TraceSample::*value_ = &TraceSample::power_w;
+    double most_ = std::numeric_limits<double>::infinity();
     std::vector<Trace> traces_;
     UtcMs origin_ms_ = 0;
     double gap_limit_s_ = 60;

@@ -34,6 +34,38 @@ TEST_F(ImportTrace, says_how_the_log_is_read_what_was_taken_and_which_row_was_no
     expect_part(outcome.out, "3 samples from 2027-05-11T06:00Z to 2027-05-11T06:00:20Z, into run 1 of Specimen, meter Bench meter");
 }
 
+TEST_F(ImportTrace, the_unit_s_own_log_comes_in_without_a_meter_and_is_told_in_analyse_json_and_tables) {
+    std::string rows = "time;SoC (%);AC output (W)\n";
+    for (int minute = 0; minute <= 300; ++minute)
+        rows += "2027-05-11T" + std::string(minute < 240 ? "0" : "") + std::to_string(6 + minute / 60) + ":" + (minute % 60 < 10 ? "0" : "") +
+                std::to_string(minute % 60) + ":00Z;" + (minute % 50 == 7 ? "255" : std::to_string(100 - minute / 6)) + ";63\n";
+    const Outcome outcome = import(rows);
+    ASSERT_EQ(outcome.code, exit_good) << outcome.err;
+    expect_part(outcome.out, "gauge = column 2 `SoC (%)` in %");
+    expect_part(outcome.out, "output = column 3 `AC output (W)` in W");
+    expect_part(outcome.out, "into run 1 of Specimen, the unit's gauge");
+    const Outcome text = run({"analyse", logbook_, "--unit", "Specimen", "--run", "1"});
+    expect_part(text.out, "The log of the gauge has");
+    const Outcome json = run({"analyse", logbook_, "--unit", "Specimen", "--run", "1", "--format", "json"});
+    expect_part(json.out, "\"gauge_log\": {");
+    expect_part(json.out, "\"doubted\": 6");
+    const Outcome table = run({"export-readings", logbook_, "--unit", "Specimen", "--run", "1", "--gauge-steps", "--format", "csv"});
+    EXPECT_EQ(table.code, exit_good) << table.err;
+    expect_part(table.out, "time,gauge_percent,delivered_wh,gauge_error_pt");
+}
+
+TEST_F(ImportTrace, a_power_beside_the_gauge_is_asked_about_and_mapped) {
+    const char* log = "time,SoC (%),power (W)\n2027-05-11T06:00:00Z,100,80\n2027-05-11T06:00:10Z,100,80\n";
+    const Outcome asked = import(log);
+    EXPECT_EQ(asked.code, exit_bad_input);
+    expect_one_line(asked.err);
+    expect_part(asked.err, "did a meter measure it, or does the unit say so of itself?");
+    expect_part(asked.err, "answer with --map");
+    const Outcome answered = import(log, {"--map", "power=3"});
+    EXPECT_EQ(answered.code, exit_good) << answered.err;
+    expect_part(answered.out, "meter Bench meter, and the unit's gauge");
+}
+
 TEST_F(ImportTrace, a_preview_changes_no_byte_of_the_logbook) {
     const std::string before = file_text(logbook_);
     const Outcome outcome = import(plain_log, {"--preview"});

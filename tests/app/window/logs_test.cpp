@@ -214,6 +214,55 @@ TEST_F(LogsTest, the_log_tab_draws_the_power_and_states_the_load_and_makes_an_ap
     EXPECT_NEAR(mean_in_use_w(appliance), 70, 1);
 }
 
+TEST_F(LogsTest, the_unit_s_own_log_stands_beside_the_meter_s_is_drawn_apart_and_undone_in_one_step) {
+    ask_for(write("meter.csv", log()));
+    click("submitButton");
+    QByteArray own("time,SoC (%),AC output (W)\n");
+    for (int i = 0; i < 360; ++i) {
+        const int second = 30 * i;
+        own += QByteArray("2027-05-14 ") + QByteArray::number(18 + second / 3600) + ':' +
+               QByteArray::number(second / 60 % 60).rightJustified(2, '0') + ':' + QByteArray::number(second % 60).rightJustified(2, '0') + ',' +
+               QByteArray::number(100 - i / 18) + ",75\n";
+    }
+    ReadingValues start;
+    start.time_ms = parse_iso8601("2027-05-14T18:00:00", document.run(run_uuid())->run.time_zone).value();
+    ASSERT_TRUE(document.record(run_uuid(), start).ok());
+    ask_for(write("unit.csv", own));
+    ASSERT_TRUE(form_open());
+    EXPECT_EQ(find<QComboBox>("role2Combo")->currentText().toStdString(), "gauge in %");
+    EXPECT_EQ(find<QComboBox>("role3Combo")->currentText().toStdString(), "output in W");
+    EXPECT_FALSE(find<QComboBox>("logMeterCombo")->isEnabled()) << "no meter writes what the unit says of itself";
+    click("submitButton");
+    ASSERT_EQ(traces().size(), 2U);
+    show_log_tab();
+    const auto& series = find<LineChart>("logChart")->content().series;
+    ASSERT_EQ(series.size(), 2U);
+    EXPECT_EQ(series[0].id.toStdString(), "log_power");
+    EXPECT_EQ(series[1].id.toStdString(), "log_output");
+    auto* gauge = find<LineChart>("gaugeLogChart");
+    ASSERT_TRUE(gauge->isVisible());
+    EXPECT_EQ(gauge->content().series.at(0).points.size(), 360U);
+    EXPECT_EQ(document.run(run_uuid())->readings.size(), 1U) << "thousands of readings stay a log";
+    ASSERT_TRUE(document.run(run_uuid())->gauge_log);
+    EXPECT_EQ(document.run(run_uuid())->gauge_log->steps.size(), 19U);
+    document.undoStack().undo();
+    EXPECT_EQ(traces().size(), 1U);
+    EXPECT_FALSE(document.run(run_uuid())->gauge_log);
+}
+
+TEST_F(LogsTest, a_power_beside_the_gauge_is_asked_about_in_the_row_above_the_data) {
+    ask_for(write("both.csv", "time,SoC (%),power W\n2027-05-14 18:00:00,71,120\n2027-05-14 18:00:30,71,121\n"));
+    EXPECT_TRUE(find<QLabel>("questionsLabel")->isVisible());
+    click("submitButton");
+    ASSERT_TRUE(form_open());
+    EXPECT_TRUE(traces().empty());
+    choose("role3Combo", static_cast<int>(ColumnRole::output));
+    EXPECT_FALSE(find<QLabel>("questionsLabel")->isVisible());
+    click("submitButton");
+    ASSERT_EQ(traces().size(), 1U);
+    EXPECT_EQ(traces()[0].holds, holds_gauge | holds_output);
+}
+
 TEST_F(LogsTest, a_log_is_withdrawn_in_its_tab) {
     ask_for(write("meter.csv", log()));
     click("submitButton");

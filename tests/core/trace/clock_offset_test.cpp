@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/record_builder.h"
+#include "support/simulated_log.h"
 #include "support/temp_folder.h"
 #include "trace/clock_offset.h"
 #include "trace/trace_import.h"
@@ -83,6 +84,34 @@ TEST_F(ClockOffsetTest, the_times_at_which_the_gauge_showed_noted_values_give_th
     EXPECT_LT(found.value().u_s, 60);
     EXPECT_NEAR(static_cast<double>(found.value().offset_ms) / 1000, behind_s, 2 * found.value().u_s);
     EXPECT_NE(found.value().sentence.find("its gauge showed 7 of the 7 values"), std::string::npos) << found.value().sentence;
+}
+
+TEST_F(ClockOffsetTest, steps_of_the_load_in_the_meter_s_log_give_the_offset_of_the_unit_s_to_some_seconds) {
+    constexpr double behind_s = 412;
+    const auto watts = [](double h) { return std::fmod(h, 0.5) < 0.2 ? 150.0 : 40.0; };
+    std::string rows = "epoch,SoC (%),output (W)\n";
+    for (long s = 0; s <= 36'000; s += 20)
+        rows += fmt::format("{:.0f},{},{:.0f}\n", RecordBuilder::start_ms / 1000.0 + static_cast<double>(s) - behind_s, 100 - s / 360,
+                            1.06 * watts(static_cast<double>(s) / 3600));
+    const std::string path = folder_ / "unit.csv";
+    std::ofstream(path, std::ios::binary) << rows;
+    RecordBuilder run;
+    for (const double h : {0.0, 1.13, 2.42, 3.77, 6.08, 8.89, 10.0})
+        run.at(whole_minute(h), static_cast<int>(100 - std::floor(whole_minute(h) * 10)), {});
+    std::vector<TraceSample> meter;
+    for (long s = 0; s <= 36'000; s += 5) {
+        TraceSample sample;
+        sample.time_ms = RecordBuilder::start_ms + 1000 * s;
+        sample.power_w = watts(static_cast<double>(s) / 3600);
+        meter.push_back(sample);
+    }
+    give_log(run.record(), meter);
+    const auto found = estimate_clock_offset(path, preview_trace(path, {}, {}, {}).value().detection.layout, {}, run.record());
+    ASSERT_TRUE(found.ok()) << found.error().sentence();
+    EXPECT_EQ(found.value().basis, OffsetBasis::log_steps) << found.value().sentence;
+    EXPECT_LT(found.value().u_s, 8);
+    EXPECT_NEAR(static_cast<double>(found.value().offset_ms) / 1000, behind_s, 2 * found.value().u_s);
+    EXPECT_NE(found.value().sentence.find("that of the meter's log"), std::string::npos) << found.value().sentence;
 }
 
 TEST_F(ClockOffsetTest, a_typing_error_does_not_move_the_offset) {
