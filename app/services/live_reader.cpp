@@ -42,7 +42,9 @@ LiveReader::LiveReader(Document& document, Settings& settings, QObject* parent, 
     timer_.setInterval(live_tick_ms);
     connect(&timer_, &QTimer::timeout, this, [this] {
         announce();
-        for (const auto& [run, reading] : readings_) emit changed(raw_text(run)); // the age of the last sample
+        std::vector<std::string> runs;
+        for (const auto& [run, reading] : readings_) runs.push_back(run);
+        for (const std::string& run : runs) emit changed(raw_text(run)); // the age of the last sample
     });
     connect(&document_, &Document::opened, this, &LiveReader::resume);
     connect(&document_, &Document::leaving, this, &LiveReader::forgetAll);
@@ -54,7 +56,8 @@ LiveReader::~LiveReader() { forgetAll(); }
 
 void LiveReader::forgetAll() {
     timer_.stop();
-    readings_.clear(); // what is left is written by each session
+    auto ending = std::exchange(readings_, {}); // what is left is written by each session, and may be told of
+    ending.clear();
     waiting_.clear();
     proposed_.clear();
 }

@@ -43,9 +43,11 @@ LiveSession::LiveSession(std::unique_ptr<SourceLink> link, LiveClocks clocks, QO
         emit stateChanged();
     });
     connect(link_.get(), &SourceLink::failed, this, [this](const QString& why) {
+        // Said once, however often it is tried again.
+        const bool news = state_.link != LiveState::Link::failing || state_.trouble != why;
         state_.link = LiveState::Link::failing;
         state_.trouble = why;
-        emit stateChanged();
+        if (news) emit stateChanged();
     });
 }
 

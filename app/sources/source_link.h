@@ -13,11 +13,11 @@ namespace ullage {
 
 /// The connection to one live source, whatever it speaks. It only reads: it sends what the standard needs to be told a value, and nothing that sets
 /// anything. It never listens, and contacts no address but the source's. A connection that fails is made again by itself, after 1 s, then twice as
-/// long each time, up to 30 s. Memory is bounded whatever the source sends.
+/// long each time, up to 10 s. Memory is bounded whatever the source sends.
 class SourceLink : public QObject {
     Q_OBJECT
 public:
-    static constexpr int first_pause_ms = 1000, longest_pause_ms = 30'000;
+    static constexpr int first_pause_ms = 1000, longest_pause_ms = 10'000;
 
     /// `password`: kept in memory only.
     static std::unique_ptr<SourceLink> make(const LiveSource& source, const QString& password = {});

@@ -5,6 +5,7 @@
 #include "dialogs/source_form.h"
 #include "services/live_reader.h"
 #include "services/notifier.h"
+#include "services/settings.h"
 #include "style/words.h"
 #include "window/message_bar.h"
 #include "window/page_stack.h"
@@ -19,7 +20,7 @@ LiveController::LiveController(const Workplace& at, LiveReader& reader, Notifier
         messages_->showNote(sentence);
         if (notifier)
             notifier->notify(off ? tr("An output went off") : tr("A meter that is read live"), sentence,
-                             off ? Notifier::Sound::call : Notifier::Sound::none);
+                             off && settings_.reminderSound() ? Notifier::Sound::call : Notifier::Sound::none);
     });
 }
 

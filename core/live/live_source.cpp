@@ -99,7 +99,7 @@ LiveSource::Peer LiveSource::peer() const {
     return peer;
 }
 
-std::string LiveSource::title() const { return fmt::format("{} {}", kind_word(kind), address); }
+std::string LiveSource::title() const { return kind == SourceKind::http ? address : fmt::format("{} {}", kind_word(kind), address); }
 
 Result<void> check(const LiveSource& source) {
     if (auto good = check_address(source); !good) return good;

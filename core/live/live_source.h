@@ -44,7 +44,7 @@ struct LiveSource {
         int port = 0;
     };
     [[nodiscard]] Peer peer() const;
-    /// "modbus-tcp 192.0.2.10": how lists call it.
+    /// "modbus-tcp 192.0.2.10", of HTTP the URL: how lists call it.
     [[nodiscard]] std::string title() const;
 };
 

@@ -53,9 +53,10 @@ constexpr unsigned most_seconds_an_input = 60;
 
 using TargetMaker = std::unique_ptr<FuzzTarget> (*)(std::uint64_t seed, const std::filesystem::path& into);
 
-constexpr std::array<std::pair<std::string_view, TargetMaker>, 8> targets{{{"logs", fuzz_logs},
+constexpr std::array<std::pair<std::string_view, TargetMaker>, 9> targets{{{"logs", fuzz_logs},
                                                                            {"logbook", fuzz_logbooks},
                                                                            {"photo", fuzz_photos},
+                                                                           {"live", fuzz_live},
                                                                            {"loads", fuzz_load_lists},
                                                                            {"tables", fuzz_tables},
                                                                            {"pv", fuzz_pv_sheets},

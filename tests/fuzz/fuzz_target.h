@@ -46,6 +46,8 @@ protected:
 [[nodiscard]] std::unique_ptr<FuzzTarget> fuzz_tables(std::uint64_t seed, const std::filesystem::path& into);
 /// The contents of a folder that a logbook was written to.
 [[nodiscard]] std::unique_ptr<FuzzTarget> fuzz_folders(std::uint64_t seed, const std::filesystem::path& into);
+/// What live sources may send, and their descriptions.
+[[nodiscard]] std::unique_ptr<FuzzTarget> fuzz_live(std::uint64_t seed, const std::filesystem::path& into);
 /// Command lines, on files of a folder of its own in `into`.
 [[nodiscard]] std::unique_ptr<FuzzTarget> fuzz_commands(std::uint64_t seed, const std::filesystem::path& into);
 

@@ -178,7 +178,10 @@ public:
             QObject::connect(&limit, &QTimer::timeout, &loop_, &QEventLoop::quit);
             limit.start(std::chrono::milliseconds(static_cast<long long>(std::min(*arguments_.for_s, 1e6) * 1000)));
         }
-        for (const auto& run : runs_) run->session->start();
+        for (const auto& run : runs_) {
+            say(one_line(fmt::format("{}: reading {}", run->name(), run->source.title())) + '\n');
+            run->session->start();
+        }
         loop_.exec();
         for (const auto& run : runs_) {
             const auto stopped = run->session->stop();

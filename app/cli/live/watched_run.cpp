@@ -61,7 +61,7 @@ std::string state_line(const WatchedRun& run) {
     const LiveState state = run.session->state();
     std::string text = run.name() + ": ";
     if (state.latest) text += sample_text(*state.latest);
-    else text += "nothing has come yet";
+    else text += state.link == LiveState::Link::connected ? "connected, nothing has come yet" : "nothing has come yet";
     if (state.age_ms) text += fmt::format(", {} s ago", *state.age_ms / 1000);
     if (state.per_second) text += fmt::format(", {:.2g} a second", *state.per_second);
     text += fmt::format("; {} taken", count_text(state.taken, "sample", "samples"));

@@ -87,7 +87,10 @@ void MqttLink::connectTo(const std::string& host) {
     readable_ = std::make_unique<QSocketNotifier>(descriptor, QSocketNotifier::Read);
     writable_ = std::make_unique<QSocketNotifier>(descriptor, QSocketNotifier::Write);
     connect(readable_.get(), &QSocketNotifier::activated, this, [this] {
-        if (client_) judge(mosquitto_loop_read(client_, packets_at_once));
+        if (!client_) return;
+        const int read = mosquitto_loop_read(client_, packets_at_once);
+        tell();
+        if (client_) judge(read);
         serve();
     });
     connect(writable_.get(), &QSocketNotifier::activated, this, [this] { serve(); });
@@ -135,8 +138,15 @@ void MqttLink::onMessage(const mosquitto_message& message) {
         misunderstand();
         return;
     }
-    workWell();
-    emit values(sample, message.retain);
+    came_.emplace_back(sample, message.retain);
+}
+
+void MqttLink::tell() {
+    for (const auto& [sample, retained] : std::exchange(came_, {})) {
+        if (!client_) return; // whoever heard the one before has had enough
+        workWell();
+        emit values(sample, retained);
+    }
 }
 
 void MqttLink::close() {

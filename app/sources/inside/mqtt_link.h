@@ -10,6 +10,7 @@
 #include <map>
 #include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 struct mosquitto;
@@ -38,6 +39,7 @@ private:
     bool makeClient();
     void serve();
     void judge(int outcome);
+    void tell();
     void onConnect(int code);
     void onMessage(const mosquitto_message& message);
 
@@ -47,6 +49,7 @@ private:
     mosquitto* client_ = nullptr;
     std::unique_ptr<QSocketNotifier> readable_, writable_;
     QTimer tend_timer_;
+    std::vector<std::pair<TraceSample, bool>> came_; ///< within a call of the library, which may not be ended there
     int look_up_ = -1;
     QString ended_by_; ///< why the connection is to end, where that was found within a call of the library
 };

@@ -139,6 +139,46 @@ TEST_P(Drain, is_recorded_as_it_was_with_its_gap_told_and_its_cut_off_noted_to_t
     EXPECT_EQ(offs, 1) << "neither nonsense nor gap is a cut-off";
 }
 
+TEST_P(Drain, ends_with_a_word_when_its_run_takes_no_more) {
+    DrainTruth truth;
+    const auto peer = peer_of(GetParam(), truth);
+    LiveSession session(SourceLink::make(peer->source()), truth.clocks());
+    QString told;
+    QObject::connect(&session, &LiveSession::ended, [&told](const QString& why) { told = why; });
+    session.recordInto(
+        [](std::span<const TraceSample>, long) {
+            return Error{Failure::refused, "this log was withdrawn", {}, {}};
+        },
+        std::nullopt, {});
+    session.start();
+    ASSERT_TRUE(QTest::qWaitFor([&told] { return !told.isEmpty(); }, 20'000));
+    EXPECT_TRUE(told.contains(QStringLiteral("withdrawn")));
+    EXPECT_TRUE(session.stop()) << "there is nothing left to write";
+}
+
+TEST_P(Drain, waits_for_a_disk_that_is_full_and_writes_what_came_meanwhile) {
+    DrainTruth truth;
+    const auto peer = peer_of(GetParam(), truth);
+    LiveSession session(SourceLink::make(peer->source()), truth.clocks());
+    bool full = true;
+    std::vector<TraceSample> written;
+    session.recordInto(
+        [&](std::span<const TraceSample> samples, long) -> Result<void> {
+            if (full) return Error{Failure::disk_full, "the disk is full", {}, "make room"};
+            written.insert(written.end(), samples.begin(), samples.end());
+            return {};
+        },
+        std::nullopt, {});
+    session.start();
+    ASSERT_TRUE(QTest::qWaitFor([&session] { return session.state().trouble.contains(QStringLiteral("full")); }, 20'000));
+    const long taken = session.state().taken;
+    full = false;
+    ASSERT_TRUE(QTest::qWaitFor([&] { return static_cast<long>(written.size()) > taken; }, 20'000));
+    EXPECT_TRUE(session.state().trouble.isEmpty());
+    ASSERT_TRUE(session.stop());
+    EXPECT_EQ(static_cast<long>(written.size()), session.state().taken) << "none was lost";
+}
+
 INSTANTIATE_TEST_SUITE_P(Kinds, Drain, testing::ValuesIn(all_source_kinds), [](const testing::TestParamInfo<SourceKind>& kind) {
     std::string name(kind_word(kind.param));
     std::ranges::replace(name, '-', '_');
