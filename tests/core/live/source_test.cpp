@@ -33,7 +33,7 @@ TEST(LiveSource, each_kind_survives_its_text) {
           source(SourceKind::http, "https://meter.example.org/p", "power body in kW"), source(SourceKind::serial_lines, "/dev/ttyACM0", "detect"),
           source(SourceKind::serial_lines, "/dev/ttyACM0", "power column 3 in mW"),
           source(SourceKind::scpi_tcp, "[2001:db8::7]:5025", "power MEAS:POW? item 2"),
-          source(SourceKind::scpi_device, "/dev/usbtmc0", "power MEAS:POW:AC? (@1)")}) {
+          source(SourceKind::scpi_device, "/dev/ttyUSB3", "power MEAS:POW:AC? (@1)")}) {
         ASSERT_TRUE(check(made)) << check(made).error().sentence();
         const auto again = source_from(source_text(made));
         ASSERT_TRUE(again) << again.error().sentence();
