@@ -4,7 +4,7 @@
 # Usage: sh app/start.sh [LOGBOOK]
 set -eu
 here=$(cd "$(dirname "$0")/.." && pwd)
-sh "$here/resources/install-packages.sh"
+sh "$here/resources/install-packages.sh" program
 
 build="$here/.build/program"
 [ -f "$build/build.ninja" ] || cmake -S "$here" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DULLAGE_UNITY=ON >/dev/null

@@ -1,10 +1,13 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Installs what packages.txt names and this machine lacks; says so and stops when it may not.
+# Usage: install-packages.sh [program]; with `program` without what only the tests need.
 set -eu
 list="$(dirname "$0")/packages.txt"
 missing=""
-for package in $(grep -v '^#' "$list"); do
+end='$'
+[ "${1:-}" != program ] || end='/^# For the tests alone/'
+for package in $(sed -n "1,${end}p" "$list" | grep -v '^#'); do
   dpkg-query -W -f='${Status}' "$package" 2>/dev/null | grep -q 'ok installed' || missing="$missing $package"
 done
 [ -n "$missing" ] || exit 0
