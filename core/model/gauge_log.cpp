@@ -16,6 +16,18 @@ constexpr UtcMs flickers_settle = 4; ///< times the length of the flicker
 constexpr double most_percent = 100;
 constexpr int most_places = 3;
 
+constexpr UtcMs window_ms = 300'000;
+constexpr std::size_t window_samples = 61, most_in_window = 4096;
+constexpr std::size_t least_turns = 3; ///< of a flicker
+
+/// Whether the gauge turns back at more than a twelfth of its steps.
+bool flickers(const std::vector<GaugeStep>& steps) {
+    std::size_t turns = 0;
+    for (std::size_t i = 1; i < steps.size(); ++i)
+        turns += (steps[i].to_percent > steps[i].from_percent) != (steps[i - 1].to_percent > steps[i - 1].from_percent);
+    return turns >= least_turns && 12 * turns > steps.size();
+}
+
 int cell_of(double percent) { return static_cast<int>(std::floor(percent + 0.5)); }
 
 } // namespace
@@ -26,23 +38,14 @@ std::optional<double> GaugeLog::shown_at(UtcMs time_ms) const {
     return next == steps.begin() ? first_percent : (next - 1)->to_percent;
 }
 
-void GaugeThinner::take(std::span<const TraceSample> samples) {
-    for (const TraceSample& sample : samples) {
-        if (!sample.gauge_percent) continue;
-        if (*sample.gauge_percent < 0 || *sample.gauge_percent > most_percent) {
-            ++log_.doubted;
-            continue;
-        }
-        take(Seen{sample.time_ms, *sample.gauge_percent});
-    }
-}
+void GaugeStepper::take(UtcMs time_ms, double percent) { take(Seen{time_ms, percent}); }
 
-void GaugeThinner::note_places(double percent) {
+void GaugeStepper::note_places(double percent) {
     static constexpr double scales[] = {1, 10, 100, 1000};
     while (decimals_ < most_places && std::abs(percent * scales[decimals_] - std::round(percent * scales[decimals_])) > 1e-6) ++decimals_;
 }
 
-void GaugeThinner::begin(const Seen& seen) {
+void GaugeStepper::begin(const Seen& seen) {
     any_ = true;
     at_start_ = 1;
     cell_ = cell_of(seen.percent);
@@ -52,7 +55,7 @@ void GaugeThinner::begin(const Seen& seen) {
 }
 
 /// Whether the sample belongs to a leap, which may be a drop-out.
-bool GaugeThinner::leaps(const Seen& seen) {
+bool GaugeStepper::leaps(const Seen& seen) {
     const int away = std::abs(cell_of(seen.percent) - cell_), from_beside = beside_ ? std::abs(cell_of(seen.percent) - *beside_) : away;
     const bool near = cell_of(seen.percent) == 0 ? std::max(away, from_beside) < leap_to_zero_pt : std::min(away, from_beside) < leap_from_pt;
     if (near) {
@@ -77,7 +80,7 @@ bool GaugeThinner::leaps(const Seen& seen) {
     return true;
 }
 
-void GaugeThinner::accept_leap() {
+void GaugeStepper::accept_leap() {
     const Leap leap = *std::exchange(leap_, std::nullopt);
     log_.samples += leap.count;
     // What the log began with was a drop-out where it did not last either.
@@ -101,11 +104,11 @@ void GaugeThinner::accept_leap() {
     log_.last_percent = leap.first.percent;
 }
 
-void GaugeThinner::add(const Seen& from, const Seen& to) {
+void GaugeStepper::add(const Seen& from, const Seen& to) {
     if (log_.steps.size() < most_steps) log_.steps.push_back({from.time_ms, to.time_ms, from.percent, to.percent});
 }
 
-void GaugeThinner::go_on(const Seen& seen) {
+void GaugeStepper::go_on(const Seen& seen) {
     const int cell = cell_of(seen.percent);
     if (beside_ && cell != cell_ && cell != *beside_) {
         if (settled_since_) {
@@ -142,7 +145,7 @@ void GaugeThinner::go_on(const Seen& seen) {
     settled_since_.reset();
 }
 
-void GaugeThinner::take(const Seen& seen) {
+void GaugeStepper::take(const Seen& seen) {
     if (!any_) {
         begin(seen);
         ++log_.samples;
@@ -158,7 +161,7 @@ void GaugeThinner::take(const Seen& seen) {
     go_on(seen);
 }
 
-std::optional<GaugeLog> GaugeThinner::finish() {
+std::optional<GaugeLog> GaugeStepper::finish() {
     if (leap_) {
         const bool lasts = leap_->last_ms - leap_->first.time_ms >= zero_lasts_ms && leap_->count >= leap_samples;
         if (lasts) accept_leap();
@@ -168,6 +171,47 @@ std::optional<GaugeLog> GaugeThinner::finish() {
     if (beside_ && settled_since_) add(before_beside_, *settled_since_);
     log_.resolution_pt = std::pow(10.0, -decimals_);
     return std::move(log_);
+}
+
+void GaugeThinner::take(std::span<const TraceSample> samples) {
+    for (const TraceSample& sample : samples) {
+        if (!sample.gauge_percent) continue;
+        if (*sample.gauge_percent < 0 || *sample.gauge_percent > most_percent) {
+            ++beyond_;
+            continue;
+        }
+        ++in_range_;
+        as_shown_.take(sample.time_ms, *sample.gauge_percent);
+        take_for_median(sample.time_ms, *sample.gauge_percent);
+    }
+}
+
+void GaugeThinner::take_for_median(UtcMs time_ms, double percent) {
+    if (!window_.empty() && time_ms - window_from_ms_ >= window_ms && window_.size() >= window_samples) close_window();
+    if (window_.empty()) window_from_ms_ = time_ms;
+    window_to_ms_ = time_ms;
+    if (window_.size() < most_in_window) window_.push_back(percent);
+}
+
+void GaugeThinner::close_window() {
+    const auto middle = window_.begin() + static_cast<std::ptrdiff_t>(window_.size() / 2);
+    std::nth_element(window_.begin(), middle, window_.end());
+    of_medians_.take(window_from_ms_ + (window_to_ms_ - window_from_ms_) / 2, *middle);
+    window_.clear();
+}
+
+std::optional<GaugeLog> GaugeThinner::finish() {
+    std::optional<GaugeLog> shown = as_shown_.finish();
+    if (shown) shown->doubted += beyond_;
+    if (!shown || !flickers(shown->steps)) return shown;
+    if (!window_.empty()) close_window();
+    std::optional<GaugeLog> calm = of_medians_.finish();
+    if (!calm) return shown;
+    calm->calmed = true;
+    calm->resolution_pt = shown->resolution_pt;
+    calm->samples = in_range_;
+    calm->doubted = beyond_;
+    return calm;
 }
 
 } // namespace ullage

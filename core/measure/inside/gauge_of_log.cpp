@@ -14,6 +14,7 @@ namespace {
 constexpr double leap_of_usual = 1.5;
 constexpr double off_share = 0.005; ///< of the energy: a leap to 0 % within it is the unit going off
 constexpr UtcMs near_ms = 60'000;
+constexpr double least_calm_rise_pt = 5; ///< of medians of a gauge that flickers: less is what noise leaves of it
 constexpr std::size_t most_paired_steps = 2000;
 
 double step_of(const RunRecord& record) { return std::max(record.unit.gauge_step_percent, 1e-3); }
@@ -176,6 +177,7 @@ private:
     void merge(std::vector<PairedPoint> by_log, std::vector<PairedPoint> shown) {
         const auto earlier = [](const PairedPoint& a, const PairedPoint& b) { return a.time_ms < b.time_ms; };
         std::vector<PairedPoint>& points = analysis_.points;
+        if (log_.calmed) shown.clear(); // how long a median stood still says nothing of the gauge
         shown.insert(shown.end(), points.begin(), points.end());
         std::ranges::stable_sort(shown, earlier);
         analysis_.shown = std::move(shown);
@@ -207,7 +209,7 @@ private:
     }
 
     void add_rises() {
-        const double least_pt = 2 * step_of(record_);
+        const double least_pt = std::max(2 * step_of(record_), log_.calmed ? least_calm_rise_pt : 0.0);
         for (std::size_t s = 0; s < steps_.size(); ++s) {
             if (steps_[s].to_percent <= steps_[s].from_percent) continue;
             std::size_t last = s;
@@ -239,6 +241,7 @@ std::string hand_words(const GaugeLogUse& use) {
 std::string sentence_of(const GaugeLog& log, const GaugeLogUse& use, bool contradicted) {
     std::string text = "The log of the gauge has " + count_text(log.samples, "sample", "samples") + ".";
     if (log.doubted > 0) text += " " + count_text(log.doubted, "drop-out", "drop-outs") + (log.doubted == 1 ? " was" : " were") + " left out.";
+    if (log.calmed) text += " It flickers by more than a step: medians of five minutes and more were taken.";
     text += hand_words(use);
     if (contradicted) return text + " Most do not: its clock is off, or it is the log of something else. It was not used.";
     if (!use.used) return text + " None of it could be paired with metered energy.";

@@ -68,6 +68,30 @@ TEST(GaugeLog, honest_gauges_are_convicted_in_fewer_than_one_run_of_a_hundred) {
     EXPECT_LE(convicted * 100, judged) << convicted << " of " << judged << ", such as " << example;
 }
 
+TEST(GaugeLog, honest_gauges_that_flicker_by_more_than_a_step_are_not_convicted_either) {
+    int judged = 0, convicted = 0;
+    std::string example;
+    for (const double flicker_pt : {0.4, 1.0})
+        for (const auto& [name, load] : all_loads())
+            for (int seed = 1; seed <= 20; ++seed) {
+                LoggedDrain drain = logged_drain(load, seed);
+                GaugeLogSetup own;
+                own.interval_s = seed % 2 == 0 ? 30 : 5;
+                own.drop_outs = 0.02;
+                own.flicker_pt = flicker_pt;
+                give_gauge_log(drain.run.record, simulated_gauge_log(drain.setup, drain.run, own, static_cast<std::uint64_t>(seed)));
+                const GaugeAnalysis gauge = analyse_gauge(drain.run.record, analyse_energy(drain.run.record));
+                ++judged;
+                for (const Finding& finding : gauge.findings)
+                    if (finding.weight != Weight::note) {
+                        ++convicted;
+                        example = name + ", flicker " + std::to_string(flicker_pt) + ": " + finding.sentence + " " + finding.evidence;
+                        break;
+                    }
+            }
+    EXPECT_LE(convicted * 100, judged) << convicted << " of " << judged << ", such as " << example;
+}
+
 TEST(GaugeLog, gives_a_narrower_gauge_error_than_the_hand_readings_and_covers_the_true_one) {
     long points = 0, covered = 0, hand_points = 0;
     double width = 0, hand_width = 0;

@@ -3,6 +3,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <cmath>
+#include <random>
 #include <vector>
 
 namespace ullage::test {
@@ -100,15 +103,25 @@ TEST(GaugeThinner, a_fractional_gauge_steps_at_the_halves) {
     EXPECT_EQ(log.resolution_pt, 0.01);
 }
 
+TEST(GaugeThinner, takes_medians_of_a_gauge_that_flickers_by_more_than_a_step) {
+    std::mt19937 random(3);
+    std::normal_distribution<double> noise(0, 1.2);
+    std::vector<double> shown;
+    for (int i = 0; i < 20'000; ++i) shown.push_back(std::clamp(std::round(10 * (90 - 0.002 * i + noise(random))) / 10, 0.0, 100.0));
+    const GaugeLog log = thinned(shown, 1);
+    EXPECT_TRUE(log.calmed);
+    EXPECT_EQ(log.samples, 20'000);
+    EXPECT_NEAR(static_cast<double>(log.steps.size()), 40, 6);
+    long rises = 0;
+    for (const GaugeStep& step : log.steps) rises += step.to_percent - step.from_percent >= 1;
+    EXPECT_EQ(rises, 0);
+    EXPECT_FALSE(thinned(repeated({{50, 71}, {50, 70}, {50, 69}})).calmed);
+}
+
 TEST(GaugeThinner, memory_has_a_bound_whatever_the_gauge_does) {
-    GaugeThinner thinner;
-    for (long i = 0; i < 200'000; ++i) {
-        TraceSample sample;
-        sample.time_ms = i * 1000;
-        sample.gauge_percent = i % 4 < 2 ? 50 : 52;
-        thinner.take({&sample, 1});
-    }
-    EXPECT_EQ(thinner.finish()->steps.size(), GaugeThinner::most_steps);
+    GaugeStepper stepper;
+    for (long i = 0; i < 200'000; ++i) stepper.take(i * 1000, i % 4 < 2 ? 50 : 52);
+    EXPECT_EQ(stepper.finish()->steps.size(), GaugeStepper::most_steps);
 }
 
 } // namespace
