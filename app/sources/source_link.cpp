@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sources/source_link.h"
 
+#include "live/sample_gate.h"
 #include "sources/inside/http_link.h"
 #include "sources/inside/line_link.h"
 #include "sources/inside/modbus_link.h"
@@ -60,6 +61,6 @@ void SourceLink::put(TraceSample& sample, const LiveField& field, std::optional<
         if (entry.role == field.role && entry.place) sample.*entry.place = value;
 }
 
-bool SourceLink::saysAnything(const TraceSample& sample) { return sample.register_wh || sample.power_w || sample.voltage_v || sample.current_a; }
+bool SourceLink::saysAnything(const TraceSample& sample) { return says_anything(sample); }
 
 } // namespace ullage

@@ -49,9 +49,9 @@ bool whole_number(std::string_view text, int lowest, int highest, int& number) {
     return error == std::errc() && end == text.data() + text.size() && number >= lowest && number <= highest;
 }
 
-bool holds_values(ColumnRole role) {
-    return role == ColumnRole::energy || role == ColumnRole::power || role == ColumnRole::voltage || role == ColumnRole::current;
-}
+bool holds_values(ColumnRole role) { return is_of_meter(role) || is_of_unit(role); }
+
+LogQuantity quantity_of(ColumnRole role) { return std::ranges::find(column_roles(), role, &RoleEntry::role)->quantity; }
 
 bool sound_pointer(std::string_view pointer) {
     if (!pointer.empty() && pointer.front() != '/') return false;
@@ -121,7 +121,7 @@ Result<void> take_option(SourceKind kind, std::string_view option, std::string_v
     }
     if (option == "in") {
         const auto unit = unit_named(value);
-        if (!unit || role_of(unit->quantity) != field.role)
+        if (!unit || unit->quantity != quantity_of(field.role))
             return bad_field(fmt::format("`{}` is no unit of {}", value, role_text(field.role)),
                              fmt::format("use one such as {}", basic_unit(field.role).name));
         field.unit = unit->name;
@@ -168,7 +168,7 @@ std::optional<double> LiveField::value_of(double given) const { return value_of(
 std::optional<double> LiveField::value_of(double given, std::string_view unit_with_it) const {
     const std::optional<LogUnit> said = unit_with_it.empty() ? unit_named(unit) : unit_named(unit_with_it);
     const LogUnit in = said.value_or(basic_unit(role));
-    if (role_of(in.quantity) != role) return std::nullopt;
+    if (in.quantity != quantity_of(role)) return std::nullopt;
     // A power of ten below 1 is divided by, so that 69.5 mW is the double next to 0.0695.
     const double power = std::pow(10.0, std::abs(in.exponent));
     const double value = (in.exponent < 0 ? given / power : given * power) * in.factor / in.divisor * times;
@@ -180,7 +180,8 @@ Result<LiveField> field_from(SourceKind kind, std::string_view line) {
     LiveField field;
     const auto role = words.empty() ? std::nullopt : role_from(words[0]);
     if (!role || !holds_values(*role))
-        return bad_field(fmt::format("`{}` does not begin with what the value is", trimmed(line)), "begin with register, power, voltage or current");
+        return bad_field(fmt::format("`{}` does not begin with what the value is", trimmed(line)),
+                         "begin with register, power, voltage, current, gauge or output");
     field.role = *role;
     constexpr std::string_view options[] = {"as", "item", "in", "times"};
     std::size_t at = 1;

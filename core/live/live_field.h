@@ -56,7 +56,7 @@ struct RegisterNumber {
 /// As text, one line: ROLE PLACE [as TYPE [low-word-first] [bytes-swapped]] [item N] [in UNIT] [times X], where PLACE is
 /// `holding 52` or `input 52` (Modbus, counted from 0), `#/meters/0/power` (JSON, RFC 6901 in the form of its section 6), a topic of MQTT, with `#/…`
 /// behind it where the payload is JSON, a column counted from 1 (lines), an OBIS code as `1.8.0`, or a query of SCPI; item N is the Nth number of a
-/// SCPI answer. ROLE is register, power, voltage or current.
+/// SCPI answer. ROLE is register, power, voltage or current, or what the unit says of itself: gauge (percent) or output (its own output power).
 struct LiveField {
     ColumnRole role = ColumnRole::power;
     std::string place;                    ///< address, topic, column, code or query; empty for HTTP

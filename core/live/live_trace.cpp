@@ -13,12 +13,31 @@ namespace {
 const std::string live_word = "live ";
 constexpr UtcMs same_event_ms = 120'000;
 
+/// What a source gives by its fields; 0 where it finds them out itself.
+int held_by(const LiveSource& source) {
+    int holds = source.sunspec ? holds_meter : 0;
+    for (const LiveField& field : source.fields)
+        holds |= field.role == ColumnRole::gauge ? holds_gauge : field.role == ColumnRole::output ? holds_output : holds_meter;
+    return holds;
+}
+
+int held_by(std::span<const TraceSample> samples) {
+    int holds = 0;
+    for (const TraceSample& sample : samples) {
+        if (sample.register_wh || sample.power_w || sample.voltage_v || sample.current_a) holds |= holds_meter;
+        if (sample.gauge_percent) holds |= holds_gauge;
+        if (sample.output_w) holds |= holds_output;
+    }
+    return holds;
+}
+
 } // namespace
 
 bool is_live(const Trace& trace) { return trace.layout.starts_with(live_word); }
 
 LiveTrace::LiveTrace(std::string run_uuid, std::optional<std::string> meter_uuid, const LiveSource& source)
-    : run_uuid_(std::move(run_uuid)), meter_uuid_(std::move(meter_uuid)), name_(source.title()), layout_(live_word + source_text(source)) {}
+    : run_uuid_(std::move(run_uuid)), meter_uuid_(std::move(meter_uuid)), name_(source.title()), layout_(live_word + source_text(source)),
+      holds_(held_by(source)) {}
 
 Result<LiveTrace> LiveTrace::begin(const Logbook& logbook, const std::string& run_uuid, const std::optional<std::string>& meter_uuid,
                                    const LiveSource& source) {
@@ -29,10 +48,10 @@ Result<LiveTrace> LiveTrace::begin(const Logbook& logbook, const std::string& ru
     const auto traces = logbook.traces(run_uuid);
     if (!traces) return traces.error();
     LiveTrace live(run_uuid, meter_uuid, source);
+    const auto meter_of = [&own = record.value().run.meter_uuid](const std::optional<std::string>& stated) { return stated ? stated : own; };
     for (const Trace& trace : traces.value()) {
-        if (trace.withdrawn) continue;
-        if (trace.meter_uuid != meter_uuid)
-            return Error{Failure::refused, "the run has a trace of another meter", trace.file_name, "read that meter, or withdraw its trace"};
+        // The log of another meter may stand beside this one.
+        if (trace.withdrawn || (meter_of(trace.meter_uuid) != meter_of(meter_uuid) && trace.layout != live.layout_)) continue;
         // Whatever way the meter was read before: what comes now is later than that.
         const auto read = logbook.read_samples(trace.uuid, trace.last_ms, trace.last_ms, [&live](std::span<const TraceSample> samples) {
             if (!live.last_before_ || samples.back().time_ms > live.last_before_->time_ms) live.last_before_ = samples.back();
@@ -58,7 +77,8 @@ Result<void> LiveTrace::write(Logbook& logbook, std::span<const TraceSample> sam
     Trace trace;
     trace.uuid = new_uuid();
     trace.run_uuid = run_uuid_;
-    trace.meter_uuid = meter_uuid_;
+    trace.holds = holds_ != 0 ? holds_ : held_by(samples);
+    if (trace.has(holds_meter)) trace.meter_uuid = meter_uuid_; // no meter tells what the unit says of itself
     trace.file_name = name_;
     trace.fingerprint = trace.uuid;
     trace.layout = layout_;

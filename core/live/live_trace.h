@@ -36,6 +36,7 @@ private:
     std::string run_uuid_;
     std::optional<std::string> meter_uuid_;
     std::string name_, layout_;
+    int holds_ = 0; ///< as Trace::holds; 0: told by the first samples
     std::optional<Trace> trace_;
     std::optional<TraceSample> last_before_;
 };

@@ -3,6 +3,7 @@
 
 #include "model/limits.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstddef>
 
@@ -15,18 +16,22 @@ constexpr double most_rising_w = 20'000; // mean power between two registers
 constexpr UtcMs jump_lasts_ms = 60'000;
 constexpr double register_slack_wh = 100; // a coarse register rises by a whole step at once
 
-constexpr std::optional<double> TraceSample::*gate_roles[] = {&TraceSample::register_wh, &TraceSample::power_w, &TraceSample::voltage_v,
-                                                              &TraceSample::current_a};
-
-bool says_anything(const TraceSample& sample) { return sample.register_wh || sample.power_w || sample.voltage_v || sample.current_a; }
+constexpr std::optional<double> TraceSample::*gate_roles[] = {&TraceSample::register_wh, &TraceSample::power_w,       &TraceSample::voltage_v,
+                                                              &TraceSample::current_a,   &TraceSample::gauge_percent, &TraceSample::output_w};
 
 void drop_nonsense(TraceSample& sample) {
     for (const auto role : gate_roles)
         if (sample.*role && !(std::isfinite(*(sample.*role)) && std::abs(*(sample.*role)) <= sample_range.highest)) (sample.*role).reset();
-    if (sample.power_w && std::abs(*sample.power_w) > most_power_w) sample.power_w.reset();
+    for (const auto power : {&TraceSample::power_w, &TraceSample::output_w})
+        if (sample.*power && std::abs(*(sample.*power)) > most_power_w) (sample.*power).reset();
+    if (sample.gauge_percent && (*sample.gauge_percent < 0 || *sample.gauge_percent > 100)) sample.gauge_percent.reset();
 }
 
 } // namespace
+
+bool says_anything(const TraceSample& sample) {
+    return std::ranges::any_of(gate_roles, [&sample](const auto role) { return (sample.*role).has_value(); });
+}
 
 SampleGate::SampleGate(std::optional<TraceSample> last) {
     if (!last) return;

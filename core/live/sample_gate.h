@@ -30,10 +30,13 @@ struct GateTally {
     bool operator==(const GateTally&) const = default;
 };
 
+/// Whether a sample holds any value, of a meter or of the unit.
+[[nodiscard]] bool says_anything(const TraceSample& sample);
+
 /// Lets through what a meter can have said, each sample later than the one before; it makes none up. Times are those of the machine's clock at the
 /// first sample, counted on by the steady clock, so that a clock that is set in the night moves nothing. A register that falls is left out
 /// until the next one goes on from there (a restart, a meter set to 0), one that rises faster than 20 kW would until it has gone on for a minute
-/// (another meter); one that is back on the old path shows that it was none. A power beyond 1 MW is none.
+/// (another meter); one that is back on the old path shows that it was none. A power beyond 1 MW is none, nor is a gauge beyond 0 to 100 %.
 class SampleGate {
 public:
     static constexpr int least_interval_ms = 20;
@@ -65,7 +68,7 @@ private:
 
     std::optional<Anchor> anchor_;
     std::optional<UtcMs> last_ms_;
-    std::array<std::optional<UtcMs>, 4> last_of_role_ms_{};
+    std::array<std::optional<UtcMs>, 6> last_of_role_ms_{};
     std::optional<Register> register_; ///< the last that was let through
     std::optional<Doubted> doubted_;   ///< those since that were left out
     GateTally tally_;

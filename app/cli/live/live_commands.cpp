@@ -13,7 +13,7 @@ namespace {
 
 constexpr const char* fields_help =
     "What is read, one --read for each value: ROLE PLACE [as TYPE] [item N] [in UNIT] [times X]\n"
-    "  ROLE   register, power, voltage or current\n"
+    "  ROLE   register, power, voltage, current; gauge or output of the unit itself\n"
     "  modbus-tcp, modbus-rtu  power holding 52 as f32 in W; registers count from 0; input or holding; types u16 s16 u32 s32\n"
     "                          u64 s64 f32 f64; behind the type: low-word-first, bytes-swapped\n"
     "                          sunspec imported, sunspec exported: the meter model that the device names\n"

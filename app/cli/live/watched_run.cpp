@@ -54,6 +54,8 @@ std::string sample_text(const TraceSample& sample) {
     add(sample.register_wh, 2, "Wh");
     add(sample.voltage_v, 1, "V");
     add(sample.current_a, 3, "A");
+    add(sample.gauge_percent, 0, "% on the gauge");
+    add(sample.output_w, 0, "W by the unit");
     return text;
 }
 

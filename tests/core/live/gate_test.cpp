@@ -30,6 +30,12 @@ TEST(SampleGate, what_no_meter_can_say_is_left_out_and_counted) {
     ASSERT_TRUE(part);
     EXPECT_EQ(*part, (TraceSample{start_ms + 400, 12, {}, {}, {}})) << "what the sample says beside it stays";
     EXPECT_EQ(gate.tally().nonsense, 4);
+    TraceSample shown{0, {}, 60, {}, {}};
+    shown.gauge_percent = 255; // what some units say while they wake
+    const auto woken = gate.take(arrival(500, shown));
+    ASSERT_TRUE(woken);
+    EXPECT_FALSE(woken->gauge_percent);
+    EXPECT_EQ(woken->power_w, 60.0);
 }
 
 TEST(SampleGate, a_value_that_the_broker_had_kept_is_no_sample) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "live/live_trace.h"
 
+#include "measure/energy_analysis.h"
 #include "support/fake_clock.h"
 #include "support/temp_folder.h"
 
@@ -77,10 +78,58 @@ TEST_F(LiveTraceTest, a_source_that_is_read_otherwise_begins_a_trace_of_its_own_
     EXPECT_EQ(given(book.traces(run_uuid)).size(), 2U);
 }
 
-TEST_F(LiveTraceTest, a_run_that_has_ended_or_has_the_trace_of_another_meter_is_refused) {
+TEST_F(LiveTraceTest, another_meter_is_read_into_a_trace_of_its_own_beside_the_first) {
     LiveTrace live = given(LiveTrace::begin(book, run_uuid, meter_uuid, source));
     ASSERT_TRUE(live.write(book, seconds(0, 10), 0));
-    EXPECT_FALSE(LiveTrace::begin(book, run_uuid, std::nullopt, source));
+    Meter other;
+    other.name = "Other";
+    LiveSource second = source;
+    second.address = "192.0.2.11";
+    LiveTrace beside = given(LiveTrace::begin(book, run_uuid, given(book.add(other)).uuid, second));
+    EXPECT_FALSE(beside.last_before());
+    ASSERT_TRUE(beside.write(book, seconds(0, 10, 402), 0));
+    EXPECT_EQ(given(book.traces(run_uuid)).size(), 2U);
+}
+
+TEST_F(LiveTraceTest, what_the_unit_says_of_itself_is_kept_apart_from_the_meter) {
+    LiveSource broker;
+    broker.kind = SourceKind::mqtt;
+    broker.address = "broker.example.org";
+    ASSERT_TRUE(
+        take_fields(broker, "power bench/plug/power\nregister bench/plug/energy in kWh\ngauge bench/box#/gauge in share\noutput bench/box#/out"));
+    EXPECT_NEAR(*broker.fields[2].value_of(0.69), 69, 1e-9);
+    EXPECT_EQ(broker.fields[3].value_of(410), 410.0);
+    std::vector<TraceSample> samples = seconds(0, 100);
+    // The unit claims twice the power that the meter sees.
+    for (std::size_t i = 1; i < samples.size(); i += 10) samples[i].gauge_percent = 100 - static_cast<double>(i) / 10, samples[i].output_w = 800;
+    LiveTrace live = given(LiveTrace::begin(book, run_uuid, meter_uuid, broker));
+    ASSERT_TRUE(live.write(book, std::span(samples).first(1), 0)) << "before the unit has said anything";
+    ASSERT_TRUE(live.write(book, std::span(samples).subspan(1), 0));
+    const Trace both = given(book.traces(run_uuid)).at(0);
+    EXPECT_EQ(both.holds, holds_meter | holds_gauge | holds_output);
+    EXPECT_EQ(both.meter_uuid, meter_uuid);
+    ReadingValues note;
+    note.time_ms = samples.front().time_ms;
+    ASSERT_TRUE(book.record(run_uuid, note));
+    note.time_ms = samples.back().time_ms;
+    ASSERT_TRUE(book.record(run_uuid, note));
+    EXPECT_NEAR(*analyse_energy(given(book.run_record(run_uuid))).delivered_wh.value, 11, 1e-6) << "99 s of a register that rises by 1/9 Wh each";
+
+    LiveSource alone = broker;
+    ASSERT_TRUE(take_fields(alone, "gauge bench/box#/gauge"));
+    ullage::Run run;
+    run.unit_uuid = unit_uuid;
+    const std::string other = given(book.add(run)).uuid;
+    LiveTrace gauge = given(LiveTrace::begin(book, other, std::nullopt, alone));
+    std::vector<TraceSample> shown(2);
+    for (int i = 0; i < 2; ++i) shown[static_cast<std::size_t>(i)].time_ms = clock.now_ms() + i * 1000;
+    for (TraceSample& sample : shown) sample.gauge_percent = 71;
+    ASSERT_TRUE(gauge.write(book, shown, 0));
+    EXPECT_EQ(given(book.traces(other)).at(0).holds, holds_gauge);
+    EXPECT_FALSE(given(book.traces(other)).at(0).meter_uuid);
+}
+
+TEST_F(LiveTraceTest, a_run_that_has_ended_is_refused) {
     ullage::Run run = given(book.run_record(run_uuid)).run;
     run.end = RunEnd::stopped_by_tester;
     ASSERT_TRUE(book.update(run));

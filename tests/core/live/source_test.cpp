@@ -67,7 +67,7 @@ TEST(LiveSource, what_cannot_be_read_is_refused_with_a_remedy_on_one_line) {
         EXPECT_FALSE(refused.error().remedy.empty());
         EXPECT_EQ(refused.error().sentence().find('\n'), std::string::npos);
     }
-    const std::pair<SourceKind, const char*> bad_fields[] = {{SourceKind::modbus_tcp, "gauge holding 1"},
+    const std::pair<SourceKind, const char*> bad_fields[] = {{SourceKind::modbus_tcp, "charge holding 1"},
                                                              {SourceKind::modbus_tcp, "power coil 1"},
                                                              {SourceKind::modbus_tcp, "power holding 65536"},
                                                              {SourceKind::modbus_tcp, "power holding 1 as u8"},
