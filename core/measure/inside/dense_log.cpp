@@ -106,11 +106,34 @@ LogCurve register_squares(const LogCurve& energy_wh, double step_wh) {
     return squares;
 }
 
+/// Whether all registers noted by hand stand before the log and it may go on from the last of them: it begins no lower, and no higher than half more
+/// than its highest power (its mean, where it holds none) would have brought by then. So a start that was noted some minutes before the log began is
+/// no gap, and the register of another meter is not taken for this one.
+bool leads_to_log(const RunRecord& record, const MeasureOptions& options) {
+    constexpr double most_over_peak = 1.5;
+    const std::vector<RegisterSample> samples = register_samples(*record.trace);
+    if (samples.size() < 2) return false;
+    const Reading* last = nullptr;
+    for (const Reading* reading : readings_kept(record)) {
+        if (!reading->values.register_wh) continue;
+        if (reading->values.time_ms >= samples.front().time_ms) return false;
+        last = reading;
+    }
+    if (last == nullptr) return false;
+    const double log_h = hours_between(samples.front().time_ms, samples.back().time_ms);
+    const double mean_w = log_h > 0 ? (samples.back().wh - samples.front().wh) / log_h : 0;
+    const double most_w = record.trace->has_power ? record.trace->peak_w : mean_w;
+    const double hours = hours_between(last->values.time_ms, samples.front().time_ms) + options.moment_doubt_min / 60;
+    const double step_wh = register_step_wh(record);
+    const double risen_wh = samples.front().wh - *last->values.register_wh;
+    return risen_wh >= -step_wh && risen_wh <= most_over_peak * most_w * hours + step_wh;
+}
+
 std::optional<DenseLog> by_register(const RunRecord& record, const RunScan& scan, const MeasureOptions& options) {
     const HandCheck check = hand_check(record, options);
     // Where most of what was noted contradicts the log, its clock or the log itself is the wrong one.
     if (2 * (check.compared - check.agreeing) > check.compared) return std::nullopt;
-    const DenseRecord made(record, check.agreeing > 0);
+    const DenseRecord made(record, check.agreeing > 0 || leads_to_log(record, options));
     DenseLog dense;
     dense.track = unwrap_register(made.record(), options);
     if (!dense.track.usable()) return std::nullopt;

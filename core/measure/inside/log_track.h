@@ -11,11 +11,11 @@ namespace ullage {
 /// that tells: the log is of another meter than the run, does not reach over two noted moments, or has power alone beside registers noted by hand.
 ///
 /// A register column goes through unwrap_register() like one noted by hand, and so do registers noted where the log says nothing (before it, after
-/// it, in gaps of more than ten minutes), if a register noted by hand agrees with the log elsewhere. A mark "meter zeroed" stands for the fall of
-/// the log's register next to it, up to three minutes after it or back to the reading before. A log of power alone is integrated (log_energy.h); its
-/// gaps are never bridged: up to two minutes are ShortGaps, longer ones make the energy `at least`, with the most that may have flowed at the
-/// highest power in words.
-/// Where the log of another meter of the run covers such a gap, or the time before or after the log, that stands in (log_takeover.h).
+/// it, in gaps of more than ten minutes), if a register noted by hand agrees with the log elsewhere, or the log goes on from the last that was noted
+/// before it. A mark "meter zeroed" stands for the fall of the log's register next to it, up to three minutes after it or back to the reading before.
+/// A log of power alone is integrated (log_energy.h); its gaps are never bridged: up to two minutes are ShortGaps, longer ones make the energy `at
+/// least`, with the most that may have flowed at the highest power in words. Where the log of another meter of the run covers such a gap, or the time
+/// before or after the log, that stands in (log_takeover.h).
 ///
 /// The energy at a moment is interpolated between the samples around it. At the cut-off it is that of the end of the doubt of the moment, as nothing
 /// flows after. LogUse::u_wh holds interpolation and doubt of the moment for each point. A noted moment up to two minutes outside the log counts as

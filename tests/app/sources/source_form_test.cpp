@@ -65,12 +65,12 @@ TEST_F(SourceFormTest, what_cannot_be_understood_is_explained_and_nothing_is_sub
     choose(SourceKind::modbus_tcp);
     part<QPushButton>("submitButton").click();
     part<QLineEdit>("addressEdit").setText(QStringLiteral("192.0.2.10"));
-    part<QPlainTextEdit>("fieldsEdit").setPlainText(QStringLiteral("gauge holding 3"));
+    part<QPlainTextEdit>("fieldsEdit").setPlainText(QStringLiteral("charge holding 3"));
     part<QPushButton>("submitButton").click();
     EXPECT_EQ(submitted, 0);
     bool explained = false;
     for (const QLabel* label : form->findChildren<QLabel*>())
-        explained = explained || (label->isVisible() && label->text().contains(QStringLiteral("begin with register, power, voltage or current")));
+        explained = explained || (label->isVisible() && label->text().contains(QStringLiteral("begin with register, power, voltage, current, gauge or output")));
     EXPECT_TRUE(explained);
     part<QPlainTextEdit>("fieldsEdit").setPlainText(QStringLiteral("power holding 3 as f32"));
     part<QPushButton>("submitButton").click();

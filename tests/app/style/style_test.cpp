@@ -189,7 +189,8 @@ TEST(Icons, all_have_one_stroke_width_on_a_24_px_grid) {
         ASSERT_TRUE(file.open(QIODevice::ReadOnly));
         const QByteArray text = file.readAll();
         EXPECT_TRUE(text.contains("viewBox=\"0 0 24 24\"")) << name.toStdString();
-        const bool arrow = name.startsWith(QLatin1String("up-")) || name.startsWith(QLatin1String("down-"));
+        const bool arrow =
+            std::ranges::any_of(QStringList{"up-", "down-", "left-", "right-"}, [&](const QString& way) { return name.startsWith(way); });
         EXPECT_TRUE(text.contains(arrow ? "stroke-width=\"3\"" : "stroke-width=\"1.6\"")) << name.toStdString();
     }
 }

@@ -47,6 +47,27 @@ bool has_line(const Budget& budget, const std::string& words) {
     return std::ranges::any_of(budget.lines, [&](const BudgetLine& line) { return line.source.find(words) != std::string::npos; });
 }
 
+TEST(LogTrack, a_start_noted_minutes_before_the_log_is_no_gap_where_the_log_goes_on_from_it) {
+    // Noted at the start: 300 Wh. The meter is read from 0.3 h on, at 80 W; the run is still open at 2 h, and nothing else was noted.
+    PlainLog log;
+    log.from_h = 0.3;
+    log.to_h = 2;
+    log.start_wh = 324;
+    RecordBuilder run;
+    run.record().run.end = RunEnd::still_running;
+    run.at(0, 100, 300);
+    give_log(run.record(), log.samples());
+    const EnergyAnalysis energy = analyse_energy(run.record());
+    ASSERT_TRUE(energy.track.log);
+    EXPECT_NEAR(*energy.delivered_wh.value, 160, 1.5);
+    EXPECT_EQ(energy.delivered_wh.kind, Kind::measured);
+    // Of another meter: its register cannot have come to the log's by then, or stands above it.
+    for (const double other_wh : {20.0, 9000.0}) {
+        run.record().readings[0].values.register_wh = other_wh;
+        EXPECT_NE(analyse_energy(run.record()).delivered_wh.kind, Kind::measured) << other_wh;
+    }
+}
+
 TEST(LogTrack, the_logs_register_at_the_moments_of_the_gauge_readings_is_the_delivered_energy) {
     RecordBuilder run = gauge_only();
     give_log(run.record(), PlainLog().samples());
