@@ -70,7 +70,8 @@ TEST_F(SourceFormTest, what_cannot_be_understood_is_explained_and_nothing_is_sub
     EXPECT_EQ(submitted, 0);
     bool explained = false;
     for (const QLabel* label : form->findChildren<QLabel*>())
-        explained = explained || (label->isVisible() && label->text().contains(QStringLiteral("begin with register, power, voltage, current, gauge or output")));
+        explained = explained ||
+                    (label->isVisible() && label->text().contains(QStringLiteral("begin with register, power, voltage, current, gauge or output")));
     EXPECT_TRUE(explained);
     part<QPlainTextEdit>("fieldsEdit").setPlainText(QStringLiteral("power holding 3 as f32"));
     part<QPushButton>("submitButton").click();
