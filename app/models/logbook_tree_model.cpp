@@ -218,9 +218,7 @@ QString LogbookTreeModel::toolTip(const Node& node) const {
 std::optional<double> LogbookTreeModel::filledWh(const std::string& unit_uuid) const {
     for (const auto* record : document_.runs(unit_uuid)) {
         if (record->run.end != RunEnd::still_running || !record->unit.rated_energy_wh) continue;
-        const auto shown = std::ranges::find_if(record->readings.rbegin(), record->readings.rend(),
-                                                [](const Reading& reading) { return !reading.withdrawn && reading.values.gauge_percent; });
-        if (shown != record->readings.rend()) return *record->unit.rated_energy_wh * *shown->values.gauge_percent / 100;
+        if (const auto shown = last_shown_percent(*record)) return *record->unit.rated_energy_wh * *shown / 100;
     }
     if (waitsForAnalysis(unit_uuid)) return {};
     // The run that says most: a measured usable fraction before others, then the later one.

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/energy_analysis.h"
+#include "measure/inside/log_check.h"
 
 #include <algorithm>
 #include <cmath>
@@ -22,13 +23,16 @@ Quantity to_cut_off(const RunRecord& record, const CutOffMoment& moment, const M
 } // namespace
 
 Quantity run_duration(const RunRecord& record, const RunScan& scan, const std::optional<CutOffMoment>& cut_off, const MeasureOptions& options) {
-    if (!scan.first_ms || *scan.first_ms == *scan.last_ms) return not_known("duration_h", "h", "fewer than two moments are noted");
+    const bool running = record.run.end == RunEnd::still_running;
+    // A meter that is read live goes on after the last reading.
+    const bool logged = running && record.trace && !record.trace->points.empty() && log_is_of_run_meter(record);
+    const UtcMs last_ms = std::max(scan.last_ms.value_or(0), logged ? record.trace->points.back().time_ms : 0);
+    if (!scan.first_ms || *scan.first_ms == last_ms) return not_known("duration_h", "h", "fewer than two moments are noted");
     if (cut_off) return to_cut_off(record, *cut_off, options);
-    const UtcMs end_ms = scan.cut_off_ms.value_or(*scan.last_ms);
+    const UtcMs end_ms = scan.cut_off_ms.value_or(last_ms);
     // Two noted moments, each good to the minute: the 95 % half-width of a triangular distribution.
     const double half_width_h = 2 * options.moment_doubt_min / 60 * (1 - std::sqrt(1 - options.coverage));
-    return known("duration_h", "h", hours_between(*scan.first_ms, end_ms), half_width_h, Kind::measured,
-                 record.run.end == RunEnd::still_running ? "so far" : "");
+    return known("duration_h", "h", hours_between(*scan.first_ms, end_ms), half_width_h, Kind::measured, running ? "so far" : "");
 }
 
 } // namespace ullage

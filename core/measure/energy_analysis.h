@@ -57,7 +57,7 @@ struct EnergyAnalysis {
 [[nodiscard]] EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& options = {});
 
 /// Time from the first reading to the end of the output: to `cut_off` of a run that ended by it, with the doubt of its noted start; else to the last
-/// reading. `bracket` for a run found off, unless a log saw it go off.
+/// reading, of a run still running to the last sample of its meter's log. `bracket` for a run found off, unless a log saw it go off.
 [[nodiscard]] Quantity run_duration(const RunRecord& record, const RunScan& scan, const std::optional<CutOffMoment>& cut_off,
                                     const MeasureOptions& options = {});
 

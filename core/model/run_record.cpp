@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "model/run_record.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace ullage {
@@ -24,6 +25,16 @@ SharedRuns shared(std::vector<RunRecord> records) {
     runs.reserve(records.size());
     for (RunRecord& record : records) runs.push_back(std::make_shared<const RunRecord>(std::move(record)));
     return runs;
+}
+
+std::optional<double> last_shown_percent(const RunRecord& record) {
+    const auto last = std::ranges::find_if(record.readings.rbegin(), record.readings.rend(),
+                                           [](const Reading& reading) { return !reading.withdrawn && reading.values.gauge_percent; });
+    const bool noted = last != record.readings.rend();
+    const bool goes_on = record.run.end == RunEnd::still_running && record.gauge_log && record.gauge_log->samples > 0 &&
+                         (!noted || record.gauge_log->last_ms > last->values.time_ms);
+    if (goes_on) return record.gauge_log->last_percent;
+    return noted ? last->values.gauge_percent : std::nullopt;
 }
 
 } // namespace ullage

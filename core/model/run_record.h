@@ -34,6 +34,10 @@ struct RunRecord {
     std::vector<MeterLog> other_logs{};  ///< of meters other than that of `trace`, in order of their first sample
 };
 
+/// What the gauge of a run showed last, percent: as noted, or of a run still running by a log of it that goes on after that. Absent where it was
+/// never read.
+[[nodiscard]] std::optional<double> last_shown_percent(const RunRecord& record);
+
 /// Runs by address, such as those of one unit; the records must outlive them.
 using UnitRuns = std::vector<const RunRecord*>;
 /// Runs that several threads may hold: replaced, never altered.

@@ -60,10 +60,9 @@ StripFigure elapsed(const RunRecord& record, const RunAnalysis& analysis, const 
 
 StripFigure gauge(const RunRecord& record) {
     StripFigure figure{QStringLiteral("gauge"), tr("gauge"), dash(), {}, {}};
-    const auto last = std::ranges::find_if(record.readings.rbegin(), record.readings.rend(),
-                                           [](const Reading& reading) { return !reading.withdrawn && reading.values.gauge_percent; });
-    if (last == record.readings.rend()) return figure;
-    figure.value = text_of(exact_text(*last->values.gauge_percent));
+    const auto last = last_shown_percent(record);
+    if (!last) return figure;
+    figure.value = text_of(exact_text(*last));
     figure.rest = QStringLiteral("%");
     return figure;
 }

@@ -61,6 +61,7 @@ TEST(LogTrack, a_start_noted_minutes_before_the_log_is_no_gap_where_the_log_goes
     ASSERT_TRUE(energy.track.log);
     EXPECT_NEAR(*energy.delivered_wh.value, 160, 1.5);
     EXPECT_EQ(energy.delivered_wh.kind, Kind::measured);
+    EXPECT_NEAR(*energy.duration_h.value, 2, 0.01) << "to the last sample: nobody noted anything since";
     // Of another meter: its register cannot have come to the log's by then, or stands above it.
     for (const double other_wh : {20.0, 9000.0}) {
         run.record().readings[0].values.register_wh = other_wh;
