@@ -30,7 +30,8 @@ std::vector<GaugeLawTried> make_tried_laws() {
     for (const double b : sizes(GaugeFamily::bent, 19)) bent.push_back({.bend_pt = b});
     for (const double z : sizes(GaugeFamily::end, 19)) end.push_back({.bend_pt = 1, .end_percent = z});
     for (double m = 30; m <= prior_of(GaugeFamily::fast).most; m += 10) fast.push_back({.bend_pt = 1, .end_percent = -m});
-    for (const double o : sizes(GaugeFamily::offset, 13)) offset.push_back({.bend_pt = 1, .start_percent = 100 + o, .end_percent = o});
+    // A point apart, no coarser than a gauge is read: at 2 points the range of a gauge that was read often fell between two of them.
+    for (const double o : sizes(GaugeFamily::offset, 25)) offset.push_back({.bend_pt = 1, .start_percent = 100 + o, .end_percent = o});
     for (const double b : {-2.0, 0.0, 2.0}) blind.push_back({.bend_pt = b});
     for (double at = 100; at >= 4; at -= 6)
         for (const double hold : {5.0, 12.0, 19.0, 26.0})
