@@ -294,6 +294,10 @@ void keep_units(Comparison& comparison, const std::function<bool(const Unit&)>& 
 Comparison join_units(std::vector<const ComparedUnit*> units) {
     std::ranges::stable_sort(units, {}, [](const ComparedUnit* unit) -> const std::string& { return unit->unit.name; });
     Comparison comparison;
+    std::size_t rows = 0;
+    for (const ComparedUnit* unit : units) rows += unit->rows.size();
+    comparison.rows.reserve(rows);
+    comparison.fits.reserve(units.size());
     for (const ComparedUnit* unit : units) {
         if (!unit->fit) {
             comparison.left_out.push_back(unit->unit.name + ": no drain in the logbook");

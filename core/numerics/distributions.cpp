@@ -26,8 +26,16 @@ double normal_quantile(double p) { return boost::math::quantile(Normal(), p); }
 double student_t_quantile(double p, double nu) { return std::isinf(nu) && nu > 0 ? normal_quantile(p) : boost::math::quantile(StudentT(nu), p); }
 
 double coverage_factor(double coverage, double nu) {
+    // A comparison asks the same for row after row, and an inverse of the error function takes microseconds.
+    struct Asked {
+        double coverage = -1, nu = -1, factor = 0;
+    };
+    thread_local Asked last;
+    if (coverage == last.coverage && nu == last.nu) return last.factor;
     // From the upper tail: (1 + coverage)/2 would round away what a coverage close to 1 says.
-    return -student_t_quantile((1 - coverage) / 2, nu);
+    const double factor = -student_t_quantile((1 - coverage) / 2, nu);
+    last = {coverage, nu, factor};
+    return factor;
 }
 
 double student_t_two_sided_tail(double t, double nu) {

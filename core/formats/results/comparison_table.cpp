@@ -169,9 +169,11 @@ Table comparison_table(const Comparison& comparison, const FairComparison& unran
     table.title = fair.load ? "Comparison of units at " + common_load_text(*fair.load) : std::string("Comparison of units as tested");
     const auto columns = columns_of(comparison, fair);
     for (const ComparisonColumn* column : columns) table.columns.push_back(head_of(*column));
+    table.rows.reserve(comparison.rows.size());
     for (std::size_t i = 0; i < comparison.rows.size(); ++i) {
         const RowSource row{comparison.rows[i], fair.rows[i], *fair.rows[i].rank, basis_words(comparison, fair, i)};
         auto& cells = table.rows.emplace_back();
+        cells.reserve(columns.size());
         for (const ComparisonColumn* column : columns) cells.push_back(for_readers(cell_of(*column, row)));
     }
     const ComparisonAnswer answer = comparison_answer(comparison, fair);
