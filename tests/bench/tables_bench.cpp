@@ -47,6 +47,13 @@ int main(int count, char** words) {
     const std::string path = (folder / "table.csv").string();
     std::ofstream(path, std::ios::binary) << text;
 
+    // As a meter writes it: a gauge beside its values would be asked about.
+    std::string log_text = "time,register Wh,power W\n";
+    for (long i = 0; i < rows; ++i)
+        log_text += fmt::format("{},{:.1f},{:.1f}\n", format_iso8601(begin_ms + 10'000 * i, "UTC"), 0.33 * static_cast<double>(i), 120.5);
+    const std::string log_path = (folder / "log.csv").string();
+    std::ofstream(log_path, std::ios::binary) << log_text;
+
     TableReading reading;
     const double preview_s = best_of([&] {
         const Result<TableBook> book = read_table_book(text, "table");
@@ -72,8 +79,8 @@ int main(int count, char** words) {
         RunRecord record = record_of_table(reading.runs.at(0), facts);
         record.readings.resize(1);
         const auto run = logbook.value().import_run(record);
-        const auto preview = preview_trace(path, {}, {}, {});
-        const auto done = import_trace(logbook.value(), path, run.value().run_uuid, std::nullopt, preview.value().detection, {});
+        const auto preview = preview_trace(log_path, {}, {}, {});
+        const auto done = import_trace(logbook.value(), log_path, run.value().run_uuid, std::nullopt, preview.value().detection, {});
         if (!done) std::abort();
     });
     fmt::print("import of its run: {:.3f} s; of the same rows as the log of a meter: {:.3f} s; ratio {:.2f}\n", import_s, log_s, import_s / log_s);
