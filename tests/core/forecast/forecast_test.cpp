@@ -27,7 +27,7 @@ RunRecord earlier_drain(double lasts_h = 10) {
     RecordBuilder builder;
     for (int i = 0; i < 10; ++i) builder.at(lasts_h * i / 10, 100 - 10 * i, 80 * lasts_h * i / 10);
     builder.at(lasts_h, 0, 80 * lasts_h, MarkKind::cut_off);
-    builder.record().run.uuid = "earlier";
+    builder.record().run.uuid = RunId("earlier");
     return builder.record();
 }
 
@@ -179,7 +179,7 @@ TEST(Forecast, a_run_noted_by_time_alone_is_forecast_by_the_hours_that_it_has_ru
     for (int i = 0; i <= 7; ++i) builder.at(i, {}, {});
     RecordBuilder idle;
     idle.record().run.kind = RunKind::no_load_drain;
-    idle.record().run.uuid = "earlier";
+    idle.record().run.uuid = RunId("earlier");
     idle.at(0, 100, {}).at(19, 0, {}, MarkKind::cut_off);
     builder.record().run.kind = RunKind::no_load_drain;
     const RunForecast by_time = forecast_of(builder.record(), fit_unit({idle.record(), earlier_drain()}));
