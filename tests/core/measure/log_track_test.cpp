@@ -188,8 +188,21 @@ TEST(LogTrack, energy_beyond_a_log_that_ends_early_is_said_to_be_missing) {
     give_log(run.record(), log.samples());
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_EQ(energy.delivered_wh.kind, Kind::at_least);
+    EXPECT_NEAR(*energy.delivered_wh.value, 7.5 * 80, 1.5) << "to its last sample, not to the last reading within it";
     EXPECT_NE(energy.track.missing_reason.find("the log ends before the end of the run"), std::string::npos) << energy.track.missing_reason;
     EXPECT_EQ(energy.points.size(), 8u);
+}
+
+TEST(LogTrack, a_log_between_the_only_two_readings_of_a_run_tells_what_was_delivered_at_least) {
+    RecordBuilder run;
+    run.at(0, 100, std::nullopt).at(10, 0, std::nullopt);
+    run.record().run.end = RunEnd::found_off;
+    PlainLog log;
+    log.to_h = 7.5;
+    give_log(run.record(), log.samples());
+    const EnergyAnalysis energy = analyse_energy(run.record());
+    EXPECT_EQ(energy.delivered_wh.kind, Kind::at_least) << energy.delivered_wh.reason;
+    EXPECT_NEAR(*energy.delivered_wh.value, 7.5 * 80, 1.5);
 }
 
 TEST(LogTrack, a_power_only_log_is_integrated_and_its_budget_names_steps_and_sampling) {
