@@ -78,9 +78,9 @@ TEST(Forecast, says_which_account_of_the_gauge_its_range_rests_on) {
 UnitFit charged_with(double charged_wh, double plugged_wh = 0) {
     RecordBuilder drained;
     drained.at(-40, 100, std::nullopt).at(-30, std::nullopt, std::nullopt, MarkKind::cut_off);
-    drained.record().run.uuid = "drained";
+    drained.record().run.uuid = RunId("drained");
     RecordBuilder charge;
-    charge.record().run.uuid = "charge";
+    charge.record().run.uuid = RunId("charge");
     charge.record().run.kind = RunKind::charge;
     charge.record().run.end = RunEnd::stopped_by_tester;
     charge.at(-20, 0, 5000).at(-16, 100, 5000 + charged_wh);
