@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "model/gauge_log.h"
+#include "model/gauge_thinner.h"
 
 #include <algorithm>
 #include <cmath>
@@ -31,12 +31,6 @@ bool flickers(const std::vector<GaugeStep>& steps) {
 int cell_of(double percent) { return static_cast<int>(std::floor(percent + 0.5)); }
 
 } // namespace
-
-std::optional<double> GaugeLog::shown_at(UtcMs time_ms) const {
-    if (samples == 0 || time_ms < first_ms || time_ms > last_ms) return std::nullopt;
-    const auto next = std::ranges::lower_bound(steps, time_ms + 1, {}, &GaugeStep::to_ms);
-    return next == steps.begin() ? first_percent : (next - 1)->to_percent;
-}
 
 void GaugeStepper::take(UtcMs time_ms, double percent) { take(Seen{time_ms, percent}); }
 
