@@ -205,6 +205,25 @@ TEST(LogTrack, a_log_between_the_only_two_readings_of_a_run_tells_what_was_deliv
     EXPECT_NEAR(*energy.delivered_wh.value, 7.5 * 80, 1.5);
 }
 
+TEST(LogTrack, a_log_that_ends_under_load_puts_the_cut_off_of_a_run_found_off_behind_it) {
+    for (const bool with_register : {true, false}) {
+        RecordBuilder run;
+        run.at(0, 100, std::nullopt).at(10, 0, std::nullopt);
+        run.record().run.end = RunEnd::found_off;
+        run.record().run.end_noticed_within_min.reset();
+        PlainLog log;
+        log.to_h = 7.5;
+        log.with_register = with_register;
+        log.with_power = !with_register;
+        give_log(run.record(), log.samples());
+        const CutOffMoment moment = analyse_energy(run.record()).cut_off.value();
+        EXPECT_EQ(moment.basis, CutOffBasis::bracket);
+        EXPECT_NEAR(moment.lower_h, 7.5, 0.05) << moment.words;
+        EXPECT_NEAR(moment.upper_h, 10, 1e-9);
+        EXPECT_NE(moment.words.find("between the last row of the log"), std::string::npos) << moment.words;
+    }
+}
+
 TEST(LogTrack, a_power_only_log_is_integrated_and_its_budget_names_steps_and_sampling) {
     RecordBuilder run = gauge_only();
     PlainLog log;
