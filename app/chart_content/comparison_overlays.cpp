@@ -28,7 +28,7 @@ constexpr std::array<Look, most_overlaid> looks{{{CurveColour::delivered, Marker
 
 ChartSeries series_of(const ComparisonRow& row, std::size_t place, const char* part) {
     ChartSeries series;
-    series.group = raw_text(row.unit.uuid + row.run.uuid);
+    series.group = raw_text(row.unit.uuid.text() + row.run.uuid.text());
     series.id = series.group + QLatin1String(part);
     series.colour = looks[place].colour;
     series.marker = looks[place].marker;
@@ -37,7 +37,7 @@ ChartSeries series_of(const ComparisonRow& row, std::size_t place, const char* p
 
 } // namespace
 
-ChartContent gauge_error_overlay(const Comparison& comparison, const std::function<const RunAnalysis&(const std::string&)>& analysis) {
+ChartContent gauge_error_overlay(const Comparison& comparison, const std::function<const RunAnalysis&(const RunId&)>& analysis) {
     ChartContent content;
     content.description = tr("Gauge error of the units against what they had delivered");
     content.x.title = tr("share delivered / %");
@@ -84,7 +84,7 @@ ChartContent fraction_overlay(const Comparison& comparison, const FairComparison
     content.y.maximum = 100;
     content.empty_text = tr("No full drain of a unit with a stated rated energy.");
     std::size_t place = 0;
-    std::set<std::string> seen;
+    std::set<UnitId> seen;
     for (const ComparisonRow& row : comparison.rows) {
         const double rated_wh = row.unit.rated_energy_wh.value_or(0);
         if (place == looks.size() || rated_wh <= 0 || !seen.insert(row.unit.uuid).second) continue;

@@ -13,7 +13,7 @@ inline constexpr std::size_t most_overlaid = 6;
 
 /// Gauge error against share delivered, one curve a row from full to cut-off, at most `most_overlaid` of them. `analysis` gives a run's analysis by
 /// its uuid.
-[[nodiscard]] ChartContent gauge_error_overlay(const Comparison& comparison, const std::function<const RunAnalysis&(const std::string&)>& analysis);
+[[nodiscard]] ChartContent gauge_error_overlay(const Comparison& comparison, const std::function<const RunAnalysis&(const RunId&)>& analysis);
 
 /// Usable fraction against load (logarithmic), one curve with band for each unit whose drains tell E* from P*, and its drains as points. The
 /// common load of `fair`, if any, as a dotted line.

@@ -51,7 +51,7 @@ void add(ReportPictures& pictures, std::string key, PictureContent content, cons
 
 void add_run_charts(ReportPictures& pictures, const ReportedRun& run, const UnitFit& unit_fit, const ReportOptions& options) {
     const auto chart = [&](const char* what, RunChart made) {
-        if (has_points(made.content)) add(pictures, report_picture_key(what, run.record->run.uuid), std::move(made.content), options);
+        if (has_points(made.content)) add(pictures, report_picture_key(what, run.record->run.uuid.text()), std::move(made.content), options);
     };
     chart("energy", energy_chart(*run.record, *run.analysis));
     chart("gauge_error", gauge_error_picture(*run.record, *run.analysis, unit_fit));
@@ -81,17 +81,17 @@ VesselRowContent run_vessel(const ReportedRun& run, const UnitFit& unit_fit) {
 MadeReport make_run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportOptions& options) {
     MadeReport made{run_report(run, unit_fit, options), {}};
     if (run.record->run.kind == RunKind::drain || run.record->run.kind == RunKind::no_load_drain)
-        add(made.pictures, report_picture_key("vessel", run.record->run.uuid), run_vessel(run, unit_fit), options);
+        add(made.pictures, report_picture_key("vessel", run.record->run.uuid.text()), run_vessel(run, unit_fit), options);
     add_run_charts(made.pictures, run, unit_fit, options);
     return made;
 }
 
-MadeReport make_unit_report(const ReportedUnit& unit, const UnitReportChoice& choice, const std::map<std::string, QImage>& photos,
+MadeReport make_unit_report(const ReportedUnit& unit, const UnitReportChoice& choice, const std::map<PhotoId, QImage>& photos,
                             const ReportOptions& options) {
     MadeReport made{unit_report(unit, choice, options), {}};
     const UnitAnalysis& analysis = *unit.analysis;
-    const std::string& uuid = analysis.unit.uuid;
-    std::map<std::string, const RunAnalysis*> analysis_of;
+    const std::string& uuid = analysis.unit.uuid.text();
+    std::map<RunId, const RunAnalysis*> analysis_of;
     UnitRuns records;
     for (const ReportedRun& run : unit.runs) {
         analysis_of[run.record->run.uuid] = run.analysis;
@@ -105,13 +105,13 @@ MadeReport make_unit_report(const ReportedUnit& unit, const UnitReportChoice& ch
         if (has_points(content)) add(made.pictures, report_picture_key(key, uuid), std::move(content), options);
     };
     const std::vector<MeasuredDrain> drains =
-        measured_drains(analysis.fit, [&](const std::string& run) -> const EnergyAnalysis& { return analysis_of.at(run)->energy; });
+        measured_drains(analysis.fit, [&](const RunId& run) -> const EnergyAnalysis& { return analysis_of.at(run)->energy; });
     chart(report_usable_key, usable_chart(analysis.fit, analysis.unit, drains, std::nullopt));
     chart(report_run_time_key, run_time_chart(analysis.fit, analysis.unit, drains, std::nullopt));
     const Comparison every = compare_as_tested(records, CompareRows::every_drain, analysis.fit.options);
-    chart(report_gauge_overlay_key, gauge_error_overlay(every, [&](const std::string& run) -> const RunAnalysis& { return *analysis_of.at(run); }));
+    chart(report_gauge_overlay_key, gauge_error_overlay(every, [&](const RunId& run) -> const RunAnalysis& { return *analysis_of.at(run); }));
     if (analysis.gauge_drift.lead) chart(report_gauge_drift_key, gauge_drift_chart(analysis.fit, analysis.gauge_drift));
-    for (const auto& [key, image] : photos) made.pictures.insert_or_assign(key, PhotoContent{image, {}});
+    for (const auto& [photo, image] : photos) made.pictures.insert_or_assign(photo.text(), PhotoContent{image, {}});
     return made;
 }
 
@@ -126,10 +126,9 @@ MadeReport make_comparison_report(const Comparison& comparison, const FairCompar
         if (has_points(content)) add(made.pictures, std::string(key), std::move(content), options);
     };
     overlay(report_against_load_key, fraction_overlay(comparison, fair));
-    std::map<std::string, const RunAnalysis*> analysis_of;
+    std::map<RunId, const RunAnalysis*> analysis_of;
     for (const ReportedRun& run : runs) analysis_of[run.record->run.uuid] = run.analysis;
-    overlay(report_gauge_errors_key,
-            gauge_error_overlay(comparison, [&](const std::string& run) -> const RunAnalysis& { return *analysis_of.at(run); }));
+    overlay(report_gauge_errors_key, gauge_error_overlay(comparison, [&](const RunId& run) -> const RunAnalysis& { return *analysis_of.at(run); }));
     for (const ReportedRun& run : runs) {
         const auto unit = std::ranges::find(units, run.record->unit.uuid, [](const UnitAnalysis& each) { return each.unit.uuid; });
         add_run_charts(made.pictures, run, unit == units.end() ? UnitFit() : unit->fit, options);
@@ -140,7 +139,8 @@ MadeReport make_comparison_report(const Comparison& comparison, const FairCompar
 MadeReport make_sizing_report_of(const Sizing& sizing, const ReportOptions& options) {
     MadeReport made{sizing_report(sizing, options), {}};
     for (std::size_t unit = 0; unit < sizing.units.size(); ++unit)
-        if (sizing.courses[unit]) add(made.pictures, report_picture_key("course", sizing.units[unit].unit.uuid), sizing_chart(sizing, unit), options);
+        if (sizing.courses[unit])
+            add(made.pictures, report_picture_key("course", sizing.units[unit].unit.uuid.text()), sizing_chart(sizing, unit), options);
     return made;
 }
 

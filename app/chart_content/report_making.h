@@ -32,7 +32,7 @@ struct MadeReport {
 inline constexpr QSize report_photo_size{1200, 1200};
 
 /// Report and drawings of one unit; see unit_report(). `photos`: the pictures of its photos, by their keys.
-[[nodiscard]] MadeReport make_unit_report(const ReportedUnit& unit, const UnitReportChoice& choice, const std::map<std::string, QImage>& photos,
+[[nodiscard]] MadeReport make_unit_report(const ReportedUnit& unit, const UnitReportChoice& choice, const std::map<PhotoId, QImage>& photos,
                                           const ReportOptions& options);
 
 /// Report and drawings of a sizing; see sizing_report().

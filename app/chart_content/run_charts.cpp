@@ -57,7 +57,7 @@ public:
     void finish(ChartSeries series) {
         const std::vector<std::size_t> drawn = points_to_draw(series.points, most_drawn);
         const bool has_band = series.band.size() == series.points.size();
-        std::vector<QString>& readings = chart.readings[series.id];
+        std::vector<ReadingId>& readings = chart.readings[series.id];
         for (std::size_t place = 0; place < drawn.size(); ++place) {
             series.points[place] = series.points[drawn[place]];
             if (has_band) series.band[place] = series.band[drawn[place]];
@@ -69,7 +69,7 @@ public:
             }
             const Reading& reading = record_.readings[at];
             series.notes.push_back(text_of(clock_text(reading.values.time_ms, record_.run.time_zone)));
-            readings.push_back(raw_text(reading.uuid));
+            readings.push_back(reading.uuid);
         }
         series.points.resize(drawn.size());
         if (has_band) series.band.resize(drawn.size());
@@ -81,10 +81,10 @@ public:
 
 private:
     void shade() {
-        std::map<std::string_view, std::optional<double>> ends;
+        std::map<ReadingId, std::optional<double>> ends;
         for (const Finding& finding : analysis_.gauge.findings)
             if (names_a_stretch(finding))
-                for (const std::string& uuid : {std::cref(finding.readings.front()), std::cref(finding.readings.back())}) ends[uuid];
+                for (const ReadingId& uuid : {std::cref(finding.readings.front()), std::cref(finding.readings.back())}) ends[uuid];
         if (ends.empty()) return;
         for (const Reading& reading : record_.readings)
             if (const auto end = ends.find(reading.uuid); end != ends.end()) end->second = hours(reading.values.time_ms);
@@ -233,13 +233,13 @@ ChartSeries noted_power(Builder& builder, const RunRecord& record, std::optional
 
 } // namespace
 
-QString RunChart::readingAt(const QString& series_id, int index) const {
+ReadingId RunChart::readingAt(const QString& series_id, int index) const {
     const auto found = readings.find(series_id);
     if (found == readings.end() || index < 0 || index >= static_cast<int>(found->second.size())) return {};
     return found->second[static_cast<std::size_t>(index)];
 }
 
-std::vector<int> RunChart::pointsOf(const QString& series_id, const std::vector<QString>& wanted) const {
+std::vector<int> RunChart::pointsOf(const QString& series_id, const std::vector<ReadingId>& wanted) const {
     std::vector<int> points;
     const auto found = readings.find(series_id);
     if (found == readings.end()) return points;

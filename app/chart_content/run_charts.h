@@ -19,12 +19,12 @@ namespace ullage {
 /// A chart of one run, and the reading that each of its points stands for.
 struct RunChart {
     ChartContent content;
-    std::map<QString, std::vector<QString>> readings; ///< series id to reading uuids, one a point
+    std::map<QString, std::vector<ReadingId>> readings; ///< by series id, one a point
 
     /// The reading behind a point; empty when there is none.
-    [[nodiscard]] QString readingAt(const QString& series_id, int index) const;
+    [[nodiscard]] ReadingId readingAt(const QString& series_id, int index) const;
     /// Points of a series that stand for one of the readings.
-    [[nodiscard]] std::vector<int> pointsOf(const QString& series_id, const std::vector<QString>& readings) const;
+    [[nodiscard]] std::vector<int> pointsOf(const QString& series_id, const std::vector<ReadingId>& readings) const;
 };
 
 /// Gauge-implied and delivered energy against hours since the first reading. The band of the delivered energy is its share of the

@@ -165,7 +165,7 @@ double top_of(const std::vector<MeasuredDrain>& drains, MeasuredPart part, doubl
 
 } // namespace
 
-std::vector<MeasuredDrain> measured_drains(const UnitFit& fit, const std::function<const EnergyAnalysis&(const std::string&)>& energy_of) {
+std::vector<MeasuredDrain> measured_drains(const UnitFit& fit, const std::function<const EnergyAnalysis&(const RunId&)>& energy_of) {
     std::vector<MeasuredDrain> drains;
     for (const DrainSummary& drain : fit.drains) {
         if (!drain.used) continue;

@@ -20,9 +20,8 @@ struct MeasuredDrain {
     Quantity duration_h;      ///< "duration_h"
 };
 
-/// The drains of a fit that are used, with what the analyses of their runs say. `energy_of` gives that by the run's uuid.
-[[nodiscard]] std::vector<MeasuredDrain> measured_drains(const UnitFit& fit,
-                                                         const std::function<const EnergyAnalysis&(const std::string&)>& energy_of);
+/// The drains of a fit that are used, with what the analyses of their runs say. `energy_of` gives that of a run.
+[[nodiscard]] std::vector<MeasuredDrain> measured_drains(const UnitFit& fit, const std::function<const EnergyAnalysis&(const RunId&)>& energy_of);
 
 /// Loads at which a unit's curves are drawn: evenly on a logarithmic axis from 10 W to the rated output (without one: twice the
 /// highest tested load, 200 W at least), with the ends of the tested loads among them. Ascending, W.

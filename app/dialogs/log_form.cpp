@@ -92,7 +92,7 @@ LogForm::LogForm(const RunRecord& record, const std::vector<Meter>& meters, QStr
     addChoices();
     meter_->addItem(tr("none named"));
     for (const Meter& meter : meters) {
-        meter_->addItem(text_of(meter.name), text_of(meter.uuid));
+        meter_->addItem(text_of(meter.name), raw_text(meter.uuid));
         if (record.meter && record.meter->uuid == meter.uuid) meter_->setCurrentIndex(meter_->count() - 1);
     }
     progress_->setObjectName(QStringLiteral("logProgress"));
@@ -332,9 +332,9 @@ void LogForm::read() {
     }
 }
 
-std::optional<std::string> LogForm::meterUuid() const {
+std::optional<MeterId> LogForm::meterUuid() const {
     const QString uuid = meter_->currentData().toString();
-    return uuid.isEmpty() ? std::nullopt : std::optional(utf8_of(uuid));
+    return uuid.isEmpty() ? std::nullopt : std::optional(id_of<MeterId>(uuid));
 }
 
 bool LogForm::follow() const { return follow_->isChecked(); }

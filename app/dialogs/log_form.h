@@ -27,7 +27,7 @@ public:
 
     [[nodiscard]] QString path() const { return path_; }
     [[nodiscard]] const TraceDetection& detection() const { return preview_.detection; }
-    [[nodiscard]] std::optional<std::string> meterUuid() const;
+    [[nodiscard]] std::optional<MeterId> meterUuid() const;
     [[nodiscard]] bool follow() const; ///< another program is still writing the log
     /// With a progress that shows itself here and returns false after Cancel. The form must outlive its use.
     [[nodiscard]] TraceReadOptions options();

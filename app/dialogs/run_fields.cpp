@@ -24,14 +24,14 @@ void choose_data(QComboBox& combo, const QVariant& value) {
     combo.setCurrentIndex(at < 0 ? 0 : at);
 }
 
-void fill_meter_choice(QComboBox& combo, const std::vector<Meter>& meters, const std::optional<std::string>& chosen) {
+void fill_meter_choice(QComboBox& combo, const std::vector<Meter>& meters, const std::optional<MeterId>& chosen) {
     combo.addItem(meters.empty() ? tr("none yet: gauge only") : tr("none"), QString());
     for (const auto& meter : meters) combo.addItem(text_of(meter.name), raw_text(meter.uuid));
-    choose_data(combo, raw_text(chosen.value_or(std::string())));
+    choose_data(combo, raw_text(chosen.value_or(MeterId())));
 }
 
-std::optional<std::string> chosen_meter(const QComboBox& combo) {
-    const auto meter = utf8_of(combo.currentData().toString());
+std::optional<MeterId> chosen_meter(const QComboBox& combo) {
+    const auto meter = id_of<MeterId>(combo.currentData().toString());
     return meter.empty() ? std::nullopt : std::optional(meter);
 }
 

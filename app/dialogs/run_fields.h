@@ -22,8 +22,8 @@ namespace ullage {
 void choose_data(QComboBox& combo, const QVariant& value);
 
 /// "none" and every meter, by uuid; chooses `chosen`, else "none".
-void fill_meter_choice(QComboBox& combo, const std::vector<Meter>& meters, const std::optional<std::string>& chosen);
-[[nodiscard]] std::optional<std::string> chosen_meter(const QComboBox& combo);
+void fill_meter_choice(QComboBox& combo, const std::vector<Meter>& meters, const std::optional<MeterId>& chosen);
+[[nodiscard]] std::optional<MeterId> chosen_meter(const QComboBox& combo);
 
 /// Every time zone that is named by region and place, and UTC; another can be typed. Shows `zone`.
 void fill_zone_choice(QComboBox& combo, const std::string& zone);

@@ -194,7 +194,7 @@ void StartForm::takeLast() {
     const Run& last = defaults_.last_of_unit.at(unit().uuid);
     kind_by_hand_ = true;
     applyPreset(last.kind);
-    choose_data(*meter_, raw_text(last.meter_uuid.value_or(std::string())));
+    choose_data(*meter_, raw_text(last.meter_uuid.value_or(MeterId())));
     load_->setText(raw_text(last.load));
     load_->setModified(true);
     if (last.started_full) choose_data(*full_, *last.started_full ? 1 : 0);

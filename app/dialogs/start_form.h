@@ -21,10 +21,10 @@ namespace ullage {
 
 /// What the form that starts a run begins with, and what it offers. Nothing of another unit is filled in.
 struct RunDefaults {
-    std::string unit_uuid;
-    std::map<std::string, Run> last_of_unit;     ///< the last run of each unit that has one: its kind, meter, load and state are offered as such
+    UnitId unit_uuid;
+    std::map<UnitId, Run> last_of_unit;          ///< the last run of each unit that has one: its kind, meter, load and state are offered as such
     std::string time_zone;                       ///< the machine's where it is empty or unknown
-    std::map<std::string, RunKind> kind_of_unit; ///< by unit; a drain where there is none
+    std::map<UnitId, RunKind> kind_of_unit;      ///< a drain where there is none
     std::map<RunKind, ReadingRule> rule_of_kind; ///< usual_rule() where there is none
 };
 

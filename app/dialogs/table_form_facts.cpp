@@ -103,7 +103,7 @@ std::optional<Meter> TableForm::meterOf(const MeterFields& fields) const {
         if (const auto limit = stated_in(*fields.limit, meter_limit_range, {}); limit) fresh.limit_percent = limit.value();
         return fresh.name.empty() ? std::nullopt : std::optional(std::move(fresh));
     }
-    const auto known = std::ranges::find(context_.meters, utf8_of(chosen), &Meter::uuid);
+    const auto known = std::ranges::find(context_.meters, id_of<MeterId>(chosen), &Meter::uuid);
     return known == context_.meters.end() ? std::nullopt : std::optional(*known);
 }
 

@@ -128,7 +128,7 @@ void UnitReportForm::read() {
     if (photo_list_)
         for (int row = 0; row < photo_list_->count(); ++row)
             if (const auto* item = photo_list_->item(row); item->checkState() == Qt::Checked)
-                photos_.push_back(utf8_of(item->data(Qt::UserRole).toString()));
+                photos_.push_back(id_of<PhotoId>(item->data(Qt::UserRole).toString()));
     publisher_ = {text(name_), text(title_), utf8_of(introduction_->toPlainText().trimmed()), text(licence_)};
 }
 

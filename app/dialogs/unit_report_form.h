@@ -19,7 +19,8 @@ namespace ullage {
 
 /// A photo that may go into a report.
 struct OfferedPhoto {
-    std::string uuid, caption;
+    PhotoId uuid;
+    std::string caption;
 };
 
 /// What goes into the report of a unit, who publishes it, and in which form.
@@ -32,7 +33,7 @@ public:
     // As submitted.
     [[nodiscard]] const UnitReportChoice& choice() const { return choice_; }
     [[nodiscard]] const Publisher& publisher() const { return publisher_; }
-    [[nodiscard]] const std::vector<std::string>& photos() const { return photos_; } ///< uuids of those chosen, in the order offered
+    [[nodiscard]] const std::vector<PhotoId>& photos() const { return photos_; } ///< those chosen, in the order offered
 
 protected:
     void read() override;
@@ -44,7 +45,7 @@ private:
 
     UnitReportChoice choice_;
     Publisher publisher_;
-    std::vector<std::string> photos_;
+    std::vector<PhotoId> photos_;
     QComboBox* length_;
     std::vector<std::pair<UnitReportPart, QCheckBox*>> parts_;
     QListWidget* photo_list_ = nullptr; ///< null without photos

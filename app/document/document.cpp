@@ -132,7 +132,7 @@ const std::vector<Unit>& Document::units() const { return state_->units; }
 
 const std::vector<Meter>& Document::meters() const { return state_->meters; }
 
-std::vector<const RunRecord*> Document::runs(const std::string& unit_uuid) const {
+std::vector<const RunRecord*> Document::runs(const UnitId& unit_uuid) const {
     std::size_t first = 0, count = state_->records.size();
     if (!unit_uuid.empty()) {
         const auto known = state_->records_of.find(unit_uuid);
@@ -146,32 +146,32 @@ std::vector<const RunRecord*> Document::runs(const std::string& unit_uuid) const
 
 const std::vector<std::shared_ptr<const RunRecord>>& Document::sharedRuns() const { return state_->records; }
 
-const RunRecord* Document::run(const std::string& run_uuid) const {
+const RunRecord* Document::run(const RunId& run_uuid) const {
     const auto at = state_->record_at.find(run_uuid);
     return at == state_->record_at.end() ? nullptr : state_->records[at->second].get();
 }
 
-std::shared_ptr<const RunRecord> Document::sharedRun(const std::string& run_uuid) const {
+std::shared_ptr<const RunRecord> Document::sharedRun(const RunId& run_uuid) const {
     const auto at = state_->record_at.find(run_uuid);
     return at == state_->record_at.end() ? nullptr : state_->records[at->second];
 }
 
-const Unit* Document::unit(const std::string& uuid) const {
+const Unit* Document::unit(const UnitId& uuid) const {
     const auto found = std::find_if(state_->units.begin(), state_->units.end(), [&uuid](const Unit& candidate) { return candidate.uuid == uuid; });
     return found == state_->units.end() ? nullptr : &*found;
 }
 
-const Meter* Document::meter(const std::string& uuid) const {
+const Meter* Document::meter(const MeterId& uuid) const {
     const auto found = std::find_if(state_->meters.begin(), state_->meters.end(), [&uuid](const Meter& candidate) { return candidate.uuid == uuid; });
     return found == state_->meters.end() ? nullptr : &*found;
 }
 
-Result<std::vector<ReadingVersion>> Document::history(const std::string& reading_uuid) const {
+Result<std::vector<ReadingVersion>> Document::history(const ReadingId& reading_uuid) const {
     if (!state_->book) return State::nothingOpen();
     return state_->book->history(reading_uuid);
 }
 
-Result<void> Document::keepDraft(const std::string& run_uuid, const QString& draft) {
+Result<void> Document::keepDraft(const RunId& run_uuid, const QString& draft) {
     if (state_->lent) {
         state_->late_drafts[run_uuid] = draft;
         return {};
@@ -180,7 +180,7 @@ Result<void> Document::keepDraft(const std::string& run_uuid, const QString& dra
     return state_->book->keep_draft(run_uuid, utf8_of(draft));
 }
 
-QString Document::draft(const std::string& run_uuid) const {
+QString Document::draft(const RunId& run_uuid) const {
     if (const auto late = state_->late_drafts.find(run_uuid); late != state_->late_drafts.end()) return late->second;
     if (!state_->book) return {};
     const auto kept = state_->book->draft(run_uuid);

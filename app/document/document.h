@@ -64,15 +64,15 @@ public:
     [[nodiscard]] const std::vector<Unit>& units() const;
     [[nodiscard]] const std::vector<Meter>& meters() const;
     [[nodiscard]] const std::vector<PvSheet>& pvSheets() const;
-    [[nodiscard]] const PvSheet* pvSheet(const std::string& uuid) const;
+    [[nodiscard]] const PvSheet* pvSheet(const PvSheetId& uuid) const;
     /// Runs of a unit (all units when empty), in order of unit name and time, each with its readings.
-    [[nodiscard]] std::vector<const RunRecord*> runs(const std::string& unit_uuid = {}) const;
+    [[nodiscard]] std::vector<const RunRecord*> runs(const UnitId& unit_uuid = {}) const;
     /// All of them, to be kept: what another thread works on stays as it is when the logbook changes; an unchanged run is the same object.
     [[nodiscard]] const std::vector<std::shared_ptr<const RunRecord>>& sharedRuns() const;
-    [[nodiscard]] const RunRecord* run(const std::string& run_uuid) const; ///< null when there is none
-    [[nodiscard]] std::shared_ptr<const RunRecord> sharedRun(const std::string& run_uuid) const;
-    [[nodiscard]] const Unit* unit(const std::string& uuid) const;
-    [[nodiscard]] const Meter* meter(const std::string& uuid) const;
+    [[nodiscard]] const RunRecord* run(const RunId& run_uuid) const; ///< null when there is none
+    [[nodiscard]] std::shared_ptr<const RunRecord> sharedRun(const RunId& run_uuid) const;
+    [[nodiscard]] const Unit* unit(const UnitId& uuid) const;
+    [[nodiscard]] const Meter* meter(const MeterId& uuid) const;
     [[nodiscard]] const std::vector<LoadList>& loadLists() const; ///< in order of name
     /// The figures that the logbook states of the method, by key (measure/method_settings.h).
     [[nodiscard]] const std::map<std::string, double>& method() const;
@@ -86,43 +86,43 @@ public:
     [[nodiscard]] std::map<std::string, std::string> columnSets() const;
     /// Keeps a set in place of one of that name, or leaves it out where `keys` is empty. What is looked at, not what was tested: no undo.
     Result<void> setColumnSet(const std::string& name, const std::string& keys);
-    [[nodiscard]] const LoadList* loadList(const std::string& uuid) const;
+    [[nodiscard]] const LoadList* loadList(const LoadListId& uuid) const;
     /// What all runs say, for whoever asks more than the window's thread may wait for; any thread, as long as the document lives.
     [[nodiscard]] const Casebook& casebook() const;
     /// Analysis of a run, a projection through an earlier run's gauge curve where there is one; computed once after each
     /// change. Precondition: run(run_uuid) is not null.
-    [[nodiscard]] const RunAnalysis& analysis(const std::string& run_uuid) const;
+    [[nodiscard]] const RunAnalysis& analysis(const RunId& run_uuid) const;
     /// What all runs of a unit say together, computed once after each change of anything. Valid until the next change; a unit
     /// without runs, or an unknown one, has a fit without drains.
-    [[nodiscard]] const UnitFit& unitFit(const std::string& unit_uuid) const;
+    [[nodiscard]] const UnitFit& unitFit(const UnitId& unit_uuid) const;
     /// Forecast of a run as of `now_ms` from its analysis and its unit's fit, kept until the next change or another minute. Precondition: as
     /// analysis(). Valid until the next call for the run.
-    [[nodiscard]] const RunForecast& forecast(const std::string& run_uuid, UtcMs now_ms) const;
+    [[nodiscard]] const RunForecast& forecast(const RunId& run_uuid, UtcMs now_ms) const;
     /// A running or stopped drain told twice (Casebook::accounts).
-    [[nodiscard]] const TwoAccounts& accounts(const std::string& run_uuid) const;
+    [[nodiscard]] const TwoAccounts& accounts(const RunId& run_uuid) const;
     /// How many readings unitFit() of these units, and with `with_runs` analysis() of their runs, would have to go through.
-    [[nodiscard]] std::size_t readingsToAnalyse(const std::vector<std::string>& unit_uuids, bool with_runs) const;
+    [[nodiscard]] std::size_t readingsToAnalyse(const std::vector<UnitId>& unit_uuids, bool with_runs) const;
     static constexpr std::size_t most_analysed_at_once = 2000; ///< readings for which the window may wait
     /// Computes these by `beside`, so that they are there when they are asked for. `goes_on` is asked before each unit, with how many are done. What
     /// changed meanwhile is computed when it is asked for.
-    void analyseBeside(const std::vector<std::string>& unit_uuids, bool with_runs, const DoBeside& beside,
+    void analyseBeside(const std::vector<UnitId>& unit_uuids, bool with_runs, const DoBeside& beside,
                        const std::function<bool(std::size_t)>& goes_on);
-    Result<std::vector<ReadingVersion>> history(const std::string& reading_uuid) const;
+    Result<std::vector<ReadingVersion>> history(const ReadingId& reading_uuid) const;
 
     // Undoable commands.
     Result<Unit> addUnit(Unit unit);
     Result<void> updateUnit(const Unit& unit);
-    Result<void> withdrawUnit(const std::string& uuid);
+    Result<void> withdrawUnit(const UnitId& uuid);
     Result<Meter> addMeter(Meter meter);
     Result<void> updateMeter(const Meter& meter, const std::string& reason = {});
-    Result<std::vector<MeterVersion>> meterHistory(const std::string& uuid) const; ///< see Logbook::meter_history()
-    Result<void> withdrawMeter(const std::string& uuid);
+    Result<std::vector<MeterVersion>> meterHistory(const MeterId& uuid) const; ///< see Logbook::meter_history()
+    Result<void> withdrawMeter(const MeterId& uuid);
     Result<PvSheet> addPvSheet(PvSheet sheet);
     Result<void> updatePvSheet(const PvSheet& sheet);
-    Result<void> withdrawPvSheet(const std::string& uuid);
+    Result<void> withdrawPvSheet(const PvSheetId& uuid);
     Result<LoadList> addLoadList(LoadList list);
     Result<void> updateLoadList(const LoadList& list); ///< also its appliances
-    Result<void> withdrawLoadList(const std::string& uuid);
+    Result<void> withdrawLoadList(const LoadListId& uuid);
     Result<Run> addRun(Run run);
     /// Starts a run as one step: adds it, notes its first reading if there is one, and corrects the step of the unit's gauge (percentage
     /// points) where it is given. When a part is refused none of it stays in sight. Undoing withdraws the run and restores the step.
@@ -130,16 +130,15 @@ public:
     Result<void> updateRun(const Run& run);
     /// Ends a run as one step: notes what was read at its end, if anything was, with these waiting photos, and states how it ended. When a part is
     /// refused none of it stays in sight. Undoing withdraws the reading and lets the run go on.
-    Result<void> endRun(const Run& run, const std::optional<ReadingValues>& last, const std::vector<std::string>& photo_uuids = {});
-    Result<void> withdrawRun(const std::string& uuid);
+    Result<void> endRun(const Run& run, const std::optional<ReadingValues>& last, const std::vector<PhotoId>& photo_uuids = {});
+    Result<void> withdrawRun(const RunId& uuid);
     /// Records a reading and ties these waiting photos of the run to it; undone, the reading is withdrawn and keeps them.
-    Result<Reading> record(const std::string& run_uuid, const ReadingValues& values, const std::vector<std::string>& photo_uuids = {});
+    Result<Reading> record(const RunId& run_uuid, const ReadingValues& values, const std::vector<PhotoId>& photo_uuids = {});
     /// Records several, in this order, as one step; the photos are tied to the last. When one is refused none stays in sight. Precondition: one at
     /// least.
-    Result<Reading> recordTogether(const std::string& run_uuid, const std::vector<ReadingValues>& values,
-                                   const std::vector<std::string>& photo_uuids = {});
-    Result<Reading> amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason);
-    Result<void> withdrawReading(const std::string& reading_uuid, const QString& reason);
+    Result<Reading> recordTogether(const RunId& run_uuid, const std::vector<ReadingValues>& values, const std::vector<PhotoId>& photo_uuids = {});
+    Result<Reading> amend(const ReadingId& reading_uuid, const ReadingValues& values, const QString& reason);
+    Result<void> withdrawReading(const ReadingId& reading_uuid, const QString& reason);
     /// Imports a run sheet's record; undoing withdraws the run.
     Result<RunRecord> import(const RunRecord& record);
     /// As import() for many, each with an undo step of its own. The work is given to `beside`, which may do it in another thread and returns when it
@@ -159,48 +158,48 @@ public:
     // Photos. Nothing of them is held here: lists and bytes are read from the file each time.
     /// Keeps a photo with a reading of the run, or waiting for the next one when `reading_uuid` is empty; the time that its
     /// camera wrote is read from it (see formats/entry/photo_time.h). Undoing withdraws it. Errors: as Logbook::add_photo.
-    Result<Photo> addPhoto(const std::string& run_uuid, const std::string& reading_uuid, NewPhoto photo);
-    Result<void> withdrawPhoto(const std::string& photo_uuid);
+    Result<Photo> addPhoto(const RunId& run_uuid, const ReadingId& reading_uuid, NewPhoto photo);
+    Result<void> withdrawPhoto(const PhotoId& photo_uuid);
     /// The photos of a run that are not withdrawn, in order of adding. Errors: as Logbook::photos.
-    Result<std::vector<Photo>> photos(const std::string& run_uuid) const;
-    Result<std::string> photoBytes(const std::string& photo_uuid) const;
+    Result<std::vector<Photo>> photos(const RunId& run_uuid) const;
+    Result<std::string> photoBytes(const PhotoId& photo_uuid) const;
 
     // Logs of meters. Their samples are read from the file each time.
     /// Imports a log into a run, see import_trace(); undoing withdraws it. options.progress may let events through, as long as no other command
     /// to the document comes of them.
-    Result<ImportedTrace> importTrace(const std::string& run_uuid, const std::optional<std::string>& meter_uuid, const QString& path,
+    Result<ImportedTrace> importTrace(const RunId& run_uuid, const std::optional<MeterId>& meter_uuid, const QString& path,
                                       const TraceDetection& detection, const TraceReadOptions& options);
     /// Work that lets events through, such as an import, is under way: nobody may change the logbook of his own accord, as who follows logs does.
     [[nodiscard]] bool isImporting() const;
     void setHeld(bool held);
     Result<void> withdrawTrace(const Trace& trace);
     /// The log of the run that this file continues, or is: see trace_continued_by().
-    Result<std::optional<Trace>> traceContinuedBy(const std::string& run_uuid, const QString& path) const;
+    Result<std::optional<Trace>> traceContinuedBy(const RunId& run_uuid, const QString& path) const;
     /// What a followed log has gained goes into its run, see LogFollow; it cannot be undone apart from its log. Nothing is announced: that is for
     /// announceGrowth(), which may wait for more.
     Result<LogFollow> beginFollow(const Trace& trace, const QString& path, bool maybe_anew) const;
     Result<FollowLook> lookAtLog(LogFollow& follow);
-    void announceGrowth(const std::string& run_uuid);
+    void announceGrowth(const RunId& run_uuid);
     // Meters that are read live.
     /// How meters are read, by uuid: source_from() understands each. None while the logbook is lent out.
-    [[nodiscard]] std::map<std::string, std::string> meterSources() const;
+    [[nodiscard]] std::map<MeterId, std::string> meterSources() const;
     /// Keeps it with the meter in place of the one before; empty: it is not read. A setting, so there is no undo.
-    Result<void> setMeterSource(const std::string& meter_uuid, const std::string& source);
+    Result<void> setMeterSource(const MeterId& meter_uuid, const std::string& source);
     /// See LiveTrace. What is written cannot be undone apart from its log, and is announced by announceGrowth().
-    Result<LiveTrace> beginLive(const std::string& run_uuid, const LiveSource& source) const;
+    Result<LiveTrace> beginLive(const RunId& run_uuid, const LiveSource& source) const;
     Result<void> writeLive(LiveTrace& live, std::span<const TraceSample> samples, long left_out);
     /// What the samples of a run propose, see proposed_events(); reads all of them.
-    Result<std::vector<LiveEvent>> proposedEvents(const std::string& run_uuid) const;
+    Result<std::vector<LiveEvent>> proposedEvents(const RunId& run_uuid) const;
     /// The logs of a run (of all when empty) that are not withdrawn, in order of their first sample. Errors: as Logbook::traces.
-    Result<std::vector<Trace>> traces(const std::string& run_uuid) const;
-    Result<void> readSamples(const std::string& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const;
+    Result<std::vector<Trace>> traces(const RunId& run_uuid) const;
+    Result<void> readSamples(const TraceId& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const;
     /// What the logs of a run say of its load, see load_of_run(); two passes over all samples.
-    Result<std::optional<LoadStatistics>> load(const std::string& run_uuid) const;
+    Result<std::optional<LoadStatistics>> load(const RunId& run_uuid) const;
     Result<std::map<std::string, std::string>> traceAnswers() const; ///< as Logbook::trace_answers, for preview_trace()
 
     // Half-typed entries, not undoable.
-    Result<void> keepDraft(const std::string& run_uuid, const QString& draft);
-    [[nodiscard]] QString draft(const std::string& run_uuid) const;
+    Result<void> keepDraft(const RunId& run_uuid, const QString& draft);
+    [[nodiscard]] QString draft(const RunId& run_uuid) const;
 
 signals:
     void opened();
@@ -211,8 +210,8 @@ signals:
     void pvSheetsChanged();
     void loadListsChanged();
     void runsChanged();                           ///< runs were added, withdrawn, renamed or ended
-    void readingsChanged(const QString& runUuid); ///< readings of one run changed: redraw it
-    void photosChanged(const QString& runUuid);   ///< a photo of the run was added, tied to a reading, withdrawn or restored
+    void readingsChanged(const RunId& runUuid);   ///< readings of one run changed: redraw it
+    void photosChanged(const RunId& runUuid);     ///< a photo of the run was added, tied to a reading, withdrawn or restored
     void stepDone(const QString& words);          ///< a command has just been done and can be undone: "Recorded 88 %, 2033 Wh"
     void saved(qint64 timeMs);                    ///< something has just reached the disk
     void error(const QString& sentence);          ///< an undo or redo could not be done, or what is recorded cannot reach the file itself

@@ -8,23 +8,23 @@ namespace ullage {
 const Casebook& Document::casebook() const { return state_->casebook; }
 
 // What is given by reference stands in the casebook until the runs that it rests on change.
-const RunAnalysis& Document::analysis(const std::string& run_uuid) const { return *state_->casebook.analysis(run_uuid); }
+const RunAnalysis& Document::analysis(const RunId& run_uuid) const { return *state_->casebook.analysis(run_uuid); }
 
-const UnitFit& Document::unitFit(const std::string& unit_uuid) const {
+const UnitFit& Document::unitFit(const UnitId& unit_uuid) const {
     static const UnitFit without_runs = fit_unit(std::vector<RunRecord>());
     const auto fit = state_->casebook.fit(unit_uuid);
     return fit ? *fit : without_runs;
 }
 
-const TwoAccounts& Document::accounts(const std::string& run_uuid) const { return *state_->casebook.accounts(run_uuid); }
+const TwoAccounts& Document::accounts(const RunId& run_uuid) const { return *state_->casebook.accounts(run_uuid); }
 
-const RunForecast& Document::forecast(const std::string& run_uuid, UtcMs now_ms) const { return *state_->casebook.forecast(run_uuid, now_ms); }
+const RunForecast& Document::forecast(const RunId& run_uuid, UtcMs now_ms) const { return *state_->casebook.forecast(run_uuid, now_ms); }
 
-std::size_t Document::readingsToAnalyse(const std::vector<std::string>& unit_uuids, bool with_runs) const {
+std::size_t Document::readingsToAnalyse(const std::vector<UnitId>& unit_uuids, bool with_runs) const {
     return state_->casebook.readings_to_analyse(unit_uuids, with_runs);
 }
 
-void Document::analyseBeside(const std::vector<std::string>& unit_uuids, bool with_runs, const DoBeside& beside,
+void Document::analyseBeside(const std::vector<UnitId>& unit_uuids, bool with_runs, const DoBeside& beside,
                              const std::function<bool(std::size_t)>& goes_on) {
     const Casebook& casebook = state_->casebook;
     beside([&] {

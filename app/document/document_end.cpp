@@ -7,16 +7,16 @@
 
 namespace ullage {
 
-Result<void> Document::endRun(const Run& run, const std::optional<ReadingValues>& last, const std::vector<std::string>& photo_uuids) {
+Result<void> Document::endRun(const Run& run, const std::optional<ReadingValues>& last, const std::vector<PhotoId>& photo_uuids) {
     if (!last) return updateRun(run);
     if (!state_->book) return State::nothingOpen();
     const auto* current = this->run(run.uuid);
     if (!current) return State::noSuch("run");
     const Run before = current->run;
-    const std::string unit_uuid = current->unit.uuid;
+    const UnitId unit_uuid = current->unit.uuid;
     const auto noted = state_->book->record(run.uuid, *last, photo_uuids);
     if (!noted) return noted.error();
-    const std::string reading_uuid = noted.value().uuid;
+    const ReadingId reading_uuid = noted.value().uuid;
     Change change;
     change.runs = true;
     change.units_of_runs = {unit_uuid};

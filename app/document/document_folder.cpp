@@ -5,7 +5,9 @@
 #include "style/words.h"
 
 #include <algorithm>
+#include <functional>
 #include <utility>
+#include <vector>
 
 namespace ullage {
 
@@ -13,23 +15,23 @@ namespace {
 
 /// Withdraws, or restores, all that a folder brought; a unit or meter that came alone goes last and comes back first.
 Result<void> set_withdrawn(Logbook& book, const FolderTally& tally, bool withdrawn) {
-    using Setter = Result<void> (Logbook::*)(const std::string&, bool);
-    struct Brought {
-        const std::vector<std::string>* uuids;
-        Setter set;
+    using Step = std::function<Result<void>()>;
+    const auto each = [&book, withdrawn](const auto& uuids, auto set) -> Step {
+        return [&book, withdrawn, &uuids, set]() -> Result<void> {
+            for (const auto& uuid : uuids)
+                if (auto done = (book.*set)(uuid, withdrawn); !done) return done;
+            return {};
+        };
     };
-    std::vector<Brought> all{{&tally.run_uuids, &Logbook::set_run_withdrawn},
-                             {&tally.load_list_uuids, &Logbook::set_load_list_withdrawn},
-                             {&tally.pv_sheet_uuids, &Logbook::set_pv_sheet_withdrawn},
-                             {&tally.unit_uuids, &Logbook::set_unit_withdrawn},
-                             {&tally.meter_uuids, &Logbook::set_meter_withdrawn}};
+    std::vector<Step> all{each(tally.run_uuids, &Logbook::set_run_withdrawn), each(tally.load_list_uuids, &Logbook::set_load_list_withdrawn),
+                          each(tally.pv_sheet_uuids, &Logbook::set_pv_sheet_withdrawn), each(tally.unit_uuids, &Logbook::set_unit_withdrawn),
+                          each(tally.meter_uuids, &Logbook::set_meter_withdrawn)};
     if (!withdrawn) std::reverse(all.begin(), all.end());
     return book.all_or_none([&]() -> Result<void> {
         for (const auto& [key, value] : tally.settings)
             if (auto done = withdrawn ? book.clear_method_setting(key) : book.set_method_setting(key, value); !done) return done;
-        for (const Brought& brought : all)
-            for (const std::string& uuid : *brought.uuids)
-                if (auto done = (book.*brought.set)(uuid, withdrawn); !done) return done;
+        for (const Step& step : all)
+            if (auto done = step(); !done) return done;
         return {};
     });
 }

@@ -7,13 +7,13 @@
 
 namespace ullage {
 
-std::map<std::string, std::string> Document::meterSources() const {
+std::map<MeterId, std::string> Document::meterSources() const {
     if (!state_->book || state_->importing) return {};
     auto sources = state_->book->meter_sources();
-    return sources ? std::move(sources).value() : std::map<std::string, std::string>();
+    return sources ? std::move(sources).value() : std::map<MeterId, std::string>();
 }
 
-Result<void> Document::setMeterSource(const std::string& meter_uuid, const std::string& source) {
+Result<void> Document::setMeterSource(const MeterId& meter_uuid, const std::string& source) {
     if (!state_->book) return State::nothingOpen();
     if (const auto kept = state_->book->set_meter_source(meter_uuid, source); !kept) return kept;
     Change change;
@@ -22,7 +22,7 @@ Result<void> Document::setMeterSource(const std::string& meter_uuid, const std::
     return {};
 }
 
-Result<LiveTrace> Document::beginLive(const std::string& run_uuid, const LiveSource& source) const {
+Result<LiveTrace> Document::beginLive(const RunId& run_uuid, const LiveSource& source) const {
     if (!state_->book) return State::nothingOpen();
     const auto* record = run(run_uuid);
     if (!record) return State::noSuch("run");
@@ -35,7 +35,7 @@ Result<void> Document::writeLive(LiveTrace& live, std::span<const TraceSample> s
     return live.write(*state_->book, samples, left_out);
 }
 
-Result<std::vector<LiveEvent>> Document::proposedEvents(const std::string& run_uuid) const {
+Result<std::vector<LiveEvent>> Document::proposedEvents(const RunId& run_uuid) const {
     if (!state_->book) return State::nothingOpen();
     const auto* record = run(run_uuid);
     if (!record) return State::noSuch("run");

@@ -11,7 +11,7 @@ namespace ullage {
 
 namespace {
 
-StoreCommand::Step list_withdrawn(const std::string& uuid, bool withdrawn) {
+StoreCommand::Step list_withdrawn(const LoadListId& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) { return book.set_load_list_withdrawn(uuid, withdrawn); };
 }
 
@@ -27,7 +27,7 @@ QString list_words(const char* verb, const std::string& name) { return QStringLi
 
 const std::vector<LoadList>& Document::loadLists() const { return state_->load_lists; }
 
-const LoadList* Document::loadList(const std::string& uuid) const {
+const LoadList* Document::loadList(const LoadListId& uuid) const {
     const auto found = std::ranges::find(state_->load_lists, uuid, &LoadList::uuid);
     return found == state_->load_lists.end() ? nullptr : &*found;
 }
@@ -54,7 +54,7 @@ Result<void> Document::updateLoadList(const LoadList& list) {
     return {};
 }
 
-Result<void> Document::withdrawLoadList(const std::string& uuid) {
+Result<void> Document::withdrawLoadList(const LoadListId& uuid) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = loadList(uuid);
     if (!current) return State::noSuch("load list");

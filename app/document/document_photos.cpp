@@ -11,14 +11,14 @@ namespace ullage {
 
 namespace {
 
-StoreCommand::Step photo_withdrawn(const std::string& uuid, bool withdrawn) {
+StoreCommand::Step photo_withdrawn(const PhotoId& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) -> Result<void> {
         if (const auto done = book.set_photo_withdrawn(uuid, withdrawn); !done) return done.error();
         return {};
     };
 }
 
-Change photos_of(const std::string& run_uuid) {
+Change photos_of(const RunId& run_uuid) {
     Change change;
     change.photos.push_back(run_uuid);
     return change;
@@ -26,7 +26,7 @@ Change photos_of(const std::string& run_uuid) {
 
 } // namespace
 
-Result<Photo> Document::addPhoto(const std::string& run_uuid, const std::string& reading_uuid, NewPhoto photo) {
+Result<Photo> Document::addPhoto(const RunId& run_uuid, const ReadingId& reading_uuid, NewPhoto photo) {
     if (!state_->book) return State::nothingOpen();
     const auto* record = run(run_uuid);
     if (!record) return State::noSuch("run");
@@ -38,7 +38,7 @@ Result<Photo> Document::addPhoto(const std::string& run_uuid, const std::string&
     return added;
 }
 
-Result<void> Document::withdrawPhoto(const std::string& photo_uuid) {
+Result<void> Document::withdrawPhoto(const PhotoId& photo_uuid) {
     if (!state_->book) return State::nothingOpen();
     const auto done = state_->book->set_photo_withdrawn(photo_uuid, true);
     if (!done) return done.error();
@@ -47,14 +47,14 @@ Result<void> Document::withdrawPhoto(const std::string& photo_uuid) {
     return {};
 }
 
-Result<std::vector<Photo>> Document::photos(const std::string& run_uuid) const {
+Result<std::vector<Photo>> Document::photos(const RunId& run_uuid) const {
     if (!state_->book) return State::nothingOpen();
     auto found = state_->book->photos(run_uuid);
     if (found) std::erase_if(found.value(), [](const Photo& photo) { return photo.withdrawn; });
     return found;
 }
 
-Result<std::string> Document::photoBytes(const std::string& photo_uuid) const {
+Result<std::string> Document::photoBytes(const PhotoId& photo_uuid) const {
     if (!state_->book) return State::nothingOpen();
     return state_->book->photo_bytes(photo_uuid);
 }

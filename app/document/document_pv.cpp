@@ -11,7 +11,7 @@ namespace ullage {
 
 namespace {
 
-StoreCommand::Step sheet_withdrawn(const std::string& uuid, bool withdrawn) {
+StoreCommand::Step sheet_withdrawn(const PvSheetId& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) { return book.set_pv_sheet_withdrawn(uuid, withdrawn); };
 }
 
@@ -27,7 +27,7 @@ Change of_sheets() {
 
 const std::vector<PvSheet>& Document::pvSheets() const { return state_->pv_sheets; }
 
-const PvSheet* Document::pvSheet(const std::string& uuid) const {
+const PvSheet* Document::pvSheet(const PvSheetId& uuid) const {
     const auto found = std::ranges::find(state_->pv_sheets, uuid, &PvSheet::uuid);
     return found == state_->pv_sheets.end() ? nullptr : &*found;
 }
@@ -54,7 +54,7 @@ Result<void> Document::updatePvSheet(const PvSheet& sheet) {
     return {};
 }
 
-Result<void> Document::withdrawPvSheet(const std::string& uuid) {
+Result<void> Document::withdrawPvSheet(const PvSheetId& uuid) {
     if (!state_->book) return State::nothingOpen();
     const PvSheet* current = pvSheet(uuid);
     if (!current) return State::noSuch("PV sheet");

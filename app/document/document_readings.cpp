@@ -11,14 +11,14 @@ namespace ullage {
 
 namespace {
 
-StoreCommand::Step reading_withdrawn(const std::string& uuid, bool withdrawn, const std::string& reason) {
+StoreCommand::Step reading_withdrawn(const ReadingId& uuid, bool withdrawn, const std::string& reason) {
     return [uuid, withdrawn, reason](Logbook& book) -> Result<void> {
         if (const auto done = book.set_withdrawn(uuid, withdrawn, reason); !done) return done.error();
         return {};
     };
 }
 
-StoreCommand::Step amended(const std::string& uuid, const ReadingValues& values, const std::string& reason) {
+StoreCommand::Step amended(const ReadingId& uuid, const ReadingValues& values, const std::string& reason) {
     return [uuid, values, reason](Logbook& book) -> Result<void> {
         if (const auto done = book.amend(uuid, values, reason); !done) return done.error();
         return {};
@@ -26,7 +26,7 @@ StoreCommand::Step amended(const std::string& uuid, const ReadingValues& values,
 }
 
 /// "reading of 14:36", or "mark of 14:36" for a note that is nothing but a mark.
-QString reading_words(const Document& document, const std::string& run_uuid, const ReadingValues& values) {
+QString reading_words(const Document& document, const RunId& run_uuid, const ReadingValues& values) {
     const auto* record = document.run(run_uuid);
     const auto clock = clock_text(values.time_ms, record ? record->run.time_zone : std::string("UTC"));
     const bool only_mark =
@@ -35,7 +35,7 @@ QString reading_words(const Document& document, const std::string& run_uuid, con
 }
 
 /// "88 %, 2033 Wh", with the marks and remarks of a note that has neither.
-QString values_words(const Document& document, const std::string& run_uuid, const ReadingValues& values) {
+QString values_words(const Document& document, const RunId& run_uuid, const ReadingValues& values) {
     QStringList parts;
     if (values.gauge_percent) parts << text_of(exact_text(*values.gauge_percent)) + QStringLiteral(" %");
     if (values.register_wh) parts << text_of(exact_text(*values.register_wh)) + QStringLiteral(" Wh");
@@ -44,7 +44,7 @@ QString values_words(const Document& document, const std::string& run_uuid, cons
     return parts.isEmpty() ? reading_words(document, run_uuid, values) : parts.join(QStringLiteral(", "));
 }
 
-Change of_reading(const std::string& reading_uuid, const std::string& run_uuid) {
+Change of_reading(const ReadingId& reading_uuid, const RunId& run_uuid) {
     Change change;
     change.readings.push_back(run_uuid);
     change.reading = reading_uuid;
@@ -53,7 +53,7 @@ Change of_reading(const std::string& reading_uuid, const std::string& run_uuid) 
 
 } // namespace
 
-Result<Reading> Document::record(const std::string& run_uuid, const ReadingValues& values, const std::vector<std::string>& photo_uuids) {
+Result<Reading> Document::record(const RunId& run_uuid, const ReadingValues& values, const std::vector<PhotoId>& photo_uuids) {
     if (!state_->book) return State::nothingOpen();
     auto noted = state_->book->record(run_uuid, values, photo_uuids);
     if (!noted) return noted;
@@ -65,14 +65,13 @@ Result<Reading> Document::record(const std::string& run_uuid, const ReadingValue
     return noted;
 }
 
-Result<Reading> Document::recordTogether(const std::string& run_uuid, const std::vector<ReadingValues>& values,
-                                         const std::vector<std::string>& photo_uuids) {
+Result<Reading> Document::recordTogether(const RunId& run_uuid, const std::vector<ReadingValues>& values, const std::vector<PhotoId>& photo_uuids) {
     if (values.size() == 1) return record(run_uuid, values.front(), photo_uuids);
     if (!state_->book) return State::nothingOpen();
-    std::vector<std::string> uuids;
-    const auto put = [](const std::vector<std::string>& readings, bool withdrawn, const std::string& reason) -> StoreCommand::Step {
+    std::vector<ReadingId> uuids;
+    const auto put = [](const std::vector<ReadingId>& readings, bool withdrawn, const std::string& reason) -> StoreCommand::Step {
         return [readings, withdrawn, reason](Logbook& book) -> Result<void> {
-            for (const std::string& uuid : readings)
+            for (const ReadingId& uuid : readings)
                 if (const auto done = book.set_withdrawn(uuid, withdrawn, reason); !done) return done.error();
             return {};
         };
@@ -82,7 +81,7 @@ Result<Reading> Document::recordTogether(const std::string& run_uuid, const std:
     if (!photo_uuids.empty()) change.photos.push_back(run_uuid);
     std::optional<Reading> last;
     for (std::size_t i = 0; i < values.size(); ++i) {
-        auto noted = state_->book->record(run_uuid, values[i], i + 1 == values.size() ? photo_uuids : std::vector<std::string>());
+        auto noted = state_->book->record(run_uuid, values[i], i + 1 == values.size() ? photo_uuids : std::vector<PhotoId>());
         if (!noted) {
             // Nothing is deleted in a logbook: what was noted before is taken out of sight again.
             if (!uuids.empty() && put(uuids, true, "not all of it could be recorded")(*state_->book)) state_->applied(change);
@@ -96,7 +95,7 @@ Result<Reading> Document::recordTogether(const std::string& run_uuid, const std:
     return *last;
 }
 
-Result<Reading> Document::amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason) {
+Result<Reading> Document::amend(const ReadingId& reading_uuid, const ReadingValues& values, const QString& reason) {
     if (!state_->book) return State::nothingOpen();
     const auto current = state_->placeOfReading(reading_uuid);
     if (!current.record) return State::noSuch("reading");
@@ -111,7 +110,7 @@ Result<Reading> Document::amend(const std::string& reading_uuid, const ReadingVa
     return changed;
 }
 
-Result<void> Document::withdrawReading(const std::string& reading_uuid, const QString& reason) {
+Result<void> Document::withdrawReading(const ReadingId& reading_uuid, const QString& reason) {
     if (!state_->book) return State::nothingOpen();
     const auto current = state_->placeOfReading(reading_uuid);
     if (!current.record) return State::noSuch("reading");

@@ -11,7 +11,7 @@ namespace ullage {
 
 namespace {
 
-StoreCommand::Step run_withdrawn(const std::string& uuid, bool withdrawn) {
+StoreCommand::Step run_withdrawn(const RunId& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) { return book.set_run_withdrawn(uuid, withdrawn); };
 }
 
@@ -28,8 +28,8 @@ QString edit_words(const Run& before, const Run& after) {
     return after.end == RunEnd::still_running ? QStringLiteral("reopen run") : QStringLiteral("end run");
 }
 
-Result<void> read_after_import(const Logbook& book, const std::vector<std::string>& unit_uuids, LogbookContent& content,
-                               std::map<std::string, SharedRuns>& runs) {
+Result<void> read_after_import(const Logbook& book, const std::vector<UnitId>& unit_uuids, LogbookContent& content,
+                               std::map<UnitId, SharedRuns>& runs) {
     auto units = book.units();
     if (!units) return units.error();
     content.units = std::move(units).value();
@@ -72,12 +72,12 @@ Result<void> Document::updateRun(const Run& run) {
     return {};
 }
 
-Result<void> Document::withdrawRun(const std::string& uuid) {
+Result<void> Document::withdrawRun(const RunId& uuid) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = run(uuid);
     if (!current) return State::noSuch("run");
     const auto kind = current->run.kind;
-    const std::string unit_uuid = current->unit.uuid;
+    const UnitId unit_uuid = current->unit.uuid;
     if (auto done = state_->book->set_run_withdrawn(uuid, true); !done) return done;
     Change change;
     change.runs = true;
@@ -103,7 +103,7 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
     Change change;
     change.units = change.meters = change.runs = true;
     LogbookContent fresh;
-    std::map<std::string, SharedRuns> fresh_runs;
+    std::map<UnitId, SharedRuns> fresh_runs;
     Result<void> outcome;
     {
         State::Lending lending(*state_);
@@ -140,7 +140,7 @@ Result<std::vector<ImportedRun>> Document::importTogether(const std::vector<Tabl
     Change change;
     change.units = change.meters = change.runs = true;
     LogbookContent fresh;
-    std::map<std::string, SharedRuns> fresh_runs;
+    std::map<UnitId, SharedRuns> fresh_runs;
     Result<void> outcome;
     Result<std::vector<ImportedRun>> imported = std::vector<ImportedRun>();
     {

@@ -18,7 +18,7 @@ Result<Run> Document::startRun(Run run, const std::optional<ReadingValues>& firs
 
     auto added = state_->book->add(std::move(run));
     if (!added) return added;
-    const std::string uuid = added.value().uuid;
+    const RunId uuid = added.value().uuid;
     // Nothing is deleted in a logbook: what a later part refuses takes the run out of sight again.
     const auto given_up = [&](const Error& error) -> Result<Run> {
         if (const auto hidden = state_->book->set_run_withdrawn(uuid, true); !hidden) {

@@ -72,7 +72,7 @@ void Document::State::applied(const Change& change) {
     if (change.load_lists) also(readLoadLists());
     if (change.method) also(readMethod());
     if (change.publisher) also(readPublisher());
-    std::vector<std::string> reordered; ///< units
+    std::vector<UnitId> reordered;
     if (!change.runs) {
         for (const auto& uuid : change.readings) {
             const auto* before = document.run(uuid);
@@ -89,7 +89,7 @@ void Document::State::applied(const Change& change) {
     announce(change, change.runs || !reordered.empty());
 }
 
-void Document::State::takeImported(const Result<void>& outcome, LogbookContent fresh, const std::map<std::string, SharedRuns>& runs,
+void Document::State::takeImported(const Result<void>& outcome, LogbookContent fresh, const std::map<UnitId, SharedRuns>& runs,
                                    const Change& change) {
     if (outcome) {
         units = std::move(fresh.units);
@@ -109,9 +109,9 @@ void Document::State::announce(const Change& change, bool runs) {
     if (change.load_lists) emit document.loadListsChanged();
     if (runs || change.method) emit document.runsChanged();
     for (const auto& uuid : change.readings)
-        if (document.run(uuid)) emit document.readingsChanged(raw_text(uuid));
+        if (document.run(uuid)) emit document.readingsChanged(uuid);
     for (const auto& uuid : change.photos)
-        if (document.run(uuid)) emit document.photosChanged(raw_text(uuid));
+        if (document.run(uuid)) emit document.photosChanged(uuid);
     emit document.saved(clock.now_ms());
 }
 
@@ -120,11 +120,11 @@ void Document::State::refused(const Error& error, bool forward, bool try_again) 
     emit document.error(text_of(error.sentence()));
 }
 
-Change Document::State::changeOfRuns(bool (*uses)(const RunRecord&, const std::string&), const std::string& uuid) const {
+Change Document::State::changeOfRuns(const std::function<bool(const RunRecord&)>& uses) const {
     Change change;
     change.runs = true;
     for (const auto& record : records)
-        if (uses(*record, uuid)) {
+        if (uses(*record)) {
             change.readings.push_back(record->run.uuid);
             if (change.units_of_runs.empty() || change.units_of_runs.back() != record->unit.uuid) change.units_of_runs.push_back(record->unit.uuid);
         }
@@ -132,7 +132,7 @@ Change Document::State::changeOfRuns(bool (*uses)(const RunRecord&, const std::s
     return change;
 }
 
-Document::State::ReadingPlace Document::State::placeOfReading(const std::string& uuid) const {
+Document::State::ReadingPlace Document::State::placeOfReading(const ReadingId& uuid) const {
     for (const auto& record : records)
         for (const auto& candidate : record->readings)
             if (candidate.uuid == uuid) return {record.get(), &candidate};
@@ -160,7 +160,7 @@ Result<void> Document::State::readPvSheets() {
     return {};
 }
 
-Result<void> Document::State::readRuns(const std::vector<std::string>& unit_uuids) {
+Result<void> Document::State::readRuns(const std::vector<UnitId>& unit_uuids) {
     if (unit_uuids.empty()) {
         auto read = read_content(*book);
         if (!read) return read.error();
@@ -173,7 +173,7 @@ Result<void> Document::State::readRuns(const std::vector<std::string>& unit_uuid
     return {};
 }
 
-Result<void> Document::State::readRun(const std::string& run_uuid, const std::string& reading_uuid) {
+Result<void> Document::State::readRun(const RunId& run_uuid, const ReadingId& reading_uuid) {
     const auto at = record_at.find(run_uuid);
     if (at == record_at.end()) return {};
     auto read = reading_uuid.empty() ? book->run_record(run_uuid) : book->with_reading(*records[at->second], reading_uuid);
@@ -183,7 +183,7 @@ Result<void> Document::State::readRun(const std::string& run_uuid, const std::st
     return {};
 }
 
-void Document::State::putRuns(const std::map<std::string, SharedRuns>& fresh) {
+void Document::State::putRuns(const std::map<UnitId, SharedRuns>& fresh) {
     SharedRuns all;
     all.reserve(records.size());
     for (const Unit& unit : units) {

@@ -8,6 +8,7 @@
 #include "formats/files/replacing.h"
 
 #include <filesystem>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -34,12 +35,12 @@ struct Document::State final : CommandHost {
     [[nodiscard]] static Error nothingOpen();
     [[nodiscard]] static Error noSuch(const char* what);
     /// What an altered run, or the runs that use an altered unit or meter, bring with them.
-    [[nodiscard]] Change changeOfRuns(bool (*uses)(const RunRecord&, const std::string&), const std::string& uuid) const;
+    [[nodiscard]] Change changeOfRuns(const std::function<bool(const RunRecord&)>& uses) const;
     struct ReadingPlace {
         const RunRecord* record = nullptr; ///< null where no run has it
         const Reading* reading = nullptr;
     };
-    [[nodiscard]] ReadingPlace placeOfReading(const std::string& uuid) const;
+    [[nodiscard]] ReadingPlace placeOfReading(const ReadingId& uuid) const;
 
     Result<void> readUnits();
     Result<void> readMeters();
@@ -48,14 +49,14 @@ struct Document::State final : CommandHost {
     Result<void> readMethod();
     Result<void> readPublisher();
     /// Reads the runs of these units anew, of all where there are none.
-    Result<void> readRuns(const std::vector<std::string>& unit_uuids);
+    Result<void> readRuns(const std::vector<UnitId>& unit_uuids);
     /// Reads a run anew, or of it this reading alone.
-    Result<void> readRun(const std::string& run_uuid, const std::string& reading_uuid);
+    Result<void> readRun(const RunId& run_uuid, const ReadingId& reading_uuid);
     /// Puts these units' runs in the place of those known. `units` is up to date already.
-    void putRuns(const std::map<std::string, SharedRuns>& fresh);
+    void putRuns(const std::map<UnitId, SharedRuns>& fresh);
     /// Takes over what an import in another thread has read of units and meters and of the runs of some units, says why where it could not, and
     /// announces the change.
-    void takeImported(const Result<void>& outcome, LogbookContent fresh, const std::map<std::string, SharedRuns>& runs, const Change& change);
+    void takeImported(const Result<void>& outcome, LogbookContent fresh, const std::map<UnitId, SharedRuns>& runs, const Change& change);
     /// Takes over all runs; those that are as they were stay the same objects.
     void keepRuns(SharedRuns read);
     void announce(const Change& change, bool runs);
@@ -70,16 +71,16 @@ struct Document::State final : CommandHost {
     std::vector<PvSheet> pv_sheets;
     std::vector<LoadList> load_lists;
     Publisher publisher;
-    std::map<std::string, double> method;                                  ///< what the logbook states of it, by key
-    SharedRuns records;                                                    ///< in the order of Document::runs()
-    std::map<std::string, std::size_t> record_at;                          ///< run uuid to place in `records`
-    std::map<std::string, std::pair<std::size_t, std::size_t>> records_of; ///< unit uuid to its first place in `records` and how many
-    Casebook casebook{[this](const std::string& reading_uuid) { return document.history(reading_uuid); }}; ///< what `records` say
+    std::map<std::string, double> method;                             ///< what the logbook states of it, by key
+    SharedRuns records;                                               ///< in the order of Document::runs()
+    std::map<RunId, std::size_t> record_at;                           ///< its place in `records`
+    std::map<UnitId, std::pair<std::size_t, std::size_t>> records_of; ///< its first place in `records` and how many
+    Casebook casebook{[this](const ReadingId& reading_uuid) { return document.history(reading_uuid); }}; ///< what `records` say
     bool importing = false;
     bool displaced_told = false;
-    std::string unsettled_told;                 ///< what kept the last entries from the file, so that it is said once
-    bool lent = false;                          ///< the logbook is with another thread, and `book` is empty
-    std::map<std::string, QString> late_drafts; ///< drafts to be kept when it is back, by run uuid
+    std::string unsettled_told;           ///< what kept the last entries from the file, so that it is said once
+    bool lent = false;                    ///< the logbook is with another thread, and `book` is empty
+    std::map<RunId, QString> late_drafts; ///< drafts to be kept when it is back
     /// While it lives the logbook is out of everybody's reach but its holder's, who may be another thread.
     struct Lending {
         explicit Lending(State& state_) : state(state_), book(std::exchange(state_.book, std::nullopt)) { state.lent = state.importing = true; }

@@ -14,11 +14,11 @@ namespace ullage {
 
 namespace {
 
-StoreCommand::Step trace_withdrawn(const std::string& uuid, bool withdrawn) {
+StoreCommand::Step trace_withdrawn(const TraceId& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) { return book.set_trace_withdrawn(uuid, withdrawn); };
 }
 
-Change readings_of(const std::string& run_uuid) {
+Change readings_of(const RunId& run_uuid) {
     Change change;
     change.readings.push_back(run_uuid);
     return change;
@@ -26,7 +26,7 @@ Change readings_of(const std::string& run_uuid) {
 
 } // namespace
 
-Result<ImportedTrace> Document::importTrace(const std::string& run_uuid, const std::optional<std::string>& meter_uuid, const QString& path,
+Result<ImportedTrace> Document::importTrace(const RunId& run_uuid, const std::optional<MeterId>& meter_uuid, const QString& path,
                                             const TraceDetection& detection, const TraceReadOptions& options) {
     if (!state_->book) return State::nothingOpen();
     if (!run(run_uuid)) return State::noSuch("run");
@@ -49,7 +49,7 @@ Result<void> Document::withdrawTrace(const Trace& trace) {
     return {};
 }
 
-Result<std::optional<Trace>> Document::traceContinuedBy(const std::string& run_uuid, const QString& path) const {
+Result<std::optional<Trace>> Document::traceContinuedBy(const RunId& run_uuid, const QString& path) const {
     if (!state_->book) return State::nothingOpen();
     return trace_continued_by(*state_->book, run_uuid, utf8_of(path));
 }
@@ -64,23 +64,23 @@ Result<FollowLook> Document::lookAtLog(LogFollow& follow) {
     return follow.look(*state_->book);
 }
 
-void Document::announceGrowth(const std::string& run_uuid) {
+void Document::announceGrowth(const RunId& run_uuid) {
     if (state_->book && run(run_uuid)) state_->applied(readings_of(run_uuid));
 }
 
-Result<std::vector<Trace>> Document::traces(const std::string& run_uuid) const {
+Result<std::vector<Trace>> Document::traces(const RunId& run_uuid) const {
     if (!state_->book) return State::nothingOpen();
     auto found = state_->book->traces(run_uuid);
     if (found) std::erase_if(found.value(), [](const Trace& trace) { return trace.withdrawn; });
     return found;
 }
 
-Result<void> Document::readSamples(const std::string& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const {
+Result<void> Document::readSamples(const TraceId& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const {
     if (!state_->book) return State::nothingOpen();
     return state_->book->read_samples(trace_uuid, from_ms, to_ms, visit);
 }
 
-Result<std::optional<LoadStatistics>> Document::load(const std::string& run_uuid) const {
+Result<std::optional<LoadStatistics>> Document::load(const RunId& run_uuid) const {
     if (!state_->book) return State::nothingOpen();
     const auto* record = run(run_uuid);
     if (!record) return State::noSuch("run");

@@ -10,14 +10,11 @@ namespace ullage {
 
 namespace {
 
-bool of_unit(const RunRecord& record, const std::string& uuid) { return record.unit.uuid == uuid; }
-bool with_meter(const RunRecord& record, const std::string& uuid) { return record.run.meter_uuid == uuid || record.run.second_meter_uuid == uuid; }
-
-StoreCommand::Step unit_withdrawn(const std::string& uuid, bool withdrawn) {
+StoreCommand::Step unit_withdrawn(const UnitId& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) { return book.set_unit_withdrawn(uuid, withdrawn); };
 }
 
-StoreCommand::Step meter_withdrawn(const std::string& uuid, bool withdrawn) {
+StoreCommand::Step meter_withdrawn(const MeterId& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) { return book.set_meter_withdrawn(uuid, withdrawn); };
 }
 
@@ -43,7 +40,7 @@ Result<void> Document::updateUnit(const Unit& unit) {
     if (*current == unit) return {};
     const Unit before = *current;
     if (auto updated = state_->book->update(unit); !updated) return updated;
-    auto change = state_->changeOfRuns(of_unit, unit.uuid);
+    auto change = state_->changeOfRuns([&unit](const RunRecord& record) { return record.unit.uuid == unit.uuid; });
     change.units = true;
     state_->push(
         named("edit unit", unit.name), change, [unit](Logbook& book) { return book.update(unit); },
@@ -51,7 +48,7 @@ Result<void> Document::updateUnit(const Unit& unit) {
     return {};
 }
 
-Result<void> Document::withdrawUnit(const std::string& uuid) {
+Result<void> Document::withdrawUnit(const UnitId& uuid) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = unit(uuid);
     if (!current) return State::noSuch("unit");
@@ -82,7 +79,8 @@ Result<void> Document::updateMeter(const Meter& meter, const std::string& reason
     if (*current == meter) return {};
     const Meter before = *current;
     if (auto updated = state_->book->update(meter, reason); !updated) return updated;
-    auto change = state_->changeOfRuns(with_meter, meter.uuid);
+    auto change = state_->changeOfRuns(
+        [&meter](const RunRecord& record) { return record.run.meter_uuid == meter.uuid || record.run.second_meter_uuid == meter.uuid; });
     change.meters = true;
     state_->push(
         named("edit meter", meter.name), change, [meter, reason](Logbook& book) { return book.update(meter, reason); },
@@ -90,12 +88,12 @@ Result<void> Document::updateMeter(const Meter& meter, const std::string& reason
     return {};
 }
 
-Result<std::vector<MeterVersion>> Document::meterHistory(const std::string& uuid) const {
+Result<std::vector<MeterVersion>> Document::meterHistory(const MeterId& uuid) const {
     if (!state_->book) return State::nothingOpen();
     return state_->book->meter_history(uuid);
 }
 
-Result<void> Document::withdrawMeter(const std::string& uuid) {
+Result<void> Document::withdrawMeter(const MeterId& uuid) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = meter(uuid);
     if (!current) return State::noSuch("meter");

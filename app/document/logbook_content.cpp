@@ -48,9 +48,9 @@ Result<LogbookContent> read_content(const Logbook& book) {
         std::move(method).value(), std::move(publisher).value(), shared_runs(std::move(records).value())};
 }
 
-Result<std::map<std::string, SharedRuns>> read_runs_of(const Logbook& book, const std::vector<std::string>& unit_uuids) {
-    std::map<std::string, SharedRuns> runs;
-    for (const std::string& uuid : unit_uuids) {
+Result<std::map<UnitId, SharedRuns>> read_runs_of(const Logbook& book, const std::vector<UnitId>& unit_uuids) {
+    std::map<UnitId, SharedRuns> runs;
+    for (const UnitId& uuid : unit_uuids) {
         if (runs.contains(uuid)) continue;
         auto records = book.run_records(uuid);
         if (!records) return records.error();

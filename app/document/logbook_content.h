@@ -38,6 +38,6 @@ struct OpenedLogbook {
 [[nodiscard]] Result<LogbookContent> read_content(const Logbook& book);
 
 /// The runs of these units by unit uuid; a unit without runs has none there.
-[[nodiscard]] Result<std::map<std::string, SharedRuns>> read_runs_of(const Logbook& book, const std::vector<std::string>& unit_uuids);
+[[nodiscard]] Result<std::map<UnitId, SharedRuns>> read_runs_of(const Logbook& book, const std::vector<UnitId>& unit_uuids);
 
 } // namespace ullage

@@ -20,7 +20,7 @@ struct OtherLogbook {
     QString path;
     QString error; ///< why it could not be read; empty where it could
     std::vector<std::shared_ptr<const RunRecord>> runs;
-    std::map<std::string, std::vector<ReadingVersion>> histories; ///< of readings with more than one version, by uuid
+    std::map<ReadingId, std::vector<ReadingVersion>> histories; ///< of readings with more than one version
 };
 
 /// Reads all runs of the logbook at `path`; the file is not changed. Errors: those of Logbook::open for looking, Logbook::run_records and history.

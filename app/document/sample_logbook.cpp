@@ -119,12 +119,13 @@ Result<std::vector<RunRecord>> sample_runs() {
     std::map<std::string, int> runs_of_unit;
     std::vector<RunRecord> records;
     for (auto& [name, record] : sheets.value()) {
-        record.unit.uuid = record.run.unit_uuid = record.unit.name;
-        if (record.meter) record.run.meter_uuid = record.meter->uuid = record.meter->name;
-        if (record.second_meter) record.run.second_meter_uuid = record.second_meter->uuid = record.second_meter->name;
-        record.run.uuid = utf8_of(name);
+        record.unit.uuid = record.run.unit_uuid = UnitId(record.unit.name);
+        if (record.meter) record.run.meter_uuid = record.meter->uuid = MeterId(record.meter->name);
+        if (record.second_meter) record.run.second_meter_uuid = record.second_meter->uuid = MeterId(record.second_meter->name);
+        record.run.uuid = id_of<RunId>(name);
         record.number = ++runs_of_unit[record.unit.name];
-        for (std::size_t i = 0; i < record.readings.size(); ++i) record.readings[i].uuid = record.run.uuid + '/' + std::to_string(i);
+        for (std::size_t i = 0; i < record.readings.size(); ++i)
+            record.readings[i].uuid = ReadingId(record.run.uuid.text() + '/' + std::to_string(i));
         records.push_back(std::move(record));
     }
     return records;

@@ -107,11 +107,11 @@ Result<SheetImport> read_sheet_file(const QString& path) {
     return read_run_sheet(text.value(), utf8_of(QFileInfo(path).fileName()));
 }
 
-Result<void> export_sheet_file(const Document& document, const std::string& run_uuid, const QString& path) {
+Result<void> export_sheet_file(const Document& document, const RunId& run_uuid, const QString& path) {
     return write_whole_file(native_path(path), write_run_sheet(*document.run(run_uuid)), {Replacing::Consent::ordinary, {}});
 }
 
-QString sheet_file_name(const Document& document, const std::string& run_uuid) {
+QString sheet_file_name(const Document& document, const RunId& run_uuid) {
     const auto* record = document.run(run_uuid);
     const auto kind = run_kind_text(record->run.kind);
     // Kind and number stay, however long the name is.

@@ -45,9 +45,9 @@ Result<ImportedPvSheet> import_pv_sheet_file(Document& document, const QString& 
 
 /// Writes a run as a run sheet, whole or not at all; somebody was asked whether a file of this name may be replaced. Errors: those of
 /// write_whole_file. Precondition: the run is in the document.
-Result<void> export_sheet_file(const Document& document, const std::string& run_uuid, const QString& path);
+Result<void> export_sheet_file(const Document& document, const RunId& run_uuid, const QString& path);
 
 /// "osk-1200-drain-2.csv": a file name for a run. Precondition: the run is in the document.
-[[nodiscard]] QString sheet_file_name(const Document& document, const std::string& run_uuid);
+[[nodiscard]] QString sheet_file_name(const Document& document, const RunId& run_uuid);
 
 } // namespace ullage

@@ -21,10 +21,10 @@ struct Change {
     bool method = false;
     bool publisher = false;
     bool runs = false;
-    std::vector<std::string> units_of_runs; ///< uuids of the units whose runs changed with `runs`; none stands for all
-    std::vector<std::string> readings;      ///< uuids of the runs whose readings changed
-    std::string reading;                    ///< uuid of the one that changed, where `readings` names one run and no other of it changed
-    std::vector<std::string> photos;        ///< uuids of the runs whose photos changed
+    std::vector<UnitId> units_of_runs; ///< the units whose runs changed with `runs`; none stands for all
+    std::vector<RunId> readings;       ///< the runs whose readings changed
+    ReadingId reading;                 ///< the one that changed, where `readings` names one run and no other of it changed
+    std::vector<RunId> photos;         ///< the runs whose photos changed
 };
 
 /// What a command needs of the document that owns it.

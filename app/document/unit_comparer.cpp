@@ -40,7 +40,7 @@ bool same_runs(const std::vector<std::shared_ptr<const RunRecord>>& a, const std
 /// The runs of all logbooks, by unit.
 struct UnitComparer::Joined {
     std::vector<SharedRuns> units;
-    std::map<std::string, std::string> source_of;
+    std::map<RunId, std::string> source_of;
     std::vector<std::string> notices;
     Casebook casebook; ///< of all of them
 };
@@ -163,7 +163,7 @@ const UnitComparer::Joined& UnitComparer::joined() {
 std::vector<SharedRuns> UnitComparer::waiting(CompareRows rows) {
     std::vector<SharedRuns> found;
     KeptUnits& known = kept(rows);
-    std::set<std::string> units;
+    std::set<UnitId> units;
     for (const SharedRuns& runs : joined().units) units.insert(runs.front()->unit.uuid);
     if (std::erase_if(known, [&](const auto& each) { return !units.contains(each.first); }) > 0) poolAgain(rows);
     for (const SharedRuns& runs : joined().units) {
@@ -255,11 +255,11 @@ const Casebook& UnitComparer::casebook() {
     return joined().source_of.empty() ? document_.casebook() : joined().casebook;
 }
 
-const RunRecord* UnitComparer::run(const std::string& run_uuid) { return casebook().run(run_uuid).get(); }
+const RunRecord* UnitComparer::run(const RunId& run_uuid) { return casebook().run(run_uuid).get(); }
 
-const RunAnalysis& UnitComparer::analysis(const std::string& run_uuid) { return *casebook().analysis(run_uuid); }
+const RunAnalysis& UnitComparer::analysis(const RunId& run_uuid) { return *casebook().analysis(run_uuid); }
 
-Result<std::vector<ReadingHistory>> UnitComparer::histories(const std::string& run_uuid) {
+Result<std::vector<ReadingHistory>> UnitComparer::histories(const RunId& run_uuid) {
     std::vector<ReadingHistory> histories;
     for (const Reading& reading : run(run_uuid)->readings) {
         if (reading.version < 2) continue;

@@ -60,12 +60,12 @@ public:
     /// What the runs of all logbooks say. Valid until the next change of anything.
     [[nodiscard]] const Casebook& casebook();
     /// A run of any of the logbooks; null when there is none.
-    [[nodiscard]] const RunRecord* run(const std::string& run_uuid);
+    [[nodiscard]] const RunRecord* run(const RunId& run_uuid);
     /// Its analysis, a projection through the gauge curve of an earlier run of its unit where there is one. Precondition: run() is not null. Valid
     /// until the next change of anything.
-    [[nodiscard]] const RunAnalysis& analysis(const std::string& run_uuid);
+    [[nodiscard]] const RunAnalysis& analysis(const RunId& run_uuid);
     /// The versions of its changed readings. Errors: those of Document::history. Precondition: as above.
-    [[nodiscard]] Result<std::vector<ReadingHistory>> histories(const std::string& run_uuid);
+    [[nodiscard]] Result<std::vector<ReadingHistory>> histories(const RunId& run_uuid);
 
 signals:
     void logbooksChanged();
@@ -81,7 +81,7 @@ private:
         SharedRuns runs;
         ComparedUnit compared;
     };
-    using KeptUnits = std::map<std::string, Kept>; ///< by uuid
+    using KeptUnits = std::map<UnitId, Kept>;
 
     const Joined& joined();
     void forgetJoined();

@@ -12,7 +12,7 @@ bool names_a_stretch(const Finding& finding) {
     }
 }
 
-std::vector<std::string> doubtful_readings(const Finding& finding) {
+std::vector<ReadingId> doubtful_readings(const Finding& finding) {
     if (!names_a_stretch(finding)) return {};
     return {finding.readings.begin() + 1, finding.readings.end()};
 }

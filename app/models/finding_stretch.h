@@ -13,6 +13,6 @@ namespace ullage {
 [[nodiscard]] bool names_a_stretch(const Finding& finding);
 
 /// Readings of a finding's stretch whose gauge value is in doubt: all but the first, which still showed rightly.
-[[nodiscard]] std::vector<std::string> doubtful_readings(const Finding& finding);
+[[nodiscard]] std::vector<ReadingId> doubtful_readings(const Finding& finding);
 
 } // namespace ullage

@@ -22,7 +22,7 @@ void IntervalsModel::setRun(const RunRecord& record, const RunAnalysis& analysis
         const PairedPoint& from = points[interval.from];
         const PairedPoint& to = points[interval.to];
         Row row;
-        row.readings = {raw_text(reading_uuid_at(record, from)), raw_text(reading_uuid_at(record, to))};
+        row.readings = {reading_uuid_at(record, from), reading_uuid_at(record, to)};
         row.cells[SpanColumn] = raw_text(clock_text(from.time_ms, zone)) + QStringLiteral(" to ") + raw_text(clock_text(to.time_ms, zone));
         row.cells[HoursColumn] = number(interval.hours, 2);
         row.cells[PointsColumn] = raw_text(exact_text(interval.gauge_drop_pt));
@@ -58,7 +58,7 @@ QVariant IntervalsModel::data(const QModelIndex& index, int role) const {
         return index.column() == ImpliedColumn ? tr("not known: the unit's rated energy is not stated")
                : index.column() == MeanColumn  ? tr("not known: no time lies between the two readings")
                                                : tr("not known: the gauge did not move, or the rated energy is not stated");
-    case ReadingsRole: return row.readings;
+    case ReadingsRole: return QVariant::fromValue(row.readings);
     default: return {};
     }
 }

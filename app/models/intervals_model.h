@@ -16,7 +16,7 @@ class IntervalsModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
     enum Column { SpanColumn, HoursColumn, PointsColumn, ImpliedColumn, DeliveredColumn, RatioColumn, MeanColumn, PerPointColumn, ColumnCount };
-    enum Role { ReadingsRole = Qt::UserRole + 1 }; ///< QStringList: the readings at both ends
+    enum Role { ReadingsRole = Qt::UserRole + 1 }; ///< std::vector<ReadingId>: the readings at both ends
 
     using QAbstractTableModel::QAbstractTableModel;
 
@@ -31,7 +31,7 @@ public:
 private:
     struct Row {
         QString cells[ColumnCount];
-        QStringList readings;
+        std::vector<ReadingId> readings;
     };
     std::vector<Row> rows_;
 };

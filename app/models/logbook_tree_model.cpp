@@ -4,11 +4,11 @@
 #include "base/number.h"
 #include "style/words.h"
 
+#include <algorithm>
+#include <iterator>
 #include <optional>
 #include <utility>
 #include <vector>
-
-#include <algorithm>
 
 namespace ullage {
 
@@ -20,8 +20,8 @@ constexpr int month_letters = 3;
 
 struct LogbookTreeModel::Node {
     Row kind = Row::section;
-    std::string uuid;
-    QString text; ///< of sections and hints; the others are named by the document
+    std::string uuid; ///< of the record that `kind` says, so a text; of a hint the action that it offers
+    QString text;     ///< of sections and hints; the others are named by the document
     const Node* parent = nullptr;
     int row = 0;
     std::vector<std::unique_ptr<Node>> children;
@@ -65,15 +65,15 @@ std::unique_ptr<LogbookTreeModel::Node> LogbookTreeModel::makeTree(const Documen
     root->add(Row::bench, {});
     auto& units = root->add(Row::section, {}, tr("Units"));
     for (const auto& unit : document.units()) {
-        auto& node = units.add(Row::unit, unit.uuid);
-        for (const auto* record : document.runs(unit.uuid)) node.add(Row::run, record->run.uuid);
+        auto& node = units.add(Row::unit, unit.uuid.text());
+        for (const auto* record : document.runs(unit.uuid)) node.add(Row::run, record->run.uuid.text());
     }
     if (document.units().empty()) units.add(Row::hint, "addUnitAction", tr("None yet: add a unit"));
     auto& meters = root->add(Row::section, {}, tr("Meters"));
-    for (const auto& meter : document.meters()) meters.add(Row::meter, meter.uuid);
+    for (const auto& meter : document.meters()) meters.add(Row::meter, meter.uuid.text());
     if (document.meters().empty()) meters.add(Row::hint, "addMeterAction", tr("None yet: add a meter"));
     auto& lists = root->add(Row::section, {}, tr("Load lists"));
-    for (const auto& list : document.loadLists()) lists.add(Row::load_list, list.uuid);
+    for (const auto& list : document.loadLists()) lists.add(Row::load_list, list.uuid.text());
     if (document.loadLists().empty()) lists.add(Row::hint, "addLoadListAction", tr("None yet: add a load list"));
     auto& across = root->add(Row::section, {}, tr("Across units"));
     across.add(Row::comparison, {});
@@ -100,19 +100,19 @@ void LogbookTreeModel::rebuild() {
     endResetModel();
 }
 
-void LogbookTreeModel::runChanged(const QString& run_uuid) {
-    const auto index = indexOf(Row::run, utf8_of(run_uuid));
+void LogbookTreeModel::runChanged(const RunId& run_uuid) {
+    const auto index = indexOf(Row::run, run_uuid.text());
     if (!index.isValid()) return;
     emit dataChanged(index, index);
     emit dataChanged(index.parent(), index.parent()); // the unit's vessel
 }
 
-void LogbookTreeModel::setOverdue(const QSet<QString>& run_uuids) {
-    if (run_uuids == overdue_) return;
-    const auto changed = (run_uuids - overdue_) + (overdue_ - run_uuids);
+void LogbookTreeModel::setOverdue(const std::set<RunId>& run_uuids) {
+    std::vector<RunId> changed;
+    std::ranges::set_symmetric_difference(run_uuids, overdue_, std::back_inserter(changed));
     overdue_ = run_uuids;
-    for (const auto& uuid : changed)
-        if (const auto index = indexOf(Row::run, utf8_of(uuid)); index.isValid()) emit dataChanged(index, index, {OverdueRole});
+    for (const RunId& uuid : changed)
+        if (const auto index = indexOf(Row::run, uuid.text()); index.isValid()) emit dataChanged(index, index, {OverdueRole});
 }
 
 const LogbookTreeModel::Node* LogbookTreeModel::nodeAt(const QModelIndex& index) const {
@@ -155,7 +155,7 @@ QModelIndex LogbookTreeModel::indexOf(Row kind, const std::string& uuid) const {
     return found ? indexOf(*found) : QModelIndex();
 }
 
-bool LogbookTreeModel::waitsForAnalysis(const std::string& unit_uuid) const {
+bool LogbookTreeModel::waitsForAnalysis(const UnitId& unit_uuid) const {
     return document_.readingsToAnalyse({unit_uuid}, true) > Document::most_analysed_at_once;
 }
 
@@ -179,24 +179,24 @@ QString LogbookTreeModel::title(const Node& node) const {
     case Row::pv_input: return tr("PV input");
     case Row::sizing: return tr("Sizing");
     case Row::unit: {
-        const auto* unit = document_.unit(node.uuid);
+        const auto* unit = document_.unit(UnitId(node.uuid));
         return unit ? text_of(unit->name) : QString();
     }
     case Row::run: {
-        const auto* record = document_.run(node.uuid);
+        const auto* record = document_.run(RunId(node.uuid));
         if (!record) return {};
-        if (!waitsForAnalysis(record->unit.uuid)) return runTitle(*record, document_.analysis(node.uuid).energy);
+        if (!waitsForAnalysis(record->unit.uuid)) return runTitle(*record, document_.analysis(record->run.uuid).energy);
         EnergyAnalysis day_alone;
         const auto first = std::ranges::find(record->readings, false, &Reading::withdrawn);
         if (first != record->readings.end()) day_alone.start_ms = first->values.time_ms;
         return runTitle(*record, day_alone);
     }
     case Row::load_list: {
-        const auto* list = document_.loadList(node.uuid);
+        const auto* list = document_.loadList(LoadListId(node.uuid));
         return list ? text_of(list->name) : QString();
     }
     case Row::meter: {
-        const auto* meter = document_.meter(node.uuid);
+        const auto* meter = document_.meter(MeterId(node.uuid));
         if (!meter) return {};
         const auto name = text_of(meter->name);
         if (!meter->points.empty()) return tr("%1, as calibrated").arg(name);
@@ -209,13 +209,13 @@ QString LogbookTreeModel::title(const Node& node) const {
 
 QString LogbookTreeModel::toolTip(const Node& node) const {
     if (node.kind != Row::run) return title(node);
-    const auto* record = document_.run(node.uuid);
+    const auto* record = document_.run(RunId(node.uuid));
     if (!record) return {};
     const auto state = run_end_text(record->run.end);
     return tr("%1, %2: %3").arg(text_of(record->unit.name), title(node), raw_text(state));
 }
 
-std::optional<double> LogbookTreeModel::filledWh(const std::string& unit_uuid) const {
+std::optional<double> LogbookTreeModel::filledWh(const UnitId& unit_uuid) const {
     for (const auto* record : document_.runs(unit_uuid)) {
         if (record->run.end != RunEnd::still_running || !record->unit.rated_energy_wh) continue;
         if (const auto shown = last_shown_percent(*record)) return *record->unit.rated_energy_wh * *shown / 100;
@@ -249,16 +249,16 @@ QVariant LogbookTreeModel::data(const QModelIndex& index, int role) const {
     case RowRole: return static_cast<int>(node.kind);
     case UuidRole: return raw_text(node.uuid);
     case OpenRole: {
-        const auto* record = node.kind == Row::run ? document_.run(node.uuid) : nullptr;
+        const auto* record = node.kind == Row::run ? document_.run(RunId(node.uuid)) : nullptr;
         return record && record->run.end == RunEnd::still_running;
     }
-    case OverdueRole: return node.kind == Row::run && overdue_.contains(raw_text(node.uuid));
+    case OverdueRole: return node.kind == Row::run && overdue_.contains(RunId(node.uuid));
     case RatedRole: {
-        const auto* unit = node.kind == Row::unit ? document_.unit(node.uuid) : nullptr;
+        const auto* unit = node.kind == Row::unit ? document_.unit(UnitId(node.uuid)) : nullptr;
         return unit && unit->rated_energy_wh ? QVariant(*unit->rated_energy_wh) : QVariant();
     }
     case FilledRole: {
-        const auto delivered = node.kind == Row::unit ? filledWh(node.uuid) : std::nullopt;
+        const auto delivered = node.kind == Row::unit ? filledWh(UnitId(node.uuid)) : std::nullopt;
         return delivered ? QVariant(*delivered) : QVariant();
     }
     default: return {};

@@ -4,10 +4,10 @@
 #include "document/document.h"
 
 #include <QAbstractItemModel>
-#include <QSet>
 
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 
 namespace ullage {
@@ -41,11 +41,11 @@ public:
     [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& index) const override;
 
     [[nodiscard]] Row rowKind(const QModelIndex& index) const;
-    /// Where a unit, run, meter or load list stands; invalid when it does not.
+    /// Where a unit, run, meter or load list stands; invalid when it does not. Rows are of many kinds, and `kind` says of which the text is.
     [[nodiscard]] QModelIndex indexOf(Row kind, const std::string& uuid = {}) const;
 
-    /// The runs whose next reading is overdue, by uuid.
-    void setOverdue(const QSet<QString>& run_uuids);
+    /// The runs whose next reading is overdue.
+    void setOverdue(const std::set<RunId>& run_uuids);
 
 private:
     struct Node;
@@ -57,14 +57,14 @@ private:
     void findYears();
     [[nodiscard]] QString toolTip(const Node& node) const;
     /// Its runs are so long that painting must not begin to analyse them; that is done when the unit is shown.
-    [[nodiscard]] bool waitsForAnalysis(const std::string& unit_uuid) const;
-    [[nodiscard]] std::optional<double> filledWh(const std::string& unit_uuid) const;
+    [[nodiscard]] bool waitsForAnalysis(const UnitId& unit_uuid) const;
+    [[nodiscard]] std::optional<double> filledWh(const UnitId& unit_uuid) const;
     void rebuild();
-    void runChanged(const QString& run_uuid);
+    void runChanged(const RunId& run_uuid);
 
     const Document& document_;
     std::unique_ptr<Node> root_;
-    QSet<QString> overdue_;
+    std::set<RunId> overdue_;
     bool several_years_ = false; ///< the runs are not all of one year
 };
 

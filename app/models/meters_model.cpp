@@ -82,7 +82,7 @@ QVariant MetersModel::headerData(int section, Qt::Orientation orientation, int r
     }
 }
 
-int MetersModel::rowOf(const std::string& uuid) const {
+int MetersModel::rowOf(const MeterId& uuid) const {
     const auto& meters = document_.meters();
     const auto found = std::find_if(meters.begin(), meters.end(), [&uuid](const Meter& meter) { return meter.uuid == uuid; });
     return found == meters.end() ? -1 : static_cast<int>(found - meters.begin());

@@ -23,7 +23,7 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
     [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
     /// Row of a meter, -1 when it is not there.
-    [[nodiscard]] int rowOf(const std::string& uuid) const;
+    [[nodiscard]] int rowOf(const MeterId& uuid) const;
 
 private:
     void rebuild();

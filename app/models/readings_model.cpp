@@ -11,10 +11,10 @@
 namespace ullage {
 
 ReadingsModel::ReadingsModel(Document& document, QObject* parent) : QAbstractTableModel(parent), document_(document) {
-    connect(&document, &Document::readingsChanged, this, [this](const QString& run) {
+    connect(&document, &Document::readingsChanged, this, [this](const RunId& run) {
         if (run == run_uuid_) refresh();
     });
-    connect(&document, &Document::photosChanged, this, [this](const QString& run) {
+    connect(&document, &Document::photosChanged, this, [this](const RunId& run) {
         if (run != run_uuid_) return;
         countPhotos();
         if (rows_.size() > 0) emit dataChanged(index(0, ReadingsRow::remark), index(rowCount() - 1, ReadingsRow::remark));
@@ -23,7 +23,7 @@ ReadingsModel::ReadingsModel(Document& document, QObject* parent) : QAbstractTab
         connect(&document, signal, this, &ReadingsModel::refresh);
 }
 
-void ReadingsModel::setRun(const QString& runUuid) {
+void ReadingsModel::setRun(const RunId& runUuid) {
     if (runUuid == run_uuid_) return;
     beginResetModel();
     run_uuid_ = runUuid;
@@ -46,15 +46,15 @@ bool ReadingsModel::isWithdrawn(int row) const { return row >= 0 && row < rowCou
 
 void ReadingsModel::countPhotos() {
     photo_counts_.clear();
-    const auto photos = document_.photos(utf8_of(run_uuid_));
+    const auto photos = document_.photos(run_uuid_);
     // Where they cannot be read the strip of photos says so.
     if (!photos) return;
     for (const Photo& photo : photos.value())
-        if (photo.reading_uuid) ++photo_counts_[raw_text(*photo.reading_uuid)];
+        if (photo.reading_uuid) ++photo_counts_[*photo.reading_uuid];
 }
 
 ReadingsRows ReadingsModel::freshRows() {
-    const auto record = document_.sharedRun(utf8_of(run_uuid_));
+    const auto record = document_.sharedRun(run_uuid_);
     if (!record) return {};
     time_zone_ = record->run.time_zone;
     const RunAnalysis& analysis = document_.analysis(record->run.uuid);
@@ -122,7 +122,7 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
         if (photos > 0) return cell.text.isEmpty() ? photo_words : cell.text + QStringLiteral(", ") + photo_words;
         return row.amended && index.column() == ReadingsRow::time ? cell.text + QStringLiteral(", amended") : cell.text;
     case DayRole: return !row.day.isEmpty();
-    case UuidRole: return row.uuid;
+    case UuidRole: return raw_text(row.uuid);
     case EmphasisRole: return static_cast<int>(cell.emphasis);
     case DoubtfulRole: return row.doubtful;
     case AmendedRole: return row.amended;
@@ -131,8 +131,8 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
     }
 }
 
-QString ReadingsModel::history(const QString& reading_uuid) const {
-    const auto versions = document_.history(utf8_of(reading_uuid));
+QString ReadingsModel::history(const ReadingId& reading_uuid) const {
+    const auto versions = document_.history(reading_uuid);
     if (!versions) return text_of(versions.error().sentence());
     return history_lines(versions.value(), time_zone_).join(QLatin1Char('\n'));
 }
@@ -149,7 +149,7 @@ QVariant ReadingsModel::headerData(int section, Qt::Orientation orientation, int
         "mean load since the register reading before",
         "gauge less the share that is left of what the drain delivers from full to cut-off, in percentage points",
         "marks and remarks"};
-    const RunRecord* record = document_.run(utf8_of(run_uuid_));
+    const RunRecord* record = document_.run(run_uuid_);
     const bool charge = record != nullptr && record->run.kind == RunKind::charge;
     if (charge && section == ReadingsRow::delivered && role == Qt::DisplayRole) return tr("energy in\nWh");
     if (charge && section == ReadingsRow::load && role == Qt::DisplayRole) return tr("power\nW");
@@ -170,15 +170,15 @@ QVariant ReadingsModel::headerData(int section, Qt::Orientation orientation, int
 
 Qt::ItemFlags ReadingsModel::flags(const QModelIndex& index) const {
     if (!index.isValid()) return Qt::NoItemFlags;
-    return uuidAt(index.row()).isEmpty() ? Qt::ItemIsEnabled : Qt::ItemIsEnabled | Qt::ItemIsSelectable;
+    return uuidAt(index.row()).empty() ? Qt::ItemIsEnabled : Qt::ItemIsEnabled | Qt::ItemIsSelectable;
 }
 
-int ReadingsModel::rowOf(const QString& readingUuid) const {
-    if (readingUuid.isEmpty()) return -1;
-    const auto found = rows_.rowOf(utf8_of(readingUuid));
+int ReadingsModel::rowOf(const ReadingId& readingUuid) const {
+    if (readingUuid.empty()) return -1;
+    const auto found = rows_.rowOf(readingUuid);
     return found ? static_cast<int>(*found) : -1;
 }
 
-QString ReadingsModel::uuidAt(int row) const { return row >= 0 && row < rowCount() ? rows_.uuidAt(static_cast<std::size_t>(row)) : QString(); }
+ReadingId ReadingsModel::uuidAt(int row) const { return row >= 0 && row < rowCount() ? rows_.uuidAt(static_cast<std::size_t>(row)) : ReadingId(); }
 
 } // namespace ullage

@@ -29,7 +29,7 @@ public:
     explicit ReadingsModel(Document& document, QObject* parent = nullptr);
 
     /// Shows another run; an unknown one shows nothing.
-    void setRun(const QString& runUuid);
+    void setRun(const RunId& runUuid);
     /// Withdrawn readings too, struck out in their places; at first not.
     void setWithdrawnShown(bool shown);
     [[nodiscard]] bool isWithdrawn(int row) const;
@@ -41,27 +41,27 @@ public:
     [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& index) const override;
 
     /// Row of a reading, -1 when it is not shown.
-    [[nodiscard]] int rowOf(const QString& readingUuid) const;
+    [[nodiscard]] int rowOf(const ReadingId& readingUuid) const;
     [[nodiscard]] bool isDay(int row) const { return rows_.isDay(static_cast<std::size_t>(row)); }
     /// The reading of a row; empty in a day row.
-    [[nodiscard]] QString uuidAt(int row) const;
+    [[nodiscard]] ReadingId uuidAt(int row) const;
 
 private:
     void refresh();
     [[nodiscard]] ReadingsRows freshRows();
     [[nodiscard]] const ReadingsRow& rowAt(int row) const;
     void countPhotos();
-    [[nodiscard]] QString history(const QString& reading_uuid) const;
+    [[nodiscard]] QString history(const ReadingId& reading_uuid) const;
 
     Document& document_;
-    QString run_uuid_;
+    RunId run_uuid_;
     std::string time_zone_;
     std::optional<double> expected_wh_; ///< of a running drain: what it should deliver from full to its cut-off
     bool withdrawn_shown_ = false;
     ReadingsRows rows_;
     mutable std::optional<std::size_t> put_together_; ///< the row that `row_` holds: a view asks for one cell after the other
     mutable ReadingsRow row_;
-    std::map<QString, int> photo_counts_; ///< by reading
+    std::map<ReadingId, int> photo_counts_;
 };
 
 } // namespace ullage

@@ -79,8 +79,8 @@ std::optional<ExpectedWhole> expected_whole(const RunRecord& record, const Energ
 /// What an analysis says of each reading.
 struct ReadingsRows::Derived {
     Values delivered_wh, interpolated_wh, load_w, error_pt;
-    std::map<std::string, RegisterCorrection> register_corrections;
-    std::set<std::string> doubtful;
+    std::map<ReadingId, RegisterCorrection> register_corrections;
+    std::set<ReadingId> doubtful;
     int decimals = 0;
 
     Derived(const RunRecord& record, const RunAnalysis& analysis, std::optional<double> expected_wh)
@@ -101,7 +101,7 @@ struct ReadingsRows::Derived {
         for (const RegisterCorrection& register_correction : energy.track.register_corrections)
             register_corrections.insert_or_assign(register_correction.reading_uuid, register_correction);
         for (const Finding& finding : analysis.gauge.findings)
-            for (const std::string& uuid : doubtful_readings(finding)) doubtful.insert(uuid);
+            for (const ReadingId& uuid : doubtful_readings(finding)) doubtful.insert(uuid);
     }
 };
 
@@ -138,7 +138,7 @@ ReadingsRow ReadingsRows::row(std::size_t at_row) const {
     const std::string& zone = record_->run.time_zone;
     const ReadingValues& values = reading.values;
     Row row;
-    row.uuid = raw_text(reading.uuid);
+    row.uuid = reading.uuid;
     row.amended = reading.version > 1;
     row.doubtful = derived.doubtful.contains(reading.uuid);
     row.cells[Row::time].text = text_of(clock_text(values.time_ms, zone));
@@ -175,11 +175,11 @@ ReadingsRow ReadingsRows::row(std::size_t at_row) const {
     return row;
 }
 
-QString ReadingsRows::uuidAt(std::size_t at) const {
-    return isDay(at) ? QString() : raw_text(record_->readings[static_cast<std::size_t>(entries_[at])].uuid);
+ReadingId ReadingsRows::uuidAt(std::size_t at) const {
+    return isDay(at) ? ReadingId() : record_->readings[static_cast<std::size_t>(entries_[at])].uuid;
 }
 
-std::optional<std::size_t> ReadingsRows::rowOf(const std::string& reading_uuid) const {
+std::optional<std::size_t> ReadingsRows::rowOf(const ReadingId& reading_uuid) const {
     for (std::size_t at = 0; at < entries_.size(); ++at)
         if (!isDay(at) && record_->readings[static_cast<std::size_t>(entries_[at])].uuid == reading_uuid) return at;
     return std::nullopt;

@@ -34,8 +34,8 @@ struct ReadingsRow {
         QString hint; ///< tool tip
     };
 
-    QString day;  ///< of a day's heading, else empty
-    QString uuid; ///< of the reading; empty in a day's heading
+    QString day;    ///< of a day's heading, else empty
+    ReadingId uuid; ///< empty in a day's heading
     bool amended = false;
     bool doubtful = false; ///< a finding about a stretch of the gauge names the reading
     Cell cells[column_count];
@@ -55,8 +55,8 @@ public:
     [[nodiscard]] ReadingsRow row(std::size_t at) const;
     [[nodiscard]] bool isDay(std::size_t at) const { return entries_[at] < 0; }
     [[nodiscard]] bool isWithdrawn(std::size_t at) const { return !isDay(at) && record_->readings[static_cast<std::size_t>(entries_[at])].withdrawn; }
-    [[nodiscard]] QString uuidAt(std::size_t at) const; ///< of the reading; empty in a day's heading
-    [[nodiscard]] std::optional<std::size_t> rowOf(const std::string& reading_uuid) const;
+    [[nodiscard]] ReadingId uuidAt(std::size_t at) const; ///< empty in a day's heading
+    [[nodiscard]] std::optional<std::size_t> rowOf(const ReadingId& reading_uuid) const;
     /// Whether two rows stand for the same reading or day.
     [[nodiscard]] static bool same(const ReadingsRows& one, std::size_t at, const ReadingsRows& other, std::size_t other_at);
     void erase(std::size_t first, std::size_t last) {

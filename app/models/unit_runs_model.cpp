@@ -22,7 +22,7 @@ const Quantity* quantity_of(const RunAnalysis& analysis, int column) {
 }
 
 /// Whether a run is among the drains that are taken together, or why not.
-QString part_in_fit(const UnitFit& fit, const std::string& run_uuid) {
+QString part_in_fit(const UnitFit& fit, const RunId& run_uuid) {
     const auto drain =
         std::find_if(fit.drains.begin(), fit.drains.end(), [&run_uuid](const DrainSummary& each) { return each.run_uuid == run_uuid; });
     if (drain == fit.drains.end()) return {};
@@ -52,7 +52,7 @@ UnitRunsModel::UnitRunsModel(const Document& document, QObject* parent) : QAbstr
     connect(&document, &Document::readingsChanged, this, &UnitRunsModel::runChanged);
 }
 
-void UnitRunsModel::setUnit(const std::string& unit_uuid) {
+void UnitRunsModel::setUnit(const UnitId& unit_uuid) {
     unit_uuid_ = unit_uuid;
     rebuild();
 }
@@ -66,8 +66,8 @@ void UnitRunsModel::rebuild() {
     endResetModel();
 }
 
-void UnitRunsModel::runChanged(const QString& run_uuid) {
-    const auto found = std::find(runs_.begin(), runs_.end(), utf8_of(run_uuid));
+void UnitRunsModel::runChanged(const RunId& run_uuid) {
+    const auto found = std::find(runs_.begin(), runs_.end(), run_uuid);
     if (found == runs_.end()) return;
     const auto row = static_cast<int>(found - runs_.begin());
     emit dataChanged(index(row, 0), index(row, ColumnCount - 1));

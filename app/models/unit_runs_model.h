@@ -23,7 +23,7 @@ public:
     explicit UnitRunsModel(const Document& document, QObject* parent = nullptr);
 
     /// Shows another unit's runs; an unknown unit has none.
-    void setUnit(const std::string& unit_uuid);
+    void setUnit(const UnitId& unit_uuid);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -32,11 +32,11 @@ public:
 
 private:
     void rebuild();
-    void runChanged(const QString& run_uuid);
+    void runChanged(const RunId& run_uuid);
 
     const Document& document_;
-    std::string unit_uuid_;
-    std::vector<std::string> runs_;
+    UnitId unit_uuid_;
+    std::vector<RunId> runs_;
 };
 
 } // namespace ullage

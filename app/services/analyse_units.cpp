@@ -8,7 +8,7 @@
 
 namespace ullage {
 
-bool analyse_units_beside(Document& document, const std::vector<std::string>& unit_uuids, bool with_runs, QWidget* window) {
+bool analyse_units_beside(Document& document, const std::vector<UnitId>& unit_uuids, bool with_runs, QWidget* window) {
     const std::size_t readings = document.readingsToAnalyse(unit_uuids, with_runs);
     if (readings == 0) return true;
     bool cancelled = false;

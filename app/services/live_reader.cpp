@@ -18,7 +18,7 @@ constexpr qsizetype most_dismissed = 500;
 const QString read_runs_name = QStringLiteral("liveRuns");
 const QString dismissed_name = QStringLiteral("dismissedEvents");
 
-QString key_of(const std::string& run_uuid, const LiveEvent& event) {
+QString key_of(const RunId& run_uuid, const LiveEvent& event) {
     return QStringLiteral("%1 %2 %3").arg(raw_text(run_uuid)).arg(static_cast<int>(event.kind)).arg(event.moment_ms);
 }
 
@@ -31,7 +31,7 @@ QString sentence_of(const RunRecord& record, const LiveEvent& event) {
 } // namespace
 
 struct LiveReader::Reading {
-    std::string run_uuid;
+    RunId run_uuid;
     std::optional<LiveTrace> live;
     std::unique_ptr<LiveSession> session;
     bool gained = false;
@@ -42,9 +42,9 @@ LiveReader::LiveReader(Document& document, Settings& settings, QObject* parent, 
     timer_.setInterval(live_tick_ms);
     connect(&timer_, &QTimer::timeout, this, [this] {
         announce();
-        std::vector<std::string> runs;
+        std::vector<RunId> runs;
         for (const auto& [run, reading] : readings_) runs.push_back(run);
-        for (const std::string& run : runs) emit changed(raw_text(run)); // the age of the last sample
+        for (const RunId& run : runs) emit changed(run); // the age of the last sample
     });
     connect(&document_, &Document::opened, this, &LiveReader::resume);
     connect(&document_, &Document::leaving, this, &LiveReader::forgetAll);
@@ -62,13 +62,13 @@ void LiveReader::forgetAll() {
     proposed_.clear();
 }
 
-std::vector<std::string> LiveReader::keptRuns() const {
-    std::vector<std::string> runs;
-    for (const QString& line : settings_.remembered(read_runs_name).split(QLatin1Char('\n'), Qt::SkipEmptyParts)) runs.push_back(utf8_of(line));
+std::vector<RunId> LiveReader::keptRuns() const {
+    std::vector<RunId> runs;
+    for (const QString& line : settings_.remembered(read_runs_name).split(QLatin1Char('\n'), Qt::SkipEmptyParts)) runs.push_back(id_of<RunId>(line));
     return runs;
 }
 
-void LiveReader::keepRead(const std::string& run_uuid, bool read) {
+void LiveReader::keepRead(const RunId& run_uuid, bool read) {
     QStringList lines = settings_.remembered(read_runs_name).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     lines.removeAll(raw_text(run_uuid));
     if (read) lines.append(raw_text(run_uuid));
@@ -78,21 +78,21 @@ void LiveReader::keepRead(const std::string& run_uuid, bool read) {
 void LiveReader::resume() {
     forgetAll();
     if (!document_.isOpen()) return;
-    for (const std::string& run : keptRuns()) {
+    for (const RunId& run : keptRuns()) {
         const RunRecord* record = document_.run(run);
         if (!record || record->run.end != RunEnd::still_running) continue; // of another logbook, or ended elsewhere
         const auto source = sourceOf(run);
         if (!source) continue;
         if (!source->user.empty()) {
             waiting_[run] = true;
-            emit changed(raw_text(run));
+            emit changed(run);
         } else if (const auto started = start(run); !started) {
             emit error(text_of(started.error().sentence()));
         }
     }
 }
 
-std::optional<LiveSource> LiveReader::sourceOf(const std::string& run_uuid) const {
+std::optional<LiveSource> LiveReader::sourceOf(const RunId& run_uuid) const {
     const RunRecord* record = document_.run(run_uuid);
     if (!record || !record->meter) return std::nullopt;
     const auto sources = document_.meterSources();
@@ -102,7 +102,7 @@ std::optional<LiveSource> LiveReader::sourceOf(const std::string& run_uuid) cons
     return source ? std::optional(std::move(source).value()) : std::nullopt;
 }
 
-Result<void> LiveReader::start(const std::string& run_uuid, const QString& password) {
+Result<void> LiveReader::start(const RunId& run_uuid, const QString& password) {
     const auto source = sourceOf(run_uuid);
     if (!source) return Error{Failure::not_found, "no source is kept with the meter of this run", {}, "set one up on the page Meters"};
     auto live = document_.beginLive(run_uuid, *source);
@@ -132,7 +132,7 @@ Result<void> LiveReader::start(const std::string& run_uuid, const QString& passw
         raw->live->last_before(), step_wh);
     raw->session->setDetector(std::move(detector));
     connect(raw->session.get(), &LiveSession::written, this, [raw] { raw->gained = true; });
-    connect(raw->session.get(), &LiveSession::stateChanged, this, [this, raw] { emit changed(raw_text(raw->run_uuid)); });
+    connect(raw->session.get(), &LiveSession::stateChanged, this, [this, raw] { emit changed(RunId(raw->run_uuid)); });
     connect(raw->session.get(), &LiveSession::eventFound, this, [this, raw](const LiveEvent& event) { found(*raw, event); });
     connect(
         raw->session.get(), &LiveSession::ended, this,
@@ -146,11 +146,11 @@ Result<void> LiveReader::start(const std::string& run_uuid, const QString& passw
     keepRead(run_uuid, true);
     raw->session->start();
     timer_.start();
-    emit changed(raw_text(run_uuid));
+    emit changed(run_uuid);
     return {};
 }
 
-void LiveReader::stop(std::string run_uuid) {
+void LiveReader::stop(RunId run_uuid) {
     keepRead(run_uuid, false);
     waiting_.erase(run_uuid);
     if (const auto at = readings_.find(run_uuid); at != readings_.end()) {
@@ -160,36 +160,37 @@ void LiveReader::stop(std::string run_uuid) {
         document_.announceGrowth(run_uuid);
     }
     if (readings_.empty()) timer_.stop();
-    emit changed(raw_text(run_uuid));
+    emit changed(run_uuid);
 }
 
-bool LiveReader::isReading(const std::string& run_uuid) const { return readings_.contains(run_uuid); }
+bool LiveReader::isReading(const RunId& run_uuid) const { return readings_.contains(run_uuid); }
 
-bool LiveReader::waitsForPassword(const std::string& run_uuid) const { return waiting_.contains(run_uuid); }
+bool LiveReader::waitsForPassword(const RunId& run_uuid) const { return waiting_.contains(run_uuid); }
 
-std::optional<LiveState> LiveReader::state(const std::string& run_uuid) const {
+std::optional<LiveState> LiveReader::state(const RunId& run_uuid) const {
     const auto at = readings_.find(run_uuid);
     return at == readings_.end() ? std::nullopt : std::optional(at->second->session->state());
 }
 
 void LiveReader::endRunsThatEnded() {
-    std::vector<std::string> ended;
+    std::vector<RunId> ended;
     for (const auto& [run, reading] : readings_) {
         const RunRecord* record = document_.run(run);
         if (!record || record->run.end != RunEnd::still_running) ended.push_back(run);
     }
-    for (const std::string& run : ended) stop(run);
+    for (const RunId& run : ended) stop(run);
 }
 
 void LiveReader::found(Reading& reading, const LiveEvent& event) {
     const RunRecord* record = document_.run(reading.run_uuid);
     if (!record) return;
     if (mark_of(event.kind)) proposed_[reading.run_uuid].push_back(event);
-    emit happened(raw_text(reading.run_uuid), sentence_of(*record, event), event.kind == LiveEventKind::output_off);
-    emit changed(raw_text(reading.run_uuid));
+    const RunId run = reading.run_uuid; // who is told may end the reading
+    emit happened(run, sentence_of(*record, event), event.kind == LiveEventKind::output_off);
+    emit changed(run);
 }
 
-void LiveReader::readProposals(const std::string& run_uuid) const {
+void LiveReader::readProposals(const RunId& run_uuid) const {
     auto events = document_.proposedEvents(run_uuid);
     if (!events) return;
     // A silence is no mark; the page says since when nothing came.
@@ -197,7 +198,7 @@ void LiveReader::readProposals(const std::string& run_uuid) const {
     proposed_[run_uuid] = std::move(events).value();
 }
 
-std::vector<LiveEvent> LiveReader::proposals(const std::string& run_uuid) const {
+std::vector<LiveEvent> LiveReader::proposals(const RunId& run_uuid) const {
     const RunRecord* record = document_.run(run_uuid);
     if (!record) return {};
     if (!proposed_.contains(run_uuid)) readProposals(run_uuid);
@@ -207,31 +208,31 @@ std::vector<LiveEvent> LiveReader::proposals(const std::string& run_uuid) const 
     return events;
 }
 
-Result<void> LiveReader::accept(const std::string& run_uuid, const LiveEvent& event) {
+Result<void> LiveReader::accept(const RunId& run_uuid, const LiveEvent& event) {
     const auto recorded = document_.record(run_uuid, reading_of(event));
     if (!recorded) return recorded.error();
-    emit changed(raw_text(run_uuid));
+    emit changed(run_uuid);
     return {};
 }
 
-void LiveReader::dismiss(const std::string& run_uuid, const LiveEvent& event) {
+void LiveReader::dismiss(const RunId& run_uuid, const LiveEvent& event) {
     QStringList lines = settings_.remembered(dismissed_name).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     lines.append(key_of(run_uuid, event));
     if (lines.size() > most_dismissed) lines = lines.mid(lines.size() - most_dismissed);
     settings_.remember(dismissed_name, lines.join(QLatin1Char('\n')));
-    emit changed(raw_text(run_uuid));
+    emit changed(run_uuid);
 }
 
 void LiveReader::announce() {
     if (since_announced_.isValid() && since_announced_.elapsed() < pause_ms_) return;
     if (document_.isImporting()) return;
-    std::vector<std::string> runs;
+    std::vector<RunId> runs;
     for (const auto& [run, reading] : readings_)
         if (std::exchange(reading->gained, false)) runs.push_back(run);
     if (runs.empty()) return;
     QElapsedTimer taken;
     taken.start();
-    for (const std::string& run : runs) document_.announceGrowth(run);
+    for (const RunId& run : runs) document_.announceGrowth(run);
     pause_ms_ = std::min(live_pause_per_refresh * taken.elapsed(), longest_live_pause_ms);
     since_announced_.start();
 }

@@ -30,27 +30,27 @@ public:
     ~LiveReader() override;
 
     /// How the meter of a run is read; absent where no source is kept with it, or it cannot be understood.
-    [[nodiscard]] std::optional<LiveSource> sourceOf(const std::string& run_uuid) const;
+    [[nodiscard]] std::optional<LiveSource> sourceOf(const RunId& run_uuid) const;
     /// Errors: no source; those of LiveTrace::begin().
-    Result<void> start(const std::string& run_uuid, const QString& password = {});
-    void stop(std::string run_uuid);
-    [[nodiscard]] bool isReading(const std::string& run_uuid) const;
+    Result<void> start(const RunId& run_uuid, const QString& password = {});
+    void stop(RunId run_uuid);
+    [[nodiscard]] bool isReading(const RunId& run_uuid) const;
     /// Absent where the run is not read.
-    [[nodiscard]] std::optional<LiveState> state(const std::string& run_uuid) const;
+    [[nodiscard]] std::optional<LiveState> state(const RunId& run_uuid) const;
     /// The run was read when the program ended, and waits for the password of its source.
-    [[nodiscard]] bool waitsForPassword(const std::string& run_uuid) const;
+    [[nodiscard]] bool waitsForPassword(const RunId& run_uuid) const;
 
     /// What the samples of a run propose, without what was put aside.
-    [[nodiscard]] std::vector<LiveEvent> proposals(const std::string& run_uuid) const;
+    [[nodiscard]] std::vector<LiveEvent> proposals(const RunId& run_uuid) const;
     /// Records the mark; see reading_of().
-    Result<void> accept(const std::string& run_uuid, const LiveEvent& event);
+    Result<void> accept(const RunId& run_uuid, const LiveEvent& event);
     /// Puts a proposal aside for good.
-    void dismiss(const std::string& run_uuid, const LiveEvent& event);
+    void dismiss(const RunId& run_uuid, const LiveEvent& event);
 
 signals:
-    void changed(const QString& runUuid); ///< value, state or proposals of the run
+    void changed(const RunId& runUuid); ///< value, state or proposals of the run
     /// Something has happened that calls somebody: `off` for a cut-off.
-    void happened(const QString& runUuid, const QString& sentence, bool off);
+    void happened(const RunId& runUuid, const QString& sentence, bool off);
     void error(const QString& sentence);
 
 private:
@@ -60,16 +60,16 @@ private:
     void endRunsThatEnded();
     void found(Reading& reading, const LiveEvent& event);
     void announce();
-    void readProposals(const std::string& run_uuid) const;
-    void keepRead(const std::string& run_uuid, bool read);
-    [[nodiscard]] std::vector<std::string> keptRuns() const;
+    void readProposals(const RunId& run_uuid) const;
+    void keepRead(const RunId& run_uuid, bool read);
+    [[nodiscard]] std::vector<RunId> keptRuns() const;
 
     Document& document_;
     Settings& settings_;
     LiveClocks clocks_;
-    std::map<std::string, std::unique_ptr<Reading>> readings_;       ///< by run
-    std::map<std::string, bool> waiting_;                            ///< runs that wait for a password
-    mutable std::map<std::string, std::vector<LiveEvent>> proposed_; ///< by run, as read from its samples and added to since
+    std::map<RunId, std::unique_ptr<Reading>> readings_;
+    std::map<RunId, bool> waiting_;                            ///< runs that wait for a password
+    mutable std::map<RunId, std::vector<LiveEvent>> proposed_; ///< as read from its samples and added to since
     QTimer timer_;
     QElapsedTimer since_announced_;
     qint64 pause_ms_ = 0;

@@ -63,7 +63,7 @@ void LogFollower::resume() {
     const auto traces = document_.traces({});
     if (!traces) return;
     for (const QString& line : lines) {
-        const auto uuid = utf8_of(line.section(QLatin1Char('\t'), 0, 0));
+        const auto uuid = id_of<TraceId>(line.section(QLatin1Char('\t'), 0, 0));
         const auto trace = std::ranges::find(traces.value(), uuid, &Trace::uuid);
         if (trace == traces.value().end()) continue; // of another logbook
         Followed& log = logs_[uuid];
@@ -93,14 +93,14 @@ Result<void> LogFollower::follow(const Trace& trace, const QString& path) {
     timer_.start();
     pause_ms_ = 0;
     announce();
-    emit changed(text_of(trace.run_uuid));
+    emit changed(RunId(trace.run_uuid));
     return {};
 }
 
-void LogFollower::stop(std::string trace_uuid) {
+void LogFollower::stop(TraceId trace_uuid) {
     const auto at = logs_.find(trace_uuid);
     if (at == logs_.end()) return;
-    const auto run = text_of(at->second.trace.run_uuid);
+    const auto run = at->second.trace.run_uuid;
     pause_ms_ = 0;
     announce(); // what came last is shown too
     logs_.erase(trace_uuid);
@@ -109,29 +109,28 @@ void LogFollower::stop(std::string trace_uuid) {
     emit changed(run);
 }
 
-std::optional<LogFollower::State> LogFollower::state(const std::string& trace_uuid) const {
+std::optional<LogFollower::State> LogFollower::state(const TraceId& trace_uuid) const {
     const auto at = logs_.find(trace_uuid);
     return at == logs_.end() ? std::nullopt : std::optional(at->second.state);
 }
 
 int LogFollower::count() const { return static_cast<int>(logs_.size()); }
 
-void LogFollower::keepPath(const std::string& trace_uuid, const QString& path) {
+void LogFollower::keepPath(const TraceId& trace_uuid, const QString& path) {
     QStringList lines = kept_lines(settings_);
-    const QString begin = text_of(trace_uuid) + QLatin1Char('\t');
+    const QString begin = raw_text(trace_uuid) + QLatin1Char('\t');
     lines.removeIf([&begin](const QString& line) { return line.startsWith(begin); });
     if (!path.isEmpty()) lines.append(begin + path);
     settings_.remember(kept_name, lines.join(QLatin1Char('\n')));
 }
 
-void LogFollower::dropWithdrawn(const QString& run_uuid) {
-    const auto run = utf8_of(run_uuid);
-    const auto standing = document_.traces(run);
+void LogFollower::dropWithdrawn(const RunId& run_uuid) {
+    const auto standing = document_.traces(run_uuid);
     if (!standing) return;
-    std::vector<std::string> gone;
+    std::vector<TraceId> gone;
     for (const auto& [uuid, log] : logs_)
-        if (log.trace.run_uuid == run && std::ranges::find(standing.value(), uuid, &Trace::uuid) == standing.value().end()) gone.push_back(uuid);
-    for (const std::string& uuid : gone) {
+        if (log.trace.run_uuid == run_uuid && std::ranges::find(standing.value(), uuid, &Trace::uuid) == standing.value().end()) gone.push_back(uuid);
+    for (const TraceId& uuid : gone) {
         logs_.at(uuid).gained = false;
         stop(uuid);
     }
@@ -140,12 +139,12 @@ void LogFollower::dropWithdrawn(const QString& run_uuid) {
 void LogFollower::tick() {
     if (looking_ || document_.isImporting()) return;
     const QScopedValueRollback looking(looking_, true);
-    std::vector<std::string> uuids;
+    std::vector<TraceId> uuids;
     for (const auto& [uuid, log] : logs_) uuids.push_back(uuid);
-    for (const std::string& uuid : uuids)
+    for (const TraceId& uuid : uuids)
         if (const auto at = logs_.find(uuid); at != logs_.end()) lookAt(at->second);
     announce();
-    for (const std::string& uuid : uuids)
+    for (const TraceId& uuid : uuids)
         if (const auto at = logs_.find(uuid); at != logs_.end()) judgeQuiet(at->second);
 }
 
@@ -180,7 +179,7 @@ void LogFollower::lookAt(Followed& log) {
     log.state.error = error   ? text_of(error->sentence())
                       : there ? QString()
                               : tr("%1 is not there; waiting for the file").arg(shown_path(log.state.path));
-    if (log.state.error != error_before) emit changed(text_of(log.trace.run_uuid));
+    if (log.state.error != error_before) emit changed(RunId(log.trace.run_uuid));
 }
 
 void LogFollower::end(const Followed& log, const Error& why) {
@@ -196,7 +195,7 @@ void LogFollower::judgeQuiet(Followed& log) {
     const bool quiet = silence_ms > std::max(least_quiet_ms, quiet_intervals * interval_ms);
     if (quiet == log.state.quiet) return;
     log.state.quiet = quiet;
-    const QString run = text_of(trace.run_uuid);
+    const RunId run = trace.run_uuid;
     const RunRecord* record = document_.run(trace.run_uuid);
     if (quiet && record && record->run.end != RunEnd::still_running) {
         stop(trace.uuid);
@@ -210,13 +209,13 @@ void LogFollower::judgeQuiet(Followed& log) {
 
 void LogFollower::announce() {
     if (since_announced_.isValid() && since_announced_.elapsed() < pause_ms_) return;
-    std::vector<std::string> runs;
+    std::vector<RunId> runs;
     for (auto& [uuid, log] : logs_)
         if (std::exchange(log.gained, false) && std::ranges::find(runs, log.trace.run_uuid) == runs.end()) runs.push_back(log.trace.run_uuid);
     if (runs.empty()) return;
     QElapsedTimer taken;
     taken.start();
-    for (const std::string& run : runs) document_.announceGrowth(run);
+    for (const RunId& run : runs) document_.announceGrowth(run);
     pause_ms_ = std::min(pause_per_refresh * taken.elapsed(), longest_pause_ms);
     since_announced_.start();
 }

@@ -32,7 +32,7 @@ public:
     /// Follows a file as the log of this trace from now on, and takes all that it has at once. Reading what is known of it first takes about a second
     /// for a hundred megabytes. Errors: those of LogFollow::begin() and look(), which leave it unfollowed.
     Result<void> follow(const Trace& trace, const QString& path);
-    void stop(std::string trace_uuid); ///< by value, as what is stopped may hold the caller's
+    void stop(TraceId trace_uuid); ///< by value, as what is stopped may hold the caller's
 
     struct State {
         QString path;
@@ -41,7 +41,7 @@ public:
         UtcMs grown_ms = 0; ///< when something came last, or following began
     };
     /// Absent where the log is not followed.
-    [[nodiscard]] std::optional<State> state(const std::string& trace_uuid) const;
+    [[nodiscard]] std::optional<State> state(const TraceId& trace_uuid) const;
 
     [[nodiscard]] int count() const; ///< how many logs are followed
 
@@ -49,25 +49,25 @@ public slots:
     void tick(); ///< looks at every log; called by a timer of its own
 
 signals:
-    void changed(const QString& run_uuid);                            ///< a log of the run is followed from now on, no longer, in error, or quiet
-    void error(const QString& sentence);                              ///< a log can no longer be followed
-    void fellQuiet(const QString& run_uuid, const QString& sentence); ///< of a run that goes on, once each time
+    void changed(const RunId& run_uuid);                            ///< a log of the run is followed from now on, no longer, in error, or quiet
+    void error(const QString& sentence);                            ///< a log can no longer be followed
+    void fellQuiet(const RunId& run_uuid, const QString& sentence); ///< of a run that goes on, once each time
 
 private:
     struct Followed;
 
     void resume();
     void forgetAll();
-    void dropWithdrawn(const QString& run_uuid);
+    void dropWithdrawn(const RunId& run_uuid);
     void lookAt(Followed& log);
     void end(const Followed& log, const Error& error);
     void judgeQuiet(Followed& log);
     void announce();
-    void keepPath(const std::string& trace_uuid, const QString& path); ///< empty: no longer
+    void keepPath(const TraceId& trace_uuid, const QString& path); ///< empty: no longer
 
     Document& document_;
     Settings& settings_;
-    std::map<std::string, Followed> logs_; ///< by uuid of the trace
+    std::map<TraceId, Followed> logs_;
     QTimer timer_;
     QElapsedTimer since_announced_;
     qint64 pause_ms_ = 0; ///< between announcements

@@ -17,8 +17,8 @@ namespace {
 
 constexpr UtcMs minute_ms = 60'000;
 
-QString rule_key(const std::string& run_uuid) { return QStringLiteral("rule/%1").arg(raw_text(run_uuid)); }
-QString snooze_key(const std::string& run_uuid) { return QStringLiteral("snooze/%1").arg(raw_text(run_uuid)); }
+QString rule_key(const RunId& run_uuid) { return QStringLiteral("rule/%1").arg(raw_text(run_uuid)); }
+QString snooze_key(const RunId& run_uuid) { return QStringLiteral("snooze/%1").arg(raw_text(run_uuid)); }
 
 UtcMs start_of(const RunRecord& record) {
     for (const auto& reading : record.readings)
@@ -54,19 +54,19 @@ std::vector<const RunRecord*> Reminders::openRuns() const {
     return open;
 }
 
-ReadingRule Reminders::rule(const std::string& run_uuid) const { return rule_from_kept(settings_.remembered(rule_key(run_uuid))); }
+ReadingRule Reminders::rule(const RunId& run_uuid) const { return rule_from_kept(settings_.remembered(rule_key(run_uuid))); }
 
-void Reminders::setRule(const std::string& run_uuid, const ReadingRule& rule) {
+void Reminders::setRule(const RunId& run_uuid, const ReadingRule& rule) {
     settings_.remember(rule_key(run_uuid), kept_rule(rule));
     tick();
 }
 
-const RunForecast& Reminders::forecast(const std::string& run_uuid) const {
+const RunForecast& Reminders::forecast(const RunId& run_uuid) const {
     if (const auto kept = forecasts_.find(run_uuid); kept != forecasts_.end()) return kept->second;
     return forecasts_.emplace(run_uuid, *document_.casebook().forecast_at_last_reading(run_uuid)).first->second;
 }
 
-DueState Reminders::state(const std::string& run_uuid) const {
+DueState Reminders::state(const RunId& run_uuid) const {
     const auto& record = *document_.run(run_uuid);
     DueState state;
     const auto wanted = rule(run_uuid);
@@ -102,7 +102,7 @@ int Reminders::overdueCount() const {
     return static_cast<int>(std::ranges::count_if(openRuns(), [this](const RunRecord* record) { return state(record->run.uuid).overdue(); }));
 }
 
-bool Reminders::snooze(const std::string& run_uuid, int minutes) {
+bool Reminders::snooze(const RunId& run_uuid, int minutes) {
     if (document_.run(run_uuid) == nullptr) return false;
     const auto due = state(run_uuid).due.due_ms;
     const UtcMs until_ms = document_.clock().now_ms() + minutes * minute_ms;
@@ -124,7 +124,7 @@ void Reminders::tick() {
                               (now.snoozed ? tr("You asked to be called again") : sentence(now.due.why)) + QLatin1Char('.'),
                               settings_.reminderSound() ? Notifier::Sound::call : Notifier::Sound::none);
         }
-        emit fellDue(raw_text(uuid));
+        emit fellDue(uuid);
     }
     emit looked();
 }

@@ -43,25 +43,25 @@ public:
     /// Open runs in the order of their start (first reading, else creation): the order of Ctrl+1, Ctrl+2, …
     [[nodiscard]] std::vector<const RunRecord*> openRuns() const;
     /// The rule of a run; one without parts where none was given.
-    [[nodiscard]] ReadingRule rule(const std::string& run_uuid) const;
-    void setRule(const std::string& run_uuid, const ReadingRule& rule);
+    [[nodiscard]] ReadingRule rule(const RunId& run_uuid) const;
+    void setRule(const RunId& run_uuid, const ReadingRule& rule);
     /// Precondition: the run is in the document.
-    [[nodiscard]] DueState state(const std::string& run_uuid) const;
+    [[nodiscard]] DueState state(const RunId& run_uuid) const;
     /// As of the run's last reading, so that a due moment stays where it is until the next one. Precondition: the run is in the document.
-    [[nodiscard]] const RunForecast& forecast(const std::string& run_uuid) const;
+    [[nodiscard]] const RunForecast& forecast(const RunId& run_uuid) const;
     /// The run that is longest overdue; null where none is.
     [[nodiscard]] const RunRecord* mostOverdue() const;
     [[nodiscard]] int overdueCount() const;
     /// Calls again in so many minutes instead of now. False, and nothing is put off, where no reading is due until then.
-    bool snooze(const std::string& run_uuid, int minutes);
+    bool snooze(const RunId& run_uuid, int minutes);
 
 public slots:
     /// Looks at the clock: announces what has fallen due since the last look, then emits looked().
     void tick();
 
 signals:
-    void fellDue(const QString& runUuid); ///< once for each moment of each run
-    void looked();                        ///< the present, a rule, a snooze or the runs have changed: show it anew
+    void fellDue(const RunId& runUuid); ///< once for each moment of each run
+    void looked();                      ///< the present, a rule, a snooze or the runs have changed: show it anew
 
 private:
     void forget();
@@ -69,8 +69,8 @@ private:
     const Document& document_;
     Settings& settings_;
     Notifier* notifier_;
-    mutable std::map<std::string, RunForecast> forecasts_; ///< since the last change of the document
-    std::map<std::string, UtcMs> announced_;               ///< run to the moment that was announced last
+    mutable std::map<RunId, RunForecast> forecasts_; ///< since the last change of the document
+    std::map<RunId, UtcMs> announced_;               ///< the moment that was announced last
 };
 
 } // namespace ullage

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "model/ids.h"
+
 #include <QCoreApplication>
 #include <QString>
 
@@ -21,8 +23,19 @@ namespace ullage {
 
 // Between the strings of core, all UTF-8, and those of Qt text passes here alone; what stands on the screen by text_of().
 
-/// The same as it is: for a field in which it is edited, for UUIDs and other keys, for names of files, and for words that have been cleaned.
+/// The same as it is: for a field in which it is edited, for keys, for names of files, and for words that have been cleaned.
 [[nodiscard]] inline QString raw_text(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+/// An identifier as a key: in settings, in the data of items, in names of objects.
+template <typename Tag>
+[[nodiscard]] QString raw_text(const Id<Tag>& id) {
+    return raw_text(id.text());
+}
+/// The identifier that such a key is of, as `id_of<RunId>(key)`.
+template <typename KindOfId>
+[[nodiscard]] KindOfId id_of(const QString& key) {
+    return KindOfId(key.toStdString());
+}
 
 /// A text of the screen for core; the content of a file.
 [[nodiscard]] inline std::string utf8_of(const QString& text) { return text.toStdString(); }

@@ -48,14 +48,14 @@ BenchController::~BenchController() {
 }
 
 void BenchController::look() {
-    QSet<QString> overdue;
+    std::set<RunId> overdue;
     for (const auto* record : reminders_.openRuns())
-        if (reminders_.state(record->run.uuid).overdue()) overdue << raw_text(record->run.uuid);
+        if (reminders_.state(record->run.uuid).overdue()) overdue.insert(record->run.uuid);
     awake_->setWanted(!reminders_.openRuns().empty());
     emit looked(overdue, awake_->words());
 }
 
-void BenchController::editRule(const std::string& run_uuid) {
+void BenchController::editRule(const RunId& run_uuid) {
     const auto* record = document_.run(run_uuid);
     if (!record) return;
     const auto title = QStringLiteral("%1, %2").arg(text_of(record->unit.name), run_about(*record));
@@ -90,7 +90,7 @@ void BenchController::enterDueReading() {
             next = record;
         }
     if (!next) return;
-    if (display_ && display_->isVisible()) display_->enterReading(raw_text(next->run.uuid));
+    if (display_ && display_->isVisible()) display_->enterReading(next->run.uuid);
     else pages_.enterReading(next->run.uuid);
 }
 
@@ -120,7 +120,7 @@ void BenchController::showDisplay() {
     if (!display_) {
         display_ = new BenchDisplay(document_, reminders_, settings_, window_);
         connect(display_, &BenchDisplay::left, window_, &QWidget::activateWindow);
-        connect(display_, &BenchDisplay::draftChanged, this, [this](const QString& run) {
+        connect(display_, &BenchDisplay::draftChanged, this, [this](const RunId& run) {
             if (pages_.run().isMade()) pages_.run()->takeDraft(run);
         });
     }

@@ -4,11 +4,11 @@
 #include "window/controller.h"
 #include "window/desktop.h"
 
-#include <QSet>
 #include <QTimer>
 
 #include <functional>
 #include <memory>
+#include <set>
 #include <string>
 
 namespace ullage {
@@ -26,7 +26,7 @@ public:
 
     /// Looks which readings are overdue and whether a test runs; looked() tells.
     void look();
-    void editRule(const std::string& run_uuid);
+    void editRule(const RunId& run_uuid);
     /// Calls for the reading that calls, else for that of the run shown, in so many minutes; says so where there is none to put off.
     void snooze(int minutes);
     /// Shows the run whose reading is overdue, else that whose reading is due first.
@@ -39,7 +39,7 @@ public:
 
 signals:
     /// These runs are overdue; the words say what is done to stay awake, and are empty where nothing is.
-    void looked(const QSet<QString>& overdueRuns, const QString& awakeWords);
+    void looked(const std::set<RunId>& overdueRuns, const QString& awakeWords);
 
 private:
     Reminders& reminders_;

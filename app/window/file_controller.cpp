@@ -99,7 +99,7 @@ void FileController::saveElsewhere() {
     const auto path =
         prompts_.fileToSave(window_, tr("Save the open logbook elsewhere"), suggested, logbookFilter(), QStringLiteral("ullage"), false);
     if (path.isEmpty()) return;
-    const std::string run = pages_.runUuid();
+    const RunId run = pages_.runUuid();
     const QString draft = pages_.run().isMade() ? pages_.run()->draft() : QString();
     if (const auto saved = saveBeside(path); !saved) return tell(saved);
     if (const auto opened = document_.open(path); !opened) return tell(opened);

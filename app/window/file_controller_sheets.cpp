@@ -90,7 +90,7 @@ void FileController::importSheets(const QStringList& paths) {
             importing->at(static_cast<std::int64_t>(done), static_cast<std::int64_t>(sheets.records.size()));
             return !importing->cancelled();
         });
-    std::string shown;
+    RunId shown;
     std::size_t whole = 0;
     for (std::size_t i = 0; i < imported.size(); ++i) {
         if (!imported[i]) {
@@ -122,7 +122,7 @@ void FileController::exportSheet() {
 
 void FileController::exportReadings() {
     const bool run_shown = pages_.currentWidget() == pages_.run();
-    auto* dialog = new ExportDialog(readings_subjects(document_, run_shown ? pages_.runUuid() : std::string()), prompts_, window_);
+    auto* dialog = new ExportDialog(readings_subjects(document_, run_shown ? pages_.runUuid() : RunId()), prompts_, window_);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }
@@ -159,7 +159,7 @@ void FileController::importLoadList() {
 
 void FileController::importLoadLists(const QStringList& paths) {
     if (!document_.isOpen()) return messages_->showError(tr("A load list needs a logbook to go into: choose Logbook, New or Open first."));
-    std::string shown;
+    LoadListId shown;
     for (const QString& path : paths) {
         const auto imported = import_load_list_file(document_, path);
         if (imported) shown = imported.value().uuid;
@@ -178,7 +178,7 @@ void FileController::importPvSheet() {
 
 void FileController::importPvSheets(const QStringList& paths) {
     if (!document_.isOpen()) return messages_->showError(tr("A PV sheet needs a logbook to go into: choose Logbook, New or Open first."));
-    std::string shown;
+    PvSheetId shown;
     for (const QString& path : paths) {
         const Result<ImportedPvSheet> imported = import_pv_sheet_file(document_, path);
         if (!imported) {

@@ -16,7 +16,7 @@ namespace ullage {
 
 LiveController::LiveController(const Workplace& at, LiveReader& reader, Notifier* notifier) : Controller(at), reader_(reader) {
     connect(&reader_, &LiveReader::error, messages_, &MessageBar::showError);
-    connect(&reader_, &LiveReader::happened, this, [this, notifier](const QString&, const QString& sentence, bool off) {
+    connect(&reader_, &LiveReader::happened, this, [this, notifier](const RunId&, const QString& sentence, bool off) {
         messages_->showNote(sentence);
         if (notifier)
             notifier->notify(off ? tr("An output went off") : tr("A meter that is read live"), sentence,
@@ -45,7 +45,7 @@ void LiveController::editSource() {
     form->open();
 }
 
-void LiveController::readLive(const std::string& run_uuid) {
+void LiveController::readLive(const RunId& run_uuid) {
     const auto source = reader_.sourceOf(run_uuid);
     if (!source) return;
     if (source->user.empty()) {

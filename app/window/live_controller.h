@@ -19,7 +19,7 @@ public:
     /// The form of how the meter shown is read.
     void editSource();
     /// Reads the meter of a run live, after its password where its source has a user.
-    void readLive(const std::string& run_uuid);
+    void readLive(const RunId& run_uuid);
 
 private:
     LiveReader& reader_;

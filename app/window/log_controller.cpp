@@ -27,7 +27,7 @@ QString log_files() { return LogController::tr("Logs (*.csv *.txt *.log *.tsv *.
 
 LogController::LogController(const Workplace& at, LogFollower& follower, Notifier* notifier) : Controller(at), follower_(follower) {
     connect(&follower_, &LogFollower::error, messages_, &MessageBar::showError);
-    connect(&follower_, &LogFollower::fellQuiet, this, [this, notifier](const QString&, const QString& sentence) {
+    connect(&follower_, &LogFollower::fellQuiet, this, [this, notifier](const RunId&, const QString& sentence) {
         messages_->showNote(sentence);
         if (notifier) notifier->notify(tr("A log is quiet"), sentence);
     });
@@ -55,7 +55,7 @@ void LogController::importLog(const QString& path) {
 }
 
 /// Of a log that goes on where one of the run's ended only the rest is taken; else all of it.
-void LogController::takeInLog(LogForm& form, const std::string& run_uuid) {
+void LogController::takeInLog(LogForm& form, const RunId& run_uuid) {
     const auto refuse = [&form](const Error& error) { form.refuseImport(text_of(error.sentence())); };
     const QString file_name = shown_path(QFileInfo(form.path()).fileName());
     const auto known = document_.traceContinuedBy(run_uuid, form.path());
@@ -85,10 +85,10 @@ void LogController::takeInLog(LogForm& form, const std::string& run_uuid) {
     messages_->showNote(words);
 }
 
-void LogController::followLog(const QString& trace_uuid) {
+void LogController::followLog(const TraceId& trace_uuid) {
     const auto traces = document_.traces(pages_.runUuid());
     if (!traces) return;
-    const auto trace = std::ranges::find(traces.value(), utf8_of(trace_uuid), &Trace::uuid);
+    const auto trace = std::ranges::find(traces.value(), trace_uuid, &Trace::uuid);
     if (trace == traces.value().end()) return;
     const auto files = prompts_.filesToOpen(window_, tr("The file of the log %1").arg(text_of(trace->file_name)), startFolder(), log_files(), false);
     if (files.isEmpty()) return;
@@ -98,7 +98,7 @@ void LogController::followLog(const QString& trace_uuid) {
     else messages_->showNote(tr("%1 is followed from now on.").arg(shown_path(QFileInfo(files.constFirst()).fileName())));
 }
 
-void LogController::addLogAppliance(const std::string& run_uuid) {
+void LogController::addLogAppliance(const RunId& run_uuid) {
     const auto load = document_.load(run_uuid);
     if (!load || !load.value()) return;
     const auto* list = document_.loadList(pages_.loadLists()->selectedList());

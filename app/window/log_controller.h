@@ -21,12 +21,12 @@ public:
     void chooseLog(); ///< asks which
     /// Opens the form for a meter's log that goes into the run shown.
     void importLog(const QString& path);
-    void followLog(const QString& trace_uuid);
+    void followLog(const TraceId& trace_uuid);
     /// The load by the logs of a run as a new appliance of the list chosen.
-    void addLogAppliance(const std::string& run_uuid);
+    void addLogAppliance(const RunId& run_uuid);
 
 private:
-    void takeInLog(LogForm& form, const std::string& run_uuid);
+    void takeInLog(LogForm& form, const RunId& run_uuid);
 
     LogFollower& follower_;
 };

@@ -199,12 +199,12 @@ void MainWindow::connectParts() {
         connectDocument();
     });
     connect(displaced_bar_, &DisplacedBar::saveAsked, files_, &FileController::saveElsewhere);
-    connect(reminder_bar_, &ReminderBar::readingAsked, this, [this](const QString& run) { pages_->enterReading(utf8_of(run)); });
+    connect(reminder_bar_, &ReminderBar::readingAsked, this, [this](const RunId& run) { pages_->enterReading(run); });
     connect(bench_, &BenchController::looked, this, &MainWindow::showLooked);
     bench_->look();
 }
 
-void MainWindow::showLooked(const QSet<QString>& overdue_runs, const QString& awake_words) {
+void MainWindow::showLooked(const std::set<RunId>& overdue_runs, const QString& awake_words) {
     tree_model_->setOverdue(overdue_runs);
     awake_label_->setText(awake_words);
     awake_label_->setVisible(!awake_words.isEmpty());
@@ -374,16 +374,16 @@ void MainWindow::openLogbook(const QString& path) { files_->openLogbook(path); }
 void MainWindow::openLastLogbook() { files_->openLastLogbook(); }
 void MainWindow::importSheets(const QStringList& paths) { files_->importSheets(paths); }
 void MainWindow::importLog(const QString& path) { logs_->importLog(path); }
-void MainWindow::showUnit(const std::string& unit_uuid) { pages_->showUnit(unit_uuid); }
-void MainWindow::showRun(const std::string& run_uuid) { pages_->showRun(run_uuid); }
-void MainWindow::showMeter(const std::string& meter_uuid) { pages_->showMeter(meter_uuid); }
-void MainWindow::showLoadList(const std::string& list_uuid) { pages_->showLoadList(list_uuid); }
+void MainWindow::showUnit(const UnitId& unit_uuid) { pages_->showUnit(unit_uuid); }
+void MainWindow::showRun(const RunId& run_uuid) { pages_->showRun(run_uuid); }
+void MainWindow::showMeter(const MeterId& meter_uuid) { pages_->showMeter(meter_uuid); }
+void MainWindow::showLoadList(const LoadListId& list_uuid) { pages_->showLoadList(list_uuid); }
 void MainWindow::showLoadLists() { pages_->showLoadLists(); }
 void MainWindow::showComparison() { pages_->showComparison(); }
 void MainWindow::showBench() { pages_->showBench(); }
 void MainWindow::showPvInput() { pages_->showPvInput(); }
 void MainWindow::showSizing() { pages_->showSizing(); }
-void MainWindow::enterReading(const std::string& run_uuid) { pages_->enterReading(run_uuid); }
+void MainWindow::enterReading(const RunId& run_uuid) { pages_->enterReading(run_uuid); }
 void MainWindow::makeAllPages() { pages_->makeAllPages(); }
 
 } // namespace ullage

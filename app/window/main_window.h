@@ -6,8 +6,8 @@
 
 #include <QHash>
 #include <QMainWindow>
-#include <QSet>
 
+#include <set>
 #include <string>
 
 class QLabel;
@@ -62,17 +62,17 @@ public:
     /// An action by its object name; null when there is none.
     [[nodiscard]] QAction* action(const QString& name) const { return actions_.value(name); }
 
-    void showUnit(const std::string& unit_uuid);
-    void showRun(const std::string& run_uuid);
-    void showMeter(const std::string& meter_uuid);
-    void showLoadList(const std::string& list_uuid);
+    void showUnit(const UnitId& unit_uuid);
+    void showRun(const RunId& run_uuid);
+    void showMeter(const MeterId& meter_uuid);
+    void showLoadList(const LoadListId& list_uuid);
     void showLoadLists(); ///< with the list selected last
     void showComparison();
     void showBench();
     void showPvInput();
     void showSizing(); ///< for the list selected on the page of load lists last
     /// Shows a run with the keyboard in its entry row.
-    void enterReading(const std::string& run_uuid);
+    void enterReading(const RunId& run_uuid);
     /// Makes the pages that nobody has asked for yet. The window does so by itself, one after the other, once it has been painted.
     void makeAllPages();
     [[nodiscard]] Reminders& reminders() { return *reminders_; }
@@ -100,7 +100,7 @@ private:
     void rowChosen(const QModelIndex& index);
     void selectInTree();
     void showStatus();
-    void showLooked(const QSet<QString>& overdue_runs, const QString& awake_words); ///< how the running tests stand
+    void showLooked(const std::set<RunId>& overdue_runs, const QString& awake_words); ///< how the running tests stand
     void restoreLayout();
     void fitSide();   ///< wide enough for a run's day and load
     void fitScreen(); ///< no larger than its screen, with its frame

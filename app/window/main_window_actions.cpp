@@ -216,7 +216,7 @@ void MainWindow::makeRunningMenu(QMenu& menu) {
         const auto name = QStringLiteral("running%1Action").arg(number);
         auto* made = addEntry(running, name.toLatin1().constData(), tr("Running test %1").arg(number), QStringLiteral("Ctrl+%1").arg(number));
         made->setProperty("helpText", made->text());
-        connect(made, &QAction::triggered, this, [this, made] { pages_->enterReading(utf8_of(made->data().toString())); });
+        connect(made, &QAction::triggered, this, [this, made] { pages_->enterReading(id_of<RunId>(made->data().toString())); });
     }
 }
 

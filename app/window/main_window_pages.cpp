@@ -38,11 +38,13 @@ void MainWindow::preparePages() {
     const auto always = [](const std::string&) { return true; };
     // The likeliest first: in this order they are made in quiet moments.
     pages_->add(
-        pages_->run(), Row::run, [this] { return new RunPage(document_, reminders_); }, [this] { connectRunPage(); }, &PageStack::showRun,
-        [this] { return pages_->runUuid(); }, [this](const std::string& uuid) { return document_.run(uuid) != nullptr; });
+        pages_->run(), Row::run, [this] { return new RunPage(document_, reminders_); }, [this] { connectRunPage(); },
+        [this](const std::string& uuid) { pages_->showRun(RunId(uuid)); }, [this] { return pages_->runUuid().text(); },
+        [this](const std::string& uuid) { return document_.run(RunId(uuid)) != nullptr; });
     pages_->add(
-        pages_->unit(), Row::unit, [this] { return new UnitPage(document_); }, [this] { connectUnitPage(); }, &PageStack::showUnit,
-        [this] { return pages_->unitUuid(); }, [this](const std::string& uuid) { return document_.unit(uuid) != nullptr; });
+        pages_->unit(), Row::unit, [this] { return new UnitPage(document_); }, [this] { connectUnitPage(); },
+        [this](const std::string& uuid) { pages_->showUnit(UnitId(uuid)); }, [this] { return pages_->unitUuid().text(); },
+        [this](const std::string& uuid) { return document_.unit(UnitId(uuid)) != nullptr; });
     pages_->add(
         pages_->comparison(), Row::comparison, [this] { return new ComparisonPage(document_, prompts_); }, [this] { connectComparisonPage(); },
         [this](const std::string&) { pages_->showComparison(); }, nothing, always);
@@ -54,32 +56,32 @@ void MainWindow::preparePages() {
         [this](const std::string&) { pages_->showSizing(); }, nothing, always);
     pages_->add(
         pages_->loadLists(), Row::load_list, [this] { return new LoadListsPage(document_); }, [this] { connectLoadListsPage(); },
-        &PageStack::showLoadList, [this] { return pages_->loadLists()->selectedList(); }, always);
+        [this](const std::string& uuid) { pages_->showLoadList(LoadListId(uuid)); }, [this] { return pages_->loadLists()->selectedList().text(); },
+        always);
     pages_->add(
         pages_->pv(), Row::pv_input, [this] { return new PvPage(document_); }, [this] { connectPvPage(); },
         [this](const std::string&) { pages_->showPvInput(); }, nothing, always);
     pages_->add(
-        pages_->meters(), Row::meter, [this] { return new MetersPage(document_); }, [this] { connectMetersPage(); }, &PageStack::showMeter,
-        [this] { return pages_->meterUuid(); }, [this](const std::string& uuid) { return document_.meter(uuid) != nullptr; });
+        pages_->meters(), Row::meter, [this] { return new MetersPage(document_); }, [this] { connectMetersPage(); },
+        [this](const std::string& uuid) { pages_->showMeter(MeterId(uuid)); }, [this] { return pages_->meterUuid().text(); },
+        [this](const std::string& uuid) { return document_.meter(MeterId(uuid)) != nullptr; });
 }
 
 void MainWindow::connectBenchPage() {
-    connect(pages_->bench(), &BenchPage::readingAsked, this, [this](const QString& run) { pages_->enterReading(utf8_of(run)); });
-    connect(pages_->bench(), &BenchPage::ruleAsked, this, [this](const QString& run) { bench_->editRule(utf8_of(run)); });
+    connect(pages_->bench(), &BenchPage::readingAsked, pages_, &PageStack::enterReading);
+    connect(pages_->bench(), &BenchPage::ruleAsked, bench_, &BenchController::editRule);
     connect(pages_->bench(), &BenchPage::displayAsked, bench_, &BenchController::showDisplay);
     connect(pages_->bench(), &BenchPage::startRunAsked, records_, &RecordController::startRun);
 }
 
-void MainWindow::connectPvPage() {
-    connect(pages_->pv(), &PvPage::editUnitAsked, this, [this](const QString& unit) { records_->editClaims(utf8_of(unit)); });
-}
+void MainWindow::connectPvPage() { connect(pages_->pv(), &PvPage::editUnitAsked, records_, &RecordController::editClaims); }
 
 void MainWindow::connectUnitPage() {
     connect(pages_->unit(), &UnitPage::startRunAsked, records_, &RecordController::startRun);
     connect(pages_->unit(), &UnitPage::reportAsked, reports_, &ReportController::makeUnitReport);
     connect(pages_->unit(), &UnitPage::editUnitAsked, records_, &RecordController::editUnit);
     connect(pages_->unit(), &UnitPage::importAsked, files_, &FileController::importSheet);
-    connect(pages_->unit(), &UnitPage::runChosen, this, [this](const QString& run) { pages_->showRun(utf8_of(run)); });
+    connect(pages_->unit(), &UnitPage::runChosen, pages_, &PageStack::showRun);
     pages_->unit()->setKwhPriceText(settings_.remembered(kwh_price_name));
     connect(pages_->unit(), &UnitPage::kwhPriceTyped, this, [this](const QString& text) { settings_.remember(kwh_price_name, text); });
 }
@@ -88,13 +90,13 @@ void MainWindow::connectRunPage() {
     pages_->run()->setChartsShown(settings_.chartsShown());
     pages_->run()->setLogFollower(*log_follower_);
     pages_->run()->setLiveReader(*live_reader_);
-    connect(pages_->run(), &RunPage::readLiveAsked, this, [this](const QString& run) { live_->readLive(utf8_of(run)); });
+    connect(pages_->run(), &RunPage::readLiveAsked, live_, &LiveController::readLive);
     connect(pages_->run(), &RunPage::importLogAsked, logs_, &LogController::chooseLog);
     connect(pages_->run(), &RunPage::followLogAsked, logs_, &LogController::followLog);
-    connect(pages_->run(), &RunPage::ruleAsked, this, [this](const QString& run) { bench_->editRule(utf8_of(run)); });
+    connect(pages_->run(), &RunPage::ruleAsked, bench_, &BenchController::editRule);
     connect(pages_->run(), &RunPage::endRunAsked, this, [this] { records_->endRun(); });
     connect(pages_->run(), &RunPage::editRunAsked, records_, &RecordController::editRun);
-    connect(pages_->run(), &RunPage::logApplianceAsked, this, [this](const QString& run) { logs_->addLogAppliance(utf8_of(run)); });
+    connect(pages_->run(), &RunPage::logApplianceAsked, logs_, &LogController::addLogAppliance);
     connect(pages_->run(), &RunPage::attachPhotoAsked, files_, &FileController::attachPhoto);
     connect(pages_->run(), &RunPage::photoSaveAsked, files_, &FileController::savePhoto);
 }
@@ -104,13 +106,13 @@ void MainWindow::connectMetersPage() {
     connect(pages_->meters(), &MetersPage::editMeterAsked, records_, &RecordController::editMeter);
     connect(pages_->meters(), &MetersPage::sourceAsked, live_, &LiveController::editSource);
     connect(pages_->meters(), &MetersPage::withdrawMeterAsked, records_, &RecordController::withdrawMeter);
-    connect(pages_->meters(), &MetersPage::meterChosen, this, [this](const QString& meter) { pages_->showMeter(utf8_of(meter)); });
+    connect(pages_->meters(), &MetersPage::meterChosen, pages_, &PageStack::showMeter);
 }
 
 void MainWindow::connectComparisonPage() {
     connect(pages_->comparison(), &ComparisonPage::otherLogbooksChosen, this,
             [this](const QStringList& paths) { comparing_->rememberLogbooks(paths); });
-    connect(pages_->comparison(), &ComparisonPage::runAsked, this, [this](const QString& run) { pages_->showRun(utf8_of(run)); });
+    connect(pages_->comparison(), &ComparisonPage::runAsked, pages_, &PageStack::showRun);
     if (document_.isOpen()) comparing_->showComparedLogbooks();
 }
 
@@ -122,10 +124,10 @@ void MainWindow::connectLoadListsPage() {
     connect(pages_->loadLists(), &LoadListsPage::addApplianceAsked, load_lists_, &LoadListController::addAppliance);
     connect(pages_->loadLists(), &LoadListsPage::editApplianceAsked, load_lists_, &LoadListController::editAppliance);
     connect(pages_->loadLists(), &LoadListsPage::removeApplianceAsked, load_lists_, &LoadListController::removeAppliance);
-    connect(pages_->loadLists(), &LoadListsPage::listChosen, this, [this](const QString& list) {
+    connect(pages_->loadLists(), &LoadListsPage::listChosen, this, [this](const LoadListId& list) {
         selectInTree();
         pages_->rememberPage();
-        if (pages_->sizing().isMade()) pages_->sizing()->chooseList(utf8_of(list));
+        if (pages_->sizing().isMade()) pages_->sizing()->chooseList(list);
     });
     connect(pages_->loadLists(), &LoadListsPage::applianceChosen, this, &MainWindow::updateActions);
 }

@@ -13,7 +13,8 @@ class QWidget;
 namespace ullage {
 
 /// A page as the window knows it: a row of its table of pages. Choosing, remembering and showing again, the tree and making pages ahead go by it
-/// alone. `uuid` is of what the page shows, such as a run; empty for pages that span all of the logbook.
+/// alone. `uuid` is of what the page shows, such as a run; empty for pages that span all of the logbook. It is a text, since it may be of any kind of
+/// record: that which `row` says.
 struct PageEntry {
     QString name;                                          ///< object name of the page, by which it is remembered
     LogbookTreeModel::Row row;                             ///< its row, or the kind of its rows, in the tree

@@ -43,9 +43,9 @@ QSize PageStack::minimumSizeHint() const {
 void PageStack::showWelcome() { setCurrentWidget(welcome_); }
 
 void PageStack::forget() {
-    unit_uuid_.clear();
-    run_uuid_.clear();
-    meter_uuid_.clear();
+    unit_uuid_ = {};
+    run_uuid_ = {};
+    meter_uuid_ = {};
 }
 
 void PageStack::showRow(LogbookTreeModel::Row row, const std::string& uuid) {
@@ -69,33 +69,33 @@ void PageStack::keepSplitters() {
         for (const auto* splitter : page->findChildren<QSplitter*>()) settings_.setLayout(splitter->objectName(), splitter->saveState());
 }
 
-void PageStack::showUnit(const std::string& unit_uuid) {
+void PageStack::showUnit(const UnitId& unit_uuid) {
     if (!document_.unit(unit_uuid) || !analyseFirst({unit_uuid}, true)) return emit moved();
     unit_uuid_ = unit_uuid;
-    run_uuid_.clear();
+    run_uuid_ = {};
     unit_page_->showUnit(unit_uuid);
     setCurrentWidget(unit_page_);
     emit moved();
     rememberPage();
 }
 
-void PageStack::showRun(const std::string& run_uuid) {
+void PageStack::showRun(const RunId& run_uuid) {
     const auto* record = document_.run(run_uuid);
     if (!record) return;
-    if (const std::string unit = record->unit.uuid; !analyseFirst({unit}, true)) return emit moved();
+    if (const UnitId unit = record->unit.uuid; !analyseFirst({unit}, true)) return emit moved();
     record = document_.run(run_uuid);
     if (!record) return;
     unit_uuid_ = record->unit.uuid;
     const bool other = run_uuid_ != run_uuid || currentWidget() != run_page_;
     run_uuid_ = run_uuid;
-    if (other) run_page_->showRun(raw_text(run_uuid));
+    if (other) run_page_->showRun(run_uuid);
     setCurrentWidget(run_page_);
     QTimer::singleShot(0, this, [this] { restoreSplitters(*run_page_); });
     emit moved();
     rememberPage();
 }
 
-void PageStack::showMeter(const std::string& meter_uuid) {
+void PageStack::showMeter(const MeterId& meter_uuid) {
     if (!document_.meter(meter_uuid)) return;
     meter_uuid_ = meter_uuid;
     meters_page_->showMeter(meter_uuid);
@@ -119,7 +119,7 @@ void PageStack::showBench() {
     rememberPage();
 }
 
-void PageStack::enterReading(const std::string& run_uuid) {
+void PageStack::enterReading(const RunId& run_uuid) {
     if (!document_.run(run_uuid)) return;
     showRun(run_uuid);
     run_page_->focusEntry();
@@ -133,14 +133,14 @@ void PageStack::showPvInput() {
     rememberPage();
 }
 
-void PageStack::showPvSheet(const std::string& sheet_uuid) {
+void PageStack::showPvSheet(const PvSheetId& sheet_uuid) {
     showPvInput();
     if (document_.isOpen()) pv_page_->showSheet(sheet_uuid);
 }
 
 void PageStack::showSizing() {
     if (!document_.isOpen()) return;
-    std::vector<std::string> units;
+    std::vector<UnitId> units;
     if (!document_.loadLists().empty())
         for (const Unit& unit : document_.units()) units.push_back(unit.uuid);
     if (!analyseFirst(units, false)) return emit moved();
@@ -150,7 +150,7 @@ void PageStack::showSizing() {
     rememberPage();
 }
 
-void PageStack::showLoadList(const std::string& list_uuid) {
+void PageStack::showLoadList(const LoadListId& list_uuid) {
     if (!document_.isOpen()) return;
     load_lists_page_->showLoadList(list_uuid);
     setCurrentWidget(load_lists_page_);
@@ -164,13 +164,13 @@ void PageStack::showDefaultPage() {
     for (const auto* record : document_.runs())
         if (record->run.end == RunEnd::still_running) return showRun(record->run.uuid);
     if (!document_.units().empty()) return showUnit(document_.units().front().uuid);
-    unit_uuid_.clear();
-    run_uuid_.clear();
+    unit_uuid_ = {};
+    run_uuid_ = {};
     setCurrentWidget(welcome_);
     emit moved();
 }
 
-bool PageStack::analyseFirst(const std::vector<std::string>& unit_uuids, bool with_runs) {
+bool PageStack::analyseFirst(const std::vector<UnitId>& unit_uuids, bool with_runs) {
     if (document_.readingsToAnalyse(unit_uuids, with_runs) <= Document::most_analysed_at_once) return true;
     const bool whole = analyse_units_beside(document_, unit_uuids, with_runs, window());
     emit analysed();
@@ -182,9 +182,9 @@ const PageEntry* PageStack::currentPage() const {
     return found == page_table_.end() ? nullptr : &*found;
 }
 
-std::string PageStack::currentUnit() const {
+UnitId PageStack::currentUnit() const {
     const auto* page = currentWidget();
-    return page == run_page_ || page == unit_page_ ? unit_uuid_ : std::string();
+    return page == run_page_ || page == unit_page_ ? unit_uuid_ : UnitId();
 }
 
 void PageStack::rememberPage() {

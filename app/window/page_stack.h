@@ -10,7 +10,6 @@
 #include <QStackedWidget>
 
 #include <string>
-#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -47,23 +46,22 @@ public:
     [[nodiscard]] LatePage<PvPage>& pv() { return pv_page_; }
     [[nodiscard]] LatePage<SizingPage>& sizing() { return sizing_page_; }
 
-    /// Enters a page into the table of pages; what its parts mean: PageEntry. `made_so` is called once it is made, `show` is a function of this class
-    /// or of one's own.
+    /// Enters a page into the table of pages; what its parts mean: PageEntry. `made_so` is called once it is made.
     template <class Page, class Make, class Made, class Show, class Uuid, class IsThere>
     void add(LatePage<Page>& page, LogbookTreeModel::Row row, Make make, Made made_so, Show show, Uuid uuid, IsThere is_there);
 
-    void showUnit(const std::string& unit_uuid);
-    void showRun(const std::string& run_uuid);
-    void showMeter(const std::string& meter_uuid);
-    void showLoadList(const std::string& list_uuid);
+    void showUnit(const UnitId& unit_uuid);
+    void showRun(const RunId& run_uuid);
+    void showMeter(const MeterId& meter_uuid);
+    void showLoadList(const LoadListId& list_uuid);
     void showLoadLists(); ///< with the list selected last
     void showComparison();
     void showBench();
     void showPvInput();
-    void showPvSheet(const std::string& sheet_uuid);
+    void showPvSheet(const PvSheetId& sheet_uuid);
     void showSizing(); ///< for the list selected on the page of load lists last
     /// Shows a run with the keyboard in its entry row.
-    void enterReading(const std::string& run_uuid);
+    void enterReading(const RunId& run_uuid);
     void showWelcome();
     /// A run that goes on, else the first unit, else the welcome page.
     void showDefaultPage();
@@ -75,10 +73,10 @@ public:
     void forget();          ///< what is shown; another logbook is open
 
     [[nodiscard]] const PageEntry* currentPage() const; ///< null for the welcome page
-    [[nodiscard]] std::string currentUnit() const;      ///< of the unit or run shown; empty elsewhere
-    [[nodiscard]] const std::string& unitUuid() const { return unit_uuid_; }
-    [[nodiscard]] const std::string& runUuid() const { return run_uuid_; }
-    [[nodiscard]] const std::string& meterUuid() const { return meter_uuid_; }
+    [[nodiscard]] UnitId currentUnit() const;           ///< of the unit or run shown; empty elsewhere
+    [[nodiscard]] const UnitId& unitUuid() const { return unit_uuid_; }
+    [[nodiscard]] const RunId& runUuid() const { return run_uuid_; }
+    [[nodiscard]] const MeterId& meterUuid() const { return meter_uuid_; }
 
     void keepSplitters();    ///< where the user has put them, in the settings
     void makeAllPages();     ///< that nobody has asked for yet
@@ -94,7 +92,7 @@ signals:
 
 private:
     /// Computes what pages show of these units beside the window, where there is much of it; false where that was cancelled.
-    [[nodiscard]] bool analyseFirst(const std::vector<std::string>& unit_uuids, bool with_runs);
+    [[nodiscard]] bool analyseFirst(const std::vector<UnitId>& unit_uuids, bool with_runs);
     void restoreSplitters(const QWidget& page); ///< once a page, after it has its size
     bool makeNextPage();                        ///< false where none is left
 
@@ -110,8 +108,11 @@ private:
     LatePage<BenchPage> bench_page_{"benchPage"};
     LatePage<PvPage> pv_page_{"pvPage"};
     LatePage<SizingPage> sizing_page_{"sizingPage"};
-    std::string unit_uuid_, run_uuid_, meter_uuid_; ///< what is shown, as far as it is one of these
-    QSet<const QWidget*> restored_;                 ///< pages whose splitters stand as the user left them
+    // What is shown, as far as it is one of these.
+    UnitId unit_uuid_;
+    RunId run_uuid_;
+    MeterId meter_uuid_;
+    QSet<const QWidget*> restored_; ///< pages whose splitters stand as the user left them
 };
 
 template <class Page, class Make, class Made, class Show, class Uuid, class IsThere>
@@ -125,12 +126,7 @@ void PageStack::add(LatePage<Page>& page, LogbookTreeModel::Row row, Make make, 
         emit made();
         made_so();
     });
-    page_table_.push_back({page.name(), row, [&page] { return page.widget(); }, [&page] { (void)page.get(); },
-                           [this, show](const std::string& shown) {
-                               if constexpr (std::is_member_function_pointer_v<Show>) (this->*show)(shown);
-                               else show(shown);
-                           },
-                           uuid, is_there});
+    page_table_.push_back({page.name(), row, [&page] { return page.widget(); }, [&page] { (void)page.get(); }, show, uuid, is_there});
 }
 
 } // namespace ullage

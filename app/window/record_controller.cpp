@@ -55,7 +55,7 @@ void RecordController::addUnit() {
 
 void RecordController::editUnit() { editClaims(pages_.currentUnit()); }
 
-void RecordController::editClaims(const std::string& unit_uuid) {
+void RecordController::editClaims(const UnitId& unit_uuid) {
     const auto* unit = document_.unit(unit_uuid);
     if (!unit) return;
     auto* form = new UnitForm(*unit, window_);
@@ -157,7 +157,7 @@ void RecordController::editRun() {
 void RecordController::endRun(std::optional<RunEnd> end) {
     const auto* record = document_.run(pages_.runUuid());
     if (!record || record->run.end != RunEnd::still_running) return;
-    const std::string run_uuid = record->run.uuid;
+    const RunId run_uuid = record->run.uuid;
     pages_.run()->keepDraft();
     auto* form = new EndForm(
         *record, end, EntryTexts::fromDraft(pages_.run()->draft()), document_.clock(),
@@ -170,7 +170,7 @@ void RecordController::endRun(std::optional<RunEnd> end) {
     form->open();
 }
 
-RunRecord RecordController::asEnded(const std::string& run_uuid, const Run& run, const std::optional<ReadingValues>& last) const {
+RunRecord RecordController::asEnded(const RunId& run_uuid, const Run& run, const std::optional<ReadingValues>& last) const {
     RunRecord ended = *document_.run(run_uuid);
     ended.run = run;
     if (!last) return ended;
@@ -192,7 +192,7 @@ void RecordController::finishRun(EndForm& form) {
     for (const std::string& doubt : end_doubts(asEnded(ending.run.uuid, ending.run, ending.last), document_.unitFit(record->unit.uuid), options))
         doubts << text_of(doubt);
     if (!form.confirmed(doubts)) return;
-    const auto photos = ending.last ? pages_.run()->waitingPhotos() : std::vector<std::string>();
+    const auto photos = ending.last ? pages_.run()->waitingPhotos() : std::vector<PhotoId>();
     const bool row_taken = ending.row_taken;
     const QString how = text_of(run_end_text(ending.run.end));
     if (!settle(form, document_.endRun(ending.run, ending.last, photos))) return;

@@ -20,7 +20,7 @@ public:
 
     void addUnit();
     void editUnit(); ///< that which is shown
-    void editClaims(const std::string& unit_uuid);
+    void editClaims(const UnitId& unit_uuid);
     void withdrawUnit();
     void addMeter();
     void editMeter(); ///< that which is shown
@@ -39,7 +39,7 @@ private:
     /// What speaks against starting this run now, a clause each.
     [[nodiscard]] QStringList startDoubts(const Run& run) const;
     void finishRun(EndForm& form);
-    [[nodiscard]] RunRecord asEnded(const std::string& run_uuid, const Run& run, const std::optional<ReadingValues>& last) const;
+    [[nodiscard]] RunRecord asEnded(const RunId& run_uuid, const Run& run, const std::optional<ReadingValues>& last) const;
 
     Reminders& reminders_;
 };

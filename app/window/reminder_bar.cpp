@@ -46,7 +46,7 @@ ReminderBar::ReminderBar(const Document& document, Reminders& reminders, QWidget
         button->setToolTip(tr("Remind me again in %1 minutes").arg(minutes));
         button->setAccessibleName(button->toolTip());
         make_quiet(*button);
-        connect(button, &QPushButton::clicked, this, [this, minutes] { reminders_.snooze(utf8_of(run_uuid_), minutes); });
+        connect(button, &QPushButton::clicked, this, [this, minutes] { reminders_.snooze(run_uuid_, minutes); });
     }
     // The margin belongs to the bar, so that it leaves with it.
     auto* around = new QVBoxLayout(this);
@@ -62,7 +62,7 @@ void ReminderBar::refresh() {
     const auto* record = reminders_.mostOverdue();
     setVisible(record != nullptr);
     if (record == nullptr) return;
-    run_uuid_ = raw_text(record->run.uuid);
+    run_uuid_ = record->run.uuid;
     const auto state = reminders_.state(record->run.uuid);
     const int others = reminders_.overdueCount() - 1;
     auto text = tr("%1: reading %2, %3").arg(text_of(record->unit.name), due_words(state, document_.clock().now_ms()), text_of(state.due.why));

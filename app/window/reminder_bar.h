@@ -23,14 +23,14 @@ public:
     [[nodiscard]] QString words() const;
 
 signals:
-    void readingAsked(const QString& runUuid);
+    void readingAsked(const RunId& runUuid);
 
 private:
     void refresh();
 
     const Document& document_;
     Reminders& reminders_;
-    QString run_uuid_; ///< the run that is called for
+    RunId run_uuid_; ///< the run that is called for
     QLabel *chip_, *words_;
 };
 

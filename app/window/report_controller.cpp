@@ -36,7 +36,7 @@ namespace {
 constexpr std::size_t most_reported_rows = 100; ///< of a comparison
 
 /// A run of the document with the histories of its changed readings.
-Result<ReportedRun> reported(const Document& document, const std::string& run_uuid) {
+Result<ReportedRun> reported(const Document& document, const RunId& run_uuid) {
     auto histories = document.casebook().histories(run_uuid);
     if (!histories) return histories.error();
     return ReportedRun{document.run(run_uuid), &document.analysis(run_uuid), std::move(histories).value()};
@@ -44,7 +44,7 @@ Result<ReportedRun> reported(const Document& document, const std::string& run_uu
 
 ReportOptions options_now(const Document& document) { return {decimal_sign_of(QLocale()), document.clock().now_ms(), machine_zone(), {}, false}; }
 
-Result<void> write_run(const Document& document, const std::string& run_uuid, bool own_affairs, const QString& path, const ReportLook& look) {
+Result<void> write_run(const Document& document, const RunId& run_uuid, bool own_affairs, const QString& path, const ReportLook& look) {
     if (!document.run(run_uuid)) return Error{Failure::not_found, "the run is no longer in the logbook", {}, "choose another run"};
     const Result<ReportedRun> run = reported(document, run_uuid);
     if (!run) return run.error();
@@ -61,7 +61,7 @@ Result<void> write_comparison(const Document& document, ComparisonPage& page, co
     UnitComparer& comparer = page.comparer();
     std::vector<ReportedRun> runs;
     std::vector<UnitAnalysis> units;
-    std::set<std::string> known;
+    std::set<UnitId> known;
     for (const ComparisonRow& row : comparison.rows) {
         const RunRecord* record = comparer.run(row.run.uuid);
         if (!record)
@@ -81,7 +81,7 @@ Result<void> write_comparison(const Document& document, ComparisonPage& page, co
 }
 
 /// The photos of a unit's runs, by what they are evidence of.
-std::vector<OfferedPhoto> photos_of_unit(const Document& document, const std::string& unit_uuid) {
+std::vector<OfferedPhoto> photos_of_unit(const Document& document, const UnitId& unit_uuid) {
     std::vector<OfferedPhoto> offered;
     for (const RunRecord* record : document.runs(unit_uuid)) {
         const Result<std::vector<Photo>> photos = document.photos(record->run.uuid);
@@ -92,8 +92,8 @@ std::vector<OfferedPhoto> photos_of_unit(const Document& document, const std::st
 }
 
 /// Finds in `offered` the photos that are chosen, and decodes them into `images`.
-Result<void> add_chosen_photos(const Document& document, const std::vector<std::string>& chosen, ReportedUnit& reported,
-                               std::map<std::string, QImage>& images) {
+Result<void> add_chosen_photos(const Document& document, const std::vector<PhotoId>& chosen, ReportedUnit& reported,
+                               std::map<PhotoId, QImage>& images) {
     for (const ReportedRun& run : reported.runs) {
         const Result<std::vector<Photo>> photos = document.photos(run.record->run.uuid);
         if (!photos) return photos.error();
@@ -110,8 +110,7 @@ Result<void> add_chosen_photos(const Document& document, const std::vector<std::
     return {};
 }
 
-Result<void> write_unit(const Document& document, const std::string& unit_uuid, const UnitReportForm& form, const QString& path,
-                        const ReportLook& look) {
+Result<void> write_unit(const Document& document, const UnitId& unit_uuid, const UnitReportForm& form, const QString& path, const ReportLook& look) {
     const std::shared_ptr<const UnitAnalysis> analysis = document.casebook().unit_analysis(unit_uuid);
     const std::optional<UnitClaims> claims = document.casebook().claims(unit_uuid);
     if (!analysis || !claims) return Error{Failure::not_found, "the unit has no runs any more", {}, "choose another unit"};
@@ -122,7 +121,7 @@ Result<void> write_unit(const Document& document, const std::string& unit_uuid, 
         if (!look.goes_on()) return report_given_up();
         shown.runs.push_back(run.value());
     }
-    std::map<std::string, QImage> images;
+    std::map<PhotoId, QImage> images;
     if (const Result<void> added = add_chosen_photos(document, form.photos(), shown, images); !added) return added.error();
     const MadeReport made = make_unit_report(shown, form.choice(), images, options_now(document));
     return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
@@ -131,7 +130,7 @@ Result<void> write_unit(const Document& document, const std::string& unit_uuid, 
 } // namespace
 
 void ReportController::makeUnitReport() {
-    const std::string uuid = pages_.currentUnit();
+    const UnitId uuid = pages_.currentUnit();
     const Unit* unit = document_.unit(uuid);
     if (!unit) return;
     if (document_.runs(uuid).empty()) return messages_->showError(tr("%1 has no runs yet, so there is nothing to report.").arg(text_of(unit->name)));

@@ -11,7 +11,7 @@ namespace ullage {
 
 namespace {
 
-QString kind_name(const std::string& unit_uuid) { return QStringLiteral("start/kind/%1").arg(raw_text(unit_uuid)); }
+QString kind_name(const UnitId& unit_uuid) { return QStringLiteral("start/kind/%1").arg(raw_text(unit_uuid)); }
 QString rule_name(RunKind kind) { return QStringLiteral("start/rule/%1").arg(static_cast<int>(kind)); }
 
 } // namespace

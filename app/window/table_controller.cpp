@@ -144,11 +144,11 @@ void TableController::takeIn(TableForm& form, const QString& name) {
     if (!imported) return form.refuse(text_of(imported.error().sentence()));
     settings_.remember(answers_key(raw_text(form.reading().signature)), raw_text(table_answers_text(form.answers())));
     const auto left = std::ranges::count(form.reading().not_taken, false, &RowNotTaken::in_part);
-    const QString run_uuid = raw_text(imported.value().back().run_uuid);
+    const RunId run_uuid = imported.value().back().run_uuid;
     const QString from = name == pasted_name() ? tr("The pasted table") : name;
     if (left > 0) messages_->showNote(left == 1 ? tr("%1: 1 row was left out.").arg(from) : tr("%1: %2 rows were left out.").arg(from).arg(left));
     form.accept();
-    pages_.showRun(utf8_of(run_uuid));
+    pages_.showRun(run_uuid);
 }
 
 } // namespace ullage

@@ -43,11 +43,11 @@ bool has_repeats(const SharedRuns& runs) {
 Casebook::Casebook(HistorySource histories, MeasureOptions options) : histories_(std::move(histories)), options_(std::move(options)) {}
 
 void Casebook::set_runs(SharedRuns runs) {
-    std::map<std::string, SharedRuns> by_unit;
+    std::map<UnitId, SharedRuns> by_unit;
     for (const auto& run : runs) by_unit[run->unit.uuid].push_back(run);
     const std::lock_guard lock(mutex_);
-    std::map<std::string, std::shared_ptr<UnitCase>> units;
-    std::map<std::string, std::shared_ptr<RunCase>> cases;
+    std::map<UnitId, std::shared_ptr<UnitCase>> units;
+    std::map<RunId, std::shared_ptr<RunCase>> cases;
     for (auto& [uuid, of_unit] : by_unit) {
         const auto before = units_.find(uuid);
         const bool same = before != units_.end() && before->second->runs == of_unit;
@@ -92,23 +92,23 @@ SharedRuns Casebook::runs() const {
     return runs_;
 }
 
-SharedRuns Casebook::runs_of(const std::string& unit_uuid) const {
+SharedRuns Casebook::runs_of(const UnitId& unit_uuid) const {
     const auto unit = unit_case(unit_uuid);
     return unit ? unit->runs : SharedRuns();
 }
 
-std::shared_ptr<const RunRecord> Casebook::run(const std::string& run_uuid) const {
+std::shared_ptr<const RunRecord> Casebook::run(const RunId& run_uuid) const {
     const auto run = run_case(run_uuid);
     return run ? run->record : nullptr;
 }
 
-std::shared_ptr<Casebook::UnitCase> Casebook::unit_case(const std::string& unit_uuid) const {
+std::shared_ptr<Casebook::UnitCase> Casebook::unit_case(const UnitId& unit_uuid) const {
     const std::lock_guard lock(mutex_);
     const auto found = units_.find(unit_uuid);
     return found == units_.end() ? nullptr : found->second;
 }
 
-std::shared_ptr<Casebook::RunCase> Casebook::run_case(const std::string& run_uuid) const {
+std::shared_ptr<Casebook::RunCase> Casebook::run_case(const RunId& run_uuid) const {
     const std::lock_guard lock(mutex_);
     const auto found = cases_.find(run_uuid);
     return found == cases_.end() ? nullptr : found->second;
@@ -135,7 +135,7 @@ std::shared_ptr<const RunAnalysis> Casebook::own_analysis(RunCase& run) const {
     return kept_or(mutex_, run.own, [&] { return analyse_run(*run.record, given_options()); });
 }
 
-std::shared_ptr<const RunAnalysis> Casebook::analysis(const std::string& run_uuid) const {
+std::shared_ptr<const RunAnalysis> Casebook::analysis(const RunId& run_uuid) const {
     const auto run = run_case(run_uuid);
     if (!run) return nullptr;
     auto own = own_analysis(*run);
@@ -198,19 +198,19 @@ std::shared_ptr<const UnitFit> Casebook::fit_of(UnitCase& unit) const {
     return kept_or(mutex_, unit.fit, [&] { return fit_unit(addresses_of(unit.runs), energies_of(unit), with); });
 }
 
-std::shared_ptr<const UnitFit> Casebook::fit(const std::string& unit_uuid) const {
+std::shared_ptr<const UnitFit> Casebook::fit(const UnitId& unit_uuid) const {
     const auto unit = unit_case(unit_uuid);
     return unit ? fit_of(*unit) : nullptr;
 }
 
-std::shared_ptr<const UnitAnalysis> Casebook::unit_analysis(const std::string& unit_uuid) const {
+std::shared_ptr<const UnitAnalysis> Casebook::unit_analysis(const UnitId& unit_uuid) const {
     const auto unit = unit_case(unit_uuid);
     if (!unit) return nullptr;
     const auto fit = fit_of(*unit);
     return kept_or(mutex_, unit->analysis, [&] { return analyse_unit(unit->runs.front()->unit, *fit); });
 }
 
-std::shared_ptr<const RunForecast> Casebook::forecast(const std::string& run_uuid, UtcMs now_ms) const {
+std::shared_ptr<const RunForecast> Casebook::forecast(const RunId& run_uuid, UtcMs now_ms) const {
     constexpr UtcMs minute_ms = 60'000;
     const auto run = run_case(run_uuid);
     if (!run) return nullptr;
@@ -224,27 +224,27 @@ std::shared_ptr<const RunForecast> Casebook::forecast(const std::string& run_uui
     return run->forecast = std::move(made);
 }
 
-std::shared_ptr<const RunForecast> Casebook::forecast_at_last_reading(const std::string& run_uuid) const {
+std::shared_ptr<const RunForecast> Casebook::forecast_at_last_reading(const RunId& run_uuid) const {
     const auto run = run_case(run_uuid);
     if (!run) return nullptr;
     return kept_or(mutex_, run->at_last_reading,
                    [&] { return ullage::forecast_at_last_reading(*run->record, own_analysis(*run)->energy, *fit_of(*run->unit), given_options()); });
 }
 
-std::shared_ptr<const TwoAccounts> Casebook::accounts(const std::string& run_uuid) const {
+std::shared_ptr<const TwoAccounts> Casebook::accounts(const RunId& run_uuid) const {
     const auto run = run_case(run_uuid);
     if (!run) return nullptr;
     return kept_or(mutex_, run->accounts,
                    [&] { return two_accounts(*run->record, own_analysis(*run)->energy, *fit_of(*run->unit), given_options()); });
 }
 
-std::optional<UnitClaims> Casebook::claims(const std::string& unit_uuid, const std::optional<EnergyPrice>& price) const {
+std::optional<UnitClaims> Casebook::claims(const UnitId& unit_uuid, const std::optional<EnergyPrice>& price) const {
     const auto unit = unit_case(unit_uuid);
     if (!unit) return std::nullopt;
     return check_claims(unit->runs.front()->unit, addresses_of(unit->runs), *fit_of(*unit), price);
 }
 
-Result<std::optional<std::vector<ReadingHistory>>> Casebook::histories(const std::string& run_uuid) const {
+Result<std::optional<std::vector<ReadingHistory>>> Casebook::histories(const RunId& run_uuid) const {
     std::optional<std::vector<ReadingHistory>> found;
     const auto record = run(run_uuid);
     if (!record || !histories_) return found;
@@ -258,14 +258,14 @@ Result<std::optional<std::vector<ReadingHistory>>> Casebook::histories(const std
     return found;
 }
 
-std::size_t Casebook::readings_to_analyse(const std::vector<std::string>& unit_uuids, bool with_runs) const {
+std::size_t Casebook::readings_to_analyse(const std::vector<UnitId>& unit_uuids, bool with_runs) const {
     std::size_t readings = 0;
     const std::lock_guard lock(mutex_);
     // How drains repeat is asked of all units.
     for (const auto& [uuid, unit] : units_)
         if (!pooled_ && !unit->repeated && !unit->fit && has_repeats(unit->runs) && std::ranges::find(unit_uuids, uuid) == unit_uuids.end())
             for (const auto& record : unit->runs) readings += record->readings.size();
-    for (const std::string& uuid : unit_uuids) {
+    for (const UnitId& uuid : unit_uuids) {
         const auto unit = units_.find(uuid);
         if (unit == units_.end()) continue;
         for (const auto& record : unit->second->runs)

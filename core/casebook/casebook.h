@@ -29,7 +29,7 @@ namespace ullage {
 class Casebook {
 public:
     /// The versions of a reading that was changed, oldest first.
-    using HistorySource = std::function<Result<std::vector<ReadingVersion>>(const std::string& reading_uuid)>;
+    using HistorySource = std::function<Result<std::vector<ReadingVersion>>(const ReadingId& reading_uuid)>;
 
     /// `histories` is asked by histories(), in the thread that asks; absent where the source keeps none, such as run sheets.
     explicit Casebook(HistorySource histories = {}, MeasureOptions options = {});
@@ -41,8 +41,8 @@ public:
     void set_options(const MeasureOptions& options);
 
     [[nodiscard]] SharedRuns runs() const; ///< all, in the order given
-    [[nodiscard]] SharedRuns runs_of(const std::string& unit_uuid) const;
-    [[nodiscard]] std::shared_ptr<const RunRecord> run(const std::string& run_uuid) const; ///< null when there is none
+    [[nodiscard]] SharedRuns runs_of(const UnitId& unit_uuid) const;
+    [[nodiscard]] std::shared_ptr<const RunRecord> run(const RunId& run_uuid) const; ///< null when there is none
 
     // What there is not is answered by null.
     /// What the analyses take for granted: the options given, with the scatter pooled over all repeated drains where that says enough
@@ -50,31 +50,31 @@ public:
     [[nodiscard]] MeasureOptions options() const;
     /// Analysis of a run; where its usable fraction is a projection, through the gauge curve of an earlier run of its unit if there is one
     /// (project_through_curve).
-    [[nodiscard]] std::shared_ptr<const RunAnalysis> analysis(const std::string& run_uuid) const;
+    [[nodiscard]] std::shared_ptr<const RunAnalysis> analysis(const RunId& run_uuid) const;
     /// What all runs of a unit say together (fit_unit).
-    [[nodiscard]] std::shared_ptr<const UnitFit> fit(const std::string& unit_uuid) const;
+    [[nodiscard]] std::shared_ptr<const UnitFit> fit(const UnitId& unit_uuid) const;
     /// The same with predictions, next run and drifts (analyse_unit).
-    [[nodiscard]] std::shared_ptr<const UnitAnalysis> unit_analysis(const std::string& unit_uuid) const;
+    [[nodiscard]] std::shared_ptr<const UnitAnalysis> unit_analysis(const UnitId& unit_uuid) const;
     /// Forecast of a run as of `now_ms` (forecast_run); kept until another minute is asked for.
-    [[nodiscard]] std::shared_ptr<const RunForecast> forecast(const std::string& run_uuid, UtcMs now_ms) const;
+    [[nodiscard]] std::shared_ptr<const RunForecast> forecast(const RunId& run_uuid, UtcMs now_ms) const;
     /// As of its last reading, so that one logbook always says the same (forecast_at_last_reading).
-    [[nodiscard]] std::shared_ptr<const RunForecast> forecast_at_last_reading(const std::string& run_uuid) const;
+    [[nodiscard]] std::shared_ptr<const RunForecast> forecast_at_last_reading(const RunId& run_uuid) const;
     /// A running or stopped drain told twice, gauge right and gauge wrong (two_accounts).
-    [[nodiscard]] std::shared_ptr<const TwoAccounts> accounts(const std::string& run_uuid) const;
+    [[nodiscard]] std::shared_ptr<const TwoAccounts> accounts(const RunId& run_uuid) const;
     /// What the unit's maker claims against what was tested, costs at `price` (check_claims). Worked out each time.
-    [[nodiscard]] std::optional<UnitClaims> claims(const std::string& unit_uuid, const std::optional<EnergyPrice>& price = {}) const;
+    [[nodiscard]] std::optional<UnitClaims> claims(const UnitId& unit_uuid, const std::optional<EnergyPrice>& price = {}) const;
 
     /// The versions of each changed reading of a run. Absent where the source keeps none. Errors: those of the source.
-    [[nodiscard]] Result<std::optional<std::vector<ReadingHistory>>> histories(const std::string& run_uuid) const;
+    [[nodiscard]] Result<std::optional<std::vector<ReadingHistory>>> histories(const RunId& run_uuid) const;
 
     /// How many readings fit() of these units, and with `with_runs` analysis() of their runs, would have to go through.
-    [[nodiscard]] std::size_t readings_to_analyse(const std::vector<std::string>& unit_uuids, bool with_runs) const;
+    [[nodiscard]] std::size_t readings_to_analyse(const std::vector<UnitId>& unit_uuids, bool with_runs) const;
 
 private:
     struct UnitCase;
     struct RunCase;
-    [[nodiscard]] std::shared_ptr<UnitCase> unit_case(const std::string& unit_uuid) const;
-    [[nodiscard]] std::shared_ptr<RunCase> run_case(const std::string& run_uuid) const;
+    [[nodiscard]] std::shared_ptr<UnitCase> unit_case(const UnitId& unit_uuid) const;
+    [[nodiscard]] std::shared_ptr<RunCase> run_case(const RunId& run_uuid) const;
     [[nodiscard]] std::shared_ptr<const RunAnalysis> own_analysis(RunCase& run) const;
     [[nodiscard]] MeasureOptions given_options() const;
     [[nodiscard]] std::vector<EnergyAnalysis> energies_of(const UnitCase& unit) const;
@@ -85,8 +85,8 @@ private:
     mutable std::mutex mutex_; ///< of all below, and of what the cases keep; never held while something is worked out
     MeasureOptions options_;
     SharedRuns runs_;
-    std::map<std::string, std::shared_ptr<UnitCase>> units_;
-    std::map<std::string, std::shared_ptr<RunCase>> cases_;
+    std::map<UnitId, std::shared_ptr<UnitCase>> units_;
+    std::map<RunId, std::shared_ptr<RunCase>> cases_;
     mutable std::optional<MeasureOptions> pooled_; ///< of the runs as they are
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "model/ids.h"
 #include "run_analysis/charge_run.h"
 #include "run_analysis/output_run.h"
 #include "run_analysis/pv_charge.h"
@@ -25,7 +26,7 @@ struct ClaimCheck {
     Quantity measured;
     ClaimVerdict verdict = ClaimVerdict::not_tested;
     std::string evidence; ///< a sentence with the run
-    std::vector<std::string> run_uuids;
+    std::vector<RunId> run_uuids;
 };
 
 /// "1200 Wh", "12 kWh", "not stated".

@@ -85,7 +85,7 @@ ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fi
     return row;
 }
 
-std::optional<std::size_t> place_of(const UnitFit& fit, const std::string& run_uuid) {
+std::optional<std::size_t> place_of(const UnitFit& fit, const RunId& run_uuid) {
     const auto found = std::ranges::find(fit.drains, run_uuid, &DrainSummary::run_uuid);
     if (found == fit.drains.end() || !found->used || found->delivered_wh <= 0) return std::nullopt;
     return static_cast<std::size_t>(found - fit.drains.begin());
@@ -133,7 +133,7 @@ std::vector<const RunRecord*> pointers_to(const std::vector<RunRecord>& records)
 }
 
 /// The sources of a unit's runs, each once, in order of the runs.
-std::string sources_of(const UnitFit& fit, const std::map<std::string, std::string>& source_of) {
+std::string sources_of(const UnitFit& fit, const std::map<RunId, std::string>& source_of) {
     std::string sources;
     std::set<std::string> told;
     for (const DrainSummary& drain : fit.drains)
@@ -144,10 +144,10 @@ std::string sources_of(const UnitFit& fit, const std::map<std::string, std::stri
 
 void add_remarks(Comparison& comparison) {
     // Meters of one name in two logbooks are two meters.
-    std::set<std::pair<std::string, std::string>> meters;
+    std::set<std::pair<std::string, MeterId>> meters;
     bool honest_assumed = false, curve_assumed = false;
     for (const ComparisonRow& row : comparison.rows) {
-        meters.emplace(row.meter_name, row.run.meter_uuid.value_or(std::string()));
+        meters.emplace(row.meter_name, row.run.meter_uuid.value_or(MeterId()));
         if (row.usable_fraction.kind == Kind::projected) (row.through_curve ? curve_assumed : honest_assumed) = true;
     }
     if (meters.size() > 1)
@@ -246,7 +246,7 @@ std::vector<UnitRuns> runs_by_unit(const std::vector<RunRecord>& records) { retu
 
 std::vector<UnitRuns> runs_by_unit(const std::vector<const RunRecord*>& records) {
     std::vector<UnitRuns> units;
-    std::unordered_map<std::string, std::size_t> place_of;
+    std::unordered_map<UnitId, std::size_t> place_of;
     for (const RunRecord* record : records) {
         const auto [place, is_new] = place_of.try_emplace(record->unit.uuid, units.size());
         if (is_new) units.emplace_back();
@@ -313,7 +313,7 @@ Comparison join_units(std::vector<const ComparedUnit*> units) {
     return comparison;
 }
 
-void name_sources(Comparison& comparison, CompareRows rows, const std::map<std::string, std::string>& source_of) {
+void name_sources(Comparison& comparison, CompareRows rows, const std::map<RunId, std::string>& source_of) {
     comparison.several_sources = !source_of.empty();
     for (ComparisonRow& row : comparison.rows) {
         const auto found = source_of.find(row.run.uuid);

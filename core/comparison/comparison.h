@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "model/ids.h"
 #include "run_analysis/run_analysis.h"
 #include "unit/between_runs.h"
 
@@ -91,7 +92,7 @@ void keep_units(Comparison& comparison, const std::function<bool(const Unit&)>& 
 
 /// Says from which source each row comes: of its run or, for a row that stands for its unit, of all runs of the unit. `source_of`: names by
 /// run uuid (JoinedRecords::source_of); where it is empty nothing is said.
-void name_sources(Comparison& comparison, CompareRows rows, const std::map<std::string, std::string>& source_of);
+void name_sources(Comparison& comparison, CompareRows rows, const std::map<RunId, std::string>& source_of);
 
 /// What tells the rows apart: "Osk 1200", or "Osk 1200, drain 14 May, 64 W" where several rows are of that unit.
 [[nodiscard]] std::vector<std::string> row_names(const Comparison& comparison);

@@ -116,7 +116,7 @@ std::string based_on_text(const Comparison& comparison, const FairComparison& fa
 
 ComparisonAnswer comparison_answer(const Comparison& comparison, const FairComparison& fair) {
     ComparisonAnswer answer;
-    std::set<std::string> units;
+    std::set<UnitId> units;
     for (const ComparisonRow& row : comparison.rows) units.insert(row.unit.uuid);
     const auto unlike = unlike_loads(comparison);
     if (units.size() < comparison.rows.size()) {

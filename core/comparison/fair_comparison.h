@@ -2,6 +2,7 @@
 #pragma once
 
 #include "comparison/comparison.h"
+#include "model/ids.h"
 #include "unit/common_load.h"
 
 #include <functional>
@@ -33,7 +34,7 @@ struct FairRow {
     Quantity run_time_h;      ///< "run_time_h"
     Quantity price_per_delivered_kwh, paid_per_delivered_kwh, wh_per_kg;
     std::string reason;               ///< which drains it rests on, or why the unit is shown as tested
-    std::string run_uuid;             ///< the drain that it rests on, of several the latest; empty where moved
+    RunId run_uuid;                   ///< the drain that it rests on, of several the latest; empty where moved
     std::optional<RepeatMean> mean{}; ///< of the drains that it rests on, where they are from full to cut-off
     bool far_beyond = false;          ///< moved to a load far beyond the tested ones (LoadPrediction::is_far_beyond)
     std::optional<Quantity> rank{};   ///< once worked out, perhaps among more rows than there are now: put_ranks(), keep_ranked_units()

@@ -58,7 +58,7 @@ private:
 };
 
 bool has_unit_twice(const Comparison& comparison) {
-    std::set<std::string> units;
+    std::set<UnitId> units;
     return std::ranges::any_of(comparison.rows, [&units](const ComparisonRow& row) { return !units.insert(row.unit.uuid).second; });
 }
 

@@ -99,10 +99,10 @@ private:
     }
 
     JoinedRecords& joined_;
-    std::unordered_map<std::string, std::size_t> by_uuid_;
+    std::unordered_map<RunId, std::size_t> by_uuid_;
     std::multimap<Outline, std::size_t> by_outline_;
-    std::unordered_map<std::string, const Unit*> units_;
-    std::unordered_map<std::string, const Meter*> meters_;
+    std::unordered_map<UnitId, const Unit*> units_;
+    std::unordered_map<MeterId, const Meter*> meters_;
     std::map<std::pair<std::string, std::string>, long> counted_once_;
     std::set<std::string> told_;
 };

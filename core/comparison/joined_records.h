@@ -31,9 +31,9 @@ struct JoinedRecords {
     JoinedRecords& operator=(const JoinedRecords&) = delete;
 
     std::vector<const RunRecord*> runs;
-    std::map<std::string, std::string> source_of; ///< name of the source of each, by run uuid; empty where there is but one source
-    std::deque<RunRecord> altered;                ///< copies of runs whose unit or meter is known otherwise in an earlier source
-    std::vector<std::string> notices;             ///< sentences for people: what was counted once, which claims hold
+    std::map<RunId, std::string> source_of; ///< name of the source of each; empty where there is but one source
+    std::deque<RunRecord> altered;          ///< copies of runs whose unit or meter is known otherwise in an earlier source
+    std::vector<std::string> notices;       ///< sentences for people: what was counted once, which claims hold
 };
 
 /// Puts the runs of several sources side by side; of one source all is as it stands.

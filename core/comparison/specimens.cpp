@@ -80,7 +80,7 @@ void put_too_few(const FairComparison& fair, ModelSample& sample, const std::str
 
 std::vector<ModelSample> model_samples(const Comparison& comparison, const FairComparison& fair) {
     std::map<std::pair<std::string, std::string>, ModelSample> models;
-    std::set<std::string> known_units;
+    std::set<UnitId> known_units;
     for (std::size_t row = 0; row < comparison.rows.size(); ++row) {
         const Unit& unit = comparison.rows[row].unit;
         if (unit.model.empty() || !known_units.insert(unit.uuid).second) continue;

@@ -35,13 +35,13 @@ int held_by(std::span<const TraceSample> samples) {
     return holds;
 }
 
-Result<void> add_log(Logbook& logbook, const TableRun& run, const std::string& run_uuid, const std::string& name) {
+Result<void> add_log(Logbook& logbook, const TableRun& run, const RunId& run_uuid, const std::string& name) {
     Trace trace;
-    trace.uuid = new_uuid();
+    trace.uuid = TraceId(new_uuid());
     trace.run_uuid = run_uuid;
     trace.holds = held_by(run.log);
     trace.file_name = name;
-    trace.fingerprint = trace.uuid; // a table that is pasted has no bytes to know it by; its run is known by its readings
+    trace.fingerprint = trace.uuid.text(); // a table that is pasted has no bytes to know it by; its run is known by its readings
     trace.layout = table_layout;
     trace.zone = run.record.run.time_zone;
     const Result<Trace> added = logbook.add_trace(std::move(trace), [&](Trace&, const SampleTaker& take) { return take(run.log); });

@@ -24,7 +24,7 @@ double GaugeEvidence::u_fall_pt(std::size_t from, std::size_t to) const {
     return fall_pt * u_wh / delivered_wh;
 }
 
-const std::string& reading_uuid_at(const RunRecord& record, const PairedPoint& point) {
+const ReadingId& reading_uuid_at(const RunRecord& record, const PairedPoint& point) {
     if (point.reading != no_reading) return record.readings[point.reading].uuid;
     const Reading* last = nullptr;
     for (const Reading& reading : record.readings) {
@@ -32,18 +32,18 @@ const std::string& reading_uuid_at(const RunRecord& record, const PairedPoint& p
         if (last != nullptr && reading.values.time_ms > point.time_ms) break;
         last = &reading;
     }
-    static const std::string none;
+    static const ReadingId none;
     return last == nullptr ? none : last->uuid;
 }
 
-const std::string& GaugeEvidence::reading_uuid(std::size_t point) const { return reading_uuid_at(record, energy.points[point]); }
+const ReadingId& GaugeEvidence::reading_uuid(std::size_t point) const { return reading_uuid_at(record, energy.points[point]); }
 
-std::vector<std::string> GaugeEvidence::reading_uuids(std::size_t from, std::size_t to) const {
-    std::vector<std::string> uuids;
+std::vector<ReadingId> GaugeEvidence::reading_uuids(std::size_t from, std::size_t to) const {
+    std::vector<ReadingId> uuids;
     const std::size_t count = std::min(to - from + 1, most_uuids);
     uuids.reserve(count);
     for (std::size_t k = 0; k < count; ++k) {
-        const std::string& uuid = reading_uuid(count < 2 ? from : from + k * (to - from) / (count - 1));
+        const ReadingId& uuid = reading_uuid(count < 2 ? from : from + k * (to - from) / (count - 1));
         if (uuids.empty() || uuids.back() != uuid) uuids.push_back(uuid); // several points of a log stand by one note
     }
     return uuids;

@@ -3,6 +3,7 @@
 
 #include "gauge/finding.h"
 #include "measure/energy_analysis.h"
+#include "model/ids.h"
 
 #include <string>
 #include <vector>
@@ -39,9 +40,9 @@ struct GaugeEvidence {
     /// Wh that one point stands for, end to end. Precondition: fall_pt > 0.
     [[nodiscard]] double wh_per_point() const { return delivered_wh / fall_pt; }
 
-    [[nodiscard]] const std::string& reading_uuid(std::size_t point) const;
+    [[nodiscard]] const ReadingId& reading_uuid(std::size_t point) const;
     /// Of the points from `from` to `to`, both included; of more than 1000 points only that many, spread evenly.
-    [[nodiscard]] std::vector<std::string> reading_uuids(std::size_t from, std::size_t to) const;
+    [[nodiscard]] std::vector<ReadingId> reading_uuids(std::size_t from, std::size_t to) const;
     [[nodiscard]] std::string clock_at(std::size_t point) const;
 };
 
@@ -61,7 +62,7 @@ inline constexpr double jump_steepness = 1.5;
 inline constexpr std::size_t most_uuids = 1000;
 
 /// The reading that a paired point is of; of one that a log showed, the note before it, or the first.
-[[nodiscard]] const std::string& reading_uuid_at(const RunRecord& record, const PairedPoint& point);
+[[nodiscard]] const ReadingId& reading_uuid_at(const RunRecord& record, const PairedPoint& point);
 
 [[nodiscard]] GaugeEvidence gather_evidence(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options);
 

@@ -105,7 +105,7 @@ GaugeFeasibility gauge_feasibility(const RunRecord& record, const EnergyAnalysis
     result.sentence = "The gauge is wrong by at least " + points_text(error_pt) + " somewhere, whatever the losses are.";
     for (const std::size_t row : solution.binding) {
         if (row / 2 >= series.size()) continue;
-        const std::string& uuid = reading_uuid_at(record, energy.points[series.point[row / 2]]);
+        const ReadingId& uuid = reading_uuid_at(record, energy.points[series.point[row / 2]]);
         if (result.readings.empty() || result.readings.back() != uuid) result.readings.push_back(uuid);
     }
     return result;

@@ -3,6 +3,7 @@
 
 #include "base/quantity.h"
 #include "gauge/evidence.h"
+#include "model/ids.h"
 
 #include <optional>
 #include <string>
@@ -17,9 +18,9 @@ namespace ullage {
 
 /// The least error that the gauge must have had somewhere.
 struct GaugeFeasibility {
-    Quantity least_error_pt;           ///< "least_gauge_error_pt", `at least`; 0 when some possible unit explains every reading
-    double no_load_draw_w = 0;         ///< P* of a unit that needs no more than that; meaningless unless known
-    std::vector<std::string> readings; ///< uuids of the readings that force it, in order of time; empty for 0
+    Quantity least_error_pt;         ///< "least_gauge_error_pt", `at least`; 0 when some possible unit explains every reading
+    double no_load_draw_w = 0;       ///< P* of a unit that needs no more than that; meaningless unless known
+    std::vector<ReadingId> readings; ///< that force it, in order of time; empty for 0
     std::string sentence;
 };
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "model/ids.h"
+
 #include <optional>
 #include <string>
 #include <string_view>
@@ -39,12 +41,12 @@ enum class Weight { note, doubt, fault };
 struct Finding {
     FindingKind kind;
     Weight weight = Weight::doubt;
-    std::string sentence{};              ///< one sentence for people
-    std::string evidence{};              ///< the numbers that decided it
-    std::vector<std::string> readings{}; ///< uuids, in order of time
-    double size = 0;                     ///< how large, in size_unit
-    std::string size_unit{};             ///< "pt" or "Wh"
-    std::string statistic_name{};        ///< what was compared
+    std::string sentence{};            ///< one sentence for people
+    std::string evidence{};            ///< the numbers that decided it
+    std::vector<ReadingId> readings{}; ///< in order of time
+    double size = 0;                   ///< how large, in size_unit
+    std::string size_unit{};           ///< "pt" or "Wh"
+    std::string statistic_name{};      ///< what was compared
     double statistic = 0, threshold = 0;
 };
 

@@ -35,11 +35,11 @@ int held_by(std::span<const TraceSample> samples) {
 
 bool is_live(const Trace& trace) { return trace.layout.starts_with(live_word); }
 
-LiveTrace::LiveTrace(std::string run_uuid, std::optional<std::string> meter_uuid, const LiveSource& source)
+LiveTrace::LiveTrace(RunId run_uuid, std::optional<MeterId> meter_uuid, const LiveSource& source)
     : run_uuid_(std::move(run_uuid)), meter_uuid_(std::move(meter_uuid)), name_(source.title()), layout_(live_word + source_text(source)),
       holds_(held_by(source)) {}
 
-Result<LiveTrace> LiveTrace::begin(const Logbook& logbook, const std::string& run_uuid, const std::optional<std::string>& meter_uuid,
+Result<LiveTrace> LiveTrace::begin(const Logbook& logbook, const RunId& run_uuid, const std::optional<MeterId>& meter_uuid,
                                    const LiveSource& source) {
     const auto record = logbook.run_record(run_uuid);
     if (!record) return record.error();
@@ -48,7 +48,7 @@ Result<LiveTrace> LiveTrace::begin(const Logbook& logbook, const std::string& ru
     const auto traces = logbook.traces(run_uuid);
     if (!traces) return traces.error();
     LiveTrace live(run_uuid, meter_uuid, source);
-    const auto meter_of = [&own = record.value().run.meter_uuid](const std::optional<std::string>& stated) { return stated ? stated : own; };
+    const auto meter_of = [&own = record.value().run.meter_uuid](const std::optional<MeterId>& stated) { return stated ? stated : own; };
     for (const Trace& trace : traces.value()) {
         // The log of another meter may stand beside this one.
         if (trace.withdrawn || (meter_of(trace.meter_uuid) != meter_of(meter_uuid) && trace.layout != live.layout_)) continue;
@@ -75,12 +75,12 @@ Result<void> LiveTrace::write(Logbook& logbook, std::span<const TraceSample> sam
         return {};
     }
     Trace trace;
-    trace.uuid = new_uuid();
+    trace.uuid = TraceId(new_uuid());
     trace.run_uuid = run_uuid_;
     trace.holds = holds_ != 0 ? holds_ : held_by(samples);
     if (trace.has(holds_meter)) trace.meter_uuid = meter_uuid_; // no meter tells what the unit says of itself
     trace.file_name = name_;
-    trace.fingerprint = trace.uuid;
+    trace.fingerprint = trace.uuid.text();
     trace.layout = layout_;
     auto added = logbook.add_trace(std::move(trace), [samples, left_out](Trace& about, const SampleTaker& take) {
         about.rows_left_out = left_out;

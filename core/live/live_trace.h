@@ -17,8 +17,7 @@ namespace ullage {
 class LiveTrace {
 public:
     /// Errors: not_found; refused: the run has ended, or it has a trace of another meter.
-    static Result<LiveTrace> begin(const Logbook& logbook, const std::string& run_uuid, const std::optional<std::string>& meter_uuid,
-                                   const LiveSource& source);
+    static Result<LiveTrace> begin(const Logbook& logbook, const RunId& run_uuid, const std::optional<MeterId>& meter_uuid, const LiveSource& source);
 
     /// One durable transaction. `left_out`: what the gate has left out since the last write. Errors of the logbook: nothing was written, write again;
     /// refused: the trace was withdrawn, or another is in its way: it will not go better the next time.
@@ -28,13 +27,13 @@ public:
     [[nodiscard]] const std::optional<Trace>& trace() const { return trace_; }
     /// The last sample that the run had already, for SampleGate.
     [[nodiscard]] const std::optional<TraceSample>& last_before() const { return last_before_; }
-    [[nodiscard]] const std::string& run_uuid() const { return run_uuid_; }
+    [[nodiscard]] const RunId& run_uuid() const { return run_uuid_; }
 
 private:
-    LiveTrace(std::string run_uuid, std::optional<std::string> meter_uuid, const LiveSource& source);
+    LiveTrace(RunId run_uuid, std::optional<MeterId> meter_uuid, const LiveSource& source);
 
-    std::string run_uuid_;
-    std::optional<std::string> meter_uuid_;
+    RunId run_uuid_;
+    std::optional<MeterId> meter_uuid_;
     std::string name_, layout_;
     int holds_ = 0; ///< as Trace::holds; 0: told by the first samples
     std::optional<Trace> trace_;

@@ -34,7 +34,7 @@ inline constexpr double complete_within_h = 2.0 / 60.0;
 /// One assumption about the register, for the tester to accept or to correct.
 struct RegisterCorrection {
     RegisterCorrectionKind kind;
-    std::string reading_uuid;
+    ReadingId reading_uuid;
     std::string reason;               ///< one sentence with the numbers that decided it
     std::optional<double> missing_wh; ///< estimate of energy that no reading covers, when there may be such
 };

@@ -64,7 +64,7 @@ bool notes_both(const RunRecord& record) {
 }
 
 /// The readings at which a register did not simply go on.
-void note_breaks(const RegisterTrack& track, std::set<std::string>& breaks) {
+void note_breaks(const RegisterTrack& track, std::set<ReadingId>& breaks) {
     for (const RegisterCorrection& correction : track.register_corrections)
         if (correction.kind == RegisterCorrectionKind::marked_zero || correction.kind == RegisterCorrectionKind::unmarked_reset)
             breaks.insert(correction.reading_uuid);
@@ -76,7 +76,7 @@ std::vector<Stretch> stretches_of(const RunRecord& record, const MeasureOptions&
     const RegisterTrack first = unwrap_register(own, options), second = unwrap_register(other, options);
     const double first_step = register_step_wh(own) * typical_correction(own.meter),
                  second_step = register_step_wh(other) * typical_correction(other.meter);
-    std::set<std::string> breaks;
+    std::set<ReadingId> breaks;
     note_breaks(first, breaks);
     note_breaks(second, breaks);
     std::vector<Stretch> stretches;
@@ -202,7 +202,7 @@ struct PairOfMeters {
     std::vector<Stretch> stretches;
 };
 
-const std::string& key_of(const Meter& meter) { return meter.uuid.empty() ? meter.name : meter.uuid; }
+const std::string& key_of(const Meter& meter) { return meter.uuid.empty() ? meter.name : meter.uuid.text(); }
 
 PairOfMeters& pair_of(const Meter& one, const Meter& another, bool& turned, std::vector<PairOfMeters>& pairs) {
     const std::string &a = key_of(one), &b = key_of(another);
@@ -222,7 +222,7 @@ PairOfMeters& pair_of(const Meter& one, const Meter& another, bool& turned, std:
 
 std::vector<MetersInSeries> meters_in_series(const UnitRuns& records, const MeasureOptions& options) {
     std::vector<PairOfMeters> pairs;
-    const auto add = [&pairs](const std::string& run_uuid, const Meter& one, const Meter& another, const std::vector<Stretch>& stretches) {
+    const auto add = [&pairs](const RunId& run_uuid, const Meter& one, const Meter& another, const std::vector<Stretch>& stretches) {
         if (stretches.empty()) return;
         bool turned = false;
         PairOfMeters& pair = pair_of(one, another, turned, pairs);

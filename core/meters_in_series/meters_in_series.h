@@ -34,7 +34,7 @@ struct SeriesLoad {
 /// Two meters that ran in series, over all runs that note both registers.
 struct MetersInSeries {
     Meter first, second;
-    std::vector<std::string> run_uuids;
+    std::vector<RunId> run_uuids;
     std::vector<SeriesLoad> loads; ///< in order of rising load
 };
 

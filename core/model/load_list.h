@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "model/ids.h"
 
 #include <optional>
 #include <string>
@@ -36,7 +37,7 @@ inline constexpr int most_alike = 100'000;
 
 /// Appliances that a unit is to feed, under a name of the tester's choice.
 struct LoadList {
-    std::string uuid;
+    LoadListId uuid;
     std::string name;
     std::string remark;
     std::vector<Appliance> appliances; ///< in the tester's order

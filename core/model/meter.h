@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/instant.h"
+#include "model/ids.h"
 
 #include <optional>
 #include <string>
@@ -30,7 +31,7 @@ struct MeterCertificate {
 
 /// The external energy meter.
 struct Meter {
-    std::string uuid;
+    MeterId uuid;
     std::string name;
     std::optional<double> step_wh;       ///< smallest step of the register
     std::optional<double> limit_percent; ///< error limit of energy, +/- percent of reading

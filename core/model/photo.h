@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/instant.h"
+#include "model/ids.h"
 
 #include <cstdint>
 #include <optional>
@@ -34,9 +35,9 @@ struct NewPhoto {
 
 /// Evidence for a reading, without its bytes, which are read one photo at a time.
 struct Photo {
-    std::string uuid;
-    std::string run_uuid;
-    std::optional<std::string> reading_uuid; ///< absent while it waits with the run's half-typed entry
+    PhotoId uuid;
+    RunId run_uuid;
+    std::optional<ReadingId> reading_uuid; ///< absent while it waits with the run's half-typed entry
     PhotoFormat format = PhotoFormat::jpeg;
     std::string file_name;
     std::int64_t size_bytes = 0;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "model/ids.h"
+
 #include <optional>
 #include <string>
 
@@ -23,9 +25,9 @@ struct PvCoefficient {
 /// A PV module, how many are wired together, the place, and the unit whose PV input they are meant for. Values of the module are those at
 /// standard test conditions (25 °C cell, 1000 W/m²); absent means "not stated".
 struct PvSheet {
-    std::string uuid;
+    PvSheetId uuid;
     std::string name;
-    std::string unit_uuid;                            ///< empty: no unit chosen
+    UnitId unit_uuid;                                 ///< empty: no unit chosen
     std::string module;                               ///< as printed on its label
     std::optional<double> voc_v, vmp_v, isc_a, imp_a; ///< open circuit, maximum power, short circuit, maximum power
     std::optional<PvCoefficient> voc_coefficient, vmp_coefficient;

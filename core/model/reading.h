@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/instant.h"
+#include "model/ids.h"
 
 #include <optional>
 #include <string>
@@ -44,7 +45,7 @@ struct ReadingValues {
 /// A reading as it stands now, one of the RunRecord that holds it: there may be a million, so that none names its run. `sequence` is the order of
 /// entry within its run and breaks ties of time.
 struct Reading {
-    std::string uuid;
+    ReadingId uuid;
     long sequence = 0;
     ReadingValues values;
     int version = 1; ///< 1 as entered; each amendment, withdrawal or restoration adds one
@@ -64,7 +65,7 @@ struct ReadingVersion {
 
 /// Every version of a reading that has more than one, oldest first.
 struct ReadingHistory {
-    std::string reading_uuid;
+    ReadingId reading_uuid;
     std::vector<ReadingVersion> versions;
 };
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/instant.h"
+#include "model/ids.h"
 
 #include <optional>
 #include <string>
@@ -38,9 +39,9 @@ inline constexpr RunEnd all_run_ends[] = {RunEnd::still_running, RunEnd::cut_off
 
 /// One test of one unit.
 struct Run {
-    std::string uuid;
-    std::string unit_uuid;
-    std::optional<std::string> meter_uuid;
+    RunId uuid;
+    UnitId unit_uuid;
+    std::optional<MeterId> meter_uuid;
     RunKind kind = RunKind::drain;
     std::optional<bool> started_full; ///< absent: not stated
     RunEnd end = RunEnd::still_running;
@@ -55,7 +56,7 @@ struct Run {
     std::vector<std::pair<std::string, std::string>> extra;
     std::optional<double> ambient_end_c{}; ///< ambient temperature at the end; `ambient_c` is that at the start
     /// Another meter in series with the first, whose register is noted beside it; after a mark "meter swapped" the meter that took over.
-    std::optional<std::string> second_meter_uuid{};
+    std::optional<MeterId> second_meter_uuid{};
 
     bool operator==(const Run&) const = default;
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "model/ids.h"
 #include "model/reading.h"
 #include "model/run.h"
 #include "model/trace.h"
@@ -32,7 +33,7 @@ struct PowerGap {
 /// What an analysis needs of the traces of a run: few samples, in order of time, where the readings were noted and where the register falls or jumps,
 /// beside some thousand spread evenly.
 struct RunTrace {
-    std::optional<std::string> meter_uuid;
+    std::optional<MeterId> meter_uuid;
     std::vector<TracePoint> points;
     bool has_register = false, has_power = false; ///< at least two samples of it
     double peak_w = 0;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/instant.h"
+#include "model/ids.h"
 
 #include <cstdint>
 #include <optional>
@@ -24,9 +25,9 @@ inline constexpr int holds_meter = 1, holds_gauge = 2, holds_output = 4;
 
 /// A log file that was imported: what is kept about it beside its samples, which are read in a stream.
 struct Trace {
-    std::string uuid;
-    std::string run_uuid;
-    std::optional<std::string> meter_uuid;
+    TraceId uuid;
+    RunId run_uuid;
+    std::optional<MeterId> meter_uuid;
     std::string file_name;       ///< as the tester knows it, without folder
     std::string fingerprint;     ///< of the file's bytes, by which a second import is noticed
     std::int64_t size_bytes = 0; ///< of the file

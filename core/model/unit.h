@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "model/ids.h"
+
 #include <optional>
 #include <string>
 #include <vector>
@@ -9,7 +11,7 @@ namespace ullage {
 
 /// A storage unit under test with what its maker claims. A claim carries no uncertainty; absent means "not stated".
 struct Unit {
-    std::string uuid;
+    UnitId uuid;
     std::string name;
     std::string maker;
     std::optional<double> rated_energy_wh;

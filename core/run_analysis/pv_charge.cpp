@@ -52,7 +52,7 @@ struct SharedGains {
 
     void add(const PvRun& run, double gain_half_width, double independent) {
         if (!run.record->meter || !error_limit_percent(*run.record->meter)) limits_known = false;
-        gain_of_meter[run.record->meter ? run.record->meter->uuid : run.record->run.uuid] += gain_half_width;
+        gain_of_meter[run.record->meter ? run.record->meter->uuid.text() : run.record->run.uuid.text()] += gain_half_width;
         independent_square += independent * independent;
     }
     [[nodiscard]] double half_width() const {

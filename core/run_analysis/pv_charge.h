@@ -3,6 +3,7 @@
 
 #include "base/quantity.h"
 #include "measure/energy_analysis.h"
+#include "model/ids.h"
 
 #include <string>
 #include <vector>
@@ -11,7 +12,7 @@ namespace ullage {
 
 /// What one panel (or string), with a meter and a run of its own, put in.
 struct PanelShare {
-    std::string run_uuid;
+    RunId run_uuid;
     int run_number = 0;
     std::string panel; ///< the tester's words for the source, Run::load; empty where none are noted
     Quantity charged_wh, peak_charge_w;

@@ -75,8 +75,8 @@ UtcMs last_ms(const RunRecord& record) {
 
 /// Which meter measured a run; empty where none is stated. Two meters of one run share their errors with no other.
 std::string meter_key(const RunRecord& record, const EnergyAnalysis& energy) {
-    if (energy.track.meters.size() > 1) return "run " + record.run.uuid;
-    return record.run.meter_uuid.value_or(std::string());
+    if (energy.track.meters.size() > 1) return "run " + record.run.uuid.text();
+    return record.run.meter_uuid.value_or(MeterId()).text();
 }
 
 class Finder {

@@ -3,6 +3,7 @@
 
 #include "base/quantity.h"
 #include "measure/energy_analysis.h"
+#include "model/ids.h"
 
 #include <string>
 #include <vector>
@@ -11,7 +12,7 @@ namespace ullage {
 
 /// One closed cycle: what went in and what came out between two equal states of the unit.
 struct RoundTripCycle {
-    std::string charge_uuid, drain_uuid; ///< runs
+    RunId charge_uuid, drain_uuid; ///< runs
     int charge_number = 0, drain_number = 0;
     double charged_wh = 0, delivered_wh = 0;
     double u_charged_wh = 0, u_delivered_wh = 0; ///< standard uncertainties of everything but the meters' gains

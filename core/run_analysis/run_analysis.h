@@ -2,6 +2,7 @@
 #pragma once
 
 #include "gauge/gauge_analysis.h"
+#include "model/ids.h"
 
 #include <string>
 #include <vector>
@@ -19,7 +20,7 @@ struct RunAnalysis {
     std::vector<Quantity> quantities;
 
     /// The run whose gauge curve the usable fraction is projected through (project_through_curve); empty where it is the run's own.
-    std::string curve_run_uuid;
+    RunId curve_run_uuid;
 };
 
 /// Analyses one run: energy, then gauge.

@@ -49,7 +49,7 @@ Result<Logbook> Logbook::in_memory(const Clock& clock) {
 Result<Unit> Logbook::add(Unit unit) {
     if (auto sound = store::check(unit); !sound) return sound.error();
     return impl_->change([&]() -> Result<Unit> {
-        if (unit.uuid.empty()) unit.uuid = new_uuid();
+        if (unit.uuid.empty()) unit.uuid = UnitId(new_uuid());
         if (store::unit_id(impl_->database(), unit.uuid)) return impl_->known_already("unit");
         store::insert_unit(impl_->database(), unit, impl_->clock->now_ms());
         return unit;
@@ -70,7 +70,7 @@ Result<std::vector<Unit>> Logbook::units() const {
     return impl_->read([&]() -> Result<std::vector<Unit>> { return store::listed_units(impl_->database()); });
 }
 
-Result<void> Logbook::set_unit_withdrawn(const std::string& uuid, bool withdrawn) {
+Result<void> Logbook::set_unit_withdrawn(const UnitId& uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<void> {
         const auto id = store::unit_id(impl_->database(), uuid);
         if (!id) return impl_->not_found("unit");
@@ -82,7 +82,7 @@ Result<void> Logbook::set_unit_withdrawn(const std::string& uuid, bool withdrawn
 Result<Meter> Logbook::add(Meter meter) {
     if (auto sound = store::check(meter); !sound) return sound.error();
     return impl_->change([&]() -> Result<Meter> {
-        if (meter.uuid.empty()) meter.uuid = new_uuid();
+        if (meter.uuid.empty()) meter.uuid = MeterId(new_uuid());
         if (store::meter_id(impl_->database(), meter.uuid)) return impl_->known_already("meter");
         store::insert_meter(impl_->database(), meter, impl_->clock->now_ms());
         return meter;
@@ -105,7 +105,7 @@ Result<std::vector<Meter>> Logbook::meters() const {
     return impl_->read([&]() -> Result<std::vector<Meter>> { return store::listed_meters(impl_->database()); });
 }
 
-Result<std::vector<MeterVersion>> Logbook::meter_history(const std::string& uuid) const {
+Result<std::vector<MeterVersion>> Logbook::meter_history(const MeterId& uuid) const {
     return impl_->read([&]() -> Result<std::vector<MeterVersion>> {
         const auto id = store::meter_id(impl_->database(), uuid);
         if (!id) return impl_->not_found("meter");
@@ -163,7 +163,7 @@ Result<void> Logbook::clear_column_set(const std::string& name) {
     });
 }
 
-Result<void> Logbook::set_meter_withdrawn(const std::string& uuid, bool withdrawn) {
+Result<void> Logbook::set_meter_withdrawn(const MeterId& uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<void> {
         const auto id = store::meter_id(impl_->database(), uuid);
         if (!id) return impl_->not_found("meter");

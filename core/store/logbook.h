@@ -40,7 +40,8 @@ using SampleVisitor = std::function<bool(std::span<const TraceSample>)>;
 
 /// What a run that was brought in was given.
 struct ImportedRun {
-    std::string unit_uuid, run_uuid;
+    UnitId unit_uuid;
+    RunId run_uuid;
     int number = 1; ///< within the unit
 };
 
@@ -87,9 +88,9 @@ public:
     Result<void> update(const Meter& meter, const std::string& reason = {});
     Result<std::vector<Meter>> meters() const; ///< in order of name
     /// What was stated of a meter, from the first version on; the last is what stands. Error: not_found.
-    Result<std::vector<MeterVersion>> meter_history(const std::string& uuid) const;
-    Result<void> set_unit_withdrawn(const std::string& uuid, bool withdrawn);  ///< hides its runs with it
-    Result<void> set_meter_withdrawn(const std::string& uuid, bool withdrawn); ///< refused while runs name it
+    Result<std::vector<MeterVersion>> meter_history(const MeterId& uuid) const;
+    Result<void> set_unit_withdrawn(const UnitId& uuid, bool withdrawn);   ///< hides its runs with it
+    Result<void> set_meter_withdrawn(const MeterId& uuid, bool withdrawn); ///< refused while runs name it
 
     /// Who publishes what the logbook says; empty where nothing is stated. Errors of setting it: a text that is too long or no UTF-8.
     Result<Publisher> publisher() const;
@@ -105,54 +106,54 @@ public:
     Result<void> clear_column_set(const std::string& name); ///< one that is not there is good
 
     /// How meters are read by the program: by uuid, a text that is owned by core/live and holds no secret.
-    Result<std::map<std::string, std::string>> meter_sources() const;
+    Result<std::map<MeterId, std::string>> meter_sources() const;
     /// Replaces that of a meter; empty: it is not read. Errors: not_found; a text that is too long.
-    Result<void> set_meter_source(const std::string& meter_uuid, const std::string& source);
+    Result<void> set_meter_source(const MeterId& meter_uuid, const std::string& source);
 
     // PV sheets: a module and how it is wired, to be checked against a unit's PV input.
     Result<PvSheet> add(PvSheet sheet);
     Result<void> update(const PvSheet& sheet);
     Result<std::vector<PvSheet>> pv_sheets() const; ///< in order of name
-    Result<void> set_pv_sheet_withdrawn(const std::string& uuid, bool withdrawn);
+    Result<void> set_pv_sheet_withdrawn(const PvSheetId& uuid, bool withdrawn);
     // Load lists, each with its appliances; no two that are listed have one name (refused), in any case of letters.
     Result<LoadList> add(LoadList list); ///< fills an empty uuid
     Result<void> update(const LoadList& list);
     Result<std::vector<LoadList>> load_lists() const; ///< in order of name
-    Result<void> set_load_list_withdrawn(const std::string& uuid, bool withdrawn);
+    Result<void> set_load_list_withdrawn(const LoadListId& uuid, bool withdrawn);
 
     // Runs. `created_ms` 0 is filled with the present.
     Result<Run> add(Run run);
     Result<void> update(const Run& run);
-    Result<void> set_run_withdrawn(const std::string& uuid, bool withdrawn);
+    Result<void> set_run_withdrawn(const RunId& uuid, bool withdrawn);
     Result<std::vector<Run>> runs() const; ///< all units' runs, by unit and by first reading (else creation)
     /// The run with its unit, meter and readings.
-    Result<RunRecord> run_record(const std::string& run_uuid) const;
+    Result<RunRecord> run_record(const RunId& run_uuid) const;
     /// `known`, a record as this logbook gave it, with one of its readings as it stands now, be it changed or new; so that a long run need not be
     /// read again for each reading. All but readings and trace is taken over as known. Errors: not_found (a reading of no run, or of another).
-    Result<RunRecord> with_reading(RunRecord known, const std::string& reading_uuid) const;
+    Result<RunRecord> with_reading(RunRecord known, const ReadingId& reading_uuid) const;
     /// Every run of every unit (or of one), in the order of runs().
-    Result<std::vector<RunRecord>> run_records(const std::string& unit_uuid = {}) const;
+    Result<std::vector<RunRecord>> run_records(const UnitId& unit_uuid = {}) const;
 
     // Readings. Each call is one durable transaction.
     /// Adds a reading and ties these waiting photos of the run to it. Errors beside bad_input: not_found; refused when a
     /// photo is another run's, withdrawn or tied already.
-    Result<Reading> record(const std::string& run_uuid, const ReadingValues& values, const std::vector<std::string>& photo_uuids = {});
+    Result<Reading> record(const RunId& run_uuid, const ReadingValues& values, const std::vector<PhotoId>& photo_uuids = {});
     /// Adds a version; the reason may be empty. Errors: not_found; refused when nothing changes.
-    Result<Reading> amend(const std::string& reading_uuid, const ReadingValues& values, const std::string& reason);
-    Result<Reading> set_withdrawn(const std::string& reading_uuid, bool withdrawn, const std::string& reason);
-    Result<std::vector<Reading>> readings(const std::string& run_uuid) const;
-    Result<std::vector<ReadingVersion>> history(const std::string& reading_uuid) const;
+    Result<Reading> amend(const ReadingId& reading_uuid, const ReadingValues& values, const std::string& reason);
+    Result<Reading> set_withdrawn(const ReadingId& reading_uuid, bool withdrawn, const std::string& reason);
+    Result<std::vector<Reading>> readings(const RunId& run_uuid) const;
+    Result<std::vector<ReadingVersion>> history(const ReadingId& reading_uuid) const;
 
     // Photos (core/model/photo.h states the limits). They stay with their reading when that is withdrawn.
     /// Keeps a photo of a run: of one of its readings, withdrawn or not, or waiting for one when `reading_uuid` is empty.
     /// Errors: bad_input (no JPEG or PNG by its content, damaged, too large), not_found, refused (another run's reading;
     /// the logbook's photos would exceed photos_limit_bytes together).
-    Result<Photo> add_photo(const std::string& run_uuid, const std::string& reading_uuid, const NewPhoto& photo);
+    Result<Photo> add_photo(const RunId& run_uuid, const ReadingId& reading_uuid, const NewPhoto& photo);
     /// All photos of a run, withdrawn ones too, in order of adding; their bytes are not read.
-    Result<std::vector<Photo>> photos(const std::string& run_uuid) const;
-    Result<std::string> photo_bytes(const std::string& photo_uuid) const; ///< the file as it came in
+    Result<std::vector<Photo>> photos(const RunId& run_uuid) const;
+    Result<std::string> photo_bytes(const PhotoId& photo_uuid) const; ///< the file as it came in
     /// Adds a version. Refused when nothing changes.
-    Result<Photo> set_photo_withdrawn(const std::string& photo_uuid, bool withdrawn);
+    Result<Photo> set_photo_withdrawn(const PhotoId& photo_uuid, bool withdrawn);
 
     // Traces. Append-only too: one may grow at its end, and can be withdrawn and restored. The traces of one meter do not overlap
     // within a run, nor do those that tell the gauge.
@@ -165,10 +166,10 @@ public:
     /// (not in order of time, or not after the samples it has), refused (withdrawn or grown meanwhile, or it would reach another trace of the run).
     Result<Trace> extend_trace(const Trace& known, const TraceGrowth& growth);
     /// The traces of a run, or of every run, withdrawn ones too, in order of their first sample.
-    Result<std::vector<Trace>> traces(const std::string& run_uuid = {}) const;
-    Result<void> set_trace_withdrawn(const std::string& trace_uuid, bool withdrawn);
+    Result<std::vector<Trace>> traces(const RunId& run_uuid = {}) const;
+    Result<void> set_trace_withdrawn(const TraceId& trace_uuid, bool withdrawn);
     /// Streams the samples from `from_ms` to `to_ms`, both included. `visit` must not use the logbook.
-    Result<void> read_samples(const std::string& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const;
+    Result<void> read_samples(const TraceId& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const;
     /// How logs with each header (Trace::signature) were read last: Trace::layout, a text owned by core/trace.
     Result<std::map<std::string, std::string>> trace_answers() const;
 
@@ -193,8 +194,8 @@ public:
 
     // Half-typed entry of a run, kept so that an interruption loses nothing; free text owned by the front
     // end.
-    Result<void> keep_draft(const std::string& run_uuid, const std::string& draft);
-    Result<std::string> draft(const std::string& run_uuid) const; ///< empty when there is none
+    Result<void> keep_draft(const RunId& run_uuid, const std::string& draft);
+    Result<std::string> draft(const RunId& run_uuid) const; ///< empty when there is none
 
     /// Takes what is recorded, and durable in the write-ahead log beside the file, into the file itself, so that a copy of the file alone has it.
     /// Readings and all that is entered by hand go there before their call returns; half-typed entries, imports and growing logs when they are three

@@ -44,8 +44,9 @@ Result<void> check_all(const RunRecord& record) {
     return {};
 }
 
-void fill(std::string& uuid) {
-    if (uuid.empty()) uuid = new_uuid();
+template <typename KindOfId>
+void fill(KindOfId& uuid) {
+    if (uuid.empty()) uuid = KindOfId(new_uuid());
 }
 
 /// The places of the readings in order of entry, empty where they stand in it. Its numbers start anew in a logbook, since a sheet leaves withdrawn
@@ -71,7 +72,7 @@ Result<void> add_readings(SQLite::Database& database, const RunRecord& record, s
         const std::size_t i = order.empty() ? entry : order[entry];
         const Reading& reading = record.readings[i];
         if (!reading.uuid.empty() && store::find_reading(database, reading.uuid)) return known_already;
-        const std::string uuid = reading.uuid.empty() ? uuid_text(fresh[used++]) : reading.uuid;
+        const ReadingId uuid = reading.uuid.empty() ? ReadingId(uuid_text(fresh[used++])) : reading.uuid;
         const long sequence = inserter.add(uuid, reading.values, reading.withdrawn);
         if (!filled) continue;
         (*filled)[i].uuid = uuid;

@@ -17,7 +17,7 @@ Error name_taken(const LoadList& list) {
 Result<LoadList> Logbook::add(LoadList list) {
     if (auto sound = check(list); !sound) return sound.error();
     return impl_->change([&]() -> Result<LoadList> {
-        if (list.uuid.empty()) list.uuid = new_uuid();
+        if (list.uuid.empty()) list.uuid = LoadListId(new_uuid());
         if (store::load_list_id(impl_->database(), list.uuid)) return impl_->known_already("load list");
         if (store::load_list_name_taken(impl_->database(), list.name, list.uuid)) return name_taken(list);
         store::insert_load_list(impl_->database(), list, impl_->clock->now_ms());
@@ -40,7 +40,7 @@ Result<std::vector<LoadList>> Logbook::load_lists() const {
     return impl_->read([&]() -> Result<std::vector<LoadList>> { return store::listed_load_lists(impl_->database()); });
 }
 
-Result<void> Logbook::set_load_list_withdrawn(const std::string& uuid, bool withdrawn) {
+Result<void> Logbook::set_load_list_withdrawn(const LoadListId& uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<void> {
         const auto id = store::load_list_id(impl_->database(), uuid);
         if (!id) return impl_->not_found("load list");

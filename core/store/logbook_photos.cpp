@@ -9,7 +9,7 @@
 
 namespace ullage {
 
-Result<Photo> Logbook::add_photo(const std::string& run_uuid, const std::string& reading_uuid, const NewPhoto& photo) {
+Result<Photo> Logbook::add_photo(const RunId& run_uuid, const ReadingId& reading_uuid, const NewPhoto& photo) {
     const auto format = store::check_photo(photo.bytes, photo.file_name);
     if (!format) return format.error();
     return impl_->change([&]() -> Result<Photo> {
@@ -30,7 +30,7 @@ Result<Photo> Logbook::add_photo(const std::string& run_uuid, const std::string&
                          "the photos of a logbook take at most " + std::to_string(photos_limit_bytes / 1'000'000) +
                              " MB together, and this one would exceed that",
                          impl_->path.string(), "save photos smaller, or start a new logbook"};
-        added.uuid = new_uuid();
+        added.uuid = PhotoId(new_uuid());
         added.run_uuid = run_uuid;
         added.format = format.value();
         added.file_name = photo.file_name;
@@ -42,7 +42,7 @@ Result<Photo> Logbook::add_photo(const std::string& run_uuid, const std::string&
     });
 }
 
-Result<std::vector<Photo>> Logbook::photos(const std::string& run_uuid) const {
+Result<std::vector<Photo>> Logbook::photos(const RunId& run_uuid) const {
     return impl_->read([&]() -> Result<std::vector<Photo>> {
         const auto run = store::run_id(impl_->database(), run_uuid);
         if (!run) return impl_->not_found("run");
@@ -50,7 +50,7 @@ Result<std::vector<Photo>> Logbook::photos(const std::string& run_uuid) const {
     });
 }
 
-Result<std::string> Logbook::photo_bytes(const std::string& photo_uuid) const {
+Result<std::string> Logbook::photo_bytes(const PhotoId& photo_uuid) const {
     return impl_->read([&]() -> Result<std::string> {
         const auto stored = store::find_photo(impl_->database(), photo_uuid);
         if (!stored) return impl_->not_found("photo");
@@ -58,7 +58,7 @@ Result<std::string> Logbook::photo_bytes(const std::string& photo_uuid) const {
     });
 }
 
-Result<Photo> Logbook::set_photo_withdrawn(const std::string& photo_uuid, bool withdrawn) {
+Result<Photo> Logbook::set_photo_withdrawn(const PhotoId& photo_uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<Photo> {
         auto stored = store::find_photo(impl_->database(), photo_uuid);
         if (!stored) return impl_->not_found("photo");

@@ -25,7 +25,7 @@ Result<PvSheet> Logbook::add(PvSheet sheet) {
     return impl_->change([&]() -> Result<PvSheet> {
         std::optional<std::int64_t> unit;
         if (!find_unit(impl_->database(), sheet, unit)) return impl_->not_found("unit");
-        if (sheet.uuid.empty()) sheet.uuid = new_uuid();
+        if (sheet.uuid.empty()) sheet.uuid = PvSheetId(new_uuid());
         if (store::pv_sheet_id(impl_->database(), sheet.uuid)) return impl_->known_already("PV sheet");
         store::insert_pv_sheet(impl_->database(), sheet, unit, impl_->clock->now_ms());
         return sheet;
@@ -48,7 +48,7 @@ Result<std::vector<PvSheet>> Logbook::pv_sheets() const {
     return impl_->read([&]() -> Result<std::vector<PvSheet>> { return store::listed_pv_sheets(impl_->database()); });
 }
 
-Result<void> Logbook::set_pv_sheet_withdrawn(const std::string& uuid, bool withdrawn) {
+Result<void> Logbook::set_pv_sheet_withdrawn(const PvSheetId& uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<void> {
         const auto id = store::pv_sheet_id(impl_->database(), uuid);
         if (!id) return impl_->not_found("PV sheet");

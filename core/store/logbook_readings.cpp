@@ -11,7 +11,7 @@ namespace ullage {
 namespace {
 
 /// Ties a waiting photo to a reading of the run. Refused when it does not wait.
-Result<void> tie(SQLite::Database& database, const std::string& photo_uuid, const std::string& run_uuid, const Reading& reading, UtcMs now_ms) {
+Result<void> tie(SQLite::Database& database, const PhotoId& photo_uuid, const RunId& run_uuid, const Reading& reading, UtcMs now_ms) {
     auto stored = store::find_photo(database, photo_uuid);
     if (!stored || stored->photo.run_uuid != run_uuid || stored->photo.withdrawn || stored->photo.reading_uuid)
         return Error{Failure::refused, "a photo no longer waits for this entry; nothing was recorded", {}, "look at the photos, then record again"};
@@ -23,22 +23,22 @@ Result<void> tie(SQLite::Database& database, const std::string& photo_uuid, cons
 
 } // namespace
 
-Result<Reading> Logbook::record(const std::string& run_uuid, const ReadingValues& values, const std::vector<std::string>& photo_uuids) {
+Result<Reading> Logbook::record(const RunId& run_uuid, const ReadingValues& values, const std::vector<PhotoId>& photo_uuids) {
     if (auto sound = store::check(values); !sound) return sound.error();
     return impl_->change([&]() -> Result<Reading> {
         const auto run = store::run_id(impl_->database(), run_uuid);
         if (!run) return impl_->not_found("run");
         Reading reading;
-        reading.uuid = new_uuid();
+        reading.uuid = ReadingId(new_uuid());
         reading.values = values;
         store::insert_reading(impl_->database(), reading, *run, impl_->clock->now_ms());
-        for (const std::string& photo_uuid : photo_uuids)
+        for (const PhotoId& photo_uuid : photo_uuids)
             if (auto tied = tie(impl_->database(), photo_uuid, run_uuid, reading, impl_->clock->now_ms()); !tied) return tied.error();
         return reading;
     });
 }
 
-Result<Reading> Logbook::amend(const std::string& reading_uuid, const ReadingValues& values, const std::string& reason) {
+Result<Reading> Logbook::amend(const ReadingId& reading_uuid, const ReadingValues& values, const std::string& reason) {
     if (auto sound = store::check(values); !sound) return sound.error();
     if (auto sound = store::check_reason(reason); !sound) return sound.error();
     return impl_->change([&]() -> Result<Reading> {
@@ -53,7 +53,7 @@ Result<Reading> Logbook::amend(const std::string& reading_uuid, const ReadingVal
     });
 }
 
-Result<Reading> Logbook::set_withdrawn(const std::string& reading_uuid, bool withdrawn, const std::string& reason) {
+Result<Reading> Logbook::set_withdrawn(const ReadingId& reading_uuid, bool withdrawn, const std::string& reason) {
     if (auto sound = store::check_reason(reason); !sound) return sound.error();
     return impl_->change([&]() -> Result<Reading> {
         auto stored = store::find_reading(impl_->database(), reading_uuid);
@@ -67,7 +67,7 @@ Result<Reading> Logbook::set_withdrawn(const std::string& reading_uuid, bool wit
     });
 }
 
-Result<std::vector<Reading>> Logbook::readings(const std::string& run_uuid) const {
+Result<std::vector<Reading>> Logbook::readings(const RunId& run_uuid) const {
     return impl_->read([&]() -> Result<std::vector<Reading>> {
         const auto run = store::run_id(impl_->database(), run_uuid);
         if (!run) return impl_->not_found("run");
@@ -75,7 +75,7 @@ Result<std::vector<Reading>> Logbook::readings(const std::string& run_uuid) cons
     });
 }
 
-Result<std::vector<ReadingVersion>> Logbook::history(const std::string& reading_uuid) const {
+Result<std::vector<ReadingVersion>> Logbook::history(const ReadingId& reading_uuid) const {
     return impl_->read([&]() -> Result<std::vector<ReadingVersion>> {
         const auto stored = store::find_reading(impl_->database(), reading_uuid);
         if (!stored) return impl_->not_found("reading");

@@ -51,7 +51,7 @@ Result<Run> Logbook::add(Run run) {
     return impl_->change([&]() -> Result<Run> {
         const auto owners = owners_of(run, impl_->database(), impl_->not_found("unit"), impl_->not_found("meter"));
         if (!owners) return owners.error();
-        if (run.uuid.empty()) run.uuid = new_uuid();
+        if (run.uuid.empty()) run.uuid = RunId(new_uuid());
         if (run.created_ms == 0) run.created_ms = impl_->clock->now_ms();
         if (store::run_id(impl_->database(), run.uuid)) return impl_->known_already("run");
         store::insert_run(impl_->database(), run, owners.value());
@@ -71,7 +71,7 @@ Result<void> Logbook::update(const Run& run) {
     });
 }
 
-Result<void> Logbook::set_run_withdrawn(const std::string& uuid, bool withdrawn) {
+Result<void> Logbook::set_run_withdrawn(const RunId& uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<void> {
         const auto id = store::run_id(impl_->database(), uuid);
         if (!id) return impl_->not_found("run");
@@ -89,7 +89,7 @@ Result<std::vector<Run>> Logbook::runs() const {
     });
 }
 
-Result<RunRecord> Logbook::run_record(const std::string& run_uuid) const {
+Result<RunRecord> Logbook::run_record(const RunId& run_uuid) const {
     return impl_->read([&]() -> Result<RunRecord> {
         SQLite::Database& database = impl_->database();
         const auto unit = store::unit_of_run(database, run_uuid);
@@ -103,7 +103,7 @@ Result<RunRecord> Logbook::run_record(const std::string& run_uuid) const {
     });
 }
 
-Result<RunRecord> Logbook::with_reading(RunRecord known, const std::string& reading_uuid) const {
+Result<RunRecord> Logbook::with_reading(RunRecord known, const ReadingId& reading_uuid) const {
     return impl_->read([&]() -> Result<RunRecord> {
         auto stored = store::find_reading(impl_->database(), reading_uuid);
         if (!stored || stored->run_uuid != known.run.uuid) return impl_->not_found("reading");
@@ -114,7 +114,7 @@ Result<RunRecord> Logbook::with_reading(RunRecord known, const std::string& read
     });
 }
 
-Result<std::vector<RunRecord>> Logbook::run_records(const std::string& unit_uuid) const {
+Result<std::vector<RunRecord>> Logbook::run_records(const UnitId& unit_uuid) const {
     return impl_->read([&]() -> Result<std::vector<RunRecord>> {
         SQLite::Database& database = impl_->database();
         std::optional<std::int64_t> unit;
@@ -125,7 +125,7 @@ Result<std::vector<RunRecord>> Logbook::run_records(const std::string& unit_uuid
         const auto units = store::all_units(database);
         const auto meters = store::all_meters(database);
         auto readings = store::readings_by_run(database, unit);
-        std::set<std::string> traced;
+        std::set<RunId> traced;
         for (const Trace& trace : store::listed_traces(database, std::nullopt)) traced.insert(trace.run_uuid);
         std::vector<RunRecord> records;
         for (const store::ListedRun& listed : store::listed_runs(database, unit)) {
@@ -137,7 +137,7 @@ Result<std::vector<RunRecord>> Logbook::run_records(const std::string& unit_uuid
     });
 }
 
-Result<void> Logbook::keep_draft(const std::string& run_uuid, const std::string& draft) {
+Result<void> Logbook::keep_draft(const RunId& run_uuid, const std::string& draft) {
     if (auto sound = store::check_draft(draft); !sound) return sound;
     return impl_->change(
         [&]() -> Result<void> {
@@ -149,7 +149,7 @@ Result<void> Logbook::keep_draft(const std::string& run_uuid, const std::string&
         Settling::within_seconds);
 }
 
-Result<std::string> Logbook::draft(const std::string& run_uuid) const {
+Result<std::string> Logbook::draft(const RunId& run_uuid) const {
     return impl_->read([&]() -> Result<std::string> {
         const auto id = store::run_id(impl_->database(), run_uuid);
         if (!id) return impl_->not_found("run");

@@ -8,11 +8,11 @@
 
 namespace ullage {
 
-Result<std::map<std::string, std::string>> Logbook::meter_sources() const {
-    return impl_->read([&]() -> Result<std::map<std::string, std::string>> { return store::meter_sources(impl_->database()); });
+Result<std::map<MeterId, std::string>> Logbook::meter_sources() const {
+    return impl_->read([&]() -> Result<std::map<MeterId, std::string>> { return store::meter_sources(impl_->database()); });
 }
 
-Result<void> Logbook::set_meter_source(const std::string& meter_uuid, const std::string& source) {
+Result<void> Logbook::set_meter_source(const MeterId& meter_uuid, const std::string& source) {
     if (auto sound = store::check_meter_source(source); !sound) return sound;
     return impl_->change([&]() -> Result<void> {
         const auto meter = store::meter_id(impl_->database(), meter_uuid);

@@ -19,7 +19,7 @@ namespace {
 /// Why a trace may not reach from its first to its last sample beside the others that the run has: no meter, and no gauge, is in two places at once.
 /// A trace that names no meter counts as one of the run's.
 std::optional<Error> conflict(SQLite::Database& database, const std::vector<Trace>& present, const Trace& wanted) {
-    const std::optional<std::string> own = store::meter_of_run(database, wanted.run_uuid);
+    const std::optional<MeterId> own = store::meter_of_run(database, wanted.run_uuid);
     const auto meter_of = [&own](const Trace& trace) { return trace.meter_uuid ? trace.meter_uuid : own; };
     for (const Trace& other : present) {
         if (other.withdrawn || other.uuid == wanted.uuid) continue;
@@ -59,7 +59,7 @@ Result<Trace> Logbook::add_trace(Trace trace, const TraceSource& source) {
         const auto run = store::run_id(database, trace.run_uuid);
         if (!run) return impl_->not_found("run");
         if (trace.meter_uuid && !store::meter_id(database, *trace.meter_uuid)) return impl_->not_found("meter");
-        if (trace.uuid.empty()) trace.uuid = new_uuid();
+        if (trace.uuid.empty()) trace.uuid = TraceId(new_uuid());
         if (store::find_trace(database, trace.uuid)) return impl_->known_already("trace");
         const std::int64_t id = store::next_trace_id(database);
         store::BlockWriter blocks(database, id);
@@ -105,7 +105,7 @@ Result<Trace> Logbook::extend_trace(const Trace& known, const TraceGrowth& growt
         Settling::within_seconds);
 }
 
-Result<std::vector<Trace>> Logbook::traces(const std::string& run_uuid) const {
+Result<std::vector<Trace>> Logbook::traces(const RunId& run_uuid) const {
     return impl_->read([&]() -> Result<std::vector<Trace>> {
         std::optional<std::int64_t> run;
         if (!run_uuid.empty()) {
@@ -116,7 +116,7 @@ Result<std::vector<Trace>> Logbook::traces(const std::string& run_uuid) const {
     });
 }
 
-Result<void> Logbook::set_trace_withdrawn(const std::string& trace_uuid, bool withdrawn) {
+Result<void> Logbook::set_trace_withdrawn(const TraceId& trace_uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<void> {
         const auto stored = store::find_trace(impl_->database(), trace_uuid);
         if (!stored) return impl_->not_found("trace");
@@ -131,7 +131,7 @@ Result<void> Logbook::set_trace_withdrawn(const std::string& trace_uuid, bool wi
     });
 }
 
-Result<void> Logbook::read_samples(const std::string& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const {
+Result<void> Logbook::read_samples(const TraceId& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const {
     return impl_->read([&]() -> Result<void> {
         const auto stored = store::find_trace(impl_->database(), trace_uuid);
         if (!stored) return impl_->not_found("trace");

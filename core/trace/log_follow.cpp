@@ -212,7 +212,7 @@ Result<FollowLook> LogFollow::look(Logbook& logbook) {
     return seen;
 }
 
-Result<std::optional<Trace>> trace_continued_by(const Logbook& logbook, const std::string& run_uuid, const std::string& path) {
+Result<std::optional<Trace>> trace_continued_by(const Logbook& logbook, const RunId& run_uuid, const std::string& path) {
     const auto traces = logbook.traces(run_uuid);
     if (!traces) return traces.error();
     Result<std::ifstream> file = opened_log(path);

@@ -73,6 +73,6 @@ private:
 };
 
 /// The trace of a run whose bytes stand at the beginning of this file, or are all of it; absent when there is none. Errors: io, not_found.
-[[nodiscard]] Result<std::optional<Trace>> trace_continued_by(const Logbook& logbook, const std::string& run_uuid, const std::string& path);
+[[nodiscard]] Result<std::optional<Trace>> trace_continued_by(const Logbook& logbook, const RunId& run_uuid, const std::string& path);
 
 } // namespace ullage

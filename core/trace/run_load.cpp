@@ -25,10 +25,10 @@ Window window_of(const RunRecord& record) {
 }
 
 /// Leaves the traces of the run's own meter; where it has none, those of the first.
-void keep_one_meter(const std::optional<std::string>& own, std::vector<Trace>& traces) {
+void keep_one_meter(const std::optional<MeterId>& own, std::vector<Trace>& traces) {
     const auto meter_of = [&own](const Trace& trace) { return trace.meter_uuid ? trace.meter_uuid : own; };
     const bool has_own = std::ranges::any_of(traces, [&](const Trace& trace) { return meter_of(trace) == own; });
-    const std::optional<std::string> kept = has_own ? own : meter_of(traces.front());
+    const std::optional<MeterId> kept = has_own ? own : meter_of(traces.front());
     std::erase_if(traces, [&](const Trace& trace) { return meter_of(trace) != kept; });
 }
 

@@ -134,8 +134,8 @@ Result<TraceTally> check_trace(const std::string& path, const TraceLayout& layou
     return stream_trace(path, layout, options, [](std::span<const TraceSample>) { return Result<void>(); });
 }
 
-Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, const std::string& run_uuid,
-                                   const std::optional<std::string>& meter_uuid, const TraceDetection& detection, const TraceReadOptions& options) {
+Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, const RunId& run_uuid, const std::optional<MeterId>& meter_uuid,
+                                   const TraceDetection& detection, const TraceReadOptions& options) {
     if (const auto open = open_questions(detection)) return at_file(*open, path);
     const std::string answers = answers_text(answers_of(detection.layout));
     Trace trace;

@@ -38,8 +38,8 @@ struct ImportedTrace {
 /// Imports a whole log into a run in one transaction and remembers how it was read. `detection` comes from a preview without open questions. A log
 /// that holds nothing but what the unit says of itself has no meter, whatever `meter_uuid` says.
 /// Errors, each leaving the logbook as it was: those of check_trace() and Logbook::add_trace(); `refused` when options.progress cancels.
-[[nodiscard]] Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, const std::string& run_uuid,
-                                                 const std::optional<std::string>& meter_uuid, const TraceDetection& detection,
+[[nodiscard]] Result<ImportedTrace> import_trace(Logbook& logbook, const std::string& path, const RunId& run_uuid,
+                                                 const std::optional<MeterId>& meter_uuid, const TraceDetection& detection,
                                                  const TraceReadOptions& options);
 
 /// What the columns of a log hold: holds_meter, holds_gauge and holds_output, added up (model/trace.h).

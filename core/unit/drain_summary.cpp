@@ -40,8 +40,8 @@ void name_meter(const RunRecord& record, const EnergyAnalysis& energy, DrainSumm
         return register_correction.kind == RegisterCorrectionKind::marked_swap;
     });
     // Two meters in one run share their gain error with no other run.
-    if (swapped || !record.meter) drain.meter_key = "run " + record.run.uuid;
-    else drain.meter_key = record.meter->uuid.empty() ? record.meter->name : record.meter->uuid;
+    if (swapped || !record.meter) drain.meter_key = "run " + record.run.uuid.text();
+    else drain.meter_key = record.meter->uuid.empty() ? record.meter->name : record.meter->uuid.text();
     drain.meter_name = record.meter ? record.meter->name : "a meter that is not stated";
     if (!record.meter) return;
     drain.gain_limit_percent = energy.budget.gain_percent;

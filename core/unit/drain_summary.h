@@ -12,7 +12,7 @@ namespace ullage {
 
 /// What one run says to a fit over the runs of its unit. Numbers are 0 where the run does not give them (`used` is then false).
 struct DrainSummary {
-    std::string run_uuid;
+    RunId run_uuid;
     int run_number = 1;
     std::string title; ///< as in lists, see run_title
     RunKind kind = RunKind::drain;

@@ -2,16 +2,16 @@
 #pragma once
 
 #include "measure/energy_analysis.h"
+#include "model/ids.h"
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace ullage {
 
 /// A charge that filled a unit from its cut-off: what went in bounds what comes out.
 struct FullCharge {
-    std::string run_uuid;
+    RunId run_uuid;
     double charged_wh = 0; ///< into the unit, by its meter
     /// E* of the unit lies within these: no unit gives back more than went in (conservation of energy), and one that is worth testing gives back half
     /// of what went in until its gauge showed full (common practice, no source). With the error limits of the charge's meter; of one without a stated

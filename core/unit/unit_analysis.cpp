@@ -57,7 +57,7 @@ UnitAnalysis analyse_unit(const Unit& unit, UnitFit fit) {
 
 std::vector<UnitAnalysis> analyse_units(const std::vector<RunRecord>& records, const MeasureOptions& options) {
     std::vector<std::vector<const RunRecord*>> by_unit;
-    std::map<std::string_view, std::size_t> place_of_unit;
+    std::map<UnitId, std::size_t> place_of_unit;
     for (const RunRecord& record : records) {
         const auto [place, is_new] = place_of_unit.emplace(record.unit.uuid, by_unit.size());
         if (is_new) by_unit.emplace_back();

@@ -54,13 +54,13 @@ using namespace ullage;
 /// A full drain of a 1000 Wh unit under a load that varies, read `count` times: an accurate gauge of 1 % steps, a register of 1 Wh.
 RunRecord long_run(std::size_t count) {
     RunRecord record;
-    record.unit.uuid = "unit";
+    record.unit.uuid = UnitId("unit");
     record.unit.rated_energy_wh = 1050;
     record.unit.rated_output_w = 1200;
-    record.meter = Meter{"meter", "Meter", 1.0, 1.0, std::nullopt, 1.0, {}};
-    record.run.uuid = "run";
-    record.run.unit_uuid = "unit";
-    record.run.meter_uuid = "meter";
+    record.meter = Meter{MeterId("meter"), "Meter", 1.0, 1.0, std::nullopt, 1.0, {}};
+    record.run.uuid = RunId("run");
+    record.run.unit_uuid = UnitId("unit");
+    record.run.meter_uuid = MeterId("meter");
     record.run.started_full = true;
     record.run.end = RunEnd::cut_off_seen;
     record.readings.resize(count);
@@ -79,7 +79,7 @@ RunRecord long_run(std::size_t count) {
             stored_share = (whole_wh * delivered_share + own_wh * static_cast<double>(i) / static_cast<double>(count - 1)) / 900.0;
         }
         Reading& reading = record.readings[i];
-        reading.uuid = "00000000-0000-4000-8000-" + std::to_string(100'000'000'000 + i);
+        reading.uuid = ReadingId("00000000-0000-4000-8000-" + std::to_string(100'000'000'000 + i));
         reading.sequence = static_cast<long>(i) + 1;
         reading.values.time_ms = 1'810'310'400'000 + static_cast<UtcMs>(static_cast<double>(i) * step_ms);
         reading.values.gauge_percent = std::floor(100 * (1 - stored_share) + 0.5);

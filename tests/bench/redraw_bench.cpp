@@ -108,7 +108,7 @@ void reading_to_picture(benchmark::State& state) {
     Reminders reminders(document, settings, nullptr);
     RunPage page(document, &reminders);
     page.resize(1064, 760);
-    page.showRun(QString::fromStdString(run.uuid));
+    page.showRun(run.uuid);
     PaintCounter counter;
     page.installEventFilter(&counter);
     page.show();

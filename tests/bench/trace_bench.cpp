@@ -71,7 +71,7 @@ void reset_peak() {
 struct Bench {
     test::FakeClock clock;
     Logbook logbook;
-    std::string run_uuid;
+    RunId run_uuid;
 
     Bench(const fs::path& path, long rows) : logbook(Logbook::create(path, clock).value()) {
         Unit unit;
@@ -140,7 +140,7 @@ void analysis_against_sum(const fs::path& folder) {
     double analysis_s = 1e9, load_s = 1e9, delivered_wh = 0;
     for (int i = 0; i < 2 * tries; ++i) {
         const Logbook logbook = Logbook::open(folder / "0.ullage", OpenMode::read_only, clock).value();
-        const std::string run_uuid = logbook.runs().value().front().uuid;
+        const RunId run_uuid = logbook.runs().value().front().uuid;
         RunRecord record;
         analysis_s = std::min(analysis_s, best_seconds(1, [&] {
                                   record = logbook.run_record(run_uuid).value();

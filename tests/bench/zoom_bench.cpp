@@ -76,7 +76,7 @@ void zoom(benchmark::State& state) {
     LogView few_view(few), many_view(many);
     const auto show = [](LogView& view, Document& document) {
         view.resize(900, 760);
-        view.setRun(QString::fromStdString(document.runs().front()->run.uuid));
+        view.setRun(document.runs().front()->run.uuid);
         const auto start = std::chrono::steady_clock::now();
         view.show();
         QApplication::processEvents();

@@ -66,7 +66,7 @@ std::vector<RunRecord> live(const NamedScaledLoad& load, const GaugeLaw& law, do
         setup.start_ms += static_cast<UtcMs>(share * 365 * 24 * ms_per_hour);
         setup.meter->gain_error_percent = gain;
         if (two_meters && i + 1 == drains) {
-            setup.meter->meter.uuid = "other meter";
+            setup.meter->meter.uuid = MeterId("other meter");
             setup.meter->gain_error_percent = other_gain;
         }
         setup.repeatability_percent = 0.5;

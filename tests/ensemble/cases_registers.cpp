@@ -201,7 +201,7 @@ void rollovers_and_slips(std::uint64_t seeds, Report& report) {
         {}, report,
         [&report](const SimulatedRun& run, const RunAnalysis& analysis) {
             if (run.truth.faults.empty()) return; // no reading was left to spoil
-            const std::string& uuid = run.record.readings[run.truth.faults.front().after].uuid;
+            const ReadingId& uuid = run.record.readings[run.truth.faults.front().after].uuid;
             const bool found = std::ranges::any_of(analysis.energy.track.register_corrections, [&](const RegisterCorrection& register_correction) {
                 return register_correction.kind == RegisterCorrectionKind::typing_error && register_correction.reading_uuid == uuid;
             });

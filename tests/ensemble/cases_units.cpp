@@ -57,7 +57,7 @@ std::vector<RunRecord> simulate_unit(const Drains& drains, const RunSetup& unit,
         setup.start_ms += static_cast<UtcMs>(i) * 10 * 24 * 3'600'000;
         setup.meter->gain_error_percent = gain;
         if (drains.two_meters && i == 1) {
-            setup.meter->meter.uuid = "other meter";
+            setup.meter->meter.uuid = MeterId("other meter");
             setup.meter->meter.name = "Other meter";
             setup.meter->meter.limit_percent = 2;
             setup.meter->gain_error_percent = other_gain;

@@ -10,7 +10,7 @@ namespace ullage::test {
 
 RunSetup specimen_under(const LoadProfile& load, std::uint64_t seed) {
     RunSetup setup;
-    setup.unit.uuid = "specimen";
+    setup.unit.uuid = UnitId("specimen");
     setup.unit.name = "Specimen";
     setup.unit.rated_energy_wh = 1050;
     setup.unit.rated_output_w = 1200;
@@ -20,7 +20,7 @@ RunSetup specimen_under(const LoadProfile& load, std::uint64_t seed) {
     setup.physics.a = random.uniform(1.05, 1.2);
     setup.physics.b_per_w = setup.physics.a * random.uniform(0, MeasureOptions().most_quadratic_loss) / *setup.unit.rated_output_w;
     setup.load = load;
-    setup.meter->meter.uuid = "meter";
+    setup.meter->meter.uuid = MeterId("meter");
     setup.meter->meter.name = "Meter";
     setup.meter->meter.step_wh = 1;
     setup.meter->meter.limit_percent = 1;

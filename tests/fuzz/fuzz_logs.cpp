@@ -48,7 +48,7 @@ private:
         if (!again) return broken("a sheet that was written cannot be read: " + again.error().sentence());
         if (write_run_sheet(again.value().record) != written) return broken("a sheet changes when it is written and read");
         record_ = read.value().record;
-        for (std::size_t i = 0; i < record_.readings.size(); ++i) record_.readings[i].uuid = fmt::format("r{}", i);
+        for (std::size_t i = 0; i < record_.readings.size(); ++i) record_.readings[i].uuid = ReadingId(fmt::format("r{}", i));
         return true;
     }
 

@@ -14,15 +14,15 @@ namespace ullage::test {
 class RecordBuilder {
 public:
     RecordBuilder() {
-        record_.unit.uuid = "unit";
+        record_.unit.uuid = UnitId("unit");
         record_.unit.name = "Specimen";
         record_.unit.rated_energy_wh = 1000;
         record_.unit.rated_output_w = 1500;
-        record_.meter = Meter{"meter", "Meter", 1.0, 1.0, std::nullopt, 1.0, {}};
+        record_.meter = Meter{MeterId("meter"), "Meter", 1.0, 1.0, std::nullopt, 1.0, {}};
         record_.meter->load_part_percent = 0; // calibrated at its loads
-        record_.run.uuid = "run";
-        record_.run.unit_uuid = "unit";
-        record_.run.meter_uuid = "meter";
+        record_.run.uuid = RunId("run");
+        record_.run.unit_uuid = UnitId("unit");
+        record_.run.meter_uuid = MeterId("meter");
         record_.run.started_full = true;
         record_.run.end = RunEnd::cut_off_seen;
         record_.run.end_noticed_within_min = 0;
@@ -33,7 +33,7 @@ public:
                       std::optional<MarkKind> mark = std::nullopt) {
         Reading reading;
         reading.sequence = static_cast<long>(record_.readings.size()) + 1;
-        reading.uuid = "r" + std::to_string(reading.sequence);
+        reading.uuid = ReadingId("r" + std::to_string(reading.sequence));
         reading.values.time_ms = moment_ms(hours);
         reading.values.gauge_percent = gauge_percent;
         reading.values.register_wh = register_wh;

@@ -16,7 +16,7 @@ namespace {
 
 MeterSetup logging_meter() {
     MeterSetup meter;
-    meter.meter.uuid = "4e9b7a32-58f1-4c6d-a2b7-1d0c9e8f0003";
+    meter.meter.uuid = MeterId("4e9b7a32-58f1-4c6d-a2b7-1d0c9e8f0003");
     meter.meter.name = "Logging meter C";
     meter.meter.step_wh = 0.1;
     meter.meter.limit_percent = 1;

@@ -18,7 +18,7 @@ int minutes_of(std::string_view clock) {
 
 CompanyUnit osk_1200() {
     CompanyUnit unit;
-    unit.claims.uuid = "0d5c1f0a-6b0e-4f57-9a51-0c1a7f3e1200";
+    unit.claims.uuid = UnitId("0d5c1f0a-6b0e-4f57-9a51-0c1a7f3e1200");
     unit.claims.name = "Osk 1200";
     unit.claims.maker = "Vennlow Hus";
     unit.claims.rated_energy_wh = 1200;
@@ -36,7 +36,7 @@ CompanyUnit osk_1200() {
 
 CompanyUnit pelm_900() {
     CompanyUnit unit;
-    unit.claims.uuid = "7b3e9d54-21c8-4d0f-8e66-5f4a2b9c0900";
+    unit.claims.uuid = UnitId("7b3e9d54-21c8-4d0f-8e66-5f4a2b9c0900");
     unit.claims.name = "Pelm 900";
     unit.claims.maker = "Drubbel & Quay";
     unit.claims.rated_energy_wh = 900;
@@ -53,7 +53,7 @@ CompanyUnit pelm_900() {
 
 CompanyUnit tarrow_2k() {
     CompanyUnit unit;
-    unit.claims.uuid = "c2f8a610-93d7-4b1e-b0c4-e7d18a5f2000";
+    unit.claims.uuid = UnitId("c2f8a610-93d7-4b1e-b0c4-e7d18a5f2000");
     unit.claims.name = "Tarrow 2k";
     unit.claims.model = "Tarrow 2k";
     unit.claims.maker = "Ostrelle Works";
@@ -74,7 +74,7 @@ CompanyUnit tarrow_2k() {
 
 MeterSetup socket_meter_a() {
     MeterSetup meter;
-    meter.meter.uuid = "4e9b7a32-58f1-4c6d-a2b7-1d0c9e8f0001";
+    meter.meter.uuid = MeterId("4e9b7a32-58f1-4c6d-a2b7-1d0c9e8f0001");
     meter.meter.name = "Socket meter A";
     meter.meter.step_wh = 1;
     meter.meter.limit_percent = 1;
@@ -86,7 +86,7 @@ MeterSetup socket_meter_a() {
 
 MeterSetup socket_meter_b() {
     MeterSetup meter;
-    meter.meter.uuid = "4e9b7a32-58f1-4c6d-a2b7-1d0c9e8f0002";
+    meter.meter.uuid = MeterId("4e9b7a32-58f1-4c6d-a2b7-1d0c9e8f0002");
     meter.meter.name = "Socket meter B";
     meter.meter.step_wh = 1;
     meter.meter.limit_percent = 2;

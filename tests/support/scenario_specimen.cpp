@@ -14,7 +14,7 @@ namespace {
 
 CompanyUnit borrowed_tarrow() {
     CompanyUnit unit = tarrow_2k();
-    unit.claims.uuid = "c2f8a610-93d7-4b1e-b0c4-e7d18a5f2001";
+    unit.claims.uuid = UnitId("c2f8a610-93d7-4b1e-b0c4-e7d18a5f2001");
     unit.claims.name = "Tarrow 2k B";
     unit.claims.paid_price.reset();
     unit.claims.tags = {"lent"};
@@ -25,7 +25,7 @@ CompanyUnit borrowed_tarrow() {
 
 MeterSetup calibrated_meter() {
     MeterSetup meter;
-    meter.meter.uuid = "4e9b7a32-58f1-4c6d-a2b7-1d0c9e8f0004";
+    meter.meter.uuid = MeterId("4e9b7a32-58f1-4c6d-a2b7-1d0c9e8f0004");
     meter.meter.name = "Bench meter D";
     meter.meter.step_wh = 1;
     meter.meter.limit_percent = 1;

@@ -154,7 +154,7 @@ private:
         // Within a minute the order of the notes may not be that of the true moments, but nobody writes time backwards.
         const UtcMs noted_ms = readings.empty() ? event.noted_ms : std::max(event.noted_ms, readings.back().values.time_ms);
         Reading reading;
-        reading.uuid = identifiers_.uuid();
+        reading.uuid = ReadingId(identifiers_.uuid());
         reading.sequence = static_cast<long>(readings.size()) + 1;
         reading.values.time_ms = noted_ms;
         reading.values.mark = planned.mark;
@@ -211,13 +211,13 @@ private:
     void fill_head() {
         RunRecord& record = result_.record;
         record.unit = setup_.unit;
-        if (record.unit.uuid.empty()) record.unit.uuid = identifiers_.uuid();
+        if (record.unit.uuid.empty()) record.unit.uuid = UnitId(identifiers_.uuid());
         if (setup_.meter) {
             record.meter = setup_.meter->meter;
-            if (record.meter->uuid.empty()) record.meter->uuid = identifiers_.uuid();
+            if (record.meter->uuid.empty()) record.meter->uuid = MeterId(identifiers_.uuid());
             record.run.meter_uuid = record.meter->uuid;
         }
-        record.run.uuid = identifiers_.uuid();
+        record.run.uuid = RunId(identifiers_.uuid());
         record.run.unit_uuid = record.unit.uuid;
         record.run.kind = setup_.kind;
         record.run.started_full = setup_.start_depth <= 0;

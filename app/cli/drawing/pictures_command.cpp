@@ -56,7 +56,7 @@ public:
 
 private:
     FileStems names_;
-    std::map<std::string, QString> stems_; ///< by uuid of the unit
+    std::map<UnitId, QString> stems_;
 };
 
 struct Picture {
@@ -83,18 +83,16 @@ bool shows_anything(const ChartContent& chart) {
 /// The curves of each unit with a drain, and the gauge errors of all its drains.
 void add_units(std::vector<Picture>& pictures, const Casebook& casebook) {
     FileStems names;
-    std::set<std::string> known;
+    std::set<UnitId> known;
     for (const auto& record : casebook.runs()) {
         if (!known.insert(record->unit.uuid).second) continue;
         const QString stem = names.next(raw_text(record->unit.name));
         const auto fit = casebook.fit(record->unit.uuid);
-        const auto drains =
-            measured_drains(*fit, [&casebook](const std::string& run) -> const EnergyAnalysis& { return casebook.analysis(run)->energy; });
+        const auto drains = measured_drains(*fit, [&casebook](const RunId& run) -> const EnergyAnalysis& { return casebook.analysis(run)->energy; });
         pictures.push_back({stem + QStringLiteral("-usable-fraction"), usable_chart(*fit, record->unit, drains, std::nullopt)});
         pictures.push_back({stem + QStringLiteral("-run-time"), run_time_chart(*fit, record->unit, drains, std::nullopt)});
         const Comparison every = compare_as_tested(addresses_of(casebook.runs_of(record->unit.uuid)), CompareRows::every_drain, casebook.options());
-        ChartContent errors =
-            gauge_error_overlay(every, [&casebook](const std::string& run) -> const RunAnalysis& { return *casebook.analysis(run); });
+        ChartContent errors = gauge_error_overlay(every, [&casebook](const RunId& run) -> const RunAnalysis& { return *casebook.analysis(run); });
         errors.subject = text_of(record->unit.name);
         pictures.push_back({stem + QStringLiteral("-gauge-errors"), std::move(errors)});
     }
@@ -108,9 +106,8 @@ void add_comparison(std::vector<Picture>& pictures, const Casebook& casebook, co
     pictures.push_back({QStringLiteral("comparison-vessels"), comparison_vessels(comparison)});
     pictures.push_back({QStringLiteral("comparison-usable-fraction"), comparison_bars(comparison)});
     pictures.push_back({QStringLiteral("comparison-against-load"), fraction_overlay(comparison, fair)});
-    pictures.push_back(
-        {QStringLiteral("comparison-gauge-errors"),
-         gauge_error_overlay(comparison, [&casebook](const std::string& run) -> const RunAnalysis& { return *casebook.analysis(run); })});
+    pictures.push_back({QStringLiteral("comparison-gauge-errors"),
+                        gauge_error_overlay(comparison, [&casebook](const RunId& run) -> const RunAnalysis& { return *casebook.analysis(run); })});
     if (!load) return;
     pictures.push_back({QStringLiteral("comparison-at-load-vessels"), comparison_vessels(comparison, fair)});
     pictures.push_back({QStringLiteral("comparison-at-load-usable-fraction"), comparison_bars(comparison, fair)});

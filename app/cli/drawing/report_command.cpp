@@ -100,7 +100,7 @@ bool read_run(const std::string& text, std::string& unit, int& number) {
 }
 
 /// A run with what it says, which the casebook keeps. Errors: those of its histories.
-Result<ReportedRun> reported(const Casebook& casebook, const std::string& run_uuid) {
+Result<ReportedRun> reported(const Casebook& casebook, const RunId& run_uuid) {
     auto histories = casebook.histories(run_uuid);
     if (!histories) return histories.error();
     return ReportedRun{casebook.run(run_uuid).get(), casebook.analysis(run_uuid).get(), std::move(histories).value()};
@@ -142,7 +142,7 @@ int report_comparison(const ReportArguments& arguments, const Casebook& casebook
         compare_as_tested(addresses_of(all), arguments.every_drain ? CompareRows::every_drain : CompareRows::one_per_unit, casebook.options());
     std::vector<ReportedRun> runs;
     std::vector<UnitAnalysis> units;
-    std::set<std::string> known;
+    std::set<UnitId> known;
     for (const ComparisonRow& row : comparison.rows) {
         const Result<ReportedRun> run = reported(casebook, row.run.uuid);
         if (!run) return refuse(err, run.error());
@@ -156,7 +156,7 @@ int report_comparison(const ReportArguments& arguments, const Casebook& casebook
 }
 
 /// The photos of a run, decoded; one that cannot be shown is left out with a notice.
-Result<void> add_photos_of(const OpenedSource& source, const ReportedRun& run, ReportedUnit& reported, std::map<std::string, QImage>& images,
+Result<void> add_photos_of(const OpenedSource& source, const ReportedRun& run, ReportedUnit& reported, std::map<PhotoId, QImage>& images,
                            std::ostream& err) {
     const Result<std::vector<Photo>> photos = source.photos(run.record->run.uuid);
     if (!photos) return photos.error();
@@ -188,7 +188,7 @@ int report_unit(const ReportArguments& arguments, const OpenedSource& source, co
     const Result<Publisher> publisher = source.publisher();
     if (!publisher) return refuse(err, publisher.error());
     ReportedUnit shown{analysis.get(), &*claims, {}, {}, publisher.value()};
-    std::map<std::string, QImage> images;
+    std::map<PhotoId, QImage> images;
     for (const RunRecord* record : chosen.value()) {
         const Result<ReportedRun> run = reported(casebook, record->run.uuid);
         if (!run) return refuse(err, run.error());

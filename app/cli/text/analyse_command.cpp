@@ -27,7 +27,7 @@ std::optional<EnergyPrice> price_of(const Unit& unit, const AnalyseArguments& ar
 
 /// The chosen runs, those of a unit together, and what their traces say of the load.
 struct Chosen {
-    std::vector<std::string> run_uuids;
+    std::vector<RunId> run_uuids;
     std::vector<std::optional<LoadStatistics>> loads;
 };
 
@@ -36,7 +36,7 @@ std::string text_of(const Casebook& casebook, const Chosen& chosen, const Analys
     for (std::size_t r = 0; r < chosen.run_uuids.size(); ++r) {
         const auto record = casebook.run(chosen.run_uuids[r]);
         const auto analysis = casebook.analysis(record->run.uuid);
-        const std::string& unit_uuid = record->unit.uuid;
+        const UnitId& unit_uuid = record->unit.uuid;
         if (!text.empty()) text += '\n';
         text +=
             analysis_text(*record, *analysis, split_losses(*record, *analysis, *casebook.fit(unit_uuid))) + tested_text(*record, analysis->energy);
@@ -50,7 +50,7 @@ std::string text_of(const Casebook& casebook, const Chosen& chosen, const Analys
         text += '\n' + unit_text(*casebook.unit_analysis(unit_uuid)) + unit_claims_text(*casebook.claims(unit_uuid, price), price);
     }
     SharedRuns runs;
-    for (const std::string& uuid : chosen.run_uuids) runs.push_back(casebook.run(uuid));
+    for (const RunId& uuid : chosen.run_uuids) runs.push_back(casebook.run(uuid));
     text += meters_in_series_text(meters_in_series(addresses_of(runs)));
     return text;
 }
@@ -73,11 +73,11 @@ int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::o
         const SharedRuns all = casebook.runs();
         const Result<UnitRuns> runs = chosen_runs(addresses_of(all), arguments.unit, arguments.run);
         if (!runs) return refuse(err, runs.error());
-        std::vector<std::string> units; // in order of first appearance
+        std::vector<UnitId> units; // in order of first appearance
         for (const RunRecord* run : runs.value())
             if (std::ranges::find(units, run->unit.uuid) == units.end()) units.push_back(run->unit.uuid);
         SharedRuns needed; // what one run says of its losses rests on the others of its unit too
-        for (const std::string& unit : units)
+        for (const UnitId& unit : units)
             for (const auto& run : casebook.runs_of(unit)) {
                 needed.push_back(run);
                 if (std::ranges::find(runs.value(), run.get()) == runs.value().end()) continue;

@@ -81,7 +81,7 @@ Error nothing_left(const CompareArguments& arguments, std::size_t units) {
 /// The units that are wanted. Their ranks stay those among all units that were drained; one without a drain is not missed.
 Result<std::pair<Comparison, FairComparison>> compared(const CompareArguments& arguments, SourcedRuns& runs, const std::optional<CommonLoad>& load) {
     const auto is_wanted = [&arguments](const Unit& unit) { return wanted(unit, arguments); };
-    std::set<std::string> drained, all, left;
+    std::set<UnitId> drained, all, left;
     for (const RunRecord& record : runs.records) {
         all.insert(record.unit.uuid);
         if (record.run.kind == RunKind::drain) drained.insert(record.unit.uuid);

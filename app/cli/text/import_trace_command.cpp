@@ -203,7 +203,7 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
     if (continued.value() && arguments.follow) return follow_trace(logbook.value(), *continued.value(), follow, out, err);
     if (continued.value() && continued.value()->size_bytes < static_cast<std::int64_t>(std::filesystem::file_size(arguments.file)))
         return take_rest(logbook.value(), *continued.value(), arguments.file, zone, out, err);
-    std::optional<std::string> meter_uuid;
+    std::optional<MeterId> meter_uuid;
     if (meter.value()) meter_uuid = meter.value()->uuid;
     const Result<ImportedTrace> done = import_trace(logbook.value(), arguments.file, record.value().run.uuid, meter_uuid, detection, options.value());
     if (!done) return refuse(err, done.error());

@@ -81,7 +81,7 @@ std::string listed(const std::vector<std::string>& names) {
 /// Each unit of the records once, as its maker and name may both be shared with others.
 std::vector<std::string> unit_names(const UnitRuns& runs) {
     std::vector<std::string> names;
-    std::set<std::string_view> uuids;
+    std::set<UnitId> uuids;
     for (const RunRecord* record : runs)
         if (uuids.insert(record->unit.uuid).second) names.push_back(record->unit.name);
     return names;
@@ -140,16 +140,17 @@ Result<void> add_runs_of(const std::vector<NamedSheet>& sheets, std::vector<Reco
     const SystemClock clock;
     Result<Logbook> memory = Logbook::in_memory(clock);
     if (!memory) return memory.error();
-    std::set<std::string> known;
+    std::set<UnitId> units;
+    std::set<MeterId> meters;
     for (const RecordSource& logbook : sources)
         for (const RunRecord& record : logbook.records) {
-            if (known.insert(record.unit.uuid).second)
+            if (units.insert(record.unit.uuid).second)
                 if (const auto added = memory.value().add(record.unit); !added) return added.error();
             for (const auto* meter : {&record.meter, &record.second_meter})
-                if (*meter && known.insert((*meter)->uuid).second)
+                if (*meter && meters.insert((*meter)->uuid).second)
                     if (const auto added = memory.value().add(**meter); !added) return added.error();
         }
-    std::map<std::string, std::string> source_of; // by run uuid
+    std::map<RunId, std::string> source_of;
     for (const NamedSheet& sheet : sheets) {
         const Result<ImportedRun> added = import_sheet(memory.value(), sheet.path, notices);
         if (!added) return added.error();
@@ -215,7 +216,7 @@ Result<std::unique_ptr<Casebook>> OpenedSource::casebook() const {
     const Result<MeasureOptions> options = method();
     if (!options) return options.error();
     Casebook::HistorySource histories;
-    if (!of_sheets_) histories = [this](const std::string& reading_uuid) { return logbook_.history(reading_uuid); };
+    if (!of_sheets_) histories = [this](const ReadingId& reading_uuid) { return logbook_.history(reading_uuid); };
     auto casebook = std::make_unique<Casebook>(std::move(histories), options.value());
     casebook->set_runs(shared(std::move(records).value()));
     return casebook;
@@ -232,13 +233,13 @@ Result<std::vector<std::optional<LoadStatistics>>> OpenedSource::loads(const std
     return loads;
 }
 
-Result<std::vector<Photo>> OpenedSource::photos(const std::string& run_uuid) const {
+Result<std::vector<Photo>> OpenedSource::photos(const RunId& run_uuid) const {
     Result<std::vector<Photo>> photos = logbook_.photos(run_uuid);
     if (photos) std::erase_if(photos.value(), [](const Photo& photo) { return photo.withdrawn; });
     return photos;
 }
 
-Result<std::string> OpenedSource::photo_bytes(const std::string& photo_uuid) const { return logbook_.photo_bytes(photo_uuid); }
+Result<std::string> OpenedSource::photo_bytes(const PhotoId& photo_uuid) const { return logbook_.photo_bytes(photo_uuid); }
 
 Result<Publisher> OpenedSource::publisher() const { return logbook_.publisher(); }
 

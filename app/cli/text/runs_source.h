@@ -45,8 +45,8 @@ public:
     [[nodiscard]] Result<std::vector<std::optional<LoadStatistics>>> loads(const std::vector<RunRecord>& records) const;
 
     /// A logbook's photos of a run, none of them withdrawn, in order of adding; none of run sheets.
-    [[nodiscard]] Result<std::vector<Photo>> photos(const std::string& run_uuid) const;
-    [[nodiscard]] Result<std::string> photo_bytes(const std::string& photo_uuid) const;
+    [[nodiscard]] Result<std::vector<Photo>> photos(const RunId& run_uuid) const;
+    [[nodiscard]] Result<std::string> photo_bytes(const PhotoId& photo_uuid) const;
     /// Who publishes what a logbook says; empty for run sheets.
     [[nodiscard]] Result<Publisher> publisher() const;
 
@@ -66,7 +66,7 @@ private:
 /// Runs of several sources, and where each was read from.
 struct SourcedRuns {
     std::vector<RunRecord> records;
-    std::map<std::string, std::string> source_of;     ///< name of the source by run uuid; empty for a single source
+    std::map<RunId, std::string> source_of;           ///< name of the source; empty for a single source
     std::vector<LoadList> load_lists;                 ///< of the logbooks among them, in their order
     std::map<std::string, std::string> column_sets{}; ///< of the logbooks among them; of one name that of the first
     MeasureOptions method;                            ///< of the first logbook among them; a notice tells of another that differs

@@ -63,7 +63,7 @@ BenchDisplay::BenchDisplay(Document& document, Reminders& reminders, Settings& s
     });
     connect(&document_, &Document::closed, this, &QWidget::close);
     connect(entry_, &DisplayEntry::resized, this, &BenchDisplay::placeEntry);
-    connect(entry_, &DisplayEntry::left, this, [this](const QString& run) {
+    connect(entry_, &DisplayEntry::left, this, [this](const RunId& run) {
         setFocus(Qt::OtherFocusReason);
         emit draftChanged(run);
     });
@@ -95,7 +95,7 @@ void BenchDisplay::refresh() {
         cards_.push_back(card);
     }
     for (std::size_t i = 0; i < entries.size(); ++i) cards_[i]->setEntry(entries[i]);
-    const bool gone = std::ranges::none_of(entries, [this](const BenchEntry& each) { return utf8_of(each.run_uuid) == entry_->runUuid(); });
+    const bool gone = std::ranges::none_of(entries, [this](const BenchEntry& each) { return each.run_uuid == entry_->runUuid(); });
     if (entry_->isVisible() && gone) entry_->leave();
     applyLook();
     arrange();
@@ -133,7 +133,7 @@ void BenchDisplay::placeEntry() {
     if (!entry_->isVisible()) return;
     QRect room = rect().adjusted(gap_px, gap_px, -gap_px, -gap_px);
     for (const DisplayCard* card : cards_)
-        if (utf8_of(card->entry().run_uuid) == entry_->runUuid()) room = card->geometry();
+        if (card->entry().run_uuid == entry_->runUuid()) room = card->geometry();
     entry_->ensurePolished();
     // Over its card, larger where the card does not hold it, within the screen.
     const int wide = std::min(std::max(room.width(), entry_->minimumSizeHint().width()), width());
@@ -145,7 +145,7 @@ void BenchDisplay::placeEntry() {
     entry_->raise();
 }
 
-void BenchDisplay::enterReading(const QString& runUuid) {
+void BenchDisplay::enterReading(const RunId& runUuid) {
     for (const DisplayCard* card : cards_)
         if (card->entry().run_uuid == runUuid) {
             const BenchEntry& entry = card->entry();

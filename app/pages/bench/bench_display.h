@@ -31,7 +31,7 @@ public:
     /// Fills the screen on which `beside` stands.
     void open(const QWidget& beside);
     /// Opens the entry of this run's card; nothing where it is not running.
-    void enterReading(const QString& runUuid);
+    void enterReading(const RunId& runUuid);
     /// The cards in their order.
     [[nodiscard]] const std::vector<DisplayCard*>& cards() const { return cards_; }
     [[nodiscard]] bool dim() const;
@@ -43,8 +43,8 @@ public:
     [[nodiscard]] static QSize gridOf(int cards, const QSize& screen);
 
 signals:
-    void left();                           ///< it is closed
-    void draftChanged(const QString& run); ///< what is half typed of a run was changed here, or recorded
+    void left();                         ///< it is closed
+    void draftChanged(const RunId& run); ///< what is half typed of a run was changed here, or recorded
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -76,7 +76,7 @@ BenchEntry entry_of(const RunRecord& record, const Document& document, const Rem
     const UtcMs now_ms = document.clock().now_ms();
     const auto state = reminders.state(uuid);
     BenchEntry entry;
-    entry.run_uuid = raw_text(uuid);
+    entry.run_uuid = uuid;
     entry.number = number;
     entry.unit = text_of(record.unit.name);
     entry.about = run_about(record);

@@ -15,7 +15,7 @@ class Reminders;
 
 /// What the bench shows of one running test.
 struct BenchEntry {
-    QString run_uuid;
+    RunId run_uuid;
     int number = 0;                   ///< its place, from 1
     QString unit, about;              ///< "Osk 1200", "drain, 14 May, socket meter A"
     QString kind;                     ///< "drain"

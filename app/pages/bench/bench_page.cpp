@@ -95,8 +95,7 @@ void BenchPage::refresh() {
         connect(panel, &BenchPanel::ruleAsked, this, &BenchPage::ruleAsked);
         // The panel's button hides with the answer; its own press has to end first.
         connect(
-            panel, &BenchPanel::snoozeAsked, this, [this](const QString& run, int minutes) { reminders_.snooze(utf8_of(run), minutes); },
-            Qt::QueuedConnection);
+            panel, &BenchPanel::snoozeAsked, this, [this](const RunId& run, int minutes) { reminders_.snooze(run, minutes); }, Qt::QueuedConnection);
         panels_.push_back(panel);
         columns_ = 0;
     }

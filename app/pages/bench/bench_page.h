@@ -28,8 +28,8 @@ public:
     void refresh();
 
 signals:
-    void readingAsked(const QString& runUuid);
-    void ruleAsked(const QString& runUuid);
+    void readingAsked(const RunId& runUuid);
+    void ruleAsked(const RunId& runUuid);
     void startRunAsked();
     void displayAsked(); ///< over the whole screen
 

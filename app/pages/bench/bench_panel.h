@@ -25,9 +25,9 @@ public:
     [[nodiscard]] static int comfortableWidth();
 
 signals:
-    void readingAsked(const QString& runUuid);
-    void ruleAsked(const QString& runUuid);
-    void snoozeAsked(const QString& runUuid, int minutes);
+    void readingAsked(const RunId& runUuid);
+    void ruleAsked(const RunId& runUuid);
+    void snoozeAsked(const RunId& runUuid, int minutes);
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -23,7 +23,7 @@ public:
     [[nodiscard]] BigFigureLayout figureLayout() const;
 
 signals:
-    void readingAsked(const QString& runUuid); ///< it was clicked
+    void readingAsked(const RunId& runUuid); ///< it was clicked
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -102,9 +102,9 @@ void DisplayEntry::setLook(const Palette& colours, int digit_px) {
     if (sheet != styleSheet()) setStyleSheet(sheet);
 }
 
-void DisplayEntry::open(const QString& runUuid, const QString& title) {
+void DisplayEntry::open(const RunId& runUuid, const QString& title) {
     if (isVisible()) leave();
-    run_uuid_ = utf8_of(runUuid);
+    run_uuid_ = runUuid;
     const RunRecord* run = document_.run(run_uuid_);
     if (run == nullptr) return;
     flow_->setRun(run_uuid_);
@@ -138,7 +138,7 @@ void DisplayEntry::leave() {
     keepDraft();
     flow_->drop();
     hide();
-    emit left(raw_text(run_uuid_));
+    emit left(run_uuid_);
 }
 
 EntryTexts DisplayEntry::texts() const {

@@ -22,16 +22,16 @@ public:
     DisplayEntry(Document& document, QWidget* parent);
 
     /// Shows what the run keeps as half typed, with the keyboard in the gauge.
-    void open(const QString& runUuid, const QString& title);
+    void open(const RunId& runUuid, const QString& title);
     /// Colours and the size of the digits in the fields, pixels.
     void setLook(const Palette& colours, int digit_px);
     /// Keeps what is typed and hides.
     void leave();
-    [[nodiscard]] const std::string& runUuid() const { return run_uuid_; }
+    [[nodiscard]] const RunId& runUuid() const { return run_uuid_; }
 
 signals:
-    void left(const QString& runUuid); ///< it hides: recorded, or with what is half typed kept
-    void resized();                    ///< a question or a message needs another size
+    void left(const RunId& runUuid); ///< it hides: recorded, or with what is half typed kept
+    void resized();                  ///< a question or a message needs another size
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -46,7 +46,7 @@ private:
     QLineEdit* addField(const char* name, const QString& label);
 
     Document& document_;
-    std::string run_uuid_;
+    RunId run_uuid_;
     EntryTexts kept_; ///< what of the half-typed row has no field here
     QTimer draft_timer_;
     bool filling_ = false;

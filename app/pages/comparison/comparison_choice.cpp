@@ -140,8 +140,8 @@ std::optional<CommonLoad> ComparisonChoice::load() const {
 
 void ComparisonChoice::setLoadLists(const std::vector<LoadList>& lists) {
     const int before = list_combo_->currentIndex();
-    const std::string chosen = before < 0 ? std::string() : list_loads_[static_cast<std::size_t>(before)].first;
-    std::vector<std::pair<std::string, CommonLoad>> loads;
+    const LoadListId chosen = before < 0 ? LoadListId() : list_loads_[static_cast<std::size_t>(before)].first;
+    std::vector<std::pair<LoadListId, CommonLoad>> loads;
     for (const LoadList& list : lists)
         if (auto load = common_load_of(list)) loads.emplace_back(list.uuid, *load);
     const QSignalBlocker still(list_combo_);

@@ -54,8 +54,8 @@ private:
     void showWay();
 
     QButtonGroup* way_group_;
-    std::vector<std::pair<std::string, CommonLoad>> list_loads_; ///< by uuid, in the order of list_combo_
-    std::vector<QWidget*> load_parts_;                           ///< fields and words of the load that is typed
+    std::vector<std::pair<LoadListId, CommonLoad>> list_loads_; ///< in the order of list_combo_
+    std::vector<QWidget*> load_parts_;                          ///< fields and words of the load that is typed
     QComboBox* list_combo_;
     QDoubleSpinBox *load_spin_, *duty_spin_, *least_spin_, *most_spin_, *lower_spin_, *upper_spin_;
     QLineEdit* filter_edit_;

@@ -71,7 +71,7 @@ signals:
     /// The person has added a logbook or left one out; for setOtherLogbooks().
     void otherLogbooksChosen(const QStringList& paths);
     /// A row was opened: show that run.
-    void runAsked(const QString& runUuid);
+    void runAsked(const RunId& runUuid);
 
 protected:
     void changeEvent(QEvent* event) override;

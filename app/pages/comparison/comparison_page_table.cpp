@@ -79,7 +79,7 @@ void ComparisonPage::buildTable() {
 void ComparisonPage::openRow(int row) {
     const auto target = presenter_.target(row);
     if (!target) return;
-    if (!target->run_uuid.isEmpty()) emit runAsked(target->run_uuid);
+    if (!target->run_uuid.empty()) emit runAsked(target->run_uuid);
     else emit notice(target->notice);
 }
 

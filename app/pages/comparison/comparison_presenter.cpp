@@ -74,13 +74,13 @@ void ComparisonPresenter::choose(const std::function<bool(const Unit&)>& wants, 
 std::optional<RowTarget> ComparisonPresenter::target(int row) const {
     if (row < 0 || row >= static_cast<int>(comparison_.rows.size())) return std::nullopt;
     const ComparisonRow& opened = comparison_.rows[static_cast<std::size_t>(row)];
-    if (document_.run(opened.run.uuid)) return RowTarget{raw_text(opened.run.uuid), {}};
+    if (document_.run(opened.run.uuid)) return RowTarget{opened.run.uuid, {}};
     return RowTarget{{}, tr("This run is in %1; open that logbook to see it.").arg(text_of(opened.source))};
 }
 
 QString ComparisonPresenter::about() const {
     int drains = 0;
-    std::string last_unit;
+    UnitId last_unit;
     int units = 0;
     for (const ComparisonRow& row : comparison_.rows) {
         if (row.unit.uuid == last_unit) continue;
@@ -117,7 +117,7 @@ BarContent ComparisonPresenter::bars() const { return comparison_bars(comparison
 ChartContent ComparisonPresenter::fractions() const { return fraction_overlay(comparison_, fair_); }
 
 ChartContent ComparisonPresenter::gaugeErrors() {
-    return gauge_error_overlay(comparison_, [this](const std::string& run_uuid) -> const RunAnalysis& { return comparer_.analysis(run_uuid); });
+    return gauge_error_overlay(comparison_, [this](const RunId& run_uuid) -> const RunAnalysis& { return comparer_.analysis(run_uuid); });
 }
 
 Table ComparisonPresenter::table() const { return comparison_table(comparison_, fair_); }

@@ -25,8 +25,8 @@ struct ShownPairs {
 
 /// What opening a row of the comparison leads to: one of the two is empty.
 struct RowTarget {
-    QString run_uuid; ///< of the open logbook, to be shown
-    QString notice;   ///< why the run cannot be shown here
+    RunId run_uuid; ///< of the open logbook, to be shown
+    QString notice; ///< why the run cannot be shown here
 };
 
 /// Turns what the logbooks say of their units into what the comparison page shows, and keeps what is chosen of it: which units, at which load,

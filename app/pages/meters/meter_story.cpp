@@ -18,7 +18,7 @@ constexpr std::size_t most_readings_at_once = 20'000; ///< whose analysis nobody
 QString tr(const char* text) { return QCoreApplication::translate("MeterStory", text); }
 
 /// The runs that name the meter, by unit.
-std::vector<const RunRecord*> runs_of(const Document& document, const std::string& meter_uuid) {
+std::vector<const RunRecord*> runs_of(const Document& document, const MeterId& meter_uuid) {
     std::vector<const RunRecord*> runs;
     for (const RunRecord* record : document.runs())
         if (record->run.meter_uuid == meter_uuid || record->run.second_meter_uuid == meter_uuid) runs.push_back(record);
@@ -77,7 +77,7 @@ QString moved_words(const std::vector<const RunRecord*>& runs, const std::vector
 
 } // namespace
 
-MeterStory meter_story(const Document& document, const std::string& meter_uuid) {
+MeterStory meter_story(const Document& document, const MeterId& meter_uuid) {
     MeterStory story;
     const Meter* meter = document.meter(meter_uuid);
     if (meter == nullptr) return story;

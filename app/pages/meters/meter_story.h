@@ -20,6 +20,6 @@ struct MeterStory {
 
 /// Empty where the logbook has no such meter. The last edit is worked out where the meter's runs have no more than 20,000 readings together, else the
 /// story says that it is not.
-[[nodiscard]] MeterStory meter_story(const Document& document, const std::string& meter_uuid);
+[[nodiscard]] MeterStory meter_story(const Document& document, const MeterId& meter_uuid);
 
 } // namespace ullage

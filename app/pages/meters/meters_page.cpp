@@ -63,7 +63,7 @@ MetersPage::MetersPage(Document& document, QWidget* parent)
         tell();
         if (!current.isValid() || restoring_) return;
         chosen_ = selectedMeter();
-        emit meterChosen(current.data(MetersModel::UuidRole).toString());
+        emit meterChosen(chosen_);
     });
     empty_->setObjectName(QStringLiteral("noMetersLabel"));
     empty_->setAlignment(Qt::AlignCenter);
@@ -88,7 +88,7 @@ MetersPage::MetersPage(Document& document, QWidget* parent)
     refresh();
 }
 
-void MetersPage::showMeter(const std::string& meter_uuid) {
+void MetersPage::showMeter(const MeterId& meter_uuid) {
     const int row = model_->rowOf(meter_uuid);
     if (row >= 0) table_->setCurrentIndex(model_->index(row, 0));
     refresh();
@@ -119,9 +119,9 @@ void MetersPage::tell() {
     story_->setText(lines.join(QLatin1Char('\n')));
 }
 
-std::string MetersPage::selectedMeter() const {
+MeterId MetersPage::selectedMeter() const {
     const auto current = table_->currentIndex();
-    return current.isValid() ? utf8_of(current.data(MetersModel::UuidRole).toString()) : std::string();
+    return current.isValid() ? id_of<MeterId>(current.data(MetersModel::UuidRole).toString()) : MeterId();
 }
 
 void MetersPage::refresh() {

@@ -22,10 +22,10 @@ public:
     explicit MetersPage(Document& document, QWidget* parent = nullptr);
 
     /// Selects a meter.
-    void showMeter(const std::string& meter_uuid);
+    void showMeter(const MeterId& meter_uuid);
     void focusTable(); ///< where Space and Enter withdraw nothing
     /// The selected meter; empty when none is.
-    [[nodiscard]] std::string selectedMeter() const;
+    [[nodiscard]] MeterId selectedMeter() const;
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -35,7 +35,7 @@ signals:
     void editMeterAsked();
     void withdrawMeterAsked();
     void sourceAsked(); ///< how it is read live
-    void meterChosen(const QString& meterUuid);
+    void meterChosen(const MeterId& meterUuid);
 
 private:
     void refresh();
@@ -43,7 +43,7 @@ private:
     void choose(); ///< the meter chosen before the table was made anew
 
     Document& document_;
-    std::string chosen_;
+    MeterId chosen_;
     bool restoring_ = false;
     MetersModel* model_;
     QTableView* table_;

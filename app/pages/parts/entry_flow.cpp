@@ -32,7 +32,7 @@ EntryFlow::EntryFlow(Document& document, QuestionBar& questions, QObject* parent
     connect(&questions_, &QuestionBar::valueGiven, this, &EntryFlow::takeBefore);
 }
 
-void EntryFlow::setRun(const std::string& run_uuid) {
+void EntryFlow::setRun(const RunId& run_uuid) {
     drop();
     run_uuid_ = run_uuid;
 }
@@ -110,13 +110,13 @@ void EntryFlow::takeBefore(const QString& text) {
 
 void EntryFlow::write(const std::vector<ReadingValues>& values) {
     const auto noted = document_.recordTogether(run_uuid_, values, waitingPhotos());
-    if (noted) emit recorded(raw_text(noted.value().uuid));
+    if (noted) emit recorded(noted.value().uuid);
     else emit failed(tr("Not recorded. %1").arg(text_of(noted.error().sentence())));
 }
 
-std::vector<std::string> EntryFlow::waitingPhotos() const {
+std::vector<PhotoId> EntryFlow::waitingPhotos() const {
     // Photos that cannot be listed hold no reading up; they wait for the next one.
-    std::vector<std::string> waiting;
+    std::vector<PhotoId> waiting;
     if (const auto photos = document_.photos(run_uuid_))
         for (const Photo& photo : photos.value())
             if (!photo.reading_uuid) waiting.push_back(photo.uuid);

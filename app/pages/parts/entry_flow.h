@@ -23,7 +23,7 @@ public:
     EntryFlow(Document& document, QuestionBar& questions, QObject* parent);
 
     /// Drops what is asked of the run before. An unknown run records nothing.
-    void setRun(const std::string& run_uuid);
+    void setRun(const RunId& run_uuid);
     /// Reads, asks, records; signals tell what came of it. The photos that wait for the run's next reading go with it.
     void record(const EntryTexts& texts);
     /// What is typed has changed: what was asked of it no longer holds.
@@ -34,18 +34,18 @@ signals:
     void failed(const QString& message);                            ///< the run is gone, or the logbook refused
     void asked();                                                   ///< a question stands in the bar
     void correctionAsked(ullage::EntryField field);                 ///< back to what is doubted
-    void recorded(const QString& reading_uuid);
+    void recorded(const ReadingId& reading_uuid);
 
 private:
     void answer(QuestionBar::Answer answer);
     /// What the register showed just before a reset, as typed; empty where it is not known.
     void takeBefore(const QString& text);
     void write(const std::vector<ReadingValues>& values);
-    [[nodiscard]] std::vector<std::string> waitingPhotos() const;
+    [[nodiscard]] std::vector<PhotoId> waitingPhotos() const;
 
     Document& document_;
     QuestionBar& questions_;
-    std::string run_uuid_;
+    RunId run_uuid_;
     std::optional<ReadingValues> questioned_, mended_; ///< what is questioned, and what was probably meant
     DoubtedPart doubted_ = DoubtedPart::gauge;         ///< of what is questioned, the first
 };

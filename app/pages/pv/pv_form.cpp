@@ -195,7 +195,7 @@ void PvForm::readFields() {
     }
     PvSheet sheet = text.sheet;
     sheet.uuid = shown_.uuid;
-    sheet.unit_uuid = utf8_of(unit_->currentData().toString());
+    sheet.unit_uuid = id_of<UnitId>(unit_->currentData().toString());
     sheet.crystalline_silicon = cells_->currentData().toBool();
     if (sheet.name.empty()) return explain("name", tr("The sheet needs a name, by which it is found again."));
     if (const Result<void> good = check_pv_sheet(sheet); !good) {

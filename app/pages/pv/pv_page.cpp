@@ -148,7 +148,7 @@ QWidget* PvPage::makeHead() {
     sheets_->setAccessibleName(tr("PV sheet"));
     sheets_->setMinimumContentsLength(12);
     sheets_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    connect(sheets_, &QComboBox::activated, this, [this] { choose(utf8_of(sheets_->currentData().toString())); });
+    connect(sheets_, &QComboBox::activated, this, [this] { choose(id_of<PvSheetId>(sheets_->currentData().toString())); });
     auto* add = new_button("addPvSheetButton", tr("Add sheet"));
     make_primary(*add);
     connect(add, &QPushButton::clicked, this, &PvPage::addSheet);
@@ -186,7 +186,7 @@ QWidget* PvPage::makeAnswer() {
     inside->addWidget(assumed_);
     column->addWidget(panel, 1);
     connect(edit_unit_, &QPushButton::clicked, this, [this] {
-        if (const auto* sheet = document_.pvSheet(uuid_)) emit editUnitAsked(raw_text(sheet->unit_uuid));
+        if (const auto* sheet = document_.pvSheet(uuid_)) emit editUnitAsked(UnitId(sheet->unit_uuid));
     });
     // A low window scrolls rather than squeezing the words onto one another.
     auto* scroll = new QScrollArea;
@@ -215,7 +215,7 @@ QWidget* PvPage::makeEmpty() {
 
 void PvPage::refresh() {
     const auto& sheets = document_.pvSheets();
-    if (!document_.pvSheet(uuid_)) uuid_ = sheets.empty() ? std::string() : sheets.front().uuid;
+    if (!document_.pvSheet(uuid_)) uuid_ = sheets.empty() ? PvSheetId() : sheets.front().uuid;
     sheets_->clear();
     for (const PvSheet& sheet : sheets) sheets_->addItem(text_of(sheet.name), raw_text(sheet.uuid));
     sheets_->setCurrentIndex(sheets_->findData(raw_text(uuid_)));
@@ -226,7 +226,7 @@ void PvPage::refresh() {
     showAnswer();
 }
 
-void PvPage::choose(const std::string& uuid) {
+void PvPage::choose(const PvSheetId& uuid) {
     uuid_ = uuid;
     refresh();
 }

@@ -32,12 +32,12 @@ public:
     /// The sheet as the fields say it, with its unit and that unit's limits; absent while a field cannot be read or there is no sheet.
     [[nodiscard]] std::optional<PvSheetText> stated() const;
     void addSheet();
-    void showSheet(const std::string& uuid) { choose(uuid); }
+    void showSheet(const PvSheetId& uuid) { choose(uuid); }
     void withdrawSheet();
 
 signals:
     void error(const QString& sentence); ///< the logbook refused a change
-    void editUnitAsked(const QString& unitUuid);
+    void editUnitAsked(const UnitId& unitUuid);
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -46,12 +46,12 @@ private:
     QWidget* makeHead();
     QWidget* makeAnswer();
     QWidget* makeEmpty();
-    void choose(const std::string& uuid);
+    void choose(const PvSheetId& uuid);
     void commit();
     void showAnswer();
 
     Document& document_;
-    std::string uuid_;
+    PvSheetId uuid_;
     QComboBox* sheets_;
     QPushButton *withdraw_, *edit_unit_;
     QStackedWidget* body_;

@@ -95,29 +95,29 @@ bool EntryRow::eventFilter(QObject* watched, QEvent* event) {
     return QWidget::eventFilter(watched, event);
 }
 
-void EntryRow::setRun(const QString& runUuid) {
+void EntryRow::setRun(const RunId& runUuid) {
     keepDraft();
     run_uuid_ = runUuid;
-    const bool known = document_.run(utf8_of(runUuid)) != nullptr;
+    const bool known = document_.run(runUuid) != nullptr;
     setEnabled(known);
     photos_->setRun(runUuid);
-    flow_->setRun(utf8_of(runUuid));
+    flow_->setRun(runUuid);
     showMessage({});
-    setTexts(known ? EntryTexts::fromDraft(document_.draft(utf8_of(runUuid))) : EntryTexts());
+    setTexts(known ? EntryTexts::fromDraft(document_.draft(runUuid)) : EntryTexts());
     showSecondRegister();
     showNow();
 }
 
 void EntryRow::takeDraft() {
-    if (run_uuid_.isEmpty()) return;
+    if (run_uuid_.empty()) return;
     draft_timer_.stop();
     flow_->drop();
     showMessage({});
-    setTexts(EntryTexts::fromDraft(document_.draft(utf8_of(run_uuid_))));
+    setTexts(EntryTexts::fromDraft(document_.draft(run_uuid_)));
 }
 
 void EntryRow::showSecondRegister() {
-    const auto* run = document_.run(utf8_of(run_uuid_));
+    const auto* run = document_.run(run_uuid_);
     second_register_edit_->setVisible((run != nullptr && run->run.second_meter_uuid) || !second_register_edit_->text().isEmpty());
     arrange();
 }
@@ -143,7 +143,7 @@ void EntryRow::setTexts(const EntryTexts& texts) {
     setUnfolded(texts.mark.has_value() || !texts.display_watts.isEmpty());
 }
 
-std::vector<std::string> EntryRow::waitingPhotos() const { return photos_->uuids(); }
+std::vector<PhotoId> EntryRow::waitingPhotos() const { return photos_->uuids(); }
 
 QString EntryRow::message() const { return message_label_->isHidden() ? QString() : message_label_->text(); }
 
@@ -204,15 +204,15 @@ void EntryRow::clear() {
 
 void EntryRow::keepDraft() {
     draft_timer_.stop();
-    if (run_uuid_.isEmpty() || document_.run(utf8_of(run_uuid_)) == nullptr) return;
+    if (run_uuid_.empty() || document_.run(run_uuid_) == nullptr) return;
     const QString draft = texts().draft();
-    if (draft == document_.draft(utf8_of(run_uuid_))) return;
-    if (const auto kept = document_.keepDraft(utf8_of(run_uuid_), draft); !kept && message().isEmpty())
+    if (draft == document_.draft(run_uuid_)) return;
+    if (const auto kept = document_.keepDraft(run_uuid_, draft); !kept && message().isEmpty())
         showMessage(tr("What is typed here is not on the disk. %1").arg(text_of(kept.error().sentence())));
 }
 
 void EntryRow::showNow() {
-    const RunRecord* run = document_.run(utf8_of(run_uuid_));
+    const RunRecord* run = document_.run(run_uuid_);
     const UtcMs now_ms = document_.clock().now_ms();
     time_edit_->setPlaceholderText(run == nullptr ? QString() : raw_text(clock_text(now_ms, run->run.time_zone)));
     minute_timer_.start(ms_to_next_minute(now_ms));

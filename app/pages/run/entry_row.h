@@ -30,9 +30,9 @@ public:
     explicit EntryRow(Document& document, QWidget* parent = nullptr);
 
     /// Keeps the half-typed row of the run before and brings back that of this one. An unknown run disables the row.
-    void setRun(const QString& runUuid);
+    void setRun(const RunId& runUuid);
     [[nodiscard]] EntryTexts texts() const;
-    [[nodiscard]] std::vector<std::string> waitingPhotos() const; ///< for the next reading, by uuid
+    [[nodiscard]] std::vector<PhotoId> waitingPhotos() const; ///< for the next reading, by uuid
     /// The message below the fields; empty when there is none.
     [[nodiscard]] QString message() const;
 
@@ -52,7 +52,7 @@ public slots:
     void recordMark(ullage::MarkKind mark);
 
 signals:
-    void recorded(const QString& readingUuid);
+    void recorded(const ReadingId& readingUuid);
     /// Pictures were pasted into a field.
     void photoPasteAsked();
 
@@ -81,7 +81,7 @@ private:
     [[nodiscard]] QWidget* widgetOf(EntryField field) const;
 
     Document& document_;
-    QString run_uuid_;
+    RunId run_uuid_;
     QTimer minute_timer_, draft_timer_;
     bool filling_ = false;  ///< texts are being set by the program, not typed
     bool unfolded_ = false; ///< mark and display watts were asked for

@@ -69,7 +69,7 @@ void EntryRow::buildFields() {
     });
     connect(flow_, &EntryFlow::asked, this, &EntryRow::keepDraft);
     connect(flow_, &EntryFlow::correctionAsked, this, &EntryRow::focusField);
-    connect(flow_, &EntryFlow::recorded, this, [this](const QString& reading) {
+    connect(flow_, &EntryFlow::recorded, this, [this](const ReadingId& reading) {
         clear();
         emit recorded(reading);
     });

@@ -84,9 +84,7 @@ QString finding_word(FindingItem::Sort sort) {
 std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::optional<LossSplit>& split, RunKind kind) {
     std::vector<FindingItem> items;
     for (const Finding& finding : analysis.gauge.findings) {
-        QStringList readings;
-        for (const std::string& uuid : finding.readings) readings << text_of(uuid);
-        items.push_back({sort_of(finding.weight), sentence(text_of(finding.sentence)), text_of(finding.evidence), readings});
+        items.push_back({sort_of(finding.weight), sentence(text_of(finding.sentence)), text_of(finding.evidence), finding.readings});
     }
     const bool drains = kind == RunKind::drain || kind == RunKind::no_load_drain;
     if (drains && analysis.gauge.findings.empty() && !analysis.energy.points.empty() && !analysis.gauge.verdict.empty())
@@ -97,7 +95,7 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
         FindingItem item{FindingItem::Sort::assumed,
                          sentence(QStringLiteral("%1: %2").arg(correction_name(register_correction.kind), text_of(register_correction.reason))),
                          {},
-                         {text_of(register_correction.reading_uuid)}};
+                         {register_correction.reading_uuid}};
         item.acceptable = can_be_accepted(register_correction.kind);
         if (register_correction.missing_wh) item.evidence = tr("about %1 Wh may be missing").arg(*register_correction.missing_wh, 0, 'f', 0);
         items.push_back(std::move(item));

@@ -17,9 +17,9 @@ struct FindingItem {
     enum class Sort { fault, doubt, note, assumed, not_known };
     Sort sort = Sort::note;
     QString sentence;
-    QString evidence;        ///< small, below; may be empty
-    QStringList readings;    ///< those that it names, in order of time; may be empty
-    bool acceptable = false; ///< an assumption that the tester can turn into a statement, see accept_register_correction
+    QString evidence;                ///< small, below; may be empty
+    std::vector<ReadingId> readings; ///< those that it names, in order of time; may be empty
+    bool acceptable = false;         ///< an assumption that the tester can turn into a statement, see accept_register_correction
 
     bool operator==(const FindingItem&) const = default;
 };

@@ -27,7 +27,7 @@ FindingRow::FindingRow(const FindingItem& item, QWidget* parent)
     setObjectName(QStringLiteral("findingRow"));
     setAccessibleName(finding_word(item.sort) + QStringLiteral(": ") + item.sentence);
     setAccessibleDescription(item.evidence);
-    if (!item.readings.isEmpty()) {
+    if (!item.readings.empty()) {
         setFocusPolicy(Qt::StrongFocus);
         setCursor(Qt::PointingHandCursor);
         setToolTip(tr("Select its readings in table and chart"));
@@ -141,7 +141,7 @@ void FindingsView::rebuild() {
         connect(row, &FindingRow::activated, this, [this, row] { select(row); });
         connect(row, &FindingRow::accepted, this, [this, row] {
             // The list is rebuilt by what follows: the row must not be in use then.
-            const QString reading = row->item().readings.value(0);
+            const ReadingId reading = row->item().readings.empty() ? ReadingId() : row->item().readings.front();
             QTimer::singleShot(0, this, [this, reading] { emit assumptionAccepted(reading); });
         });
         column_->addWidget(row);
@@ -177,8 +177,8 @@ void FindingsView::clearSelection() {
 }
 
 void FindingsView::select(FindingRow* chosen) {
-    for (FindingRow* row : rows_) row->setSelected(row == chosen && !row->item().readings.isEmpty());
-    if (!chosen->item().readings.isEmpty()) emit readingsChosen(chosen->item().readings);
+    for (FindingRow* row : rows_) row->setSelected(row == chosen && !row->item().readings.empty());
+    if (!chosen->item().readings.empty()) emit readingsChosen(chosen->item().readings);
 }
 
 void FindingsView::keyPressEvent(QKeyEvent* event) {

@@ -55,8 +55,8 @@ public:
     void clearSelection();
 
 signals:
-    void readingsChosen(const QStringList& readingUuids);
-    void assumptionAccepted(const QString& readingUuid);
+    void readingsChosen(const std::vector<ReadingId>& readingUuids);
+    void assumptionAccepted(const ReadingId& readingUuid);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -62,22 +62,22 @@ LiveBar::LiveBar(Document& document, QWidget* parent)
 
 void LiveBar::setReader(LiveReader& reader) {
     reader_ = &reader;
-    connect(reader_, &LiveReader::changed, this, [this](const QString& run) {
-        if (run == raw_text(run_uuid_)) refresh();
+    connect(reader_, &LiveReader::changed, this, [this](const RunId& run) {
+        if (run == run_uuid_) refresh();
     });
     connect(&document_, &Document::metersChanged, this, &LiveBar::refresh);
     refresh();
 }
 
-void LiveBar::setRun(const QString& run_uuid) {
-    run_uuid_ = utf8_of(run_uuid);
+void LiveBar::setRun(const RunId& run_uuid) {
+    run_uuid_ = run_uuid;
     refresh();
 }
 
 void LiveBar::press() {
     if (!reader_) return;
     if (reader_->isReading(run_uuid_)) reader_->stop(run_uuid_);
-    else emit readAsked(raw_text(run_uuid_));
+    else emit readAsked(RunId(run_uuid_)); // a copy: the bar may show another run before it is answered
 }
 
 void LiveBar::refresh() {

@@ -26,10 +26,10 @@ public:
 
     /// It must outlive the bar.
     void setReader(LiveReader& reader);
-    void setRun(const QString& run_uuid);
+    void setRun(const RunId& run_uuid);
 
 signals:
-    void readAsked(const QString& runUuid);
+    void readAsked(const RunId& runUuid);
     void error(const QString& sentence);
 
 private:
@@ -40,7 +40,7 @@ private:
 
     Document& document_;
     LiveReader* reader_ = nullptr;
-    std::string run_uuid_;
+    RunId run_uuid_;
     QLabel *dot_, *state_;
     QPushButton* button_;
     QWidget* line_;

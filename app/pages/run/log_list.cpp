@@ -75,7 +75,7 @@ void LogList::setLogs(const std::vector<Trace>& traces, const std::string& zone,
             texts->addWidget(followed);
         }
         line->addLayout(texts, 1);
-        const QString file_name = text_of(trace.file_name), uuid = text_of(trace.uuid);
+        const QString file_name = text_of(trace.file_name);
         const auto add = [&](const char* name, const QString& text, const QString& spoken) {
             auto* button = new_button(name, text);
             button->setAccessibleName(spoken);
@@ -85,10 +85,10 @@ void LogList::setLogs(const std::vector<Trace>& traces, const std::string& zone,
         };
         if (state)
             connect(add("stopFollowingButton", tr("Stop following"), tr("Stop following the log %1").arg(file_name)), &QPushButton::clicked, this,
-                    [this, uuid] { emit stopAsked(uuid); });
+                    [this, uuid = trace.uuid] { emit stopAsked(uuid); });
         else if (follower && running && !is_live(trace))
             connect(add("followLogButton", tr("Follow…"), tr("Follow the log %1").arg(file_name)), &QPushButton::clicked, this,
-                    [this, uuid] { emit followAsked(uuid); });
+                    [this, uuid = trace.uuid] { emit followAsked(uuid); });
         connect(add("withdrawLogButton", tr("Withdraw"), tr("Withdraw the log %1").arg(file_name)), &QPushButton::clicked, this,
                 [this, place = static_cast<int>(t)] { emit withdrawAsked(place); });
         lines_->addWidget(box);

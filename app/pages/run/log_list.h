@@ -25,8 +25,8 @@ public:
 
 signals:
     void withdrawAsked(int place);
-    void followAsked(const QString& trace_uuid);
-    void stopAsked(const QString& trace_uuid);
+    void followAsked(const TraceId& trace_uuid);
+    void stopAsked(const TraceId& trace_uuid);
 
 private:
     QVBoxLayout* lines_;

@@ -149,8 +149,8 @@ LogView::LogView(Document& document, QWidget* parent)
 
 QWidget* LogView::chart() const { return chart_; }
 
-void LogView::setRun(const QString& run_uuid) {
-    run_uuid_ = utf8_of(run_uuid);
+void LogView::setRun(const RunId& run_uuid) {
+    run_uuid_ = run_uuid;
     if (isVisible()) look();
 }
 
@@ -162,8 +162,8 @@ void LogView::showEvent(QShowEvent* event) {
 
 std::string LogView::markOf(const std::vector<Trace>& traces) const {
     const RunRecord* record = document_.run(run_uuid_);
-    std::string mark = run_uuid_;
-    for (const Trace& trace : traces) mark += fmt::format(" {} {} {} {}", trace.uuid, trace.samples, trace.rows_left_out, trace.started_anew);
+    std::string mark = run_uuid_.text();
+    for (const Trace& trace : traces) mark += fmt::format(" {} {} {} {}", trace.uuid.text(), trace.samples, trace.rows_left_out, trace.started_anew);
     // The load's figures go from the first reading to the end of the run.
     if (record && !record->readings.empty() && !traces.empty())
         mark += fmt::format(" {} {} {}", record->readings.front().values.time_ms, record->readings.back().values.time_ms,
@@ -211,8 +211,8 @@ void LogView::look() {
 /// The power by each meter, what the unit says of its output, and its gauge.
 Result<void> LogView::readCurves(UtcMs origin_ms) {
     const RunRecord* record = document_.run(run_uuid_);
-    const std::optional<std::string> own = record ? record->run.meter_uuid : std::nullopt;
-    std::vector<std::pair<std::optional<std::string>, std::vector<Trace>>> by_meter;
+    const std::optional<MeterId> own = record ? record->run.meter_uuid : std::nullopt;
+    std::vector<std::pair<std::optional<MeterId>, std::vector<Trace>>> by_meter;
     std::vector<Trace> with_output, with_gauge;
     for (const Trace& trace : traces_) {
         if (trace.has(holds_output)) with_output.push_back(trace);
@@ -259,10 +259,10 @@ Result<void> LogView::readCurves(UtcMs origin_ms) {
 
 void LogView::setFollower(LogFollower& follower) {
     follower_ = &follower;
-    connect(follower_, &LogFollower::changed, this, [this](const QString& run) {
-        if (utf8_of(run) == run_uuid_ && isVisible()) showLogs();
+    connect(follower_, &LogFollower::changed, this, [this](const RunId& run) {
+        if (run == run_uuid_ && isVisible()) showLogs();
     });
-    connect(logs_, &LogList::stopAsked, this, [this](const QString& trace) { follower_->stop(utf8_of(trace)); });
+    connect(logs_, &LogList::stopAsked, this, [this](const TraceId& trace) { follower_->stop(trace); });
 }
 
 void LogView::showLogs() {
@@ -316,8 +316,8 @@ void LogView::showCurve() {
     }
     // A log that has only grown stays as it is looked at.
     const auto [from_h, to_h] = chart_->visibleSpan();
-    const bool zoomed = curve_of_ == run_uuid_ + traces_.front().uuid && (from_h > whole_from_h_ || to_h < whole_to_h_);
-    curve_of_ = run_uuid_ + traces_.front().uuid;
+    const bool zoomed = curve_of_ == traces_.front().uuid && (from_h > whole_from_h_ || to_h < whole_to_h_);
+    curve_of_ = traces_.front().uuid;
     showing_ = true; // what the chart says of its span meanwhile is known
     chart_->setContent(std::move(content));
     if (!zoomed) chart_->resetZoom();

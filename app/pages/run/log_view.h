@@ -23,14 +23,14 @@ class LogView final : public QWidget {
 public:
     explicit LogView(Document& document, QWidget* parent = nullptr);
 
-    void setRun(const QString& run_uuid);
+    void setRun(const RunId& run_uuid);
     /// Shows which logs are followed, and offers it. It must outlive the view.
     void setFollower(LogFollower& follower);
     [[nodiscard]] QWidget* chart() const;
 
 signals:
     void importAsked();
-    void followAsked(const QString& trace_uuid); ///< a file is wanted that continues this log
+    void followAsked(const TraceId& trace_uuid); ///< a file is wanted that continues this log
     void applianceAsked();                       ///< the load is wanted as a line of a load list
 
 protected:
@@ -50,7 +50,7 @@ private:
 
     Document& document_;
     LogFollower* follower_ = nullptr;
-    std::string run_uuid_;
+    RunId run_uuid_;
     std::string seen_; ///< markOf() what is shown
     std::vector<Trace> traces_;
     struct Drawn {
@@ -60,7 +60,7 @@ private:
     std::vector<Drawn> curves_; ///< of power
     std::optional<PowerCurve> gauge_;
     ChartContent content_, gauge_content_;     ///< of the charts, without points
-    std::string curve_of_;                     ///< run and first log of the curve
+    TraceId curve_of_;                         ///< first log of the curve
     double whole_from_h_ = 0, whole_to_h_ = 0; ///< what the chart showed unzoomed
     bool showing_ = false;
     LineChart *chart_, *gauge_chart_;

@@ -47,13 +47,13 @@ PhotoStrip::PhotoStrip(Document& document, QWidget* parent) : QListWidget(parent
         auto* made = new QAction(words, this);
         made->setObjectName(QLatin1String(name));
         connect(made, &QAction::triggered, this, [this, does] {
-            if (const auto* item = currentItem()) (this->*does)(item->data(uuid_role).toString());
+            if (const auto* item = currentItem()) (this->*does)(id_of<PhotoId>(item->data(uuid_role).toString()));
         });
         addAction(made);
     };
     add(tr("Open"), "openPhotoAction", &PhotoStrip::openPhoto);
     add(tr("Withdraw photo"), "withdrawPhotoAction", &PhotoStrip::withdraw);
-    connect(this, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) { openPhoto(item->data(uuid_role).toString()); });
+    connect(this, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) { openPhoto(id_of<PhotoId>(item->data(uuid_role).toString())); });
     load_timer_.setSingleShot(true);
     load_timer_.setInterval(0);
     connect(&load_timer_, &QTimer::timeout, this, &PhotoStrip::loadNext);
@@ -122,8 +122,8 @@ void PhotoStrip::setIcon(const QIcon& icon) {
     if (++next_ < count()) load_timer_.start();
 }
 
-void PhotoStrip::openPhoto(const QString& photoUuid) {
-    const auto photo = std::ranges::find(photos_, utf8_of(photoUuid), &Photo::uuid);
+void PhotoStrip::openPhoto(const PhotoId& photoUuid) {
+    const auto photo = std::ranges::find(photos_, photoUuid, &Photo::uuid);
     if (photo == photos_.end()) return;
     const auto bytes = document_.photoBytes(photo->uuid);
     if (!bytes) {
@@ -148,14 +148,14 @@ void PhotoStrip::openPhoto(const QString& photoUuid) {
     dialog->open();
 }
 
-void PhotoStrip::withdraw(const QString& photo_uuid) {
-    if (const auto done = document_.withdrawPhoto(utf8_of(photo_uuid)); !done) emit error(text_of(done.error().sentence()));
+void PhotoStrip::withdraw(const PhotoId& photo_uuid) {
+    if (const auto done = document_.withdrawPhoto(photo_uuid); !done) emit error(text_of(done.error().sentence()));
 }
 
 void PhotoStrip::keyPressEvent(QKeyEvent* event) {
     const auto* item = currentItem();
-    const QString uuid = item ? item->data(uuid_role).toString() : QString();
-    switch (uuid.isEmpty() ? 0 : event->key()) {
+    const PhotoId uuid = item ? id_of<PhotoId>(item->data(uuid_role).toString()) : PhotoId();
+    switch (uuid.empty() ? 0 : event->key()) {
     case Qt::Key_Return:
     case Qt::Key_Enter:
     case Qt::Key_Space: return openPhoto(uuid);

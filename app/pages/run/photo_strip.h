@@ -22,7 +22,7 @@ public:
     /// Shows these photos, their times in `zone`; `notes`, none or one for each, says more of them. The same as before changes nothing.
     void setPhotos(const std::vector<Photo>& photos, const std::string& zone, const QStringList& notes = {});
     /// Opens a photo of the row in a window of its own.
-    void openPhoto(const QString& photoUuid);
+    void openPhoto(const PhotoId& photoUuid);
     /// Whether every small picture stands.
     [[nodiscard]] bool loaded() const { return next_ >= count(); }
 
@@ -40,7 +40,7 @@ private:
     void loadNext();
     void setPicture(const QString& key, const QImage& image);
     void setIcon(const QIcon& icon);
-    void withdraw(const QString& photo_uuid);
+    void withdraw(const PhotoId& photo_uuid);
 
     Document& document_;
     std::vector<Photo> photos_;

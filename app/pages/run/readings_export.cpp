@@ -23,8 +23,8 @@ struct KeptRuns {
     std::vector<std::shared_ptr<const RunRecord>> records;
     std::vector<std::shared_ptr<const RunAnalysis>> analyses;
 
-    KeptRuns(const Document& document, const std::vector<std::string>& uuids) {
-        for (const std::string& uuid : uuids) {
+    KeptRuns(const Document& document, const std::vector<RunId>& uuids) {
+        for (const RunId& uuid : uuids) {
             records.push_back(document.sharedRun(uuid));
             analyses.push_back(document.casebook().analysis(uuid));
         }
@@ -37,7 +37,8 @@ StreamedTable keeping(StreamedTable table, std::shared_ptr<const KeptRuns> kept)
 }
 
 std::optional<StreamedTable> all_runs(Document& document, RunTable which, QWidget* window) {
-    std::vector<std::string> units, uuids;
+    std::vector<UnitId> units;
+    std::vector<RunId> uuids;
     for (const Unit& unit : document.units()) units.push_back(unit.uuid);
     if (!analyse_units_beside(document, units, true, window)) return {};
     for (const RunRecord* record : document.runs()) uuids.push_back(record->run.uuid);
@@ -51,7 +52,7 @@ std::optional<StreamedTable> all_runs(Document& document, RunTable which, QWidge
     return keeping(table_of_runs(which, records, analyses), std::move(kept));
 }
 
-StreamedTable one_run(const Document& document, const std::string& run_uuid, RunTable which) {
+StreamedTable one_run(const Document& document, const RunId& run_uuid, RunTable which) {
     if (!document.run(run_uuid)) return {};
     auto kept = std::make_shared<const KeptRuns>(document, std::vector{run_uuid});
     const RunRecord& record = *kept->records.front();
@@ -59,7 +60,7 @@ StreamedTable one_run(const Document& document, const std::string& run_uuid, Run
     return keeping(table_of_run(which, record, analysis), std::move(kept));
 }
 
-std::vector<std::pair<QString, std::function<PictureContent()>>> charts_of(const Document& document, const std::string& run_uuid) {
+std::vector<std::pair<QString, std::function<PictureContent()>>> charts_of(const Document& document, const RunId& run_uuid) {
     const auto chart = [&](const QString& name, PictureContent (*made)(const RunRecord&, const RunAnalysis&, const UnitFit&)) {
         return std::pair(name, std::function([&document, run_uuid, made]() -> PictureContent {
                              const RunRecord* record = document.run(run_uuid);
@@ -77,21 +78,21 @@ std::vector<std::pair<QString, std::function<PictureContent()>>> charts_of(const
 
 } // namespace
 
-Table chosen_readings(const Document& document, const std::string& run_uuid, const QStringList& reading_uuids) {
+Table chosen_readings(const Document& document, const RunId& run_uuid, const std::vector<ReadingId>& reading_uuids) {
     Table table = collected(one_run(document, run_uuid, RunTable::readings));
     const RunRecord* record = document.run(run_uuid);
-    if (!record || reading_uuids.isEmpty()) return table;
+    if (!record || reading_uuids.empty()) return table;
     std::vector<std::size_t> rows;
     std::size_t row = 0;
     for (const Reading& reading : record->readings) {
         if (reading.withdrawn) continue;
-        if (reading_uuids.contains(raw_text(reading.uuid))) rows.push_back(row);
+        if (std::ranges::find(reading_uuids, reading.uuid) != reading_uuids.end()) rows.push_back(row);
         ++row;
     }
     return with_rows(std::move(table), rows);
 }
 
-std::vector<ExportSubject> readings_subjects(Document& document, const std::string& run_uuid) {
+std::vector<ExportSubject> readings_subjects(Document& document, const RunId& run_uuid) {
     std::vector<ExportSubject> subjects;
     if (document.run(run_uuid)) {
         const QString stem = QFileInfo(sheet_file_name(document, run_uuid)).completeBaseName();

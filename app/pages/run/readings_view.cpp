@@ -45,7 +45,7 @@ ReadingsView::ReadingsView(ReadingsModel& model, QWidget* parent) : QTableView(p
     connect(&model, &QAbstractItemModel::modelReset, this, &ReadingsView::spanDays);
     connect(&model, &QAbstractItemModel::dataChanged, this, &ReadingsView::spanDays);
     connect(this, &QTableView::doubleClicked, this, [this](const QModelIndex& index) {
-        if (const QString uuid = model_.uuidAt(index.row()); !uuid.isEmpty() && !model_.isWithdrawn(index.row())) emit amendAsked(uuid);
+        if (const ReadingId uuid = model_.uuidAt(index.row()); !uuid.empty() && !model_.isWithdrawn(index.row())) emit amendAsked(uuid);
     });
     connect(selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] {
         if (!selecting_) emit readingsChosen(selectedReadings());
@@ -58,11 +58,11 @@ void ReadingsView::setEmptyText(const QString& text) {
     viewport()->update();
 }
 
-void ReadingsView::selectReadings(const QStringList& readingUuids) {
+void ReadingsView::selectReadings(const std::vector<ReadingId>& readingUuids) {
     const QScopedValueRollback selecting(selecting_, true);
     QItemSelection chosen;
     int first = -1;
-    for (const QString& uuid : readingUuids) {
+    for (const ReadingId& uuid : readingUuids) {
         const int row = model_.rowOf(uuid);
         if (row < 0) continue;
         chosen.select(model_.index(row, 0), model_.index(row, ReadingsRow::column_count - 1));
@@ -74,12 +74,12 @@ void ReadingsView::selectReadings(const QStringList& readingUuids) {
     scrollTo(model_.index(first, 0));
 }
 
-QStringList ReadingsView::selectedReadings() const {
+std::vector<ReadingId> ReadingsView::selectedReadings() const {
     QModelIndexList rows = selectionModel()->selectedRows();
     std::ranges::sort(rows, {}, &QModelIndex::row);
-    QStringList uuids;
+    std::vector<ReadingId> uuids;
     for (const QModelIndex& row : rows)
-        if (const QString uuid = model_.uuidAt(row.row()); !uuid.isEmpty() && !model_.isWithdrawn(row.row())) uuids << uuid;
+        if (const ReadingId uuid = model_.uuidAt(row.row()); !uuid.empty() && !model_.isWithdrawn(row.row())) uuids.push_back(uuid);
     return uuids;
 }
 
@@ -128,16 +128,16 @@ void ReadingsView::changeEvent(QEvent* event) {
 void ReadingsView::keyPressEvent(QKeyEvent* event) {
     const bool asks = event->key() == Qt::Key_F2 || event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     const int current = currentIndex().row();
-    const QString uuid = current < 0 || model_.isWithdrawn(current) ? QString() : model_.uuidAt(current);
-    if (asks && !uuid.isEmpty()) {
+    const ReadingId uuid = current < 0 || model_.isWithdrawn(current) ? ReadingId() : model_.uuidAt(current);
+    if (asks && !uuid.empty()) {
         emit amendAsked(uuid);
         return;
     }
     if (event->key() == Qt::Key_Delete) {
         // What goes is seen to go: the chosen readings, else that of the current row, and none that is out of sight.
-        if (selectedReadings().isEmpty() && !uuid.isEmpty()) selectRow(currentIndex().row());
+        if (selectedReadings().empty() && !uuid.empty()) selectRow(currentIndex().row());
         const QModelIndexList chosen = selectionModel()->selectedRows();
-        if (selectedReadings().isEmpty()) return;
+        if (selectedReadings().empty()) return;
         const bool in_sight = std::ranges::any_of(chosen, [this](const QModelIndex& row) { return viewport()->rect().intersects(visualRect(row)); });
         if (in_sight) emit withdrawAsked();
         else scrollTo(chosen.constFirst());

@@ -18,14 +18,14 @@ public:
 
     void setEmptyText(const QString& text);
     /// Selects these readings and brings the first into sight; announces nothing.
-    void selectReadings(const QStringList& readingUuids);
-    [[nodiscard]] QStringList selectedReadings() const; ///< without withdrawn ones
+    void selectReadings(const std::vector<ReadingId>& readingUuids);
+    [[nodiscard]] std::vector<ReadingId> selectedReadings() const; ///< without withdrawn ones
     /// Width that shows every column whole, remarks cut to their heading, pixels.
     [[nodiscard]] int neededWidth() const;
 
 signals:
-    void readingsChosen(const QStringList& readingUuids); ///< the user changed the selection
-    void amendAsked(const QString& readingUuid);
+    void readingsChosen(const std::vector<ReadingId>& readingUuids); ///< the user changed the selection
+    void amendAsked(const ReadingId& readingUuid);
     void withdrawAsked(); ///< the selected ones
 
 protected:

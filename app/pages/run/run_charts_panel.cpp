@@ -46,7 +46,7 @@ void RunChartsPanel::addPlot(Plot& plot, const char* name, const QString& title)
     plot.chart->setObjectName(QLatin1String(name));
     plot.chart->setAccessibleName(title);
     connect(plot.chart, &LineChart::pointClicked, this, [this, &plot](const QString& series_id, int index) {
-        if (const QString reading = plot.run.readingAt(series_id, index); !reading.isEmpty()) emit readingsChosen({reading});
+        if (const ReadingId reading = plot.run.readingAt(series_id, index); !reading.empty()) emit readingsChosen({reading});
     });
     addTab(plot.chart, title);
 }
@@ -59,7 +59,7 @@ void RunChartsPanel::addIntervals() {
     intervals_view_->setSelectionMode(QAbstractItemView::SingleSelection);
     styleIntervals();
     connect(intervals_view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& row) {
-        if (row.isValid()) emit readingsChosen(row.data(IntervalsModel::ReadingsRole).toStringList());
+        if (row.isValid()) emit readingsChosen(row.data(IntervalsModel::ReadingsRole).value<std::vector<ReadingId>>());
     });
     addTab(intervals_view_, tr("Intervals"));
 }
@@ -112,8 +112,8 @@ void RunChartsPanel::fill(int tab, const ChartedRun& run) {
     else if (page == budget_) budget_->setEnergy(run.analysis->energy);
 }
 
-void RunChartsPanel::setHighlighted(const QStringList& readingUuids) {
-    highlighted_ = {readingUuids.begin(), readingUuids.end()};
+void RunChartsPanel::setHighlighted(const std::vector<ReadingId>& readingUuids) {
+    highlighted_ = readingUuids;
     for (Plot* plot : {&energy_, &error_, &load_}) highlight(*plot);
 }
 

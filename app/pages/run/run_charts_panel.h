@@ -31,12 +31,12 @@ public:
     void setRun(std::function<ChartedRun()> charted);
     /// What is to come of a running run counts from now on.
     void countDown();
-    void setHighlighted(const QStringList& readingUuids);
+    void setHighlighted(const std::vector<ReadingId>& readingUuids);
     /// Width from which the charts can be read beside a table, pixels.
     [[nodiscard]] int neededWidth() const;
 
 signals:
-    void readingsChosen(const QStringList& readingUuids);
+    void readingsChosen(const std::vector<ReadingId>& readingUuids);
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -57,7 +57,7 @@ private:
     IntervalsModel* intervals_model_;
     QTableView* intervals_view_;
     BudgetView* budget_;
-    std::vector<QString> highlighted_;
+    std::vector<ReadingId> highlighted_;
     std::function<ChartedRun()> charted_;
     std::set<int> stale_; ///< tabs that still show what was before
     QTimer fill_timer_;

@@ -54,13 +54,13 @@ void RunPage::connectParts() {
             readings_->addAction(action);
     offer_table_copy(*readings_, [this] { return chosen_readings(document_, presenter_.runUuid(), readings_->selectedReadings()); });
 
-    connect(readings_, &ReadingsView::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, readings_); });
-    connect(charts_, &RunChartsPanel::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, charts_); });
-    connect(findings_, &FindingsView::readingsChosen, this, [this](const QStringList& chosen) { chooseReadings(chosen, findings_); });
-    connect(findings_, &FindingsView::assumptionAccepted, this, [this](const QString& reading) { tell(presenter_.acceptAssumption(reading)); });
+    connect(readings_, &ReadingsView::readingsChosen, this, [this](const std::vector<ReadingId>& chosen) { chooseReadings(chosen, readings_); });
+    connect(charts_, &RunChartsPanel::readingsChosen, this, [this](const std::vector<ReadingId>& chosen) { chooseReadings(chosen, charts_); });
+    connect(findings_, &FindingsView::readingsChosen, this, [this](const std::vector<ReadingId>& chosen) { chooseReadings(chosen, findings_); });
+    connect(findings_, &FindingsView::assumptionAccepted, this, [this](const ReadingId& reading) { tell(presenter_.acceptAssumption(reading)); });
     connect(readings_, &ReadingsView::amendAsked, this, &RunPage::amend);
     connect(readings_, &ReadingsView::withdrawAsked, this, &RunPage::withdrawChosen);
-    connect(entry_, &EntryRow::recorded, this, [this](const QString& reading) { readings_->scrollTo(model_->index(model_->rowOf(reading), 0)); });
+    connect(entry_, &EntryRow::recorded, this, [this](const ReadingId& reading) { readings_->scrollTo(model_->index(model_->rowOf(reading), 0)); });
 
     connect(live_, &LiveBar::readAsked, this, &RunPage::readLiveAsked);
     connect(live_, &LiveBar::error, this, &RunPage::error);
@@ -71,9 +71,9 @@ void RunPage::connectParts() {
     connect(photos_, &RunPhotos::error, this, &RunPage::error);
     // Those of the readings and those that wait for one.
     for (auto* strip : findChildren<PhotoStrip*>()) connect(strip, &PhotoStrip::saveAsked, this, &RunPage::photoSaveAsked);
-    connect(photos_, &RunPhotos::readingAsked, this, [this](const QString& reading) { chooseReadings({reading}, nullptr); });
+    connect(photos_, &RunPhotos::readingAsked, this, [this](const ReadingId& reading) { chooseReadings({reading}, nullptr); });
 
-    connect(&document_, &Document::readingsChanged, this, [this](const QString& run) {
+    connect(&document_, &Document::readingsChanged, this, [this](const RunId& run) {
         if (run == runUuid()) refresh();
     });
     for (auto signal : {&Document::runsChanged, &Document::unitsChanged, &Document::metersChanged})
@@ -84,8 +84,8 @@ void RunPage::connectParts() {
     connect(&minute_timer_, &QTimer::timeout, charts_, &RunChartsPanel::countDown);
 }
 
-void RunPage::showRun(const QString& runUuid) {
-    presenter_.setRun(utf8_of(runUuid));
+void RunPage::showRun(const RunId& runUuid) {
+    presenter_.setRun(runUuid);
     model_->setRun(runUuid);
     entry_->setRun(runUuid);
     photos_->setRun(runUuid);
@@ -142,11 +142,11 @@ void RunPage::askMark() { entry_->askMark(); }
 
 void RunPage::recordMark(MarkKind mark) { entry_->recordMark(mark); }
 
-void RunPage::chooseReadings(const QStringList& readingUuids, const QWidget* source) {
+void RunPage::chooseReadings(const std::vector<ReadingId>& readingUuids, const QWidget* source) {
     if (source != readings_) readings_->selectReadings(readingUuids);
     if (source != findings_) findings_->clearSelection();
     charts_->setHighlighted(readingUuids);
-    photos_->setReading(readingUuids.size() == 1 ? readingUuids.front() : QString());
+    photos_->setReading(readingUuids.size() == 1 ? readingUuids.front() : ReadingId());
     updateActions();
 }
 
@@ -156,13 +156,13 @@ void RunPage::updateActions() {
 }
 
 void RunPage::amendChosenOrLast() {
-    const QStringList chosen = readings_->selectedReadings();
+    const std::vector<ReadingId> chosen = readings_->selectedReadings();
     // Whoever is about to type the next reading means the last one, whatever is still chosen in the table.
     const bool chosen_meant = chosen.size() == 1 && !entry_->isAncestorOf(focusWidget());
     amend(chosen_meant ? chosen.front() : presenter_.lastEntered());
 }
 
-void RunPage::amend(const QString& readingUuid) {
+void RunPage::amend(const ReadingId& readingUuid) {
     const auto reading = presenter_.toAmend(readingUuid);
     if (!reading) return;
     auto* dialog = new AmendDialog(reading->values, reading->history, document_.clock().now_ms(), reading->time_zone, reading->two_meters, this);
@@ -189,13 +189,13 @@ void RunPage::setWithdrawnShown(bool shown) { model_->setWithdrawnShown(shown); 
 
 void RunPage::keepDraft() { entry_->keepDraft(); }
 
-void RunPage::takeDraft(const QString& runUuid) {
+void RunPage::takeDraft(const RunId& runUuid) {
     if (runUuid == this->runUuid()) entry_->takeDraft();
 }
 
 QString RunPage::draft() const { return entry_->texts().draft(); }
 
-std::vector<std::string> RunPage::waitingPhotos() const { return entry_->waitingPhotos(); }
+std::vector<PhotoId> RunPage::waitingPhotos() const { return entry_->waitingPhotos(); }
 
 void RunPage::clearEntry() { entry_->clear(); }
 

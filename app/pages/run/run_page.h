@@ -45,8 +45,8 @@ public:
 
     /// Shows a run and brings back its half-typed entry. Precondition: the run is in the document; an unknown one leaves the
     /// page empty.
-    void showRun(const QString& runUuid);
-    [[nodiscard]] QString runUuid() const { return raw_text(presenter_.runUuid()); }
+    void showRun(const RunId& runUuid);
+    [[nodiscard]] RunId runUuid() const { return presenter_.runUuid(); }
     /// Actions for a menu: mark, end run, amend, withdraw, edit run.
     [[nodiscard]] QList<QAction*> runActions() const;
     /// Takes photos in from files, for the entry row where that has the keyboard, else for the one chosen reading, else for the
@@ -62,11 +62,11 @@ public:
     /// Keeps what is half typed in the entry row with its run, at once.
     void keepDraft();
     /// Shows what this run keeps as half typed, where it is the one shown: it was changed elsewhere.
-    void takeDraft(const QString& runUuid);
+    void takeDraft(const RunId& runUuid);
     /// What is half typed in the entry row, as its run keeps it; to be taken along into another logbook, or into the form that ends the run.
     [[nodiscard]] QString draft() const;
     /// The photos that wait for the next reading, by uuid.
-    [[nodiscard]] std::vector<std::string> waitingPhotos() const;
+    [[nodiscard]] std::vector<PhotoId> waitingPhotos() const;
     /// Withdrawn readings too, struck out; at first not.
     void setWithdrawnShown(bool shown);
     /// Without charts the readings and what they say have the whole page.
@@ -94,19 +94,19 @@ signals:
     /// The form that ends the run is wanted.
     void endRunAsked();
     /// The form of the run is wanted.
-    void editRunAsked(const QString& runUuid);
+    void editRunAsked(const RunId& runUuid);
     /// The form of the run's reminders is wanted.
-    void ruleAsked(const QString& runUuid);
+    void ruleAsked(const RunId& runUuid);
     /// A photo is wanted as a file; `dialog` shows what comes of it.
     void photoSaveAsked(const ullage::Photo& photo, ullage::PhotoDialog* dialog);
     /// A log of a meter is wanted as a file.
     void importLogAsked();
     /// A file is wanted that continues this log.
-    void followLogAsked(const QString& traceUuid);
+    void followLogAsked(const TraceId& traceUuid);
     /// The run's meter is to be read live.
-    void readLiveAsked(const QString& runUuid);
+    void readLiveAsked(const RunId& runUuid);
     /// The load by the run's logs is wanted as a line of a load list.
-    void logApplianceAsked(const QString& runUuid);
+    void logApplianceAsked(const RunId& runUuid);
     /// Files of photos are wanted.
     void attachPhotoAsked();
 
@@ -124,8 +124,8 @@ private:
     QWidget* buildResults();
     void refresh();
     void showFigures();
-    void chooseReadings(const QStringList& readingUuids, const QWidget* source);
-    void amend(const QString& readingUuid);
+    void chooseReadings(const std::vector<ReadingId>& readingUuids, const QWidget* source);
+    void amend(const ReadingId& readingUuid);
     /// Tells what went wrong, or that nothing did.
     void tell(const Result<void>& outcome);
     void arrange();
@@ -134,8 +134,8 @@ private:
     void placeAccounts(bool as_tab);
     void showAccounts();
     void updateActions();
-    [[nodiscard]] QString photoTarget() const; ///< a reading; empty for the entry row
-    [[nodiscard]] QString photoTargetAt(const QPoint& point) const;
+    [[nodiscard]] ReadingId photoTarget() const; ///< a reading; empty for the entry row
+    [[nodiscard]] ReadingId photoTargetAt(const QPoint& point) const;
 
     Document& document_;
     const Reminders* reminders_;

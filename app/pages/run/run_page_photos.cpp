@@ -15,23 +15,23 @@
 
 namespace ullage {
 
-QString RunPage::photoTarget() const {
+ReadingId RunPage::photoTarget() const {
     const QWidget* focused = QApplication::focusWidget();
     if (focused != nullptr && entry_->isAncestorOf(focused)) return {};
-    const QStringList chosen = readings_->selectedReadings();
-    return chosen.size() == 1 ? chosen.front() : QString();
+    const std::vector<ReadingId> chosen = readings_->selectedReadings();
+    return chosen.size() == 1 ? chosen.front() : ReadingId();
 }
 
-QString RunPage::photoTargetAt(const QPoint& point) const {
+ReadingId RunPage::photoTargetAt(const QPoint& point) const {
     const QWidget* table = readings_->viewport();
     const QPoint in_table = table->mapFrom(this, point);
     if (table->rect().contains(in_table)) {
-        const QString under = model_->uuidAt(readings_->indexAt(in_table).row());
-        if (!under.isEmpty()) return under;
+        const ReadingId under = model_->uuidAt(readings_->indexAt(in_table).row());
+        if (!under.empty()) return under;
     }
     if (entry_->rect().contains(entry_->mapFrom(this, point))) return {};
-    const QStringList chosen = readings_->selectedReadings();
-    return chosen.size() == 1 ? chosen.front() : QString();
+    const std::vector<ReadingId> chosen = readings_->selectedReadings();
+    return chosen.size() == 1 ? chosen.front() : ReadingId();
 }
 
 QString RunPage::photoTargetWords() const {
@@ -40,14 +40,14 @@ QString RunPage::photoTargetWords() const {
 }
 
 void RunPage::attachPhotos(const QStringList& files) {
-    const QString target = photoTarget();
+    const ReadingId target = photoTarget();
     photos_->attach(photos_from_files(files, this), target);
 }
 
 void RunPage::pastePhotos() {
     const QMimeData* held = QApplication::clipboard()->mimeData();
     if (held == nullptr || !holds_pictures(*held)) return emit error(tr("The clipboard holds no picture; copy a photo or its file first."));
-    const QString target = photoTarget();
+    const ReadingId target = photoTarget();
     photos_->attach(photos_from(*held, this), target);
 }
 
@@ -61,7 +61,7 @@ void RunPage::dropEvent(QDropEvent* event) {
     // The source keeps its file whatever it proposed: a move would take it away from the tester.
     event->setDropAction(Qt::CopyAction);
     event->accept();
-    const QString target = photoTargetAt(event->position().toPoint());
+    const ReadingId target = photoTargetAt(event->position().toPoint());
     photos_->attach(photos_from(*event->mimeData(), this), target);
 }
 

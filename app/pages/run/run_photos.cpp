@@ -48,12 +48,12 @@ RunPhotos::RunPhotos(Document& document, QWidget* parent)
     column->addWidget(undone_button_, 0, Qt::AlignLeft);
     column->addWidget(undone_strip_);
     for (const PhotoStrip* strip : {strip_, undone_strip_}) connect(strip, &PhotoStrip::error, this, &RunPhotos::error);
-    connect(&document, &Document::photosChanged, this, [this](const QString& run) {
+    connect(&document, &Document::photosChanged, this, [this](const RunId& run) {
         if (run == run_uuid_) refresh();
     });
-    connect(&document, &Document::readingsChanged, this, [this](const QString& run) {
+    connect(&document, &Document::readingsChanged, this, [this](const RunId& run) {
         if (run != run_uuid_) return;
-        if (!offered_to_.isEmpty() && reading(offered_to_) == nullptr) dropOffer();
+        if (!offered_to_.empty() && reading(offered_to_) == nullptr) dropOffer();
         refresh();
     });
     refresh();
@@ -101,24 +101,24 @@ QPushButton* RunPhotos::makeUndoneButton() {
     return button;
 }
 
-const Reading* RunPhotos::reading(const QString& uuid) const {
-    const RunRecord* run = document_.run(utf8_of(run_uuid_));
+const Reading* RunPhotos::reading(const ReadingId& uuid) const {
+    const RunRecord* run = document_.run(run_uuid_);
     if (run == nullptr) return nullptr;
     for (const Reading& each : run->readings)
-        if (!each.withdrawn && each.uuid == utf8_of(uuid)) return &each;
+        if (!each.withdrawn && each.uuid == uuid) return &each;
     return nullptr;
 }
 
-void RunPhotos::setRun(const QString& runUuid) {
+void RunPhotos::setRun(const RunId& runUuid) {
     run_uuid_ = runUuid;
-    reading_uuid_.clear();
+    reading_uuid_ = {};
     dropOffer();
     const QSignalBlocker blocked(undone_button_);
     undone_button_->setChecked(false);
     refresh();
 }
 
-void RunPhotos::setReading(const QString& readingUuid) {
+void RunPhotos::setReading(const ReadingId& readingUuid) {
     if (readingUuid == reading_uuid_) return;
     reading_uuid_ = readingUuid;
     if (readingUuid != offered_to_) dropOffer();
@@ -127,14 +127,14 @@ void RunPhotos::setReading(const QString& readingUuid) {
 
 void RunPhotos::refresh() {
     std::vector<Photo> shown, undone;
-    const RunRecord* run = document_.run(utf8_of(run_uuid_));
+    const RunRecord* run = document_.run(run_uuid_);
     if (run != nullptr) {
         auto found = document_.photos(run->run.uuid);
         if (!found) emit error(text_of(found.error().sentence()));
         if (found)
             for (Photo& photo : found.value()) {
                 if (!photo.reading_uuid) continue;
-                const QString owner = raw_text(*photo.reading_uuid);
+                const ReadingId owner = *photo.reading_uuid;
                 if (reading(owner) == nullptr) undone.push_back(std::move(photo));
                 else if (owner == reading_uuid_) shown.push_back(std::move(photo));
             }
@@ -144,8 +144,8 @@ void RunPhotos::refresh() {
     strip_->setVisible(!shown.empty());
     undone_button_->setVisible(!undone.empty());
     undone_strip_->setVisible(!undone.empty() && undone_button_->isChecked());
-    offer_->setVisible(!offered_to_.isEmpty());
-    setVisible(!shown.empty() || !undone.empty() || !offered_to_.isEmpty());
+    offer_->setVisible(!offered_to_.empty());
+    setVisible(!shown.empty() || !undone.empty() || !offered_to_.empty());
 }
 
 void RunPhotos::showUndone(const RunRecord& run, const std::vector<Photo>& photos) {
@@ -159,12 +159,12 @@ void RunPhotos::showUndone(const RunRecord& run, const std::vector<Photo>& photo
     undone_strip_->setPhotos(photos, run.run.time_zone, notes);
 }
 
-void RunPhotos::attach(const PhotoIntake& intake, const QString& readingUuid) {
+void RunPhotos::attach(const PhotoIntake& intake, const ReadingId& readingUuid) {
     QStringList refusals;
     bool any = false;
     std::optional<Photo> timed;
     for (const auto& photo : intake) {
-        auto added = photo ? document_.addPhoto(utf8_of(run_uuid_), utf8_of(readingUuid), photo.value()) : Result<Photo>(photo.error());
+        auto added = photo ? document_.addPhoto(run_uuid_, readingUuid, photo.value()) : Result<Photo>(photo.error());
         if (!added) {
             refusals << text_of(added.error().sentence());
             continue;
@@ -172,7 +172,7 @@ void RunPhotos::attach(const PhotoIntake& intake, const QString& readingUuid) {
         any = true;
         if (added.value().taken) timed = added.value();
     }
-    if (any && !readingUuid.isEmpty()) {
+    if (any && !readingUuid.empty()) {
         emit readingAsked(readingUuid);
         if (timed) offerTime(*timed);
     }
@@ -180,12 +180,12 @@ void RunPhotos::attach(const PhotoIntake& intake, const QString& readingUuid) {
 }
 
 void RunPhotos::offerTime(const Photo& photo) {
-    const Reading* owner = reading(raw_text(*photo.reading_uuid));
-    const RunRecord* run = document_.run(utf8_of(run_uuid_));
+    const Reading* owner = reading(*photo.reading_uuid);
+    const RunRecord* run = document_.run(run_uuid_);
     if (owner == nullptr || run == nullptr) return;
     const UtcMs whole_second_ms = photo.taken->time_ms / 1000 * 1000; // as the entry row notes them
     if (std::abs(whole_second_ms - owner->values.time_ms) < differs_from_ms) return;
-    offered_to_ = raw_text(owner->uuid);
+    offered_to_ = owner->uuid;
     offered_ms_ = whole_second_ms;
     const QString words =
         tr("The photo was taken %1; the reading says %2.")
@@ -207,7 +207,7 @@ void RunPhotos::takeTime() {
         emit error(text_of(amended.error().sentence()));
         return;
     }
-    const QString moved = offered_to_;
+    const ReadingId moved = offered_to_;
     dropOffer();
     refresh();
     emit readingAsked(moved);
@@ -215,6 +215,6 @@ void RunPhotos::takeTime() {
 
 void RunPhotos::paintEvent(QPaintEvent*) { QPainter(this).fillRect(0, 0, width(), 1, current_palette().line); }
 
-void RunPhotos::dropOffer() { offered_to_.clear(); }
+void RunPhotos::dropOffer() { offered_to_ = {}; }
 
 } // namespace ullage

@@ -22,18 +22,18 @@ class RunPhotos final : public QWidget {
 public:
     explicit RunPhotos(Document& document, QWidget* parent = nullptr);
 
-    void setRun(const QString& runUuid);
+    void setRun(const RunId& runUuid);
     /// The one chosen reading; empty for none or several.
-    void setReading(const QString& readingUuid);
-    [[nodiscard]] QString readingUuid() const { return reading_uuid_; }
+    void setReading(const ReadingId& readingUuid);
+    [[nodiscard]] ReadingId readingUuid() const { return reading_uuid_; }
     /// Keeps the photos with a reading of the run, or with the entry that is being typed when `readingUuid` is empty. Each
     /// that is not taken is refused in words; the others are kept.
-    void attach(const PhotoIntake& intake, const QString& readingUuid);
+    void attach(const PhotoIntake& intake, const ReadingId& readingUuid);
 
 signals:
     void error(const QString& sentences);
     /// Photos have come to this reading, or it has taken a photo's time: it should be the chosen one.
-    void readingAsked(const QString& readingUuid);
+    void readingAsked(const ReadingId& readingUuid);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -46,11 +46,12 @@ private:
     void offerTime(const Photo& photo);
     void takeTime();
     void dropOffer();
-    [[nodiscard]] const Reading* reading(const QString& uuid) const;
+    [[nodiscard]] const Reading* reading(const ReadingId& uuid) const;
 
     Document& document_;
-    QString run_uuid_, reading_uuid_;
-    QString offered_to_; ///< the reading whose time may be amended
+    RunId run_uuid_;
+    ReadingId reading_uuid_;
+    ReadingId offered_to_; ///< the reading whose time may be amended
     UtcMs offered_ms_ = 0;
     PhotoStrip *strip_, *undone_strip_;
     QLabel* offer_label_;

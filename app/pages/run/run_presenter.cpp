@@ -16,9 +16,9 @@ namespace ullage {
 
 namespace {
 
-const Reading* reading_of(const RunRecord* record, const QString& uuid) {
+const Reading* reading_of(const RunRecord* record, const ReadingId& uuid) {
     if (record == nullptr) return nullptr;
-    const auto found = std::ranges::find(record->readings, utf8_of(uuid), &Reading::uuid);
+    const auto found = std::ranges::find(record->readings, uuid, &Reading::uuid);
     return found == record->readings.end() ? nullptr : &*found;
 }
 
@@ -67,7 +67,7 @@ ChartedRun RunPresenter::charted() const {
     return charted;
 }
 
-std::optional<ReadingToAmend> RunPresenter::toAmend(const QString& reading_uuid) const {
+std::optional<ReadingToAmend> RunPresenter::toAmend(const ReadingId& reading_uuid) const {
     const RunRecord* run = record();
     const Reading* reading = reading_of(run, reading_uuid);
     if (reading == nullptr) return std::nullopt;
@@ -76,27 +76,27 @@ std::optional<ReadingToAmend> RunPresenter::toAmend(const QString& reading_uuid)
     return ReadingToAmend{reading->uuid, reading->values, lines, run->run.time_zone, run->run.second_meter_uuid.has_value()};
 }
 
-QString RunPresenter::lastEntered() const {
+ReadingId RunPresenter::lastEntered() const {
     const RunRecord* run = record();
     if (run == nullptr) return {};
     const Reading* last = nullptr;
     for (const Reading& reading : run->readings)
         if (!reading.withdrawn && (last == nullptr || reading.sequence > last->sequence)) last = &reading;
-    return last == nullptr ? QString() : raw_text(last->uuid);
+    return last == nullptr ? ReadingId() : last->uuid;
 }
 
-Result<void> RunPresenter::amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason) {
+Result<void> RunPresenter::amend(const ReadingId& reading_uuid, const ReadingValues& values, const QString& reason) {
     const auto amended = document_.amend(reading_uuid, values, reason);
     return amended ? Result<void>{} : Result<void>{amended.error()};
 }
 
-Result<void> RunPresenter::withdraw(const QStringList& reading_uuids) {
-    for (const QString& uuid : reading_uuids)
-        if (const auto done = document_.withdrawReading(utf8_of(uuid), {}); !done) return done;
+Result<void> RunPresenter::withdraw(const std::vector<ReadingId>& reading_uuids) {
+    for (const ReadingId& uuid : reading_uuids)
+        if (const auto done = document_.withdrawReading(uuid, {}); !done) return done;
     return {};
 }
 
-Result<void> RunPresenter::acceptAssumption(const QString& reading_uuid) {
+Result<void> RunPresenter::acceptAssumption(const ReadingId& reading_uuid) {
     const Reading* reading = reading_of(record(), reading_uuid);
     if (reading == nullptr) return {};
     for (const RegisterCorrection& register_correction : document_.analysis(run_uuid_).energy.track.register_corrections) {

@@ -20,7 +20,7 @@ class Reminders;
 
 /// A reading that is to be amended.
 struct ReadingToAmend {
-    std::string uuid;
+    ReadingId uuid;
     ReadingValues values; ///< as they stand
     QStringList history;  ///< a line a version; where it cannot be read, one that says why
     std::string time_zone;
@@ -34,8 +34,8 @@ public:
     /// Both must outlive it. Without reminders the strip counts down to nothing.
     explicit RunPresenter(Document& document, const Reminders* reminders = nullptr) : document_(document), reminders_(reminders) {}
 
-    void setRun(std::string run_uuid) { run_uuid_ = std::move(run_uuid); }
-    [[nodiscard]] const std::string& runUuid() const { return run_uuid_; }
+    void setRun(RunId run_uuid) { run_uuid_ = std::move(run_uuid); }
+    [[nodiscard]] const RunId& runUuid() const { return run_uuid_; }
     [[nodiscard]] const RunRecord* record() const; ///< null where the logbook has no such run
 
     // What is shown. Precondition of each: record() is not null.
@@ -50,22 +50,22 @@ public:
     /// What the charts are drawn from; without a run where record() is null.
     [[nodiscard]] ChartedRun charted() const;
     /// Of a reading of the run; absent where it has no such reading.
-    [[nodiscard]] std::optional<ReadingToAmend> toAmend(const QString& reading_uuid) const;
+    [[nodiscard]] std::optional<ReadingToAmend> toAmend(const ReadingId& reading_uuid) const;
     /// The reading that was entered last and stands; empty where there is none.
-    [[nodiscard]] QString lastEntered() const;
+    [[nodiscard]] ReadingId lastEntered() const;
 
     // Commands to the logbook, which can be undone; what it refuses comes back as its error.
-    Result<void> amend(const std::string& reading_uuid, const ReadingValues& values, const QString& reason);
+    Result<void> amend(const ReadingId& reading_uuid, const ReadingValues& values, const QString& reason);
     /// Withdraws these, up to the first that is refused.
-    Result<void> withdraw(const QStringList& reading_uuids);
+    Result<void> withdraw(const std::vector<ReadingId>& reading_uuids);
     /// Writes into the reading what the analysis has assumed of its register, see accept_register_correction();
     /// nothing where it has assumed nothing.
-    Result<void> acceptAssumption(const QString& reading_uuid);
+    Result<void> acceptAssumption(const ReadingId& reading_uuid);
 
 private:
     Document& document_;
     const Reminders* reminders_;
-    std::string run_uuid_;
+    RunId run_uuid_;
 };
 
 } // namespace ullage

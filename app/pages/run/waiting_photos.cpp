@@ -47,20 +47,20 @@ WaitingPhotos::WaitingPhotos(Document& document, QWidget* parent)
     grid->setColumnStretch(1, 3);
     connect(strip_, &PhotoStrip::error, this, &WaitingPhotos::error);
     connect(take_button_, &QPushButton::clicked, this, [this] { emit timeTaken(offered_text_); });
-    connect(&document, &Document::photosChanged, this, [this](const QString& run) {
+    connect(&document, &Document::photosChanged, this, [this](const RunId& run) {
         if (run == run_uuid_) refresh();
     });
     hide();
 }
 
-void WaitingPhotos::setRun(const QString& runUuid) {
+void WaitingPhotos::setRun(const RunId& runUuid) {
     run_uuid_ = runUuid;
     refresh();
 }
 
 void WaitingPhotos::refresh() {
     photos_.clear();
-    const RunRecord* run = document_.run(utf8_of(run_uuid_));
+    const RunRecord* run = document_.run(run_uuid_);
     if (run != nullptr) {
         auto found = document_.photos(run->run.uuid);
         if (!found) emit error(text_of(found.error().sentence()));
@@ -82,7 +82,7 @@ void WaitingPhotos::showOffer() {
     const Photo* timed = nullptr;
     for (const Photo& photo : photos_)
         if (photo.taken) timed = &photo;
-    const RunRecord* run = document_.run(utf8_of(run_uuid_));
+    const RunRecord* run = document_.run(run_uuid_);
     offered_text_.clear();
     if (timed != nullptr && run != nullptr) offered_text_ = field_text_of(timed->taken->time_ms, document_.clock().now_ms(), run->run.time_zone);
     QString words = photos_.size() == 1 ? tr("This photo goes with the next reading.") : tr("These photos go with the next reading.");
@@ -92,8 +92,8 @@ void WaitingPhotos::showOffer() {
     take_button_->setVisible(!offered_text_.isEmpty() && offered_text_ != time_text_.trimmed());
 }
 
-std::vector<std::string> WaitingPhotos::uuids() const {
-    std::vector<std::string> found;
+std::vector<PhotoId> WaitingPhotos::uuids() const {
+    std::vector<PhotoId> found;
     for (const Photo& photo : photos_) found.push_back(photo.uuid);
     return found;
 }

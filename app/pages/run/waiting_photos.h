@@ -24,11 +24,11 @@ class WaitingPhotos final : public QWidget {
 public:
     explicit WaitingPhotos(Document& document, QWidget* parent = nullptr);
 
-    void setRun(const QString& runUuid);
+    void setRun(const RunId& runUuid);
     /// What stands in the time field; the same time is not offered again.
     void setTimeText(const QString& text);
     /// The waiting photos, in order of adding.
-    [[nodiscard]] std::vector<std::string> uuids() const;
+    [[nodiscard]] std::vector<PhotoId> uuids() const;
 
 signals:
     /// The offered time is wanted: text for the time field.
@@ -40,7 +40,7 @@ private:
     void showOffer();
 
     Document& document_;
-    QString run_uuid_;
+    RunId run_uuid_;
     std::vector<Photo> photos_;
     QString offered_text_, time_text_;
     PhotoStrip* strip_;

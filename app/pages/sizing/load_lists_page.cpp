@@ -93,7 +93,7 @@ LoadListsPage::LoadListsPage(Document& document, QWidget* parent)
         if (refreshing_ || !current.isValid() || row >= document_.loadLists().size()) return;
         selected_ = document_.loadLists()[row].uuid;
         showAppliances();
-        emit listChosen(raw_text(selected_));
+        emit listChosen(selected_);
     });
     connect(lists_, &QTableView::activated, this, &LoadListsPage::editListAsked);
     connect(appliances_, &QTableView::activated, this, &LoadListsPage::editApplianceAsked);
@@ -161,7 +161,7 @@ QWidget* LoadListsPage::buildAppliances() {
     return part;
 }
 
-void LoadListsPage::showLoadList(const std::string& list_uuid) {
+void LoadListsPage::showLoadList(const LoadListId& list_uuid) {
     if (document_.loadList(list_uuid)) selected_ = list_uuid;
     refresh();
 }
@@ -175,7 +175,7 @@ std::optional<std::size_t> LoadListsPage::selectedAppliance() const {
 
 void LoadListsPage::refresh() {
     const auto& lists = document_.loadLists();
-    if (!document_.loadList(selected_)) selected_ = lists.empty() ? std::string() : lists.front().uuid;
+    if (!document_.loadList(selected_)) selected_ = lists.empty() ? LoadListId() : lists.front().uuid;
     about_->setText(raw_text(count_text(static_cast<long>(lists.size()), "load list", "load lists")));
     refreshing_ = true;
     lists_model_->setTable(load_lists_table(lists));

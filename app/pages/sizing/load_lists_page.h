@@ -23,9 +23,9 @@ public:
     explicit LoadListsPage(Document& document, QWidget* parent = nullptr);
 
     /// Selects a list.
-    void showLoadList(const std::string& list_uuid);
+    void showLoadList(const LoadListId& list_uuid);
     /// The selected list; empty when none is.
-    [[nodiscard]] const std::string& selectedList() const { return selected_; }
+    [[nodiscard]] const LoadListId& selectedList() const { return selected_; }
     /// The place of the selected appliance in the selected list.
     [[nodiscard]] std::optional<std::size_t> selectedAppliance() const;
 
@@ -37,7 +37,7 @@ signals:
     void addApplianceAsked();
     void editApplianceAsked();
     void removeApplianceAsked();
-    void listChosen(const QString& listUuid);
+    void listChosen(const LoadListId& listUuid);
     void applianceChosen();
 
 private:
@@ -54,7 +54,7 @@ private:
     QLabel *about_, *empty_, *list_title_, *no_appliances_, *totals_;
     QPushButton *edit_list_, *withdraw_list_, *add_appliance_, *edit_appliance_, *remove_appliance_;
     QWidget* appliances_part_ = nullptr;
-    std::string selected_;
+    LoadListId selected_;
     bool refreshing_ = false;
 };
 

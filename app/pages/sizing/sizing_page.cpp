@@ -137,7 +137,7 @@ QWidget* SizingPage::makeHead() {
     lists_->setAccessibleName(tr("Load list"));
     lists_->setMinimumContentsLength(12);
     lists_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    connect(lists_, &QComboBox::activated, this, [this] { showLoadList(utf8_of(lists_->currentData().toString())); });
+    connect(lists_, &QComboBox::activated, this, [this] { showLoadList(id_of<LoadListId>(lists_->currentData().toString())); });
     make_primary(*report_);
     connect(report_, &QPushButton::clicked, this, &SizingPage::reportAsked);
     connect(export_, &QPushButton::clicked, this, &SizingPage::exportAsked);
@@ -194,14 +194,14 @@ bool SizingPage::hasSizing() const { return document_.loadList(list_uuid_) != nu
 QString SizingPage::choicesText() const { return form_->text(); }
 void SizingPage::setChoicesText(const QString& text) { form_->setText(text); }
 
-void SizingPage::showLoadList(const std::string& list_uuid) {
+void SizingPage::showLoadList(const LoadListId& list_uuid) {
     if (document_.loadList(list_uuid)) list_uuid_ = list_uuid;
     refresh();
 }
 
 void SizingPage::refresh() {
     const auto& lists = document_.loadLists();
-    if (!document_.loadList(list_uuid_)) list_uuid_ = lists.empty() ? std::string() : lists.front().uuid;
+    if (!document_.loadList(list_uuid_)) list_uuid_ = lists.empty() ? LoadListId() : lists.front().uuid;
     lists_->clear();
     for (const LoadList& list : lists) lists_->addItem(text_of(list.name), raw_text(list.uuid));
     lists_->setCurrentIndex(lists_->findData(raw_text(list_uuid_)));

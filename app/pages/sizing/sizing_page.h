@@ -30,9 +30,9 @@ public:
     /// Works all out from the document; called when it comes into sight.
     void refresh();
     /// The list to be shown when the page next works things out.
-    void chooseList(const std::string& list_uuid) { list_uuid_ = list_uuid; }
-    void showLoadList(const std::string& list_uuid);
-    [[nodiscard]] const std::string& selectedList() const { return list_uuid_; }
+    void chooseList(const LoadListId& list_uuid) { list_uuid_ = list_uuid; }
+    void showLoadList(const LoadListId& list_uuid);
+    [[nodiscard]] const LoadListId& selectedList() const { return list_uuid_; }
     /// What the page shows; without units and appliances where there is no load list.
     [[nodiscard]] const Sizing& sizing() const { return sizing_; }
     [[nodiscard]] bool hasSizing() const;
@@ -59,7 +59,7 @@ private:
 
     Document& document_;
     Sizing sizing_;
-    std::string list_uuid_;
+    LoadListId list_uuid_;
     QComboBox* lists_;
     QPushButton *report_, *export_;
     QStackedWidget* body_;

@@ -45,7 +45,7 @@ int rank(const RunRecord& record, const EnergyAnalysis& energy) {
 }
 
 /// What a drain from full to cut-off says of the unit carries how well the unit repeats.
-Quantity for_the_unit(const Quantity& delivered_wh, const UnitFit& fit, const std::string& run_uuid) {
+Quantity for_the_unit(const Quantity& delivered_wh, const UnitFit& fit, const RunId& run_uuid) {
     for (const RepeatMean& mean : fit.repeats)
         for (const std::size_t place : mean.drains)
             if (fit.drains[place].run_uuid == run_uuid) return mean.delivered_wh;
@@ -70,7 +70,7 @@ QList<ClaimText> unit_claims(const Unit& unit) {
     };
 }
 
-std::optional<RepresentativeRun> representative_run(const Document& document, const std::string& unit_uuid) {
+std::optional<RepresentativeRun> representative_run(const Document& document, const UnitId& unit_uuid) {
     const UnitFit& fit = document.unitFit(unit_uuid);
     if (!fit.repeats.empty() && fit.repeats.front().count() > 1) {
         const RepeatMean& mean = fit.repeats.front();

@@ -23,12 +23,12 @@ struct ClaimText {
 /// What says most about a unit: the mean of its repeated drains, with the latest of them; else a drain, chosen as CompareRows::one_per_unit
 /// does, and with how well drains repeat where it was from full to cut-off.
 struct RepresentativeRun {
-    std::string run_uuid;
+    RunId run_uuid;
     Quantity delivered; ///< "delivered_wh"
     QString words;      ///< where the value comes from: "measured, drain 14 May, 64 W"
 };
 
 /// Absent without a drain of known delivered energy.
-[[nodiscard]] std::optional<RepresentativeRun> representative_run(const Document& document, const std::string& unit_uuid);
+[[nodiscard]] std::optional<RepresentativeRun> representative_run(const Document& document, const UnitId& unit_uuid);
 
 } // namespace ullage

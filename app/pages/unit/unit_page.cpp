@@ -85,8 +85,8 @@ UnitPage::UnitPage(Document& document, QWidget* parent)
 
     for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged})
         connect(&document_, signal, this, &UnitPage::refresh);
-    connect(&document_, &Document::readingsChanged, this, [this](const QString& run) {
-        const auto* record = document_.run(utf8_of(run));
+    connect(&document_, &Document::readingsChanged, this, [this](const RunId& run) {
+        const auto* record = document_.run(run);
         if (record && record->unit.uuid == unit_uuid_) refresh();
     });
 }
@@ -148,7 +148,7 @@ QWidget* UnitPage::makeRuns() {
     make_table(*runs_);
     runs_->horizontalHeader()->setStretchLastSection(true);
     connect(runs_, &QTableView::activated, this,
-            [this](const QModelIndex& index) { emit runChosen(index.data(UnitRunsModel::UuidRole).toString()); });
+            [this](const QModelIndex& index) { emit runChosen(id_of<RunId>(index.data(UnitRunsModel::UuidRole).toString())); });
     empty_->setObjectName(QStringLiteral("noRunsLabel"));
     empty_->setText(tr("No runs yet. With the unit full and the meter between its socket and the load, choose Start run; a run "
                        "noted elsewhere comes in with Import run sheet."));
@@ -185,7 +185,7 @@ QWidget* UnitPage::makeRuns() {
     return below_;
 }
 
-void UnitPage::showUnit(const std::string& unit_uuid) {
+void UnitPage::showUnit(const UnitId& unit_uuid) {
     unit_uuid_ = unit_uuid;
     model_->setUnit(unit_uuid);
     refresh();
@@ -299,7 +299,7 @@ void UnitPage::fillVessel(const Unit& unit) {
 void UnitPage::fillFit(const Unit& unit) {
     const auto& fit = document_.unitFit(unit.uuid);
     fit_->setUnit(analyse_unit(unit, fit),
-                  measured_drains(fit, [this](const std::string& run) -> const EnergyAnalysis& { return document_.analysis(run).energy; }));
+                  measured_drains(fit, [this](const RunId& run) -> const EnergyAnalysis& { return document_.analysis(run).energy; }));
 }
 
 void UnitPage::fillTested() {

@@ -30,7 +30,7 @@ public:
     explicit UnitPage(Document& document, QWidget* parent = nullptr);
 
     /// Shows a unit; an unknown one leaves the page empty.
-    void showUnit(const std::string& unit_uuid);
+    void showUnit(const UnitId& unit_uuid);
     /// The price of a kWh as last typed, for the cost of what a unit takes for itself.
     void setKwhPriceText(const QString& text);
 
@@ -39,7 +39,7 @@ signals:
     void editUnitAsked();
     void reportAsked();
     void importAsked();
-    void runChosen(const QString& runUuid);
+    void runChosen(const RunId& runUuid);
     void kwhPriceTyped(const QString& text);
 
 protected:
@@ -60,7 +60,7 @@ private:
     void arrangeLevels(); ///< by the room that the page has for its letters
 
     Document& document_;
-    std::string unit_uuid_;
+    UnitId unit_uuid_;
     UnitRunsModel* model_;
     QLabel *title_, *about_, *empty_;
     QGridLayout* claims_;

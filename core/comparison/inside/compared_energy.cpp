@@ -59,7 +59,7 @@ double normal_part(double half_width, double rectangular, double coverage) {
     return (low + high) / 2;
 }
 
-const DrainSummary* drain_of(const UnitFit& fit, const std::string& run_uuid) {
+const DrainSummary* drain_of(const UnitFit& fit, const RunId& run_uuid) {
     const auto found = std::ranges::find(fit.drains, run_uuid, &DrainSummary::run_uuid);
     return found == fit.drains.end() ? nullptr : &*found;
 }

@@ -23,7 +23,7 @@ double curvature_of(const Unit& unit) {
 
 /// Whether every drain that the fit rests on was measured by the meter of this run, so that its gain cancels.
 bool same_meter(const RunRecord& record, const UnitFit& fit) {
-    const std::string key = !record.meter ? "" : record.meter->uuid.empty() ? record.meter->name : record.meter->uuid;
+    const std::string key = !record.meter ? "" : record.meter->uuid.empty() ? record.meter->name : record.meter->uuid.text();
     return !key.empty() && std::ranges::all_of(fit.drains, [&](const DrainSummary& drain) {
         return !drain.used || drain.meter_key.empty() || drain.meter_key == key;
     });

@@ -36,7 +36,11 @@ struct FolderTally {
     std::size_t runs = 0, photos = 0, logs = 0, load_lists = 0, pv_sheets = 0;
     std::size_t known_runs = 0; ///< that the logbook had already; left out with their photos and logs
     /// What was added, by uuid, for taking it back as one step.
-    std::vector<std::string> run_uuids{}, load_list_uuids{}, pv_sheet_uuids{}, unit_uuids{}, meter_uuids{};
+    std::vector<RunId> run_uuids{};
+    std::vector<LoadListId> load_list_uuids{};
+    std::vector<PvSheetId> pv_sheet_uuids{};
+    std::vector<UnitId> unit_uuids{};
+    std::vector<MeterId> meter_uuids{};
     std::vector<std::pair<std::string, double>> settings{};
     std::vector<std::string> notices{}; ///< for people
 };

@@ -27,9 +27,10 @@ namespace {
 
 /// A run of the folder as it came in.
 struct RunOfFolder {
-    std::string run_uuid, zone;
-    std::vector<std::pair<std::string, UtcMs>> rows; ///< uuid and time of each reading, in order of the sheet's rows
-    bool known = false;                              ///< the logbook had it already
+    RunId run_uuid;
+    std::string zone;
+    std::vector<std::pair<ReadingId, UtcMs>> rows; ///< and the time of each reading, in order of the sheet's rows
+    bool known = false;                            ///< the logbook had it already
 };
 
 class FolderImport {
@@ -177,7 +178,7 @@ private:
     Result<void> take_photo(const Entry& entry) {
         const RunOfFolder& run = runs_.at(entry.run_sheet);
         if (run.known) return {};
-        std::string reading_uuid;
+        ReadingId reading_uuid;
         if (entry.reading) {
             const auto row = static_cast<std::size_t>(*entry.reading) - 1;
             if (row >= run.rows.size())
@@ -204,7 +205,7 @@ private:
     Result<void> take_log(const Entry& entry) {
         const RunOfFolder& run = runs_.at(entry.run_sheet);
         if (run.known) return {};
-        std::optional<std::string> meter_uuid;
+        std::optional<MeterId> meter_uuid;
         if (!entry.meter.empty()) {
             const Result<std::vector<Meter>> meters = logbook_.meters();
             if (!meters) return meters.error();

@@ -126,7 +126,7 @@ private:
     Result<void> write_photos(const RunRecord& record, const std::string& sheet) {
         const Result<std::vector<Photo>> photos = logbook_.photos(record.run.uuid);
         if (!photos) return photos.error();
-        std::map<std::string, std::pair<long, UtcMs>> rows; // as write_run_sheet() puts them
+        std::map<ReadingId, std::pair<long, UtcMs>> rows; // as write_run_sheet() puts them
         for (const Reading& reading : record.readings)
             if (!reading.withdrawn) rows.emplace(reading.uuid, std::pair(static_cast<long>(rows.size()) + 1, reading.values.time_ms));
         for (const Photo& photo : photos.value()) {
@@ -280,8 +280,9 @@ private:
     std::vector<Entry> entries_;
     std::set<std::string> made_;
     std::map<std::string, folder::FileNames> names_; ///< by folder
-    std::map<std::string, std::string> meter_names_; ///< by uuid
-    std::set<std::string> told_units_, told_meters_; ///< by run sheets
+    std::map<MeterId, std::string> meter_names_;
+    std::set<UnitId> told_units_;   ///< by run sheets
+    std::set<MeterId> told_meters_; ///< likewise
     std::size_t done_ = 0, expected_ = 0;
 };
 

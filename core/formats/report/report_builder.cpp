@@ -51,7 +51,7 @@ void ReportBuilder::table(const Table& given) {
     report.blocks.emplace_back(std::move(block));
 }
 
-std::string report_picture_key(const std::string& what, const std::string& run_uuid) { return what + ':' + run_uuid; }
+std::string report_picture_key(const std::string& what, const std::string& uuid) { return what + ':' + uuid; }
 
 std::string run_name(const ReportedRun& run) { return run.record->unit.name + ", " + run_title(*run.record, run.analysis->energy); }
 

@@ -95,7 +95,7 @@ struct ReportOptions {
 };
 
 /// Key of a run's drawing: `what` is "vessel", "energy", "gauge_error" or "load".
-[[nodiscard]] std::string report_picture_key(const std::string& what, const std::string& run_uuid);
+[[nodiscard]] std::string report_picture_key(const std::string& what, const std::string& uuid);
 /// Keys of a comparison's own drawings: all vessels at one height scale, and the usable fractions as bars.
 inline constexpr std::string_view report_vessels_key = "vessels", report_bars_key = "bars";
 /// Curves of all units against load in one drawing, and their gauge errors likewise.

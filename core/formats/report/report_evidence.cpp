@@ -30,9 +30,9 @@ std::string local_text(UtcMs time_ms, const std::string& zone, bool with_offset)
 }
 
 /// Readings that findings and assumptions of the register rest on; of a finding over a long stretch its ends.
-std::set<std::string> readings_spoken_of(const RunAnalysis& analysis) {
+std::set<ReadingId> readings_spoken_of(const RunAnalysis& analysis) {
     constexpr std::size_t long_stretch = 12;
-    std::set<std::string> uuids;
+    std::set<ReadingId> uuids;
     for (const RegisterCorrection& register_correction : analysis.energy.track.register_corrections) uuids.insert(register_correction.reading_uuid);
     for (const Finding& finding : analysis.gauge.findings) {
         if (finding.readings.empty()) continue;
@@ -46,7 +46,7 @@ std::set<std::string> readings_spoken_of(const RunAnalysis& analysis) {
 /// first and the last, what has a mark, a remark or an amendment, and what a finding or an assumption rests on. The rest is spread evenly.
 RunRecord thinned(const RunRecord& record, const RunAnalysis& analysis, std::size_t most, std::size_t& total) {
     std::vector<std::size_t> shown, plain;
-    const std::set<std::string> spoken_of = readings_spoken_of(analysis);
+    const std::set<ReadingId> spoken_of = readings_spoken_of(analysis);
     for (std::size_t r = 0; r < record.readings.size(); ++r)
         if (!record.readings[r].withdrawn) shown.push_back(r);
     total = shown.size();
@@ -90,7 +90,7 @@ void add_assumed_of_register(ReportBuilder& builder, const ReportedRun& run) {
 }
 
 void add_charts(ReportBuilder& builder, const ReportedRun& run) {
-    const std::string& uuid = run.record->run.uuid;
+    const std::string& uuid = run.record->run.uuid.text();
     const std::string name = run_name(run);
     builder.picture(report_picture_key("energy", uuid), "Delivered and gauge-implied energy, " + name);
     builder.picture(report_picture_key("gauge_error", uuid), "Gauge error, " + name);

@@ -62,7 +62,7 @@ void add_summary(ReportBuilder& builder, const ReportedRun& run, const LossSplit
     builder.paragraph(split.sentence, "Where the energy went");
     builder.paragraph(std::string(specimen_words));
     builder.picture(
-        report_picture_key("vessel", run.record->run.uuid),
+        report_picture_key("vessel", run.record->run.uuid.text()),
         "The unit as a vessel: its height is the rated energy, filled what was delivered, hatched what its own draw took where that is known.");
 }
 

@@ -132,16 +132,16 @@ void add_facts(ReportBuilder& builder, const char* title, const std::vector<Fact
 void add_measured_with(ReportBuilder& builder, const std::vector<ReportedRun>& runs) {
     std::vector<Facts> units, meters, each_run;
     std::vector<std::string> seen;
-    const auto is_new = [&seen](const std::string& uuid) {
-        if (std::ranges::find(seen, uuid) != seen.end()) return false;
-        seen.push_back(uuid);
+    const auto is_new = [&seen](const std::string& record) {
+        if (std::ranges::find(seen, record) != seen.end()) return false;
+        seen.push_back(record);
         return true;
     };
     for (const ReportedRun& run : runs) {
         const RunRecord& record = *run.record;
-        if (is_new("unit " + record.unit.uuid)) units.push_back(unit_facts(record.unit, builder.form));
+        if (is_new("unit " + record.unit.uuid.text())) units.push_back(unit_facts(record.unit, builder.form));
         for (const auto* meter : {&record.meter, &record.second_meter})
-            if (*meter && is_new("meter " + (*meter)->uuid)) meters.push_back(meter_facts(**meter, builder.form));
+            if (*meter && is_new("meter " + (*meter)->uuid.text())) meters.push_back(meter_facts(**meter, builder.form));
         each_run.push_back(run_facts(run, builder.form));
     }
     if (!builder.own_affairs)

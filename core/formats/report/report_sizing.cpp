@@ -73,7 +73,7 @@ void add_courses(ReportBuilder& builder, const Sizing& sizing) {
         const std::string sentence = course_sentence(sizing, i);
         if (sentence.empty()) continue;
         builder.paragraph(sentence);
-        builder.picture(report_picture_key("course", sizing.units[i].unit.uuid),
+        builder.picture(report_picture_key("course", sizing.units[i].unit.uuid.text()),
                         sizing.units[i].unit.name + ": charge remaining by the hour, with the PV array and without, with 95 % "
                                                     "bands.");
     }

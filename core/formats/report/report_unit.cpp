@@ -92,7 +92,7 @@ void add_unit_summary(ReportBuilder& builder, const ReportedUnit& unit) {
     }
     builder.paragraph(claims_words(*unit.claims), "Claims");
     builder.paragraph(std::string(specimen_words));
-    builder.picture(report_picture_key("vessel", unit_of(unit).uuid),
+    builder.picture(report_picture_key("vessel", unit_of(unit).uuid.text()),
                     "The unit as a vessel: its height is the rated energy, filled what was delivered, "
                     "hatched what its own draw took where that is known.");
 }
@@ -141,18 +141,18 @@ void add_drains(ReportBuilder& builder, const ReportedUnit& unit) {
 
 void add_curves(ReportBuilder& builder, const ReportedUnit& unit) {
     builder.chapter("Curves");
-    const std::string& uuid = unit_of(unit).uuid;
+    const std::string& uuid = unit_of(unit).uuid.text();
     builder.picture(report_picture_key(report_usable_key, uuid),
                     "Usable fraction against load: the points are drains with their 95 % intervals, the line is what all of them say together.");
     builder.picture(report_picture_key(report_run_time_key, uuid), "Run time against load, likewise.");
     for (const ReportedRun& run : unit.runs)
         if (is_drain(run))
-            builder.picture(report_picture_key("energy", run.record->run.uuid), "Delivered and gauge-implied energy, " + run_name(run));
+            builder.picture(report_picture_key("energy", run.record->run.uuid.text()), "Delivered and gauge-implied energy, " + run_name(run));
 }
 
 void add_gauge(ReportBuilder& builder, const ReportedUnit& unit) {
     builder.chapter("Can the gauge be trusted?");
-    const std::string& uuid = unit_of(unit).uuid;
+    const std::string& uuid = unit_of(unit).uuid.text();
     builder.picture(report_picture_key(report_gauge_overlay_key, uuid),
                     "Gauge error against what was delivered, one curve for each drain from full to cut-off: above 0 the gauge shows too much.");
     builder.paragraph(builder.told(unit.analysis->gauge_drift.sentence), "From run to run");
@@ -188,7 +188,7 @@ void add_other_runs(ReportBuilder& builder, const ReportedUnit& unit) {
 
 void add_photos(ReportBuilder& builder, const ReportedUnit& unit) {
     builder.chapter("Photos");
-    for (const ReportedPhoto& photo : unit.photos) builder.picture(photo.key, photo.caption);
+    for (const ReportedPhoto& photo : unit.photos) builder.picture(photo.uuid.text(), photo.caption);
 }
 
 std::vector<NamedQuantity> quantities_of(const ReportedUnit& unit) {
@@ -206,7 +206,7 @@ void add_publisher(ReportBuilder& builder, const ReportedUnit& unit) {
 }
 
 void add_short_form(ReportBuilder& builder, const ReportedUnit& unit) {
-    const std::string& uuid = unit_of(unit).uuid;
+    const std::string& uuid = unit_of(unit).uuid.text();
     add_claims(builder, unit);
     builder.chapter("Every drain");
     add_drain_table(builder, unit);

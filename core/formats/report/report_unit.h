@@ -28,9 +28,10 @@ inline constexpr UnitReportPart all_unit_report_parts[] = {UnitReportPart::claim
 inline constexpr const char *report_usable_key = "usable", *report_run_time_key = "run_time", *report_gauge_overlay_key = "gauge_overlay",
                             *report_gauge_drift_key = "gauge_drift";
 
-/// A photo chosen as evidence; the writer is given the picture under `key`.
+/// A photo chosen as evidence; the writer is given the picture under the text of `uuid`.
 struct ReportedPhoto {
-    std::string key, caption;
+    PhotoId uuid;
+    std::string caption;
 };
 
 /// "drain 14 May, 64 W, 14 May 21:20: gauge 71 %, register 2345 Wh": what a photo of the run's is evidence of.

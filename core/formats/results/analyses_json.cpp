@@ -16,9 +16,9 @@ namespace ullage {
 namespace {
 
 /// {uuid, time}; the time is null for a reading that the record does not hold.
-Json reading_json(const RunRecord& record, const std::string& uuid) {
+Json reading_json(const RunRecord& record, const ReadingId& uuid) {
     const auto at = std::ranges::find(record.readings, uuid, &Reading::uuid);
-    Json json{{"uuid", uuid}, {"time", nullptr}};
+    Json json{{"uuid", uuid.text()}, {"time", nullptr}};
     if (at != record.readings.end()) json["time"] = format_iso8601(at->values.time_ms, record.run.time_zone);
     return json;
 }
@@ -37,7 +37,7 @@ Json findings_json(const RunRecord& record, const std::vector<Finding>& findings
     Json list = Json::array();
     for (const Finding& finding : findings) {
         Json readings = Json::array();
-        for (const std::string& uuid : finding.readings) readings.push_back(reading_json(record, uuid));
+        for (const ReadingId& uuid : finding.readings) readings.push_back(reading_json(record, uuid));
         list.push_back({{"kind", std::string(finding_key(finding.kind))},
                         {"weight", std::string(weight_text(finding.weight))},
                         {"sentence", finding.sentence},
@@ -170,7 +170,7 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
 
 } // namespace
 
-std::string analyses_json(const Casebook& casebook, const std::vector<std::string>& run_uuids, const std::optional<double>& price_per_kwh,
+std::string analyses_json(const Casebook& casebook, const std::vector<RunId>& run_uuids, const std::optional<double>& price_per_kwh,
                           const std::vector<std::optional<LoadStatistics>>& loads) {
     Json json{{"program", "ullage"},
               {"version", std::string(program_version())},
@@ -178,14 +178,14 @@ std::string analyses_json(const Casebook& casebook, const std::vector<std::strin
               {"runs", Json::array()},
               {"units", Json::array()},
               {"meters_in_series", nullptr}};
-    std::vector<std::string> units; // in order of first appearance
+    std::vector<UnitId> units; // in order of first appearance
     for (std::size_t r = 0; r < run_uuids.size(); ++r) {
         const auto record = casebook.run(run_uuids[r]);
         json["runs"].push_back(
             run_json(*record, *casebook.analysis(run_uuids[r]), *casebook.fit(record->unit.uuid), r < loads.size() ? loads[r] : std::nullopt));
         if (std::ranges::find(units, record->unit.uuid) == units.end()) units.push_back(record->unit.uuid);
     }
-    for (const std::string& uuid : units) {
+    for (const UnitId& uuid : units) {
         const auto analysis = casebook.unit_analysis(uuid);
         Json unit = unit_analysis_json(*analysis);
         std::optional<EnergyPrice> price;
@@ -194,7 +194,7 @@ std::string analyses_json(const Casebook& casebook, const std::vector<std::strin
         json["units"].push_back(std::move(unit));
     }
     SharedRuns runs;
-    for (const std::string& uuid : run_uuids) runs.push_back(casebook.run(uuid));
+    for (const RunId& uuid : run_uuids) runs.push_back(casebook.run(uuid));
     json["meters_in_series"] = meters_in_series_json(meters_in_series(addresses_of(runs)));
     return json_text(json);
 }

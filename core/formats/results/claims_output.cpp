@@ -90,7 +90,9 @@ Json output_json(const OutputRun& run) {
 
 Json unit_claims_json(const UnitClaims& claims) {
     Json checks = Json::array();
-    for (const ClaimCheck& check : claims.checks)
+    for (const ClaimCheck& check : claims.checks) {
+        Json runs = Json::array();
+        for (const RunId& run : check.run_uuids) runs.push_back(run.text());
         checks.push_back({{"key", check.key},
                           {"title", check.title},
                           {"claimed", number_json(check.claimed)},
@@ -98,7 +100,8 @@ Json unit_claims_json(const UnitClaims& claims) {
                           {"measured", quantity_json(check.measured)},
                           {"verdict", std::string(claim_verdict_text(check.verdict))},
                           {"evidence", check.evidence},
-                          {"runs", check.run_uuids}});
+                          {"runs", std::move(runs)}});
+    }
     Json cycles = Json::array();
     for (const RoundTripCycle& cycle : claims.round_trip.cycles)
         cycles.push_back({{"charge_run", cycle.charge_number},

@@ -7,6 +7,7 @@
 #include "comparison/fair_comparison.h"
 #include "formats/tables/table.h"
 #include "measure/load_statistics.h"
+#include "model/ids.h"
 #include "unit/unit_analysis.h"
 
 namespace ullage {
@@ -69,7 +70,7 @@ enum class RunTable { readings, intervals, gauge_steps };
 /// running, else null)}], "units": see unit_analysis_json}. Absent numbers are null; never NaN. A run has `charge` or `output` besides where it tests
 /// that, else null, and a unit its `claims`, with costs at `price_per_kwh` in its own currency: see claims_output.h. `loads`: what a trace says of
 /// the load of each run, in the order of `run_uuids`; empty for none. Precondition: the casebook has these runs.
-[[nodiscard]] std::string analyses_json(const Casebook& casebook, const std::vector<std::string>& run_uuids,
+[[nodiscard]] std::string analyses_json(const Casebook& casebook, const std::vector<RunId>& run_uuids,
                                         const std::optional<double>& price_per_kwh = {},
                                         const std::vector<std::optional<LoadStatistics>>& loads = {});
 

@@ -71,7 +71,7 @@ bool could_have_been_zeroed(const GaugeEvidence& evidence, const RegisterPoint& 
 }
 
 bool is_corrected(const GaugeEvidence& evidence, const RegisterPoint& after) {
-    const std::string& uuid = evidence.record.readings[after.reading].uuid;
+    const ReadingId& uuid = evidence.record.readings[after.reading].uuid;
     return std::ranges::any_of(evidence.energy.track.register_corrections,
                                [&](const RegisterCorrection& register_correction) { return register_correction.reading_uuid == uuid; });
 }

@@ -20,7 +20,7 @@ void find_rebound(const GaugeEvidence& evidence, std::vector<Finding>& findings)
             PairedPoint point;
             point.reading = reading;
             point.time_ms = time_ms;
-            const std::string& uuid = reading_uuid_at(evidence.record, point);
+            const ReadingId& uuid = reading_uuid_at(evidence.record, point);
             if (finding.readings.empty() || finding.readings.back() != uuid) finding.readings.push_back(uuid);
         }
         finding.size = rose_pt;

@@ -22,6 +22,10 @@ constexpr UtcMs mark_reach_ms = 3 * minute_ms;
 constexpr double least_square_steps = 20; ///< a mean load over fewer steps of a register is too rough to be squared
 constexpr std::string_view of_log = "log:";
 
+/// What a sample of the log has for an identifier: that of the note beside it, marked.
+ReadingId of_log_at(const ReadingId& note) { return ReadingId(std::string(of_log) + note.text()); }
+bool is_of_log(const ReadingId& reading) { return reading.text().starts_with(of_log); }
+
 /// The log's register, and registers noted by hand where it says nothing, as the readings of a run.
 class DenseRecord {
 public:
@@ -35,7 +39,7 @@ public:
         auto next = readings.begin();
         for (const RegisterSample& sample : samples_) {
             while (next != readings.end() && (*next)->values.time_ms < sample.time_ms) ++next;
-            Reading& point = add(sample.time_ms, std::string(of_log) + (next == readings.end() ? readings.back() : *next)->uuid);
+            Reading& point = add(sample.time_ms, of_log_at((next == readings.end() ? readings.back() : *next)->uuid));
             point.values.register_wh = sample.wh;
         }
         const Reading* before = nullptr;
@@ -60,7 +64,7 @@ public:
     [[nodiscard]] const RunRecord& record() const { return record_; }
 
 private:
-    Reading& add(UtcMs time_ms, std::string uuid) {
+    Reading& add(UtcMs time_ms, ReadingId uuid) {
         Reading reading;
         reading.uuid = std::move(uuid);
         reading.values.time_ms = time_ms;
@@ -82,7 +86,7 @@ private:
             if (samples_[i].wh >= samples_[i - 1].wh || samples_[i].time_ms < from_ms || samples_[i - 1].time_ms > noted_ms + mark_reach_ms) continue;
             if (!fall_ms || std::abs(samples_[i].time_ms - noted_ms) < std::abs(*fall_ms - noted_ms)) fall_ms = samples_[i].time_ms;
         }
-        if (fall_ms) add(*fall_ms, std::string(of_log) + reading.uuid).values.mark = reading.values.mark;
+        if (fall_ms) add(*fall_ms, of_log_at(reading.uuid)).values.mark = reading.values.mark;
     }
 
     std::vector<RegisterSample> samples_;
@@ -152,13 +156,13 @@ std::optional<DenseLog> by_register(const RunRecord& record, const RunScan& scan
         dense.square_w2h = register_squares(dense.energy_wh, use.step_wh * correction);
     }
     std::erase_if(dense.track.register_corrections, [&use](const RegisterCorrection& register_correction) {
-        const bool glitch = register_correction.kind == RegisterCorrectionKind::typing_error && register_correction.reading_uuid.starts_with(of_log);
+        const bool glitch = register_correction.kind == RegisterCorrectionKind::typing_error && is_of_log(register_correction.reading_uuid);
         use.left_out += glitch ? 1 : 0;
         return glitch;
     });
     for (RegisterCorrection& register_correction : dense.track.register_corrections)
-        if (register_correction.reading_uuid.starts_with(of_log)) {
-            register_correction.reading_uuid.erase(0, of_log.size());
+        if (is_of_log(register_correction.reading_uuid)) {
+            register_correction.reading_uuid = ReadingId(register_correction.reading_uuid.text().substr(of_log.size()));
             register_correction.reason = "in the log: " + register_correction.reason;
         }
     dense.track.log = std::move(use);

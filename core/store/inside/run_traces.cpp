@@ -12,7 +12,7 @@ namespace {
 using TraceGroup = std::vector<const Trace*>;
 
 /// The traces with a meter's values, a group a meter; that of the run's own meter first. One without a meter counts as the run's own.
-std::vector<TraceGroup> by_meter(const std::vector<Trace>& traces, const std::optional<std::string>& run_meter_uuid) {
+std::vector<TraceGroup> by_meter(const std::vector<Trace>& traces, const std::optional<MeterId>& run_meter_uuid) {
     std::vector<TraceGroup> groups;
     const auto meter_of = [&](const Trace& trace) { return trace.meter_uuid ? trace.meter_uuid : run_meter_uuid; };
     for (const Trace& trace : traces) {

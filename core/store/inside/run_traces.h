@@ -26,10 +26,10 @@ public:
 
 private:
     struct Known {
-        std::vector<std::pair<std::string, std::int64_t>> traces; ///< uuid, and samples by which its growth is seen
+        std::vector<std::pair<TraceId, std::int64_t>> traces; ///< and the samples by which its growth is seen
         std::vector<UtcMs> moments;
         bool running = false;
-        std::optional<std::string> run_meter_uuid;
+        std::optional<MeterId> run_meter_uuid;
         std::optional<RunTrace> trace{};
         std::vector<RunTrace> others{};
         std::optional<GaugeLog> gauge{};
@@ -38,7 +38,7 @@ private:
             return traces == other.traces && moments == other.moments && running == other.running && run_meter_uuid == other.run_meter_uuid;
         }
     };
-    std::map<std::string, Known> known_; ///< by uuid of the run
+    std::map<RunId, Known> known_;
 };
 
 } // namespace ullage::store

@@ -45,22 +45,22 @@ Appliance appliance_in(Row& row) {
 
 } // namespace
 
-std::optional<std::int64_t> load_list_id(SQLite::Database& database, const std::string& uuid) {
+std::optional<std::int64_t> load_list_id(SQLite::Database& database, const LoadListId& uuid) {
     SQLite::Statement query(database, "SELECT id FROM load_lists WHERE uuid = ?1");
-    Binder(query).text(uuid);
+    Binder(query).id(uuid);
     if (!query.executeStep()) return std::nullopt;
     return Row(query).integer();
 }
 
-bool load_list_name_taken(SQLite::Database& database, const std::string& name, const std::string& uuid) {
+bool load_list_name_taken(SQLite::Database& database, const std::string& name, const LoadListId& uuid) {
     SQLite::Statement query(database, "SELECT 1 FROM load_lists WHERE name = ?1 COLLATE NOCASE AND uuid <> ?2 AND withdrawn = 0");
-    Binder(query).text(name).text(uuid);
+    Binder(query).text(name).id(uuid);
     return query.executeStep();
 }
 
 void insert_load_list(SQLite::Database& database, const LoadList& list, UtcMs created_ms) {
     SQLite::Statement insert(database, "INSERT INTO load_lists (uuid, name, remark, created_ms) VALUES (?1, ?2, ?3, ?4)");
-    Binder(insert).text(list.uuid).text(list.name).text(list.remark).integer(created_ms);
+    Binder(insert).id(list.uuid).text(list.name).text(list.remark).integer(created_ms);
     insert.exec();
     insert_appliances(database, database.getLastInsertRowid(), list);
 }
@@ -90,7 +90,7 @@ std::vector<LoadList> listed_load_lists(SQLite::Database& database) {
         Row row(query);
         place_of[row.integer()] = lists.size();
         LoadList& list = lists.emplace_back();
-        list.uuid = row.text();
+        list.uuid = row.id<LoadListId>();
         list.name = row.text();
         list.remark = row.text();
     }

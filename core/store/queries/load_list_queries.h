@@ -17,9 +17,9 @@ class Database;
 namespace ullage::store {
 
 /// The row id of a load list, withdrawn or not.
-[[nodiscard]] std::optional<std::int64_t> load_list_id(SQLite::Database& database, const std::string& uuid);
+[[nodiscard]] std::optional<std::int64_t> load_list_id(SQLite::Database& database, const LoadListId& uuid);
 /// Whether another list than `uuid` that is not withdrawn has this name.
-[[nodiscard]] bool load_list_name_taken(SQLite::Database& database, const std::string& name, const std::string& uuid);
+[[nodiscard]] bool load_list_name_taken(SQLite::Database& database, const std::string& name, const LoadListId& uuid);
 /// Adds a list with a uuid of its own and its appliances.
 void insert_load_list(SQLite::Database& database, const LoadList& list, UtcMs created_ms);
 /// Puts the list's name, remark and appliances in the place of what was there.

@@ -94,7 +94,7 @@ std::vector<std::pair<std::int64_t, Meter>> present_meters(SQLite::Database& dat
     while (query.executeStep()) {
         Row row(query);
         const std::int64_t id = row.integer();
-        std::string uuid = row.text();
+        MeterId uuid = row.id<MeterId>();
         Meter& meter = meters.emplace_back(id, data_in(row)).second;
         meter.uuid = std::move(uuid);
         if (const auto found = points.find(id); found != points.end()) meter.points = found->second;
@@ -104,16 +104,16 @@ std::vector<std::pair<std::int64_t, Meter>> present_meters(SQLite::Database& dat
 
 } // namespace
 
-std::optional<std::int64_t> meter_id(SQLite::Database& database, const std::string& uuid) {
+std::optional<std::int64_t> meter_id(SQLite::Database& database, const MeterId& uuid) {
     SQLite::Statement query(database, "SELECT id FROM meters WHERE uuid = ?1");
-    Binder(query).text(uuid);
+    Binder(query).id(uuid);
     if (!query.executeStep()) return std::nullopt;
     return Row(query).integer();
 }
 
 std::int64_t insert_meter(SQLite::Database& database, const Meter& meter, UtcMs created_ms) {
     SQLite::Statement insert(database, "INSERT INTO meters (uuid, created_ms) VALUES (?1, ?2)");
-    Binder(insert).text(meter.uuid).integer(created_ms);
+    Binder(insert).id(meter.uuid).integer(created_ms);
     insert.exec();
     const std::int64_t id = database.getLastInsertRowid();
     insert_version(database, id, meter, created_ms, {});
@@ -168,7 +168,7 @@ std::vector<MeterVersion> meter_versions(SQLite::Database& database, std::int64_
         Row row(query);
         MeterVersion& version = versions.emplace_back();
         version.version = static_cast<int>(row.integer());
-        std::string uuid = row.text();
+        MeterId uuid = row.id<MeterId>();
         version.written_ms = row.integer();
         version.reason = row.text();
         version.meter = data_in(row);

@@ -18,7 +18,7 @@ class Database;
 namespace ullage::store {
 
 /// The row id of a meter, withdrawn or not.
-[[nodiscard]] std::optional<std::int64_t> meter_id(SQLite::Database& database, const std::string& uuid);
+[[nodiscard]] std::optional<std::int64_t> meter_id(SQLite::Database& database, const MeterId& uuid);
 /// Adds a meter with a uuid of its own, its data as version 1; returns its row id. Call it within a transaction.
 std::int64_t insert_meter(SQLite::Database& database, const Meter& meter, UtcMs created_ms);
 /// Adds what is stated of a meter as its next version. Call it within a transaction.

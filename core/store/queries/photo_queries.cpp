@@ -18,9 +18,9 @@ StoredPhoto photo_in(SQLite::Statement& statement) {
     StoredPhoto stored;
     stored.id = row.integer();
     Photo& photo = stored.photo;
-    photo.uuid = row.text();
-    photo.run_uuid = row.text();
-    photo.reading_uuid = row.maybe_text();
+    photo.uuid = row.id<PhotoId>();
+    photo.run_uuid = row.id<RunId>();
+    photo.reading_uuid = row.maybe_id<ReadingId>();
     photo.format = static_cast<PhotoFormat>(row.integer());
     photo.file_name = row.text();
     photo.size_bytes = row.integer();
@@ -35,9 +35,9 @@ StoredPhoto photo_in(SQLite::Statement& statement) {
 
 } // namespace
 
-std::optional<StoredPhoto> find_photo(SQLite::Database& database, const std::string& uuid) {
+std::optional<StoredPhoto> find_photo(SQLite::Database& database, const PhotoId& uuid) {
     SQLite::Statement query(database, select_photos + "WHERE current.uuid = ?1");
-    Binder(query).text(uuid);
+    Binder(query).id(uuid);
     if (!query.executeStep()) return std::nullopt;
     return photo_in(query);
 }
@@ -56,7 +56,7 @@ void insert_photo(SQLite::Database& database, const Photo& photo, std::int64_t r
     std::optional<std::int64_t> taken_ms;
     if (photo.taken) taken_ms = photo.taken->time_ms;
     Binder binder(insert);
-    binder.text(photo.uuid).integer(run_id).integer(static_cast<std::int64_t>(photo.format)).text(photo.file_name);
+    binder.id(photo.uuid).integer(run_id).integer(static_cast<std::int64_t>(photo.format)).text(photo.file_name);
     binder.integer(photo.size_bytes).integer(taken_ms).integer(photo.taken && photo.taken->zone_assumed).integer(photo.added_ms);
     insert.exec();
     const std::int64_t id = database.getLastInsertRowid();
@@ -72,7 +72,7 @@ void insert_photo_version(SQLite::Database& database, const StoredPhoto& stored,
     Binder(insert)
         .integer(stored.id)
         .integer(stored.photo.version)
-        .text(stored.photo.reading_uuid.value_or(std::string()))
+        .id(stored.photo.reading_uuid.value_or(ReadingId()))
         .integer(stored.photo.withdrawn)
         .integer(written_ms);
     insert.exec();

@@ -21,7 +21,7 @@ struct StoredPhoto {
 };
 
 /// The photo as it stands, without its bytes.
-[[nodiscard]] std::optional<StoredPhoto> find_photo(SQLite::Database& database, const std::string& uuid);
+[[nodiscard]] std::optional<StoredPhoto> find_photo(SQLite::Database& database, const PhotoId& uuid);
 /// All photos of a run as they stand, in order of adding.
 [[nodiscard]] std::vector<Photo> run_photos(SQLite::Database& database, std::int64_t run_id);
 /// Adds a photo with its bytes; what it says now becomes version 1. Call it within a transaction.

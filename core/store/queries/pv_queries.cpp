@@ -20,7 +20,7 @@ void bind_coefficient(Binder& binder, const std::optional<PvCoefficient>& coeffi
 }
 
 void bind_values(Binder& binder, const PvSheet& sheet, std::optional<std::int64_t> unit_id) {
-    binder.text(sheet.uuid).integer(unit_id).text(sheet.name).text(sheet.module);
+    binder.id(sheet.uuid).integer(unit_id).text(sheet.name).text(sheet.module);
     binder.real(sheet.voc_v).real(sheet.vmp_v).real(sheet.isc_a).real(sheet.imp_a);
     for (const auto* coefficient : {&sheet.voc_coefficient, &sheet.vmp_coefficient, &sheet.power_coefficient}) bind_coefficient(binder, *coefficient);
     binder.real(sheet.noct_c).integer(sheet.crystalline_silicon).integer(sheet.series).integer(sheet.parallel);
@@ -38,8 +38,8 @@ std::optional<PvCoefficient> coefficient_in(Row& row) {
 PvSheet sheet_in(SQLite::Statement& statement) {
     Row row(statement);
     PvSheet sheet;
-    sheet.uuid = row.text();
-    sheet.unit_uuid = row.maybe_text().value_or(std::string());
+    sheet.uuid = row.id<PvSheetId>();
+    sheet.unit_uuid = row.maybe_id<UnitId>().value_or(UnitId());
     sheet.name = row.text();
     sheet.module = row.text();
     for (auto* number : {&sheet.voc_v, &sheet.vmp_v, &sheet.isc_a, &sheet.imp_a}) *number = row.maybe_real();
@@ -56,9 +56,9 @@ PvSheet sheet_in(SQLite::Statement& statement) {
 
 } // namespace
 
-std::optional<std::int64_t> pv_sheet_id(SQLite::Database& database, const std::string& uuid) {
+std::optional<std::int64_t> pv_sheet_id(SQLite::Database& database, const PvSheetId& uuid) {
     SQLite::Statement query(database, "SELECT id FROM pv_sheets WHERE uuid = ?1");
-    Binder(query).text(uuid);
+    Binder(query).id(uuid);
     if (!query.executeStep()) return std::nullopt;
     return Row(query).integer();
 }

@@ -17,7 +17,7 @@ class Database;
 namespace ullage::store {
 
 /// The row id of a PV sheet, withdrawn or not.
-[[nodiscard]] std::optional<std::int64_t> pv_sheet_id(SQLite::Database& database, const std::string& uuid);
+[[nodiscard]] std::optional<std::int64_t> pv_sheet_id(SQLite::Database& database, const PvSheetId& uuid);
 /// Adds a sheet with a uuid of its own. `unit_id`: of the unit that it names, if any.
 void insert_pv_sheet(SQLite::Database& database, const PvSheet& sheet, std::optional<std::int64_t> unit_id, UtcMs created_ms);
 void update_pv_sheet(SQLite::Database& database, std::int64_t id, const PvSheet& sheet, std::optional<std::int64_t> unit_id);

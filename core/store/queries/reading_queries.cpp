@@ -27,7 +27,7 @@ ReadingRow reading_in(Row& row) {
     found.stored.id = row.integer();
     found.run_id = row.integer();
     Reading& reading = found.stored.reading;
-    reading.uuid = row.text();
+    reading.uuid = row.id<ReadingId>();
     reading.sequence = static_cast<long>(row.integer());
     reading.version = static_cast<int>(row.integer());
     reading.withdrawn = row.flag();
@@ -102,13 +102,13 @@ ReadingValues values_in(Row& row) {
     return values;
 }
 
-std::optional<StoredReading> find_reading(SQLite::Database& database, const std::string& uuid) {
+std::optional<StoredReading> find_reading(SQLite::Database& database, const ReadingId& uuid) {
     SQLite::Statement query(database, "SELECT " + reading_columns + ", runs.uuid" + from_readings + with_runs + "WHERE current.uuid = ?1");
-    Binder(query).text(uuid);
+    Binder(query).id(uuid);
     if (!query.executeStep()) return std::nullopt;
     Row row(query);
     StoredReading found = reading_in(row).stored;
-    found.run_uuid = row.text();
+    found.run_uuid = row.id<RunId>();
     return found;
 }
 
@@ -116,7 +116,7 @@ void insert_reading(SQLite::Database& database, Reading& reading, std::int64_t r
     SQLite::Statement insert(database, "INSERT INTO readings (uuid, run_id, sequence) VALUES (?1, ?2, "
                                        "(SELECT coalesce(max(sequence), 0) + 1 FROM readings WHERE run_id = ?2)) "
                                        "RETURNING id, sequence");
-    Binder(insert).text(reading.uuid).integer(run_id);
+    Binder(insert).id(reading.uuid).integer(run_id);
     insert.executeStep();
     Row row(insert);
     const std::int64_t id = row.integer();
@@ -143,8 +143,8 @@ ReadingsInserter::ReadingsInserter(SQLite::Database& database, std::int64_t run_
 
 ReadingsInserter::~ReadingsInserter() = default;
 
-long ReadingsInserter::add(const std::string& uuid, const ReadingValues& values, bool withdrawn) {
-    Binder(statements_->reading).text(uuid).integer(run_id_).integer(static_cast<std::int64_t>(++sequence_));
+long ReadingsInserter::add(const ReadingId& uuid, const ReadingValues& values, bool withdrawn) {
+    Binder(statements_->reading).id(uuid).integer(run_id_).integer(static_cast<std::int64_t>(++sequence_));
     statements_->reading.exec();
     statements_->reading.reset();
     bind_version(statements_->version, database_.getLastInsertRowid(), 1, values, withdrawn, written_ms_, {});

@@ -22,13 +22,13 @@ class Row;
 struct StoredReading {
     std::int64_t id = 0;
     Reading reading;
-    std::string run_uuid{}; ///< only where one reading was asked for
+    RunId run_uuid{}; ///< only where one reading was asked for
 };
 
 /// Reads the next eight columns: time_ms, gauge_percent, register_wh, meter_w, display_w, mark, remark, second_register_wh.
 [[nodiscard]] ReadingValues values_in(Row& row);
 /// The reading as it stands.
-[[nodiscard]] std::optional<StoredReading> find_reading(SQLite::Database& database, const std::string& uuid);
+[[nodiscard]] std::optional<StoredReading> find_reading(SQLite::Database& database, const ReadingId& uuid);
 /// Adds a reading at the end of its run with its values as version 1, and fills `sequence` and `version`.
 /// Call it within a transaction.
 void insert_reading(SQLite::Database& database, Reading& reading, std::int64_t run_id, UtcMs written_ms);
@@ -38,7 +38,7 @@ public:
     ReadingsInserter(SQLite::Database& database, std::int64_t run_id, UtcMs written_ms);
     ~ReadingsInserter();
     /// The sequence that the reading got: 1, 2, …
-    long add(const std::string& uuid, const ReadingValues& values, bool withdrawn);
+    long add(const ReadingId& uuid, const ReadingValues& values, bool withdrawn);
 
 private:
     struct Statements;

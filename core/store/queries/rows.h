@@ -2,6 +2,8 @@
 // Private to the room store: parameters in, columns out, both in the order of the SQL.
 #pragma once
 
+#include "model/ids.h"
+
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
 
@@ -17,6 +19,10 @@ public:
     explicit Binder(SQLite::Statement& statement) : statement_(statement) {}
 
     Binder& text(const std::string& value) { return bind(value); }
+    template <typename Tag>
+    Binder& id(const Id<Tag>& value) {
+        return bind(value.text());
+    }
     Binder& real(double value) { return bind(value); }
     Binder& real(const std::optional<double>& value) { return value ? bind(*value) : null(); }
     Binder& integer(std::int64_t value) { return bind(value); }
@@ -48,6 +54,16 @@ public:
     explicit Row(SQLite::Statement& statement) : statement_(statement) {}
 
     std::string text() { return column().getString(); }
+    /// A column of identifiers of one kind, such as RunId.
+    template <typename KindOfId>
+    KindOfId id() {
+        return KindOfId(text());
+    }
+    template <typename KindOfId>
+    std::optional<KindOfId> maybe_id() {
+        const SQLite::Column value = column();
+        return value.isNull() ? std::nullopt : std::optional(KindOfId(value.getString()));
+    }
     double real() { return column().getDouble(); }
     std::int64_t integer() { return column().getInt64(); }
     bool flag() { return column().getInt() != 0; }

@@ -21,7 +21,7 @@ void bind_unit(SQLite::Statement& query, std::optional<std::int64_t> unit_id) {
 void bind_values(Binder& binder, const Run& run, const RunOwners& owners) {
     std::optional<std::int64_t> started_full;
     if (run.started_full) started_full = *run.started_full;
-    binder.text(run.uuid).integer(owners.unit_id).integer(owners.meter_id).integer(static_cast<std::int64_t>(run.kind));
+    binder.id(run.uuid).integer(owners.unit_id).integer(owners.meter_id).integer(static_cast<std::int64_t>(run.kind));
     binder.integer(started_full).integer(static_cast<std::int64_t>(run.end)).text(run.load).real(run.ambient_c);
     binder.text(run.time_zone).integer(run.created_ms);
     std::optional<std::int64_t> source;
@@ -63,9 +63,9 @@ ListedRun run_in(SQLite::Statement& statement) {
     listed.shown = row.flag();
     listed.number = static_cast<int>(row.integer());
     Run& run = listed.run;
-    run.uuid = row.text();
-    run.unit_uuid = row.text();
-    run.meter_uuid = row.maybe_text();
+    run.uuid = row.id<RunId>();
+    run.unit_uuid = row.id<UnitId>();
+    run.meter_uuid = row.maybe_id<MeterId>();
     run.kind = static_cast<RunKind>(row.integer());
     if (const auto full = row.maybe_integer()) run.started_full = *full != 0;
     run.end = static_cast<RunEnd>(row.integer());
@@ -76,22 +76,22 @@ ListedRun run_in(SQLite::Statement& statement) {
     if (const auto source = row.maybe_integer()) run.charge_source = static_cast<ChargeSource>(*source);
     run.end_noticed_within_min = row.maybe_real();
     run.ambient_end_c = row.maybe_real();
-    run.second_meter_uuid = row.maybe_text();
+    run.second_meter_uuid = row.maybe_id<MeterId>();
     return listed;
 }
 
 } // namespace
 
-std::optional<std::int64_t> run_id(SQLite::Database& database, const std::string& uuid) {
+std::optional<std::int64_t> run_id(SQLite::Database& database, const RunId& uuid) {
     SQLite::Statement query(database, "SELECT id FROM runs WHERE uuid = ?1");
-    Binder(query).text(uuid);
+    Binder(query).id(uuid);
     if (!query.executeStep()) return std::nullopt;
     return Row(query).integer();
 }
 
-std::optional<std::int64_t> unit_of_run(SQLite::Database& database, const std::string& run_uuid) {
+std::optional<std::int64_t> unit_of_run(SQLite::Database& database, const RunId& run_uuid) {
     SQLite::Statement query(database, "SELECT unit_id FROM runs WHERE uuid = ?1");
-    Binder(query).text(run_uuid);
+    Binder(query).id(run_uuid);
     if (!query.executeStep()) return std::nullopt;
     return Row(query).integer();
 }

@@ -33,9 +33,9 @@ struct ListedRun {
 };
 
 /// The row id of a run, withdrawn or not.
-[[nodiscard]] std::optional<std::int64_t> run_id(SQLite::Database& database, const std::string& uuid);
+[[nodiscard]] std::optional<std::int64_t> run_id(SQLite::Database& database, const RunId& uuid);
 /// The row id of the unit that a run tests.
-[[nodiscard]] std::optional<std::int64_t> unit_of_run(SQLite::Database& database, const std::string& run_uuid);
+[[nodiscard]] std::optional<std::int64_t> unit_of_run(SQLite::Database& database, const RunId& run_uuid);
 /// Adds a run with its extra keys; returns its row id. Call it within a transaction.
 std::int64_t insert_run(SQLite::Database& database, const Run& run, const RunOwners& owners);
 /// Call it within a transaction. `created_ms` 0 leaves the time of creation as it is.

@@ -7,12 +7,12 @@
 
 namespace ullage::store {
 
-std::map<std::string, std::string> meter_sources(SQLite::Database& database) {
+std::map<MeterId, std::string> meter_sources(SQLite::Database& database) {
     SQLite::Statement query(database, "SELECT meters.uuid, source FROM meter_sources JOIN meters ON meters.id = meter_id");
-    std::map<std::string, std::string> sources;
+    std::map<MeterId, std::string> sources;
     while (query.executeStep()) {
         Row row(query);
-        std::string uuid = row.text();
+        MeterId uuid = row.id<MeterId>();
         sources[std::move(uuid)] = row.text();
     }
     return sources;

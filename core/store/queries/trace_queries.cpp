@@ -25,9 +25,9 @@ StoredTrace trace_in(SQLite::Statement& statement) {
     StoredTrace stored;
     stored.id = row.integer();
     Trace& trace = stored.trace;
-    trace.uuid = row.text();
-    trace.run_uuid = row.text();
-    trace.meter_uuid = row.maybe_text();
+    trace.uuid = row.id<TraceId>();
+    trace.run_uuid = row.id<RunId>();
+    trace.meter_uuid = row.maybe_id<MeterId>();
     trace.file_name = row.text();
     trace.fingerprint = row.text();
     trace.size_bytes = row.integer();
@@ -50,18 +50,18 @@ StoredTrace trace_in(SQLite::Statement& statement) {
 
 } // namespace
 
-std::optional<StoredTrace> find_trace(SQLite::Database& database, const std::string& uuid) {
+std::optional<StoredTrace> find_trace(SQLite::Database& database, const TraceId& uuid) {
     SQLite::Statement query(database, select_traces + "WHERE traces.uuid = ?1");
-    Binder(query).text(uuid);
+    Binder(query).id(uuid);
     if (!query.executeStep()) return std::nullopt;
     return trace_in(query);
 }
 
-std::optional<std::string> meter_of_run(SQLite::Database& database, const std::string& run_uuid) {
+std::optional<MeterId> meter_of_run(SQLite::Database& database, const RunId& run_uuid) {
     SQLite::Statement query(database, "SELECT meters.uuid FROM runs JOIN meters ON meters.id = runs.meter_id WHERE runs.uuid = ?1");
-    Binder(query).text(run_uuid);
+    Binder(query).id(run_uuid);
     if (!query.executeStep()) return std::nullopt;
-    return Row(query).maybe_text();
+    return Row(query).maybe_id<MeterId>();
 }
 
 std::vector<Trace> listed_traces(SQLite::Database& database, std::optional<std::int64_t> run_id) {
@@ -81,7 +81,7 @@ void insert_trace(SQLite::Database& database, std::int64_t id, const Trace& trac
         "samples, first_ms, last_ms, added_ms, offset_u_s, signature, zone, start_ms, holds) VALUES (?1, ?2, (SELECT id FROM runs WHERE uuid = ?3), "
         "(SELECT id FROM meters WHERE uuid = ?4), ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19)");
     Binder binder(insert);
-    binder.integer(id).text(trace.uuid).text(trace.run_uuid).text(trace.meter_uuid.value_or(std::string())).text(trace.file_name);
+    binder.integer(id).id(trace.uuid).id(trace.run_uuid).id(trace.meter_uuid.value_or(MeterId())).text(trace.file_name);
     binder.text(trace.fingerprint).integer(trace.size_bytes).text(trace.layout).integer(trace.offset_ms).integer(trace.rows_left_out);
     binder.integer(trace.samples).integer(trace.first_ms).integer(trace.last_ms).integer(trace.added_ms).real(trace.offset_u_s);
     binder.text(trace.signature).text(trace.zone).integer(trace.start_ms).integer(trace.holds);

@@ -23,9 +23,9 @@ struct StoredTrace {
 };
 
 /// A trace, withdrawn or not.
-[[nodiscard]] std::optional<StoredTrace> find_trace(SQLite::Database& database, const std::string& uuid);
+[[nodiscard]] std::optional<StoredTrace> find_trace(SQLite::Database& database, const TraceId& uuid);
 /// The meter that a run names; absent where it names none, or there is no such run.
-[[nodiscard]] std::optional<std::string> meter_of_run(SQLite::Database& database, const std::string& run_uuid);
+[[nodiscard]] std::optional<MeterId> meter_of_run(SQLite::Database& database, const RunId& run_uuid);
 /// All traces of a run (of every run when absent), withdrawn ones too, in order of their first sample.
 [[nodiscard]] std::vector<Trace> listed_traces(SQLite::Database& database, std::optional<std::int64_t> run_id);
 [[nodiscard]] std::int64_t next_trace_id(SQLite::Database& database);

@@ -17,7 +17,7 @@ constexpr const char* select_units =
     "pv_short_circuit_a, serial_number, chemistry, purchased, cycles_before FROM units ";
 
 void bind_values(Binder& binder, const Unit& unit) {
-    binder.text(unit.uuid).text(unit.name).text(unit.maker);
+    binder.id(unit.uuid).text(unit.name).text(unit.maker);
     binder.real(unit.rated_energy_wh).real(unit.rated_output_w).real(unit.peak_output_w);
     binder.real(unit.pv_max_v).real(unit.pv_max_a).real(unit.pv_max_w);
     binder.real(unit.price).text(unit.currency).real(unit.mass_kg).real(unit.warranty_years);
@@ -30,7 +30,7 @@ std::pair<std::int64_t, Unit> unit_in(SQLite::Statement& statement) {
     Row row(statement);
     const std::int64_t id = row.integer();
     Unit unit;
-    unit.uuid = row.text();
+    unit.uuid = row.id<UnitId>();
     unit.name = row.text();
     unit.maker = row.text();
     unit.rated_energy_wh = row.maybe_real();
@@ -62,9 +62,9 @@ std::pair<std::int64_t, Unit> unit_in(SQLite::Statement& statement) {
 
 } // namespace
 
-std::optional<std::int64_t> unit_id(SQLite::Database& database, const std::string& uuid) {
+std::optional<std::int64_t> unit_id(SQLite::Database& database, const UnitId& uuid) {
     SQLite::Statement query(database, "SELECT id FROM units WHERE uuid = ?1");
-    Binder(query).text(uuid);
+    Binder(query).id(uuid);
     if (!query.executeStep()) return std::nullopt;
     return Row(query).integer();
 }

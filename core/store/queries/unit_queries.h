@@ -18,7 +18,7 @@ class Database;
 namespace ullage::store {
 
 /// The row id of a unit, withdrawn or not.
-[[nodiscard]] std::optional<std::int64_t> unit_id(SQLite::Database& database, const std::string& uuid);
+[[nodiscard]] std::optional<std::int64_t> unit_id(SQLite::Database& database, const UnitId& uuid);
 /// Adds a unit with a uuid of its own; returns its row id.
 std::int64_t insert_unit(SQLite::Database& database, const Unit& unit, UtcMs created_ms);
 void update_unit(SQLite::Database& database, std::int64_t id, const Unit& unit);

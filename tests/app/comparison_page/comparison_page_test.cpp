@@ -67,10 +67,10 @@ TEST_F(ComparisonPageTest, units_are_held_against_each_other_in_the_figure_that_
 }
 
 TEST_F(ComparisonPageTest, opening_a_row_asks_for_its_run) {
-    QString asked;
-    QObject::connect(page.get(), &ComparisonPage::runAsked, [&](const QString& uuid) { asked = uuid; });
+    RunId asked;
+    QObject::connect(page.get(), &ComparisonPage::runAsked, [&](const RunId& uuid) { asked = uuid; });
     emit view()->activated(view()->model()->index(2, 0));
-    const RunRecord* run = document.run(asked.toStdString());
+    const RunRecord* run = document.run(asked);
     ASSERT_NE(run, nullptr);
     EXPECT_EQ(run->unit.name, "Tarrow 2k");
 }

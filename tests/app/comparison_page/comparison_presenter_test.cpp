@@ -113,7 +113,7 @@ TEST_F(ComparisonPresenterTest, a_row_leads_to_its_run_and_no_row_to_nothing) {
     show(CompareRows::one_per_unit);
     const auto target = presenter.target(2);
     ASSERT_TRUE(target);
-    EXPECT_EQ(document.run(target->run_uuid.toStdString())->unit.name, "Tarrow 2k");
+    EXPECT_EQ(document.run(target->run_uuid)->unit.name, "Tarrow 2k");
     EXPECT_TRUE(target->notice.isEmpty());
     EXPECT_FALSE(presenter.target(3));
     EXPECT_FALSE(presenter.target(-1));

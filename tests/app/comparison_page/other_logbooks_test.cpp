@@ -77,10 +77,10 @@ TEST_F(OtherLogbooksTest, its_units_take_part_in_table_vessels_bars_pairs_and_ov
 
 TEST_F(OtherLogbooksTest, a_row_of_another_logbook_says_where_its_run_is) {
     page->addLogbooks({file("shed.ullage")});
-    QString asked;
-    QObject::connect(page.get(), &ComparisonPage::runAsked, [&](const QString& uuid) { asked = uuid; });
+    RunId asked;
+    QObject::connect(page.get(), &ComparisonPage::runAsked, [&](const RunId& uuid) { asked = uuid; });
     emit view()->activated(view()->model()->index(3, 0));
-    EXPECT_TRUE(asked.isEmpty());
+    EXPECT_TRUE(asked.empty());
     ASSERT_EQ(notices.size(), 1);
     EXPECT_TRUE(notices[0].contains(QLatin1String("shed.ullage")));
 }

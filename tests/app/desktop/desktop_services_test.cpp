@@ -104,7 +104,7 @@ TEST_F(DesktopServices, the_program_itself_calls_to_an_overdue_reading_and_lets_
     start({QStringLiteral("actions")});
     const TempFolder home;
     const auto in_home = [&home](const char* name) { return QString::fromStdString((home / name).string()); };
-    std::string run_uuid;
+    RunId run_uuid;
     {
         const SystemClock clock;
         Document document(clock);
@@ -125,7 +125,7 @@ TEST_F(DesktopServices, the_program_itself_calls_to_an_overdue_reading_and_lets_
     for (const char* name : {"HOME", "XDG_CONFIG_HOME", "XDG_STATE_HOME", "XDG_DATA_HOME", "XDG_RUNTIME_DIR"})
         environment.insert(QLatin1String(name), QString::fromStdString(home.path().string()));
     program.setProcessEnvironment(environment);
-    Settings(in_home("ullage/ullage.ini")).remember(QStringLiteral("rule/") + QString::fromStdString(run_uuid), QStringLiteral("30;;"));
+    Settings(in_home("ullage/ullage.ini")).remember(QStringLiteral("rule/") + QString::fromStdString(run_uuid.text()), QStringLiteral("30;;"));
     program.start(QStringLiteral(ULLAGE_PROGRAM), {in_home("night.ullage")});
     QStringList told{line_of(desktop), line_of(desktop)};
     told.sort();

@@ -66,7 +66,7 @@ TEST_F(DocumentTest, commands_without_a_logbook_say_so) {
     const auto added = document.addUnit(Unit{});
     ASSERT_FALSE(added);
     EXPECT_EQ(added.error().failure, Failure::refused);
-    EXPECT_FALSE(document.record("none", {}));
+    EXPECT_FALSE(document.record(RunId("none"), {}));
     EXPECT_FALSE(document.saveCopy(file("copy.ullage")));
 }
 
@@ -76,9 +76,9 @@ TEST_F(DocumentTest, a_refused_command_changes_nothing_and_is_no_step) {
     const auto steps = document.undoStack().count();
     events.clear();
     EXPECT_FALSE(document.amend(reading.uuid, reading.values, "nothing new"));
-    EXPECT_FALSE(document.amend("no such reading", reading.values, ""));
-    EXPECT_FALSE(document.withdrawRun("no such run"));
-    EXPECT_FALSE(document.record("no such run", reading.values));
+    EXPECT_FALSE(document.amend(ReadingId("no such reading"), reading.values, ""));
+    EXPECT_FALSE(document.withdrawRun(RunId("no such run")));
+    EXPECT_FALSE(document.record(RunId("no such run"), reading.values));
     EXPECT_EQ(document.undoStack().count(), steps);
     EXPECT_TRUE(events.isEmpty());
 }

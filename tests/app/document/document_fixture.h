@@ -21,9 +21,9 @@ protected:
         QObject::connect(&document, &Document::unitsChanged, note("units"));
         QObject::connect(&document, &Document::metersChanged, note("meters"));
         QObject::connect(&document, &Document::runsChanged, note("runs"));
-        QObject::connect(&document, &Document::readingsChanged, [this](const QString& uuid) {
+        QObject::connect(&document, &Document::readingsChanged, [this](const RunId& uuid) {
             events.append(QStringLiteral("readings"));
-            last_readings_of = uuid.toStdString();
+            last_readings_of = uuid;
         });
         QObject::connect(&document, &Document::saved, [this](qint64 time_ms) { saved_ms = time_ms; });
         QObject::connect(&document, &Document::error, [this](const QString& sentence) { failures.append(sentence); });
@@ -60,7 +60,7 @@ protected:
     FakeClock clock;
     Document document{clock};
     QStringList events;
-    std::string last_readings_of;
+    RunId last_readings_of;
     qint64 saved_ms = 0;
     QStringList failures;
 };

@@ -17,8 +17,8 @@ protected:
         run.time_zone = "Europe/Vienna";
         ASSERT_TRUE(document.updateRun(run));
         reading = note(run, 100, 0);
-        QObject::connect(&document, &Document::photosChanged, [this](const QString& uuid) {
-            EXPECT_EQ(uuid.toStdString(), run.uuid);
+        QObject::connect(&document, &Document::photosChanged, [this](const RunId& uuid) {
+            EXPECT_EQ(uuid, run.uuid);
             events.append(QStringLiteral("photos"));
         });
         events.clear();

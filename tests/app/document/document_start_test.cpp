@@ -63,7 +63,7 @@ TEST_F(DocumentTest, a_start_whose_reading_is_refused_leaves_no_run_in_sight) {
 
 TEST_F(DocumentTest, a_start_for_an_unknown_unit_is_refused) {
     ullage::Run run;
-    run.unit_uuid = "nobody";
+    run.unit_uuid = UnitId("nobody");
     const auto started = document.startRun(run, std::nullopt, std::nullopt);
     ASSERT_FALSE(started);
     EXPECT_EQ(started.error().failure, Failure::not_found);

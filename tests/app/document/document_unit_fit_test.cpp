@@ -47,7 +47,7 @@ TEST_F(UnitFitTest, it_is_what_all_runs_of_the_unit_say_together) {
     EXPECT_NEAR(*fit.no_load_draw_w.value, 12.5, 4);
     EXPECT_EQ(&fit, &document.unitFit(unit.uuid)) << "computed once";
     EXPECT_EQ(document.unitFit(other.uuid).used_drains, 1U);
-    EXPECT_TRUE(document.unitFit("no such unit").drains.empty());
+    EXPECT_TRUE(document.unitFit(UnitId("no such unit")).drains.empty());
 }
 
 TEST_F(UnitFitTest, half_a_drain_is_projected_through_the_curve_of_the_full_one_and_follows_its_changes) {

@@ -117,7 +117,7 @@ TEST_F(UnitComparerTest, units_of_another_logbook_stand_beside_those_of_the_open
     EXPECT_TRUE(comparison.several_sources);
     EXPECT_EQ(comparison.rows[0].source, "bench.ullage");
     EXPECT_EQ(comparison.rows[1].source, "shed.ullage");
-    const std::string run = comparison.rows[1].run.uuid;
+    const RunId run = comparison.rows[1].run.uuid;
     EXPECT_EQ(document.run(run), nullptr);
     ASSERT_NE(comparer.run(run), nullptr);
     EXPECT_EQ(comparer.analysis(run).energy.usable_fraction.value, comparison.rows[1].usable_fraction.value);

@@ -54,11 +54,11 @@ TEST_F(ModelsTest, an_empty_section_says_what_to_do_and_offers_it) {
 TEST_F(ModelsTest, a_running_run_is_open_until_it_is_ended) {
     auto run = start_drain(osk);
     const LogbookTreeModel model(document);
-    EXPECT_TRUE(model.indexOf(Row::run, run.uuid).data(LogbookTreeModel::OpenRole).toBool());
-    EXPECT_TRUE(model.indexOf(Row::run, run.uuid).data(Qt::AccessibleTextRole).toString().contains("running"));
+    EXPECT_TRUE(model.indexOf(Row::run, run.uuid.text()).data(LogbookTreeModel::OpenRole).toBool());
+    EXPECT_TRUE(model.indexOf(Row::run, run.uuid.text()).data(Qt::AccessibleTextRole).toString().contains("running"));
     run.end = RunEnd::found_off;
     ASSERT_TRUE(document.updateRun(run));
-    EXPECT_FALSE(model.indexOf(Row::run, run.uuid).data(LogbookTreeModel::OpenRole).toBool());
+    EXPECT_FALSE(model.indexOf(Row::run, run.uuid.text()).data(LogbookTreeModel::OpenRole).toBool());
 }
 
 TEST_F(ModelsTest, an_overdue_run_is_told_and_announced_once) {
@@ -67,10 +67,10 @@ TEST_F(ModelsTest, an_overdue_run_is_told_and_announced_once) {
     const QAbstractItemModelTester tester(&model, strict);
     int changes = 0;
     QObject::connect(&model, &QAbstractItemModel::dataChanged, [&changes] { ++changes; });
-    const auto row = model.indexOf(Row::run, run.uuid);
+    const auto row = model.indexOf(Row::run, run.uuid.text());
     EXPECT_FALSE(row.data(LogbookTreeModel::OverdueRole).toBool());
-    model.setOverdue({QString::fromStdString(run.uuid)});
-    model.setOverdue({QString::fromStdString(run.uuid)});
+    model.setOverdue({run.uuid});
+    model.setOverdue({run.uuid});
     EXPECT_EQ(changes, 1);
     EXPECT_TRUE(row.data(LogbookTreeModel::OverdueRole).toBool());
     EXPECT_TRUE(row.data(Qt::AccessibleTextRole).toString().contains("overdue"));
@@ -109,7 +109,7 @@ TEST_F(ModelsTest, a_new_reading_renames_its_run_without_resetting_the_tree) {
     QModelIndexList changed;
     QObject::connect(&model, &QAbstractItemModel::modelReset, [&resets] { ++resets; });
     QObject::connect(&model, &QAbstractItemModel::dataChanged, [&changed](const QModelIndex& from) { changed << from; });
-    const QPersistentModelIndex row = model.indexOf(Row::run, run.uuid);
+    const QPersistentModelIndex row = model.indexOf(Row::run, run.uuid.text());
     note(run, 95, 64);
     EXPECT_EQ(resets, 0);
     EXPECT_TRUE(changed.contains(row));
@@ -118,8 +118,8 @@ TEST_F(ModelsTest, a_new_reading_renames_its_run_without_resetting_the_tree) {
 
 TEST_F(ModelsTest, a_units_vessel_is_filled_as_its_gauge_while_it_runs_and_else_by_its_measured_drain) {
     LogbookTreeModel model(document);
-    EXPECT_FALSE(model.indexOf(Row::unit, osk.uuid).data(LogbookTreeModel::FilledRole).isValid());
-    EXPECT_EQ(model.indexOf(Row::unit, osk.uuid).data(LogbookTreeModel::RatedRole).toDouble(), 1200.0);
+    EXPECT_FALSE(model.indexOf(Row::unit, osk.uuid.text()).data(LogbookTreeModel::FilledRole).isValid());
+    EXPECT_EQ(model.indexOf(Row::unit, osk.uuid.text()).data(LogbookTreeModel::RatedRole).toDouble(), 1200.0);
     auto whole = start_drain(osk);
     note(whole, 100, 0);
     note(whole, 0, 900);
@@ -129,10 +129,11 @@ TEST_F(ModelsTest, a_units_vessel_is_filled_as_its_gauge_while_it_runs_and_else_
     auto part = start_drain(osk);
     note(part, 100, 900);
     note(part, 60, 1300);
-    EXPECT_EQ(model.indexOf(Row::unit, osk.uuid).data(LogbookTreeModel::FilledRole).toDouble(), 720.0) << "60 % of 1200 Wh, as its gauge shows";
+    EXPECT_EQ(model.indexOf(Row::unit, osk.uuid.text()).data(LogbookTreeModel::FilledRole).toDouble(), 720.0)
+        << "60 % of 1200 Wh, as its gauge shows";
     part.end = RunEnd::stopped_by_tester;
     ASSERT_TRUE(document.updateRun(part));
-    EXPECT_EQ(model.indexOf(Row::unit, osk.uuid).data(LogbookTreeModel::FilledRole).toDouble(), 900.0);
+    EXPECT_EQ(model.indexOf(Row::unit, osk.uuid.text()).data(LogbookTreeModel::FilledRole).toDouble(), 900.0);
 }
 
 } // namespace ullage

@@ -60,7 +60,7 @@ TEST_F(ModelsTest, a_runs_table_without_a_unit_is_empty) {
     start_drain(osk);
     UnitRunsModel model(document);
     EXPECT_EQ(model.rowCount(), 0);
-    model.setUnit("no such unit");
+    model.setUnit(UnitId("no such unit"));
     EXPECT_EQ(model.rowCount(), 0);
 }
 

@@ -25,7 +25,7 @@ struct Known {
 
 /// What the typist said, in order.
 struct Told {
-    std::map<std::string, Known> readings; ///< by uuid
+    std::map<ReadingId, Known> readings;
     bool ended = false;
     std::string half;    ///< the half-typed gauge that was kept last
     std::string step;    ///< the last one
@@ -40,8 +40,8 @@ struct Told {
             if (verb == "step") step = uuid;
             done = verb != "step";
             if (verb == "half") half = uuid;
-            if (verb == "kept" || verb == "amended") words >> readings[uuid].gauge_percent;
-            if (verb == "withdrawn") readings[uuid].withdrawn = true;
+            if (verb == "kept" || verb == "amended") words >> readings[ReadingId(uuid)].gauge_percent;
+            if (verb == "withdrawn") readings[ReadingId(uuid)].withdrawn = true;
             if (verb == "run") ended = true;
             if (verb == "refused") refused = line.substr(verb.size() + 1);
         }
@@ -68,7 +68,7 @@ protected:
     WatchedProcess evening(const std::string& fault, long action) {
         path_ = at((fault + std::to_string(action) + ".ullage").c_str());
         EXPECT_TRUE(QFile::copy(at("first.ullage"), path_));
-        return watch({ULLAGE_TYPIST, fault, std::to_string(action), path_.toStdString(), run_, (folder_ / "settings.ini").string()});
+        return watch({ULLAGE_TYPIST, fault, std::to_string(action), path_.toStdString(), run_.text(), (folder_ / "settings.ini").string()});
     }
 
     /// Opens the logbook again and holds what is in it against what the window had confirmed.
@@ -78,7 +78,7 @@ protected:
         ASSERT_TRUE(opened) << opened.error().sentence();
         const RunRecord& record = *document.run(run_);
         std::size_t unheard = 0;
-        std::map<std::string, const Reading*> found;
+        std::map<ReadingId, const Reading*> found;
         for (const Reading& reading : record.readings) {
             found[reading.uuid] = &reading;
             unheard += told.readings.contains(reading.uuid) ? 0 : 1;
@@ -108,7 +108,7 @@ protected:
     FakeClock clock_;
     TempFolder folder_;
     QString path_;
-    std::string run_;
+    RunId run_;
 };
 
 /// An evening that nothing disturbed has done all of it.

@@ -60,7 +60,7 @@ TEST_F(PhotosTest, a_photo_that_tells_another_time_than_its_reading_offers_to_am
     EXPECT_EQ(readings()[3].values.time_ms, clock.now_ms() + 150'000);
     EXPECT_EQ(document.history(readings()[3].uuid).value().back().reason, "time of the photo");
     EXPECT_FALSE(label->isVisible());
-    EXPECT_EQ(view->selectedReadings(), QStringList{uuid(3)});
+    EXPECT_EQ(view->selectedReadings(), std::vector<ReadingId>{uuid(3)});
     EXPECT_TRUE(strip().isVisible());
 }
 

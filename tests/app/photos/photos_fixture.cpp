@@ -65,7 +65,7 @@ void PhotosTest::dropFiles(const QStringList& files, QWidget* over, QPoint at) {
 QPoint PhotosTest::rowOf(std::size_t at) const {
     const int row = find<QAbstractItemView>("readingsView")
                         ->model()
-                        ->match(view->model()->index(0, 0), ReadingsModel::UuidRole, QString::fromStdString(readings()[at].uuid))
+                        ->match(view->model()->index(0, 0), ReadingsModel::UuidRole, raw_text(readings()[at].uuid))
                         .value(0)
                         .row();
     return view->visualRect(view->model()->index(row, ReadingsRow::gauge)).center();

@@ -32,7 +32,7 @@ protected:
     void dropFiles(const QStringList& files, QWidget* over, QPoint at);
     [[nodiscard]] QPoint rowOf(std::size_t at) const;
     [[nodiscard]] std::vector<Photo> photos() const { return document.photos(run.uuid).value(); }
-    [[nodiscard]] QString uuid(std::size_t at) const { return QString::fromStdString(readings()[at].uuid); }
+    [[nodiscard]] ReadingId uuid(std::size_t at) const { return readings()[at].uuid; }
     [[nodiscard]] PhotoStrip& strip(const char* name = "readingPhotoStrip") const { return *find<PhotoStrip>(name); }
     [[nodiscard]] QString error() const; ///< what the page says went wrong; empty when nothing did
     [[nodiscard]] PhotoDialog* dialog() const { return window->findChild<PhotoDialog*>(QStringLiteral("photoDialog")); }

@@ -18,7 +18,7 @@ namespace ullage::test {
 TEST_F(PhotosTest, the_table_marks_readings_with_photos_and_says_how_many) {
     ReadingsModel model(document);
     const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
-    model.setRun(QString::fromStdString(run.uuid));
+    model.setRun(run.uuid);
     const QModelIndex remark = model.index(model.rowOf(uuid(0)), ReadingsRow::remark);
     const QImage before = view->grab().toImage();
     EXPECT_EQ(remark.data(ReadingsModel::PhotosRole).toInt(), 0);

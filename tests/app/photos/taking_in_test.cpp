@@ -39,7 +39,7 @@ TEST_F(PhotosTest, a_photo_dropped_on_a_row_is_attached_to_that_reading_and_show
     ASSERT_EQ(photos().size(), 1U);
     EXPECT_EQ(photos()[0].reading_uuid, readings()[2].uuid);
     EXPECT_EQ(photos()[0].file_name, "display.jpg");
-    EXPECT_EQ(view->selectedReadings(), QStringList{uuid(2)});
+    EXPECT_EQ(view->selectedReadings(), std::vector<ReadingId>{uuid(2)});
     EXPECT_TRUE(strip().isVisible());
     EXPECT_EQ(strip().count(), 1);
     EXPECT_TRUE(strip().item(0)->data(Qt::AccessibleTextRole).toString().contains(QStringLiteral("display.jpg")));

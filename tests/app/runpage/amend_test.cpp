@@ -23,7 +23,7 @@ protected:
         view = find<ReadingsView>("readingsView");
         ASSERT_NE(view, nullptr);
     }
-    [[nodiscard]] QString uuid(std::size_t at) const { return QString::fromStdString(readings()[at].uuid); }
+    [[nodiscard]] ReadingId uuid(std::size_t at) const { return readings()[at].uuid; }
     [[nodiscard]] AmendDialog* dialog() const { return page->findChild<AmendDialog*>(); }
     /// Opens the dialog on a reading as a tester does: chooses it and presses F2.
     void open(std::size_t at) {
@@ -51,7 +51,7 @@ protected:
 } // namespace
 
 TEST_F(AmendTest, f2_amends_a_reading_and_its_history_keeps_the_old_value) {
-    const QString amended = uuid(1);
+    const ReadingId amended = uuid(1);
     open(1);
     set("amendRegisterEdit", "4,384 kWh");
     set("amendReasonEdit", "misread in the dark");
@@ -59,7 +59,7 @@ TEST_F(AmendTest, f2_amends_a_reading_and_its_history_keeps_the_old_value) {
     EXPECT_TRUE(QTest::qWaitFor([this] { return dialog() == nullptr; }));
     EXPECT_EQ(readings()[1].values.register_wh, 4384.0);
     EXPECT_EQ(readings()[1].values.gauge_percent, 95.0);
-    const auto history = document.history(amended.toStdString());
+    const auto history = document.history(amended);
     ASSERT_TRUE(history);
     ASSERT_EQ(history.value().size(), 2U);
     EXPECT_EQ(history.value()[0].values.register_wh, 4383.0);
@@ -191,10 +191,10 @@ TEST_F(AmendTest, the_form_that_ends_the_run_is_asked_of_the_window_and_an_ended
 }
 
 TEST_F(AmendTest, editing_the_run_is_asked_of_the_window) {
-    QString asked;
-    QObject::connect(page, &RunPage::editRunAsked, page, [&asked](const QString& uuid_asked) { asked = uuid_asked; });
+    RunId asked;
+    QObject::connect(page, &RunPage::editRunAsked, page, [&asked](const RunId& uuid_asked) { asked = uuid_asked; });
     action("editRunAction")->trigger();
-    EXPECT_EQ(asked.toStdString(), run.uuid);
+    EXPECT_EQ(asked, run.uuid);
 }
 
 } // namespace ullage

@@ -29,12 +29,12 @@ TEST_F(RunPageTest, each_run_has_a_half_typed_row_of_its_own) {
     other = document.addRun(other).value();
     showPage();
     type("gaugeEdit", "70");
-    page->showRun(QString::fromStdString(other.uuid));
+    page->showRun(other.uuid);
     EXPECT_TRUE(entry().texts().empty());
     type("gaugeEdit", "33");
-    page->showRun(QString::fromStdString(run.uuid));
+    page->showRun(run.uuid);
     EXPECT_EQ(text("gaugeEdit"), QStringLiteral("70"));
-    page->showRun(QString::fromStdString(other.uuid));
+    page->showRun(other.uuid);
     EXPECT_EQ(text("gaugeEdit"), QStringLiteral("33"));
 }
 
@@ -104,7 +104,7 @@ TEST_F(RunPageTest, a_draft_that_cannot_be_kept_is_said) {
 TEST_F(RunPageTest, recording_without_an_open_logbook_keeps_the_text) {
     showPage();
     EntryRow lone(document);
-    lone.setRun(QString::fromStdString(run.uuid));
+    lone.setRun(run.uuid);
     auto* gauge = lone.findChild<QLineEdit*>(QStringLiteral("gaugeEdit"));
     ASSERT_NE(gauge, nullptr);
     gauge->setText(QStringLiteral("70"));

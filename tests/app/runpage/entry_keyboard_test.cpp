@@ -32,7 +32,7 @@ TEST_F(RunPageTest, what_the_row_has_cleared_is_on_the_disk) {
     press(Qt::Key_Return);
     EXPECT_TRUE(entry().texts().empty());
     const QString path = document.path();
-    const std::string run_uuid = run.uuid;
+    const RunId run_uuid = run.uuid;
     document.close();
     const auto again = Logbook::open(path.toStdString(), OpenMode::read_only, clock);
     ASSERT_TRUE(again) << again.error().sentence();

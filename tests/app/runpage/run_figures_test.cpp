@@ -231,7 +231,7 @@ TEST_F(RunPageTest, before_the_end_the_error_chart_says_what_the_column_of_the_t
     EXPECT_TRUE(chart.content.y.title.contains(QStringLiteral("if %1 Wh come out").arg(shown_number(whole->estimate_wh, 0))))
         << chart.content.y.title.toStdString();
     ReadingsModel model(document);
-    model.setRun(raw_text(run.uuid));
+    model.setRun(run.uuid);
     EXPECT_TRUE(model.headerData(ReadingsRow::error, Qt::Horizontal, Qt::DisplayRole).toString().contains(shown_number(whole->estimate_wh, 0)));
     const ChartSeries& errors = *series(chart, "error");
     ASSERT_FALSE(errors.points.empty());
@@ -369,7 +369,7 @@ TEST_F(RunPageTest, register_corrections_stand_in_the_findings_as_assumed) {
     const auto items = finding_items(document.analysis(run.uuid));
     const auto assumed = std::ranges::find(items, FindingItem::Sort::assumed, &FindingItem::sort);
     ASSERT_NE(assumed, items.end());
-    EXPECT_EQ(assumed->readings, QStringList{QString::fromStdString(fifth.uuid)});
+    EXPECT_EQ(assumed->readings, std::vector{fifth.uuid});
     EXPECT_TRUE(assumed->sentence.startsWith(QStringLiteral("Typing error: "))) << assumed->sentence.toStdString();
 }
 

@@ -34,11 +34,11 @@ TEST_F(RunPageTest, the_readings_model_keeps_the_rules_of_models_through_every_c
     const Complaints complaints;
     ReadingsModel model(document);
     const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning);
-    model.setRun(QString::fromStdString(run.uuid));
+    model.setRun(run.uuid);
     EXPECT_EQ(model.rowCount(), 0);
     recordSample();
     EXPECT_EQ(model.rowCount(), 13); // 11 readings under two days
-    const std::string third = readings()[2].uuid;
+    const ReadingId third = readings()[2].uuid;
     ASSERT_TRUE(document.withdrawReading(third, {}));
     EXPECT_EQ(model.rowCount(), 12);
     document.undoStack().undo();
@@ -54,7 +54,7 @@ TEST_F(RunPageTest, the_readings_model_keeps_the_rules_of_models_through_every_c
 TEST_F(RunPageTest, the_readings_model_shows_readings_under_their_local_day) {
     recordSample();
     ReadingsModel model(document);
-    model.setRun(QString::fromStdString(run.uuid));
+    model.setRun(run.uuid);
     EXPECT_EQ(cell(model, 0, 0), QStringLiteral("Fri 14 May"));
     EXPECT_TRUE(model.index(0, 0).data(ReadingsModel::DayRole).toBool());
     EXPECT_FALSE(model.flags(model.index(0, 0)).testFlag(Qt::ItemIsSelectable));
@@ -84,8 +84,8 @@ TEST_F(RunPageTest, a_register_reading_that_is_left_out_is_shown_apart) {
     typo.register_wh = 46640; // a digit too many
     ASSERT_TRUE(document.amend(fifth.uuid, typo, {}));
     ReadingsModel model(document);
-    model.setRun(QString::fromStdString(run.uuid));
-    const QModelIndex index = model.index(model.rowOf(QString::fromStdString(fifth.uuid)), ReadingsRow::register_value);
+    model.setRun(run.uuid);
+    const QModelIndex index = model.index(model.rowOf(fifth.uuid), ReadingsRow::register_value);
     EXPECT_EQ(index.data(ReadingsModel::EmphasisRole).toInt(), static_cast<int>(ReadingsModel::Emphasis::left_out));
     EXPECT_TRUE(index.data(Qt::ToolTipRole).toString().startsWith(QStringLiteral("assumed: typing error")))
         << index.data(Qt::ToolTipRole).toString().toStdString();
@@ -94,10 +94,8 @@ TEST_F(RunPageTest, a_register_reading_that_is_left_out_is_shown_apart) {
 TEST_F(RunPageTest, stuck_readings_are_marked_doubtful_but_not_the_first_of_them) {
     recordSample();
     ReadingsModel model(document);
-    model.setRun(QString::fromStdString(run.uuid));
-    const auto doubtful = [&](std::size_t at) {
-        return model.index(model.rowOf(QString::fromStdString(readings()[at].uuid)), 0).data(ReadingsModel::DoubtfulRole).toBool();
-    };
+    model.setRun(run.uuid);
+    const auto doubtful = [&](std::size_t at) { return model.index(model.rowOf(readings()[at].uuid), 0).data(ReadingsModel::DoubtfulRole).toBool(); };
     EXPECT_FALSE(doubtful(3));
     EXPECT_FALSE(doubtful(4));
     EXPECT_TRUE(doubtful(5));

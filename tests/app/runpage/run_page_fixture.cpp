@@ -65,7 +65,7 @@ void RunPageTest::showPage() {
     QObject::connect(page, &RunPage::error, window.get(), [this](const QString& sentence) { errors.append(sentence); });
     layout->addWidget(page);
     window->resize(1280, 800);
-    page->showRun(QString::fromStdString(run.uuid));
+    page->showRun(run.uuid);
     window->show();
     window->activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));

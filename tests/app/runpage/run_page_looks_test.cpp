@@ -117,7 +117,7 @@ TEST_F(LooksTest, the_amend_dialog_is_drawn) {
     recordSample();
     showPage();
     auto* view = find<ReadingsView>("readingsView");
-    view->selectReadings({QString::fromStdString(readings()[2].uuid)});
+    view->selectReadings({readings()[2].uuid});
     QTest::keyClick(view, Qt::Key_F2);
     auto* dialog = page->findChild<AmendDialog*>();
     ASSERT_NE(dialog, nullptr);

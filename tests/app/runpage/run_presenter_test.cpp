@@ -31,19 +31,19 @@ protected:
         ended.end = RunEnd::cut_off_seen;
         ASSERT_TRUE(document.updateRun(ended));
     }
-    [[nodiscard]] static QString uuidOf(const Reading& reading) { return QString::fromStdString(reading.uuid); }
+    [[nodiscard]] static ReadingId uuidOf(const Reading& reading) { return reading.uuid; }
 
     RunPresenter presenter{document};
 };
 
 TEST_F(RunPresenterTest, a_run_that_is_not_in_the_logbook_shows_nothing_and_takes_no_command) {
-    presenter.setRun("no such run");
+    presenter.setRun(RunId("no such run"));
     EXPECT_EQ(presenter.record(), nullptr);
     EXPECT_EQ(presenter.charted().record, nullptr);
-    EXPECT_TRUE(presenter.lastEntered().isEmpty());
-    EXPECT_FALSE(presenter.toAmend(QStringLiteral("no such reading")));
-    EXPECT_TRUE(presenter.acceptAssumption(QStringLiteral("no such reading")));
-    EXPECT_FALSE(presenter.withdraw({QStringLiteral("no such reading")}));
+    EXPECT_TRUE(presenter.lastEntered().empty());
+    EXPECT_FALSE(presenter.toAmend(ReadingId("no such reading")));
+    EXPECT_TRUE(presenter.acceptAssumption(ReadingId("no such reading")));
+    EXPECT_FALSE(presenter.withdraw({ReadingId("no such reading")}));
 }
 
 TEST_F(RunPresenterTest, a_running_run_is_charted_with_its_forecast_and_an_ended_one_with_its_depths) {
@@ -124,7 +124,7 @@ TEST_F(RunPresenterTest, a_reading_to_amend_comes_with_its_values_and_a_line_for
 TEST_F(RunPresenterTest, withdrawing_stops_at_the_first_reading_that_is_refused) {
     recordSample(3);
     const auto before = readings();
-    EXPECT_FALSE(presenter.withdraw({uuidOf(before[0]), QStringLiteral("no such reading"), uuidOf(before[2])}));
+    EXPECT_FALSE(presenter.withdraw({uuidOf(before[0]), ReadingId("no such reading"), uuidOf(before[2])}));
     const auto after = readings();
     ASSERT_EQ(after.size(), 2U);
     EXPECT_EQ(after[0].uuid, before[1].uuid);

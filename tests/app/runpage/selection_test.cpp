@@ -28,7 +28,7 @@ protected:
         view = find<ReadingsView>("readingsView");
         chart = find<LineChart>("energyChart");
     }
-    [[nodiscard]] QString uuid(std::size_t at) const { return QString::fromStdString(readings()[at].uuid); }
+    [[nodiscard]] ReadingId uuid(std::size_t at) const { return readings()[at].uuid; }
     /// How far the chart's picture changes where a point stands.
     [[nodiscard]] QImage around(QPointF place) const { return chart->grab(QRect(place.toPoint() - QPoint(14, 14), QSize(28, 28))).toImage(); }
     [[nodiscard]] QPointF deliveredPoint(std::size_t at) const {
@@ -50,18 +50,18 @@ TEST_F(SelectionTest, clicking_a_point_of_the_chart_selects_its_row) {
     ASSERT_NE(target, nullptr);
     QTest::mouseMove(target, target->mapFrom(chart, place));
     QTest::mouseClick(target, Qt::LeftButton, {}, target->mapFrom(chart, place));
-    EXPECT_EQ(view->selectedReadings(), QStringList{uuid(6)});
+    EXPECT_EQ(view->selectedReadings(), std::vector<ReadingId>{uuid(6)});
 }
 
 TEST_F(SelectionTest, an_announced_point_of_each_chart_selects_its_reading) {
     emit chart->pointClicked(QStringLiteral("gauge_implied"), 7);
-    EXPECT_EQ(view->selectedReadings(), QStringList{uuid(7)});
+    EXPECT_EQ(view->selectedReadings(), std::vector<ReadingId>{uuid(7)});
     emit find<LineChart>("errorChart")->pointClicked(QStringLiteral("error"), 3);
-    EXPECT_EQ(view->selectedReadings(), QStringList{uuid(3)});
+    EXPECT_EQ(view->selectedReadings(), std::vector<ReadingId>{uuid(3)});
     emit find<LineChart>("loadChart")->pointClicked(QStringLiteral("load"), 0);
-    EXPECT_EQ(view->selectedReadings(), QStringList{uuid(1)}); // the reading at the step's end
+    EXPECT_EQ(view->selectedReadings(), std::vector<ReadingId>{uuid(1)}); // the reading at the step's end
     emit chart->pointClicked(QStringLiteral("delivered"), 99);
-    EXPECT_EQ(view->selectedReadings(), QStringList{uuid(1)}); // a point without a reading changes nothing
+    EXPECT_EQ(view->selectedReadings(), std::vector<ReadingId>{uuid(1)}); // a point without a reading changes nothing
 }
 
 TEST_F(SelectionTest, selecting_a_row_highlights_its_points_in_the_chart) {
@@ -70,7 +70,7 @@ TEST_F(SelectionTest, selecting_a_row_highlights_its_points_in_the_chart) {
     const QModelIndex row = model->index(model->rowOf(uuid(8)), ReadingsRow::gauge);
     view->scrollTo(row);
     QTest::mouseClick(view->viewport(), Qt::LeftButton, {}, view->visualRect(row).center());
-    ASSERT_EQ(view->selectedReadings(), QStringList{uuid(8)});
+    ASSERT_EQ(view->selectedReadings(), std::vector<ReadingId>{uuid(8)});
     EXPECT_NE(around(deliveredPoint(8)), plain);
     view->clearSelection();
     EXPECT_EQ(around(deliveredPoint(8)), plain);
@@ -84,7 +84,7 @@ TEST_F(SelectionTest, a_finding_selects_its_readings_in_table_and_chart) {
     const QImage plain = around(deliveredPoint(5));
     QTest::mouseClick(*stuck, Qt::LeftButton);
     EXPECT_EQ(view->selectedReadings(), (*stuck)->item().readings);
-    EXPECT_TRUE((*stuck)->item().readings.contains(uuid(5)));
+    EXPECT_EQ(std::ranges::count((*stuck)->item().readings, uuid(5)), 1);
     EXPECT_TRUE((*stuck)->isSelected());
     EXPECT_NE(around(deliveredPoint(5)), plain);
     emit chart->pointClicked(QStringLiteral("delivered"), 1);
@@ -110,7 +110,7 @@ TEST(Findings, open_with_what_matters_and_fold_what_is_not_known) {
 
 TEST_F(SelectionTest, a_finding_is_chosen_by_keyboard_too) {
     const auto rows = find<FindingsView>("findingsView")->rows();
-    const auto first = std::ranges::find_if(rows, [](const FindingRow* row) { return !row->item().readings.isEmpty(); });
+    const auto first = std::ranges::find_if(rows, [](const FindingRow* row) { return !row->item().readings.empty(); });
     ASSERT_NE(first, rows.end());
     (*first)->setFocus();
     press(Qt::Key_Space);
@@ -123,7 +123,7 @@ TEST_F(SelectionTest, an_interval_selects_the_readings_at_both_ends) {
     tabs->setCurrentWidget(intervals);
     ASSERT_EQ(intervals->model()->rowCount(), 10);
     QTest::mouseClick(intervals->viewport(), Qt::LeftButton, {}, intervals->visualRect(intervals->model()->index(2, 1)).center());
-    EXPECT_EQ(view->selectedReadings(), (QStringList{uuid(2), uuid(3)}));
+    EXPECT_EQ(view->selectedReadings(), (std::vector<ReadingId>{uuid(2), uuid(3)}));
 }
 
 TEST_F(SelectionTest, a_new_reading_leaves_the_selection_where_it_was) {
@@ -133,7 +133,7 @@ TEST_F(SelectionTest, a_new_reading_leaves_the_selection_where_it_was) {
     type("registerEdit", "5280");
     press(Qt::Key_Return);
     ASSERT_EQ(readings().size(), 12U) << entry().message().toStdString();
-    EXPECT_EQ(view->selectedReadings(), QStringList{uuid(2)});
+    EXPECT_EQ(view->selectedReadings(), std::vector<ReadingId>{uuid(2)});
 }
 
 TEST_F(SelectionTest, a_gauge_without_a_fault_is_not_accused) {

@@ -37,7 +37,7 @@ struct WallClock final : Clock {
     [[nodiscard]] UtcMs now_ms() const override { return DrainTruth::begin_ms; }
 };
 
-std::string new_run(Logbook& book, std::string& meter_uuid) {
+RunId new_run(Logbook& book, MeterId& meter_uuid) {
     Unit unit;
     unit.name = "Specimen";
     Meter meter;
@@ -56,8 +56,8 @@ TEST_P(Drain, is_recorded_as_it_was_with_its_gap_told_and_its_cut_off_noted_to_t
     const TempFolder folder;
     const WallClock clock;
     Logbook book = Logbook::create(folder / "a.ullage", clock).value();
-    std::string meter_uuid;
-    const std::string run_uuid = new_run(book, meter_uuid);
+    MeterId meter_uuid;
+    const RunId run_uuid = new_run(book, meter_uuid);
 
     DrainTruth truth;
     const auto peer = peer_of(GetParam(), truth);

@@ -63,7 +63,8 @@ protected:
     TerminalPeer peer{truth, TerminalPeer::Kind::lines};
     Document document{clock};
     Settings settings{QString::fromStdString((folder / "settings.ini").string())};
-    std::string meter_uuid, run_uuid;
+    MeterId meter_uuid;
+    RunId run_uuid;
 };
 
 TEST_F(LiveReaderTest, a_run_is_read_its_page_shows_it_and_a_cut_off_that_is_accepted_becomes_a_mark_at_its_sample) {
@@ -71,19 +72,19 @@ TEST_F(LiveReaderTest, a_run_is_read_its_page_shows_it_and_a_cut_off_that_is_acc
     LiveReader reader(document, settings, nullptr, truth.clocks());
     RunPage page(document);
     page.setLiveReader(reader);
-    page.showRun(raw_text(run_uuid));
+    page.showRun(run_uuid);
     page.resize(1100, 800);
     page.show();
     auto* button = page.findChild<QPushButton*>(QStringLiteral("readLiveButton"));
     ASSERT_TRUE(button && button->isVisible());
     EXPECT_EQ(button->text(), QStringLiteral("Read live"));
-    QString asked;
-    QObject::connect(&page, &RunPage::readLiveAsked, &page, [&asked](const QString& run) { asked = run; });
+    RunId asked;
+    QObject::connect(&page, &RunPage::readLiveAsked, &page, [&asked](const RunId& run) { asked = run; });
     button->click();
-    EXPECT_EQ(asked, raw_text(run_uuid));
+    EXPECT_EQ(asked, run_uuid);
 
     int off_calls = 0;
-    QObject::connect(&reader, &LiveReader::happened, &page, [&off_calls](const QString&, const QString& sentence, bool off) {
+    QObject::connect(&reader, &LiveReader::happened, &page, [&off_calls](const RunId&, const QString& sentence, bool off) {
         if (!off) return;
         ++off_calls;
         EXPECT_TRUE(sentence.contains(QStringLiteral("Lantern 900: output off at "))) << sentence.toStdString();

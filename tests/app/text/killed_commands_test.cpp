@@ -152,14 +152,14 @@ TEST_F(FailingDisk, import_trace_keeps_all_samples_of_a_log_or_none) {
 
 TEST_F(FailingDisk, following_keeps_every_sample_that_it_has_told_of) {
     (void)logbook();
-    std::string run_uuid;
+    RunId run_uuid;
     {
         Result<Logbook> opened = Logbook::open(path(), OpenMode::read_only, clock_);
         ASSERT_TRUE(opened);
         run_uuid = opened.value().run_records().value().front().run.uuid;
     }
     const auto files = bytes_in(folder_.path());
-    with_every_fault(files, {"follow", path(), run_uuid, folder_ / "growing.log"}, [&](const WatchedProcess& watched) {
+    with_every_fault(files, {"follow", path(), run_uuid.text(), folder_ / "growing.log"}, [&](const WatchedProcess& watched) {
         std::int64_t told = 0;
         for (const std::string& line : watched.lines)
             if (line.starts_with("kept ")) told = std::stol(line.substr(5));

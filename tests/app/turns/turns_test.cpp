@@ -57,8 +57,9 @@ protected:
 };
 
 TEST_F(TurnTest, the_window_turns_while_pages_are_opened_and_units_and_runs_switched) {
-    const std::string unit = document.units()[500].uuid, meter = document.meters()[0].uuid;
-    const std::string run = document.runs()[1500]->run.uuid, other_run = document.runs()[1700]->run.uuid;
+    const UnitId unit = document.units()[500].uuid;
+    const MeterId meter = document.meters()[0].uuid;
+    const RunId run = document.runs()[1500]->run.uuid, other_run = document.runs()[1700]->run.uuid;
     expect_turning("a unit", [&] { window->showUnit(unit); });
     expect_turning("a run", [&] { window->showRun(run); });
     expect_turning("another run", [&] { window->showRun(other_run); });
@@ -68,7 +69,7 @@ TEST_F(TurnTest, the_window_turns_while_pages_are_opened_and_units_and_runs_swit
 }
 
 TEST_F(TurnTest, the_window_turns_while_readings_are_recorded_and_commands_undone) {
-    const std::string run = document.runs()[1500]->run.uuid;
+    const RunId run = document.runs()[1500]->run.uuid;
     window->showRun(run);
     ReadingValues last = document.run(run)->readings.back().values, first = document.run(run)->readings.front().values;
     last.time_ms += 60'000;
@@ -130,7 +131,7 @@ TEST_F(ComparisonTurnTest, the_window_turns_while_units_are_compared_sorted_and_
 
 TEST_F(ComparisonTurnTest, the_window_turns_while_the_comparison_is_copied_and_a_unit_of_it_changes) {
     expect_settling("copy", [&] { trigger("copyComparisonAction"); });
-    const std::string run = document.runs()[1500]->run.uuid;
+    const RunId run = document.runs()[1500]->run.uuid;
     ReadingValues late = document.run(run)->readings.back().values;
     late.time_ms += 60'000;
     expect_settling("a reading recorded", [&] { EXPECT_TRUE(document.record(run, late)); });
@@ -199,7 +200,7 @@ protected:
     void expect_turning(const char* what, const std::function<void()>& action) { EXPECT_LT(watch.longest_ms(action), most_ms()) << what; }
 
     TurnWatch watch;
-    std::string run;
+    RunId run;
 };
 
 TEST_F(LongRunTurnTest, the_window_turns_while_a_long_run_is_imported_shown_and_exported) {

@@ -24,7 +24,7 @@ protected:
     }
     void TearDown() override { window.reset(); }
 
-    std::string start(const char* name, double rated_wh, RunKind kind = RunKind::drain) {
+    RunId start(const char* name, double rated_wh, RunKind kind = RunKind::drain) {
         Unit unit;
         unit.name = name;
         unit.rated_energy_wh = rated_wh;
@@ -38,7 +38,7 @@ protected:
         clock.advance_ms(display_minute_ms);
         return uuid;
     }
-    void note(const std::string& run, double gauge_percent, double register_wh) {
+    void note(const RunId& run, double gauge_percent, double register_wh) {
         ReadingValues values;
         values.time_ms = clock.now_ms();
         values.gauge_percent = gauge_percent;
@@ -68,7 +68,7 @@ protected:
         const auto* bar = entry()->findChild<QWidget*>(QStringLiteral("questionBar"));
         return bar->isVisible() ? entry()->findChild<QLabel*>(QStringLiteral("questionLabel"))->text() : QString();
     }
-    [[nodiscard]] std::vector<Reading> standing(const std::string& run) const {
+    [[nodiscard]] std::vector<Reading> standing(const RunId& run) const {
         std::vector<Reading> found;
         for (const auto& reading : document.run(run)->readings)
             if (!reading.withdrawn) found.push_back(reading);
@@ -76,7 +76,7 @@ protected:
     }
     [[nodiscard]] const BenchEntry& told(std::size_t card) const { return display()->cards().at(card)->entry(); }
 
-    std::string osk, pelm;
+    RunId osk, pelm;
 };
 
 } // namespace

@@ -40,7 +40,7 @@ protected:
         window->activateWindow();
         ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
     }
-    std::string start(const char* name) {
+    RunId start(const char* name) {
         Unit unit;
         unit.name = name;
         unit.rated_energy_wh = 1000;
@@ -52,7 +52,7 @@ protected:
         note(uuid, 100, 0);
         return uuid;
     }
-    void note(const std::string& run, double gauge_percent, double register_wh) {
+    void note(const RunId& run, double gauge_percent, double register_wh) {
         ReadingValues values;
         values.time_ms = clock.now_ms();
         values.gauge_percent = gauge_percent;
@@ -83,7 +83,7 @@ protected:
     [[nodiscard]] QString strip(const char* name) const { return label(find<QWidget>("runPage"), name); }
     [[nodiscard]] QString focus() const { return QApplication::focusWidget() ? QApplication::focusWidget()->objectName() : QString(); }
     [[nodiscard]] QString shown_unit() const { return label(find<QWidget>("runHead"), "unitNameLabel"); }
-    [[nodiscard]] std::vector<Reading> standing(const std::string& run) const {
+    [[nodiscard]] std::vector<Reading> standing(const RunId& run) const {
         std::vector<Reading> found;
         for (const auto& reading : document.run(run)->readings)
             if (!reading.withdrawn) found.push_back(reading);
@@ -92,7 +92,7 @@ protected:
 
     FakeNotifier notifier;
     FakeInhibitor inhibitor;
-    std::string osk, pelm;
+    RunId osk, pelm;
 };
 
 } // namespace
@@ -227,9 +227,9 @@ TEST_F(BenchTest, the_tree_marks_an_overdue_run) {
     const auto* tree = find<QTreeView>("logbookTree");
     const auto& model = *qobject_cast<LogbookTreeModel*>(tree->model());
     pass(31);
-    EXPECT_TRUE(model.indexOf(LogbookTreeModel::Row::run, pelm).data(LogbookTreeModel::OverdueRole).toBool());
+    EXPECT_TRUE(model.indexOf(LogbookTreeModel::Row::run, pelm.text()).data(LogbookTreeModel::OverdueRole).toBool());
     note(pelm, 97, 10);
-    EXPECT_FALSE(model.indexOf(LogbookTreeModel::Row::run, pelm).data(LogbookTreeModel::OverdueRole).toBool());
+    EXPECT_FALSE(model.indexOf(LogbookTreeModel::Row::run, pelm.text()).data(LogbookTreeModel::OverdueRole).toBool());
 }
 
 TEST_F(BenchTest, a_click_on_the_notification_leads_to_the_due_reading) {

@@ -26,13 +26,13 @@ protected:
     }
 
     [[nodiscard]] QString said(const char* label) const { return find<QLabel>(label)->text(); }
-    [[nodiscard]] std::string run_of(RunKind kind) const {
+    [[nodiscard]] RunId run_of(RunKind kind) const {
         for (const auto* record : document.runs(unit))
             if (record->run.kind == kind) return record->run.uuid;
         return {};
     }
 
-    std::string unit;
+    UnitId unit;
 };
 
 TEST_F(ClaimsTested, the_unit_page_holds_each_claim_against_its_result_with_the_run_as_evidence) {

@@ -46,7 +46,7 @@ TEST_F(WindowTest, a_half_typed_entry_is_in_the_file_itself_a_few_seconds_later)
     add_unit();
     start_run();
     type("gaugeEdit", "83");
-    const std::string run = document.runs().front()->run.uuid;
+    const RunId run = document.runs().front()->run.uuid;
     const auto in_copy = [&] {
         QFile::remove(file("copy.ullage"));
         EXPECT_TRUE(QFile::copy(file("bench.ullage"), file("copy.ullage")));

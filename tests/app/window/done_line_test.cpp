@@ -54,7 +54,7 @@ TEST_F(DoneLines, every_step_is_said_and_its_undo_stands_beside_it) {
     record("94", "61");
     EXPECT_EQ(said(), "Recorded 94 %, 61 Wh");
     auto* view = find<ReadingsView>("readingsView");
-    view->selectReadings({QString::fromStdString(document.runs()[0]->readings.back().uuid)});
+    view->selectReadings({document.runs()[0]->readings.back().uuid});
     trigger("withdrawReadingsAction");
     EXPECT_EQ(said(), "Withdrawn: 94 %, 61 Wh");
     trigger("undoAction");
@@ -91,7 +91,7 @@ TEST_F(DoneLines, withdrawn_readings_can_be_shown_in_their_places) {
     run_with_readings();
     auto* view = find<ReadingsView>("readingsView");
     const int rows = view->model()->rowCount();
-    view->selectReadings({QString::fromStdString(document.runs()[0]->readings.back().uuid)});
+    view->selectReadings({document.runs()[0]->readings.back().uuid});
     trigger("withdrawReadingsAction");
     EXPECT_EQ(view->model()->rowCount(), rows - 1);
     trigger("withdrawnReadingsAction");

@@ -60,7 +60,7 @@ protected:
         combo->setCurrentIndex(combo->findData(static_cast<int>(end)));
     }
 
-    std::string run;
+    RunId run;
 };
 
 } // namespace

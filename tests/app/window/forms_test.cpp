@@ -147,7 +147,7 @@ TEST(UnitForm, needs_a_name_and_a_currency_for_a_price) {
 
 TEST(UnitForm, shows_the_claims_it_starts_from_and_gives_them_back_unchanged) {
     Unit unit;
-    unit.uuid = "a";
+    unit.uuid = UnitId("a");
     unit.name = "Pelm 900";
     unit.maker = "Invented Makers";
     unit.rated_energy_wh = 901.5;
@@ -200,7 +200,7 @@ TEST(MeterForm, refuses_limits_and_spans_that_say_nothing) {
 
 TEST(MeterForm, understands_a_certificate_and_asks_why_a_known_meter_changes) {
     Meter known;
-    known.uuid = "a";
+    known.uuid = MeterId("a");
     known.name = "Socket meter A";
     OnScreen form(new MeterForm(known));
     form.type("accuracyClassEdit", "B");
@@ -245,22 +245,22 @@ class RunForms : public ::testing::Test {
 protected:
     RunForms() {
         Unit osk, pelm;
-        osk.uuid = "osk";
+        osk.uuid = UnitId("osk");
         osk.name = "Osk 1200";
-        pelm.uuid = "pelm";
+        pelm.uuid = UnitId("pelm");
         pelm.name = "Pelm 900";
         units = {osk, pelm};
         Meter meter;
-        meter.uuid = "a";
+        meter.uuid = MeterId("a");
         meter.name = "Socket meter A";
         meters = {meter};
     }
 
     [[nodiscard]] static ullage::Run run_of_osk() {
         ullage::Run run;
-        run.uuid = "run";
-        run.unit_uuid = "osk";
-        run.meter_uuid = "a";
+        run.uuid = RunId("run");
+        run.unit_uuid = UnitId("osk");
+        run.meter_uuid = MeterId("a");
         return run;
     }
 
@@ -278,7 +278,7 @@ TEST_F(RunForms, gives_back_what_was_chosen) {
     form.type("ambientEdit", "-1,5 °C");
     form.submit();
     ASSERT_EQ(form.submitted, 1);
-    EXPECT_EQ(form->run().unit_uuid, "osk");
+    EXPECT_EQ(form->run().unit_uuid, UnitId("osk"));
     EXPECT_EQ(form->run().kind, RunKind::no_load_drain);
     EXPECT_FALSE(form->run().meter_uuid.has_value());
     EXPECT_EQ(form->run().started_full, true);
@@ -308,8 +308,8 @@ TEST_F(RunForms, explains_a_zone_and_a_temperature_that_cannot_be) {
 
 TEST_F(RunForms, editing_keeps_the_unit_and_can_say_how_the_run_ended) {
     ullage::Run run;
-    run.uuid = "run";
-    run.unit_uuid = "pelm";
+    run.uuid = RunId("run");
+    run.unit_uuid = UnitId("pelm");
     run.kind = RunKind::charge;
     run.started_full = false;
     run.time_zone = "Europe/Lisbon";

@@ -39,7 +39,9 @@ protected:
     }
     [[nodiscard]] int pages_made() const { return window->findChild<QStackedWidget*>(QStringLiteral("pagesStack"))->count(); }
 
-    std::string unit, run, load_list;
+    UnitId unit;
+    RunId run;
+    LoadListId load_list;
 };
 
 TEST_F(LatePagesTest, only_the_page_in_sight_is_made_before_the_window_is_painted_and_the_rest_after_it) {
@@ -81,7 +83,7 @@ TEST_F(LatePagesTest, a_page_made_for_one_logbook_shows_the_remembered_page_of_t
     EXPECT_EQ(page(), "unitPage");
     window->openLogbook(file("bench.ullage"));
     EXPECT_EQ(page(), "runPage");
-    EXPECT_EQ(window->findChild<RunPage*>()->runUuid(), QString::fromStdString(first_run));
+    EXPECT_EQ(window->findChild<RunPage*>()->runUuid(), first_run);
 }
 
 TEST_F(LatePagesTest, a_reading_is_stored_in_the_entry_row_of_a_page_that_was_just_made) {

@@ -88,7 +88,7 @@ TEST_F(LogFollowingTest, the_run_and_its_tab_show_what_the_log_gains_without_any
 }
 
 TEST_F(LogFollowingTest, delivered_energy_follows_the_log_on_its_page_among_running_tests_and_on_the_bench_display) {
-    const std::string run = document.runs().front()->run.uuid;
+    const RunId run = document.runs().front()->run.uuid;
     ReadingValues full;
     full.time_ms = 1'810'317'600'000;
     full.gauge_percent = 100;

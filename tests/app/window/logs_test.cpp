@@ -30,7 +30,7 @@ protected:
         start_run();
     }
 
-    [[nodiscard]] std::string run_uuid() const { return document.runs().front()->run.uuid; }
+    [[nodiscard]] RunId run_uuid() const { return document.runs().front()->run.uuid; }
 
     /// A load of 120 W that is on for half of each ten minutes, every ten seconds for three hours, with a register.
     [[nodiscard]] QByteArray log(const char* head = "time,power W,energy Wh\n", const char* date = "2027-05-14 ") const {

@@ -26,7 +26,7 @@ protected:
         read(run);
     }
 
-    std::string start(const char* unit_name) {
+    RunId start(const char* unit_name) {
         Unit unit;
         unit.name = unit_name;
         unit.rated_energy_wh = 1200;
@@ -35,7 +35,7 @@ protected:
         drain.started_full = true;
         return document.addRun(drain).value().uuid;
     }
-    Reading read(const std::string& of, double gauge_percent = 100) {
+    Reading read(const RunId& of, double gauge_percent = 100) {
         ReadingValues values;
         values.time_ms = clock.now_ms();
         values.gauge_percent = gauge_percent;
@@ -52,7 +52,7 @@ protected:
     Settings settings{QString::fromStdString((folder / "settings.ini").string())};
     FakeNotifier notifier;
     Document document{clock};
-    std::string run;
+    RunId run;
     std::unique_ptr<Reminders> reminders;
 };
 
@@ -74,8 +74,8 @@ TEST_F(RemindersTest, counts_down_to_the_next_reading_and_then_says_how_long_it_
 }
 
 TEST_F(RemindersTest, a_due_reading_is_announced_once_however_often_the_clock_is_looked_at) {
-    QStringList due;
-    QObject::connect(reminders.get(), &Reminders::fellDue, [&due](const QString& uuid) { due << uuid; });
+    std::vector<RunId> due;
+    QObject::connect(reminders.get(), &Reminders::fellDue, [&due](const RunId& uuid) { due.push_back(uuid); });
     pass(29);
     EXPECT_TRUE(notifier.titles.isEmpty());
     pass(2);
@@ -84,7 +84,7 @@ TEST_F(RemindersTest, a_due_reading_is_announced_once_however_often_the_clock_is
     ASSERT_EQ(notifier.titles.size(), 1);
     EXPECT_TRUE(notifier.titles[0].contains("Osk 1200"));
     EXPECT_FALSE(notifier.texts[0].isEmpty());
-    EXPECT_EQ(due, QStringList{QString::fromStdString(run)});
+    EXPECT_EQ(due, std::vector{run});
 }
 
 TEST_F(RemindersTest, the_next_reading_begins_a_new_count_and_a_new_announcement) {

@@ -21,19 +21,19 @@ class StartForms : public ::testing::Test {
 protected:
     StartForms() {
         Unit osk, pelm;
-        osk.uuid = "osk";
+        osk.uuid = UnitId("osk");
         osk.name = "Osk 1200";
-        pelm.uuid = "pelm";
+        pelm.uuid = UnitId("pelm");
         pelm.name = "Pelm 900";
         pelm.gauge_step_percent = 20;
         units = {osk, pelm};
         Meter a, b;
-        a.uuid = "a";
+        a.uuid = MeterId("a");
         a.name = "Socket meter A";
-        b.uuid = "b";
+        b.uuid = MeterId("b");
         b.name = "Socket meter B";
         meters = {a, b};
-        defaults.unit_uuid = "osk";
+        defaults.unit_uuid = UnitId("osk");
         defaults.time_zone = "Europe/Paris";
     }
     ~StartForms() override { delete form; }
@@ -149,8 +149,8 @@ TEST_F(StartForms, a_charge_says_where_its_energy_comes_from_and_no_other_run_do
 
 TEST_F(StartForms, kind_and_reminders_of_last_time_stand_in_the_form) {
     defaults.time_zone = "Africa/Nairobi";
-    defaults.kind_of_unit["osk"] = RunKind::sustained_output;
-    defaults.kind_of_unit["pelm"] = RunKind::charge;
+    defaults.kind_of_unit[UnitId("osk")] = RunKind::sustained_output;
+    defaults.kind_of_unit[UnitId("pelm")] = RunKind::charge;
     defaults.rule_of_kind[RunKind::sustained_output] = {std::nullopt, 5, std::nullopt};
     open();
     EXPECT_TRUE(find<QPushButton>("sustainedPresetButton")->isChecked());
@@ -164,11 +164,11 @@ TEST_F(StartForms, kind_and_reminders_of_last_time_stand_in_the_form) {
 
 TEST_F(StartForms, meter_and_load_of_the_units_last_run_are_offered_and_nothing_of_another_unit_is_filled_in) {
     ullage::Run last;
-    last.unit_uuid = "osk";
+    last.unit_uuid = UnitId("osk");
     last.kind = RunKind::sustained_output;
-    last.meter_uuid = "b";
+    last.meter_uuid = MeterId("b");
     last.load = "projector";
-    defaults.last_of_unit["osk"] = last;
+    defaults.last_of_unit[UnitId("osk")] = last;
     open();
     EXPECT_EQ(text("loadEdit"), "");
     EXPECT_EQ(find<QComboBox>("meterCombo")->currentText(), "none") << "there are two";
@@ -191,7 +191,7 @@ TEST_F(StartForms, the_only_meter_is_the_one) {
 }
 
 TEST_F(StartForms, a_preset_chosen_by_hand_outlives_the_choice_of_another_unit) {
-    defaults.kind_of_unit["pelm"] = RunKind::charge;
+    defaults.kind_of_unit[UnitId("pelm")] = RunKind::charge;
     open();
     preset("peakPresetButton");
     choose("unitCombo", "Pelm 900");
@@ -321,7 +321,7 @@ TEST_F(StartForms, a_second_meter_in_series_brings_its_register_into_the_first_r
     type("secondRegisterEdit", "4321");
     submit();
     ASSERT_EQ(submitted, 1);
-    EXPECT_EQ(form->start().run.second_meter_uuid, "b");
+    EXPECT_EQ(form->start().run.second_meter_uuid, MeterId("b"));
     ASSERT_TRUE(form->start().first);
     EXPECT_EQ(form->start().first->second_register_wh, 4321);
     EXPECT_EQ(form->start().first->remark, "");

@@ -267,13 +267,13 @@ TEST_F(WindowTest, a_photo_is_saved_out_of_the_logbook_byte_for_byte) {
     add_unit();
     window->showUnit(document.units()[0].uuid);
     start_run();
-    const std::string run = document.runs().front()->run.uuid;
+    const RunId run = document.runs().front()->run.uuid;
     ASSERT_TRUE(document.addPhoto(run, {}, {"../display.png", png.toStdString(), {}})); // it waits with the entry row
     window->showRun(run);
     QApplication::processEvents();
     auto* strip = find<PhotoStrip>("waitingPhotoStrip");
     ASSERT_EQ(strip->count(), 1);
-    strip->openPhoto(QString::fromStdString(document.photos(run).value().front().uuid));
+    strip->openPhoto(document.photos(run).value().front().uuid);
     auto* dialog = find<PhotoDialog>("photoDialog");
     const auto said = [dialog] { return dialog->findChild<QLabel*>(QStringLiteral("photoMessageLabel"))->text(); };
     prompts.to_save = file("no-such-folder/out.png");

@@ -131,7 +131,7 @@ TEST_F(WindowTest, the_tree_chooses_the_page) {
     const auto run = document.runs()[0]->run.uuid;
     auto* tree = find<QTreeView>("logbookTree");
     const auto& model = *qobject_cast<LogbookTreeModel*>(tree->model());
-    EXPECT_EQ(tree->currentIndex(), model.indexOf(LogbookTreeModel::Row::run, run));
+    EXPECT_EQ(tree->currentIndex(), model.indexOf(LogbookTreeModel::Row::run, run.text()));
     const auto choose = [&](const QModelIndex& index) {
         ASSERT_TRUE(index.isValid());
         QTest::mouseClick(tree->viewport(), Qt::LeftButton, {}, tree->visualRect(index).center());
@@ -139,10 +139,10 @@ TEST_F(WindowTest, the_tree_chooses_the_page) {
     };
     choose(model.indexOf(LogbookTreeModel::Row::comparison));
     EXPECT_EQ(page(), "comparisonPage");
-    choose(model.indexOf(LogbookTreeModel::Row::unit, document.units()[0].uuid));
+    choose(model.indexOf(LogbookTreeModel::Row::unit, document.units()[0].uuid.text()));
     EXPECT_EQ(page(), "unitPage");
     EXPECT_EQ(find<QLabel>("unitAboutLabel")->text(), "0 runs");
-    choose(model.indexOf(LogbookTreeModel::Row::run, run));
+    choose(model.indexOf(LogbookTreeModel::Row::run, run.text()));
     EXPECT_EQ(page(), "runPage");
 }
 
@@ -174,7 +174,7 @@ TEST_F(WindowTest, the_page_of_a_meter_tells_what_it_measured_and_what_an_edit_m
     add_unit();
     add_meter();
     start_run();
-    const std::string run = document.runs()[0]->run.uuid;
+    const RunId run = document.runs()[0]->run.uuid;
     ReadingValues values;
     values.time_ms = document.clock().now_ms();
     for (int i = 1; i <= 2; ++i) {

@@ -16,14 +16,14 @@ SharedRuns shared_scenario() {
     SharedRuns runs;
     for (const ScenarioRun& run : sample_scenario()) {
         RunRecord record = run.simulated.record;
-        record.run.uuid = run.file_name;
-        record.unit.uuid = record.run.unit_uuid = record.unit.name;
+        record.run.uuid = RunId(run.file_name);
+        record.unit.uuid = record.run.unit_uuid = UnitId(record.unit.name);
         runs.push_back(std::make_shared<const RunRecord>(std::move(record)));
     }
     return runs;
 }
 
-std::vector<RunRecord> of_unit(const SharedRuns& runs, const std::string& uuid) {
+std::vector<RunRecord> of_unit(const SharedRuns& runs, const UnitId& uuid) {
     std::vector<RunRecord> records;
     for (const auto& run : runs)
         if (run->unit.uuid == uuid) records.push_back(*run);
@@ -42,7 +42,7 @@ void expect_same(const Quantity& a, const Quantity& b) {
 std::shared_ptr<const RunRecord> with_a_reading(const RunRecord& record) {
     RunRecord longer = record;
     longer.readings.push_back(longer.readings.back());
-    longer.readings.back().uuid += "+";
+    longer.readings.back().uuid = ReadingId(longer.readings.back().uuid.text() + "+");
     longer.readings.back().values.time_ms += 60'000;
     return std::make_shared<const RunRecord>(std::move(longer));
 }
@@ -72,9 +72,9 @@ TEST(Casebook, gives_what_analysis_projection_fit_and_claims_give_by_hand) {
         for (std::size_t c = 0; c < expected.checks.size(); ++c) EXPECT_EQ(claims->checks[c].verdict, expected.checks[c].verdict);
     }
     EXPECT_GT(projected, 0) << "the scenario has a partial drain after a full one";
-    EXPECT_FALSE(casebook.analysis("no such run"));
-    EXPECT_FALSE(casebook.fit("no such unit"));
-    EXPECT_FALSE(casebook.claims("no such unit"));
+    EXPECT_FALSE(casebook.analysis(RunId("no such run")));
+    EXPECT_FALSE(casebook.fit(UnitId("no such unit")));
+    EXPECT_FALSE(casebook.claims(UnitId("no such unit")));
 }
 
 TEST(Casebook, forgets_what_rests_on_a_changed_run_and_nothing_else) {
@@ -109,20 +109,20 @@ TEST(Casebook, forgets_what_rests_on_a_changed_run_and_nothing_else) {
 TEST(Casebook, forecasts_are_kept_for_a_minute_and_are_those_of_the_forecast_itself) {
     SharedRuns runs;
     RunRecord running = sample_scenario().front().simulated.record;
-    running.run.uuid = "running";
+    running.run.uuid = RunId("running");
     running.run.end = RunEnd::still_running;
     running.readings.resize(running.readings.size() / 2);
     runs.push_back(std::make_shared<const RunRecord>(running));
     Casebook casebook;
     casebook.set_runs(runs);
     const UtcMs last_ms = running.readings.back().values.time_ms / 60'000 * 60'000 + 60'000;
-    const auto first = casebook.forecast("running", last_ms + 1'000);
-    EXPECT_EQ(casebook.forecast("running", last_ms + 59'000), first);
-    EXPECT_NE(casebook.forecast("running", last_ms + 61'000), first);
+    const auto first = casebook.forecast(RunId("running"), last_ms + 1'000);
+    EXPECT_EQ(casebook.forecast(RunId("running"), last_ms + 59'000), first);
+    EXPECT_NE(casebook.forecast(RunId("running"), last_ms + 61'000), first);
     const RunForecast expected = forecast_run(running, analyse_energy(running), fit_unit(std::vector<RunRecord>{running}), last_ms + 1'000);
     ASSERT_TRUE(first->cut_off && expected.cut_off);
     EXPECT_EQ(first->cut_off->upper_ms, expected.cut_off->upper_ms);
-    EXPECT_EQ(casebook.forecast_at_last_reading("running")->as_of_ms, running.readings.back().values.time_ms);
+    EXPECT_EQ(casebook.forecast_at_last_reading(RunId("running"))->as_of_ms, running.readings.back().values.time_ms);
 }
 
 TEST(Casebook, answers_any_thread_also_while_the_runs_are_set_anew) {
@@ -148,13 +148,13 @@ TEST(Casebook, answers_any_thread_also_while_the_runs_are_set_anew) {
 TEST(Casebook, histories_come_from_the_source_where_it_keeps_some) {
     RunRecord record = sample_scenario().front().simulated.record;
     record.readings[1].version = 2;
-    record.readings[1].uuid = "amended";
+    record.readings[1].uuid = ReadingId("amended");
     const SharedRuns runs{std::make_shared<const RunRecord>(record)};
     Casebook of_sheets;
     of_sheets.set_runs(runs);
     EXPECT_FALSE(of_sheets.histories(record.run.uuid).value());
-    Casebook of_logbook([](const std::string& reading) -> Result<std::vector<ReadingVersion>> {
-        if (reading != "amended") return Error{Failure::not_found, "unchanged readings are not asked for", reading, {}};
+    Casebook of_logbook([](const ReadingId& reading) -> Result<std::vector<ReadingVersion>> {
+        if (reading != ReadingId("amended")) return Error{Failure::not_found, "unchanged readings are not asked for", reading.text(), {}};
         return std::vector<ReadingVersion>(2);
     });
     of_logbook.set_runs(runs);

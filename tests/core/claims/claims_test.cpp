@@ -18,7 +18,7 @@ constexpr double day_h = 24;
 /// The run moved by `hours`, under names of its own.
 RunRecord placed(RunRecord record, double hours, int number) {
     record.number = number;
-    record.run.uuid = "run" + std::to_string(number);
+    record.run.uuid = RunId("run" + std::to_string(number));
     for (Reading& reading : record.readings) reading.values.time_ms += static_cast<UtcMs>(hours * ms_per_hour);
     return record;
 }
@@ -75,8 +75,8 @@ TEST(RoundTrips, the_gain_of_one_meter_cancels_and_that_of_two_does_not) {
     const double shared = *round_trip(addresses_of(records), energies_of(records)).efficiency.half_width();
     // Full and cut-off repeat within 0.5 %: 1.96 · 0.5 % = 0.98 %, beside which two register steps of 1 Wh are little.
     EXPECT_NEAR(shared / 0.852, 0.0098, 0.0004);
-    records[1].meter->uuid = "other";
-    records[1].run.meter_uuid = "other";
+    records[1].meter->uuid = MeterId("other");
+    records[1].run.meter_uuid = MeterId("other");
     const RoundTrip apart = round_trip(addresses_of(records), energies_of(records));
     // Two rectangular limits of 1 %: a triangle of 2 %, 95 % within 2 (1 - sqrt 0.05) = 1.55 %; the larger one convolved with the other as normal
     // gives 1.6 %; with repeatability, hypot(1.6 %, 0.98 %).
@@ -120,7 +120,7 @@ TEST(RoundTrips, a_charge_that_came_first_from_an_empty_gauge_closes_a_cycle_wit
 TEST(RoundTrips, a_charger_left_plugged_in_makes_it_a_bracket_between_both) {
     std::vector<RunRecord> records{drain(0, 1, 970), charge(day_h, 2, 1150), drain(2 * day_h, 3, 980)};
     Reading later = records[1].readings.back();
-    later.uuid += "later";
+    later.uuid = ReadingId(later.uuid.text() + "later");
     later.values.time_ms += 10 * 3'600'000;
     *later.values.register_wh += 60; // 6 W for ten hours
     records[1].readings.push_back(later);
@@ -274,7 +274,7 @@ TEST(Outputs, a_trip_whose_interval_holds_the_claim_decides_nothing) {
 TEST(Outputs, runs_that_disagree_decide_nothing_and_are_both_told) {
     RunRecord held = output(RunKind::sustained_output, {1000, 1700}),
               tripped = output(RunKind::sustained_output, {1000, 1300}, MarkKind::output_tripped);
-    tripped.run.uuid = "later";
+    tripped.run.uuid = RunId("later");
     const ClaimCheck found = check(claims_of({held, tripped}), "rated_output_w");
     EXPECT_EQ(found.verdict, ClaimVerdict::not_decided);
     EXPECT_NE(found.evidence.find("Held"), std::string::npos) << found.evidence;

@@ -19,8 +19,8 @@ const std::vector<RunRecord>& osk_runs() {
             if (run.simulated.record.unit.name == "Osk 1200") all.push_back(run.simulated.record);
         for (const ClaimRun& run : sample_claim_runs()) all.push_back(run.record);
         for (std::size_t r = 0; r < all.size(); ++r) {
-            all[r].run.uuid = "run" + std::to_string(r + 1);
-            all[r].run.meter_uuid = all[r].meter->name;
+            all[r].run.uuid = RunId("run" + std::to_string(r + 1));
+            all[r].run.meter_uuid = MeterId(all[r].meter->name);
         }
         return all;
     }();

@@ -17,8 +17,8 @@ std::vector<RunRecord> scenario_records() {
     for (const ScenarioRun& run : sample_scenario()) {
         records.push_back(run.simulated.record);
         // As a logbook would give one identity to one unit and to one meter.
-        records.back().unit.uuid = records.back().run.unit_uuid = records.back().unit.name;
-        if (records.back().meter) records.back().meter->uuid = records.back().meter->name;
+        records.back().unit.uuid = records.back().run.unit_uuid = UnitId(records.back().unit.name);
+        if (records.back().meter) records.back().meter->uuid = MeterId(records.back().meter->name);
     }
     return records;
 }

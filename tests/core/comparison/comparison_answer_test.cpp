@@ -16,8 +16,8 @@ std::vector<RunRecord> answered_records() {
     std::vector<RunRecord> records;
     for (const ScenarioRun& run : sample_scenario()) {
         records.push_back(run.simulated.record);
-        records.back().unit.uuid = records.back().run.unit_uuid = records.back().unit.name;
-        records.back().run.uuid = run.file_name;
+        records.back().unit.uuid = records.back().run.unit_uuid = UnitId(records.back().unit.name);
+        records.back().run.uuid = RunId(run.file_name);
     }
     return records;
 }
@@ -27,7 +27,8 @@ Comparison made_rows(const std::vector<std::pair<std::string, double>>& fraction
     Comparison comparison;
     for (const auto& [name, fraction] : fractions) {
         ComparisonRow row;
-        row.unit.uuid = row.unit.name = name;
+        row.unit.name = name;
+        row.unit.uuid = UnitId(row.unit.name);
         row.unit.rated_energy_wh = 1000;
         row.usable_fraction = known("usable_fraction", "1", fraction, 0.001, Kind::measured);
         row.delivered_wh = known("delivered_wh", "Wh", 1000 * fraction, 1.0, Kind::measured);

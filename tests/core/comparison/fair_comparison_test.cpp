@@ -22,9 +22,9 @@ Comparison sample_comparison() {
     std::vector<RunRecord> records;
     for (const ScenarioRun& run : sample_scenario()) {
         records.push_back(run.simulated.record);
-        records.back().unit.uuid = records.back().unit.name; // as a logbook would give one identity to one unit
+        records.back().unit.uuid = UnitId(records.back().unit.name); // as a logbook would give one identity to one unit
         records.back().run.unit_uuid = records.back().unit.uuid;
-        records.back().run.uuid = run.file_name;
+        records.back().run.uuid = RunId(run.file_name);
     }
     return compare_as_tested(records);
 }
@@ -41,12 +41,13 @@ Comparison two_units(std::uint64_t seed, const std::string& first_meter, const s
     for (const double load_w : {40.0, 300.0}) setups.push_back(specimen_drain(load_w));
     for (const double load_w : {60.0, 400.0}) {
         setups.push_back(specimen_drain(load_w));
-        setups.back().unit.uuid = setups.back().unit.name = "Other";
+        setups.back().unit.name = "Other";
+        setups.back().unit.uuid = UnitId(setups.back().unit.name);
         setups.back().physics.battery_wh = battery_wh;
     }
     for (std::size_t i = 0; i < setups.size(); ++i) {
-        setups[i].meter->meter.uuid = i < 2 ? first_meter : second_meter;
-        setups[i].meter->meter.name = setups[i].meter->meter.uuid;
+        setups[i].meter->meter.name = i < 2 ? first_meter : second_meter;
+        setups[i].meter->meter.uuid = MeterId(setups[i].meter->meter.name);
     }
     auto records = simulate_drains(std::move(setups), seed);
     for (RunRecord& record : records) record.run.unit_uuid = record.unit.uuid;

@@ -12,16 +12,16 @@
 namespace ullage::test {
 namespace {
 
-/// Two drains of one unit as the logbook `source` holds them; the meter is known there by `meter_uuid`.
-RecordSource logbook_of(const std::string& unit_uuid, const std::string& meter_uuid, const std::string& source, std::uint64_t seed) {
+/// Two drains of one unit as the logbook `source` holds them; the meter is known there by `meter`.
+RecordSource logbook_of(const std::string& unit, const std::string& meter, const std::string& source, std::uint64_t seed) {
     std::vector<RunRecord> records = simulate_loads({60, 300}, seed);
     for (std::size_t i = 0; i < records.size(); ++i) {
         RunRecord& record = records[i];
-        record.unit.uuid = record.run.unit_uuid = unit_uuid;
-        record.unit.name = "Unit " + unit_uuid;
-        record.meter->uuid = meter_uuid;
-        record.run.meter_uuid = meter_uuid;
-        record.run.uuid = source + " run " + std::to_string(i);
+        record.unit.uuid = record.run.unit_uuid = UnitId(unit);
+        record.unit.name = "Unit " + unit;
+        record.meter->uuid = MeterId(meter);
+        record.run.meter_uuid = MeterId(meter);
+        record.run.uuid = RunId(source + " run " + std::to_string(i));
     }
     return {source, std::move(records)};
 }
@@ -59,7 +59,7 @@ TEST(JoinedRecords, every_row_says_from_which_logbook_it_comes) {
     const Comparison comparison = comparison_of(joined, CompareRows::every_drain);
     ASSERT_EQ(comparison.rows.size(), 4U);
     EXPECT_TRUE(comparison.several_sources);
-    for (const ComparisonRow& row : comparison.rows) EXPECT_EQ(row.source, row.unit.uuid == "u" ? "A.ullage" : "B.ullage");
+    for (const ComparisonRow& row : comparison.rows) EXPECT_EQ(row.source, row.unit.uuid == UnitId("u") ? "A.ullage" : "B.ullage");
     EXPECT_FALSE(comparison_of(join_records({&a}), CompareRows::one_per_unit).several_sources);
 }
 
@@ -82,7 +82,7 @@ TEST(JoinedRecords, a_run_without_a_common_uuid_counts_once_where_all_its_readin
     const auto logbook = logbook_of("u", "m", "A.ullage", 1);
     auto sheets = logbook;
     sheets.name = "sheets";
-    for (RunRecord& record : sheets.records) record.run.uuid += " as a sheet";
+    for (RunRecord& record : sheets.records) record.run.uuid = RunId(record.run.uuid.text() + " as a sheet");
     EXPECT_EQ(join_records({&logbook, &sheets}).runs.size(), 2U);
     sheets.records[1].readings[2].values.register_wh = sheets.records[1].readings[2].values.register_wh.value() + 1;
     EXPECT_EQ(runs_of(join_records({&logbook, &sheets}), "sheets"), 1U) << "a reading that differs makes it another run";

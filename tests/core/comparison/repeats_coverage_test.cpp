@@ -43,7 +43,8 @@ Covered covered(double scatter, std::size_t units, std::size_t repeats, std::uin
             FairComparison fair;
             for (const std::size_t each : {u - 1, u}) {
                 ComparisonRow row;
-                row.unit.uuid = row.unit.name = std::to_string(each);
+                row.unit.name = std::to_string(each);
+                row.unit.uuid = UnitId(row.unit.name);
                 row.unit.rated_energy_wh = 1000;
                 row.fit = comparison.fits.size();
                 comparison.fits.emplace_back().options = options;

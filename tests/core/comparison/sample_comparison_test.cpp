@@ -14,7 +14,7 @@ std::vector<RunRecord> sample_records() {
     std::vector<RunRecord> records;
     for (const ScenarioRun& run : sample_scenario()) {
         records.push_back(run.simulated.record);
-        records.back().unit.uuid = records.back().unit.name; // as a logbook would give one identity to one unit
+        records.back().unit.uuid = UnitId(records.back().unit.name); // as a logbook would give one identity to one unit
     }
     return records;
 }
@@ -105,7 +105,8 @@ TEST(Comparison, a_unit_without_a_drain_is_named_not_dropped) {
     std::vector<RunRecord> records = sample_records();
     std::erase_if(records, [](const RunRecord& r) { return r.unit.name == "Tarrow 2k" && r.run.kind == RunKind::drain; });
     RunRecord charge = records.front();
-    charge.unit.uuid = charge.unit.name = "Never drained";
+    charge.unit.name = "Never drained";
+    charge.unit.uuid = UnitId(charge.unit.name);
     charge.run.kind = RunKind::charge;
     records.push_back(charge);
     const Comparison comparison = compare_as_tested(records);

@@ -15,7 +15,8 @@ Comparison specimens(const std::vector<double>& wh) {
     Comparison comparison;
     for (std::size_t i = 0; i < wh.size(); ++i) {
         ComparisonRow row;
-        row.unit.uuid = row.unit.name = "Specimen " + std::to_string(i);
+        row.unit.name = "Specimen " + std::to_string(i);
+        row.unit.uuid = UnitId(row.unit.name);
         row.unit.maker = "Ostrelle Works";
         row.unit.model = "Osk 1200";
         row.fit = i;

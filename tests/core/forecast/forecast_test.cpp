@@ -27,7 +27,7 @@ RunRecord earlier_drain(double lasts_h = 10) {
     RecordBuilder builder;
     for (int i = 0; i < 10; ++i) builder.at(lasts_h * i / 10, 100 - 10 * i, 80 * lasts_h * i / 10);
     builder.at(lasts_h, 0, 80 * lasts_h, MarkKind::cut_off);
-    builder.record().run.uuid = "earlier";
+    builder.record().run.uuid = RunId("earlier");
     return builder.record();
 }
 
@@ -78,9 +78,9 @@ TEST(Forecast, says_which_account_of_the_gauge_its_range_rests_on) {
 UnitFit charged_with(double charged_wh, double plugged_wh = 0) {
     RecordBuilder drained;
     drained.at(-40, 100, std::nullopt).at(-30, std::nullopt, std::nullopt, MarkKind::cut_off);
-    drained.record().run.uuid = "drained";
+    drained.record().run.uuid = RunId("drained");
     RecordBuilder charge;
-    charge.record().run.uuid = "charge";
+    charge.record().run.uuid = RunId("charge");
     charge.record().run.kind = RunKind::charge;
     charge.record().run.end = RunEnd::stopped_by_tester;
     charge.at(-20, 0, 5000).at(-16, 100, 5000 + charged_wh);
@@ -227,7 +227,7 @@ TEST(Forecast, a_run_noted_by_time_alone_is_forecast_by_the_hours_that_it_has_ru
     for (int i = 0; i <= 7; ++i) builder.at(i, {}, {});
     RecordBuilder idle;
     idle.record().run.kind = RunKind::no_load_drain;
-    idle.record().run.uuid = "earlier";
+    idle.record().run.uuid = RunId("earlier");
     idle.at(0, 100, {}).at(19, 0, {}, MarkKind::cut_off);
     builder.record().run.kind = RunKind::no_load_drain;
     const RunForecast by_time = forecast_of(builder.record(), fit_unit({idle.record(), earlier_drain()}));

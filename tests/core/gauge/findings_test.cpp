@@ -36,7 +36,7 @@ TEST(Findings, a_gauge_that_stands_still_is_stuck_with_its_readings_and_size) {
     const Finding* stuck = find(analysis, FindingKind::stuck);
     ASSERT_NE(stuck, nullptr);
     EXPECT_EQ(stuck->weight, Weight::fault);
-    EXPECT_EQ(stuck->readings, (std::vector<std::string>{"r7", "r8", "r9", "r10"}));
+    EXPECT_EQ(stuck->readings, (std::vector<ReadingId>{ReadingId("r7"), ReadingId("r8"), ReadingId("r9"), ReadingId("r10")}));
     EXPECT_NEAR(stuck->size, 15, 1e-9);
     EXPECT_EQ(stuck->sentence, "Gauge stuck at 70 % from 05:00 to 06:30 while 120 Wh were delivered (about 15 points).");
     EXPECT_GT(stuck->statistic, stuck->threshold);
@@ -55,7 +55,7 @@ TEST(Findings, a_fall_beyond_energy_and_time_is_a_jump) {
     const GaugeAnalysis analysis = judge(run);
     const Finding* jump = find(analysis, FindingKind::jump);
     ASSERT_NE(jump, nullptr);
-    EXPECT_EQ(jump->readings, (std::vector<std::string>{"r9", "r10"}));
+    EXPECT_EQ(jump->readings, (std::vector<ReadingId>{ReadingId("r9"), ReadingId("r10")}));
     EXPECT_NEAR(jump->size, 9, 1.1);
 }
 

@@ -86,7 +86,7 @@ TEST(Bent, tells_size_place_and_slopes_of_a_broken_line) {
     EXPECT_NEAR(bent->size, 10, 0.3);
     EXPECT_NE(bent->sentence.find("10 points more than a straight one, most at about 60 % (07:00)"), std::string::npos) << bent->sentence;
     EXPECT_NE(bent->sentence.find("falls more slowly before"), std::string::npos) << bent->sentence;
-    EXPECT_EQ(bent->readings, (std::vector<std::string>{"r1", "r21", "r41"}));
+    EXPECT_EQ(bent->readings, (std::vector<ReadingId>{ReadingId("r1"), ReadingId("r21"), ReadingId("r41")}));
     EXPECT_LT(bent->statistic, bent->threshold);
 }
 

@@ -31,7 +31,7 @@ TEST(HiddenReset, a_register_zeroed_unseen_that_passed_its_old_value_again_is_do
     const Finding* reset = find(analysis, FindingKind::hidden_reset);
     ASSERT_NE(reset, nullptr);
     EXPECT_EQ(reset->weight, Weight::doubt);
-    EXPECT_EQ(reset->readings, (std::vector<std::string>{"r5", "r6"}));
+    EXPECT_EQ(reset->readings, (std::vector<ReadingId>{ReadingId("r5"), ReadingId("r6")}));
     EXPECT_DOUBLE_EQ(reset->size, 160);
     EXPECT_EQ(reset->sentence, "Between 04:00 and 06:30 the register rose by only 40 Wh while the gauge fell by 25 points, as after some 200 Wh: the "
                                "register may have been zeroed unseen and have passed its old value again, so that 160 Wh or more are missing, or "

@@ -46,7 +46,9 @@ protected:
     test::TempFolder folder;
     test::FakeClock clock;
     Logbook book;
-    std::string unit_uuid, meter_uuid, run_uuid;
+    UnitId unit_uuid;
+    MeterId meter_uuid;
+    RunId run_uuid;
     LiveSource source;
 };
 
@@ -119,7 +121,7 @@ TEST_F(LiveTraceTest, what_the_unit_says_of_itself_is_kept_apart_from_the_meter)
     ASSERT_TRUE(take_fields(alone, "gauge bench/box#/gauge"));
     ullage::Run run;
     run.unit_uuid = unit_uuid;
-    const std::string other = given(book.add(run)).uuid;
+    const RunId other = given(book.add(run)).uuid;
     LiveTrace gauge = given(LiveTrace::begin(book, other, std::nullopt, alone));
     std::vector<TraceSample> shown(2);
     for (int i = 0; i < 2; ++i) shown[static_cast<std::size_t>(i)].time_ms = clock.now_ms() + i * 1000;

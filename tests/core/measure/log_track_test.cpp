@@ -102,7 +102,7 @@ TEST(LogTrack, registers_noted_by_hand_that_agree_are_counted_and_one_that_does_
     EXPECT_NE(energy.log_sentence.find("10 of 11 registers noted by hand agree with the log"), std::string::npos) << energy.log_sentence;
     ASSERT_EQ(energy.track.register_corrections.size(), 1u);
     EXPECT_EQ(energy.track.register_corrections[0].kind, RegisterCorrectionKind::against_log);
-    EXPECT_EQ(energy.track.register_corrections[0].reading_uuid, "r5");
+    EXPECT_EQ(energy.track.register_corrections[0].reading_uuid, ReadingId("r5"));
     EXPECT_NE(energy.track.register_corrections[0].reason.find("602 Wh was noted, the log says 620 Wh"), std::string::npos)
         << energy.track.register_corrections[0].reason;
 }
@@ -120,7 +120,7 @@ TEST(LogTrack, a_log_that_most_hand_readings_contradict_is_not_used) {
 TEST(LogTrack, the_log_of_another_meter_is_told_and_not_used) {
     RecordBuilder run = gauge_only();
     give_log(run.record(), PlainLog().samples());
-    run.record().trace->meter_uuid = "other";
+    run.record().trace->meter_uuid = MeterId("other");
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_FALSE(energy.delivered_wh.value);
     EXPECT_NE(energy.log_sentence.find("another meter"), std::string::npos);
@@ -144,7 +144,7 @@ TEST(LogTrack, a_register_that_is_zeroed_within_the_log_goes_on) {
         EXPECT_EQ(energy.delivered_wh.kind, Kind::measured) << energy.track.missing_reason;
         ASSERT_EQ(energy.track.register_corrections.size(), 1u);
         EXPECT_EQ(energy.track.register_corrections[0].kind, marked ? RegisterCorrectionKind::marked_zero : RegisterCorrectionKind::unmarked_reset);
-        EXPECT_EQ(energy.track.register_corrections[0].reading_uuid, "r7");
+        EXPECT_EQ(energy.track.register_corrections[0].reading_uuid, ReadingId("r7"));
         EXPECT_EQ(energy.track.segments, 2u);
     }
 }

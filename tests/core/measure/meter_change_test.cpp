@@ -18,7 +18,7 @@ RecordBuilder drain() {
 
 TEST(MeterChange, tells_by_how_much_the_energy_of_its_runs_moved) {
     RecordBuilder one = drain(), two = drain(), other = drain();
-    other.record().run.meter_uuid = other.record().meter->uuid = "another";
+    other.record().run.meter_uuid = other.record().meter->uuid = MeterId("another");
     Meter after = *one.record().meter;
     after.correction = 1.004;
     const MeterChange change = meter_change({&one.record(), &two.record(), &other.record()}, *one.record().meter, after);

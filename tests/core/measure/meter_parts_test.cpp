@@ -91,8 +91,8 @@ RecordBuilder swapped() {
 
 TEST(MeterParts, after_a_swap_the_second_meter_has_its_own_correction_and_limit) {
     RecordBuilder run = swapped();
-    run.record().second_meter = Meter{"other", "Other", 1.0, 2.0, std::nullopt, 0.97, {}};
-    run.record().run.second_meter_uuid = "other";
+    run.record().second_meter = Meter{MeterId("other"), "Other", 1.0, 2.0, std::nullopt, 0.97, {}};
+    run.record().run.second_meter_uuid = MeterId("other");
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_NEAR(energy.track.total_wh(), 1.02 * 200 + 0.97 * 300, 1e-9);
     ASSERT_EQ(energy.track.meters.size(), 2u);
@@ -113,13 +113,13 @@ TEST(MeterParts, after_a_swap_to_a_meter_that_is_not_stated_there_is_no_interval
     EXPECT_NE(energy.budget.half_width_method.find("another meter took over"), std::string::npos) << energy.budget.half_width_method;
     EXPECT_FALSE(energy.delivered_wh.lower.has_value());
     RecordBuilder limitless = swapped();
-    limitless.record().second_meter = Meter{"other", "Other", 1.0, std::nullopt, std::nullopt, 1.0, {}};
+    limitless.record().second_meter = Meter{MeterId("other"), "Other", 1.0, std::nullopt, std::nullopt, 1.0, {}};
     EXPECT_NE(analyse_energy(limitless.record()).budget.half_width_method.find("of meter Other is not stated"), std::string::npos);
 }
 
 TEST(MeterParts, each_line_of_a_budget_is_sensitivity_times_the_uncertainty_of_its_input) {
     RecordBuilder run = swapped();
-    run.record().second_meter = Meter{"other", "Other", 1.0, 2.0, std::nullopt, 0.97, {}};
+    run.record().second_meter = Meter{MeterId("other"), "Other", 1.0, 2.0, std::nullopt, 0.97, {}};
     run.record().second_meter->points = {{100, 0.97, 0.3, 2.0}};
     const Budget budget = analyse_energy(run.record()).budget;
     ASSERT_GE(budget.lines.size(), 4u);

@@ -129,7 +129,7 @@ TEST(Register, a_reading_entered_late_is_put_in_its_place_and_said) {
     sort_by_time(run.record().readings);
     const RegisterTrack track = unwrap_register(run.record());
     EXPECT_EQ(kinds(track), std::vector{RegisterCorrectionKind::late_entry});
-    EXPECT_EQ(track.register_corrections[0].reading_uuid, "r3");
+    EXPECT_EQ(track.register_corrections[0].reading_uuid, ReadingId("r3"));
     EXPECT_DOUBLE_EQ(track.total_wh(), 192);
 }
 

@@ -26,7 +26,7 @@ TwoLogs two_logs(int seed, bool registers, std::vector<std::pair<double, double>
     setup.unit.rated_output_w = 1200;
     setup.physics = {1000, 12, 1.12, 4e-5};
     setup.load = LoadProfile::cycling(150, 40, 0.5, 0.4);
-    setup.meter->meter.uuid = "first";
+    setup.meter->meter.uuid = MeterId("first");
     setup.meter->meter.name = "First";
     setup.meter->meter.step_wh = 1;
     setup.meter->meter.limit_percent = 1;
@@ -49,7 +49,7 @@ TwoLogs two_logs(int seed, bool registers, std::vector<std::pair<double, double>
     second.gain_error_percent = two.second_gain_percent;
     second.gaps_h = {{0.7, 0.9}};
     Meter meter;
-    meter.uuid = "second";
+    meter.uuid = MeterId("second");
     meter.name = "Second";
     meter.limit_percent = second_limit_percent;
     meter.load_part_percent = 0;

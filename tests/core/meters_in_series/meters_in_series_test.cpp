@@ -14,13 +14,13 @@ namespace {
 
 using test::RecordBuilder;
 
-Meter wall_meter(std::optional<double> limit_percent) { return Meter{"wall", "Wall", 1.0, limit_percent, std::nullopt, 1.0, {}}; }
+Meter wall_meter(std::optional<double> limit_percent) { return Meter{MeterId("wall"), "Wall", 1.0, limit_percent, std::nullopt, 1.0, {}}; }
 
 /// 5 h at 100 W and 5 h at 400 W; the second meter says `ratio` of the first at each.
 RecordBuilder in_series(double ratio_at_100, double ratio_at_400, std::optional<double> second_limit = 1.0) {
     RecordBuilder run;
     run.record().second_meter = wall_meter(second_limit);
-    run.record().run.second_meter_uuid = "wall";
+    run.record().run.second_meter_uuid = MeterId("wall");
     for (int i = 0; i <= 10; ++i) {
         const double low_h = std::min(i, 5), high_h = std::max(0, i - 5);
         run.at(i, {}, std::floor(7000 + 100 * low_h + 400 * high_h));
@@ -92,7 +92,7 @@ TEST(MetersInSeries, corrections_that_are_stated_are_taken_out_first) {
 TEST(MetersInSeries, runs_that_name_them_the_other_way_round_count_together) {
     RecordBuilder run = in_series(1.01, 1.01), turned = in_series(1 / 1.01, 1 / 1.01);
     RunRecord& other = turned.record();
-    other.run.uuid = "other run";
+    other.run.uuid = RunId("other run");
     std::swap(*other.meter, *other.second_meter);
     const auto found = meters_in_series({&run.record(), &other});
     ASSERT_EQ(found.size(), 1u);

@@ -27,8 +27,8 @@ RunRecord panel(int number, const std::string& name, const std::string& meter, c
     record.run.end = RunEnd::stopped_by_tester;
     record.run.load = name;
     record.number = number;
-    record.run.uuid = "panel" + std::to_string(number);
-    record.meter->uuid = meter;
+    record.run.uuid = RunId("panel" + std::to_string(number));
+    record.meter->uuid = MeterId(meter);
     record.meter->limit_percent = 1;
     return record;
 }
@@ -57,7 +57,7 @@ TEST(PvCharges, panels_that_charge_together_have_each_its_energy_and_a_total_who
     EXPECT_EQ(charge.peak_charge_w.kind, Kind::at_least);
     EXPECT_NEAR(*charge.peak_charge_w.value, 310, 1e-6) << "180 and 130 W in the second hour, not 200 and 190 W";
     EXPECT_EQ(pv_claim(claims).verdict, ClaimVerdict::not_reached);
-    EXPECT_EQ(pv_claim(claims).run_uuids, (std::vector<std::string>{"panel1", "panel2"}));
+    EXPECT_EQ(pv_claim(claims).run_uuids, (std::vector<RunId>{RunId("panel1"), RunId("panel2")}));
     EXPECT_EQ(
         charge.sentence,
         "Charge from PV by 2 panels together: 1120.0 ± 8.8 Wh, peak at least 307 W; run 1 (east): 560.0 ± 5.4 Wh; run 2 (west): 560.0 ± 5.4 Wh");
@@ -87,7 +87,7 @@ TEST(PvCharges, one_panel_of_several_closes_no_round_trip) {
     drain.at(0, 100, 0).at(5, 50, 450).at(10, 0, 900);
     RunRecord before = drain.record();
     before.number = 1;
-    before.run.uuid = "drain";
+    before.run.uuid = RunId("drain");
     const std::vector<double> watts{300, 300, 300};
     std::vector<RunRecord> records{before, panel(2, "", "a", watts, 12), panel(3, "", "b", watts, 12)};
     for (RunRecord& record : records)

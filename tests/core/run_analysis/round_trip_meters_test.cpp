@@ -22,13 +22,13 @@ struct Cycle {
         in.at(0, 0, 100).at(5.2, 50, 620).at(10.4, 100, 1140);
         charge = in.record();
         charge.run.kind = RunKind::charge;
-        charge.run.uuid = "charge";
+        charge.run.uuid = RunId("charge");
         charge.run.end = RunEnd::stopped_by_tester;
         charge.run.charge_source = ChargeSource::wall;
         charge.run.started_full = false;
         out.at(11, 100, 2000).at(15, 50, 2400).at(19.5, 0, 2850);
         drain = out.record();
-        drain.run.uuid = "drain";
+        drain.run.uuid = RunId("drain");
     }
 
     [[nodiscard]] Quantity efficiency() const { return round_trip({&charge, &drain}, {analyse_energy(charge), analyse_energy(drain)}).efficiency; }
@@ -65,8 +65,8 @@ TEST(RoundTripMeters, a_meter_swapped_within_the_drain_shares_its_error_with_no_
     const RunRecord swapped = out.record();
     cycle.drain.readings = swapped.readings;
     EXPECT_FALSE(cycle.efficiency().half_width().has_value()) << "which meter took over is not stated";
-    cycle.drain.second_meter = Meter{"other", "Other", 1.0, 1.0, std::nullopt, 1.0, {}};
-    cycle.drain.run.second_meter_uuid = "other";
+    cycle.drain.second_meter = Meter{MeterId("other"), "Other", 1.0, 1.0, std::nullopt, 1.0, {}};
+    cycle.drain.run.second_meter_uuid = MeterId("other");
     const auto half = cycle.efficiency().half_width();
     ASSERT_TRUE(half.has_value());
     EXPECT_GT(*half, 0.008) << "1 % of either meter, not cancelled";

@@ -21,7 +21,8 @@ RunSetup small_unit(double step_wh, std::uint64_t seed) {
     setup.physics.p0_w = random.uniform(3, 8);
     setup.physics.a = random.uniform(1.05, 1.2);
     setup.load = LoadProfile::constant(random.uniform(25, 60));
-    setup.meter->meter.uuid = setup.meter->meter.name = "Meter";
+    setup.meter->meter.name = "Meter";
+    setup.meter->meter.uuid = MeterId(setup.meter->meter.name);
     setup.meter->meter.step_wh = step_wh;
     setup.meter->meter.limit_percent = 1;
     setup.meter->start_wh = step_wh * std::floor(random.uniform(0, 300));

@@ -36,7 +36,7 @@ inline LoadList sized_list(std::vector<Appliance> appliances) {
 
 inline Unit sized_specimen() {
     Unit unit;
-    unit.uuid = "unit";
+    unit.uuid = UnitId("unit");
     unit.name = "Specimen";
     unit.rated_energy_wh = 1000;
     unit.rated_output_w = 1000;

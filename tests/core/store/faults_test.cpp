@@ -11,8 +11,8 @@ namespace {
 using namespace test;
 namespace fs = std::filesystem;
 
-std::set<std::string> uuids(const Logbook& logbook, const std::string& run) {
-    std::set<std::string> found;
+std::set<ReadingId> uuids(const Logbook& logbook, const RunId& run) {
+    std::set<ReadingId> found;
     for (const Reading& reading : take(logbook.readings(run))) found.insert(reading.uuid);
     return found;
 }
@@ -20,12 +20,12 @@ std::set<std::string> uuids(const Logbook& logbook, const std::string& run) {
 TEST(Faults, on_a_full_disk_nothing_is_half_recorded_and_a_retry_succeeds_when_there_is_room) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     FaultyDisk disk;
     int refusals = 0, successes = 0;
     // From no room at all up to more than one reading needs, so that writing stops at each of its places.
     for (long room = 0; room <= 60'000; room += 1000) {
-        std::set<std::string> expected;
+        std::set<ReadingId> expected;
         {
             Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
             expected = uuids(logbook, run);
@@ -52,8 +52,8 @@ TEST(Faults, on_a_full_disk_nothing_is_half_recorded_and_a_retry_succeeds_when_t
 TEST(Faults, closing_on_a_full_disk_loses_nothing) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage", 0);
-    std::set<std::string> expected;
+    const RunId run = write_logbook(folder / "a.ullage", 0);
+    std::set<ReadingId> expected;
     {
         FaultyDisk disk;
         Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
@@ -90,8 +90,8 @@ TEST(Faults, an_import_that_does_not_fit_leaves_the_logbook_as_it_was) {
     Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     RunRecord record = take(logbook.run_records()).at(0);
     record.unit.name = "Another";
-    record.unit.uuid.clear();
-    record.run.uuid.clear();
+    record.unit.uuid = {};
+    record.run.uuid = {};
     record.readings.assign(5000, Reading{});
     disk.leave_room(50'000);
     EXPECT_EQ(failure_of(logbook.import(record)), Failure::disk_full);
@@ -104,7 +104,7 @@ TEST(Faults, an_import_that_does_not_fit_leaves_the_logbook_as_it_was) {
 TEST(Faults, each_recorded_reading_has_been_made_safe_before_the_call_returns) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     const FaultyDisk disk;
     Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     for (int i = 0; i < 5; ++i) {
@@ -117,7 +117,7 @@ TEST(Faults, each_recorded_reading_has_been_made_safe_before_the_call_returns) {
 TEST(Faults, a_reading_that_could_not_be_made_safe_is_reported_as_not_recorded) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage", 2);
+    const RunId run = write_logbook(folder / "a.ullage", 2);
     FaultyDisk disk;
     Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     disk.break_sync(true);

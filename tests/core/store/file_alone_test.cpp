@@ -27,9 +27,9 @@ fs::path copy_of_file(const fs::path& path, const fs::path& target) {
     return target;
 }
 
-std::set<std::string> readings_of(const fs::path& path, const std::string& run) {
+std::set<ReadingId> readings_of(const fs::path& path, const RunId& run) {
     const FakeClock clock;
-    std::set<std::string> found;
+    std::set<ReadingId> found;
     for (const Reading& reading : take(take(Logbook::open(path, OpenMode::read_only, clock)).readings(run))) found.insert(reading.uuid);
     return found;
 }
@@ -37,9 +37,9 @@ std::set<std::string> readings_of(const fs::path& path, const std::string& run) 
 TEST(FileAlone, each_reading_is_in_the_file_itself_when_its_call_returns) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage", 0);
+    const RunId run = write_logbook(folder / "a.ullage", 0);
     Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
-    std::set<std::string> recorded;
+    std::set<ReadingId> recorded;
     for (int i = 0; i < 20; ++i) {
         recorded.insert(take(logbook.record(run, sample_values(clock.now_ms() + i))).uuid);
         EXPECT_TRUE(logbook.settled());
@@ -54,7 +54,7 @@ TEST(FileAlone, each_reading_is_in_the_file_itself_when_its_call_returns) {
 TEST(FileAlone, half_typed_entries_reach_the_file_by_settling) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage", 0);
+    const RunId run = write_logbook(folder / "a.ullage", 0);
     Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     take(logbook.keep_draft(run, "431"));
     EXPECT_FALSE(logbook.settled());
@@ -67,12 +67,12 @@ TEST(FileAlone, half_typed_entries_reach_the_file_by_settling) {
 TEST(FileAlone, a_copy_that_is_under_way_is_not_spoilt_and_what_is_recorded_meanwhile_follows_it) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage", 0);
+    const RunId run = write_logbook(folder / "a.ullage", 0);
     Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     take(logbook.record(run, sample_values()));
     std::ifstream copier(folder / "a.ullage", std::ios::binary);
     const std::string before = folder_bytes(folder.path()).at("a.ullage");
-    const std::string uuid = take(logbook.record(run, sample_values())).uuid;
+    const ReadingId uuid = take(logbook.record(run, sample_values())).uuid;
     // Where the file system offers no leases the reading goes into the file in spite of the copier.
     if (!logbook.settled()) {
         EXPECT_EQ(folder_bytes(folder.path()).at("a.ullage"), before);
@@ -84,15 +84,15 @@ TEST(FileAlone, a_copy_that_is_under_way_is_not_spoilt_and_what_is_recorded_mean
 
 TEST(FileAlone, copies_taken_at_random_moments_while_a_process_records_open_with_every_confirmed_reading) {
     const TempFolder folder;
-    const std::string run = write_logbook(folder / "a.ullage", 0);
-    ChildProcess child({ULLAGE_RECORDER, "settled", (folder / "a.ullage").string(), run, "0"});
-    std::set<std::string> confirmed;
+    const RunId run = write_logbook(folder / "a.ullage", 0);
+    ChildProcess child({ULLAGE_RECORDER, "settled", (folder / "a.ullage").string(), run.text(), "0"});
+    std::set<ReadingId> confirmed;
     std::atomic<bool> ended = false;
     std::mutex door;
     std::thread listener([&] {
         while (const auto line = child.line()) {
             const std::lock_guard held(door);
-            confirmed.insert(*line);
+            confirmed.insert(ReadingId(*line));
         }
         ended = true;
     });
@@ -101,7 +101,7 @@ TEST(FileAlone, copies_taken_at_random_moments_while_a_process_records_open_with
     int copies = 0;
     // The moments lie anywhere among the writes of the recorder, which does nothing else.
     for (; copies < 60 && !ended; ++copies) {
-        std::set<std::string> expected;
+        std::set<ReadingId> expected;
         {
             const std::lock_guard held(door);
             expected = confirmed;
@@ -109,9 +109,9 @@ TEST(FileAlone, copies_taken_at_random_moments_while_a_process_records_open_with
         const fs::path copy = copy_of_file(folder / "a.ullage", folder / "copy");
         const auto opened = Logbook::open(copy, OpenMode::read_only, clock);
         ASSERT_TRUE(opened.ok()) << "copy " << copies << ": " << opened.error().sentence();
-        std::set<std::string> found;
+        std::set<ReadingId> found;
         for (const Reading& reading : take(opened.value().readings(run))) found.insert(reading.uuid);
-        for (const std::string& uuid : expected) EXPECT_TRUE(found.contains(uuid)) << "copy " << copies;
+        for (const ReadingId& uuid : expected) EXPECT_TRUE(found.contains(uuid)) << "copy " << copies;
         last = expected.size();
         fs::remove(copy);
         std::this_thread::sleep_for(std::chrono::microseconds(copies * 137 % 5000));
@@ -155,9 +155,9 @@ TEST_P(Displaced, a_file_that_others_take_away_or_change_takes_no_more_readings_
     const TempFolder folder;
     const FakeClock clock;
     const fs::path path = folder / "a.ullage";
-    const std::string run = write_logbook(path);
+    const RunId run = write_logbook(path);
     Logbook logbook = take(Logbook::open(path, OpenMode::record, clock));
-    const std::string uuid = take(logbook.record(run, sample_values())).uuid;
+    const ReadingId uuid = take(logbook.record(run, sample_values())).uuid;
     std::this_thread::sleep_for(std::chrono::milliseconds(30)); // the clock of file times is coarse
     GetParam().happen(path);
     const auto after = folder_bytes(folder.path());
@@ -196,7 +196,7 @@ TEST(DisplacedLogbook, what_is_left_where_it_was_moved_away_does_not_keep_a_new_
 TEST(DisplacedLogbook, a_link_that_was_turned_to_another_file_is_noticed) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     write_logbook(folder / "b.ullage");
     fs::create_symlink(folder / "a.ullage", folder / "link.ullage");
     Logbook logbook = take(Logbook::open(folder / "link.ullage", OpenMode::record, clock));

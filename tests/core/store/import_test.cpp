@@ -12,7 +12,7 @@ RunRecord sheet() {
     RunRecord record;
     record.unit = sample_unit();
     record.meter = sample_meter();
-    record.run = sample_run("");
+    record.run = sample_run(UnitId(""));
     for (int i = 0; i < 3; ++i) {
         Reading reading;
         reading.sequence = i + 1;
@@ -42,7 +42,7 @@ TEST_F(Import, an_imported_record_is_read_back_equal_with_uuids_given) {
     for (std::size_t i = 0; i < expected.readings.size(); ++i) {
         EXPECT_EQ(added.readings[i].values, expected.readings[i].values);
         EXPECT_EQ(added.readings[i].sequence, expected.readings[i].sequence);
-        EXPECT_EQ(added.readings[i].uuid.size(), 36u);
+        EXPECT_EQ(added.readings[i].uuid.text().size(), 36u);
     }
     EXPECT_EQ(added.run.extra, expected.run.extra);
     EXPECT_EQ(added.run.created_ms, clock.now_ms());

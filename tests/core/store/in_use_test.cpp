@@ -11,7 +11,7 @@ namespace fs = std::filesystem;
 TEST(InUse, a_second_logbook_of_the_same_process_is_refused_by_any_name_of_the_file) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     fs::create_symlink(folder / "a.ullage", folder / "link.ullage");
     fs::create_hard_link(folder / "a.ullage", folder / "hard.ullage");
     Logbook first = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
@@ -44,7 +44,7 @@ TEST(InUse, a_logbook_that_another_process_records_into_is_refused_and_left_alon
 TEST(InUse, reading_the_open_file_by_other_means_and_closing_it_leaves_it_held) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     // As a file dialog does that looks into files, and a reader of all files of a folder. Locks of the process would end with it.
     folder_bytes(folder.path());
@@ -65,7 +65,7 @@ TEST(InUse, closing_a_logbook_frees_it_at_once) {
 TEST(InUse, two_can_look_at_once_and_one_can_record_after_them) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     const Logbook one = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
     const Logbook two = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
     Logbook recording = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));

@@ -16,15 +16,15 @@ namespace {
 using namespace test;
 namespace fs = std::filesystem;
 
-std::set<std::string> stored(const Logbook& logbook, const std::string& run) {
+std::set<std::string> stored(const Logbook& logbook, const RunId& run) {
     std::set<std::string> found;
-    for (const Reading& reading : take(logbook.readings(run))) found.insert(reading.uuid);
+    for (const Reading& reading : take(logbook.readings(run))) found.insert(reading.uuid.text());
     return found;
 }
 
 /// Lets a child record until it dies in its `action`-th action on the disk; returns all that it reported.
-std::vector<std::string> record_and_kill(const fs::path& path, const std::string& run, long action, const char* task = "record") {
-    ChildProcess child({ULLAGE_RECORDER, task, path.string(), run, std::to_string(action)});
+std::vector<std::string> record_and_kill(const fs::path& path, const RunId& run, long action, const char* task = "record") {
+    ChildProcess child({ULLAGE_RECORDER, task, path.string(), run.text(), std::to_string(action)});
     std::vector<std::string> reported;
     while (auto line = child.line()) reported.push_back(*line);
     return reported;
@@ -34,7 +34,7 @@ TEST(KilledRecorder, no_reading_that_was_reported_as_recorded_is_lost_in_100_rou
     const TempFolder folder;
     const FakeClock clock;
     const fs::path path = folder / "a.ullage";
-    const std::string run = write_logbook(path, 0);
+    const RunId run = write_logbook(path, 0);
     std::mt19937 random(20270514);
     std::set<std::string> reported;
     int logs_left = 0;
@@ -60,7 +60,7 @@ TEST(KilledRecorder, a_photo_that_was_reported_as_kept_is_whole_in_10_rounds) {
     const TempFolder folder;
     const FakeClock clock;
     const fs::path path = folder / "a.ullage";
-    const std::string run = write_logbook(path, 0);
+    const RunId run = write_logbook(path, 0);
     std::mt19937 random(20270514);
     std::set<std::string> reported;
     for (int round = 0; round < 10; ++round) {
@@ -69,7 +69,7 @@ TEST(KilledRecorder, a_photo_that_was_reported_as_kept_is_whole_in_10_rounds) {
         const Logbook logbook = take(Logbook::open(path, OpenMode::record, clock));
         std::set<std::string> kept;
         for (const Photo& photo : take(logbook.photos(run))) {
-            kept.insert(photo.uuid);
+            kept.insert(photo.uuid.text());
             EXPECT_EQ(take(logbook.photo_bytes(photo.uuid)), bare_jpeg(8, 8, 100'000)) << "round " << round;
         }
         for (const std::string& uuid : reported) EXPECT_TRUE(kept.contains(uuid)) << "round " << round;
@@ -81,7 +81,7 @@ TEST(KilledRecorder, looking_shows_what_its_log_holds_and_leaves_the_recovery_to
     const TempFolder folder;
     const FakeClock clock;
     const fs::path path = folder / "a.ullage";
-    const std::string run = write_logbook(path, 0);
+    const RunId run = write_logbook(path, 0);
     const auto reported = record_and_kill(path, run, 300);
     ASSERT_TRUE(fs::exists(path.string() + "-wal"));
     const auto before = folder_bytes(folder.path());

@@ -83,12 +83,12 @@ TEST_F(StoreLimits, the_points_of_a_meter_are_bounded_and_in_order_of_load) {
 }
 
 TEST_F(StoreLimits, a_run_and_its_keys_are_bounded) {
-    const auto field = [](auto change) { return refused_field(sample_run("u"), change); };
+    const auto field = [](auto change) { return refused_field(sample_run(UnitId("u")), change); };
     EXPECT_EQ(field([](ullage::Run&) {}), "");
     EXPECT_EQ(field([](ullage::Run& run) { run.load.assign(longest_load_text + 1, 'x'); }), "load");
     EXPECT_EQ(field([](ullage::Run& run) { run.ambient_c = -300; }), "ambient temperature");
     EXPECT_EQ(field([](ullage::Run& run) { run.ambient_end_c = 1e5; }), "ambient temperature at the end");
-    EXPECT_EQ(field([](ullage::Run& run) { run.meter_uuid = run.second_meter_uuid = "m"; }), "second meter");
+    EXPECT_EQ(field([](ullage::Run& run) { run.meter_uuid = run.second_meter_uuid = MeterId("m"); }), "second meter");
     EXPECT_EQ(field([](ullage::Run& run) { run.time_zone.assign(longest_short_text + 1, 'x'); }), "time zone");
     EXPECT_EQ(field([](ullage::Run& run) { run.created_ms = latest_moment_ms + 1; }), "created");
     EXPECT_EQ(field([](ullage::Run& run) { run.extra.assign(most_extras + 1, {"a", "b"}); }), "keys that are not known");

@@ -76,9 +76,9 @@ TEST(LoadLists, what_cannot_be_is_refused_and_leaves_the_logbook_as_it_was) {
     wrong.appliances[0].hours_per_day = 25;
     EXPECT_EQ(failure_of(logbook.update(wrong)), Failure::bad_input);
     wrong = list;
-    wrong.uuid = "no such";
+    wrong.uuid = LoadListId("no such");
     EXPECT_EQ(failure_of(logbook.update(wrong)), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.set_load_list_withdrawn("no such", true)), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.set_load_list_withdrawn(LoadListId("no such"), true)), Failure::not_found);
     EXPECT_EQ(take(logbook.load_lists()), std::vector{list});
 }
 

@@ -53,7 +53,7 @@ TEST_F(Meters, what_changes_nothing_adds_no_version) {
     const Meter meter = take(logbook.add(sample_meter()));
     take(logbook.update(meter, "looked at"));
     EXPECT_EQ(take(logbook.meter_history(meter.uuid)).size(), 1u);
-    EXPECT_EQ(failure_of(logbook.meter_history("x")), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.meter_history(MeterId("x"))), Failure::not_found);
 }
 
 TEST_F(Meters, no_version_and_no_point_can_be_changed_or_removed_behind_the_program) {
@@ -93,7 +93,7 @@ TEST_F(Meters, a_run_with_two_meters_keeps_both_and_what_both_registers_said) {
     EXPECT_EQ(record.second_meter, second);
     EXPECT_EQ(record.readings.at(0).values, sample_values());
     EXPECT_EQ(failure_of(logbook.set_meter_withdrawn(second.uuid, true)), Failure::refused) << "a run names it";
-    run.second_meter_uuid = "no meter";
+    run.second_meter_uuid = MeterId("no meter");
     EXPECT_EQ(failure_of(logbook.update(run)), Failure::not_found);
 }
 

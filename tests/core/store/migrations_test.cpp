@@ -220,15 +220,15 @@ TEST(Migrations, a_meter_of_an_older_file_can_be_given_a_live_source) {
     make_file_of_version(11, folder / "a.ullage");
     {
         Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
-        const std::string meter = take(logbook.meters()).at(0).uuid;
+        const MeterId meter = take(logbook.meters()).at(0).uuid;
         EXPECT_TRUE(take(logbook.meter_sources()).empty());
         take(logbook.set_meter_source(meter, "one"));
         take(logbook.set_meter_source(meter, "two"));
-        EXPECT_FALSE(logbook.set_meter_source("no such meter", "two"));
+        EXPECT_FALSE(logbook.set_meter_source(MeterId("no such meter"), "two"));
     }
     Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
-    const std::string meter = take(logbook.meters()).at(0).uuid;
-    EXPECT_EQ(take(logbook.meter_sources()), (std::map<std::string, std::string>{{meter, "two"}}));
+    const MeterId meter = take(logbook.meters()).at(0).uuid;
+    EXPECT_EQ(take(logbook.meter_sources()), (std::map<MeterId, std::string>{{meter, "two"}}));
     take(logbook.set_meter_source(meter, ""));
     EXPECT_TRUE(take(logbook.meter_sources()).empty());
 }

@@ -252,7 +252,7 @@ TEST(OpenLogbook, creating_needs_a_folder_that_exists_and_can_be_written) {
     EXPECT_TRUE(fs::is_empty(folder.path()));
 }
 
-void expect_only_to_be_looked_at(const TempFolder& folder, const std::string& run_uuid, std::size_t readings) {
+void expect_only_to_be_looked_at(const TempFolder& folder, const RunId& run_uuid, std::size_t readings) {
     const FakeClock clock;
     const auto before = folder_bytes(folder.path());
     EXPECT_EQ(failure_of(Logbook::open(folder / "a.ullage", OpenMode::record, clock)), Failure::read_only);
@@ -269,14 +269,14 @@ void expect_only_to_be_looked_at(const TempFolder& folder, const std::string& ru
 
 TEST(OpenLogbook, a_file_without_write_permission_can_be_looked_at_only) {
     const TempFolder folder;
-    const std::string run = write_logbook(folder / "a.ullage", 4);
+    const RunId run = write_logbook(folder / "a.ullage", 4);
     fs::permissions(folder / "a.ullage", fs::perms::owner_read | fs::perms::group_read | fs::perms::others_read);
     expect_only_to_be_looked_at(folder, run, 4);
 }
 
 TEST(OpenLogbook, a_file_in_a_folder_without_write_permission_can_be_looked_at_only) {
     const TempFolder folder;
-    const std::string run = write_logbook(folder / "a.ullage", 4);
+    const RunId run = write_logbook(folder / "a.ullage", 4);
     fs::permissions(folder.path(), fs::perms::owner_read | fs::perms::owner_exec);
     expect_only_to_be_looked_at(folder, run, 4);
 }
@@ -297,7 +297,7 @@ TEST(OpenLogbook, looking_at_a_writable_file_changes_nothing_either) {
 TEST(OpenLogbook, a_saved_copy_holds_everything_and_an_existing_file_is_never_replaced) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage", 4);
+    const RunId run = write_logbook(folder / "a.ullage", 4);
     const Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     take(logbook.save_copy(folder / "b.ullage"));
     {

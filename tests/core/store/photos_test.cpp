@@ -26,7 +26,7 @@ struct Photos : testing::Test {
 
 TEST_F(Photos, every_part_of_a_photo_survives_closing_the_file) {
     const Photo photo = take(logbook.add_photo(run.uuid, reading.uuid, sample_photo()));
-    EXPECT_EQ(photo.uuid.size(), 36u);
+    EXPECT_EQ(photo.uuid.text().size(), 36u);
     EXPECT_EQ(photo.run_uuid, run.uuid);
     EXPECT_EQ(photo.reading_uuid, reading.uuid);
     EXPECT_EQ(photo.format, PhotoFormat::jpeg);
@@ -55,7 +55,7 @@ TEST_F(Photos, a_reading_whose_photo_no_longer_waits_is_not_recorded) {
     const ullage::Run other = take(logbook.add(sample_run(run.unit_uuid)));
     const Photo elsewhere = take(logbook.add_photo(other.uuid, {}, sample_photo()));
     const Photo waiting = take(logbook.add_photo(run.uuid, {}, sample_photo()));
-    for (const std::string& uuid : {tied.uuid, withdrawn.uuid, elsewhere.uuid, std::string("unknown")}) {
+    for (const PhotoId& uuid : {tied.uuid, withdrawn.uuid, elsewhere.uuid, PhotoId("unknown")}) {
         EXPECT_EQ(failure_of(logbook.record(run.uuid, sample_values(), {waiting.uuid, uuid})), Failure::refused);
         EXPECT_EQ(take(logbook.readings(run.uuid)).size(), 1u);
     }
@@ -154,12 +154,12 @@ TEST_F(Photos, all_photos_of_a_logbook_have_a_limit_together) {
 
 TEST_F(Photos, an_unknown_run_reading_or_photo_is_said_and_another_runs_reading_refused) {
     const ullage::Run other = take(logbook.add(sample_run(run.unit_uuid)));
-    EXPECT_EQ(failure_of(logbook.add_photo("unknown", {}, sample_photo())), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.add_photo(run.uuid, "unknown", sample_photo())), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.add_photo(RunId("unknown"), {}, sample_photo())), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.add_photo(run.uuid, ReadingId("unknown"), sample_photo())), Failure::not_found);
     EXPECT_EQ(failure_of(logbook.add_photo(other.uuid, reading.uuid, sample_photo())), Failure::refused);
-    EXPECT_EQ(failure_of(logbook.photos("unknown")), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.photo_bytes("unknown")), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.set_photo_withdrawn("unknown", true)), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.photos(RunId("unknown"))), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.photo_bytes(PhotoId("unknown"))), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.set_photo_withdrawn(PhotoId("unknown"), true)), Failure::not_found);
     const Logbook look = [&] {
         { const Logbook closed = std::move(logbook); }
         return take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
@@ -194,7 +194,7 @@ TEST_F(Photos, no_sql_changes_deletes_replaces_or_moves_a_photo) {
         return text;
     };
     const std::string before = content();
-    ASSERT_NE(before.find(photo.uuid), std::string::npos);
+    ASSERT_NE(before.find(photo.uuid.text()), std::string::npos);
     for (const char* sql :
          {"UPDATE photos SET taken_ms = 1", "DELETE FROM photos", "UPDATE photo_bytes SET bytes = x'00'", "DELETE FROM photo_bytes",
           "UPDATE photo_versions SET withdrawn = 1", "DELETE FROM photo_versions", "INSERT OR REPLACE INTO photos SELECT * FROM photos WHERE id = 1",

@@ -6,7 +6,7 @@ namespace {
 
 using namespace test;
 
-PvSheet sample_sheet(const std::string& unit_uuid = {}) {
+PvSheet sample_sheet(const UnitId& unit_uuid = {}) {
     PvSheet sheet;
     sheet.name = "wagon roof";
     sheet.unit_uuid = unit_uuid;
@@ -48,7 +48,7 @@ TEST(PvSheets, every_value_survives_closing_and_opening) {
     ASSERT_EQ(sheets.size(), 2u);
     EXPECT_EQ(sheets[0].name, "bare");
     EXPECT_EQ(sheets[0].voc_v, std::nullopt);
-    EXPECT_EQ(sheets[0].unit_uuid, "");
+    EXPECT_EQ(sheets[0].unit_uuid, UnitId(""));
     EXPECT_EQ(sheets[1], sheet);
 }
 
@@ -78,9 +78,9 @@ TEST(PvSheets, what_cannot_be_kept_is_refused_by_name) {
     PvSheet loose = sample_sheet();
     loose.voc_tolerance_percent = 21;
     EXPECT_EQ(failure_of(logbook.add(loose)), Failure::bad_input);
-    EXPECT_EQ(failure_of(logbook.add(sample_sheet("no such unit"))), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.add(sample_sheet(UnitId("no such unit")))), Failure::not_found);
     EXPECT_EQ(failure_of(logbook.update(sample_sheet())), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.set_pv_sheet_withdrawn("none", true)), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.set_pv_sheet_withdrawn(PvSheetId("none"), true)), Failure::not_found);
 }
 
 TEST(PvSheets, the_limits_of_the_pv_input_the_data_of_the_specimen_and_the_source_of_a_charge_are_kept) {

@@ -17,7 +17,7 @@ struct Readings : testing::Test {
 
 TEST_F(Readings, every_part_of_a_reading_survives_closing_the_file) {
     const Reading reading = take(logbook.record(run.uuid, sample_values()));
-    EXPECT_EQ(reading.uuid.size(), 36u);
+    EXPECT_EQ(reading.uuid.text().size(), 36u);
     EXPECT_EQ(reading.sequence, 1);
     EXPECT_EQ(reading.version, 1);
     EXPECT_EQ(reading.values, sample_values());
@@ -104,11 +104,11 @@ TEST_F(Readings, withdrawing_and_restoring_are_versions_that_keep_the_values) {
 // Another program that opens the file is held to the same rule.
 TEST_F(Readings, a_record_with_one_reading_read_again_is_what_reading_all_of_it_gives) {
     RunRecord known = take(logbook.run_record(run.uuid));
-    const auto expect_same = [&](const std::string& reading_uuid) {
+    const auto expect_same = [&](const ReadingId& reading_uuid) {
         known = take(logbook.with_reading(std::move(known), reading_uuid));
         EXPECT_EQ(known.readings, take(logbook.run_record(run.uuid)).readings);
     };
-    std::vector<std::string> uuids;
+    std::vector<ReadingId> uuids;
     for (const UtcMs minute : {10, 30, 20, 20, 0, 30}) {
         uuids.push_back(take(logbook.record(run.uuid, sample_values(60'000 * minute))).uuid);
         expect_same(uuids.back());
@@ -120,7 +120,7 @@ TEST_F(Readings, a_record_with_one_reading_read_again_is_what_reading_all_of_it_
     const ullage::Run other = take(logbook.add(sample_run(run.unit_uuid)));
     const Reading elsewhere = take(logbook.record(other.uuid, sample_values()));
     EXPECT_EQ(failure_of(logbook.with_reading(known, elsewhere.uuid)), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.with_reading(known, "none")), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.with_reading(known, ReadingId("none"))), Failure::not_found);
 }
 
 TEST(AppendOnly, no_sql_changes_deletes_or_replaces_a_reading) {

@@ -10,7 +10,7 @@ using namespace test;
 
 /// A unit or meter with nothing stated but its name.
 template <class Thing>
-Thing named(const std::string& name, const std::string& uuid = {}) {
+Thing named(const std::string& name, const decltype(Thing::uuid)& uuid = {}) {
     Thing thing;
     thing.uuid = uuid;
     thing.name = name;
@@ -32,7 +32,7 @@ TEST_F(Records, every_part_of_a_unit_survives_closing_the_file) {
     const Unit unit = take(logbook.add(sample_unit()));
     Unit expected = sample_unit();
     expected.uuid = unit.uuid;
-    EXPECT_EQ(unit.uuid.size(), 36u);
+    EXPECT_EQ(unit.uuid.text().size(), 36u);
     EXPECT_EQ(unit, expected);
     reopen();
     EXPECT_EQ(take(logbook.units()), std::vector{expected});
@@ -99,22 +99,22 @@ TEST_F(Records, an_update_changes_every_part_and_keeps_the_time_of_creation) {
 TEST_F(Records, an_unknown_uuid_is_not_found_by_any_call) {
     EXPECT_EQ(failure_of(logbook.update(sample_unit())), Failure::not_found);
     EXPECT_EQ(failure_of(logbook.update(sample_meter())), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.update(sample_run("no unit"))), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.add(sample_run("no unit"))), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.update(sample_run(UnitId("no unit")))), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.add(sample_run(UnitId("no unit")))), Failure::not_found);
     const Unit unit = take(logbook.add(sample_unit()));
-    EXPECT_EQ(failure_of(logbook.add(sample_run(unit.uuid, "no meter"))), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.set_unit_withdrawn("x", true)), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.set_meter_withdrawn("x", true)), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.set_run_withdrawn("x", true)), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.run_record("x")), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.run_records("x")), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.record("x", sample_values())), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.readings("x")), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.amend("x", sample_values(), "")), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.set_withdrawn("x", true, "")), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.history("x")), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.keep_draft("x", "a")), Failure::not_found);
-    EXPECT_EQ(failure_of(logbook.draft("x")), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.add(sample_run(unit.uuid, MeterId("no meter")))), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.set_unit_withdrawn(UnitId("x"), true)), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.set_meter_withdrawn(MeterId("x"), true)), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.set_run_withdrawn(RunId("x"), true)), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.run_record(RunId("x"))), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.run_records(UnitId("x"))), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.record(RunId("x"), sample_values())), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.readings(RunId("x"))), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.amend(ReadingId("x"), sample_values(), "")), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.set_withdrawn(ReadingId("x"), true, "")), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.history(ReadingId("x"))), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.keep_draft(RunId("x"), "a")), Failure::not_found);
+    EXPECT_EQ(failure_of(logbook.draft(RunId("x"))), Failure::not_found);
 }
 
 TEST_F(Records, a_record_of_a_known_uuid_is_not_added_twice) {

@@ -72,7 +72,7 @@ inline Meter sample_meter() {
     return meter;
 }
 
-inline Run sample_run(const std::string& unit_uuid, std::optional<std::string> meter_uuid = std::nullopt) {
+inline Run sample_run(const UnitId& unit_uuid, std::optional<MeterId> meter_uuid = std::nullopt) {
     Run run;
     run.unit_uuid = unit_uuid;
     run.meter_uuid = std::move(meter_uuid);
@@ -117,7 +117,7 @@ inline std::map<std::string, std::string> folder_bytes(const std::filesystem::pa
 inline void write_bytes(const std::filesystem::path& path, const std::string& bytes) { std::ofstream(path, std::ios::binary) << bytes; }
 
 /// A logbook with one unit, one meter, one run and `count` readings, closed again; returns the run's uuid.
-inline std::string write_logbook(const std::filesystem::path& path, int count = 3) {
+inline RunId write_logbook(const std::filesystem::path& path, int count = 3) {
     const FakeClock clock;
     Logbook logbook = take(Logbook::create(path, clock));
     const Unit unit = take(logbook.add(sample_unit()));

@@ -69,7 +69,7 @@ TEST(TraceBlocks, a_sample_of_four_decimal_columns_takes_less_than_10_bytes) {
 }
 
 /// A trace of `samples` for the run of a logbook.
-Result<Trace> add(Logbook& logbook, const std::string& run_uuid, const std::vector<TraceSample>& samples, const std::string& fingerprint = "f") {
+Result<Trace> add(Logbook& logbook, const RunId& run_uuid, const std::vector<TraceSample>& samples, const std::string& fingerprint = "f") {
     Trace trace;
     trace.run_uuid = run_uuid;
     trace.file_name = "a.csv";
@@ -82,7 +82,7 @@ Result<Trace> add(Logbook& logbook, const std::string& run_uuid, const std::vect
 TEST(Traces, survive_closing_and_opening_and_are_shown_when_looking) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     std::mt19937 random(9);
     const std::vector<TraceSample> samples = random_samples(random, 10'000);
     {
@@ -106,7 +106,7 @@ TEST(Traces, a_block_whose_times_are_out_of_order_is_damage_and_never_handed_ove
     const TempFolder folder;
     const FakeClock clock;
     const std::filesystem::path path = folder / "a.ullage";
-    const std::string run = write_logbook(path);
+    const RunId run = write_logbook(path);
     std::vector<TraceSample> samples;
     for (int i = 0; i < 100; ++i) samples.push_back({1'810'000'000'000 + i * 1000, {}, 60.0, {}, {}});
     {
@@ -139,7 +139,7 @@ TEST(Traces, a_block_whose_times_are_out_of_order_is_damage_and_never_handed_ove
 TEST(Traces, how_a_log_was_read_is_kept_in_the_step_that_adds_its_samples) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     Trace trace;
     trace.run_uuid = run;
@@ -161,7 +161,7 @@ TEST(Traces, how_a_log_was_read_is_kept_in_the_step_that_adds_its_samples) {
 TEST(Traces, a_source_that_fails_leaves_nothing) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     std::mt19937 random(10);
     const std::vector<TraceSample> samples = random_samples(random, 10'000);
@@ -179,17 +179,17 @@ TEST(Traces, a_source_that_fails_leaves_nothing) {
 TEST(Traces, samples_out_of_order_or_none_at_all_are_refused) {
     const FakeClock clock;
     const TempFolder folder;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     EXPECT_EQ(failure_of(add(logbook, run, {})), Failure::bad_input);
     EXPECT_EQ(failure_of(add(logbook, run, {{2000, 1, {}, {}, {}}, {1000, 1, {}, {}, {}}})), Failure::bad_input);
-    EXPECT_EQ(failure_of(add(logbook, "none", {{1000, 1, {}, {}, {}}})), Failure::not_found);
+    EXPECT_EQ(failure_of(add(logbook, RunId("none"), {{1000, 1, {}, {}, {}}})), Failure::not_found);
 }
 
 TEST(Traces, no_program_changes_or_deletes_a_sample) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     {
         Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
         take(add(logbook, run, {{1000, 1, {}, {}, {}}}));
@@ -216,7 +216,7 @@ std::vector<TraceSample> all_samples(const Logbook& logbook, const Trace& trace)
 TEST(Traces, one_that_grew_in_many_steps_holds_every_sample_once) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     std::mt19937 random(11);
     const std::vector<TraceSample> samples = random_samples(random, 3 * store::block_samples + 17);
     {
@@ -240,7 +240,7 @@ TEST(Traces, one_that_grew_in_many_steps_holds_every_sample_once) {
 TEST(Traces, what_cannot_be_added_leaves_a_trace_as_it_was) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     const Trace first = take(add(logbook, run, {{1000, 1, {}, {}, {}}, {2000, 2, {}, {}, {}}}, "first"));
     const Trace second = take(add(logbook, run, {{9000, 9, {}, {}, {}}}, "second"));
@@ -260,7 +260,7 @@ TEST(Traces, what_cannot_be_added_leaves_a_trace_as_it_was) {
 TEST(Traces, a_run_is_analysed_with_what_its_trace_has_grown_by) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     const RunRecord bare = take(logbook.run_record(run));
     const UtcMs start_ms = bare.readings.front().values.time_ms;

@@ -185,10 +185,10 @@ TEST(SimulatedRun, batteries_differ_from_run_to_run_by_the_repeatability) {
 
 TEST(SimulatedRun, readings_of_one_run_have_identifiers_of_their_own) {
     const SimulatedRun run = simulate_run(evening(), 8);
-    std::set<std::string> seen;
+    std::set<ReadingId> seen;
     for (const Reading& reading : run.record.readings) {
-        EXPECT_EQ(reading.uuid.size(), 36U);
-        EXPECT_EQ(reading.uuid[14], '4');
+        EXPECT_EQ(reading.uuid.text().size(), 36U);
+        EXPECT_EQ(reading.uuid.text()[14], '4');
         seen.insert(reading.uuid);
     }
     EXPECT_EQ(seen.size(), run.record.readings.size());

@@ -53,7 +53,7 @@ protected:
 
     FakeClock clock_;
     Logbook logbook_;
-    std::string run_uuid_;
+    RunId run_uuid_;
     TempFolder folder_;
 };
 
@@ -118,7 +118,7 @@ TEST_F(TraceImport, logs_that_overlap_are_refused) {
 TEST_F(TraceImport, logs_of_two_meters_may_overlap_and_so_may_the_unit_s_own_which_has_no_meter) {
     Meter meter;
     meter.name = "Second";
-    const std::string second = logbook_.add(meter).value().uuid;
+    const MeterId second = logbook_.add(meter).value().uuid;
     ASSERT_TRUE(import(written("a.csv", long_log(100))).ok());
     const std::string other = written("b.csv", long_log(120));
     const TraceDetection detection = preview_trace(other, {}, {}, {}).value().detection;

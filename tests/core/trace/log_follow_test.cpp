@@ -88,7 +88,7 @@ protected:
     static constexpr const char* header = "epoch,register (Wh),power (W)\n";
     FakeClock clock_;
     Logbook logbook_;
-    std::string run_uuid_;
+    RunId run_uuid_;
     TempFolder folder_;
     std::string path_ = folder_ / "log.csv";
 };

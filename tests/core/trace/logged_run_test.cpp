@@ -60,7 +60,8 @@ protected:
 
     FakeClock clock_;
     Logbook logbook_;
-    std::string meter_uuid_, run_uuid_;
+    MeterId meter_uuid_;
+    RunId run_uuid_;
     TempFolder folder_;
 };
 
@@ -88,7 +89,7 @@ TEST_F(LoggedRun, a_reading_noted_after_the_import_is_paired_with_the_log_too) {
 TEST_F(LoggedRun, a_withdrawn_trace_no_longer_counts_and_counts_again_when_restored) {
     note(0, 100);
     note(10, 0);
-    const std::string uuid = import(false).value().trace.uuid;
+    const TraceId uuid = import(false).value().trace.uuid;
     EXPECT_NEAR(*analysed().delivered_wh.value, 800, 0.5);
     ASSERT_TRUE(logbook_.set_trace_withdrawn(uuid, true).ok());
     EXPECT_FALSE(logbook_.run_record(run_uuid_).value().trace);

@@ -76,7 +76,7 @@ TEST(BetweenRunsCoverage, a_no_load_drain_and_a_drain_cover_the_truth_as_often_a
 TEST(BetweenRunsCoverage, drains_by_two_meters_cover_the_truth_as_often_as_they_claim) {
     expect_honest("two meters", coverage_of([](std::uint64_t) {
                       std::vector<RunSetup> setups{specimen_drain(40), specimen_drain(90), specimen_drain(350)};
-                      setups[1].meter->meter.uuid = "other meter";
+                      setups[1].meter->meter.uuid = MeterId("other meter");
                       setups[1].meter->meter.limit_percent = 2;
                       return setups;
                   }));

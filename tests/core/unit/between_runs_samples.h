@@ -16,7 +16,7 @@ inline const SimulatedUnit specimen{.battery_wh = 1000, .p0_w = 12, .a = 1.12, .
 
 inline Unit specimen_claims() {
     Unit unit;
-    unit.uuid = "specimen";
+    unit.uuid = UnitId("specimen");
     unit.name = "Specimen";
     unit.rated_energy_wh = 1050;
     unit.rated_output_w = 1200;
@@ -30,7 +30,7 @@ inline RunSetup specimen_drain(double load_w) {
     setup.physics = specimen;
     setup.load = LoadProfile::constant(load_w);
     setup.kind = load_w > 0 ? RunKind::drain : RunKind::no_load_drain;
-    setup.meter->meter.uuid = "meter";
+    setup.meter->meter.uuid = MeterId("meter");
     setup.meter->meter.name = "Meter";
     setup.meter->meter.step_wh = 1;
     setup.meter->meter.limit_percent = 1;
@@ -43,10 +43,10 @@ inline RunSetup specimen_drain(double load_w) {
 /// Simulates the setups one after the other with one gain error for each meter, drawn within its limit. A day apart.
 inline std::vector<RunRecord> simulate_drains(std::vector<RunSetup> setups, std::uint64_t seed) {
     Random random(seed);
-    std::vector<std::pair<std::string, double>> gains;
+    std::vector<std::pair<MeterId, double>> gains;
     std::vector<RunRecord> records;
     for (RunSetup& setup : setups) {
-        const std::string& meter = setup.meter->meter.uuid;
+        const MeterId& meter = setup.meter->meter.uuid;
         std::optional<double> gain;
         for (const auto& [uuid, percent] : gains)
             if (uuid == meter) gain = percent;

@@ -76,7 +76,7 @@ TEST(BetweenRuns, every_run_left_out_says_why) {
     std::vector<RunRecord> records = simulate_drains(setups, 5);
     records[3].run.started_full.reset();
     records[4].run.kind = RunKind::charge;
-    records[5].run.unit_uuid = "another";
+    records[5].run.unit_uuid = UnitId("another");
     std::vector<RunRecord> good = simulate_loads({50, 300}, 6);
     records.insert(records.begin(), good.begin(), good.end());
     const UnitFit fit = fit_unit(records);
@@ -142,11 +142,11 @@ TEST(BetweenRuns, time_with_the_output_tripped_does_not_count) {
 TEST(BetweenRuns, a_gain_that_all_drains_share_cancels_in_the_endurance_but_not_between_meters) {
     std::vector<RunSetup> setups{specimen_drain(40), specimen_drain(300)};
     const UnitFit shared = fit_unit(simulate_drains(setups, 8));
-    setups[1].meter->meter.uuid = "other meter";
+    setups[1].meter->meter.uuid = MeterId("other meter");
     const UnitFit different = fit_unit(simulate_drains(setups, 8));
     EXPECT_GT(different.no_load_endurance_h.half_width().value(), 1.15 * shared.no_load_endurance_h.half_width().value());
     for (RunSetup& setup : setups) setup.meter->meter.limit_percent = 5;
-    setups[1].meter->meter.uuid = "meter";
+    setups[1].meter->meter.uuid = MeterId("meter");
     const UnitFit coarse = fit_unit(simulate_drains(setups, 8));
     const auto relative = [](const UnitFit& fit) { return fit.no_load_endurance_h.half_width().value() / *fit.no_load_endurance_h.value; };
     EXPECT_NEAR(relative(coarse), relative(shared), 0.2 * relative(shared)) << "the draw is the same, the limit of the meter is not";
@@ -209,7 +209,7 @@ UnitFit switched_drains(const std::vector<CommonLoad>& loads) {
             if (load.duty < 1) builder.at(hours, {}, wh);
         }
         builder.record().readings.back().values.mark = MarkKind::cut_off;
-        builder.record().run.uuid = "run " + std::to_string(records.size());
+        builder.record().run.uuid = RunId("run " + std::to_string(records.size()));
         records.push_back(builder.record());
     }
     return fit_unit(records);

@@ -113,7 +113,7 @@ TEST(CurveProjection, a_run_alone_or_before_the_full_drain_keeps_its_own_project
 TEST(CurveProjection, a_gauge_that_rose_on_the_way_is_not_raised_again_by_an_earlier_curve) {
     HalfDrain half = half_drain(0, 50, 6);
     Reading risen = half.records[1].readings.back();
-    risen.uuid += "-risen";
+    risen.uuid = ReadingId(risen.uuid.text() + "-risen");
     risen.sequence += 1;
     risen.values.time_ms += 60'000;
     risen.values.gauge_percent = 75; // by the level alone only a quarter of the depth would be behind it: twice as much to come

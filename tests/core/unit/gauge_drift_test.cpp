@@ -199,7 +199,7 @@ TEST(GaugeDrift, wh_per_point_falls_with_age_though_the_gauge_is_right) {
 
 TEST(GaugeDrift, two_meters_of_which_one_has_no_stated_limit_leave_the_energy_open) {
     std::vector<RunSetup> setups{specimen_drain(64), specimen_drain(64)};
-    setups[1].meter->meter.uuid = "other";
+    setups[1].meter->meter.uuid = MeterId("other");
     setups[1].meter->meter.limit_percent.reset();
     const UnitFit fit = fit_unit(simulate_drains(setups, 2));
     const RatioChange energy = energy_change(fit.drains[0], fit.drains[1], fit, specimen_claims(), 0.01);

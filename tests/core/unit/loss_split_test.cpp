@@ -121,12 +121,12 @@ TEST(UnitAnalysis, round_loads_are_up_to_five_within_the_rated_output) {
 TEST(UnitAnalysis, runs_of_several_units_become_one_analysis_each_in_their_order) {
     std::vector<RunRecord> records = simulate_loads({40, 300}, 11);
     RunRecord other = records[0];
-    other.unit.uuid = other.run.unit_uuid = "other";
+    other.unit.uuid = other.run.unit_uuid = UnitId("other");
     records.insert(records.begin() + 1, other);
     const std::vector<UnitAnalysis> analyses = analyse_units(records);
     ASSERT_EQ(analyses.size(), 2u);
     EXPECT_EQ(analyses[0].fit.used_drains, 2u);
-    EXPECT_EQ(analyses[1].unit.uuid, "other");
+    EXPECT_EQ(analyses[1].unit.uuid, UnitId("other"));
     EXPECT_EQ(analyses[1].fit.used_drains, 1u);
     EXPECT_FALSE(analyses[1].predictions.empty());
     EXPECT_EQ(analyses[1].predictions[0].deliverable_wh.kind, Kind::not_known);

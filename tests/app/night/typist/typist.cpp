@@ -35,7 +35,7 @@ public:
     Evening(test::FaultyDisk& disk, const QString& settings) : disk_(disk), settings_(settings) { window_.resize(1280, 800); }
 
     /// All of it; the code with which the process ends.
-    int spend(const QString& logbook, const std::string& run) {
+    int spend(const QString& logbook, const RunId& run) {
         run_ = run;
         const bool done =
             open(logbook) && record(98, 4010) && record(97, 4020) && amend(96) && record(95, 4040) && withdraw() && record(94, 4050) && end();
@@ -67,7 +67,7 @@ private:
         if (!document_.run(run_)) return refused();
         window_.enterReading(run_);
         auto* entry = window_.findChild<EntryRow*>();
-        QObject::connect(entry, &EntryRow::recorded, [this](const QString& uuid) { recorded_ = uuid.toStdString(); });
+        QObject::connect(entry, &EntryRow::recorded, [this](const ReadingId& uuid) { recorded_ = uuid; });
         return true;
     }
 
@@ -89,7 +89,7 @@ private:
         type(*register_edit, register_wh);
         QTest::keyClick(register_edit, Qt::Key_Return);
         if (!recorded_) return refused();
-        test::say_line("kept " + *recorded_ + ' ' + std::to_string(gauge));
+        test::say_line("kept " + recorded_->text() + ' ' + std::to_string(gauge));
         return true;
     }
 
@@ -101,26 +101,26 @@ private:
 
     bool amend(int gauge) {
         step("amend");
-        const std::string uuid = last().uuid;
+        const ReadingId uuid = last().uuid;
         window_.action(QStringLiteral("amendReadingAction"))->trigger();
         auto* dialog = window_.findChild<QDialog*>(QStringLiteral("amendDialog"));
         auto* field = dialog->findChild<QLineEdit*>(QStringLiteral("amendGaugeEdit"));
         type(*field, gauge);
         QTest::keyClick(field, Qt::Key_Return);
         if (dialog->isVisible()) return refused();
-        test::say_line("amended " + uuid + ' ' + std::to_string(gauge));
+        test::say_line("amended " + uuid.text() + ' ' + std::to_string(gauge));
         QApplication::sendPostedEvents();
         return true;
     }
 
     bool withdraw() {
         step("withdraw");
-        const std::string uuid = last().uuid;
+        const ReadingId uuid = last().uuid;
         auto* readings = window_.findChild<ReadingsView*>();
-        readings->selectReadings({QString::fromStdString(uuid)});
+        readings->selectReadings({uuid});
         window_.action(QStringLiteral("withdrawReadingsAction"))->trigger();
         if (last().uuid == uuid) return refused();
-        test::say_line("withdrawn " + uuid);
+        test::say_line("withdrawn " + uuid.text());
         return true;
     }
 
@@ -140,8 +140,9 @@ private:
     test::FakePrompts prompts_;
     Document document_{clock_};
     MainWindow window_{document_, settings_, prompts_};
-    std::string run_, step_;
-    std::optional<std::string> recorded_;
+    RunId run_;
+    std::string step_;
+    std::optional<ReadingId> recorded_;
 };
 
 } // namespace
@@ -154,7 +155,7 @@ int main(int count, char** words) {
     int code = 0;
     {
         Evening evening(disk, QString::fromLocal8Bit(words[5]));
-        code = evening.spend(QString::fromLocal8Bit(words[3]), words[4]);
+        code = evening.spend(QString::fromLocal8Bit(words[3]), RunId(words[4]));
     }
     disk.say_end(code);
     return code;

@@ -49,7 +49,7 @@ int follow(test::FaultyDisk& disk, const std::string& path, const std::string& r
     const TraceReadOptions options;
     const Result<TracePreview> preview = preview_trace(log, {}, {}, options);
     if (!preview) return problem(preview.error());
-    const Result<ImportedTrace> imported = import_trace(logbook.value(), log, run, std::nullopt, preview.value().detection, options);
+    const Result<ImportedTrace> imported = import_trace(logbook.value(), log, RunId(run), std::nullopt, preview.value().detection, options);
     if (!imported) return problem(imported.error());
     say(fmt::format("kept {}", imported.value().trace.samples));
     Result<LogFollow> following = LogFollow::begin(logbook.value(), imported.value().trace, log, true);

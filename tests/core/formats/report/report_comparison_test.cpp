@@ -41,8 +41,8 @@ Compared sample() {
     std::vector<RunRecord> records;
     for (const ScenarioRun& run : sample_scenario()) {
         records.push_back(run.simulated.record);
-        records.back().unit.uuid = records.back().run.unit_uuid = records.back().unit.name; // one identity for one unit, as a logbook gives
-        records.back().run.uuid = run.file_name;
+        records.back().unit.uuid = records.back().run.unit_uuid = UnitId(records.back().unit.name); // one identity for one unit, as a logbook gives
+        records.back().run.uuid = RunId(run.file_name);
     }
     return Compared(std::move(records));
 }
@@ -94,7 +94,8 @@ TEST(ComparisonReport, units_that_cannot_be_told_apart_are_named_in_the_summary)
 
 TEST(ComparisonReport, one_meters_gain_is_said_to_cancel_and_two_meters_are_not) {
     RunRecord second = full_drain("Birch"), third = full_drain("Cedar");
-    third.meter->uuid = third.meter->name = "another";
+    third.meter->name = "another";
+    third.meter->uuid = MeterId(third.meter->name);
     third.run.meter_uuid = third.meter->uuid;
     Compared compared({full_drain("Alder"), second, third});
     const Report report = compared.report(compare_at(compared.comparison, std::nullopt));

@@ -27,9 +27,9 @@ inline RunRecord full_drain(const std::string& name = "Specimen", double step_h 
     for (int n = 0; n * step_h <= 10 + 1e-9; ++n) builder.at(n * step_h, 100 - 10 * n * step_h, 81.25 * n * step_h);
     RunRecord record = builder.record();
     record.unit.name = name;
-    record.unit.uuid = name;
-    record.run.unit_uuid = name;
-    record.run.uuid = "run of " + name;
+    record.unit.uuid = UnitId(name);
+    record.run.unit_uuid = UnitId(name);
+    record.run.uuid = RunId("run of " + name);
     record.run.end = RunEnd::cut_off_seen;
     return record;
 }

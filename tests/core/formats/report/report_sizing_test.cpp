@@ -21,7 +21,7 @@ Sizing lamp_sizing() {
     lamp.hours_per_day = lamp.night_hours = 5.5;
     list.appliances = {lamp};
     Unit unit;
-    unit.uuid = "untested";
+    unit.uuid = UnitId("untested");
     unit.name = "Untested 2.5k";
     unit.rated_energy_wh = 2500;
     SizingChoices choices;

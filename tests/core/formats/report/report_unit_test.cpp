@@ -25,8 +25,8 @@ struct SampleUnit {
     explicit SampleUnit(const std::string& name) {
         const auto take = [this, &name](RunRecord record, const std::string& uuid) {
             if (record.unit.name != name) return;
-            record.unit.uuid = record.run.unit_uuid = name; // one identity for one unit, as a logbook gives
-            record.run.uuid = uuid;
+            record.unit.uuid = record.run.unit_uuid = UnitId(name); // one identity for one unit, as a logbook gives
+            record.run.uuid = RunId(uuid);
             records.push_back(std::move(record));
         };
         for (const ScenarioRun& run : sample_scenario()) take(run.simulated.record, run.file_name);

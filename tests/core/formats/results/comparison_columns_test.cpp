@@ -17,7 +17,7 @@ Comparison columns_sample(CompareRows rows = CompareRows::one_per_unit) {
     std::vector<RunRecord> records;
     for (const ScenarioRun& run : sample_scenario()) {
         records.push_back(run.simulated.record);
-        records.back().unit.uuid = records.back().run.unit_uuid = records.back().unit.name;
+        records.back().unit.uuid = records.back().run.unit_uuid = UnitId(records.back().unit.name);
     }
     return compare_as_tested(records, rows);
 }

@@ -20,7 +20,7 @@ inline const AnalysedScenario& analysed_scenario() {
         AnalysedScenario made;
         for (const ScenarioRun& run : sample_scenario()) {
             made.records.push_back(run.simulated.record);
-            made.records.back().unit.uuid = made.records.back().unit.name; // as a logbook would give one identity to one unit
+            made.records.back().unit.uuid = UnitId(made.records.back().unit.name); // as a logbook would give one identity to one unit
             made.records.back().readings[1].values.remark = "-3 % | \"seen\", <twice>";
             made.analyses.push_back(analyse_run(made.records.back()));
         }

@@ -42,18 +42,18 @@ int main(int count, char** words) {
         return 0;
     }
     for (; count > 4 && task == "attach";) {
-        const auto photo = logbook.value().add_photo(words[3], {}, {"display.jpg", test::bare_jpeg(8, 8, 100'000), {}});
-        if (!photo || !say(photo.value().uuid)) return 1;
+        const auto photo = logbook.value().add_photo(RunId(words[3]), {}, {"display.jpg", test::bare_jpeg(8, 8, 100'000), {}});
+        if (!photo || !say(photo.value().uuid.text())) return 1;
     }
     for (long i = 0; count > 4; ++i) {
         ReadingValues values;
         values.time_ms = clock.now_ms();
         values.register_wh = static_cast<double>(i);
         values.remark = std::string(200, 'r');
-        const auto reading = logbook.value().record(words[3], values);
+        const auto reading = logbook.value().record(RunId(words[3]), values);
         while (task == "settled" && !logbook.value().settled())
             if (!logbook.value().settle()) return 1;
-        if (!reading || !say(reading.value().uuid)) return 1;
+        if (!reading || !say(reading.value().uuid.text())) return 1;
     }
     return 2;
 }
