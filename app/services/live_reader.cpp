@@ -84,8 +84,9 @@ void LiveReader::resume() {
         const auto source = sourceOf(run);
         if (!source) continue;
         if (!source->user.empty()) {
-            waiting_[run] = true;
+            waiting_.insert(run);
             emit changed(raw_text(run));
+            emit waits(raw_text(run));
         } else if (const auto started = start(run); !started) {
             emit error(text_of(started.error().sentence()));
         }

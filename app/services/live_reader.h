@@ -12,6 +12,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -39,6 +40,8 @@ public:
     [[nodiscard]] std::optional<LiveState> state(const std::string& run_uuid) const;
     /// The run was read when the program ended, and waits for the password of its source.
     [[nodiscard]] bool waitsForPassword(const std::string& run_uuid) const;
+    /// All such runs.
+    [[nodiscard]] const std::set<std::string>& waitingRuns() const { return waiting_; }
 
     /// What the samples of a run propose, without what was put aside.
     [[nodiscard]] std::vector<LiveEvent> proposals(const std::string& run_uuid) const;
@@ -51,6 +54,7 @@ signals:
     void changed(const QString& runUuid); ///< value, state or proposals of the run
     /// Something has happened that calls somebody: `off` for a cut-off.
     void happened(const QString& runUuid, const QString& sentence, bool off);
+    void waits(const QString& runUuid); ///< for the password of its source
     void error(const QString& sentence);
 
 private:
@@ -68,7 +72,7 @@ private:
     Settings& settings_;
     LiveClocks clocks_;
     std::map<std::string, std::unique_ptr<Reading>> readings_;       ///< by run
-    std::map<std::string, bool> waiting_;                            ///< runs that wait for a password
+    std::set<std::string> waiting_;                                  ///< runs that wait for a password
     mutable std::map<std::string, std::vector<LiveEvent>> proposed_; ///< by run, as read from its samples and added to since
     QTimer timer_;
     QElapsedTimer since_announced_;

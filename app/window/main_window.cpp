@@ -74,7 +74,7 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
     files_ = new FileController(here);
     records_ = new RecordController(here, *reminders_);
     logs_ = new LogController(here, *log_follower_, desktop.notifier);
-    live_ = new LiveController(here, *live_reader_, desktop.notifier);
+    live_ = new LiveController(here, *live_reader_, desktop);
     tables_ = new TableController(here);
     load_lists_ = new LoadListController(here);
     comparing_ = new ComparisonController(here);
