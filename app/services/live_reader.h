@@ -62,6 +62,8 @@ private:
     void resume();
     void forgetAll();
     void endRunsThatEnded();
+    void beginLooking();
+    void lookForEvents(const QString& run_uuid); ///< in a logbook that another program records into
     void found(Reading& reading, const LiveEvent& event);
     void announce();
     void readProposals(const std::string& run_uuid) const;
@@ -71,8 +73,13 @@ private:
     Document& document_;
     Settings& settings_;
     LiveClocks clocks_;
-    std::map<std::string, std::unique_ptr<Reading>> readings_;       ///< by run
-    std::set<std::string> waiting_;                                  ///< runs that wait for a password
+    std::map<std::string, std::unique_ptr<Reading>> readings_; ///< by run
+    std::set<std::string> waiting_;                            ///< runs that wait for a password
+    struct Looked {
+        EventDetector detector;
+        UtcMs up_to_ms; ///< the last sample that it has taken
+    };
+    std::map<std::string, Looked> looked_;                           ///< by run, of a logbook that is open for looking
     mutable std::map<std::string, std::vector<LiveEvent>> proposed_; ///< by run, as read from its samples and added to since
     QTimer timer_;
     QElapsedTimer since_announced_;

@@ -99,7 +99,7 @@ void EntryRow::setRun(const QString& runUuid) {
     keepDraft();
     run_uuid_ = runUuid;
     const bool known = document_.run(utf8_of(runUuid)) != nullptr;
-    setEnabled(known);
+    setEnabled(known && !document_.isLooking());
     photos_->setRun(runUuid);
     flow_->setRun(utf8_of(runUuid));
     showMessage({});
