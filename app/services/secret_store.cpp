@@ -13,12 +13,13 @@ namespace {
 
 const QString secret_service = QStringLiteral("Ullage");
 
-Error no_store(const QKeychain::Job& job) {
-    const std::string why = utf8_of(job.errorString());
-    return {Failure::io,
-            why.empty() ? "the desktop has no secret store that can be used" : "the desktop has no secret store that can be used (" + why + ")",
-            {},
-            {}};
+Error no_store() { return {Failure::io, "the desktop has no secret store that can be used", {}, {}}; }
+
+/// With the words of the store itself.
+Error refused_by_store(const QKeychain::Job& job) {
+    Error error = no_store();
+    if (const std::string why = utf8_of(job.errorString()); !why.empty()) error.what += " (" + why + ")";
+    return error;
 }
 
 } // namespace
@@ -33,7 +34,7 @@ void DesktopSecretStore::find(const QString& key, Found found) {
     QObject::connect(job, &QKeychain::Job::finished, &waiting_, [job, found = std::move(found)] {
         if (job->error() == QKeychain::NoError) found(std::optional(job->textData()));
         else if (job->error() == QKeychain::EntryNotFound) found(std::optional<QString>());
-        else found(no_store(*job));
+        else found(no_store());
     });
     job->start();
 }
@@ -42,8 +43,9 @@ void DesktopSecretStore::keep(const QString& key, const QString& password, Done 
     auto* job = new QKeychain::WritePasswordJob(secret_service);
     job->setKey(key);
     job->setTextData(password);
-    QObject::connect(job, &QKeychain::Job::finished, &waiting_,
-                     [job, done = std::move(done)] { done(job->error() == QKeychain::NoError ? Result<void>() : Result<void>(no_store(*job))); });
+    QObject::connect(job, &QKeychain::Job::finished, &waiting_, [job, done = std::move(done)] {
+        done(job->error() == QKeychain::NoError ? Result<void>() : Result<void>(refused_by_store(*job)));
+    });
     job->start();
 }
 
@@ -52,7 +54,7 @@ void DesktopSecretStore::forget(const QString& key, Done done) {
     job->setKey(key);
     QObject::connect(job, &QKeychain::Job::finished, &waiting_, [job, done = std::move(done)] {
         const bool gone = job->error() == QKeychain::NoError || job->error() == QKeychain::EntryNotFound;
-        done(gone ? Result<void>() : Result<void>(no_store(*job)));
+        done(gone ? Result<void>() : Result<void>(refused_by_store(*job)));
     });
     job->start();
 }

@@ -46,7 +46,7 @@ std::string system_words(int number) { return std::strerror(number); }
 
 Error in_use_error(const fs::path& path) {
     return {Failure::in_use, "the logbook is open elsewhere", path.string(),
-            "close it there first; only one window or command can use a logbook at a time"};
+            "close it there first; only one window or command can record into a logbook at a time"};
 }
 
 bool is_recorded(const fs::path& path) {

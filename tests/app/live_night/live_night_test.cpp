@@ -213,6 +213,7 @@ void LiveNight::expectReports(const Bench& bench) {
     // Letters that the font joins are taken apart again.
     const QString pages = QString::fromUtf8(reading.readAllStandardOutput()).normalized(QString::NormalizationForm_KC);
     EXPECT_TRUE(pages.contains(QStringLiteral("cut-off"))) << pages.toStdString();
+    EXPECT_EQ(pages.count(QStringLiteral("Nothing was logged from")), 1) << pages.toStdString();
 }
 
 TEST_F(LiveNight, with_two_kills_and_the_router_gone_is_recorded_as_it_was_and_reported_right) {
