@@ -95,6 +95,9 @@ void TableForm::addOpenFields() {
     offer_answers(*times_, {{tr("the time of day"), 0}, {tr("counted from the start"), 1}});
     parting_ = addChoice(QStringLiteral("parting"), tr("Behind the empty row is"));
     offer_answers(*parting_, {{tr("another run"), 1}, {tr("the same run"), 0}});
+    rows_as_ = addChoice(QStringLiteral("rowsAs"), tr("So many rows are"));
+    rows_as_->addItem(tr("the log of a meter, kept under Log"));
+    rows_as_->addItem(tr("readings noted by hand"));
     year_ = addLine(QStringLiteral("year"), tr("&Year of the dates"));
     starts_ = addLine(QStringLiteral("starts"), tr("&Start"), tr("2026-05-14 18:00; of several runs one after the other, with ; between"));
     for (QComboBox* combo : {date_order_, decimal_, register_unit_, elapsed_unit_, gauge_, times_, parting_})
@@ -200,7 +203,10 @@ void TableForm::showOpenFields() {
                                                          {year_, TableQuestion::year},
                                                          {starts_, TableQuestion::start}};
     for (const auto& [field, about] : fields) setLineShown(field, asked_.contains(about));
+    setLineShown(rows_as_, std::ranges::any_of(reading_.runs, written_by_device));
 }
+
+bool TableForm::isLog(const ForeignRun& run) const { return written_by_device(run) && rows_as_->currentIndex() == 0; }
 
 void TableForm::showLeftRows() {
     const auto left = std::ranges::count(reading_.not_taken, false, &RowNotTaken::in_part);

@@ -3,7 +3,7 @@
 
 #include "charts/chart_data.h"
 #include "dialogs/form_dialog.h"
-#include "foreign_tables/table_runs.h"
+#include "foreign_tables/table_log.h"
 
 #include <functional>
 #include <map>
@@ -39,7 +39,7 @@ public:
     [[nodiscard]] const TableReading& reading() const { return reading_; }
     /// Answers worth remembering for tables with the same head.
     [[nodiscard]] TableAnswers answers() const;
-    [[nodiscard]] const std::vector<RunRecord>& records() const { return records_; } ///< after submitted()
+    [[nodiscard]] const std::vector<TableRun>& runs() const { return runs_; } ///< after submitted()
 
 protected:
     void read() override;
@@ -61,6 +61,7 @@ private:
     void chooseRole(std::size_t column, int place);
     [[nodiscard]] const TableSheet& sheet() const;
     [[nodiscard]] bool columnNamesUnits() const;
+    [[nodiscard]] bool isLog(const ForeignRun& run) const; ///< its rows are kept as one
     /// A meter as it is stated here: a known one, a new one with name and limit, or that it is not known.
     struct MeterFields {
         QComboBox* choice = nullptr;
@@ -86,12 +87,12 @@ private:
     TableAnswers kept_;                     ///< remembered for this head
     std::map<std::size_t, TableRole> told_; ///< columns that the user has settled
     std::set<TableQuestion> asked_;         ///< ever, of this sheet: their fields stay in sight
-    std::vector<RunRecord> records_;
+    std::vector<TableRun> runs_;
     QLabel *found_, *questions_, *left_words_;
     QTableWidget *grid_, *left_rows_;
     LineChart* chart_;
     QComboBox *sheet_ = nullptr, *date_order_ = nullptr, *decimal_ = nullptr, *register_unit_ = nullptr, *elapsed_unit_ = nullptr, *gauge_ = nullptr,
-              *times_ = nullptr, *parting_ = nullptr, *run_ = nullptr;
+              *times_ = nullptr, *parting_ = nullptr, *rows_as_ = nullptr, *run_ = nullptr;
     QLineEdit *year_ = nullptr, *starts_ = nullptr, *zone_ = nullptr;
     MeterFields meter_, second_meter_;
     QComboBox *unit_ = nullptr, *ended_ = nullptr, *full_ = nullptr, *kind_ = nullptr;

@@ -265,8 +265,8 @@ void TableForm::read() {
     if (reading_.refusal) return explain(zone_, text_of(*reading_.refusal));
     explainOpen();
     explainMissing();
-    records_.clear();
-    for (const ForeignRun& run : reading_.runs) records_.push_back(record_of_table(run, facts(run)));
+    runs_.clear();
+    for (const ForeignRun& run : reading_.runs) runs_.push_back(run_of_table(run, facts(run), isLog(run)));
 }
 
 } // namespace ullage

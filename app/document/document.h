@@ -3,6 +3,7 @@
 
 #include "casebook/casebook.h"
 #include "document/logbook_content.h"
+#include "foreign_tables/table_log.h"
 #include "formats/folder/logbook_folder.h"
 #include "live/live_trace.h"
 #include "measure/load_statistics.h"
@@ -152,8 +153,9 @@ public:
     /// it says no, the records before stay. An outcome for each record that was taken up.
     std::vector<Result<ImportedRun>> importAll(const std::vector<RunRecord>& records, const DoBeside& beside,
                                                const std::function<bool(std::size_t)>& goes_on);
-    /// Imports the runs of one table, all or none, as one step; undoing withdraws them all. `beside` as for importAll(). Precondition: one at least.
-    Result<std::vector<ImportedRun>> importTogether(const std::vector<RunRecord>& records, const DoBeside& beside);
+    /// Imports the runs of the table `name`, all or none, as one step; undoing withdraws them all. `beside` as for importAll(). Precondition: one at
+    /// least.
+    Result<std::vector<ImportedRun>> importTogether(const std::vector<TableRun>& runs, const QString& name, const DoBeside& beside);
 
     /// Writes the open logbook into a new folder (formats/folder/logbook_folder.h), by `beside`.
     Result<FolderTally> exportFolder(const QString& target, const DoBeside& beside, const FolderProgress& goes_on);

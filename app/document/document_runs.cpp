@@ -135,7 +135,7 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
     return imported;
 }
 
-Result<std::vector<ImportedRun>> Document::importTogether(const std::vector<RunRecord>& records, const DoBeside& beside) {
+Result<std::vector<ImportedRun>> Document::importTogether(const std::vector<TableRun>& runs, const QString& name, const DoBeside& beside) {
     if (!state_->book) return State::nothingOpen();
     Change change;
     change.units = change.meters = change.runs = true;
@@ -147,7 +147,7 @@ Result<std::vector<ImportedRun>> Document::importTogether(const std::vector<RunR
         State::Lending lending(*state_);
         Logbook& book = *lending.book;
         beside([&] {
-            imported = book.import_together(records);
+            imported = import_table_runs(book, runs, utf8_of(name));
             if (!imported) return;
             for (const ImportedRun& run : imported.value()) change.units_of_runs.push_back(run.unit_uuid);
             outcome = read_after_import(book, change.units_of_runs, fresh, fresh_runs);

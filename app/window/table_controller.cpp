@@ -133,11 +133,11 @@ void TableController::openForm(Result<TableBook> book, const QString& name) {
 
 void TableController::takeIn(TableForm& form, const QString& name) {
     QStringList doubts;
-    for (const RunRecord& record : form.records())
-        if (const int number = number_of_same(document_, record); number > 0)
-            doubts << tr("run %1 of %2 has the same readings already").arg(number).arg(text_of(record.unit.name));
+    for (const TableRun& run : form.runs())
+        if (const int number = number_of_same(document_, run.record); number > 0)
+            doubts << tr("run %1 of %2 has the same readings already").arg(number).arg(text_of(run.record.unit.name));
     if (!form.confirmed(doubts)) return;
-    const auto imported = document_.importTogether(form.records(), [&](const std::function<void()>& work) {
+    const auto imported = document_.importTogether(form.runs(), name, [&](const std::function<void()>& work) {
         work_beside(
             window_, tr("Importing %1").arg(name), [&](WorkProgress&) { work(); }, Cancelling::not_possible);
     });

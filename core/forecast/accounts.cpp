@@ -53,7 +53,8 @@ class Accounts {
 public:
     Accounts(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit, const MeasureOptions& options)
         : record_(record), energy_(energy), options_(options),
-          outlook_(outlook_of(record, energy, options)), setup_{record, unit_fit, outlook_.loads, outlook_.trend, true, seen_on_h(), options},
+          outlook_(outlook_of(record, energy, unit_fit, options)), setup_{record, unit_fit,    outlook_.loads, outlook_.trend,
+                                                                          true,   seen_on_h(), options},
           load_w_(outlook_.loads.recent_w()) {}
 
     TwoAccounts tell() {

@@ -57,7 +57,7 @@ std::string refusal(const RunRecord& record, const RunForecast& forecast) {
 UtcMs later(UtcMs from_ms, double hours) { return from_ms + static_cast<UtcMs>(std::llround(hours * ms_per_hour)); }
 
 void fill(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit, const MeasureOptions& options, RunForecast& forecast) {
-    const Outlook outlook = outlook_of(record, energy, options);
+    const Outlook outlook = outlook_of(record, energy, unit_fit, options);
     const auto& [trend, loads, has_register, base_ms] = outlook;
     const CutOffSetup setup{record, unit_fit, loads, trend, has_register, std::max(0.0, hours_between(base_ms, *forecast.last_reading_ms)), options};
     const CutOffForecast cut_off = forecast_cut_off(setup);

@@ -18,7 +18,7 @@ struct ExpectedTime {
 
 /// What a forecast of the cut-off rests on.
 enum class ForecastBasis {
-    label,          ///< its label alone: the gauge has not fallen yet
+    label,          ///< its label alone, or an earlier charge: the gauge has not fallen yet
     trend,          ///< this run's gauge against its energy and time
     earlier_drains, ///< the unit's other drains, with this run's load so far
     both,           ///< earlier drains, and this run's gauge agrees
@@ -86,6 +86,7 @@ struct RunForecast {
 ///    is the hull of the central 95 % under each family of gauges that the readings leave plausible (2 % of the posterior), so that it covers for
 ///    each by itself; the estimate is the median of all. Needs the label, or a fall of two gauge steps. Without a register time stands for energy,
 ///    and the load is taken to be steady.
+///    What an earlier charge from cut-off to full took in bounds what may be left beside the label (full_charge.h).
 ///  - Both, where their intervals meet: the range is that of the earlier drains, which rests on no gauge, and says that the gauge
 ///    agrees. Where they do not, the range holds both.
 /// A moment at which a later reading still found the output on is left out of the range.

@@ -18,7 +18,7 @@ ProjectionFault worst_fault(const std::vector<Finding>& findings) {
     ProjectionFault worst;
     for (const Finding& finding : findings) {
         const bool counts = finding.kind == FindingKind::infeasible || finding.kind == FindingKind::stuck || finding.kind == FindingKind::jump ||
-                            finding.kind == FindingKind::bent;
+                            finding.kind == FindingKind::bent || finding.kind == FindingKind::held_at_full;
         if (finding.weight != Weight::fault || !counts) continue;
         worst.size_pt = std::max(worst.size_pt, finding.size);
         worst.whole = worst.whole || finding.kind == FindingKind::infeasible;

@@ -22,6 +22,8 @@ std::vector<PairedPoint> pair_gauge(RunScan& scan, const RegisterTrack& track, c
     for (PairedPoint& point : points) {
         while (next < track.points.size() && track.points[next].reading < point.reading) ++next;
         if (next == track.points.size()) break;
+        // What was read after a log stopped belongs to none of its energies.
+        if (track.points[next].reading == no_reading && point.time_ms > track.points[next].time_ms) break;
         if (track.points[next].reading == point.reading) {
             point.delivered_wh = track.points[next].delivered_wh;
             if (track.log) point.u_pairing_wh = track.log->u_wh[next];

@@ -168,6 +168,7 @@ UnitFit fit_unit(const std::vector<const RunRecord*>& records, const std::vector
     }
     plan(used, unit, fit);
     fit.repeats = repeat_means(fit.drains, options);
+    fit.full_charge = full_charge_of(records, energies);
     put_into_words(unit, failure, fit);
     return fit;
 }

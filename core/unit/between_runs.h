@@ -4,6 +4,7 @@
 #include "base/quantity.h"
 #include "unit/drain_summary.h"
 #include "unit/drain_system.h"
+#include "unit/full_charge.h"
 #include "unit/repeats.h"
 
 #include <array>
@@ -67,8 +68,9 @@ struct UnitFit {
     std::size_t degrees_of_freedom = 0;
     double widening = 1; ///< factor on the drains' uncertainties because they disagree
     MeasureOptions options;
-    std::string sentence;            ///< for people
-    std::vector<RepeatMean> repeats; ///< the used drains by like loads, the group that stands for the unit first (repeat_means)
+    std::string sentence;                    ///< for people
+    std::vector<RepeatMean> repeats;         ///< the used drains by like loads, the group that stands for the unit first (repeat_means)
+    std::optional<FullCharge> full_charge{}; ///< bounds E* where no drain gives it
 };
 
 /// Fits D_k = E* − P*·T_k − c·Q_k to all drains of one unit (see fit_balance): T_k hours of output on, Q_k = ∫P² dt, the loss

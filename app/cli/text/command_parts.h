@@ -21,7 +21,7 @@ namespace ullage {
 struct TableImportArguments {
     std::string sheet;            ///< its name, or its number from 1
     std::vector<std::string> map; ///< COLUMN=ROLE[:UNIT]
-    std::string date_order, decimal, delimiter, register_unit, elapsed_unit, gauge, times, runs;
+    std::string date_order, decimal, delimiter, register_unit, elapsed_unit, gauge, times, runs, rows_as;
     std::optional<int> year;
     std::vector<std::string> starts;                     ///< of the runs in their order
     std::string zone;                                    ///< empty: the machine's

@@ -39,6 +39,11 @@ void add_table_options(CLI::App& command, TableImportArguments& table) {
     command.add_option("--times", table.times, "what h:mm means: clock (time of day) or elapsed")->check(CLI::IsMember({"clock", "elapsed"}));
     command.add_option("--runs", table.runs, "what begins anew behind an empty row: separate runs, or one")
         ->check(CLI::IsMember({"separate", "one"}));
+    command
+        .add_option("--rows-as", table.rows_as,
+                    "keep rows as the log of a meter, with the first, the last and those with a remark as readings, or all as readings; "
+                    "where not given a run of 1000 rows or more, at most two minutes apart, is a log")
+        ->check(CLI::IsMember({"log", "readings"}));
     command.add_option("--year", table.year, "year of dates that name none")->check(CLI::Range(1980, 2199));
     command.add_option("--start", table.starts, "when the run began, where its table names no date; again for each further run")
         ->allow_extra_args(false);

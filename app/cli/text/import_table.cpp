@@ -3,7 +3,7 @@
 
 #include "base/number.h"
 #include "cli/text/table_reading_text.h"
-#include "foreign_tables/table_runs.h"
+#include "foreign_tables/table_log.h"
 #include "formats/text/table_unicode.h"
 
 #include <fmt/format.h>
@@ -11,9 +11,12 @@
 #include <algorithm>
 #include <cctype>
 #include <charconv>
+#include <filesystem>
 #include <ostream>
 
 namespace ullage {
+
+namespace fs = std::filesystem;
 
 namespace {
 
@@ -285,28 +288,32 @@ Result<std::string> import_table(Logbook& logbook, const std::string& path, std:
     if (!stated) return stated.error();
     if (arguments.preview) return path + ": nothing was imported (--preview)";
     if (auto missing = what_is_missing(reading, stated.value(), path)) return *missing;
-    std::vector<RunRecord> records;
+    std::vector<TableRun> runs;
     for (std::size_t i = 0; i < reading.runs.size(); ++i) {
-        RunRecord record = record_of_table(reading.runs[i], stated.value().of_runs[i]);
-        const Result<std::optional<int>> known = logbook.number_of(record);
+        const bool as_log = arguments.rows_as.empty() ? written_by_device(reading.runs[i]) : arguments.rows_as == "log";
+        TableRun run = run_of_table(reading.runs[i], stated.value().of_runs[i], as_log);
+        const Result<std::optional<int>> known = logbook.number_of(run.record);
         if (!known) return known.error();
         if (known.value())
             out << one_line(fmt::format("Run {} of the table is already in the logbook as run {} of {}, left out", i + 1, *known.value(),
-                                        record.unit.name))
+                                        run.record.unit.name))
                 << '\n';
-        else records.push_back(std::move(record));
+        else runs.push_back(std::move(run));
     }
-    if (records.empty()) return path + ": every run of it is already in the logbook, nothing was imported";
-    const Result<std::vector<ImportedRun>> added = logbook.import_together(records);
+    if (runs.empty()) return path + ": every run of it is already in the logbook, nothing was imported";
+    const Result<std::vector<ImportedRun>> added = import_table_runs(logbook, runs, fs::path(path).filename().string());
     if (!added) {
         Error error = added.error();
         error.where = error.where.empty() ? path : path + ", " + error.where;
         return error;
     }
     std::string words = path + ":";
-    for (std::size_t i = 0; i < records.size(); ++i)
-        words += fmt::format("{} run {} of {}, {} with {}", i == 0 ? "" : ";", added.value()[i].number, records[i].unit.name,
-                             run_kind_text(records[i].run.kind), count_text(static_cast<long>(records[i].readings.size()), "reading", "readings"));
+    for (std::size_t i = 0; i < runs.size(); ++i) {
+        const RunRecord& record = runs[i].record;
+        words += fmt::format("{} run {} of {}, {} with {}", i == 0 ? "" : ";", added.value()[i].number, record.unit.name,
+                             run_kind_text(record.run.kind), count_text(static_cast<long>(record.readings.size()), "reading", "readings"));
+        if (!runs[i].log.empty()) words += fmt::format(" and a log of {}", count_text(static_cast<long>(runs[i].log.size()), "row", "rows"));
+    }
     return words;
 }
 

@@ -73,10 +73,17 @@ std::string account_words(const CutOffForecast& made) {
     return by_gauge ? "; holds whether the gauge is right or wrong" : "; asks no gauge, so it holds whether it is right or wrong";
 }
 
+std::string charge_words(const CutOffSetup& setup) {
+    if (!setup.has_register || !setup.unit_fit.full_charge) return {};
+    return ", within the " + energy_text(setup.unit_fit.full_charge->charged_wh) + " that an earlier charge from cut-off to full took in";
+}
+
 std::string words(const CutOffSetup& setup, const CutOffForecast& made, bool limit_assumed) {
     const ForecastBasis basis = made.basis;
-    std::string text = "from " + std::string(forecast_basis_text(basis));
+    const bool charge_alone = basis == ForecastBasis::label && !setup.record.unit.rated_energy_wh;
+    std::string text = charge_alone ? "from what the unit was charged with" : "from " + std::string(forecast_basis_text(basis));
     if (!setup.has_register && basis == ForecastBasis::trend) text += " and time alone, without a register: assumes a steady load";
+    if (basis == ForecastBasis::trend || basis == ForecastBasis::label) text += charge_words(setup);
     if (const std::string load = load_words(setup.loads); !load.empty()) text += "; " + load;
     if (basis == ForecastBasis::trend)
         text += "; allows for a gauge that is bent, offset, ends early, falls too fast, lingers, sticks, jumps, or is blind to the unit's own "

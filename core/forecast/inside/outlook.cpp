@@ -12,6 +12,9 @@ namespace {
 constexpr std::size_t most_points = 60;
 constexpr std::size_t most_logged_points = 12; ///< of a log: their errors about a law are common to neighbours, not each its own
 
+/// The meter's error limit, a share of 1.
+double run_limit(const RunRecord& record) { return (record.meter ? error_limit_percent(*record.meter).value_or(0) : 0) / 100; }
+
 /// Paired points with a register, else gauge readings against time alone.
 void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_register, const MeasureOptions& options, TrendSetup& trend) {
     trend.started_full = record.run.started_full.value_or(false);
@@ -24,9 +27,7 @@ void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_
         trend.end = {0, on_hours(energy.track.points.back().time_ms), energy.track.total_wh(), 0};
         trend.end.squared_w2h = energy.squares.up_to(energy.track, energy.track.points.size() - 1);
         if (record.unit.rated_energy_wh) trend.least_wh = least_of_label * *record.unit.rated_energy_wh;
-        if (record.unit.rated_energy_wh)
-            trend.most_wh = options.most_of_label * *record.unit.rated_energy_wh *
-                            (1 + (record.meter ? error_limit_percent(*record.meter).value_or(0) : 0) / 100);
+        if (record.unit.rated_energy_wh) trend.most_wh = options.most_of_label * *record.unit.rated_energy_wh * (1 + run_limit(record));
         return;
     }
     std::vector<const Reading*> shown;
@@ -43,6 +44,14 @@ void fill_trend(const RunRecord& record, const EnergyAnalysis& energy, bool has_
     // Notes of the time alone still tell how long it has run.
     for (const Reading& reading : record.readings)
         if (!reading.withdrawn) trend.end.on_hours = std::max(trend.end.on_hours, on_hours(reading.values.time_ms));
+}
+
+/// What went in is a measurement and the label a word, so where they contradict each other the charge stands.
+void hold_within(const FullCharge& charge, double limit, TrendSetup& trend) {
+    const double least_wh = charge.least_wh * (1 - limit), most_wh = charge.most_wh * (1 + limit);
+    const bool contradicted = trend.most_wh && (most_wh <= *trend.least_wh || least_wh >= *trend.most_wh);
+    trend.least_wh = trend.least_wh && !contradicted ? std::max(*trend.least_wh, least_wh) : least_wh;
+    trend.most_wh = trend.most_wh && !contradicted ? std::min(*trend.most_wh, most_wh) : most_wh;
 }
 
 std::vector<double> noted_powers(const RunRecord& record) {
@@ -65,13 +74,14 @@ UtcMs last_looked_ms(const RunRecord& record) {
 
 } // namespace
 
-Outlook outlook_of(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
+Outlook outlook_of(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit, const MeasureOptions& options) {
     const bool has_register = energy.track.usable();
     Outlook outlook{{},
                     FutureLoads(has_register ? load_steps(energy.track, record.run.end) : std::vector<LoadStep>{}, noted_powers(record)),
                     has_register,
                     has_register ? energy.track.points.back().time_ms : last_looked_ms(record)};
     fill_trend(record, energy, has_register, options, outlook.trend);
+    if (has_register && unit_fit.full_charge) hold_within(*unit_fit.full_charge, run_limit(record), outlook.trend);
     return outlook;
 }
 

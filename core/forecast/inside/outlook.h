@@ -4,6 +4,7 @@
 #include "forecast/inside/forecast_load.h"
 #include "forecast/inside/forecast_trend.h"
 #include "measure/energy_analysis.h"
+#include "unit/between_runs.h"
 
 namespace ullage {
 
@@ -15,7 +16,8 @@ struct Outlook {
     UtcMs base_ms = 0;        ///< the moment of trend.end
 };
 
-/// Precondition: a reading that is not withdrawn.
-[[nodiscard]] Outlook outlook_of(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options);
+/// What is left lies within what the label allows and what an earlier charge of the unit put in, see FullCharge. Precondition: a reading that is not
+/// withdrawn.
+[[nodiscard]] Outlook outlook_of(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& unit_fit, const MeasureOptions& options);
 
 } // namespace ullage

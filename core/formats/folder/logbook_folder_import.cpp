@@ -75,13 +75,23 @@ private:
         return error;
     }
 
-    /// Each photo and log needs its run, and each file is named once.
+    /// A link would bring in what lies elsewhere on this machine, and whoever passes the logbook on would pass it on too.
+    [[nodiscard]] bool lies_in_folder(const std::string& file) const {
+        std::error_code unknown;
+        const fs::path root = fs::weakly_canonical(root_, unknown);
+        const fs::path inside = fs::weakly_canonical(root_ / file, unknown).lexically_relative(root);
+        return !unknown && !inside.empty() && *inside.begin() != "..";
+    }
+
+    /// Each photo and log needs its run, each file is named once, and none lies out of the folder.
     [[nodiscard]] Result<void> check_runs(const std::vector<Entry>& entries) const {
         std::set<std::string> sheets, files;
         for (const Entry& entry : entries) {
             if (entry.what == What::run_sheet) sheets.insert(entry.file);
             if (entry.what != What::setting && !files.insert(entry.file).second)
                 return at_entry(entry, "`" + entry.file + "` is named twice", "delete one of the rows");
+            if (entry.what != What::setting && !lies_in_folder(entry.file))
+                return at_entry(entry, "`" + entry.file + "` is a link out of the folder", "put the file itself there");
         }
         for (const Entry& entry : entries)
             if ((entry.what == What::photo || entry.what == What::log) && !sheets.contains(entry.run_sheet))

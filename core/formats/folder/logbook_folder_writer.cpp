@@ -49,6 +49,7 @@ public:
     Result<FolderTally> write() {
         if (Result<void> free = target_is_free(); !free) return free.error();
         const fs::path parent = fs::absolute(target_).lexically_normal().parent_path();
+        sweep_work_folders(parent);
         Result<WorkFolder> work = WorkFolder::make(parent);
         if (!work) return work.error();
         root_ = work.value() / "folder";

@@ -85,7 +85,10 @@ RegisterTrack at_noted_moments(const RunRecord& record, const RunScan& scan, con
         track.missing_gaps.clear();
         return track;
     }
-    if ((record.run.end == RunEnd::still_running || (trace.on_past_notes && !scan.cut_off_ms)) && log_to_ms > covered_to_ms) {
+    const UtcMs end_ms = scan.cut_off_ms.value_or(*scan.last_ms);
+    const bool runs_out = record.run.end == RunEnd::still_running || (trace.on_past_notes && !scan.cut_off_ms);
+    const bool stops_short = !ceased && end_ms > log_to_ms + outside;
+    if ((runs_out || stops_short) && log_to_ms > covered_to_ms) {
         const double last_wh = energy_wh.values.back();
         track.points.push_back({no_reading, log_to_ms, last_wh, std::max(last_wh - *start_wh, track.points.back().delivered_wh)});
         use.square_w2h.push_back(std::max(0.0, dense.square_w2h.at(log_to_ms) - *start_square));
@@ -105,7 +108,6 @@ RegisterTrack at_noted_moments(const RunRecord& record, const RunScan& scan, con
         if (hours <= complete_within_h) short_gap(hours);
         else note_missing(track, "the log begins after the start" + about(hours));
     }
-    const UtcMs end_ms = scan.cut_off_ms.value_or(*scan.last_ms);
     if (record.run.end != RunEnd::still_running && !ceased && end_ms > log_to_ms) {
         const double hours = hours_between(log_to_ms, end_ms);
         if (hours <= complete_within_h) short_gap(hours);

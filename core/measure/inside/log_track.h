@@ -19,7 +19,8 @@ namespace ullage {
 ///
 /// The energy at a moment is interpolated between the samples around it. At the cut-off it is that of the end of the doubt of the moment, as nothing
 /// flows after. LogUse::u_wh holds interpolation and doubt of the moment for each point. A noted moment up to two minutes outside the log counts as
-/// its end; so does a later one where the log saw the power cease. Of a run still running the last sample of the log follows, without a reading.
+/// its end; so does a later one where the log saw the power cease. Of a run still running, and of one
+/// whose log stops before its end, the last sample of the log follows, without a reading.
 [[nodiscard]] std::optional<RegisterTrack> log_track(const RunRecord& record, const RunScan& scan, const MeasureOptions& options);
 
 /// What the log says beside the registers noted by hand: how many of these agree with it, and whether its integrated power agrees with its register

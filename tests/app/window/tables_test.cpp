@@ -10,6 +10,7 @@
 
 #include <QClipboard>
 #include <QComboBox>
+#include <QDateTime>
 #include <QFile>
 #include <QLabel>
 #include <QMimeData>
@@ -102,6 +103,38 @@ TEST_F(TablesTest, both_runs_of_a_sheet_are_one_step) {
     ASSERT_EQ(document.runs().size(), 2u);
     EXPECT_EQ(document.runs()[0]->run.end, RunEnd::cut_off_seen);
     EXPECT_EQ(document.runs()[1]->run.end, RunEnd::stopped_by_tester);
+    document.undoStack().undo();
+    EXPECT_TRUE(document.runs().empty());
+}
+
+TEST_F(TablesTest, a_thousand_rows_come_in_as_a_log_or_as_readings_where_the_user_says_so) {
+    QByteArray table = "time,gauge %,register Wh\n";
+    for (int i = 0; i < 1000; ++i)
+        table += QDateTime(QDate(2026, 5, 14), QTime(8, 0)).addSecs(30 * i).toString(Qt::ISODate).toUtf8() + ',' + QByteArray::number(100 - i / 10) +
+                 ',' + QByteArray::number(i) + '\n';
+    const QString path = QString::fromStdString((folder / "many.csv").string());
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(table);
+    file.close();
+    for (const bool as_log : {true, false}) {
+        prompts.to_open = {path};
+        trigger("importTableAction");
+        ASSERT_NE(form(), nullptr);
+        ASSERT_TRUE(find<QComboBox>("rowsAsCombo")->isVisible());
+        if (!as_log) choose_in("rowsAsCombo", "readings noted by hand");
+        type_unit("Tarn 600");
+        if (as_log) find<QLineEdit>("tableRated1Edit")->setText("1100");
+        choose_in("tableMeterCombo", "not known");
+        choose_in("tableEndedCombo", "not known: taken as a part of the drain");
+        submit();
+        ASSERT_EQ(form(), nullptr);
+        const RunRecord& record = *document.runs().back();
+        EXPECT_EQ(record.readings.size(), as_log ? 2u : 1000u);
+        EXPECT_EQ(record.trace.has_value(), as_log);
+        EXPECT_EQ(record.gauge_log.has_value(), as_log);
+    }
+    document.undoStack().undo();
     document.undoStack().undo();
     EXPECT_TRUE(document.runs().empty());
 }

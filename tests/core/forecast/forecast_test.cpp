@@ -74,6 +74,54 @@ TEST(Forecast, says_which_account_of_the_gauge_its_range_rests_on) {
     EXPECT_NE(wrong.cut_off_reason.find("holds if the gauge is wrong"), std::string::npos) << wrong.cut_off_reason;
 }
 
+/// Found off with nothing noted of its energy, then charged from there to full, its charger left plugged in for `plugged_wh`.
+UnitFit charged_with(double charged_wh, double plugged_wh = 0) {
+    RecordBuilder drained;
+    drained.at(-40, 100, std::nullopt).at(-30, std::nullopt, std::nullopt, MarkKind::cut_off);
+    drained.record().run.uuid = "drained";
+    RecordBuilder charge;
+    charge.record().run.uuid = "charge";
+    charge.record().run.kind = RunKind::charge;
+    charge.record().run.end = RunEnd::stopped_by_tester;
+    charge.at(-20, 0, 5000).at(-16, 100, 5000 + charged_wh);
+    if (plugged_wh > 0) charge.at(-1, 100, 5000 + charged_wh + plugged_wh);
+    return fit_unit({drained.record(), charge.record()});
+}
+
+TEST(Forecast, what_an_earlier_charge_put_in_bounds_what_is_left) {
+    RecordBuilder unmoved; // 240 Wh have gone, the gauge hangs at full
+    unmoved.record().run.end = RunEnd::still_running;
+    unmoved.at(0, 100, 0).at(1.5, 100, 120).at(3, 100, 240);
+    const RunForecast by_label = forecast_of(unmoved.record());
+    const RunForecast charged = forecast_of(unmoved.record(), charged_with(700));
+    ASSERT_TRUE(by_label.cut_off && charged.cut_off) << charged.cut_off_reason;
+    EXPECT_EQ(charged.basis, ForecastBasis::label);
+    EXPECT_LT(width_h(*charged.cut_off), width_h(*by_label.cut_off));
+    EXPECT_LE(hours_between(RecordBuilder::moment_ms(0), charged.cut_off->upper_ms), 1.1 * 700 / 80) << "no unit gives more than it got";
+    EXPECT_NE(charged.cut_off_reason.find("the 700 Wh that an earlier charge from cut-off to full took in"), std::string::npos)
+        << charged.cut_off_reason;
+    // Of a unit without a label it is all that is known.
+    unmoved.record().unit.rated_energy_wh.reset();
+    EXPECT_FALSE(forecast_of(unmoved.record()).cut_off);
+    const RunForecast alone = forecast_of(unmoved.record(), charged_with(700));
+    ASSERT_TRUE(alone.cut_off) << alone.cut_off_reason;
+    EXPECT_NE(alone.cut_off_reason.find("from what the unit was charged with"), std::string::npos) << alone.cut_off_reason;
+}
+
+TEST(Forecast, a_charge_that_contradicts_the_label_stands_against_it) {
+    RecordBuilder run;
+    run.record().run.end = RunEnd::still_running;
+    run.at(0, 100, 0).at(1.5, 95, 120).at(3, 88, 240);
+    // A third of the label went in: it cannot hold half of it.
+    const RunForecast small = forecast_of(run.record(), charged_with(340));
+    ASSERT_TRUE(small.cut_off) << small.cut_off_reason;
+    EXPECT_LT(hours_between(RecordBuilder::moment_ms(0), small.cut_off->upper_ms), 1.2 * 340 / 80);
+    // What a charger feeds into a full unit for days says nothing of what it holds.
+    const RunForecast left_plugged = forecast_of(run.record(), charged_with(700, 3000)), plain = forecast_of(run.record());
+    ASSERT_TRUE(left_plugged.cut_off && plain.cut_off);
+    EXPECT_NEAR(hours_between(left_plugged.cut_off->upper_ms, plain.cut_off->upper_ms), 0, 0.1);
+}
+
 TEST(Forecast, the_range_narrows_toward_the_end) {
     double before_h = 1e9;
     for (const double hours : {2.0, 4.0, 6.0, 8.0, 9.0}) {

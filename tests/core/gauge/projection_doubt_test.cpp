@@ -43,6 +43,16 @@ TEST(ProjectionDoubt, a_gauge_that_stuck_lowers_the_projection_by_the_points_tha
     EXPECT_NE(judged.reason.find("stopped before the cut-off"), std::string::npos) << judged.reason;
 }
 
+TEST(ProjectionDoubt, a_gauge_held_at_full_lowers_the_projection_by_the_points_that_it_missed) {
+    // True fall 10 points an hour; the first two hours show 100 %: 480 Wh for 40 points, where 60 went.
+    RecordBuilder run = stopped([](double h) { return h < 2 ? 100.0 : 120 - 10 * h; });
+    const Quantity plain = analyse_energy(run.record()).usable_fraction, judged = analyse_judged_energy(run.record()).usable_fraction;
+    EXPECT_NEAR(*plain.value, 1.2, 1e-9);
+    EXPECT_LT(*judged.value, 0.9);
+    EXPECT_LE(*judged.lower, 0.8);
+    EXPECT_GE(*judged.upper, 0.8);
+}
+
 TEST(ProjectionDoubt, readings_that_no_unit_explains_leave_delivered_energy_and_label_as_the_ends) {
     // 480 Wh out of a battery of 1000 Wh while the gauge fell by 20 points: 2.4 times the label.
     RecordBuilder run = stopped([](double h) { return 100 - 20 * h / 6; });

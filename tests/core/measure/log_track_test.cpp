@@ -215,8 +215,40 @@ TEST(LogTrack, energy_beyond_a_log_that_ends_early_is_said_to_be_missing) {
     give_log(run.record(), log.samples());
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_EQ(energy.delivered_wh.kind, Kind::at_least);
+    EXPECT_NEAR(*energy.delivered_wh.value, 7.5 * 80, 1.5) << "to its last sample, not to the last reading within it";
     EXPECT_NE(energy.track.missing_reason.find("the log ends before the end of the run"), std::string::npos) << energy.track.missing_reason;
     EXPECT_EQ(energy.points.size(), 8u);
+}
+
+TEST(LogTrack, a_log_between_the_only_two_readings_of_a_run_tells_what_was_delivered_at_least) {
+    RecordBuilder run;
+    run.at(0, 100, std::nullopt).at(10, 0, std::nullopt);
+    run.record().run.end = RunEnd::found_off;
+    PlainLog log;
+    log.to_h = 7.5;
+    give_log(run.record(), log.samples());
+    const EnergyAnalysis energy = analyse_energy(run.record());
+    EXPECT_EQ(energy.delivered_wh.kind, Kind::at_least) << energy.delivered_wh.reason;
+    EXPECT_NEAR(*energy.delivered_wh.value, 7.5 * 80, 1.5);
+}
+
+TEST(LogTrack, a_log_that_ends_under_load_puts_the_cut_off_of_a_run_found_off_behind_it) {
+    for (const bool with_register : {true, false}) {
+        RecordBuilder run;
+        run.at(0, 100, std::nullopt).at(10, 0, std::nullopt);
+        run.record().run.end = RunEnd::found_off;
+        run.record().run.end_noticed_within_min.reset();
+        PlainLog log;
+        log.to_h = 7.5;
+        log.with_register = with_register;
+        log.with_power = !with_register;
+        give_log(run.record(), log.samples());
+        const CutOffMoment moment = analyse_energy(run.record()).cut_off.value();
+        EXPECT_EQ(moment.basis, CutOffBasis::bracket);
+        EXPECT_NEAR(moment.lower_h, 7.5, 0.05) << moment.words;
+        EXPECT_NEAR(moment.upper_h, 10, 1e-9);
+        EXPECT_NE(moment.words.find("between the last row of the log"), std::string::npos) << moment.words;
+    }
 }
 
 TEST(LogTrack, a_power_only_log_is_integrated_and_its_budget_names_steps_and_sampling) {

@@ -218,6 +218,30 @@ TEST_F(LogbookFolder, nothing_comes_in_where_anything_of_it_is_wrong) {
     EXPECT_EQ(good.value().runs, 3U);
 }
 
+TEST_F(LogbookFolder, a_link_out_of_the_folder_is_refused) {
+    ASSERT_TRUE(write());
+    const fs::path photo = temp_ / "out" / "photos" / "03-img-0042.jpg";
+    fs::rename(photo, temp_ / "elsewhere.jpg");
+    fs::create_symlink(temp_ / "elsewhere.jpg", photo);
+    const auto read = import_logbook_folder(other_, temp_ / "out");
+    ASSERT_FALSE(read);
+    EXPECT_NE(read.error().sentence().find("`photos/03-img-0042.jpg` is a link out of the folder"), std::string::npos) << read.error().sentence();
+    EXPECT_TRUE(other_.run_records().value().empty());
+
+    fs::remove(photo);
+    fs::rename(temp_ / "elsewhere.jpg", photo);
+    fs::create_directory_symlink(temp_ / "out", temp_ / "way");
+    EXPECT_TRUE(import_logbook_folder(other_, temp_ / "way")) << "the folder itself may be reached by a link";
+}
+
+TEST_F(LogbookFolder, what_a_killed_export_left_goes_with_the_next) {
+    const fs::path left = temp_ / ".ullage-00000000-0000-4000-8000-000000000001.part";
+    fs::create_directories(left / "folder" / "runs");
+    folder_write(left / "folder" / "runs" / "half.csv", "x");
+    ASSERT_TRUE(write());
+    EXPECT_FALSE(fs::exists(left));
+}
+
 TEST_F(LogbookFolder, a_folder_with_something_in_it_is_not_written_into) {
     fs::create_directory(temp_ / "out");
     ASSERT_TRUE(write()) << "an empty one is good";
