@@ -9,6 +9,7 @@
 #include "services/awake.h"
 #include "services/notifier.h"
 #include "services/prompts.h"
+#include "services/secret_store.h"
 #include "services/settings.h"
 #include "style/words.h"
 #include "window/main_window.h"
@@ -48,7 +49,8 @@ int run_window(int argc, char** argv, const std::vector<std::string>& args) {
     ullage::DialogPrompts prompts;
     ullage::DesktopNotifier notifier;
     ullage::DesktopInhibitor inhibitor;
-    ullage::MainWindow window(document, settings, prompts, {&notifier, &inhibitor});
+    ullage::DesktopSecretStore secrets;
+    ullage::MainWindow window(document, settings, prompts, {&notifier, &inhibitor, &secrets});
     // The page that is opened is part of what is styled, once; a logbook that takes longer to open has the window wait in sight.
     bool shown = false;
     const auto show = [&] {

@@ -116,7 +116,7 @@ std::string manual_page(const std::vector<Command>& commands) {
             ".TP\n\\fB\\-\\-bash\\-completion\\fR\nWrite the completion of commands and options for bash.\n.SH COMMANDS\n";
     for (const Command& command : commands) write_command(command, page);
     page += ".SH FILES\n.TP\n\\fI*.ullage\\fR\nA logbook, an SQLite file with all units, meters, runs, readings, photos and logs. Copy this one file "
-            "to keep it.\n.TP\n\\fI~/.config/Ullage/Ullage.ini\\fR\nSettings of the window.\n"
+            "to keep it.\n.TP\n\\fI~/.config/ullage/ullage.ini\\fR\nSettings of the window.\n"
             ".SH ENVIRONMENT\n.TP\n\\fBULLAGE_SOURCE_PASSWORD\\fR\nThe password of a live meter for \\fBwatch\\fR, in place of asking.\n"
             ".SH \"EXIT STATUS\"\n.TP\n0\nIt was done.\n.TP\n1\nBad input, or a result that could not be written.\n.TP\n2\nWrong usage.\n"
             ".SH CAUTION\nMains voltage and charged batteries can kill and burn. Results of this program are no safety certification. Local codes "

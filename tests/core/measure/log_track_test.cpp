@@ -149,6 +149,33 @@ TEST(LogTrack, a_register_that_is_zeroed_within_the_log_goes_on) {
     }
 }
 
+TEST(LogTrack, where_nothing_was_logged_is_said_and_the_register_counts_across_it) {
+    RecordBuilder run = gauge_only();
+    const auto at_ms = [](double s) { return RecordBuilder::moment_ms(0) + std::llround(1000 * s); };
+    std::vector<TraceSample> samples = PlainLog().samples();
+    const auto lose = [&](double from_s, double to_s) {
+        std::erase_if(samples, [&](const TraceSample& sample) { return sample.time_ms > at_ms(from_s) && sample.time_ms < at_ms(to_s); });
+    };
+    const auto moments = [&](double from_s, double to_s) {
+        const std::string& zone = run.record().run.time_zone;
+        return clock_text(at_ms(from_s), zone) + " to " + clock_text(at_ms(to_s), zone);
+    };
+    lose(7200, 7560);
+    lose(18'000, 19'800);
+    give_log(run.record(), samples);
+    EnergyAnalysis energy = analyse_energy(run.record());
+    EXPECT_NEAR(*energy.delivered_wh.value, 800, 1);
+    EXPECT_NE(energy.log_sentence.find("Nothing was logged from " + moments(7200, 7560) + " and " + moments(18'000, 19'800) +
+                                       "; the register counts what flowed meanwhile."),
+              std::string::npos)
+        << energy.log_sentence;
+    for (int h = 3; h < 8; ++h) lose(3600 * h + 1200, 3600 * h + 1800);
+    give_log(run.record(), samples);
+    energy = analyse_energy(run.record());
+    EXPECT_NE(energy.log_sentence.find("Nothing was logged for 6 stretches, the longest from " + moments(18'000, 19'800)), std::string::npos)
+        << energy.log_sentence;
+}
+
 TEST(LogTrack, a_mark_without_a_fall_in_the_log_changes_nothing) {
     RecordBuilder run = gauge_only();
     run.record().readings[3].values.mark = MarkKind::meter_zeroed;
