@@ -15,10 +15,12 @@
 #include <QProcess>
 #include <QPushButton>
 #include <QTest>
+#include <QTimer>
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <filesystem>
 #include <memory>
 #include <string>
 
@@ -132,11 +134,21 @@ TEST_F(WatchedLogbook, a_window_looks_at_it_follows_it_and_records_once_the_reco
 
     // What comes in is shown: samples, and what is worked out from them.
     EXPECT_TRUE(QTest::qWaitFor([&] { return samplesShown() > 0; }, 30'000));
+    // How far the window is behind the meter at worst: a figure for those who read the results, no promise.
+    UtcMs most_behind_ms = 0;
+    QTimer asks;
+    QObject::connect(&asks, &QTimer::timeout, &asks, [&] {
+        const auto traces = document.traces(run_uuid).value();
+        if (!traces.empty()) most_behind_ms = std::max(most_behind_ms, clock.now_ms() - traces.back().last_ms);
+    });
+    asks.start(100);
     for (int time = 0; time < 3; ++time) {
         const long before = samplesShown(), in_file = samplesInFile();
         EXPECT_TRUE(QTest::qWaitFor([&] { return samplesShown() > std::max(before, in_file - 1); }, 30'000)) << "time " << time;
         EXPECT_TRUE(document.run(run_uuid)->trace.has_value());
     }
+    asks.stop();
+    RecordProperty("most_behind_ms", static_cast<int>(most_behind_ms));
     EXPECT_EQ(recorder.state(), QProcess::Running);
     EXPECT_TRUE(find<QPushButton>("readLiveButton") == nullptr || !find<QPushButton>("readLiveButton")->isVisible());
 
@@ -176,6 +188,27 @@ TEST_F(WatchedLogbook, commands_that_show_it_work_those_that_would_record_are_re
     EXPECT_EQ(recorder.state(), QProcess::Running);
     const long before = samplesInFile();
     EXPECT_TRUE(QTest::qWaitFor([&] { return samplesInFile() > before; }, 30'000)) << "nobody who looks keeps it from recording";
+}
+
+TEST_F(WatchedLogbook, who_is_killed_while_he_looks_leaves_nothing_and_the_recorder_goes_on) {
+    startRecorder();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return samplesInFile() > 0; }, 30'000));
+    for (int time = 0; time < 30; ++time) {
+        QProcess looker;
+        looker.start(QStringLiteral(ULLAGE_PROGRAM), {QStringLiteral("analyse"), path()});
+        ASSERT_TRUE(looker.waitForStarted());
+        QTest::qWait(time * 4); // from its first action to after its last
+        looker.kill();
+        looker.waitForFinished();
+    }
+    EXPECT_EQ(recorder.state(), QProcess::Running);
+    const long before = samplesInFile();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return samplesInFile() > before; }, 30'000));
+    recorder.terminate();
+    ASSERT_TRUE(recorder.waitForFinished());
+    for (const auto& entry : std::filesystem::directory_iterator(folder.path()))
+        EXPECT_TRUE(entry.path().filename() == "bench.ullage" || entry.path().filename() == "settings.ini") << entry.path();
+    EXPECT_TRUE(Logbook::open(native_path(path()), OpenMode::record, clock));
 }
 
 } // namespace
