@@ -9,12 +9,14 @@
 #include "services/awake.h"
 #include "services/notifier.h"
 #include "services/prompts.h"
+#include "services/secret_store.h"
 #include "services/settings.h"
 #include "style/words.h"
 #include "window/main_window.h"
 
 #include <QApplication>
 #include <QFile>
+#include <QIcon>
 #include <QTimer>
 
 #include <fcntl.h>
@@ -41,6 +43,7 @@ int run_window(int argc, char** argv, const std::vector<std::string>& args) {
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("Ullage"));
     QApplication::setDesktopFileName(QStringLiteral("ullage"));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/ullage/desktop/ullage.svg")));
     ullage::Settings settings;
     ullage::prepare_appearance(application, settings);
     const ullage::SystemClock clock;
@@ -48,7 +51,8 @@ int run_window(int argc, char** argv, const std::vector<std::string>& args) {
     ullage::DialogPrompts prompts;
     ullage::DesktopNotifier notifier;
     ullage::DesktopInhibitor inhibitor;
-    ullage::MainWindow window(document, settings, prompts, {&notifier, &inhibitor});
+    ullage::DesktopSecretStore secrets;
+    ullage::MainWindow window(document, settings, prompts, {&notifier, &inhibitor, &secrets});
     // The page that is opened is part of what is styled, once; a logbook that takes longer to open has the window wait in sight.
     bool shown = false;
     const auto show = [&] {

@@ -71,7 +71,8 @@ SourceForm::SourceForm(const Meter& meter, const std::optional<LiveSource>& sour
     addParagraph(
         QStringLiteral("sourceHelp"),
         tr("The program only reads, and contacts no other address. Meters in mains circuits are installed by licensed people; local codes come "
-           "first. A password is asked for each time and kept nowhere. Help, Meters read live tells what may stand here."));
+           "first. The logbook never holds a password. Help, Meters read live tells what may stand here."));
+    given_ = source;
     showSource(source.value_or(LiveSource{}));
     connect(kind_, &QComboBox::currentIndexChanged, this, [this] {
         endTrial();
@@ -104,6 +105,11 @@ void SourceForm::buildAddress() {
     user_ = addLine(QStringLiteral("user"), tr("U&ser"), tr("none"));
     password_ = addLine(QStringLiteral("password"), tr("&Password"), tr("for Try; not kept"));
     password_->setEchoMode(QLineEdit::Password);
+    forget_ = new QPushButton(tr("For&get the kept password"));
+    forget_->setAutoDefault(false);
+    addField(QStringLiteral("forgetPassword"), QString(), forget_);
+    forget_->setObjectName(QStringLiteral("forgetPasswordButton"));
+    connect(forget_, &QPushButton::clicked, this, &SourceForm::forgetAsked);
     tls_ = new QCheckBox(tr("se&cured (TLS)"));
     addField(QStringLiteral("tls"), QString(), tls_);
     tls_->setObjectName(QStringLiteral("tlsCheck"));
@@ -143,6 +149,7 @@ void SourceForm::fitKind() {
     setLineShown(interval_, any && is_asked(kind()));
     setLineShown(user_, any && has_user(kind()));
     setLineShown(password_, any && has_user(kind()));
+    setLineShown(forget_, any && has_user(kind()) && !kept_password_.isEmpty());
     setLineShown(tls_, any && kind() == SourceKind::mqtt);
     face_->setVisible(any);
     try_->setVisible(any);
@@ -211,12 +218,25 @@ void SourceForm::tryIt() {
     const auto now = stated();
     if (!now) return;
     trial_of_ = *now;
-    trial_ = std::make_unique<LiveSession>(SourceLink::make(*now, password_->text()), LiveClocks::of_machine());
+    // A kept password goes nowhere but to the peer that it is of.
+    const bool of_kept =
+        given_ && now->kind == given_->kind && now->user == given_->user && now->address == given_->address && now->tls == given_->tls;
+    const QString password = password_->text().isEmpty() && of_kept ? kept_password_ : password_->text();
+    trial_ = std::make_unique<LiveSession>(SourceLink::make(*now, password), LiveClocks::of_machine());
     trial_->start();
     face_->showSession(*trial_);
     look_timer_.start();
     fit();
 }
+
+void SourceForm::setKeptPassword(const QString& password) {
+    kept_password_ = password;
+    password_->setPlaceholderText(password.isEmpty() ? tr("for Try; not kept") : tr("kept by the desktop"));
+    fitKind();
+    fit();
+}
+
+void SourceForm::passwordForgotten() { setKeptPassword({}); }
 
 void SourceForm::endTrial() {
     look_timer_.stop();

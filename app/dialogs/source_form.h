@@ -19,8 +19,8 @@ namespace ullage {
 
 class LiveFace;
 
-/// How a meter is read live: kind, address, what is read. *Try* shows what comes; nothing is recorded by it. A password is used for trying alone, and
-/// kept nowhere.
+/// How a meter is read live: kind, address, what is read. *Try* shows what comes; nothing is recorded by it. A password that is typed is used for
+/// trying alone.
 class SourceForm final : public FormDialog {
     Q_OBJECT
 public:
@@ -30,8 +30,15 @@ public:
     /// As submitted; absent: the meter is no longer read live.
     [[nodiscard]] const std::optional<LiveSource>& source() const { return source_; }
 
+    /// The desktop keeps the password of the source as given: Try takes it where none is typed, and a button has it forgotten.
+    void setKeptPassword(const QString& password);
+    void passwordForgotten();
+
     /// What speaks against it, for confirmed(): it was never tried.
     [[nodiscard]] QStringList doubts() const;
+
+signals:
+    void forgetAsked(); ///< the kept password
 
 protected:
     void read() override;
@@ -54,7 +61,9 @@ private:
     QCheckBox* tls_;
     QPlainTextEdit* fields_;
     LiveFace* face_;
-    QPushButton* try_;
+    QPushButton *try_, *forget_;
+    std::optional<LiveSource> given_;
+    QString kept_password_;
     std::unique_ptr<LiveSession> trial_;
     LiveSource trial_of_;
     QTimer look_timer_;

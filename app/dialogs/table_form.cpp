@@ -95,8 +95,8 @@ void TableForm::addOpenFields() {
     offer_answers(*times_, {{tr("the time of day"), 0}, {tr("counted from the start"), 1}});
     parting_ = addChoice(QStringLiteral("parting"), tr("Behind the empty row is"));
     offer_answers(*parting_, {{tr("another run"), 1}, {tr("the same run"), 0}});
-    rows_as_ = addChoice(QStringLiteral("rowsAs"), tr("So many rows are"));
-    rows_as_->addItem(tr("the log of a meter, kept under Log"));
+    rows_as_ = addChoice(QStringLiteral("rowsAs"), tr("Keep rows as"));
+    rows_as_->addItem(tr("the log of a meter"));
     rows_as_->addItem(tr("readings noted by hand"));
     year_ = addLine(QStringLiteral("year"), tr("&Year of the dates"));
     starts_ = addLine(QStringLiteral("starts"), tr("&Start"), tr("2026-05-14 18:00; of several runs one after the other, with ; between"));

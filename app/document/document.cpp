@@ -48,7 +48,7 @@ Result<void> Document::create(const QString& path) {
 }
 
 Result<void> Document::open(const QString& path) {
-    if (isOpenAt(path)) {
+    if (isOpenAt(path) && !isLooking()) {
         emit opened();
         return {};
     }
@@ -111,7 +111,7 @@ std::optional<Error> Document::displaced() const { return state_->book ? state_-
 const OpeningCheck& Document::openingCheck() const { return state_->book->opening_check(); }
 
 void Document::tendFile() {
-    if (!state_->book || state_->importing) return;
+    if (!state_->book || state_->importing || isLooking()) return;
     if (const auto displaced = state_->book->displaced()) {
         if (std::exchange(state_->displaced_told, true)) return;
         emit displacedFound(QStringLiteral("%1: %2").arg(shown_path(QFileInfo(path()).fileName()), text_of(displaced->what)));
@@ -177,12 +177,13 @@ Result<void> Document::keepDraft(const RunId& run_uuid, const QString& draft) {
         return {};
     }
     if (!state_->book) return State::nothingOpen();
+    if (isLooking()) return {}; // nothing can be typed, so what is kept is another's
     return state_->book->keep_draft(run_uuid, utf8_of(draft));
 }
 
 QString Document::draft(const RunId& run_uuid) const {
     if (const auto late = state_->late_drafts.find(run_uuid); late != state_->late_drafts.end()) return late->second;
-    if (!state_->book) return {};
+    if (!state_->book || isLooking()) return {};
     const auto kept = state_->book->draft(run_uuid);
     return kept ? raw_text(kept.value()) : QString();
 }

@@ -40,9 +40,15 @@ public:
     ~Document() override;
 
     Result<void> create(const QString& path); ///< makes and opens a new logbook, closing the one before
-    Result<void> open(const QString& path);   ///< on failure the logbook before stays open
+    Result<void> open(const QString& path);   ///< see open_logbook(); on failure the logbook before stays open
     /// Takes over what open_logbook() has opened and read, in another thread perhaps, closing the one before.
     void adopt(OpenedLogbook opened);
+    /// The logbook is open for looking, since another program recorded into it when it was opened: commands are refused, nothing is written.
+    [[nodiscard]] bool isLooking() const;
+    /// How what is shown stands to the file, see Logbook::copy_age(); `present` where the logbook is not open for looking, or lent out.
+    [[nodiscard]] CopyAge lookAge() const;
+    /// Puts a newer look at the same file in place of the one that is open, and announces what differs. Precondition: isLooking(), !isImporting().
+    void adoptLook(OpenedLogbook look);
     void close();
     [[nodiscard]] bool isOpen() const;
     [[nodiscard]] bool isOpenAt(const QString& path) const; ///< this file is the open one, whatever it is called, and not displaced
@@ -214,6 +220,7 @@ signals:
     void photosChanged(const RunId& runUuid);     ///< a photo of the run was added, tied to a reading, withdrawn or restored
     void stepDone(const QString& words);          ///< a command has just been done and can be undone: "Recorded 88 %, 2033 Wh"
     void saved(qint64 timeMs);                    ///< something has just reached the disk
+    void looked(qint64 timeMs);                   ///< open for looking, a newer state is shown
     void error(const QString& sentence);          ///< an undo or redo could not be done, or what is recorded cannot reach the file itself
     void displacedFound(const QString& sentence); ///< the open file was removed, replaced or changed by others; said once
 

@@ -102,6 +102,11 @@ void Document::State::takeImported(const Result<void>& outcome, LogbookContent f
 }
 
 void Document::State::announce(const Change& change, bool runs) {
+    announceChanges(change, runs);
+    emit document.saved(clock.now_ms());
+}
+
+void Document::State::announceChanges(const Change& change, bool runs) {
     // All that is said of runs and units follows the method.
     if (change.units || change.method) emit document.unitsChanged();
     if (change.meters) emit document.metersChanged();
@@ -112,7 +117,6 @@ void Document::State::announce(const Change& change, bool runs) {
         if (document.run(uuid)) emit document.readingsChanged(uuid);
     for (const auto& uuid : change.photos)
         if (document.run(uuid)) emit document.photosChanged(uuid);
-    emit document.saved(clock.now_ms());
 }
 
 void Document::State::refused(const Error& error, bool forward, bool try_again) {
@@ -197,10 +201,10 @@ void Document::State::putRuns(const std::map<UnitId, SharedRuns>& fresh) {
     keepRuns(std::move(all));
 }
 
-void Document::State::keepRuns(SharedRuns read) {
+void Document::State::keepRuns(SharedRuns read, const std::set<RunId>& changed_logs) {
     for (auto& record : read) {
         const auto before = record_at.find(record->run.uuid);
-        if (before == record_at.end()) continue;
+        if (before == record_at.end() || changed_logs.contains(record->run.uuid)) continue;
         const auto& known = records[before->second];
         if (known != record && same_record(*known, *record)) record = known;
     }

@@ -12,6 +12,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -57,8 +58,9 @@ struct Document::State final : CommandHost {
     /// Takes over what an import in another thread has read of units and meters and of the runs of some units, says why where it could not, and
     /// announces the change.
     void takeImported(const Result<void>& outcome, LogbookContent fresh, const std::map<UnitId, SharedRuns>& runs, const Change& change);
-    /// Takes over all runs; those that are as they were stay the same objects.
-    void keepRuns(SharedRuns read);
+    /// Takes over all runs; those that are as they were stay the same objects, but for these, whose logs have changed.
+    void keepRuns(SharedRuns read, const std::set<RunId>& changed_logs = {});
+    void announceChanges(const Change& change, bool runs);
     void announce(const Change& change, bool runs);
 
     Document& document;

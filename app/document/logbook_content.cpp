@@ -18,14 +18,23 @@ SharedRuns shared_runs(std::vector<RunRecord> records) {
     return runs;
 }
 
-} // namespace
-
-Result<OpenedLogbook> open_logbook(const QString& path, const Clock& clock, const std::atomic<bool>* cancelled) {
-    auto book = Logbook::open(native_path(path), OpenMode::record, clock, cancelled);
+Result<OpenedLogbook> with_content(Result<Logbook> book) {
     if (!book) return book.error();
     auto content = read_content(book.value());
     if (!content) return content.error();
     return OpenedLogbook{std::move(book).value(), std::move(content).value()};
+}
+
+} // namespace
+
+Result<OpenedLogbook> open_logbook(const QString& path, const Clock& clock, const std::atomic<bool>* cancelled) {
+    auto book = Logbook::open(native_path(path), OpenMode::record, clock, cancelled);
+    if (!book && book.error().failure == Failure::in_use) return look_at_logbook(path, clock, cancelled);
+    return with_content(std::move(book));
+}
+
+Result<OpenedLogbook> look_at_logbook(const QString& path, const Clock& clock, const std::atomic<bool>* cancelled) {
+    return with_content(Logbook::open(native_path(path), OpenMode::read_only, clock, cancelled));
 }
 
 Result<LogbookContent> read_content(const Logbook& book) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "store/logbook.h"
+#include "store/recorder_of.h"
 
 #include <QString>
 
@@ -24,15 +25,17 @@ struct LogbookContent {
     SharedRuns runs; ///< those of a unit stand together, the units in the order of `units`
 };
 
-/// A file open for recording with what it holds, on its way to a document.
+/// An open file with what it holds, on its way to a document.
 struct OpenedLogbook {
     Logbook book;
     LogbookContent content;
 };
 
-/// Opens and reads a whole logbook; any thread. Errors: those of Logbook::open and of its lists. Gives up, with one of them, soon after `*cancelled`
-/// is set.
+/// Opens a logbook for recording and reads all of it; for looking where another program records into it. Any thread. Errors: those of Logbook::open
+/// and of its lists. Gives up, with one of them, soon after `*cancelled` is set.
 [[nodiscard]] Result<OpenedLogbook> open_logbook(const QString& path, const Clock& clock, const std::atomic<bool>* cancelled = nullptr);
+/// The same for looking, whether or not somebody records.
+[[nodiscard]] Result<OpenedLogbook> look_at_logbook(const QString& path, const Clock& clock, const std::atomic<bool>* cancelled = nullptr);
 
 /// The content of an open file. Errors: those of its lists.
 [[nodiscard]] Result<LogbookContent> read_content(const Logbook& book);

@@ -5,6 +5,7 @@
 #include "style/words.h"
 
 #include <algorithm>
+#include <limits>
 #include <utility>
 
 namespace ullage {
@@ -49,6 +50,7 @@ LiveReader::LiveReader(Document& document, Settings& settings, QObject* parent, 
     connect(&document_, &Document::opened, this, &LiveReader::resume);
     connect(&document_, &Document::leaving, this, &LiveReader::forgetAll);
     connect(&document_, &Document::runsChanged, this, &LiveReader::endRunsThatEnded);
+    connect(&document_, &Document::readingsChanged, this, &LiveReader::lookForEvents);
     resume();
 }
 
@@ -60,6 +62,7 @@ void LiveReader::forgetAll() {
     ending.clear();
     waiting_.clear();
     proposed_.clear();
+    looked_.clear();
 }
 
 std::vector<RunId> LiveReader::keptRuns() const {
@@ -78,14 +81,16 @@ void LiveReader::keepRead(const RunId& run_uuid, bool read) {
 void LiveReader::resume() {
     forgetAll();
     if (!document_.isOpen()) return;
+    if (document_.isLooking()) return beginLooking();
     for (const RunId& run : keptRuns()) {
         const RunRecord* record = document_.run(run);
         if (!record || record->run.end != RunEnd::still_running) continue; // of another logbook, or ended elsewhere
         const auto source = sourceOf(run);
         if (!source) continue;
         if (!source->user.empty()) {
-            waiting_[run] = true;
+            waiting_.insert(run);
             emit changed(run);
+            emit waits(run);
         } else if (const auto started = start(run); !started) {
             emit error(text_of(started.error().sentence()));
         }
@@ -188,6 +193,39 @@ void LiveReader::found(Reading& reading, const LiveEvent& event) {
     const RunId run = reading.run_uuid; // who is told may end the reading
     emit happened(run, sentence_of(*record, event), event.kind == LiveEventKind::output_off);
     emit changed(run);
+}
+
+void LiveReader::beginLooking() {
+    for (const RunRecord* record : document_.runs()) {
+        if (record->run.end != RunEnd::still_running || !sourceOf(record->run.uuid)) continue;
+        looked_.try_emplace(record->run.uuid, Looked{EventDetector(record->meter->step_wh), std::numeric_limits<UtcMs>::min()});
+        lookForEvents(record->run.uuid);
+    }
+}
+
+void LiveReader::lookForEvents(const RunId& run_uuid) {
+    const auto at = looked_.find(run_uuid);
+    const RunRecord* record = document_.run(run_uuid);
+    if (at == looked_.end() || !record) return;
+    Looked& looked = at->second;
+    const bool first = looked.up_to_ms == std::numeric_limits<UtcMs>::min(); // what happened before was told by who recorded it
+    const auto traces = document_.traces(at->first);
+    if (!traces) return;
+    for (const Trace& trace : traces.value()) {
+        if (!is_live(trace) || trace.last_ms <= looked.up_to_ms) continue;
+        // What cannot be read now is read the next time.
+        [[maybe_unused]] const auto read = document_.readSamples(trace.uuid, first ? trace.first_ms : looked.up_to_ms + 1, trace.last_ms,
+                                                                 [&looked](std::span<const TraceSample> samples) {
+                                                                     for (const TraceSample& sample : samples) looked.detector.take(sample);
+                                                                     if (!samples.empty()) looked.up_to_ms = samples.back().time_ms;
+                                                                     return true;
+                                                                 });
+    }
+    for (const LiveEvent& event : looked.detector.take_events()) {
+        if (const auto known = proposed_.find(at->first); known != proposed_.end() && !first && mark_of(event.kind)) known->second.push_back(event);
+        if (!first && !is_marked(*record, event)) emit happened(run_uuid, sentence_of(*record, event), event.kind == LiveEventKind::output_off);
+    }
+    emit changed(run_uuid);
 }
 
 void LiveReader::readProposals(const RunId& run_uuid) const {

@@ -12,6 +12,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -39,6 +40,8 @@ public:
     [[nodiscard]] std::optional<LiveState> state(const RunId& run_uuid) const;
     /// The run was read when the program ended, and waits for the password of its source.
     [[nodiscard]] bool waitsForPassword(const RunId& run_uuid) const;
+    /// All such runs.
+    [[nodiscard]] const std::set<RunId>& waitingRuns() const { return waiting_; }
 
     /// What the samples of a run propose, without what was put aside.
     [[nodiscard]] std::vector<LiveEvent> proposals(const RunId& run_uuid) const;
@@ -51,6 +54,7 @@ signals:
     void changed(const RunId& runUuid); ///< value, state or proposals of the run
     /// Something has happened that calls somebody: `off` for a cut-off.
     void happened(const RunId& runUuid, const QString& sentence, bool off);
+    void waits(const RunId& runUuid); ///< for the password of its source
     void error(const QString& sentence);
 
 private:
@@ -58,6 +62,8 @@ private:
     void resume();
     void forgetAll();
     void endRunsThatEnded();
+    void beginLooking();
+    void lookForEvents(const RunId& run_uuid); ///< in a logbook that another program records into
     void found(Reading& reading, const LiveEvent& event);
     void announce();
     void readProposals(const RunId& run_uuid) const;
@@ -68,7 +74,12 @@ private:
     Settings& settings_;
     LiveClocks clocks_;
     std::map<RunId, std::unique_ptr<Reading>> readings_;
-    std::map<RunId, bool> waiting_;                            ///< runs that wait for a password
+    std::set<RunId> waiting_; ///< runs that wait for a password
+    struct Looked {
+        EventDetector detector;
+        UtcMs up_to_ms; ///< the last sample that it has taken
+    };
+    std::map<RunId, Looked> looked_;                           ///< of a logbook that is open for looking
     mutable std::map<RunId, std::vector<LiveEvent>> proposed_; ///< as read from its samples and added to since
     QTimer timer_;
     QElapsedTimer since_announced_;

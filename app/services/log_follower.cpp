@@ -57,7 +57,7 @@ void LogFollower::forgetAll() {
 
 void LogFollower::resume() {
     forgetAll();
-    if (!document_.isOpen()) return;
+    if (!document_.isOpen() || document_.isLooking()) return;
     const QStringList lines = kept_lines(settings_);
     if (lines.isEmpty()) return;
     const auto traces = document_.traces({});

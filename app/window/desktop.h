@@ -5,11 +5,13 @@ namespace ullage {
 
 class Inhibitor;
 class Notifier;
+class SecretStore;
 
 /// What the window asks of the desktop; null where there is none to ask, as in most tests.
 struct Desktop {
     Notifier* notifier = nullptr;
     Inhibitor* inhibitor = nullptr;
+    SecretStore* secrets = nullptr;
 };
 
 } // namespace ullage

@@ -48,8 +48,9 @@ std::optional<Result<void>> FileController::openBeside(const QString& path, Canc
 }
 
 void FileController::openLogbook(const QString& path) {
-    // Opening the open one again shows it anew.
-    const auto opened = document_.isOpenAt(path) ? std::optional(document_.open(path)) : openBeside(path, Cancelling::offered);
+    // Opening the open one again shows it anew; one open for looking may be free to be recorded into by now.
+    const auto opened =
+        document_.isOpenAt(path) && !document_.isLooking() ? std::optional(document_.open(path)) : openBeside(path, Cancelling::offered);
     if (!opened) return messages_->showNote(tr("%1 was not opened.").arg(shown_path(QFileInfo(path).fileName())));
     if (!*opened && opened->error().failure == Failure::not_found) {
         settings_.removeRecentFile(path);

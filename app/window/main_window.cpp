@@ -6,6 +6,7 @@
 #include "models/logbook_tree_model.h"
 #include "services/live_reader.h"
 #include "services/log_follower.h"
+#include "services/look_refresher.h"
 #include "services/reminders.h"
 #include "services/settings.h"
 #include "style/enter_presses.h"
@@ -15,8 +16,8 @@
 #include "style/words.h"
 #include "window/bench_controller.h"
 #include "window/comparison_controller.h"
-#include "window/displaced_bar.h"
 #include "window/done_line.h"
+#include "window/file_bar.h"
 #include "window/file_controller.h"
 #include "window/live_controller.h"
 #include "window/load_list_controller.h"
@@ -61,10 +62,10 @@ constexpr QSize usual_size(1280, 800);
 MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts, const Desktop& desktop, QWidget* parent)
     : QMainWindow(parent), document_(document), settings_(settings), prompts_(prompts),
       reminders_(new Reminders(document, settings, desktop.notifier, this)), log_follower_(new LogFollower(document, settings, this)),
-      live_reader_(new LiveReader(document, settings, this)), tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView),
-      splitter_(new QSplitter), pages_(new PageStack(document, settings)), displaced_bar_(new DisplacedBar),
-      reminder_bar_(new ReminderBar(document, *reminders_)), caution_label_(new QLabel), awake_label_(new QLabel), saved_label_(new QLabel),
-      done_line_(new DoneLine(document)) {
+      live_reader_(new LiveReader(document, settings, this)), look_(new LookRefresher(document, this)),
+      tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new PageStack(document, settings)),
+      file_bar_(new FileBar), reminder_bar_(new ReminderBar(document, *reminders_)), caution_label_(new QLabel), awake_label_(new QLabel),
+      saved_label_(new QLabel), done_line_(new DoneLine(document)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     new EnterPresses(this);
@@ -74,7 +75,7 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
     files_ = new FileController(here);
     records_ = new RecordController(here, *reminders_);
     logs_ = new LogController(here, *log_follower_, desktop.notifier);
-    live_ = new LiveController(here, *live_reader_, desktop.notifier);
+    live_ = new LiveController(here, *live_reader_, desktop);
     tables_ = new TableController(here);
     load_lists_ = new LoadListController(here);
     comparing_ = new ComparisonController(here);
@@ -107,7 +108,7 @@ void MainWindow::build() {
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(reminder_bar_);
-    column->addWidget(displaced_bar_);
+    column->addWidget(file_bar_);
     column->addWidget(pages_, 1);
     messages_ = new MessageBar(*pages_);
     column->addWidget(makeStatus());
@@ -198,7 +199,9 @@ void MainWindow::connectParts() {
         document_.disconnect(this);
         connectDocument();
     });
-    connect(displaced_bar_, &DisplacedBar::saveAsked, files_, &FileController::saveElsewhere);
+    connect(file_bar_, &FileBar::saveAsked, files_, &FileController::saveElsewhere);
+    connect(file_bar_, &FileBar::recordAsked, this, [this] { files_->openLogbook(document_.path()); });
+    connect(look_, &LookRefresher::changed, this, &MainWindow::showLooking);
     connect(reminder_bar_, &ReminderBar::readingAsked, this, [this](const RunId& run) { pages_->enterReading(run); });
     connect(bench_, &BenchController::looked, this, &MainWindow::showLooked);
     bench_->look();
@@ -223,7 +226,7 @@ void MainWindow::connectDocument() {
     connect(&document_, &Document::error, this, [this](const QString& sentence) { messages_->showError(sentence); });
     connect(&document_, &Document::displacedFound, this, [this](const QString& sentence) {
         saved_label_->clear();
-        displaced_bar_->tell(sentence);
+        file_bar_->tellDisplaced(sentence);
     });
     connect(&document_, &Document::saved, this, [this](qint64 time_ms) {
         const auto local = to_local(time_ms, machine_zone());
@@ -241,10 +244,12 @@ void MainWindow::logbookOpened() {
     settings_.setLastFile(path);
     settings_.setFolderOf(path);
     saved_label_->clear();
-    displaced_bar_->dismiss();
+    file_bar_->dismiss();
     messages_->dismiss();
+    showLooking();
     files_->tellOpeningCheck();
-    setWindowTitle(tr("%1 – Ullage").arg(shown_path(QFileInfo(path).completeBaseName())));
+    const QString name = shown_path(QFileInfo(path).completeBaseName());
+    setWindowTitle(document_.isLooking() ? tr("%1, looking only – Ullage").arg(name) : tr("%1 – Ullage").arg(name));
     pages_->forget();
     pages_->welcome().setLogbookOpen(true);
     // A tree that gets the keyboard chooses its first row; that is not what was last shown.
@@ -260,7 +265,7 @@ void MainWindow::logbookOpened() {
 void MainWindow::logbookClosed() {
     setWindowTitle(tr("Ullage"));
     saved_label_->clear();
-    displaced_bar_->dismiss();
+    file_bar_->dismiss();
     pages_->forget();
     pages_->welcome().setLogbookOpen(false);
     pages_->welcome().setRecentFiles(settings_.recentFiles());
@@ -297,6 +302,20 @@ void MainWindow::showStatus() {
     caution_label_->setText(any_open ? caution_line() : document_.isOpen() ? specimen_line() : QString());
 }
 
+void MainWindow::showLooking() {
+    if (!document_.isLooking()) return;
+    const auto& recorder = look_->recorder();
+    QString who = tr("Another program records into this logbook");
+    if (!recorder) who = tr("Nobody records into this logbook any more");
+    else if (recorder->command == "watch" || recorder->command == "follow")
+        who = tr("`ullage %1` (process %2) records into this logbook").arg(text_of(recorder->command)).arg(recorder->process);
+    else if (recorder->process > 0) who = tr("Another window or command (process %1) records into this logbook").arg(recorder->process);
+    const QString time = text_of(format_iso8601(look_->looked_ms(), machine_zone())).section(QLatin1Char('T'), 1).left(8);
+    QString words = tr("%1. You see it as of %2; nothing can be entered here.").arg(who, time);
+    if (!look_->trouble().isEmpty()) words += QLatin1Char(' ') + tr("It cannot be read anew: %1").arg(look_->trouble());
+    file_bar_->tellLooking(words, !recorder);
+}
+
 void MainWindow::restoreLayout() {
     resize(usual_size);
     restoreGeometry(settings_.layout(objectName()));
@@ -309,7 +328,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     settings_.setLayout(splitter_->objectName(), splitter_->saveState());
     pages_->keepSplitters();
     // Who ends the session waits for nobody.
-    const bool ask = !leaving_ && !qApp->isSavingSession();
+    const bool ask = !leaving_ && !qApp->isSavingSession() && !document_.isLooking(); // then nothing stops
     if (ask && bench_->askBeforeLeaving(log_follower_->count(), [this] {
             leaving_ = true;
             close();

@@ -20,8 +20,8 @@ namespace ullage {
 
 class BenchController;
 class ComparisonController;
-class DisplacedBar;
 class DoneLine;
+class FileBar;
 class FileController;
 class LoadListController;
 class LogbookTreeModel;
@@ -30,6 +30,7 @@ class TableController;
 class LiveController;
 class LiveReader;
 class LogFollower;
+class LookRefresher;
 class MessageBar;
 class PageStack;
 class Prompts;
@@ -100,6 +101,7 @@ private:
     void rowChosen(const QModelIndex& index);
     void selectInTree();
     void showStatus();
+    void showLooking();                                                               ///< that another program records into the logbook, and who
     void showLooked(const std::set<RunId>& overdue_runs, const QString& awake_words); ///< how the running tests stand
     void restoreLayout();
     void fitSide();   ///< wide enough for a run's day and load
@@ -145,12 +147,13 @@ private:
     Reminders* reminders_;
     LogFollower* log_follower_;
     LiveReader* live_reader_;
+    LookRefresher* look_;
     LogbookTreeModel* tree_model_;
     QTreeView* tree_;
     QSplitter* splitter_;
     PageStack* pages_;
     MessageBar* messages_ = nullptr; ///< lies over the pages, so it comes after them
-    DisplacedBar* displaced_bar_;
+    FileBar* file_bar_;
     ReminderBar* reminder_bar_;
     QLabel *caution_label_, *awake_label_, *saved_label_;
     DoneLine* done_line_;

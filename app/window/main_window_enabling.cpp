@@ -20,6 +20,20 @@
 
 namespace ullage {
 
+namespace {
+
+/// What changes the logbook, which is refused while another program records into it.
+constexpr std::initializer_list<const char*> that_record{
+    "importSheetAction",   "importFolderAction",     "importTableAction",  "pasteTableAction",       "addUnitAction",
+    "addMeterAction",      "editMethodAction",       "addLoadListAction",  "importLoadListAction",   "addPvSheetAction",
+    "importPvSheetAction", "withdrawPvSheetAction",  "startRunAction",     "editUnitAction",         "withdrawUnitAction",
+    "editMeterAction",     "withdrawMeterAction",    "editLoadListAction", "withdrawLoadListAction", "addApplianceAction",
+    "editApplianceAction", "removeApplianceAction",  "editRunFormAction",  "withdrawRunAction",      "enterReadingAction",
+    "amendReadingAction",  "withdrawReadingsAction", "chooseMarkAction",   "attachPhotoAction",      "pastePhotoAction",
+    "importLogAction",     "endCutOffSeenAction",    "endFoundOffAction",  "endStoppedAction",       "reopenRunAction"};
+
+} // namespace
+
 void MainWindow::nameRunningTests() {
     const auto open = reminders_->openRuns();
     const auto now_ms = document_.clock().now_ms();
@@ -77,7 +91,8 @@ void MainWindow::updateActions() {
     enable({"endCutOffSeenAction", "endFoundOffAction", "endStoppedAction"}, running);
     enable({"reopenRunAction"}, record && !running);
     for (int number = 1; number <= static_cast<int>(std::size(all_mark_kinds)); ++number)
-        enable({QStringLiteral("mark%1Action").arg(number).toLatin1().constData()}, record != nullptr);
+        enable({QStringLiteral("mark%1Action").arg(number).toLatin1().constData()}, record != nullptr && !document_.isLooking());
+    if (document_.isLooking()) enable(that_record, false);
 }
 
 } // namespace ullage

@@ -25,13 +25,14 @@ constexpr double beyond_doubt = 3;               ///< standard uncertainties: fu
 /// What is noted about the end of a run.
 struct NotedEnd {
     UtcMs start_ms = 0, last_on_ms = 0, noted_ms = 0;
+    UtcMs logged_on_ms = 0;           ///< a log shows it on up to here; 0 where none tells
     bool found = false;               ///< off, by somebody who came later
     std::optional<double> within_min; ///< as the run states
 
     [[nodiscard]] double hours(UtcMs time_ms) const { return hours_between(start_ms, time_ms); }
     /// From when on it may have gone off, h.
     [[nodiscard]] double earliest_h() const {
-        const double last_on_h = hours(last_on_ms);
+        const double last_on_h = hours(std::max(last_on_ms, logged_on_ms));
         if (!within_min && found) return last_on_h;
         return std::max(last_on_h, hours(noted_ms) - within_min.value_or(noticed_within_min) / 60);
     }
@@ -42,7 +43,7 @@ std::optional<NotedEnd> noted_end(const RunRecord& record, const RunScan& scan) 
     if (!found && record.run.end != RunEnd::cut_off_seen) return std::nullopt;
     if (record.run.kind != RunKind::drain && record.run.kind != RunKind::no_load_drain) return std::nullopt;
     if (!scan.first_ms || !scan.before_last_ms) return std::nullopt;
-    NotedEnd end{*scan.first_ms, *scan.before_last_ms, scan.cut_off_ms.value_or(*scan.last_ms), found, record.run.end_noticed_within_min};
+    NotedEnd end{*scan.first_ms, *scan.before_last_ms, scan.cut_off_ms.value_or(*scan.last_ms), 0, found, record.run.end_noticed_within_min};
     // A mark before the last reading was put there by somebody who saw it happen.
     if (scan.noted_after_the_end) end.found = false;
     for (const Reading& reading : record.readings)
@@ -54,6 +55,26 @@ std::optional<NotedEnd> noted_end(const RunRecord& record, const RunScan& scan) 
         end.noted_ms = std::max(end.noted_ms, record.trace->points.back().time_ms);
     }
     return end;
+}
+
+/// Up to when a log shows the output on, whether or not it saw it go off: its last sample with power, or the last before its register rose once more.
+UtcMs on_until_ms(const RunTrace& trace) {
+    if (trace.has_power) return trace.last_on_ms.value_or(0);
+    const std::vector<RegisterSample> samples = register_samples(trace);
+    for (std::size_t i = samples.size(); i-- > 1;)
+        if (samples[i].wh > samples[i - 1].wh) return samples[i - 1].time_ms;
+    return 0;
+}
+
+void look_into_logs(const RunRecord& record, const MeasureOptions& options, NotedEnd& end) {
+    const auto minute_ms = static_cast<UtcMs>(std::llround(options.moment_doubt_min * 60'000)); // what a noted moment is good to
+    const auto look = [&](const RunTrace& trace) {
+        if (const UtcMs on_ms = on_until_ms(trace); on_ms > 0)
+            end.logged_on_ms = std::max(
+                end.logged_on_ms, std::min(end.noted_ms - minute_ms, on_ms - static_cast<UtcMs>(std::llround(log_moment_doubt_ms(trace, options)))));
+    };
+    if (record.trace) look(*record.trace);
+    for (const auto& other : record.other_logs) look(other.trace);
 }
 
 double normal_share(double z) { return 0.5 * std::erfc(-z / std::sqrt(2.0)); }
@@ -236,8 +257,9 @@ std::optional<SteadyLoadEnd> steady_load_end(const RunRecord& record, const RunS
 }
 
 std::optional<CutOffMoment> cut_off_moment(const RunRecord& record, const RunScan& scan, const RegisterTrack& track, const MeasureOptions& options) {
-    const std::optional<NotedEnd> end = noted_end(record, scan);
+    std::optional<NotedEnd> end = noted_end(record, scan);
     if (!end) return std::nullopt;
+    look_into_logs(record, options, *end);
     if (auto moment = by_log(record, *end, options)) return moment;
     const double noted_h = end->hours(end->noted_ms), minute_h = options.moment_doubt_min / 60;
     if (end->within_min && *end->within_min == 0)
@@ -253,7 +275,8 @@ std::optional<CutOffMoment> cut_off_moment(const RunRecord& record, const RunSca
         moment.lower_h = end->earliest_h();
         moment.upper_h = noted_h;
         moment.basis = CutOffBasis::bracket;
-        moment.words = "between the last reading with the output on and the moment it was found off";
+        moment.words = std::string("between the last ") + (end->logged_on_ms > end->last_on_ms ? "row of the log" : "reading") +
+                       " with the output on and the moment it was found off";
     } else {
         moment.words = "noticed within " + exact_text(end->within_min.value_or(noticed_within_min)) + " min" +
                        (end->within_min ? "" : ", as is taken where the run does not say");

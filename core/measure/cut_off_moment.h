@@ -39,7 +39,8 @@ inline constexpr double noticed_within_min = 5;
 ///     u holds a step at either end, the minute of A, and the scatter of the intervals with Student's factor; the meter's gain cancels. That normal
 ///     is cut to the range of 3. Where it lies more than two u before that range, the bracket holds both.
 ///     A run that states "within 0 min" is known to the noted minute, whatever the load.
-///  3. Else even from N − w to N, w as stated, or noticed_within_min for a run seen to go off; for one found off from A to N.
+///  3. Else even from N − w to N, w as stated, or noticed_within_min for a run seen to go off; for one found off from A to N. Not before the last
+///     moment at which a log shows the output on, less the doubt of its clock.
 /// Source: the program's own derivation; the normal cut to a range by its probabilities (JCGM 101:2008, 6.4, gives the parts).
 [[nodiscard]] std::optional<CutOffMoment> cut_off_moment(const RunRecord& record, const RunScan& scan, const RegisterTrack& track,
                                                          const MeasureOptions& options = {});

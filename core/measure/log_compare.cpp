@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 #include <string>
+#include <vector>
 
 namespace ullage {
 namespace {
@@ -30,6 +31,20 @@ std::string integration_sentence(const RunTrace& trace, double register_wh, doub
     text += std::abs(energy_wh - register_wh) <= half_wh ? "which steps and sampling explain."
                                                          : "more than steps and sampling explain; the meter's power and its counting differ.";
     return text;
+}
+
+/// Each of a few, with its moments; of many how many there are and the longest.
+std::string gaps_sentence(const std::vector<PowerGap>& gaps, const std::string& zone) {
+    constexpr std::size_t most_listed = 5;
+    const auto moments = [&zone](const PowerGap& gap) { return clock_text(gap.from_ms, zone) + " to " + clock_text(gap.to_ms, zone); };
+    std::string text = " Nothing was logged from ";
+    if (gaps.size() > most_listed) {
+        const auto longest = std::ranges::max_element(gaps, {}, [](const PowerGap& gap) { return gap.to_ms - gap.from_ms; });
+        text = " Nothing was logged for " + std::to_string(gaps.size()) + " stretches, the longest from " + moments(*longest);
+    } else {
+        for (std::size_t i = 0; i < gaps.size(); ++i) text += (i == 0 ? "" : i + 1 < gaps.size() ? ", " : " and ") + moments(gaps[i]);
+    }
+    return text + "; the register counts what flowed meanwhile.";
 }
 
 } // namespace
@@ -68,7 +83,8 @@ std::string compare_with_log(const RunRecord& record, const MeasureOptions& opti
         text += " " + count_text(track.log->left_out, "value", "values") + " of its register fitted nothing and " +
                 (track.log->left_out == 1 ? "was" : "were") + " left out.";
     if (!trace.has_power || !track.usable()) return text;
-    if (!gaps_within(trace, track.points.front().time_ms, track.points.back().time_ms).empty()) return text;
+    if (const auto gaps = gaps_within(trace, track.points.front().time_ms, track.points.back().time_ms); !gaps.empty())
+        return track.log && !track.log->integrated ? text + gaps_sentence(gaps, record.run.time_zone) : text;
     const LogCurve energy_wh = integrated_energy(trace);
     const double correction = typical_correction(record.meter);
     if (!energy_wh.usable() || (track.log && track.log->integrated)) return text;

@@ -23,6 +23,9 @@ Logbook::~Logbook() = default;
 const fs::path& Logbook::path() const { return impl_->path; }
 OpenMode Logbook::mode() const { return impl_->mode; }
 
+bool Logbook::recorded_elsewhere() const { return impl_->connection.copied_while_recorded(); }
+CopyAge Logbook::copy_age() const { return impl_->connection.copy_age(); }
+
 Result<Logbook> Logbook::create(const fs::path& path, const Clock& clock) {
     const auto written = store::guarded(path, [&] {
         const store::Connection empty = store::Connection::in_memory();

@@ -9,6 +9,7 @@
 #include "model/pv_sheet.h"
 #include "model/run_record.h"
 #include "model/trace.h"
+#include "store/copy_age.h"
 #include "store/opening_check.h"
 
 #include <atomic>
@@ -47,19 +48,19 @@ struct ImportedRun {
 
 /// How a logbook is opened.
 enum class OpenMode {
-    record,    ///< for reading and writing; one instance at a time
-    read_only, ///< for reading only; refused while another instance records, so that no half-made state is shown
+    record,   ///< for reading and writing; one instance at a time
+    read_only ///< for reading only; of a file that another instance records into, what was recorded at one moment
 };
 
 /// The one door to a logbook file: SQLite, WAL, synchronous=FULL. What a call has returned is on the disk.
 ///
 /// Every failure is a value; a failed call leaves the file as it was. Not thread-safe; one thread at a time.
 /// In mode `read_only` every change is refused (read_only), and the calls tell what the file said when it was
-/// opened. Every change is refused (displaced) once the file at the path is no longer the one that was opened, or another program has
-/// written to it. Text is kept byte for byte; a number that is not finite or a name that is empty is refused
-/// (bad_input). A file that is recorded into may be read by other means, also by this process. The clock must outlive the logbook. Readings are
-/// append-only: changes add versions, nothing is updated in place or deleted (a trigger sees to it); photos and traces too. Units, meters, load lists
-/// and runs can be withdrawn and restored; withdrawn ones are left out of the lists.
+/// opened, from a copy in memory: the file is neither held nor written to. Every change is refused (displaced) once the file at the path is no longer
+/// the one that was opened, or another program has written to it. Text is kept byte for byte; a number that is not finite or a name that is empty is
+/// refused (bad_input). A file that is recorded into may be read by other means, also by this process. The clock must outlive the logbook. Readings
+/// are append-only: changes add versions, nothing is updated in place or deleted (a trigger sees to it); photos and traces too. Units, meters, load
+/// lists and runs can be withdrawn and restored; withdrawn ones are left out of the lists.
 class Logbook {
 public:
     /// Makes a new file. Errors: the file exists (refused), the folder cannot be written (io), read_only,
@@ -67,7 +68,8 @@ public:
     static Result<Logbook> create(const std::filesystem::path& path, const Clock& clock);
     /// Opens a file, migrating an older one forward in mode `record` (in mode `read_only` on a copy in memory).
     /// Errors, each leaving the file unchanged: not_found, not_a_logbook, newer_version, damaged, read_only,
-    /// in_use; refused soon after `*cancelled` is set, by another thread perhaps, while the file is being checked.
+    /// in_use (in mode `read_only` only where who records never leaves the file at rest); refused soon after `*cancelled` is set, by another thread
+    /// perhaps, while the file is being checked.
     static Result<Logbook> open(const std::filesystem::path& path, OpenMode mode, const Clock& clock, const std::atomic<bool>* cancelled = nullptr);
     /// A logbook in memory that nothing keeps: for comparing run sheets without a file, and for tests.
     static Result<Logbook> in_memory(const Clock& clock);
@@ -78,6 +80,10 @@ public:
 
     [[nodiscard]] const std::filesystem::path& path() const;
     [[nodiscard]] OpenMode mode() const;
+    /// Of one open for looking: another instance, of this process perhaps, recorded into the file then.
+    [[nodiscard]] bool recorded_elsewhere() const;
+    /// Of one open for looking: how it stands to the file. Two questions to the system, so it may be asked every second.
+    [[nodiscard]] CopyAge copy_age() const;
 
     // Units and meters. `add` fills an empty uuid; `update` finds the record by uuid.
     Result<Unit> add(Unit unit);

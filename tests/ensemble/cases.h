@@ -27,6 +27,8 @@ void run_forecasts(std::uint64_t seeds, Report& report);
 void run_few_forecasts(std::uint64_t seeds, Report& report);
 /// Full drains of two to twenty readings, their end noted late or found off, with gauges of every common fault; mistyped readings of honest ones.
 void run_few_runs(std::uint64_t seeds, Report& report);
+/// The same drains and forecasts beside a log of 1, 10 or 60 s.
+void run_few_logs(std::uint64_t seeds, Report& report);
 /// Gauges that drift from run to run and gauges that do not, ageing units, and partial drains through an earlier gauge curve.
 void run_drift(std::uint64_t seeds, Report& report);
 

@@ -34,6 +34,7 @@ constexpr Part parts[] = {
     {"forecasts", ullage::test::run_forecasts, 10},
     {"few-forecasts", ullage::test::run_few_forecasts, 16},
     {"few-runs", ullage::test::run_few_runs, 2},
+    {"few-logs", ullage::test::run_few_logs, 16},
     {"drift", ullage::test::run_drift},
 };
 

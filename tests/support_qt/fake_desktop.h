@@ -3,8 +3,11 @@
 
 #include "services/awake.h"
 #include "services/notifier.h"
+#include "services/secret_store.h"
 
+#include <QMap>
 #include <QStringList>
+#include <QTimer>
 
 namespace ullage::test {
 
@@ -34,6 +37,40 @@ public:
 
     bool offers = true, held = false;
     int asked = 0;
+};
+
+/// A store that answers by the event loop, or is not there.
+class FakeSecretStore final : public SecretStore {
+public:
+    void find(const QString& key, Found found) override {
+        answer([this, key, found = std::move(found)] {
+            if (!there) found(missing());
+            else found(kept.contains(key) ? std::optional(kept.value(key)) : std::nullopt);
+        });
+    }
+    void keep(const QString& key, const QString& password, Done done) override {
+        answer([this, key, password, done = std::move(done)] {
+            if (there) kept[key] = password;
+            done(there ? Result<void>() : Result<void>(missing()));
+        });
+    }
+    void forget(const QString& key, Done done) override {
+        answer([this, key, done = std::move(done)] {
+            if (there) kept.remove(key);
+            done(there ? Result<void>() : Result<void>(missing()));
+        });
+    }
+
+    bool there = true;
+    QMap<QString, QString> kept;
+
+private:
+    static Error missing() { return {Failure::io, "the desktop has no secret store", {}, {}}; }
+    template <class Answer>
+    void answer(Answer later) {
+        QTimer::singleShot(0, &context_, std::move(later));
+    }
+    QObject context_;
 };
 
 } // namespace ullage::test

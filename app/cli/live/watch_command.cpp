@@ -138,6 +138,16 @@ std::string event_line(const WatchedRun& run, const LiveEvent& event) {
     return one_line(text + ": " + event.evidence) + '\n';
 }
 
+/// The wall clock of the sessions, for what the logbook itself dates.
+class SessionClock final : public Clock {
+public:
+    explicit SessionClock(const LiveClocks& clocks) : clocks_(clocks) {}
+    [[nodiscard]] UtcMs now_ms() const override { return clocks_.wall_ms(); }
+
+private:
+    const LiveClocks& clocks_;
+};
+
 /// The loop of all that is watched.
 class Watch {
 public:
@@ -218,8 +228,8 @@ private:
 
 } // namespace
 
-int watch_command(const WatchArguments& arguments, std::ostream& out, std::ostream& err) {
-    const SystemClock clock;
+int watch_command(const WatchArguments& arguments, std::ostream& out, std::ostream& err, const LiveClocks& clocks) {
+    const SessionClock clock(clocks);
     auto logbook = Logbook::open(arguments.logbook, arguments.trial ? OpenMode::read_only : OpenMode::record, clock);
     if (!logbook) return refuse(err, logbook.error());
     const auto wanted = wanted_runs(logbook.value(), arguments);
@@ -228,10 +238,10 @@ int watch_command(const WatchArguments& arguments, std::ostream& out, std::ostre
     for (const Wanted& one : wanted.value()) {
         const QString password = password_for(one.source, err);
         if (arguments.trial) {
-            watch.add(try_run(one.record, one.source, password));
+            watch.add(try_run(one.record, one.source, password, clocks));
             continue;
         }
-        auto run = watch_run(logbook.value(), one.record, one.source, password);
+        auto run = watch_run(logbook.value(), one.record, one.source, password, clocks);
         if (!run) return refuse(err, run.error());
         if (arguments.keep)
             if (const auto kept = logbook.value().set_meter_source(one.record.meter->uuid, source_text(one.source)); !kept)

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "sources/live_session.h"
+
 #include <iosfwd>
 #include <optional>
 #include <string>
@@ -26,7 +28,8 @@ struct WatchArguments {
     std::optional<double> for_s; ///< ends after so long
 };
 /// Reads live sources into running runs and says what it finds, until it is interrupted (SIGINT, SIGTERM). Returns an exit code. A password is asked
-/// at the terminal, or taken from the variable ULLAGE_SOURCE_PASSWORD; it goes nowhere.
-[[nodiscard]] int watch_command(const WatchArguments& arguments, std::ostream& out, std::ostream& err);
+/// at the terminal, or taken from the variable ULLAGE_SOURCE_PASSWORD; it goes nowhere. Samples get their times by `clocks`.
+[[nodiscard]] int watch_command(const WatchArguments& arguments, std::ostream& out, std::ostream& err,
+                                const LiveClocks& clocks = LiveClocks::of_machine());
 
 } // namespace ullage

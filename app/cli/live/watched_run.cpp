@@ -11,10 +11,11 @@ namespace ullage {
 
 std::string WatchedRun::name() const { return one_line(fmt::format("{} run {}", record.unit.name, record.number)); }
 
-Result<std::unique_ptr<WatchedRun>> watch_run(Logbook& logbook, const RunRecord& record, const LiveSource& source, const QString& password) {
+Result<std::unique_ptr<WatchedRun>> watch_run(Logbook& logbook, const RunRecord& record, const LiveSource& source, const QString& password,
+                                              const LiveClocks& clocks) {
     auto live = LiveTrace::begin(logbook, record.run.uuid, record.run.meter_uuid, source);
     if (!live) return live.error();
-    auto run = try_run(record, source, password);
+    auto run = try_run(record, source, password, clocks);
     run->live.emplace(std::move(live).value());
     const auto step_wh = record.meter ? record.meter->step_wh : std::nullopt;
     run->session->recordInto(
@@ -37,11 +38,11 @@ Result<std::unique_ptr<WatchedRun>> watch_run(Logbook& logbook, const RunRecord&
     return run;
 }
 
-std::unique_ptr<WatchedRun> try_run(const RunRecord& record, const LiveSource& source, const QString& password) {
+std::unique_ptr<WatchedRun> try_run(const RunRecord& record, const LiveSource& source, const QString& password, const LiveClocks& clocks) {
     auto run = std::make_unique<WatchedRun>();
     run->record = record;
     run->source = source;
-    run->session = std::make_unique<LiveSession>(SourceLink::make(source, password), LiveClocks::of_machine());
+    run->session = std::make_unique<LiveSession>(SourceLink::make(source, password), clocks);
     return run;
 }
 

@@ -25,9 +25,10 @@ struct WatchedRun {
 
 /// Makes a session that records into the run and goes on with the events of what the run has. Errors: those of LiveTrace::begin(), and of reading.
 [[nodiscard]] Result<std::unique_ptr<WatchedRun>> watch_run(Logbook& logbook, const RunRecord& record, const LiveSource& source,
-                                                            const QString& password);
+                                                            const QString& password, const LiveClocks& clocks);
 /// A session that records nothing.
-[[nodiscard]] std::unique_ptr<WatchedRun> try_run(const RunRecord& record, const LiveSource& source, const QString& password);
+[[nodiscard]] std::unique_ptr<WatchedRun> try_run(const RunRecord& record, const LiveSource& source, const QString& password,
+                                                  const LiveClocks& clocks);
 
 /// "430.2 W, 812.4 Wh": what a sample says.
 [[nodiscard]] std::string sample_text(const TraceSample& sample);

@@ -4,6 +4,7 @@
 #include "base/version.h"
 #include "cli/text/command_options.h"
 #include "cli/text/command_parts.h"
+#include "cli/text/manual.h"
 #include "formats/text/table_unicode.h"
 
 #include <CLI/CLI.hpp>
@@ -15,11 +16,13 @@
 namespace ullage {
 
 bool names_command(std::string_view first_argument, const std::vector<Command>& commands) {
-    constexpr std::string_view of_the_program[] = {"--version", "--help", "-h"};
+    constexpr std::string_view of_the_program[] = {"--version", "--help", "-h", "--man-page", "--bash-completion"};
     return std::ranges::count(of_the_program, first_argument) > 0 || std::ranges::count(commands, first_argument, &Command::name) > 0;
 }
 
 int run_command(std::span<const std::string> args, const std::vector<Command>& commands, std::ostream& out, std::ostream& err) {
+    if (args.size() == 1 && args.front() == "--man-page") return print(manual_page(commands), out, err);
+    if (args.size() == 1 && args.front() == "--bash-completion") return print(bash_completion(commands), out, err);
     CLI::App app("Ullage: what a storage unit delivers, against what its label and its gauge say", "ullage");
     app.set_version_flag("--version", "ullage " + std::string(program_version()));
     app.require_subcommand(1);

@@ -107,7 +107,7 @@ void BenchPage::refresh() {
     scroll_->setVisible(!entries.empty());
     empty_->setVisible(entries.empty());
     display_button_->setVisible(!entries.empty());
-    start_button_->setEnabled(!document_.units().empty());
+    start_button_->setEnabled(!document_.units().empty() && !document_.isLooking());
     const auto count = raw_text(count_text(static_cast<long>(entries.size()), "test", "tests"));
     about_label_->setText(entries.empty() ? QString() : overdue > 0 ? tr("%1, %2 with a reading due").arg(count).arg(overdue) : count);
     arrange();

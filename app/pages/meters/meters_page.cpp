@@ -131,9 +131,7 @@ void MetersPage::refresh() {
     empty_->setVisible(count == 0);
     choose();
     const bool chosen = table_->currentIndex().isValid();
-    edit_->setEnabled(chosen);
-    withdraw_->setEnabled(chosen);
-    live_->setEnabled(chosen);
+    for (auto* button : {edit_, withdraw_, live_}) button->setEnabled(chosen && !document_.isLooking());
     tell();
     // The last column takes what is left.
     for (int column = 0; column + 1 < MetersModel::ColumnCount; ++column) {

@@ -123,6 +123,10 @@ void RunHead::setRun(const RunRecord& record) {
     fit();
 }
 
+void RunHead::setEnterable(bool enterable) {
+    for (auto* action : {mark_action_, end_action_, edit_action_, rule_action_, photo_action_}) action->setEnabled(enterable);
+}
+
 void RunHead::setRemindersOffered(bool offered) {
     reminders_offered_ = offered;
     rule_action_->setVisible(running_ && offered);

@@ -24,6 +24,8 @@ public:
     void setRun(const RunRecord& record);
     /// Whether Amend and Withdraw have a reading to work on. Amend works on the last reading where none is chosen.
     void setReadingChosen(bool amendable, bool withdrawable);
+    /// Whether anything can be entered: not while another program records into the logbook. Amend and Withdraw follow setReadingChosen().
+    void setEnterable(bool enterable);
     /// Whether reminders are at hand; at first they are not.
     void setRemindersOffered(bool offered);
     /// The actions, for menus: mark, end run, attach photo, amend, withdraw, edit run, next reading.

@@ -99,7 +99,7 @@ void EntryRow::setRun(const RunId& runUuid) {
     keepDraft();
     run_uuid_ = runUuid;
     const bool known = document_.run(runUuid) != nullptr;
-    setEnabled(known);
+    setEnabled(known && !document_.isLooking());
     photos_->setRun(runUuid);
     flow_->setRun(runUuid);
     showMessage({});

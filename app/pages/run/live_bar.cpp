@@ -87,7 +87,7 @@ void LiveBar::refresh() {
         return;
     }
     const bool running = record->run.end == RunEnd::still_running;
-    const bool offered = running && (reader_->isReading(run_uuid_) || reader_->sourceOf(run_uuid_));
+    const bool offered = running && !document_.isLooking() && (reader_->isReading(run_uuid_) || reader_->sourceOf(run_uuid_));
     line_->setVisible(offered);
     if (offered) showState();
     showProposals();
@@ -153,8 +153,10 @@ void LiveBar::showProposals() {
         auto* line = new QHBoxLayout(row);
         line->setContentsMargins(spacing::grid_px, spacing::half_px, spacing::grid_px, spacing::half_px);
         line->addWidget(words, 1);
-        line->addWidget(accept);
-        line->addWidget(dismiss);
+        for (auto* button : {accept, dismiss}) {
+            button->setEnabled(!document_.isLooking());
+            line->addWidget(button);
+        }
         proposals_->addWidget(row);
     }
 }

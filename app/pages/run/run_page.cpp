@@ -152,7 +152,9 @@ void RunPage::chooseReadings(const std::vector<ReadingId>& readingUuids, const Q
 
 void RunPage::updateActions() {
     const auto chosen = readings_->selectedReadings().size();
-    head_->setReadingChosen(chosen == 1 || (chosen == 0 && model_->rowCount() > 0), chosen > 0);
+    const bool enterable = !document_.isLooking();
+    head_->setEnterable(enterable);
+    head_->setReadingChosen(enterable && (chosen == 1 || (chosen == 0 && model_->rowCount() > 0)), enterable && chosen > 0);
 }
 
 void RunPage::amendChosenOrLast() {

@@ -67,10 +67,15 @@ bool MqttLink::makeClient() {
     mosquitto_connect_callback_set(client_, [](mosquitto*, void* link, int code) { static_cast<MqttLink*>(link)->onConnect(code); });
     mosquitto_message_callback_set(
         client_, [](mosquitto*, void* link, const mosquitto_message* message) { static_cast<MqttLink*>(link)->onMessage(*message); });
+    mosquitto_log_callback_set(client_, [](mosquitto*, void* link, int level, const char* words) {
+        if (level == MOSQ_LOG_ERR) static_cast<MqttLink*>(link)->fault_ = QString::fromUtf8(words);
+    });
+    fault_.clear();
     if (!source().user.empty() &&
         mosquitto_username_pw_set(client_, source().user.c_str(), password_.empty() ? nullptr : password_.c_str()) != MOSQ_ERR_SUCCESS)
         return false;
-    return !source().tls || mosquitto_tls_set(client_, nullptr, "/etc/ssl/certs", nullptr, nullptr, nullptr) == MOSQ_ERR_SUCCESS;
+    // The authorities are those that this system trusts. The library then holds certificate and host name against them.
+    return !source().tls || mosquitto_int_option(client_, MOSQ_OPT_TLS_USE_OS_CERTS, 1) == MOSQ_ERR_SUCCESS;
 }
 
 void MqttLink::connectTo(const std::string& host) {
@@ -106,6 +111,10 @@ void MqttLink::serve() {
 void MqttLink::judge(int outcome) {
     if (outcome == MOSQ_ERR_SUCCESS && ended_by_.isEmpty()) return;
     QString why = std::exchange(ended_by_, {});
+    if (why.isEmpty() && outcome == MOSQ_ERR_TLS)
+        why = tr("no secured connection (%1): the certificate has expired, is for another host name or comes from an authority that this machine "
+                 "does not trust, or the broker does not speak TLS at this port")
+                  .arg(fault_.simplified());
     if (why.isEmpty()) why = QString::fromUtf8(outcome == MOSQ_ERR_ERRNO ? strerror(errno) : mosquitto_strerror(outcome));
     fail(why);
 }

@@ -52,6 +52,7 @@ private:
     std::vector<std::pair<TraceSample, bool>> came_; ///< within a call of the library, which may not be ended there
     int look_up_ = -1;
     QString ended_by_; ///< why the connection is to end, where that was found within a call of the library
+    QString fault_;    ///< what the library said last of a fault
 };
 
 } // namespace ullage

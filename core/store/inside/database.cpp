@@ -116,7 +116,10 @@ Result<Connection> Connection::look(const fs::path& path, const std::atomic<bool
     auto copy = checked_snapshot(real_path(path), cancelled);
     if (!copy) return copy.error();
     Connection connection(std::move(copy.value().database));
+    connection.path_ = fs::absolute(path);
     connection.check_ = copy.value().check;
+    connection.copied_while_recorded_ = copy.value().recorded;
+    connection.copied_ = copy.value().seen;
     connection.database().exec("PRAGMA query_only = ON");
     return connection;
 }
@@ -126,6 +129,15 @@ Connection Connection::in_memory() {
     harden(*database);
     migrate(*database, newest_version());
     return Connection(std::move(database));
+}
+
+CopyAge Connection::copy_age() const {
+    const fs::path file = real_path(path_);
+    if (state_of(file) != copied_.file) return CopyAge::outdated;
+    const auto size_of = [](const std::optional<FileState>& state) { return state ? state->size : 0; };
+    const auto log = state_of(write_ahead_log(file));
+    // An empty log that was made or removed says nothing.
+    return size_of(log) == size_of(copied_.log) && (size_of(log) == 0 || log == copied_.log) ? CopyAge::present : CopyAge::waiting;
 }
 
 std::optional<Error> Connection::displaced() const {

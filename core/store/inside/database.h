@@ -3,7 +3,9 @@
 #pragma once
 
 #include "base/result.h"
+#include "store/copy_age.h"
 #include "store/inside/file_access.h"
+#include "store/inside/steady_copy.h"
 #include "store/opening_check.h"
 
 #include <SQLiteCpp/Database.h>
@@ -26,7 +28,7 @@ class Connection {
 public:
     /// For recording, checked first without writing, and migrated. Errors: those of check_logbook, read_only, in_use.
     static Result<Connection> record(const std::filesystem::path& path, const std::atomic<bool>* cancelled);
-    /// A copy in memory, checked and migrated. Errors: those of checked_snapshot.
+    /// A copy in memory, checked and migrated, also of a file that somebody records into. Errors: those of checked_snapshot.
     static Result<Connection> look(const std::filesystem::path& path, const std::atomic<bool>* cancelled);
     /// An empty logbook in memory.
     static Connection in_memory();
@@ -37,6 +39,11 @@ public:
 
     [[nodiscard]] SQLite::Database& database() const { return *database_; }
     [[nodiscard]] const OpeningCheck& opening_check() const { return check_; }
+
+    /// Of a copy: somebody recorded into the file.
+    [[nodiscard]] bool copied_while_recorded() const { return copied_while_recorded_; }
+    /// Of a copy: how it stands to the file now.
+    [[nodiscard]] CopyAge copy_age() const;
 
     /// Why the file is no longer the one that was opened, or as it was left; see displacement(). Nothing for a copy in memory.
     [[nodiscard]] std::optional<Error> displaced() const;
@@ -60,6 +67,8 @@ private:
     int descriptor_ = -1; ///< SQLite's; -1 for a copy in memory
     FileState left_;      ///< the file as the last settling left it
     std::optional<Moment> unsettled_since_;
+    bool copied_while_recorded_ = false;
+    LookedAt copied_;           ///< of a copy in memory
     bool readers_stay_ = false; ///< others keep the file open for good: they are passed over
 };
 

@@ -51,6 +51,30 @@ int lock_by_description(int descriptor, int command, ...) {
     return outcome;
 }
 
+// Beyond the range that SQLite locks (os.h: from 0x40000000, 512 bytes). No data lies there: the page of that range is never used.
+constexpr off_t settling_byte = 0x40000000 + 1024;
+
+bool lock_settling_byte(int descriptor, short type) {
+    struct flock lock {};
+    lock.l_type = type;
+    lock.l_whence = SEEK_SET;
+    lock.l_start = settling_byte;
+    lock.l_len = 1;
+    // Another errno tells that the medium knows no locks.
+    return ::fcntl(descriptor, F_OFD_SETLK, &lock) == 0 || (errno != EACCES && errno != EAGAIN);
+}
+
+/// Asks `get` again every millisecond until it says yes.
+template <class Get>
+bool within(int patience_ms, Get get) {
+    const auto until = std::chrono::steady_clock::now() + std::chrono::milliseconds(patience_ms);
+    while (!get()) {
+        if (std::chrono::steady_clock::now() >= until) return false;
+        std::this_thread::sleep_for(std::chrono::milliseconds(1));
+    }
+    return true;
+}
+
 template <class Function>
 sqlite3_syscall_ptr as_system_call(Function* function) {
     return reinterpret_cast<sqlite3_syscall_ptr>(function);
@@ -77,22 +101,29 @@ DescriptorCatch::~DescriptorCatch() { awaited_path = nullptr; }
 
 int DescriptorCatch::descriptor() const { return caught_descriptor; }
 
-ReaderPause::ReaderPause(int descriptor, int patience_ms) : descriptor_(descriptor), state_(State::not_offered) {
-    using namespace std::chrono;
+ReaderPause::ReaderPause(int descriptor, int patience_ms) : descriptor_(descriptor), state_(State::others_read) {
     // Whoever opens the file meanwhile makes the system send a signal; this one is ignored unless somebody asks for it.
     ::fcntl(descriptor_, F_SETSIG, SIGURG);
-    const auto until = steady_clock::now() + milliseconds(patience_ms);
-    while (::fcntl(descriptor_, F_SETLEASE, F_WRLCK) != 0) {
-        if (errno != EAGAIN && errno != EBUSY) return;
-        state_ = State::others_read;
-        if (steady_clock::now() >= until) return;
-        std::this_thread::sleep_for(milliseconds(1));
-    }
-    state_ = State::held;
+    within(patience_ms, [this] {
+        if (!lock_settling_byte(descriptor_, F_WRLCK)) return false;
+        if (::fcntl(descriptor_, F_SETLEASE, F_WRLCK) == 0) state_ = State::held;
+        else if (errno != EAGAIN && errno != EBUSY) state_ = State::not_offered;
+        // Who has the file open may be waiting for the byte.
+        if (state_ == State::others_read) lock_settling_byte(descriptor_, F_UNLCK);
+        return state_ != State::others_read;
+    });
 }
 
 ReaderPause::~ReaderPause() {
     if (state_ == State::held) ::fcntl(descriptor_, F_SETLEASE, F_UNLCK);
+    if (state_ != State::others_read) lock_settling_byte(descriptor_, F_UNLCK);
+}
+
+SettlingPause::SettlingPause(int descriptor, int patience_ms)
+    : descriptor_(descriptor), held_(within(patience_ms, [descriptor] { return lock_settling_byte(descriptor, F_RDLCK); })) {}
+
+SettlingPause::~SettlingPause() {
+    if (held_) lock_settling_byte(descriptor_, F_UNLCK);
 }
 
 } // namespace ullage::store

@@ -30,12 +30,13 @@ private:
 };
 
 /// A time in which no other program can begin to read a file, so that a copy of it never holds one half of a change: a write
-/// lease (F_SETLEASE, Linux fcntl(2)), for which whoever opens the file waits until it ends. Hold it for milliseconds.
+/// lease (F_SETLEASE, Linux fcntl(2)), for which whoever opens the file waits until it ends. Hold it for milliseconds. Instances of this program are
+/// kept off where there are no leases too, by a lock on a byte that SettlingPause shares.
 class ReaderPause {
 public:
     enum class State { held, others_read, not_offered };
     /// Waits up to `patience_ms` for programs that have the file open. `others_read`: they still have. `not_offered`: this file system, or
-    /// another owner's file, has no such leases.
+    /// another owner's file, has no such leases; the byte is locked all the same.
     ReaderPause(int descriptor, int patience_ms);
     ~ReaderPause();
     ReaderPause(const ReaderPause&) = delete;
@@ -46,6 +47,24 @@ public:
 private:
     int descriptor_;
     State state_;
+};
+
+/// The other side of it: a time in which who records into a file takes nothing from the write-ahead log into it, so that both can be copied as they
+/// stand at one moment. Hold it for milliseconds; a recorder that has waited for a minute passes over it.
+class SettlingPause {
+public:
+    /// Waits up to `patience_ms` for a ReaderPause that somebody holds. The descriptor may be one for reading.
+    SettlingPause(int descriptor, int patience_ms);
+    ~SettlingPause();
+    SettlingPause(const SettlingPause&) = delete;
+    SettlingPause& operator=(const SettlingPause&) = delete;
+
+    /// False: the other holds on. True also where the medium knows no locks.
+    [[nodiscard]] bool held() const { return held_; }
+
+private:
+    int descriptor_;
+    bool held_;
 };
 
 } // namespace ullage::store

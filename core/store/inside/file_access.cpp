@@ -18,6 +18,15 @@ namespace fs = std::filesystem;
 constexpr off_t shared_first = 0x40000000 + 2;
 constexpr off_t shared_size = 510;
 
+struct flock sqlite_range(short type) {
+    struct flock lock {};
+    lock.l_type = type;
+    lock.l_whence = SEEK_SET;
+    lock.l_start = shared_first;
+    lock.l_len = shared_size;
+    return lock;
+}
+
 bool no_write_bit(const fs::path& path) {
     struct stat status {};
     return ::stat(path.c_str(), &status) == 0 && (status.st_mode & (S_IWUSR | S_IWGRP | S_IWOTH)) == 0;
@@ -37,10 +46,19 @@ std::string system_words(int number) { return std::strerror(number); }
 
 Error in_use_error(const fs::path& path) {
     return {Failure::in_use, "the logbook is open elsewhere", path.string(),
-            "close it there first; only one window or command can use a logbook at a time"};
+            "close it there first; only one window or command can record into a logbook at a time"};
 }
 
-Result<SharedFile> SharedFile::open(const fs::path& path) {
+bool is_recorded(const fs::path& path) {
+    const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0) return false;
+    struct flock lock = sqlite_range(F_RDLCK);
+    const bool excluded = ::fcntl(descriptor, F_OFD_GETLK, &lock) == 0 && lock.l_type == F_WRLCK;
+    ::close(descriptor);
+    return excluded;
+}
+
+Result<SharedFile> SharedFile::open(const fs::path& path, WhileRecorded recorded) {
     std::error_code code;
     const fs::file_status status = fs::status(path, code);
     if (status.type() == fs::file_type::not_found)
@@ -52,21 +70,20 @@ Result<SharedFile> SharedFile::open(const fs::path& path) {
     const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
     if (descriptor < 0) return Error{Failure::io, "the file cannot be read (" + system_words(errno) + ")", path.string(), "check its permissions"};
     SharedFile file(descriptor);
-    struct flock lock {};
-    lock.l_type = F_RDLCK;
-    lock.l_whence = SEEK_SET;
-    lock.l_start = shared_first;
-    lock.l_len = shared_size;
+    struct flock lock = sqlite_range(F_RDLCK);
     // Another errno tells that the medium knows no locks, and then nobody can have locked the file.
-    if (::fcntl(descriptor, F_OFD_SETLK, &lock) != 0 && (errno == EACCES || errno == EAGAIN)) return in_use_error(path);
+    file.recorded_ = ::fcntl(descriptor, F_OFD_SETLK, &lock) != 0 && (errno == EACCES || errno == EAGAIN);
+    if (file.recorded_ && recorded == WhileRecorded::refused) return in_use_error(path);
     const auto state = state_of(descriptor);
     if (!state) return Error{Failure::io, "the file cannot be read (" + system_words(errno) + ")", path.string(), "check its permissions"};
     file.state_ = *state;
     return file;
 }
 
-SharedFile::~SharedFile() {
-    if (descriptor_ >= 0) ::close(descriptor_);
+SharedFile::~SharedFile() { close(); }
+
+void SharedFile::close() {
+    if (descriptor_ >= 0) ::close(std::exchange(descriptor_, -1));
 }
 
 bool SharedFile::read(unsigned char* target, std::size_t count) const {

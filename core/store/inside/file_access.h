@@ -13,19 +13,27 @@ namespace ullage::store {
 
 [[nodiscard]] Error in_use_error(const std::filesystem::path& path);
 
+/// What becomes of a file that somebody records into.
+enum class WhileRecorded { refused, opened };
+
 /// A file opened for reading, with a shared lock on the bytes that SQLite locks, so that nobody can begin to
 /// record into it meanwhile. The lock is of this object alone: other locks of this process on the file exclude it and outlive it.
 class SharedFile {
 public:
-    /// Errors: not_found, not_a_logbook (no regular file), in_use (somebody records), io (not readable).
-    static Result<SharedFile> open(const std::filesystem::path& path);
-    SharedFile(SharedFile&& other) noexcept : descriptor_(std::exchange(other.descriptor_, -1)), state_(other.state_) {}
+    /// Errors: not_found, not_a_logbook (no regular file), in_use (somebody records and that is refused), io (not readable).
+    static Result<SharedFile> open(const std::filesystem::path& path, WhileRecorded recorded = WhileRecorded::refused);
+    SharedFile(SharedFile&& other) noexcept : descriptor_(std::exchange(other.descriptor_, -1)), state_(other.state_), recorded_(other.recorded_) {}
     SharedFile& operator=(SharedFile&&) = delete;
     ~SharedFile();
 
     [[nodiscard]] std::size_t size() const { return static_cast<std::size_t>(state_.size); }
     /// As it was when the lock was taken.
     [[nodiscard]] const FileState& state() const { return state_; }
+    /// Somebody records into it: there is no lock, and what is read may change.
+    [[nodiscard]] bool recorded() const { return recorded_; }
+    [[nodiscard]] int descriptor() const { return descriptor_; }
+    /// Closes it, its lock with it: only what is known of it stays.
+    void close();
     /// Reads the first `count` bytes into `target`; false when they cannot be read.
     [[nodiscard]] bool read(unsigned char* target, std::size_t count) const;
 
@@ -33,7 +41,11 @@ private:
     explicit SharedFile(int descriptor) : descriptor_(descriptor) {}
     int descriptor_;
     FileState state_;
+    bool recorded_ = false;
 };
+
+/// Whether somebody holds the file's lock for recording. False where that cannot be asked.
+[[nodiscard]] bool is_recorded(const std::filesystem::path& path);
 
 /// Why nothing can be recorded into the file `path`: its or its folder's permissions, or a read-only medium.
 /// Looks at the permission bits too, since an administrator's account could write in spite of them.

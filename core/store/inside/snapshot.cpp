@@ -8,6 +8,7 @@
 #include "store/inside/file_header.h"
 #include "store/inside/interruption.h"
 #include "store/inside/sound_files.h"
+#include "store/inside/steady_copy.h"
 #include "store/migrations/migrations.h"
 
 #include <SQLiteCpp/Database.h>
@@ -18,6 +19,7 @@
 #include <array>
 #include <chrono>
 #include <fstream>
+#include <functional>
 #include <span>
 #include <string>
 #include <vector>
@@ -27,27 +29,6 @@ namespace ullage::store {
 namespace {
 
 namespace fs = std::filesystem;
-
-struct SqliteFree {
-    void operator()(unsigned char* bytes) const { sqlite3_free(bytes); }
-};
-
-/// The bytes of a database file, in memory of SQLite's own so that it can take them over.
-struct Image {
-    std::unique_ptr<unsigned char, SqliteFree> bytes;
-    std::size_t size = 0;
-};
-
-Error unreadable(const fs::path& path) {
-    return {Failure::io, "the file cannot be read to its end", path.string(), "check the disk, or take a copy of the file"};
-}
-
-Result<Image> image_of(const SharedFile& file, const fs::path& path) {
-    Image image{std::unique_ptr<unsigned char, SqliteFree>(static_cast<unsigned char*>(sqlite3_malloc64(file.size()))), file.size()};
-    if (!image.bytes) return Error{Failure::io, "the file is too large for the memory", path.string(), {}};
-    if (!file.read(image.bytes.get(), image.size)) return unreadable(path);
-    return image;
-}
 
 std::vector<fs::path> side_files(const fs::path& path) {
     std::vector<fs::path> found;
@@ -59,8 +40,11 @@ std::vector<fs::path> side_files(const fs::path& path) {
     return found;
 }
 
-/// What the file will say once SQLite has taken in the side files of a crashed writer; tried out on a copy.
-Result<Image> recovered(const Image& image, const std::vector<fs::path>& sides, const fs::path& path) {
+/// Puts what lies beside a logbook beside a copy of it.
+using PutSides = std::function<void(const fs::path& copied)>;
+
+/// What the file says once SQLite has taken in what lies beside it; tried out on a copy.
+Result<Image> recovered(const Image& image, const PutSides& put_sides, const fs::path& path) {
     try {
         const Result<WorkFolder> workshop = WorkFolder::make(fs::temp_directory_path());
         if (!workshop) return workshop.error();
@@ -71,14 +55,14 @@ Result<Image> recovered(const Image& image, const std::vector<fs::path>& sides, 
             return Error{Failure::io, "there is no room for a temporary copy of the logbook", copied.string(),
                          "free space there, then open the logbook again"};
         out.close();
-        for (const fs::path& side : sides) fs::copy_file(side, copied.string() + side.string().substr(path.string().size()));
+        put_sides(copied);
         {
             SQLite::Database copy(copied.string(), SQLite::OPEN_READWRITE);
             copy.exec("PRAGMA journal_mode = DELETE");
         }
         auto file = SharedFile::open(copied);
         if (!file) return file.error();
-        return image_of(file.value(), path);
+        return image_of(file.value(), file.value().size(), path);
     } catch (const fs::filesystem_error& error) {
         return Error{Failure::io, std::string("a temporary copy of the logbook failed: ") + error.what(), path.string(),
                      "check the space and permissions of the temporary folder"};
@@ -104,19 +88,19 @@ struct KnownFile {
     bool sound = false; ///< closed properly, and found sound as it is now
 
     void remember() const {
-        if (sides.empty()) remember_sound(file.state(), counter);
+        if (sides.empty() && !file.recorded()) remember_sound(file.state(), counter);
     }
 };
 
-Result<KnownFile> known_file(const fs::path& path) {
-    auto file = SharedFile::open(path);
+Result<KnownFile> known_file(const fs::path& path, WhileRecorded recorded) {
+    auto file = SharedFile::open(path, recorded);
     if (!file) return file.error();
     std::array<unsigned char, header_bytes> head{};
     const std::size_t length = std::min(head.size(), file.value().size());
-    if (!file.value().read(head.data(), length)) return unreadable(path);
+    if (!file.value().read(head.data(), length)) return unreadable_error(path);
     if (auto known = check_header({head.data(), length}, path); !known) return known.error();
     KnownFile known{std::move(file).value(), change_counter(head), side_files(path), false};
-    known.sound = known.sides.empty() && known_sound(known.file.state(), known.counter);
+    known.sound = known.sides.empty() && !known.file.recorded() && known_sound(known.file.state(), known.counter);
     return known;
 }
 
@@ -131,7 +115,7 @@ auto content_only(const fs::path& path, const std::atomic<bool>* cancelled, Chec
     } catch (const SQLite::Exception& error) {
         if (is_set(cancelled)) return opening_cancelled_error(path);
         if (error.getErrorCode() == SQLITE_NOMEM) throw;
-        if (error.getErrorCode() == SQLITE_IOERR || error.getErrorCode() == SQLITE_CANTOPEN) return unreadable(path);
+        if (error.getErrorCode() == SQLITE_IOERR || error.getErrorCode() == SQLITE_CANTOPEN) return unreadable_error(path);
         return damaged_error(path, error.what());
     }
 }
@@ -140,17 +124,44 @@ double seconds_since(std::chrono::steady_clock::time_point start) {
     return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
 }
 
-Result<CheckedCopy> copy_of(const KnownFile& known, const fs::path& path, const std::atomic<bool>* cancelled) {
-    const auto start = std::chrono::steady_clock::now();
-    auto image = image_of(known.file, path);
-    if (!image) return image.error();
-    if (!known.sides.empty()) {
-        image = content_only(path, cancelled, [&] { return recovered(image.value(), known.sides, path); });
+/// The file's bytes with all that is committed beside them.
+struct Present {
+    Image image;
+    LookedAt seen; ///< only of a file that somebody records into
+};
+
+Result<Present> present_image(const KnownFile& known, const fs::path& path, const std::atomic<bool>* cancelled) {
+    Present present;
+    PutSides put_sides;
+    if (known.file.recorded()) {
+        auto copy = steady_copy(known.file, path, cancelled);
+        if (!copy) return copy.error();
+        present.image = std::move(copy.value().image);
+        present.seen = copy.value().seen;
+        if (copy.value().log.empty()) return present;
+        put_sides = [log = std::move(copy.value().log)](const fs::path& copied) {
+            std::ofstream(copied.string() + "-wal", std::ios::binary).write(log.data(), static_cast<std::streamsize>(log.size()));
+        };
+    } else {
+        auto image = image_of(known.file, known.file.size(), path);
         if (!image) return image.error();
-        if (image.value().size < header_bytes) return damaged_error(path, "nothing is left of it");
+        present.image = std::move(image).value();
+        if (known.sides.empty()) return present;
+        put_sides = [&](const fs::path& copied) {
+            for (const fs::path& side : known.sides) fs::copy_file(side, copied.string() + side.string().substr(path.string().size()));
+        };
     }
+    auto whole = content_only(path, cancelled, [&] { return recovered(present.image, put_sides, path); });
+    if (!whole) return whole.error();
+    if (whole.value().size < header_bytes) return damaged_error(path, "nothing is left of it");
+    present.image = std::move(whole).value();
+    return present;
+}
+
+Result<CheckedCopy> checked_copy(Present present, const KnownFile& known, const fs::path& path, const std::atomic<bool>* cancelled) {
+    const auto start = std::chrono::steady_clock::now();
     auto checked = content_only(path, cancelled, [&]() -> Result<CheckedCopy> {
-        CheckedCopy copy{in_memory(std::move(image).value()), {}};
+        CheckedCopy copy{in_memory(std::move(present.image)), {}, known.file.recorded(), present.seen};
         const Interruption interruption(*copy.database, cancelled);
         harden(*copy.database);
         if (auto schema = check_schema(*copy.database, path); !schema) return schema.error();
@@ -181,11 +192,13 @@ std::string resting_address(const fs::path& path) {
 
 Result<CheckedFile> check_logbook(const fs::path& path, const std::atomic<bool>* cancelled) {
     hold_locks_by_descriptor();
-    auto known = known_file(path);
+    auto known = known_file(path, WhileRecorded::refused);
     if (!known) return known.error();
     CheckedFile checked{known.value().file.state(), !known.value().sides.empty(), {}};
     const auto in_copy = [&]() -> Result<CheckedFile> {
-        auto copy = copy_of(known.value(), path, cancelled);
+        auto present = present_image(known.value(), path, cancelled);
+        if (!present) return present.error();
+        const auto copy = checked_copy(std::move(present).value(), known.value(), path, cancelled);
         if (!copy) return copy.error();
         checked.check = copy.value().check;
         return checked;
@@ -215,9 +228,13 @@ Result<CheckedFile> check_logbook(const fs::path& path, const std::atomic<bool>*
 
 Result<CheckedCopy> checked_snapshot(const fs::path& path, const std::atomic<bool>* cancelled) {
     hold_locks_by_descriptor();
-    auto known = known_file(path);
+    auto known = known_file(path, WhileRecorded::opened);
     if (!known) return known.error();
-    return copy_of(known.value(), path, cancelled);
+    auto present = present_image(known.value(), path, cancelled);
+    if (!present) return present.error();
+    if (!known.value().file.recorded()) present.value().seen = {known.value().file.state(), state_of(write_ahead_log(path))};
+    known.value().file.close(); // nobody who wants to record waits for the checks
+    return checked_copy(std::move(present).value(), known.value(), path, cancelled);
 }
 
 } // namespace ullage::store

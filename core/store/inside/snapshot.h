@@ -4,6 +4,7 @@
 
 #include "base/result.h"
 #include "store/inside/file_state.h"
+#include "store/inside/steady_copy.h"
 #include "store/opening_check.h"
 
 #include <atomic>
@@ -20,13 +21,16 @@ namespace ullage::store {
 struct CheckedCopy {
     std::unique_ptr<SQLite::Database> database;
     OpeningCheck check;
+    bool recorded = false; ///< somebody recorded into the file
+    LookedAt seen{};       ///< what was copied
 };
 
-/// A copy of a logbook file in memory, with what a crashed writer left beside it, migrated, after every check: header and schema always; structure
-/// and values (content_check.h) unless the file was closed properly and found sound as it is. The file and its folder are only read.
+/// A copy of a logbook file in memory, with what a crashed writer left beside it or a living one has not taken into it yet, migrated, after every
+/// check: header and schema always; structure and values (content_check.h) unless the file was closed properly and found sound as it is. The file
+/// and its folder are only read.
 ///
-/// Errors: not_found, not_a_logbook, newer_version, damaged, in_use, io; refused soon after `*cancelled` is set. Throws SQLite::Exception where the
-/// memory is used up.
+/// Errors: not_found, not_a_logbook, newer_version, damaged, io; in_use where who records never leaves it at rest; refused soon after `*cancelled`
+/// is set. Throws SQLite::Exception where the memory is used up.
 [[nodiscard]] Result<CheckedCopy> checked_snapshot(const std::filesystem::path& path, const std::atomic<bool>* cancelled = nullptr);
 
 /// A file that passed the same checks.

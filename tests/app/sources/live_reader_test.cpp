@@ -4,6 +4,7 @@
 #include "pages/run/run_page.h"
 #include "peers.h"
 #include "services/live_reader.h"
+#include "services/look_refresher.h"
 #include "services/settings.h"
 #include "style/words.h"
 #include "support/temp_folder.h"
@@ -14,6 +15,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -137,6 +139,37 @@ TEST_F(LiveReaderTest, reading_goes_on_by_itself_when_the_logbook_is_opened_agai
     const long before = samples();
     EXPECT_TRUE(QTest::qWaitFor([&] { return samples() > before; }, 20'000));
     EXPECT_EQ(document.traces(run_uuid).value().size(), 1U) << "in the same trace";
+}
+
+TEST_F(LiveReaderTest, a_window_that_looks_at_what_another_records_calls_at_a_cut_off_and_cannot_set_its_mark) {
+    keepSource();
+    LiveReader recorder(document, settings, nullptr, truth.clocks());
+    ASSERT_TRUE(recorder.start(run_uuid));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return samples() > 10; }, 20'000));
+
+    Document seen(clock);
+    LookRefresher refresher(seen);
+    LiveReader reader(seen, settings, nullptr, truth.clocks());
+    ASSERT_TRUE(seen.open(path()));
+    ASSERT_TRUE(seen.isLooking());
+    EXPECT_FALSE(reader.isReading(run_uuid)) << "it is another that reads";
+    QStringList happened;
+    QObject::connect(&reader, &LiveReader::happened, &reader, [&happened](const QString&, const QString& sentence, bool off) {
+        if (off) happened << sentence;
+    });
+    RunPage page(seen);
+    page.setLiveReader(reader);
+    page.showRun(raw_text(run_uuid));
+    page.show();
+    truth.cut_off();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !happened.isEmpty(); }, 30'000));
+    ASSERT_EQ(happened.size(), 1);
+    EXPECT_TRUE(happened[0].contains(QStringLiteral("Lantern 900: output off at "))) << happened[0].toStdString();
+    const auto proposals = reader.proposals(run_uuid);
+    EXPECT_EQ(std::ranges::count(proposals, LiveEventKind::output_off, &LiveEvent::kind), 1);
+    EXPECT_EQ(proposals, recorder.proposals(run_uuid));
+    for (auto* button : page.findChildren<QPushButton*>(QStringLiteral("acceptProposalButton"))) EXPECT_FALSE(button->isEnabled());
+    EXPECT_FALSE(reader.accept(run_uuid, proposals[0]));
 }
 
 TEST_F(LiveReaderTest, a_run_that_is_ended_is_read_no_more) {

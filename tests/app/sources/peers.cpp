@@ -16,6 +16,7 @@
 
 #include <fcntl.h>
 #include <mosquitto.h>
+#include <termios.h>
 #include <unistd.h>
 
 #include <cstdlib>
@@ -256,19 +257,32 @@ void TerminalPeer::hear() {
 QByteArray TerminalPeer::dataBlock() const {
     const QByteArray covered = "0.0.0(00001234)\r\n1.8.0(" + fixed(truth().register_wh() / 1000, 4).rightJustified(11, '0') + "*kWh)\r\n16.7.0(" +
                                fixed(truth().power_w() / 1000, 4) + "*kW)\r\n!\r\n\x03";
+    if (!framed_) return covered.chopped(1);
     std::uint8_t check = 0;
     for (const char c : covered) check ^= static_cast<std::uint8_t>(c);
     return "\x02" + covered + static_cast<char>(nonsense() ? check ^ 0x55U : check);
 }
 
 void TerminalPeer::answer(const QByteArray& line) {
-    if (kind_ == Kind::readout && line == "/?!\r\n") say(line + "/XYZ5 bench meter\r\n"); // the head echoes
-    else if (kind_ == Kind::readout && line == "\x06"
-                                               "050\r\n")
-        QTimer::singleShot(20, this, [this] { say(dataBlock()); });
+    if (kind_ == Kind::readout && line == "/?!\r\n") {
+        say(line + identification_); // the head echoes
+        if (!acknowledged_) sendData();
+    } else if (kind_ == Kind::readout && line == "\x06"
+                                                 "050\r\n")
+        sendData();
     else if (kind_ == Kind::scpi && line == "FETC:POW?\n")
         say(nonsense() ? QByteArray("9.91E37\n") : QByteArray::number(truth().power_w(), 'E', 6) + "\n");
     else if (kind_ == Kind::scpi && line == "FETC:ENER?\n") say(nonsense() ? QByteArray("ERR\n") : "0," + fixed(truth().register_wh()) + "\n");
+}
+
+void TerminalPeer::sendData() {
+    QTimer::singleShot(20, this, [this] { say(dataBlock()); });
+}
+
+unsigned TerminalPeer::speed() const {
+    termios line{};
+    EXPECT_EQ(::tcgetattr(kept_, &line), 0);
+    return ::cfgetispeed(&line);
 }
 
 LiveSource TerminalPeer::source() const {

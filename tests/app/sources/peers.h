@@ -115,8 +115,17 @@ public:
     void setGone(bool gone) override { gone_ = gone; }
     void say(const QByteArray& bytes) const;
     [[nodiscard]] QByteArray heard() const { return heard_; }
+    /// What the read-out begins with, `/XXXZ…`: Z says the mode, and the speed of what follows. Without `acknowledged` the data come unasked.
+    void setIdentification(const QByteArray& line, bool acknowledged, bool framed) {
+        identification_ = line;
+        acknowledged_ = acknowledged;
+        framed_ = framed;
+    }
+    /// The speed that the reading side has set, as termios(3) knows it.
+    [[nodiscard]] unsigned speed() const;
 
 private:
+    void sendData();
     void hear();
     void answer(const QByteArray& line);
     [[nodiscard]] QByteArray dataBlock() const;
@@ -128,6 +137,8 @@ private:
     QTimer tell_timer_;
     bool gone_ = false;
     QByteArray begun_, heard_;
+    QByteArray identification_ = "/XYZ5 bench meter\r\n";
+    bool acknowledged_ = true, framed_ = true;
 };
 
 /// An instrument over TCP.

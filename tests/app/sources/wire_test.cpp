@@ -8,6 +8,8 @@
 
 #include <gtest/gtest.h>
 
+#include <termios.h>
+
 #include <memory>
 #include <vector>
 
@@ -97,6 +99,44 @@ TEST(ReadoutWire, a_meter_hears_its_request_and_the_acknowledgement_for_data_and
                                         "050\r\n"))
         << peer.heard().toStdString();
 }
+
+/// IEC 62056-21, 6.3.2 and figure 1 (from memory): Z of the identification is the mode. In mode A, no letter or digit that means a speed, the data
+/// follow at the speed of the request; in mode B, A to F, at the speed of the letter, without being asked for.
+struct UnaskedMode {
+    const char *name, *identification;
+    bool framed; ///< with STX, ETX and check character, which mode A may leave out
+    unsigned speed;
+};
+
+class ReadoutWireUnasked : public testing::TestWithParam<UnaskedMode> {};
+
+TEST_P(ReadoutWireUnasked, the_data_follow_the_identification_and_the_meter_hears_nothing_but_requests) {
+    const DrainTruth truth;
+    TerminalPeer peer(truth, TerminalPeer::Kind::readout);
+    peer.setIdentification(GetParam().identification, false, GetParam().framed);
+    LiveSource source = peer.source();
+    source.line = {300, 7, 'E', 1};
+    const auto link = SourceLink::make(source);
+    int read = 0;
+    unsigned speed = 0;
+    QObject::connect(link.get(), &SourceLink::values, link.get(), [&](const TraceSample& sample) {
+        EXPECT_NEAR(sample.power_w.value_or(0), truth.power_w(), 10);
+        EXPECT_NEAR(sample.register_wh.value_or(0), truth.register_wh(), 10);
+        if (++read == 1) speed = peer.speed();
+    });
+    link->start();
+    EXPECT_TRUE(QTest::qWaitFor([&read] { return read >= 3; }, 20'000));
+    link->stop();
+    EXPECT_EQ(speed, GetParam().speed) << "at which the data are read";
+    EXPECT_EQ(peer.heard().replace("/?!\r\n", ""), "") << "neither an acknowledgement nor anything else";
+}
+
+INSTANTIATE_TEST_SUITE_P(Modes, ReadoutWireUnasked,
+                         testing::Values(UnaskedMode{"A", "/XYZ bench meter\r\n", true, B300},
+                                         UnaskedMode{"A_bare", "/XYZ bench meter\r\n", false, B300},
+                                         UnaskedMode{"B_2400", "/XYZC bench meter\r\n", true, B2400},
+                                         UnaskedMode{"B_9600", "/XYZE bench meter\r\n", true, B9600}),
+                         [](const testing::TestParamInfo<UnaskedMode>& mode) { return std::string(mode.param.name); });
 
 long resident_kb() {
     QFile status(QStringLiteral("/proc/self/status"));

@@ -20,9 +20,9 @@ TEST_F(WindowTest, a_file_that_is_taken_away_is_said_at_once_and_the_open_logboo
     start_run();
     const std::size_t before = document.runs().front()->readings.size();
     ASSERT_TRUE(QFile::remove(file("bench.ullage")));
-    auto* bar = find<QWidget>("displacedBar");
+    auto* bar = find<QWidget>("fileBar");
     EXPECT_TRUE(QTest::qWaitFor([&] { return bar->isVisible(); }, 5000));
-    EXPECT_TRUE(find<QLabel>("displacedLabel")->text().contains("was removed"));
+    EXPECT_TRUE(find<QLabel>("fileBarLabel")->text().contains("was removed"));
 
     type("gaugeEdit", "83");
     type("registerEdit", "120");

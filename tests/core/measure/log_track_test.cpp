@@ -150,6 +150,33 @@ TEST(LogTrack, a_register_that_is_zeroed_within_the_log_goes_on) {
     }
 }
 
+TEST(LogTrack, where_nothing_was_logged_is_said_and_the_register_counts_across_it) {
+    RecordBuilder run = gauge_only();
+    const auto at_ms = [](double s) { return RecordBuilder::moment_ms(0) + std::llround(1000 * s); };
+    std::vector<TraceSample> samples = PlainLog().samples();
+    const auto lose = [&](double from_s, double to_s) {
+        std::erase_if(samples, [&](const TraceSample& sample) { return sample.time_ms > at_ms(from_s) && sample.time_ms < at_ms(to_s); });
+    };
+    const auto moments = [&](double from_s, double to_s) {
+        const std::string& zone = run.record().run.time_zone;
+        return clock_text(at_ms(from_s), zone) + " to " + clock_text(at_ms(to_s), zone);
+    };
+    lose(7200, 7560);
+    lose(18'000, 19'800);
+    give_log(run.record(), samples);
+    EnergyAnalysis energy = analyse_energy(run.record());
+    EXPECT_NEAR(*energy.delivered_wh.value, 800, 1);
+    EXPECT_NE(energy.log_sentence.find("Nothing was logged from " + moments(7200, 7560) + " and " + moments(18'000, 19'800) +
+                                       "; the register counts what flowed meanwhile."),
+              std::string::npos)
+        << energy.log_sentence;
+    for (int h = 3; h < 8; ++h) lose(3600 * h + 1200, 3600 * h + 1800);
+    give_log(run.record(), samples);
+    energy = analyse_energy(run.record());
+    EXPECT_NE(energy.log_sentence.find("Nothing was logged for 6 stretches, the longest from " + moments(18'000, 19'800)), std::string::npos)
+        << energy.log_sentence;
+}
+
 TEST(LogTrack, a_mark_without_a_fall_in_the_log_changes_nothing) {
     RecordBuilder run = gauge_only();
     run.record().readings[3].values.mark = MarkKind::meter_zeroed;
@@ -204,6 +231,25 @@ TEST(LogTrack, a_log_between_the_only_two_readings_of_a_run_tells_what_was_deliv
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_EQ(energy.delivered_wh.kind, Kind::at_least) << energy.delivered_wh.reason;
     EXPECT_NEAR(*energy.delivered_wh.value, 7.5 * 80, 1.5);
+}
+
+TEST(LogTrack, a_log_that_ends_under_load_puts_the_cut_off_of_a_run_found_off_behind_it) {
+    for (const bool with_register : {true, false}) {
+        RecordBuilder run;
+        run.at(0, 100, std::nullopt).at(10, 0, std::nullopt);
+        run.record().run.end = RunEnd::found_off;
+        run.record().run.end_noticed_within_min.reset();
+        PlainLog log;
+        log.to_h = 7.5;
+        log.with_register = with_register;
+        log.with_power = !with_register;
+        give_log(run.record(), log.samples());
+        const CutOffMoment moment = analyse_energy(run.record()).cut_off.value();
+        EXPECT_EQ(moment.basis, CutOffBasis::bracket);
+        EXPECT_NEAR(moment.lower_h, 7.5, 0.05) << moment.words;
+        EXPECT_NEAR(moment.upper_h, 10, 1e-9);
+        EXPECT_NE(moment.words.find("between the last row of the log"), std::string::npos) << moment.words;
+    }
 }
 
 TEST(LogTrack, a_power_only_log_is_integrated_and_its_budget_names_steps_and_sampling) {

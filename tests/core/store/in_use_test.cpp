@@ -16,8 +16,7 @@ TEST(InUse, a_second_logbook_of_the_same_process_is_refused_by_any_name_of_the_f
     fs::create_hard_link(folder / "a.ullage", folder / "hard.ullage");
     Logbook first = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     for (const char* name : {"a.ullage", "link.ullage", "hard.ullage"})
-        for (const OpenMode mode : {OpenMode::record, OpenMode::read_only})
-            EXPECT_EQ(failure_of(Logbook::open(folder / name, mode, clock)), Failure::in_use) << name;
+        EXPECT_EQ(failure_of(Logbook::open(folder / name, OpenMode::record, clock)), Failure::in_use) << name;
     // The refused attempts have not taken the first one's hold away.
     ChildProcess other({ULLAGE_RECORDER, "hold", (folder / "a.ullage").string()});
     EXPECT_NE(other.line().value_or("ended"), "open");
@@ -31,12 +30,10 @@ TEST(InUse, a_logbook_that_another_process_records_into_is_refused_and_left_alon
     ChildProcess other({ULLAGE_RECORDER, "hold", (folder / "a.ullage").string()});
     ASSERT_EQ(other.line(), "open");
     const auto before = folder_bytes(folder.path());
-    for (const OpenMode mode : {OpenMode::record, OpenMode::read_only}) {
-        const auto refused = Logbook::open(folder / "a.ullage", mode, clock);
-        ASSERT_EQ(failure_of(refused), Failure::in_use);
-        EXPECT_NE(refused.error().sentence().find("open elsewhere"), std::string::npos);
-        EXPECT_EQ(folder_bytes(folder.path()), before);
-    }
+    const auto refused = Logbook::open(folder / "a.ullage", OpenMode::record, clock);
+    ASSERT_EQ(failure_of(refused), Failure::in_use);
+    EXPECT_NE(refused.error().sentence().find("open elsewhere"), std::string::npos);
+    EXPECT_EQ(folder_bytes(folder.path()), before);
     other.finish();
     EXPECT_EQ(failure_of(Logbook::open(folder / "a.ullage", OpenMode::record, clock)), std::nullopt);
 }
