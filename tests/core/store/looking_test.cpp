@@ -20,7 +20,7 @@ namespace fs = std::filesystem;
 TEST(Looking, a_logbook_that_another_process_holds_shows_what_it_says_and_stays_as_it_is) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage");
+    const RunId run = write_logbook(folder / "a.ullage");
     EXPECT_FALSE(take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock)).recorded_elsewhere());
     EXPECT_EQ(recorder_of(folder / "a.ullage"), std::nullopt);
     ChildProcess other({ULLAGE_RECORDER, "hold", (folder / "a.ullage").string()});
@@ -45,7 +45,7 @@ TEST(Looking, a_logbook_that_another_process_holds_shows_what_it_says_and_stays_
 TEST(Looking, tells_whether_the_file_has_gone_on_since) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage", 0);
+    const RunId run = write_logbook(folder / "a.ullage", 0);
     Logbook recording = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     const Logbook look = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
     EXPECT_TRUE(look.recorded_elsewhere());
@@ -68,7 +68,7 @@ TEST(Looking, tells_whether_the_file_has_gone_on_since) {
 TEST(Looking, who_copies_keeps_the_recorder_from_changing_the_file_and_loses_it_nothing) {
     const TempFolder folder;
     const FakeClock clock;
-    const std::string run = write_logbook(folder / "a.ullage", 0);
+    const RunId run = write_logbook(folder / "a.ullage", 0);
     Logbook recording = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
     const int descriptor = ::open((folder / "a.ullage").c_str(), O_RDONLY | O_CLOEXEC);
     {
@@ -92,7 +92,7 @@ public:
         : child_(child), listener_([this] {
               while (const auto line = child_.line()) {
                   const std::lock_guard held(door_);
-                  uuids_.insert(*line);
+                  uuids_.insert(ReadingId(*line));
               }
               ended_ = true;
           }) {}
@@ -105,7 +105,7 @@ public:
         child_.kill();
         if (listener_.joinable()) listener_.join();
     }
-    [[nodiscard]] std::set<std::string> now() const {
+    [[nodiscard]] std::set<ReadingId> now() const {
         const std::lock_guard held(door_);
         return uuids_;
     }
@@ -114,7 +114,7 @@ public:
 private:
     ChildProcess& child_;
     mutable std::mutex door_;
-    std::set<std::string> uuids_;
+    std::set<ReadingId> uuids_;
     std::atomic<bool> ended_ = false;
     std::thread listener_;
 };
@@ -124,21 +124,21 @@ TEST(Looking, two_hundred_looks_while_a_process_records_find_every_confirmed_rea
     const TempFolder folder;
     const FakeClock clock;
     const fs::path path = folder / "a.ullage";
-    const std::string run = write_logbook(path, 0);
-    ChildProcess child({ULLAGE_RECORDER, "record", path.string(), run, "0"});
-    std::set<std::string> last;
+    const RunId run = write_logbook(path, 0);
+    ChildProcess child({ULLAGE_RECORDER, "record", path.string(), run.text(), "0"});
+    std::set<ReadingId> last;
     {
         Confirmed confirmed(child);
         int looks = 0;
         std::size_t first = 0;
         for (; looks < 200 && !confirmed.ended(); ++looks) {
-            const std::set<std::string> expected = confirmed.now();
+            const std::set<ReadingId> expected = confirmed.now();
             const auto look = Logbook::open(path, OpenMode::read_only, clock);
             ASSERT_TRUE(look.ok()) << "look " << looks << ": " << look.error().sentence();
             ASSERT_TRUE(look.value().opening_check().full || !look.value().recorded_elsewhere());
-            std::set<std::string> found;
+            std::set<ReadingId> found;
             for (const Reading& reading : take(look.value().readings(run))) found.insert(reading.uuid);
-            for (const std::string& uuid : expected) ASSERT_TRUE(found.contains(uuid)) << "look " << looks;
+            for (const ReadingId& uuid : expected) ASSERT_TRUE(found.contains(uuid)) << "look " << looks;
             if (looks == 0) first = found.size();
         }
         EXPECT_EQ(looks, 200);
@@ -149,9 +149,9 @@ TEST(Looking, two_hundred_looks_while_a_process_records_find_every_confirmed_rea
     for (const OpenMode mode : {OpenMode::read_only, OpenMode::record}) {
         const Logbook after = take(Logbook::open(path, mode, clock));
         EXPECT_FALSE(after.recorded_elsewhere());
-        std::set<std::string> found;
+        std::set<ReadingId> found;
         for (const Reading& reading : take(after.readings(run))) found.insert(reading.uuid);
-        for (const std::string& uuid : last) EXPECT_TRUE(found.contains(uuid));
+        for (const ReadingId& uuid : last) EXPECT_TRUE(found.contains(uuid));
     }
 }
 
