@@ -16,6 +16,7 @@
 
 #include <QApplication>
 #include <QFile>
+#include <QIcon>
 #include <QTimer>
 
 #include <fcntl.h>
@@ -42,6 +43,7 @@ int run_window(int argc, char** argv, const std::vector<std::string>& args) {
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("Ullage"));
     QApplication::setDesktopFileName(QStringLiteral("ullage"));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/ullage/desktop/ullage.svg")));
     ullage::Settings settings;
     ullage::prepare_appearance(application, settings);
     const ullage::SystemClock clock;
