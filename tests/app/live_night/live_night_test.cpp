@@ -47,7 +47,8 @@ struct Gap {
 struct Bench {
     DrainTruth* truth;
     std::unique_ptr<Peer> peer;
-    std::string unit_name, run_uuid;
+    std::string unit_name;
+    RunId run_uuid;
 };
 
 std::vector<TraceSample> samples_of(const Logbook& book, const Trace& trace) {
@@ -59,7 +60,7 @@ std::vector<TraceSample> samples_of(const Logbook& book, const Trace& trace) {
     return samples;
 }
 
-std::string new_bench(Logbook& book, const std::string& unit_name, const std::string& meter_name, const LiveSource& source) {
+RunId new_bench(Logbook& book, const std::string& unit_name, const std::string& meter_name, const LiveSource& source) {
     Unit unit;
     unit.name = unit_name;
     unit.rated_energy_wh = 12'000;
@@ -72,7 +73,7 @@ std::string new_bench(Logbook& book, const std::string& unit_name, const std::st
     run.meter_uuid = book.add(meter).value().uuid;
     run.load = "heater, constant";
     run.started_full = true;
-    const std::string uuid = book.add(run).value().uuid;
+    const RunId uuid = book.add(run).value().uuid;
     ReadingValues full;
     full.time_ms = DrainTruth::begin_ms;
     full.gauge_percent = 100;

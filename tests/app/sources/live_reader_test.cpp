@@ -154,12 +154,12 @@ TEST_F(LiveReaderTest, a_window_that_looks_at_what_another_records_calls_at_a_cu
     ASSERT_TRUE(seen.isLooking());
     EXPECT_FALSE(reader.isReading(run_uuid)) << "it is another that reads";
     QStringList happened;
-    QObject::connect(&reader, &LiveReader::happened, &reader, [&happened](const QString&, const QString& sentence, bool off) {
+    QObject::connect(&reader, &LiveReader::happened, &reader, [&happened](const RunId&, const QString& sentence, bool off) {
         if (off) happened << sentence;
     });
     RunPage page(seen);
     page.setLiveReader(reader);
-    page.showRun(raw_text(run_uuid));
+    page.showRun(run_uuid);
     page.show();
     truth.cut_off();
     EXPECT_TRUE(QTest::qWaitFor([&] { return !happened.isEmpty(); }, 30'000));

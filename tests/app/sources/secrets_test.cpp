@@ -93,7 +93,8 @@ protected:
     FakePrompts prompts;
     FakeSecretStore secrets;
     LiveSource source;
-    std::string meter_uuid, run_uuid;
+    MeterId meter_uuid;
+    RunId run_uuid;
     std::unique_ptr<MainWindow> window;
 };
 
@@ -161,9 +162,9 @@ TEST_F(Passwords, one_is_forgotten_with_its_source_or_by_the_button_but_not_whil
     secrets.kept[secret_key(source)] = QStringLiteral("very secret");
     Meter second;
     second.name = "Second plug";
-    const std::string second_uuid = document.addMeter(second).value().uuid;
+    const MeterId second_uuid = document.addMeter(second).value().uuid;
     ASSERT_TRUE(document.setMeterSource(second_uuid, source_text(source)));
-    for (const std::string& meter : {meter_uuid, second_uuid}) {
+    for (const MeterId& meter : {meter_uuid, second_uuid}) {
         EXPECT_FALSE(secrets.kept.isEmpty());
         window->showMeter(meter);
         form = open_form();

@@ -106,7 +106,7 @@ protected:
     FakePrompts prompts;
     QProcess recorder;
     QByteArray said;
-    std::string run_uuid;
+    RunId run_uuid;
     Document document{clock};
     std::unique_ptr<MainWindow> window;
 };
