@@ -40,7 +40,7 @@ bool has_repeats(const SharedRuns& runs) {
 
 } // namespace
 
-Casebook::Casebook(HistorySource histories, MeasureOptions options) : histories_(std::move(histories)), options_(std::move(options)) {}
+Casebook::Casebook(HistorySource histories, MeasureOptions options) : histories_(std::move(histories)), options_(options) {}
 
 void Casebook::set_runs(SharedRuns runs) {
     std::map<UnitId, SharedRuns> by_unit;

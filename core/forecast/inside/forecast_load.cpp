@@ -178,7 +178,7 @@ double FutureLoads::hours_to_use(std::size_t path, double wh, double no_load_w, 
         const double rate_w = load_w + no_load_w + curvature_per_w * load_w * load_w;
         return rate_w > 0 ? wh / rate_w : std::numeric_limits<double>::infinity();
     }
-    const auto used_wh = [&](const Sums& sums) { return sums.used_wh(factor, no_load_w, curvature_per_w); };
+    const auto used_wh = [&, factor = factor](const Sums& sums) { return sums.used_wh(factor, no_load_w, curvature_per_w); };
     const double loop_wh = used_wh(loop_);
     if (loop_wh <= 0) return std::numeric_limits<double>::infinity();
     double target_wh = used_wh(at_hours(*replay_h)) + wh;
