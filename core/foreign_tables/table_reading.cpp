@@ -2,6 +2,7 @@
 #include "foreign_tables/table_reading.h"
 
 #include "base/fingerprint.h"
+#include "base/plain_text.h"
 #include "foreign_tables/inside/table_heads.h"
 
 #include <fmt/format.h>
@@ -91,10 +92,10 @@ void settle_table_writing(const TableSheet& sheet, const TableAnswers& answers, 
                 const TableRole role = section.columns[c].role;
                 if (role == TableRole::date || role == TableRole::time || alone) orders.take(cells[c], role == TableRole::date);
                 else if ((holds_numbers(role) || role == TableRole::elapsed) && cells[c].text.find(':') == std::string::npos)
-                    decimals.take(plain_cell(cells[c].text));
+                    decimals.take(with_plain_blanks(cells[c].text));
             }
         }
-    if (!plan.rated_text.empty()) decimals.take(plain_cell(plan.rated_text));
+    if (!plan.rated_text.empty()) decimals.take(with_plain_blanks(plan.rated_text));
     settle_decimal(decimals, answers, plan, reading);
     if (answers.date_order) plan.date_order = *answers.date_order;
     else if (orders.day_first > 0 && orders.month_first == 0) plan.date_order = DateOrder::day_first;

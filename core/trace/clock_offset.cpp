@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "measure/budget.h"
+#include "model/gauge_thinner.h"
 #include "trace/inside/clock_evidence.h"
 #include "trace/trace_import.h"
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trace/run_load.h"
 
+#include "model/trace_thinner.h"
+
 #include <algorithm>
 
 namespace ullage {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/scenario_log.h"
 
+#include "model/trace.h"
 #include "support/scenario_parts.h"
 #include "support/simulated_log.h"
 

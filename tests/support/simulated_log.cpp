@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "support/simulated_log.h"
 
+#include "model/gauge_thinner.h"
+#include "model/trace_thinner.h"
+
 #include <algorithm>
 #include <cmath>
 

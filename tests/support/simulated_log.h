@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "model/trace.h"
 #include "support/simulator_run.h"
 
 #include <cstdint>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/run/power_curve.h"
 
-#include "model/run_trace.h"
+#include "model/trace_thinner.h"
 
 #include <algorithm>
 #include <cmath>

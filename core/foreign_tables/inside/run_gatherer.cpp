@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "foreign_tables/inside/run_gatherer.h"
 
+#include "base/plain_text.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -73,7 +75,7 @@ void RunGatherer::newHead(const TableSheet& sheet, const TableSection& section, 
         const auto filled = std::ranges::count_if(cells, [](const GridCell& cell) { return !cell.text.empty(); });
         if (filled == 0) continue;
         const auto cell = std::ranges::find_if(cells, [](const GridCell& each) { return !each.text.empty(); });
-        if (filled == 1 && cell->text.find(": ") == std::string::npos && !takeHeading(up, *cell, false)) title(up, plain_cell(cell->text));
+        if (filled == 1 && cell->text.find(": ") == std::string::npos && !takeHeading(up, *cell, false)) title(up, with_plain_blanks(cell->text));
         return;
     }
 }
@@ -163,7 +165,7 @@ bool RunGatherer::readMoment(std::size_t row, const MomentCells& cells, Entry& e
     if (entry.clock) return true;
     // 26:30 is no time of day; whether such times count from the start is asked once for all.
     ClockParts hours;
-    if (read_clock(plain_cell(text), false, hours) && !hours.offset_minutes) {
+    if (read_clock(with_plain_blanks(text), false, hours) && !hours.offset_minutes) {
         entry.clock = hours;
         return true;
     }

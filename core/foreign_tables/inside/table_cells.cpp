@@ -2,6 +2,7 @@
 #include "foreign_tables/inside/table_cells.h"
 
 #include "base/number.h"
+#include "base/plain_text.h"
 #include "foreign_tables/table_role.h"
 
 #include <fmt/format.h>
@@ -13,14 +14,6 @@
 namespace ullage {
 
 namespace {
-
-struct Spelling {
-    std::string_view from; ///< UTF-8 of one character
-    char to;
-};
-
-/// No-break space, thin space, narrow no-break space, minus sign.
-constexpr Spelling spellings[] = {{"\xC2\xA0", ' '}, {"\xE2\x80\x89", ' '}, {"\xE2\x80\xAF", ' '}, {"\xE2\x88\x92", '-'}};
 
 std::string lowered(std::string_view text) {
     std::string low(text);
@@ -42,26 +35,13 @@ bool take_about(std::string_view& text) {
 
 } // namespace
 
-std::string plain_cell(std::string_view text) {
-    // Most cells hold nothing that is spelled otherwise.
-    if (text.find_first_of("\xC2\xE2") == std::string_view::npos) return std::string(trimmed(text));
-    std::string plain;
-    for (std::size_t at = 0; at < text.size();) {
-        const auto* const found =
-            std::ranges::find_if(spellings, [&](const Spelling& spelling) { return text.substr(at).starts_with(spelling.from); });
-        plain += found == std::end(spellings) ? text[at] : found->to;
-        at += found == std::end(spellings) ? 1 : found->from.size();
-    }
-    return std::string(trimmed(plain));
-}
-
 bool looks_numeric(std::string_view text) {
     if (text.starts_with('-') || text.starts_with('+')) text.remove_prefix(1);
     return !text.empty() && is_digit(text.front());
 }
 
 std::optional<NumberInCell> number_in_cell(const GridCell& cell, const NumberWriting& writing) {
-    const std::string plain = plain_cell(cell.text);
+    const std::string plain = with_plain_blanks(cell.text);
     std::string_view text = plain;
     NumberInCell found;
     found.about = take_about(text);
@@ -98,7 +78,7 @@ DecimalSays decimal_said_by(std::string_view text) {
 }
 
 std::optional<std::int64_t> elapsed_ms_in_cell(const GridCell& cell, const NumberWriting& writing, double unit_s, bool& bare) {
-    const std::string plain = lowered(plain_cell(cell.text));
+    const std::string plain = lowered(with_plain_blanks(cell.text));
     ClockParts clock;
     if (read_clock(plain, false, clock) && !clock.offset_minutes) return clock.ms;
     const char decimal = cell.typed ? '.' : writing.decimal;
@@ -175,7 +155,7 @@ EventInCell event_in_cell(std::string_view text) {
         {"changed load", MarkKind::load_changed, false},
         {"load change", MarkKind::load_changed, false},
     };
-    std::string note = lowered(plain_cell(text));
+    std::string note = lowered(with_plain_blanks(text));
     while (!note.empty() && std::string_view("!.").find(note.back()) != std::string_view::npos) note.pop_back();
     EventInCell event;
     event.full = note == "full" || note == "started full" || note == "fully charged" || note == "voll" || note.starts_with("started, full") ||
@@ -203,7 +183,7 @@ bool names_total(std::string_view text) {
 }
 
 std::optional<ClockParts> clock_in_cell(std::string_view text) {
-    std::string clock = lowered(plain_cell(text));
+    std::string clock = lowered(with_plain_blanks(text));
     if (clock.ends_with("uhr")) clock.resize(clock.size() - 3);
     if (clock.starts_with("at ")) clock.erase(0, 3);
     clock = trimmed(clock);

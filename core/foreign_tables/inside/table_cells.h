@@ -17,9 +17,6 @@ struct NumberWriting {
     char decimal = '.', grouping = ',';
 };
 
-/// No-break and thin spaces as blanks, the true minus sign as `-`, blanks at the ends taken off.
-[[nodiscard]] std::string plain_cell(std::string_view text);
-
 struct NumberInCell {
     double value = 0;
     std::string unit;   ///< as known_table_unit() names it; empty: none

@@ -2,6 +2,8 @@
 // What the columns of a section are, by head, content and answers.
 #include "foreign_tables/inside/table_heads.h"
 
+#include "base/plain_text.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -162,7 +164,7 @@ void title_blocks(const TableSheet& sheet, TableSection& section) {
     for (std::size_t up = *section.head; up-- > 0;) {
         if (sheet.rows[up].empty()) continue;
         for (TableBlock& block : section.blocks)
-            for (std::size_t c = block.first; c < block.end && block.title.empty(); ++c) block.title = plain_cell(sheet.at(up, c).text);
+            for (std::size_t c = block.first; c < block.end && block.title.empty(); ++c) block.title = with_plain_blanks(sheet.at(up, c).text);
         return;
     }
 }

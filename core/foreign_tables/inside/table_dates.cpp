@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
+#include "base/plain_text.h"
 #include "foreign_tables/inside/table_cells.h"
 #include "trace/log_number.h"
 
@@ -120,7 +121,7 @@ std::optional<DateInCell> date_without_year(std::string_view text, bool bare, st
 } // namespace
 
 std::optional<DateInCell> date_in_cell(std::string_view cell, bool bare) {
-    std::string text = plain_cell(cell);
+    std::string text = with_plain_blanks(cell);
     std::ranges::transform(text, text.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
     std::string_view rest = text;
     while (true) {

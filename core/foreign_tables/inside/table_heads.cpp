@@ -2,6 +2,7 @@
 // Where the heads stand, and what lines above the table state.
 #include "foreign_tables/inside/table_heads.h"
 #include "base/number.h"
+#include "base/plain_text.h"
 
 #include <algorithm>
 #include <cctype>
@@ -86,12 +87,13 @@ bool is_table_head(const TableSheet& sheet, std::size_t row, bool first) {
 
 std::vector<std::string> head_titles(const TableSheet& sheet, std::size_t row, std::size_t& data) {
     std::vector<std::string> titles;
-    for (const GridCell& cell : sheet.rows[row]) titles.push_back(plain_cell(cell.text));
+    for (const GridCell& cell : sheet.rows[row]) titles.push_back(with_plain_blanks(cell.text));
     data = row + 1;
     if (!is_unit_line(sheet, data)) return titles;
     if (titles.size() < sheet.rows[data].size()) titles.resize(sheet.rows[data].size());
     for (std::size_t c = 0; c < sheet.rows[data].size(); ++c)
-        if (const std::string below = plain_cell(sheet.rows[data][c].text); !below.empty()) titles[c] += (titles[c].empty() ? "" : " ") + below;
+        if (const std::string below = with_plain_blanks(sheet.rows[data][c].text); !below.empty())
+            titles[c] += (titles[c].empty() ? "" : " ") + below;
     ++data;
     return titles;
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The rows of a table, one after the other, as readings of runs.
+#include "base/plain_text.h"
 #include "foreign_tables/inside/run_gatherer.h"
 #include "foreign_tables/inside/table_plan.h"
 
@@ -93,8 +94,8 @@ private:
         bool any = false;
         std::vector<std::string> words;
         readNumbers(row, values, any, words);
-        if (any && run_ && !cell(row, *run_).text.empty()) current_run_ = plain_cell(cell(row, *run_).text);
-        if (any && unit_ && !cell(row, *unit_).text.empty()) current_unit_ = plain_cell(cell(row, *unit_).text);
+        if (any && run_ && !cell(row, *run_).text.empty()) current_run_ = with_plain_blanks(cell(row, *run_).text);
+        if (any && unit_ && !cell(row, *unit_).text.empty()) current_unit_ = with_plain_blanks(cell(row, *unit_).text);
         EventInCell event;
         readNotes(row, values, event, words);
         if (!any && !values.mark && values.remark.empty() && !event.full) {
@@ -137,7 +138,7 @@ private:
             leave(row, fmt::format("`{}` is a line of totals", alone.text));
             return true;
         }
-        gatherer_.title(row, plain_cell(alone.text));
+        gatherer_.title(row, with_plain_blanks(alone.text));
         return true;
     }
 
@@ -148,15 +149,15 @@ private:
             const TableRole role = section_.columns[c].role;
             const auto number = number_in_cell(each, plan_.writing);
             if (!number) {
-                words.push_back(plain_cell(each.text));
+                words.push_back(with_plain_blanks(each.text));
                 if (!event_in_cell(each.text).mark)
                     leave(row, fmt::format("the {} `{}` is no number; kept as a remark", table_role_text(role), each.text), true);
                 continue;
             }
-            if (number->about) words.push_back(plain_cell(each.text));
+            if (number->about) words.push_back(with_plain_blanks(each.text));
             std::string problem;
             if (putNumber(*number, c, role, values, problem)) any = true;
-            else if (!problem.empty()) leave(row, problem, true), words.push_back(plain_cell(each.text));
+            else if (!problem.empty()) leave(row, problem, true), words.push_back(with_plain_blanks(each.text));
         }
     }
 
@@ -211,9 +212,9 @@ private:
         // Where a column is there for events, remarks are no more than remarks.
         std::vector<std::string> remarks;
         for (const std::size_t c : remarks_)
-            if (std::string note = plain_cell(cell(row, c).text); !note.empty() && note != "-") remarks.push_back(unguarded(std::move(note)));
+            if (std::string note = with_plain_blanks(cell(row, c).text); !note.empty() && note != "-") remarks.push_back(unguarded(std::move(note)));
         if (!mark_) words.insert(words.end(), remarks.begin(), remarks.end());
-        else if (const std::string note = plain_cell(cell(row, *mark_).text); !note.empty() && !says_nothing(note)) words.push_back(note);
+        else if (const std::string note = with_plain_blanks(cell(row, *mark_).text); !note.empty() && !says_nothing(note)) words.push_back(note);
         for (const std::string& word : words) {
             const EventInCell named = event_in_cell(word);
             const bool own_words = named.mark && word == mark_text(*named.mark);

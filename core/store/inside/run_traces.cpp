@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/inside/run_traces.h"
 
+#include "model/gauge_thinner.h"
+#include "model/trace_thinner.h"
 #include "store/queries/meter_queries.h"
 #include "store/queries/trace_queries.h"
 

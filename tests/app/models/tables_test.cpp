@@ -42,7 +42,7 @@ TEST_F(ModelsTest, the_runs_of_a_unit_show_what_they_delivered_with_its_interval
     const auto fraction = model.index(0, UnitRunsModel::FractionColumn);
     EXPECT_TRUE(fraction.data().toString().startsWith("75"));
     EXPECT_TRUE(fraction.data(Qt::ToolTipRole).toString().startsWith("measured"));
-    EXPECT_EQ(model.index(0, 0).data(UnitRunsModel::UuidRole).toString().toStdString(), run.uuid);
+    EXPECT_EQ(model.index(0, 0).data(UnitRunsModel::UuidRole).toString().toStdString(), run.uuid.text());
 }
 
 TEST_F(ModelsTest, what_is_not_known_says_so_and_why) {

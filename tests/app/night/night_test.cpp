@@ -171,7 +171,7 @@ TEST_F(NightTest, two_units_thirty_readings_a_zeroed_meter_a_typo_an_amendment_a
     const auto photos = document.photos(first.run.uuid);
     ASSERT_TRUE(photos);
     ASSERT_EQ(photos.value().size(), 1u);
-    EXPECT_EQ(photos.value().front().reading_uuid.value_or(""), first.readings.back().uuid);
+    EXPECT_EQ(photos.value().front().reading_uuid, first.readings.back().uuid);
 }
 
 } // namespace ullage::test

@@ -105,9 +105,9 @@ TEST(HelpPages, links_and_paths_of_the_documentation_lead_to_files) {
     static const QRegularExpression link(QStringLiteral("\\]\\(([^):]+)\\)"));
     static const QRegularExpression path(QStringLiteral("`((?:core|app|tests|resources|sample-data)/[a-z0-9_./-]+\\.[a-z]+)`"));
     int held = 0;
-    for (const QString& file :
-         {QStringLiteral("README.md"), QStringLiteral("DEVELOPERS.md"), QStringLiteral("resources/help/example.md"),
-          QStringLiteral("resources/help/method.md"), QStringLiteral("resources/help/json.md"), QStringLiteral("resources/help/formats.md")}) {
+    for (const QString& file : {QStringLiteral("README.md"), QStringLiteral("DEVELOPERS.md"), QStringLiteral("tests/README.md"),
+                                QStringLiteral("resources/help/example.md"), QStringLiteral("resources/help/method.md"),
+                                QStringLiteral("resources/help/json.md"), QStringLiteral("resources/help/formats.md")}) {
         const QString text = text_of_file(in_source(file));
         const QDir folder(QFileInfo(in_source(file)).path());
         for (auto each = link.globalMatch(text); each.hasNext(); ++held) {

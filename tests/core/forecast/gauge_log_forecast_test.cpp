@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A running drain whose unit logs its gauge, beside the same drain with the hand readings alone.
 #include "forecast/forecast.h"
+#include "model/trace.h"
 #include "support/simulated_log.h"
 
 #include <gtest/gtest.h>

@@ -34,7 +34,7 @@ TableFacts stated() {
     TableFacts facts;
     facts.unit.name = "Specimen";
     facts.unit.rated_energy_wh = 1100;
-    facts.meter = Meter{"", "Meter", 1.0, 1.0, std::nullopt, 1.0, {}};
+    facts.meter = Meter{{}, "Meter", 1.0, 1.0, std::nullopt, 1.0, {}};
     facts.end = RunEnd::cut_off_seen;
     facts.started_full = true;
     return facts;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/energy_analysis.h"
+#include "model/trace.h"
 #include "support/record_builder.h"
 #include "support/simulated_log.h"
 

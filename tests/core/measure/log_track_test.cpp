@@ -2,6 +2,7 @@
 #include "core/gauge/cell_b0005.h"
 #include "measure/energy_analysis.h"
 #include "measure/inside/log_energy.h"
+#include "model/trace.h"
 #include "support/record_builder.h"
 #include "support/simulated_log.h"
 

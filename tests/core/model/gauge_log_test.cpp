@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "model/gauge_log.h"
+#include "model/gauge_thinner.h"
 
 #include <gtest/gtest.h>
 

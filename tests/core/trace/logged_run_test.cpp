@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // From a log file through the logbook to the delivered energy of its run.
 #include "measure/energy_analysis.h"
+#include "model/trace_thinner.h"
 #include "support/fake_clock.h"
 #include "support/temp_folder.h"
 #include "trace/trace_import.h"

@@ -6,8 +6,7 @@
 
 namespace ullage {
 
-/// What was typed or pasted, made plain: ASCII letters in lower case, no-break, thin and narrow spaces as
-/// blanks, the minus sign U+2212 as a hyphen, no blanks at the ends.
+/// What was typed or pasted, made plain: with_plain_blanks(), and ASCII letters in lower case.
 [[nodiscard]] std::string plain_entry(std::string_view text);
 
 } // namespace ullage

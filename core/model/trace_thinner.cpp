@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "model/run_trace.h"
+#include "model/trace_thinner.h"
 
 #include <algorithm>
 #include <cmath>
