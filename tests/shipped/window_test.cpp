@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The window of the program as users get it: every page, and the same logbook again at the next start.
 #include "shipped/shipped_fixture.h"
+#include "store/recorder_of.h"
 
 #include <algorithm>
 #include <chrono>
@@ -12,12 +13,12 @@
 namespace ullage::test {
 namespace {
 
-/// Waits until the window holds the logbook, so that another program may not open it, and has written down that it does.
+/// Waits until the window holds the logbook, so that no other program may record into it, and has written down that it does.
 bool holds_logbook(Program& window, const TempFolder& home, const std::string& logbook) {
     const auto until = std::chrono::steady_clock::now() + std::chrono::minutes(2);
     while (window.runs() && std::chrono::steady_clock::now() < until) {
         const bool noted = contains(bytes_of(home / ".config/ullage/ullage.ini"), logbook);
-        if (noted && run_program(home, {"export-readings", logbook}).code == 1) return true;
+        if (noted && is_recorded_into(logbook)) return true;
         std::this_thread::sleep_for(std::chrono::milliseconds(50));
     }
     return false;
