@@ -100,21 +100,21 @@ QWidget* UnitPage::makeHead() {
     about_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     set_text_style(*title_, Tone::ink, TextSize::title);
     set_text_style(*about_, Tone::soft);
-    auto* import = new_button("importSheetButton", tr("Import run sheet"));
-    auto* edit = new_button("editUnitButton", tr("Edit claims"));
+    import_ = new_button("importSheetButton", tr("Import run sheet"));
+    edit_ = new_button("editUnitButton", tr("Edit claims"));
     report_ = new_button("unitReportButton", tr("Make report"));
-    auto* start = new_button("startRunButton", tr("Start run"));
-    make_primary(*start);
-    connect(import, &QPushButton::clicked, this, &UnitPage::importAsked);
-    connect(edit, &QPushButton::clicked, this, &UnitPage::editUnitAsked);
-    connect(start, &QPushButton::clicked, this, &UnitPage::startRunAsked);
+    start_ = new_button("startRunButton", tr("Start run"));
+    make_primary(*start_);
+    connect(import_, &QPushButton::clicked, this, &UnitPage::importAsked);
+    connect(edit_, &QPushButton::clicked, this, &UnitPage::editUnitAsked);
+    connect(start_, &QPushButton::clicked, this, &UnitPage::startRunAsked);
     connect(report_, &QPushButton::clicked, this, &UnitPage::reportAsked);
     auto* line = new QHBoxLayout(head);
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(spacing::panel_gap_px);
     line->addWidget(title_, 0, Qt::AlignBaseline);
     line->addWidget(about_, 1, Qt::AlignBaseline);
-    for (auto* action : {import, edit, report_, start}) line->addWidget(action);
+    for (auto* action : {import_, edit_, report_, start_}) line->addWidget(action);
     return head;
 }
 
@@ -208,6 +208,7 @@ void UnitPage::refresh() {
     fillTested();
     runs_->setVisible(!runs.empty());
     report_->setEnabled(!runs.empty());
+    for (QPushButton* changing : {import_, edit_, start_}) changing->setEnabled(!document_.isLooking());
     empty_->setVisible(runs.empty());
     arrangeColumns();
     arrangeLevels();

@@ -68,7 +68,7 @@ private:
     VesselRow* vessel_;
     QLabel* vessel_words_;
     QTableView* runs_;
-    QPushButton* report_ = nullptr;
+    QPushButton *report_ = nullptr, *import_ = nullptr, *edit_ = nullptr, *start_ = nullptr;
     QTabWidget* below_;
     QBoxLayout* top_ = nullptr; ///< what is claimed and what all drains say, and the vessel
     QFrame* vessel_panel_ = nullptr;

@@ -128,6 +128,11 @@ TEST_F(WatchedLogbook, a_window_looks_at_it_follows_it_and_records_once_the_reco
     for (const char* action : {"runReportAction", "exportReadingsAction", "saveCopyAction", "comparisonAction"})
         EXPECT_TRUE(enabled(action)) << action;
     EXPECT_FALSE(find<QLineEdit>("gaugeEdit")->isEnabled());
+    const UnitId unit_uuid = document.run(run_uuid)->unit.uuid;
+    window->showUnit(unit_uuid);
+    EXPECT_FALSE(find<QPushButton>("startRunButton")->isEnabled());
+    EXPECT_FALSE(find<QPushButton>("editUnitButton")->isEnabled());
+    window->showRun(run_uuid);
     const auto refused = document.record(run_uuid, {});
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().failure, Failure::read_only);
@@ -160,6 +165,8 @@ TEST_F(WatchedLogbook, a_window_looks_at_it_follows_it_and_records_once_the_reco
     QTest::mouseClick(find<QPushButton>("recordHereButton"), Qt::LeftButton);
     EXPECT_TRUE(QTest::qWaitFor([&] { return !document.isLooking() && !bar->isVisible(); }, 20'000));
     EXPECT_GE(samplesShown(), shown);
+    window->showUnit(unit_uuid);
+    EXPECT_TRUE(find<QPushButton>("startRunButton")->isEnabled());
     window->showRun(run_uuid);
     EXPECT_TRUE(enabled("enterReadingAction"));
     EXPECT_TRUE(find<QLineEdit>("gaugeEdit")->isEnabled());
