@@ -2,6 +2,7 @@
 #include "base/number.h"
 #include "formats/files/whole_file.h"
 #include "formats/folder/inside/folder_contents.h"
+#include "formats/folder/inside/log_columns.h"
 #include "formats/folder/logbook_folder.h"
 #include "formats/sheets/load_list_file.h"
 #include "formats/sheets/pv_sheet_text.h"
@@ -16,6 +17,7 @@
 #include <map>
 #include <set>
 #include <span>
+#include <string_view>
 
 namespace ullage {
 
@@ -32,6 +34,27 @@ struct RunOfFolder {
     std::vector<std::pair<ReadingId, UtcMs>> rows; ///< and the time of each reading, in order of the sheet's rows
     bool known = false;                            ///< the logbook had it already
 };
+
+/// The columns of a log that this program wrote, by their titles: only there does it stand for sure who measured what, a meter or the unit itself.
+/// None where a title is another, as somebody else wrote it then.
+LayoutAnswers answers_of_header(const fs::path& log) {
+    std::ifstream file(log, std::ios::binary);
+    constexpr std::size_t longest_header = 200;
+    std::string header(longest_header, '\0');
+    file.read(header.data(), static_cast<std::streamsize>(header.size()));
+    header.resize(static_cast<std::size_t>(std::max<std::streamsize>(0, file.gcount())));
+    std::string_view rest = std::string_view(header).substr(0, header.find_first_of("\r\n"));
+    LayoutAnswers answers;
+    for (std::size_t index = 0; !rest.empty(); ++index) {
+        const std::string_view title = rest.substr(0, rest.find(','));
+        rest.remove_prefix(std::min(rest.size(), title.size() + 1));
+        const auto known = std::ranges::find(folder::log_values, title, &folder::LogValue::title);
+        if (index == 0 && title == folder::log_time_title) answers.columns.push_back({ColumnRole::time, index, {}});
+        else if (index > 0 && known != folder::log_values.end()) answers.columns.push_back({known->role, index, {}});
+        else return {};
+    }
+    return answers;
+}
 
 class FolderImport {
 public:
@@ -219,7 +242,7 @@ private:
         options.offset_u_s = entry.clock_offset_u_s;
         options.file_name = entry.name;
         const std::string path = (root_ / entry.file).string();
-        const Result<TracePreview> preview = preview_trace(path, {}, {}, options);
+        const Result<TracePreview> preview = preview_trace(path, answers_of_header(root_ / entry.file), {}, options);
         if (!preview) return preview.error();
         const Result<ImportedTrace> added = import_trace(logbook_, path, run.run_uuid, meter_uuid, preview.value().detection, options);
         if (!added) return added.error();

@@ -4,6 +4,7 @@
 #include "formats/files/whole_file.h"
 #include "formats/folder/inside/file_names.h"
 #include "formats/folder/inside/folder_contents.h"
+#include "formats/folder/inside/log_columns.h"
 #include "formats/folder/logbook_folder.h"
 #include "formats/sheets/load_list_file.h"
 #include "formats/sheets/pv_sheet_text.h"
@@ -12,7 +13,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <limits>
 #include <map>
 #include <set>
@@ -23,20 +23,13 @@ namespace ullage {
 
 namespace fs = std::filesystem;
 using folder::Entry;
+using folder::log_values;
+using folder::LogValue;
 using folder::What;
 
 namespace {
 
 constexpr UtcMs earliest_ms = std::numeric_limits<UtcMs>::min(), latest_ms = std::numeric_limits<UtcMs>::max();
-
-/// The values of a sample that a log's file has columns for.
-struct LogValue {
-    std::string_view title;
-    std::optional<double> TraceSample::*value;
-};
-constexpr std::array log_values{LogValue{"register_wh", &TraceSample::register_wh},     LogValue{"power_w", &TraceSample::power_w},
-                                LogValue{"voltage_v", &TraceSample::voltage_v},         LogValue{"current_a", &TraceSample::current_a},
-                                LogValue{"gauge_percent", &TraceSample::gauge_percent}, LogValue{"output_w", &TraceSample::output_w}};
 
 /// A number for the head of a file's name, so that files stand in order and no name is a system's own.
 std::string numbered(std::size_t number, std::string_view text) { return fmt::format("{:02}-{}", number, text); }
@@ -188,7 +181,7 @@ private:
             write_whole_file((root_ / file).string(),
                              [&](const TextTaker& take) {
                                  TextPieces pieces(take);
-                                 pieces.text() += "time";
+                                 pieces.text() += folder::log_time_title;
                                  for (const LogValue& one : columns) pieces.text().append(",").append(one.title);
                                  pieces.text() += '\n';
                                  read = logbook_.read_samples(trace.uuid, earliest_ms, latest_ms, [&](std::span<const TraceSample> samples) {

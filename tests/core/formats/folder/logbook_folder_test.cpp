@@ -177,6 +177,39 @@ TEST_F(LogbookFolder, photos_come_back_to_their_reading_and_logs_with_each_sampl
     EXPECT_TRUE(std::ranges::any_of(units, [](const Unit& unit) { return unit.name == "Lark 300" && unit.rated_energy_wh == 288; }));
 }
 
+TEST_F(LogbookFolder, a_log_that_holds_register_and_gauge_comes_back_without_a_question) {
+    // As a long table of readings is kept. Of a log of somebody else it would be asked whose the register beside the gauge is.
+    const auto run = other_.import_run(run_);
+    ASSERT_TRUE(run) << run.error().sentence();
+    Trace trace;
+    trace.run_uuid = run.value().run_uuid;
+    trace.holds = holds_meter | holds_gauge | holds_output;
+    trace.file_name = "night.csv";
+    trace.fingerprint = "table";
+    const auto added = other_.add_trace(trace, [&](Trace&, const SampleTaker& take) {
+        std::vector<TraceSample> samples;
+        for (int i = 0; i < 50; ++i) {
+            TraceSample sample;
+            sample.time_ms = run_.readings.front().values.time_ms + 30'000 * i;
+            sample.register_wh = i;
+            sample.power_w = 120;
+            sample.gauge_percent = 100 - i;
+            sample.output_w = 115;
+            samples.push_back(sample);
+        }
+        return take(samples);
+    });
+    ASSERT_TRUE(added) << added.error().sentence();
+    ASSERT_TRUE(write_logbook_folder(other_, temp_ / "out"));
+    Logbook third = Logbook::in_memory(clock_).value();
+    const auto read = import_logbook_folder(third, temp_ / "out");
+    ASSERT_TRUE(read) << read.error().sentence();
+    const auto there = third.traces(third.run_records().value().front().run.uuid).value();
+    ASSERT_EQ(there.size(), 1U);
+    EXPECT_EQ(there.front().holds, trace.holds);
+    EXPECT_EQ(samples_of(third, there.front()), samples_of(other_, added.value()));
+}
+
 TEST_F(LogbookFolder, a_second_import_leaves_out_what_is_there_and_says_so) {
     ASSERT_TRUE(write());
     ASSERT_TRUE(import_logbook_folder(other_, temp_ / "out"));
