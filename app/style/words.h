@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "model/ids.h"
 
 #include <QCoreApplication>
@@ -17,6 +18,10 @@ namespace ullage {
 /// UTF-8 text of core as the screen shows it: what acts unseen, such as a mark of direction in a name, is shown as an escape (clean_text() in
 /// formats/text/table_unicode.h).
 [[nodiscard]] QString text_of(std::string_view text);
+/// What core says, in the language in use, in the same way.
+[[nodiscard]] inline QString text_of(const Message& message) { return text_of(std::string_view(message.text())); }
+inline QString text_of(const std::string& text) { return text_of(std::string_view(text)); }
+inline QString text_of(const char* text) { return text_of(std::string_view(text)); }
 
 /// The name or path of a file as the screen shows it: text_of(), with the separators of the system.
 [[nodiscard]] QString shown_path(const QString& path);

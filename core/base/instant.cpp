@@ -16,8 +16,14 @@ namespace {
 
 using Sort = zone_table::LocalOffsets::Sort;
 
-constexpr std::array<std::string_view, 12> month_names = {"January", "February", "March",     "April",   "May",      "June",
-                                                          "July",    "August",   "September", "October", "November", "December"};
+constexpr std::array<Phrase, 12> month_names = {phrase("date", "January"), phrase("date", "February"), phrase("date", "March"),
+                                                phrase("date", "April"),   phrase("date", "May"),      phrase("date", "June"),
+                                                phrase("date", "July"),    phrase("date", "August"),   phrase("date", "September"),
+                                                phrase("date", "October"), phrase("date", "November"), phrase("date", "December")};
+constexpr std::array<Phrase, 12> days_of_months = {phrase("date", "%1 January"), phrase("date", "%1 February"), phrase("date", "%1 March"),
+                                                   phrase("date", "%1 April"),   phrase("date", "%1 May"),      phrase("date", "%1 June"),
+                                                   phrase("date", "%1 July"),    phrase("date", "%1 August"),   phrase("date", "%1 September"),
+                                                   phrase("date", "%1 October"), phrase("date", "%1 November"), phrase("date", "%1 December")};
 
 Error time_error(std::string what, std::string remedy) { return Error{Failure::bad_input, std::move(what), {}, std::move(remedy)}; }
 
@@ -181,12 +187,19 @@ std::string clock_text(UtcMs time_ms, std::string_view zone) {
     return fmt::format("{:02}:{:02}", local.hour, local.minute);
 }
 
-std::string day_text(UtcMs time_ms, std::string_view zone) {
+Message say_day(UtcMs time_ms, std::string_view zone) {
     const LocalTime local = to_local(time_ms, zone);
-    return fmt::format("{} {}", local.day, month_names[std::size_t(local.month - 1)]);
+    return say(days_of_months[std::size_t(local.month - 1)], say_number(local.day));
 }
 
-std::string date_text(UtcMs time_ms, std::string_view zone) { return fmt::format("{} {}", day_text(time_ms, zone), to_local(time_ms, zone).year); }
+Message say_date(UtcMs time_ms, std::string_view zone) {
+    return say(phrase("date", "%1 %2"), say_day(time_ms, zone), say_number(to_local(time_ms, zone).year));
+}
+
+Message say_month(int month) { return say(month_names.at(std::size_t(month - 1))); }
+
+std::string day_text(UtcMs time_ms, std::string_view zone) { return say_day(time_ms, zone).text(); }
+std::string date_text(UtcMs time_ms, std::string_view zone) { return say_date(time_ms, zone).text(); }
 
 std::string duration_text(double hours) {
     if (!std::isfinite(hours) || std::abs(hours) > 1e9) return "not known";

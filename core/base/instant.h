@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/result.h"
 
 #include <cstdint>
@@ -57,10 +58,16 @@ enum class Doubled { refuse, earlier, later };
 /// instant.
 [[nodiscard]] std::string format_iso8601(UtcMs time_ms, std::string_view zone);
 
-/// "14:36" local time, and "14 May", "14 May 2027" dates, in English.
+/// "14:36" local time.
 [[nodiscard]] std::string clock_text(UtcMs time_ms, std::string_view zone);
+/// "14 May", "14 May 2027" dates.
+[[nodiscard]] Message say_day(UtcMs time_ms, std::string_view zone);
+[[nodiscard]] Message say_date(UtcMs time_ms, std::string_view zone);
+/// The same in the language in use.
 [[nodiscard]] std::string day_text(UtcMs time_ms, std::string_view zone);
 [[nodiscard]] std::string date_text(UtcMs time_ms, std::string_view zone);
+/// "January" for 1 to "December" for 12.
+[[nodiscard]] Message say_month(int month);
 
 /// "14 h 36 min" for a duration in hours (rounded to the minute).
 [[nodiscard]] std::string duration_text(double hours);

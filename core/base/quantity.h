@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
+
 #include <optional>
 #include <string>
 #include <string_view>
@@ -10,8 +12,10 @@ namespace ullage {
 /// How far a value is known. Numbers reach files and JSON as their text, see kind_text().
 enum class Kind { measured, projected, at_least, bracket, not_known };
 
-/// "measured", "projected", "at least", "bracket", "not known".
+/// "measured", "projected", "at least", "bracket", "not known": as files for machines have it.
 [[nodiscard]] std::string_view kind_text(Kind kind);
+/// The same for people.
+[[nodiscard]] Message say_kind(Kind kind);
 
 /// A result: value with a 95 % interval, how far it is known, and why it is not simply measured.
 /// Absent parts are absent, never 0 or NaN: `not_known` has neither value nor interval but always a reason;
@@ -49,7 +53,7 @@ struct ShownUnit {
 /// The quantity in the unit of shown_unit() for its own size.
 [[nodiscard]] Quantity for_people(const Quantity& quantity);
 
-/// The text of a quantity in parts, for whoever sets them apart.
+/// The text of a quantity in parts, for whoever sets them apart: words in the language in use, numbers with a point.
 struct QuantityParts {
     std::string value;    ///< "893", "at least 400", "86.0 to 95.2", "not known"
     std::string interval; ///< "± 17" or empty
@@ -66,9 +70,13 @@ struct QuantityParts {
 
 /// "893 ± 17 Wh", "69.00 ± 0.66 %", "10.6 ± 1.2 kWh", "at least 400 Wh" (the lower limit where there is one, else the value), "86.0 to 95.2 %"
 /// (brackets, no value, or sides that differ by more than 5 % of the width), "not known".
+[[nodiscard]] Message say_quantity(const Quantity& quantity, std::optional<int> fallback_decimals = {});
+/// The same in the language in use, numbers with a point.
 [[nodiscard]] std::string quantity_text(const Quantity& quantity, std::optional<int> fallback_decimals = {});
 
 /// An energy inside a sentence, without interval: "431 Wh", "12.34 kWh".
+[[nodiscard]] Message say_energy(double wh);
+/// The same with a point.
 [[nodiscard]] std::string energy_text(double wh);
 
 } // namespace ullage
