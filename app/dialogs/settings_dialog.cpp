@@ -5,6 +5,7 @@
 #include "dialogs/run_fields.h"
 #include "services/reading_rules.h"
 #include "services/settings.h"
+#include "style/languages.h"
 #include "style/words.h"
 
 #include <QCheckBox>
@@ -27,7 +28,6 @@ namespace {
 
 constexpr int settings_letters = 74, lines_of_introduction = 3;
 constexpr int percent_a_step = 10;
-constexpr const char* languages[][2] = {{"en", "English"}, {"de", "Deutsch"}, {"fr", "Français"}, {"es", "Español"}};
 
 QString kind_title(RunKind kind) {
     switch (kind) {
@@ -74,7 +74,7 @@ void SettingsDialog::addLook() {
     addTab(tr("Look"));
     language_ = addChoice(QStringLiteral("language"), tr("&Language"));
     language_->addItem(tr("as the desktop"), QString());
-    for (const auto& [code, name] : languages) language_->addItem(QString::fromUtf8(name), QString::fromLatin1(code));
+    for (const SpokenLanguage& each : spoken_languages()) language_->addItem(each.own_name, each.code);
     choose_data(*language_, chosen_.language);
     addParagraph(QStringLiteral("language"), tr("Another language counts from the next start of the program."));
     theme_ = addChoice(QStringLiteral("theme"), tr("&Theme"));

@@ -27,10 +27,10 @@ namespace {
 
 constexpr std::size_t most_drawn_readings = 1'000; ///< of a run that is looked at before it comes in
 
-QString table_files() { return TableController::tr("Tables (*.csv *.tsv *.txt *.xlsx *.ods *.html *.htm);;All files (*)"); }
+QString table_files() { return ullage::tr("Tables (*.csv *.tsv *.txt *.xlsx *.ods *.html *.htm);;All files (*)"); }
 
 /// What stands for a file name in the title of the form.
-QString pasted_name() { return TableController::tr("from the clipboard"); }
+QString pasted_name() { return tr("from the clipboard"); }
 
 QString answers_key(const QString& signature) { return QStringLiteral("tables/") + signature.section(QLatin1Char(' '), -1); }
 
@@ -47,18 +47,18 @@ RunRecord thinned(const RunRecord& record) {
 /// The gauge against hours, of a run without a register.
 ChartContent gauge_content(const RunRecord& record) {
     ChartContent content;
-    content.x = {TableController::tr("hours since the first reading"), QStringLiteral("h")};
-    content.y = {TableController::tr("gauge / %"), QStringLiteral("%")};
+    content.x = {tr("hours since the first reading"), QStringLiteral("h")};
+    content.y = {tr("gauge / %"), QStringLiteral("%")};
     content.y.include_zero = true;
     ChartSeries series;
     series.id = QStringLiteral("gauge");
-    series.name = TableController::tr("gauge");
+    series.name = tr("gauge");
     series.colour = CurveColour::gauge_implied;
     for (const Reading& reading : record.readings)
         if (reading.values.gauge_percent)
             series.points.push_back({hours_between(record.readings.front().values.time_ms, reading.values.time_ms), *reading.values.gauge_percent});
     content.series.push_back(std::move(series));
-    content.empty_text = TableController::tr("No reading has a gauge or a register.");
+    content.empty_text = tr("No reading has a gauge or a register.");
     return content;
 }
 

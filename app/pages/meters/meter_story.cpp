@@ -7,15 +7,11 @@
 #include "meters_in_series/meters_in_series.h"
 #include "style/words.h"
 
-#include <QCoreApplication>
-
 namespace ullage {
 
 namespace {
 
 constexpr std::size_t most_readings_at_once = 20'000; ///< whose analysis nobody has to wait for
-
-QString tr(const char* text) { return QCoreApplication::translate("MeterStory", text); }
 
 /// The runs that name the meter, by unit.
 std::vector<const RunRecord*> runs_of(const Document& document, const MeterId& meter_uuid) {

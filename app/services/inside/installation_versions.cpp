@@ -19,15 +19,15 @@ namespace {
 
 /// Libraries that parts of the program stand on, and what for.
 const std::pair<const char*, const char*> used_libraries[] = {
-    {"libQt6Charts", QT_TRANSLATE_NOOP("Ullage", "charts")},
-    {"libexiv2", QT_TRANSLATE_NOOP("Ullage", "times of photos")},
-    {"libxlsxwriter", QT_TRANSLATE_NOOP("Ullage", "workbooks that are written")},
-    {"libzip", QT_TRANSLATE_NOOP("Ullage", "workbooks that are read")},
-    {"libxml2", QT_TRANSLATE_NOOP("Ullage", "tables of pages")},
-    {"libQt6SerialBus", QT_TRANSLATE_NOOP("Ullage", "meters by Modbus")},
-    {"libQt6SerialPort", QT_TRANSLATE_NOOP("Ullage", "meters on serial lines")},
-    {"libmosquitto", QT_TRANSLATE_NOOP("Ullage", "meters by MQTT")},
-    {"libqt6keychain", QT_TRANSLATE_NOOP("Ullage", "passwords of meters")},
+    {"libQt6Charts", QT_TRANSLATE_NOOP("ullage", "charts")},
+    {"libexiv2", QT_TRANSLATE_NOOP("ullage", "times of photos")},
+    {"libxlsxwriter", QT_TRANSLATE_NOOP("ullage", "workbooks that are written")},
+    {"libzip", QT_TRANSLATE_NOOP("ullage", "workbooks that are read")},
+    {"libxml2", QT_TRANSLATE_NOOP("ullage", "tables of pages")},
+    {"libQt6SerialBus", QT_TRANSLATE_NOOP("ullage", "meters by Modbus")},
+    {"libQt6SerialPort", QT_TRANSLATE_NOOP("ullage", "meters on serial lines")},
+    {"libmosquitto", QT_TRANSLATE_NOOP("ullage", "meters by MQTT")},
+    {"libqt6keychain", QT_TRANSLATE_NOOP("ullage", "passwords of meters")},
 };
 
 /// The files of all shared libraries that this process has loaded.
