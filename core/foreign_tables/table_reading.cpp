@@ -77,7 +77,7 @@ void ask_once(TableReading& reading, TableQuestion about, std::string words, std
 }
 
 void note_once(TableReading& reading, std::string words) {
-    if (std::ranges::find(reading.notes, words) == reading.notes.end()) reading.notes.push_back(std::move(words));
+    if (std::ranges::find(reading.notes, Message(words)) == reading.notes.end()) reading.notes.push_back(std::move(words));
 }
 
 void settle_table_writing(const TableSheet& sheet, const TableAnswers& answers, TablePlan& plan, TableReading& reading) {

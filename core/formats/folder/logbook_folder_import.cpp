@@ -85,7 +85,7 @@ public:
 
 private:
     [[nodiscard]] Error at_root(Error error) const {
-        error.where = (root_ / error.where).string();
+        error.where = (root_ / error.where.text()).string();
         return error;
     }
     [[nodiscard]] Error at_entry(const Entry& entry, std::string what, std::string remedy) const {
@@ -95,8 +95,7 @@ private:
     /// Where the store refused something of a file, the file is named.
     [[nodiscard]] Error of_file(Error error, const Entry& entry) const {
         const std::string file = (root_ / entry.file).string();
-        error.where = error.where.empty() ? file : file + ", " + error.where;
-        return error;
+        return within(std::move(error), file);
     }
 
     /// A link would bring in what lies elsewhere on this machine, and whoever passes the logbook on would pass it on too.
@@ -175,7 +174,7 @@ private:
         Result<SheetImport> sheet = sheet_of(entry);
         if (!sheet) return sheet.error();
         const RunRecord& record = sheet.value().record;
-        for (const std::string& notice : sheet.value().notices) tally_.notices.push_back(entry.file + ", " + notice);
+        for (const Message& notice : sheet.value().notices) tally_.notices.push_back(entry.file + ", " + notice);
         RunOfFolder& run = runs_[entry.file];
         const Result<std::optional<int>> known = logbook_.number_of(record);
         if (!known) return known.error();
