@@ -282,7 +282,7 @@ RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis,
     const bool both = depths_differ(depths);
     content.y.title = expected ? tr("gauge error / pt, if %1 Wh come out").arg(shown_number(expected->estimate_wh, 0))
                       : both   ? tr("gauge error / pt")
-                               : tr("gauge error / pt, against %1").arg(text_of(error_basis_text(analysis.gauge.basis)));
+                               : tr("gauge error / pt, against %1").arg(text_of(say_error_basis(analysis.gauge.basis)));
     content.y.unit = QStringLiteral("pt");
     content.y.include_zero = true;
     content.description = tr("Gauge error in percentage points against hours since the start");

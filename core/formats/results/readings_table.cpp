@@ -211,7 +211,7 @@ bool each_row_of(RunTable which, const Noted& noted, const TableRow& lead, const
 
 std::vector<std::string> remarks_of(RunTable which, const RunAnalysis& analysis) {
     if (which == RunTable::intervals || analysis.gauge.errors.empty()) return {};
-    return {"Gauge error against " + std::string(error_basis_text(analysis.gauge.basis)) + "."};
+    return {"Gauge error against " + std::string(say_error_basis(analysis.gauge.basis)) + "."};
 }
 
 std::string title_begin(RunTable which) {
