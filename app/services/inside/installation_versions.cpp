@@ -26,7 +26,7 @@ const std::pair<const char*, const char*> used_libraries[] = {
     {"libQt6SerialBus", QT_TRANSLATE_NOOP("Ullage", "meters by Modbus")},
     {"libQt6SerialPort", QT_TRANSLATE_NOOP("Ullage", "meters on serial lines")},
     {"libmosquitto", QT_TRANSLATE_NOOP("Ullage", "meters by MQTT")},
-    {"libqt6keychain", QT_TRANSLATE_NOOP("Ullage", "passwords of meters")},
+    {"libqt6keychain", QT_TRANSLATE_NOOP("Ullage", "access to kept passwords")},
 };
 
 /// The files of all shared libraries that this process has loaded.

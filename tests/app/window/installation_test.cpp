@@ -53,10 +53,12 @@ TEST_F(InstallationTest, versions_are_those_that_run_and_those_that_it_was_built
 }
 
 TEST_F(InstallationTest, every_group_is_looked_at_and_what_is_not_good_says_what_follows) {
-    QStringList groups;
+    QStringList groups, subjects;
     for (const auto& row : check_installation(settings, {in_folder("bench.ullage"), QStringLiteral("A4")})) {
         if (!groups.contains(row.group)) groups << row.group;
         EXPECT_FALSE(row.found.isEmpty()) << row.subject.toStdString();
+        EXPECT_FALSE(subjects.contains(row.subject)) << row.subject.toStdString() << " stands twice";
+        subjects << row.subject;
         EXPECT_TRUE(row.state == InstallationRow::State::good || !row.follows.isEmpty()) << row.subject.toStdString();
     }
     EXPECT_EQ(groups, (QStringList{"Versions", "Places", "Desktop", "Text", "Pictures", "Region"}));
