@@ -20,7 +20,7 @@ QString path_from_home(const QString& path) {
 QList<InstallationRow> check_installation(const Settings& settings, const InstallationSite& site) {
     QList<InstallationRow> rows;
     check_versions(rows);
-    check_places(rows, settings, site.logbook);
+    check_places(rows, settings, site.logbooks);
     check_desktop(rows, settings);
     check_text_and_pictures(rows, settings, site.paper);
     return rows;

@@ -23,8 +23,8 @@ struct InstallationRow {
 
 /// What the caller knows of where the program stands.
 struct InstallationSite {
-    QString logbook; ///< path of the open one, whose folder is looked at; empty: none
-    QString paper;   ///< of reports, as people say it
+    QString logbooks; ///< the folder of the open logbook, or of one to come; empty: none
+    QString paper;    ///< of reports, as people say it
 };
 
 /// Looks at versions, fonts, writable places (each by writing a file of a few bytes, which is removed), desktop services, picture formats, zone and
