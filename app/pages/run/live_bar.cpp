@@ -30,7 +30,7 @@ QString mark_question(const LiveEvent& event, const std::string& zone) {
         event.by_ms - event.moment_ms > 2000
             ? LiveBar::tr("between %1 and %2").arg(text_of(clock_text(event.moment_ms, zone)), text_of(clock_text(event.by_ms, zone)))
             : LiveBar::tr("at %1").arg(text_of(format_iso8601(event.moment_ms, zone)).section(QLatin1Char('T'), 1).left(8));
-    return LiveBar::tr("%1 %2: %3.").arg(tr(event_text(event.kind).data()), when, text_of(event.evidence));
+    return LiveBar::tr("%1 %2: %3.").arg(text_of(say_event(event.kind)), when, text_of(event.evidence));
 }
 
 } // namespace
