@@ -146,7 +146,7 @@ void StartForm::addFields(const std::vector<Meter>& meters) {
     for (const auto& each : units_) unit_->addItem(text_of(each.name), raw_text(each.uuid));
     choose_data(*unit_, raw_text(defaults_.unit_uuid));
     // Where there is but one meter, it is the one.
-    fill_meter_choice(*meter_, meters, meters.size() == 1 ? std::optional(meters.front().uuid) : std::nullopt);
+    fill_meter_choice(*meter_, meters, meters.size() == 1 ? std::optional(meters.front().uuid) : defaults_.meter_uuid);
     fill_meter_choice(*second_meter_, meters, std::nullopt);
     second_meter_->setToolTip(tr("One in series, whose register you note too"));
     const auto only_of_two = [this] {

@@ -183,7 +183,7 @@ void TableForm::showFound() {
     }
     if (!columns.isEmpty()) text += QStringLiteral("<br/>") + tr("Columns: %1.").arg(columns.join(QStringLiteral("; "))).toHtmlEscaped();
     if (!(kept_ == TableAnswers())) text += QStringLiteral("<br/>") + tr("Answered as before for a table with this head.").toHtmlEscaped();
-    for (const std::string& note : reading_.notes) text += QStringLiteral("<br/>") + as_sentence(note).toHtmlEscaped();
+    for (const Message& note : reading_.notes) text += QStringLiteral("<br/>") + as_sentence(note.text()).toHtmlEscaped();
     found_->setText(text);
     QStringList open;
     for (const OpenTableQuestion& question : reading_.questions) open << tr("Open: %1").arg(text_of(question.words));

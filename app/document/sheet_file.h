@@ -37,7 +37,7 @@ Result<LoadList> import_load_list_file(Document& document, const QString& path);
 /// A PV sheet that went into the logbook, and what of its file did not.
 struct ImportedPvSheet {
     PvSheet sheet;
-    std::vector<std::string> notices;
+    std::vector<Message> notices;
 };
 /// Reads a PV sheet from a file (formats/sheets/pv_sheet_text.h) and adds it, with the unit of that name where the logbook has one. Limits of the PV
 /// input belong to the unit: those of the file that the unit does not state are named in a notice.

@@ -41,7 +41,7 @@ bool same_runs(const std::vector<std::shared_ptr<const RunRecord>>& a, const std
 struct UnitComparer::Joined {
     std::vector<SharedRuns> units;
     std::map<RunId, std::string> source_of;
-    std::vector<std::string> notices;
+    std::vector<Message> notices;
     Casebook casebook; ///< of all of them
 };
 
@@ -248,7 +248,7 @@ void UnitComparer::finish(const Work* work) {
     emit ended();
 }
 
-const std::vector<std::string>& UnitComparer::notices() { return joined().notices; }
+const std::vector<Message>& UnitComparer::notices() { return joined().notices; }
 
 const Casebook& UnitComparer::casebook() {
     // What the document's own casebook has worked out need not be worked out again.

@@ -55,7 +55,7 @@ public:
     void cancel(); ///< what is compared already stays so; ended() follows
     [[nodiscard]] bool isWorking() const { return work_ != nullptr; }
     /// Sentences on runs that several logbooks hold, and on claims that differ between them.
-    [[nodiscard]] const std::vector<std::string>& notices();
+    [[nodiscard]] const std::vector<Message>& notices();
 
     /// What the runs of all logbooks say. Valid until the next change of anything.
     [[nodiscard]] const Casebook& casebook();

@@ -72,7 +72,7 @@ void FileController::importFolder(const QString& path) {
     if (!read) return tell(read.error());
     settings_.setFolderOf(path);
     constexpr std::size_t most_told = 4;
-    const std::vector<std::string>& notices = read.value().notices;
+    const std::vector<Message>& notices = read.value().notices;
     for (std::size_t i = 0; i < std::min(most_told, notices.size()); ++i) messages_->showNote(text_of(notices[i]));
     if (notices.size() > most_told) messages_->showNote(tr("%1 more notices like these.").arg(notices.size() - most_told));
     if (!read.value().run_uuids.empty()) pages_.showRun(read.value().run_uuids.back());

@@ -32,7 +32,7 @@ QString sheet_filter() { return FileController::tr("Run sheets (*.csv);;All file
 struct ReadSheets {
     QStringList paths;
     std::vector<RunRecord> records;
-    std::vector<std::vector<std::string>> notices;
+    std::vector<std::vector<Message>> notices;
     QStringList refusals;
 };
 
@@ -186,7 +186,7 @@ void FileController::importPvSheets(const QStringList& paths) {
             continue;
         }
         shown = imported.value().sheet.uuid;
-        for (const std::string& notice : imported.value().notices)
+        for (const Message& notice : imported.value().notices)
             messages_->showNote(QStringLiteral("%1: %2").arg(shown_path(QFileInfo(path).fileName()), text_of(notice)));
     }
     settings_.setFolderOf(paths.constFirst());

@@ -14,6 +14,7 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QDir>
 #include <QFileInfo>
 #include <QMainWindow>
 #include <QMimeData>
@@ -89,7 +90,6 @@ void TableController::chooseTable() {
 }
 
 void TableController::importTable(const QString& path) {
-    if (!document_.isOpen()) return messages_->showError(tr("A table needs a logbook to go into: choose Logbook, New or Open first."));
     const QString name = shown_path(QFileInfo(path).fileName());
     const auto book = result_beside(window_, tr("Reading %1").arg(name), [&](WorkProgress&) -> Result<TableBook> {
         const Result<std::string> bytes = read_whole_file(native_path(path));
@@ -108,7 +108,6 @@ bool TableController::clipboardHoldsTable() {
 }
 
 void TableController::pasteTable() {
-    if (!document_.isOpen()) return messages_->showError(tr("A table needs a logbook to go into: choose Logbook, New or Open first."));
     if (!clipboardHoldsTable())
         return messages_->showError(tr("The clipboard holds no table; copy the cells with their head, in a spreadsheet or on a page, first."));
     const QMimeData* held = QApplication::clipboard()->mimeData();
@@ -131,12 +130,23 @@ void TableController::openForm(Result<TableBook> book, const QString& name) {
     form->open();
 }
 
+bool TableController::makeLogbook(TableForm& form, const QString& name) {
+    const QString stem = name == pasted_name() ? tr("Bench") : QFileInfo(name).completeBaseName();
+    const auto path = prompts_.fileToSave(window_, tr("New logbook for this table"), QDir(startFolder()).filePath(stem + QStringLiteral(".ullage")),
+                                          logbookFilter(), QStringLiteral("ullage"), false);
+    if (path.isEmpty()) return false; // thinking better of the file name is no end
+    const auto made = document_.create(path);
+    if (!made) form.refuse(text_of(made.error().sentence()));
+    return made.ok();
+}
+
 void TableController::takeIn(TableForm& form, const QString& name) {
     QStringList doubts;
     for (const TableRun& run : form.runs())
         if (const int number = number_of_same(document_, run.record); number > 0)
             doubts << tr("run %1 of %2 has the same readings already").arg(number).arg(text_of(run.record.unit.name));
     if (!form.confirmed(doubts)) return;
+    if (!document_.isOpen() && !makeLogbook(form, name)) return;
     const auto imported = document_.importTogether(form.runs(), name, [&](const std::function<void()>& work) {
         work_beside(
             window_, tr("Importing %1").arg(name), [&](WorkProgress&) { work(); }, Cancelling::not_possible);

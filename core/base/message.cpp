@@ -154,6 +154,8 @@ Message say_joined(const std::vector<Message>& parts, std::string_view separator
 Message say_list(const std::vector<Message>& parts) { return listed(parts, phrase("base", "%1 and %2")); }
 Message say_choice(const std::vector<Message>& parts) { return listed(parts, phrase("base", "%1 or %2")); }
 
+std::vector<std::string> texts(const std::vector<Message>& messages) { return {messages.begin(), messages.end()}; }
+
 Message begin_sentence(const Message& message) { return message.empty() ? message : say_content(SentenceBegin{message}); }
 
 } // namespace ullage

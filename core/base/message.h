@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <concepts>
 #include <initializer_list>
 #include <iosfwd>
 #include <memory>
 #include <string>
 #include <string_view>
+#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -51,7 +51,10 @@ public:
     friend Message operator+(Message first, const Message& next) { return std::move(first += next); }
 
     friend bool operator==(const Message& a, const Message& b); ///< say the same of the same
-    friend bool operator==(const Message& a, std::same_as<std::string> auto const& text) { return a.text() == text; }
+    template <class Text, std::enable_if_t<std::is_same_v<Text, std::string>, int> = 0>
+    friend bool operator==(const Message& a, const Text& text) {
+        return a.text() == text;
+    }
     friend bool operator==(const Message& a, const char* text) { return a.text() == text; }
     friend std::ostream& operator<<(std::ostream& stream, const Message& message);
 
@@ -74,8 +77,8 @@ template <class... Arguments>
 
 /// A phrase of phrases() with its count, which stands at %n.
 [[nodiscard]] Message say_count(long count, const Phrase& phrase, std::vector<Message> arguments);
-template <class... Arguments>
-[[nodiscard]] Message say_count(std::integral auto count, const Phrase& phrase, Arguments&&... arguments) {
+template <class Count, class... Arguments, std::enable_if_t<std::is_integral_v<Count>, int> = 0>
+[[nodiscard]] Message say_count(Count count, const Phrase& phrase, Arguments&&... arguments) {
     std::vector<Message> all;
     all.reserve(sizeof...(arguments));
     (all.emplace_back(std::forward<Arguments>(arguments)), ...);
@@ -87,7 +90,10 @@ template <class... Arguments>
 /// The same with its sign, see signed_text().
 [[nodiscard]] Message say_signed(double value, int decimals);
 /// A whole number.
-[[nodiscard]] Message say_number(std::integral auto value) { return Message(std::to_string(value)); }
+template <class Whole, std::enable_if_t<std::is_integral_v<Whole>, int> = 0>
+[[nodiscard]] Message say_number(Whole value) {
+    return Message(std::to_string(value));
+}
 /// A number as fixed_text(), with_interval_text() and their like write it, with a point, that is to have the language's decimal sign: only a point
 /// between two digits is one.
 [[nodiscard]] Message say_digits(std::string text);
@@ -100,6 +106,9 @@ template <class... Arguments>
 [[nodiscard]] Message say_list(const std::vector<Message>& parts);
 /// "a or b", "a, b or c".
 [[nodiscard]] Message say_choice(const std::vector<Message>& parts);
+
+/// Each in the language in use.
+[[nodiscard]] std::vector<std::string> texts(const std::vector<Message>& messages);
 
 /// The message with a capital as its first letter, for a clause that opens a sentence. Not for one that opens with a name.
 [[nodiscard]] Message begin_sentence(const Message& message);

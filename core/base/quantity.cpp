@@ -120,11 +120,11 @@ std::optional<double> Quantity::half_width() const {
     return (*upper - *lower) / 2;
 }
 
-Quantity not_known(std::string key, std::string unit, std::string reason) {
+Quantity not_known(std::string key, std::string unit, Message reason) {
     return Quantity{std::move(key), std::move(unit), {}, {}, {}, Kind::not_known, std::move(reason)};
 }
 
-Quantity known(std::string key, std::string unit, double value, std::optional<double> half_width, Kind kind, std::string reason) {
+Quantity known(std::string key, std::string unit, double value, std::optional<double> half_width, Kind kind, Message reason) {
     Quantity quantity{std::move(key), std::move(unit), value, {}, {}, kind, std::move(reason)};
     if (half_width) {
         quantity.lower = value - *half_width;

@@ -25,17 +25,17 @@ struct Quantity {
     std::string unit; ///< "Wh", "W", "h", "%", "pt", "1" for a fraction
     std::optional<double> value, lower, upper;
     Kind kind = Kind::not_known;
-    std::string reason;
+    Message reason;
 
     /// Half of the interval's width, when there is an interval.
     [[nodiscard]] std::optional<double> half_width() const;
 };
 
 /// A `not_known` quantity with its reason.
-[[nodiscard]] Quantity not_known(std::string key, std::string unit, std::string reason);
+[[nodiscard]] Quantity not_known(std::string key, std::string unit, Message reason);
 
 /// A quantity with a symmetric interval; `half_width` absent for none.
-[[nodiscard]] Quantity known(std::string key, std::string unit, double value, std::optional<double> half_width, Kind kind, std::string reason = {});
+[[nodiscard]] Quantity known(std::string key, std::string unit, double value, std::optional<double> half_width, Kind kind, Message reason = {});
 
 /// The unit in which people read a quantity, and by which power of ten its numbers grow on the way there.
 struct ShownUnit {

@@ -3,10 +3,16 @@
 
 namespace ullage {
 
-std::string Error::sentence() const {
-    std::string text = where.empty() ? what : where + ": " + what;
-    if (!remedy.empty()) text += "; " + remedy;
-    return text;
+Message Error::message() const {
+    Message said = where.empty() ? what : say_joined({where, what}, ": ");
+    return remedy.empty() ? said : say_joined({said, remedy}, "; ");
+}
+
+std::string Error::sentence() const { return message().text(); }
+
+Error within(Error error, const std::string& place) {
+    error.where = error.where.empty() ? Message(place) : say_joined({place, error.where}, ", ");
+    return error;
 }
 
 } // namespace ullage

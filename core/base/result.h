@@ -16,13 +16,18 @@ enum class Failure { bad_input, not_found, not_a_logbook, newer_version, damaged
 /// A failure that a person can act on: what is wrong, where it is, and what to do about it.
 struct Error {
     Failure failure = Failure::bad_input;
-    std::string what;   ///< one clause, e.g. "`abc` is no number"
-    std::string where;  ///< file, line and column, or field; may be empty
-    std::string remedy; ///< what to do; may be empty
+    Message what;   ///< one clause, e.g. "`abc` is no number"
+    Message where;  ///< file, line and column, or field; may be empty
+    Message remedy; ///< what to do; may be empty
 
     /// "WHERE: WHAT; REMEDY" with the empty parts left out; one line.
+    [[nodiscard]] Message message() const;
+    /// The same in the language in use.
     [[nodiscard]] std::string sentence() const;
 };
+
+/// The error with `place`, e.g. the file, in front of where it is.
+[[nodiscard]] Error within(Error error, const std::string& place);
 
 /// A value or an Error. Precondition of value(): ok(); of error(): !ok().
 template <class T>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "model/ids.h"
 #include "run_analysis/charge_run.h"
 #include "run_analysis/output_run.h"
@@ -20,12 +21,12 @@ enum class ClaimVerdict { holds, does_not_hold, not_reached, not_decided, not_te
 /// One claim of the maker against what the runs say.
 struct ClaimCheck {
     std::string key; ///< "rated_energy_wh", "rated_output_w", "peak_output_w", "charge_time_h", "pv_max_w"
-    std::string title;
+    Message title;
     std::string unit;
     std::optional<double> claimed; ///< absent: not stated
     Quantity measured;
     ClaimVerdict verdict = ClaimVerdict::not_tested;
-    std::string evidence; ///< a sentence with the run
+    Message evidence; ///< a sentence with the run
     std::vector<RunId> run_uuids;
 };
 

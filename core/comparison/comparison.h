@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "model/ids.h"
 #include "run_analysis/run_analysis.h"
 #include "unit/between_runs.h"
@@ -58,9 +59,9 @@ struct ComparisonRow {
 struct Comparison {
     std::vector<ComparisonRow> rows;
     std::vector<UnitFit> fits; ///< what all drains of a unit say together, one for each unit with a drain
-    std::vector<std::string> left_out;
-    std::vector<std::string> remarks; ///< what must be said with the table: loads differ, meters differ
-    bool several_sources = false;     ///< runs of more than one logbook, or of logbooks and run sheets, see name_sources
+    std::vector<Message> left_out;
+    std::vector<Message> remarks; ///< what must be said with the table: loads differ, meters differ
+    bool several_sources = false; ///< runs of more than one logbook, or of logbooks and run sheets, see name_sources
 };
 
 /// The records by unit (uuid), in order of first appearance.

@@ -40,7 +40,7 @@ FairRow from_drains(const Unit& unit, const UnitFit& fit, std::vector<std::size_
     at.standing = Standing::tested_there;
     at.mean = mean_of_drains(fit.drains, std::move(places), fit.options);
     const DrainSummary& latest = fit.drains[at.mean->drains.back()];
-    at.reason = at.mean->count() == 1 ? latest.title + " had this load" : at.mean->delivered_wh.reason;
+    at.reason = at.mean->count() == 1 ? Message(latest.title + " had this load") : at.mean->delivered_wh.reason;
     at.deliverable_wh = at.mean->delivered_wh;
     at.deliverable_wh.key = "deliverable_wh";
     at.usable_fraction = fraction_of_rated(unit, at.deliverable_wh);

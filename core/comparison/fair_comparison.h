@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "comparison/comparison.h"
 #include "model/ids.h"
 #include "unit/common_load.h"
@@ -33,7 +34,7 @@ struct FairRow {
     Quantity usable_fraction; ///< "usable_fraction"
     Quantity run_time_h;      ///< "run_time_h"
     Quantity price_per_delivered_kwh, paid_per_delivered_kwh, wh_per_kg;
-    std::string reason;               ///< which drains it rests on, or why the unit is shown as tested
+    Message reason;                   ///< which drains it rests on, or why the unit is shown as tested
     RunId run_uuid;                   ///< the drain that it rests on, of several the latest; empty where moved
     std::optional<RepeatMean> mean{}; ///< of the drains that it rests on, where they are from full to cut-off
     bool far_beyond = false;          ///< moved to a load far beyond the tested ones (LoadPrediction::is_far_beyond)
@@ -53,7 +54,7 @@ struct PairVerdict {
     Quantity difference;               ///< "difference": first − second, with its interval; `not known` with the reason
     bool resolved = false;             ///< the interval does not hold 0
     bool shared_meter = false;         ///< the gain of one meter cancels, at least in part
-    std::string sentence;              ///< "clearly different: Osk 1200 − Pelm 900 = 14.0 ± 2.0 % …"
+    Message sentence;                  ///< "clearly different: Osk 1200 − Pelm 900 = 14.0 ± 2.0 % …"
 };
 
 /// "clearly different", "too close to call", "not comparable".
@@ -63,7 +64,7 @@ struct PairVerdict {
 struct FairComparison {
     std::optional<CommonLoad> load; ///< absent: as tested
     std::vector<FairRow> rows;
-    std::vector<std::string> remarks; ///< who cannot be moved; where the order differs from that as tested, and why
+    std::vector<Message> remarks; ///< who cannot be moved; where the order differs from that as tested, and why
 };
 
 /// Puts every row of `comparison` at `load` (as tested when absent). A unit whose drains give E* and P* is moved by predict_under();

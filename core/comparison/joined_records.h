@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "model/run_record.h"
 
 #include <deque>
@@ -33,7 +34,7 @@ struct JoinedRecords {
     std::vector<const RunRecord*> runs;
     std::map<RunId, std::string> source_of; ///< name of the source of each; empty where there is but one source
     std::deque<RunRecord> altered;          ///< copies of runs whose unit or meter is known otherwise in an earlier source
-    std::vector<std::string> notices;       ///< sentences for people: what was counted once, which claims hold
+    std::vector<Message> notices;           ///< sentences for people: what was counted once, which claims hold
 };
 
 /// Puts the runs of several sources side by side; of one source all is as it stands.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "comparison/fair_comparison.h"
 
 #include <cstddef>
@@ -17,7 +18,7 @@ struct ModelSample {
     Quantity usable_fraction;      ///< "usable_fraction": mean of the specimens
     Quantity spread_percent;       ///< "spread_percent": standard deviation between specimens, % of the mean
     Quantity next_fraction;        ///< "next_specimen_fraction": where the next specimen is expected, with 95 %
-    std::string sentence;          ///< for people
+    Message sentence;              ///< for people
 };
 
 /// The models that units of the comparison name, in order of maker and model. A specimen counts with the usable fraction of its row at the common

@@ -37,7 +37,7 @@ std::string line_of(const std::string& head, const TwoAccounts& accounts, const 
     if (account.ruled_out) return head + ": ruled out by the readings. " + account.sentence;
     std::string line = head + ":";
     for (const AccountFigure& figure : account_figures(accounts, account, run, accounts.from_ms))
-        line += (line.back() == ':' ? " " : "; ") + figure.label + ' ' + figure.value + (figure.note.empty() ? "" : " (" + figure.note + ")");
+        line += (line.back() == ':' ? " " : "; ") + figure.label + " " + figure.value + (figure.note.empty() ? "" : " (" + figure.note + ")");
     return line + ". " + account.sentence;
 }
 
@@ -50,10 +50,10 @@ std::vector<AccountFigure> account_figures(const TwoAccounts& accounts, const Ga
             empty_figure(accounts, account.hours_left, run, as_of_ms)};
 }
 
-std::vector<std::string> account_lines(const TwoAccounts& accounts, const Run& run) {
+std::vector<Message> account_lines(const TwoAccounts& accounts, const Run& run) {
     if (!accounts.told) return {};
-    std::vector<std::string> lines{line_of("If the gauge is right", accounts, accounts.right, run),
-                                   line_of("If the gauge is wrong", accounts, accounts.wrong, run)};
+    std::vector<Message> lines{line_of("If the gauge is right", accounts, accounts.right, run),
+                               line_of("If the gauge is wrong", accounts, accounts.wrong, run)};
     if (!accounts.decides.empty())
         lines.push_back("What decides: " + accounts.decides + (accounts.idle_hour.empty() ? "" : " " + accounts.idle_hour));
     return lines;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/quantity.h"
 #include "forecast/forecast.h"
 
@@ -17,32 +18,32 @@ struct GaugeAccount {
     Quantity gauge_error_pt;  ///< "gauge_error_pt": what the gauge shows too much (below 0: too little) at its last reading
     Quantity to_come_wh;      ///< "to_come_wh": what would still be delivered at this load
     Quantity hours_left;      ///< "hours_left": from the last register reading to the cut-off at this load
-    std::string sentence;     ///< for people
+    Message sentence;         ///< for people
     bool ruled_out = false;   ///< by the readings
-    std::string evidence;     ///< why
+    Message evidence;         ///< why
 };
 
 /// A running or stopped drain told twice: gauge right, gauge wrong.
 struct TwoAccounts {
     bool told = false;
-    std::string reason; ///< why they are not told
+    Message reason; ///< why they are not told
     GaugeAccount right, wrong;
     UtcMs from_ms = 0;                   ///< from when hours_left count
-    std::string decides;                 ///< which reading tells them apart, and what each account predicts for it
+    Message decides;                     ///< which reading tells them apart, and what each account predicts for it
     std::optional<UtcMs> decide_from_ms; ///< when to look; absent for a stopped drain, or where no moment tells
-    std::string idle_hour;               ///< what an hour without load would show; empty where it tells nothing
+    Message idle_hour;                   ///< what an hour without load would show; empty where it tells nothing
 };
 
 /// One of the three figures that an account is told by: "usable of the label", "26 %", ""; "the unit itself takes", "14 to 51 W", "";
 /// "empty", "in 8.0 to 10 h", "01:17 to 03:16".
 struct AccountFigure {
-    std::string label, value, note;
+    Message label, value, note;
 };
 /// The three figures of an account that is not ruled out: usable share, own draw (gauge right) or error of the gauge (gauge wrong), and when it is
 /// empty, by the clock for a running drain and in hours from `as_of_ms` on. `-` where one is not known.
 [[nodiscard]] std::vector<AccountFigure> account_figures(const TwoAccounts& accounts, const GaugeAccount& account, const Run& run, UtcMs as_of_ms);
 /// "If the gauge is right: usable of the label 26 %, …. Only 258 Wh …" in a line each, then what decides; empty where they are not told.
-[[nodiscard]] std::vector<std::string> account_lines(const TwoAccounts& accounts, const Run& run);
+[[nodiscard]] std::vector<Message> account_lines(const TwoAccounts& accounts, const Run& run);
 
 /// Both accounts of a drain that is running or was stopped, as of its last reading.
 ///

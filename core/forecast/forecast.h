@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "measure/energy_analysis.h"
 #include "unit/between_runs.h"
 
@@ -51,7 +52,7 @@ struct GaugeSpeed {
 /// Something to read, and why.
 struct ReadingAdvice {
     std::optional<UtcMs> at_ms; ///< when; absent: at the next opportunity
-    std::string sentence;       ///< for people
+    Message sentence;           ///< for people
 };
 
 /// What a running drain will do.

@@ -78,7 +78,7 @@ void ask_once(TableReading& reading, TableQuestion about, const Message& words, 
 }
 
 void note_once(TableReading& reading, const Message& words) {
-    if (std::ranges::none_of(reading.notes, [&words](const auto& note) { return words == note; })) reading.notes.push_back(words);
+    if (std::ranges::find(reading.notes, words) == reading.notes.end()) reading.notes.push_back(words);
 }
 
 void settle_table_writing(const TableSheet& sheet, const TableAnswers& answers, TablePlan& plan, TableReading& reading) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/instant.h"
+#include "base/message.h"
 #include "foreign_tables/table_book.h"
 #include "foreign_tables/table_role.h"
 #include "model/reading.h"
@@ -32,7 +33,7 @@ enum class TableQuestion {
 
 struct OpenTableQuestion {
     TableQuestion about;
-    std::string words;                ///< what is open, with an example out of the table
+    Message words;                    ///< what is open, with an example out of the table
     std::vector<std::string> choices; ///< as answers name them; empty where a column, date or year has to be named
 };
 
@@ -62,7 +63,7 @@ struct TableAnswers {
 struct RowNotTaken {
     long row = 0; ///< from 1, as its program counts
     bool in_part = false;
-    std::string reason;
+    Message reason;
 };
 
 /// A run as the table has it.
@@ -81,13 +82,13 @@ struct TableReading {
         std::string title; ///< as the head has it
         TableRole role = TableRole::unused;
         std::string unit{};
-        std::string why{};
+        Message why{};
         int block = 0; ///< runs side by side are counted from 0
     };
     long head_row = 0; ///< from 1; 0: there is none
     std::vector<Column> columns;
     std::vector<OpenTableQuestion> questions;
-    std::vector<std::string> notes; ///< what was detected, and why
+    std::vector<Message> notes; ///< what was detected, and why
     std::vector<RowNotTaken> not_taken;
     std::vector<ForeignRun> runs;               ///< as far as they can be told while questions are open
     std::optional<std::string> refusal;         ///< why the table cannot come in whatever is answered, one clause

@@ -48,7 +48,7 @@ struct TableRoleEntry {
 struct HeadMeaning {
     TableRole role = TableRole::unused;
     std::string unit;   ///< "kWh", "%"; empty: none named
-    std::string why;    ///< "“SoC” names the gauge"; empty where nothing is said
+    Message why;        ///< "“SoC” names the gauge"; empty where nothing is said
     bool known = false; ///< its words are known, also those of a column that no run needs, such as a voltage
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/quantity.h"
 #include "gauge/evidence.h"
 #include "model/ids.h"
@@ -21,7 +22,7 @@ struct GaugeFeasibility {
     Quantity least_error_pt;         ///< "least_gauge_error_pt", `at least`; 0 when some possible unit explains every reading
     double no_load_draw_w = 0;       ///< P* of a unit that needs no more than that; meaningless unless known
     std::vector<ReadingId> readings; ///< that force it, in order of time; empty for 0
-    std::string sentence;
+    Message sentence;
 };
 
 /// Smallest worst-case gauge error over every physically possible unit: minimise e >= 0 over s0, x = 100/E*, y = 100 P*/E*, z = 100 c/E* subject to

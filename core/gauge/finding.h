@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "model/ids.h"
 
 #include <optional>
@@ -41,8 +42,8 @@ enum class Weight { note, doubt, fault };
 struct Finding {
     FindingKind kind;
     Weight weight = Weight::doubt;
-    std::string sentence{};            ///< one sentence for people
-    std::string evidence{};            ///< the numbers that decided it
+    Message sentence{};                ///< one sentence for people
+    Message evidence{};                ///< the numbers that decided it
     std::vector<ReadingId> readings{}; ///< in order of time
     double size = 0;                   ///< how large, in size_unit
     std::string size_unit{};           ///< "pt" or "Wh"

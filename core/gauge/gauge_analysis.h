@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "gauge/feasibility.h"
 #include "gauge/finding.h"
 #include "gauge/loss_fit.h"
@@ -38,7 +39,7 @@ struct GaugeLine {
     double u_gauge_wh = 0; ///< rated x g / (100 sqrt(12)), on every gauge-implied value
     double p_value = 0;    ///< chance that reading resolution alone scatters as much
     bool straight = false; ///< p_value >= 0.01
-    std::string sentence;
+    Message sentence;
 };
 
 /// Is the gauge right? As far as one run can tell.
@@ -56,7 +57,7 @@ struct GaugeAnalysis {
     /// Both reference depths at every paired point of a full drain; stored depth where this run's own fit gives the no-load draw.
     std::vector<ReferenceDepth> depths;
     std::vector<Finding> findings; ///< faults first, then by time
-    std::string verdict;           ///< few words for a table: "no fault found", "sticks (17 pt)", "not judged: …"
+    Message verdict;               ///< few words for a table: "no fault found", "sticks (17 pt)", "not judged: …"
     std::string sharpening;        ///< what further readings would sharpen, a sentence; empty where there are enough
     /// Of a full drain whose gauge was read twice or more: its largest error where it changed, pt, without sign.
     std::optional<double> worst_error_pt{};

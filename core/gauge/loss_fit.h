@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/quantity.h"
 #include "gauge/drain_series.h"
 #include "gauge/evidence.h"
@@ -29,7 +30,7 @@ struct LossFit {
     /// the load in one of these ways by 2.5 points, or as far as the readings allow, whichever changes the most; half-widths. 2.5 points are what
     /// simulated gauges that rebound by 2 to 8 points kept from being seen (tests/ensemble, part few-runs).
     double shape_draw_w = 0, shape_energy_wh = 0;
-    std::string sentence; ///< begins "If the gauge is linear in stored energy"
+    Message sentence; ///< begins "If the gauge is linear in stored energy"
 
     [[nodiscard]] bool known() const { return no_load_draw_w.kind != Kind::not_known; }
 };

@@ -47,10 +47,10 @@ void lower_by_gauge_faults(const RunRecord& record, const GaugeAnalysis& gauge, 
         const double more = fell_pt > 2 * fault.size_pt ? fell_pt / (fell_pt - fault.size_pt) : 2.0;
         fraction.upper = fault.whole ? most : std::max(*fraction.value, std::min(std::max(most, *fraction.upper), *fraction.upper * more));
     }
-    const std::size_t rest = fraction.reason.find(';');
+    const std::size_t rest = fraction.reason.text().find(';');
     fraction.reason = "the gauge is at fault by about " + fixed_text(fault.size_pt, 0) + " points" +
                       (fault.whole ? ", so that anything from what was delivered to what the label holds may be" : ", which this allows for") +
-                      (rest == std::string::npos ? std::string() : fraction.reason.substr(rest));
+                      (rest == std::string::npos ? std::string() : fraction.reason.text().substr(rest));
 }
 
 EnergyAnalysis analyse_judged_energy(const RunRecord& record, const MeasureOptions& options) {

@@ -20,7 +20,7 @@ struct LiveEvent {
     UtcMs moment_ms = 0;               ///< of the sample that it is noted to
     UtcMs by_ms = 0;                   ///< the sample by which it had happened: a bracket where these lie apart
     std::optional<double> register_wh; ///< at the moment
-    std::string evidence;              ///< numbers and durations in words; moments are the fields above
+    Message evidence;                  ///< numbers and durations in words; moments are the fields above
 
     bool operator==(const LiveEvent&) const = default;
 };

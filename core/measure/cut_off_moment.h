@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "measure/register.h"
 #include "measure/run_scan.h"
 
@@ -22,7 +23,7 @@ struct CutOffMoment {
     double lower_h = 0, estimate_h = 0, upper_h = 0;
     double u_h = 0; ///< standard uncertainty; that of the start is not in it
     CutOffBasis basis = CutOffBasis::noted;
-    std::string words; ///< a clause for people: what tells it
+    Message words; ///< a clause for people: what tells it
 };
 
 /// "cut-off seen" without a word on how late: within so many minutes before it was noted, never after.
@@ -48,7 +49,7 @@ inline constexpr double noticed_within_min = 5;
 /// Where a steady load puts the end of a run that ended by cut-off, whatever was noted.
 struct SteadyLoadEnd {
     double hours = 0, u_h = 0; ///< since the first reading, and its standard uncertainty
-    std::string words;         ///< a clause for people: what tells it
+    Message words;             ///< a clause for people: what tells it
 };
 /// A + (M_N - M_A)/P of 2 above, not cut to what was noted; absent where that has no steady load, no register at A or N, or a log tells more.
 [[nodiscard]] std::optional<SteadyLoadEnd> steady_load_end(const RunRecord& record, const RunScan& scan, const RegisterTrack& track,

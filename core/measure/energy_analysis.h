@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/quantity.h"
 #include "measure/budget.h"
 #include "measure/cut_off_moment.h"
@@ -21,7 +22,7 @@ struct GaugeLogUse {
     long steps = 0;                  ///< of the gauge, paired with metered energy
     long compared = 0, agreeing = 0; ///< gauge readings noted by hand within the log
     double clock_half_s = 0;         ///< half-width of the doubt of its clock against that of the metered energy
-    std::string sentence;
+    Message sentence;
 };
 
 /// From the readings of one run to its delivered energy: everything that needs no judgement of the gauge.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "measure/options.h"
 #include "model/run_record.h"
 
@@ -27,7 +28,7 @@ enum class DoubtedPart { run, time, gauge, register_value, meter_power, display_
 /// One doubt with the numbers that raise it.
 struct Doubt {
     DoubtKind kind;
-    std::string sentence; ///< for people, without an end that asks
+    Message sentence; ///< for people, without an end that asks
     DoubtedPart part = DoubtedPart::run;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "measure/options.h"
 #include "model/run_record.h"
 
@@ -35,7 +36,7 @@ inline constexpr double complete_within_h = 2.0 / 60.0;
 struct RegisterCorrection {
     RegisterCorrectionKind kind;
     ReadingId reading_uuid;
-    std::string reason;               ///< one sentence with the numbers that decided it
+    Message reason;                   ///< one sentence with the numbers that decided it
     std::optional<double> missing_wh; ///< estimate of energy that no reading covers, when there may be such
 };
 

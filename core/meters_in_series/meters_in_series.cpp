@@ -171,7 +171,7 @@ void judge(const MetersInSeries& pair, SeriesLoad& load) {
     if (left < 2 * (a + b) * 0.99)
         load.sentence += "; if both keep to them, the true energy lies " + range_words(pair.first.name, *load.first_error) + " and " +
                          range_words(pair.second.name, *load.second_error);
-    load.sentence += '.';
+    load.sentence += ".";
 }
 
 SeriesLoad at_like_loads(const MetersInSeries& pair, const std::vector<Stretch>& stretches, double coverage) {

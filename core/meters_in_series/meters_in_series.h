@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/quantity.h"
 #include "measure/options.h"
 #include "model/run_record.h"
@@ -28,7 +29,7 @@ struct SeriesLoad {
     bool contradiction = false; ///< the whole interval lies beyond what both limits together allow: at least one meter is outside its own
     /// What the other meter leaves of its limit, so that both and the ratio hold; absent without both limits, or where they contradict.
     std::optional<ErrorRange> first_error, second_error;
-    std::string sentence;
+    Message sentence;
 };
 
 /// Two meters that ran in series, over all runs that note both registers.

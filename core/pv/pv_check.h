@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "model/limits.h"
 #include "model/pv_sheet.h"
 #include "model/unit.h"
@@ -44,7 +45,7 @@ enum class PvVerdict {
 
 /// A figure that a comparison lacks: "Isc" of "the module".
 struct PvMissing {
-    std::string what, of;
+    Message what, of;
 
     bool operator==(const PvMissing&) const = default;
 };
@@ -56,13 +57,13 @@ struct PvMissing {
 /// have the factor 1.25 of NEC 690.8 in place of a tolerance, power has none.
 struct PvComparison {
     enum class Outcome { good, clips, bad, not_known, ask, too_close };
-    std::string key;   ///< "cold_voltage", "hot_voltage", "working_current", "circuit_current", "power"
-    std::string title; ///< "voltage when cold"
-    std::string unit;  ///< "V", "A", "W"
+    std::string key;  ///< "cold_voltage", "hot_voltage", "working_current", "circuit_current", "power"
+    Message title;    ///< "voltage when cold"
+    std::string unit; ///< "V", "A", "W"
     std::optional<double> value, limit;
     std::optional<double> margin; ///< how far inside the limit as calculated; negative beyond it
     Outcome outcome = Outcome::not_known;
-    std::string sentence;             ///< what the value rests on, or what is missing
+    Message sentence;                 ///< what the value rests on, or what is missing
     std::optional<double> worst{};    ///< of voltages: the value with the module's tolerance against it
     std::vector<PvMissing> missing{}; ///< what it lacks; empty where it was made
 };
@@ -72,7 +73,7 @@ struct PvComparison {
 /// What was found. Voltages of the string in V, currents and power of the whole array in A and W.
 struct PvCheck {
     PvVerdict verdict = PvVerdict::not_known;
-    std::string verdict_text;                    ///< in words; what is missing is part of it: "not known: Isc of the module is missing"
+    Message verdict_text;                        ///< in words; what is missing is part of it: "not known: Isc of the module is missing"
     std::string headline;                        ///< the verdict in sentences with its figures
     std::vector<PvComparison> comparisons;       ///< in the order of their keys above
     std::vector<PvMissing> missing;              ///< of all comparisons, each once
@@ -87,8 +88,8 @@ struct PvCheck {
     std::optional<int> least_series;                 ///< modules that reach the start voltage when hot, tolerance counted
     std::optional<int> largest_series;               ///< that stay within the voltage limit when cold, tolerance counted; 0: not even one
     std::optional<int> largest_parallel;             ///< strings whose currents stay within their limits; 0: not even one
-    std::string suggestion;                          ///< the longest string and the most strings within the limits, in a sentence
-    std::vector<std::string> assumptions;            ///< what was taken for granted
+    Message suggestion;                              ///< the longest string and the most strings within the limits, in a sentence
+    std::vector<Message> assumptions;                ///< what was taken for granted
 };
 
 /// Compares a sheet with the limits of a PV input, by the rule of PvComparison.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/quantity.h"
 #include "measure/energy_analysis.h"
 
@@ -19,7 +20,7 @@ struct ChargeRun {
     std::optional<double> taper_gauge_percent; ///< gauge when that began, where it was read then
     std::optional<double> first_gauge_percent, last_gauge_percent;
     bool ended_full = false; ///< the last gauge reading shows 100 %
-    std::string sentence;
+    Message sentence;
 };
 
 /// Power below this share of the highest counts as taper (common practice, no source).

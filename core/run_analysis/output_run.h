@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/quantity.h"
 #include "measure/energy_analysis.h"
 
@@ -36,7 +37,7 @@ struct OutputRun {
     OutputOutcome outcome = OutputOutcome::not_known;
     std::optional<std::size_t> deciding; ///< the step that decided
     bool beyond_claim = false;           ///< it tripped, but above the claim, which was not tried
-    std::string sentence;
+    Message sentence;
 };
 
 /// How long a load at the rated output must stand to count as held: 0.25 h, as long as a load point of 10 CFR 430 Subpart B Appendix Y, 4.3.3. A

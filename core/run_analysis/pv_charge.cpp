@@ -73,7 +73,7 @@ Quantity total_energy(const std::vector<PvRun>& runs) {
     for (const PvRun& run : runs) {
         const Quantity& part = run.energy->delivered_wh;
         if (!part.value || part.kind != Kind::measured)
-            return not_known("charged_wh", "Wh", fmt::format("energy may be missing in run {}: {}", run.record->number, part.reason));
+            return not_known("charged_wh", "Wh", fmt::format("energy may be missing in run {}: {}", run.record->number, part.reason.text()));
         sum_wh += *part.value;
         gains.add(run, run.energy->budget.gain_half_width_wh, run.energy->budget.independent_wh);
     }

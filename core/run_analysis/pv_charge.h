@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/quantity.h"
 #include "measure/energy_analysis.h"
 #include "model/ids.h"
@@ -23,7 +24,7 @@ struct PvCharge {
     std::vector<PanelShare> panels; ///< in the order of their runs
     Quantity charged_wh;            ///< "charged_wh", of all together
     Quantity peak_charge_w;         ///< "peak_charge_w", of all together: `at least`
-    std::string sentence;
+    Message sentence;
 };
 
 /// The charges from PV among the runs of one unit (in order of time). Runs that overlap by more than half of the shorter one are panels of one

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/quantity.h"
 #include "measure/energy_analysis.h"
 #include "model/ids.h"
@@ -33,7 +34,7 @@ struct RoundTrip {
     std::vector<RoundTripCycle> cycles;
     Quantity efficiency;  ///< "round_trip_efficiency", a fraction
     std::string boundary; ///< between which points it counts and what is inside
-    std::string sentence;
+    Message sentence;
 };
 
 /// Finds the closed cycles among the runs of one unit (in order of time; others than charges and drains in between break a cycle): a charge that

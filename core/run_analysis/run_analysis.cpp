@@ -46,7 +46,7 @@ RunAnalysis analyse_run(const RunRecord& record, const MeasureOptions& options) 
     analysis.energy = analyse_energy(record, options);
     if (!record.other_logs.empty())
         for (const MetersInSeries& pair : meters_in_series({&record}, options))
-            for (const SeriesLoad& load : pair.loads) analysis.energy.log_sentence += ' ' + load.sentence;
+            for (const SeriesLoad& load : pair.loads) analysis.energy.log_sentence += " " + load.sentence;
     analysis.gauge = analyse_gauge(record, analysis.energy, options);
     lower_by_gauge_faults(record, analysis.gauge, analysis.energy);
     const EnergyAnalysis& energy = analysis.energy;

@@ -260,7 +260,7 @@ PowerFit peak_fit(const LoadList& list, const LoadTotals& totals, const Unit& un
 }
 
 /// What array, months and days leave out, or take from elsewhere than a measurement.
-void add_draw_remarks(const Case& of, std::vector<std::string>& remarks) {
+void add_draw_remarks(const Case& of, std::vector<Message>& remarks) {
     const UnitContent& content = *of.content;
     if (!content.own_draw_known)
         remarks.push_back(content.own_w > 0 ? "its own draw is not measured: " + fixed_text(content.own_w, 1) + " W are taken, as is usual"
@@ -271,8 +271,8 @@ void add_draw_remarks(const Case& of, std::vector<std::string>& remarks) {
                           : std::string("what it takes while its output is off is not measured and not counted: make a standby run"));
 }
 
-std::vector<std::string> remarks_of(const Case& of, const UnitClaims* claims) {
-    std::vector<std::string> remarks;
+std::vector<Message> remarks_of(const Case& of, const UnitClaims* claims) {
+    std::vector<Message> remarks;
     add_draw_remarks(of, remarks);
     if (const std::string words = too_large_appliance(of.list, of.unit); !words.empty()) remarks.push_back(words + "; more units do not help");
     if (!stated(of.unit.peak_output_w) && largest_surcharge_w(of.totals) > 0 && stated(of.unit.rated_output_w))

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "claims/claims.h"
 #include "sizing/day_of_use.h"
 #include "sizing/sizing_choices.h"
@@ -32,7 +33,7 @@ enum class PowerFit { fits, only_apart, too_small, not_stated };
 struct UnitsNeeded {
     std::optional<int> least; ///< by the upper limit of the days: fewer are too few
     std::optional<int> sure;  ///< by the lower limit: so many are enough
-    std::string reason;       ///< what decides, or why there is no number
+    Message reason;           ///< what decides, or why there is no number
 };
 /// "2", "2 to 3", "at least 2", "not known".
 [[nodiscard]] std::string units_needed_text(const UnitsNeeded& needed);
@@ -50,7 +51,7 @@ struct SizedUnit {
     PowerFit peak = PowerFit::not_stated;   ///< peak output (rated output where none is stated) against the highest start
     std::optional<int> units_by_rule;       ///< so many that their rated energy reaches battery_by_rule of the list and their own draws
     std::optional<UnitContent> content;     ///< absent for SizingBasis::none
-    std::vector<std::string> remarks;       ///< what must be said with it
+    std::vector<Message> remarks;           ///< what must be said with it
 };
 
 /// Sizes one unit for a list. `fit` is that of all its runs; `claims`, where given, those of the same runs.

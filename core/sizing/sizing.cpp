@@ -9,9 +9,9 @@ namespace ullage {
 
 namespace {
 
-std::vector<std::string> assumptions(const Sizing& sizing) {
+std::vector<Message> assumptions(const Sizing& sizing) {
     if (!sizing.totals.mean_on_w) return {"The load list takes nothing yet."};
-    std::vector<std::string> words;
+    std::vector<Message> words;
     words.push_back(sizing.totals.always_connected ? std::string("The output stays on day and night, since something is always connected.")
                                                    : "The output is on for " + fixed_text(sizing.totals.hours_on, 1) + " h a day (" +
                                                          fixed_text(sizing.totals.hours_on_most, 1) +

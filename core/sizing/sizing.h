@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "sizing/charge_course.h"
 #include "sizing/daily_needs.h"
 #include "sizing/sized_unit.h"
@@ -27,7 +28,7 @@ struct Sizing {
     std::vector<DailyNeeds> needs;                    ///< PV array, months and battery, one for each unit, its own draw counted
     std::vector<std::optional<ChargeCourse>> courses; ///< one for each unit; absent where it has no basis
     DailyNeeds list_needs;                            ///< of the list alone, before any unit's own draw
-    std::vector<std::string> remarks;                 ///< what the answers assume
+    std::vector<Message> remarks;                     ///< what the answers assume
 };
 
 /// Preconditions: check(list) and check(choices) are good.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/result.h"
 #include "trace/column_role.h"
 #include "trace/log_lines.h"
@@ -43,7 +44,7 @@ enum class OpenQuestion { date_order, decimal_sign, clock_meaning, energy_unit, 
 
 struct LayoutQuestion {
     OpenQuestion about;
-    std::string words;                ///< what is open, with an example out of the log, and what answers it
+    Message words;                    ///< what is open, with an example out of the log, and what answers it
     std::vector<std::string> choices; ///< empty where a column has to be named
 };
 
@@ -53,7 +54,7 @@ struct TraceDetection {
     std::vector<std::string> preface;      ///< lines before the header
     std::string signature;                 ///< of the header, by which answers are remembered; of the number of columns where there is no header
     std::vector<LayoutQuestion> questions; ///< open ones: an import refuses until they are answered
-    std::vector<std::string> notes;        ///< what was assumed, and which columns were left alone and why
+    std::vector<Message> notes;            ///< what was assumed, and which columns were left alone and why
     bool local_times = false;              ///< times without offset, which need a zone
 };
 

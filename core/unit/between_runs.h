@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/quantity.h"
 #include "unit/drain_summary.h"
 #include "unit/drain_system.h"
@@ -68,7 +69,7 @@ struct UnitFit {
     std::size_t degrees_of_freedom = 0;
     double widening = 1; ///< factor on the drains' uncertainties because they disagree
     MeasureOptions options;
-    std::string sentence;                    ///< for people
+    Message sentence;                        ///< for people
     std::vector<RepeatMean> repeats;         ///< the used drains by like loads, the group that stands for the unit first (repeat_means)
     std::optional<FullCharge> full_charge{}; ///< bounds E* where no drain gives it
 };

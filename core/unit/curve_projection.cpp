@@ -80,8 +80,8 @@ const DrainSummary* curve_before(const RunRecord& record, const EnergyAnalysis& 
 
 /// What the run's own projection says after the gauge that it assumes: how it started and ended, what is missing.
 std::string rest_of_reason(const Quantity& own) {
-    const std::size_t at = own.reason.find(';');
-    return at == std::string::npos ? std::string() : own.reason.substr(at);
+    const std::size_t at = own.reason.text().find(';');
+    return at == std::string::npos ? std::string() : own.reason.text().substr(at);
 }
 
 /// Relative half-width of one side: depths as a normal beside register and pairing, the gain as a rectangle.

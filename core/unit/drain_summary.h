@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "gauge_curves/gauge_curve.h"
 #include "measure/options.h"
 #include "model/run_record.h"
@@ -30,7 +31,7 @@ struct DrainSummary {
     std::optional<double> gain_limit_percent; ///< of that meter, half-width
     double load_part_wh = 0;                  ///< of its limit, what is this load's own, half-width (load_part_percent() of the meter)
     bool used = false;
-    std::string reason;                    ///< why it is not used
+    Message reason;                        ///< why it is not used
     std::optional<GaugeCurve> gauge_curve; ///< of a used drain whose gauge was read often enough
     std::string no_curve_reason;           ///< why there is none; empty for a no-load drain
     std::optional<double> ambient_c{};     ///< as the run notes it, the mean of start and end

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "gauge_curves/curve_shift.h"
 #include "unit/energy_ratio.h"
 #include "unit/unit_drift.h"
@@ -31,13 +32,13 @@ enum class DriftVerdict { not_known, nothing_moves, energy_moves, gauge_drifts, 
 /// Whether a gauge drifts from run to run, told apart from ageing.
 struct GaugeDrift {
     DriftVerdict verdict = DriftVerdict::not_known;
-    std::string reason;                       ///< why it is not known; else empty
+    Message reason;                           ///< why it is not known; else empty
     std::vector<DrainComparison> comparisons; ///< each later drain with the earliest of like load, in order of time
     std::size_t like_pairs = 0;               ///< pairs at like loads that were tried, compared or not
     std::optional<std::size_t> lead;          ///< the comparison that the sentence tells: the least p of the curve
     Quantity shift_pt;                        ///< "gauge_curve_shift_pt": of the lead
     static constexpr double threshold = 0.001;
-    std::string sentence;
+    Message sentence;
 };
 
 /// Compares the full drains of a unit run to run: each drain that has a gauge curve with the earliest one before it at a like

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "run_analysis/run_analysis.h"
 #include "unit/between_runs.h"
 
@@ -16,7 +17,7 @@ struct LossSplit {
     /// tells apart. Below 0 where the unit holds more than its label.
     Quantity rest_wh;
     bool draw_from_this_run = false; ///< the draw is the run's own (if the gauge is linear), not that of the unit's drains together
-    std::string sentence;            ///< for people; says what is not known
+    Message sentence;                ///< for people; says what is not known
 };
 
 /// Splits rated = delivered + P*·T + rest for a drain or a no-load drain from full to cut-off with all its energy read.

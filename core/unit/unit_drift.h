@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "unit/between_runs.h"
 
 #include <optional>
@@ -14,7 +15,7 @@ struct Drift {
     std::optional<double> p_value;   ///< two-sided
     static constexpr double threshold = 0.01;
     bool significant = false; ///< p_value below the threshold
-    std::string sentence;
+    Message sentence;
 };
 
 /// Tests whether the drains of a fit, corrected for their loads, move with the days: a term d·days joins the balance (so what P* and c

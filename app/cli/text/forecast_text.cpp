@@ -36,7 +36,7 @@ std::string forecast_text(const RunForecast& forecast, const std::string& zone) 
 
 std::string accounts_text(const TwoAccounts& accounts, const Run& run) {
     std::string text;
-    for (const std::string& told : account_lines(accounts, run)) text += line(told);
+    for (const Message& told : account_lines(accounts, run)) text += line(told);
     return text.empty() ? text : "\nTwo accounts\n" + text;
 }
 

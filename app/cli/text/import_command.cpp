@@ -29,16 +29,14 @@ Result<std::string> import_sheet(Logbook& logbook, const std::string& path, std:
     if (!sheet) return sheet.error();
     // The text may be as large as the run.
     bytes = {};
-    for (const std::string& notice : sheet.value().notices) out << one_line(path + ", " + notice) << '\n';
+    for (const Message& notice : sheet.value().notices) out << one_line(path + ", " + notice.text()) << '\n';
     const RunRecord& record = sheet.value().record;
     const Result<std::optional<int>> known = logbook.number_of(record);
     if (!known) return known.error();
     if (known.value()) return fmt::format("{}: already in the logbook as run {} of {}, left out", path, *known.value(), record.unit.name);
     const Result<ImportedRun> added = logbook.import_run(record);
     if (!added) {
-        Error error = added.error();
-        error.where = error.where.empty() ? path : path + ", " + error.where;
-        return error;
+        return within(added.error(), path);
     }
     return fmt::format("{}: run {} of {}, {} with {}", path, added.value().number, record.unit.name, run_kind_text(record.run.kind),
                        count_text(static_cast<long>(record.readings.size()), "reading", "readings"));
@@ -57,7 +55,7 @@ std::vector<std::string> sheets_of(const fs::path& folder) {
 Result<std::string> import_folder(Logbook& logbook, const std::string& path, std::ostream& out) {
     const Result<FolderTally> read = import_logbook_folder(logbook, path);
     if (!read) return read.error();
-    for (const std::string& notice : read.value().notices) out << one_line(path + ": " + notice) << '\n';
+    for (const Message& notice : read.value().notices) out << one_line(path + ": " + notice.text()) << '\n';
     return path + ": " + say_folder_tally(read.value()).text();
 }
 

@@ -303,9 +303,7 @@ Result<std::string> import_table(Logbook& logbook, const std::string& path, std:
     if (runs.empty()) return path + ": every run of it is already in the logbook, nothing was imported";
     const Result<std::vector<ImportedRun>> added = import_table_runs(logbook, runs, fs::path(path).filename().string());
     if (!added) {
-        Error error = added.error();
-        error.where = error.where.empty() ? path : path + ", " + error.where;
-        return error;
+        return within(added.error(), path);
     }
     std::string words = path + ":";
     for (std::size_t i = 0; i < runs.size(); ++i) {

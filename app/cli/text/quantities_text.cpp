@@ -18,7 +18,7 @@ std::string quantities_text(const std::vector<Quantity>& quantities) {
     for (const Quantity& quantity : quantities) {
         std::string value = quantity.kind == Kind::not_known ? std::string("-") : quantity_text(quantity, quantity_decimals(quantity.key));
         if (!quantity.reason.empty()) {
-            const auto known = std::ranges::find(reasons, quantity.reason);
+            const auto known = std::ranges::find(reasons, quantity.reason.text());
             value += " [" + std::to_string(known - reasons.begin() + 1) + ']';
             if (known == reasons.end()) reasons.push_back(quantity.reason);
         }

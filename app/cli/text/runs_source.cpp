@@ -43,12 +43,10 @@ Result<ImportedRun> import_sheet(Logbook& logbook, const std::string& sheet, std
     if (!text) return text.error();
     const Result<SheetImport> import = read_run_sheet(text.value(), sheet);
     if (!import) return import.error();
-    for (const std::string& notice : import.value().notices) notices.push_back(sheet + ", " + notice);
+    for (const Message& notice : import.value().notices) notices.push_back(sheet + ", " + notice);
     Result<ImportedRun> added = logbook.import_run(import.value().record);
     if (added) return added;
-    Error error = added.error();
-    error.where = error.where.empty() ? sheet : sheet + ", " + error.where;
-    return error;
+    return within(added.error(), sheet);
 }
 
 /// The sheets in a logbook in memory.
@@ -66,7 +64,7 @@ Result<Logbook> logbook_of_folder(const std::string& folder, const Clock& clock,
     if (!logbook) return logbook;
     const Result<FolderTally> read = import_logbook_folder(logbook.value(), folder);
     if (!read) return read.error();
-    for (const std::string& notice : read.value().notices) notices.push_back(folder + ": " + notice);
+    for (const Message& notice : read.value().notices) notices.push_back(folder + ": " + notice);
     return logbook;
 }
 

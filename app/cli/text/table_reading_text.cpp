@@ -52,17 +52,17 @@ std::string table_reading_text(const TableReading& reading, const std::string& f
         if (column.title.empty() && column.role == TableRole::unused) continue;
         text +=
             one_line(fmt::format("  column {}{}: {}{}{}", c + 1, column.title.empty() ? "" : " `" + column.title + "`", table_role_text(column.role),
-                                 column.unit.empty() ? "" : " in " + column.unit, column.why.empty() ? "" : " (" + column.why + ")")) +
+                                 column.unit.empty() ? "" : " in " + column.unit, column.why.empty() ? "" : " (" + column.why.text() + ")")) +
             '\n';
     }
-    for (const std::string& note : reading.notes) text += one_line("Note: " + note) + '\n';
+    for (const Message& note : reading.notes) text += one_line("Note: " + note.text()) + '\n';
     for (const OpenTableQuestion& question : reading.questions)
-        text += one_line(fmt::format("Open: {}{}", question.words,
+        text += one_line(fmt::format("Open: {}{}", question.words.text(),
                                      question.choices.empty() ? "" : fmt::format(" ({}?)", fmt::join(question.choices, " or ")))) +
                 '\n';
     for (std::size_t i = 0; i < std::min(shown_left_rows, reading.not_taken.size()); ++i) {
         const RowNotTaken& row = reading.not_taken[i];
-        text += one_line(fmt::format("  row {} {}: {}", row.row, row.in_part ? "taken in part" : "left out", row.reason)) + '\n';
+        text += one_line(fmt::format("  row {} {}: {}", row.row, row.in_part ? "taken in part" : "left out", row.reason.text())) + '\n';
     }
     if (reading.not_taken.size() > shown_left_rows) text += fmt::format("  and {} more rows\n", reading.not_taken.size() - shown_left_rows);
     for (std::size_t i = 0; i < reading.runs.size(); ++i) {

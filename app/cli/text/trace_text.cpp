@@ -33,11 +33,11 @@ std::string sample_text(const TraceSample& sample, const std::string& zone) {
 std::string preview_text(const TracePreview& preview, const std::string& zone) {
     const TraceDetection& detection = preview.detection;
     std::string text = one_line("Read as: " + say_layout(detection).text()) + '\n';
-    for (const std::string& note : detection.notes) text += one_line("Note: " + note) + '\n';
+    for (const Message& note : detection.notes) text += one_line("Note: " + note.text()) + '\n';
     for (const LayoutQuestion& question : detection.questions) {
         std::string choices;
         for (const std::string& choice : question.choices) choices += (choices.empty() ? " (" : " or ") + choice;
-        text += one_line("Open: " + question.words + (choices.empty() ? "" : choices + "?)")) + '\n';
+        text += one_line("Open: " + question.words.text() + (choices.empty() ? "" : choices + "?)")) + '\n';
     }
     for (std::size_t i = 0; i < std::min(shown_samples, preview.samples.size()); ++i) text += "  " + sample_text(preview.samples[i], zone) + '\n';
     if (preview.samples.empty())

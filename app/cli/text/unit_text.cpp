@@ -18,8 +18,8 @@ using Content = TableColumn::Content;
 std::string heading(const UnitAnalysis& analysis) {
     const std::string line = one_line(fmt::format("All drains of {} together", analysis.unit.name));
     const std::string repeats = one_line(repeats_sentence(analysis.fit.repeats, analysis.fit.options));
-    return line + '\n' + std::string(display_width(line), '=') + '\n' + repeats + (repeats.empty() ? "" : "\n") + one_line(analysis.fit.sentence) +
-           '\n';
+    return line + '\n' + std::string(display_width(line), '=') + '\n' + repeats + (repeats.empty() ? "" : "\n") +
+           one_line(analysis.fit.sentence.text()) + '\n';
 }
 
 Quantity plain(const char* unit, double value) { return known({}, unit, value, std::nullopt, Kind::measured); }
@@ -49,7 +49,7 @@ std::string used_text(const UnitFit& fit) {
 std::string unused_text(const UnitFit& fit) {
     std::string text;
     for (const DrainSummary& drain : fit.drains)
-        if (!drain.used) text += "  " + one_line(fmt::format("run {}, {}: {}", drain.run_number, drain.title, drain.reason)) + '\n';
+        if (!drain.used) text += "  " + one_line(fmt::format("run {}, {}: {}", drain.run_number, drain.title, drain.reason.text())) + '\n';
     return text.empty() ? text : "\nDrains not used\n" + text;
 }
 
@@ -60,7 +60,7 @@ std::string predictions_text(const UnitAnalysis& analysis) {
 
 std::string gauge_drift_text(const UnitAnalysis& analysis) {
     const GaugeDrift& drift = analysis.gauge_drift;
-    std::string text = "Gauge from run to run: " + one_line(drift.sentence) + '\n';
+    std::string text = "Gauge from run to run: " + one_line(drift.sentence.text()) + '\n';
     if (!drift.lead) return text;
     text += "  " + one_line(wh_per_point_sentence(analysis.fit, drift.comparisons[*drift.lead])) + '\n';
     Table table;
@@ -88,7 +88,7 @@ std::string unit_text(const UnitAnalysis& analysis) {
     return heading(analysis) +
            quantities_text({fit.no_load_draw_w, fit.deliverable_at_no_time_cost_wh, fit.no_load_endurance_h, fit.curvature_per_w}) + used_text(fit) +
            unused_text(fit) + predictions_text(analysis) + "\nNext run: " + one_line(analysis.next_run_sentence) +
-           "\nDrift: " + one_line(analysis.drift.sentence) + '\n' + gauge_drift_text(analysis);
+           "\nDrift: " + one_line(analysis.drift.sentence.text()) + '\n' + gauge_drift_text(analysis);
 }
 
 } // namespace ullage

@@ -98,9 +98,9 @@ QString ComparisonPresenter::loadInFull() const { return fair_.load ? text_of(co
 QString ComparisonPresenter::remarks() {
     QString remarks;
     for (const auto* list : {&fair_.remarks, &comparison_.remarks})
-        for (const std::string& remark : *list) remarks += text_of(remark) + QStringLiteral("\n");
-    for (const std::string& notice : comparer_.notices()) remarks += text_of(notice) + QStringLiteral("\n");
-    for (const std::string& left_out : comparison_.left_out) remarks += tr("Left out: %1\n").arg(text_of(left_out));
+        for (const Message& remark : *list) remarks += text_of(remark) + QStringLiteral("\n");
+    for (const Message& notice : comparer_.notices()) remarks += text_of(notice) + QStringLiteral("\n");
+    for (const Message& left_out : comparison_.left_out) remarks += tr("Left out: %1\n").arg(text_of(left_out));
     return remarks.trimmed();
 }
 

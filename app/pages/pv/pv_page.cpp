@@ -276,7 +276,7 @@ void PvPage::showAnswer() {
         assumed = tr("Conductors, and fuses where needed, of each string: for at least %1 A (1.25 × 1.25 × Isc, NEC 690.8). ")
                       .arg(shown_number(check.conductor_a, 1));
     if (!check.string_fuses.empty()) assumed += text_of(check.string_fuses) + QLatin1Char(' ');
-    for (const std::string& line : check.assumptions) assumed += text_of(line) + QLatin1Char(' ');
+    for (const Message& line : check.assumptions) assumed += text_of(line) + QLatin1Char(' ');
     assumed_->setText(assumed.trimmed());
     chart_->setContent(pv_chart(*sheet, limits, check));
     chart_->setAccessibleName(chart_->content().description);

@@ -234,7 +234,7 @@ void SizingPage::refresh() {
     months_->setVisible(!sizing_.list_needs.months.empty());
     no_months_->setVisible(sizing_.list_needs.months.empty());
     rule_words_->setText(joined_lines(sizing_rules_table(sizing_).remarks));
-    assumed_->setText(joined_lines(sizing_.remarks));
+    assumed_->setText(joined_lines(texts(sizing_.remarks)));
     totals_->setText(tr("%1 takes %2 Wh a day, %3 W when all of it runs, %4 W at most.")
                          .arg(text_of(list->name), shown_number(sizing_.totals.daily_wh, 0), shown_number(sizing_.totals.running_w, 0),
                               shown_number(sizing_.totals.peak_w, 0)));
@@ -267,9 +267,9 @@ void SizingPage::showUnit() {
     QString words = text_of(course_sentence(sizing_, unit));
     if (unit < sizing_.units.size()) {
         const SizedUnit& sized = sizing_.units[unit];
-        std::vector<std::string> remarks = sized.remarks;
+        std::vector<Message> remarks = sized.remarks;
         if (!sized.days.reason.empty()) remarks.push_back("Days of autonomy: " + sized.days.reason);
-        for (const std::string& remark : remarks) words += (words.isEmpty() ? QString() : QStringLiteral("\n")) + text_of(remark);
+        for (const Message& remark : remarks) words += (words.isEmpty() ? QString() : QStringLiteral("\n")) + text_of(remark);
     }
     course_->setText(words);
     chart_->setContent(sizing_chart(sizing_, unit));

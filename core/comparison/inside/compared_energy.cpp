@@ -80,7 +80,7 @@ std::optional<ComparedEnergy> compared_energy_of(const Comparison& comparison, c
         return std::nullopt;
     }
     if (!energy.half_width()) {
-        why = tested.unit.name + ": " + (energy.reason.empty() ? std::string("its energy has no interval") : energy.reason);
+        why = tested.unit.name + ": " + (energy.reason.empty() ? Message("its energy has no interval") : energy.reason);
         return std::nullopt;
     }
     if (at.standing == Standing::moved) return moved(fit, *fair.load, *energy.value);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "store/logbook.h"
 
 #include <filesystem>
@@ -42,7 +43,7 @@ struct FolderTally {
     std::vector<UnitId> unit_uuids{};
     std::vector<MeterId> meter_uuids{};
     std::vector<std::pair<std::string, double>> settings{};
-    std::vector<std::string> notices{}; ///< for people
+    std::vector<Message> notices{}; ///< for people
 };
 
 /// Asked before each file with the share done, 0 to 1; false cancels.

@@ -83,18 +83,14 @@ public:
     }
 
 private:
-    [[nodiscard]] Error at_root(Error error) const {
-        error.where = say_joined({(root_ / folder_contents_name).string(), error.where}, ", ");
-        return error;
-    }
+    [[nodiscard]] Error at_root(Error error) const { return within(std::move(error), (root_ / folder_contents_name).string()); }
     [[nodiscard]] Error at_entry(const Entry& entry, const Message& what, const Message& remedy) const {
         return at_root(Error{Failure::bad_input, what, say(phrase("folder", "line %1"), say_number(entry.line)), remedy});
     }
     /// Where the store refused something of a file, the file is named.
     [[nodiscard]] Error of_file(Error error, const Entry& entry) const {
         const std::string file = (root_ / entry.file).string();
-        error.where = error.where.empty() ? file : file + ", " + error.where;
-        return error;
+        return within(std::move(error), file);
     }
 
     /// A link would bring in what lies elsewhere on this machine, and whoever passes the logbook on would pass it on too.
@@ -176,7 +172,7 @@ private:
         Result<SheetImport> sheet = sheet_of(entry);
         if (!sheet) return sheet.error();
         const RunRecord& record = sheet.value().record;
-        for (const std::string& notice : sheet.value().notices) tally_.notices.push_back(entry.file + ", " + notice);
+        for (const Message& notice : sheet.value().notices) tally_.notices.push_back(say_joined({entry.file, notice}, ", "));
         RunOfFolder& run = runs_[entry.file];
         const Result<std::optional<int>> known = logbook_.number_of(record);
         if (!known) return known.error();

@@ -43,7 +43,7 @@ void ReportBuilder::table(const Table& given) {
     auto whole = std::make_shared<Table>(given);
     for (TableRow& row : whole->rows)
         for (TableCell& cell : row)
-            if (auto* quantity = std::get_if<Quantity>(&cell)) quantity->reason = told(quantity->reason);
+            if (auto* quantity = std::get_if<Quantity>(&cell)) quantity->reason = told(quantity->reason.text());
     if (whole->title.empty()) whole->title = heading_;
     ReportTable block{given.title, printed_in_form(*whole, form), {}, {}};
     for (const std::string& remark : given.remarks) block.remarks.push_back(form.apply(remark));

@@ -54,7 +54,7 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
     add_comparison_tables(builder, comparison, fair, options);
     add_pairs_summary(builder, pairs);
     for (const auto* remarks : {&fair.remarks, &comparison.remarks})
-        for (const std::string& remark : *remarks) builder.paragraph(builder.told(remark));
+        for (const Message& remark : *remarks) builder.paragraph(builder.told(remark.text()));
     builder.paragraph(std::string(specimen_words));
     builder.picture(
         std::string(report_vessels_key),
@@ -71,11 +71,11 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
 void add_unit(ReportBuilder& builder, const UnitAnalysis& unit) {
     builder.section(unit.unit.name);
     builder.paragraph(repeats_sentence(unit.fit.repeats, unit.fit.options));
-    builder.paragraph(builder.told(unit.fit.sentence));
+    builder.paragraph(builder.told(unit.fit.sentence.text()));
     builder.table(predictions_table(unit));
     if (builder.own_affairs) builder.paragraph(unit.next_run_sentence, "Next run");
-    builder.paragraph(unit.drift.sentence, "Drift");
-    builder.paragraph(builder.told(unit.gauge_drift.sentence), "Gauge from run to run");
+    builder.paragraph(unit.drift.sentence.text(), "Drift");
+    builder.paragraph(builder.told(unit.gauge_drift.sentence.text()), "Gauge from run to run");
 }
 
 std::vector<NamedQuantity> quantities_of(const std::vector<ReportedRun>& runs, const std::vector<UnitAnalysis>& units) {

@@ -83,7 +83,7 @@ void add_assumed_of_register(ReportBuilder& builder, const ReportedRun& run) {
     for (const RegisterCorrection& register_correction : run.analysis->energy.track.register_corrections) {
         const auto at = std::ranges::find(record.readings, register_correction.reading_uuid, &Reading::uuid);
         table.rows.push_back({at == record.readings.end() ? std::string() : local_text(at->values.time_ms, record.run.time_zone, false),
-                              std::string(register_correction_text(register_correction.kind)), builder.form.apply(register_correction.reason),
+                              std::string(register_correction_text(register_correction.kind)), builder.form.apply(register_correction.reason.text()),
                               register_correction.missing_wh ? TableCell(plain("Wh", *register_correction.missing_wh)) : TableCell(std::string())});
     }
     builder.table(table);
@@ -99,14 +99,14 @@ void add_charts(ReportBuilder& builder, const ReportedRun& run) {
 
 void add_findings(ReportBuilder& builder, const ReportedRun& run) {
     const GaugeAnalysis& gauge = run.analysis->gauge;
-    builder.paragraph(gauge.verdict, "Gauge");
+    builder.paragraph(gauge.verdict.text(), "Gauge");
     ReportFindings findings;
     for (const Finding& finding : gauge.findings)
-        findings.items.push_back({finding.weight, builder.form.apply(finding.sentence), builder.form.apply(finding.evidence)});
+        findings.items.push_back({finding.weight, builder.form.apply(finding.sentence.text()), builder.form.apply(finding.evidence.text())});
     if (!findings.items.empty()) builder.report.blocks.emplace_back(std::move(findings));
     const bool said = std::ranges::any_of(gauge.findings, [](const Finding& finding) { return finding.kind == FindingKind::infeasible; });
-    if (!said) builder.paragraph(gauge.feasibility.sentence);
-    builder.paragraph(gauge.line ? gauge.line->sentence : std::string());
+    if (!said) builder.paragraph(gauge.feasibility.sentence.text());
+    builder.paragraph(gauge.line ? gauge.line->sentence.text() : std::string());
 }
 
 void add_budget(ReportBuilder& builder, const ReportedRun& run) {

@@ -52,7 +52,7 @@ void add_pairs_summary(ReportBuilder& builder, const ReportedPairs& pairs) {
         [](const PairVerdict& pair) { return quantity_text(pair.difference, quantity_decimals("difference")); }, unresolved);
     const std::string apart = pairs_text(
         pairs, [](const PairVerdict& pair) { return pair.difference.kind == Kind::not_known; },
-        [](const PairVerdict& pair) { return pair.difference.reason; }, unknown);
+        [](const PairVerdict& pair) { return pair.difference.reason.text(); }, unknown);
     if (unresolved > 0) builder.paragraph(close + ". Neither of such a pair may be called better.", "Too close to call with these meters");
     if (unknown > 0) builder.paragraph(apart + '.', "Not comparable");
     if (unresolved == 0 && unknown == 0)

@@ -32,7 +32,7 @@ std::string summary_sentence(const RunRecord& record, const EnergyAnalysis& ener
     std::string text;
     const bool drain = record.run.kind == RunKind::drain || record.run.kind == RunKind::no_load_drain;
     if (energy.delivered_wh.kind == Kind::not_known)
-        text = fmt::format("What {} {} is not known: {}", record.unit.name, drain ? "delivered" : "took", energy.delivered_wh.reason);
+        text = fmt::format("What {} {} is not known: {}", record.unit.name, drain ? "delivered" : "took", energy.delivered_wh.reason.text());
     else
         text = drain ? fmt::format("{} delivered {}", record.unit.name, value_text(energy.delivered_wh))
                      : fmt::format("In this {} run of {} the meter counted {}", run_kind_text(record.run.kind), record.unit.name,
@@ -43,7 +43,7 @@ std::string summary_sentence(const RunRecord& record, const EnergyAnalysis& ener
     if (energy.duration_h.kind != Kind::not_known) text += ", in " + value_text(energy.duration_h);
     text += '.';
     if (record.run.kind != RunKind::drain) return text;
-    if (energy.usable_fraction.kind == Kind::not_known) return text + " The usable fraction is not known: " + energy.usable_fraction.reason + '.';
+    if (energy.usable_fraction.kind == Kind::not_known) return text + " The usable fraction is not known: " + energy.usable_fraction.reason + ".";
     return text +
            fmt::format(" That is {} of its label ({}), at this load.", value_text(energy.usable_fraction), kind_text(energy.usable_fraction.kind));
 }
@@ -57,9 +57,9 @@ void add_summary(ReportBuilder& builder, const ReportedRun& run, const LossSplit
          {&energy.usable_fraction, &energy.delivered_wh, &energy.mean_load_w, &energy.duration_h, &energy.wh_per_gauge_point})
         figures.figures.push_back(figure_of(*quantity, builder.form));
     builder.report.blocks.emplace_back(std::move(figures));
-    builder.paragraph(run.analysis->gauge.verdict, "Gauge");
+    builder.paragraph(run.analysis->gauge.verdict.text(), "Gauge");
     if (builder.own_affairs) builder.paragraph(run.analysis->gauge.sharpening, "To know more");
-    builder.paragraph(split.sentence, "Where the energy went");
+    builder.paragraph(split.sentence.text(), "Where the energy went");
     builder.paragraph(std::string(specimen_words));
     builder.picture(
         report_picture_key("vessel", run.record->run.uuid.text()),
@@ -79,7 +79,7 @@ void add_results(ReportBuilder& builder, const std::vector<NamedQuantity>& quant
 /// What a drain that did not reach its cut-off says, told twice.
 void add_accounts(ReportBuilder& builder, const ReportedRun& run, const UnitFit& unit_fit) {
     const std::vector<std::string> lines =
-        account_lines(two_accounts(*run.record, run.analysis->energy, unit_fit, unit_fit.options), run.record->run);
+        texts(account_lines(two_accounts(*run.record, run.analysis->energy, unit_fit, unit_fit.options), run.record->run));
     if (lines.empty()) return;
     builder.chapter("Gauge right, gauge wrong");
     for (const std::string& line : lines) builder.paragraph(line);
@@ -105,13 +105,13 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     for (const std::string& remark : run.analysis->energy.meter_remarks) builder.paragraph(remark, "Meter");
     add_assumed_of_register(builder, run);
     builder.paragraph(repeats_sentence(unit_fit.repeats, unit_fit.options), "Repeats");
-    builder.paragraph(builder.told(unit_fit.sentence), "All drains of this unit together");
+    builder.paragraph(builder.told(unit_fit.sentence.text()), "All drains of this unit together");
     add_not_known(builder, quantities);
     builder.chapter("Charts");
     add_charts(builder, run);
     builder.chapter("Findings");
     add_findings(builder, run);
-    builder.paragraph(run.analysis->gauge.losses.sentence);
+    builder.paragraph(run.analysis->gauge.losses.sentence.text());
     builder.chapter("Uncertainty budget");
     add_budget(builder, run);
     add_method(builder, unit_fit.options);

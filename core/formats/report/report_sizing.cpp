@@ -33,7 +33,7 @@ Table columns_with(const Table& whole, std::initializer_list<std::string_view> k
 }
 
 std::string unit_sentence(const SizedUnit& unit) {
-    if (unit.days.kind == Kind::not_known) return fmt::format("{}: not known, {}", unit.unit.name, unit.days.reason);
+    if (unit.days.kind == Kind::not_known) return fmt::format("{}: not known, {}", unit.unit.name, unit.days.reason.text());
     return fmt::format("{}: {} ({}); by the clock {}; units needed {}; rated output {}, peak output {}", unit.unit.name, value_text(unit.days),
                        sizing_basis_text(unit.basis), value_text(unit.lasts_h), units_needed_text(unit.units_needed), power_fit_text(unit.output),
                        power_fit_text(unit.peak));
@@ -59,7 +59,7 @@ void add_units(ReportBuilder& builder, const Sizing& sizing) {
     builder.table(needed);
     std::vector<std::string> remarks;
     for (const SizedUnit& unit : sizing.units) {
-        for (const std::string& remark : unit.remarks) remarks.push_back(unit.unit.name + ": " + remark + '.');
+        for (const Message& remark : unit.remarks) remarks.push_back(unit.unit.name + ": " + remark + ".");
         const std::string& reason = unit.units_needed.reason;
         const bool said = std::ranges::any_of(unit.remarks, [&](const std::string& remark) { return remark.find(reason) != std::string::npos; });
         if (!reason.empty() && !said) remarks.push_back(unit.unit.name + ": " + reason + '.');
@@ -116,7 +116,7 @@ Report sizing_report(const Sizing& sizing, const ReportOptions& options) {
     Table list = columns_with(load_list_table(sizing.list), {"name", "how_many", "power_w", "hours_per_day", "night_hours", "daily_wh"});
     builder.table(list);
     builder.chapter("What is assumed");
-    add_items(builder, sizing.remarks);
+    add_items(builder, texts(sizing.remarks));
     builder.chapter("Method and sources");
     for (auto& [heading, text] : sizing_table(sizing).method) builder.report.blocks.emplace_back(ReportParagraph{heading, text});
     builder.chapter("Cautions");
@@ -142,7 +142,7 @@ Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOpt
                                                                 : Weight::doubt,
                              (danger ? "DANGER: " : "") + check.verdict_text, builder.form.apply(check.headline)});
     builder.report.blocks.emplace_back(std::move(verdict));
-    builder.paragraph(check.suggestion);
+    builder.paragraph(check.suggestion.text());
     if (check.conductor_a)
         builder.paragraph(fmt::format("Conductors, and fuses where needed, of each string: for at least {} A "
                                       "(1.25 × 1.25 × short-circuit current, NEC 690.8).",
@@ -158,8 +158,8 @@ Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOpt
             return value ? known(key, each.unit, *value, std::nullopt, Kind::measured, "from stated figures")
                          : not_known(key, each.unit, "not stated");
         };
-        table.rows.push_back({each.title, cell("value", each.value), cell("limit", each.limit), cell("margin", each.margin), outcome_words(each),
-                              builder.form.apply(each.sentence)});
+        table.rows.push_back({each.title.text(), cell("value", each.value), cell("limit", each.limit), cell("margin", each.margin),
+                              outcome_words(each), builder.form.apply(each.sentence.text())});
     }
     builder.table(table);
     builder.picture(std::string(report_pv_key), "Voltage of the string against cell temperature, with the limits of the PV input.");
@@ -170,7 +170,7 @@ Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOpt
         if (std::string value = key.text(sheet); !value.empty()) stated.rows.push_back({std::string(key.help), std::move(value)});
     builder.table(stated);
     builder.chapter("What is assumed");
-    add_items(builder, check.assumptions);
+    add_items(builder, texts(check.assumptions));
     builder.chapter("Cautions");
     add_items(builder, pv_cautions());
     add_about(builder, "It is arithmetic on stated values, not a design.");

@@ -64,7 +64,7 @@ std::string claims_words(const UnitClaims& claims) {
 
 /// The answer in a sentence.
 std::string energy_words(const ComparisonRow& row) {
-    if (row.delivered_wh.kind == Kind::not_known) return "What it delivers is not known: " + row.delivered_wh.reason + '.';
+    if (row.delivered_wh.kind == Kind::not_known) return "What it delivers is not known: " + row.delivered_wh.reason + ".";
     std::string words = "It delivers " + value_text(row.delivered_wh);
     if (row.rated_wh.kind != Kind::not_known) words += fmt::format(" of {} rated", value_text(row.rated_wh));
     if (row.usable_fraction.kind != Kind::not_known) words += fmt::format(", a usable fraction of {}", value_text(row.usable_fraction));
@@ -132,11 +132,11 @@ void add_drains(ReportBuilder& builder, const ReportedUnit& unit) {
     add_drain_table(builder, unit);
     const UnitFit& fit = unit.analysis->fit;
     builder.paragraph(repeats_sentence(fit.repeats, fit.options), "Repeats");
-    builder.paragraph(builder.told(fit.sentence), "All drains together");
+    builder.paragraph(builder.told(fit.sentence.text()), "All drains together");
     Table predictions = predictions_table(*unit.analysis);
     predictions.title = "Expected at other loads";
     builder.table(predictions);
-    builder.paragraph(unit.analysis->drift.sentence, "Drift");
+    builder.paragraph(unit.analysis->drift.sentence.text(), "Drift");
 }
 
 void add_curves(ReportBuilder& builder, const ReportedUnit& unit) {
@@ -155,7 +155,7 @@ void add_gauge(ReportBuilder& builder, const ReportedUnit& unit) {
     const std::string& uuid = unit_of(unit).uuid.text();
     builder.picture(report_picture_key(report_gauge_overlay_key, uuid),
                     "Gauge error against what was delivered, one curve for each drain from full to cut-off: above 0 the gauge shows too much.");
-    builder.paragraph(builder.told(unit.analysis->gauge_drift.sentence), "From run to run");
+    builder.paragraph(builder.told(unit.analysis->gauge_drift.sentence.text()), "From run to run");
     builder.picture(report_picture_key(report_gauge_drift_key, uuid), "The gauge errors of the two drains that this is told by.");
     for (const ReportedRun& run : unit.runs) {
         if (!is_drain(run)) continue;
@@ -170,18 +170,18 @@ void add_other_runs(ReportBuilder& builder, const ReportedUnit& unit) {
         const RunRecord& record = *run.record;
         if (record.run.kind == RunKind::charge) {
             builder.section(run_name(run));
-            builder.paragraph(analyse_charge(record, run.analysis->energy).sentence);
+            builder.paragraph(analyse_charge(record, run.analysis->energy).sentence.text());
         } else if (record.run.kind == RunKind::sustained_output || record.run.kind == RunKind::peak_output) {
             builder.section(run_name(run));
             const OutputRun output = analyse_output(record, run.analysis->energy);
-            builder.paragraph(output.sentence);
+            builder.paragraph(output.sentence.text());
             builder.table(output_steps_table(output));
         }
     }
     const RoundTrip& round_trip = unit.claims->round_trip;
     if (!round_trip.cycles.empty()) {
         builder.section("Round trip");
-        builder.paragraph(round_trip.sentence);
+        builder.paragraph(round_trip.sentence.text());
         builder.paragraph(round_trip.boundary, "Counted");
     }
 }

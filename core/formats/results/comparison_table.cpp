@@ -49,7 +49,8 @@ std::string basis_words(const Comparison& comparison, const FairComparison& fair
 }
 
 std::string standing_words(const FairRow& row) {
-    return std::string(standing_text(row.standing)) + (row.standing == Standing::as_tested ? ": " + without_advice(row.reason) : std::string());
+    return std::string(standing_text(row.standing)) +
+           (row.standing == Standing::as_tested ? ": " + without_advice(row.reason.text()) : std::string());
 }
 
 /// All that a row of the table is made from.
@@ -134,7 +135,7 @@ TableCell cell_of(const ComparisonColumn& column, const RowSource& row) {
 
 /// What a table tells goes out: advice to the tester stays home.
 TableCell for_readers(TableCell cell) {
-    if (auto* figure = std::get_if<Quantity>(&cell)) figure->reason = without_advice(figure->reason);
+    if (auto* figure = std::get_if<Quantity>(&cell)) figure->reason = without_advice(figure->reason.text());
     return cell;
 }
 
@@ -179,11 +180,11 @@ Table comparison_table(const Comparison& comparison, const FairComparison& unran
     const ComparisonAnswer answer = comparison_answer(comparison, fair);
     if (!answer.order.empty()) table.answer.push_back(answer.order);
     table.answer.insert(table.answer.end(), answer.units.begin(), answer.units.end());
-    for (const std::string& remark : fair.remarks) table.remarks.push_back(without_advice(remark));
+    for (const Message& remark : fair.remarks) table.remarks.push_back(without_advice(remark.text()));
     table.remarks.insert(table.remarks.end(), comparison.remarks.begin(), comparison.remarks.end());
     for (const ModelSample& sample : model_samples(comparison, fair))
         if (sample.specimens > 1) table.remarks.push_back(sample.sentence);
-    for (const std::string& left_out : comparison.left_out) table.remarks.push_back("Left out: " + left_out);
+    for (const Message& left_out : comparison.left_out) table.remarks.push_back("Left out: " + left_out);
     table.method = comparison_method(options_of(comparison));
     return table;
 }

@@ -41,7 +41,7 @@ std::string meters_in_series_text(const std::vector<MetersInSeries>& pairs) {
     for (const MetersInSeries& pair : pairs) {
         const std::string runs = count_text(static_cast<long>(pair.run_uuids.size()), "run", "runs");
         text += '\n' + one_line("Meters in series: " + pair.first.name + " and " + pair.second.name + " (" + runs + ")") + '\n';
-        for (const SeriesLoad& load : pair.loads) text += "  " + one_line(load.sentence) + '\n';
+        for (const SeriesLoad& load : pair.loads) text += "  " + one_line(load.sentence.text()) + '\n';
     }
     return text;
 }

@@ -30,13 +30,13 @@ std::string unit_text(const Sizing& sizing, std::size_t at) {
         const bool same = quantity == &unit.days_left_on && sizing.totals.always_connected;
         if (!same) text += line_of(*quantity);
     }
-    if (!unit.days.reason.empty()) text += "    " + one_line(unit.days.reason) + '\n';
+    if (!unit.days.reason.empty()) text += "    " + one_line(unit.days.reason.text()) + '\n';
     text += fmt::format("  rated output: {}; peak output: {}\n  units for {}: {}", power_fit_text(unit.output), power_fit_text(unit.peak),
                         days_text(sizing.choices.autonomy_days), units_needed_text(unit.units_needed));
-    if (!unit.units_needed.reason.empty()) text += ", " + one_line(unit.units_needed.reason);
+    if (!unit.units_needed.reason.empty()) text += ", " + one_line(unit.units_needed.reason.text());
     if (unit.units_by_rule) text += fmt::format("; by the battery rule: {}", *unit.units_by_rule);
     text += '\n';
-    for (const std::string& remark : unit.remarks) text += "  " + one_line(remark) + '\n';
+    for (const Message& remark : unit.remarks) text += "  " + one_line(remark.text()) + '\n';
     if (const std::string course = course_sentence(sizing, at); !course.empty()) text += "  " + one_line(course) + '\n';
     return text;
 }
@@ -147,7 +147,7 @@ std::string sizing_text(const Sizing& sizing) {
     text += '\n' + table_text(sizing_rules_table(sizing), TableFormat::text);
     if (!sizing.list_needs.months.empty()) text += '\n' + table_text(sizing_months_table(sizing), TableFormat::text);
     text += "\nAssumed\n";
-    for (const std::string& line : sizing.remarks) text += "  " + one_line(line) + '\n';
+    for (const Message& line : sizing.remarks) text += "  " + one_line(line.text()) + '\n';
     text += "\nCautions\n";
     for (const std::string& line : sizing_cautions()) text += "  " + line + '\n';
     return text;

@@ -21,7 +21,7 @@ TableColumn sizing_words(const char* key, const char* title, bool identifies = f
 }
 
 /// A figure that follows from stated ones: no interval.
-Quantity sizing_figure(const TableColumn& column, const std::optional<double>& value, const char* reason) {
+Quantity sizing_figure(const TableColumn& column, const std::optional<double>& value, const Message& reason) {
     return value ? known(column.key, column.unit, *value, std::nullopt, Kind::measured, reason) : not_known(column.key, column.unit, reason);
 }
 
@@ -35,8 +35,8 @@ std::string joined(const std::vector<std::string>& sentences) {
 
 /// What a reader must know besides the figures.
 std::string remark_of(const SizedUnit& unit) {
-    std::vector<std::string> all = unit.remarks;
-    if (const std::string& reason = unit.units_needed.reason; !reason.empty() && joined(all).find(reason) == std::string::npos) all.push_back(reason);
+    std::vector<std::string> all = texts(unit.remarks);
+    if (const std::string reason = unit.units_needed.reason; !reason.empty() && joined(all).find(reason) == std::string::npos) all.push_back(reason);
     return joined(all);
 }
 
@@ -90,7 +90,7 @@ Table sizing_table(const Sizing& sizing) {
                      {"units_by_rule", "units by rule", "1", Content::number, 0},
                      sizing_words("remark", "remark")};
     for (const SizedUnit& unit : sizing.units) {
-        const char* needed = unit.units_needed.reason.empty() ? "for the days of autonomy asked for" : unit.units_needed.reason.c_str();
+        const Message needed = unit.units_needed.reason.empty() ? "for the days of autonomy asked for" : unit.units_needed.reason;
         table.rows.push_back({unit.unit.name, unit.unit.maker, sizing_figure(table.columns[2], unit.unit.rated_energy_wh, "stated by the maker"),
                               std::string(sizing_basis_text(unit.basis)), unit.days, unit.lasts_h, unit.run_time_h, unit.days_left_on,
                               sizing_figure(table.columns[8], as_number(unit.units_needed.least), needed),
@@ -99,7 +99,7 @@ Table sizing_table(const Sizing& sizing) {
                               sizing_figure(table.columns[12], as_number(unit.units_by_rule), "nameplate by the rule / rated energy"),
                               remark_of(unit)});
     }
-    table.remarks = sizing.remarks;
+    table.remarks = texts(sizing.remarks);
     table.remarks.push_back(
         fmt::format("Units needed: for {} without sun, side by side with the list shared evenly.", days_text(sizing.choices.autonomy_days)));
     table.method = {{"Days of autonomy", "E* / (daily energy + no-load draw × hours of output on + standby draw × the rest + quadratic loss), from "

@@ -188,10 +188,7 @@ std::string text_of(const std::optional<double>& value) { return value ? exact_t
 
 Result<LoadList> read_load_list(std::string_view text, const std::string& source) {
     if (text.starts_with(list_byte_order_mark)) text.remove_prefix(list_byte_order_mark.size());
-    const auto in_source = [&source](Error error) {
-        if (!source.empty()) error.where = error.where.empty() ? source : source + ", " + error.where;
-        return error;
-    };
+    const auto in_source = [&source](Error error) { return source.empty() ? error : within(std::move(error), source); };
     if (text.find('\0') != std::string_view::npos || first_bad_utf8(text))
         return in_source(bad_list(say(phrase("sheets", "the file is no UTF-8 text")), {}, say(phrase("sheets", "save it as CSV in UTF-8"))));
     Result<LoadList> list = ListReader(text).read();

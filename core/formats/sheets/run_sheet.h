@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/result.h"
 #include "model/run_record.h"
 
@@ -28,7 +29,7 @@ namespace ullage {
 /// What reading a run sheet gave: the record (uuids empty) and what a person should be told.
 struct SheetImport {
     RunRecord record;
-    std::vector<std::string> notices; ///< e.g. "line 7: key `vessel` is not known; kept with the run"
+    std::vector<Message> notices; ///< e.g. "line 7: key `vessel` is not known; kept with the run"
 };
 
 /// Reads one run sheet (UTF-8 with or without BOM, LF or CRLF; RFC 4180 fields). `source` names the file in

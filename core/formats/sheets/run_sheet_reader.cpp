@@ -256,10 +256,7 @@ private:
 };
 
 /// Names the file in an error's place.
-Error in_source(Error error, const std::string& source) {
-    if (!source.empty()) error.where = error.where.empty() ? source : source + ", " + error.where;
-    return error;
-}
+Error in_source(Error error, const std::string& source) { return source.empty() ? error : within(std::move(error), source); }
 
 } // namespace
 

@@ -12,7 +12,7 @@ namespace {
 
 /// What has to be said below the table: how far a value is known when it is not measured, and the reason given.
 std::string note_of(const Quantity& quantity) {
-    const std::string reason = one_line(quantity.reason);
+    const std::string reason = one_line(quantity.reason.text());
     if (quantity.kind == Kind::measured) return reason;
     const std::string kind(kind_text(quantity.kind));
     return reason.empty() ? kind : kind + ": " + reason;

@@ -137,7 +137,7 @@ TEST_F(UnitComparerTest, a_copy_of_the_open_logbook_counts_its_runs_once_and_say
     const Comparison comparison = comparer.comparison(CompareRows::every_drain);
     EXPECT_EQ(comparison.rows.size(), 1U);
     ASSERT_EQ(comparer.notices().size(), 1U);
-    EXPECT_NE(comparer.notices()[0].find("counted once"), std::string::npos);
+    EXPECT_NE(comparer.notices()[0].text().find("counted once"), std::string::npos);
 }
 
 TEST_F(UnitComparerTest, what_cannot_be_added_is_refused_in_words_and_nothing_changes) {

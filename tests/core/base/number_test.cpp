@@ -25,7 +25,7 @@ TEST(Number, digit_grouping_is_refused_as_ambiguous) {
     for (const char* text : {"1.234,5", "1,234.5", "1.234.567", "1,234,567", "1..5"}) {
         const auto parsed = parse_number(text);
         ASSERT_FALSE(parsed.ok()) << text;
-        EXPECT_NE(parsed.error().what.find("more than one way"), std::string::npos) << text;
+        EXPECT_NE(parsed.error().what.text().find("more than one way"), std::string::npos) << text;
         EXPECT_FALSE(parsed.error().remedy.empty());
     }
 }

@@ -64,7 +64,7 @@ TEST(WorkFolder, a_folder_that_is_not_there_is_named) {
     const auto work = WorkFolder::make(folder / "none");
     ASSERT_FALSE(work.ok());
     EXPECT_EQ(work.error().failure, Failure::io);
-    EXPECT_EQ(work.error().where, folder / "none");
+    EXPECT_EQ(work.error().where, (folder / "none").string());
 }
 
 } // namespace

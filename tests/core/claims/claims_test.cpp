@@ -81,7 +81,7 @@ TEST(RoundTrips, the_gain_of_one_meter_cancels_and_that_of_two_does_not) {
     // Two rectangular limits of 1 %: a triangle of 2 %, 95 % within 2 (1 - sqrt 0.05) = 1.55 %; the larger one convolved with the other as normal
     // gives 1.6 %; with repeatability, hypot(1.6 %, 0.98 %).
     EXPECT_NEAR(*apart.efficiency.half_width() / *apart.efficiency.value, 0.0187, 0.001);
-    EXPECT_NE(apart.efficiency.reason.find("do not cancel"), std::string::npos);
+    EXPECT_NE(apart.efficiency.reason.text().find("do not cancel"), std::string::npos);
     records[1].meter->limit_percent.reset();
     const RoundTrip unknown = round_trip(addresses_of(records), energies_of(records));
     EXPECT_TRUE(unknown.efficiency.value);
@@ -129,7 +129,7 @@ TEST(RoundTrips, a_charger_left_plugged_in_makes_it_a_bracket_between_both) {
     EXPECT_EQ(trip.efficiency.kind, Kind::bracket);
     EXPECT_LT(*trip.efficiency.lower, 980.0 / 1205);
     EXPECT_GT(*trip.efficiency.upper, 980.0 / 1160);
-    EXPECT_NE(trip.efficiency.reason.find("60 Wh went in after"), std::string::npos) << trip.efficiency.reason;
+    EXPECT_NE(trip.efficiency.reason.text().find("60 Wh went in after"), std::string::npos) << trip.efficiency.reason;
 }
 
 TEST(RoundTrips, a_full_drain_and_the_charge_after_it_close_a_cycle_at_full) {
@@ -145,7 +145,7 @@ TEST(RoundTrips, equal_gauge_ends_close_a_cycle_and_say_what_they_assume) {
     const RoundTrip trip = round_trip(addresses_of(records), energies_of(records));
     ASSERT_EQ(trip.cycles.size(), 1u);
     EXPECT_EQ(trip.cycles[0].ends, "from 40 to 90 % and back by the gauge");
-    EXPECT_NE(trip.efficiency.reason.find("assumes that equal gauge readings"), std::string::npos);
+    EXPECT_NE(trip.efficiency.reason.text().find("assumes that equal gauge readings"), std::string::npos);
     // Each end is the difference of two readings with a step of 1 pt: u = 1/sqrt 3 of 50 pt, 1.15 %; repeatability 0.5 %.
     EXPECT_NEAR(*trip.efficiency.half_width() / *trip.efficiency.value, 1.96 * std::hypot(1 / std::sqrt(3.0) / 50, 0.005), 0.001);
     records[1] = charge(day_h, 2, 580, 40, 85);
@@ -160,7 +160,7 @@ TEST(RoundTrips, an_open_cycle_or_one_with_energy_missing_tells_nothing) {
     const std::vector<RunRecord> alone{charge(0, 1, 1150)};
     const RoundTrip none = round_trip(addresses_of(alone), energies_of(alone));
     EXPECT_EQ(none.efficiency.kind, Kind::not_known);
-    EXPECT_NE(none.sentence.find("no closed cycle"), std::string::npos);
+    EXPECT_NE(none.sentence.text().find("no closed cycle"), std::string::npos);
 }
 
 TEST(Charges, energy_time_power_and_taper_are_those_of_the_readings) {
@@ -251,7 +251,7 @@ TEST(Outputs, a_load_at_the_claim_that_stands_is_held) {
     const OutputRun run = tested(output(RunKind::sustained_output, {500, 1510}));
     EXPECT_EQ(run.outcome, OutputOutcome::held);
     EXPECT_EQ(run.deciding, 1u);
-    EXPECT_NE(run.sentence.find("for 30 min; 1500 W are claimed"), std::string::npos) << run.sentence;
+    EXPECT_NE(run.sentence.text().find("for 30 min; 1500 W are claimed"), std::string::npos) << run.sentence;
 }
 
 TEST(Outputs, a_trip_below_the_claim_refutes_it_whatever_was_held_before) {
@@ -277,14 +277,14 @@ TEST(Outputs, runs_that_disagree_decide_nothing_and_are_both_told) {
     tripped.run.uuid = RunId("later");
     const ClaimCheck found = check(claims_of({held, tripped}), "rated_output_w");
     EXPECT_EQ(found.verdict, ClaimVerdict::not_decided);
-    EXPECT_NE(found.evidence.find("Held"), std::string::npos) << found.evidence;
-    EXPECT_NE(found.evidence.find("Tripped"), std::string::npos) << found.evidence;
+    EXPECT_NE(found.evidence.text().find("Held"), std::string::npos) << found.evidence;
+    EXPECT_NE(found.evidence.text().find("Tripped"), std::string::npos) << found.evidence;
 }
 
 TEST(Outputs, a_trip_above_the_claim_refutes_nothing) {
     const RunRecord held = output(RunKind::sustained_output, {1500, 1900}, MarkKind::output_tripped);
     EXPECT_EQ(tested(held).outcome, OutputOutcome::held);
-    EXPECT_NE(tested(held).sentence.find("above the claim"), std::string::npos);
+    EXPECT_NE(tested(held).sentence.text().find("above the claim"), std::string::npos);
     const RunRecord untried = output(RunKind::sustained_output, {700, 1900}, MarkKind::output_tripped);
     EXPECT_TRUE(tested(untried).beyond_claim);
     EXPECT_EQ(check(claims_of({untried}), "rated_output_w").verdict, ClaimVerdict::not_decided);
@@ -307,7 +307,7 @@ TEST(Outputs, a_load_at_the_claim_must_stand_a_quarter_of_an_hour) {
     run.record().run.end = RunEnd::stopped_by_tester;
     const OutputRun found = tested(run.record());
     EXPECT_EQ(found.outcome, OutputOutcome::not_reached) << found.sentence;
-    EXPECT_NE(found.sentence.find("15 min at least"), std::string::npos);
+    EXPECT_NE(found.sentence.text().find("15 min at least"), std::string::npos);
 }
 
 TEST(Outputs, a_peak_counts_from_watts_noted_and_was_carried_when_it_stood_between_two_readings) {
@@ -355,7 +355,7 @@ TEST(OwnDraw, without_a_charge_the_gauge_tells_and_says_what_it_assumes) {
     EXPECT_NEAR(*draw.value, 1.0, 1e-9); // 10 % of 1000 Wh in 100 h
     EXPECT_EQ(draw.kind, Kind::projected);
     EXPECT_NEAR(*draw.half_width(), 0.1 * (1 - std::sqrt(0.05)), 1e-9);
-    EXPECT_NE(draw.reason.find("assumes an accurate gauge"), std::string::npos);
+    EXPECT_NE(draw.reason.text().find("assumes an accurate gauge"), std::string::npos);
     EXPECT_FALSE(claims.draws.output_off.cost_per_day);
 }
 

@@ -63,7 +63,7 @@ TEST(FairComparison, at_a_common_load_two_sample_units_change_places_and_the_rem
     EXPECT_EQ(fair.rows[pelm].standing, Standing::moved);
     EXPECT_LT(*fair.rows[pelm].usable_fraction.value, *fair.rows[osk].usable_fraction.value);
     ASSERT_FALSE(fair.remarks.empty());
-    EXPECT_NE(fair.remarks[0].find("other way round"), std::string::npos) << fair.remarks[0];
+    EXPECT_NE(fair.remarks[0].text().find("other way round"), std::string::npos) << fair.remarks[0];
 }
 
 TEST(FairComparison, figures_at_the_common_load_cover_the_sample_simulations_truth) {
@@ -117,7 +117,7 @@ TEST(FairComparison, the_power_while_on_must_be_within_the_rated_output) {
     const Comparison tested = two_units(1, "meter", "meter", 1000);
     const FairComparison fair = compare_at(tested, CommonLoad{2000, 0.1, {}});
     EXPECT_EQ(fair.rows[0].standing, Standing::as_tested);
-    EXPECT_NE(fair.rows[0].reason.find("above the rated output"), std::string::npos) << fair.rows[0].reason;
+    EXPECT_NE(fair.rows[0].reason.text().find("above the rated output"), std::string::npos) << fair.rows[0].reason;
 }
 
 TEST(FairRanks, units_that_no_meter_tells_apart_share_a_rank_and_the_next_counts_them) {
@@ -160,13 +160,13 @@ TEST(FairRanks, a_row_without_interval_at_another_load_or_of_a_single_drain_has_
     fair.rows[1].usable_fraction.lower.reset();
     auto ranks = fair_ranks(comparison, fair);
     EXPECT_FALSE(ranks[1].value);
-    EXPECT_NE(ranks[1].reason.find("no interval"), std::string::npos);
+    EXPECT_NE(ranks[1].reason.text().find("no interval"), std::string::npos);
     EXPECT_TRUE(ranks[0].value && ranks[2].value);
     fair = compare_at(comparison, CommonLoad{120, 1, {}});
     ranks = fair_ranks(comparison, fair);
     for (std::size_t row = 0; row < ranks.size(); ++row) EXPECT_EQ(ranks[row].value.has_value(), fair.rows[row].standing != Standing::as_tested);
     comparison.rows[1].unit.uuid = comparison.rows[0].unit.uuid;
-    for (const Quantity& rank : fair_ranks(comparison, fair)) EXPECT_NE(rank.reason.find("single drains"), std::string::npos);
+    for (const Quantity& rank : fair_ranks(comparison, fair)) EXPECT_NE(rank.reason.text().find("single drains"), std::string::npos);
 }
 
 TEST(FairRanks, as_tested_at_unlike_loads_there_is_none_and_at_like_loads_there_is) {
@@ -174,7 +174,7 @@ TEST(FairRanks, as_tested_at_unlike_loads_there_is_none_and_at_like_loads_there_
     ASSERT_TRUE(unlike_loads(unlike));
     for (const Quantity& rank : fair_ranks(unlike, compare_at(unlike, std::nullopt))) {
         EXPECT_FALSE(rank.value);
-        EXPECT_NE(rank.reason.find("unlike loads"), std::string::npos) << rank.reason;
+        EXPECT_NE(rank.reason.text().find("unlike loads"), std::string::npos) << rank.reason;
     }
     Comparison like = unlike;
     for (ComparisonRow& row : like.rows) row.mean_load_w = like.rows.front().mean_load_w;
@@ -251,7 +251,7 @@ TEST(FairPairs, what_has_no_interval_or_no_price_is_not_known_with_its_reason) {
     const FairComparison fair = compare_at(tested, CommonLoad{120, 1, {}});
     const PairVerdict price = compare_pair(tested, fair, 0, 1, PairFigure::price_per_delivered_kwh);
     EXPECT_FALSE(price.resolved);
-    EXPECT_NE(price.difference.reason.find("price"), std::string::npos) << price.difference.reason;
+    EXPECT_NE(price.difference.reason.text().find("price"), std::string::npos) << price.difference.reason;
     FairComparison blunt = fair;
     blunt.rows[0].deliverable_wh.kind = Kind::at_least;
     EXPECT_EQ(compare_pair(tested, blunt, 0, 1).difference.kind, Kind::not_known);

@@ -74,7 +74,7 @@ TEST(JoinedRecords, of_two_copies_of_a_run_the_one_with_more_entries_counts_whic
         ASSERT_EQ(joined.runs.size(), 2U);
         EXPECT_EQ(joined.runs[1]->readings.back().values.remark, "amended");
         ASSERT_EQ(joined.notices.size(), 1U);
-        EXPECT_NE(joined.notices[0].find("2 runs are both in"), std::string::npos);
+        EXPECT_NE(joined.notices[0].text().find("2 runs are both in"), std::string::npos);
     }
 }
 
@@ -97,7 +97,7 @@ TEST(JoinedRecords, claims_that_differ_are_those_of_the_first_logbook_and_that_i
     for (const RunRecord* run : joined.runs) EXPECT_EQ(run->unit.rated_energy_wh, 1050);
     EXPECT_EQ(b.records[0].unit.rated_energy_wh, 900) << "the source itself stays as it is";
     ASSERT_EQ(joined.notices.size(), 1U);
-    EXPECT_NE(joined.notices[0].find("claims of Unit u"), std::string::npos);
+    EXPECT_NE(joined.notices[0].text().find("claims of Unit u"), std::string::npos);
 }
 
 TEST(JoinedRecords, the_gain_of_a_meter_cancels_between_logbooks_only_where_it_is_that_very_meter) {

@@ -38,7 +38,7 @@ TEST(Specimens, of_one_model_are_a_sample_with_a_prediction_for_the_next) {
     EXPECT_NEAR(*sample.spread_percent.value, 100 * 0.02 / 0.87, 1e-9);
     EXPECT_NEAR(*sample.next_fraction.upper - 0.87, 4.302653 * 0.02 * std::sqrt(4.0 / 3), 1e-6);
     EXPECT_GT(*sample.usable_fraction.half_width(), 4.302653 * 0.02 / std::sqrt(3.0)) << "the meter's gain is common to all";
-    EXPECT_NE(sample.sentence.find("3 specimens give 87.0"), std::string::npos) << sample.sentence;
+    EXPECT_NE(sample.sentence.text().find("3 specimens give 87.0"), std::string::npos) << sample.sentence;
 }
 
 TEST(Specimens, one_says_nothing_of_others_and_unlike_loads_are_not_mixed) {

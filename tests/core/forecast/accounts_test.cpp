@@ -41,7 +41,7 @@ TEST(TwoAccounts, tells_both_in_numbers_from_two_readings) {
     EXPECT_LT(*accounts.wrong.to_come_wh.lower, 579);
     EXPECT_GT(*accounts.wrong.to_come_wh.upper, 579);
     EXPECT_LT(*accounts.wrong.gauge_error_pt.lower, -35);
-    EXPECT_NE(accounts.decides.find("Still on at"), std::string::npos) << accounts.decides;
+    EXPECT_NE(accounts.decides.text().find("Still on at"), std::string::npos) << accounts.decides;
     ASSERT_TRUE(accounts.decide_from_ms);
     EXPECT_GT(*accounts.decide_from_ms, RecordBuilder::moment_ms(16));
 }
@@ -84,10 +84,10 @@ TEST(TwoAccounts, count_down_from_the_moment_that_they_are_read_at) {
     const auto empty = [&](double hours_later) {
         return account_figures(accounts, accounts.right, record.run, accounts.from_ms + static_cast<UtcMs>(hours_later * ms_per_hour)).back();
     };
-    EXPECT_TRUE(empty(0).value.starts_with("in 7")) << empty(0).value;
-    EXPECT_TRUE(empty(2).value.starts_with("in 5")) << empty(2).value;
+    EXPECT_TRUE(empty(0).value.text().starts_with("in 7")) << empty(0).value;
+    EXPECT_TRUE(empty(2).value.text().starts_with("in 5")) << empty(2).value;
     // At most 10 h were left: 24 h later that is 14 h ago or more.
-    EXPECT_TRUE(empty(24).value.starts_with("overdue by 1")) << empty(24).value;
+    EXPECT_TRUE(empty(24).value.text().starts_with("overdue by 1")) << empty(24).value;
     EXPECT_EQ(empty(2).note, empty(0).note) << "the clock stays";
 }
 
@@ -97,7 +97,7 @@ TEST(TwoAccounts, of_a_stopped_drain_no_clock_is_named) {
     const TwoAccounts accounts = accounts_of(run.record());
     ASSERT_TRUE(accounts.told);
     EXPECT_FALSE(accounts.decide_from_ms);
-    EXPECT_NE(accounts.decides.find("further on at this load"), std::string::npos) << accounts.decides;
+    EXPECT_NE(accounts.decides.text().find("further on at this load"), std::string::npos) << accounts.decides;
 }
 
 TEST(TwoAccounts, are_refused_with_the_reason_where_they_tell_nothing) {
@@ -114,7 +114,7 @@ TEST(TwoAccounts, are_refused_with_the_reason_where_they_tell_nothing) {
     for (const auto& [record, words] : cases) {
         const TwoAccounts accounts = accounts_of(record);
         EXPECT_FALSE(accounts.told);
-        EXPECT_NE(accounts.reason.find(words), std::string::npos) << accounts.reason;
+        EXPECT_NE(accounts.reason.text().find(words), std::string::npos) << accounts.reason;
     }
 }
 

@@ -218,7 +218,7 @@ TEST(Forecast, without_a_register_time_stands_for_energy) {
     ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
     EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(10), forecast.cut_off->estimate_ms), 0, 0.8);
     EXPECT_NE(forecast.cut_off_reason.find("time alone"), std::string::npos);
-    EXPECT_NE(forecast.advice.front().sentence.find("register has not been read"), std::string::npos) << forecast.advice.front().sentence;
+    EXPECT_NE(forecast.advice.front().sentence.text().find("register has not been read"), std::string::npos) << forecast.advice.front().sentence;
 }
 
 TEST(Forecast, a_run_noted_by_time_alone_is_forecast_by_the_hours_that_it_has_run) {
@@ -329,17 +329,18 @@ TEST(Forecast, advice_names_the_channel_left_out_and_the_pair_that_tells_most) {
     const RunForecast forecast = forecast_of(builder.record());
     ASSERT_GE(forecast.advice.size(), 3U);
     EXPECT_EQ(forecast.advice[0].sentence, "The register has not been read since 06:00 (1 h 0 min), the gauge has: read both together.");
-    EXPECT_NE(forecast.advice[1].sentence.find("Read register and gauge together near 20 %"), std::string::npos) << forecast.advice[1].sentence;
+    EXPECT_NE(forecast.advice[1].sentence.text().find("Read register and gauge together near 20 %"), std::string::npos)
+        << forecast.advice[1].sentence;
     ASSERT_TRUE(forecast.advice[1].at_ms);
     EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(8), *forecast.advice[1].at_ms), 0, 0.3);
-    EXPECT_NE(forecast.advice[2].sentence.find("Read often from"), std::string::npos) << forecast.advice[2].sentence;
+    EXPECT_NE(forecast.advice[2].sentence.text().find("Read often from"), std::string::npos) << forecast.advice[2].sentence;
 }
 
 TEST(Forecast, a_cut_off_past_its_range_is_the_first_thing_to_look_at) {
     const RunRecord record = steady_until(9).record();
     const RunForecast forecast = forecast_run(record, analyse_energy(record), fit_unit({}), RecordBuilder::moment_ms(30));
     ASSERT_TRUE(forecast.cut_off);
-    EXPECT_NE(forecast.advice.front().sentence.find("look whether the output is still on"), std::string::npos);
+    EXPECT_NE(forecast.advice.front().sentence.text().find("look whether the output is still on"), std::string::npos);
     EXPECT_TRUE(expected_hours_text(*forecast.cut_off, forecast.as_of_ms).starts_with("overdue by ")) << "both ends have passed";
 }
 

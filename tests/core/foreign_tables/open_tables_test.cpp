@@ -135,7 +135,7 @@ TEST(OpenTables, a_head_that_is_repeated_parts_no_run) {
     EXPECT_EQ(asked(reading), Questions());
     ASSERT_EQ(reading.runs.size(), 1u);
     EXPECT_EQ(reading.runs[0].readings.size(), 3u);
-    EXPECT_EQ(reading.notes, std::vector<std::string>{"another head stands in row 4"});
+    EXPECT_EQ(texts(reading.notes), std::vector<std::string>{"another head stands in row 4"});
 }
 
 TEST(OpenTables, answers_go_through_text_and_back) {

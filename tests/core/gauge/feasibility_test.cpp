@@ -72,7 +72,7 @@ TEST(Feasibility, agrees_with_brute_force_over_units) {
         // The grid can only miss the best unit: by less than half a cell of E* at the end, 0.005 x 72 pt, and of P*, 0.03 x 10 h.
         EXPECT_LE(*bound.least_error_pt.value, tried + 1e-9);
         EXPECT_NEAR(*bound.least_error_pt.value, tried, 0.66);
-        EXPECT_NE(bound.sentence.find("wrong by at least"), std::string::npos);
+        EXPECT_NE(bound.sentence.text().find("wrong by at least"), std::string::npos);
         EXPECT_FALSE(bound.readings.empty());
     }
 }

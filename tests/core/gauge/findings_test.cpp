@@ -109,7 +109,7 @@ TEST(Findings, delivered_energy_beyond_gauge_implied_is_said_with_both_readings_
     const GaugeAnalysis analysis = judge(run);
     const Finding* exceeds = find(analysis, FindingKind::delivered_exceeds_gauge_implied);
     ASSERT_NE(exceeds, nullptr);
-    EXPECT_NE(exceeds->sentence.find("or the battery holds more than its label"), std::string::npos);
+    EXPECT_NE(exceeds->sentence.text().find("or the battery holds more than its label"), std::string::npos);
     run.record().meter->limit_percent.reset();
     EXPECT_EQ(find(judge(run), FindingKind::delivered_exceeds_gauge_implied), nullptr) << "no limit, no verdict";
 }

@@ -84,8 +84,8 @@ TEST(Bent, tells_size_place_and_slopes_of_a_broken_line) {
     ASSERT_NE(bent, nullptr);
     EXPECT_EQ(bent->weight, Weight::fault);
     EXPECT_NEAR(bent->size, 10, 0.3);
-    EXPECT_NE(bent->sentence.find("10 points more than a straight one, most at about 60 % (07:00)"), std::string::npos) << bent->sentence;
-    EXPECT_NE(bent->sentence.find("falls more slowly before"), std::string::npos) << bent->sentence;
+    EXPECT_NE(bent->sentence.text().find("10 points more than a straight one, most at about 60 % (07:00)"), std::string::npos) << bent->sentence;
+    EXPECT_NE(bent->sentence.text().find("falls more slowly before"), std::string::npos) << bent->sentence;
     EXPECT_EQ(bent->readings, (std::vector<ReadingId>{ReadingId("r1"), ReadingId("r21"), ReadingId("r41")}));
     EXPECT_LT(bent->statistic, bent->threshold);
 }

@@ -159,7 +159,7 @@ TEST(GaugeLog, times_a_stuck_gauge_that_three_notes_cannot_show) {
         for (const Finding& finding : analyse_gauge(drain.run.record, energy).findings)
             if (finding.kind == FindingKind::stuck) {
                 ++by_log;
-                EXPECT_NE(finding.sentence.find("stuck at 71 %"), std::string::npos) << finding.sentence;
+                EXPECT_NE(finding.sentence.text().find("stuck at 71 %"), std::string::npos) << finding.sentence;
                 EXPECT_NEAR(finding.size, 8, 2);
                 break;
             }
@@ -184,7 +184,7 @@ TEST(GaugeLog, one_whose_clock_is_hours_off_is_not_used_and_says_so) {
     const EnergyAnalysis energy = analyse_energy(drain.run.record);
     ASSERT_TRUE(energy.gauge_log);
     EXPECT_FALSE(energy.gauge_log->used);
-    EXPECT_NE(energy.gauge_log->sentence.find("It was not used."), std::string::npos) << energy.gauge_log->sentence;
+    EXPECT_NE(energy.gauge_log->sentence.text().find("It was not used."), std::string::npos) << energy.gauge_log->sentence;
     EXPECT_EQ(energy.points.size(), analyse_energy(without_gauge_log(drain.run.record)).points.size());
 }
 

@@ -39,9 +39,9 @@ void expect_refused(const LossFit& fit, const std::string& words) {
     EXPECT_FALSE(fit.known());
     EXPECT_FALSE(fit.no_load_draw_w.value.has_value());
     EXPECT_EQ(fit.zero_time_energy_wh.kind, Kind::not_known);
-    EXPECT_NE(fit.no_load_draw_w.reason.find(words), std::string::npos) << fit.no_load_draw_w.reason;
-    EXPECT_NE(fit.sentence.find(words), std::string::npos) << fit.sentence;
-    EXPECT_EQ(fit.sentence.find("If the gauge is linear in stored energy"), 0u);
+    EXPECT_NE(fit.no_load_draw_w.reason.text().find(words), std::string::npos) << fit.no_load_draw_w.reason;
+    EXPECT_NE(fit.sentence.text().find(words), std::string::npos) << fit.sentence;
+    EXPECT_EQ(fit.sentence.text().find("If the gauge is linear in stored energy"), 0u);
 }
 
 TEST(LossFit, an_exact_gauge_gives_back_draw_and_energy) {
@@ -52,7 +52,7 @@ TEST(LossFit, an_exact_gauge_gives_back_draw_and_energy) {
     EXPECT_NEAR(*fit.zero_time_energy_wh.value, energy_wh, 1e-5);
     EXPECT_NEAR(fit.start_percent, 100, 1e-7);
     EXPECT_EQ(fit.no_load_draw_w.kind, Kind::projected);
-    EXPECT_EQ(fit.sentence.find("If the gauge is linear in stored energy, the unit itself draws 10"), 0u) << fit.sentence;
+    EXPECT_EQ(fit.sentence.text().find("If the gauge is linear in stored energy, the unit itself draws 10"), 0u) << fit.sentence;
     EXPECT_EQ(fit.points, 21u);
 }
 
@@ -94,7 +94,7 @@ TEST(LossFit, without_a_gain_limit_there_are_values_and_no_interval) {
     const LossFit fit = fit_of(run);
     ASSERT_TRUE(fit.known());
     EXPECT_FALSE(fit.no_load_draw_w.lower.has_value());
-    EXPECT_NE(fit.no_load_draw_w.reason.find("the error limit of the meter is not stated"), std::string::npos);
+    EXPECT_NE(fit.no_load_draw_w.reason.text().find("the error limit of the meter is not stated"), std::string::npos);
 }
 
 TEST(LossFit, what_cannot_carry_it_is_refused_with_the_reason) {

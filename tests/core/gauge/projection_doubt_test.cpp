@@ -38,9 +38,9 @@ TEST(ProjectionDoubt, a_gauge_that_stuck_lowers_the_projection_by_the_points_tha
     EXPECT_LT(*judged.value, 0.9);
     EXPECT_LE(*judged.lower, 0.8);
     EXPECT_GE(*judged.upper, 0.8);
-    EXPECT_EQ(judged.reason.find("assumes an accurate gauge"), std::string::npos) << judged.reason;
-    EXPECT_NE(judged.reason.find("the gauge is at fault by about"), std::string::npos) << judged.reason;
-    EXPECT_NE(judged.reason.find("stopped before the cut-off"), std::string::npos) << judged.reason;
+    EXPECT_EQ(judged.reason.text().find("assumes an accurate gauge"), std::string::npos) << judged.reason;
+    EXPECT_NE(judged.reason.text().find("the gauge is at fault by about"), std::string::npos) << judged.reason;
+    EXPECT_NE(judged.reason.text().find("stopped before the cut-off"), std::string::npos) << judged.reason;
 }
 
 TEST(ProjectionDoubt, a_gauge_held_at_full_lowers_the_projection_by_the_points_that_it_missed) {
@@ -61,7 +61,7 @@ TEST(ProjectionDoubt, readings_that_no_unit_explains_leave_delivered_energy_and_
     EXPECT_LT(*judged.lower, 0.48);
     EXPECT_NEAR(*judged.upper, 1.1, 1e-9) << "the most that a battery of this label is taken to hold";
     EXPECT_LE(*judged.value, *judged.upper);
-    EXPECT_NE(judged.reason.find("what the label holds"), std::string::npos) << judged.reason;
+    EXPECT_NE(judged.reason.text().find("what the label holds"), std::string::npos) << judged.reason;
 }
 
 TEST(ProjectionDoubt, a_measured_fraction_rests_on_no_gauge) {

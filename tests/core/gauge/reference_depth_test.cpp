@@ -65,7 +65,7 @@ TEST(ReferenceDepth, is_refused_for_a_run_without_cut_off_and_for_a_draw_outside
     run.record().run.end = RunEnd::stopped_by_tester;
     const auto refused = reference_depths(run.record(), analyse_energy(run.record()), std::nullopt);
     ASSERT_FALSE(refused.ok());
-    EXPECT_NE(refused.error().what.find("no complete drain"), std::string::npos);
+    EXPECT_NE(refused.error().what.text().find("no complete drain"), std::string::npos);
 }
 
 TEST(ReferenceDepth, a_trip_at_a_try_to_start_the_empty_unit_again_takes_nothing_off_the_hours_before) {

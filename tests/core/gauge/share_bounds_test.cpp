@@ -42,7 +42,7 @@ TEST(ShareBounds, one_reading_between_start_and_cut_off_holds_a_gauge_against_wh
     const Finding* off = told(analysis, FindingKind::outside_shares);
     ASSERT_NE(off, nullptr);
     EXPECT_EQ(off->weight, Weight::fault);
-    EXPECT_NE(off->sentence.find("at least 34 points too little: 31 % of the energy and of the time"), std::string::npos) << off->sentence;
+    EXPECT_NE(off->sentence.text().find("at least 34 points too little: 31 % of the energy and of the time"), std::string::npos) << off->sentence;
     EXPECT_EQ(analysis.verdict, "off by at least 34 pt");
 }
 
@@ -111,7 +111,7 @@ TEST(OwnDraw, of_a_full_drain_is_bounded_by_what_a_battery_of_the_label_holds) {
     EXPECT_NEAR(*analysis.own_draw_w.upper, (1628 - 837 * 0.99) / 52, 0.02);
     EXPECT_NEAR(*analysis.own_energy_wh.lower, 837 * 0.99, 1);
     EXPECT_NEAR(*analysis.own_energy_wh.upper, 1628 * 1.01, 1);
-    EXPECT_NE(analysis.losses.sentence.find("at most 15"), std::string::npos) << analysis.losses.sentence;
+    EXPECT_NE(analysis.losses.sentence.text().find("at most 15"), std::string::npos) << analysis.losses.sentence;
 }
 
 TEST(OwnDraw, of_a_steady_load_on_a_coarse_register_is_a_bracket_and_no_fit) {

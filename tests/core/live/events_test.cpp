@@ -43,7 +43,7 @@ private:
 
 std::string told(const std::vector<LiveEvent>& events) {
     std::string text;
-    for (const LiveEvent& event : events) text += say_event(event.kind).text() + ": " + event.evidence + '\n';
+    for (const LiveEvent& event : events) text += say_event(event.kind).text() + ": " + event.evidence.text() + '\n';
     return text;
 }
 
@@ -60,7 +60,7 @@ TEST(LiveEvents, cut_off_is_noted_to_the_last_sample_with_power) {
     EXPECT_EQ(events[0].moment_ms, last_on_ms);
     EXPECT_EQ(events[0].by_ms, last_on_ms + 1000);
     EXPECT_NEAR(*events[0].register_wh, 1199.9, 0.11);
-    EXPECT_NE(events[0].evidence.find("register still"), std::string::npos) << events[0].evidence;
+    EXPECT_NE(events[0].evidence.text().find("register still"), std::string::npos) << events[0].evidence;
     bench.run(7200, 0.0);
     EXPECT_TRUE(bench.events().empty()) << "it is told once";
 }
@@ -108,7 +108,7 @@ TEST(LiveEvents, a_load_that_changes_is_told_once_to_its_first_sample_and_a_load
     ASSERT_EQ(events.size(), 1U) << told(events);
     EXPECT_EQ(events[0].kind, LiveEventKind::load_changed);
     EXPECT_EQ(events[0].moment_ms, changed_ms);
-    EXPECT_NE(events[0].evidence.find("400 W to 610 W"), std::string::npos);
+    EXPECT_NE(events[0].evidence.text().find("400 W to 610 W"), std::string::npos);
     bench.run(3600, [](int second) { return 500 + 200 * std::sin(second / 7.0); });
     EXPECT_TRUE(bench.events().empty());
 }
@@ -171,7 +171,7 @@ TEST(LiveEvents, a_cut_off_within_a_silence_is_a_bracket_between_the_samples_abo
     EXPECT_EQ(events[1].kind, LiveEventKind::output_off);
     EXPECT_EQ(events[1].moment_ms, last_ms);
     EXPECT_EQ(events[1].by_ms, last_ms + 1'801'000);
-    EXPECT_NE(events[1].evidence.find("nothing came for 30 min"), std::string::npos) << events[1].evidence;
+    EXPECT_NE(events[1].evidence.text().find("nothing came for 30 min"), std::string::npos) << events[1].evidence;
 }
 
 TEST(LiveEvents, a_register_alone_tells_the_end_by_standing_still) {

@@ -87,7 +87,7 @@ TEST(LiveSource, what_cannot_be_read_is_refused_with_a_remedy_on_one_line) {
         made.kind = kind;
         const auto refused = take_fields(made, line);
         ASSERT_FALSE(refused) << line;
-        EXPECT_NE(refused.error().where.find("line 1"), std::string::npos);
+        EXPECT_NE(refused.error().where.text().find("line 1"), std::string::npos);
     }
     EXPECT_FALSE(check(source(SourceKind::modbus_tcp, "192.0.2.1", "")));
     EXPECT_FALSE(check(source(SourceKind::modbus_tcp, "192.0.2.1", "power holding 1\npower holding 2"))) << "twice the same";

@@ -162,7 +162,7 @@ TEST(EntryMend, a_leap_of_which_a_tenth_goes_on_as_before_is_doubted_though_the_
     const auto doubts = entry_doubts(run, values, values.time_ms);
     ASSERT_EQ(doubts.size(), 1u);
     EXPECT_EQ(doubts[0].kind, DoubtKind::tenfold_load);
-    EXPECT_NE(doubts[0].sentence.find("about 64 W before"), std::string::npos) << doubts[0].sentence;
+    EXPECT_NE(doubts[0].sentence.text().find("about 64 W before"), std::string::npos) << doubts[0].sentence;
     const auto mended = mended_entry(run, values, doubts, values.time_ms);
     ASSERT_TRUE(mended);
     EXPECT_EQ(mended->register_wh, 192.0);

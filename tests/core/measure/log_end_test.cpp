@@ -50,7 +50,7 @@ TEST(LogEnd, a_log_that_ends_under_load_puts_the_cut_off_of_a_run_found_off_behi
         EXPECT_EQ(moment.basis, CutOffBasis::bracket);
         EXPECT_NEAR(moment.lower_h, 7.5, 0.05) << moment.words;
         EXPECT_NEAR(moment.upper_h, 10, 1e-9);
-        EXPECT_NE(moment.words.find("between the last row of the log"), std::string::npos) << moment.words;
+        EXPECT_NE(moment.words.text().find("between the last row of the log"), std::string::npos) << moment.words;
     }
 }
 
@@ -81,7 +81,7 @@ TEST(LogEnd, a_log_that_saw_the_power_cease_tells_when_a_run_found_off_ended) {
         // A load that pauses may have been off when the output went off.
         EXPECT_NEAR(*energy.duration_h.lower, (cycling ? 9.25 : 10) - 1.0 / 60, 0.01);
         EXPECT_NEAR(*energy.duration_h.upper, 10 + 1.0 / 60, 0.01);
-        EXPECT_NE(energy.duration_h.reason.find("ceased at"), std::string::npos) << energy.duration_h.reason;
+        EXPECT_NE(energy.duration_h.reason.text().find("ceased at"), std::string::npos) << energy.duration_h.reason;
         EXPECT_EQ(energy.delivered_wh.kind, Kind::measured) << energy.track.missing_reason;
     }
 }

@@ -48,7 +48,7 @@ TEST(LogTrack, the_logs_register_at_the_moments_of_the_gauge_readings_is_the_del
     ASSERT_TRUE(energy.track.log);
     EXPECT_NEAR(*energy.delivered_wh.value, 800, 1);
     EXPECT_EQ(energy.delivered_wh.kind, Kind::measured);
-    EXPECT_NE(energy.delivered_wh.reason.find("by the log's register"), std::string::npos);
+    EXPECT_NE(energy.delivered_wh.reason.text().find("by the log's register"), std::string::npos);
     ASSERT_EQ(energy.points.size(), 11u);
     EXPECT_NEAR(energy.points[5].delivered_wh, 400, 1.5);
     EXPECT_EQ(energy.points[5].reading, 5u); // marks, tables and findings point to what was noted
@@ -75,7 +75,7 @@ TEST(LogTrack, registers_noted_by_hand_that_agree_are_counted_and_one_that_does_
     ASSERT_EQ(energy.track.register_corrections.size(), 1u);
     EXPECT_EQ(energy.track.register_corrections[0].kind, RegisterCorrectionKind::against_log);
     EXPECT_EQ(energy.track.register_corrections[0].reading_uuid, ReadingId("r5"));
-    EXPECT_NE(energy.track.register_corrections[0].reason.find("602 Wh was noted, the log says 620 Wh"), std::string::npos)
+    EXPECT_NE(energy.track.register_corrections[0].reason.text().find("602 Wh was noted, the log says 620 Wh"), std::string::npos)
         << energy.track.register_corrections[0].reason;
 }
 
@@ -193,7 +193,7 @@ TEST(LogTrack, a_power_only_log_is_integrated_and_its_budget_names_steps_and_sam
     EXPECT_TRUE(has_line(energy.budget, "power between the samples"));
     // 40 switches of 166.5 W, each anywhere in 5 s.
     EXPECT_NEAR(energy.track.log->u_sampling_wh, 166.5 * 5 / 3600 * std::sqrt(40 / 12.0), 0.05);
-    EXPECT_NE(energy.delivered_wh.reason.find("integrated power"), std::string::npos);
+    EXPECT_NE(energy.delivered_wh.reason.text().find("integrated power"), std::string::npos);
     // The squares are those of the load itself, not of its means from hour to hour.
     const double square = 10 * (0.4 * 180 * 180 + 0.6 * 13.5 * 13.5);
     EXPECT_NEAR(energy.squares.up_to(energy.track, energy.track.points.size() - 1), square, 0.005 * square);

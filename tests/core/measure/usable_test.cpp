@@ -44,7 +44,7 @@ TEST(UsableFraction, a_drain_stopped_by_the_tester_is_projected_and_names_its_as
     const Quantity fraction = analyse_energy(run.record()).usable_fraction;
     EXPECT_EQ(fraction.kind, Kind::projected);
     EXPECT_DOUBLE_EQ(fraction.value.value(), 0.84);
-    EXPECT_NE(fraction.reason.find("assumes an accurate gauge from 100 % to 50 %"), std::string::npos) << fraction.reason;
+    EXPECT_NE(fraction.reason.text().find("assumes an accurate gauge from 100 % to 50 %"), std::string::npos) << fraction.reason;
     // Both gauge steps are in the interval: 0.776 pt of 50 alone is 1.6 %.
     EXPECT_GT(fraction.half_width().value(), 0.84 * 0.0155);
 }
@@ -54,7 +54,7 @@ TEST(UsableFraction, a_run_that_did_not_start_full_is_projected_even_to_the_cut_
     run.record().run.started_full = false;
     EXPECT_EQ(analyse_energy(run.record()).usable_fraction.kind, Kind::projected);
     run.record().run.started_full.reset();
-    EXPECT_NE(analyse_energy(run.record()).usable_fraction.reason.find("not stated"), std::string::npos);
+    EXPECT_NE(analyse_energy(run.record()).usable_fraction.reason.text().find("not stated"), std::string::npos);
 }
 
 TEST(UsableFraction, a_small_gauge_drop_is_refused_with_how_much_more_is_needed) {
@@ -64,7 +64,7 @@ TEST(UsableFraction, a_small_gauge_drop_is_refused_with_how_much_more_is_needed)
     const Quantity fraction = analyse_energy(run.record()).usable_fraction;
     EXPECT_EQ(fraction.kind, Kind::not_known);
     EXPECT_FALSE(fraction.value.has_value());
-    EXPECT_NE(fraction.reason.find("about 10 more would resolve ±5 %"), std::string::npos) << fraction.reason;
+    EXPECT_NE(fraction.reason.text().find("about 10 more would resolve ±5 %"), std::string::npos) << fraction.reason;
 }
 
 TEST(UsableFraction, energy_that_may_be_missing_makes_it_at_least_without_an_upper_end) {
@@ -88,7 +88,7 @@ TEST(UsableFraction, a_gauge_that_rose_on_the_way_lowers_a_projection_and_leaves
     EXPECT_NEAR(*fraction.lower, 0.52, 0.006);
     EXPECT_LT(*fraction.lower, 0.52);
     EXPECT_NEAR(*fraction.upper, 0.52 / 0.55, 0.04);
-    EXPECT_NE(fraction.reason.find("rose by 15 points"), std::string::npos) << fraction.reason;
+    EXPECT_NE(fraction.reason.text().find("rose by 15 points"), std::string::npos) << fraction.reason;
     // The same without the rise: the reading at 6 h shows 53 %.
     run.record().readings[3].values.gauge_percent = 53;
     EXPECT_NEAR(*analyse_energy(run.record()).usable_fraction.value, 0.52 / 0.55, 1e-9);
@@ -103,13 +103,13 @@ TEST(UsableFraction, a_projection_over_an_unbounded_loss_says_no_more_than_was_d
     EXPECT_EQ(fraction.kind, Kind::at_least);
     EXPECT_NEAR(*fraction.lower, 0.45, 0.006);
     EXPECT_FALSE(fraction.upper);
-    EXPECT_NE(fraction.reason.find("projected it would be 0.60"), std::string::npos) << fraction.reason;
+    EXPECT_NE(fraction.reason.text().find("projected it would be 0.60"), std::string::npos) << fraction.reason;
 }
 
 TEST(UsableFraction, what_cannot_be_known_says_why) {
     RecordBuilder no_claim = full_drain();
     no_claim.record().unit.rated_energy_wh.reset();
-    EXPECT_NE(analyse_energy(no_claim.record()).usable_fraction.reason.find("rated energy"), std::string::npos);
+    EXPECT_NE(analyse_energy(no_claim.record()).usable_fraction.reason.text().find("rated energy"), std::string::npos);
     RecordBuilder charge = full_drain();
     charge.record().run.kind = RunKind::charge;
     EXPECT_EQ(analyse_energy(charge.record()).usable_fraction.kind, Kind::not_known);
@@ -128,7 +128,7 @@ TEST(UsableFraction, without_an_error_limit_the_value_stands_without_interval) {
     const Quantity fraction = analyse_energy(run.record()).usable_fraction;
     EXPECT_DOUBLE_EQ(fraction.value.value(), 0.85);
     EXPECT_FALSE(fraction.lower || fraction.upper);
-    EXPECT_NE(fraction.reason.find("no interval"), std::string::npos);
+    EXPECT_NE(fraction.reason.text().find("no interval"), std::string::npos);
 }
 
 TEST(UsableFraction, energy_missing_in_a_short_gap_is_bounded_from_both_sides) {

@@ -64,7 +64,7 @@ TEST(MetersInSeries, what_both_limits_leave_is_narrower_than_either) {
     EXPECT_EQ(load.first_error->high_percent, 1.0);
     EXPECT_EQ(load.second_error->low_percent, -1.0);
     EXPECT_NEAR(load.second_error->high_percent, -0.5 + half, 0.06);
-    EXPECT_NE(load.sentence.find("if both keep to them"), std::string::npos) << load.sentence;
+    EXPECT_NE(load.sentence.text().find("if both keep to them"), std::string::npos) << load.sentence;
 }
 
 TEST(MetersInSeries, what_no_limits_allow_is_a_finding) {
@@ -72,7 +72,7 @@ TEST(MetersInSeries, what_no_limits_allow_is_a_finding) {
     const SeriesLoad load = loads_of(run.record()).at(1);
     EXPECT_TRUE(load.contradiction);
     EXPECT_FALSE(load.first_error.has_value());
-    EXPECT_NE(load.sentence.find("at least one meter is outside its limit"), std::string::npos) << load.sentence;
+    EXPECT_NE(load.sentence.text().find("at least one meter is outside its limit"), std::string::npos) << load.sentence;
 }
 
 TEST(MetersInSeries, without_a_limit_the_ratio_stands_alone) {

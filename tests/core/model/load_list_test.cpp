@@ -32,7 +32,7 @@ TEST(LoadListCheck, each_wrong_figure_is_named_with_its_appliance) {
         Appliance wrong = lamp();
         change(wrong);
         const Result<void> told = check(wrong);
-        return told ? std::string("sound") : told.error().where;
+        return told ? std::string("sound") : told.error().where.text();
     };
     EXPECT_EQ(where([](Appliance& a) { a.name.clear(); }), "name");
     EXPECT_EQ(where([](Appliance& a) { a.power_w.reset(); }), "lamp, power");

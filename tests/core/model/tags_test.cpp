@@ -29,7 +29,7 @@ TEST(Tags, a_sentence_or_a_line_break_is_no_tag) {
     EXPECT_TRUE(tags_from(std::string(longest_tag, 'x')).ok());
     const auto long_one = tags_from(std::string(longest_tag + 1, 'x'));
     ASSERT_FALSE(long_one.ok());
-    EXPECT_NE(long_one.error().what.find("too long"), std::string::npos);
+    EXPECT_NE(long_one.error().what.text().find("too long"), std::string::npos);
     EXPECT_FALSE(tags_from("a\nb").ok());
 }
 

@@ -247,7 +247,7 @@ TEST(PvVerdict, a_string_that_falls_below_the_start_voltage_when_hot_is_too_low)
     const PvCheck check = check_pv(whole_sheet(), {60, 15, 500, 36});
     EXPECT_EQ(check.verdict, PvVerdict::too_low_when_hot);
     EXPECT_EQ(check.least_series, 3);
-    EXPECT_NE(check.suggestion.find("No string fits"), std::string::npos) << check.suggestion;
+    EXPECT_NE(check.suggestion.text().find("No string fits"), std::string::npos) << check.suggestion;
 }
 
 TEST(PvVerdict, too_much_voltage_when_cold_goes_before_every_other_answer) {
@@ -320,7 +320,7 @@ TEST(PvVerdict, not_even_one_module_may_be_the_largest_safe_string) {
     sheet.coldest_c = 0;
     const PvCheck check = check_pv(sheet, {60, {}, {}, {}});
     EXPECT_EQ(check.largest_series, 0);
-    EXPECT_NE(check.suggestion.find("Not even one"), std::string::npos);
+    EXPECT_NE(check.suggestion.text().find("Not even one"), std::string::npos);
 }
 
 TEST(PvCold, the_makers_coefficient_goes_before_the_table) {
@@ -351,7 +351,7 @@ TEST(PvSheetCheck, a_coefficient_without_its_minus_sign_is_refused_as_it_would_h
     const auto refused = check_pv_sheet(module(49.5, 0.27));
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().where, "voc_coefficient");
-    EXPECT_NE(refused.error().remedy.find("minus"), std::string::npos);
+    EXPECT_NE(refused.error().remedy.text().find("minus"), std::string::npos);
     EXPECT_FALSE(check_pv_sheet(module(49.5, 0.0)));
     EXPECT_FALSE(check_pv_sheet(module(49.5, -134.0))) << "millivolts taken for percent";
     EXPECT_TRUE(check_pv_sheet(module(49.5, -0.27)));
@@ -362,7 +362,7 @@ TEST(PvSheetCheck, exchanged_values_and_counts_out_of_range_are_refused_by_name)
     EXPECT_TRUE(check_pv_sheet(sheet));
     const auto where = [](const PvSheet& wrong) {
         const auto refused = check_pv_sheet(wrong);
-        return refused ? std::string() : refused.error().where;
+        return refused ? std::string() : refused.error().where.text();
     };
     PvSheet wrong = sheet;
     std::swap(wrong.voc_v, wrong.vmp_v);

@@ -40,7 +40,7 @@ TEST(RoundTripMeters, the_gain_of_one_meter_that_measured_both_cancels) {
     Cycle worse;
     worse.charge.meter->limit_percent = worse.drain.meter->limit_percent = 20;
     EXPECT_NEAR(efficiency.half_width().value(), worse.efficiency().half_width().value(), 1e-9) << "whatever the meter's limit is";
-    EXPECT_NE(efficiency.reason.find("its gain cancels"), std::string::npos) << efficiency.reason;
+    EXPECT_NE(efficiency.reason.text().find("its gain cancels"), std::string::npos) << efficiency.reason;
 }
 
 TEST(RoundTripMeters, meters_that_nobody_stated_cancel_nothing_and_leave_no_interval) {
@@ -54,7 +54,7 @@ TEST(RoundTripMeters, meters_that_nobody_stated_cancel_nothing_and_leave_no_inte
         const Quantity efficiency = cycle.efficiency();
         EXPECT_NEAR(efficiency.value.value(), 850.0 / 1040, 1e-9);
         EXPECT_FALSE(efficiency.half_width().has_value()) << unstated;
-        EXPECT_NE(efficiency.reason.find("no gain cancels"), std::string::npos) << efficiency.reason;
+        EXPECT_NE(efficiency.reason.text().find("no gain cancels"), std::string::npos) << efficiency.reason;
     }
 }
 

@@ -75,7 +75,7 @@ TEST(Faults, a_new_logbook_and_a_copy_that_do_not_fit_leave_nothing_behind) {
         disk.leave_room(room);
         const auto copied = source.save_copy(folder / "b.ullage");
         ASSERT_EQ(failure_of(copied), Failure::disk_full);
-        EXPECT_NE(copied.error().what.find("no copy was made"), std::string::npos);
+        EXPECT_NE(copied.error().what.text().find("no copy was made"), std::string::npos);
         EXPECT_TRUE(fs::is_empty(folder.path()));
     }
     disk.free_space();
@@ -123,7 +123,7 @@ TEST(Faults, a_reading_that_could_not_be_made_safe_is_reported_as_not_recorded) 
     disk.break_sync(true);
     const auto reading = logbook.record(run, sample_values());
     ASSERT_EQ(failure_of(reading), Failure::io);
-    EXPECT_NE(reading.error().what.find("nothing was recorded"), std::string::npos);
+    EXPECT_NE(reading.error().what.text().find("nothing was recorded"), std::string::npos);
     EXPECT_EQ(take(logbook.readings(run)).size(), 2u);
     disk.break_sync(false);
     take(logbook.record(run, sample_values()));

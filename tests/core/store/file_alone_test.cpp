@@ -164,7 +164,7 @@ TEST_P(Displaced, a_file_that_others_take_away_or_change_takes_no_more_readings_
     for (int attempt = 0; attempt < 2; ++attempt) {
         const auto refused = logbook.record(run, sample_values());
         ASSERT_EQ(failure_of(refused), Failure::displaced);
-        EXPECT_NE(refused.error().what.find(GetParam().words), std::string::npos) << refused.error().what;
+        EXPECT_NE(refused.error().what.text().find(GetParam().words), std::string::npos) << refused.error().what;
     }
     EXPECT_EQ(folder_bytes(folder.path()), after);
     take(logbook.save_copy(folder / "saved.ullage"));

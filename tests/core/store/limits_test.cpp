@@ -20,7 +20,7 @@ template <class Thing, class Change>
 std::string refused_field(Thing thing, Change change) {
     change(thing);
     const Result<void> checked = store::check(thing);
-    return checked ? std::string() : checked.error().where;
+    return checked ? std::string() : checked.error().where.text();
 }
 
 TEST_F(StoreLimits, every_number_and_text_of_a_unit_is_bounded) {

@@ -200,7 +200,7 @@ TEST_P(RefusedFile, it_is_named_for_what_it_is_and_left_byte_for_byte_without_si
     for (const OpenMode mode : {OpenMode::record, OpenMode::read_only}) {
         const auto opened = Logbook::open(path, mode, clock);
         ASSERT_EQ(failure_of(opened), GetParam().failure) << (opened ? "opened" : opened.error().sentence());
-        EXPECT_NE(opened.error().where.find("a.ullage"), std::string::npos);
+        EXPECT_NE(opened.error().where.text().find("a.ullage"), std::string::npos);
         EXPECT_FALSE(opened.error().what.empty());
         EXPECT_FALSE(opened.error().remedy.empty());
         EXPECT_EQ(folder_bytes(folder.path()), before);

@@ -127,12 +127,12 @@ TEST_F(Photos, the_limits_of_one_photo_are_said_with_its_size) {
     take(logbook.add_photo(run.uuid, {}, {"a.jpg", bare_jpeg(8, 8, room), {}}));
     const auto heavy = logbook.add_photo(run.uuid, {}, {"a.jpg", bare_jpeg(8, 8, room + 1), {}});
     ASSERT_EQ(failure_of(heavy), Failure::bad_input);
-    EXPECT_NE(heavy.error().what.find("20.1 MB"), std::string::npos) << heavy.error().what;
-    EXPECT_NE(heavy.error().what.find("at most 20.0 MB"), std::string::npos) << heavy.error().what;
+    EXPECT_NE(heavy.error().what.text().find("20.1 MB"), std::string::npos) << heavy.error().what;
+    EXPECT_NE(heavy.error().what.text().find("at most 20.0 MB"), std::string::npos) << heavy.error().what;
     take(logbook.add_photo(run.uuid, {}, {"a.jpg", bare_jpeg(10'000, 10'000), {}}));
     const auto wide = logbook.add_photo(run.uuid, {}, {"a.png", bare_png(10'001, 10'000), {}});
     ASSERT_EQ(failure_of(wide), Failure::bad_input);
-    EXPECT_NE(wide.error().what.find("10001 x 10000 pixels"), std::string::npos) << wide.error().what;
+    EXPECT_NE(wide.error().what.text().find("10001 x 10000 pixels"), std::string::npos) << wide.error().what;
     EXPECT_EQ(failure_of(logbook.add_photo(run.uuid, {}, {"a.png", bare_png(0xffffffff, 0xffffffff), {}})), Failure::bad_input);
 }
 
@@ -149,7 +149,7 @@ TEST_F(Photos, all_photos_of_a_logbook_have_a_limit_together) {
     take(logbook.add_photo(run.uuid, {}, {"a.jpg", bare_jpeg(), {}}));
     const auto over = logbook.add_photo(run.uuid, {}, sample_photo());
     ASSERT_EQ(failure_of(over), Failure::refused);
-    EXPECT_NE(over.error().what.find("1000 MB"), std::string::npos) << over.error().what;
+    EXPECT_NE(over.error().what.text().find("1000 MB"), std::string::npos) << over.error().what;
 }
 
 TEST_F(Photos, an_unknown_run_reading_or_photo_is_said_and_another_runs_reading_refused) {

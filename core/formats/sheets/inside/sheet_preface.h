@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/result.h"
 #include "model/run_record.h"
 
@@ -13,7 +14,7 @@ namespace ullage {
 /// What the lines before a run sheet's header row gave.
 struct SheetPreface {
     RunRecord record; ///< unit, meter and run; no readings
-    std::vector<std::string> notices;
+    std::vector<Message> notices;
     bool zone_given = false;  ///< the sheet names its time zone
     std::size_t table_at = 0; ///< where the header row begins in the text
     long table_line = 1;

@@ -16,13 +16,13 @@ constexpr const char* vienna = "Europe/Vienna";
 /// What is understood by `text` at `now`, written in Vienna's time; the error's `what` where it is refused.
 std::string understood(std::string_view text, std::string_view now, const char* zone = vienna) {
     const auto moment = parse_moment(text, parse_iso8601(now, zone).value(), zone);
-    return moment ? format_iso8601(moment.value(), zone) : moment.error().what;
+    return moment ? format_iso8601(moment.value(), zone) : moment.error().what.text();
 }
 
 void expect_refused(std::string_view text, std::string_view now, std::string_view why) {
     const auto moment = parse_moment(text, parse_iso8601(now, vienna).value(), vienna);
     ASSERT_FALSE(moment.ok()) << text;
-    EXPECT_NE(moment.error().what.find(why), std::string::npos) << moment.error().what;
+    EXPECT_NE(moment.error().what.text().find(why), std::string::npos) << moment.error().what;
     EXPECT_FALSE(moment.error().remedy.empty());
 }
 
@@ -163,5 +163,5 @@ TEST(EntryMoment, anything_else_is_refused_with_examples) {
 TEST(EntryMoment, an_unknown_zone_is_said_to_be_unknown) {
     const auto moment = parse_moment("02:40", 0, "Mars/Olympus");
     ASSERT_FALSE(moment.ok());
-    EXPECT_NE(moment.error().what.find("no time zone"), std::string::npos);
+    EXPECT_NE(moment.error().what.text().find("no time zone"), std::string::npos);
 }

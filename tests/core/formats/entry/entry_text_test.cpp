@@ -60,7 +60,7 @@ TEST(EntryText, what_cannot_be_meant_is_refused_with_what_was_expected) {
           "431 ✓", "99999999999999999999999999999999999e9"}) {
         const auto energy = parse_energy_wh(text);
         ASSERT_FALSE(energy.ok()) << text;
-        EXPECT_NE(energy.error().remedy.find("431 Wh"), std::string::npos) << text;
+        EXPECT_NE(energy.error().remedy.text().find("431 Wh"), std::string::npos) << text;
     }
     for (const char* text : {"", "101", "100.5 %", "-1", "-0.1 %", "69 W", "%", "x"}) EXPECT_FALSE(parse_gauge_percent(text).ok()) << text;
     for (const char* text : {"", "-64", "64 Wh", "64 %", "W"}) EXPECT_FALSE(parse_power_w(text).ok()) << text;

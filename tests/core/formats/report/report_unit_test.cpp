@@ -83,7 +83,7 @@ TEST(UnitReport, holds_every_claim_drain_charge_output_and_round_trip) {
     for (const ClaimCheck& check : osk.claims.checks) EXPECT_EQ(has(claims, check.title), check.claimed.has_value()) << check.title << claims;
     const std::string others = chapter_text(report, "Charges and outputs");
     EXPECT_TRUE(has(others, "Steps of load")) << others;
-    EXPECT_TRUE(has(others, osk.claims.round_trip.sentence.substr(0, 40))) << others;
+    EXPECT_TRUE(has(others, osk.claims.round_trip.sentence.text().substr(0, 40))) << others;
 }
 
 TEST(UnitReport, leaves_out_the_sections_that_are_not_wanted) {

@@ -80,7 +80,7 @@ TEST(RunSheet, what_a_spreadsheet_does_to_the_preface_changes_nothing) {
 
 TEST(RunSheet, columns_may_come_in_any_order_and_may_be_missing) {
     const SheetImport import = read_good(rows_in("UTC", ""));
-    EXPECT_EQ(import.notices, std::vector<std::string>{"the sheet has no readings"});
+    EXPECT_EQ(texts(import.notices), std::vector<std::string>{"the sheet has no readings"});
     const RunRecord record = read_good("# unit: A\nremark, Register_Wh ,time\nx,\"12,5\",2027-05-14T18:00Z\n").record;
     ASSERT_EQ(record.readings.size(), 1u);
     EXPECT_EQ(record.readings[0].values.register_wh, 12.5);
@@ -99,7 +99,7 @@ TEST(RunSheet, unknown_keys_are_kept_and_reported) {
 
 TEST(RunSheet, a_comment_is_reported_and_not_kept) {
     const SheetImport import = read_good("# my first test\n#\n" + normal_sheet);
-    EXPECT_EQ(import.notices, std::vector<std::string>{"line 1: the comment `my first test` is not kept"});
+    EXPECT_EQ(texts(import.notices), std::vector<std::string>{"line 1: the comment `my first test` is not kept"});
     EXPECT_EQ(write_run_sheet(import.record), normal_sheet);
 }
 

@@ -67,12 +67,12 @@ TEST(Csv, lines_are_counted_through_quoted_line_breaks) {
 
 TEST(Csv, what_breaks_the_grammar_is_refused_with_its_place) {
     EXPECT_EQ(error_of("a,b\nc,d\"e\n").where, "line 2, character 4");
-    EXPECT_NE(error_of("a,b\nc,d\"e\n").what.find("quote stands inside"), std::string::npos);
+    EXPECT_NE(error_of("a,b\nc,d\"e\n").what.text().find("quote stands inside"), std::string::npos);
     EXPECT_EQ(error_of("ä,\"b\"c\n").where, "line 1, character 6") << "characters are counted, not bytes";
     EXPECT_EQ(error_of("a\nb,\"c\nd").where, "line 2, character 3") << "where the quote was opened";
-    EXPECT_NE(error_of("a\nb,\"c\nd").what.find("never closed"), std::string::npos);
-    EXPECT_NE(error_of("a\rb\n").what.find("carriage return"), std::string::npos);
-    EXPECT_NE(error_of("\"a\"\rb\n").what.find("closing quote"), std::string::npos);
+    EXPECT_NE(error_of("a\nb,\"c\nd").what.text().find("never closed"), std::string::npos);
+    EXPECT_NE(error_of("a\rb\n").what.text().find("carriage return"), std::string::npos);
+    EXPECT_NE(error_of("\"a\"\rb\n").what.text().find("closing quote"), std::string::npos);
     EXPECT_EQ(error_of("\"a\nb\"x").where, "line 2, character 3");
     EXPECT_FALSE(error_of("\"").what.empty());
 }

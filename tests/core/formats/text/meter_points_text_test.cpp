@@ -19,7 +19,7 @@ TEST(MeterPointsText, points_are_read_in_any_order_and_written_by_load) {
 TEST(MeterPointsText, what_is_no_point_is_refused_and_named) {
     for (const char* text : {"100", "100 1 0.3 2 7", "100 x", "100 0", "100 1 -1", "100 1; 100 1.1"})
         EXPECT_FALSE(meter_points_from(text).ok()) << text;
-    EXPECT_NE(meter_points_from("100 1; 200").error().what.find("`200`"), std::string::npos);
+    EXPECT_NE(meter_points_from("100 1; 200").error().what.text().find("`200`"), std::string::npos);
     std::string many;
     for (std::size_t i = 0; i <= most_meter_points; ++i) many += std::to_string(i) + " 1;";
     EXPECT_FALSE(meter_points_from(many).ok());
