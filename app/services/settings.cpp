@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "services/settings.h"
 
+#include <QDir>
 #include <QFileInfo>
 
 #include <algorithm>
@@ -16,6 +17,10 @@ const QString theme_key = QStringLiteral("view/theme");
 const QString text_key = QStringLiteral("view/text_step");
 const QString charts_key = QStringLiteral("view/charts");
 const QString sound_key = QStringLiteral("reminders/sound");
+const QString backup_key = QStringLiteral("backup/on");
+const QString backup_folder_key = QStringLiteral("backup/folder");
+const QString backup_days_key = QStringLiteral("backup/days");
+constexpr int usual_backup_days = 30;
 const QString folder_name = QStringLiteral("ullage");
 
 QString memory_key(const QString& name) { return QStringLiteral("remembered/%1").arg(name); }
@@ -87,5 +92,26 @@ void Settings::remember(const QString& name, const QString& text) { store_.setVa
 bool Settings::reminderSound() const { return store_.value(sound_key, false).toBool(); }
 
 void Settings::setReminderSound(bool on) { store_.setValue(sound_key, on); }
+
+bool Settings::backupOn() const { return store_.value(backup_key, true).toBool(); }
+
+void Settings::setBackupOn(bool on) { store_.setValue(backup_key, on); }
+
+QString Settings::backupFolder() const {
+    const auto folder = store_.value(backup_folder_key).toString();
+    return QDir::isAbsolutePath(folder) ? folder : QString();
+}
+
+void Settings::setBackupFolder(const QString& folder) {
+    store_.setValue(backup_folder_key, folder.isEmpty() ? QString() : QFileInfo(folder).absoluteFilePath());
+}
+
+int Settings::backupDays() const {
+    auto understood = false;
+    const auto days = store_.value(backup_days_key).toInt(&understood);
+    return understood ? std::clamp(days, least_backup_days, most_backup_days) : usual_backup_days;
+}
+
+void Settings::setBackupDays(int days) { store_.setValue(backup_days_key, std::clamp(days, least_backup_days, most_backup_days)); }
 
 } // namespace ullage

@@ -57,6 +57,20 @@ public:
     [[nodiscard]] bool reminderSound() const;
     void setReminderSound(bool on);
 
+    /// Whether logbooks are copied automatically; they are at first.
+    [[nodiscard]] bool backupOn() const;
+    void setBackupOn(bool on);
+
+    /// The folder that automatic copies go to, as an absolute path; empty for beside each logbook, which it is at first.
+    [[nodiscard]] QString backupFolder() const;
+    void setBackupFolder(const QString& folder);
+
+    /// How many days an automatic copy is kept, within `least_backup_days` and `most_backup_days`; 30 at first. The newest is always kept.
+    [[nodiscard]] int backupDays() const;
+    void setBackupDays(int days);
+    static constexpr int least_backup_days = 1;
+    static constexpr int most_backup_days = 3650;
+
 private:
     QSettings store_;
 };
