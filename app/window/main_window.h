@@ -20,9 +20,11 @@ namespace ullage {
 
 class BenchController;
 class ComparisonController;
+class CopiesController;
 class DoneLine;
 class FileBar;
 class FileController;
+class JoinController;
 class LoadListController;
 class LogbookTreeModel;
 class LogController;
@@ -79,6 +81,7 @@ public:
     [[nodiscard]] Reminders& reminders() { return *reminders_; }
     [[nodiscard]] LogFollower& logFollower() { return *log_follower_; }
     [[nodiscard]] LiveReader& liveReader() { return *live_reader_; }
+    [[nodiscard]] CopiesController& copies() { return *copies_; }
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -158,6 +161,8 @@ private:
     QLabel *caution_label_, *awake_label_, *saved_label_;
     DoneLine* done_line_;
     FileController* files_;
+    CopiesController* copies_;
+    JoinController* joining_;
     RecordController* records_;
     LogController* logs_;
     LiveController* live_;

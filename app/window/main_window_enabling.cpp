@@ -30,7 +30,8 @@ constexpr std::initializer_list<const char*> that_record{
     "editMeterAction",     "withdrawMeterAction",    "editLoadListAction", "withdrawLoadListAction", "addApplianceAction",
     "editApplianceAction", "removeApplianceAction",  "editRunFormAction",  "withdrawRunAction",      "enterReadingAction",
     "amendReadingAction",  "withdrawReadingsAction", "chooseMarkAction",   "attachPhotoAction",      "pastePhotoAction",
-    "importLogAction",     "endCutOffSeenAction",    "endFoundOffAction",  "endStoppedAction",       "reopenRunAction"};
+    "importLogAction",     "endCutOffSeenAction",    "endFoundOffAction",  "endStoppedAction",       "reopenRunAction",
+    "joinLogbookAction"};
 
 } // namespace
 
@@ -72,7 +73,7 @@ void MainWindow::updateActions() {
             "importFolderAction", "exportFolderAction",        "importTableAction", "pasteTableAction",   "addUnitAction",
             "addMeterAction",     "editMethodAction",          "loadListsAction",   "addLoadListAction",  "importLoadListAction",
             "comparisonAction",   "addComparedLogbooksAction", "pvInputAction",     "addPvSheetAction",   "importPvSheetAction",
-            "sizingAction"},
+            "sizingAction",       "joinLogbookAction"},
            open);
     enable({"exportSizingAction", "sizingReportAction"}, open && !document_.loadLists().empty());
     enable({"withdrawPvSheetAction", "pvReportAction"}, open && pages_->currentWidget() == pages_->pv() && !document_.pvSheets().empty());

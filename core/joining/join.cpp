@@ -2,7 +2,6 @@
 #include "joining/join.h"
 
 #include "base/ids.h"
-#include "base/number.h"
 #include "formats/text/sheet_keys.h"
 #include "joining/inside/comparing.h"
 #include "model/trace_overlap.h"
@@ -103,6 +102,7 @@ private:
             for (const Trace& trace : run.traces) need(trace.meter_uuid);
             return;
         }
+        joined_.changed_runs.insert(run.run.uuid);
         what_.readings.insert(what_.readings.end(), arrival.reading_uuids.begin(), arrival.reading_uuids.end());
         what_.photos.insert(what_.photos.end(), arrival.photo_uuids.begin(), arrival.photo_uuids.end());
         for (const TraceId& uuid : arrival.trace_uuids) {
@@ -165,7 +165,19 @@ private:
         };
     }
 
+    /// The run that has the reading, photo or log of this identifier.
+    void note_run_of(const std::string& uuid) {
+        for (const KeptRun& run : t_.whole.runs) {
+            const auto has = [&uuid](const auto& things) {
+                return std::ranges::any_of(things, [&uuid](const auto& thing) { return thing.uuid.text() == uuid; });
+            };
+            if (has(run.readings) || has(run.photos) || has(run.traces)) joined_.changed_runs.insert(run.run.uuid);
+        }
+    }
+
     Result<void> take(const JoinDifference& difference) {
+        if (difference.kind == JoinedKind::reading || difference.kind == JoinedKind::photo || difference.kind == JoinedKind::log)
+            note_run_of(difference.uuid);
         switch (difference.kind) {
         case JoinedKind::unit: return take_unit(difference);
         case JoinedKind::meter: return take_meter(difference);
@@ -363,17 +375,6 @@ private:
     Joined joined_;
 };
 
-Result<void> in_turn(Logbook& logbook, const Joined& joined, bool forward) {
-    return logbook.all_or_none([&]() -> Result<void> {
-        const std::size_t count = joined.steps.size();
-        for (std::size_t i = 0; i < count; ++i) {
-            const Joined::Step& step = joined.steps[forward ? i : count - 1 - i];
-            if (auto done = (forward ? step.redo : step.undo)(logbook); !done) return done;
-        }
-        return {};
-    });
-}
-
 } // namespace
 
 Result<Joined> join(Logbook& here, const Logbook& there, const std::set<std::string>& taken_keys, const std::function<bool(double share)>& goes_on) {
@@ -384,30 +385,6 @@ Result<Joined> join(Logbook& here, const Logbook& there, const std::set<std::str
     Joined joined = joining.result();
     joined.notices = compared.value().plan.notices;
     return joined;
-}
-
-Result<void> undo_join(Logbook& logbook, const Joined& joined) { return in_turn(logbook, joined, false); }
-
-Result<void> redo_join(Logbook& logbook, const Joined& joined) { return in_turn(logbook, joined, true); }
-
-std::string joined_text(const Joined& joined) {
-    std::string words;
-    const auto add = [&words](std::size_t count, std::string_view one, std::string_view many) {
-        if (count == 0) return;
-        words += (words.empty() ? "" : ", ") + count_text(static_cast<long>(count), one, many);
-    };
-    add(joined.units, "unit", "units");
-    add(joined.meters, "meter", "meters");
-    add(joined.runs, "run", "runs");
-    add(joined.readings, "reading", "readings");
-    add(joined.photos, "photo", "photos");
-    add(joined.logs, "log", "logs");
-    add(joined.load_lists, "load list", "load lists");
-    add(joined.pv_sheets, "PV sheet", "PV sheets");
-    words = words.empty() ? "nothing came in" : words + " came in";
-    if (joined.taken > 0) words += "; " + count_text(static_cast<long>(joined.taken), "difference", "differences") + " taken from the other logbook";
-    if (joined.kept > 0) words += "; " + count_text(static_cast<long>(joined.kept), "difference stays", "differences stay") + " as here";
-    return words;
 }
 
 } // namespace ullage

@@ -17,6 +17,7 @@ struct Joined {
     std::size_t taken = 0;    ///< differences that were taken from the other
     std::size_t kept = 0;     ///< differences that stay as they are here
     std::vector<std::string> notices{};
+    std::set<RunId> changed_runs{}; ///< that were here already, and have other readings, photos or logs now
 
     /// One change and what reverts it. Nothing is ever removed from a logbook: what came in is withdrawn, what was altered altered back.
     struct Step {
