@@ -188,8 +188,13 @@ const OpeningCheck& Logbook::opening_check() const { return impl_->connection.op
 
 Result<void> Logbook::save_copy(const fs::path& target) const {
     const bool displaced = impl_->connection.displaced().has_value();
-    auto saved = store::guarded(
-        target, [&] { return store::write_copy(impl_->database(), target, displaced ? store::CopyTrust::check_it : store::CopyTrust::as_written); });
+    auto saved = store::guarded(target, [&] {
+        // What is open for looking allows no writing, not even into another file.
+        if (impl_->mode == OpenMode::read_only) impl_->database().exec("PRAGMA query_only = OFF");
+        auto written = store::write_copy(impl_->database(), target, displaced ? store::CopyTrust::check_it : store::CopyTrust::as_written);
+        if (impl_->mode == OpenMode::read_only) impl_->database().exec("PRAGMA query_only = ON");
+        return written;
+    });
     if (!saved && displaced && saved.error().failure == Failure::damaged)
         return Error{Failure::damaged, say(phrase("store", "not all of the open logbook can be read any more")), target.string(),
                      say(phrase("store", "restore the logbook from a copy of it; no copy was made"))};

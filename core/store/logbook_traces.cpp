@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/ids.h"
+#include "model/trace_overlap.h"
 #include "store/inside/block_writer.h"
 #include "store/inside/logbook_impl.h"
 #include "store/inside/value_checks.h"
@@ -16,24 +17,21 @@ namespace ullage {
 
 namespace {
 
-/// Why a trace may not reach from its first to its last sample beside the others that the run has: no meter, and no gauge, is in two places at once.
-/// A trace that names no meter counts as one of the run's.
+/// Why a trace may not reach from its first to its last sample beside the others that the run has.
 std::optional<Error> conflict(SQLite::Database& database, const std::vector<Trace>& present, const Trace& wanted) {
     const std::optional<MeterId> own = store::meter_of_run(database, wanted.run_uuid);
-    const auto meter_of = [&own](const Trace& trace) { return trace.meter_uuid ? trace.meter_uuid : own; };
     for (const Trace& other : present) {
         if (other.withdrawn || other.uuid == wanted.uuid) continue;
-        if (wanted.first_ms > other.last_ms || other.first_ms > wanted.last_ms) continue;
-        if (other.has(holds_meter) && wanted.has(holds_meter) && meter_of(other) == meter_of(wanted))
+        const TraceOverlap overlap = trace_overlap(wanted, other, own);
+        if (overlap == TraceOverlap::none) continue;
+        if (overlap == TraceOverlap::meter)
             return Error{Failure::refused, say(phrase("store", "its times overlap those of `%1`, which the run has already"), other.file_name),
                          wanted.file_name, say(phrase("store", "withdraw that trace, cut the log, or name the meter if another wrote it"))};
-        constexpr std::pair<int, Phrase> of_unit[] = {
-            {holds_gauge, phrase("store", "it tells the unit's gauge for times at which `%1` does so already")},
-            {holds_output, phrase("store", "it tells the unit's output power for times at which `%1` does so already")}};
-        for (const auto& [what, told_twice] : of_unit)
-            if (other.has(what) && wanted.has(what))
-                return Error{Failure::refused, say(told_twice, other.file_name), wanted.file_name,
-                             say(phrase("store", "withdraw that trace, or leave that column unused"))};
+        const Phrase told_twice = overlap == TraceOverlap::gauge
+                                      ? phrase("store", "it tells the unit's gauge for times at which `%1` does so already")
+                                      : phrase("store", "it tells the unit's output power for times at which `%1` does so already");
+        return Error{Failure::refused, say(told_twice, other.file_name), wanted.file_name,
+                     say(phrase("store", "withdraw that trace, or leave that column unused"))};
     }
     return std::nullopt;
 }

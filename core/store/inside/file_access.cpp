@@ -42,6 +42,21 @@ bool write_through(const fs::path& path, int flags) {
 
 std::string system_words(int number) { return std::strerror(number); }
 
+Error unwritten_error(const fs::path& target) {
+    return {Failure::io, say(phrase("store", "the file could not be written to the disk (%1)"), system_words(errno)), target.string(),
+            say(phrase("store", "check the disk, or choose another folder"))};
+}
+
+Error unnamed_error(const fs::path& target) {
+    return {Failure::io, say(phrase("store", "the file could not be given its name (%1)"), system_words(errno)), target.string(),
+            say(phrase("store", "choose another name or folder"))};
+}
+
+/// Some file systems cannot write a folder through; the file's content is safe all the same.
+void write_entry_through(const fs::path& target) {
+    [[maybe_unused]] const bool entry_written = write_through(target.parent_path(), O_RDONLY | O_DIRECTORY);
+}
+
 } // namespace
 
 Error in_use_error(const fs::path& path) {
@@ -131,9 +146,7 @@ std::optional<Error> making_obstacle(const fs::path& folder) {
 }
 
 Result<void> put_in_place(const fs::path& file, const fs::path& target) {
-    if (!write_through(file, O_RDWR))
-        return Error{Failure::io, say(phrase("store", "the file could not be written to the disk (%1)"), system_words(errno)), target.string(),
-                     say(phrase("store", "check the disk, or choose another folder"))};
+    if (!write_through(file, O_RDWR)) return unwritten_error(target);
     int moved = ::renameat2(AT_FDCWD, file.c_str(), AT_FDCWD, target.c_str(), RENAME_NOREPLACE);
     if (moved != 0 && errno == EINVAL) { // a file system without that promise: ask first
         std::error_code code;
@@ -141,11 +154,15 @@ Result<void> put_in_place(const fs::path& file, const fs::path& target) {
         moved = ::rename(file.c_str(), target.c_str());
     }
     if (moved != 0 && errno == EEXIST) return target_exists_error(target);
-    if (moved != 0)
-        return Error{Failure::io, say(phrase("store", "the file could not be given its name (%1)"), system_words(errno)), target.string(),
-                     say(phrase("store", "choose another name or folder"))};
-    // Some file systems cannot write a folder through; the file's content is safe all the same.
-    [[maybe_unused]] const bool entry_written = write_through(target.parent_path(), O_RDONLY | O_DIRECTORY);
+    if (moved != 0) return unnamed_error(target);
+    write_entry_through(target);
+    return {};
+}
+
+Result<void> replace_in_place(const fs::path& file, const fs::path& target) {
+    if (!write_through(file, O_RDWR)) return unwritten_error(target);
+    if (::rename(file.c_str(), target.c_str()) != 0) return unnamed_error(target);
+    write_entry_through(target);
     return {};
 }
 

@@ -177,8 +177,8 @@ Result<CheckedCopy> checked_copy(Present present, const KnownFile& known, const 
     return checked;
 }
 
-/// The file as an address that lets SQLite neither write nor lock nor look for side files (SQLite, "Uniform Resource
-/// Identifiers", 3.3).
+} // namespace
+
 std::string resting_address(const fs::path& path) {
     std::string address = "file://";
     for (const char letter : fs::absolute(path).string()) {
@@ -187,8 +187,6 @@ std::string resting_address(const fs::path& path) {
     }
     return address + "?immutable=1";
 }
-
-} // namespace
 
 Result<CheckedFile> check_logbook(const fs::path& path, const std::atomic<bool>* cancelled) {
     hold_locks_by_descriptor();
