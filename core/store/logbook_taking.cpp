@@ -281,7 +281,7 @@ Result<void> Logbook::take_over(const Logbook& other, const RecordSelection& wha
 Result<void> Logbook::set_meter_withdrawn_with_runs(const MeterId& uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<void> {
         const auto id = store::meter_id(impl_->database(), uuid);
-        if (!id) return impl_->not_found("meter");
+        if (!id) return impl_->not_found(phrase("store", "the logbook has no such meter"));
         SQLite::Statement named(impl_->database(), "SELECT count(*) FROM runs WHERE (meter_id = ?1 OR second_meter_id = ?1) AND withdrawn = 0");
         store::Binder(named).integer(*id);
         named.executeStep();
