@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "forecast/forecast.h"
 #include "forecast/inside/what_is_left.h"
 
 #include <optional>
-#include <string>
 
 namespace ullage {
 
@@ -13,7 +13,7 @@ namespace ullage {
 struct CutOffForecast {
     std::optional<Spread> hours;
     ForecastBasis basis = ForecastBasis::trend;
-    std::string reason;
+    Message reason;
     ForecastAccount account{};
 };
 
