@@ -41,7 +41,7 @@ std::string used_text(const UnitFit& fit) {
                      {"residual_wh", "beyond the fit", "Wh", Content::number, 1}};
     for (const DrainSummary& drain : fit.drains)
         if (drain.used)
-            table.rows.push_back({std::to_string(drain.run_number), drain.title, plain("W", drain.mean_load_w), plain("h", drain.hours),
+            table.rows.push_back({std::to_string(drain.run_number), drain.title.text(), plain("W", drain.mean_load_w), plain("h", drain.hours),
                                   plain("Wh", drain.delivered_wh), residual_cell(drain)});
     return '\n' + table_text(table, TableFormat::text);
 }
@@ -49,7 +49,7 @@ std::string used_text(const UnitFit& fit) {
 std::string unused_text(const UnitFit& fit) {
     std::string text;
     for (const DrainSummary& drain : fit.drains)
-        if (!drain.used) text += "  " + one_line(fmt::format("run {}, {}: {}", drain.run_number, drain.title, drain.reason.text())) + '\n';
+        if (!drain.used) text += "  " + one_line(fmt::format("run {}, {}: {}", drain.run_number, drain.title.text(), drain.reason.text())) + '\n';
     return text.empty() ? text : "\nDrains not used\n" + text;
 }
 
@@ -87,7 +87,7 @@ std::string unit_text(const UnitAnalysis& analysis) {
     const UnitFit& fit = analysis.fit;
     return heading(analysis) +
            quantities_text({fit.no_load_draw_w, fit.deliverable_at_no_time_cost_wh, fit.no_load_endurance_h, fit.curvature_per_w}) + used_text(fit) +
-           unused_text(fit) + predictions_text(analysis) + "\nNext run: " + one_line(analysis.next_run_sentence) +
+           unused_text(fit) + predictions_text(analysis) + "\nNext run: " + one_line(analysis.next_run_sentence.text()) +
            "\nDrift: " + one_line(analysis.drift.sentence.text()) + '\n' + gauge_drift_text(analysis);
 }
 

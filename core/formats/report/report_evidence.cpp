@@ -127,7 +127,7 @@ void add_budget(ReportBuilder& builder, const ReportedRun& run) {
                      {"share", "share", "%", Content::number, 1}};
     for (const BudgetLine& line : budget.lines)
         table.rows.push_back({builder.form.apply(line.source), say_shape(line).text(), say_correlation(line).text(), line.evaluation,
-                              say_freedom(line.degrees_of_freedom).text(), builder.form.apply(say_sensitivity(line)), plain("Wh", line.standard_wh),
+                              say_freedom(line.degrees_of_freedom).text(), builder.form.apply(say_sensitivity(line).text()), plain("Wh", line.standard_wh),
                               plain("%", 100 * line.share)});
     table.remarks.push_back(begin_sentence(say_combined_uncertainty(budget)).text() + ".");
     std::string half = budget.half_width_wh
