@@ -67,14 +67,16 @@ struct PvComparison {
     std::optional<double> worst{};    ///< of voltages: the value with the module's tolerance against it
     std::vector<PvMissing> missing{}; ///< what it lacks; empty where it was made
 };
-/// "inside", "clipped", "beyond", "not known", "above: ask", "too close to call".
+/// "inside", "clipped", "beyond", "not known", "above: ask", "too close to call": as files for machines have it.
 [[nodiscard]] std::string_view pv_outcome_text(PvComparison::Outcome outcome);
+/// The same for people.
+[[nodiscard]] Message say_pv_outcome(PvComparison::Outcome outcome);
 
 /// What was found. Voltages of the string in V, currents and power of the whole array in A and W.
 struct PvCheck {
     PvVerdict verdict = PvVerdict::not_known;
     Message verdict_text;                        ///< in words; what is missing is part of it: "not known: Isc of the module is missing"
-    std::string headline;                        ///< the verdict in sentences with its figures
+    Message headline;                            ///< the verdict in sentences with its figures
     std::vector<PvComparison> comparisons;       ///< in the order of their keys above
     std::vector<PvMissing> missing;              ///< of all comparisons, each once
     std::optional<double> cold_voc_v, hot_vmp_v; ///< of the string, as calculated
@@ -84,7 +86,7 @@ struct PvCheck {
     double voc_tolerance_percent = usual_voc_tolerance_percent;
     std::optional<double> reverse_a;                 ///< from three strings on: what the others feed into a faulty one, (strings − 1) × Isc
     std::optional<double> least_fuse_a, most_fuse_a; ///< likewise: 1.5 and 2.4 × Isc
-    std::string string_fuses;                        ///< from three strings on: that each needs a fuse, in a sentence
+    Message string_fuses;                            ///< from three strings on: that each needs a fuse, in a sentence
     std::optional<int> least_series;                 ///< modules that reach the start voltage when hot, tolerance counted
     std::optional<int> largest_series;               ///< that stay within the voltage limit when cold, tolerance counted; 0: not even one
     std::optional<int> largest_parallel;             ///< strings whose currents stay within their limits; 0: not even one
@@ -104,7 +106,7 @@ struct PvCheck {
 [[nodiscard]] PvCheck check_pv(const PvSheet& sheet, const PvLimits& limits);
 
 /// The rule of PvComparison in a sentence for people.
-[[nodiscard]] std::string_view pv_decision_rule();
+[[nodiscard]] Message pv_decision_rule();
 
 /// Voltages of the string at one cell temperature.
 struct PvCurvePoint {
@@ -116,6 +118,6 @@ struct PvCurvePoint {
 [[nodiscard]] std::vector<PvCurvePoint> pv_curve(const PvSheet& sheet);
 
 /// What can hurt, and who comes first: sentences for page, report and terminal.
-[[nodiscard]] std::vector<std::string> pv_cautions();
+[[nodiscard]] std::vector<Message> pv_cautions();
 
 } // namespace ullage

@@ -1,26 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
+
 #include <string>
-#include <string_view>
 
 namespace ullage {
 
-/// What stands in a reason between why something is not known and what the tester may do about it.
-inline constexpr std::string_view advice_mark = ": make ";
-/// How advice that has other words begins.
-inline constexpr std::string_view drain_advice = "; make a drain", gauge_advice = ": read the gauge more often",
-                                  repeat_advice = ": repeat an early drain";
+/// The context of what is said to the tester alone: what he may do where a reason says that something is not known. It stands behind the reason, with
+/// the sign that parts them: `reason + say(phrase("advice", ": make a drain near %1 W"), …)`.
+inline constexpr const char* advice_context = "advice";
 
-/// The reason without the advice in it, each up to the next full stop or semicolon: it is for the tester and not for readers.
-[[nodiscard]] inline std::string without_advice(std::string_view reason) {
-    std::string told(reason);
-    for (const std::string_view mark : {advice_mark, drain_advice, gauge_advice, repeat_advice})
-        for (auto at = told.find(mark); at != std::string::npos; at = told.find(mark, at)) {
-            const auto end = told.find_first_of(";.", at + 1);
-            told.erase(at, end == std::string::npos ? std::string::npos : end - at);
-        }
-    return told;
-}
+/// The message without the advice in it, in the language in use: for readers.
+[[nodiscard]] std::string without_advice(const Message& message);
 
 } // namespace ullage

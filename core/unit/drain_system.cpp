@@ -19,7 +19,8 @@ constexpr int passes = 4; ///< of weights and gain column; both change by under 
 constexpr double refuted_below = 0.05;
 
 struct MeterColumn {
-    std::string key, name;
+    std::string key;
+    Message name;
     double half_width = 0; ///< of the gain, as a fraction
     bool limit_known = true;
 };
@@ -162,7 +163,9 @@ private:
 double Bounds::standard_uncertainty() const { return (high - low) / std::sqrt(8.0); }
 
 Result<BalanceFit> fit_balance(const std::vector<DrainSummary>& drains, const BalanceTerms& terms, const MeasureOptions& options) {
-    if (drains.empty()) return Error{Failure::bad_input, "there is no drain to fit", "fit between runs", "make a drain from full to cut-off"};
+    if (drains.empty())
+        return Error{Failure::bad_input, say(phrase("unit", "there is no drain to fit")), say(phrase("unit", "fit between runs")),
+                     say(phrase("unit", "make a drain from full to cut-off"))};
     return System(drains, terms, options).solve();
 }
 

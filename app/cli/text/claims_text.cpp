@@ -34,7 +34,7 @@ std::string draw_text(const char* name, const StandingDraw& draw, const std::opt
                                    quantity_text(draw.per_day_wh, 0), quantity_text(draw.per_month_wh, 0), one_line(draw.draw_w.reason.text()));
     if (draw.cost_per_day && price)
         text += fmt::format("      {} {} a day, {} {} a month, {}\n", fixed_text(*draw.cost_per_day, 3), price->currency,
-                            fixed_text(*draw.cost_per_month, 2), price->currency, draw.basis);
+                            fixed_text(*draw.cost_per_month, 2), price->currency, draw.basis.text());
     return text;
 }
 

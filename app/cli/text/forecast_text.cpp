@@ -24,12 +24,12 @@ std::string forecast_text(const RunForecast& forecast, const std::string& zone) 
     text += '\n';
     if (forecast.cut_off)
         text += line(fmt::format("cut-off: {}, in the middle {}; {}", range_text(*forecast.cut_off, forecast, zone),
-                                 clock_text(forecast.cut_off->estimate_ms, zone), forecast.cut_off_reason));
+                                 clock_text(forecast.cut_off->estimate_ms, zone), forecast.cut_off_reason.text()));
     else text += line("cut-off: not known: " + forecast.cut_off_reason);
     if (forecast.next_step)
         text += line(fmt::format("gauge at {} %: {}", exact_text(*forecast.next_step_percent), range_text(*forecast.next_step, forecast, zone)));
     else text += line("next gauge step: not known: " + forecast.gauge_reason);
-    if (!forecast.overthrown.empty()) text += line(forecast.overthrown);
+    if (!forecast.overthrown.empty()) text += line(forecast.overthrown.text());
     for (const ReadingAdvice& advice : forecast.advice) text += line(advice.sentence);
     return text;
 }

@@ -17,9 +17,9 @@ using Content = TableColumn::Content;
 
 std::string heading(const UnitAnalysis& analysis) {
     const std::string line = one_line(fmt::format("All drains of {} together", analysis.unit.name));
-    const std::string repeats = one_line(repeats_sentence(analysis.fit.repeats, analysis.fit.options));
-    return line + '\n' + std::string(display_width(line), '=') + '\n' + repeats + (repeats.empty() ? "" : "\n") +
-           one_line(analysis.fit.sentence.text()) + '\n';
+    const std::string repeats = one_line(repeats_sentence(analysis.fit.repeats, analysis.fit.options).text());
+    return line + '\n' + std::string(display_width(line), '=') + '\n' + repeats + (repeats.empty() ? "" : "\n") + one_line(analysis.fit.sentence) +
+           '\n';
 }
 
 Quantity plain(const char* unit, double value) { return known({}, unit, value, std::nullopt, Kind::measured); }
@@ -41,7 +41,7 @@ std::string used_text(const UnitFit& fit) {
                      {"residual_wh", "beyond the fit", "Wh", Content::number, 1}};
     for (const DrainSummary& drain : fit.drains)
         if (drain.used)
-            table.rows.push_back({std::to_string(drain.run_number), drain.title, plain("W", drain.mean_load_w), plain("h", drain.hours),
+            table.rows.push_back({std::to_string(drain.run_number), drain.title.text(), plain("W", drain.mean_load_w), plain("h", drain.hours),
                                   plain("Wh", drain.delivered_wh), residual_cell(drain)});
     return '\n' + table_text(table, TableFormat::text);
 }
@@ -49,7 +49,7 @@ std::string used_text(const UnitFit& fit) {
 std::string unused_text(const UnitFit& fit) {
     std::string text;
     for (const DrainSummary& drain : fit.drains)
-        if (!drain.used) text += "  " + one_line(fmt::format("run {}, {}: {}", drain.run_number, drain.title, drain.reason.text())) + '\n';
+        if (!drain.used) text += "  " + one_line(fmt::format("run {}, {}: {}", drain.run_number, drain.title.text(), drain.reason.text())) + '\n';
     return text.empty() ? text : "\nDrains not used\n" + text;
 }
 
@@ -62,7 +62,7 @@ std::string gauge_drift_text(const UnitAnalysis& analysis) {
     const GaugeDrift& drift = analysis.gauge_drift;
     std::string text = "Gauge from run to run: " + one_line(drift.sentence.text()) + '\n';
     if (!drift.lead) return text;
-    text += "  " + one_line(wh_per_point_sentence(analysis.fit, drift.comparisons[*drift.lead])) + '\n';
+    text += "  " + one_line(wh_per_point_sentence(analysis.fit, drift.comparisons[*drift.lead]).text()) + '\n';
     Table table;
     table.title = "Full drains at like loads, run to run";
     table.columns = {{"runs", "runs", {}, Content::text, 0},
@@ -76,7 +76,7 @@ std::string gauge_drift_text(const UnitAnalysis& analysis) {
         table.rows.push_back({fmt::format("{} to {}", analysis.fit.drains[pair.earlier].run_number, analysis.fit.drains[pair.later].run_number),
                               pair.wh_per_point.change_percent, pair.energy.change_percent,
                               known("shift_pt", "pt", pair.curve.size_pt, pair.curve.half_width_pt, Kind::measured),
-                              plain("%", pair.curve.depth_percent), p_text(pair.adjusted_p), std::string(pair.curve_moved ? "yes" : "no")});
+                              plain("%", pair.curve.depth_percent), say_p(pair.adjusted_p).text(), std::string(pair.curve_moved ? "yes" : "no")});
     table.remarks = {"Changes of Wh per gauge point and of the energy are corrected for the loads."};
     return text + '\n' + table_text(table, TableFormat::text);
 }
@@ -87,7 +87,7 @@ std::string unit_text(const UnitAnalysis& analysis) {
     const UnitFit& fit = analysis.fit;
     return heading(analysis) +
            quantities_text({fit.no_load_draw_w, fit.deliverable_at_no_time_cost_wh, fit.no_load_endurance_h, fit.curvature_per_w}) + used_text(fit) +
-           unused_text(fit) + predictions_text(analysis) + "\nNext run: " + one_line(analysis.next_run_sentence) +
+           unused_text(fit) + predictions_text(analysis) + "\nNext run: " + one_line(analysis.next_run_sentence.text()) +
            "\nDrift: " + one_line(analysis.drift.sentence.text()) + '\n' + gauge_drift_text(analysis);
 }
 

@@ -36,14 +36,14 @@ void ReportBuilder::paragraph(std::string_view text, std::string lead) {
 
 void ReportBuilder::picture(std::string key, std::string caption) { report.blocks.emplace_back(ReportPicture{std::move(key), std::move(caption)}); }
 
-std::string ReportBuilder::told(std::string_view words) const { return own_affairs ? std::string(words) : without_advice(words); }
+std::string ReportBuilder::told(const Message& words) const { return own_affairs ? words.text() : without_advice(words); }
 
 void ReportBuilder::table(const Table& given) {
     if (given.rows.empty()) return;
     auto whole = std::make_shared<Table>(given);
     for (TableRow& row : whole->rows)
         for (TableCell& cell : row)
-            if (auto* quantity = std::get_if<Quantity>(&cell)) quantity->reason = told(quantity->reason.text());
+            if (auto* quantity = std::get_if<Quantity>(&cell)) quantity->reason = told(quantity->reason);
     if (whole->title.empty()) whole->title = heading_;
     ReportTable block{given.title, printed_in_form(*whole, form), {}, {}};
     for (const std::string& remark : given.remarks) block.remarks.push_back(form.apply(remark));

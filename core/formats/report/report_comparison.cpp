@@ -23,7 +23,7 @@ void add_comparison_tables(ReportBuilder& builder, const Comparison& comparison,
     const std::vector<std::string> wanted = options.columns.empty() ? ready_columns(readers_set).value() : options.columns;
     std::vector<std::string> keys = columns_for(all, wanted);
     std::erase_if(keys, [](const std::string& key) { return key == "unit" || key == "run"; }); // row names tell both
-    const std::vector<std::string> names = row_names(comparison);
+    const std::vector<std::string> names = texts(row_names(comparison));
     const std::size_t parts = std::max<std::size_t>(1, (keys.size() + most_columns - 1) / most_columns);
     for (std::size_t p = 0; p < parts; ++p) {
         std::vector<std::string> part{"unit"};
@@ -45,16 +45,16 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
     builder.chapter("Summary");
     if (comparison.rows.empty()) builder.paragraph("There is no drain to compare.");
     const ComparisonAnswer answer = comparison_answer(comparison, fair);
-    builder.paragraph(answer.order, answer.has_order || answer.units.empty() ? std::string() : "Caution");
+    builder.paragraph(answer.order.text(), answer.has_order || answer.units.empty() ? std::string() : "Caution");
     if (!answer.units.empty()) {
         ReportList list;
-        for (const std::string& sentence : answer.units) list.items.push_back(builder.form.apply(sentence));
+        for (const Message& sentence : answer.units) list.items.push_back(builder.form.apply(sentence.text()));
         builder.report.blocks.emplace_back(std::move(list));
     }
     add_comparison_tables(builder, comparison, fair, options);
     add_pairs_summary(builder, pairs);
     for (const auto* remarks : {&fair.remarks, &comparison.remarks})
-        for (const Message& remark : *remarks) builder.paragraph(builder.told(remark.text()));
+        for (const Message& remark : *remarks) builder.paragraph(builder.told(remark));
     builder.paragraph(std::string(specimen_words));
     builder.picture(
         std::string(report_vessels_key),
@@ -70,12 +70,12 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
 
 void add_unit(ReportBuilder& builder, const UnitAnalysis& unit) {
     builder.section(unit.unit.name);
-    builder.paragraph(repeats_sentence(unit.fit.repeats, unit.fit.options));
-    builder.paragraph(builder.told(unit.fit.sentence.text()));
+    builder.paragraph(repeats_sentence(unit.fit.repeats, unit.fit.options).text());
+    builder.paragraph(builder.told(unit.fit.sentence));
     builder.table(predictions_table(unit));
-    if (builder.own_affairs) builder.paragraph(unit.next_run_sentence, "Next run");
+    if (builder.own_affairs) builder.paragraph(unit.next_run_sentence.text(), "Next run");
     builder.paragraph(unit.drift.sentence.text(), "Drift");
-    builder.paragraph(builder.told(unit.gauge_drift.sentence.text()), "Gauge from run to run");
+    builder.paragraph(builder.told(unit.gauge_drift.sentence), "Gauge from run to run");
 }
 
 std::vector<NamedQuantity> quantities_of(const std::vector<ReportedRun>& runs, const std::vector<UnitAnalysis>& units) {

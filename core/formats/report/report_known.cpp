@@ -18,7 +18,7 @@ bool needs_a_reason(const Quantity& quantity) {
 
 std::string reason_of(const ReportBuilder& builder, const Quantity& quantity) {
     if (quantity.reason.empty()) return "no reason was given";
-    return builder.told(quantity.reason.text());
+    return builder.told(quantity.reason);
 }
 
 std::string how_far(const Quantity& quantity) { return quantity.kind == Kind::measured ? "no interval" : std::string(kind_text(quantity.kind)); }

@@ -33,7 +33,7 @@ std::string pairs_text(const ReportedPairs& pairs, Of of, Why why, std::size_t& 
 
 ReportedPairs reported_pairs(const Comparison& comparison, const FairComparison& fair) {
     ReportedPairs reported;
-    reported.names = row_names(comparison);
+    reported.names = texts(row_names(comparison));
     const std::size_t rows = comparison.rows.size();
     for (std::size_t first = 0; first < rows; ++first)
         for (std::size_t second = first + 1; second < rows; ++second) {

@@ -120,7 +120,7 @@ Report sizing_report(const Sizing& sizing, const ReportOptions& options) {
     builder.chapter("Method and sources");
     for (auto& [heading, text] : sizing_table(sizing).method) builder.report.blocks.emplace_back(ReportParagraph{heading, text});
     builder.chapter("Cautions");
-    add_items(builder, sizing_cautions());
+    add_items(builder, texts(sizing_cautions()));
     add_about(builder, "Its figures follow from the drains of each unit, the load list and the stated "
                        "choices, and can be worked out again from them.");
     return std::move(builder.report);
@@ -140,14 +140,14 @@ Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOpt
     verdict.items.push_back({danger                             ? Weight::fault
                              : check.verdict == PvVerdict::fits ? Weight::note
                                                                 : Weight::doubt,
-                             (danger ? "DANGER: " : "") + check.verdict_text, builder.form.apply(check.headline)});
+                             (danger ? "DANGER: " : "") + check.verdict_text, builder.form.apply(check.headline.text())});
     builder.report.blocks.emplace_back(std::move(verdict));
     builder.paragraph(check.suggestion.text());
     if (check.conductor_a)
         builder.paragraph(fmt::format("Conductors, and fuses where needed, of each string: for at least {} A "
                                       "(1.25 × 1.25 × short-circuit current, NEC 690.8).",
                                       fixed_text(*check.conductor_a, 1)));
-    if (!check.string_fuses.empty()) builder.paragraph(check.string_fuses);
+    if (!check.string_fuses.empty()) builder.paragraph(check.string_fuses.text());
     builder.chapter("Comparisons");
     Table table;
     table.columns = {{"title", "comparison", {}, Content::text, 0}, {"value", "string or array", {}, Content::number, 1},
@@ -172,7 +172,7 @@ Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOpt
     builder.chapter("What is assumed");
     add_items(builder, texts(check.assumptions));
     builder.chapter("Cautions");
-    add_items(builder, pv_cautions());
+    add_items(builder, texts(pv_cautions()));
     add_about(builder, "It is arithmetic on stated values, not a design.");
     return std::move(builder.report);
 }

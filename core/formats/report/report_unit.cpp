@@ -70,7 +70,7 @@ std::string energy_words(const ComparisonRow& row) {
     if (row.usable_fraction.kind != Kind::not_known) words += fmt::format(", a usable fraction of {}", value_text(row.usable_fraction));
     if (row.mean_load_w.kind != Kind::not_known) words += ", at a mean load of " + value_text(row.mean_load_w);
     if (row.duration_h.kind != Kind::not_known) words += ", in " + value_text(row.duration_h);
-    return words + fmt::format(" ({}; {}).", row.run_title, kind_text(row.delivered_wh.kind));
+    return words + fmt::format(" ({}; {}).", row.run_title.text(), kind_text(row.delivered_wh.kind));
 }
 
 void add_unit_summary(ReportBuilder& builder, const ReportedUnit& unit) {
@@ -82,13 +82,13 @@ void add_unit_summary(ReportBuilder& builder, const ReportedUnit& unit) {
         builder.paragraph("No drain of this unit has been noted, so what it delivers is not known.");
     } else {
         const ComparisonRow& row = comparison.rows.front();
-        for (const std::string& sentence : comparison_answer(comparison, compare_at(comparison, std::nullopt)).units) builder.paragraph(sentence);
+        for (const Message& sentence : comparison_answer(comparison, compare_at(comparison, std::nullopt)).units) builder.paragraph(sentence.text());
         builder.paragraph(energy_words(row));
         ReportFigures figures;
         for (const Quantity* quantity : {&row.usable_fraction, &row.delivered_wh, &row.mean_load_w, &row.duration_h, &row.no_load_draw_w})
             if (quantity->kind != Kind::not_known) figures.figures.push_back(figure_of(*quantity, builder.form));
         builder.report.blocks.emplace_back(std::move(figures));
-        builder.paragraph(row.gauge_verdict + '.', "Gauge");
+        builder.paragraph(row.gauge_verdict.text() + ".", "Gauge");
     }
     builder.paragraph(claims_words(*unit.claims), "Claims");
     builder.paragraph(std::string(specimen_words));
@@ -131,8 +131,8 @@ void add_drains(ReportBuilder& builder, const ReportedUnit& unit) {
     builder.chapter("Every drain, and what they say together");
     add_drain_table(builder, unit);
     const UnitFit& fit = unit.analysis->fit;
-    builder.paragraph(repeats_sentence(fit.repeats, fit.options), "Repeats");
-    builder.paragraph(builder.told(fit.sentence.text()), "All drains together");
+    builder.paragraph(repeats_sentence(fit.repeats, fit.options).text(), "Repeats");
+    builder.paragraph(builder.told(fit.sentence), "All drains together");
     Table predictions = predictions_table(*unit.analysis);
     predictions.title = "Expected at other loads";
     builder.table(predictions);
@@ -155,7 +155,7 @@ void add_gauge(ReportBuilder& builder, const ReportedUnit& unit) {
     const std::string& uuid = unit_of(unit).uuid.text();
     builder.picture(report_picture_key(report_gauge_overlay_key, uuid),
                     "Gauge error against what was delivered, one curve for each drain from full to cut-off: above 0 the gauge shows too much.");
-    builder.paragraph(builder.told(unit.analysis->gauge_drift.sentence.text()), "From run to run");
+    builder.paragraph(builder.told(unit.analysis->gauge_drift.sentence), "From run to run");
     builder.picture(report_picture_key(report_gauge_drift_key, uuid), "The gauge errors of the two drains that this is told by.");
     for (const ReportedRun& run : unit.runs) {
         if (!is_drain(run)) continue;

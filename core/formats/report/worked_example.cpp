@@ -85,8 +85,7 @@ ExampleStep moved_step(const WorkedExample& example, std::size_t first, std::siz
     step.sentences.push_back(verdict(example.tested, fair, first, second));
     if (!fair.remarks.empty()) step.sentences.push_back(fair.remarks.front());
     if (fair.rows[third].standing == Standing::as_tested)
-        step.sentences.push_back(
-            fmt::format("{} cannot be converted and stays as tested: {}.", third_name, without_advice(fair.rows[third].reason.text())));
+        step.sentences.push_back(fmt::format("{} cannot be converted and stays as tested: {}.", third_name, without_advice(fair.rows[third].reason)));
     return step;
 }
 

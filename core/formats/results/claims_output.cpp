@@ -38,8 +38,8 @@ Table claims_table(const UnitClaims& claims) {
                      {"evidence", "evidence", {}, Content::text, 0}};
     for (const ClaimCheck& check : claims.checks)
         table.rows.push_back(
-            {check.title, claimed_text(check), shown(check.measured), std::string(claim_verdict_text(check.verdict)), check.evidence});
-    table.remarks.emplace_back(decision_rule_text(claims.options));
+            {check.title, say_claimed(check).text(), shown(check.measured), std::string(claim_verdict_text(check.verdict)), check.evidence});
+    table.remarks.emplace_back(decision_rule_text(claims.options).text());
     return table;
 }
 

@@ -49,8 +49,7 @@ std::string basis_words(const Comparison& comparison, const FairComparison& fair
 }
 
 std::string standing_words(const FairRow& row) {
-    return std::string(standing_text(row.standing)) +
-           (row.standing == Standing::as_tested ? ": " + without_advice(row.reason.text()) : std::string());
+    return std::string(standing_text(row.standing)) + (row.standing == Standing::as_tested ? ": " + without_advice(row.reason) : std::string());
 }
 
 /// All that a row of the table is made from.
@@ -89,7 +88,8 @@ constexpr ComparisonColumn all_columns[] = {
     {"maker", "maker", Content::text, StandsIn::all, ColumnUse::identifies, [](const RowSource& row) -> TableCell { return row.tested.unit.maker; }},
     {"logbook", "logbook", Content::text, StandsIn::of_several_logbooks, ColumnUse::identifies,
      [](const RowSource& row) -> TableCell { return row.tested.source; }},
-    {"run", "run", Content::text, StandsIn::all, ColumnUse::identifies, [](const RowSource& row) -> TableCell { return row.tested.run_title; }},
+    {"run", "run", Content::text, StandsIn::all, ColumnUse::identifies,
+     [](const RowSource& row) -> TableCell { return row.tested.run_title.text(); }},
     {"rank", "", Content::number, StandsIn::all, ColumnUse::plain, [](const RowSource& row) -> TableCell { return row.rank; }},
     {"rated_wh", "", Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::rated_wh},
     {"deliverable_wh", "", Content::quantity, StandsIn::at_one_load, ColumnUse::plain, &FairRow::deliverable_wh},
@@ -108,7 +108,7 @@ constexpr ComparisonColumn all_columns[] = {
     {"wh_per_gauge_point", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::wh_per_gauge_point},
     {"no_load_draw_w", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::no_load_draw_w},
     {"gauge_verdict", "gauge", Content::text, StandsIn::all, ColumnUse::plain,
-     [](const RowSource& row) -> TableCell { return row.tested.gauge_verdict; }},
+     [](const RowSource& row) -> TableCell { return row.tested.gauge_verdict.text(); }},
     {"price_per_rated_kwh", "", Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::price_per_rated_kwh},
     {"price_per_delivered_kwh", "", Content::quantity, StandsIn::all, ColumnUse::plain, &FairRow::price_per_delivered_kwh},
     {"paid_per_rated_kwh", "", Content::number, StandsIn::all, ColumnUse::own, &ComparisonRow::paid_per_rated_kwh},
@@ -135,7 +135,7 @@ TableCell cell_of(const ComparisonColumn& column, const RowSource& row) {
 
 /// What a table tells goes out: advice to the tester stays home.
 TableCell for_readers(TableCell cell) {
-    if (auto* figure = std::get_if<Quantity>(&cell)) figure->reason = without_advice(figure->reason.text());
+    if (auto* figure = std::get_if<Quantity>(&cell)) figure->reason = without_advice(figure->reason);
     return cell;
 }
 
@@ -180,7 +180,7 @@ Table comparison_table(const Comparison& comparison, const FairComparison& unran
     const ComparisonAnswer answer = comparison_answer(comparison, fair);
     if (!answer.order.empty()) table.answer.push_back(answer.order);
     table.answer.insert(table.answer.end(), answer.units.begin(), answer.units.end());
-    for (const Message& remark : fair.remarks) table.remarks.push_back(without_advice(remark.text()));
+    for (const Message& remark : fair.remarks) table.remarks.push_back(without_advice(remark));
     table.remarks.insert(table.remarks.end(), comparison.remarks.begin(), comparison.remarks.end());
     for (const ModelSample& sample : model_samples(comparison, fair))
         if (sample.specimens > 1) table.remarks.push_back(sample.sentence);
@@ -228,7 +228,7 @@ Table pairs_table(const Comparison& comparison, const FairComparison& fair, cons
     const std::string unit = pairs.empty() ? std::string("1") : pairs.front().difference.unit;
     table.columns = {text_column("first", "first"),     text_column("second", "second"),          figure_column("difference", unit),
                      text_column("verdict", "verdict"), text_column("shared_meter", "one meter"), text_column("reason", "reason")};
-    const std::vector<std::string> names = row_names(comparison);
+    const std::vector<std::string> names = texts(row_names(comparison));
     for (const PairVerdict& pair : pairs)
         table.rows.push_back({names[pair.first], names[pair.second], pair.difference, std::string(pair_verdict_text(pair)),
                               std::string(pair.shared_meter ? "yes" : "no"), pair.difference.reason});

@@ -48,16 +48,16 @@ std::string pv_check_text(const PvSheetText& sheet, const PvCheck& check) {
     if (is_danger(check.verdict))
         for (char& letter : verdict)
             if (letter >= 'a' && letter <= 'z') letter = static_cast<char>(letter - 'a' + 'A');
-    text += "\nVerdict: " + verdict + '\n' + one_line(check.headline) + "\n\n" + table_text(comparisons_table(check), TableFormat::text);
+    text += "\nVerdict: " + verdict + '\n' + one_line(check.headline.text()) + "\n\n" + table_text(comparisons_table(check), TableFormat::text);
     text += "\n" + check.suggestion.text() + "\n";
     if (check.conductor_a)
         text += fmt::format("Conductors and fuses of a string: for at least {} A (1.25 × 1.25 × short-circuit current, NEC 690.8).\n",
                             fixed_text(*check.conductor_a, 1));
-    if (!check.string_fuses.empty()) text += check.string_fuses + '\n';
+    if (!check.string_fuses.empty()) text += check.string_fuses.text() + '\n';
     text += "\nAssumed\n";
     for (const Message& line : check.assumptions) text += "  " + line.text() + '\n';
     text += "\nCautions\n";
-    for (const std::string& line : pv_cautions()) text += "  " + line + '\n';
+    for (const Message& line : pv_cautions()) text += "  " + line.text() + '\n';
     return text;
 }
 
@@ -103,7 +103,7 @@ std::string pv_check_json(const PvSheetText& sheet, const PvCheck& check) {
                       {"largest_parallel", count_json(check.largest_parallel)},
                       {"suggestion", check.suggestion},
                       {"assumptions", check.assumptions},
-                      {"cautions", pv_cautions()}});
+                      {"cautions", texts(pv_cautions())}});
 }
 
 } // namespace ullage

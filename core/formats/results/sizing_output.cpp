@@ -149,7 +149,7 @@ std::string sizing_text(const Sizing& sizing) {
     text += "\nAssumed\n";
     for (const Message& line : sizing.remarks) text += "  " + one_line(line.text()) + '\n';
     text += "\nCautions\n";
-    for (const std::string& line : sizing_cautions()) text += "  " + line + '\n';
+    for (const Message& line : sizing_cautions()) text += "  " + line.text() + '\n';
     return text;
 }
 
@@ -165,7 +165,7 @@ std::string sizing_json(const Sizing& sizing) {
                       {"units", std::move(units)},
                       {"list_needs", needs_json(sizing.list_needs)},
                       {"remarks", sizing.remarks},
-                      {"cautions", sizing_cautions()}});
+                      {"cautions", texts(sizing_cautions())}});
 }
 
 } // namespace ullage

@@ -22,7 +22,7 @@ std::vector<std::pair<std::string, std::string>> comparison_method(const Measure
          "Drains of one unit from full to cut-off at loads within a factor of 1.25 and temperatures within 8 °C repeat one another. Their mean stands "
          "for the unit, with the scatter of its drains and Student's t of n - 1 degrees of freedom (JCGM 100:2008, 4.2), or with the repeatability "
          "below where that says more. A unit that is moved far beyond its tested loads, by more than a factor of 1.5, has no rank."},
-        {"Taken for granted", "Drains repeat within " + repeatability_words(options) + ", standard uncertainty. A battery holds at most " +
+        {"Taken for granted", "Drains repeat within " + repeatability_words(options).text() + ", standard uncertainty. A battery holds at most " +
                                   fixed_text(100 * options.most_of_label, 0) + " % of its label. The quadratic loss is at most " +
                                   exact_text(options.most_quadratic_loss) + " of the load at the rated output. A moment is noted within " +
                                   exact_text(options.moment_doubt_min) + " min."},

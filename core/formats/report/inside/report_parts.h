@@ -21,7 +21,7 @@ public:
     void chapter(std::string text) { heading(1, std::move(text)); }
     void section(std::string text) { heading(2, std::move(text)); }
     /// What the program says of drains and quantities, without the advice in it unless the report is the tester's own.
-    [[nodiscard]] std::string told(std::string_view words) const;
+    [[nodiscard]] std::string told(const Message& words) const;
     /// A sentence of the program; nothing for an empty one.
     void paragraph(std::string_view text, std::string lead = {});
     void picture(std::string key, std::string caption);
