@@ -133,7 +133,7 @@ Result<std::vector<Wanted>> wanted_runs(Logbook& logbook, const WatchArguments& 
 
 std::string event_line(const WatchedRun& run, const LiveEvent& event) {
     const std::string& zone = run.record.run.time_zone;
-    std::string text = fmt::format("{}: {} at {}", run.name(), event_text(event.kind), format_iso8601(event.moment_ms, zone));
+    std::string text = fmt::format("{}: {} at {}", run.name(), say_event(event.kind).text(), format_iso8601(event.moment_ms, zone));
     if (event.by_ms - event.moment_ms > 2000) text += fmt::format(" (by {})", format_iso8601(event.by_ms, zone));
     return one_line(text + ": " + event.evidence.text()) + '\n';
 }

@@ -17,7 +17,7 @@ int export_folder_command(const ExportFolderArguments& arguments, std::ostream& 
     if (!logbook) return refuse(err, logbook.error());
     const Result<FolderTally> written = write_logbook_folder(logbook.value(), arguments.into);
     if (!written) return refuse(err, written.error());
-    return print(one_line(arguments.into + ": " + folder_tally_text(written.value())) + "\n", out, err, "the folder is complete");
+    return print(one_line(arguments.into + ": " + say_folder_tally(written.value()).text()) + "\n", out, err, "the folder is complete");
 }
 
 } // namespace ullage

@@ -56,7 +56,7 @@ Result<std::string> import_folder(Logbook& logbook, const std::string& path, std
     const Result<FolderTally> read = import_logbook_folder(logbook, path);
     if (!read) return read.error();
     for (const Message& notice : read.value().notices) out << one_line(path + ": " + notice.text()) << '\n';
-    return path + ": " + folder_tally_text(read.value());
+    return path + ": " + say_folder_tally(read.value()).text();
 }
 
 } // namespace

@@ -32,7 +32,7 @@ std::string sample_text(const TraceSample& sample, const std::string& zone) {
 
 std::string preview_text(const TracePreview& preview, const std::string& zone) {
     const TraceDetection& detection = preview.detection;
-    std::string text = one_line("Read as: " + layout_sentence(detection)) + '\n';
+    std::string text = one_line("Read as: " + say_layout(detection).text()) + '\n';
     for (const Message& note : detection.notes) text += one_line("Note: " + note.text()) + '\n';
     for (const LayoutQuestion& question : detection.questions) {
         std::string choices;
@@ -56,7 +56,8 @@ std::string tally_text(const TraceTally& tally, const std::string& zone) {
     for (std::size_t t = 0; t < row_troubles; ++t) {
         const auto trouble = static_cast<RowTrouble>(t);
         if (tally.count(trouble) == 0 || trouble == RowTrouble::gap) continue;
-        text += fmt::format("  {} {}: {}\n", tally.count(trouble), leaves_out(trouble) ? "left out" : "taken with a doubt", trouble_text(trouble));
+        text +=
+            fmt::format("  {} {}: {}\n", tally.count(trouble), leaves_out(trouble) ? "left out" : "taken with a doubt", say_trouble(trouble).text());
         std::size_t shown = 0;
         for (const SkippedRow& row : tally.skipped_rows)
             if (row.trouble == trouble && shown++ < shown_rows) text += one_line(fmt::format("    line {}: {}", row.line, row.text)) + '\n';
