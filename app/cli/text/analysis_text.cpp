@@ -34,7 +34,7 @@ std::string corrections_text(const RunRecord& record, const std::vector<Register
         const auto at = std::ranges::find(record.readings, register_correction.reading_uuid, &Reading::uuid);
         std::string line;
         if (at != record.readings.end()) line += format_iso8601(at->values.time_ms, record.run.time_zone) + ' ';
-        line += fmt::format("{}: {}", register_correction_text(register_correction.kind), register_correction.reason.text());
+        line += fmt::format("{}: {}", say_register_correction(register_correction.kind).text(), register_correction.reason.text());
         if (register_correction.missing_wh) line += fmt::format(" (about {} may be missing)", energy_text(*register_correction.missing_wh));
         text += "  " + one_line(line) + '\n';
     }
@@ -83,7 +83,7 @@ std::string losses_text(const GaugeAnalysis& gauge, const LossSplit& split) {
 std::string findings_text(const GaugeAnalysis& gauge) {
     std::string text = "\nGauge: " + one_line(gauge.verdict.text()) + '\n';
     for (const Finding& finding : gauge.findings) {
-        text += fmt::format("  [{}] {}\n", weight_text(finding.weight), one_line(finding.sentence.text()));
+        text += fmt::format("  [{}] {}\n", say_weight(finding.weight).text(), one_line(finding.sentence.text()));
         if (!finding.evidence.empty()) text += "      " + one_line(finding.evidence.text()) + '\n';
     }
     if (!gauge.sharpening.empty()) text += "  " + one_line(gauge.sharpening.text()) + '\n';
