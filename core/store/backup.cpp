@@ -112,8 +112,8 @@ Result<void> put_under_name(const fs::path& part, const fs::path& target, const 
     }
     const auto present = store::identity_of(target);
     if (!present || !present.value().may_become(identity))
-        return Error{Failure::refused, "a file of the copy's name is no copy of this logbook", target.string(),
-                     "move it away, or choose another folder for the copies"};
+        return Error{Failure::refused, say(phrase("store", "a file of the copy's name is no copy of this logbook")), target.string(),
+                     say(phrase("store", "move it away, or choose another folder for the copies"))};
     return store::replace_in_place(part, target);
 }
 
@@ -173,13 +173,13 @@ Result<BackupOutcome> back_up(const fs::path& logbook, const BackupPlace& place,
     };
     const auto written = store::guarded(target, [&] { return store::write_copy(*look.value().database, part); });
     if (!written && written.error().failure == Failure::disk_full)
-        return Error{Failure::disk_full, "the disk is full; no copy was made", target.string(),
-                     "free some space, or choose another folder for the copies"};
+        return Error{Failure::disk_full, say(phrase("store", "the disk is full; no copy was made")), target.string(),
+                     say(phrase("store", "free some space, or choose another folder for the copies"))};
     if (!written) return of_target(written.error());
     if (auto sound = store::check_logbook(part, cancelled); !sound) {
         if (store::is_set(cancelled)) return sound.error();
-        return Error{Failure::damaged, "the copy that was just made cannot be read back", target.string(),
-                     "check the disk, or choose another folder for the copies; no copy was kept"};
+        return Error{Failure::damaged, say(phrase("store", "the copy that was just made cannot be read back")), target.string(),
+                     say(phrase("store", "check the disk, or choose another folder for the copies; no copy was kept"))};
     }
     const auto identity = store::identity_of(part);
     if (!identity) return of_target(identity.error());

@@ -11,8 +11,10 @@
 #include "store/queries/run_queries.h"
 #include "store/queries/unit_queries.h"
 
+#include <algorithm>
 #include <map>
 #include <string>
+#include <string_view>
 #include <utility>
 
 namespace ullage {
@@ -20,6 +22,29 @@ namespace ullage {
 namespace {
 
 using RowId = std::int64_t;
+
+/// What is said of a sort of record that is not there, or is there already.
+struct KindPhrases {
+    std::string_view kind;
+    Phrase missing, known;
+};
+constexpr KindPhrases kind_phrases[] = {
+    {"unit", phrase("store", "a unit to be taken over, or what it belongs to, is not there"), phrase("store", "the logbook has this unit already")},
+    {"meter", phrase("store", "a meter to be taken over, or what it belongs to, is not there"),
+     phrase("store", "the logbook has this meter already")},
+    {"run", phrase("store", "a run to be taken over, or what it belongs to, is not there"), phrase("store", "the logbook has this run already")},
+    {"reading", phrase("store", "a reading to be taken over, or what it belongs to, is not there"),
+     phrase("store", "the logbook has this reading already")},
+    {"photo", phrase("store", "a photo to be taken over, or what it belongs to, is not there"),
+     phrase("store", "the logbook has this photo already")},
+    {"log", phrase("store", "a log to be taken over, or what it belongs to, is not there"), phrase("store", "the logbook has this log already")},
+    {"load list", phrase("store", "a load list to be taken over, or what it belongs to, is not there"),
+     phrase("store", "the logbook has this load list already")},
+    {"PV sheet", phrase("store", "a PV sheet to be taken over, or what it belongs to, is not there"),
+     phrase("store", "the logbook has this PV sheet already")},
+};
+
+const KindPhrases& phrases_of(std::string_view kind) { return *std::ranges::find(kind_phrases, kind, &KindPhrases::kind); }
 
 std::optional<RowId> row_of(SQLite::Database& database, const std::string& table, const std::string& uuid) {
     SQLite::Statement query(database, "SELECT id FROM " + table + " WHERE uuid = ?1");
@@ -55,18 +80,19 @@ public:
             if (auto done = pv_sheet(uuid); !done) return done;
         if (auto done = continued(); !done) return done;
         if (store::all_photos_bytes(to_) > photos_limit_bytes)
-            return Error{Failure::refused,
-                         "the photos of both logbooks take more than " + std::to_string(photos_limit_bytes / 1'000'000) + " MB together", where_,
-                         "a logbook holds no more; nothing was taken over"};
+            return Error{
+                Failure::refused,
+                say(phrase("store", "the photos of both logbooks take more than %1 MB together"), say_number(photos_limit_bytes / 1'000'000)), where_,
+                say(phrase("store", "a logbook holds no more; nothing was taken over"))};
         return {};
     }
 
 private:
     [[nodiscard]] Error missing(const std::string& kind) const {
-        return {Failure::not_found, "a " + kind + " to be taken over, or what it belongs to, is not there", where_, "compare the logbooks again"};
+        return {Failure::not_found, say(phrases_of(kind).missing), where_, say(phrase("store", "compare the logbooks again"))};
     }
     [[nodiscard]] Error known(const std::string& kind) const {
-        return {Failure::refused, "the logbook has this " + kind + " already", where_, "compare the logbooks again; nothing was taken over"};
+        return {Failure::refused, say(phrases_of(kind).known), where_, say(phrase("store", "compare the logbooks again; nothing was taken over"))};
     }
 
     /// The row here of what the row there names; absent where it names none. Fails where that is not here.
@@ -257,7 +283,7 @@ private:
     }
     Result<void> next_piece() {
         if (goes_on_ && !goes_on_(static_cast<double>(piece_) / static_cast<double>(pieces_)))
-            return Error{Failure::refused, "stopped", where_, "nothing was taken over"};
+            return Error{Failure::refused, say(phrase("store", "stopped")), where_, say(phrase("store", "nothing was taken over"))};
         ++piece_;
         return {};
     }

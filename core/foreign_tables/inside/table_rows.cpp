@@ -225,7 +225,7 @@ private:
                 values.mark = named.mark;
                 if (!own_words)
                     note_once(reading_, say(phrase("foreign_tables", "row %1: `%2` is taken for the mark %3"), say_number(row + 1), word,
-                                            mark_text(*named.mark)));
+                                            say_mark(*named.mark)));
             }
             event.full = event.full || named.full;
             // A mark's own words need no remark that repeats them.
