@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
+
 #include <string>
 #include <string_view>
 
@@ -22,5 +24,8 @@ inline constexpr std::string_view drain_advice = "; make a drain", gauge_advice 
         }
     return told;
 }
+
+/// The same of a message whose advice is said in the context "advice".
+[[nodiscard]] inline Message without_advice(const Message& reason) { return without(reason, "advice"); }
 
 } // namespace ullage
