@@ -11,12 +11,14 @@
 #include "services/prompts.h"
 #include "services/secret_store.h"
 #include "services/settings.h"
+#include "style/languages.h"
 #include "style/words.h"
 #include "window/main_window.h"
 
 #include <QApplication>
 #include <QFile>
 #include <QIcon>
+#include <QLocale>
 #include <QTimer>
 
 #include <fcntl.h>
@@ -25,7 +27,9 @@
 #include <cstdlib>
 #include <filesystem>
 #include <iostream>
+#include <optional>
 #include <string>
+#include <string_view>
 #include <system_error>
 #include <utility>
 #include <vector>
@@ -39,12 +43,40 @@ bool display_is_named() {
     return false;
 }
 
-int run_window(int argc, char** argv, const std::vector<std::string>& args) {
+/// What the program is asked to do, and in which language: `--language CODE` may stand anywhere behind its name.
+struct Asked {
+    std::vector<std::string> args;
+    std::optional<QString> language;
+    bool in_a_known_language = true;
+};
+
+Asked asked_of(int argc, char** argv) {
+    constexpr std::string_view option = "--language";
+    Asked asked;
+    for (int i = 1; i < argc; ++i) {
+        const std::string_view word = argv[i];
+        if (word == option) asked.language = i + 1 < argc ? QString::fromLocal8Bit(argv[++i]) : QString();
+        else if (word.starts_with(option) && word.substr(option.size()).starts_with('='))
+            asked.language = QString::fromLocal8Bit(argv[i]).section('=', 1);
+        else asked.args.emplace_back(word);
+    }
+    const auto& known = ullage::spoken_languages();
+    if (asked.language) asked.in_a_known_language = std::ranges::count(known, *asked.language, &ullage::SpokenLanguage::code) > 0;
+    return asked;
+}
+
+/// For the window the settings decide where nothing is asked, for commands the environment does.
+void speak_as_asked(const std::optional<QString>& asked, const QString& in_settings = {}) {
+    ullage::speak(asked ? *asked : ullage::language_to_speak(in_settings, QLocale::system().uiLanguages()));
+}
+
+int run_window(int argc, char** argv, const Asked& asked) {
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("Ullage"));
     QApplication::setDesktopFileName(QStringLiteral("ullage"));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/ullage/desktop/ullage.svg")));
     ullage::Settings settings;
+    speak_as_asked(asked.language, settings.language());
     ullage::prepare_appearance(application, settings);
     const ullage::SystemClock clock;
     ullage::Document document(clock);
@@ -62,8 +94,8 @@ int run_window(int argc, char** argv, const std::vector<std::string>& args) {
     };
     constexpr int longest_unseen_ms = 150;
     QTimer::singleShot(longest_unseen_ms, &window, show);
-    if (args.empty()) window.openLastLogbook();
-    else window.openLogbook(QFile::decodeName(args.front().c_str()));
+    if (asked.args.empty()) window.openLastLogbook();
+    else window.openLogbook(QFile::decodeName(asked.args.front().c_str()));
     show();
     return QApplication::exec();
 }
@@ -76,16 +108,18 @@ std::vector<ullage::Command> all_commands() {
 }
 
 /// Charts and pages are drawn by Qt, but need no display.
-int run_drawing(int argc, char** argv, const std::vector<std::string>& args) {
+int run_drawing(int argc, char** argv, const Asked& asked) {
     if (!display_is_named()) qputenv("QT_QPA_PLATFORM", "offscreen");
     const QApplication application(argc, argv);
-    return ullage::run_command(args, all_commands(), std::cout, std::cerr);
+    speak_as_asked(asked.language);
+    return ullage::run_command(asked.args, all_commands(), std::cout, std::cerr);
 }
 
 /// Meters are read by Qt's event loop.
-int run_live(int argc, char** argv, const std::vector<std::string>& args) {
+int run_live(int argc, char** argv, const Asked& asked) {
     const QCoreApplication application(argc, argv);
-    return ullage::run_command(args, all_commands(), std::cout, std::cerr);
+    speak_as_asked(asked.language);
+    return ullage::run_command(asked.args, all_commands(), std::cout, std::cerr);
 }
 
 /// Libraries speak to developers. Those who build the program, or set one of Qt's own variables for it, still hear them.
@@ -115,15 +149,23 @@ int main(int argc, char** argv) {
     fill_standard_descriptors();
     silence_libraries();
     sweep_temporary_folder();
-    const std::vector<std::string> args(argv + 1, argv + argc);
+    const Asked asked = asked_of(argc, argv);
+    if (!asked.in_a_known_language) {
+        std::cerr << "ullage: " << ullage::utf8_of(*asked.language) << " is no language of this program; use `--language` with en, de, fr or es\n";
+        return ullage::exit_usage;
+    }
+    const std::vector<std::string>& args = asked.args;
     const std::string first = args.empty() ? std::string() : args.front();
-    if (std::ranges::count(ullage::drawing_commands(), first, &ullage::Command::name) > 0) return run_drawing(argc, argv, args);
-    if (std::ranges::count(ullage::live_commands(), first, &ullage::Command::name) > 0) return run_live(argc, argv, args);
+    if (std::ranges::count(ullage::drawing_commands(), first, &ullage::Command::name) > 0) return run_drawing(argc, argv, asked);
+    if (std::ranges::count(ullage::live_commands(), first, &ullage::Command::name) > 0) return run_live(argc, argv, asked);
     const bool logbook_only = args.size() == 1 && !first.empty() && first.front() != '-' && !ullage::names_command(first, ullage::text_commands());
-    if (!args.empty() && !logbook_only) return ullage::run_command(args, all_commands(), std::cout, std::cerr);
+    if (!args.empty() && !logbook_only) {
+        speak_as_asked(asked.language);
+        return ullage::run_command(args, all_commands(), std::cout, std::cerr);
+    }
     if (!display_is_named()) {
         std::cerr << "ullage: there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`\n";
         return ullage::exit_bad_input;
     }
-    return run_window(argc, argv, args);
+    return run_window(argc, argv, asked);
 }

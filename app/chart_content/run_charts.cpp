@@ -8,6 +8,7 @@
 #include "style/words.h"
 #include "unit/known_depths.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <functional>
@@ -25,12 +26,14 @@ constexpr std::size_t most_drawn = 2000; ///< points of a curve: two for each co
 QString meter_words(const RunRecord& record) {
     if (!record.meter) return {};
     QString words = QStringLiteral("; ") + text_of(record.meter->name);
-    if (!record.meter->certificate.number.empty() && !record.meter->points.empty()) return words + tr(", calibrated");
+    if (!record.meter->certificate.number.empty() && !record.meter->points.empty()) return words + ullage::tr(", calibrated");
     return record.meter->limit_percent ? words + QStringLiteral(", ±%1\u00A0%").arg(*record.meter->limit_percent, 0, 'g', 4) : words;
 }
 
 /// Builds one chart of a run; x is hours since the first reading.
 class Builder {
+    Q_DECLARE_TR_FUNCTIONS(ullage::Builder)
+
 public:
     Builder(const RunRecord& record, const RunAnalysis& analysis) : record_(record), analysis_(analysis) {
         chart.content.x.title = tr("hours since start");
@@ -279,7 +282,7 @@ RunChart gauge_error_chart(const RunRecord& record, const RunAnalysis& analysis,
     const bool both = depths_differ(depths);
     content.y.title = expected ? tr("gauge error / pt, if %1 Wh come out").arg(shown_number(expected->estimate_wh, 0))
                       : both   ? tr("gauge error / pt")
-                               : tr("gauge error / pt, against %1").arg(text_of(error_basis_text(analysis.gauge.basis)));
+                               : tr("gauge error / pt, against %1").arg(text_of(say_error_basis(analysis.gauge.basis)));
     content.y.unit = QStringLiteral("pt");
     content.y.include_zero = true;
     content.description = tr("Gauge error in percentage points against hours since the start");

@@ -48,7 +48,7 @@ QString beginning_of(const StreamedTable& table, TableFormat format) {
     });
     if (whole) return raw_text(text);
     text.resize(text.rfind('\n', most_shown) + 1); // at the end of a line, so that no character is cut
-    return raw_text(text) + ExportDialog::tr("… and more, which Save and Copy take whole");
+    return raw_text(text) + ullage::tr("… and more, which Save and Copy take whole");
 }
 
 } // namespace

@@ -14,6 +14,7 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
+#include <QTabWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -29,8 +30,8 @@ constexpr int narrowest_letters = 66; ///< the same at larger text
 } // namespace
 
 FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* parent)
-    : QDialog(parent), outer_(new QVBoxLayout(this)), fields_(new QFormLayout), rows_(fields_), scroll_(new QScrollArea), refusal_(new QLabel),
-      question_(new QLabel), verb_(verb), submit_button_(new QPushButton(verb)) {
+    : QDialog(parent), outer_(new QVBoxLayout(this)), refusal_(new QLabel), question_(new QLabel), verb_(verb),
+      submit_button_(new QPushButton(verb)) {
     setWindowTitle(title);
     setModal(true);
     setAttribute(Qt::WA_DeleteOnClose);
@@ -47,22 +48,7 @@ FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* paren
     refusal_->hide();
     outer_->addWidget(refusal_);
 
-    fields_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    fields_->setLabelAlignment(Qt::AlignLeft);
-    fields_->setHorizontalSpacing(spacing::page_margin_px);
-    fields_->setVerticalSpacing(spacing::grid_px);
-    // A form taller than the screen scrolls; head and buttons stay in sight.
-    auto* content = new QWidget;
-    content->setLayout(fields_);
-    content->setProperty("page", true);
-    fields_->setContentsMargins(0, 0, spacing::grid_px, 0);
-    scroll_->setObjectName(QStringLiteral("fieldsScroll"));
-    scroll_->setWidgetResizable(true);
-    scroll_->setFrameShape(QFrame::NoFrame);
-    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll_->setFocusPolicy(Qt::NoFocus);
-    scroll_->setWidget(content);
-    outer_->addWidget(scroll_, 1);
+    outer_->addWidget(makePart(), 1);
 
     question_->setObjectName(QStringLiteral("formQuestionLabel"));
     question_->setWordWrap(true);
@@ -89,6 +75,42 @@ FormDialog::FormDialog(const QString& title, const QString& verb, QWidget* paren
     setMinimumWidth(qMax(narrowest_px, fontMetrics().averageCharWidth() * narrowest_letters));
 }
 
+QScrollArea* FormDialog::makePart() {
+    fields_ = rows_ = new QFormLayout;
+    fields_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    fields_->setLabelAlignment(Qt::AlignLeft);
+    fields_->setHorizontalSpacing(spacing::page_margin_px);
+    fields_->setVerticalSpacing(spacing::grid_px);
+    // A form taller than the screen scrolls; head and buttons stay in sight.
+    auto* content = new QWidget;
+    content->setLayout(fields_);
+    content->setProperty("page", true);
+    fields_->setContentsMargins(0, 0, spacing::grid_px, 0);
+    auto* part = new QScrollArea;
+    part->setObjectName(QStringLiteral("fieldsScroll"));
+    part->setWidgetResizable(true);
+    part->setFrameShape(QFrame::NoFrame);
+    part->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    part->setFocusPolicy(Qt::NoFocus);
+    part->setWidget(content);
+    parts_.push_back(part);
+    return part;
+}
+
+void FormDialog::addTab(const QString& title) {
+    if (tabs_ == nullptr) {
+        tabs_ = new QTabWidget;
+        tabs_->setObjectName(QStringLiteral("formTabs"));
+        tabs_->setAccessibleName(windowTitle());
+        QScrollArea* whole = parts_.front();
+        parts_.clear();
+        delete outer_->replaceWidget(whole, tabs_);
+        delete whole;
+    }
+    tabs_->addTab(makePart(), title);
+    fields_->setContentsMargins(0, spacing::panel_gap_px, spacing::grid_px, 0);
+}
+
 /// A field that loses the focus as the dialog goes has finished editing, when there is no form left to look at it.
 FormDialog::~FormDialog() {
     for (QLineEdit* edit : findChildren<QLineEdit*>()) edit->disconnect(this);
@@ -107,16 +129,18 @@ bool FormDialog::event(QEvent* event) {
 
 void FormDialog::fit() {
     const int screen_px = screen() ? screen()->availableGeometry().height() * 9 / 10 : 700;
-    auto& content = *scroll_->widget();
-    content.ensurePolished();
-    fields_->activate();
-    const int chrome_px = outer_->minimumSize().height() - scroll_->minimumSizeHint().height();
     const auto margins = outer_->contentsMargins();
-    // A form without a line that breaks has no height for a width.
-    const int fields_px =
-        fields_->hasHeightForWidth() ? fields_->heightForWidth(width() - margins.left() - margins.right()) : fields_->sizeHint().height();
-    const int wanted_px = fields_px + chrome_px;
-    resize(width(), qMin(qMax(height(), wanted_px), screen_px));
+    const int across_px = width() - margins.left() - margins.right();
+    int fields_px = 0;
+    for (const QScrollArea* part : parts_) {
+        part->widget()->ensurePolished();
+        QLayout& rows = *part->widget()->layout();
+        rows.activate();
+        // A form without a line that breaks has no height for a width.
+        fields_px = qMax(fields_px, rows.hasHeightForWidth() ? rows.heightForWidth(across_px) : rows.sizeHint().height());
+    }
+    const int chrome_px = outer_->minimumSize().height() - parts_.front()->minimumSizeHint().height();
+    resize(width(), qMin(qMax(height(), fields_px + chrome_px), screen_px));
 }
 
 void FormDialog::refuse(const QString& sentence) {
@@ -230,7 +254,10 @@ std::vector<QLineEdit*> FormDialog::addLineGroup(const QString& name, const QStr
     return edits;
 }
 
-void FormDialog::setLineShown(QWidget* field, bool shown) { fields_->setRowVisible(field->parentWidget(), shown); }
+void FormDialog::setLineShown(QWidget* field, bool shown) {
+    QWidget* box = field->parentWidget();
+    static_cast<QFormLayout*>(box->parentWidget()->layout())->setRowVisible(box, shown);
+}
 
 void FormDialog::addField(const QString& name, const QString& label, QWidget* field) { place(field, name, label); }
 
@@ -319,8 +346,12 @@ void FormDialog::submit() {
         return;
     }
     fit();
-    first_wrong_->setFocus();
-    scroll_->ensureWidgetVisible(first_wrong_);
+    for (QScrollArea* part : parts_) {
+        if (!part->isAncestorOf(first_wrong_)) continue;
+        if (tabs_ != nullptr) tabs_->setCurrentWidget(part);
+        first_wrong_->setFocus();
+        part->ensureWidgetVisible(first_wrong_);
+    }
 }
 
 } // namespace ullage

@@ -18,6 +18,7 @@ class QLabel;
 class QLineEdit;
 class QPushButton;
 class QScrollArea;
+class QTabWidget;
 class QVBoxLayout;
 
 namespace ullage {
@@ -58,6 +59,8 @@ protected:
     void addField(const QString& name, const QString& label, QWidget* field);
     /// A widget over the full width.
     void addWide(QWidget* widget);
+    /// What is added after this stands in a tab of this title, beside those of the tabs before; called before anything else is added.
+    void addTab(const QString& title);
     /// A small grey head above a group of fields.
     void addGroup(const QString& title);
     /// All that is added after this is hidden until its button *More* is pressed, or something there is wrong. `words` say what it shows.
@@ -89,11 +92,13 @@ private:
         QLabel* error_label;
     };
     QLabel* place(QWidget* field, const QString& name, const QString& label);
+    QScrollArea* makePart(); ///< what scrolls where there is no room; rows are added to it from now on
     void submit();
 
     QVBoxLayout* outer_;
-    QFormLayout *fields_, *rows_; ///< of the form, and the one that rows are added to: that of what *More* shows, once there is such
-    QScrollArea* scroll_;
+    QFormLayout *fields_ = nullptr, *rows_ = nullptr; ///< of the form or its last tab, and the one that rows are added to: that of what *More* shows
+    std::vector<QScrollArea*> parts_;                 ///< the form itself, or its tabs
+    QTabWidget* tabs_ = nullptr;
     QLabel *refusal_, *question_;
     QStringList asked_;
     QString verb_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "dialogs/help_pages.h"
 
+#include "base/language.h"
 #include "style/words.h"
 
 #include <QFile>
@@ -20,7 +21,9 @@ QList<HelpPage> help_pages() {
 }
 
 HelpText help_text(const HelpPage& page) {
-    QFile file(QStringLiteral(":/ullage/help/%1").arg(QString::fromLatin1(page.file)));
+    const QString name = QString::fromLatin1(page.file);
+    QFile file(QStringLiteral(":/ullage/help/%1/%2").arg(raw_text(language_in_use().code()), name));
+    if (!file.exists()) file.setFileName(QStringLiteral(":/ullage/help/%1").arg(name)); // the English ones have no folder of their own
     if (!file.open(QIODevice::ReadOnly)) return {};
     const QString all = QString::fromUtf8(file.readAll());
     const auto end = all.indexOf(QLatin1Char('\n'));

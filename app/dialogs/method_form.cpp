@@ -22,7 +22,7 @@ QString unit_words(const MethodSetting& setting) {
 
 /// A number, with its unit or without, within what the setting allows.
 Result<double> parse_setting(std::string_view text, const MethodSetting& setting) {
-    const FieldLimits limits{std::string(setting.title), false};
+    const FieldLimits limits{say(setting.title), false};
     const Result<double> value = number_in({{std::string(setting.unit), 1}}, limits)(text);
     if (!value) return value;
     if (const Result<void> good = check_method_setting(std::string(setting.key), value.value()); !good) return good.error();
@@ -39,12 +39,11 @@ MethodForm::MethodForm(const std::map<std::string, double>& stated, const Measur
     for (const MethodSetting& setting : all_method_settings()) {
         fields_.push_back(nullptr);
         if (setting.key == rule_key) continue;
-        QString title = text_of(std::string(setting.title));
-        title[0] = title[0].toUpper();
+        const QString title = text_of(begin_sentence(say(setting.title)));
         fields_.back() =
             addLine(text_of(std::string(setting.key)), title, tr("usual: %1%2").arg(text_of(exact_text(setting.usual())), unit_words(setting)));
         if (const auto known = stated.find(std::string(setting.key)); known != stated.end())
-            fields_.back()->setText(text_of(exact_text(known->second)) + unit_words(setting));
+            fields_.back()->setText(text_of(say_digits(exact_text(known->second))) + unit_words(setting));
     }
     rule_ = addChoice(QStringLiteral("rule"), tr("A claim is decided by the"));
     rule_->setMinimumContentsLength(15); // both choices whole, also beside a scroll bar

@@ -6,7 +6,6 @@
 #include "style/roles.h"
 #include "style/words.h"
 
-#include <QCoreApplication>
 #include <QHeaderView>
 #include <QLocale>
 #include <QTableWidget>
@@ -18,8 +17,6 @@ namespace ullage {
 namespace {
 
 constexpr int shown_at_once = 6;
-
-QString odd(const char* text) { return QCoreApplication::translate("SkippedRows", text); }
 
 void add_row(QTableWidget& table, const QString& line, const QString& trouble, const QString& text) {
     const int row = table.rowCount();
@@ -37,8 +34,8 @@ void add_row(QTableWidget& table, const QString& line, const QString& trouble, c
 QTableWidget* new_skipped_rows_table(QWidget* parent) {
     auto* table = new QTableWidget(0, 3, parent);
     table->setObjectName(QStringLiteral("skippedRowsTable"));
-    table->setAccessibleName(odd("Rows left out or taken with a doubt"));
-    table->setHorizontalHeaderLabels({odd("line"), odd("what was done"), odd("the row as it stands")});
+    table->setAccessibleName(tr("Rows left out or taken with a doubt"));
+    table->setHorizontalHeaderLabels({tr("line"), tr("what was done"), tr("the row as it stands")});
     make_table(*table);
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table->horizontalHeader()->setStretchLastSection(true);
@@ -52,11 +49,11 @@ void show_skipped_rows(QTableWidget& table, const TraceTally& tally, const std::
     for (const SkippedRow& row : tally.skipped_rows) {
         if (row.trouble == RowTrouble::gap) continue;
         add_row(table, QLocale().toString(static_cast<qlonglong>(row.line)),
-                (leaves_out(row.trouble) ? odd("left out: %1") : odd("taken: %1")).arg(text_of(trouble_text(row.trouble))), text_of(row.text));
+                (leaves_out(row.trouble) ? tr("left out: %1") : tr("taken: %1")).arg(text_of(trouble_text(row.trouble))), text_of(row.text));
     }
     for (const TraceGap& gap : tally.gaps)
-        add_row(table, QStringLiteral("–"), odd("gap"),
-                odd("from %1 to %2").arg(text_of(format_iso8601(gap.from_ms, zone)), text_of(format_iso8601(gap.to_ms, zone))));
+        add_row(table, QStringLiteral("–"), tr("gap"),
+                tr("from %1 to %2").arg(text_of(format_iso8601(gap.from_ms, zone)), text_of(format_iso8601(gap.to_ms, zone))));
     // As high as its rows, up to a handful: the rest scrolls.
     int height_px = table.horizontalHeader()->sizeHint().height() + 2 * table.frameWidth();
     for (int r = 0; r < std::min(table.rowCount(), shown_at_once); ++r) height_px += table.rowHeight(r);
@@ -65,12 +62,12 @@ void show_skipped_rows(QTableWidget& table, const TraceTally& tally, const std::
 
 QString tally_words(const TraceTally& tally) {
     const QLocale locale;
-    QString text = (tally.rows == 1 ? odd("%1 row: %2 taken, %3 left out") : odd("%1 rows: %2 taken, %3 left out"))
+    QString text = (tally.rows == 1 ? tr("%1 row: %2 taken, %3 left out") : tr("%1 rows: %2 taken, %3 left out"))
                        .arg(locale.toString(static_cast<qlonglong>(tally.rows)), locale.toString(static_cast<qlonglong>(tally.taken)),
                             locale.toString(static_cast<qlonglong>(tally.left_out())));
-    if (tally.interval_s) text += odd("; usually %1 s apart").arg(locale.toString(*tally.interval_s));
+    if (tally.interval_s) text += tr("; usually %1 s apart").arg(locale.toString(*tally.interval_s));
     if (const long gaps = tally.count(RowTrouble::gap); gaps > 0)
-        text += (gaps == 1 ? odd("; %1 gap longer than %2 s") : odd("; %1 gaps longer than %2 s"))
+        text += (gaps == 1 ? tr("; %1 gap longer than %2 s") : tr("; %1 gaps longer than %2 s"))
                     .arg(locale.toString(static_cast<qlonglong>(gaps)), locale.toString(tally.gap_limit_s));
     return text;
 }

@@ -146,7 +146,7 @@ void StartForm::addFields(const std::vector<Meter>& meters) {
     for (const auto& each : units_) unit_->addItem(text_of(each.name), raw_text(each.uuid));
     choose_data(*unit_, raw_text(defaults_.unit_uuid));
     // Where there is but one meter, it is the one.
-    fill_meter_choice(*meter_, meters, meters.size() == 1 ? std::optional(meters.front().uuid) : std::nullopt);
+    fill_meter_choice(*meter_, meters, meters.size() == 1 ? std::optional(meters.front().uuid) : defaults_.meter_uuid);
     fill_meter_choice(*second_meter_, meters, std::nullopt);
     second_meter_->setToolTip(tr("One in series, whose register you note too"));
     const auto only_of_two = [this] {
@@ -178,7 +178,7 @@ void StartForm::unitChosen() {
     const auto last = defaults_.last_of_unit.find(unit().uuid);
     last_button_->setVisible(last != defaults_.last_of_unit.end());
     if (last != defaults_.last_of_unit.end()) {
-        QStringList parts{text_of(run_kind_text(last->second.kind))};
+        QStringList parts{text_of(say_run_kind(last->second.kind))};
         if (!last->second.load.empty()) parts << text_of(last->second.load);
         const int at = last->second.meter_uuid ? meter_->findData(raw_text(*last->second.meter_uuid)) : -1;
         if (at >= 0) parts << meter_->itemText(at);

@@ -22,6 +22,7 @@ namespace ullage {
 /// What the form that starts a run begins with, and what it offers. Nothing of another unit is filled in.
 struct RunDefaults {
     UnitId unit_uuid;
+    std::optional<MeterId> meter_uuid;           ///< chosen at first; absent: the only one, where there is but one
     std::map<UnitId, Run> last_of_unit;          ///< the last run of each unit that has one: its kind, meter, load and state are offered as such
     std::string time_zone;                       ///< the machine's where it is empty or unknown
     std::map<UnitId, RunKind> kind_of_unit;      ///< a drain where there is none

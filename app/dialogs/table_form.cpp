@@ -29,7 +29,7 @@ constexpr int table_chart_px = 220;
 
 /// An open question's choices; the first place stands for no answer.
 void offer_answers(QComboBox& combo, std::initializer_list<std::pair<QString, int>> choices) {
-    combo.addItem(TableForm::tr("choose…"));
+    combo.addItem(ullage::tr("choose…"));
     for (const auto& [text, value] : choices) combo.addItem(text, value);
 }
 

@@ -4,6 +4,7 @@
 #include "forecast/forecast.h"
 #include "run_analysis/run_analysis.h"
 
+#include <QCoreApplication>
 #include <QString>
 #include <QStringList>
 
@@ -44,6 +45,8 @@ struct ReadingsRow {
 /// Rows of the readings, of withdrawn ones where they are asked for, with what the analysis derived at each, under a heading for each local day. What
 /// a row says is put together when it is asked for, since nobody looks at all the rows of a long run.
 class ReadingsRows {
+    Q_DECLARE_TR_FUNCTIONS(ullage::ReadingsRows)
+
 public:
     ReadingsRows() = default;
     /// The error of the gauge is told against the share delivered: of what the run delivered from full to its cut-off, or before its end of

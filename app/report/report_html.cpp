@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The report as one HTML page that is well-formed XML too.
+#include "base/language.h"
 #include "report/kept_text.h"
 #include "report/report_file.h"
 
@@ -214,7 +215,7 @@ private:
 } // namespace
 
 Result<QByteArray> report_html(const Report& report, const ReportPictures& pictures, const ReportLook& look) {
-    const ScopedDecimalSign sign(look.decimal_sign);
+    const SpeakingIn speaking(language_in_use(), look.decimal_sign);
     QString out;
     Writer writer(report, pictures, out);
     const QString title = writer.escaped(report.title);

@@ -5,6 +5,7 @@
 #include "report/report_file.h"
 #include "report/table_flow.h"
 
+#include "base/language.h"
 #include "base/version.h"
 #include "style/numbers.h"
 
@@ -210,7 +211,7 @@ Result<LaidOut> best_layout(QPdfWriter& writer, const Report& report, const Repo
 } // namespace
 
 Result<QByteArray> report_pdf(const Report& report, const ReportPictures& pictures, const ReportLook& look) {
-    const ScopedDecimalSign sign(look.decimal_sign);
+    const SpeakingIn speaking(language_in_use(), look.decimal_sign);
     const QString program = QStringLiteral("Ullage %1").arg(shown(program_version()));
     QBuffer buffer;
     buffer.open(QIODevice::WriteOnly); // a writer on a device that is not open writes nothing

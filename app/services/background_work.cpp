@@ -4,6 +4,7 @@
 #include "style/spacing.h"
 
 #include <QApplication>
+#include <QCoreApplication>
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QElapsedTimer>
@@ -48,6 +49,8 @@ QString breakable(const QString& words) {
 
 /// What is done, and its Cancel.
 class WorkDialog final : public QDialog {
+    Q_DECLARE_TR_FUNCTIONS(ullage::WorkDialog)
+
 public:
     WorkDialog(QWidget* parent, const QString& words, WorkProgress& progress, Cancelling cancelling = Cancelling::offered)
         : QDialog(parent), progress_(progress), words_(new QLabel(breakable(words))), bar_(new QProgressBar) {

@@ -119,7 +119,7 @@ void Reminders::tick() {
         if (!now.overdue()) continue;
         if (const auto last = announced_.find(uuid); last != announced_.end() && last->second == *now.at_ms) continue;
         announced_[uuid] = *now.at_ms;
-        if (notifier_) {
+        if (notifier_ && settings_.reminderOnDesktop()) {
             notifier_->notify(tr("%1: a reading is due").arg(text_of(record->unit.name)),
                               (now.snoozed ? tr("You asked to be called again") : sentence(now.due.why)) + QLatin1Char('.'),
                               settings_.reminderSound() ? Notifier::Sound::call : Notifier::Sound::none);

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "services/settings.h"
 
+#include <QDir>
 #include <QFileInfo>
 
 #include <algorithm>
+#include <initializer_list>
 
 namespace ullage {
 
@@ -15,8 +17,20 @@ const QString folder_key = QStringLiteral("logbooks/folder");
 const QString theme_key = QStringLiteral("view/theme");
 const QString text_key = QStringLiteral("view/text_step");
 const QString charts_key = QStringLiteral("view/charts");
+const QString on_desktop_key = QStringLiteral("reminders/desktop");
+const QString language_key = QStringLiteral("view/language");
+const QString paper_key = QStringLiteral("reports/paper");
 const QString sound_key = QStringLiteral("reminders/sound");
+const QString backup_key = QStringLiteral("backup/on");
+const QString backup_folder_key = QStringLiteral("backup/folder");
+const QString backup_days_key = QStringLiteral("backup/days");
+constexpr int usual_backup_days = 30;
 const QString folder_name = QStringLiteral("ullage");
+
+/// A kept word that is one of these; else none.
+QString one_of(const QString& kept, std::initializer_list<const char*> known) {
+    return std::ranges::any_of(known, [&](const char* word) { return kept == QLatin1String(word); }) ? kept : QString();
+}
 
 QString memory_key(const QString& name) { return QStringLiteral("remembered/%1").arg(name); }
 QString layout_key(const QString& object_name) { return QStringLiteral("layout/%1").arg(object_name); }
@@ -87,5 +101,38 @@ void Settings::remember(const QString& name, const QString& text) { store_.setVa
 bool Settings::reminderSound() const { return store_.value(sound_key, false).toBool(); }
 
 void Settings::setReminderSound(bool on) { store_.setValue(sound_key, on); }
+
+bool Settings::backupOn() const { return store_.value(backup_key, true).toBool(); }
+
+void Settings::setBackupOn(bool on) { store_.setValue(backup_key, on); }
+
+QString Settings::backupFolder() const {
+    const auto folder = store_.value(backup_folder_key).toString();
+    return QDir::isAbsolutePath(folder) ? folder : QString();
+}
+
+void Settings::setBackupFolder(const QString& folder) {
+    store_.setValue(backup_folder_key, folder.isEmpty() ? QString() : QFileInfo(folder).absoluteFilePath());
+}
+
+int Settings::backupDays() const {
+    auto understood = false;
+    const auto days = store_.value(backup_days_key).toInt(&understood);
+    return understood ? std::clamp(days, least_backup_days, most_backup_days) : usual_backup_days;
+}
+
+void Settings::setBackupDays(int days) { store_.setValue(backup_days_key, std::clamp(days, least_backup_days, most_backup_days)); }
+
+bool Settings::reminderOnDesktop() const { return store_.value(on_desktop_key, true).toBool(); }
+
+void Settings::setReminderOnDesktop(bool on) { store_.setValue(on_desktop_key, on); }
+
+QString Settings::language() const { return one_of(store_.value(language_key).toString(), {"en", "de", "fr", "es"}); }
+
+void Settings::setLanguage(const QString& code) { store_.setValue(language_key, code); }
+
+QString Settings::paper() const { return one_of(store_.value(paper_key).toString(), {"a4", "letter"}); }
+
+void Settings::setPaper(const QString& name) { store_.setValue(paper_key, name); }
 
 } // namespace ullage

@@ -57,6 +57,35 @@ public:
     [[nodiscard]] bool reminderSound() const;
     void setReminderSound(bool on);
 
+    /// Whether a reading that is due is also called for by the desktop's means; it is at first.
+    [[nodiscard]] bool reminderOnDesktop() const;
+    void setReminderOnDesktop(bool on);
+
+    /// Of the words on screen: "en", "de", "fr" or "es"; empty, as at first: that of the desktop. It counts from the next start.
+    [[nodiscard]] QString language() const;
+    void setLanguage(const QString& code);
+
+    /// Of reports: "a4" or "letter"; empty, as at first: the paper of the desktop's region.
+    [[nodiscard]] QString paper() const;
+    void setPaper(const QString& name);
+
+    /// The file that all of this is kept in.
+    [[nodiscard]] QString path() const { return store_.fileName(); }
+
+    /// Whether logbooks are copied automatically; they are at first.
+    [[nodiscard]] bool backupOn() const;
+    void setBackupOn(bool on);
+
+    /// The folder that automatic copies go to, as an absolute path; empty for beside each logbook, which it is at first.
+    [[nodiscard]] QString backupFolder() const;
+    void setBackupFolder(const QString& folder);
+
+    /// How many days an automatic copy is kept, within `least_backup_days` and `most_backup_days`; 30 at first. The newest is always kept.
+    [[nodiscard]] int backupDays() const;
+    void setBackupDays(int days);
+    static constexpr int least_backup_days = 1;
+    static constexpr int most_backup_days = 3650;
+
 private:
     QSettings store_;
 };

@@ -1,26 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "style/numbers.h"
 
+#include "base/language.h"
 #include "base/number.h"
 #include "style/words.h"
 
-#include <QCoreApplication>
 #include <QStringList>
 
 #include <cmath>
-#include <utility>
 
 namespace ullage {
 namespace {
 
 constexpr QChar thin_space(0x202F); // narrow and without a line break
 constexpr QChar minus_sign(0x2212);
-char decimal_sign = '.';
 
 QString grouped(QString digits) {
     const qsizetype point = digits.indexOf(QLatin1Char('.'));
     const qsizetype whole = point < 0 ? digits.size() : point;
-    if (point >= 0) digits[point] = QLatin1Char(decimal_sign);
+    if (point >= 0) digits[point] = QLatin1Char(decimal_sign_in_use());
     if (whole < 5) return digits;
     for (qsizetype at = whole - 3; at > 0; at -= 3) digits.insert(at, thin_space);
     return digits;
@@ -48,13 +46,7 @@ QString set_numbers(const std::string& text) {
 
 ValueText set_parts(const QuantityParts& parts) { return {set_numbers(parts.value), set_numbers(parts.interval), raw_text(parts.unit)}; }
 
-QString translated(const char* text) { return QCoreApplication::translate("numbers", text); }
-
 } // namespace
-
-ScopedDecimalSign::ScopedDecimalSign(char sign) : before_(std::exchange(decimal_sign, sign)) {}
-
-ScopedDecimalSign::~ScopedDecimalSign() { decimal_sign = before_; }
 
 QString ValueText::plain() const {
     QStringList parts{value};
@@ -64,8 +56,8 @@ QString ValueText::plain() const {
 }
 
 QString shown_number(std::optional<double> value, int decimals) {
-    if (!value || !std::isfinite(*value)) return translated("not known");
-    const QString text = raw_text(fixed_text(*value, decimals));
+    if (!value || !std::isfinite(*value)) return tr("not known");
+    const QString text = text_of(say_number(*value, decimals));
     if (text.startsWith(QLatin1Char('-'))) return minus_sign + grouped(text.mid(1));
     return grouped(text);
 }
@@ -86,7 +78,7 @@ ValueText shown_as_it_is(const Quantity& quantity, std::optional<int> fallback_d
 }
 
 ValueText shown_value(std::optional<double> value, std::optional<double> half_width, const QString& unit, int fallback_decimals) {
-    if (!value || !std::isfinite(*value)) return {translated("not known"), {}, {}};
+    if (!value || !std::isfinite(*value)) return {tr("not known"), {}, {}};
     if (half_width && (!std::isfinite(*half_width) || *half_width <= 0)) half_width.reset();
     return shown_quantity(known({}, utf8_of(unit), *value, half_width, Kind::measured), fallback_decimals);
 }
@@ -102,12 +94,12 @@ QString rich_text(const ValueText& text, const Palette& palette) {
 }
 
 QString shown_duration(double hours) {
-    if (!std::isfinite(hours)) return translated("not known");
+    if (!std::isfinite(hours)) return tr("not known");
     const QString sign = hours < 0 ? QString(minus_sign) : QString();
     const long long minutes = std::llround(std::fabs(hours) * 60.0);
-    if (minutes < 60) return sign + translated("%1 min").arg(minutes);
-    if (minutes < 48 * 60) return sign + translated("%1 h %2").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
-    return sign + translated("%1 d %2 h").arg(minutes / (24 * 60)).arg(minutes / 60 % 24);
+    if (minutes < 60) return sign + tr("%1 min").arg(minutes);
+    if (minutes < 48 * 60) return sign + tr("%1 h %2").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    return sign + tr("%1 d %2 h").arg(minutes / (24 * 60)).arg(minutes / 60 % 24);
 }
 
 } // namespace ullage

@@ -20,19 +20,6 @@ struct ValueText {
     [[nodiscard]] QString plain() const;
 };
 
-/// While it lives, shown_number() and all that rests on it (screens, charts, vessels) write another decimal sign: for a report in
-/// its reader's form of numbers. Main thread only; may be nested.
-class ScopedDecimalSign {
-public:
-    explicit ScopedDecimalSign(char sign);
-    ~ScopedDecimalSign();
-    ScopedDecimalSign(const ScopedDecimalSign&) = delete;
-    ScopedDecimalSign& operator=(const ScopedDecimalSign&) = delete;
-
-private:
-    char before_;
-};
-
 /// `value` with `decimals` digits, a true minus sign, and thin spaces between groups of three from five digits on
 /// (SI brochure, 9th edition, 5.4.4). "not known" for an absent or non-finite value.
 [[nodiscard]] QString shown_number(std::optional<double> value, int decimals);

@@ -13,7 +13,7 @@
 namespace ullage {
 
 /// A text of the program that stands outside any class, in the language of the person at the screen.
-[[nodiscard]] inline QString tr(const char* text) { return QCoreApplication::translate("Ullage", text); }
+[[nodiscard]] inline QString tr(const char* text) { return QCoreApplication::translate("ullage", text); }
 
 /// UTF-8 text of core as the screen shows it: what acts unseen, such as a mark of direction in a name, is shown as an escape (clean_text() in
 /// formats/text/table_unicode.h).

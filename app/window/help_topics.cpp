@@ -42,31 +42,31 @@ struct PageWords {
 };
 
 constexpr PageWords page_words[] = {
-    {"runPage", QT_TRANSLATE_NOOP("Ullage", "The page of a run"),
-     QT_TRANSLATE_NOOP("Ullage",
+    {"runPage", QT_TRANSLATE_NOOP("ullage", "The page of a run"),
+     QT_TRANSLATE_NOOP("ullage",
                        "Type what the gauge and the register show into the row below the readings and press Enter. A doubtful value is asked "
                        "about; nothing is recorded before you answer. F3 to F7 note an event at once, F8 ends the run. Charts, budget and "
                        "log stand in the tabs; what the readings say stands below.")},
-    {"benchPage", QT_TRANSLATE_NOOP("Ullage", "Running tests"),
-     QT_TRANSLATE_NOOP("Ullage",
+    {"benchPage", QT_TRANSLATE_NOOP("ullage", "Running tests"),
+     QT_TRANSLATE_NOOP("ullage",
                        "All tests that run, side by side: what each is at, when its cut-off should come, and when its next reading is due. F11 "
                        "shows them over the whole screen, to be read from two metres.")},
-    {"unitPage", QT_TRANSLATE_NOOP("Ullage", "The page of a unit"),
-     QT_TRANSLATE_NOOP("Ullage",
+    {"unitPage", QT_TRANSLATE_NOOP("ullage", "The page of a unit"),
+     QT_TRANSLATE_NOOP("ullage",
                        "What all runs of the unit say together, its claims against what was tested, and the next run worth making. Start run "
                        "(Ctrl+R) begins one.")},
-    {"comparisonPage", QT_TRANSLATE_NOOP("Ullage", "Comparison"),
-     QT_TRANSLATE_NOOP("Ullage",
+    {"comparisonPage", QT_TRANSLATE_NOOP("ullage", "Comparison"),
+     QT_TRANSLATE_NOOP("ullage",
                        "Units side by side, as tested or at one load. The sentence above says which order the meters resolve; units that they "
                        "cannot tell apart share a rank.")},
-    {"sizingPage", QT_TRANSLATE_NOOP("Ullage", "Sizing"),
-     QT_TRANSLATE_NOOP("Ullage", "How many days each unit carries a load list, how many units that takes, and which PV array.")},
-    {"loadListsPage", QT_TRANSLATE_NOOP("Ullage", "Load lists"),
-     QT_TRANSLATE_NOOP("Ullage", "Appliances that a unit is to feed: what each takes while on, how long a day, and when.")},
-    {"pvPage", QT_TRANSLATE_NOOP("Ullage", "PV input"),
-     QT_TRANSLATE_NOOP("Ullage", "Whether a string of modules fits the PV input of a unit, cold and hot. PV strings are live in light.")},
-    {"metersPage", QT_TRANSLATE_NOOP("Ullage", "Meters"),
-     QT_TRANSLATE_NOOP("Ullage", "What is stated of each meter. Without its error limit no interval can be stated.")},
+    {"sizingPage", QT_TRANSLATE_NOOP("ullage", "Sizing"),
+     QT_TRANSLATE_NOOP("ullage", "How many days each unit carries a load list, how many units that takes, and which PV array.")},
+    {"loadListsPage", QT_TRANSLATE_NOOP("ullage", "Load lists"),
+     QT_TRANSLATE_NOOP("ullage", "Appliances that a unit is to feed: what each takes while on, how long a day, and when.")},
+    {"pvPage", QT_TRANSLATE_NOOP("ullage", "PV input"),
+     QT_TRANSLATE_NOOP("ullage", "Whether a string of modules fits the PV input of a unit, cold and hot. PV strings are live in light.")},
+    {"metersPage", QT_TRANSLATE_NOOP("ullage", "Meters"),
+     QT_TRANSLATE_NOOP("ullage", "What is stated of each meter. Without its error limit no interval can be stated.")},
 };
 
 KeyList page_keys(const QString& page, const QObject& window) {

@@ -19,6 +19,8 @@
 #include "window/done_line.h"
 #include "window/file_bar.h"
 #include "window/file_controller.h"
+#include "window/guide_bar.h"
+#include "window/guide_controller.h"
 #include "window/live_controller.h"
 #include "window/load_list_controller.h"
 #include "window/log_controller.h"
@@ -27,6 +29,7 @@
 #include "window/record_controller.h"
 #include "window/reminder_bar.h"
 #include "window/report_controller.h"
+#include "window/settings_controller.h"
 #include "window/table_controller.h"
 #include "window/view_controller.h"
 #include "window/welcome_page.h"
@@ -34,17 +37,13 @@
 #include <QAction>
 #include <QApplication>
 #include <QCloseEvent>
-#include <QDragEnterEvent>
-#include <QDropEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QMimeData>
 #include <QScreen>
 #include <QSplitter>
 #include <QTimer>
 #include <QTreeView>
-#include <QUrl>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -64,8 +63,8 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
       reminders_(new Reminders(document, settings, desktop.notifier, this)), log_follower_(new LogFollower(document, settings, this)),
       live_reader_(new LiveReader(document, settings, this)), look_(new LookRefresher(document, this)),
       tree_model_(new LogbookTreeModel(document, this)), tree_(new QTreeView), splitter_(new QSplitter), pages_(new PageStack(document, settings)),
-      file_bar_(new FileBar), reminder_bar_(new ReminderBar(document, *reminders_)), caution_label_(new QLabel), awake_label_(new QLabel),
-      saved_label_(new QLabel), done_line_(new DoneLine(document)) {
+      file_bar_(new FileBar), guide_bar_(new GuideBar), reminder_bar_(new ReminderBar(document, *reminders_)), caution_label_(new QLabel),
+      awake_label_(new QLabel), saved_label_(new QLabel), done_line_(new DoneLine(document)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     new EnterPresses(this);
@@ -82,6 +81,8 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
     reports_ = new ReportController(here);
     view_ = new ViewController(here);
     bench_ = new BenchController(here, *reminders_, desktop);
+    guide_ = new GuideController(here, *guide_bar_, *records_);
+    setting_ = new SettingsController(here);
     makeActions();
     connectParts();
     preparePages();
@@ -109,6 +110,7 @@ void MainWindow::build() {
     column->setSpacing(0);
     column->addWidget(reminder_bar_);
     column->addWidget(file_bar_);
+    column->addWidget(guide_bar_);
     column->addWidget(pages_, 1);
     messages_ = new MessageBar(*pages_);
     column->addWidget(makeStatus());
@@ -189,6 +191,9 @@ void MainWindow::connectParts() {
     connect(welcome, &WelcomePage::addUnitAsked, records_, &RecordController::addUnit);
     connect(welcome, &WelcomePage::addMeterAsked, records_, &RecordController::addMeter);
     connect(welcome, &WelcomePage::importAsked, files_, &FileController::importSheet);
+    connect(welcome, &WelcomePage::guideAsked, guide_, &GuideController::begin);
+    connect(welcome, &WelcomePage::tableAsked, tables_, &TableController::chooseTable);
+    connect(setting_, &SettingsController::changed, this, &MainWindow::checkMenus);
     connect(pages_, &PageStack::moved, this, &MainWindow::selectInTree);
     connect(pages_, &PageStack::notice, messages_, &MessageBar::showNote);
     connect(pages_, &PageStack::error, messages_, &MessageBar::showError);
@@ -337,25 +342,6 @@ void MainWindow::closeEvent(QCloseEvent* event) {
         return;
     }
     QMainWindow::closeEvent(event);
-}
-
-void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (event->mimeData()->hasUrls()) event->acceptProposedAction();
-}
-
-void MainWindow::dropEvent(QDropEvent* event) {
-    const FileController::Dropped dropped = files_->takeDropped(event->mimeData()->urls());
-    if (!dropped.log.isEmpty()) logs_->importLog(dropped.log);
-    else if (!dropped.table.isEmpty()) tables_->importTable(dropped.table);
-    event->acceptProposedAction();
-}
-
-void MainWindow::keyPressEvent(QKeyEvent* event) {
-    // Whatever takes a paste itself has had it: a field, a page with photos.
-    if (!event->matches(QKeySequence::Paste) || !document_.isOpen() || !TableController::clipboardHoldsTable())
-        return QMainWindow::keyPressEvent(event);
-    tables_->pasteTable();
-    event->accept();
 }
 
 void MainWindow::paintEvent(QPaintEvent* event) {

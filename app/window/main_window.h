@@ -23,6 +23,8 @@ class ComparisonController;
 class DoneLine;
 class FileBar;
 class FileController;
+class GuideBar;
+class GuideController;
 class LoadListController;
 class LogbookTreeModel;
 class LogController;
@@ -39,13 +41,15 @@ class ReminderBar;
 class Reminders;
 class ReportController;
 class Settings;
+class SettingsController;
 class ViewController;
 
 /// The one window: menus, the logbook's tree at the left, a page at the right, cautions and the last saving below.
 ///
 /// All services must outlive the window. It puts its parts together: PageStack knows the pages, the controllers do the work, and the window
 /// connects menus, tree, bars and pages to them. Its code stands in files by meaning: construction and what follows the document here, how pages
-/// are made in main_window_pages.cpp, menus in main_window_actions.cpp, which of their entries can be chosen in main_window_enabling.cpp.
+/// are made in main_window_pages.cpp, menus in main_window_actions.cpp, which of their entries can be chosen in main_window_enabling.cpp, what is
+/// dropped and pasted in main_window_drops.cpp.
 class MainWindow final : public QMainWindow {
     Q_OBJECT
 public:
@@ -127,6 +131,7 @@ private:
     void makeRunningMenu(QMenu& menu);
     void makeReminderMenu(QMenu& menu);
     void markNow(MarkKind mark);
+    void checkMenus(); ///< the entries that show a setting, as it is now
     void addReadingActions(QMenu& menu);
     void makeCompareMenu();
     void makeSizingMenu();
@@ -154,6 +159,7 @@ private:
     PageStack* pages_;
     MessageBar* messages_ = nullptr; ///< lies over the pages, so it comes after them
     FileBar* file_bar_;
+    GuideBar* guide_bar_;
     ReminderBar* reminder_bar_;
     QLabel *caution_label_, *awake_label_, *saved_label_;
     DoneLine* done_line_;
@@ -167,6 +173,8 @@ private:
     ReportController* reports_;
     ViewController* view_;
     BenchController* bench_;
+    GuideController* guide_;
+    SettingsController* setting_;
     bool selecting_ = false;
     bool painted_ = false;
     bool leaving_ = false; ///< the question whether to quit while tests run is answered

@@ -12,12 +12,14 @@
 #include "window/bench_controller.h"
 #include "window/comparison_controller.h"
 #include "window/file_controller.h"
+#include "window/guide_controller.h"
 #include "window/load_list_controller.h"
 #include "window/log_controller.h"
 #include "window/page_stack.h"
 #include "window/record_controller.h"
 #include "window/reminder_bar.h"
 #include "window/report_controller.h"
+#include "window/settings_controller.h"
 #include "window/table_controller.h"
 #include "window/view_controller.h"
 
@@ -61,6 +63,7 @@ void MainWindow::makeActions() {
     makeSizingMenu();
     makeViewMenu();
     makeHelpMenu();
+    checkMenus();
 }
 
 void MainWindow::makeLogbookMenu() {
@@ -117,6 +120,10 @@ void MainWindow::makeEditMenu() {
     makeLoadListMenu(menu);
     menu.addSeparator();
     addEntry(menu, "withdrawRunAction", tr("Withdraw run"), "Ctrl+Alt+R", records_, &RecordController::withdrawRun);
+    menu.addSeparator();
+    auto* settings = addEntry(menu, "settingsAction", tr("&Settings…"), "Ctrl+,", setting_, &SettingsController::showSettings);
+    settings->setIcon(glyph_icon(Glyph::settings));
+    settings->setMenuRole(QAction::PreferencesRole);
 }
 
 void MainWindow::makeLoadListMenu(QMenu& above) {
@@ -150,7 +157,7 @@ void MainWindow::makeRunMenu() {
                 {RunEnd::found_off, "endFoundOffAction", "Ctrl+Shift+F"},
                 {RunEnd::stopped_by_tester, "endStoppedAction", "Ctrl+Shift+X"}};
     for (const auto& way : ends) {
-        auto* made = addEntry(end, way.name, sentence_case(text_of(run_end_text(way.end))) + QStringLiteral("…"), QString::fromLatin1(way.keys));
+        auto* made = addEntry(end, way.name, sentence_case(text_of(say_run_end(way.end))) + QStringLiteral("…"), QString::fromLatin1(way.keys));
         connect(made, &QAction::triggered, this, [this, how = way.end] { records_->endRun(how); });
     }
     addEntry(menu, "reopenRunAction", tr("Re&open"), "Ctrl+Shift+R", records_, &RecordController::reopenRun);
@@ -159,7 +166,7 @@ void MainWindow::makeRunMenu() {
     int number = 1;
     for (const auto mark : all_mark_kinds) {
         const auto name = QStringLiteral("mark%1Action").arg(number);
-        auto* made = addEntry(marks, name.toLatin1().constData(), sentence_case(text_of(mark_text(mark))),
+        auto* made = addEntry(marks, name.toLatin1().constData(), sentence_case(text_of(say_mark(mark))),
                               QStringLiteral("F%1").arg(number + first_mark_key - 1));
         connect(made, &QAction::triggered, this, [this, mark] { markNow(mark); });
         ++number;
@@ -236,7 +243,6 @@ void MainWindow::makeReminderMenu(QMenu& menu) {
     reminding.addSeparator();
     auto* sound = addEntry(reminding, "reminderSoundAction", tr("&Sound when a reading is due"), "Ctrl+Shift+D");
     sound->setCheckable(true);
-    sound->setChecked(settings_.reminderSound());
     connect(sound, &QAction::toggled, this, [this](bool on) { settings_.setReminderSound(on); });
 }
 
@@ -284,7 +290,6 @@ void MainWindow::makeViewMenu() {
     for (const auto& choice : choices) {
         auto* made = addEntry(menu, choice.name, choice.text, QString::fromLatin1(choice.keys));
         made->setCheckable(true);
-        made->setChecked(settings_.theme() == choice.theme);
         themes->addAction(made);
         connect(made, &QAction::triggered, this, [this, theme = choice.theme] { view_->setTheme(theme); });
     }
@@ -301,10 +306,19 @@ void MainWindow::makeViewMenu() {
     addEntry(menu, "usualTextAction", tr("Text as &usual"), "Ctrl+0", view_, &ViewController::usualText);
 }
 
+void MainWindow::checkMenus() {
+    const char* theme = settings_.theme() == Theme::light  ? "lightThemeAction"
+                        : settings_.theme() == Theme::dark ? "darkThemeAction"
+                                                           : "systemThemeAction";
+    action(QString::fromLatin1(theme))->setChecked(true);
+    action(QStringLiteral("reminderSoundAction"))->setChecked(settings_.reminderSound());
+}
+
 void MainWindow::makeHelpMenu() {
     auto& menu = *menuBar()->addMenu(tr("&Help"));
     addEntry(menu, "keysAndWordsAction", tr("&Keys and words"), "F1", view_, &ViewController::showKeysAndWords)->setIcon(glyph_icon(Glyph::help));
     addEntry(menu, "keyCardAction", tr("Key ca&rd to print…"), "Ctrl+Alt+1", reports_, &ReportController::makeKeyCard);
+    addEntry(menu, "guideAction", tr("&Guided first run…"), "Ctrl+Alt+2", guide_, &GuideController::begin);
     addEntry(menu, "exampleAction", tr("&Worked example"), "Ctrl+Alt+X", view_, &ViewController::showExample);
     addEntry(menu, "methodAction", tr("&Method"), "Shift+F1", view_, &ViewController::showMethod);
     menu.addSeparator();
@@ -316,6 +330,7 @@ void MainWindow::makeHelpMenu() {
         });
     }
     menu.addSeparator();
+    addEntry(menu, "checkInstallationAction", tr("Check this &installation"), "Ctrl+Alt+3", view_, &ViewController::checkInstallation);
     addEntry(menu, "cautionsAction", tr("&Cautions"), "Ctrl+F1", view_, &ViewController::showCautions);
     addEntry(menu, "aboutAction", tr("&About Ullage"), "Ctrl+Shift+F1", view_, &ViewController::showAbout);
 }

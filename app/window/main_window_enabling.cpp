@@ -68,10 +68,9 @@ void MainWindow::updateActions() {
     const bool open = document_.isOpen();
     const auto* record = pages_->currentWidget() == pages_->run() ? document_.run(pages_->runUuid()) : nullptr;
     const bool running = record && record->run.end == RunEnd::still_running;
-    enable({"benchAction",        "benchDisplayAction",        "saveCopyAction",    "closeLogbookAction", "importSheetAction",
-            "importFolderAction", "exportFolderAction",        "importTableAction", "pasteTableAction",   "addUnitAction",
-            "addMeterAction",     "editMethodAction",          "loadListsAction",   "addLoadListAction",  "importLoadListAction",
-            "comparisonAction",   "addComparedLogbooksAction", "pvInputAction",     "addPvSheetAction",   "importPvSheetAction",
+    enable({"benchAction", "benchDisplayAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "importFolderAction",
+            "exportFolderAction", "addUnitAction", "addMeterAction", "editMethodAction", "loadListsAction", "addLoadListAction",
+            "importLoadListAction", "comparisonAction", "addComparedLogbooksAction", "pvInputAction", "addPvSheetAction", "importPvSheetAction",
             "sizingAction"},
            open);
     enable({"exportSizingAction", "sizingReportAction"}, open && !document_.loadLists().empty());
@@ -92,6 +91,7 @@ void MainWindow::updateActions() {
     enable({"reopenRunAction"}, record && !running);
     for (int number = 1; number <= static_cast<int>(std::size(all_mark_kinds)); ++number)
         enable({QStringLiteral("mark%1Action").arg(number).toLatin1().constData()}, record != nullptr && !document_.isLooking());
+    enable({"importTableAction", "pasteTableAction"}, true); // without a logbook they make one
     if (document_.isLooking()) enable(that_record, false);
 }
 

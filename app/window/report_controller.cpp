@@ -17,10 +17,12 @@
 #include "window/help_topics.h"
 #include "window/message_bar.h"
 #include "window/page_stack.h"
+#include "window/run_defaults.h"
 
 #include <QDir>
 #include <QFileInfo>
 #include <QLocale>
+#include <QMainWindow>
 #include <QScopeGuard>
 
 #include <algorithm>
@@ -135,8 +137,9 @@ void ReportController::makeUnitReport() {
     if (!unit) return;
     if (document_.runs(uuid).empty()) return messages_->showError(tr("%1 has no runs yet, so there is nothing to report.").arg(text_of(unit->name)));
     const QString name = raw_text(unit->name);
-    auto* form = new UnitReportForm(text_of(utf8_of(name)), paper_of(QLocale()), document_.publisher(), photos_of_unit(document_, uuid), window_);
-    connect(form, &FormDialog::submitted, this, [this, form] { tell(document_.setPublisher(form->publisher())); });
+    auto* form = new UnitReportForm(text_of(utf8_of(name)), chosen_paper(settings_), publisher_of(settings_, document_),
+                                    photos_of_unit(document_, uuid), window_);
+    connect(form, &FormDialog::submitted, this, [this, form] { tell(keep_publisher(settings_, document_, form->publisher())); });
     askForReport(name, *form,
                  [this, form, uuid](const QString& path, const ReportLook& look) { return write_unit(document_, uuid, *form, path, look); });
 }
@@ -145,7 +148,7 @@ void ReportController::makeRunReport() {
     const auto* record = document_.run(pages_.runUuid());
     if (!record) return;
     const QString what = tr("%1 run %2").arg(raw_text(record->unit.name), QString::number(record->number));
-    auto* form = new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, window_);
+    auto* form = new ReportForm(text_of(utf8_of(what)), chosen_paper(settings_), {}, window_);
     form->offerOwnAffairs();
     askForReport(what, *form, [this, form, run = pages_.runUuid()](const QString& path, const ReportLook& look) {
         return write_run(document_, run, form->ownAffairs(), path, look);
@@ -170,7 +173,7 @@ void ReportController::makeComparisonReport() {
         ways.prepend(tr("at %1, as on the page").arg(load->duty < 1 ? words.left(words.lastIndexOf(QLatin1String(" ("))) : words));
     }
     const QString what = tr("comparison");
-    auto* form = new ReportForm(what, paper_of(QLocale()), ways, window_);
+    auto* form = new ReportForm(what, chosen_paper(settings_), ways, window_);
     form->offerOwnAffairs();
     askForReport(what, *form, [this, form, load](const QString& path, const ReportLook& look) {
         return write_comparison(document_, *pages_.comparison(), form->way() == 0 ? load : std::nullopt, form->ownAffairs(), path, look);
@@ -185,14 +188,14 @@ void ReportController::makeSizingReport() {
         const MadeReport made = make_sizing_report_of(sizing, options_now(document_));
         return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
     };
-    askForReport(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, window_), write);
+    askForReport(what, *new ReportForm(text_of(utf8_of(what)), chosen_paper(settings_), {}, window_), write);
 }
 
 void ReportController::makePvReport() {
     const std::optional<PvSheetText> sheet = pages_.pv()->stated();
     if (!sheet) return messages_->showError(tr("Choose a PV sheet whose fields can be read; then make its report."));
     const QString what = tr("PV check %1").arg(raw_text(sheet->sheet.name));
-    askForReport(what, *new ReportForm(text_of(utf8_of(what)), paper_of(QLocale()), {}, window_),
+    askForReport(what, *new ReportForm(text_of(utf8_of(what)), chosen_paper(settings_), {}, window_),
                  [this, sheet = *sheet](const QString& path, const ReportLook& look) {
                      const MadeReport made = make_pv_report_of(sheet, options_now(document_));
                      return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
@@ -202,7 +205,7 @@ void ReportController::makePvReport() {
 void ReportController::makeKeyCard() {
     const QString what = tr("keys at the bench");
     askForReport(what,
-                 *new ReportForm(tr("Keys at the bench"), paper_of(QLocale()), {},
+                 *new ReportForm(tr("Keys at the bench"), chosen_paper(settings_), {},
                                  tr("A sheet with the keys of the bench, to be printed and hung up there."), window_),
                  [this](const QString& path, const ReportLook& look) {
                      return write_report(key_card(*window_, tr("Ullage %1").arg(raw_text(program_version()))), {}, path, look,

@@ -14,6 +14,7 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QDir>
 #include <QFileInfo>
 #include <QMainWindow>
 #include <QMimeData>
@@ -26,10 +27,10 @@ namespace {
 
 constexpr std::size_t most_drawn_readings = 1'000; ///< of a run that is looked at before it comes in
 
-QString table_files() { return TableController::tr("Tables (*.csv *.tsv *.txt *.xlsx *.ods *.html *.htm);;All files (*)"); }
+QString table_files() { return ullage::tr("Tables (*.csv *.tsv *.txt *.xlsx *.ods *.html *.htm);;All files (*)"); }
 
 /// What stands for a file name in the title of the form.
-QString pasted_name() { return TableController::tr("from the clipboard"); }
+QString pasted_name() { return tr("from the clipboard"); }
 
 QString answers_key(const QString& signature) { return QStringLiteral("tables/") + signature.section(QLatin1Char(' '), -1); }
 
@@ -46,18 +47,18 @@ RunRecord thinned(const RunRecord& record) {
 /// The gauge against hours, of a run without a register.
 ChartContent gauge_content(const RunRecord& record) {
     ChartContent content;
-    content.x = {TableController::tr("hours since the first reading"), QStringLiteral("h")};
-    content.y = {TableController::tr("gauge / %"), QStringLiteral("%")};
+    content.x = {tr("hours since the first reading"), QStringLiteral("h")};
+    content.y = {tr("gauge / %"), QStringLiteral("%")};
     content.y.include_zero = true;
     ChartSeries series;
     series.id = QStringLiteral("gauge");
-    series.name = TableController::tr("gauge");
+    series.name = tr("gauge");
     series.colour = CurveColour::gauge_implied;
     for (const Reading& reading : record.readings)
         if (reading.values.gauge_percent)
             series.points.push_back({hours_between(record.readings.front().values.time_ms, reading.values.time_ms), *reading.values.gauge_percent});
     content.series.push_back(std::move(series));
-    content.empty_text = TableController::tr("No reading has a gauge or a register.");
+    content.empty_text = tr("No reading has a gauge or a register.");
     return content;
 }
 
@@ -89,7 +90,6 @@ void TableController::chooseTable() {
 }
 
 void TableController::importTable(const QString& path) {
-    if (!document_.isOpen()) return messages_->showError(tr("A table needs a logbook to go into: choose Logbook, New or Open first."));
     const QString name = shown_path(QFileInfo(path).fileName());
     const auto book = result_beside(window_, tr("Reading %1").arg(name), [&](WorkProgress&) -> Result<TableBook> {
         const Result<std::string> bytes = read_whole_file(native_path(path));
@@ -108,7 +108,6 @@ bool TableController::clipboardHoldsTable() {
 }
 
 void TableController::pasteTable() {
-    if (!document_.isOpen()) return messages_->showError(tr("A table needs a logbook to go into: choose Logbook, New or Open first."));
     if (!clipboardHoldsTable())
         return messages_->showError(tr("The clipboard holds no table; copy the cells with their head, in a spreadsheet or on a page, first."));
     const QMimeData* held = QApplication::clipboard()->mimeData();
@@ -131,12 +130,23 @@ void TableController::openForm(Result<TableBook> book, const QString& name) {
     form->open();
 }
 
+bool TableController::makeLogbook(TableForm& form, const QString& name) {
+    const QString stem = name == pasted_name() ? tr("Bench") : QFileInfo(name).completeBaseName();
+    const auto path = prompts_.fileToSave(window_, tr("New logbook for this table"), QDir(startFolder()).filePath(stem + QStringLiteral(".ullage")),
+                                          logbookFilter(), QStringLiteral("ullage"), false);
+    if (path.isEmpty()) return false; // thinking better of the file name is no end
+    const auto made = document_.create(path);
+    if (!made) form.refuse(text_of(made.error().sentence()));
+    return made.ok();
+}
+
 void TableController::takeIn(TableForm& form, const QString& name) {
     QStringList doubts;
     for (const TableRun& run : form.runs())
         if (const int number = number_of_same(document_, run.record); number > 0)
             doubts << tr("run %1 of %2 has the same readings already").arg(number).arg(text_of(run.record.unit.name));
     if (!form.confirmed(doubts)) return;
+    if (!document_.isOpen() && !makeLogbook(form, name)) return;
     const auto imported = document_.importTogether(form.runs(), name, [&](const std::function<void()>& work) {
         work_beside(
             window_, tr("Importing %1").arg(name), [&](WorkProgress&) { work(); }, Cancelling::not_possible);

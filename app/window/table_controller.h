@@ -23,6 +23,7 @@ public:
 
 private:
     void openForm(Result<TableBook> book, const QString& name);
+    bool makeLogbook(TableForm& form, const QString& name); ///< where none is open; asks for its name
     void takeIn(TableForm& form, const QString& name);
 };
 

@@ -5,6 +5,7 @@
 #include "charts/picture_words.h"
 #include "dialogs/help_dialog.h"
 #include "dialogs/help_texts.h"
+#include "dialogs/installation_dialog.h"
 #include "dialogs/picture_dialog.h"
 #include "pages/run/run_page.h"
 #include "services/appearance.h"
@@ -16,6 +17,7 @@
 #include "window/help_topics.h"
 #include "window/message_bar.h"
 #include "window/page_stack.h"
+#include "window/run_defaults.h"
 
 #include <QAction>
 #include <QApplication>
@@ -70,7 +72,7 @@ void ViewController::saveShownPicture() {
     // What is drawn at this moment: readings may come in while the form is open.
     PictureSpec spec = shown_spec(*drawing);
     spec.with_words = true;
-    spec.source = picture_source(document_.clock().now_ms(), machine_zone(), document_.publisher().name);
+    spec.source = picture_source(document_.clock().now_ms(), machine_zone(), publisher_of(settings_, document_).name);
     auto* form = new PictureDialog(spec, window_, PictureDialog::Purpose::save);
     connect(form, &FormDialog::submitted, this, [this, form, content = *shown_picture(*drawing)] {
         const QString ending = form->ending();
@@ -124,6 +126,21 @@ void ViewController::showExample() { help().showPage(tr("Worked example"), worke
 void ViewController::showMethod() { help().showPage(tr("Method"), method_html()); }
 
 void ViewController::showCautions() { help().showPage(tr("Cautions"), cautions_html()); }
+
+void ViewController::checkInstallation() {
+    if (!installation_) {
+        const auto check = [this] {
+            InstallationSite site;
+            if (document_.isOpen()) site.logbook = document_.path();
+            site.paper = chosen_paper(settings_) == Paper::letter ? tr("Letter") : tr("A4");
+            return check_installation(settings_, site);
+        };
+        installation_ = new InstallationDialog(check, window_);
+    }
+    installation_->show();
+    installation_->raise();
+    installation_->activateWindow();
+}
 
 void ViewController::showAbout() { help().showPage(tr("About Ullage"), about_html()); }
 

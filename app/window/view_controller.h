@@ -3,9 +3,12 @@
 
 #include "window/controller.h"
 
+#include <QPointer>
+
 namespace ullage {
 
 class HelpDialog;
+class InstallationDialog;
 enum class Theme;
 
 /// How things look, pictures of what is in sight, and help.
@@ -26,6 +29,7 @@ public:
     void showMethod();
     void showCautions();
     void showAbout();
+    void checkInstallation();
     /// The window of help, made when it is first asked for.
     [[nodiscard]] HelpDialog& help();
 
@@ -33,6 +37,7 @@ private:
     void setTextStep(int step);
 
     HelpDialog* help_ = nullptr;
+    QPointer<InstallationDialog> installation_;
 };
 
 } // namespace ullage

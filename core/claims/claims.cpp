@@ -16,7 +16,7 @@ namespace ullage {
 namespace {
 
 std::string run_words(const RunRecord& record, const EnergyAnalysis& energy) {
-    return fmt::format("Run {}, {}", record.number, run_title(record, energy));
+    return fmt::format("Run {}, {}", record.number, run_title(record, energy).text());
 }
 
 ClaimCheck claim(const char* key, const char* title, const char* unit, std::optional<double> claimed, const char* untested) {

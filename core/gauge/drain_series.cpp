@@ -22,7 +22,7 @@ Quantity output_on_hours(const EnergyAnalysis& energy) {
     for (std::optional<double>* part : {&on_h.value, &on_h.lower, &on_h.upper})
         if (*part) **part -= tripped_hours(energy, energy.start_ms + static_cast<UtcMs>(std::llround(**part * ms_per_hour)));
     const std::optional<double> most_h = on_h.upper ? on_h.upper : on_h.value;
-    if (most_h && *most_h <= 0) return not_known("output_on_h", "h", "no time passed with the output on");
+    if (most_h && *most_h <= 0) return not_known("output_on_h", "h", say(phrase("gauge", "no time passed with the output on")));
     return on_h;
 }
 

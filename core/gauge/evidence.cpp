@@ -65,11 +65,11 @@ GaugeEvidence gather_evidence(const RunRecord& record, const EnergyAnalysis& ene
     return evidence;
 }
 
-std::string points_text(double points) {
-    const std::string number = fixed_text(points, points < 3 && points != std::round(points) ? 1 : 0);
-    return number + (number == "1" ? " point" : " points");
+Message say_points(double points) {
+    if (points < 3 && points != std::round(points)) return say(phrase("gauge", "%1 points"), say_number(points, 1));
+    return say_count(static_cast<long>(std::nearbyint(points)), phrases("gauge", "%n points", "%n point"));
 }
 
-std::string gauge_text(double percent) { return exact_text(std::round(percent * 100) / 100) + " %"; }
+Message say_gauge(double percent) { return say_digits(exact_text(std::round(percent * 100) / 100) + " %"); }
 
 } // namespace ullage

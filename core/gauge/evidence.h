@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "gauge/finding.h"
 #include "measure/energy_analysis.h"
 #include "model/ids.h"
@@ -67,8 +68,8 @@ inline constexpr std::size_t most_uuids = 1000;
 [[nodiscard]] GaugeEvidence gather_evidence(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options);
 
 /// "17 points", "1 point", "2.5 points".
-[[nodiscard]] std::string points_text(double points);
+[[nodiscard]] Message say_points(double points);
 /// "71 %".
-[[nodiscard]] std::string gauge_text(double percent);
+[[nodiscard]] Message say_gauge(double percent);
 
 } // namespace ullage

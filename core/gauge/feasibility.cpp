@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gauge/feasibility.h"
 
-#include "base/number.h"
 #include "gauge/drain_series.h"
 #include "gauge/evidence.h"
 #include "gauge/loss_fit.h"
@@ -63,10 +62,10 @@ LinearProgram programme(const DrainSeries& series, const ProgrammeBounds& bounds
     return program;
 }
 
-GaugeFeasibility refused(std::string reason) {
+GaugeFeasibility refused(const Message& reason) {
     GaugeFeasibility result;
-    result.sentence = "The least error of the gauge is not known: " + reason + ".";
-    result.least_error_pt = not_known("least_gauge_error_pt", "pt", std::move(reason));
+    result.sentence = say(phrase("gauge", "The least error of the gauge is not known: %1."), reason);
+    result.least_error_pt = not_known("least_gauge_error_pt", "pt", reason);
     return result;
 }
 
@@ -80,9 +79,10 @@ std::optional<double> most_held_wh(const Unit& unit, double delivered_wh, const 
 
 GaugeFeasibility gauge_feasibility(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     if (record.run.kind != RunKind::drain)
-        return refused("a " + std::string(run_kind_text(record.run.kind)) + " run does not test the gauge against delivered energy");
+        return refused(say(phrase("gauge", "a %1 run does not test the gauge against delivered energy"), say_run_kind(record.run.kind)));
     if (energy.track.missing_inside) return refused(energy.track.missing_reason);
-    if (energy.points.size() < least_programme_points) return refused("the gauge and the register have not been read together twice");
+    if (energy.points.size() < least_programme_points)
+        return refused(say(phrase("gauge", "the gauge and the register have not been read together twice")));
     const DrainSeries series = drain_series(record, energy, most_programme_points);
     const double step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
     const double least_x = least_pt_per_wh(record, energy, options);
@@ -90,19 +90,22 @@ GaugeFeasibility gauge_feasibility(const RunRecord& record, const EnergyAnalysis
     const Result<LinearProgramSolution> solved = solve_linear_program(programme(series, bounds));
     if (!solved) return refused(solved.error().what);
     const LinearProgramSolution& solution = solved.value();
-    if (solution.status != LinearProgramStatus::optimal) return refused("the bounds could not be resolved");
+    if (solution.status != LinearProgramStatus::optimal) return refused(say(phrase("gauge", "the bounds could not be resolved")));
 
     GaugeFeasibility result;
     const double error_pt = solution.objective > negligible_pt ? solution.objective : 0.0;
     const double x = least_x + solution.point[2];
     result.no_load_draw_w = x > 0 ? solution.point[3] / x : 0.0;
-    result.least_error_pt = Quantity{"least_gauge_error_pt", "pt", error_pt, error_pt, {}, Kind::at_least, "whatever the losses are"};
+    result.least_error_pt =
+        Quantity{"least_gauge_error_pt", "pt", error_pt, error_pt, {}, Kind::at_least, say(phrase("gauge", "whatever the losses are"))};
     if (error_pt == 0) {
-        result.sentence = "An accurate gauge could have shown all of this.";
+        result.sentence = say(phrase("gauge", "An accurate gauge could have shown all of this."));
         return result;
     }
-    if (least_x == 0) result.least_error_pt.reason += "; rated energy or the meter's limit is not stated, so any battery was allowed";
-    result.sentence = "The gauge is wrong by at least " + points_text(error_pt) + " somewhere, whatever the losses are.";
+    if (least_x == 0)
+        result.least_error_pt.reason =
+            say(phrase("gauge", "whatever the losses are; rated energy or the meter's limit is not stated, so any battery was allowed"));
+    result.sentence = say(phrase("gauge", "The gauge is wrong by at least %1 somewhere, whatever the losses are."), say_points(error_pt));
     for (const std::size_t row : solution.binding) {
         if (row / 2 >= series.size()) continue;
         const ReadingId& uuid = reading_uuid_at(record, energy.points[series.point[row / 2]]);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gauge/gauge_analysis.h"
 
-#include "base/number.h"
 #include "gauge/findings/findings.h"
 #include "gauge/findings_within.h"
 #include "gauge/inside/error_curve.h"
@@ -17,24 +16,24 @@ namespace ullage {
 namespace {
 
 /// Few words for a finding in a table.
-std::string short_words(const Finding& finding) {
-    const std::string size = fixed_text(finding.size, 0) + " " + finding.size_unit;
+Message short_words(const Finding& finding) {
+    const Message size = say_measure(finding.size, 0, finding.size_unit), percent = say_number(finding.size, 0);
     switch (finding.kind) {
-    case FindingKind::stuck: return "sticks (" + size + ")";
-    case FindingKind::held_at_full: return "held at full (" + size + ")";
-    case FindingKind::jump: return "jumps (" + size + ")";
-    case FindingKind::rebound: return "rises (" + size + ")";
-    case FindingKind::stopped_early: return "shuts off showing " + fixed_text(finding.size, 0) + " %";
-    case FindingKind::hidden_reserve: return "reserve below 1 % (" + size + ")";
-    case FindingKind::delivered_exceeds_gauge_implied: return "lags (" + size + ")";
-    case FindingKind::bent: return "bent (" + size + ")";
-    case FindingKind::coarse: return "coarse (" + size + ")";
-    case FindingKind::omits_own_consumption: return "omits own consumption";
-    case FindingKind::found_off_without_mark: return "found off";
-    case FindingKind::infeasible: return "wrong by at least " + size;
-    case FindingKind::outside_shares: return "off by at least " + fixed_text(std::floor(finding.size), 0) + " " + finding.size_unit;
-    case FindingKind::lone_reading: return "one reading doubted (" + fixed_text(finding.size, 0) + " %)";
-    case FindingKind::hidden_reset: return "register perhaps reset (" + size + ")";
+    case FindingKind::stuck: return say(phrase("gauge", "sticks (%1)"), size);
+    case FindingKind::held_at_full: return say(phrase("gauge", "held at full (%1)"), size);
+    case FindingKind::jump: return say(phrase("gauge", "jumps (%1)"), size);
+    case FindingKind::rebound: return say(phrase("gauge", "rises (%1)"), size);
+    case FindingKind::stopped_early: return say(phrase("gauge", "shuts off showing %1 %"), percent);
+    case FindingKind::hidden_reserve: return say(phrase("gauge", "reserve below 1 % (%1)"), size);
+    case FindingKind::delivered_exceeds_gauge_implied: return say(phrase("gauge", "lags (%1)"), size);
+    case FindingKind::bent: return say(phrase("gauge", "bent (%1)"), size);
+    case FindingKind::coarse: return say(phrase("gauge", "coarse (%1)"), size);
+    case FindingKind::omits_own_consumption: return say(phrase("gauge", "omits own consumption"));
+    case FindingKind::found_off_without_mark: return say(phrase("gauge", "found off"));
+    case FindingKind::infeasible: return say(phrase("gauge", "wrong by at least %1"), size);
+    case FindingKind::outside_shares: return say(phrase("gauge", "off by at least %1"), say_measure(std::floor(finding.size), 0, finding.size_unit));
+    case FindingKind::lone_reading: return say(phrase("gauge", "one reading doubted (%1 %)"), percent);
+    case FindingKind::hidden_reset: return say(phrase("gauge", "register perhaps reset (%1)"), size);
     }
     return {};
 }
@@ -54,18 +53,24 @@ double worst_error_of(const GaugeAnalysis& analysis, const EnergyAnalysis& energ
 }
 
 /// How far the gauge may have been off at most where nothing contradicts it.
-std::string no_fault_words(const GaugeAnalysis& analysis, const GaugeEvidence& evidence) {
+Message no_fault_words(const GaugeAnalysis& analysis, const GaugeEvidence& evidence) {
     const std::size_t readings = evidence.energy.points.size();
-    if (readings < 2) return readings == 0 ? "not judged: no gauge reading with the register" : "not judged: the gauge was read once";
+    if (readings == 0) return say(phrase("gauge", "not judged: no gauge reading with the register"));
+    if (readings == 1) return say(phrase("gauge", "not judged: the gauge was read once"));
+    const bool judgeable = evidence.judgeable();
     if (analysis.basis != ErrorBasis::delivered_depth)
-        return evidence.judgeable() ? "no fault found" : "no fault in " + count_text(static_cast<long>(readings), "reading", "readings");
-    if (!evidence.judgeable() && analysis.share_bounds.empty()) return "not judged: no reading between start and cut-off";
-    return "no fault found, within " + fixed_text(std::max(1.0, std::ceil(worst_error_of(analysis, evidence.energy))), 0) + " pt" +
-           (evidence.judgeable() ? "" : " at " + count_text(static_cast<long>(readings), "reading", "readings"));
+        return judgeable ? say(phrase("gauge", "no fault found"))
+                         : say_count(readings, phrases("gauge", "no fault in %n readings", "no fault in %n reading"));
+    if (!judgeable && analysis.share_bounds.empty()) return say(phrase("gauge", "not judged: no reading between start and cut-off"));
+    const Message within = say_number(std::max(1.0, std::ceil(worst_error_of(analysis, evidence.energy))), 0);
+    return judgeable
+               ? say(phrase("gauge", "no fault found, within %1 pt"), within)
+               : say_count(readings, phrases("gauge", "no fault found, within %1 pt at %n readings", "no fault found, within %1 pt at %n reading"),
+                           within);
 }
 
-std::string verdict_of(const GaugeAnalysis& analysis, const GaugeEvidence& evidence) {
-    if (evidence.record.run.kind != RunKind::drain) return "not judged: no drain";
+Message verdict_of(const GaugeAnalysis& analysis, const GaugeEvidence& evidence) {
+    if (evidence.record.run.kind != RunKind::drain) return say(phrase("gauge", "not judged: no drain"));
     std::vector<const Finding*> told;
     for (const Finding& finding : analysis.findings)
         if (finding.weight != Weight::note) told.push_back(&finding);
@@ -73,24 +78,22 @@ std::string verdict_of(const GaugeAnalysis& analysis, const GaugeEvidence& evide
     // The bounds say how much at least; the named faults say what, and come first in a table.
     std::ranges::stable_partition(
         told, [](const Finding* finding) { return finding->kind != FindingKind::infeasible && finding->kind != FindingKind::outside_shares; });
-    std::string verdict = short_words(*told.front());
-    for (const Finding* finding : told)
-        if (finding->kind != told.front()->kind) {
-            verdict += ", " + short_words(*finding);
-            break;
-        }
-    return verdict;
+    std::vector<Message> words{short_words(*told.front())};
+    const auto other = std::ranges::find_if(told, [&](const Finding* finding) { return finding->kind != told.front()->kind; });
+    if (other != told.end()) words.push_back(short_words(**other));
+    return say_joined(words, ", ");
 }
 
 /// What two or three more readings would sharpen; empty where there are enough.
-std::string sharpening(const GaugeAnalysis& analysis, const GaugeEvidence& evidence) {
+Message sharpening(const GaugeAnalysis& analysis, const GaugeEvidence& evidence) {
     if (evidence.record.run.kind != RunKind::drain || evidence.judgeable()) return {};
-    if (evidence.energy.points.size() < 2) return "Read gauge and register together at the start, once in the middle and at the end.";
+    if (evidence.energy.points.size() < 2)
+        return say(phrase("gauge", "Read gauge and register together at the start, once in the middle and at the end."));
     if (analysis.basis == ErrorBasis::delivered_depth && analysis.share_bounds.empty())
-        return "One reading of gauge and register between start and cut-off would hold the gauge against its shares.";
+        return say(phrase("gauge", "One reading of gauge and register between start and cut-off would hold the gauge against its shares."));
     if (analysis.basis == ErrorBasis::delivered_depth)
-        return "Each further reading of gauge and register between start and cut-off holds the gauge to one more point.";
-    return "A drain to cut-off would hold each of these readings against the energy that came out.";
+        return say(phrase("gauge", "Each further reading of gauge and register between start and cut-off holds the gauge to one more point."));
+    return say(phrase("gauge", "A drain to cut-off would hold each of these readings against the energy that came out."));
 }
 
 std::optional<NoLoadDraw> draw_of(const Quantity& draw) {
@@ -171,10 +174,10 @@ Finding lone_reading(const GaugeEvidence& evidence, const SlipCandidate& candida
     const double shown = evidence.energy.points[candidate.point].gauge_percent;
     Finding finding{FindingKind::lone_reading};
     finding.weight = Weight::doubt;
-    finding.sentence = gauge_text(shown) + " at " + evidence.clock_at(candidate.point) + " stands alone: mistyped for " +
-                       gauge_text(candidate.meant_percent) + "? Without it nothing speaks against the gauge.";
-    finding.evidence = "a slip of the pen makes " + gauge_text(shown) + " of " + gauge_text(candidate.meant_percent) +
-                       ", which fits; amend the reading if it was mistyped";
+    finding.sentence = say(phrase("gauge", "%1 at %2 stands alone: mistyped for %3? Without it nothing speaks against the gauge."), say_gauge(shown),
+                           evidence.clock_at(candidate.point), say_gauge(candidate.meant_percent));
+    finding.evidence = say(phrase("gauge", "a slip of the pen makes %1 of %2, which fits; amend the reading if it was mistyped"), say_gauge(shown),
+                           say_gauge(candidate.meant_percent));
     finding.readings = {evidence.reading_uuid(candidate.point)};
     finding.size = shown;
     finding.size_unit = "%";
@@ -207,14 +210,15 @@ Quantity least_error(const GaugeEvidence& evidence, const Judgement& judgement) 
     if (judgement.bounds.empty() || doubted) return by_unit;
     const double off_pt = worst ? std::abs(worst->off_pt) : 0;
     if (by_unit.value.value_or(-1) >= off_pt) return by_unit;
-    return Quantity{"least_gauge_error_pt",
-                    "pt",
-                    off_pt,
-                    off_pt,
-                    {},
-                    Kind::at_least,
-                    worst ? "at " + evidence.clock_at(worst->point) + ", by the shares of energy and time gone, whatever the losses are"
-                          : "by the shares of energy and time gone, whatever the losses are"};
+    return Quantity{
+        "least_gauge_error_pt",
+        "pt",
+        off_pt,
+        off_pt,
+        {},
+        Kind::at_least,
+        worst ? say(phrase("gauge", "at %1, by the shares of energy and time gone, whatever the losses are"), evidence.clock_at(worst->point))
+              : say(phrase("gauge", "by the shares of energy and time gone, whatever the losses are"))};
 }
 
 } // namespace
@@ -237,7 +241,7 @@ GaugeAnalysis analyse_gauge(const RunRecord& record, const EnergyAnalysis& energ
         if (Result<GaugeLine> line = fit_gauge_line(record, energy)) analysis.line = std::move(line).value();
         else analysis.line_reason = line.error().what;
     } else {
-        analysis.line_reason = "a " + std::string(run_kind_text(record.run.kind)) + " run does not test the gauge against delivered energy";
+        analysis.line_reason = say(phrase("gauge", "a %1 run does not test the gauge against delivered energy"), say_run_kind(record.run.kind));
     }
     if (Result<std::vector<ReferenceDepth>> depths = reference_depths(record, energy, draw_of(analysis.own_draw_w), options))
         analysis.depths = std::move(depths).value();

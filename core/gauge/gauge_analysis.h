@@ -23,7 +23,7 @@ enum class ErrorBasis {
 };
 
 /// "share delivered", "rated energy".
-[[nodiscard]] std::string_view error_basis_text(ErrorBasis basis);
+[[nodiscard]] Message say_error_basis(ErrorBasis basis);
 
 /// Gauge error at one paired point, percentage points; positive when the gauge shows more than there is.
 struct GaugeErrorPoint {

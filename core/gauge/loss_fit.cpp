@@ -26,7 +26,6 @@ constexpr double recoveries_h[] = {0.5, 2, 6}; ///< time constants of a gauge th
 constexpr double least_sag_pt = 2.5;           ///< what a gauge may follow the load by, unseen
 constexpr double sag_factor = 2;               ///< stricter: it biases both, and a refusal costs little
 constexpr double end_within_pt = 1.5;          ///< and half a step: a linear gauge shows 100 % at the start and 0 % at the cut-off
-constexpr auto prefix = "if the gauge is linear in stored energy";
 
 /// alpha, beta and what belongs to them.
 struct Coefficients {
@@ -176,7 +175,7 @@ double half_width(double u_fit, double gain, double curvature, double coverage) 
 }
 
 /// Of a full drain: whether the fitted line leads from full to empty; in words what it does not, else empty.
-std::string not_from_full_to_empty(const EnergyAnalysis& energy, const Coefficients& best, double c_per_w, double step_pt) {
+Message not_from_full_to_empty(const EnergyAnalysis& energy, const Coefficients& best, double c_per_w, double step_pt) {
     if (!energy.from_full_to_cut_off || energy.track.energy_may_be_missing) return {};
     const Quantity on_h = output_on_hours(energy);
     if (!on_h.value) return {};
@@ -186,8 +185,10 @@ std::string not_from_full_to_empty(const EnergyAnalysis& energy, const Coefficie
     // Of a bracket every moment may be the end: the nearest to 0 % counts.
     const double early_percent = shown_at_end(on_h.lower.value_or(*on_h.value)), late_percent = shown_at_end(on_h.upper.value_or(*on_h.value));
     const double end_percent = early_percent * late_percent < 0 ? 0 : std::abs(early_percent) < std::abs(late_percent) ? early_percent : late_percent;
-    if (std::abs(end_percent) > within_pt) return "its readings lead to " + gauge_text(std::round(end_percent)) + " at the cut-off, not to 0 %";
-    if (std::abs(best.s0 - 100) > within_pt) return "its readings lead back to " + gauge_text(std::round(best.s0)) + " at the start, not to 100 %";
+    if (std::abs(end_percent) > within_pt)
+        return say(phrase("gauge", "its readings lead to %1 at the cut-off, not to 0 %"), say_gauge(std::round(end_percent)));
+    if (std::abs(best.s0 - 100) > within_pt)
+        return say(phrase("gauge", "its readings lead back to %1 at the start, not to 100 %"), say_gauge(std::round(best.s0)));
     return {};
 }
 
@@ -212,43 +213,47 @@ void judge_shape(const EnergyAnalysis& energy, const DrainSeries& series, const 
     }
     for (const std::vector<double>& recovery : recoveries) {
         const auto sag = further_term(series, best, c_per_w, step_pt, recovery);
-        if (sag && sag->is_there(sag_factor)) fit.doubt = "the gauge follows the load by about " + points_text(std::abs(sag->value_pt));
+        if (sag && sag->is_there(sag_factor))
+            fit.doubt = say(phrase("gauge", "the gauge follows the load by about %1"), say_points(std::abs(sag->value_pt)));
         const double sag_pt = std::max(least_sag_pt, sag ? std::abs(sag->value_pt) + sag->u_pt : 0);
         sound = counts(fit_without(series, recovery, sag_pt, c_per_w, step_pt, doubt_h), sag_draw_w, sag_energy_wh) && sound;
     }
-    if (!sound) fit.doubt = "a gauge that is not quite linear would change it beyond measure";
+    if (!sound) fit.doubt = say(phrase("gauge", "a gauge that is not quite linear would change it beyond measure"));
     fit.shape_draw_w = std::hypot(fit.shape_draw_w, sag_draw_w);
     fit.shape_energy_wh = std::hypot(fit.shape_energy_wh, sag_energy_wh);
 }
 
-LossFit refused(LossFit fit, const std::string& reason) {
+LossFit refused(LossFit fit, const Message& reason) {
     fit.no_load_draw_w = not_known("no_load_draw_w", "W", reason);
     fit.zero_time_energy_wh = not_known("zero_time_energy_wh", "Wh", reason);
-    fit.sentence = "If the gauge is linear in stored energy, one run could tell the unit's own draw; here it is not known: " + reason + ".";
+    fit.sentence =
+        say(phrase("gauge", "If the gauge is linear in stored energy, one run could tell the unit's own draw; here it is not known: %1."), reason);
     return fit;
 }
 
 /// Why the run cannot carry the fit, before any fit; empty when it can.
-std::string reason_against(const RunRecord& record, const EnergyAnalysis& energy) {
+Message reason_against(const RunRecord& record, const EnergyAnalysis& energy) {
     const std::vector<PairedPoint>& points = energy.points;
     const double step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
     if (record.run.kind != RunKind::drain)
-        return "a " + std::string(run_kind_text(record.run.kind)) + " run does not tell losses from delivered energy; make a drain";
-    if (!record.meter) return "no meter is stated";
+        return say(phrase("gauge", "a %1 run does not tell losses from delivered energy; make a drain"), say_run_kind(record.run.kind));
+    if (!record.meter) return say(phrase("gauge", "no meter is stated"));
     if (energy.track.missing_inside) return energy.track.missing_reason;
     if (points.size() < least_loss_points)
-        return "only " + count_text(static_cast<long>(points.size()), "gauge reading", "gauge readings") +
-               " within the register's readings; 6 are needed";
+        return say_count(points.size(), phrases("gauge", "only %n gauge readings within the register's readings; 6 are needed",
+                                                "only %n gauge reading within the register's readings; 6 are needed"));
     // Beside the steps of a log a note may stand half a step high; a note after a note may not.
     const auto allowed_pt = [&](std::size_t i) { return points[i].reading == no_reading || points[i - 1].reading == no_reading ? step_pt : 0.0; };
     for (const std::size_t i : energy.gauge_changes)
         if (points[i].gauge_percent > points[i - 1].gauge_percent + allowed_pt(i))
-            return "the gauge rose from " + gauge_text(points[i - 1].gauge_percent) + " to " + gauge_text(points[i].gauge_percent) + " at " +
-                   clock_text(points[i].time_ms, record.run.time_zone) + ", so it is not linear in stored energy";
+            return say(phrase("gauge", "the gauge rose from %1 to %2 at %3, so it is not linear in stored energy"),
+                       say_gauge(points[i - 1].gauge_percent), say_gauge(points[i].gauge_percent),
+                       clock_text(points[i].time_ms, record.run.time_zone));
     const double fall_pt = points.front().gauge_percent - points.back().gauge_percent;
     if (fall_pt < least_steps * step_pt)
-        return "the gauge fell by only " + exact_text(fall_pt) + " points; " + exact_text(least_steps * step_pt) + " are needed";
-    if (points.back().delivered_wh <= points.front().delivered_wh) return "no energy was delivered between the gauge readings";
+        return say(phrase("gauge", "the gauge fell by only %1 points; %2 are needed"), say_digits(exact_text(fall_pt)),
+                   say_digits(exact_text(least_steps * step_pt)));
+    if (points.back().delivered_wh <= points.front().delivered_wh) return say(phrase("gauge", "no energy was delivered between the gauge readings"));
     return {};
 }
 
@@ -266,36 +271,39 @@ double most_curvature_per_w(const RunRecord& record, const DrainSeries& series, 
 
 LossFit fit_losses(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     LossFit fit;
-    if (const std::string reason = reason_against(record, energy); !reason.empty()) return refused(fit, reason);
+    if (const Message reason = reason_against(record, energy); !reason.empty()) return refused(fit, reason);
     const DrainSeries series = drain_series(record, energy, most_loss_points);
     fit.points = series.size();
     fit.separable_share = separable_share(series);
     if (fit.separable_share < least_separable_share)
-        return refused(fit, "the load was so steady that time and energy cannot be told apart (" + fixed_text(100 * fit.separable_share, 1) +
-                                " % of the energy's spread is not linear in time, " + fixed_text(100 * least_separable_share, 0) +
-                                " % are needed); vary the load, or make a second run at another load");
+        return refused(
+            fit, say(phrase("gauge", "the load was so steady that time and energy cannot be told apart (%1 % of the energy's spread is not linear in "
+                                     "time, %2 % are needed); vary the load, or make a second run at another load"),
+                     say_number(100 * fit.separable_share, 1), say_number(100 * least_separable_share, 0)));
     const double step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
     const double doubt_h = options.moment_doubt_min / 60;
     const double beyond_wh = spread_beyond_time_wh(series), noise_wh = steady_noise_wh(series, doubt_h);
     if (beyond_wh < least_spread_over_noise * noise_wh)
-        return refused(fit, "register steps and noted minutes make a steady load look as uneven as this one (" + fixed_text(beyond_wh, 1) +
-                                " Wh off a straight line in time, " + fixed_text(noise_wh, 1) +
-                                " Wh by steps and minutes alone); vary the load more");
+        return refused(
+            fit, say(phrase("gauge", "register steps and noted minutes make a steady load look as uneven as this one (%1 Wh off a straight line in "
+                                     "time, %2 Wh by steps and minutes alone); vary the load more"),
+                     say_number(beyond_wh, 1), say_number(noise_wh, 1)));
     const double c_per_w = most_curvature_per_w(record, series, options);
     const Result<Coefficients> middle = fit_with(series, c_per_w / 2, step_pt, doubt_h);
     if (!middle) return refused(fit, middle.error().what);
     const Result<Coefficients> most = fit_with(series, c_per_w, step_pt, doubt_h);
     if (!most) return refused(fit, most.error().what);
     const Coefficients& best = middle.value();
-    if (best.beta <= 0 || most.value().beta <= 0) return refused(fit, "the gauge does not fall with delivered energy");
+    if (best.beta <= 0 || most.value().beta <= 0) return refused(fit, say(phrase("gauge", "the gauge does not fall with delivered energy")));
     fit.residual_ratio = best.residual_ratio;
     if (fit.residual_ratio > most_residual_ratio)
-        return refused(fit, "the gauge is not linear: its readings scatter " + fixed_text(fit.residual_ratio, 1) +
-                                " times as far as their steps explain, 1.7 times are allowed");
+        return refused(
+            fit, say(phrase("gauge", "the gauge is not linear: its readings scatter %1 times as far as their steps explain, %2 times are allowed"),
+                     say_number(fit.residual_ratio, 1), say_number(most_residual_ratio, 1)));
 
     if (const auto bulge = further_term(series, best, c_per_w / 2, step_pt, bulge_column(series, best, c_per_w / 2)); bulge && bulge->is_there())
-        return refused(fit, "the gauge is not linear: it bulges by about " + points_text(std::abs(bulge->value_pt)) +
-                                " at half, as a gauge does that counts charge");
+        return refused(fit, say(phrase("gauge", "the gauge is not linear: it bulges by about %1 at half, as a gauge does that counts charge"),
+                                say_points(std::abs(bulge->value_pt))));
     const double draw_w = best.draw_w(), energy_wh = best.energy_wh();
     const double scale = std::pow(std::max(1.0, fit.residual_ratio), 2);
     const double v_draw = scale * (best.v_alpha - 2 * draw_w * best.cov + draw_w * draw_w * best.v_beta) / (best.beta * best.beta);
@@ -307,17 +315,19 @@ LossFit fit_losses(const RunRecord& record, const EnergyAnalysis& energy, const 
     judge_shape(energy, series, best, c_per_w / 2, step_pt, doubt_h, fit);
     fit.covariance_w_wh = cov + (gain * gain * draw_w * energy_wh + bent_draw_w * bent_energy_wh) / 3;
     std::optional<double> draw_half_w, energy_half_wh;
-    std::string reason = prefix;
+    Message reason = say(phrase("gauge", "if the gauge is linear in stored energy"));
     if (error_limit_percent(*record.meter)) {
         draw_half_w = half_width(std::sqrt(std::max(0.0, v_draw)), gain * std::abs(draw_w), std::abs(bent_draw_w), options.coverage);
         energy_half_wh = half_width(std::sqrt(v_energy), gain * energy_wh, std::abs(bent_energy_wh), options.coverage);
     } else {
-        reason += "; no interval: the error limit of the meter is not stated";
+        reason = say(phrase("gauge", "if the gauge is linear in stored energy; no interval: the error limit of the meter is not stated"));
     }
     fit.no_load_draw_w = known("no_load_draw_w", "W", draw_w, draw_half_w, Kind::projected, reason);
     fit.zero_time_energy_wh = known("zero_time_energy_wh", "Wh", energy_wh, energy_half_wh, Kind::projected, reason);
-    fit.sentence = "If the gauge is linear in stored energy, the unit itself draws " + quantity_text(fit.no_load_draw_w) +
-                   " (seen from the socket) and would deliver " + quantity_text(fit.zero_time_energy_wh, 0) + " before its own consumption.";
+    fit.sentence =
+        say(phrase("gauge", "If the gauge is linear in stored energy, the unit itself draws %1 (seen from the socket) and would deliver %2 before "
+                            "its own consumption."),
+            say_quantity(fit.no_load_draw_w), say_quantity(fit.zero_time_energy_wh, 0));
     return fit;
 }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gauge/own_draw.h"
 
-#include "base/number.h"
 #include "base/quantity.h"
 #include "gauge/drain_series.h"
 #include "gauge/feasibility.h"
@@ -29,16 +28,17 @@ struct Box {
 
 /// What energy alone allows, or why it allows nothing to be said.
 Result<Box> box_of(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
-    const auto refuse = [](std::string reason) { return Error{Failure::refused, std::move(reason), {}, {}}; };
+    const auto refuse = [](const Message& reason) { return Error{Failure::refused, reason, {}, {}}; };
     if (record.run.kind != RunKind::drain)
-        return refuse("a " + std::string(run_kind_text(record.run.kind)) + " run does not tell losses from delivered energy; make a drain");
-    if (!record.unit.rated_energy_wh) return refuse("the rated energy of the unit is not stated");
-    if (!record.meter) return refuse("no meter is stated");
+        return refuse(say(phrase("gauge", "a %1 run does not tell losses from delivered energy; make a drain"), say_run_kind(record.run.kind)));
+    if (!record.unit.rated_energy_wh) return refuse(say(phrase("gauge", "the rated energy of the unit is not stated")));
+    if (!record.meter) return refuse(say(phrase("gauge", "no meter is stated")));
     const auto limit_percent = error_limit_percent(*record.meter);
-    if (!limit_percent) return refuse("the error limit of the meter is not stated");
+    if (!limit_percent) return refuse(say(phrase("gauge", "the error limit of the meter is not stated")));
     if (energy.track.missing_inside || (energy.from_full_to_cut_off && energy.track.energy_may_be_missing))
         return refuse(energy.track.missing_reason);
-    if (!energy.track.usable() || energy.track.total_wh() <= 0) return refuse("nothing was delivered between two register readings");
+    if (!energy.track.usable() || energy.track.total_wh() <= 0)
+        return refuse(say(phrase("gauge", "nothing was delivered between two register readings")));
     Box box;
     box.limit = *limit_percent / 100;
     if (energy.from_full_to_cut_off) {
@@ -48,16 +48,16 @@ Result<Box> box_of(const RunRecord& record, const EnergyAnalysis& energy, const 
         box.hours = on_h.lower.value_or(*on_h.value);
     } else {
         const std::vector<PairedPoint>& points = energy.points;
-        if (points.size() < 2) return refuse("the gauge and the register have not been read together twice");
+        if (points.size() < 2) return refuse(say(phrase("gauge", "the gauge and the register have not been read together twice")));
         const DrainSeries series = drain_series(record, energy, 2);
         box.delivered_wh = series.delivered_wh.back() - series.delivered_wh.front();
         box.hours = series.on_hours.back() - series.on_hours.front();
         const double fall_pt = points.front().gauge_percent - points.back().gauge_percent;
-        if (fall_pt <= 0) return refuse("the gauge has not fallen");
+        if (fall_pt <= 0) return refuse(say(phrase("gauge", "the gauge has not fallen")));
         box.most_used = std::min(1.0, (fall_pt + record.unit.gauge_step_percent + charge_for_energy_pt) / 100);
         box.by_gauge = true;
     }
-    if (box.hours <= 0) return refuse("no time passed with the output on");
+    if (box.hours <= 0) return refuse(say(phrase("gauge", "no time passed with the output on")));
     box.most_wh = most_held_wh(record.unit, box.delivered_wh / box.most_used, options).value_or(0);
     return box;
 }
@@ -81,28 +81,30 @@ Quantity cut_to(Quantity fitted, double least, double most) {
     return fitted;
 }
 
-Quantity box_bracket(std::string key, std::string unit, double low, double high, std::string reason) {
-    Quantity result = known(std::move(key), std::move(unit), (low + high) / 2, std::nullopt, Kind::bracket, std::move(reason));
+Quantity box_bracket(std::string key, std::string unit, double low, double high, const Message& reason) {
+    Quantity result = known(std::move(key), std::move(unit), (low + high) / 2, std::nullopt, Kind::bracket, reason);
     result.lower = low;
     result.upper = high;
     return result;
 }
 
-std::string box_reason(const Box& box, const LossFit& fit) {
-    std::string reason = "from energy alone: a battery of this label holds at most " + energy_text(box.most_wh);
-    if (box.by_gauge) reason += ", if the gauge is right over this run";
-    if (!fit.doubt.empty()) reason += "; not by this run's own fit, as " + fit.doubt;
-    else if (fit.known()) reason += "; this run's own fit is wider than half its value or outside of that";
-    else if (!fit.no_load_draw_w.reason.empty()) reason += "; not sharper, as " + fit.no_load_draw_w.reason;
-    return reason;
+Message box_reason(const Box& box, const LossFit& fit) {
+    std::vector<Message> clauses{
+        say(box.by_gauge ? phrase("gauge", "from energy alone: a battery of this label holds at most %1, if the gauge is right over this run")
+                         : phrase("gauge", "from energy alone: a battery of this label holds at most %1"),
+            say_energy(box.most_wh))};
+    if (!fit.doubt.empty()) clauses.push_back(say(phrase("gauge", "not by this run's own fit, as %1"), fit.doubt));
+    else if (fit.known()) clauses.push_back(say(phrase("gauge", "this run's own fit is wider than half its value or outside of that")));
+    else if (!fit.no_load_draw_w.reason.empty()) clauses.push_back(say(phrase("gauge", "not sharper, as %1"), fit.no_load_draw_w.reason));
+    return say_joined(clauses, "; ");
 }
 
 /// Without a box: the fit where its interval is worth printing or it has none to print.
-Quantity fit_alone(const Quantity& fitted, const LossFit& fit, const std::string& box_words) {
+Quantity fit_alone(const Quantity& fitted, const LossFit& fit, const Message& box_words) {
     if (!fitted.value) return fitted;
     if (!fit.doubt.empty()) return not_known(fitted.key, fitted.unit, fit.doubt);
     if (!fitted.lower || worth_printing(fitted, 0, std::numeric_limits<double>::infinity())) return fitted;
-    return not_known(fitted.key, fitted.unit, "this run's own fit is wider than half its value, and " + box_words);
+    return not_known(fitted.key, fitted.unit, say(phrase("gauge", "this run's own fit is wider than half its value, and %1"), box_words));
 }
 
 } // namespace
@@ -125,13 +127,18 @@ Quantity own_energy_bracket(const RunRecord& record, const EnergyAnalysis& energ
     return box_bracket("zero_time_energy_wh", "Wh", least_wh, most_wh, box_reason(box.value(), fit));
 }
 
-std::string own_draw_sentence(const Quantity& own_draw_w, const Quantity& own_energy_wh, const LossFit& fit) {
+Message own_draw_sentence(const Quantity& own_draw_w, const Quantity& own_energy_wh, const LossFit& fit) {
     if (own_draw_w.kind == Kind::bracket)
-        return "The unit itself takes at most " + quantity_text(known("no_load_draw_w", "W", *own_draw_w.upper, std::nullopt, Kind::measured), 1) +
-               " (seen from the socket): " + own_draw_w.reason + ".";
-    if (!own_draw_w.value) return fit.known() ? "What the unit itself takes is not known: " + own_draw_w.reason + "." : fit.sentence;
-    return "If the gauge is linear in stored energy, the unit itself draws " + quantity_text(own_draw_w) +
-           " (seen from the socket) and would deliver " + quantity_text(own_energy_wh, 0) + " if it took nothing for itself.";
+        return say(phrase("gauge", "The unit itself takes at most %1 (seen from the socket): %2."),
+                   say_quantity(known("no_load_draw_w", "W", *own_draw_w.upper, std::nullopt, Kind::measured), 1), own_draw_w.reason);
+    if (!own_draw_w.value) {
+        if (!fit.known()) return fit.sentence;
+        return say(phrase("gauge", "What the unit itself takes is not known: %1."), own_draw_w.reason);
+    }
+    return say(phrase("gauge",
+                      "If the gauge is linear in stored energy, the unit itself draws %1 (seen from the socket) and would deliver %2 if it took "
+                      "nothing for itself."),
+               say_quantity(own_draw_w), say_quantity(own_energy_wh, 0));
 }
 
 } // namespace ullage

@@ -25,6 +25,6 @@ inline constexpr double most_printed_share = 0.5;
                                           const MeasureOptions& options = {});
 
 /// Both in a sentence for people: the fit's values, the bracket, or why neither is known.
-[[nodiscard]] std::string own_draw_sentence(const Quantity& own_draw_w, const Quantity& own_energy_wh, const LossFit& fit);
+[[nodiscard]] Message own_draw_sentence(const Quantity& own_draw_w, const Quantity& own_energy_wh, const LossFit& fit);
 
 } // namespace ullage

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gauge/projection_doubt.h"
 
-#include "base/number.h"
+#include "measure/usable.h"
 
 #include <algorithm>
+#include <iterator>
+#include <vector>
 
 namespace ullage {
 namespace {
@@ -47,10 +49,13 @@ void lower_by_gauge_faults(const RunRecord& record, const GaugeAnalysis& gauge, 
         const double more = fell_pt > 2 * fault.size_pt ? fell_pt / (fell_pt - fault.size_pt) : 2.0;
         fraction.upper = fault.whole ? most : std::max(*fraction.value, std::min(std::max(most, *fraction.upper), *fraction.upper * more));
     }
-    const std::size_t rest = fraction.reason.text().find(';');
-    fraction.reason = "the gauge is at fault by about " + fixed_text(fault.size_pt, 0) + " points" +
-                      (fault.whole ? ", so that anything from what was delivered to what the label holds may be" : ", which this allows for") +
-                      (rest == std::string::npos ? std::string() : fraction.reason.text().substr(rest));
+    std::vector<Message> clauses{
+        say(fault.whole
+                ? phrase("gauge", "the gauge is at fault by about %1 points, so that anything from what was delivered to what the label holds may be")
+                : phrase("gauge", "the gauge is at fault by about %1 points, which this allows for"),
+            say_number(fault.size_pt, 0))};
+    std::ranges::copy(projection_remarks(record, energy.track, energy.points, energy.budget), std::back_inserter(clauses));
+    fraction.reason = say_joined(clauses, "; ");
 }
 
 EnergyAnalysis analyse_judged_energy(const RunRecord& record, const MeasureOptions& options) {

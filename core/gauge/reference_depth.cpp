@@ -44,12 +44,15 @@ Result<std::vector<ReferenceDepth>> reference_depths(const RunRecord& record, co
     const double end_wh = energy.track.total_wh();
     if (error_basis(energy) != ErrorBasis::delivered_depth || energy.points.empty())
         return Error{Failure::refused,
-                     "the run is no complete drain from full to cut-off, so nothing says how deep it was",
+                     say(phrase("gauge", "the run is no complete drain from full to cut-off, so nothing says how deep it was")),
                      {},
-                     "make a run that starts full and ends by cut-off"};
+                     say(phrase("gauge", "make a run that starts full and ends by cut-off"))};
     if (draw && !(std::isfinite(draw->value_w) && draw->lower_w <= draw->value_w && draw->value_w <= draw->upper_w && std::isfinite(draw->lower_w) &&
                   std::isfinite(draw->upper_w)))
-        return Error{Failure::bad_input, "the no-load draw does not lie within its limits", {}, "give value, lower and upper limit in W"};
+        return Error{Failure::bad_input,
+                     say(phrase("gauge", "the no-load draw does not lie within its limits")),
+                     {},
+                     say(phrase("gauge", "give value, lower and upper limit in W"))};
     const std::optional<OnTime> time = on_time(energy);
     const DrainSeries series = drain_series(record, energy, most_depths);
     std::vector<ReferenceDepth> depths;

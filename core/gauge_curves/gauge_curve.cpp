@@ -23,7 +23,7 @@ constexpr double least_curve_steps = 5;
 constexpr double least_known_hours = 0.02; ///< relative standard uncertainty of the run time
 constexpr double normal_median = 0.6745;   ///< median of |x| of a standard normal x
 
-Error no_curve(std::string reason) { return Error{Failure::refused, std::move(reason), {}, "read the gauge more often"}; }
+Error no_curve(const Message& reason) { return Error{Failure::refused, reason, {}, say(phrase("gauge_curves", "read the gauge more often"))}; }
 
 /// The gauge's step: readings may show a coarser one than is stated.
 double step_of(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
@@ -50,9 +50,10 @@ double GaugeCurve::error_half_width_pt(std::size_t point, double coverage) const
 
 Result<GaugeCurve> read_gauge_curve(const RunRecord& record, const EnergyAnalysis& energy, double total_h, double u_total_h,
                                     const MeasureOptions& options) {
-    if (!is_full_drain(record)) return no_curve("it is no drain from full to cut-off");
-    if (energy.track.energy_may_be_missing || energy.track.total_wh() <= 0 || total_h <= 0) return no_curve("not all of its energy was read");
-    if (u_total_h > least_known_hours * total_h) return no_curve("when its output went off is not known well enough");
+    if (!is_full_drain(record)) return no_curve(say(phrase("gauge_curves", "it is no drain from full to cut-off")));
+    if (energy.track.energy_may_be_missing || energy.track.total_wh() <= 0 || total_h <= 0)
+        return no_curve(say(phrase("gauge_curves", "not all of its energy was read")));
+    if (u_total_h > least_known_hours * total_h) return no_curve(say(phrase("gauge_curves", "when its output went off is not known well enough")));
     GaugeCurve curve;
     curve.step_pt = step_of(record, energy, options);
     curve.total_wh = energy.track.total_wh();
@@ -67,8 +68,8 @@ Result<GaugeCurve> read_gauge_curve(const RunRecord& record, const EnergyAnalysi
         if (gone_wh < (last ? 1e-6 * curve.total_wh : spacing_wh)) continue;
         curve.points.push_back({series.gauge_percent[i], series.delivered_wh[i], std::min(series.on_hours[i], total_h), series.u_wh[i]});
     }
-    if (curve.points.size() < least_points) return no_curve("its gauge was read at fewer than six depths");
-    if (curve.fall_pt() < least_curve_steps * curve.step_pt) return no_curve("its gauge fell by less than five steps");
+    if (curve.points.size() < least_points) return no_curve(say(phrase("gauge_curves", "its gauge was read at fewer than six depths")));
+    if (curve.fall_pt() < least_curve_steps * curve.step_pt) return no_curve(say(phrase("gauge_curves", "its gauge fell by less than five steps")));
     return curve;
 }
 

@@ -53,12 +53,15 @@ struct Budget {
 /// not corrected for (added as it is; JCGM 100:2008, F.2.4.5, from memory) and L/sqrt(12) among the independent parts.
 [[nodiscard]] Budget energy_budget(const RunRecord& record, const RegisterTrack& track, double delivered_wh, const MeasureOptions& options = {});
 
+/// BudgetLine::shape and ::correlation for people; the line itself has them as files for machines do.
+[[nodiscard]] Message say_shape(const BudgetLine& line);
+[[nodiscard]] Message say_correlation(const BudgetLine& line);
 /// "∞", or the number with one decimal.
-[[nodiscard]] std::string freedom_text(const std::optional<double>& degrees_of_freedom);
+[[nodiscard]] Message say_freedom(const std::optional<double>& degrees_of_freedom);
 /// "8.93 Wh/%", "1 Wh/Wh".
-[[nodiscard]] std::string sensitivity_text(const BudgetLine& line);
-/// ", k = 1.65, effective degrees of freedom ∞"; empty without an interval.
-[[nodiscard]] std::string coverage_text(const Budget& budget);
+[[nodiscard]] Message say_sensitivity(const BudgetLine& line);
+/// "combined standard uncertainty 3.20 Wh, k = 1.65, effective degrees of freedom ∞"; the first alone without an interval.
+[[nodiscard]] Message say_combined_uncertainty(const Budget& budget);
 
 /// A meter's register step and where it comes from.
 struct RegisterStep {

@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "base/quantity.h"
 #include "measure/budget.h"
+#include "measure/inside/clauses.h"
 #include "measure/inside/log_check.h"
 #include "measure/inside/log_energy.h"
 #include "model/meter_gain.h"
@@ -141,13 +142,14 @@ std::optional<CutOffMoment> by_trace(const RunRecord& record, const RunTrace& tr
     const double half_h = std::max((high_h - low_h) / 2 + doubt_ms / ms_per_hour, 1e-9);
     const double middle_h = (low_h + high_h) / 2;
     const double floor_h = std::min(end.hours(end.last_on_ms), middle_h);
-    return CutOffMoment{std::max(middle_h - half_h, floor_h),
-                        middle_h,
-                        middle_h + half_h,
-                        u_h,
-                        CutOffBasis::log,
-                        std::string(trace.has_power ? "the power in the log ceased at " : "the register of the log last rose at ") +
-                            clock_text(last_ms, record.run.time_zone)};
+    return CutOffMoment{
+        std::max(middle_h - half_h, floor_h),
+        middle_h,
+        middle_h + half_h,
+        u_h,
+        CutOffBasis::log,
+        say(trace.has_power ? phrase("measure", "the power in the log ceased at %1") : phrase("measure", "the register of the log last rose at %1"),
+            clock_text(last_ms, record.run.time_zone))};
 }
 
 /// By the log of the run's own meter, else by the first of the others that saw it.
@@ -224,8 +226,8 @@ std::optional<SteadyLoadEnd> end_by_load(const RunRecord& record, const Register
     const double u_h = std::sqrt(std::pow(step_wh / std::sqrt(6.0) / load->mean_w, 2) + std::pow(after_h * load->u_relative, 2) +
                                  std::pow(options.moment_doubt_min / 60 / std::sqrt(3.0), 2));
     return SteadyLoadEnd{end.hours(end.last_on_ms) + after_h, u_h,
-                         "by the " + energy_text(*total_wh - *before_wh) + " that a steady load of " + fixed_text(load->mean_w, 0) +
-                             " W took after the reading at " + clock_text(end.last_on_ms, record.run.time_zone)};
+                         say(phrase("measure", "by the %1 that a steady load of %2 W took after the reading at %3"),
+                             say_energy(*total_wh - *before_wh), say_number(load->mean_w, 0), clock_text(end.last_on_ms, record.run.time_zone))};
 }
 
 std::optional<CutOffMoment> by_steady_load(const RunRecord& record, const RegisterTrack& track, const NotedEnd& end, const MeasureOptions& options) {
@@ -239,8 +241,12 @@ std::optional<CutOffMoment> by_steady_load(const RunRecord& record, const Regist
     if (mean_h + agrees_within * u_h < low_h) {
         // The load says earlier than whoever saw it go off: either may be wrong.
         const double early_h = std::max(on_h, mean_h - agrees_within * u_h);
-        return CutOffMoment{
-            early_h, (low_h + noted_h) / 2, noted_h, (noted_h - early_h) / std::sqrt(12.0), CutOffBasis::bracket, words + "; noted later than that"};
+        return CutOffMoment{early_h,
+                            (low_h + noted_h) / 2,
+                            noted_h,
+                            (noted_h - early_h) / std::sqrt(12.0),
+                            CutOffBasis::bracket,
+                            with_clause(words, say(phrase("measure", "noted later than that")))};
     }
     CutOffMoment moment = cut_normal(mean_h, u_h, low_h, noted_h);
     moment.basis = CutOffBasis::steady_load;
@@ -268,18 +274,20 @@ std::optional<CutOffMoment> cut_off_moment(const RunRecord& record, const RunSca
                             noted_h + options.coverage * minute_h,
                             minute_h / std::sqrt(3.0),
                             CutOffBasis::noted,
-                            "noted as it happened"};
+                            say(phrase("measure", "noted as it happened"))};
     if (auto moment = by_steady_load(record, track, *end, options)) return moment;
     CutOffMoment moment = even_between(end->earliest_h(), noted_h, options.coverage);
     if (end->found && !end->within_min) {
         moment.lower_h = end->earliest_h();
         moment.upper_h = noted_h;
         moment.basis = CutOffBasis::bracket;
-        moment.words = std::string("between the last ") + (end->logged_on_ms > end->last_on_ms ? "row of the log" : "reading") +
-                       " with the output on and the moment it was found off";
+        moment.words = end->logged_on_ms > end->last_on_ms
+                           ? say(phrase("measure", "between the last row of the log with the output on and the moment it was found off"))
+                           : say(phrase("measure", "between the last reading with the output on and the moment it was found off"));
     } else {
-        moment.words = "noticed within " + exact_text(end->within_min.value_or(noticed_within_min)) + " min" +
-                       (end->within_min ? "" : ", as is taken where the run does not say");
+        moment.words = say(end->within_min ? phrase("measure", "noticed within %1 min")
+                                           : phrase("measure", "noticed within %1 min, as is taken where the run does not say"),
+                           say_digits(exact_text(end->within_min.value_or(noticed_within_min))));
     }
     return moment;
 }

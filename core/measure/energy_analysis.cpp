@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/energy_analysis.h"
 
+#include "measure/inside/clauses.h"
 #include "measure/inside/gauge_of_log.h"
 #include "measure/inside/log_track.h"
 #include "measure/inside/missing_energy.h"
@@ -15,12 +16,13 @@ namespace ullage {
 namespace {
 
 Quantity delivered(const EnergyAnalysis& analysis) {
-    if (!analysis.track.usable()) return not_known("delivered_wh", "Wh", "fewer than two register readings");
+    if (!analysis.track.usable()) return not_known("delivered_wh", "Wh", say(phrase("measure", "fewer than two register readings")));
     Quantity result = known("delivered_wh", "Wh", analysis.track.total_wh(), analysis.budget.half_width_wh, Kind::measured,
-                            analysis.budget.half_width_wh ? "" : analysis.budget.half_width_method);
+                            analysis.budget.half_width_wh ? Message() : Message(analysis.budget.half_width_method));
     if (analysis.track.log) {
-        const std::string words = analysis.track.log->integrated ? "integrated power of the log" : "by the log's register";
-        result.reason = words + (result.reason.empty() ? "" : "; ") + result.reason;
+        const Message words =
+            analysis.track.log->integrated ? say(phrase("measure", "integrated power of the log")) : say(phrase("measure", "by the log's register"));
+        result.reason = with_clause(words, result.reason);
     }
     if (analysis.track.energy_may_be_missing) inherit_missing(analysis.track, 1, analysis.track.missing_estimate_wh, result);
     return result;
@@ -28,7 +30,7 @@ Quantity delivered(const EnergyAnalysis& analysis) {
 
 /// Delivered energy over the time from the first register reading to the last one, or to the cut-off where that came before.
 Quantity mean_load(const RunRecord& record, const EnergyAnalysis& analysis, const MeasureOptions& options) {
-    if (!analysis.track.usable()) return not_known("mean_load_w", "W", "fewer than two register readings");
+    if (!analysis.track.usable()) return not_known("mean_load_w", "W", say(phrase("measure", "fewer than two register readings")));
     const double energy_wh = analysis.track.total_wh();
     const double from_h = hours_between(analysis.start_ms, analysis.track.points.front().time_ms);
     const double to_h = hours_between(analysis.start_ms, analysis.track.points.back().time_ms);
@@ -42,11 +44,11 @@ Quantity mean_load(const RunRecord& record, const EnergyAnalysis& analysis, cons
         below_h = std::hypot(start_half_h, end_h - std::min(end_h, moment.lower_h));
         above_h = std::hypot(start_half_h, std::max(end_h, moment.upper_h) - end_h);
     }
-    if (hours <= 0) return not_known("mean_load_w", "W", "no time passed between the register readings");
+    if (hours <= 0) return not_known("mean_load_w", "W", say(phrase("measure", "no time passed between the register readings")));
     const double watts = energy_wh / hours;
     const bool bracket = by_cut_off && analysis.duration_h.kind == Kind::bracket;
     Quantity result = known("mean_load_w", "W", watts, std::nullopt, bracket ? Kind::bracket : Kind::measured,
-                            bracket ? "the moment of the cut-off is a bracket" : "");
+                            bracket ? say(phrase("measure", "the moment of the cut-off is a bracket")) : Message());
     if (analysis.budget.half_width_wh) {
         const double energy_w = *analysis.budget.half_width_wh / hours;
         result.lower = std::max(0.0, watts - std::hypot(energy_w, watts - energy_wh / (hours + above_h)));
@@ -54,7 +56,7 @@ Quantity mean_load(const RunRecord& record, const EnergyAnalysis& analysis, cons
         const double most_w = std::max(watts, std::min(energy_wh / std::max(hours - below_h, hours / 100), believable_load_w(record.unit, options)));
         result.upper = watts + std::hypot(energy_w, most_w - watts);
     } else {
-        result.reason += (result.reason.empty() ? "" : "; ") + analysis.budget.half_width_method;
+        result.reason = with_clause(result.reason, analysis.budget.half_width_method);
     }
     if (analysis.track.missing_inside) inherit_missing(analysis.track, 1 / hours, analysis.track.missing_estimate_wh, result);
     return result;
@@ -142,7 +144,7 @@ EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& opt
     if (unseen && !analysis.intervals.empty() && analysis.points.back().time_ms == analysis.track.points.back().time_ms)
         analysis.intervals.back().mean_w.reset();
     analysis.budget = energy_budget(record, analysis.track, analysis.track.total_wh(), options);
-    analysis.meter_remarks = meter_remarks(record, analysis.track, analysis.start_ms);
+    for (const Message& remark : meter_remarks(record, analysis.track, analysis.start_ms)) analysis.meter_remarks.emplace_back(remark);
     analysis.from_full_to_cut_off = is_full_drain(record);
     analysis.delivered_wh = delivered(analysis);
     analysis.duration_h = run_duration(record, scan, analysis.cut_off, options);

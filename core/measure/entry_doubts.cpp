@@ -6,8 +6,6 @@
 #include "measure/register.h"
 #include "model/meter_gain.h"
 
-#include <fmt/format.h>
-
 namespace ullage {
 
 namespace {
@@ -65,33 +63,37 @@ public:
         moments();
         gauge();
         meter_register();
-        power("meter power", values_.meter_w, DoubtedPart::meter_power);
-        power("display power", values_.display_w, DoubtedPart::display_power);
+        power(phrase("measure", "a meter power of %1 W is more than this unit can be believed to deliver (%2 W)"), values_.meter_w,
+              DoubtedPart::meter_power);
+        power(phrase("measure", "a display power of %1 W is more than this unit can be believed to deliver (%2 W)"), values_.display_w,
+              DoubtedPart::display_power);
         return std::move(doubts_);
     }
 
 private:
-    void add(DoubtKind kind, std::string sentence, DoubtedPart part) { doubts_.push_back({kind, std::move(sentence), part}); }
+    void add(DoubtKind kind, const Message& sentence, DoubtedPart part) { doubts_.push_back({kind, sentence, part}); }
     [[nodiscard]] std::string at(UtcMs time_ms) const { return clock_text(time_ms, record_.run.time_zone); }
+    [[nodiscard]] static Message exact(double value) { return say_digits(exact_text(value)); }
     [[nodiscard]] double moment_doubt_h() const { return options_.moment_doubt_min / 60.0; }
 
     void moments() {
         if (record_.run.end != RunEnd::still_running)
-            add(DoubtKind::run_ended, fmt::format("this run has ended ({})", run_end_text(record_.run.end)), DoubtedPart::run);
+            add(DoubtKind::run_ended, say(phrase("measure", "this run has ended (%1)"), say_run_end(record_.run.end)), DoubtedPart::run);
         if (hours_between(now_ms_, values_.time_ms) > moment_doubt_h())
             add(DoubtKind::in_future,
-                fmt::format("{} is {} ahead of now", at(values_.time_ms), duration_text(hours_between(now_ms_, values_.time_ms))), DoubtedPart::time);
+                say(phrase("measure", "%1 is %2 ahead of now"), at(values_.time_ms), duration_text(hours_between(now_ms_, values_.time_ms))),
+                DoubtedPart::time);
         const Reading* last = nullptr;
         for (const Reading& reading : record_.readings)
             if (!reading.withdrawn) last = &reading;
         if (last != nullptr && values_.time_ms < last->values.time_ms)
             add(DoubtKind::before_last,
-                fmt::format("{} on {} is before the last reading ({} on {})", at(values_.time_ms), day(values_.time_ms), at(last->values.time_ms),
-                            day(last->values.time_ms)),
+                say(phrase("measure", "%1 on %2 is before the last reading (%3 on %4)"), at(values_.time_ms), day(values_.time_ms),
+                    at(last->values.time_ms), day(last->values.time_ms)),
                 DoubtedPart::time);
     }
 
-    [[nodiscard]] std::string day(UtcMs time_ms) const { return day_text(time_ms, record_.run.time_zone); }
+    [[nodiscard]] Message day(UtcMs time_ms) const { return say_day(time_ms, record_.run.time_zone); }
 
     void gauge() {
         if (!values_.gauge_percent) return;
@@ -101,13 +103,15 @@ private:
         const double shown = *values_.gauge_percent;
         if (before != nullptr && sign * (shown - *before->gauge_percent) > 0)
             add(DoubtKind::gauge_rose,
-                fmt::format("the gauge {} from {} % at {} to {} %", charging ? "fell" : "rose", exact_text(*before->gauge_percent),
-                            at(before->time_ms), exact_text(shown)),
+                say(charging ? phrase("measure", "the gauge fell from %1 % at %2 to %3 %")
+                             : phrase("measure", "the gauge rose from %1 % at %2 to %3 %"),
+                    exact(*before->gauge_percent), at(before->time_ms), exact(shown)),
                 DoubtedPart::gauge);
         if (after != nullptr && sign * (*after->gauge_percent - shown) > 0)
             add(DoubtKind::gauge_rose,
-                fmt::format("the later reading at {} shows {} %, {} than {} %", at(after->time_ms), exact_text(*after->gauge_percent),
-                            charging ? "less" : "more", exact_text(shown)),
+                say(charging ? phrase("measure", "the later reading at %1 shows %2 %, less than %3 %")
+                             : phrase("measure", "the later reading at %1 shows %2 %, more than %3 %"),
+                    at(after->time_ms), exact(*after->gauge_percent), exact(shown)),
                 DoubtedPart::gauge);
     }
 
@@ -118,7 +122,7 @@ private:
         if (after != nullptr && !restarted_between(record_, values_.time_ms, after->time_ms)) {
             if (*after->register_wh < *values_.register_wh)
                 add(DoubtKind::register_overtakes,
-                    fmt::format("the later reading at {} shows a lower register ({} Wh)", at(after->time_ms), exact_text(*after->register_wh)),
+                    say(phrase("measure", "the later reading at %1 shows a lower register (%2 Wh)"), at(after->time_ms), exact(*after->register_wh)),
                     DoubtedPart::register_value);
         }
     }
@@ -132,32 +136,28 @@ private:
             const bool rolled_over = span && *before.register_wh < *span && correction * (rise_wh + *span) / hours <= limit_w_;
             if (!rolled_over)
                 add(DoubtKind::register_fell,
-                    fmt::format("the register fell from {} Wh at {} to {} Wh", exact_text(*before.register_wh), at(before.time_ms),
-                                exact_text(*values_.register_wh)),
+                    say(phrase("measure", "the register fell from %1 Wh at %2 to %3 Wh"), exact(*before.register_wh), at(before.time_ms),
+                        exact(*values_.register_wh)),
                     DoubtedPart::register_value);
             return;
         }
         const double load_w = correction * rise_wh / hours;
         if (load_w > limit_w_)
             add(DoubtKind::too_much_power,
-                fmt::format("{} Wh since {} would be about {} W, more than this unit can be believed to deliver ({} W)",
-                            fixed_text(rise_wh, rise_wh < 10 ? 1 : 0), at(before.time_ms), fixed_text(load_w, 0), fixed_text(limit_w_, 0)),
+                say(phrase("measure", "%1 Wh since %2 would be about %3 W, more than this unit can be believed to deliver (%4 W)"),
+                    say_number(rise_wh, rise_wh < 10 ? 1 : 0), at(before.time_ms), say_number(load_w, 0), say_number(limit_w_, 0)),
                 DoubtedPart::register_value);
         const std::optional<double> usual_w = load_before_w(record_, values_.time_ms);
         const double tenth_w = correction * (*values_.register_wh / 10 - *before.register_wh) / hours;
         if (load_w <= limit_w_ && usual_w && load_w > least_leap * *usual_w && tenth_w > *usual_w / like_load && tenth_w < *usual_w * like_load)
             add(DoubtKind::tenfold_load,
-                fmt::format("{} Wh since {} would be about {} W, where it was about {} W before", fixed_text(rise_wh, rise_wh < 10 ? 1 : 0),
-                            at(before.time_ms), fixed_text(load_w, 0), fixed_text(*usual_w, 0)),
+                say(phrase("measure", "%1 Wh since %2 would be about %3 W, where it was about %4 W before"),
+                    say_number(rise_wh, rise_wh < 10 ? 1 : 0), at(before.time_ms), say_number(load_w, 0), say_number(*usual_w, 0)),
                 DoubtedPart::register_value);
     }
 
-    void power(const char* name, std::optional<double> power_w, DoubtedPart part) {
-        if (power_w && *power_w > limit_w_)
-            add(DoubtKind::too_much_power,
-                fmt::format("a {} of {} W is more than this unit can be believed to deliver ({} W)", name, exact_text(*power_w),
-                            fixed_text(limit_w_, 0)),
-                part);
+    void power(const Phrase& words, std::optional<double> power_w, DoubtedPart part) {
+        if (power_w && *power_w > limit_w_) add(DoubtKind::too_much_power, say(words, exact(*power_w), say_number(limit_w_, 0)), part);
     }
 
     const RunRecord& record_;

@@ -30,18 +30,26 @@ bool same_interval(const std::optional<double>& a, const std::optional<double>& 
     return std::abs(*a - *b) <= 1e-3 * std::max(*a, *b);
 }
 
-std::string moved_text(double percent) { return (percent < 0 ? "−" : "+") + fixed_text(std::abs(percent), 2) + " %"; }
+Message say_moved(double percent) { return say_digits((percent < 0 ? "−" : "+") + fixed_text(std::abs(percent), 2) + " %"); }
 
-std::string sentence_of(const MeterChange& change) {
-    if (change.runs == 0) return "No run uses this meter yet.";
+Message sentence_of(const MeterChange& change) {
+    if (change.runs == 0) return say(phrase("measure", "No run uses this meter yet."));
     const bool moved = std::max(std::abs(change.lowest_percent), std::abs(change.highest_percent)) >= shown_percent;
-    std::string text =
-        count_text(change.runs, "run uses", "runs use") + " this meter; " + (change.runs == 1 ? "its" : "their") + " delivered energy ";
-    const std::string low = moved_text(change.lowest_percent), high = moved_text(change.highest_percent);
-    text += !moved ? "did not move" : "moved by " + (low == high ? low : low + " to " + high);
-    if (change.intervals_moved)
-        text += std::string(moved ? ", and " : ", but ") + (change.runs == 1 ? "its interval" : "their intervals") + " changed";
-    return text + '.';
+    if (!moved)
+        return say_count(change.runs,
+                         change.intervals_moved
+                             ? phrases("measure", "%n runs use this meter; their delivered energy did not move, but their intervals changed.",
+                                       "%n run uses this meter; its delivered energy did not move, but its interval changed.")
+                             : phrases("measure", "%n runs use this meter; their delivered energy did not move.",
+                                       "%n run uses this meter; its delivered energy did not move."));
+    const Message low = say_moved(change.lowest_percent), high = say_moved(change.highest_percent);
+    return say_count(change.runs,
+                     change.intervals_moved
+                         ? phrases("measure", "%n runs use this meter; their delivered energy moved by %1, and their intervals changed.",
+                                   "%n run uses this meter; its delivered energy moved by %1, and its interval changed.")
+                         : phrases("measure", "%n runs use this meter; their delivered energy moved by %1.",
+                                   "%n run uses this meter; its delivered energy moved by %1."),
+                     low == high ? low : say(phrase("measure", "%1 to %2"), low, high));
 }
 
 } // namespace

@@ -10,13 +10,14 @@ namespace ullage {
 namespace {
 
 constexpr MethodSetting settings[] = {
-    {"repeatability_percent", "drains of a unit repeat within", "%", 0.01, 20, [] { return MeasureOptions().repeatability_percent; }},
-    {"most_of_label_percent", "a battery holds of its label at most", "%", 100, 200,
+    {"repeatability_percent", phrase("measure", "drains of a unit repeat within"), "%", 0.01, 20,
+     [] { return MeasureOptions().repeatability_percent; }},
+    {"most_of_label_percent", phrase("measure", "a battery holds of its label at most"), "%", 100, 200,
      [] { return std::round(1e6 * MeasureOptions().most_of_label) / 1e4; }},
-    {"most_quadratic_loss_percent", "quadratic loss at the rated output at most", "%", 0, 50,
+    {"most_quadratic_loss_percent", phrase("measure", "quadratic loss at the rated output at most"), "%", 0, 50,
      [] { return std::round(1e6 * MeasureOptions().most_quadratic_loss) / 1e4; }},
-    {"moment_doubt_min", "a moment is noted within", "min", 0, 60, [] { return MeasureOptions().moment_doubt_min; }},
-    {"simple_acceptance", "a claim is decided by the value alone", "", 0, 1, [] { return 0.0; }},
+    {"moment_doubt_min", phrase("measure", "a moment is noted within"), "min", 0, 60, [] { return MeasureOptions().moment_doubt_min; }},
+    {"simple_acceptance", phrase("measure", "a claim is decided by the value alone"), "", 0, 1, [] { return 0.0; }},
 };
 
 const MethodSetting* setting_of(const std::string& key) {
@@ -30,11 +31,14 @@ std::span<const MethodSetting> all_method_settings() { return settings; }
 
 Result<void> check_method_setting(const std::string& key, double value) {
     const MethodSetting* setting = setting_of(key);
-    if (!setting) return Error{Failure::bad_input, "the method has no such figure", key, {}};
+    if (!setting) return Error{Failure::bad_input, say(phrase("measure", "the method has no such figure")), key, {}};
     if (std::isfinite(value) && value >= setting->least && value <= setting->most) return {};
-    const std::string unit = setting->unit.empty() ? std::string() : " " + std::string(setting->unit);
-    return Error{Failure::bad_input, "this is not between " + exact_text(setting->least) + " and " + exact_text(setting->most) + unit,
-                 std::string(setting->title), "correct it, or leave it empty for the usual " + exact_text(setting->usual()) + unit};
+    const auto with_unit = [&](double figure) {
+        return say_digits(exact_text(figure) + (setting->unit.empty() ? std::string() : " " + std::string(setting->unit)));
+    };
+    return Error{Failure::bad_input,
+                 say(phrase("measure", "this is not between %1 and %2"), say_digits(exact_text(setting->least)), with_unit(setting->most)),
+                 say(setting->title), say(phrase("measure", "correct it, or leave it empty for the usual %1"), with_unit(setting->usual()))};
 }
 
 MeasureOptions options_from(const std::map<std::string, double>& stated) {

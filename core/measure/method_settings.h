@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/result.h"
 #include "measure/options.h"
 
@@ -13,9 +14,9 @@ namespace ullage {
 
 /// A figure of MeasureOptions that a logbook may state in place of the program's own.
 struct MethodSetting {
-    std::string_view key;   ///< as the logbook keeps it, with its unit
-    std::string_view title; ///< for people
-    std::string_view unit;  ///< "%", "min", or empty
+    std::string_view key;  ///< as the logbook keeps it, with its unit
+    Phrase title;          ///< for people
+    std::string_view unit; ///< "%", "min", or empty
     double least = 0, most = 0;
     double (*usual)(); ///< the program's own
 };

@@ -5,6 +5,7 @@
 #include "base/quantity.h"
 #include "measure/budget.h"
 #include "measure/inside/meter_parts.h"
+#include "measure/inside/missing_energy.h"
 #include "measure/inside/register_path.h"
 #include "measure/run_scan.h"
 #include "model/meter_gain.h"
@@ -22,7 +23,7 @@ constexpr double least_above_means = 0.05, most_above_means = 0.30;
 
 constexpr double load_window_h = 10.0 / 60.0; ///< over less the noted minute blurs a mean load
 
-std::string wh_text(double wh) { return exact_text(std::round(wh * 1000) / 1000) + " Wh"; }
+Message say_wh(double wh) { return say_digits(exact_text(std::round(wh * 1000) / 1000) + " Wh"); }
 
 /// Readings entered after one of a later moment.
 std::vector<RegisterCorrection> late_entries(const RunRecord& record) {
@@ -32,8 +33,10 @@ std::vector<RegisterCorrection> late_entries(const RunRecord& record) {
         const Reading& reading = record.readings[i];
         if (reading.withdrawn) continue;
         if (lowest_after >= 0 && reading.sequence > lowest_after)
-            register_corrections.push_back(
-                {RegisterCorrectionKind::late_entry, reading.uuid, "entered after readings of later moments; put in its place by its time", {}});
+            register_corrections.push_back({RegisterCorrectionKind::late_entry,
+                                            reading.uuid,
+                                            say(phrase("measure", "entered after readings of later moments; put in its place by its time")),
+                                            {}});
         lowest_after = lowest_after < 0 ? reading.sequence : std::min(lowest_after, reading.sequence);
     }
     std::ranges::reverse(register_corrections);
@@ -64,10 +67,11 @@ private:
 
     void add_typing_error(std::size_t index) {
         const RegisterNode& node = nodes_[index];
-        track_.register_corrections.push_back({RegisterCorrectionKind::typing_error,
-                                               reading_of(node).uuid,
-                                               wh_text(node.register_wh) + " fits neither its neighbours nor a reset; left out as a typing error",
-                                               {}});
+        track_.register_corrections.push_back(
+            {RegisterCorrectionKind::typing_error,
+             reading_of(node).uuid,
+             say(phrase("measure", "%1 fits neither its neighbours nor a reset; left out as a typing error"), say_wh(node.register_wh)),
+             {}});
     }
 
     const RegisterNode& marked_node(std::size_t from, std::size_t to) const {
@@ -90,16 +94,14 @@ private:
             return std::nullopt;
         }
         note_gap(hours, 0);
-        note_missing("energy between " + moment(from) + " and " + moment(to) + " (about " + fixed_text(estimate_wh, estimate_wh < 10 ? 1 : 0) +
-                     " Wh at the usual load) is not in the register");
+        note_missing(say(phrase("measure", "energy between %1 and %2 (about %3 Wh at the usual load) is not in the register"), moment(from),
+                         moment(to), say_number(estimate_wh, estimate_wh < 10 ? 1 : 0)),
+                     track_);
         return estimate_wh;
     }
 
-    std::string moment(UtcMs time_ms) const { return day_text(time_ms, record_.run.time_zone) + " " + clock_text(time_ms, record_.run.time_zone); }
-
-    void note_missing(const std::string& clause) {
-        track_.energy_may_be_missing = true;
-        track_.missing_reason += (track_.missing_reason.empty() ? "" : "; ") + clause;
+    Message moment(UtcMs time_ms) const {
+        return say_joined({say_day(time_ms, record_.run.time_zone), clock_text(time_ms, record_.run.time_zone)}, " ");
     }
 
     void take(const PathNode& kept, const RegisterNode* before, std::size_t before_index) {
@@ -115,16 +117,16 @@ private:
             gained_wh = node.register_wh - before->register_wh + rules_.span_wh.value_or(0);
             add({RegisterCorrectionKind::rollover,
                  reading_of(node).uuid,
-                 "the register fell from " + wh_text(before->register_wh) + " to " + wh_text(node.register_wh) + ", which its span of " +
-                     wh_text(rules_.span_wh.value_or(0)) + " explains",
+                 say(phrase("measure", "the register fell from %1 to %2, which its span of %3 explains"), say_wh(before->register_wh),
+                     say_wh(node.register_wh), say_wh(rules_.span_wh.value_or(0))),
                  {}});
             break;
         case Step::reset:
             gained_wh = node.register_wh;
             start_segment(true);
             add({RegisterCorrectionKind::unmarked_reset, reading_of(node).uuid,
-                 "the register fell from " + wh_text(before->register_wh) + " to " + wh_text(node.register_wh) +
-                     " without a mark; read as a reset, since the load after it is believable",
+                 say(phrase("measure", "the register fell from %1 to %2 without a mark; read as a reset, since the load after it is believable"),
+                     say_wh(before->register_wh), say_wh(node.register_wh)),
                  missing_by_reset(*before, node)});
             break;
         case Step::zeroed: {
@@ -134,8 +136,9 @@ private:
             // Marked in the row of what it showed afterwards, it happened some time since the row before.
             const bool since_then = marked.mark_ms == node.time_ms && node.register_wh > 0;
             add({RegisterCorrectionKind::marked_zero, reading_of(node).uuid,
-                 since_then ? "the meter was zeroed by " + moment(marked.mark_ms) + " and had counted " + wh_text(node.register_wh) + " since"
-                            : "the meter was zeroed at " + moment(marked.mark_ms),
+                 since_then
+                     ? say(phrase("measure", "the meter was zeroed by %1 and had counted %2 since"), moment(marked.mark_ms), say_wh(node.register_wh))
+                     : say(phrase("measure", "the meter was zeroed at %1"), moment(marked.mark_ms)),
                  since_then ? missing_by_reset(*before, node) : missing_between(before->time_ms, marked.mark_ms)});
             break;
         }
@@ -144,7 +147,7 @@ private:
             start_segment(false);
             swaps_.push_back(track_.points.size());
             add({RegisterCorrectionKind::marked_swap, reading_of(node).uuid,
-                 "another meter took over at " + moment(marked.mark_ms) + "; its register starts at " + wh_text(node.register_wh),
+                 say(phrase("measure", "another meter took over at %1; its register starts at %2"), moment(marked.mark_ms), say_wh(node.register_wh)),
                  missing_between(before->time_ms, node.time_ms)});
             break;
         }
@@ -163,8 +166,9 @@ private:
         const double gap_wh = rules_.usual_w * hours;
         const double estimate_wh = std::max(0.0, gap_wh - node.register_wh);
         note_gap(hours, node.register_wh);
-        note_missing("energy before the reset between " + moment(before.time_ms) + " and " + moment(node.time_ms) + " (about " +
-                     fixed_text(estimate_wh, estimate_wh < 10 ? 1 : 0) + " Wh at the usual load) is not in the register");
+        note_missing(say(phrase("measure", "energy before the reset between %1 and %2 (about %3 Wh at the usual load) is not in the register"),
+                         moment(before.time_ms), moment(node.time_ms), say_number(estimate_wh, estimate_wh < 10 ? 1 : 0)),
+                     track_);
         return estimate_wh;
     }
 
@@ -207,39 +211,42 @@ void accumulate(RegisterTrack& track) {
 /// What the register showed once the output was off.
 void say_after_the_end(const RunRecord& record, const RunScan& scan, RegisterTrack& track) {
     const auto clock = [&](std::size_t reading) { return clock_text(record.readings[reading].values.time_ms, record.run.time_zone); };
-    const auto shown = [&](std::size_t reading) { return wh_text(*record.readings[reading].values.register_wh); };
+    const auto shown = [&](std::size_t reading) { return say_wh(*record.readings[reading].values.register_wh); };
     if (scan.register_read_late)
-        track.register_corrections.push_back({RegisterCorrectionKind::after_the_end,
-                                              record.readings[*scan.register_read_late].uuid,
-                                              shown(*scan.register_read_late) + " was read at " + clock(*scan.register_read_late) +
-                                                  ", after the cut-off; taken as what the register showed then, as no reading of it stands there",
-                                              {}});
+        track.register_corrections.push_back(
+            {RegisterCorrectionKind::after_the_end,
+             record.readings[*scan.register_read_late].uuid,
+             say(phrase("measure", "%1 was read at %2, after the cut-off; taken as what the register showed then, as no "
+                                   "reading of it stands there"),
+                 shown(*scan.register_read_late), clock(*scan.register_read_late)),
+             {}});
     if (scan.register_went_on)
-        track.register_corrections.push_back({RegisterCorrectionKind::after_the_end,
-                                              record.readings[*scan.register_went_on].uuid,
-                                              "the register went on to " + shown(*scan.register_went_on) + " by " + clock(*scan.register_went_on) +
-                                                  ", after the cut-off; nothing after the end counts",
-                                              {}});
+        track.register_corrections.push_back(
+            {RegisterCorrectionKind::after_the_end,
+             record.readings[*scan.register_went_on].uuid,
+             say(phrase("measure", "the register went on to %1 by %2, after the cut-off; nothing after the end counts"),
+                 shown(*scan.register_went_on), clock(*scan.register_went_on)),
+             {}});
 }
 
 /// Energy before the first and after the last register reading of the run.
 void check_ends(const RunRecord& record, const RunScan& scan, const PathRules& rules, RegisterTrack& track) {
     if (track.points.empty()) return;
-    const auto note = [&](UtcMs from, UtcMs to, bool row_without_register, const char* words) {
+    const auto note = [&](UtcMs from, UtcMs to, bool row_without_register, const Phrase& words) {
         const double hours = hours_between(from, to);
         if (hours <= 0 && !row_without_register) return;
         if (hours <= complete_within_h || rules.usual_w * hours < rules.step_wh / 2) {
             track.short_gaps.push_back({hours, 0});
             return;
         }
-        track.energy_may_be_missing = true;
         track.missing_gaps.push_back({hours, 0, false});
-        track.missing_reason += (track.missing_reason.empty() ? "" : "; ") + std::string(words) + " (" + duration_text(hours) + ", about " +
-                                energy_text(rules.usual_w * hours) + " at the usual load)";
+        note_missing(say(words, duration_text(hours), say_energy(rules.usual_w * hours)), track);
     };
-    note(*scan.first_ms, track.points.front().time_ms, scan.row_before_register, "the register was first read after the start");
+    note(*scan.first_ms, track.points.front().time_ms, scan.row_before_register,
+         phrase("measure", "the register was first read after the start (%1, about %2 at the usual load)"));
     if (record.run.end != RunEnd::still_running)
-        note(track.points.back().time_ms, *scan.last_ms, scan.row_after_register, "the register was last read before the end");
+        note(track.points.back().time_ms, *scan.last_ms, scan.row_after_register,
+             phrase("measure", "the register was last read before the end (%1, about %2 at the usual load)"));
 }
 
 /// Mean loads over load_window_h, or between two readings that lie farther apart, W; of a shorter run over the whole of it. Those over a time in
@@ -323,6 +330,21 @@ std::string_view register_correction_text(RegisterCorrectionKind kind) {
     return "";
 }
 
+Message say_register_correction(RegisterCorrectionKind kind) {
+    switch (kind) {
+    case RegisterCorrectionKind::marked_zero: return say(phrase("measure", "meter zeroed"));
+    case RegisterCorrectionKind::marked_swap: return say(phrase("measure", "meter swapped"));
+    case RegisterCorrectionKind::rollover: return say(phrase("measure", "rollover"));
+    case RegisterCorrectionKind::unmarked_reset: return say(phrase("measure", "reset without a mark"));
+    case RegisterCorrectionKind::typing_error: return say(phrase("measure", "typing error"));
+    case RegisterCorrectionKind::duplicate: return say(phrase("measure", "entered twice"));
+    case RegisterCorrectionKind::late_entry: return say(phrase("measure", "entered late"));
+    case RegisterCorrectionKind::against_log: return say(phrase("measure", "differs from the log"));
+    case RegisterCorrectionKind::after_the_end: return say(phrase("measure", "after the end"));
+    }
+    return {};
+}
+
 double believable_load_w(const Unit& unit, const MeasureOptions& options) {
     if (!unit.rated_output_w || *unit.rated_output_w <= 0) return options.fallback_limit_w;
     return std::max(1.3 * *unit.rated_output_w, unit.peak_output_w.value_or(0));
@@ -346,8 +368,10 @@ RegisterTrack unwrap_register(const RunRecord& record, RunScan& scan, const Meas
         apply_meters(record, Unwrapper(record, nodes, rules, track).walk(plausible_path(nodes, rules)), rules.step_wh, track);
     }
     for (const std::size_t reading : scan.duplicates)
-        track.register_corrections.push_back(
-            {RegisterCorrectionKind::duplicate, record.readings[reading].uuid, "the same moment and register were entered twice; counted once", {}});
+        track.register_corrections.push_back({RegisterCorrectionKind::duplicate,
+                                              record.readings[reading].uuid,
+                                              say(phrase("measure", "the same moment and register were entered twice; counted once")),
+                                              {}});
     if (!scan.entered_in_order)
         for (RegisterCorrection& register_correction : late_entries(record)) track.register_corrections.push_back(std::move(register_correction));
     say_after_the_end(record, scan, track);

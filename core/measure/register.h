@@ -28,6 +28,8 @@ enum class RegisterCorrectionKind {
 /// "meter zeroed", "meter swapped", "rollover", "reset without a mark", "typing error", "entered twice", "entered late", "differs from
 /// the log", "after the end".
 [[nodiscard]] std::string_view register_correction_text(RegisterCorrectionKind kind);
+/// The same for people.
+[[nodiscard]] Message say_register_correction(RegisterCorrectionKind kind);
 
 /// A gap without register as short as this has a place in the budget: notes go to the minute.
 inline constexpr double complete_within_h = 2.0 / 60.0;

@@ -9,7 +9,7 @@ bool can_be_accepted(RegisterCorrectionKind kind) {
 }
 
 std::optional<RegisterCorrectionAcceptance> accept_register_correction(const RegisterCorrection& register_correction, const Reading& reading) {
-    RegisterCorrectionAcceptance acceptance{false, reading.values, "accepted: " + register_correction.reason};
+    RegisterCorrectionAcceptance acceptance{false, reading.values, say(phrase("measure", "accepted: %1"), register_correction.reason)};
     switch (register_correction.kind) {
     case RegisterCorrectionKind::unmarked_reset:
         if (reading.values.mark) return std::nullopt;

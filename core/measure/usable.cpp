@@ -2,11 +2,13 @@
 #include "measure/usable.h"
 
 #include "base/number.h"
+#include "measure/inside/clauses.h"
 #include "measure/inside/missing_energy.h"
 #include "numerics/monte_carlo.h"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace ullage {
 namespace {
@@ -17,7 +19,7 @@ constexpr double resolve_to = 0.05;
 /// 95 % half-width of the difference of two readings with step g: a triangular distribution of half-width g.
 double gauge_drop_half_width(double gauge_step) { return gauge_step * (1 - std::sqrt(0.05)); }
 
-std::string percent_text(double percent) { return exact_text(std::round(percent * 100) / 100) + " %"; }
+Message say_percent(double percent) { return say_digits(exact_text(std::round(percent * 100) / 100) + " %"); }
 
 struct EndToEnd {
     double drop_pt = 0, delivered_wh = 0, u_pairing_wh = 0, from_percent = 0, to_percent = 0;
@@ -51,12 +53,13 @@ double estimate_between(const RegisterTrack& track, const std::vector<PairedPoin
 }
 
 /// Why the gauge drop carries no projection, or nothing.
-std::optional<std::string> drop_too_small(const EndToEnd& ends, double gauge_step) {
+std::optional<Message> drop_too_small(const EndToEnd& ends, double gauge_step) {
     const double half_width = gauge_drop_half_width(gauge_step);
     if (ends.drop_pt > half_width / refuse_beyond) return std::nullopt;
     const double needed = std::ceil(half_width / resolve_to);
     const double more = std::max(1.0, needed - ends.drop_pt);
-    return "the gauge fell by only " + exact_text(std::max(0.0, ends.drop_pt)) + " points; about " + fixed_text(more, 0) + " more would resolve ±5 %";
+    return say(phrase("measure", "the gauge fell by only %1 points; about %2 more would resolve ±5 %"),
+               say_digits(exact_text(std::max(0.0, ends.drop_pt))), say_number(more, 0));
 }
 
 /// Standard uncertainty of everything but the gain in D / drop, as energy.
@@ -69,42 +72,59 @@ Quantity measured(const RunRecord& record, const RegisterTrack& track, const Bud
     const double fraction = track.total_wh() / rated_wh;
     std::optional<double> half_width;
     if (budget.half_width_wh) half_width = *budget.half_width_wh / rated_wh;
-    std::string reason = "from full to cut-off, at this load";
-    if (!half_width) reason += "; " + budget.half_width_method;
-    Quantity result = known("usable_fraction", "1", fraction, half_width, Kind::measured, std::move(reason));
+    std::vector<Message> clauses{say(phrase("measure", "from full to cut-off, at this load"))};
+    if (!half_width) clauses.emplace_back(budget.half_width_method);
+    Quantity result = known("usable_fraction", "1", fraction, half_width, Kind::measured, say_joined(clauses, "; "));
     if (track.energy_may_be_missing) inherit_missing(track, 1 / rated_wh, track.missing_estimate_wh, result);
-    if (record.run.end == RunEnd::found_off && !track.energy_may_be_missing) result.reason += "; found off, the register held its value";
+    if (record.run.end == RunEnd::found_off && !track.energy_may_be_missing)
+        result.reason = with_clause(result.reason, say(phrase("measure", "found off, the register held its value")));
     return result;
 }
 
 /// A projection over a gauge that rose, or over a register that lost energy, says less than it did: it keeps its name, and the floor of what it may
 /// be is what was delivered. Where nobody can say how much was lost, only that floor is left. `estimate` is what the result holds for lost energy.
-void lower_by_doubts(const RegisterTrack& track, const EndToEnd& ends, const Budget& whole, double rated_wh, double estimate, Quantity& result) {
-    if (ends.rise_pt <= 0 && !track.missing_inside) return;
+/// What the projection would have been is told where it gave way to that floor.
+std::optional<Message> lower_by_doubts(const RegisterTrack& track, const EndToEnd& ends, const Budget& whole, double rated_wh, double estimate,
+                                       Quantity& result) {
+    if (ends.rise_pt <= 0 && !track.missing_inside) return std::nullopt;
     const double floor = std::max(0.0, track.total_wh() - track.missing_estimate_wh - whole.half_width_wh.value_or(0)) / rated_wh;
     if (ends.rise_pt > 0) {
         // Either the gauge was right before the rise or after it: the smaller answer stands, the larger bounds it.
         *result.value *= ends.drop_pt / (ends.drop_pt + ends.rise_pt);
         if (result.lower) result.lower = std::min({floor, *result.lower, *result.value});
-        result.reason += "; the gauge rose by " + exact_text(std::round(ends.rise_pt * 100) / 100) +
-                         " points on the way, so that from what was delivered on all may be";
     }
-    if (!track.missing_inside) return;
-    result.reason += "; " + track.missing_reason;
+    if (!track.missing_inside) return std::nullopt;
     if (track.missing_most_wh && result.lower && result.upper) {
         const double scale = *result.upper / std::max(1e-9, ends.delivered_wh);
         result.lower = std::max(0.0, std::min(*result.lower - estimate, *result.value));
         *result.upper += std::max(0.0, *track.missing_most_wh - track.missing_estimate_wh) * scale;
-        return;
+        return std::nullopt;
     }
-    result.reason += "; projected it would be " + fixed_text(*result.value, 2);
+    const Message projected = say(phrase("measure", "projected it would be %1"), say_number(*result.value, 2));
     result.kind = Kind::at_least;
     result.value = floor;
     if (result.lower) result.lower = floor;
     result.upper.reset();
+    return projected;
 }
 
 } // namespace
+
+std::vector<Message> projection_remarks(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points,
+                                        const Budget& budget) {
+    std::vector<Message> remarks;
+    if (!record.run.started_full.has_value()) remarks.push_back(say(phrase("measure", "whether it started full is not stated")));
+    else if (!*record.run.started_full) remarks.push_back(say(phrase("measure", "it did not start full")));
+    if (record.run.end == RunEnd::still_running) remarks.push_back(say(phrase("measure", "the run is still open")));
+    else if (record.run.end == RunEnd::stopped_by_tester) remarks.push_back(say(phrase("measure", "stopped before the cut-off")));
+    if (!budget.half_width_wh) remarks.emplace_back(budget.half_width_method);
+    const std::optional<EndToEnd> ends = end_to_end(points, record.unit.gauge_step_percent);
+    if (ends && ends->rise_pt > 0)
+        remarks.push_back(say(phrase("measure", "the gauge rose by %1 points on the way, so that from what was delivered on all may be"),
+                              say_digits(exact_text(std::round(ends->rise_pt * 100) / 100))));
+    if (track.missing_inside) remarks.emplace_back(track.missing_reason);
+    return remarks;
+}
 
 bool is_full_drain(const RunRecord& record) {
     return record.run.kind == RunKind::drain && record.run.started_full.value_or(false) &&
@@ -113,16 +133,16 @@ bool is_full_drain(const RunRecord& record) {
 
 Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points, const Budget& budget,
                          const MeasureOptions& options) {
-    const auto refuse = [](std::string reason) { return not_known("usable_fraction", "1", std::move(reason)); };
+    const auto refuse = [](const Message& reason) { return not_known("usable_fraction", "1", reason); };
     if (record.run.kind != RunKind::drain)
-        return refuse("a " + std::string(run_kind_text(record.run.kind)) + " run does not measure it; make a drain");
+        return refuse(say(phrase("measure", "a %1 run does not measure it; make a drain"), say_run_kind(record.run.kind)));
     const std::optional<double> rated_wh = record.unit.rated_energy_wh;
-    if (!rated_wh || *rated_wh <= 0) return refuse("the rated energy of the unit is not stated");
-    if (!track.usable()) return refuse("fewer than two register readings");
+    if (!rated_wh || *rated_wh <= 0) return refuse(say(phrase("measure", "the rated energy of the unit is not stated")));
+    if (!track.usable()) return refuse(say(phrase("measure", "fewer than two register readings")));
     if (is_full_drain(record)) return measured(record, track, budget, *rated_wh);
 
     const std::optional<EndToEnd> ends = end_to_end(points, record.unit.gauge_step_percent);
-    if (!ends) return refuse("fewer than two gauge readings within the register's readings");
+    if (!ends) return refuse(say(phrase("measure", "fewer than two gauge readings within the register's readings")));
     if (const auto reason = drop_too_small(*ends, record.unit.gauge_step_percent)) return refuse(*reason);
     const double scale = 100 / ends->drop_pt / *rated_wh;
     const Budget part = energy_budget(record, track, ends->delivered_wh, options);
@@ -130,32 +150,31 @@ Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, co
     if (part.half_width_wh)
         half_width =
             scale * half_width_of_sum(part.gain_half_width_wh, independent_wh(*ends, part, record.unit.gauge_step_percent), options.coverage);
-    std::string reason = "assumes an accurate gauge from " + percent_text(ends->from_percent) + " to " + percent_text(ends->to_percent);
-    if (!record.run.started_full.has_value()) reason += "; whether it started full is not stated";
-    else if (!*record.run.started_full) reason += "; it did not start full";
-    if (record.run.end == RunEnd::still_running) reason += "; the run is still open";
-    else if (record.run.end == RunEnd::stopped_by_tester) reason += "; stopped before the cut-off";
-    if (!half_width) reason += "; " + part.half_width_method;
-    Quantity result = known("usable_fraction", "1", ends->delivered_wh * scale, half_width, Kind::projected, std::move(reason));
-    lower_by_doubts(track, *ends, budget, *rated_wh, estimate_between(track, points) * scale, result);
+    std::vector<Message> clauses{
+        say(phrase("measure", "assumes an accurate gauge from %1 to %2"), say_percent(ends->from_percent), say_percent(ends->to_percent))};
+    std::ranges::copy(projection_remarks(record, track, points, part), std::back_inserter(clauses));
+    Quantity result = known("usable_fraction", "1", ends->delivered_wh * scale, half_width, Kind::projected);
+    if (const auto projected = lower_by_doubts(track, *ends, budget, *rated_wh, estimate_between(track, points) * scale, result))
+        clauses.push_back(*projected);
+    result.reason = say_joined(clauses, "; ");
     return result;
 }
 
 Quantity wh_per_gauge_point(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points, const Budget& budget,
                             const MeasureOptions& options) {
-    const auto refuse = [](std::string reason) { return not_known("wh_per_gauge_point", "Wh/pt", std::move(reason)); };
+    const auto refuse = [](const Message& reason) { return not_known("wh_per_gauge_point", "Wh/pt", reason); };
     const std::optional<EndToEnd> ends = end_to_end(points, record.unit.gauge_step_percent);
-    if (!ends) return refuse("fewer than two gauge readings within the register's readings");
-    if (record.run.kind == RunKind::charge) return refuse("a charge run delivers nothing");
+    if (!ends) return refuse(say(phrase("measure", "fewer than two gauge readings within the register's readings")));
+    if (record.run.kind == RunKind::charge) return refuse(say(phrase("measure", "a charge run delivers nothing")));
     if (const auto reason = drop_too_small(*ends, record.unit.gauge_step_percent)) return refuse(*reason);
     std::optional<double> half_width;
     if (budget.half_width_wh) {
         const double gain_wh = budget.gain_half_width_wh * (points.back().delivered_wh > 0 ? ends->delivered_wh / points.back().delivered_wh : 1.0);
         half_width = half_width_of_sum(gain_wh, independent_wh(*ends, budget, record.unit.gauge_step_percent), options.coverage) / ends->drop_pt;
     }
-    Quantity result = known("wh_per_gauge_point", "Wh/pt", ends->delivered_wh / ends->drop_pt, half_width, Kind::measured,
-                            "end to end, from " + percent_text(ends->from_percent) + " to " + percent_text(ends->to_percent) +
-                                (half_width ? "" : "; " + budget.half_width_method));
+    std::vector<Message> clauses{say(phrase("measure", "end to end, from %1 to %2"), say_percent(ends->from_percent), say_percent(ends->to_percent))};
+    if (!half_width) clauses.emplace_back(budget.half_width_method);
+    Quantity result = known("wh_per_gauge_point", "Wh/pt", ends->delivered_wh / ends->drop_pt, half_width, Kind::measured, say_joined(clauses, "; "));
     // What left no trace in the register is not in the energy of these points either.
     if (track.missing_inside) inherit_missing(track, 1 / ends->drop_pt, estimate_between(track, points), result);
     return result;

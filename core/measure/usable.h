@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "base/quantity.h"
 #include "measure/budget.h"
 #include "measure/pairing.h"
+
+#include <vector>
 
 namespace ullage {
 
@@ -18,6 +21,11 @@ namespace ullage {
 /// or a gauge drop whose two steps alone leave more than ±10 % (the reason says how many points more would resolve ±5 %).
 [[nodiscard]] Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points,
                                        const Budget& budget, const MeasureOptions& options = {});
+
+/// What the reason of a projected usable fraction says behind the gauge that it assumes, clause by clause: how the run started and ended, why there
+/// is no interval, that the gauge rose, what energy may be missing. For whoever projects the same run by another gauge.
+[[nodiscard]] std::vector<Message> projection_remarks(const RunRecord& record, const RegisterTrack& track, const std::vector<PairedPoint>& points,
+                                                      const Budget& budget);
 
 /// Delivered Wh for each percentage point that the gauge fell, from the first to the last paired point; `at least` where energy may be missing
 /// between.

@@ -10,8 +10,6 @@
 #include "model/meter_gain.h"
 #include "numerics/distributions.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <set>
@@ -139,39 +137,40 @@ std::vector<Stretch> stretches_of(const LoggedEnergy& first, const LoggedEnergy&
     return stretches;
 }
 
-std::string percent(double value) { return fixed_text(value, 2) + " %"; }
+Message say_percent(double value) { return say_measure(value, 2, "%"); }
 
-std::string signed_percent(double value) { return (value < 0 ? "−" : "+") + fixed_text(std::abs(value), 2) + " %"; }
-
-std::string range_words(const std::string& name, const ErrorRange& range) {
-    return signed_percent(range.low_percent) + " to " + signed_percent(range.high_percent) + " off what " + name + " says";
-}
+Message say_signed_percent(double value) { return say_digits((value < 0 ? "−" : "+") + fixed_text(std::abs(value), 2) + " %"); }
 
 /// What the ratio and both limits leave of each meter's error.
 void judge(const MetersInSeries& pair, SeriesLoad& load) {
     const double d = 100 * (*load.ratio.value - 1), half = 100 * *load.ratio.half_width();
-    const std::string said = fmt::format("At {} W {} says {} of what {} says (± {})", fixed_text(load.load_w, 0), pair.second.name,
-                                         percent(100 * *load.ratio.value), pair.first.name, percent(half));
+    const Message said = say(phrase("meters_in_series", "At %1 W %2 says %3 of what %4 says (± %5)"), say_number(load.load_w, 0), pair.second.name,
+                             say_percent(100 * *load.ratio.value), pair.first.name, say_percent(half));
     if (!load.first_limit_percent || !load.second_limit_percent) {
-        load.sentence = said + "; not every error limit is stated, so this cannot be held against them.";
+        load.sentence = say(phrase("meters_in_series", "%1; not every error limit is stated, so this cannot be held against them."), said);
         return;
     }
     const double a = *load.first_limit_percent, b = *load.second_limit_percent;
     load.contradiction = std::abs(d) - half > a + b;
     if (load.contradiction) {
-        load.sentence = fmt::format("{}; their limits of ± {} and ± {} allow no more than {} between them: at least one meter is outside its limit.",
-                                    said, percent(a), percent(b), percent(a + b));
+        load.sentence = say(phrase("meters_in_series",
+                                   "%1; their limits of ± %2 and ± %3 allow no more than %4 between them: at least one meter is outside its limit."),
+                            said, say_percent(a), say_percent(b), say_percent(a + b));
         return;
     }
     load.first_error = ErrorRange{std::max(-a, d - half - b), std::min(a, d + half + b)};
     load.second_error = ErrorRange{std::max(-b, -d - half - a), std::min(b, -d + half + a)};
     const double left =
         load.first_error->high_percent - load.first_error->low_percent + load.second_error->high_percent - load.second_error->low_percent;
-    load.sentence = said + ", as their limits allow";
-    if (left < 2 * (a + b) * 0.99)
-        load.sentence += "; if both keep to them, the true energy lies " + range_words(pair.first.name, *load.first_error) + " and " +
-                         range_words(pair.second.name, *load.second_error);
-    load.sentence += ".";
+    if (left >= 2 * (a + b) * 0.99) {
+        load.sentence = say(phrase("meters_in_series", "%1, as their limits allow."), said);
+        return;
+    }
+    load.sentence =
+        say(phrase("meters_in_series", "%1, as their limits allow; if both keep to them, the true energy lies %2 to %3 off what %4 says and %5 to %6 "
+                                       "off what %7 says."),
+            said, say_signed_percent(load.first_error->low_percent), say_signed_percent(load.first_error->high_percent), pair.first.name,
+            say_signed_percent(load.second_error->low_percent), say_signed_percent(load.second_error->high_percent), pair.second.name);
 }
 
 SeriesLoad at_like_loads(const MetersInSeries& pair, const std::vector<Stretch>& stretches, double coverage) {
@@ -189,8 +188,9 @@ SeriesLoad at_like_loads(const MetersInSeries& pair, const std::vector<Stretch>&
     const double ratio = load.second_wh / load.first_wh;
     const double relative = std::sqrt(first_variance + ends_variance) / load.first_wh;
     const double u = ratio * std::hypot(relative, std::sqrt(second_variance) / load.second_wh);
-    load.ratio = known("gain_ratio", "1", ratio, u * normal_quantile((1 + coverage) / 2), Kind::measured,
-                       count_text(static_cast<long>(stretches.size()), "stretch", "stretches") + " with both meters read");
+    load.ratio =
+        known("gain_ratio", "1", ratio, u * normal_quantile((1 + coverage) / 2), Kind::measured,
+              say_count(stretches.size(), phrases("meters_in_series", "%n stretches with both meters read", "%n stretch with both meters read")));
     load.first_limit_percent = bounding_percent(gain_at(pair.first, load.load_w));
     load.second_limit_percent = bounding_percent(gain_at(pair.second, load.load_w));
     judge(pair, load);

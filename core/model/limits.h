@@ -5,6 +5,7 @@
 #pragma once
 
 #include "base/instant.h"
+#include "base/message.h"
 #include "base/result.h"
 
 #include <cstddef>
@@ -72,17 +73,17 @@ inline constexpr UtcMs earliest_moment_ms = -2'208'988'800'000; ///< 1900-01-01T
 inline constexpr UtcMs latest_moment_ms = 7'258'118'399'999;    ///< 2199-12-31T23:59:59.999Z
 
 /// "0 to 1000 years".
-[[nodiscard]] std::string range_text(const NumberRange& range);
+[[nodiscard]] Message say_range(const NumberRange& range);
 
 // Each gives bad_input with the name of the field in `where` and what is allowed in `remedy`.
 /// Refuses a text that is no well-formed UTF-8, or longer than `most` characters.
-[[nodiscard]] Result<void> check_text(std::string_view field, std::string_view text, std::size_t most);
+[[nodiscard]] Result<void> check_text(const Message& field, std::string_view text, std::size_t most);
 /// Refuses what is not finite, or out of range. Nothing stated is good.
-[[nodiscard]] Result<void> check_number(std::string_view field, const std::optional<double>& value, const NumberRange& range);
+[[nodiscard]] Result<void> check_number(const Message& field, const std::optional<double>& value, const NumberRange& range);
 /// Refuses what is no date of the calendar written as 2027-05-14. Nothing stated is good.
-[[nodiscard]] Result<void> check_date(std::string_view field, std::string_view date);
-[[nodiscard]] Result<void> check_moment(std::string_view field, UtcMs time_ms);
-/// `things` in the plural: "readings".
-[[nodiscard]] Result<void> check_count(std::string_view field, std::string_view things, std::size_t count, std::size_t most);
+[[nodiscard]] Result<void> check_date(const Message& field, std::string_view date);
+[[nodiscard]] Result<void> check_moment(const Message& field, UtcMs time_ms);
+/// `words`, with the count, say that there are so many: "there are %n readings".
+[[nodiscard]] Result<void> check_count(const Message& field, const Phrase& words, std::size_t count, std::size_t most);
 
 } // namespace ullage

@@ -10,8 +10,8 @@ namespace ullage {
 
 namespace {
 
-Error wrong(const Appliance& appliance, const char* field, std::string what, std::string remedy) {
-    return {Failure::bad_input, std::move(what), appliance.name.empty() ? std::string(field) : appliance.name + ", " + field, std::move(remedy)};
+Error wrong(const Appliance& appliance, const Message& field, const Message& what, const Message& remedy) {
+    return {Failure::bad_input, what, appliance.name.empty() ? field : say_joined({appliance.name, field}, ", "), remedy};
 }
 
 /// Whether a number lies above `low` (or at it, where that is wanted) and at most at `high`; NaN does not.
@@ -32,43 +32,58 @@ double mean_in_use_w(const Appliance& appliance) {
 double running_w(const Appliance& appliance) { return appliance.power_w ? *appliance.power_w : mean_in_use_w(appliance); }
 
 Result<void> check(const Appliance& appliance) {
-    if (appliance.name.empty()) return wrong(appliance, "name", "the appliance has no name", "give it a name");
-    if (auto good = check_text("name of an appliance", appliance.name, longest_name); !good) return good;
+    if (appliance.name.empty())
+        return wrong(appliance, say(phrase("model", "name")), say(phrase("model", "the appliance has no name")),
+                     say(phrase("model", "give it a name")));
+    if (auto good = check_text(say(phrase("model", "name of an appliance")), appliance.name, longest_name); !good) return good;
     if (appliance.power_w && !lies_within(*appliance.power_w, 0, most_w))
-        return wrong(appliance, "power", "the power while on is not above 0 W and at most " + exact_text(most_w) + " W",
-                     "give what it takes while it is on, or leave it empty");
+        return wrong(appliance, say(phrase("model", "power")),
+                     say(phrase("model", "the power while on is not above 0 W and at most %1 W"), say_digits(exact_text(most_w))),
+                     say(phrase("model", "give what it takes while it is on, or leave it empty")));
     if (!lies_within(appliance.duty, 0, 1))
-        return wrong(appliance, "duty", "the duty is not above 0 and at most 1", "give the share of the time that it is on while in use");
+        return wrong(appliance, say(phrase("model", "duty")), say(phrase("model", "the duty is not above 0 and at most 1")),
+                     say(phrase("model", "give the share of the time that it is on while in use")));
     if (appliance.measured &&
         (!lies_within(appliance.measured->energy_wh, 0, most_wh) || !lies_within(appliance.measured->hours, least_positive, most_h)))
-        return wrong(appliance, "measured use",
-                     "the measured energy or its hours are not above 0, or beyond " + exact_text(most_wh) + " Wh or " + exact_text(most_h) + " h",
-                     "give both, such as 500 Wh over 24 h");
+        return wrong(appliance, say(phrase("model", "measured use")),
+                     say(phrase("model", "the measured energy or its hours are not above 0, or beyond %1 Wh or %2 h"),
+                         say_digits(exact_text(most_wh)), say_digits(exact_text(most_h))),
+                     say(phrase("model", "give both, such as 500 Wh over 24 h")));
     if (!appliance.power_w && !appliance.measured)
-        return wrong(appliance, "power", "neither its power nor a measurement is given", "give its power while on, or what it took over some hours");
+        return wrong(appliance, say(phrase("model", "power")), say(phrase("model", "neither its power nor a measurement is given")),
+                     say(phrase("model", "give its power while on, or what it took over some hours")));
     if (appliance.power_w && mean_in_use_w(appliance) > *appliance.power_w * (1 + rounding))
-        return wrong(appliance, "measured use",
-                     "the mean measured, " + fixed_text(mean_in_use_w(appliance), 1) + " W, is above the power while on, " +
-                         exact_text(*appliance.power_w) + " W",
-                     "correct one of the two");
+        return wrong(appliance, say(phrase("model", "measured use")),
+                     say(phrase("model", "the mean measured, %1 W, is above the power while on, %2 W"), say_number(mean_in_use_w(appliance), 1),
+                         say_digits(exact_text(*appliance.power_w))),
+                     say(phrase("model", "correct one of the two")));
     if (!lies_within(appliance.hours_per_day, 0, 24))
-        return wrong(appliance, "hours per day", "the hours per day are not above 0 and at most 24", "give for how long it is in use");
+        return wrong(appliance, say(phrase("model", "hours per day")), say(phrase("model", "the hours per day are not above 0 and at most 24")),
+                     say(phrase("model", "give for how long it is in use")));
     if (!lies_within(appliance.night_hours, 0, appliance.hours_per_day, true))
-        return wrong(appliance, "hours at night", "the hours at night are not 0 to the hours per day", "give how many of its hours lie at night");
+        return wrong(appliance, say(phrase("model", "hours at night")), say(phrase("model", "the hours at night are not 0 to the hours per day")),
+                     say(phrase("model", "give how many of its hours lie at night")));
     if (appliance.start_peak_w &&
         (!lies_within(*appliance.start_peak_w, 0, most_w) || *appliance.start_peak_w < running_w(appliance) * (1 - rounding)))
-        return wrong(appliance, "start", "the peak while it starts is below its power while on, or above " + exact_text(most_w) + " W",
-                     "give the highest power of its start, or leave it empty");
+        return wrong(appliance, say(phrase("model", "start")),
+                     say(phrase("model", "the peak while it starts is below its power while on, or above %1 W"), say_digits(exact_text(most_w))),
+                     say(phrase("model", "give the highest power of its start, or leave it empty")));
     if (appliance.count < 1 || appliance.count > most_alike)
-        return wrong(appliance, "how many", "the number of them is not 1 to " + std::to_string(most_alike), "give how many are alike");
+        return wrong(appliance, say(phrase("model", "how many")), say(phrase("model", "the number of them is not 1 to %1"), say_number(most_alike)),
+                     say(phrase("model", "give how many are alike")));
     return {};
 }
 
 Result<void> check(const LoadList& list) {
-    if (list.name.empty()) return Error{Failure::bad_input, "the load list has no name", "name", "give it a name"};
-    if (auto good = check_text("name", list.name, longest_name); !good) return good;
-    if (auto good = check_text("remark", list.remark, longest_remark); !good) return good;
-    if (auto good = check_count("load list", "appliances", list.appliances.size(), most_appliances); !good) return good;
+    if (list.name.empty())
+        return Error{Failure::bad_input, say(phrase("model", "the load list has no name")), say(phrase("model", "name")),
+                     say(phrase("model", "give it a name"))};
+    if (auto good = check_text(say(phrase("model", "name")), list.name, longest_name); !good) return good;
+    if (auto good = check_text(say(phrase("model", "remark")), list.remark, longest_remark); !good) return good;
+    if (auto good = check_count(say(phrase("model", "load list")), phrases("model", "there are %n appliances", "there is %n appliance"),
+                                list.appliances.size(), most_appliances);
+        !good)
+        return good;
     for (const Appliance& appliance : list.appliances)
         if (auto sound = check(appliance); !sound) return sound;
     return {};

@@ -18,6 +18,18 @@ std::string_view mark_text(MarkKind mark) {
     return "load changed";
 }
 
+Message say_mark(MarkKind mark) {
+    switch (mark) {
+    case MarkKind::load_changed: return say(phrase("model", "load changed"));
+    case MarkKind::meter_zeroed: return say(phrase("model", "meter zeroed"));
+    case MarkKind::meter_swapped: return say(phrase("model", "meter swapped"));
+    case MarkKind::output_tripped: return say(phrase("model", "output tripped"));
+    case MarkKind::output_reset: return say(phrase("model", "output reset"));
+    case MarkKind::cut_off: return say(phrase("model", "cut-off"));
+    }
+    return say(phrase("model", "load changed"));
+}
+
 std::optional<MarkKind> mark_from(std::string_view text) {
     for (MarkKind mark : all_mark_kinds)
         if (mark_text(mark) == text) return mark;

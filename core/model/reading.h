@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/instant.h"
+#include "base/message.h"
 #include "model/ids.h"
 
 #include <optional>
@@ -24,8 +25,10 @@ enum class MarkKind {
 inline constexpr MarkKind all_mark_kinds[] = {MarkKind::load_changed,   MarkKind::meter_zeroed, MarkKind::meter_swapped,
                                               MarkKind::output_tripped, MarkKind::output_reset, MarkKind::cut_off};
 
-/// "load changed", "meter zeroed", "meter swapped", "output tripped", "output reset", "cut-off".
+/// "load changed", "meter zeroed", "meter swapped", "output tripped", "output reset", "cut-off": as files for machines have it.
 [[nodiscard]] std::string_view mark_text(MarkKind mark);
+/// The same for people.
+[[nodiscard]] Message say_mark(MarkKind mark);
 [[nodiscard]] std::optional<MarkKind> mark_from(std::string_view text);
 
 /// What a tester notes at one moment; each part but the time may be missing. A mark is such a note too.

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/instant.h"
+#include "base/message.h"
 #include "model/ids.h"
 
 #include <optional>
@@ -26,14 +27,20 @@ inline constexpr RunKind all_run_kinds[] = {RunKind::drain,       RunKind::no_lo
 inline constexpr ChargeSource all_charge_sources[] = {ChargeSource::wall, ChargeSource::pv};
 inline constexpr RunEnd all_run_ends[] = {RunEnd::still_running, RunEnd::cut_off_seen, RunEnd::found_off, RunEnd::stopped_by_tester};
 
-/// "drain", "no-load drain", "charge", "sustained output", "peak output", "standby" (output off, left alone).
+/// "drain", "no-load drain", "charge", "sustained output", "peak output", "standby" (output off, left alone): as files for machines have it.
 [[nodiscard]] std::string_view run_kind_text(RunKind kind);
-/// "still running", "cut-off seen", "found off", "stopped by tester".
+/// The same for people.
+[[nodiscard]] Message say_run_kind(RunKind kind);
+/// "still running", "cut-off seen", "found off", "stopped by tester": as files for machines have it.
 [[nodiscard]] std::string_view run_end_text(RunEnd end);
+/// The same for people.
+[[nodiscard]] Message say_run_end(RunEnd end);
 [[nodiscard]] std::optional<RunKind> run_kind_from(std::string_view text);
 [[nodiscard]] std::optional<RunEnd> run_end_from(std::string_view text);
-/// "wall", "PV".
+/// "wall", "PV": as files for machines have it.
 [[nodiscard]] std::string_view charge_source_text(ChargeSource source);
+/// The same for people.
+[[nodiscard]] Message say_charge_source(ChargeSource source);
 /// Takes "pv" too.
 [[nodiscard]] std::optional<ChargeSource> charge_source_from(std::string_view text);
 

@@ -28,12 +28,19 @@ Result<std::vector<std::string>> tags_from(std::string_view text) {
         text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
         if (tag.empty()) continue;
         if (tag.size() > longest_tag)
-            return Error{Failure::bad_input, "a tag of " + std::to_string(tag.size()) + " letters is too long", "tags",
-                         "give short words of at most " + std::to_string(longest_tag) + " letters with semicolons between them"};
+            return Error{Failure::bad_input,
+                         say_count(tag.size(), phrases("model", "a tag of %n letters is too long", "a tag of %n letter is too long")),
+                         say(phrase("model", "tags")),
+                         say_count(longest_tag, phrases("model", "give short words of at most %n letters with semicolons between them",
+                                                        "give short words of at most %n letter with semicolons between them"))};
         if (std::ranges::any_of(tag, [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; }))
-            return Error{Failure::bad_input, "a tag holds a tab, a line break or another control character", "tags", "give it as one word"};
+            return Error{Failure::bad_input, say(phrase("model", "a tag holds a tab, a line break or another control character")),
+                         say(phrase("model", "tags")), say(phrase("model", "give it as one word"))};
         tags.push_back(tag);
-        if (tags.size() > most_tags) return check_count("tags", "or more tags", tags.size(), most_tags).error();
+        if (tags.size() > most_tags)
+            return check_count(say(phrase("model", "tags")), phrases("model", "there are %n or more tags", "there is %n or more tags"), tags.size(),
+                               most_tags)
+                .error();
     }
     return sorted_tags(std::move(tags));
 }

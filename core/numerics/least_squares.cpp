@@ -17,21 +17,24 @@
 namespace ullage {
 namespace {
 
-constexpr auto squares_task = "least-squares fit";
+constexpr Phrase squares_task = phrase("numerics", "least-squares fit");
 /// Columns that agree to 13 digits are one column: what is left of a double cannot tell them apart.
 constexpr double rank_threshold = 1e-13;
 
 std::optional<Error> check_shape(std::span<const double> design, std::size_t p, std::span<const double> y) {
-    const auto bad = [](std::string what, std::string remedy) { return Error{Failure::bad_input, std::move(what), squares_task, std::move(remedy)}; };
-    if (p == 0) return bad("there are no parameters to find", "give at least one column");
+    const auto bad = [](const Message& what, const Message& remedy) { return Error{Failure::bad_input, what, say(squares_task), remedy}; };
+    if (p == 0) return bad(say(phrase("numerics", "there are no parameters to find")), say(phrase("numerics", "give at least one column")));
     if (design.size() != y.size() * p)
-        return bad("a design of " + std::to_string(design.size()) + " numbers does not have " + std::to_string(y.size()) + " rows of " +
-                       std::to_string(p),
-                   "give one row for each point");
+        return bad(
+            say_count(design.size(),
+                      phrases("numerics", "a design of %n numbers does not have %1 rows of %2", "a design of %n number does not have %1 rows of %2"),
+                      say_number(y.size()), say_number(p)),
+            say(phrase("numerics", "give one row for each point")));
     for (std::size_t i = 0; i < design.size(); ++i)
         if (!std::isfinite(design[i]))
-            return bad("row " + std::to_string(i / p + 1) + ", column " + std::to_string(i % p + 1) + " of the design is not a finite number",
-                       "correct or leave out that point");
+            return bad(
+                say(phrase("numerics", "row %1, column %2 of the design is not a finite number"), say_number(i / p + 1), say_number(i % p + 1)),
+                say(phrase("numerics", "correct or leave out that point")));
     return std::nullopt;
 }
 
@@ -62,8 +65,8 @@ Result<LeastSquaresFit> solve_least_squares(std::span<const double> design, std:
     for (Eigen::Index j = 0; j < p; ++j) {
         length[j] = scaled.col(j).stableNorm();
         if (length[j] == 0)
-            return Error{Failure::bad_input, "column " + std::to_string(j + 1) + " of the design is zero everywhere", squares_task,
-                         "leave out that parameter"};
+            return Error{Failure::bad_input, say(phrase("numerics", "column %1 of the design is zero everywhere"), say_number(j + 1)),
+                         say(squares_task), say(phrase("numerics", "leave out that parameter"))};
         scaled.col(j) /= length[j];
     }
     if (!length.allFinite() || !scaled.allFinite()) return out_of_range(squares_task);
@@ -71,8 +74,8 @@ Result<LeastSquaresFit> solve_least_squares(std::span<const double> design, std:
     const Eigen::ColPivHouseholderQR<Eigen::MatrixXd> qr(scaled);
     const Eigen::MatrixXd r = qr.matrixQR().topRows(p).triangularView<Eigen::Upper>();
     if (!(r.diagonal().cwiseAbs().minCoeff() > rank_threshold * std::abs(r(0, 0))))
-        return Error{Failure::bad_input, "the points cannot tell the parameters apart", squares_task,
-                     "vary the conditions more, or fit fewer parameters"};
+        return Error{Failure::bad_input, say(phrase("numerics", "the points cannot tell the parameters apart")), say(squares_task),
+                     say(phrase("numerics", "vary the conditions more, or fit fewer parameters"))};
 
     Eigen::VectorXd parameters = Eigen::VectorXd::Zero(p), residuals = Eigen::Map<const Eigen::VectorXd>(y.data(), n);
     for (int pass = 0; pass < 2; ++pass) {

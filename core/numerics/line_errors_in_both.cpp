@@ -15,7 +15,7 @@
 namespace ullage {
 namespace {
 
-constexpr auto both_errors_task = "line fit with uncertainties in x and y";
+constexpr Phrase both_errors_task = phrase("numerics", "line fit with uncertainties in x and y");
 constexpr int most_steps = 200;
 
 struct Points {
@@ -58,19 +58,22 @@ double next_slope(const Points& p, const State& s) {
 }
 
 Error no_answer() {
-    return {Failure::refused, "the slope did not settle within " + std::to_string(most_steps) + " steps", both_errors_task,
-            "the points scatter too widely for their uncertainties to give one line; check both"};
+    return {Failure::refused,
+            say_count(most_steps, phrases("numerics", "the slope did not settle within %n steps", "the slope did not settle within %n step")),
+            say(both_errors_task), say(phrase("numerics", "the points scatter too widely for their uncertainties to give one line; check both"))};
 }
 
 std::optional<Error> check_uncertainties(const Points& p) {
     if (p.sigma_x.size() != p.x.size() || p.sigma_y.size() != p.x.size())
-        return Error{Failure::bad_input, "each point needs one uncertainty in x and one in y", both_errors_task, "give as many of each"};
+        return Error{Failure::bad_input, say(phrase("numerics", "each point needs one uncertainty in x and one in y")), say(both_errors_task),
+                     say(phrase("numerics", "give as many of each"))};
     for (std::size_t i = 0; i < p.x.size(); ++i) {
         const double sx = p.sigma_x[i], sy = p.sigma_y[i];
         if (!std::isfinite(sx) || !std::isfinite(sy) || sx < 0 || sy < 0 || sx + sy == 0)
             return Error{Failure::bad_input,
-                         "the uncertainties of point " + std::to_string(i + 1) + " must be finite, not negative, and not zero in both x and y",
-                         both_errors_task, "give a positive uncertainty or leave out that point"};
+                         say(phrase("numerics", "the uncertainties of point %1 must be finite, not negative, and not zero in both x and y"),
+                             say_number(i + 1)),
+                         say(both_errors_task), say(phrase("numerics", "give a positive uncertainty or leave out that point"))};
     }
     return std::nullopt;
 }
@@ -124,8 +127,9 @@ Result<LineFit> fit_line_errors_in_both(std::span<const double> x, std::span<con
     State state{std::vector<double>(x.size()), std::vector<double>(x.size())};
     for (int step = 0; step < most_steps; ++step) {
         if (!weigh(p, slope, state))
-            return Error{Failure::refused, "a point without uncertainty in y lies on a level line and would outweigh all others", both_errors_task,
-                         "give that point an uncertainty in y"};
+            return Error{Failure::refused,
+                         say(phrase("numerics", "a point without uncertainty in y lies on a level line and would outweigh all others")),
+                         say(both_errors_task), say(phrase("numerics", "give that point an uncertainty in y"))};
         const double next = next_slope(p, state);
         if (!std::isfinite(next)) return no_answer();
         const bool settled = std::abs(next - slope) <= 1e-14 * std::abs(next) + rounding;

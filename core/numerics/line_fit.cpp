@@ -41,7 +41,7 @@ double LineFit::u_at(double x) const {
 double LineFit::u_new_value(double x, double sigma_new) const { return std::hypot(u_at(x), sigmas_known ? sigma_new : residual_sd().value()); }
 
 Result<LineFit> fit_line(std::span<const double> x, std::span<const double> y, std::span<const double> sigma) {
-    constexpr auto task = "line fit";
+    constexpr Phrase task = phrase("numerics", "line fit");
     if (auto error = check_points(task, x, y, sigma, sigma.empty() ? 3 : 2)) return *error;
     if (auto error = check_spread(task, x)) return *error;
 
@@ -95,7 +95,7 @@ Result<LineFit> fit_line(std::span<const double> x, std::span<const double> y, s
 }
 
 Result<LineFit> fit_through_origin(std::span<const double> x, std::span<const double> y, std::span<const double> sigma) {
-    constexpr auto task = "line fit through the origin";
+    constexpr Phrase task = phrase("numerics", "line fit through the origin");
     if (auto error = check_points(task, x, y, sigma, sigma.empty() ? 2 : 1)) return *error;
 
     const std::size_t n = x.size();
@@ -106,7 +106,9 @@ Result<LineFit> fit_through_origin(std::span<const double> x, std::span<const do
         sxy += w * x[i] * y[i];
         syy += w * y[i] * y[i];
     }
-    if (!(sxx > 0)) return Error{Failure::bad_input, "all x are zero, so that no slope can be found", task, "take readings at another x"};
+    if (!(sxx > 0))
+        return Error{Failure::bad_input, say(phrase("numerics", "all x are zero, so that no slope can be found")), say(task),
+                     say(phrase("numerics", "take readings at another x"))};
     const Sum slope = sxy / sxx;
     Sum residual_sum = 0;
     for (std::size_t i = 0; i < n; ++i) {

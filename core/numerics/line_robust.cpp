@@ -14,7 +14,7 @@
 namespace ullage {
 namespace {
 
-constexpr auto robust_task = "robust line fit";
+constexpr Phrase robust_task = phrase("numerics", "robust line fit");
 constexpr std::size_t most_points = 3000; // 4.5 million pairs, 36 MB
 
 double median(std::vector<double> values) {
@@ -43,11 +43,15 @@ double tie_term(std::span<const double> values) {
 
 Result<RobustLine> fit_robust_line(std::span<const double> x, std::span<const double> y, double confidence) {
     if (!(confidence > 0 && confidence < 1))
-        return Error{Failure::bad_input, "the confidence must lie between 0 and 1", robust_task, "give 0.95 for 95 %"};
+        return Error{Failure::bad_input, say(phrase("numerics", "the confidence must lie between 0 and 1")), say(robust_task),
+                     say(phrase("numerics", "give 0.95 for 95 %"))};
     if (auto error = check_points(robust_task, x, y, {}, 2)) return *error;
     if (x.size() > most_points)
-        return Error{Failure::refused, std::to_string(x.size()) + " points are more than the " + std::to_string(most_points) + " that it takes",
-                     robust_task, "thin out the points"};
+        return Error{Failure::refused,
+                     say_count(x.size(),
+                               phrases("numerics", "%n points are more than the %1 that it takes", "%n point is more than the %1 that it takes"),
+                               say_number(most_points)),
+                     say(robust_task), say(phrase("numerics", "thin out the points"))};
     if (auto error = check_spread(robust_task, x)) return *error;
 
     const std::size_t n = x.size();

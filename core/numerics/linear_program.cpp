@@ -15,21 +15,23 @@
 namespace ullage {
 namespace {
 
-constexpr auto programme_task = "linear programme";
+constexpr Phrase programme_task = phrase("numerics", "linear programme");
 constexpr std::size_t most_variables = 50;
 constexpr double feasible_within = 1e-9;
 
 std::optional<Error> check(const LinearProgram& p) {
-    const auto bad = [](std::string what, std::string remedy) {
-        return Error{Failure::bad_input, std::move(what), programme_task, std::move(remedy)};
-    };
+    const auto bad = [](const Message& what, const Message& remedy) { return Error{Failure::bad_input, what, say(programme_task), remedy}; };
     const std::size_t n = p.cost.size();
     if (n == 0 || n > most_variables)
-        return bad(std::to_string(n) + " variables are not 1 to " + std::to_string(most_variables), "state a smaller problem");
+        return bad(say_count(n, phrases("numerics", "%n variables are not 1 to %1", "%n variable is not 1 to %1"), say_number(most_variables)),
+                   say(phrase("numerics", "state a smaller problem")));
     if (p.rows.size() != p.limits.size() * n || (!p.signs.empty() && p.signs.size() != n))
-        return bad("the rows, limits and signs do not fit " + std::to_string(n) + " variables", "give one coefficient for each");
+        return bad(say_count(n, phrases("numerics", "the rows, limits and signs do not fit %n variables",
+                                        "the rows, limits and signs do not fit %n variable")),
+                   say(phrase("numerics", "give one coefficient for each")));
     const auto finite = [](const std::vector<double>& v) { return std::all_of(v.begin(), v.end(), [](double x) { return std::isfinite(x); }); };
-    if (!finite(p.cost) || !finite(p.rows) || !finite(p.limits)) return bad("a coefficient is not a finite number", "correct or leave out that row");
+    if (!finite(p.cost) || !finite(p.rows) || !finite(p.limits))
+        return bad(say(phrase("numerics", "a coefficient is not a finite number")), say(phrase("numerics", "correct or leave out that row")));
     return std::nullopt;
 }
 
@@ -131,8 +133,8 @@ Result<LinearProgramSolution> solve_linear_program(const LinearProgram& program)
     for (std::size_t j = 0; j < n; ++j) dual.right.push_back(-program.cost[j] * s.unit[j] / cost_unit);
 
     const StandardSolution solved = solve_standard(dual);
-    const Error no_end{Failure::refused, "the search did not end within its steps", programme_task,
-                       "check the rows for coefficients of very different sizes"};
+    const Error no_end{Failure::refused, say(phrase("numerics", "the search did not end within its steps")), say(programme_task),
+                       say(phrase("numerics", "check the rows for coefficients of very different sizes"))};
     if (solved.status == StandardStatus::no_end) return no_end;
     if (solved.status == StandardStatus::unbounded) return without_point(LinearProgramStatus::infeasible);
     if (solved.status == StandardStatus::infeasible) {

@@ -19,7 +19,7 @@
 namespace ullage {
 namespace {
 
-constexpr auto segmented_task = "fit of two lines";
+constexpr Phrase segmented_task = phrase("numerics", "fit of two lines");
 
 struct Sorted {
     std::vector<double> x, y, sigma;
@@ -139,8 +139,10 @@ Result<SegmentedFit> fit_segmented(std::span<const double> x, std::span<const do
 
     const BreakProfile profile(points.x, residual, weight, each);
     if (profile.pieces().empty())
-        return Error{Failure::bad_input, "no break leaves " + std::to_string(each) + " points and two different x on both sides of it",
-                     segmented_task, "take more readings, spread over x"};
+        return Error{Failure::bad_input,
+                     say_count(each, phrases("numerics", "no break leaves %n points and two different x on both sides of it",
+                                             "no break leaves %n point and two different x on both sides of it")),
+                     say(segmented_task), say(phrase("numerics", "take more readings, spread over x"))};
     double best_fall = -1;
     std::size_t left_points = 0;
     for (const auto& piece : profile.pieces()) {

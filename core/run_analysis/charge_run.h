@@ -29,7 +29,4 @@ inline constexpr double taper_share = 0.9;
 /// Steps between register readings count for peak and taper where one register step is at most a tenth of their energy. Precondition: a charge run.
 [[nodiscard]] ChargeRun analyse_charge(const RunRecord& record, const EnergyAnalysis& energy);
 
-/// "the wall", "the PV input", "a source that is not stated".
-[[nodiscard]] std::string charge_source_words(const Run& run);
-
 } // namespace ullage

@@ -5,8 +5,6 @@
 #include "model/meter_gain.h"
 #include "numerics/monte_carlo.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <iterator>
@@ -19,9 +17,9 @@ using End = OutputStep::End;
 
 constexpr double coarsest_hold_step = 0.05; ///< of a step's energy, one register step
 
-std::string span_text(double hours) {
-    if (hours <= 0) return "less than a minute";
-    return hours < 1 ? fixed_text(60 * hours, 0) + " min" : fixed_text(hours, 1) + " h";
+Message say_span(double hours) {
+    if (hours <= 0) return say(phrase("run_analysis", "less than a minute"));
+    return hours < 1 ? say_measure(60 * hours, 0, "min") : say_measure(hours, 1, "h");
 }
 
 /// Readings of one step, in order of time; the last may carry the mark that ended it.
@@ -112,7 +110,7 @@ std::vector<double> noted_watts(const OutputSpan& span) {
 /// Load and the standard uncertainty of everything but the meter's gain.
 struct Load {
     double watts = 0, u_w = 0;
-    std::string basis;
+    Message basis;
 };
 
 std::optional<Load> by_register(const OutputSpan& span, const EnergyAnalysis& energy) {
@@ -122,7 +120,7 @@ std::optional<Load> by_register(const OutputSpan& span, const EnergyAnalysis& en
     const double u_step = energy.register_step_wh / std::sqrt(6.0) / stretch->hours;
     // Two noted moments, each rectangular.
     const double u_moments = watts * energy.options.moment_doubt_min / 60 * std::sqrt(2.0 / 3) / stretch->hours;
-    return Load{watts, std::hypot(u_step, u_moments), "energy over time"};
+    return Load{watts, std::hypot(u_step, u_moments), say(phrase("run_analysis", "energy over time"))};
 }
 
 std::optional<Load> by_notes(const std::vector<double>& noted) {
@@ -131,15 +129,16 @@ std::optional<Load> by_notes(const std::vector<double>& noted) {
     for (const double watts : noted) sum += watts;
     const auto [low, high] = std::ranges::minmax_element(noted);
     return Load{sum / static_cast<double>(noted.size()), (*high - *low) / std::sqrt(12.0),
-                fmt::format("{} of watts; the meter's limit of energy is taken for that of power",
-                            count_text(static_cast<long>(noted.size()), "note", "notes"))};
+                say_count(noted.size(), phrases("run_analysis", "%n notes of watts; the meter's limit of energy is taken for that of power",
+                                                "%n note of watts; the meter's limit of energy is taken for that of power"))};
 }
 
 Quantity load_of(const OutputSpan& span, const RunRecord& record, const EnergyAnalysis& energy) {
     constexpr const char* key = "step_load_w";
     const std::vector<double> noted = noted_watts(span);
     const std::optional<Load> metered_load = by_register(span, energy), noted_load = by_notes(noted);
-    if (!metered_load && !noted_load) return not_known(key, "W", "the step has neither watts noted nor energy that its register resolves");
+    if (!metered_load && !noted_load)
+        return not_known(key, "W", say(phrase("run_analysis", "the step has neither watts noted nor energy that its register resolves")));
     // One note says nothing of what came between, so it stands back unless the step is too short for energy over time.
     const bool notes_tell = noted_load && (!metered_load || ((noted.size() > 1 || metered_load->u_w > coarsest_hold_step * metered_load->watts) &&
                                                              noted_load->u_w < metered_load->u_w));
@@ -148,7 +147,8 @@ Quantity load_of(const OutputSpan& span, const RunRecord& record, const EnergyAn
     if (const auto limit_percent = record.meter ? error_limit_percent(*record.meter) : std::nullopt)
         half = half_width_of_sum(load.watts * *limit_percent / 100, load.u_w, energy.options.coverage);
     return known(key, "W", load.watts, half, Kind::measured,
-                 half ? load.basis : load.basis + "; no interval, as the meter's error limit is not stated");
+                 half ? load.basis
+                      : say_joined({load.basis, say(phrase("run_analysis", "no interval, as the meter's error limit is not stated"))}, "; "));
 }
 
 OutputStep step_of(const OutputSpan& span, const RunRecord& record, const EnergyAnalysis& energy) {
@@ -188,39 +188,43 @@ void decide(const RunRecord& record, OutputRun& run) {
         else if (!(reaches && stood)) tripped = s;
     }
     if (!highest) {
-        run.sentence = "No step of this run has a known load: note the watts, or the register at both ends of a step.";
+        run.sentence = say(phrase("run_analysis", "No step of this run has a known load: note the watts, or the register at both ends of a step."));
         return;
     }
-    const auto load = [&](std::size_t s) { return quantity_text(run.steps[s].watts, 0); };
+    const auto load = [&](std::size_t s) { return say_quantity(run.steps[s].watts, 0); };
+    const auto span = [&](std::size_t s) { return say_span(run.steps[s].hours()); };
     if (!run.claimed_w) {
         run.deciding = highest;
-        run.sentence =
-            fmt::format("The claim is not stated; the highest load was {} for {}.", load(*highest), span_text(run.steps[*highest].hours()));
+        run.sentence = say(phrase("run_analysis", "The claim is not stated; the highest load was %1 for %2."), load(*highest), span(*highest));
         return;
     }
-    const std::string claim = exact_text(*run.claimed_w) + " W";
+    const Message claim = say_digits(exact_text(*run.claimed_w) + " W");
     if (tripped) {
         run.outcome = OutputOutcome::tripped;
         run.deciding = tripped;
-        run.sentence = fmt::format("Tripped at {} after {}; {} are claimed.", load(*tripped), span_text(run.steps[*tripped].hours()), claim);
+        run.sentence = say(phrase("run_analysis", "Tripped at %1 after %2; %3 are claimed."), load(*tripped), span(*tripped), claim);
     } else if (held) {
         run.outcome = OutputOutcome::held;
         run.deciding = held;
-        run.sentence = fmt::format("Held {} for {}; {} are claimed.", load(*held), span_text(run.steps[*held].hours()), claim);
-        if (*run.steps[*held].watts.value < *run.claimed_w) run.sentence += " The claim lies within the uncertainty.";
-        if (beyond) run.sentence += fmt::format(" It tripped at {}, above the claim.", load(*beyond));
+        std::vector<Message> sentences{say(phrase("run_analysis", "Held %1 for %2; %3 are claimed."), load(*held), span(*held), claim)};
+        if (*run.steps[*held].watts.value < *run.claimed_w)
+            sentences.push_back(say(phrase("run_analysis", "The claim lies within the uncertainty.")));
+        if (beyond) sentences.push_back(say(phrase("run_analysis", "It tripped at %1, above the claim."), load(*beyond)));
+        run.sentence = say_joined(sentences, " ");
     } else if (beyond) {
         run.outcome = OutputOutcome::tripped;
         run.deciding = beyond;
         run.beyond_claim = true;
-        run.sentence =
-            fmt::format("Tripped at {}, above the {} claimed; a load at the claim was not held long enough to tell.", load(*beyond), claim);
+        run.sentence = say(phrase("run_analysis", "Tripped at %1, above the %2 claimed; a load at the claim was not held long enough to tell."),
+                           load(*beyond), claim);
     } else {
         run.outcome = OutputOutcome::not_reached;
         run.deciding = highest;
         const bool too_short = run.steps[*highest].watts.upper.value_or(*run.steps[*highest].watts.value) >= *run.claimed_w;
-        run.sentence = fmt::format("Not reached: the highest load was {} for {}; {} are claimed{}.", load(*highest),
-                                   span_text(run.steps[*highest].hours()), claim, too_short ? ", to be held for 15 min at least" : "");
+        run.sentence =
+            say(too_short ? phrase("run_analysis", "Not reached: the highest load was %1 for %2; %3 are claimed, to be held for %4 min at least.")
+                          : phrase("run_analysis", "Not reached: the highest load was %1 for %2; %3 are claimed."),
+                load(*highest), span(*highest), claim, say_number(60 * sustained_hold_h, 0));
     }
 }
 
@@ -245,6 +249,27 @@ std::string_view output_outcome_text(OutputOutcome outcome) {
     case OutputOutcome::not_known: return "not known";
     }
     return "not known";
+}
+
+Message say_output_end(End end) {
+    switch (end) {
+    case End::load_changed: return say(phrase("run_analysis", "load changed"));
+    case End::tripped: return say(phrase("run_analysis", "tripped"));
+    case End::cut_off: return say(phrase("run_analysis", "cut-off"));
+    case End::run_ended: return say(phrase("run_analysis", "run ended"));
+    case End::still_running: return say(phrase("run_analysis", "still running"));
+    }
+    return say(phrase("run_analysis", "run ended"));
+}
+
+Message say_output_outcome(OutputOutcome outcome) {
+    switch (outcome) {
+    case OutputOutcome::held: return say(phrase("run_analysis", "held"));
+    case OutputOutcome::tripped: return say(phrase("run_analysis", "tripped"));
+    case OutputOutcome::not_reached: return say(phrase("run_analysis", "not reached"));
+    case OutputOutcome::not_known: return say(phrase("run_analysis", "not known"));
+    }
+    return say(phrase("run_analysis", "not known"));
 }
 
 OutputRun analyse_output(const RunRecord& record, const EnergyAnalysis& energy) {

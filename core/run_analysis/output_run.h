@@ -22,12 +22,16 @@ struct OutputStep {
 
     [[nodiscard]] double hours() const { return to_h - from_h; }
 };
-/// "load changed", "tripped", "cut-off", "run ended", "still running".
+/// "load changed", "tripped", "cut-off", "run ended", "still running": as files for machines have it.
 [[nodiscard]] std::string_view output_end_text(OutputStep::End end);
+/// The same for people.
+[[nodiscard]] Message say_output_end(OutputStep::End end);
 
 enum class OutputOutcome { held, tripped, not_reached, not_known };
-/// "held", "tripped", "not reached", "not known".
+/// "held", "tripped", "not reached", "not known": as files for machines have it.
 [[nodiscard]] std::string_view output_outcome_text(OutputOutcome outcome);
+/// The same for people.
+[[nodiscard]] Message say_output_outcome(OutputOutcome outcome);
 
 /// What a sustained-output or peak-output run says of the claim.
 struct OutputRun {

@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "run_analysis/pv_charge.h"
 
-#include "base/number.h"
 #include "model/meter_gain.h"
 #include "numerics/monte_carlo.h"
 #include "run_analysis/charge_run.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
@@ -73,13 +70,15 @@ Quantity total_energy(const std::vector<PvRun>& runs) {
     for (const PvRun& run : runs) {
         const Quantity& part = run.energy->delivered_wh;
         if (!part.value || part.kind != Kind::measured)
-            return not_known("charged_wh", "Wh", fmt::format("energy may be missing in run {}: {}", run.record->number, part.reason.text()));
+            return not_known("charged_wh", "Wh",
+                             say(phrase("run_analysis", "energy may be missing in run %1: %2"), say_number(run.record->number), part.reason));
         sum_wh += *part.value;
         gains.add(run, run.energy->budget.gain_half_width_wh, run.energy->budget.independent_wh);
     }
     if (!gains.limits_known)
-        return known("charged_wh", "Wh", sum_wh, std::nullopt, Kind::measured, "without interval, as a meter's error limit is not stated");
-    return known("charged_wh", "Wh", sum_wh, gains.half_width(), Kind::measured, "the sum of the panels");
+        return known("charged_wh", "Wh", sum_wh, std::nullopt, Kind::measured,
+                     say(phrase("run_analysis", "without interval, as a meter's error limit is not stated")));
+    return known("charged_wh", "Wh", sum_wh, gains.half_width(), Kind::measured, say(phrase("run_analysis", "the sum of the panels")));
 }
 
 Quantity total_peak(const std::vector<PvRun>& runs) {
@@ -111,21 +110,24 @@ Quantity total_peak(const std::vector<PvRun>& runs) {
         highest_w = watts;
         lower_w = watts - (gains.limits_known ? gains.half_width() : 0);
     }
-    if (highest_w <= 0) return not_known("peak_charge_w", "W", "the panels were not read together often enough to add their powers");
-    Quantity peak =
-        known("peak_charge_w", "W", highest_w, std::nullopt, Kind::at_least, "the highest sum of the panels' mean powers while all of them ran");
+    if (highest_w <= 0)
+        return not_known("peak_charge_w", "W", say(phrase("run_analysis", "the panels were not read together often enough to add their powers")));
+    Quantity peak = known("peak_charge_w", "W", highest_w, std::nullopt, Kind::at_least,
+                          say(phrase("run_analysis", "the highest sum of the panels' mean powers while all of them ran")));
     peak.lower = lower_w;
     return peak;
 }
 
-std::string words_of_charge(const PvCharge& charge) {
-    std::string text;
+Message words_of_charge(const PvCharge& charge) {
+    std::vector<Message> panels;
     for (const PanelShare& panel : charge.panels)
-        text += fmt::format("{}run {}{}: {}", text.empty() ? "" : "; ", panel.run_number, panel.panel.empty() ? "" : " (" + panel.panel + ")",
-                            quantity_text(panel.charged_wh, 0));
-    if (charge.panels.size() == 1) return "Charge from PV, " + text + ", peak " + quantity_text(charge.peak_charge_w, 0);
-    return fmt::format("Charge from PV by {} panels together: {}, peak {}; {}", charge.panels.size(), quantity_text(charge.charged_wh, 0),
-                       quantity_text(charge.peak_charge_w, 0), text);
+        panels.push_back(say(panel.panel.empty() ? phrase("run_analysis", "run %1: %2") : phrase("run_analysis", "run %1 (%3): %2"),
+                             say_number(panel.run_number), say_quantity(panel.charged_wh, 0), panel.panel));
+    const Message each = say_joined(panels, "; "), peak = say_quantity(charge.peak_charge_w, 0);
+    if (panels.size() == 1) return say(phrase("run_analysis", "Charge from PV, %1, peak %2"), each, peak);
+    return say_count(panels.size(),
+                     phrases("run_analysis", "Charge from PV by %n panels together: %1, peak %2; %3", "Charge from PV by %n panel: %1, peak %2; %3"),
+                     say_quantity(charge.charged_wh, 0), peak, each);
 }
 
 } // namespace

@@ -8,8 +8,6 @@
 #include "numerics/distributions.h"
 #include "numerics/monte_carlo.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -91,8 +89,12 @@ public:
             // A charge that came first, with the gauge at its bottom, began as empty as that gauge can tell.
             const double u_begin = from_cut_off ? 0 : std::max(records_[c]->unit.gauge_step_percent, 1.0) / 100 / std::sqrt(3.0);
             if (charged_full(*records_[c]) && (from_cut_off || begins_empty(*records_[c])) && after && drained(c + 1))
-                add(c, c + 1, from_cut_off ? "from cut-off to full and back" : "from empty by its gauge to full and back", u_begin);
-            else if (charged_full(*records_[c]) && before && drained(c - 1)) add(c, c - 1, "from full to cut-off and back", 0);
+                add(c, c + 1,
+                    from_cut_off ? say(phrase("run_analysis", "from cut-off to full and back"))
+                                 : say(phrase("run_analysis", "from empty by its gauge to full and back")),
+                    u_begin);
+            else if (charged_full(*records_[c]) && before && drained(c - 1))
+                add(c, c - 1, say(phrase("run_analysis", "from full to cut-off and back")), 0);
             else if (!(before && equal_ends(c, c - 1)) && after) (void)equal_ends(c, c + 1);
         }
         return found_;
@@ -109,11 +111,14 @@ private:
         if (std::abs(charge->first - drain->last) >= step / 2 || std::abs(charge->last - drain->first) >= step / 2) return false;
         // Two ends, each the difference of two readings with the gauge's step.
         const double u_ends = step / std::sqrt(3.0) / (drain->first - drain->last);
-        add(c, d, fmt::format("from {} to {} % and back by the gauge", exact_text(drain->last), exact_text(drain->first)), u_ends);
+        add(c, d,
+            say(phrase("run_analysis", "from %1 to %2 % and back by the gauge"), say_digits(exact_text(drain->last)),
+                say_digits(exact_text(drain->first))),
+            u_ends);
         return true;
     }
 
-    void add(std::size_t c, std::size_t d, std::string ends, double u_ends) {
+    void add(std::size_t c, std::size_t d, const Message& ends, double u_ends) {
         RoundTripCycle cycle;
         cycle.charge_uuid = records_[c]->run.uuid;
         cycle.drain_uuid = records_[d]->run.uuid;
@@ -134,7 +139,7 @@ private:
         if (records_[d]->meter) cycle.drain_load_part_wh = load_part_percent(*records_[d]->meter).value_or(0) / 100 * cycle.delivered_wh;
         cycle.after_full_wh = after_full_wh(*records_[c], energies_[c]);
         cycle.source = records_[c]->run.charge_source;
-        cycle.ends = std::move(ends);
+        cycle.ends = ends;
         const std::size_t first = std::min(c, d), second = std::max(c, d);
         cycle.between_h = std::max(0.0, hours_between(last_ms(*records_[first]), energies_[second].start_ms));
         used_[c] = used_[d] = true;
@@ -190,17 +195,58 @@ std::optional<double> half_width(const std::vector<RoundTripCycle>& cycles, doub
     return delivered_wh / charged_wh * half_width_of_sum(largest, normal_sd, options.coverage);
 }
 
-std::string boundary_words(const std::vector<RoundTripCycle>& cycles) {
+Message boundary_words(const std::vector<RoundTripCycle>& cycles) {
     const auto all = [&](std::optional<ChargeSource> source) {
         return std::ranges::all_of(cycles, [&](const auto& each) { return each.source == source; });
     };
-    std::string from = all(ChargeSource::wall) ? "AC at the wall"
-                       : all(ChargeSource::pv) ? "DC at the PV input"
-                                               : "the charging meter (its place is not stated for every charge)";
     double between_h = 0;
     for (const RoundTripCycle& cycle : cycles) between_h += cycle.between_h;
-    return fmt::format("From {} to AC at the socket; the charger, the unit's own draw and {} h of standing between the runs are inside.", from,
-                       fixed_text(between_h, 1));
+    return say(
+        all(ChargeSource::wall) ? phrase("run_analysis", "From AC at the wall to AC at the socket; the charger, the unit's own draw and %1 h of "
+                                                         "standing between the runs are inside.")
+        : all(ChargeSource::pv) ? phrase("run_analysis", "From DC at the PV input to AC at the socket; the charger, the unit's own draw and %1 h of "
+                                                         "standing between the runs are inside.")
+                                : phrase("run_analysis", "From the charging meter (its place is not stated for every charge) to AC at the socket; "
+                                                         "the charger, the unit's own draw and %1 h of standing between the runs are inside."),
+        say_number(between_h, 1));
+}
+
+/// Of what the meters have in common.
+Message gains_words(const std::vector<RoundTripCycle>& cycles) {
+    const std::string& meter = cycles.front().charge_meter;
+    const bool one_meter = !meter.empty() && std::ranges::all_of(cycles, [&](const RoundTripCycle& each) {
+        return each.charge_meter == meter && each.drain_meter == meter;
+    });
+    const bool unlike = std::ranges::any_of(cycles, [](const auto& each) { return are_unlike_loads(each.charge_w, each.drain_w); });
+    if (one_meter && unlike)
+        return say(phrase("run_analysis", "one meter measured both, so the part of its error that is common to both powers cancels"));
+    if (one_meter) return say(phrase("run_analysis", "one meter measured both, so its gain cancels"));
+    if (!std::ranges::all_of(cycles, states_both_meters))
+        return say(phrase("run_analysis", "no meter is stated for a charge or a drain, so no gain cancels"));
+    return say(phrase("run_analysis", "different meters, so their gains do not cancel"));
+}
+
+/// What the efficiency rests on, clause by clause. `after_full`: energy taken after the gauge first showed full, Wh.
+Message efficiency_reason(const std::vector<RoundTripCycle>& cycles, bool has_interval, double after_full, const MeasureOptions& options) {
+    std::vector<Message> clauses{say_count(cycles.size(),
+                                           cycles.size() > 1
+                                               ? phrases("run_analysis", "%n closed cycles, %1 and others", "%n closed cycle, %1 and others")
+                                               : phrases("run_analysis", "%n closed cycles, %1", "%n closed cycle, %1"),
+                                           cycles.front().ends)};
+    if (std::ranges::any_of(cycles, [](const auto& each) { return each.u_ends > 0; }))
+        clauses.push_back(say(phrase("run_analysis", "assumes that equal gauge readings mean equal energy stored")));
+    clauses.push_back(gains_words(cycles));
+    if (!has_interval && std::ranges::all_of(cycles, states_both_meters))
+        clauses.push_back(say(phrase("run_analysis", "no interval, as the error limit of a meter is not stated")));
+    if (has_interval)
+        clauses.push_back(
+            say(phrase("run_analysis", "full and cut-off are taken to repeat within %1 %"), say_number(options.repeatability_percent, 2)));
+    if (after_full > 0)
+        clauses.push_back(
+            say(phrase("run_analysis", "up to %1 went in after the gauge first showed full, to top up or to feed the unit itself, which "
+                                       "is not known: it lies between both"),
+                say_energy(after_full)));
+    return say_joined(clauses, "; ");
 }
 
 } // namespace
@@ -210,42 +256,25 @@ RoundTrip round_trip_of(std::vector<RoundTripCycle> cycles, const MeasureOptions
     RoundTrip trip;
     trip.cycles = std::move(cycles);
     if (trip.cycles.empty()) {
-        trip.efficiency = not_known(key, "1", "no closed cycle: charge to full after a cut-off with the energy metered, and drain to cut-off again");
-        trip.sentence = "Round trip not known: " + trip.efficiency.reason + ".";
+        trip.efficiency = not_known(
+            key, "1",
+            say(phrase("run_analysis", "no closed cycle: charge to full after a cut-off with the energy metered, and drain to cut-off again")));
+        trip.sentence = say(phrase("run_analysis", "Round trip not known: %1."), trip.efficiency.reason);
         return trip;
     }
-    double charged_wh = 0, delivered_wh = 0;
-    bool one_meter = true;
+    double charged_wh = 0, delivered_wh = 0, after_full = 0;
     for (const RoundTripCycle& cycle : trip.cycles) {
         charged_wh += cycle.charged_wh;
         delivered_wh += cycle.delivered_wh;
-        one_meter = one_meter && !cycle.charge_meter.empty() && cycle.charge_meter == cycle.drain_meter &&
-                    cycle.charge_meter == trip.cycles.front().charge_meter;
+        after_full += cycle.after_full_wh;
     }
     const auto half = half_width(trip.cycles, charged_wh, delivered_wh, options);
-    std::string reason = count_text(static_cast<long>(trip.cycles.size()), "closed cycle", "closed cycles") + ", " + trip.cycles.front().ends;
-    if (trip.cycles.size() > 1) reason += " and others";
-    if (std::ranges::any_of(trip.cycles, [](const auto& each) { return each.u_ends > 0; }))
-        reason += "; assumes that equal gauge readings mean equal energy stored";
-    const bool all_stated = std::ranges::all_of(trip.cycles, states_both_meters);
-    const bool unlike = std::ranges::any_of(trip.cycles, [](const auto& each) { return are_unlike_loads(each.charge_w, each.drain_w); });
-    reason += one_meter && unlike ? "; one meter measured both, so the part of its error that is common to both powers cancels"
-              : one_meter         ? "; one meter measured both, so its gain cancels"
-              : !all_stated       ? "; no meter is stated for a charge or a drain, so no gain cancels"
-                                  : "; different meters, so their gains do not cancel";
-    if (!half && all_stated) reason += "; no interval, as the error limit of a meter is not stated";
-    if (half) reason += "; full and cut-off are taken to repeat within " + fixed_text(options.repeatability_percent, 2) + " %";
-    double after_full = 0;
-    for (const RoundTripCycle& cycle : trip.cycles) after_full += cycle.after_full_wh;
-    if (after_full > 0)
-        reason += "; up to " + energy_text(after_full) +
-                  " went in after the gauge first showed full, to top up or to feed the unit itself, which is not known: it lies between both";
     // Half of it is left out, the other half allowed for in the interval.
-    trip.efficiency =
-        known(key, "1", delivered_wh / (charged_wh - after_full / 2), half, after_full > 0 ? Kind::bracket : Kind::measured, std::move(reason));
+    trip.efficiency = known(key, "1", delivered_wh / (charged_wh - after_full / 2), half, after_full > 0 ? Kind::bracket : Kind::measured,
+                            efficiency_reason(trip.cycles, half.has_value(), after_full, options));
     trip.boundary = boundary_words(trip.cycles);
-    trip.sentence =
-        fmt::format("Round trip {}: {} out of {} in.", quantity_text(trip.efficiency, 3), energy_text(delivered_wh), energy_text(charged_wh));
+    trip.sentence = say(phrase("run_analysis", "Round trip %1: %2 out of %3 in."), say_quantity(trip.efficiency, 3), say_energy(delivered_wh),
+                        say_energy(charged_wh));
     return trip;
 }
 

@@ -14,13 +14,14 @@ namespace {
 
 Quantity gauge_implied(const RunRecord& record, const EnergyAnalysis& energy) {
     const double rated_wh = record.unit.rated_energy_wh.value_or(0);
-    if (rated_wh <= 0) return not_known("gauge_implied_wh", "Wh", "the rated energy of the unit is not stated");
-    if (energy.points.size() < 2) return not_known("gauge_implied_wh", "Wh", "fewer than two gauge readings within the register's readings");
+    if (rated_wh <= 0) return not_known("gauge_implied_wh", "Wh", say(phrase("run_analysis", "the rated energy of the unit is not stated")));
+    if (energy.points.size() < 2)
+        return not_known("gauge_implied_wh", "Wh", say(phrase("run_analysis", "fewer than two gauge readings within the register's readings")));
     const double drop_pt = energy.points.front().gauge_percent - energy.points.back().gauge_percent;
     // Two readings of the gauge, each good to half a step: triangular.
     const double half_width_wh = rated_wh / 100 * record.unit.gauge_step_percent * (1 - std::sqrt(0.05));
     return known("gauge_implied_wh", "Wh", rated_wh * drop_pt / 100, half_width_wh, Kind::measured,
-                 "rated energy × gauge drop of " + exact_text(std::round(drop_pt * 100) / 100) + " points");
+                 say(phrase("run_analysis", "rated energy × gauge drop of %1 points"), say_digits(exact_text(std::round(drop_pt * 100) / 100))));
 }
 
 void add_line(const GaugeAnalysis& gauge, std::vector<Quantity>& quantities) {
@@ -33,10 +34,13 @@ void add_line(const GaugeAnalysis& gauge, std::vector<Quantity>& quantities) {
     // Scatter beyond the stated resolution widens the interval; scatter below it never narrows it.
     const double scale = std::max(1.0, fit.residual_sd().value_or(1.0));
     const double factor = scale > 1 ? coverage_factor(0.95, static_cast<double>(fit.degrees_of_freedom)) : normal_quantile(0.975);
-    quantities.push_back(known("line_slope", "Wh/Wh", fit.slope, factor * scale * fit.u_slope, Kind::measured,
-                               "delivered per gauge-implied energy, without the meter's gain; " + gauge.line->sentence));
-    quantities.push_back(known("line_chi_square", "1", fit.residual_sum, std::nullopt, Kind::measured,
-                               "a test statistic, for " + std::to_string(fit.degrees_of_freedom) + " degrees of freedom; it has no interval"));
+    quantities.push_back(
+        known("line_slope", "Wh/Wh", fit.slope, factor * scale * fit.u_slope, Kind::measured,
+              say(phrase("run_analysis", "delivered per gauge-implied energy, without the meter's gain; %1"), gauge.line->sentence)));
+    quantities.push_back(
+        known("line_chi_square", "1", fit.residual_sum, std::nullopt, Kind::measured,
+              say_count(fit.degrees_of_freedom, phrases("run_analysis", "a test statistic, for %n degrees of freedom; it has no interval",
+                                                        "a test statistic, for %n degree of freedom; it has no interval"))));
 }
 
 } // namespace
@@ -46,7 +50,7 @@ RunAnalysis analyse_run(const RunRecord& record, const MeasureOptions& options) 
     analysis.energy = analyse_energy(record, options);
     if (!record.other_logs.empty())
         for (const MetersInSeries& pair : meters_in_series({&record}, options))
-            for (const SeriesLoad& load : pair.loads) analysis.energy.log_sentence += " " + load.sentence;
+            for (const SeriesLoad& load : pair.loads) analysis.energy.log_sentence += Message(" ") + load.sentence;
     analysis.gauge = analyse_gauge(record, analysis.energy, options);
     lower_by_gauge_faults(record, analysis.gauge, analysis.energy);
     const EnergyAnalysis& energy = analysis.energy;
@@ -59,13 +63,12 @@ RunAnalysis analyse_run(const RunRecord& record, const MeasureOptions& options) 
     return analysis;
 }
 
-std::string run_title(const RunRecord& record, const EnergyAnalysis& energy) {
-    const std::string kind(run_kind_text(record.run.kind));
+Message run_title(const RunRecord& record, const EnergyAnalysis& energy) {
+    const Message kind = say_run_kind(record.run.kind);
     const bool has_readings = std::ranges::any_of(record.readings, [](const Reading& reading) { return !reading.withdrawn; });
-    if (!has_readings) return kind + ", no readings yet";
-    std::string title = kind + " " + day_text(energy.start_ms, record.run.time_zone);
-    if (energy.mean_load_w.value) title += ", " + fixed_text(*energy.mean_load_w.value, 0) + " W";
-    return title;
+    if (!has_readings) return say(phrase("run_analysis", "%1, no readings yet"), kind);
+    const Message title = say_joined({kind, say_day(energy.start_ms, record.run.time_zone)}, " ");
+    return energy.mean_load_w.value ? say_joined({title, say_measure(*energy.mean_load_w.value, 0, "W")}, ", ") : title;
 }
 
 } // namespace ullage

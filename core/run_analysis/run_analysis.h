@@ -27,6 +27,6 @@ struct RunAnalysis {
 [[nodiscard]] RunAnalysis analyse_run(const RunRecord& record, const MeasureOptions& options = {});
 
 /// "drain 14 May, 64 W": how a run is called in lists; without a load known "drain 14 May", without readings "drain, no readings yet".
-[[nodiscard]] std::string run_title(const RunRecord& record, const EnergyAnalysis& energy);
+[[nodiscard]] Message run_title(const RunRecord& record, const EnergyAnalysis& energy);
 
 } // namespace ullage

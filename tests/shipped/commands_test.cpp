@@ -67,12 +67,23 @@ std::set<std::string> commands_in(const std::string& help) {
 
 TEST_F(Shipped, knows_the_commands_that_these_tests_drive_and_helps_with_each) {
     const std::string help = good({"--help"}).out;
-    const std::set<std::string> driven{"import",       "import-trace",  "analyse",  "compare",      "export-readings",
-                                       "export-sheet", "export-folder", "pv-check", "import-loads", "loads",
-                                       "size",         "pictures",      "report",   "tour",         "watch"};
+    const std::set<std::string> driven{"import",   "import-trace",      "analyse", "compare", "export-readings", "export-sheet", "export-folder",
+                                       "pv-check", "import-loads",      "loads",   "size",    "pictures",        "report",       "tour",
+                                       "watch",    "check-installation"};
     EXPECT_EQ(commands_in(help), driven) << "a new command goes through the shipped program here too";
     for (const std::string& command : driven) EXPECT_TRUE(contains(good({command, "--help"}).out, "Usage:")) << command;
     EXPECT_TRUE(contains(good({"--version"}).out, "0."));
+}
+
+TEST_F(Shipped, checks_its_installation_without_a_display) {
+    const std::string found = good({"check-installation", logbook()}).out;
+    for (const char* words : {"Ullage", "SQLite", "folder of the open logbook", "time zone", "signs"})
+        EXPECT_TRUE(contains(found, words)) << words << found;
+    EXPECT_FALSE(contains(found, "Osk")) << found;
+    const Ended refused = run_program(home(), {"check-installation", "/proc"});
+    EXPECT_EQ(refused.code, 1) << "nothing can be recorded there";
+    EXPECT_TRUE(contains(refused.out, "Nothing can be recorded there.")) << refused.out;
+    EXPECT_EQ(run_program(home(), {"check-installation", file("absent.ullage")}).code, 1);
 }
 
 TEST_F(Shipped, watches_a_meter_that_is_a_pseudo_terminal_into_a_running_run) {

@@ -20,7 +20,7 @@ using Content = TableColumn::Content;
 std::string heading(const RunRecord& record, const RunAnalysis& analysis) {
     std::string line = record.unit.name;
     if (!record.unit.maker.empty()) line += " (" + record.unit.maker + ")";
-    line = one_line(fmt::format("{}, run {}: {}", line, record.number, run_title(record, analysis.energy)));
+    line = one_line(fmt::format("{}, run {}: {}", line, record.number, run_title(record, analysis.energy).text()));
     std::string about = fmt::format("ended: {}", run_end_text(record.run.end));
     if (record.unit.rated_energy_wh) about += fmt::format("; rated {}", energy_text(*record.unit.rated_energy_wh));
     if (record.meter) about += "; meter " + record.meter->name;
@@ -61,14 +61,14 @@ std::string budget_text(const Budget& budget) {
                      {"share", "share", "%", Content::number, 1}};
     const auto number = [](const char* unit, double value) { return known({}, unit, value, std::nullopt, Kind::measured); };
     for (const BudgetLine& line : budget.lines)
-        table.rows.push_back({line.source, line.shape, line.correlation, line.evaluation, freedom_text(line.degrees_of_freedom),
-                              sensitivity_text(line), number("Wh", line.standard_wh), number("%", 100 * line.share)});
+        table.rows.push_back({line.source, say_shape(line).text(), say_correlation(line).text(), line.evaluation,
+                              say_freedom(line.degrees_of_freedom).text(), say_sensitivity(line).text(), number("Wh", line.standard_wh),
+                              number("%", 100 * line.share)});
     std::string half_width = budget.half_width_wh
                                  ? fmt::format("95 % interval ±{} Wh", fixed_text(*budget.half_width_wh, decimals_for(*budget.half_width_wh)))
                                  : std::string();
     if (!budget.half_width_method.empty()) half_width += (half_width.empty() ? "" : ": ") + budget.half_width_method;
-    table.remarks = {
-        fmt::format("combined standard uncertainty {} Wh{}; {}", fixed_text(budget.combined_standard_wh, 2), coverage_text(budget), half_width)};
+    table.remarks = {fmt::format("{}; {}", say_combined_uncertainty(budget).text(), half_width)};
     return '\n' + table_text(table, TableFormat::text);
 }
 

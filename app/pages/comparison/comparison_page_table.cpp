@@ -51,8 +51,8 @@ QString unknown_words(const Table& table) {
         }
     QStringList sentences;
     for (std::size_t n = 0; n < std::min(told.size(), most_told_reasons); ++n)
-        sentences << ComparisonPage::tr("Not known of %1: %2 (%3).").arg(told[n].first, titles[n].join(QStringLiteral(", ")), told[n].second);
-    if (told.size() > most_told_reasons) sentences << ComparisonPage::tr("Each other cell tells its reason when pointed at.");
+        sentences << ullage::tr("Not known of %1: %2 (%3).").arg(told[n].first, titles[n].join(QStringLiteral(", ")), told[n].second);
+    if (told.size() > most_told_reasons) sentences << ullage::tr("Each other cell tells its reason when pointed at.");
     return sentences.join(QLatin1Char('\n'));
 }
 

@@ -7,6 +7,7 @@
 #include "document/unit_comparer.h"
 #include "formats/tables/table.h"
 
+#include <QCoreApplication>
 #include <QString>
 #include <QStringList>
 
@@ -32,6 +33,8 @@ struct RowTarget {
 /// Turns what the logbooks say of their units into what the comparison page shows, and keeps what is chosen of it: which units, at which load,
 /// which columns. Knows no widget. What it returns is of the last compare() and choose().
 class ComparisonPresenter {
+    Q_DECLARE_TR_FUNCTIONS(ullage::ComparisonPresenter)
+
 public:
     /// The document must outlive it.
     explicit ComparisonPresenter(Document& document) : document_(document), comparer_(document) { setColumns({}); }

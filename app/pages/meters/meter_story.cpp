@@ -7,15 +7,11 @@
 #include "meters_in_series/meters_in_series.h"
 #include "style/words.h"
 
-#include <QCoreApplication>
-
 namespace ullage {
 
 namespace {
 
 constexpr std::size_t most_readings_at_once = 20'000; ///< whose analysis nobody has to wait for
-
-QString tr(const char* text) { return QCoreApplication::translate("MeterStory", text); }
 
 /// The runs that name the meter, by unit.
 std::vector<const RunRecord*> runs_of(const Document& document, const MeterId& meter_uuid) {
@@ -31,7 +27,7 @@ QString run_words(const std::vector<const RunRecord*>& runs) {
     QStringList names;
     for (std::size_t i = 0; i < std::min(runs.size(), most_named); ++i)
         names << tr("%1 run %2").arg(text_of(runs[i]->unit.name)).arg(runs[i]->number);
-    QString text = tr("Measured %1: %2").arg(raw_text(count_text(static_cast<long>(runs.size()), "run", "runs")), names.join(QStringLiteral(", ")));
+    QString text = tr("Measured %1: %2").arg(text_of(say_count(static_cast<long>(runs.size()), phrases("ullage", "%n runs", "%n run"))), names.join(QStringLiteral(", ")));
     if (runs.size() > most_named) text += tr(" and others");
     return text + QLatin1Char('.');
 }

@@ -71,9 +71,9 @@ void BudgetView::setEnergy(const EnergyAnalysis& energy) {
     if (budget.lines.empty()) {
         text = tr("No budget yet: it needs two readings of the meter's register.");
     } else {
-        text = tr("Combined standard uncertainty %1 Wh%2.").arg(raw_text(fixed_text(budget.combined_standard_wh, 2)), text_of(coverage_text(budget)));
+        text = text_of(begin_sentence(say_combined_uncertainty(budget))) + QLatin1Char('.');
         if (budget.half_width_wh)
-            text += tr(" 95 % interval: ± %1 Wh").arg(raw_text(fixed_text(*budget.half_width_wh, decimals_for(*budget.half_width_wh))));
+            text += tr(" 95 % interval: ± %1 Wh").arg(text_of(say_number(*budget.half_width_wh, decimals_for(*budget.half_width_wh))));
         if (!budget.half_width_method.empty())
             text += (budget.half_width_wh ? QStringLiteral(" (%1).") : QStringLiteral(" %1.")).arg(text_of(budget.half_width_method));
     }

@@ -22,15 +22,14 @@ constexpr std::size_t most_proposals = 3; ///< in sight at once: the rest come w
 constexpr std::int64_t stale_ms = 10'000;
 
 QString since_words(std::int64_t age_ms, UtcMs now_ms, const std::string& zone) {
-    return LiveBar::tr("nothing since %1").arg(text_of(clock_text(now_ms - age_ms, zone)));
+    return ullage::tr("nothing since %1").arg(text_of(clock_text(now_ms - age_ms, zone)));
 }
 
 QString mark_question(const LiveEvent& event, const std::string& zone) {
-    const QString when =
-        event.by_ms - event.moment_ms > 2000
-            ? LiveBar::tr("between %1 and %2").arg(text_of(clock_text(event.moment_ms, zone)), text_of(clock_text(event.by_ms, zone)))
-            : LiveBar::tr("at %1").arg(text_of(format_iso8601(event.moment_ms, zone)).section(QLatin1Char('T'), 1).left(8));
-    return LiveBar::tr("%1 %2: %3.").arg(tr(event_text(event.kind).data()), when, text_of(event.evidence));
+    const QString when = event.by_ms - event.moment_ms > 2000
+                             ? tr("between %1 and %2").arg(text_of(clock_text(event.moment_ms, zone)), text_of(clock_text(event.by_ms, zone)))
+                             : tr("at %1", "a time of day").arg(text_of(format_iso8601(event.moment_ms, zone)).section(QLatin1Char('T'), 1).left(8));
+    return tr("%1 %2: %3.").arg(tr(event_text(event.kind).data()), when, text_of(event.evidence));
 }
 
 } // namespace

@@ -83,7 +83,7 @@ void add_assumed_of_register(ReportBuilder& builder, const ReportedRun& run) {
     for (const RegisterCorrection& register_correction : run.analysis->energy.track.register_corrections) {
         const auto at = std::ranges::find(record.readings, register_correction.reading_uuid, &Reading::uuid);
         table.rows.push_back({at == record.readings.end() ? std::string() : local_text(at->values.time_ms, record.run.time_zone, false),
-                              std::string(register_correction_text(register_correction.kind)), builder.form.apply(register_correction.reason.text()),
+                              say_register_correction(register_correction.kind).text(), builder.form.apply(register_correction.reason.text()),
                               register_correction.missing_wh ? TableCell(plain("Wh", *register_correction.missing_wh)) : TableCell(std::string())});
     }
     builder.table(table);
@@ -126,9 +126,10 @@ void add_budget(ReportBuilder& builder, const ReportedRun& run) {
                      {"standard_wh", "standard uncertainty", "Wh", Content::number, 2},
                      {"share", "share", "%", Content::number, 1}};
     for (const BudgetLine& line : budget.lines)
-        table.rows.push_back({builder.form.apply(line.source), line.shape, line.correlation, line.evaluation, freedom_text(line.degrees_of_freedom),
-                              builder.form.apply(sensitivity_text(line)), plain("Wh", line.standard_wh), plain("%", 100 * line.share)});
-    table.remarks.push_back(fmt::format("Combined standard uncertainty {} Wh{}.", fixed_text(budget.combined_standard_wh, 2), coverage_text(budget)));
+        table.rows.push_back({builder.form.apply(line.source), say_shape(line).text(), say_correlation(line).text(), line.evaluation,
+                              say_freedom(line.degrees_of_freedom).text(), builder.form.apply(say_sensitivity(line)), plain("Wh", line.standard_wh),
+                              plain("%", 100 * line.share)});
+    table.remarks.push_back(begin_sentence(say_combined_uncertainty(budget)).text() + ".");
     std::string half = budget.half_width_wh
                            ? fmt::format("95 % interval ± {} Wh", fixed_text(*budget.half_width_wh, decimals_for(*budget.half_width_wh)))
                            : std::string();

@@ -214,7 +214,7 @@ bool each_row_of(RunTable which, const Noted& noted, const TableRow& lead, const
 
 std::vector<Message> remarks_of(RunTable which, const RunAnalysis& analysis) {
     if (which == RunTable::intervals || analysis.gauge.errors.empty()) return {};
-    return {say(phrase("results", "Gauge error against %1."), error_basis_text(analysis.gauge.basis))};
+    return {say(phrase("results", "Gauge error against %1."), say_error_basis(analysis.gauge.basis))};
 }
 
 /// `of` is a run, or a count of runs.

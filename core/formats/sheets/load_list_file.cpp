@@ -62,7 +62,9 @@ public:
             if (!more.value()) break;
             if (row.fields.size() == 1 && trimmed(row.fields[0]).empty()) continue;
             if (list_.appliances.size() == most_appliances)
-                return check_count(fmt::format("line {}", row.line), "appliances", most_appliances + 1, most_appliances).error();
+                return check_count(fmt::format("line {}", row.line), phrases("formats", "there are %n appliances", "there is %n appliance"),
+                                   most_appliances + 1, most_appliances)
+                    .error();
             if (Result<void> done = read_row(row); !done) return done.error();
         }
         if (Result<void> sound = check(list_); !sound) return sound.error();

@@ -145,7 +145,8 @@ private:
         Reading reading;
         reading.sequence = long(preface_.record.readings.size()) + 1;
         if (preface_.record.readings.size() == most_readings)
-            return check_count(fmt::format("line {}", row.line), "readings", most_readings + 1, most_readings);
+            return check_count(fmt::format("line {}", row.line), phrases("formats", "there are %n readings", "there is %n reading"),
+                               most_readings + 1, most_readings);
         Result<UtcMs> time = read_time(row);
         if (!time) return at_cell(time.error(), row, SheetColumn::time);
         reading.values.time_ms = time.value();

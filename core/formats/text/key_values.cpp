@@ -14,7 +14,8 @@ Error wrong(std::string what, std::string remedy) { return Error{Failure::bad_in
 Result<double> number_in(std::string_view text, const NumberRange& range) {
     Result<double> number = parse_number(trimmed(text));
     if (!number) return number;
-    if (!check_number({}, number.value(), range)) return wrong(fmt::format("`{}` is out of range", text), fmt::format("give {}", range_text(range)));
+    if (!check_number({}, number.value(), range))
+        return wrong(fmt::format("`{}` is out of range", text), say(phrase("formats", "give %1"), say_range(range)));
     return number;
 }
 

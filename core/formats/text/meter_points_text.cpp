@@ -64,7 +64,10 @@ Result<std::vector<MeterPoint>> meter_points_from(std::string_view text) {
         if (!point) return point.error();
         points.push_back(point.value());
     }
-    if (auto good = check_count({}, "points of correction", points.size(), most_meter_points); !good) return good.error();
+    if (auto good = check_count({}, phrases("formats", "there are %n points of correction", "there is %n point of correction"), points.size(),
+                                most_meter_points);
+        !good)
+        return good.error();
     std::ranges::stable_sort(points, {}, &MeterPoint::load_w);
     const auto twice = std::ranges::adjacent_find(points, {}, &MeterPoint::load_w);
     if (twice != points.end()) return wrong(fmt::format("the load {} W stands twice", exact_text(twice->load_w)), "state each load once");

@@ -48,9 +48,29 @@ bool convicts(const SegmentedFit& fit, double least_line_sum, double step_pt) {
            (gentle <= 0 || steep >= least_slope_ratio * gentle) && std::abs(hump_pt(fit)) >= std::max(least_size_pt, 2 * step_pt);
 }
 
-std::string slope_ratio_text(const SegmentedFit& fit) {
+Message say_slope_ratio(const SegmentedFit& fit) {
     const double gentle = -std::max(fit.slope_before, fit.slope_after), steep = -std::min(fit.slope_before, fit.slope_after);
-    return gentle > 0.01 * steep ? fixed_text(steep / gentle, 2) : "above 100";
+    return gentle > 0.01 * steep ? say_number(steep / gentle, 2) : say(phrase("gauge", "above 100"));
+}
+
+Message bent_sentence(const GaugeEvidence& evidence, const SegmentedFit& fit, std::size_t place) {
+    const Message size = say_points(std::abs(hump_pt(fit))), level = say_gauge(std::round(fit.level_at_break)), time = evidence.clock_at(place);
+    const bool more = hump_pt(fit) > 0, faster_before = fit.slope_before < fit.slope_after;
+    if (more && faster_before)
+        return say(
+            phrase("gauge", "Gauge is bent: it shows up to %1 more than a straight one, most at about %2 (%3), and falls faster before than after."),
+            size, level, time);
+    if (more)
+        return say(phrase("gauge", "Gauge is bent: it shows up to %1 more than a straight one, most at about %2 (%3), "
+                                   "and falls more slowly before than after."),
+                   size, level, time);
+    if (faster_before)
+        return say(
+            phrase("gauge", "Gauge is bent: it shows up to %1 less than a straight one, most at about %2 (%3), and falls faster before than after."),
+            size, level, time);
+    return say(phrase("gauge", "Gauge is bent: it shows up to %1 less than a straight one, most at about %2 (%3), "
+                               "and falls more slowly before than after."),
+               size, level, time);
 }
 
 /// The point whose gauge is nearest to a level.
@@ -79,13 +99,12 @@ void find_bent(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
     const std::size_t place = point_at_level(series, fit.level_at_break);
     Finding finding{FindingKind::bent};
     finding.weight = size_pt >= fault_from_pt ? Weight::fault : Weight::doubt;
-    finding.sentence = "Gauge is bent: it shows up to " + points_text(size_pt) + (hump_pt(fit) > 0 ? " more" : " less") +
-                       " than a straight one, most at about " + gauge_text(std::round(fit.level_at_break)) + " (" + evidence.clock_at(place) +
-                       "), and falls " + (fit.slope_before < fit.slope_after ? "faster" : "more slowly") + " before than after.";
-    finding.evidence = "two lines with slopes in the ratio " + slope_ratio_text(fit) + " instead of one, p " +
-                       (fit.p_value < 1e-6 ? "< 0.000001" : fixed_text(fit.p_value, 6)) +
-                       "; no no-load draw makes the readings as straight: at best one line leaves " +
-                       fixed_text(least_line_sum / std::max(fit.residual_sum, 1e-12), 1) + " times as much";
+    finding.sentence = bent_sentence(evidence, fit, place);
+    finding.evidence =
+        say(phrase("gauge", "two lines with slopes in the ratio %1 instead of one, p %2; no no-load draw makes the readings as straight: "
+                            "at best one line leaves %3 times as much"),
+            say_slope_ratio(fit), fit.p_value < 1e-6 ? say_digits("< 0.000001") : say_number(fit.p_value, 6),
+            say_number(least_line_sum / std::max(fit.residual_sum, 1e-12), 1));
     finding.readings = {evidence.reading_uuid(series.point.front()), evidence.reading_uuid(place), evidence.reading_uuid(series.point.back())};
     finding.size = size_pt;
     finding.size_unit = "pt";

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/number.h"
 #include "gauge/drain_series.h"
 #include "gauge/findings_within.h"
 #include "numerics/line_fit.h"
@@ -68,10 +67,14 @@ void find_coarse(const GaugeEvidence& evidence, std::vector<Finding>& findings) 
     if (scattered_pt < threshold_pt) return;
     Finding finding{FindingKind::coarse};
     finding.weight = Weight::doubt;
-    finding.sentence = "Gauge moves in steps of " + points_text(seen_pt) + ", not of " + points_text(evidence.step_pt) + " as stated.";
-    finding.evidence = "all " + count_text(seen.drops, "drop", "drops") + " are multiples of " + points_text(seen_pt) +
-                       ", and the values scatter by " + fixed_text(scattered_pt, 1) + " pt about a linear gauge, as such steps do; threshold " +
-                       fixed_text(threshold_pt, 1) + " pt";
+    finding.sentence = say(phrase("gauge", "Gauge moves in steps of %1, not of %2 as stated."), say_points(seen_pt), say_points(evidence.step_pt));
+    finding.evidence = say_count(seen.drops,
+                                 phrases("gauge",
+                                         "all %n drops are multiples of %1, and the values scatter by %2 pt about a linear gauge, as such steps do; "
+                                         "threshold %3 pt",
+                                         "the %n drop is a multiple of %1, and the values scatter by %2 pt about a linear gauge, as such steps do; "
+                                         "threshold %3 pt"),
+                                 say_points(seen_pt), say_number(scattered_pt, 1), say_number(threshold_pt, 1));
     finding.readings = evidence.reading_uuids(0, evidence.energy.points.size() - 1);
     finding.size = seen_pt;
     finding.size_unit = "pt";

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/number.h"
 #include "base/quantity.h"
 #include "gauge/findings/findings.h"
 #include "model/meter_gain.h"
@@ -61,11 +60,13 @@ void find_delivered_exceeds(const GaugeEvidence& evidence, std::vector<Finding>&
     const double implied_wh = rated_wh * (points.front().gauge_percent - points[worst].gauge_percent) / 100;
     Finding finding{FindingKind::delivered_exceeds_gauge_implied};
     finding.weight = Weight::doubt;
-    finding.sentence = "At " + gauge_text(points[worst].gauge_percent) + " shown, " + energy_text(delivered_wh) +
-                       " had been delivered though the gauge implies " + energy_text(implied_wh) +
-                       ": the gauge lags, or the battery holds more than its label.";
-    finding.evidence = "beyond the meter's limit, the register step, one gauge step and 2.2 % for a gauge that counts charge by " +
-                       energy_text(worst_excess_wh) + " at " + evidence.clock_at(worst);
+    finding.sentence =
+        say(phrase("gauge", "At %1 shown, %2 had been delivered though the gauge implies %3: the gauge lags, or the battery holds more "
+                            "than its label."),
+            say_gauge(points[worst].gauge_percent), say_energy(delivered_wh), say_energy(implied_wh));
+    finding.evidence =
+        say(phrase("gauge", "beyond the meter's limit, the register step, one gauge step and %1 % for a gauge that counts charge by %2 at %3"),
+            say_number(100 * charge_allowance, 1), say_energy(worst_excess_wh), evidence.clock_at(worst));
     const std::size_t count = std::min(guilty.size(), most_uuids);
     for (std::size_t k = 0; k < count; ++k) finding.readings.push_back(evidence.reading_uuid(guilty[k * guilty.size() / count]));
     finding.size = delivered_wh - implied_wh;

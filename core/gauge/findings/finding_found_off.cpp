@@ -18,9 +18,10 @@ void find_found_off(const GaugeEvidence& evidence, std::vector<Finding>& finding
     const Quantity& duration = evidence.energy.duration_h;
     Finding finding{FindingKind::found_off_without_mark};
     finding.weight = Weight::note;
-    finding.sentence = "Output was found off at " + clock_text(last->values.time_ms, record.run.time_zone) +
-                       "; nobody saw when it went off, so the run time is a bracket.";
-    finding.evidence = "run time " + quantity_text(duration) + (duration.reason.empty() ? "" : ": " + duration.reason);
+    finding.sentence = say(phrase("gauge", "Output was found off at %1; nobody saw when it went off, so the run time is a bracket."),
+                           clock_text(last->values.time_ms, record.run.time_zone));
+    finding.evidence = duration.reason.empty() ? say(phrase("gauge", "run time %1"), say_quantity(duration))
+                                               : say(phrase("gauge", "run time %1: %2"), say_quantity(duration), duration.reason);
     finding.readings = {last->uuid};
     finding.size = 2 * duration.half_width().value_or(0);
     finding.size_unit = "h";

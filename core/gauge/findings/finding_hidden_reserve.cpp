@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/number.h"
 #include "base/quantity.h"
 #include "gauge/findings/findings.h"
 
@@ -37,9 +36,10 @@ void find_hidden_reserve(const GaugeEvidence& evidence, std::vector<Finding>& fi
 
     Finding finding{FindingKind::hidden_reserve};
     finding.weight = at_least_wh - honest_wh > fault_from_share * total_wh ? Weight::fault : Weight::doubt;
-    finding.sentence = "After the gauge had come down to " + gauge_text(points[first].gauge_percent) + ", at least " + energy_text(at_least_wh) +
-                       " and at most " + energy_text(at_most_wh) + " more were delivered.";
-    finding.evidence = "the rounding of the gauge explains up to " + energy_text(honest_wh) + "; threshold " + energy_text(threshold_wh);
+    finding.sentence = say(phrase("gauge", "After the gauge had come down to %1, at least %2 and at most %3 more were delivered."),
+                           say_gauge(points[first].gauge_percent), say_energy(at_least_wh), say_energy(at_most_wh));
+    finding.evidence =
+        say(phrase("gauge", "the rounding of the gauge explains up to %1; threshold %2"), say_energy(honest_wh), say_energy(threshold_wh));
     finding.readings = evidence.reading_uuids(first, points.size() - 1);
     finding.size = at_least_wh;
     finding.size_unit = "Wh";

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/number.h"
 #include "base/quantity.h"
 #include "gauge/feasibility.h"
 #include "gauge/findings/findings.h"
@@ -120,13 +119,16 @@ std::optional<Finding> judge(const GaugeEvidence& evidence, const RegisterPoint&
 
     const double missing_wh = correction * before.register_wh;
     Finding finding{FindingKind::hidden_reset};
-    finding.sentence = "Between " + evidence.clock_at(from) + " and " + evidence.clock_at(to) + " the register rose by only " + energy_text(part.wh) +
-                       " while the gauge fell by " + points_text(part.fall_pt) + ", as after some " + energy_text(implied_wh) +
-                       ": the register may have been zeroed unseen and have passed its old value again, so that " + energy_text(missing_wh) +
-                       " or more are missing, or the gauge jumped; this run cannot tell which.";
-    finding.evidence = "fell by " + fixed_text(fall->beyond_pt, 1) +
-                       " pt more than the steepest accurate gauge, going by the rest of the run; doubted beyond " +
-                       fixed_text(fall->threshold_pt, 1) + " pt where the whole later register could have flowed in the gap";
+    finding.sentence =
+        say(phrase("gauge", "Between %1 and %2 the register rose by only %3 while the gauge fell by %4, as after some %5: the register may have "
+                            "been zeroed unseen and have passed its old value again, so that %6 or more are missing, or the gauge jumped; "
+                            "this run cannot tell which."),
+            evidence.clock_at(from), evidence.clock_at(to), say_energy(part.wh), say_points(part.fall_pt), say_energy(implied_wh),
+            say_energy(missing_wh));
+    finding.evidence =
+        say(phrase("gauge", "fell by %1 pt more than the steepest accurate gauge, going by the rest of the run; doubted beyond %2 pt where the "
+                            "whole later register could have flowed in the gap"),
+            say_number(fall->beyond_pt, 1), say_number(fall->threshold_pt, 1));
     finding.readings = {evidence.reading_uuid(from), evidence.reading_uuid(to)};
     finding.size = missing_wh;
     finding.size_unit = "Wh";

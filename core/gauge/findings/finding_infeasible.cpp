@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/number.h"
 #include "gauge/feasibility.h"
 #include "gauge/findings_within.h"
 #include "gauge/share_bounds.h"
@@ -16,8 +15,10 @@ void find_infeasible(const GaugeEvidence& evidence, const GaugeFeasibility& boun
     Finding finding{FindingKind::infeasible};
     finding.weight = Weight::fault;
     finding.sentence = bound.sentence;
-    finding.evidence = "no unit with a no-load draw of 0 or more and a battery of at most 110 % of its label keeps the gauge within " +
-                       fixed_text(error_pt, 1) + " pt at all of these readings; threshold " + fixed_text(threshold_pt, 1) + " pt";
+    finding.evidence =
+        say(phrase("gauge", "no unit with a no-load draw of 0 or more and a battery of at most 110 % of its label keeps the gauge within %1 pt "
+                            "at all of these readings; threshold %2 pt"),
+            say_number(error_pt, 1), say_number(threshold_pt, 1));
     finding.readings = bound.readings;
     finding.size = error_pt;
     finding.size_unit = "pt";

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/number.h"
 #include "gauge/findings/findings.h"
 
 #include <algorithm>
@@ -35,13 +34,12 @@ void find_jump(const GaugeEvidence& evidence, std::vector<Finding>& findings) {
         finding.size = fell_pt - honest.by_energy_pt;
         finding.size_unit = "pt";
         finding.weight = finding.statistic >= fault_from_pt ? Weight::fault : Weight::doubt;
-        finding.sentence = "Gauge fell from " + gauge_text(points[from].gauge_percent) + " to " + gauge_text(points[to].gauge_percent) + " between " +
-                           evidence.clock_at(from) + " and " + evidence.clock_at(to) + ", where energy and time explain at most " +
-                           points_text(honest.most_pt) + ".";
+        finding.sentence = say(phrase("gauge", "Gauge fell from %1 to %2 between %3 and %4, where energy and time explain at most %5."),
+                               say_gauge(points[from].gauge_percent), say_gauge(points[to].gauge_percent), evidence.clock_at(from),
+                               evidence.clock_at(to), say_points(honest.most_pt));
         finding.statistic_name = "fall beyond the steepest honest one, pt";
-        finding.evidence = "fell by " + fixed_text(finding.statistic, 1) +
-                           " pt more than the steepest accurate gauge, whatever the no-load draw; threshold " + fixed_text(finding.threshold, 1) +
-                           " pt";
+        finding.evidence = say(phrase("gauge", "fell by %1 pt more than the steepest accurate gauge, whatever the no-load draw; threshold %2 pt"),
+                               say_number(finding.statistic, 1), say_number(finding.threshold, 1));
         finding.readings = evidence.reading_uuids(from, to);
         findings.push_back(std::move(finding));
         judged = to;

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/number.h"
 #include "gauge/findings_within.h"
 #include "gauge/loss_fit.h"
 
@@ -30,10 +29,13 @@ void find_omits_own_consumption(const GaugeEvidence& evidence, const LossFit& fi
     if (upper_w > threshold_w || *draw.lower > near_zero_share * threshold_w) return;
     Finding finding{FindingKind::omits_own_consumption};
     finding.weight = Weight::doubt;
-    finding.sentence = "If the gauge is linear in stored energy, it probably does not count the unit's own consumption: it leaves room for at most " +
-                       fixed_text(upper_w, 1) + " W beside a mean load of " + fixed_text(mean_w, 0) + " W.";
-    finding.evidence = "fitted no-load draw " + quantity_text(draw) +
-                       ", an interval that reaches 0 or nearly so; told when its upper end is at most " + fixed_text(threshold_w, 1) + " W";
+    finding.sentence =
+        say(phrase("gauge", "If the gauge is linear in stored energy, it probably does not count the unit's own consumption: it leaves room for "
+                            "at most %1 W beside a mean load of %2 W."),
+            say_number(upper_w, 1), say_number(mean_w, 0));
+    finding.evidence =
+        say(phrase("gauge", "fitted no-load draw %1, an interval that reaches 0 or nearly so; told when its upper end is at most %2 W"),
+            say_quantity(draw), say_number(threshold_w, 1));
     finding.readings = evidence.reading_uuids(0, evidence.energy.points.size() - 1);
     finding.size = upper_w;
     finding.size_unit = "W";

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/number.h"
 #include "gauge/findings_within.h"
 
 #include <algorithm>
@@ -8,9 +7,23 @@
 namespace ullage {
 namespace {
 
-std::string share_range_text(const ShareBound& bound) {
-    const std::string energy = fixed_text(100 * bound.delivered_share, 0), time = fixed_text(100 * bound.time_share, 0);
-    return energy == time ? energy + " % of the energy and of the time" : energy + " % of the energy and " + time + " % of the time";
+Message outside_sentence(const GaugeEvidence& evidence, const ShareBound& bound) {
+    const std::string clock = evidence.clock_at(bound.point);
+    const Message shown = say_gauge(evidence.energy.points[bound.point].gauge_percent), off = say_points(std::floor(std::abs(bound.off_pt)));
+    const Message energy = say_number(100 * bound.delivered_share, 0), time = say_number(100 * bound.time_share, 0);
+    const bool too_much = bound.off_pt > 0;
+    if (energy == time && too_much)
+        return say(phrase("gauge", "At %1 the gauge showed %2, at least %3 too much: %4 % of the energy and of the time of this drain had gone."),
+                   clock, shown, off, energy);
+    if (energy == time)
+        return say(phrase("gauge", "At %1 the gauge showed %2, at least %3 too little: %4 % of the energy and of the time of this drain had gone."),
+                   clock, shown, off, energy);
+    if (too_much)
+        return say(
+            phrase("gauge", "At %1 the gauge showed %2, at least %3 too much: %4 % of the energy and %5 % of the time of this drain had gone."),
+            clock, shown, off, energy, time);
+    return say(phrase("gauge", "At %1 the gauge showed %2, at least %3 too little: %4 % of the energy and %5 % of the time of this drain had gone."),
+               clock, shown, off, energy, time);
 }
 
 } // namespace
@@ -22,11 +35,9 @@ void find_outside_shares(const GaugeEvidence& evidence, const std::vector<ShareB
     const double size_pt = std::abs(worst->off_pt);
     Finding finding{FindingKind::outside_shares};
     finding.weight = size_pt >= fault_from_pt ? Weight::fault : Weight::doubt;
-    finding.sentence = "At " + evidence.clock_at(worst->point) + " the gauge showed " +
-                       gauge_text(evidence.energy.points[worst->point].gauge_percent) + ", at least " + points_text(std::floor(size_pt)) +
-                       (worst->off_pt > 0 ? " too much" : " too little") + ": " + share_range_text(*worst) + " of this drain had gone.";
-    finding.evidence = "whatever the unit takes for itself, an accurate gauge shows " + fixed_text(worst->least_percent, 0) + " to " +
-                       fixed_text(worst->most_percent, 0) + " % then; threshold " + fixed_text(threshold_pt, 1) + " pt outside";
+    finding.sentence = outside_sentence(evidence, *worst);
+    finding.evidence = say(phrase("gauge", "whatever the unit takes for itself, an accurate gauge shows %1 to %2 % then; threshold %3 pt outside"),
+                           say_number(worst->least_percent, 0), say_number(worst->most_percent, 0), say_number(threshold_pt, 1));
     finding.readings = {evidence.reading_uuid(worst->point)};
     finding.size = size_pt;
     finding.size_unit = "pt";

@@ -13,9 +13,11 @@ void find_rebound(const GaugeEvidence& evidence, std::vector<Finding>& findings)
         const double rose_pt = rise.after_percent - rise.before_percent;
         Finding finding{FindingKind::rebound};
         finding.weight = rose_pt >= fault_from_pt ? Weight::fault : Weight::doubt;
-        finding.sentence = "Gauge rose from " + gauge_text(rise.before_percent) + " to " + gauge_text(rise.after_percent) + " between " +
-                           clock_text(rise.before_ms, zone) + " and " + clock_text(rise.after_ms, zone) + " though nothing charged the unit.";
-        finding.evidence = "rose by " + exact_text(rose_pt) + " pt; threshold two gauge steps, " + exact_text(2 * evidence.step_pt) + " pt";
+        finding.sentence =
+            say(phrase("gauge", "Gauge rose from %1 to %2 between %3 and %4 though nothing charged the unit."), say_gauge(rise.before_percent),
+                say_gauge(rise.after_percent), clock_text(rise.before_ms, zone), clock_text(rise.after_ms, zone));
+        finding.evidence = say(phrase("gauge", "rose by %1 pt; threshold two gauge steps, %2 pt"), say_digits(exact_text(rose_pt)),
+                               say_digits(exact_text(2 * evidence.step_pt)));
         for (const auto& [reading, time_ms] : {std::pair(rise.before, rise.before_ms), std::pair(rise.after, rise.after_ms)}) {
             PairedPoint point;
             point.reading = reading;

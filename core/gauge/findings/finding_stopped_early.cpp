@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/number.h"
 #include "base/quantity.h"
 #include "gauge/findings/findings.h"
 
@@ -40,11 +39,16 @@ void find_stopped_early(const GaugeEvidence& evidence, std::vector<Finding>& fin
     const double shown = std::max(0.0, last.gauge_percent - by_energy_pt);
     Finding finding{FindingKind::stopped_early};
     finding.weight = lowest_percent >= fault_from_pt ? Weight::fault : Weight::doubt;
-    finding.sentence = "Off at " + std::string(rest_wh > 0 ? "about " : "") + gauge_text(std::round(shown)) +
-                       " shown: the gauge ended early, or the unit stopped with energy left; this run cannot tell which.";
-    finding.evidence = "last gauge reading " + gauge_text(last.gauge_percent) + " at " + evidence.clock_at(evidence.energy.points.size() - 1) + ", " +
-                       energy_text(rest_wh) + " before the cut-off; at least " + fixed_text(lowest_percent, 1) + " % then; threshold " +
-                       fixed_text(threshold, 1) + " %";
+    finding.sentence = rest_wh > 0
+                           ? say(phrase("gauge", "Off at about %1 shown: the gauge ended early, or the unit stopped with energy left; this run "
+                                                 "cannot tell which."),
+                                 say_gauge(std::round(shown)))
+                           : say(phrase("gauge", "Off at %1 shown: the gauge ended early, or the unit stopped with energy left; this run cannot "
+                                                 "tell which."),
+                                 say_gauge(std::round(shown)));
+    finding.evidence =
+        say(phrase("gauge", "last gauge reading %1 at %2, %3 before the cut-off; at least %4 % then; threshold %5 %"), say_gauge(last.gauge_percent),
+            evidence.clock_at(evidence.energy.points.size() - 1), say_energy(rest_wh), say_number(lowest_percent, 1), say_number(threshold, 1));
     finding.readings = {evidence.reading_uuid(evidence.energy.points.size() - 1)};
     finding.size = shown;
     finding.size_unit = "pt";

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/number.h"
 #include "base/quantity.h"
 #include "gauge/feasibility.h"
 #include "gauge/findings/findings.h"
@@ -23,11 +22,12 @@ void judge(const GaugeEvidence& evidence, std::size_t from, std::size_t to, std:
     const bool impossible_for_label = most_wh && 100 * delivered_wh / *most_wh > evidence.step_pt + 3 * evidence.u_fall_pt(from, to);
     Finding finding{at_start ? FindingKind::held_at_full : FindingKind::stuck};
     finding.weight = missed_pt >= fault_from_pt || impossible_for_label ? Weight::fault : Weight::doubt;
-    finding.sentence = "Gauge " + std::string(at_start ? "held" : "stuck") + " at " + gauge_text(gauge) + " from " + evidence.clock_at(from) +
-                       " to " + evidence.clock_at(to) + " while " + energy_text(delivered_wh) + " were delivered (about " +
-                       points_text(honest.by_energy_pt) + ").";
-    finding.evidence = "an accurate gauge would have fallen by at least " + fixed_text(missed_pt, 1) + " pt, whatever the no-load draw; threshold " +
-                       fixed_text(threshold_pt, 1) + " pt";
+    finding.sentence =
+        say(at_start ? phrase("gauge", "Gauge held at %1 from %2 to %3 while %4 were delivered (about %5).")
+                     : phrase("gauge", "Gauge stuck at %1 from %2 to %3 while %4 were delivered (about %5)."),
+            say_gauge(gauge), evidence.clock_at(from), evidence.clock_at(to), say_energy(delivered_wh), say_points(honest.by_energy_pt));
+    finding.evidence = say(phrase("gauge", "an accurate gauge would have fallen by at least %1 pt, whatever the no-load draw; threshold %2 pt"),
+                           say_number(missed_pt, 1), say_number(threshold_pt, 1));
     finding.readings = evidence.reading_uuids(from, to);
     finding.size = honest.by_energy_pt;
     finding.size_unit = "pt";

@@ -8,7 +8,9 @@
 
 namespace ullage {
 
-std::string_view error_basis_text(ErrorBasis basis) { return basis == ErrorBasis::delivered_depth ? "share delivered" : "rated energy"; }
+Message say_error_basis(ErrorBasis basis) {
+    return basis == ErrorBasis::delivered_depth ? say(phrase("gauge", "share delivered")) : say(phrase("gauge", "rated energy"));
+}
 
 ErrorBasis error_basis(const EnergyAnalysis& energy) {
     return energy.from_full_to_cut_off && !energy.track.energy_may_be_missing && energy.track.total_wh() > 0 ? ErrorBasis::delivered_depth

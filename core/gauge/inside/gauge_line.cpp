@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gauge/inside/gauge_line.h"
 
-#include "base/number.h"
 #include "numerics/distributions.h"
 
 #include <algorithm>
@@ -14,30 +13,32 @@ namespace {
 constexpr double straight_from_p = 0.01;
 constexpr std::size_t most_line_points = 10'000; ///< a gauge has some hundred steps: more hold nothing new
 
-std::string few_readings(std::size_t count) {
-    constexpr const char* words[] = {"there are none", "there is one", "there are two", "there are three"};
-    return words[std::min(count, std::size(words) - 1)];
+Message too_few_readings(std::size_t count) {
+    constexpr Phrase words[] = {phrase("gauge", "a line is tested from four readings of gauge and register on, here there are none"),
+                                phrase("gauge", "a line is tested from four readings of gauge and register on, here there is one"),
+                                phrase("gauge", "a line is tested from four readings of gauge and register on, here there are two"),
+                                phrase("gauge", "a line is tested from four readings of gauge and register on, here there are three")};
+    return say(words[std::min(count, std::size(words) - 1)]);
 }
 
-std::string line_sentence(const GaugeLine& line) {
+Message line_sentence(const GaugeLine& line) {
     const double dof = static_cast<double>(line.fit.degrees_of_freedom);
-    const std::string test = "χ² " + fixed_text(line.fit.residual_sum, 1) + " for " + fixed_text(dof, 0) + " degrees of freedom, p " +
-                             (line.p_value < 0.001 ? "< 0.001" : fixed_text(line.p_value, 3));
-    if (line.straight) return "A linear gauge explains these readings (" + test + ").";
-    return "No linear gauge explains these readings (" + test + "); a varying load with a no-load draw bends the line too.";
+    const Message test = say(phrase("gauge", "χ² %1 for %2 degrees of freedom, p %3"), say_number(line.fit.residual_sum, 1), say_number(dof, 0),
+                             line.p_value < 0.001 ? say_digits("< 0.001") : say_number(line.p_value, 3));
+    if (line.straight) return say(phrase("gauge", "A linear gauge explains these readings (%1)."), test);
+    return say(phrase("gauge", "No linear gauge explains these readings (%1); a varying load with a no-load draw bends the line too."), test);
 }
 
 } // namespace
 
 Result<GaugeLine> fit_gauge_line(const RunRecord& record, const EnergyAnalysis& energy) {
     const double rated_wh = record.unit.rated_energy_wh.value_or(0);
-    if (rated_wh <= 0) return Error{Failure::refused, "the rated energy of the unit is not stated", {}, {}};
-    if (energy.points.size() < 4)
-        return Error{
-            Failure::refused, "a line is tested from four readings of gauge and register on, here " + few_readings(energy.points.size()), {}, {}};
+    if (rated_wh <= 0) return Error{Failure::refused, say(phrase("gauge", "the rated energy of the unit is not stated")), {}, {}};
+    if (energy.points.size() < 4) return Error{Failure::refused, too_few_readings(energy.points.size()), {}, {}};
     const double first = energy.points.front().gauge_percent;
     const double fall_pt = first - energy.points.back().gauge_percent;
-    if (fall_pt < 5 * record.unit.gauge_step_percent) return Error{Failure::refused, "the gauge fell by less than five of its steps", {}, {}};
+    if (fall_pt < 5 * record.unit.gauge_step_percent)
+        return Error{Failure::refused, say(phrase("gauge", "the gauge fell by less than five of its steps")), {}, {}};
 
     GaugeLine line;
     line.u_gauge_wh = rated_wh * record.unit.gauge_step_percent / (100 * std::sqrt(12.0));

@@ -163,7 +163,7 @@ std::optional<DenseLog> by_register(const RunRecord& record, const RunScan& scan
     for (RegisterCorrection& register_correction : dense.track.register_corrections)
         if (is_of_log(register_correction.reading_uuid)) {
             register_correction.reading_uuid = ReadingId(register_correction.reading_uuid.text().substr(of_log.size()));
-            register_correction.reason = "in the log: " + register_correction.reason;
+            register_correction.reason = say(phrase("measure", "in the log: %1"), register_correction.reason);
         }
     dense.track.log = std::move(use);
     return dense;
@@ -229,9 +229,11 @@ void note_open_gaps(const RunRecord& record, const MeasureOptions& options, Dens
     }
     if (missing == 0) return;
     dense.track.energy_may_be_missing = dense.track.missing_inside = true;
-    dense.track.missing_reason = "the log has " + count_text(missing, "gap", "gaps") + " of " + duration_text(missing_h) +
-                                 " together, in which up to " + energy_text(peak_w * correction * missing_h) +
-                                 " may have flowed at the highest power of " + fixed_text(peak_w, 0) + " W";
+    dense.track.missing_reason =
+        say_count(missing,
+                  phrases("measure", "the log has %n gaps of %1 together, in which up to %2 may have flowed at the highest power of %3 W",
+                          "the log has %n gap of %1 together, in which up to %2 may have flowed at the highest power of %3 W"),
+                  duration_text(missing_h), say_energy(peak_w * correction * missing_h), say_number(peak_w, 0));
 }
 
 } // namespace ullage

@@ -232,22 +232,30 @@ private:
     std::vector<std::optional<PairedPoint>> paired_; ///< both ends of each step, then the edges of the run
 };
 
-std::string hand_words(const GaugeLogUse& use) {
-    if (use.compared == 0) return {};
-    return " " + std::to_string(use.agreeing) + " of " + count_text(use.compared, "gauge reading", "gauge readings") + " noted by hand " +
-           (use.agreeing == 1 ? "agrees" : "agree") + " with it.";
-}
-
-std::string sentence_of(const GaugeLog& log, const GaugeLogUse& use, bool contradicted) {
-    std::string text = "The log of the gauge has " + count_text(log.samples, "sample", "samples") + ".";
-    if (log.doubted > 0) text += " " + count_text(log.doubted, "drop-out", "drop-outs") + (log.doubted == 1 ? " was" : " were") + " left out.";
-    if (log.calmed) text += " It flickers by more than a step: medians of five minutes and more were taken.";
-    text += hand_words(use);
-    if (contradicted) return text + " Most do not: its clock is off, or it is the log of something else. It was not used.";
-    if (!use.used) return text + " None of it could be paired with metered energy.";
-    text += " " + count_text(use.steps, "step", "steps") + " of the gauge " + (use.steps == 1 ? "is" : "are") + " timed by it";
-    if (use.clock_half_s > 0) text += ", its clock known within " + fixed_text(use.clock_half_s, 0) + " s";
-    return text + ".";
+Message sentence_of(const GaugeLog& log, const GaugeLogUse& use, bool contradicted) {
+    std::vector<Message> sentences{
+        say_count(log.samples, phrases("measure", "The log of the gauge has %n samples.", "The log of the gauge has %n sample."))};
+    if (log.doubted > 0) sentences.push_back(say_count(log.doubted, phrases("measure", "%n drop-outs were left out.", "%n drop-out was left out.")));
+    if (log.calmed) sentences.push_back(say(phrase("measure", "It flickers by more than a step: medians of five minutes and more were taken.")));
+    if (use.compared > 0)
+        sentences.push_back(say_count(
+            use.compared,
+            use.agreeing == 1
+                ? phrases("measure", "%1 of %n gauge readings noted by hand agrees with it.", "%1 of %n gauge reading noted by hand agrees with it.")
+                : phrases("measure", "%1 of %n gauge readings noted by hand agree with it.", "%1 of %n gauge reading noted by hand agree with it."),
+            say_number(use.agreeing)));
+    if (contradicted)
+        sentences.push_back(say(phrase("measure", "Most do not: its clock is off, or it is the log of something else. It was not used.")));
+    else if (!use.used) sentences.push_back(say(phrase("measure", "None of it could be paired with metered energy.")));
+    else if (use.clock_half_s > 0)
+        sentences.push_back(say_count(use.steps,
+                                      phrases("measure", "%n steps of the gauge are timed by it, its clock known within %1 s.",
+                                              "%n step of the gauge is timed by it, its clock known within %1 s."),
+                                      say_number(use.clock_half_s, 0)));
+    else
+        sentences.push_back(
+            say_count(use.steps, phrases("measure", "%n steps of the gauge are timed by it.", "%n step of the gauge is timed by it.")));
+    return say_joined(sentences, " ");
 }
 
 } // namespace
@@ -262,7 +270,7 @@ void add_gauge_of_log(const RunRecord& record, const MeasureOptions& options, En
     const bool contradicted = 2 * (use.compared - use.agreeing) > use.compared;
     if (!contradicted && analysis.track.usable()) GaugePairing(record, options, analysis, use).run();
     use.sentence = sentence_of(log, use, contradicted);
-    analysis.log_sentence += (analysis.log_sentence.empty() ? "" : " ") + use.sentence;
+    analysis.log_sentence += Message(analysis.log_sentence.empty() ? "" : " ") + use.sentence;
     analysis.gauge_log = std::move(use);
 }
 

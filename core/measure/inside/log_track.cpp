@@ -8,6 +8,7 @@
 #include "measure/inside/log_check.h"
 #include "measure/inside/log_energy.h"
 #include "measure/inside/log_takeover.h"
+#include "measure/inside/missing_energy.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,11 +17,6 @@
 
 namespace ullage {
 namespace {
-
-void note_missing(RegisterTrack& track, const std::string& clause) {
-    track.energy_may_be_missing = true;
-    track.missing_reason += (track.missing_reason.empty() ? "" : "; ") + clause;
-}
 
 void scale(MeterPart& part, double factor) {
     for (double* wh : {&part.register_wh, &part.delivered_wh, &part.limit_wh, &part.u_wh, &part.beyond_points_wh, &part.out_of_range_wh})
@@ -102,16 +98,21 @@ RegisterTrack at_noted_moments(const RunRecord& record, const RunScan& scan, con
     for (MeterPart& part : track.meters) scale(part, logged_wh > 0 ? std::max(0.0, track.total_wh() - taken_over_wh) / logged_wh : 0);
     for (const TakenOver& taken : use.taken_over) add_part(taken.part, track.meters);
     const auto short_gap = [&](double hours) { track.short_gaps.push_back({hours, peak_w * (hours + options.moment_doubt_min / 60)}); };
-    const auto about = [&](double hours) { return " (" + duration_text(hours) + ", about " + energy_text(usual_w * hours) + " at the mean load)"; };
     if (*scan.first_ms < log_from_ms) {
         const double hours = hours_between(*scan.first_ms, log_from_ms);
         if (hours <= complete_within_h) short_gap(hours);
-        else note_missing(track, "the log begins after the start" + about(hours));
+        else
+            note_missing(say(phrase("measure", "the log begins after the start (%1, about %2 at the mean load)"), duration_text(hours),
+                             say_energy(usual_w * hours)),
+                         track);
     }
     if (record.run.end != RunEnd::still_running && !ceased && end_ms > log_to_ms) {
         const double hours = hours_between(log_to_ms, end_ms);
         if (hours <= complete_within_h) short_gap(hours);
-        else note_missing(track, "the log ends before the end of the run" + about(hours));
+        else
+            note_missing(say(phrase("measure", "the log ends before the end of the run (%1, about %2 at the mean load)"), duration_text(hours),
+                             say_energy(usual_w * hours)),
+                         track);
     }
     return track;
 }

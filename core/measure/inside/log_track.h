@@ -26,6 +26,6 @@ namespace ullage {
 /// What the log says beside the registers noted by hand: how many of these agree with it, and whether its integrated power agrees with its register
 /// (or with the registers noted by hand, where the log has none). One or more sentences; empty without a log. Registers that do not fit are added to
 /// `track` as register corrections.
-[[nodiscard]] std::string compare_with_log(const RunRecord& record, const MeasureOptions& options, RegisterTrack& track);
+[[nodiscard]] Message compare_with_log(const RunRecord& record, const MeasureOptions& options, RegisterTrack& track);
 
 } // namespace ullage

@@ -50,7 +50,10 @@ Result<void> check_tags(const Unit& unit) {
 }
 
 Result<void> check_points(const Meter& meter) {
-    if (auto good = check_count("points of correction", "of them", meter.points.size(), most_meter_points); !good) return good;
+    if (auto good = check_count("points of correction", phrases("store", "there are %n of them", "there is %n of them"), meter.points.size(),
+                                most_meter_points);
+        !good)
+        return good;
     for (std::size_t i = 0; i < meter.points.size(); ++i) {
         const MeterPoint& point = meter.points[i];
         if (auto good = all_good({}, {{"load of a point", point.load_w, load_range},
@@ -123,7 +126,10 @@ Result<void> check(const Meter& meter) {
 }
 
 Result<void> check(const Run& run) {
-    if (auto good = check_count("keys that are not known", "of them", run.extra.size(), most_extras); !good) return good;
+    if (auto good =
+            check_count("keys that are not known", phrases("store", "there are %n of them", "there is %n of them"), run.extra.size(), most_extras);
+        !good)
+        return good;
     for (const auto& [key, value] : run.extra)
         if (auto good = all_good({{"a key that is not known", key, longest_name}, {key.c_str(), value, longest_extra_value}}); !good) return good;
     if (run.second_meter_uuid && run.second_meter_uuid == run.meter_uuid)

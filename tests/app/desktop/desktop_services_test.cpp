@@ -4,6 +4,7 @@
 #include "base/clock.h"
 #include "document/document.h"
 #include "services/awake.h"
+#include "services/installation_check.h"
 #include "services/notifier.h"
 #include "services/settings.h"
 #include "support/temp_folder.h"
@@ -85,6 +86,22 @@ TEST_F(DesktopServices, without_a_service_nothing_is_shown_and_nothing_breaks) {
     QTest::qWait(300);
     DesktopInhibitor inhibitor;
     EXPECT_FALSE(inhibitor.hold(QStringLiteral("a test runs")));
+}
+
+TEST_F(DesktopServices, the_check_of_the_installation_finds_those_that_are_there) {
+    const TempFolder home;
+    const Settings settings(QString::fromStdString((home / "settings.ini").string()));
+    const auto state_of = [&settings](const char* subject) {
+        for (const auto& row : check_installation(settings, {}))
+            if (row.subject == QLatin1String(subject)) return row.state;
+        return InstallationRow::State::fault;
+    };
+    EXPECT_EQ(state_of("notices of readings that are due"), InstallationRow::State::note);
+    EXPECT_EQ(state_of("keeping the machine awake"), InstallationRow::State::note);
+    start({});
+    EXPECT_EQ(state_of("notices of readings that are due"), InstallationRow::State::good);
+    EXPECT_EQ(state_of("keeping the machine awake"), InstallationRow::State::good);
+    EXPECT_EQ(state_of("passwords of meters"), InstallationRow::State::note) << "nobody stands in for a store of passwords";
 }
 
 TEST_F(DesktopServices, the_login_managers_lock_is_held_until_it_is_let_go) {

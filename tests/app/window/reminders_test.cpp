@@ -58,6 +58,15 @@ protected:
 
 } // namespace
 
+TEST_F(RemindersTest, the_desktop_is_left_alone_where_that_is_set_and_the_window_still_calls) {
+    settings.setReminderOnDesktop(false);
+    int called = 0;
+    QObject::connect(reminders.get(), &Reminders::fellDue, reminders.get(), [&called] { ++called; });
+    pass(31);
+    EXPECT_EQ(called, 1);
+    EXPECT_TRUE(notifier.titles.isEmpty());
+}
+
 TEST_F(RemindersTest, counts_down_to_the_next_reading_and_then_says_how_long_it_is_overdue) {
     EXPECT_EQ(words(), "in 30 min");
     pass(18);

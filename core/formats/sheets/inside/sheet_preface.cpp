@@ -86,8 +86,10 @@ private:
         if (!known) {
             preface_.notices.push_back(fmt::format("line {}: key `{}` is not known; kept with the run", line_, key));
             auto& extra = preface_.record.run.extra;
-            for (const Result<void>& good : {check_text({}, key, longest_name), check_text({}, value.value(), longest_extra_value),
-                                             check_count({}, "keys that are not known", extra.size() + 1, most_extras)})
+            for (const Result<void>& good :
+                 {check_text({}, key, longest_name), check_text({}, value.value(), longest_extra_value),
+                  check_count({}, phrases("formats", "there are %n keys that are not known", "there is %n key that is not known"), extra.size() + 1,
+                              most_extras)})
                 if (!good) return at_line(good.error(), key.size() > longest_name ? std::string_view() : std::string_view(key));
             extra.emplace_back(key, value.value());
             return {};
